@@ -1,0 +1,98 @@
+#include "base/arena.h"
+
+#include <stdarg.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+struct arena_block {
+    struct arena_block *next;
+    size_t used;
+    size_t size;
+    max_align_t bytes[];
+};
+
+enum { BLOCK_BYTES = 16 * 1024 };
+
+static struct arena_block *block_new(struct arena *arena, size_t size)
+{
+    if (size > SIZE_MAX - sizeof(struct arena_block))
+        return NULL;
+    struct arena_block *block = calloc(1, sizeof(*block) + size);
+    if (block == NULL)
+        return NULL;
+    block->size = size;
+    block->next = arena->blocks;
+    arena->blocks = block;
+    return block;
+}
+
+void *arena_alloc(struct arena *arena, size_t size)
+{
+    const size_t align = sizeof(max_align_t);
+    if (size > SIZE_MAX - align) {
+        arena->failed = true;
+        return NULL;
+    }
+    size = (size + align - 1) / align * align;
+    struct arena_block *block = arena->blocks;
+    if (block == NULL || block->size - block->used < size)
+        block = block_new(arena, size > BLOCK_BYTES ? size : BLOCK_BYTES);
+    if (block == NULL) {
+        arena->failed = true;
+        return NULL;
+    }
+    void *at = (char *)block->bytes + block->used;
+    block->used += size;
+    return at;
+}
+
+void *arena_array(struct arena *arena, size_t count, size_t size)
+{
+    if (size != 0 && count > SIZE_MAX / size) {
+        arena->failed = true;
+        return NULL;
+    }
+    return arena_alloc(arena, count * size);
+}
+
+char *arena_copy_n(struct arena *arena, const char *text, size_t length)
+{
+    char *copy = arena_alloc(arena, length + 1);
+    if (copy != NULL)
+        memcpy(copy, text, length);
+    return copy;
+}
+
+char *arena_copy(struct arena *arena, const char *text)
+{
+    return text == NULL ? NULL : arena_copy_n(arena, text, strlen(text));
+}
+
+char *arena_format(struct arena *arena, const char *format, ...)
+{
+    va_list args;
+    va_start(args, format);
+    const int length = vsnprintf(NULL, 0, format, args);
+    va_end(args);
+    char *text = length < 0 ? NULL : arena_alloc(arena, (size_t)length + 1);
+    if (text == NULL) {
+        arena->failed = true;
+        return NULL;
+    }
+    va_start(args, format);
+    vsnprintf(text, (size_t)length + 1, format, args);
+    va_end(args);
+    return text;
+}
+
+void arena_free(struct arena *arena)
+{
+    while (arena->blocks != NULL) {
+        struct arena_block *block = arena->blocks;
+        arena->blocks = block->next;
+        free(block);
+    }
+    arena->failed = false;
+}

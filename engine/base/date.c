@@ -1,0 +1,31 @@
+#include "base/date.h"
+
+#include <ctype.h>
+#include <stdio.h>
+#include <string.h>
+
+static int days_in(int year, int month)
+{
+    static const int days[13] = {0, 31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+    const int leap = (year % 4 == 0 && year % 100 != 0) || year % 400 == 0;
+    return days[month] + (month == 2 && leap);
+}
+
+long date_parse(const char *text)
+{
+    if (strlen(text) != 10 || text[4] != '-' || text[7] != '-')
+        return 0;
+    for (int i = 0; i < 10; i++)
+        if (i != 4 && i != 7 && !isdigit((unsigned char)text[i]))
+            return 0;
+    int year = 0, month = 0, day = 0;
+    sscanf(text, "%4d-%2d-%2d", &year, &month, &day);
+    if (year < 1900 || year > 2199 || month < 1 || month > 12 || day < 1 || day > days_in(year, month))
+        return 0;
+    return (long)year * 10000 + month * 100 + day;
+}
+
+void date_write(long date, char out[16])
+{
+    snprintf(out, 16, "%04ld-%02ld-%02ld", date / 10000 % 10000, date / 100 % 100, date % 100);
+}

@@ -1,0 +1,72 @@
+#include "base/file.h"
+
+#include <errno.h>
+#include <fcntl.h>
+#include <stdbool.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+static enum file_result read_all(int handle, char **text, size_t *length, size_t limit)
+{
+    size_t capacity = 64 * 1024, used = 0;
+    char *bytes = malloc(capacity);
+    if (bytes == NULL)
+        return FILE_OUT_OF_MEMORY;
+    for (;;) {
+        if (used + 1 == capacity) {
+            char *more = realloc(bytes, capacity * 2);
+            if (more == NULL) {
+                free(bytes);
+                return FILE_OUT_OF_MEMORY;
+            }
+            bytes = more;
+            capacity *= 2;
+        }
+        const ssize_t got = read(handle, bytes + used, capacity - used - 1);
+        if (got < 0 && errno == EINTR)
+            continue;
+        if (got < 0) {
+            free(bytes);
+            return FILE_UNREADABLE;
+        }
+        if (got == 0)
+            break;
+        used += (size_t)got;
+        if (used > limit) {
+            free(bytes);
+            return FILE_TOO_LARGE;
+        }
+    }
+    bytes[used] = '\0';
+    *text = bytes;
+    *length = used;
+    return FILE_READ;
+}
+
+static enum file_result check_kind(int handle, size_t limit)
+{
+    struct stat about;
+    if (fstat(handle, &about) != 0)
+        return FILE_UNREADABLE;
+    if (S_ISDIR(about.st_mode) || S_ISBLK(about.st_mode))
+        return FILE_NOT_A_FILE;
+    if (S_ISREG(about.st_mode) && (unsigned long long)about.st_size > limit)
+        return FILE_TOO_LARGE;
+    return FILE_READ;
+}
+
+enum file_result file_read(char **text, size_t *length, const char *path, size_t limit)
+{
+    const bool standard_input = strcmp(path, "-") == 0;
+    const int handle = standard_input ? STDIN_FILENO : open(path, O_RDONLY | O_CLOEXEC);
+    if (handle < 0)
+        return errno == ENOENT || errno == ENOTDIR ? FILE_MISSING : FILE_UNREADABLE;
+    enum file_result result = check_kind(handle, limit);
+    if (result == FILE_READ)
+        result = read_all(handle, text, length, limit);
+    if (!standard_input)
+        close(handle);
+    return result;
+}

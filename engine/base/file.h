@@ -1,0 +1,21 @@
+/* file.h - reading whole files within a size limit. */
+#ifndef EAVEMARK_BASE_FILE_H
+#define EAVEMARK_BASE_FILE_H
+
+#include <stddef.h>
+
+enum file_result {
+    FILE_READ,
+    FILE_MISSING,       /* does not exist */
+    FILE_NOT_A_FILE,    /* a directory or another non-file */
+    FILE_TOO_LARGE,     /* over the limit; nothing of it was kept */
+    FILE_UNREADABLE,    /* errno says why */
+    FILE_OUT_OF_MEMORY,
+};
+
+/* Reads path ("-" is standard input) into *text, terminated, to be freed by
+ * the caller. A regular file over the limit is refused by its size, before
+ * any of it is read; a stream as soon as it passes the limit. */
+enum file_result file_read(char **text, size_t *length, const char *path, size_t limit);
+
+#endif

@@ -1,0 +1,133 @@
+#include "base/number.h"
+
+#include <math.h>
+#include <stdio.h>
+#include <string.h>
+
+struct unit {
+    const char *name;
+    int decimals;
+    const char *written; /* after the number; NULL: as the name */
+};
+
+static const struct unit UNITS[] = {
+    {"in", 3, "in"},         {"ft", 2, "ft"},        {"sqft", 1, "sq ft"},   {"sqin", 1, "sq in"},
+    {"mph", 0, "mph"},       {"psf", 2, "psf"},      {"percent", 1, "%"},    {"rise_in_12", 2, NULL},
+    {"year", 0, ""},         {"sqin_per_ft", 1, "sq in per ft"},             {"nails", 0, "nails"},
+    {"layers", 0, "layers"}, {"plies", 0, "plies"},  {"ratio", 0, ""},       {"lb", 1, "lb"},
+    {"usd", 0, "USD"},       {"lb_per_square", 1, "lb per square"},          {"days", 0, "days"},
+    {"count", 0, ""},        {"perm", 2, "perm"},    {"squares", 2, "squares"},
+};
+
+static const struct unit *unit_find(const char *unit)
+{
+    if (unit != NULL)
+        for (size_t i = 0; i < sizeof(UNITS) / sizeof(UNITS[0]); i++)
+            if (strcmp(UNITS[i].name, unit) == 0)
+                return &UNITS[i];
+    return NULL;
+}
+
+int number_decimals(const char *unit)
+{
+    const struct unit *known = unit_find(unit);
+    return known == NULL ? 3 : known->decimals;
+}
+
+double number_tolerance(const char *unit)
+{
+    return 0.5 * pow(10, -number_decimals(unit));
+}
+
+double number_rounded(double value, const char *unit)
+{
+    const double scale = pow(10, number_decimals(unit));
+    const double rounded = round(value * scale) / scale;
+    return rounded == 0 ? 0 : rounded; /* no negative zero */
+}
+
+/* The tolerance is closed: a sum that lands a rounding error beyond the half
+ * digit must not decide an inspection. */
+static double slack(const char *unit)
+{
+    return number_tolerance(unit) * (1 + 1e-9);
+}
+
+bool number_at_least(double found, double limit, const char *unit)
+{
+    return found >= limit - slack(unit);
+}
+
+bool number_at_most(double found, double limit, const char *unit)
+{
+    return found <= limit + slack(unit);
+}
+
+bool number_equals(double found, double limit, const char *unit)
+{
+    return fabs(found - limit) <= slack(unit);
+}
+
+static void drop_zeros(char *digits)
+{
+    if (strchr(digits, '.') == NULL)
+        return;
+    size_t length = strlen(digits);
+    while (digits[length - 1] == '0')
+        digits[--length] = '\0';
+    if (digits[length - 1] == '.')
+        digits[length - 1] = '\0';
+}
+
+void number_write(double value, const char *unit, char out[64])
+{
+    char digits[64];
+    const double rounded = number_rounded(value, unit);
+    if (!isfinite(rounded) || fabs(rounded) >= 1e15) {
+        snprintf(out, 64, "%g", rounded);
+        return;
+    }
+    snprintf(digits, sizeof(digits), "%.*f", number_decimals(unit), rounded);
+    drop_zeros(digits);
+    const char *start = digits + (digits[0] == '-');
+    const size_t whole = strcspn(start, ".");
+    /* A year is a number without separators. */
+    const bool grouped = unit == NULL || strcmp(unit, "year") != 0;
+    char *to = out;
+    if (start != digits)
+        *to++ = '-';
+    for (size_t i = 0; start[i] != '\0'; i++) {
+        if (grouped && i > 0 && i < whole && (whole - i) % 3 == 0)
+            *to++ = ',';
+        *to++ = start[i];
+    }
+    *to = '\0';
+}
+
+static bool counts_things(const char *unit)
+{
+    return strcmp(unit, "layers") == 0 || strcmp(unit, "nails") == 0 || strcmp(unit, "plies") == 0
+        || strcmp(unit, "days") == 0 || strcmp(unit, "squares") == 0;
+}
+
+void number_write_unit(double value, const char *unit, char out[96])
+{
+    char digits[64];
+    number_write(value, unit, digits);
+    if (unit != NULL && strcmp(unit, "rise_in_12") == 0) {
+        snprintf(out, 96, "%s:12", digits);
+        return;
+    }
+    const struct unit *known = unit_find(unit);
+    const char *written = known != NULL && known->written != NULL ? known->written : unit;
+    if (written == NULL || written[0] == '\0') {
+        snprintf(out, 96, "%s", digits);
+    } else if (strcmp(digits, "1") == 0 && unit != NULL && counts_things(unit)) {
+        if (strcmp(unit, "plies") == 0)
+            snprintf(out, 96, "1 ply");
+        else
+            snprintf(out, 96, "1 %.*s", (int)strlen(written) - 1, written);
+    } else {
+        snprintf(out, 96, "%s %s", digits, written);
+    }
+}

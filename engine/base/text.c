@@ -1,0 +1,72 @@
+#include "base/text.h"
+
+#include <stdarg.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+/* Makes room for length more bytes and the terminator. */
+static bool text_reserve(struct text *text, size_t length)
+{
+    if (text->failed)
+        return false;
+    if (length < text->capacity - text->length && text->bytes != NULL)
+        return true;
+    if (length > SIZE_MAX / 2 - text->length - 1) {
+        text->failed = true;
+        return false;
+    }
+    size_t capacity = text->capacity == 0 ? 256 : text->capacity;
+    while (capacity - text->length <= length)
+        capacity *= 2;
+    char *bytes = realloc(text->bytes, capacity);
+    if (bytes == NULL) {
+        text->failed = true;
+        return false;
+    }
+    text->bytes = bytes;
+    text->capacity = capacity;
+    return true;
+}
+
+void text_add_n(struct text *text, const char *more, size_t length)
+{
+    if (!text_reserve(text, length))
+        return;
+    memcpy(text->bytes + text->length, more, length);
+    text->length += length;
+    text->bytes[text->length] = '\0';
+}
+
+void text_add(struct text *text, const char *more)
+{
+    text_add_n(text, more, strlen(more));
+}
+
+void text_addf(struct text *text, const char *format, ...)
+{
+    va_list args;
+    va_start(args, format);
+    const int length = vsnprintf(NULL, 0, format, args);
+    va_end(args);
+    if (length < 0 || !text_reserve(text, (size_t)length)) {
+        text->failed = true;
+        return;
+    }
+    va_start(args, format);
+    vsnprintf(text->bytes + text->length, (size_t)length + 1, format, args);
+    va_end(args);
+    text->length += (size_t)length;
+}
+
+const char *text_string(const struct text *text)
+{
+    return text->bytes == NULL ? "" : text->bytes;
+}
+
+void text_free(struct text *text)
+{
+    free(text->bytes);
+    *text = TEXT_EMPTY;
+}

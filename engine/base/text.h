@@ -1,0 +1,32 @@
+/* text.h - a growable, always terminated string for building output.
+ *
+ * Start from TEXT_EMPTY. A refused allocation sets failed, after which every
+ * further addition does nothing: test failed once, when the text is complete.
+ * text_free releases it.
+ */
+#ifndef EAVEMARK_BASE_TEXT_H
+#define EAVEMARK_BASE_TEXT_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+struct text {
+    char *bytes; /* NULL until something was added */
+    size_t length;
+    size_t capacity;
+    bool failed;
+};
+
+#define TEXT_EMPTY ((struct text){0})
+
+void text_add(struct text *text, const char *more);
+void text_add_n(struct text *text, const char *more, size_t length);
+void text_addf(struct text *text, const char *format, ...)
+    __attribute__((format(printf, 2, 3)));
+
+/* The string so far, "" when empty; valid until the next addition. */
+const char *text_string(const struct text *text);
+
+void text_free(struct text *text);
+
+#endif

@@ -1,0 +1,77 @@
+#include "base/utf8.h"
+
+#include <stdbool.h>
+#include <string.h>
+
+static bool is_tail(unsigned char byte)
+{
+    return (byte & 0xC0) == 0x80;
+}
+
+size_t utf8_length(const unsigned char *s, size_t n)
+{
+    if (n >= 1 && s[0] < 0x80)
+        return 1;
+    if (n >= 2 && s[0] >= 0xC2 && s[0] <= 0xDF && is_tail(s[1]))
+        return 2;
+    if (n >= 3 && s[0] >= 0xE0 && s[0] <= 0xEF && is_tail(s[1]) && is_tail(s[2])) {
+        if ((s[0] == 0xE0 && s[1] < 0xA0) || (s[0] == 0xED && s[1] > 0x9F))
+            return 0;
+        return 3;
+    }
+    if (n >= 4 && s[0] >= 0xF0 && s[0] <= 0xF4 && is_tail(s[1]) && is_tail(s[2]) && is_tail(s[3])) {
+        if ((s[0] == 0xF0 && s[1] < 0x90) || (s[0] == 0xF4 && s[1] > 0x8F))
+            return 0;
+        return 4;
+    }
+    return 0;
+}
+
+size_t utf8_columns(const char *text)
+{
+    size_t columns = 0;
+    for (; *text != '\0'; text++)
+        if (!is_tail((unsigned char)*text))
+            columns++;
+    return columns;
+}
+
+static unsigned long code_point(const unsigned char *s, size_t length)
+{
+    static const unsigned char lead_mask[5] = {0, 0x7F, 0x1F, 0x0F, 0x07};
+    unsigned long code = s[0] & lead_mask[length];
+    for (size_t i = 1; i < length; i++)
+        code = code << 6 | (s[i] & 0x3F);
+    return code;
+}
+
+/* Controls, and the marks that reorder or hide text (Unicode general
+ * categories Cc and the bidirectional and zero-width part of Cf). */
+static bool is_unprintable(unsigned long code)
+{
+    return code < 0x20 || (code >= 0x7F && code < 0xA0) || code == 0x061C
+        || (code >= 0x200B && code <= 0x200F) || (code >= 0x2028 && code <= 0x202E)
+        || (code >= 0x2060 && code <= 0x206F) || code == 0xFEFF;
+}
+
+void utf8_add_printable(struct text *out, const char *text)
+{
+    const unsigned char *s = (const unsigned char *)text;
+    size_t left = strlen(text);
+    while (left > 0) {
+        const size_t length = utf8_length(s, left);
+        if (length == 0) {
+            text_addf(out, "\\x%02x", s[0]);
+            s++, left--;
+            continue;
+        }
+        const unsigned long code = code_point(s, length);
+        if (!is_unprintable(code))
+            text_add_n(out, (const char *)s, length);
+        else if (code < 0x80)
+            text_addf(out, "\\x%02lx", code);
+        else
+            text_addf(out, "\\u{%04lx}", code);
+        s += length, left -= length;
+    }
+}
