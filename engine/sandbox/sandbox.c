@@ -1,0 +1,286 @@
+#include "sandbox/sandbox.h"
+
+#include "base/nearest.h"
+#include "sandbox/whitelist.h"
+
+#include <lauxlib.h>
+#include <lua.h>
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <time.h>
+
+enum { HOOK_STEPS = 500 };
+
+/* Registry keys: their addresses are unique. */
+static const char VISIBLE_KEY = 'v'; /* table: name -> what packs see */
+static const char CHUNK_ENV_KEY = 'e'; /* the read-only view packs run in */
+
+struct sandbox *sandbox_of(lua_State *lua)
+{
+    struct sandbox *sandbox;
+    memcpy(&sandbox, lua_getextraspace(lua), sizeof(sandbox));
+    return sandbox;
+}
+
+static long long now_ns(void)
+{
+    struct timespec now;
+    clock_gettime(CLOCK_MONOTONIC, &now);
+    return (long long)now.tv_sec * 1000000000LL + now.tv_nsec;
+}
+
+/* Ends the running call. Nothing in a pack can catch it. */
+static int sandbox_end(lua_State *lua, enum sandbox_stop stop)
+{
+    sandbox_of(lua)->stop = stop;
+    lua_pushnil(lua);
+    return lua_error(lua);
+}
+
+void sandbox_charge(lua_State *lua, size_t steps)
+{
+    struct sandbox *sandbox = sandbox_of(lua);
+    if (steps >= (size_t)sandbox->steps_left) {
+        sandbox->steps_left = 0;
+        sandbox_end(lua, SANDBOX_STEPS);
+    }
+    sandbox->steps_left -= (long)steps;
+    if (now_ns() > sandbox->deadline_ns)
+        sandbox_end(lua, SANDBOX_TIME);
+}
+
+int sandbox_signal(lua_State *lua)
+{
+    return sandbox_end(lua, SANDBOX_SIGNAL);
+}
+
+static void on_count(lua_State *lua, lua_Debug *about)
+{
+    (void)about;
+    sandbox_charge(lua, HOOK_STEPS);
+}
+
+/* A name no pack may use was read: a typo, or something not allowed. */
+static int no_such_name(lua_State *lua)
+{
+    if (lua_type(lua, 2) != LUA_TSTRING)
+        return luaL_error(lua, "there are no such names here");
+    const char *wanted = lua_tostring(lua, 2);
+    struct nearest nearest;
+    nearest_start(&nearest, wanted);
+    lua_rawgetp(lua, LUA_REGISTRYINDEX, &VISIBLE_KEY);
+    for (lua_pushnil(lua); lua_next(lua, -2) != 0; lua_pop(lua, 1))
+        nearest_offer(&nearest, lua_tostring(lua, -2));
+    if (nearest.name != NULL)
+        return luaL_error(lua, "unknown name '%s' (did you mean '%s'?)", wanted, nearest.name);
+    return luaL_error(lua, "unknown name '%s'", wanted);
+}
+
+static int no_writing(lua_State *lua)
+{
+    if (lua_type(lua, 2) == LUA_TSTRING)
+        return luaL_error(lua, "'%s' may not be set here (for your own names write 'local')",
+                          lua_tostring(lua, 2));
+    return luaL_error(lua, "this table may not be changed");
+}
+
+/* Gives the table on top a metatable that refuses writes and hides itself;
+ * reads go to the value just below it, which is removed. */
+static void make_view(lua_State *lua) /* stack: source view -> view */
+{
+    lua_createtable(lua, 0, 3);
+    lua_pushvalue(lua, -3);
+    lua_setfield(lua, -2, "__index");
+    lua_pushcfunction(lua, no_writing);
+    lua_setfield(lua, -2, "__newindex");
+    lua_pushboolean(lua, 0);
+    lua_setfield(lua, -2, "__metatable");
+    lua_setmetatable(lua, -2);
+    lua_remove(lua, -2);
+}
+
+void sandbox_protect(lua_State *lua)
+{
+    lua_newtable(lua);
+    make_view(lua);
+}
+
+void sandbox_define(lua_State *lua, const char *name)
+{
+    lua_rawgetp(lua, LUA_REGISTRYINDEX, &VISIBLE_KEY);
+    lua_insert(lua, -2);
+    lua_pushstring(lua, name);
+    lua_insert(lua, -2);
+    lua_rawset(lua, -3);
+    lua_pop(lua, 1);
+}
+
+static int prepare(lua_State *lua)
+{
+    whitelist_push(lua);
+    lua_pushvalue(lua, -1);
+    lua_rawsetp(lua, LUA_REGISTRYINDEX, &VISIBLE_KEY); /* visible */
+    lua_createtable(lua, 0, 1);
+    lua_pushcfunction(lua, no_such_name);
+    lua_setfield(lua, -2, "__index");
+    lua_setmetatable(lua, -2); /* visible, now strict */
+    lua_newtable(lua);
+    make_view(lua);
+    lua_rawsetp(lua, LUA_REGISTRYINDEX, &CHUNK_ENV_KEY);
+    return 0;
+}
+
+/* Why a protected call ended: by our own flags, never by the message. */
+static enum sandbox_stop classify(struct sandbox *sandbox, int status)
+{
+    if (status == LUA_OK)
+        return SANDBOX_DONE;
+    if (sandbox->stop != SANDBOX_DONE)
+        return sandbox->stop;
+    if (status == LUA_ERRMEM || heap_refused(&sandbox->heap))
+        return SANDBOX_MEMORY;
+    return SANDBOX_ERROR;
+}
+
+static void keep_message(struct sandbox *sandbox)
+{
+    lua_State *lua = sandbox->lua;
+    if (lua_type(lua, -1) == LUA_TSTRING) /* no metamethod is consulted */
+        snprintf(sandbox->message, sizeof(sandbox->message), "%s", lua_tostring(lua, -1));
+    else
+        snprintf(sandbox->message, sizeof(sandbox->message), "an error that is a %s, not a text",
+                 lua_typename(lua, lua_type(lua, -1)));
+}
+
+static void arm(struct sandbox *sandbox, long steps, int ms, size_t bytes)
+{
+    sandbox->stop = SANDBOX_DONE;
+    sandbox->message[0] = '\0';
+    sandbox->steps_left = steps;
+    sandbox->deadline_ns = now_ns() + ms * 1000000LL;
+    heap_allow(&sandbox->heap, bytes);
+}
+
+/* Runs function(data) protected. The function and its argument are pushed
+ * without allocating, so nothing can raise outside the protected call. */
+static enum sandbox_stop enter(struct sandbox *sandbox, lua_CFunction function, void *data)
+{
+    lua_State *lua = sandbox->lua;
+    lua_pushcfunction(lua, function);
+    lua_pushlightuserdata(lua, data);
+    const int status = lua_pcall(lua, 1, 0, 0);
+    const enum sandbox_stop stop = classify(sandbox, status);
+    if (status != LUA_OK) {
+        if (stop == SANDBOX_ERROR)
+            keep_message(sandbox);
+        lua_pop(lua, 1);
+    }
+    return stop;
+}
+
+struct source {
+    const char *text;
+    size_t length;
+    const char *name;
+};
+
+static int run_source(lua_State *lua)
+{
+    const struct source *source = lua_touserdata(lua, 1);
+    const char *chunk = lua_pushfstring(lua, "@%s", source->name);
+    if (luaL_loadbufferx(lua, source->text, source->length, chunk, "t") != LUA_OK)
+        return lua_error(lua);
+    lua_rawgetp(lua, LUA_REGISTRYINDEX, &CHUNK_ENV_KEY);
+    lua_setupvalue(lua, -2, 1); /* _ENV */
+    lua_call(lua, 0, 0);
+    return 0;
+}
+
+enum sandbox_stop sandbox_run(struct sandbox *sandbox, const char *source, size_t length,
+                              const char *name)
+{
+    if (length > SANDBOX_SOURCE_BYTES) {
+        snprintf(sandbox->message, sizeof(sandbox->message), "%s: larger than %d KB", name,
+                 SANDBOX_SOURCE_BYTES / 1024);
+        return SANDBOX_ERROR;
+    }
+    struct source about = {source, length, name};
+    return sandbox_setup(sandbox, run_source, &about);
+}
+
+enum sandbox_stop sandbox_setup(struct sandbox *sandbox, lua_CFunction function, void *data)
+{
+    arm(sandbox, SANDBOX_LOAD_STEPS, SANDBOX_LOAD_MS, SANDBOX_LOAD_BYTES);
+    return enter(sandbox, function, data);
+}
+
+enum sandbox_stop sandbox_call(struct sandbox *sandbox, lua_CFunction function, void *data)
+{
+    arm(sandbox, SANDBOX_CALL_STEPS, SANDBOX_CALL_MS, SANDBOX_CALL_BYTES);
+    return enter(sandbox, function, data);
+}
+
+struct sandbox *sandbox_open(void)
+{
+    struct sandbox *sandbox = calloc(1, sizeof(*sandbox));
+    if (sandbox == NULL)
+        return NULL;
+    if (heap_open(&sandbox->heap, SANDBOX_HEAP_BYTES) != 0) {
+        free(sandbox);
+        return NULL;
+    }
+    heap_allow(&sandbox->heap, SANDBOX_LOAD_BYTES);
+    sandbox->lua = lua_newstate(heap_allocate, &sandbox->heap);
+    if (sandbox->lua != NULL) {
+        memcpy(lua_getextraspace(sandbox->lua), &sandbox, sizeof(sandbox));
+        /* No collector: the heap is put back instead. */
+        lua_gc(sandbox->lua, LUA_GCSTOP);
+        /* The hook is set before any pack code can run. */
+        lua_sethook(sandbox->lua, on_count, LUA_MASKCOUNT, HOOK_STEPS);
+    }
+    if (sandbox->lua == NULL || sandbox_setup(sandbox, prepare, NULL) != SANDBOX_DONE) {
+        sandbox_close(sandbox);
+        return NULL;
+    }
+    return sandbox;
+}
+
+void sandbox_close(struct sandbox *sandbox)
+{
+    if (sandbox == NULL)
+        return;
+    /* No lua_close: nothing in the heap owns anything outside it. */
+    heap_close(&sandbox->heap);
+    free(sandbox);
+}
+
+int sandbox_keep(struct sandbox *sandbox)
+{
+    return heap_snapshot(&sandbox->heap);
+}
+
+void sandbox_reset(struct sandbox *sandbox)
+{
+    heap_restore(&sandbox->heap);
+}
+
+const char *sandbox_message(struct sandbox *sandbox, enum sandbox_stop stop)
+{
+    switch (stop) {
+    case SANDBOX_DONE:
+        return "done";
+    case SANDBOX_STEPS:
+        return "took too many steps and was stopped";
+    case SANDBOX_TIME:
+        return "took too long and was stopped";
+    case SANDBOX_MEMORY:
+        return "took too much memory and was stopped";
+    case SANDBOX_SIGNAL:
+        return "stopped";
+    case SANDBOX_ERROR:
+        break;
+    }
+    return sandbox->message;
+}

@@ -1,0 +1,101 @@
+/* sandbox.h - a Lua state that survives whatever a rule pack does.
+ *
+ * A pack gets a short list of functions (whitelist.c), read-only, and nothing
+ * else: no files, no loading, no coroutines, no metatables, no way to catch
+ * an error, so that a limit, once hit, ends the call. Lua is entered only
+ * through sandbox_run and sandbox_call, which arm three limits:
+ *
+ *   steps   counted in Lua instructions, plus what C functions charge for the
+ *           work they are about to do (sandbox_charge); the same on every
+ *           machine
+ *   time    wall clock, looked at whenever steps are counted
+ *   memory  bytes taken from the heap during the call
+ *
+ * Text chunks only. Errors: a sandbox_stop and a message that names file and
+ * line where Lua gave them.
+ *
+ * Only files of this room, and binders (bind_*.c, *_lua.c), include lua.h.
+ */
+#ifndef EAVEMARK_SANDBOX_SANDBOX_H
+#define EAVEMARK_SANDBOX_SANDBOX_H
+
+#include "sandbox/heap.h"
+
+#include <lua.h>
+#include <stdbool.h>
+#include <stddef.h>
+
+/* Every limit in one place. */
+enum {
+    SANDBOX_HEAP_BYTES = 64 * 1024 * 1024,
+    SANDBOX_LOAD_BYTES = 24 * 1024 * 1024, /* for loading all packs */
+    SANDBOX_CALL_BYTES = 4 * 1024 * 1024,  /* for judging one thing */
+    SANDBOX_LOAD_STEPS = 5 * 1000 * 1000,
+    SANDBOX_CALL_STEPS = 400 * 1000,
+    SANDBOX_LOAD_MS = 2000,
+    SANDBOX_CALL_MS = 500,
+    SANDBOX_SOURCE_BYTES = 512 * 1024, /* of one file */
+    SANDBOX_MESSAGE_BYTES = 512,
+    SANDBOX_SORT_LONGEST = 10000, /* items of a list that may be sorted */
+};
+
+enum sandbox_stop {
+    SANDBOX_DONE,
+    SANDBOX_ERROR,  /* the pack's own error, or a syntax error */
+    SANDBOX_STEPS,
+    SANDBOX_TIME,
+    SANDBOX_MEMORY,
+    SANDBOX_SIGNAL, /* a binder ended the call on purpose: sandbox_signal */
+};
+
+struct sandbox {
+    struct heap heap;
+    lua_State *lua;
+    void *user;              /* for binders */
+    enum sandbox_stop stop;  /* why the running call is ending */
+    long steps_left;
+    long long deadline_ns;   /* monotonic clock */
+    char message[SANDBOX_MESSAGE_BYTES];
+};
+
+/* A state with the whitelist in place. NULL when out of memory. */
+struct sandbox *sandbox_open(void);
+void sandbox_close(struct sandbox *sandbox);
+
+/* The sandbox a state belongs to. */
+struct sandbox *sandbox_of(lua_State *lua);
+
+/* Runs one source text. name appears in messages ("rules/deck.lua"). */
+enum sandbox_stop sandbox_run(struct sandbox *sandbox, const char *source, size_t length,
+                              const char *name);
+
+/* Runs a C function under the loading limits: for setting things up where
+ * Lua may raise. data is its first and only argument, a light userdata. */
+enum sandbox_stop sandbox_setup(struct sandbox *sandbox, lua_CFunction function, void *data);
+
+/* Calls function(data) under the limits of one judgement. */
+enum sandbox_stop sandbox_call(struct sandbox *sandbox, lua_CFunction function, void *data);
+
+/* Inside a call: makes the value on top of the stack a name that packs see;
+ * pops it. */
+void sandbox_define(lua_State *lua, const char *name);
+
+/* Inside a call: replaces the table on top of the stack with a read-only view. */
+void sandbox_protect(lua_State *lua);
+
+/* Inside a call: charges steps for work about to be done in C; ends the call
+ * when they, or its time, run out. */
+void sandbox_charge(lua_State *lua, size_t steps);
+
+/* Inside a call: ends it for a reason the binder has kept for itself. */
+int sandbox_signal(lua_State *lua);
+
+/* The heap as it is now is what sandbox_reset returns to. -1: out of memory. */
+int sandbox_keep(struct sandbox *sandbox);
+void sandbox_reset(struct sandbox *sandbox);
+
+/* What a stop other than SANDBOX_DONE means, with the pack's message where
+ * there is one; valid until the next call. */
+const char *sandbox_message(struct sandbox *sandbox, enum sandbox_stop stop);
+
+#endif

@@ -1,0 +1,320 @@
+#include "sandbox/whitelist.h"
+
+#include "sandbox/sandbox.h"
+
+#include <lauxlib.h>
+#include <lua.h>
+#include <lualib.h>
+
+#include <stdbool.h>
+#include <stdio.h>
+#include <string.h>
+
+/* What packs see of Lua's own libraries, unchanged. Each of these does work
+ * bounded by memory already paid for, or by the number of its arguments. */
+static const char *const FROM_BASE[] = {"assert", "error", "ipairs", "select", "tonumber", "type", NULL};
+static const char *const FROM_MATH[] = {"abs", "ceil", "floor", "fmod", "huge", "max", "maxinteger",
+                                        "min", "mininteger", "modf", "pi", "sqrt", "tointeger",
+                                        "type", "exp", "log", "sin", "cos", "tan", "atan", NULL};
+static const char *const FROM_STRING[] = {"byte", "len", "lower", "sub", "upper", NULL};
+static const char *const FROM_TABLE[] = {"concat", "unpack", NULL};
+/* Left out, and why: load, loadfile, dofile, require, string.dump (code from
+ * outside); pcall, xpcall, coroutine (would catch a limit or dodge it);
+ * rawget, rawset, rawequal, rawlen, getmetatable, setmetatable (lead around
+ * the read-only views); collectgarbage, debug, io, os, package (reach the
+ * host); string.rep, patterns, string.pack (unbounded work); math.random,
+ * print, warn (not deterministic, or output). */
+
+static void copy_names(lua_State *lua, const char *const *names) /* stack: from to */
+{
+    for (; *names != NULL; names++) {
+        lua_getfield(lua, -2, *names);
+        lua_setfield(lua, -2, *names);
+    }
+}
+
+/* Addresses must not reach a report: a table is "table", no more. */
+static int plain_tostring(lua_State *lua)
+{
+    luaL_checkany(lua, 1);
+    switch (lua_type(lua, 1)) {
+    case LUA_TSTRING:
+        lua_settop(lua, 1);
+        return 1;
+    case LUA_TNUMBER:
+        if (lua_isinteger(lua, 1)) {
+            lua_pushfstring(lua, "%I", (LUAI_UACINT)lua_tointeger(lua, 1));
+        } else {
+            char digits[64];
+            snprintf(digits, sizeof(digits), "%.14g", lua_tonumber(lua, 1));
+            lua_pushstring(lua, digits);
+        }
+        return 1;
+    case LUA_TBOOLEAN:
+        lua_pushstring(lua, lua_toboolean(lua, 1) ? "true" : "false");
+        return 1;
+    default:
+        lua_pushstring(lua, luaL_typename(lua, 1));
+        return 1;
+    }
+}
+
+static bool is_flag(char c)
+{
+    return c != '\0' && strchr("-+ #0123456789.", c) != NULL;
+}
+
+/* string.format without what prints addresses (%p, %s of a table) or quotes
+ * source (%q). Widths are Lua's own: at most two digits. */
+static int plain_format(lua_State *lua)
+{
+    size_t length;
+    const char *format = luaL_checklstring(lua, 1, &length);
+    sandbox_charge(lua, length / 16 + 1);
+    int argument = 1;
+    for (const char *at = format; *at != '\0'; at++) {
+        if (*at != '%')
+            continue;
+        at++;
+        if (*at == '%')
+            continue;
+        while (is_flag(*at))
+            at++;
+        argument++;
+        if (*at == '\0' || strchr("cdiouxXeEfFgGs", *at) == NULL)
+            return luaL_error(lua, "format: '%%%c' is not to be had here", *at == '\0' ? ' ' : *at);
+        if (*at == 's' && lua_type(lua, argument) > LUA_TSTRING)
+            return luaL_argerror(lua, argument, "text, number or true/false expected");
+        if (*at == 's' && lua_type(lua, argument) == LUA_TLIGHTUSERDATA)
+            return luaL_argerror(lua, argument, "text, number or true/false expected");
+    }
+    lua_pushvalue(lua, lua_upvalueindex(1));
+    lua_insert(lua, 1);
+    lua_call(lua, lua_gettop(lua) - 1, 1);
+    return 1;
+}
+
+/* Calls the library's own function (upvalue 1) after charging for the items
+ * it may move. */
+static int charged_by_length(lua_State *lua)
+{
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    sandbox_charge(lua, lua_rawlen(lua, 1) / 8 + 1);
+    lua_pushvalue(lua, lua_upvalueindex(1));
+    lua_insert(lua, 1);
+    lua_call(lua, lua_gettop(lua) - 1, LUA_MULTRET);
+    return lua_gettop(lua);
+}
+
+enum { SORT_LONGEST_TEXT = 256 };
+
+/* table.sort compares in C: bound the number of items and what one
+ * comparison costs, and charge n log n. */
+static int charged_sort(lua_State *lua)
+{
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    const size_t count = lua_rawlen(lua, 1);
+    if (count > SANDBOX_SORT_LONGEST)
+        return luaL_error(lua, "sort: a list of more than %d items", SANDBOX_SORT_LONGEST);
+    if (lua_isnoneornil(lua, 2)) {
+        for (size_t i = 1; i <= count; i++) {
+            lua_rawgeti(lua, 1, (lua_Integer)i);
+            const int type = lua_type(lua, -1);
+            if (type == LUA_TSTRING && lua_rawlen(lua, -1) > SORT_LONGEST_TEXT)
+                return luaL_error(lua, "sort: a text of more than %d bytes", SORT_LONGEST_TEXT);
+            if (type != LUA_TSTRING && type != LUA_TNUMBER)
+                return luaL_error(lua, "sort: numbers or texts expected");
+            lua_pop(lua, 1);
+        }
+    }
+    size_t log = 1;
+    for (size_t n = count; n > 1; n /= 2)
+        log++;
+    sandbox_charge(lua, count * log);
+    lua_settop(lua, 2);
+    lua_pushvalue(lua, lua_upvalueindex(1));
+    lua_insert(lua, 1);
+    lua_call(lua, 2, 0);
+    return 0;
+}
+
+/* Orders keys: numbers before texts, each in their own order, byte by byte. */
+static int key_before(lua_State *lua)
+{
+    if (lua_type(lua, 1) != lua_type(lua, 2)) {
+        lua_pushboolean(lua, lua_type(lua, 1) == LUA_TNUMBER);
+        return 1;
+    }
+    if (lua_type(lua, 1) == LUA_TNUMBER) {
+        lua_pushboolean(lua, lua_compare(lua, 1, 2, LUA_OPLT));
+        return 1;
+    }
+    size_t a_length, b_length;
+    const char *a = lua_tolstring(lua, 1, &a_length);
+    const char *b = lua_tolstring(lua, 2, &b_length);
+    const int order = memcmp(a, b, a_length < b_length ? a_length : b_length);
+    lua_pushboolean(lua, order < 0 || (order == 0 && a_length < b_length));
+    return 1;
+}
+
+/* Pushes the sorted list of the keys of the table at index 1. Upvalue 1 is
+ * the library's sort. */
+static void push_sorted_keys(lua_State *lua)
+{
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    lua_newtable(lua);
+    lua_Integer count = 0;
+    for (lua_pushnil(lua); lua_next(lua, 1) != 0; lua_pop(lua, 1)) {
+        if (++count > SANDBOX_SORT_LONGEST)
+            luaL_error(lua, "a table of more than %d keys", SANDBOX_SORT_LONGEST);
+        const int type = lua_type(lua, -2);
+        if (type != LUA_TSTRING && type != LUA_TNUMBER)
+            luaL_error(lua, "a table whose keys are not texts or numbers has no order");
+        lua_pushvalue(lua, -2);
+        lua_rawseti(lua, -4, count);
+    }
+    sandbox_charge(lua, (size_t)count * 4 + 1);
+    lua_pushvalue(lua, lua_upvalueindex(1));
+    lua_pushvalue(lua, -2);
+    lua_pushcfunction(lua, key_before);
+    lua_call(lua, 2, 0);
+}
+
+/* Upvalues: the keys, the position. */
+static int next_sorted(lua_State *lua)
+{
+    const lua_Integer at = lua_tointeger(lua, lua_upvalueindex(2)) + 1;
+    lua_pushinteger(lua, at);
+    lua_replace(lua, lua_upvalueindex(2));
+    lua_rawgeti(lua, lua_upvalueindex(1), at);
+    if (lua_isnil(lua, -1))
+        return 1;
+    lua_pushvalue(lua, -1);
+    lua_rawget(lua, 1);
+    return 2;
+}
+
+/* Lua's own order of keys changes from run to run; a report may not. */
+static int sorted_pairs(lua_State *lua)
+{
+    lua_settop(lua, 1);
+    push_sorted_keys(lua);
+    lua_pushinteger(lua, 0);
+    lua_pushcclosure(lua, next_sorted, 2);
+    lua_pushvalue(lua, 1);
+    return 2;
+}
+
+static int sorted_next(lua_State *lua)
+{
+    lua_settop(lua, 2);
+    push_sorted_keys(lua);
+    lua_Integer at = 1;
+    if (!lua_isnil(lua, 2)) {
+        for (;; at++) {
+            lua_rawgeti(lua, 3, at);
+            if (lua_isnil(lua, -1))
+                return luaL_error(lua, "next: no such key");
+            const bool here = lua_rawequal(lua, -1, 2);
+            lua_pop(lua, 1);
+            if (here)
+                break;
+        }
+        at++;
+    }
+    lua_rawgeti(lua, 3, at);
+    if (lua_isnil(lua, -1))
+        return 1;
+    lua_pushvalue(lua, -1);
+    lua_rawget(lua, 1);
+    return 2;
+}
+
+static void push_library(lua_State *lua, lua_CFunction open)
+{
+    lua_pushcfunction(lua, open);
+    lua_call(lua, 0, 1);
+}
+
+/* Adds function(upvalue: the field of the library below) under a name. */
+static void add_wrapped(lua_State *lua, const char *name, const char *wraps, lua_CFunction function)
+{ /* stack: library target */
+    lua_getfield(lua, -2, wraps);
+    lua_pushcclosure(lua, function, 1);
+    lua_setfield(lua, -2, name);
+}
+
+static void push_math(lua_State *lua)
+{
+    push_library(lua, luaopen_math);
+    lua_newtable(lua);
+    copy_names(lua, FROM_MATH);
+    lua_remove(lua, -2);
+}
+
+static void push_table(lua_State *lua)
+{
+    push_library(lua, luaopen_table);
+    lua_newtable(lua);
+    copy_names(lua, FROM_TABLE);
+    add_wrapped(lua, "insert", "insert", charged_by_length);
+    add_wrapped(lua, "remove", "remove", charged_by_length);
+    add_wrapped(lua, "sort", "sort", charged_sort);
+    lua_remove(lua, -2);
+}
+
+/* ("x"):method goes through the metatable that all strings share; it must
+ * lead to the same short list, not to Lua's own. */
+static void push_string(lua_State *lua)
+{
+    push_library(lua, luaopen_string); /* also sets the shared metatable */
+    lua_newtable(lua);
+    copy_names(lua, FROM_STRING);
+    add_wrapped(lua, "format", "format", plain_format);
+    lua_remove(lua, -2);
+    lua_pushliteral(lua, "");
+    lua_getmetatable(lua, -1);
+    lua_pushvalue(lua, -3);
+    lua_setfield(lua, -2, "__index");
+    lua_pushboolean(lua, 0);
+    lua_setfield(lua, -2, "__metatable");
+    lua_pop(lua, 2);
+}
+
+static void add_sorted_iteration(lua_State *lua) /* stack: visible */
+{
+    push_library(lua, luaopen_table);
+    lua_getfield(lua, -1, "sort");
+    lua_pushvalue(lua, -1);
+    lua_pushcclosure(lua, sorted_pairs, 1);
+    lua_setfield(lua, -4, "pairs");
+    lua_pushcclosure(lua, sorted_next, 1);
+    lua_setfield(lua, -3, "next");
+    lua_pop(lua, 1);
+}
+
+void whitelist_push(lua_State *lua)
+{
+    lua_newtable(lua); /* visible */
+    push_library(lua, luaopen_base); /* leaves _G as its value */
+    lua_pushvalue(lua, -2);
+    copy_names(lua, FROM_BASE);
+    lua_pop(lua, 2);
+    add_sorted_iteration(lua);
+    lua_pushcfunction(lua, plain_tostring);
+    lua_setfield(lua, -2, "tostring");
+    push_math(lua);
+    sandbox_protect(lua);
+    lua_setfield(lua, -2, "math");
+    push_table(lua);
+    sandbox_protect(lua);
+    lua_setfield(lua, -2, "table");
+    push_string(lua);
+    sandbox_protect(lua);
+    lua_setfield(lua, -2, "string");
+    /* Drop what opening the libraries left behind. */
+    lua_pushnil(lua);
+    lua_setfield(lua, LUA_REGISTRYINDEX, LUA_LOADED_TABLE);
+    lua_newtable(lua);
+    lua_rawseti(lua, LUA_REGISTRYINDEX, LUA_RIDX_GLOBALS);
+}
