@@ -1,0 +1,217 @@
+#include "profile/home.h"
+
+#include "base/file.h"
+
+#include <sha2.h>
+
+#include <dirent.h>
+#include <errno.h>
+#include <limits.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+
+enum { SOURCE_LARGEST = 1024 * 1024 };
+
+/* The full path, when it lies inside the home; NULL otherwise (errno set, or
+ * 0 when it leads outside). To be freed. */
+static char *resolve(const char *home, const char *path)
+{
+    char joined[PATH_MAX];
+    const int length = snprintf(joined, sizeof(joined), "%s/%s", home, path);
+    if (length < 0 || (size_t)length >= sizeof(joined)) {
+        errno = ENAMETOOLONG;
+        return NULL;
+    }
+    char *root = realpath(home, NULL);
+    char *full = root == NULL ? NULL : realpath(joined, NULL);
+    if (full != NULL) {
+        const size_t n = strlen(root);
+        if (strncmp(full, root, n) != 0 || (full[n] != '/' && strcmp(root, "/") != 0)) {
+            free(full);
+            full = NULL;
+            errno = 0;
+        }
+    }
+    const int why = errno;
+    free(root);
+    errno = why;
+    return full;
+}
+
+bool home_has(const char *home, const char *path)
+{
+    char *full = resolve(home, path);
+    struct stat about;
+    const bool there = full != NULL && stat(full, &about) == 0 && S_ISREG(about.st_mode);
+    free(full);
+    return there;
+}
+
+static void say_unreadable(struct problems *problems, const char *path, enum file_result result)
+{
+    switch (result) {
+    case FILE_READ:
+        break;
+    case FILE_MISSING:
+        problem_at_line(problems, PROBLEM_RULES, path, 0, 0, "there is no such file");
+        break;
+    case FILE_NOT_A_FILE:
+        problem_at_line(problems, PROBLEM_RULES, path, 0, 0, "is not a file");
+        break;
+    case FILE_TOO_LARGE:
+        problem_at_line(problems, PROBLEM_RULES, path, 0, 0, "is larger than %d KB",
+                        SOURCE_LARGEST / 1024);
+        break;
+    case FILE_UNREADABLE:
+        problem_at_line(problems, PROBLEM_RULES, path, 0, 0, "cannot be read: %s", strerror(errno));
+        break;
+    case FILE_OUT_OF_MEMORY:
+        problem_out_of_memory(problems);
+        break;
+    }
+}
+
+static struct source *sources_find(const struct sources *sources, const char *path)
+{
+    for (struct source *s = sources->first; s != NULL; s = s->next)
+        if (strcmp(s->path, path) == 0)
+            return s;
+    return NULL;
+}
+
+static const struct source *keep(struct arena *arena, struct sources *sources, const char *path,
+                                 const char *text, size_t length)
+{
+    struct source *source = arena_alloc(arena, sizeof(*source));
+    char *name = arena_copy(arena, path);
+    char *copy = arena_copy_n(arena, text, length);
+    if (source == NULL || name == NULL || copy == NULL)
+        return NULL;
+    *source = (struct source){name, copy, length, sources->first};
+    sources->first = source;
+    sources->count++;
+    return source;
+}
+
+const struct source *home_read(const char *home, const char *path, struct arena *arena,
+                               struct sources *sources, struct problems *problems)
+{
+    const struct source *known = sources_find(sources, path);
+    if (known != NULL)
+        return known;
+    char *full = resolve(home, path);
+    if (full == NULL) {
+        if (errno == 0)
+            problem_at_line(problems, PROBLEM_RULES, path, 0, 0, "leads outside the home folder");
+        else if (errno == ENOMEM)
+            problem_out_of_memory(problems);
+        else
+            say_unreadable(problems, path, errno == ENOENT ? FILE_MISSING : FILE_UNREADABLE);
+        return NULL;
+    }
+    char *text = NULL;
+    size_t length = 0;
+    const enum file_result result = file_read(&text, &length, full, SOURCE_LARGEST);
+    free(full);
+    const struct source *source = NULL;
+    if (result != FILE_READ)
+        say_unreadable(problems, path, result);
+    else if ((source = keep(arena, sources, path, text, length)) == NULL)
+        problem_out_of_memory(problems);
+    free(text);
+    return source;
+}
+
+static bool ends_in(const char *name, const char *ending)
+{
+    const size_t n = strlen(name), m = strlen(ending);
+    return n > m && strcmp(name + n - m, ending) == 0;
+}
+
+static int visible(const struct dirent *entry)
+{
+    return entry->d_name[0] != '.';
+}
+
+static int by_bytes(const struct dirent **a, const struct dirent **b)
+{
+    return strcmp((*a)->d_name, (*b)->d_name);
+}
+
+int home_each(const char *home, const char *folder, const char *ending, int depth,
+              void (*visit)(void *data, const char *path), void *data)
+{
+    char joined[PATH_MAX];
+    snprintf(joined, sizeof(joined), "%s/%s", home, folder);
+    struct dirent **names = NULL;
+    const int count = scandir(joined, &names, visible, by_bytes);
+    if (count < 0)
+        return -1;
+    int result = 0;
+    for (int i = 0; i < count; i++) {
+        char path[PATH_MAX], full[PATH_MAX];
+        struct stat about;
+        const int n = snprintf(path, sizeof(path), "%s/%s", folder, names[i]->d_name);
+        const int m = snprintf(full, sizeof(full), "%s/%s", joined, names[i]->d_name);
+        free(names[i]);
+        if (n < 0 || m < 0 || (size_t)n >= sizeof(path) || (size_t)m >= sizeof(full)
+            || stat(full, &about) != 0)
+            continue;
+        if (S_ISDIR(about.st_mode) && depth > 0) {
+            if (home_each(home, path, ending, depth - 1, visit, data) != 0)
+                result = -1;
+        } else if (S_ISREG(about.st_mode) && ends_in(path, ending)) {
+            visit(data, path);
+        }
+    }
+    free(names);
+    return result;
+}
+
+/* Sorts the list by path: insertion, for a few dozen files. */
+static void sources_sort(struct sources *sources)
+{
+    struct source *sorted = NULL;
+    while (sources->first != NULL) {
+        struct source *source = sources->first;
+        sources->first = source->next;
+        struct source **at = &sorted;
+        while (*at != NULL && strcmp((*at)->path, source->path) < 0)
+            at = &(*at)->next;
+        source->next = *at;
+        *at = source;
+    }
+    sources->first = sorted;
+}
+
+void sources_fingerprint(struct sources *sources, char out[65])
+{
+    SHA2_CTX context;
+    SHA256Init(&context);
+    sources_sort(sources);
+    for (const struct source *s = sources->first; s != NULL; s = s->next) {
+        char head[64];
+        const int n = snprintf(head, sizeof(head), "\n%zu\n", s->length);
+        SHA256Update(&context, (const uint8_t *)s->path, strlen(s->path));
+        SHA256Update(&context, (const uint8_t *)head, (size_t)n);
+        SHA256Update(&context, (const uint8_t *)s->text, s->length);
+    }
+    uint8_t digest[SHA256_DIGEST_LENGTH];
+    SHA256Final(digest, &context);
+    for (size_t i = 0; i < sizeof(digest); i++)
+        snprintf(out + 2 * i, 3, "%02x", digest[i]);
+}
+
+int source_line(const struct source *source, const char *needle)
+{
+    const char *found = strstr(source->text, needle);
+    if (found == NULL)
+        return 0;
+    int line = 1;
+    for (const char *at = source->text; at < found; at++)
+        line += *at == '\n';
+    return line;
+}

@@ -1,0 +1,52 @@
+/* place.h - one profile file as written: its blocks, before they are laid
+ * over one another.
+ *
+ * Everything lives in the arena given to place_load.
+ */
+#ifndef EAVEMARK_PROFILE_PLACE_H
+#define EAVEMARK_PROFILE_PLACE_H
+
+#include "base/arena.h"
+#include "base/problem.h"
+#include "judge/finding.h"
+#include "profile/home.h"
+
+#include <stdbool.h>
+
+/* A figure as one place gives it; parts left out are NULL. */
+struct entry {
+    const char *name;
+    struct value value; /* VALUE_NONE: only the citation is restated */
+    const char *sense, *cite, *status, *source, *disputed;
+    int line;
+    struct entry *next;
+};
+
+struct entry_drop {
+    const char *rule, *reason;
+    int line;
+    struct entry_drop *next;
+};
+
+/* One edition of a place. */
+struct block {
+    const char *id, *title, *follows, *code, *edition, *as_seen, *rules;
+    bool invented, model;
+    long from, to; /* 0: no beginning, no end */
+    struct entry *entries;
+    struct entry_drop *drops;
+    int line;
+    struct block *next;
+};
+
+struct place {
+    const struct source *source;
+    struct block *blocks; /* sorted by from */
+};
+
+/* Reads home/jurisdictions/ID.lua. NULL with problems (PROBLEM_RULES) when
+ * the file is missing, does not run, or says something a profile cannot. */
+struct place *place_load(const char *home, const char *id, struct arena *arena,
+                         struct sources *sources, struct problems *problems);
+
+#endif

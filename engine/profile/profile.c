@@ -1,0 +1,472 @@
+#include "profile/profile.h"
+
+#include "base/date.h"
+#include "base/nearest.h"
+#include "profile/place.h"
+
+#include <ctype.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+struct resolving {
+    const char *home;
+    const char *job_file;
+    long date;
+    struct problems *problems;
+    struct profile *profile;
+    const struct place *places[PROFILE_LONGEST_CHAIN]; /* nearest first */
+    const struct block *blocks[PROFILE_LONGEST_CHAIN];
+    size_t depth;
+};
+
+static bool is_id(const char *id)
+{
+    if (id[0] == '\0' || id[0] == '/' || strlen(id) > 120 || strstr(id, "..") != NULL
+        || strstr(id, "//") != NULL)
+        return false;
+    for (const char *at = id; *at != '\0'; at++)
+        if (!islower((unsigned char)*at) && !isdigit((unsigned char)*at) && strchr("/-_", *at) == NULL)
+            return false;
+    return true;
+}
+
+static bool exists(const char *home, const char *id)
+{
+    char path[256];
+    if (!is_id(id))
+        return false;
+    snprintf(path, sizeof(path), "jurisdictions/%s.lua", id);
+    return home_has(home, path);
+}
+
+/* Near names ---------------------------------------------------------------- */
+
+enum { NEAR_NAMES = 5, NEAR_BYTES = 128 };
+
+struct near {
+    const char *wanted;
+    char names[NEAR_NAMES][NEAR_BYTES];
+    size_t distances[NEAR_NAMES];
+    size_t count;
+};
+
+/* Only the last part was typed, or is what was meant. */
+static const char *last_part(const char *id)
+{
+    const char *slash = strrchr(id, '/');
+    return slash == NULL ? id : slash + 1;
+}
+
+static void near_offer(void *data, const char *path)
+{
+    struct near *near = data;
+    char id[NEAR_BYTES];
+    const size_t folder = strlen("jurisdictions/");
+    const size_t length = strlen(path) - folder - strlen(".lua");
+    if (length >= sizeof(id))
+        return;
+    memcpy(id, path + folder, length);
+    id[length] = '\0';
+    if (strchr(id, '.') != NULL) /* NAME.rules.lua, NAME.cases.lua */
+        return;
+    const size_t whole = nearest_distance(near->wanted, id);
+    const size_t part = nearest_distance(last_part(near->wanted), last_part(id));
+    const size_t distance = whole < part ? whole : part;
+    if (near->count == NEAR_NAMES && distance >= near->distances[NEAR_NAMES - 1])
+        return;
+    size_t at = near->count < NEAR_NAMES ? near->count++ : NEAR_NAMES - 1;
+    for (; at > 0 && near->distances[at - 1] > distance; at--) {
+        memcpy(near->names[at], near->names[at - 1], NEAR_BYTES);
+        near->distances[at] = near->distances[at - 1];
+    }
+    memcpy(near->names[at], id, length + 1);
+    near->distances[at] = distance;
+}
+
+/* "a, b, c" of the nearest ids, into text. */
+static void near_names(const char *home, const char *wanted, char *text, size_t size)
+{
+    struct near near = {.wanted = wanted};
+    text[0] = '\0';
+    home_each(home, "jurisdictions", ".lua", 6, near_offer, &near);
+    for (size_t i = 0; i < near.count; i++) {
+        const size_t used = strlen(text);
+        snprintf(text + used, size - used, "%s%s", i == 0 ? "" : ", ", near.names[i]);
+    }
+}
+
+static void say_unknown(struct resolving *r, const char *id)
+{
+    char names[NEAR_NAMES * NEAR_BYTES];
+    near_names(r->home, id, names, sizeof(names));
+    problem_at(r->problems, PROBLEM_JOB, r->job_file, "/jurisdiction",
+               "no jurisdiction is named \"%s\"; the nearest are: %s", id,
+               names[0] == '\0' ? "(none found: is this the right --home?)" : names);
+}
+
+/* The chain ------------------------------------------------------------------ */
+
+/* "example/a -> us-xx -> next" */
+static void chain_text(const struct resolving *r, const char *next, char *text, size_t size)
+{
+    text[0] = '\0';
+    for (size_t i = 0; i < r->depth; i++) {
+        const size_t used = strlen(text);
+        snprintf(text + used, size - used, "%s -> ", r->blocks[i]->id);
+    }
+    const size_t used = strlen(text);
+    snprintf(text + used, size - used, "%s", next);
+}
+
+/* The block that binds on the date, or NULL. */
+static const struct block *block_on(const struct place *place, long date)
+{
+    for (const struct block *b = place->blocks; b != NULL; b = b->next)
+        if (b->from <= date && (b->to == 0 || date < b->to))
+            return b;
+    return NULL;
+}
+
+static void say_no_edition(struct resolving *r, const struct place *place)
+{
+    char day[16], dates[512] = "";
+    for (const struct block *b = place->blocks; b != NULL; b = b->next) {
+        char from[16] = "the beginning", to[16] = "no end";
+        if (b->from != 0)
+            date_write(b->from, from);
+        if (b->to != 0)
+            date_write(b->to, to);
+        const size_t used = strlen(dates);
+        snprintf(dates + used, sizeof(dates) - used, "%sfrom %s to %s", used == 0 ? "" : "; ", from, to);
+    }
+    date_write(r->date, day);
+    problem_at(r->problems, PROBLEM_JOB, r->job_file, "/date",
+               "no edition of %s covers %s; it has: %s", place->blocks->id, day, dates);
+}
+
+/* Checks that a parent may be followed: it exists and is not already in the chain. */
+static bool may_follow(struct resolving *r, const char *id)
+{
+    char chain[1024];
+    const struct block *child = r->blocks[r->depth - 1];
+    const struct place *place = r->places[r->depth - 1];
+    chain_text(r, id, chain, sizeof(chain));
+    for (size_t i = 0; i < r->depth; i++) {
+        if (strcmp(r->blocks[i]->id, id) == 0) {
+            problem_at_line(r->problems, PROBLEM_RULES, place->source->path, child->line, 0,
+                            "follows itself in a circle: %s", chain);
+            return false;
+        }
+    }
+    if (r->depth == PROFILE_LONGEST_CHAIN) {
+        problem_at_line(r->problems, PROBLEM_RULES, place->source->path, child->line, 0,
+                        "follows too long a chain: %s", chain);
+        return false;
+    }
+    if (!exists(r->home, id)) {
+        char names[NEAR_NAMES * NEAR_BYTES];
+        near_names(r->home, id, names, sizeof(names));
+        problem_at_line(r->problems, PROBLEM_RULES, place->source->path, child->line, 0,
+                        "follows \"%s\", which does not exist (%s); the nearest are: %s", id, chain,
+                        names);
+        return false;
+    }
+    return true;
+}
+
+static void narrow(struct profile *profile, const struct block *block)
+{
+    if (block->from > profile->from)
+        profile->from = block->from;
+    if (block->to != 0 && (profile->to == 0 || block->to < profile->to))
+        profile->to = block->to;
+}
+
+/* Follows the chain from id to its end. */
+static bool climb(struct resolving *r, const char *id)
+{
+    while (id != NULL) {
+        if (r->depth > 0 && !may_follow(r, id))
+            return false;
+        const struct place *place = place_load(r->home, id, &r->profile->arena,
+                                               &r->profile->sources, r->problems);
+        if (place == NULL)
+            return false;
+        const struct block *block = block_on(place, r->date);
+        if (block == NULL) {
+            say_no_edition(r, place);
+            return false;
+        }
+        r->places[r->depth] = place;
+        r->blocks[r->depth] = block;
+        r->depth++;
+        narrow(r->profile, block);
+        id = block->follows;
+    }
+    return true;
+}
+
+/* Figures -------------------------------------------------------------------- */
+
+static struct figure *figure_find(const struct profile *profile, const char *name)
+{
+    for (size_t i = 0; i < profile->figure_count; i++)
+        if (strcmp(profile->figures[i].name, name) == 0)
+            return &profile->figures[i];
+    return NULL;
+}
+
+static bool same_text(const char *a, const char *b)
+{
+    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
+}
+
+static bool same_value(const struct value *a, const struct value *b)
+{
+    if (a->kind != b->kind || a->set_count != b->set_count)
+        return false;
+    for (size_t i = 0; i < a->set_count; i++)
+        if (strcmp(a->set[i], b->set[i]) != 0)
+            return false;
+    return a->number == b->number && a->yes == b->yes;
+}
+
+static void say_figure(struct resolving *r, size_t level, const struct entry *entry,
+                       const char *what, const char *hint)
+{
+    problem_at_line(r->problems, PROBLEM_RULES, r->places[level]->source->path, entry->line, 0,
+                    "figure \"%s\" %s%s", entry->name, what, hint);
+}
+
+/* The name findings cite: a model's is the edition followed. */
+static const char *code_name(const struct resolving *r, size_t level)
+{
+    const struct block *block = r->blocks[level];
+    if (block->model && block->code == NULL)
+        return r->profile->edition;
+    return block->code != NULL ? block->code : block->title;
+}
+
+/* A figure nobody below gives: it must say everything. */
+static bool figure_is_whole(struct resolving *r, size_t level, const struct entry *entry)
+{
+    const char *missing = entry->value.kind == VALUE_NONE ? "a value"
+        : entry->sense == NULL                            ? "a sense"
+        : entry->cite == NULL                             ? "a cite"
+        : entry->status == NULL                           ? "a status"
+        : entry->source == NULL                           ? "a source"
+        : entry->value.kind == VALUE_NUMBER && entry->value.unit == NULL ? "a unit"
+                                                          : NULL;
+    if (missing == NULL)
+        return true;
+    struct nearest nearest;
+    nearest_start(&nearest, entry->name);
+    for (size_t i = 0; i < r->profile->figure_count; i++)
+        nearest_offer(&nearest, r->profile->figures[i].name);
+    char hint[256] = "";
+    if (nearest.name != NULL && r->depth > level + 1)
+        snprintf(hint, sizeof(hint), "; did you mean \"%s\"?", nearest.name);
+    char what[256];
+    snprintf(what, sizeof(what), "is not given by what this follows, and to be a new one lacks %s",
+             missing);
+    say_figure(r, level, entry, what, hint);
+    return false;
+}
+
+static void figure_new(struct resolving *r, size_t level, const struct entry *entry,
+                       size_t capacity)
+{
+    if (!figure_is_whole(r, level, entry) || r->profile->figure_count == capacity)
+        return;
+    struct figure *figure = &r->profile->figures[r->profile->figure_count++];
+    *figure = (struct figure){.name = entry->name, .value = entry->value, .sense = entry->sense,
+                              .disputed = entry->disputed};
+    figure->cite = (struct cite){code_name(r, level), entry->cite, entry->status, entry->source};
+}
+
+/* What a new value may not change, and what it must say. */
+static bool figure_may_move(struct resolving *r, size_t level, const struct entry *entry,
+                            const struct figure *figure)
+{
+    const struct block *block = r->blocks[level];
+    if (entry->sense != NULL && strcmp(entry->sense, figure->sense) != 0)
+        say_figure(r, level, entry, "changes the sense; it binds ", figure->sense);
+    else if (entry->value.unit != NULL && !same_text(entry->value.unit, figure->value.unit))
+        say_figure(r, level, entry, "changes the unit; it is in ",
+                   figure->value.unit == NULL ? "none" : figure->value.unit);
+    else if (entry->value.kind != VALUE_NONE && entry->value.kind != figure->value.kind)
+        say_figure(r, level, entry, "changes its kind of value", " (number, true/false or set)");
+    else if (entry->cite == NULL)
+        say_figure(r, level, entry, "has no citation: write cite = \"...\"", "");
+    else if (entry->value.kind != VALUE_NONE && entry->status == NULL && !block->invented)
+        say_figure(r, level, entry, "has no status: write status = \"seen\" (or how it is known)", "");
+    else if (entry->value.kind != VALUE_NONE && entry->source == NULL && !block->invented)
+        say_figure(r, level, entry, "has no source: write source = \"...\"", "");
+    else
+        return true;
+    return false;
+}
+
+static void figure_move(struct resolving *r, size_t level, const struct entry *entry,
+                        struct figure *figure)
+{
+    if (!figure_may_move(r, level, entry, figure))
+        return;
+    const struct block *block = r->blocks[level];
+    if (entry->value.kind != VALUE_NONE) {
+        const char *unit = figure->value.unit;
+        if (!block->model && !same_value(&entry->value, &figure->value)) {
+            figure->moved = true;
+            figure->amended.by = block->title;
+            figure->amended.from = figure->value;
+            figure->amended.to = entry->value;
+            figure->amended.to.unit = unit;
+        }
+        figure->value = entry->value;
+        figure->value.unit = unit;
+        figure->disputed = entry->disputed;
+        figure->cite.status = block->invented ? "invented" : entry->status;
+        figure->cite.source = entry->source != NULL ? entry->source : block->title;
+    }
+    if (entry->disputed != NULL)
+        figure->disputed = entry->disputed;
+    if (entry->status != NULL)
+        figure->cite.status = entry->status;
+    if (entry->source != NULL)
+        figure->cite.source = entry->source;
+    figure->cite.code = code_name(r, level);
+    figure->cite.section = entry->cite;
+}
+
+static int figure_order(const void *a, const void *b)
+{
+    return strcmp(((const struct figure *)a)->name, ((const struct figure *)b)->name);
+}
+
+/* Lays the blocks over one another, the farthest first. */
+static void lay_figures(struct resolving *r)
+{
+    struct profile *profile = r->profile;
+    size_t capacity = 0;
+    for (size_t i = 0; i < r->depth; i++)
+        for (const struct entry *e = r->blocks[i]->entries; e != NULL; e = e->next)
+            capacity++;
+    profile->figures = arena_array(&profile->arena, capacity + 1, sizeof(struct figure));
+    if (profile->figures == NULL)
+        return;
+    for (size_t i = r->depth; i-- > 0;) {
+        for (const struct entry *e = r->blocks[i]->entries; e != NULL; e = e->next) {
+            struct figure *figure = figure_find(profile, e->name);
+            if (figure == NULL)
+                figure_new(r, i, e, capacity);
+            else
+                figure_move(r, i, e, figure);
+        }
+    }
+    qsort(profile->figures, profile->figure_count, sizeof(struct figure), figure_order);
+}
+
+const struct figure *profile_figure(const struct profile *profile, const char *name)
+{
+    const struct figure wanted = {.name = name};
+    return bsearch(&wanted, profile->figures, profile->figure_count, sizeof(struct figure),
+                   figure_order);
+}
+
+/* The rest ------------------------------------------------------------------- */
+
+static void lay_drops(struct resolving *r)
+{
+    struct profile *profile = r->profile;
+    size_t capacity = 0;
+    for (size_t i = 0; i < r->depth; i++)
+        for (const struct entry_drop *d = r->blocks[i]->drops; d != NULL; d = d->next)
+            capacity++;
+    profile->drops = arena_array(&profile->arena, capacity + 1, sizeof(struct drop));
+    if (profile->drops == NULL)
+        return;
+    for (size_t i = r->depth; i-- > 0;)
+        for (const struct entry_drop *d = r->blocks[i]->drops; d != NULL; d = d->next)
+            profile->drops[profile->drop_count++] = (struct drop){
+                d->rule, d->reason, r->blocks[i]->title, r->places[i]->source->path, d->line};
+}
+
+/* "tamarack.rules.lua" beside jurisdictions/example/tamarack.lua. */
+static const char *beside(struct arena *arena, const char *file, const char *name)
+{
+    const char *slash = strrchr(file, '/');
+    return arena_format(arena, "%.*s/%s", (int)(slash - file), file, name);
+}
+
+static void lay_rule_files(struct resolving *r)
+{
+    struct profile *profile = r->profile;
+    profile->rule_files = arena_array(&profile->arena, r->depth + 1, sizeof(char *));
+    if (profile->rule_files == NULL)
+        return;
+    for (size_t i = r->depth; i-- > 0;)
+        if (r->blocks[i]->rules != NULL)
+            profile->rule_files[profile->rule_file_count++] =
+                beside(&profile->arena, r->places[i]->source->path, r->blocks[i]->rules);
+}
+
+static void lay_heading(struct resolving *r)
+{
+    struct profile *profile = r->profile;
+    const struct block *nearest = r->blocks[0];
+    profile->id = nearest->id;
+    profile->title = nearest->title;
+    profile->invented = nearest->invented;
+    profile->chain = arena_array(&profile->arena, r->depth, sizeof(char *));
+    if (profile->chain == NULL)
+        return;
+    for (size_t i = 0; i < r->depth; i++) {
+        profile->chain[i] = r->blocks[i]->id;
+        if (profile->edition == NULL)
+            profile->edition = r->blocks[i]->edition;
+        if (profile->as_seen == NULL)
+            profile->as_seen = r->blocks[i]->as_seen;
+    }
+    profile->chain_count = r->depth;
+    if (profile->edition == NULL)
+        profile->edition = nearest->title;
+}
+
+struct profile *profile_resolve(const char *home, const char *id, long date,
+                                const char *job_file, struct problems *problems)
+{
+    struct resolving r = {.home = home, .job_file = job_file, .date = date, .problems = problems};
+    if (!exists(home, id)) {
+        say_unknown(&r, id);
+        return NULL;
+    }
+    const size_t before = problems->count;
+    r.profile = calloc(1, sizeof(*r.profile));
+    if (r.profile == NULL) {
+        problem_out_of_memory(problems);
+        return NULL;
+    }
+    char *own_id = arena_copy(&r.profile->arena, id);
+    if (own_id != NULL && climb(&r, own_id)) {
+        lay_heading(&r);
+        lay_figures(&r);
+        lay_drops(&r);
+        lay_rule_files(&r);
+    }
+    if (r.profile->arena.failed)
+        problem_out_of_memory(problems);
+    if (problems->count != before || problems->out_of_memory) {
+        profile_free(r.profile);
+        return NULL;
+    }
+    return r.profile;
+}
+
+void profile_free(struct profile *profile)
+{
+    if (profile == NULL)
+        return;
+    arena_free(&profile->arena);
+    free(profile);
+}

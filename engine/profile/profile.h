@@ -1,0 +1,72 @@
+/* profile.h - the law of one place on one day: figures, citations, what is
+ * dropped, which extra rules.
+ *
+ * A place follows another, and that one another, up to a model code. Each
+ * says only what differs; a profile is all of them laid over one another, the
+ * nearest on top, and remembers who moved what.
+ *
+ * Ownership: a profile owns everything in it (profile_free). It is immutable
+ * once resolved.
+ */
+#ifndef EAVEMARK_PROFILE_PROFILE_H
+#define EAVEMARK_PROFILE_PROFILE_H
+
+#include "base/arena.h"
+#include "base/problem.h"
+#include "judge/finding.h"
+#include "profile/home.h"
+
+#include <stdbool.h>
+#include <stddef.h>
+
+enum { PROFILE_LONGEST_CHAIN = 12 };
+
+struct figure {
+    const char *name;          /* "layers.most" */
+    struct value value;        /* a number, yes/no or set */
+    const char *sense;         /* at_least ... under */
+    struct cite cite;
+    const char *disputed;      /* how sources disagree, or NULL */
+    bool moved;                /* a place gave another value than what it follows */
+    struct amended amended;    /* by whom, from what to what; when moved */
+};
+
+struct drop {
+    const char *rule;
+    const char *reason;
+    const char *by;   /* title of the place */
+    const char *file; /* and where it says so */
+    int line;
+};
+
+struct profile {
+    struct arena arena;
+    const char *id, *title;
+    const char *edition;      /* "IRC 2021" */
+    const char *as_seen;      /* or NULL */
+    bool invented;
+    const char **chain;       /* ids, nearest first */
+    size_t chain_count;
+    struct figure *figures;   /* by name */
+    size_t figure_count;
+    struct drop *drops;
+    size_t drop_count;
+    const char **rule_files;  /* below the home; the farthest place's first */
+    size_t rule_file_count;
+    long from, to;            /* the dates on which this same profile holds: from <= d < to */
+    struct sources sources;   /* the files it was read from */
+};
+
+/* Resolves a jurisdiction on a date (date.h). Problems: an unknown id, a date
+ * no edition covers (PROBLEM_JOB at pointer "/jurisdiction" or "/date" of
+ * job_file, with near names or the dates there are); anything wrong with the
+ * files (PROBLEM_RULES, with the chain followed so far). NULL on any. */
+struct profile *profile_resolve(const char *home, const char *id, long date,
+                                const char *job_file, struct problems *problems);
+
+/* The figure of this name, or NULL. */
+const struct figure *profile_figure(const struct profile *profile, const char *name);
+
+void profile_free(struct profile *profile);
+
+#endif
