@@ -1,0 +1,179 @@
+#include "check/case_job.h"
+
+#include <lauxlib.h>
+#include <lua.h>
+
+#include <stdbool.h>
+
+#include <stdlib.h>
+#include <string.h>
+
+enum { DEEPEST_VALUE = 8 };
+
+static cJSON *from_lua(lua_State *lua, int depth);
+
+/* A table with a first item, or nothing in it, is a list. */
+static cJSON *from_table(lua_State *lua, int depth)
+{
+    const int table = lua_gettop(lua);
+    lua_pushnil(lua);
+    const bool empty = lua_next(lua, table) == 0;
+    lua_settop(lua, table);
+    const size_t count = (size_t)lua_rawlen(lua, table);
+    cJSON *node = empty || count > 0 ? cJSON_CreateArray() : cJSON_CreateObject();
+    for (size_t i = 1; i <= count; i++) {
+        lua_rawgeti(lua, table, (lua_Integer)i);
+        cJSON_AddItemToArray(node, from_lua(lua, depth + 1));
+        lua_pop(lua, 1);
+    }
+    if (count > 0)
+        return node;
+    for (lua_pushnil(lua); lua_next(lua, table) != 0; lua_pop(lua, 1)) {
+        if (lua_type(lua, -2) == LUA_TSTRING)
+            cJSON_AddItemToObject(node, lua_tostring(lua, -2), from_lua(lua, depth + 1));
+    }
+    return node;
+}
+
+/* The value on top of the stack, which stays there; NULL for what JSON has not. */
+static cJSON *from_lua(lua_State *lua, int depth)
+{
+    if (depth > DEEPEST_VALUE)
+        return NULL;
+    switch (lua_type(lua, -1)) {
+    case LUA_TBOOLEAN:
+        return cJSON_CreateBool(lua_toboolean(lua, -1));
+    case LUA_TNUMBER:
+        return cJSON_CreateNumber(lua_tonumber(lua, -1));
+    case LUA_TSTRING:
+        return cJSON_CreateString(lua_tostring(lua, -1));
+    case LUA_TTABLE:
+        return from_table(lua, depth);
+    default:
+        return NULL;
+    }
+}
+
+/* One step of a path: a name, or [number]. */
+struct step {
+    char name[80];
+    int index; /* from 0; -1 for a name */
+};
+
+/* Reads a step off the path; NULL at its end. */
+static const char *next_step(lua_State *lua, const char *path, struct step *step)
+{
+    if (*path == '\0')
+        return NULL;
+    step->index = -1;
+    if (*path == '[') {
+        char *end;
+        step->index = (int)strtol(path + 1, &end, 10) - 1;
+        if (*end != ']' || step->index < 0)
+            luaL_error(lua, "no such place in a job: %s", path);
+        return end + 1;
+    }
+    path += *path == '.';
+    const size_t length = strcspn(path, ".[");
+    if (length == 0 || length >= sizeof(step->name))
+        luaL_error(lua, "no such place in a job: %s", path);
+    memcpy(step->name, path, length);
+    step->name[length] = '\0';
+    return path + length;
+}
+
+static cJSON *child_of(const cJSON *parent, const struct step *step)
+{
+    if (step->index >= 0)
+        return cJSON_IsArray(parent) ? cJSON_GetArrayItem(parent, step->index) : NULL;
+    return cJSON_GetObjectItemCaseSensitive(parent, step->name);
+}
+
+/* Finds the parent of the path's last step, making groups on the way if asked. */
+static cJSON *find_parent(lua_State *lua, cJSON *job, const char *path, struct step *last, bool make)
+{
+    cJSON *parent = job;
+    path = next_step(lua, path, last);
+    while (path != NULL && *path != '\0') {
+        cJSON *child = child_of(parent, last);
+        if (child == NULL && make && last->index < 0)
+            child = cJSON_AddObjectToObject(parent, last->name);
+        if (child == NULL)
+            luaL_error(lua, "the base job has no such place: %s", last->name);
+        parent = child;
+        path = next_step(lua, path, last);
+    }
+    return parent;
+}
+
+void case_job_set(lua_State *lua, cJSON *job, const char *path)
+{
+    struct step last;
+    cJSON *parent = find_parent(lua, job, path, &last, true);
+    cJSON *value = from_lua(lua, 0);
+    lua_pop(lua, 1);
+    if (value == NULL)
+        luaL_error(lua, "%s: that is no value for a job", path);
+    cJSON *old = child_of(parent, &last);
+    bool done;
+    if (last.index >= 0)
+        done = old != NULL ? cJSON_ReplaceItemInArray(parent, last.index, value)
+            : last.index == cJSON_GetArraySize(parent) && cJSON_AddItemToArray(parent, value);
+    else
+        done = old != NULL ? cJSON_ReplaceItemInObjectCaseSensitive(parent, last.name, value)
+                           : cJSON_AddItemToObject(parent, last.name, value);
+    if (!done) {
+        cJSON_Delete(value);
+        luaL_error(lua, "%s: cannot be set", path);
+    }
+}
+
+static void remove_place(lua_State *lua, cJSON *job, const char *path)
+{
+    struct step last;
+    cJSON *parent = find_parent(lua, job, path, &last, false);
+    cJSON *old = child_of(parent, &last);
+    if (old == NULL)
+        luaL_error(lua, "without \"%s\": the base job does not have it", path);
+    cJSON_Delete(cJSON_DetachItemViaPointer(parent, old));
+}
+
+/* Keys of `with`, sorted, so that lists grow in order. */
+static void with_sorted(lua_State *lua, cJSON *job)
+{
+    const int table = lua_gettop(lua);
+    const char *before = NULL;
+    for (;;) {
+        const char *least = NULL;
+        for (lua_pushnil(lua); lua_next(lua, table) != 0; lua_pop(lua, 1)) {
+            if (lua_type(lua, -2) != LUA_TSTRING)
+                luaL_error(lua, "with: every change names a place");
+            const char *key = lua_tostring(lua, -2);
+            if ((before == NULL || strcmp(key, before) > 0)
+                && (least == NULL || strcmp(key, least) < 0))
+                least = key;
+        }
+        if (least == NULL)
+            return;
+        lua_getfield(lua, table, least);
+        case_job_set(lua, job, least);
+        before = least; /* held by the table */
+    }
+}
+
+void case_job_with(lua_State *lua, cJSON *job, int index)
+{
+    lua_getfield(lua, index, "with");
+    if (lua_istable(lua, -1))
+        with_sorted(lua, job);
+    else if (!lua_isnil(lua, -1))
+        luaL_error(lua, "with must be a table");
+    lua_pop(lua, 1);
+    lua_getfield(lua, index, "without");
+    for (size_t i = 1; lua_istable(lua, -1) && i <= (size_t)lua_rawlen(lua, -1); i++) {
+        lua_rawgeti(lua, -1, (lua_Integer)i);
+        remove_place(lua, job, luaL_checkstring(lua, -1));
+        lua_pop(lua, 1);
+    }
+    lua_pop(lua, 1);
+}

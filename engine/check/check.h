@@ -1,0 +1,30 @@
+/* check.h - one job through the whole flow: job, profile, rules, findings. */
+#ifndef EAVEMARK_CHECK_CHECK_H
+#define EAVEMARK_CHECK_CHECK_H
+
+#include "base/problem.h"
+#include "check/law.h"
+#include "judge/finding.h"
+
+#include <cjson/cJSON.h>
+
+/* What the command line says over the job's own words; NULL where it is
+ * silent. */
+struct overrides {
+    const char *jurisdiction, *date, *stage;
+};
+
+/* Either findings, or problems that say why there are none. */
+struct checked {
+    struct problems problems;
+    struct result result;
+    bool judged; /* result holds findings */
+};
+
+/* Checks a parsed job. The tree is changed: overrides are written into it. */
+void check_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
+               const char *file, struct checked *out);
+
+void checked_free(struct checked *checked);
+
+#endif

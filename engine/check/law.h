@@ -1,0 +1,34 @@
+/* law.h - the law of a place on a day, loaded once and used for many jobs. */
+#ifndef EAVEMARK_CHECK_LAW_H
+#define EAVEMARK_CHECK_LAW_H
+
+#include "base/problem.h"
+#include "judge/rulebook.h"
+#include "profile/profile.h"
+
+struct law {
+    struct profile *profile; /* NULL for the bare field catalogue */
+    struct rulebook *book;
+    char fingerprint[65];    /* of every file both were read from */
+    struct law *next;
+};
+
+/* Every law loaded so far from one home folder. */
+struct laws {
+    const char *home;
+    struct law *first;
+};
+
+/* The law of a jurisdiction on a date, loading it when needed. It belongs to
+ * laws. NULL with problems when there is none (profile_resolve) or its files
+ * are broken (rulebook_load). */
+const struct law *laws_find(struct laws *laws, const char *id, long date, const char *job_file,
+                            struct problems *problems);
+
+/* Only the common field catalogue, with no rules: for a job whose place is
+ * not known. */
+const struct law *laws_fields(struct laws *laws, struct problems *problems);
+
+void laws_free(struct laws *laws);
+
+#endif

@@ -1,0 +1,328 @@
+/* bind_job.c - the job as rules see it.
+ *
+ * A group, list or item is a userdata that reads the JSON when indexed. What
+ * is read is recorded; what is lacking ends the call as open. */
+#include "judge/judging.h"
+
+#include "base/nearest.h"
+#include "job/validate.h"
+#include "job/value.h"
+
+#include <lauxlib.h>
+#include <lua.h>
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+/* Each read keeps a pointer in the result's memory: it is charged for. */
+enum { READ_STEPS = 20 };
+
+static const char NODE_KEY = 'n'; /* registry: the metatable of nodes */
+
+struct judging *judging_of(lua_State *lua)
+{
+    return sandbox_of(lua)->user;
+}
+
+void check_arena(lua_State *lua)
+{
+    if (judging_of(lua)->arena->failed)
+        luaL_error(lua, "out of memory");
+}
+
+const char *pointer_key(struct arena *arena, const char *pointer, const char *key)
+{
+    const size_t start = strlen(pointer);
+    char *text = arena_alloc(arena, start + 2 * strlen(key) + 2);
+    if (text == NULL)
+        return "";
+    memcpy(text, pointer, start);
+    char *to = text + start;
+    *to++ = '/';
+    for (; *key != '\0'; key++) {
+        if (*key == '~' || *key == '/') {
+            *to++ = '~';
+            *to++ = *key == '~' ? '0' : '1';
+        } else {
+            *to++ = *key;
+        }
+    }
+    *to = '\0';
+    return text;
+}
+
+const char *pointer_index(struct arena *arena, const char *pointer, size_t index)
+{
+    const char *text = arena_format(arena, "%s/%zu", pointer, index);
+    return text == NULL ? "" : text;
+}
+
+struct node node_child(struct judging *judging, const struct node *parent,
+                       const struct field *child)
+{
+    struct node node = {.field = child};
+    node.pointer = pointer_key(judging->arena, parent->pointer, child->name);
+    if (parent->json != NULL)
+        node.json = cJSON_GetObjectItemCaseSensitive(parent->json, child->name);
+    if (node.json != NULL && !job_value_fits(node.json, child))
+        node.json = NULL;
+    return node;
+}
+
+static void record_read(struct judging *judging, const char *pointer)
+{
+    strings_add_once(&judging->record.reads, judging->arena, pointer);
+}
+
+/* Ends the call: the job lacks this. */
+static int lacks(lua_State *lua, const struct node *node)
+{
+    struct judging *judging = judging_of(lua);
+    judging->record.missing = node->field;
+    judging->record.missing_pointer = node->pointer;
+    return sandbox_signal(lua);
+}
+
+void push_node(lua_State *lua, struct node node)
+{
+    struct node *kept = lua_newuserdatauv(lua, sizeof(node), 0);
+    *kept = node;
+    lua_rawgetp(lua, LUA_REGISTRYINDEX, &NODE_KEY);
+    lua_setmetatable(lua, -2);
+}
+
+static struct node *to_node(lua_State *lua, int index)
+{
+    void *data = lua_touserdata(lua, index);
+    if (data == NULL || lua_islightuserdata(lua, index) || !lua_getmetatable(lua, index))
+        return NULL;
+    lua_rawgetp(lua, LUA_REGISTRYINDEX, &NODE_KEY);
+    const bool same = lua_rawequal(lua, -1, -2);
+    lua_pop(lua, 2);
+    return same ? data : NULL;
+}
+
+static struct node *check_node(lua_State *lua, int index)
+{
+    struct node *node = to_node(lua, index);
+    if (node == NULL)
+        luaL_argerror(lua, index, "a part of the job expected");
+    return node;
+}
+
+static const char *item_text(const struct node *item, const char *key)
+{
+    const cJSON *text = cJSON_GetObjectItemCaseSensitive(item->json, key);
+    return cJSON_IsString(text) ? text->valuestring : NULL;
+}
+
+const char *node_name(const struct judging *judging, const struct node *node)
+{
+    if (!node->item)
+        return NULL;
+    const char *name = item_text(node, "name");
+    if (name != NULL && name[0] != '\0')
+        return arena_copy(judging->arena, name); /* findings outlive the job */
+    const char *slash = strrchr(node->pointer, '/');
+    return arena_format(judging->arena, "%s %lu", node->field->name,
+                        slash == NULL ? 0 : strtoul(slash + 1, NULL, 10) + 1);
+}
+
+/* The list that a reference points into: a path of plain names. */
+static struct node referred_list(struct judging *judging, const char *path)
+{
+    struct node node = {.json = judging->job, .field = judging->book->fields.root, .pointer = ""};
+    char part[128];
+    while (*path != '\0') {
+        const size_t length = strcspn(path, ".");
+        snprintf(part, sizeof(part), "%.*s", (int)length, path);
+        const struct field *child = fields_child(node.field, part);
+        if (child == NULL)
+            return (struct node){0};
+        node = node_child(judging, &node, child);
+        path += length + (path[length] == '.');
+    }
+    return node;
+}
+
+static int push_referred(lua_State *lua, const struct node *reference)
+{
+    struct judging *judging = judging_of(lua);
+    const struct node list = referred_list(judging, reference->field->refers);
+    size_t index = 0;
+    const cJSON *item = NULL;
+    cJSON_ArrayForEach(item, list.json) {
+        const cJSON *name = cJSON_GetObjectItemCaseSensitive(item, "name");
+        if (cJSON_IsString(name) && strcmp(name->valuestring, reference->json->valuestring) == 0) {
+            push_node(lua, (struct node){item, list.field, true,
+                                         pointer_index(judging->arena, list.pointer, index)});
+            return 1;
+        }
+        index++;
+    }
+    return lacks(lua, reference);
+}
+
+static int push_array(lua_State *lua, const struct node *node)
+{
+    const cJSON *item = NULL;
+    lua_Integer index = 0;
+    lua_createtable(lua, cJSON_GetArraySize(node->json), 0);
+    cJSON_ArrayForEach(item, node->json) {
+        if (cJSON_IsNumber(item))
+            lua_pushnumber(lua, item->valuedouble);
+        else
+            lua_pushstring(lua, item->valuestring);
+        lua_rawseti(lua, -2, ++index);
+    }
+    return 1;
+}
+
+/* Pushes the value of a field that the job has. */
+static int push_value(lua_State *lua, const struct node *node)
+{
+    double rise = 0;
+    switch (node->field->type) {
+    case FIELD_GROUP:
+    case FIELD_LIST:
+        push_node(lua, *node);
+        return 1;
+    case FIELD_TEXT:
+    case FIELD_CHOICE:
+    case FIELD_DATE:
+        lua_pushstring(lua, node->json->valuestring);
+        return 1;
+    case FIELD_NUMBER:
+        lua_pushnumber(lua, node->json->valuedouble);
+        return 1;
+    case FIELD_INTEGER:
+        lua_pushinteger(lua, (lua_Integer)node->json->valuedouble);
+        return 1;
+    case FIELD_YES_NO:
+        lua_pushboolean(lua, cJSON_IsTrue(node->json));
+        return 1;
+    case FIELD_SLOPE:
+        if (!value_slope(node->json->valuestring, &rise))
+            return lacks(lua, node);
+        lua_pushnumber(lua, rise);
+        return 1;
+    case FIELD_NUMBERS:
+    case FIELD_CHOICES:
+        return push_array(lua, node);
+    case FIELD_REFERENCE:
+        return push_referred(lua, node);
+    }
+    return 0;
+}
+
+static const struct field *child_field(lua_State *lua, const struct node *node, const char *key)
+{
+    const struct field *child = fields_child(node->field, key);
+    if (child != NULL)
+        return child;
+    const char *path = node->field->path[0] == '\0' ? "the job" : node->field->path;
+    const char *near = fields_nearest_child(node->field, key);
+    if (near == NULL)
+        luaL_error(lua, "%s has no field \"%s\"", path, key);
+    luaL_error(lua, "%s has no field \"%s\" (did you mean \"%s\"?)", path, key, near);
+    return NULL;
+}
+
+static int index_list(lua_State *lua, const struct node *list)
+{
+    struct judging *judging = judging_of(lua);
+    if (!lua_isinteger(lua, 2))
+        return luaL_error(lua, "%s is a list; it is read by number", list->field->path);
+    const lua_Integer at = lua_tointeger(lua, 2);
+    if (at < 1 || at > cJSON_GetArraySize(list->json)) {
+        lua_pushnil(lua);
+        return 1;
+    }
+    push_node(lua, (struct node){cJSON_GetArrayItem(list->json, (int)at - 1), list->field, true,
+                                 pointer_index(judging->arena, list->pointer, (size_t)at - 1)});
+    check_arena(lua);
+    return 1;
+}
+
+static int node_index(lua_State *lua)
+{
+    struct judging *judging = judging_of(lua);
+    const struct node *node = check_node(lua, 1);
+    if (node->field->type == FIELD_LIST && !node->item)
+        return index_list(lua, node);
+    if (lua_type(lua, 2) != LUA_TSTRING)
+        return luaL_error(lua, "a part of the job is read by name");
+    const struct field *field = child_field(lua, node, lua_tostring(lua, 2));
+    sandbox_charge(lua, READ_STEPS);
+    const struct node child = node_child(judging, node, field);
+    check_arena(lua);
+    if (field->type == FIELD_GROUP) { /* its fields say what is lacking */
+        push_node(lua, child);
+        return 1;
+    }
+    record_read(judging, child.pointer);
+    return child.json == NULL ? lacks(lua, &child) : push_value(lua, &child);
+}
+
+static int node_length(lua_State *lua)
+{
+    const struct node *node = check_node(lua, 1);
+    if (node->field->type != FIELD_LIST || node->item)
+        return luaL_error(lua, "%s is not a list", node->field->path);
+    lua_pushinteger(lua, cJSON_GetArraySize(node->json));
+    return 1;
+}
+
+static int node_sealed(lua_State *lua)
+{
+    return luaL_error(lua, "a rule may not change the job");
+}
+
+/* known(part, "field"): true when the job says it. */
+static int known(lua_State *lua)
+{
+    struct judging *judging = judging_of(lua);
+    const struct node *node = check_node(lua, 1);
+    const struct field *field = child_field(lua, node, luaL_checkstring(lua, 2));
+    const struct node child = node_child(judging, node, field);
+    record_read(judging, child.pointer);
+    check_arena(lua);
+    lua_pushboolean(lua, child.json != NULL);
+    return 1;
+}
+
+static int inspecting(lua_State *lua)
+{
+    lua_pushboolean(lua, judging_of(lua)->inspecting);
+    return 1;
+}
+
+/* cannot_tell("why"): open, in the rule's own words. */
+static int cannot_tell(lua_State *lua)
+{
+    struct judging *judging = judging_of(lua);
+    judging->record.cannot_tell = arena_format(judging->arena, "%.1000s", luaL_checkstring(lua, 1));
+    check_arena(lua);
+    return sandbox_signal(lua);
+}
+
+void bind_job(lua_State *lua)
+{
+    lua_createtable(lua, 0, 4);
+    lua_pushcfunction(lua, node_index);
+    lua_setfield(lua, -2, "__index");
+    lua_pushcfunction(lua, node_length);
+    lua_setfield(lua, -2, "__len");
+    lua_pushcfunction(lua, node_sealed);
+    lua_setfield(lua, -2, "__newindex");
+    lua_pushboolean(lua, 0);
+    lua_setfield(lua, -2, "__metatable");
+    lua_rawsetp(lua, LUA_REGISTRYINDEX, &NODE_KEY);
+    lua_pushcfunction(lua, known);
+    sandbox_define(lua, "known");
+    lua_pushcfunction(lua, inspecting);
+    sandbox_define(lua, "inspecting");
+    lua_pushcfunction(lua, cannot_tell);
+    sandbox_define(lua, "cannot_tell");
+}

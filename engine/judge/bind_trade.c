@@ -1,0 +1,244 @@
+/* bind_trade.c - the trade's arithmetic as rules call it.
+ *
+ * Thin: reads named arguments, calls the pure function, and writes the
+ * arithmetic it did into the finding. */
+#include "judge/judging.h"
+
+#include "base/number.h"
+#include "trade/fastener.h"
+#include "trade/geometry.h"
+#include "trade/ice_barrier.h"
+#include "trade/ventilation.h"
+#include "trade/wind.h"
+
+#include <lauxlib.h>
+#include <lua.h>
+
+#include <math.h>
+#include <stdio.h>
+#include <string.h>
+
+static double argument(lua_State *lua, const char *key)
+{
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    lua_getfield(lua, 1, key);
+    if (lua_type(lua, -1) != LUA_TNUMBER)
+        luaL_error(lua, "%s must be a number", key);
+    const double value = lua_tonumber(lua, -1);
+    lua_pop(lua, 1);
+    return value;
+}
+
+static bool given(lua_State *lua, const char *key)
+{
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    lua_getfield(lua, 1, key);
+    const bool there = !lua_isnil(lua, -1);
+    lua_pop(lua, 1);
+    return there;
+}
+
+static int give(lua_State *lua, double value)
+{
+    if (!isfinite(value))
+        return luaL_error(lua, "the arithmetic was given a value out of range");
+    lua_pushnumber(lua, value);
+    return 1;
+}
+
+struct written {
+    char text[96];
+};
+
+static struct written unit(double value, const char *name)
+{
+    struct written w;
+    number_write_unit(value, name, w.text);
+    return w;
+}
+
+static struct written plain(double value)
+{
+    struct written w;
+    char digits[64];
+    snprintf(digits, sizeof(digits), "%.4f", value);
+    snprintf(w.text, sizeof(w.text), "%s", digits);
+    return w;
+}
+
+static int slope_factor(lua_State *lua)
+{
+    return give(lua, trade_slope_factor(luaL_checknumber(lua, 1)));
+}
+
+static int sloped_length_ft(lua_State *lua)
+{
+    const double run = argument(lua, "run_ft"), pitch = argument(lua, "pitch");
+    const double length = trade_sloped_length_ft(run, pitch);
+    give(lua, length);
+    record_work(lua, "%s of run x %s (slope factor at %s) = %s along the slope", unit(run, "ft").text,
+                plain(trade_slope_factor(pitch)).text, unit(pitch, "rise_in_12").text,
+                unit(length, "ft").text);
+    return 1;
+}
+
+static int slope_area_sqft(lua_State *lua)
+{
+    const double eave = argument(lua, "eave_ft"), ridge = argument(lua, "ridge_ft");
+    const double run = argument(lua, "run_ft"), pitch = argument(lua, "pitch");
+    const double area = trade_slope_area_sqft(eave, ridge, run, pitch);
+    give(lua, area);
+    record_work(lua, "(%s + %s) / 2 x %s x %s (slope factor at %s) = %s", unit(eave, "ft").text,
+                unit(ridge, "ft").text, unit(run, "ft").text, plain(trade_slope_factor(pitch)).text,
+                unit(pitch, "rise_in_12").text, unit(area, "sqft").text);
+    return 1;
+}
+
+static int vent_area_needed_sqin(lua_State *lua)
+{
+    const double area = argument(lua, "area_sqft"), ratio = argument(lua, "ratio");
+    const double needed = trade_vent_area_needed_sqin(area, ratio);
+    give(lua, needed);
+    record_work(lua, "%s / %s x 144 sq in per sq ft = %s needed", unit(area, "sqft").text,
+                unit(ratio, "ratio").text, unit(needed, "sqin").text);
+    return 1;
+}
+
+static int vent_area_sqin(lua_State *lua)
+{
+    double area;
+    if (given(lua, "length_ft")) {
+        const double length = argument(lua, "length_ft"), each = argument(lua, "sqin_per_ft");
+        area = trade_vent_strip_sqin(length, each);
+        give(lua, area);
+        record_work(lua, "%s x %s = %s", unit(length, "ft").text, unit(each, "sqin_per_ft").text,
+                    unit(area, "sqin").text);
+    } else {
+        const double count = argument(lua, "count"), each = argument(lua, "each_sqin");
+        area = trade_vent_units_sqin(count, each);
+        give(lua, area);
+        record_work(lua, "%s vents x %s each = %s", unit(count, "count").text, unit(each, "sqin").text,
+                    unit(area, "sqin").text);
+    }
+    return 1;
+}
+
+static const char *optional_unit(lua_State *lua)
+{
+    lua_getfield(lua, 1, "unit");
+    const char *name = lua_tostring(lua, -1); /* held by the argument table */
+    lua_pop(lua, 1);
+    return name;
+}
+
+static int share_percent(lua_State *lua)
+{
+    const double part = argument(lua, "part"), whole = argument(lua, "whole");
+    const char *name = optional_unit(lua);
+    const double share = trade_share_percent(part, whole);
+    give(lua, share);
+    record_work(lua, "%s of %s = %s", unit(part, name).text, unit(whole, name).text,
+                unit(share, "percent").text);
+    return 1;
+}
+
+/* trade.sum { { "what", value }, ..., unit = "in" } */
+static int sum(lua_State *lua)
+{
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    const char *name = optional_unit(lua);
+    const size_t count = (size_t)lua_rawlen(lua, 1);
+    sandbox_charge(lua, count);
+    double total = 0;
+    char line[900] = "";
+    for (size_t i = 1; i <= count; i++) {
+        lua_rawgeti(lua, 1, (lua_Integer)i);
+        luaL_checktype(lua, -1, LUA_TTABLE);
+        lua_rawgeti(lua, -1, 1);
+        lua_rawgeti(lua, -2, 2);
+        const double value = luaL_checknumber(lua, -1);
+        const size_t used = strlen(line);
+        snprintf(line + used, sizeof(line) - used, "%s%s %s", i == 1 ? "" : " + ",
+                 luaL_checkstring(lua, -2), unit(value, name).text);
+        total += value;
+        lua_pop(lua, 3);
+    }
+    give(lua, total);
+    record_work(lua, "%s = %s", line, unit(total, name).text);
+    return 1;
+}
+
+static int ice_barrier_reach_in(lua_State *lua)
+{
+    const double overhang = argument(lua, "overhang_in"), wall = argument(lua, "wall_in");
+    const double inside = argument(lua, "inside_in"), pitch = argument(lua, "pitch");
+    const double reach = trade_ice_barrier_reach_in(overhang, wall, inside, pitch);
+    give(lua, reach);
+    record_work(lua, "(overhang %s + wall %s + inside %s) x %s (slope factor at %s) = %s up the slope",
+                unit(overhang, "in").text, unit(wall, "in").text, unit(inside, "in").text,
+                plain(trade_slope_factor(pitch)).text, unit(pitch, "rise_in_12").text,
+                unit(reach, "in").text);
+    return 1;
+}
+
+static int vult_to_vasd(lua_State *lua)
+{
+    const double vult = luaL_checknumber(lua, 1);
+    const double vasd = trade_vult_to_vasd(vult);
+    give(lua, vasd);
+    record_work(lua, "Vult %s x square root of 0.6 = Vasd %s", unit(vult, "mph").text,
+                unit(vasd, "mph").text);
+    return 1;
+}
+
+static int nails_penetration_in(lua_State *lua)
+{
+    const double length = argument(lua, "length_in"), through = argument(lua, "through_in");
+    const double left = trade_nail_penetration_in(length, through);
+    give(lua, left);
+    record_work(lua, "nail %s - layers above the deck %s = %s for the deck", unit(length, "in").text,
+                unit(through, "in").text, unit(left, "in").text);
+    return 1;
+}
+
+/* number(value, unit): as reports write it. */
+static int number(lua_State *lua)
+{
+    const double value = luaL_checknumber(lua, 1);
+    lua_pushstring(lua, unit(value, luaL_optstring(lua, 2, NULL)).text);
+    return 1;
+}
+
+static const struct luaL_Reg NAMES[] = {
+    {"slope_factor", slope_factor},
+    {"sloped_length_ft", sloped_length_ft},
+    {"slope_area_sqft", slope_area_sqft},
+    {"vent_area_needed_sqin", vent_area_needed_sqin},
+    {"vent_area_sqin", vent_area_sqin},
+    {"share_percent", share_percent},
+    {"sum", sum},
+    {"ice_barrier_reach_in", ice_barrier_reach_in},
+    {"vult_to_vasd", vult_to_vasd},
+    {"nails_penetration_in", nails_penetration_in},
+    {NULL, NULL},
+};
+
+/* A name that is not there is a typo, not nil. */
+static int no_such_trade(lua_State *lua)
+{
+    return luaL_error(lua, "trade has no \"%s\"", lua_tostring(lua, 2));
+}
+
+void bind_trade(lua_State *lua)
+{
+    lua_newtable(lua);
+    luaL_setfuncs(lua, NAMES, 0);
+    lua_createtable(lua, 0, 1);
+    lua_pushcfunction(lua, no_such_trade);
+    lua_setfield(lua, -2, "__index");
+    lua_setmetatable(lua, -2);
+    sandbox_protect(lua);
+    sandbox_define(lua, "trade");
+    lua_pushcfunction(lua, number);
+    sandbox_define(lua, "number");
+}

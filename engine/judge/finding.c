@@ -1,0 +1,25 @@
+#include "judge/finding.h"
+
+static const char *const WORDS[OUTCOME_COUNT] = {
+    [OUTCOME_PASS] = "pass",
+    [OUTCOME_WARN] = "warn",
+    [OUTCOME_FAIL] = "fail",
+    [OUTCOME_OPEN] = "open",
+    [OUTCOME_NOT_APPLICABLE] = "not_applicable",
+    [OUTCOME_BROKEN] = "broken",
+};
+
+const char *outcome_word(enum outcome outcome)
+{
+    return WORDS[outcome];
+}
+
+void result_free(struct result *result)
+{
+    if (result == NULL)
+        return;
+    /* A copy: the struct may itself have been handed out by its arena. */
+    struct arena arena = result->arena;
+    *result = (struct result){0};
+    arena_free(&arena);
+}

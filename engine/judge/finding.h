@@ -1,0 +1,108 @@
+/* finding.h - what a check found: data only, no behaviour.
+ *
+ * A struct result owns everything in it through its arena; result_free
+ * releases it. Texts are UTF-8 and may hold anything a job or rule said:
+ * reports escape them.
+ */
+#ifndef EAVEMARK_JUDGE_FINDING_H
+#define EAVEMARK_JUDGE_FINDING_H
+
+#include "base/arena.h"
+#include "job/stage.h"
+
+#include <stdbool.h>
+#include <stddef.h>
+
+enum outcome {
+    OUTCOME_PASS,           /* shown to meet the figure */
+    OUTCOME_WARN,           /* met, but on a weak figure; or common practice not met */
+    OUTCOME_FAIL,           /* shown not to meet it */
+    OUTCOME_OPEN,           /* the job lacks a fact */
+    OUTCOME_NOT_APPLICABLE, /* the rule has nothing to say about this job */
+    OUTCOME_BROKEN,         /* the rule itself erred */
+    OUTCOME_COUNT
+};
+
+/* "pass", "not_applicable" ... as in the JSON contract. */
+const char *outcome_word(enum outcome outcome);
+
+enum value_kind { VALUE_NONE, VALUE_NUMBER, VALUE_YES_NO, VALUE_TEXT, VALUE_SET };
+
+struct value {
+    enum value_kind kind;
+    double number;
+    bool yes;
+    const char *text;
+    const char *const *set; /* VALUE_SET: set_count texts */
+    size_t set_count;
+    const char *unit; /* of numbers; or NULL */
+};
+
+/* Where a figure comes from. status: seen, parallel, memory, practice, invented. */
+struct cite {
+    const char *code;    /* "IRC 2021" */
+    const char *section; /* "R905.2.2" */
+    const char *status;
+    const char *source;  /* short name of what was read */
+};
+
+/* A county moved the figure. */
+struct amended {
+    const char *by; /* title of the jurisdiction that moved it */
+    struct value from, to;
+};
+
+struct finding {
+    const char *rule;  /* "layers.total" */
+    const char *title; /* "Layers of covering after the work" */
+    enum stage stage;
+    const char *where; /* "porch slope", or NULL: the whole house */
+    enum outcome outcome;
+    const char *says;     /* all of it in words */
+    const char *note;     /* the part of says beyond required and found, or NULL */
+    bool compared;        /* required and found are set */
+    struct value required;
+    const char *sense;    /* at_least, at_most, one_of, equals */
+    struct value found;   /* kind VALUE_NONE when there is none */
+    const struct cite *cites;
+    size_t cite_count;
+    const struct amended *amended; /* or NULL */
+    const char *const *work;       /* the arithmetic, a line each */
+    size_t work_count;
+    const char *mend;    /* or NULL */
+    const char *caution; /* or NULL */
+    const char *const *reads; /* JSON pointers, in the order first read */
+    size_t read_count;
+};
+
+/* A safety caution that a stage brings. */
+struct safety {
+    const char *name; /* "falls" */
+    const char *says;
+    struct cite cite;
+};
+
+struct result {
+    struct arena arena;
+    const char *job;  /* the job's own title */
+    char date[16];
+    const char *jurisdiction;       /* id */
+    const char *jurisdiction_title;
+    bool invented;
+    const char *const *chain;       /* ids, nearest first */
+    size_t chain_count;
+    const char *edition;
+    const char *as_seen;            /* "as published on ...", or NULL */
+    char fingerprint[65];           /* sha256, lower-case hex */
+    int only_stage;                 /* a stage, or -1: all of them */
+    struct finding *findings;       /* by rule id, then by place in the job */
+    size_t finding_count;
+    size_t counts[OUTCOME_COUNT];
+    const struct safety *safety;
+    size_t safety_count;
+    const char *caution;            /* the closing one */
+};
+
+void result_free(struct result *result);
+
+#endif

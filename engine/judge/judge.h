@@ -1,0 +1,26 @@
+/* judge.h - running the rules of a rulebook over a job. */
+#ifndef EAVEMARK_JUDGE_JUDGE_H
+#define EAVEMARK_JUDGE_JUDGE_H
+
+#include "base/problem.h"
+#include "judge/finding.h"
+#include "judge/rulebook.h"
+
+#include <cjson/cJSON.h>
+
+/* Adds a problem for every combination of facts that the catalogue calls
+ * impossible. A check that lacks a fact is silent; one that errs is a problem
+ * of PROBLEM_RULES. */
+void judge_impossible(struct rulebook *book, const cJSON *job, const char *file,
+                      struct problems *problems);
+
+/* Judges a valid job by every rule, or only those of one stage. reached is
+ * the stage the work has come to: rules of that stage and before go by what
+ * was measured. Fills result's findings, counts, safety cautions and closing
+ * caution, all in result->arena. A rule that errs is a finding of its own
+ * (broken) and does not disturb the others. Returns 0, or -1 when out of
+ * memory. */
+int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage reached,
+          struct result *result);
+
+#endif

@@ -1,0 +1,88 @@
+/* judging.h - what the binders share while one job is being judged.
+ *
+ * Internal to the judge room. A struct judging is the sandbox's `user` during
+ * a call; binders record in it what a rule read, which figures it asked for,
+ * and what it lacked.
+ */
+#ifndef EAVEMARK_JUDGE_JUDGING_H
+#define EAVEMARK_JUDGE_JUDGING_H
+
+#include "base/strings.h"
+#include "judge/finding.h"
+#include "judge/rulebook.h"
+
+#include <cjson/cJSON.h>
+#include <lua.h>
+
+/* A place in the job: a group, a list, an item of a list. */
+struct node {
+    const cJSON *json;         /* NULL: the job does not have it */
+    const struct field *field;
+    bool item;                 /* an item of the list `field` */
+    const char *pointer;       /* JSON pointer, in the judging arena */
+};
+
+/* What a comparison came to. */
+struct judgement {
+    bool met;
+    struct value required, found;
+    const char *sense;
+    const char *warn;          /* met, but risky: why; or NULL */
+    const char *say;           /* sentences added by the rule; or NULL */
+};
+
+/* What is recorded while one rule judges one thing. */
+struct record {
+    struct strings reads;      /* JSON pointers */
+    struct strings work;
+    const struct figure **figures;
+    size_t figure_count, figure_capacity;
+    const struct field *missing;   /* the fact that was lacking, or NULL */
+    const char *missing_pointer;
+    const char *cannot_tell;       /* the rule's own words for it, or NULL */
+};
+
+struct judging {
+    struct arena *arena;       /* of the result */
+    const struct rulebook *book;
+    const cJSON *job;
+    bool inspecting;           /* the stage of the rule has been reached */
+    struct record record;
+};
+
+struct judging *judging_of(lua_State *lua);
+
+/* "a", with an item's name or its place: what `where` says. NULL for none. */
+const char *node_name(const struct judging *judging, const struct node *node);
+
+/* A pointer one step further, escaped as RFC 6901 says. */
+const char *pointer_key(struct arena *arena, const char *pointer, const char *key);
+const char *pointer_index(struct arena *arena, const char *pointer, size_t index);
+
+/* The child of a group or item: its JSON (NULL when absent, null, or not of
+ * the field's type; always absent below an absent group) and pointer. */
+struct node node_child(struct judging *judging, const struct node *parent,
+                       const struct field *child);
+
+/* Binders: each defines its names in a fresh sandbox. */
+void bind_job(lua_State *lua);
+void bind_figure(lua_State *lua);
+void bind_compare(lua_State *lua);
+void bind_trade(lua_State *lua);
+
+/* Pushes a node; a judgement; the figure function. */
+void push_node(lua_State *lua, struct node node);
+void push_judgement(lua_State *lua, struct judgement *judgement);
+void push_figure_function(lua_State *lua);
+
+/* The judgement at index, or NULL. */
+struct judgement *to_judgement(lua_State *lua, int index);
+
+/* Adds a line of arithmetic to the record. */
+void record_work(lua_State *lua, const char *format, ...)
+    __attribute__((format(printf, 2, 3)));
+
+/* Fails the call when the arena ran out. */
+void check_arena(lua_State *lua);
+
+#endif

@@ -1,0 +1,77 @@
+/* rulebook.h - the rules and the field catalogue of one place and day, loaded
+ * and ready to judge.
+ *
+ * The rules' functions live in a sandbox, of which a copy is kept right after
+ * loading; every job starts from that copy. Everything C needs to know of a
+ * rule is here.
+ */
+#ifndef EAVEMARK_JUDGE_RULEBOOK_H
+#define EAVEMARK_JUDGE_RULEBOOK_H
+
+#include "base/arena.h"
+#include "base/problem.h"
+#include "job/fields.h"
+#include "job/stage.h"
+#include "profile/profile.h"
+#include "sandbox/sandbox.h"
+
+#include <stdbool.h>
+#include <stddef.h>
+
+enum {
+    RULE_DEEPEST_PER = 3, /* lists within lists */
+    RULE_NO_FUNCTION = -1,
+};
+
+struct rule {
+    const char *id, *title;
+    enum stage stage;
+    const struct field *per[RULE_DEEPEST_PER]; /* lists, outermost first */
+    size_t per_depth;                          /* 0: once for the house */
+    int applies, judge, mend_function;         /* registry references */
+    const char *mend, *caution;
+    const char *file;
+    int line;
+    struct rule *next;
+};
+
+/* A combination of facts that cannot be. */
+struct impossible {
+    const char *name;
+    const char *at; /* path below the item, or below the job */
+    const struct field *per[RULE_DEEPEST_PER];
+    size_t per_depth;
+    int when;
+    struct impossible *next;
+};
+
+struct caution {
+    const char *name;
+    bool stages[STAGE_COUNT];
+    int when, says_function;
+    const char *says;
+    struct cite cite;
+    struct caution *next;
+};
+
+struct rulebook {
+    struct arena arena;
+    struct sandbox *sandbox;
+    struct fields fields;
+    const struct profile *profile; /* or NULL: fields only; not owned */
+    struct rule *rules;            /* by id */
+    struct impossible *impossibles;
+    struct caution *cautions;
+    struct sources sources;        /* the files loaded, the profile's not included */
+};
+
+/* Loads rules/fields.lua, the profile's own rule files and rules/ *.lua. With
+ * no profile only the fields. NULL with problems (PROBLEM_RULES) when a file
+ * does not run, or declares what makes no sense, or the profile drops a rule
+ * that does not exist. */
+struct rulebook *rulebook_load(const char *home, const struct profile *profile,
+                               struct problems *problems);
+
+void rulebook_free(struct rulebook *book);
+
+#endif

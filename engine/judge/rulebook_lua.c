@@ -1,0 +1,527 @@
+#include "judge/rulebook.h"
+
+#include "base/nearest.h"
+#include "base/strings.h"
+#include "judge/judging.h"
+
+#include <lauxlib.h>
+#include <lua.h>
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+struct reading {
+    struct rulebook *book;
+    const char *home;
+    struct problems *problems;
+    const char *file; /* being run */
+    struct strings files;
+    bool out_of_memory;
+};
+
+static struct reading *reading_of(lua_State *lua)
+{
+    return sandbox_of(lua)->user;
+}
+
+static struct arena *arena_of(lua_State *lua)
+{
+    return &reading_of(lua)->book->arena;
+}
+
+/* Declarations read "word 'name' { ... }": two calls. The first keeps the
+ * name and the line, the second does the work (upvalue 1: name, 2: line). */
+static int start(lua_State *lua, lua_CFunction finish)
+{
+    luaL_checkstring(lua, 1);
+    lua_settop(lua, 1);
+    lua_Debug about;
+    lua_Integer line = 0;
+    if (lua_getstack(lua, 1, &about) && lua_getinfo(lua, "l", &about))
+        line = about.currentline;
+    lua_pushinteger(lua, line);
+    lua_pushcclosure(lua, finish, 2);
+    return 1;
+}
+
+static const char *declared_name(lua_State *lua)
+{
+    return lua_tostring(lua, lua_upvalueindex(1));
+}
+
+/* Raises "FILE:LINE: word 'name': message" at the declaration. */
+static int refuse(lua_State *lua, const char *format, const char *a, const char *b)
+{
+#pragma GCC diagnostic push
+#pragma GCC diagnostic ignored "-Wformat-nonliteral"
+    char message[400];
+    snprintf(message, sizeof(message), format, a, b);
+#pragma GCC diagnostic pop
+    lua_pushfstring(lua, "%s:%d: \"%s\": %s", reading_of(lua)->file,
+                    (int)lua_tointeger(lua, lua_upvalueindex(2)), declared_name(lua), message);
+    return lua_error(lua);
+}
+
+static void closed_keys(lua_State *lua, const char *const *known)
+{
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    for (lua_pushnil(lua); lua_next(lua, 1) != 0; lua_pop(lua, 1)) {
+        if (lua_type(lua, -2) != LUA_TSTRING)
+            refuse(lua, "every part needs a name%s%s", "", "");
+        const char *key = lua_tostring(lua, -2);
+        struct nearest nearest;
+        nearest_start(&nearest, key);
+        bool found = false;
+        for (const char *const *name = known; *name != NULL; name++) {
+            found = found || strcmp(*name, key) == 0;
+            nearest_offer(&nearest, *name);
+        }
+        if (!found && nearest.name != NULL)
+            refuse(lua, "unknown key \"%s\"; did you mean \"%s\"?", key, nearest.name);
+        if (!found)
+            refuse(lua, "unknown key \"%s\"%s", key, "");
+    }
+}
+
+static const char *text_of(lua_State *lua, const char *key)
+{
+    lua_getfield(lua, 1, key);
+    if (!lua_isnil(lua, -1) && lua_type(lua, -1) != LUA_TSTRING)
+        refuse(lua, "%s must be a text%s", key, "");
+    const char *text = arena_copy(arena_of(lua), lua_tostring(lua, -1));
+    lua_pop(lua, 1);
+    return text;
+}
+
+static const char *need_text(lua_State *lua, const char *key)
+{
+    const char *text = text_of(lua, key);
+    if (text == NULL)
+        refuse(lua, "has no %s%s", key, "");
+    return text;
+}
+
+static bool flag_of(lua_State *lua, const char *key)
+{
+    lua_getfield(lua, 1, key);
+    const bool set = lua_toboolean(lua, -1);
+    lua_pop(lua, 1);
+    return set;
+}
+
+static int function_of(lua_State *lua, const char *key)
+{
+    lua_getfield(lua, 1, key);
+    if (lua_isnil(lua, -1)) {
+        lua_pop(lua, 1);
+        return RULE_NO_FUNCTION;
+    }
+    if (lua_type(lua, -1) != LUA_TFUNCTION)
+        refuse(lua, "%s must be a function%s", key, "");
+    return luaL_ref(lua, LUA_REGISTRYINDEX);
+}
+
+static enum stage stage_of(lua_State *lua, const char *word)
+{
+    const int stage = stage_by_word(word);
+    if (stage < 0)
+        refuse(lua, "stage \"%s\" is not one of permit, deck, dry-in, final%s", word, "");
+    return (enum stage)stage;
+}
+
+/* field "path" { ... } -------------------------------------------------------- */
+
+static const char *const FIELD_KEYS[] = {"type", "unit", "range", "choices", "refers", "stage",
+                                         "ask", "required", "measured", NULL};
+
+static void read_range(lua_State *lua, struct field *spec)
+{
+    lua_getfield(lua, 1, "range");
+    if (lua_istable(lua, -1)) {
+        lua_rawgeti(lua, -1, 1);
+        lua_rawgeti(lua, -2, 2);
+        if (!lua_isnumber(lua, -2) || !lua_isnumber(lua, -1))
+            refuse(lua, "range is written { least, most }%s%s", "", "");
+        spec->has_least = spec->has_most = true;
+        spec->least = lua_tonumber(lua, -2);
+        spec->most = lua_tonumber(lua, -1);
+        lua_pop(lua, 2);
+    } else if (!lua_isnil(lua, -1)) {
+        refuse(lua, "range is written { least, most }%s%s", "", "");
+    }
+    lua_pop(lua, 1);
+}
+
+static void read_choices(lua_State *lua, struct field *spec)
+{
+    lua_getfield(lua, 1, "choices");
+    if (lua_istable(lua, -1)) {
+        spec->choice_count = (size_t)lua_rawlen(lua, -1);
+        spec->choices = arena_array(arena_of(lua), spec->choice_count + 1, sizeof(char *));
+        if (spec->choices == NULL)
+            luaL_error(lua, "out of memory");
+        for (size_t i = 0; i < spec->choice_count; i++) {
+            lua_rawgeti(lua, -1, (lua_Integer)i + 1);
+            if (lua_type(lua, -1) != LUA_TSTRING)
+                refuse(lua, "choices are texts%s%s", "", "");
+            spec->choices[i] = arena_copy(arena_of(lua), lua_tostring(lua, -1));
+            lua_pop(lua, 1);
+        }
+    }
+    lua_pop(lua, 1);
+}
+
+static int finish_field(lua_State *lua)
+{
+    struct reading *reading = reading_of(lua);
+    struct field spec = {0};
+    closed_keys(lua, FIELD_KEYS);
+    const char *type = need_text(lua, "type");
+    const int known = field_type_by_word(type);
+    if (known < 0)
+        return refuse(lua, "type \"%s\" is not known%s", type, "");
+    spec.type = (enum field_type)known;
+    spec.unit = text_of(lua, "unit");
+    spec.refers = text_of(lua, "refers");
+    spec.ask = need_text(lua, "ask");
+    spec.stage = stage_word(stage_of(lua, need_text(lua, "stage")));
+    spec.file = reading->file;
+    spec.required = flag_of(lua, "required");
+    spec.measured = flag_of(lua, "measured");
+    read_range(lua, &spec);
+    read_choices(lua, &spec);
+    const char *why = "out of memory";
+    if (fields_add(&reading->book->fields, declared_name(lua), &spec, &why) == NULL)
+        return refuse(lua, "%s%s", why, "");
+    return 0;
+}
+
+static int start_field(lua_State *lua)
+{
+    return start(lua, finish_field);
+}
+
+/* `per` ------------------------------------------------------------------------ */
+
+/* Sets per[] to the lists that path ("attics[].vents") goes through. */
+static size_t read_per(lua_State *lua, const struct field *per[RULE_DEEPEST_PER])
+{
+    const char *path = text_of(lua, "per");
+    if (path == NULL)
+        return 0;
+    const struct field *found = fields_find(&reading_of(lua)->book->fields, path);
+    if (found == NULL || found->type != FIELD_LIST) {
+        const char *near = fields_nearest_path(&reading_of(lua)->book->fields, path);
+        refuse(lua, "per: \"%s\" is not a list of the job (the nearest field: %s)", path,
+               near == NULL ? "none" : near);
+    }
+    size_t depth = 0;
+    for (const struct field *f = found; f != NULL; f = f->parent)
+        depth += f->type == FIELD_LIST;
+    if (depth > RULE_DEEPEST_PER)
+        refuse(lua, "per: \"%s\" is too deep%s", path, "");
+    size_t at = depth;
+    for (const struct field *f = found; f != NULL; f = f->parent)
+        if (f->type == FIELD_LIST)
+            per[--at] = f;
+    return depth;
+}
+
+/* rule "topic.thing" { ... } ---------------------------------------------------- */
+
+static const char *const RULE_KEYS[] = {"title", "stage", "per", "applies", "judge", "mend",
+                                        "caution", NULL};
+
+static void check_rule_id(lua_State *lua, const char *id)
+{
+    const char *dot = strchr(id, '.');
+    if (dot == NULL || dot == id || dot[1] == '\0' || strlen(id) > 80)
+        refuse(lua, "a rule is named topic.thing%s%s", "", "");
+    for (const char *at = id; *at != '\0'; at++)
+        if (strchr("abcdefghijklmnopqrstuvwxyz0123456789_.", *at) == NULL)
+            refuse(lua, "a rule's name holds a-z, 0-9, _ and one dot%s%s", "", "");
+    for (const struct rule *r = reading_of(lua)->book->rules; r != NULL; r = r->next)
+        if (strcmp(r->id, id) == 0)
+            refuse(lua, "is already a rule, in %s%s", r->file, "");
+}
+
+static void rule_insert(struct rulebook *book, struct rule *rule)
+{
+    struct rule **at = &book->rules;
+    while (*at != NULL && strcmp((*at)->id, rule->id) < 0)
+        at = &(*at)->next;
+    rule->next = *at;
+    *at = rule;
+}
+
+static int finish_rule(lua_State *lua)
+{
+    struct reading *reading = reading_of(lua);
+    const char *id = declared_name(lua);
+    closed_keys(lua, RULE_KEYS);
+    check_rule_id(lua, id);
+    struct rule *rule = arena_alloc(arena_of(lua), sizeof(*rule));
+    if (rule == NULL)
+        return luaL_error(lua, "out of memory");
+    rule->id = arena_copy(arena_of(lua), id);
+    rule->title = need_text(lua, "title");
+    rule->stage = stage_of(lua, need_text(lua, "stage"));
+    rule->caution = text_of(lua, "caution");
+    rule->per_depth = read_per(lua, rule->per);
+    rule->applies = function_of(lua, "applies");
+    rule->judge = function_of(lua, "judge");
+    rule->mend_function = RULE_NO_FUNCTION;
+    lua_getfield(lua, 1, "mend");
+    const bool computed = lua_isfunction(lua, -1);
+    lua_pop(lua, 1);
+    if (computed)
+        rule->mend_function = function_of(lua, "mend");
+    else
+        rule->mend = text_of(lua, "mend");
+    if (rule->judge == RULE_NO_FUNCTION)
+        return refuse(lua, "has no judge function%s%s", "", "");
+    if (!computed && rule->mend == NULL)
+        return refuse(lua, "has no mend: say what would put it right%s%s", "", "");
+    rule->file = reading->file;
+    rule->line = (int)lua_tointeger(lua, lua_upvalueindex(2));
+    rule_insert(reading->book, rule);
+    return 0;
+}
+
+static int start_rule(lua_State *lua)
+{
+    return start(lua, finish_rule);
+}
+
+/* impossible "..." { ... } -------------------------------------------------------- */
+
+static const char *const IMPOSSIBLE_KEYS[] = {"at", "per", "when", NULL};
+
+static int finish_impossible(lua_State *lua)
+{
+    closed_keys(lua, IMPOSSIBLE_KEYS);
+    struct impossible *check = arena_alloc(arena_of(lua), sizeof(*check));
+    if (check == NULL)
+        return luaL_error(lua, "out of memory");
+    check->name = arena_copy(arena_of(lua), declared_name(lua));
+    check->at = need_text(lua, "at");
+    check->per_depth = read_per(lua, check->per);
+    check->when = function_of(lua, "when");
+    if (check->when == RULE_NO_FUNCTION)
+        return refuse(lua, "has no when function%s%s", "", "");
+    const struct rulebook *book = reading_of(lua)->book;
+    char path[256];
+    snprintf(path, sizeof(path), "%s%s%s",
+             check->per_depth > 0 ? check->per[check->per_depth - 1]->path : "",
+             check->per_depth > 0 ? "[]." : "", check->at);
+    if (fields_find(&book->fields, path) == NULL)
+        return refuse(lua, "at: there is no field \"%s\"%s", path, "");
+    struct impossible **at = &reading_of(lua)->book->impossibles;
+    while (*at != NULL)
+        at = &(*at)->next;
+    *at = check;
+    return 0;
+}
+
+static int start_impossible(lua_State *lua)
+{
+    return start(lua, finish_impossible);
+}
+
+/* caution "..." { ... } ------------------------------------------------------------ */
+
+static const char *const CAUTION_KEYS[] = {"stages", "when", "says", "cite", NULL};
+
+static void read_stages(lua_State *lua, struct caution *caution)
+{
+    lua_getfield(lua, 1, "stages");
+    if (!lua_istable(lua, -1))
+        refuse(lua, "stages is a list of stages%s%s", "", "");
+    const size_t count = (size_t)lua_rawlen(lua, -1);
+    for (size_t i = 1; i <= count; i++) {
+        lua_rawgeti(lua, -1, (lua_Integer)i);
+        caution->stages[stage_of(lua, luaL_checkstring(lua, -1))] = true;
+        lua_pop(lua, 1);
+    }
+    lua_pop(lua, 1);
+}
+
+static const char *cite_part(lua_State *lua, const char *key)
+{
+    lua_getfield(lua, -1, key);
+    if (lua_type(lua, -1) != LUA_TSTRING)
+        refuse(lua, "cite has no %s%s", key, "");
+    const char *text = arena_copy(arena_of(lua), lua_tostring(lua, -1));
+    lua_pop(lua, 1);
+    return text;
+}
+
+static void read_cite(lua_State *lua, struct cite *cite)
+{
+    lua_getfield(lua, 1, "cite");
+    if (!lua_istable(lua, -1))
+        refuse(lua, "cite is a table of code, section, status and source%s%s", "", "");
+    cite->code = cite_part(lua, "code");
+    cite->section = cite_part(lua, "section");
+    cite->status = cite_part(lua, "status");
+    cite->source = cite_part(lua, "source");
+    lua_pop(lua, 1);
+}
+
+static int finish_caution(lua_State *lua)
+{
+    closed_keys(lua, CAUTION_KEYS);
+    struct caution *caution = arena_alloc(arena_of(lua), sizeof(*caution));
+    if (caution == NULL)
+        return luaL_error(lua, "out of memory");
+    caution->name = arena_copy(arena_of(lua), declared_name(lua));
+    read_stages(lua, caution);
+    read_cite(lua, &caution->cite);
+    caution->when = function_of(lua, "when");
+    caution->says_function = RULE_NO_FUNCTION;
+    lua_getfield(lua, 1, "says");
+    const bool computed = lua_isfunction(lua, -1);
+    lua_pop(lua, 1);
+    if (computed)
+        caution->says_function = function_of(lua, "says");
+    else
+        caution->says = need_text(lua, "says");
+    struct caution **at = &reading_of(lua)->book->cautions;
+    while (*at != NULL)
+        at = &(*at)->next;
+    *at = caution;
+    return 0;
+}
+
+static int start_caution(lua_State *lua)
+{
+    return start(lua, finish_caution);
+}
+
+/* Loading --------------------------------------------------------------------------- */
+
+static int define(lua_State *lua)
+{
+    static const struct luaL_Reg names[] = {
+        {"field", start_field},
+        {"rule", start_rule},
+        {"impossible", start_impossible},
+        {"caution", start_caution},
+        {NULL, NULL},
+    };
+    for (const struct luaL_Reg *reg = names; reg->name != NULL; reg++) {
+        lua_pushcfunction(lua, reg->func);
+        sandbox_define(lua, reg->name);
+    }
+    bind_job(lua);
+    bind_compare(lua);
+    bind_trade(lua);
+    return 0;
+}
+
+static void say_stop(struct reading *reading, enum sandbox_stop stop)
+{
+    struct sandbox *sandbox = reading->book->sandbox;
+    if (reading->book->arena.failed || reading->book->fields.arena.failed)
+        problem_out_of_memory(reading->problems);
+    else if (stop == SANDBOX_ERROR) /* its message begins with FILE:LINE: */
+        problem_at_line(reading->problems, PROBLEM_RULES, NULL, 0, 0, "%s",
+                        sandbox_message(sandbox, stop));
+    else
+        problem_at_line(reading->problems, PROBLEM_RULES, reading->file, 0, 0, "%s",
+                        sandbox_message(sandbox, stop));
+}
+
+static void run_file(struct reading *reading, const char *path)
+{
+    struct rulebook *book = reading->book;
+    const struct source *source =
+        home_read(reading->home, path, &book->arena, &book->sources, reading->problems);
+    if (source == NULL)
+        return;
+    reading->file = source->path;
+    const enum sandbox_stop stop =
+        sandbox_run(book->sandbox, source->text, source->length, source->path);
+    if (stop != SANDBOX_DONE)
+        say_stop(reading, stop);
+}
+
+static void note_file(void *data, const char *path)
+{
+    struct reading *reading = data;
+    if (strcmp(path, "rules/fields.lua") != 0)
+        strings_add(&reading->files, &reading->book->arena, arena_copy(&reading->book->arena, path));
+}
+
+static void load_rules(struct reading *reading)
+{
+    const struct profile *profile = reading->book->profile;
+    for (size_t i = 0; i < profile->rule_file_count; i++)
+        run_file(reading, profile->rule_files[i]);
+    if (home_each(reading->home, "rules", ".lua", 0, note_file, reading) != 0)
+        problem_at_line(reading->problems, PROBLEM_RULES, "rules", 0, 0, "cannot be read as a folder");
+    for (size_t i = 0; i < reading->files.count; i++)
+        run_file(reading, reading->files.items[i]);
+}
+
+static void check_drops(const struct reading *reading)
+{
+    const struct profile *profile = reading->book->profile;
+    for (size_t i = 0; i < profile->drop_count; i++) {
+        const struct drop *drop = &profile->drops[i];
+        struct nearest nearest;
+        nearest_start(&nearest, drop->rule);
+        bool found = false;
+        for (const struct rule *r = reading->book->rules; r != NULL; r = r->next) {
+            found = found || strcmp(r->id, drop->rule) == 0;
+            nearest_offer(&nearest, r->id);
+        }
+        if (!found)
+            problem_at_line(reading->problems, PROBLEM_RULES, drop->file, drop->line, 0,
+                            "drops \"%s\", which is no rule; the nearest is %s", drop->rule,
+                            nearest.name == NULL ? "none" : nearest.name);
+    }
+}
+
+struct rulebook *rulebook_load(const char *home, const struct profile *profile,
+                               struct problems *problems)
+{
+    const size_t before = problems->count;
+    struct rulebook *book = calloc(1, sizeof(*book));
+    struct reading reading = {.book = book, .home = home, .problems = problems};
+    if (book == NULL || fields_start(&book->fields) != 0
+        || (book->sandbox = sandbox_open()) == NULL) {
+        problem_out_of_memory(problems);
+        rulebook_free(book);
+        return NULL;
+    }
+    book->profile = profile;
+    book->sandbox->user = &reading;
+    const enum sandbox_stop stop = sandbox_setup(book->sandbox, define, NULL);
+    if (stop != SANDBOX_DONE)
+        say_stop(&reading, stop);
+    run_file(&reading, "rules/fields.lua");
+    if (profile != NULL && problems->count == before) {
+        load_rules(&reading);
+        check_drops(&reading);
+    }
+    book->sandbox->user = NULL;
+    if (book->arena.failed || sandbox_keep(book->sandbox) != 0)
+        problem_out_of_memory(problems);
+    if (problems->count != before || problems->out_of_memory) {
+        rulebook_free(book);
+        return NULL;
+    }
+    return book;
+}
+
+void rulebook_free(struct rulebook *book)
+{
+    if (book == NULL)
+        return;
+    sandbox_close(book->sandbox);
+    fields_free(&book->fields);
+    arena_free(&book->arena);
+    free(book);
+}
