@@ -1,0 +1,316 @@
+#include "job/fields.h"
+
+#include "base/nearest.h"
+#include "job/fields_spec.h"
+
+#include <stdint.h>
+#include <string.h>
+
+static const struct {
+    const char *word, *said;
+} TYPES[] = {
+    [FIELD_GROUP] = {"group", "group"},
+    [FIELD_LIST] = {"list", "list"},
+    [FIELD_TEXT] = {"text", "text"},
+    [FIELD_NUMBER] = {"number", "number"},
+    [FIELD_INTEGER] = {"integer", "whole number"},
+    [FIELD_YES_NO] = {"yes_no", "yes or no"},
+    [FIELD_CHOICE] = {"choice", "choice"},
+    [FIELD_SLOPE] = {"slope", "slope"},
+    [FIELD_DATE] = {"date", "date"},
+    [FIELD_NUMBERS] = {"numbers", "list of numbers"},
+    [FIELD_CHOICES] = {"choices", "list of choices"},
+    [FIELD_REFERENCE] = {"reference", "reference"},
+};
+
+const char *field_type_said(enum field_type type)
+{
+    return TYPES[type].said;
+}
+
+int field_type_by_word(const char *word)
+{
+    for (size_t i = 0; i < sizeof(TYPES) / sizeof(TYPES[0]); i++)
+        if (strcmp(TYPES[i].word, word) == 0)
+            return (int)i;
+    return -1;
+}
+
+int fields_start(struct fields *fields)
+{
+    *fields = (struct fields){0};
+    fields->root = arena_alloc(&fields->arena, sizeof(*fields->root));
+    if (fields->root == NULL)
+        return -1;
+    fields->root->name = "";
+    fields->root->path = "";
+    fields->root->type = FIELD_GROUP;
+    fields->root->stage = "permit";
+    return 0;
+}
+
+void fields_free(struct fields *fields)
+{
+    arena_free(&fields->arena);
+    *fields = (struct fields){0};
+}
+
+struct field *fields_child(const struct field *parent, const char *name)
+{
+    for (struct field *child = parent->first_child; child != NULL; child = child->next)
+        if (strcmp(child->name, name) == 0)
+            return child;
+    return NULL;
+}
+
+/* Paths ------------------------------------------------------------------- */
+
+static struct field *child_n(const struct field *parent, const char *name, size_t length)
+{
+    for (struct field *child = parent->first_child; child != NULL; child = child->next)
+        if (strlen(child->name) == length && memcmp(child->name, name, length) == 0)
+            return child;
+    return NULL;
+}
+
+/* The part of a path up to the next dot, its [] left out of length. */
+struct part {
+    const char *name;
+    size_t length;
+    bool brackets;
+    const char *rest; /* after the dot, or NULL */
+};
+
+static struct part part_of(const char *path)
+{
+    const char *dot = strchr(path, '.');
+    struct part part = {path, dot == NULL ? strlen(path) : (size_t)(dot - path), false,
+                        dot == NULL ? NULL : dot + 1};
+    part.brackets = part.length >= 2 && memcmp(path + part.length - 2, "[]", 2) == 0;
+    if (part.brackets)
+        part.length -= 2;
+    return part;
+}
+
+struct field *fields_find(const struct fields *fields, const char *path)
+{
+    struct field *at = fields->root;
+    while (at != NULL && path != NULL) {
+        const struct part part = part_of(path);
+        at = child_n(at, part.name, part.length);
+        path = part.rest;
+    }
+    return at;
+}
+
+/* Near names -------------------------------------------------------------- */
+
+bool fields_plausible(const char *wanted, size_t distance)
+{
+    const size_t length = strlen(wanted);
+    if (length < 6)
+        return distance <= (length > 2);
+    return distance <= length / 3;
+}
+
+const char *fields_nearest_child(const struct field *parent, const char *name)
+{
+    struct nearest nearest;
+    nearest_start(&nearest, name);
+    for (const struct field *child = parent->first_child; child != NULL; child = child->next)
+        nearest_offer(&nearest, child->name);
+    return fields_plausible(name, nearest.distance) ? nearest.name : NULL;
+}
+
+/* The field after this one when the whole tree is read from its root down. */
+static const struct field *field_after(const struct field *at)
+{
+    if (at->first_child != NULL)
+        return at->first_child;
+    while (at != NULL && at->next == NULL)
+        at = at->parent;
+    return at == NULL ? NULL : at->next;
+}
+
+size_t fields_namesakes(const struct fields *fields, const char *name,
+                        const struct field *found[FIELDS_NAMESAKES])
+{
+    struct nearest nearest;
+    nearest_start(&nearest, name);
+    for (const struct field *at = field_after(fields->root); at != NULL; at = field_after(at))
+        nearest_offer(&nearest, at->name);
+    if (nearest.name == NULL || !fields_plausible(name, nearest.distance))
+        return 0;
+    size_t count = 0;
+    for (const struct field *at = field_after(fields->root); at != NULL; at = field_after(at)) {
+        if (nearest_distance(name, at->name) != nearest.distance)
+            continue;
+        if (count == FIELDS_NAMESAKES)
+            return 0;
+        found[count++] = at;
+    }
+    return count;
+}
+
+/* The child a mistyped part most likely means; the part itself when it is right. */
+static const struct field *child_meant(const struct field *parent, struct part part)
+{
+    char name[NEAREST_LONGEST + 1] = "";
+    if (part.length > NEAREST_LONGEST)
+        return NULL;
+    memcpy(name, part.name, part.length);
+    const struct field *exact = fields_child(parent, name);
+    if (exact != NULL)
+        return exact;
+    const char *near = fields_nearest_child(parent, name);
+    return near == NULL ? NULL : fields_child(parent, near);
+}
+
+const char *fields_nearest_path(const struct fields *fields, const char *path)
+{
+    const struct field *at = fields->root;
+    const char *rest = path, *last = path;
+    while (at != NULL && rest != NULL) {
+        const struct part part = part_of(rest);
+        at = child_meant(at, part);
+        rest = part.rest;
+    }
+    if (at != NULL)
+        return at->path;
+    for (const char *dot = strchr(path, '.'); dot != NULL; dot = strchr(dot + 1, '.'))
+        last = dot + 1;
+    const struct field *found[FIELDS_NAMESAKES];
+    return fields_namesakes(fields, last, found) == 0 ? NULL : found[0]->path;
+}
+
+/* Adding ------------------------------------------------------------------ */
+
+/* The group or list that a new field goes into; *name is then what is left of
+ * the path. NULL, with *why set, when there is none. */
+static struct field *parent_of(struct fields *fields, const char *path, const char **name,
+                               const char **why)
+{
+    struct field *at = fields->root;
+    struct part part = part_of(path);
+    for (; part.rest != NULL; part = part_of(part.rest)) {
+        const int length = (int)(part.rest - 1 - path);
+        at = child_n(at, part.name, part.length);
+        if (at == NULL) {
+            const char *parent = arena_copy_n(&fields->arena, path, (size_t)length);
+            const char *near = parent == NULL ? NULL : fields_nearest_path(fields, parent);
+            *why = near == NULL
+                ? arena_format(&fields->arena, "\"%.*s\" is not declared", length, path)
+                : arena_format(&fields->arena, "\"%.*s\" is not declared; did you mean \"%s\"?",
+                               length, path, near);
+            return NULL;
+        }
+        if (at->type != FIELD_GROUP && at->type != FIELD_LIST) {
+            *why = arena_format(&fields->arena, "\"%s\" is a %s and holds no fields", at->path,
+                                field_type_said(at->type));
+            return NULL;
+        }
+        if (part.brackets != (at->type == FIELD_LIST)) {
+            *why = arena_format(&fields->arena, "\"%s\" is a %s: write \"%s%s.\" before its fields",
+                                at->path, field_type_said(at->type), at->path,
+                                at->type == FIELD_LIST ? "[]" : "");
+            return NULL;
+        }
+    }
+    *name = part.name;
+    return at;
+}
+
+static const char **copy_choices(struct arena *arena, const struct field *spec)
+{
+    if (spec->choice_count == 0)
+        return NULL;
+    const char **choices = arena_array(arena, spec->choice_count, sizeof(*choices));
+    for (size_t i = 0; choices != NULL && i < spec->choice_count; i++)
+        choices[i] = arena_copy(arena, spec->choices[i]);
+    return choices;
+}
+
+static struct field *copy_spec(struct fields *fields, const char *path, const char *name,
+                               const struct field *spec)
+{
+    struct arena *arena = &fields->arena;
+    struct field *field = arena_alloc(arena, sizeof(*field));
+    if (field == NULL)
+        return NULL;
+    *field = *spec;
+    field->path = arena_copy(arena, path);
+    field->name = arena_copy(arena, name);
+    field->unit = arena_copy(arena, spec->unit);
+    field->choices = copy_choices(arena, spec);
+    field->refers = arena_copy(arena, spec->refers);
+    field->stage = arena_copy(arena, spec->stage == NULL ? "permit" : spec->stage);
+    field->ask = arena_copy(arena, spec->ask);
+    field->file = arena_copy(arena, spec->file);
+    field->parent = field->first_child = field->last_child = field->next = NULL;
+    return arena->failed ? NULL : field;
+}
+
+static void link_child(struct field *parent, struct field *child)
+{
+    child->parent = parent;
+    if (parent->last_child == NULL)
+        parent->first_child = child;
+    else
+        parent->last_child->next = child;
+    parent->last_child = child;
+}
+
+struct field *fields_add(struct fields *fields, const char *path, const struct field *spec,
+                         const char **why)
+{
+    const char *name = NULL;
+    *why = NULL;
+    struct field *parent = parent_of(fields, path, &name, why);
+    struct field *added = NULL;
+    const struct field *there = parent == NULL ? NULL : fields_child(parent, name);
+    if (there != NULL)
+        *why = there->file == NULL
+            ? "already declared"
+            : arena_format(&fields->arena, "already declared in %s", there->file);
+    else if (parent != NULL && fields_spec_sound(fields, path, name, spec, why))
+        added = copy_spec(fields, path, name, spec);
+    if (added != NULL)
+        link_child(parent, added);
+    else if (*why == NULL)
+        *why = "out of memory";
+    return added;
+}
+
+static const char *why_dangling(struct fields *fields, const struct field *reference)
+{
+    const struct field *list = fields_find(fields, reference->refers);
+    struct arena *arena = &fields->arena;
+    if (list == NULL)
+        return arena_format(arena, "refers to \"%s\", which is not declared", reference->refers);
+    if (list->type != FIELD_LIST)
+        return arena_format(arena, "refers to \"%s\", which is not a list", reference->refers);
+    for (const struct field *at = list->parent; at != NULL; at = at->parent)
+        if (at->type == FIELD_LIST)
+            return arena_format(arena, "refers to \"%s\", which lies inside the list \"%s\"",
+                                reference->refers, at->path);
+    const struct field *name = fields_child(list, "name");
+    if (name == NULL || name->type != FIELD_TEXT)
+        return arena_format(arena, "refers to \"%s\", whose items have no text \"name\"",
+                            reference->refers);
+    return NULL;
+}
+
+const struct field *fields_dangling(struct fields *fields, const char **why)
+{
+    *why = NULL;
+    for (const struct field *at = fields->root; at != NULL; at = field_after(at)) {
+        if (at->type != FIELD_REFERENCE)
+            continue;
+        *why = why_dangling(fields, at);
+        if (*why == NULL && fields->arena.failed)
+            *why = "out of memory";
+        if (*why != NULL)
+            return at;
+    }
+    return NULL;
+}

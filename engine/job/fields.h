@@ -1,0 +1,118 @@
+/* fields.h - the field catalogue: what a job may say.
+ *
+ * A tree that mirrors the job: groups and lists hold fields, everything else
+ * is a value. It is filled from rules/fields.lua (and from county rule files)
+ * through fields_add, which refuses a declaration that makes no sense; the
+ * catalogue itself knows no Lua.
+ *
+ * Paths are written "roof.slopes[].pitch": dots between groups, [] after a
+ * list. Units: the unit of a number is also the end of its name
+ * ("length_in" is in inches); fields_add refuses a mismatch. Only units that
+ * count or date things (nails, layers, plies, year ...) may be left out of it.
+ *
+ * Ownership: everything lives in fields.arena; fields_free releases it.
+ */
+#ifndef EAVEMARK_JOB_FIELDS_H
+#define EAVEMARK_JOB_FIELDS_H
+
+#include "base/arena.h"
+
+#include <stdbool.h>
+#include <stddef.h>
+
+enum field_type {
+    FIELD_GROUP,     /* an object */
+    FIELD_LIST,      /* a list of objects; its children are their fields */
+    FIELD_TEXT,      /* free text; least/most bound its length in characters */
+    FIELD_NUMBER,
+    FIELD_INTEGER,
+    FIELD_YES_NO,    /* true or false */
+    FIELD_CHOICE,    /* one of choices */
+    FIELD_SLOPE,     /* "5:12", "5/12", "22.6 deg", "42 %"; held as rise in 12 */
+    FIELD_DATE,      /* "2026-03-01" */
+    FIELD_NUMBERS,   /* a list of numbers */
+    FIELD_CHOICES,   /* a list of choices */
+    FIELD_REFERENCE, /* the name of an item of the list `refers` */
+};
+
+struct field {
+    const char *name;         /* last part of the path, without [] */
+    const char *path;         /* "roof.slopes[].pitch" */
+    enum field_type type;
+    const char *unit;         /* "in", "ft", "sqft" ... or NULL */
+    bool has_least, has_most; /* range of a number (each of a list of numbers), */
+    double least, most;       /* of a slope in rise in 12, or length of a text or list */
+    const char **choices;
+    size_t choice_count;
+    const char *refers;       /* FIELD_REFERENCE: "underlayments", "roof.slopes" */
+    const char *stage;        /* stage at which the fact is known: "permit", "deck" ...;
+                                 fields_add takes NULL for "permit" */
+    const char *ask;          /* the question a person would be asked */
+    const char *file;         /* which file declared it */
+    bool required;            /* a job without it is refused */
+    bool measured;            /* seen on the roof at `stage`, not planned */
+    struct field *parent;     /* NULL for the root */
+    struct field *first_child, *last_child, *next;
+};
+
+enum { FIELDS_DEEPEST = 8 }; /* parts of a path */
+
+struct fields {
+    struct arena arena;
+    struct field *root; /* the job itself, a FIELD_GROUP named "" */
+    bool partial;       /* county fields may be missing: see validate.h */
+};
+
+/* Starts an empty catalogue; -1 when out of memory. */
+int fields_start(struct fields *fields);
+
+/* Adds one field. spec gives everything but name, path, parent and links; its
+ * strings are copied. Groups and lists must be added before what they hold.
+ * Returns NULL and sets *why (static or arena text) when the declaration is
+ * refused: unknown parent (with the nearest), already declared, unit missing
+ * from the name, empty range, a range where none belongs, a choice without
+ * choices, unknown stage, a reference to something that is not a list. */
+struct field *fields_add(struct fields *fields, const char *path, const struct field *spec,
+                         const char **why);
+
+/* Once all fields are added: the first reference whose list was never
+ * declared, lies inside another list, or has items without a name. Sets *why
+ * (arena text) and returns that field, or NULL when there is none. A reference
+ * may be declared before its list, so fields_add cannot tell. */
+const struct field *fields_dangling(struct fields *fields, const char **why);
+
+/* The child of a group or list with this name, or NULL. */
+struct field *fields_child(const struct field *parent, const char *name);
+
+/* The field at a path, or NULL. Both "roof.slopes[].pitch" and
+ * "roof.slopes.pitch" find it. */
+struct field *fields_find(const struct fields *fields, const char *path);
+
+/* Nearest child name to a mistyped one, or NULL. */
+const char *fields_nearest_child(const struct field *parent, const char *name);
+
+/* Nearest full path anywhere in the catalogue, or NULL: each part of the path
+ * mended in its place, else a field of that last name elsewhere. */
+const char *fields_nearest_path(const struct fields *fields, const char *path);
+
+/* The fields anywhere in the catalogue whose name is nearest to this one: up
+ * to FIELDS_NAMESAKES of them in found. 0 when none is near, or so many are
+ * equally near that naming them would help nobody. */
+enum { FIELDS_NAMESAKES = 3 };
+size_t fields_namesakes(const struct fields *fields, const char *name,
+                        const struct field *found[FIELDS_NAMESAKES]);
+
+/* True when `distance` is few enough slips for a word this long: a third of its
+ * letters, at least one, but none at all in a word of one or two. Stricter than
+ * nearest.h, since in a choice such as "B" every slip is another choice. */
+bool fields_plausible(const char *wanted, size_t distance);
+
+/* "number", "yes or no" ... as said to a user. */
+const char *field_type_said(enum field_type type);
+
+/* Type by the word used in fields.lua ("number", "yes_no"); -1 if unknown. */
+int field_type_by_word(const char *word);
+
+void fields_free(struct fields *fields);
+
+#endif

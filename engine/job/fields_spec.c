@@ -1,0 +1,164 @@
+#include "job/fields_spec.h"
+
+#include "job/stage.h"
+
+#include <ctype.h>
+#include <math.h>
+#include <string.h>
+
+/* Units that measure: a number's name ends in them. The longest comes before
+ * its own ending. */
+static const char *const MEASURES[] = {
+    "sqin_per_ft", "lb_per_square", "rise_in_12", "sqin", "sqft", "percent", "ratio",
+    "perm", "psf", "mph", "usd", "in", "ft", "lb",
+};
+
+/* Units that count or date: "per_shingle" is in nails, "year_built" a year. */
+static const char *const COUNTS[] = {
+    "nails", "layers", "plies", "days", "squares", "count", "year",
+};
+
+static bool among(const char *const *words, size_t count, const char *word)
+{
+    for (size_t i = 0; i < count; i++)
+        if (strcmp(words[i], word) == 0)
+            return true;
+    return false;
+}
+
+static bool ends_in(const char *name, const char *unit)
+{
+    const size_t n = strlen(name), u = strlen(unit);
+    return n >= u && strcmp(name + n - u, unit) == 0 && (n == u || name[n - u - 1] == '_');
+}
+
+static const char *measure_in_name(const char *name)
+{
+    for (size_t i = 0; i < sizeof(MEASURES) / sizeof(MEASURES[0]); i++)
+        if (ends_in(name, MEASURES[i]))
+            return MEASURES[i];
+    return NULL;
+}
+
+static bool is_number(enum field_type type)
+{
+    return type == FIELD_NUMBER || type == FIELD_INTEGER || type == FIELD_NUMBERS;
+}
+
+static bool name_sound(const char *path, const char *name)
+{
+    size_t parts = 1;
+    for (const char *c = path; *c != '\0'; c++)
+        parts += *c == '.';
+    if (parts > FIELDS_DEEPEST || !isalpha((unsigned char)name[0]) || strlen(name) > 60)
+        return false;
+    for (const char *c = name; *c != '\0'; c++)
+        if (!isalnum((unsigned char)*c) && *c != '_')
+            return false;
+    return true;
+}
+
+static const char *unit_wrong(struct arena *arena, const char *name, const struct field *spec)
+{
+    const char *in_name = measure_in_name(name);
+    if (!is_number(spec->type))
+        return spec->unit == NULL ? NULL : "only numbers have a unit";
+    if (spec->unit == NULL)
+        return in_name == NULL ? NULL
+            : arena_format(arena, "the name ends in \"%s\", but no unit is given", in_name);
+    if (among(COUNTS, sizeof(COUNTS) / sizeof(COUNTS[0]), spec->unit) && in_name == NULL)
+        return NULL;
+    if (in_name != NULL ? strcmp(in_name, spec->unit) == 0 : ends_in(name, spec->unit))
+        return NULL;
+    return arena_format(arena, "the unit is \"%s\", so the name must end in \"_%s\"", spec->unit,
+                        spec->unit);
+}
+
+static bool range_is_whole(const struct field *spec)
+{
+    return (!spec->has_least || spec->least == floor(spec->least))
+        && (!spec->has_most || spec->most == floor(spec->most));
+}
+
+static const char *range_wrong(const struct field *spec)
+{
+    if (!spec->has_least && !spec->has_most)
+        return NULL;
+    if ((spec->has_least && !isfinite(spec->least)) || (spec->has_most && !isfinite(spec->most)))
+        return "its range is not finite";
+    if (spec->has_least && spec->has_most && spec->least > spec->most)
+        return "its range is empty: the least is over the most";
+    switch (spec->type) {
+    case FIELD_TEXT:
+    case FIELD_LIST:
+    case FIELD_CHOICES:
+        if (!range_is_whole(spec) || (spec->has_least && spec->least < 0)
+            || (spec->has_most && spec->most < 0))
+            return "its range is a length: whole numbers from 0";
+        return NULL;
+    case FIELD_INTEGER:
+        return range_is_whole(spec) ? NULL : "its range must be of whole numbers";
+    case FIELD_NUMBER:
+    case FIELD_NUMBERS:
+    case FIELD_SLOPE:
+        return NULL;
+    case FIELD_GROUP:
+    case FIELD_YES_NO:
+    case FIELD_CHOICE:
+    case FIELD_DATE:
+    case FIELD_REFERENCE:
+        break;
+    }
+    return "a field of this type has no range";
+}
+
+static const char *choices_wrong(struct arena *arena, const struct field *spec)
+{
+    const bool takes = spec->type == FIELD_CHOICE || spec->type == FIELD_CHOICES;
+    if (!takes)
+        return spec->choice_count == 0 ? NULL : "only a choice has choices";
+    if (spec->choice_count == 0)
+        return "a choice without choices";
+    for (size_t i = 0; i < spec->choice_count; i++) {
+        if (spec->choices[i][0] == '\0')
+            return "a choice is empty";
+        if (among(spec->choices, i, spec->choices[i]))
+            return arena_format(arena, "the choice \"%s\" is given twice", spec->choices[i]);
+    }
+    return NULL;
+}
+
+static const char *reference_wrong(struct fields *fields, const struct field *spec)
+{
+    if (spec->type != FIELD_REFERENCE)
+        return spec->refers == NULL ? NULL : "only a reference refers";
+    if (spec->refers == NULL)
+        return "a reference must say what it refers to";
+    const struct field *list = fields_find(fields, spec->refers);
+    if (list == NULL || list->type == FIELD_LIST)
+        return NULL; /* it may still be declared: see fields_dangling */
+    return arena_format(&fields->arena, "refers to \"%s\", which is not a list", spec->refers);
+}
+
+bool fields_spec_sound(struct fields *fields, const char *path, const char *name,
+                       const struct field *spec, const char **why)
+{
+    if (!name_sound(path, name)) {
+        *why = arena_format(&fields->arena,
+                            "\"%s\" is not a name: letters, digits and _, a letter first, at most "
+                            "%d parts", path, FIELDS_DEEPEST);
+        return false;
+    }
+    if (spec->stage != NULL && stage_by_word(spec->stage) < 0) {
+        *why = arena_format(&fields->arena, "there is no stage \"%s\"", spec->stage);
+        return false;
+    }
+    *why = unit_wrong(&fields->arena, name, spec);
+    if (*why == NULL)
+        *why = range_wrong(spec);
+    if (*why == NULL)
+        *why = choices_wrong(&fields->arena, spec);
+    if (*why == NULL)
+        *why = reference_wrong(fields, spec);
+    return *why == NULL && !fields->arena.failed;
+}

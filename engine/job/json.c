@@ -1,0 +1,95 @@
+#include "job/json.h"
+
+#include "base/file.h"
+#include "job/scan.h"
+
+#include <errno.h>
+#include <stdlib.h>
+#include <string.h>
+
+/* -0 is 0: a rule that divides must not meet the other one. Recursion is
+ * bounded by JSON_DEEPEST. */
+static void drop_negative_zeros(cJSON *node)
+{
+    for (; node != NULL; node = node->next) {
+        if (cJSON_IsNumber(node) && node->valuedouble == 0)
+            node->valuedouble = 0;
+        drop_negative_zeros(node->child);
+    }
+}
+
+int json_read(cJSON **out, const char *text, size_t length, const char *file,
+              struct problems *problems)
+{
+    *out = NULL;
+    size_t value_end = 0;
+    if (length > JSON_LARGEST) {
+        problem_at_line(problems, PROBLEM_JOB, file, 0, 0,
+                        "is larger than %d bytes; a job is about 5 KB", JSON_LARGEST);
+        return -1;
+    }
+    if (scan_text(text, length, file, problems, &value_end) > 0)
+        return -1;
+    const char *end = NULL;
+    cJSON *job = cJSON_ParseWithLengthOpts(text, length, &end, 0);
+    if (job == NULL) {
+        /* The scan is the stricter of the two: only memory can be wanting. */
+        problem_out_of_memory(problems);
+        return -1;
+    }
+    if (end != text + value_end) {
+        problem_at_line(problems, PROBLEM_JOB, file, 0, 0, "was not read to its end");
+        cJSON_Delete(job);
+        return -1;
+    }
+    drop_negative_zeros(job);
+    *out = job;
+    return 0;
+}
+
+static void report_unread(enum file_result result, int error, const char *path,
+                          struct problems *problems)
+{
+    char why[128] = "cannot be read";
+    switch (result) {
+    case FILE_READ:
+        return;
+    case FILE_OUT_OF_MEMORY:
+        problem_out_of_memory(problems);
+        return;
+    case FILE_MISSING:
+        problem_at_line(problems, PROBLEM_JOB, path, 0, 0, "there is no such file");
+        return;
+    case FILE_NOT_A_FILE:
+        problem_at_line(problems, PROBLEM_JOB, path, 0, 0, "is not a file; a job is one JSON file");
+        return;
+    case FILE_TOO_LARGE:
+        problem_at_line(problems, PROBLEM_JOB, path, 0, 0,
+                        "is larger than %d bytes; a job is about 5 KB", JSON_LARGEST);
+        return;
+    case FILE_UNREADABLE:
+        strerror_r(error, why, sizeof(why));
+        problem_at_line(problems, PROBLEM_JOB, path, 0, 0, "cannot be read: %s", why);
+        return;
+    }
+}
+
+int json_read_file(cJSON **out, const char *path, struct problems *problems)
+{
+    *out = NULL;
+    char *text = NULL;
+    size_t length = 0;
+    const enum file_result result = file_read(&text, &length, path, JSON_LARGEST);
+    if (result != FILE_READ) {
+        report_unread(result, errno, path, problems);
+        return -1;
+    }
+    int status = -1;
+    if (length == 0)
+        problem_at_line(problems, PROBLEM_JOB, path, 0, 0,
+                        "is empty; a job is a JSON object { ... }");
+    else
+        status = json_read(out, text, length, path, problems);
+    free(text);
+    return status;
+}

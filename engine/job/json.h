@@ -1,0 +1,36 @@
+/* json.h - reading one JSON job strictly.
+ *
+ * cJSON builds the tree; before it does, this reader refuses what cJSON lets
+ * through or cuts short: duplicate keys, numbers that are not in JSON's grammar
+ * (01, 1., +1) or over 63 characters, numbers past 2^53 - 1 either way (1e999
+ * too), numbers that are not 0 but would be held as 0 (1e-400), control
+ * characters, bad UTF-8, \u0000, lone surrogates, a byte order mark, text
+ * after the value, and nesting deeper than JSON_DEEPEST. -0 is read as 0.
+ */
+#ifndef EAVEMARK_JOB_JSON_H
+#define EAVEMARK_JOB_JSON_H
+
+#include "base/problem.h"
+
+#include <cjson/cJSON.h>
+#include <stddef.h>
+
+enum {
+    JSON_DEEPEST = 32,               /* levels of nesting; a job needs 5 */
+    JSON_LARGEST = 4 * 1024 * 1024,  /* bytes; a job is about 5 KB */
+    JSON_MOST_PROBLEMS = 200,        /* the last of them says that more follow */
+};
+
+/* Parses text[0..length) into *out (to be freed with cJSON_Delete). The top
+ * must be an object. Problems are added with line and column (from 1, columns
+ * in characters) for syntax, and with a JSON pointer for duplicate keys. A slip
+ * of structure ends the reading; slips inside texts and numbers do not.
+ * Returns 0, or -1 when anything was added (*out is then NULL). */
+int json_read(cJSON **out, const char *text, size_t length, const char *file,
+              struct problems *problems);
+
+/* Reads the file (or "-") and parses it; problems say what was wrong with the
+ * file: missing, a directory, empty, over JSON_LARGEST. */
+int json_read_file(cJSON **out, const char *path, struct problems *problems);
+
+#endif

@@ -1,0 +1,134 @@
+#include "job/schema.h"
+
+#include "base/number.h"
+#include "base/utf8.h"
+
+#include <string.h>
+
+enum { WIDTH = 80 };
+
+/* Adds text in lines of at most WIDTH columns, each after the indent; a word
+ * wider than that has a line to itself. */
+static void add_wrapped(struct text *out, size_t indent, const char *text)
+{
+    size_t column = 0;
+    while (*text != '\0') {
+        const size_t length = strcspn(text, " ");
+        struct text word = TEXT_EMPTY;
+        text_add_n(&word, text, length);
+        const size_t wide = utf8_columns(text_string(&word));
+        if (column > 0 && column + 1 + wide > WIDTH) {
+            text_add(out, "\n");
+            column = 0;
+        }
+        if (column == 0)
+            text_addf(out, "%*s", (int)indent, "");
+        column = column == 0 ? indent + wide : column + 1 + wide;
+        text_addf(out, "%s%s", column == indent + wide ? "" : " ", text_string(&word));
+        out->failed |= word.failed;
+        text_free(&word);
+        text += length;
+        text += strspn(text, " ");
+    }
+    text_add(out, "\n");
+}
+
+static void add_range(struct text *out, const struct field *field)
+{
+    const bool lengths = field->type == FIELD_TEXT || field->type == FIELD_LIST
+        || field->type == FIELD_CHOICES;
+    const char *unit = lengths ? "count" : field->type == FIELD_SLOPE ? "rise_in_12" : field->unit;
+    const char *of = field->type == FIELD_TEXT ? " characters" : lengths ? " items" : "";
+    char least[96], most[96];
+    number_write_unit(field->least, unit, least);
+    number_write_unit(field->most, unit, most);
+    if (field->has_least && field->has_most && field->least == field->most)
+        text_addf(out, ", %s%s", most, of);
+    else if (field->has_least && field->has_most)
+        text_addf(out, ", %s to %s%s", least, most, of);
+    else if (field->has_least)
+        text_addf(out, ", at least %s%s", least, of);
+    else if (field->has_most)
+        text_addf(out, ", at most %s%s", most, of);
+    else if (field->unit != NULL)
+        text_addf(out, " in %s", field->unit);
+}
+
+static void add_choices(struct text *out, const struct field *field)
+{
+    for (size_t i = 0; i < field->choice_count; i++)
+        text_addf(out, "%s%s", i == 0 ? ": " : ", ", field->choices[i]);
+}
+
+static void add_field(struct text *out, const struct field *field)
+{
+    struct text about = TEXT_EMPTY;
+    text_add(&about, field_type_said(field->type));
+    add_choices(&about, field);
+    add_range(&about, field);
+    if (field->refers != NULL)
+        text_addf(&about, " to an item of %s, by its name", field->refers);
+    text_addf(&about, "; %s at %s", field->measured ? "measured" : "known", field->stage);
+    if (field->required)
+        text_add(&about, "; required");
+    text_addf(out, "  %s%s\n", field->path, field->type == FIELD_LIST ? "[]" : "");
+    add_wrapped(out, 6, text_string(&about));
+    if (field->ask != NULL)
+        add_wrapped(out, 6, field->ask);
+    out->failed |= about.failed;
+    text_free(&about);
+}
+
+static bool holds_fields(const struct field *field)
+{
+    return field->type == FIELD_GROUP || field->type == FIELD_LIST;
+}
+
+/* Plain groups need no entry of their own. Recursion is bounded by
+ * FIELDS_DEEPEST. */
+static void add_under(struct text *out, const struct field *parent)
+{
+    for (const struct field *f = parent->first_child; f != NULL; f = f->next) {
+        if (f->type != FIELD_GROUP)
+            add_field(out, f);
+        add_under(out, f);
+    }
+}
+
+static void add_topic(struct text *out, const struct field *topic)
+{
+    if (out->length > 0)
+        text_add(out, "\n");
+    if (!holds_fields(topic)) {
+        add_field(out, topic);
+        return;
+    }
+    add_wrapped(out, 0, topic->ask == NULL ? topic->name : topic->ask);
+    if (topic->type == FIELD_LIST)
+        add_field(out, topic);
+    add_under(out, topic);
+}
+
+static void add_all(struct text *out, const struct field *root)
+{
+    text_add(out, "The job itself\n");
+    for (const struct field *f = root->first_child; f != NULL; f = f->next)
+        if (!holds_fields(f))
+            add_field(out, f);
+    for (const struct field *f = root->first_child; f != NULL; f = f->next)
+        if (holds_fields(f))
+            add_topic(out, f);
+}
+
+int fields_listing(const struct fields *fields, const char *topic, struct text *out)
+{
+    if (topic == NULL) {
+        add_all(out, fields->root);
+        return out->failed ? -1 : 0;
+    }
+    const struct field *only = fields_child(fields->root, topic);
+    if (only == NULL)
+        return 1;
+    add_topic(out, only);
+    return out->failed ? -1 : 0;
+}

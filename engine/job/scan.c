@@ -1,0 +1,269 @@
+#include "job/scan.h"
+
+#include "base/utf8.h"
+
+#include <stdarg.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+/* Bytes that are no character count as one column each. */
+static size_t character_at(const struct scan *scan, size_t at)
+{
+    const size_t length =
+        utf8_length((const unsigned char *)scan->text + at, scan->length - at);
+    return length == 0 ? 1 : length;
+}
+
+static int column_of(const struct scan *scan, size_t at)
+{
+    int column = 1;
+    for (size_t i = scan->line_start; i < at; i += character_at(scan, i))
+        column++;
+    return column;
+}
+
+bool scan_counts(struct scan *scan)
+{
+    scan->found++;
+    if (scan->found < JSON_MOST_PROBLEMS)
+        return true;
+    if (scan->found == JSON_MOST_PROBLEMS)
+        problem_at_line(scan->problems, PROBLEM_JOB, scan->file, scan->line, 0,
+                        "more problems follow; only the first %d are listed",
+                        JSON_MOST_PROBLEMS - 1);
+    scan->stopped = true;
+    return false;
+}
+
+void scan_report(struct scan *scan, size_t at, const char *format, ...)
+{
+    if (!scan_counts(scan))
+        return;
+    char message[512];
+    va_list args;
+    va_start(args, format);
+    vsnprintf(message, sizeof(message), format, args);
+    va_end(args);
+    problem_at_line(scan->problems, PROBLEM_JOB, scan->file, scan->line, column_of(scan, at),
+                    "%s", message);
+}
+
+void scan_out_of_memory(struct scan *scan)
+{
+    scan->found++;
+    scan->stopped = true;
+    problem_out_of_memory(scan->problems);
+}
+
+static const char *expected_said(const struct scan *scan)
+{
+    const bool object = scan->depth > 0 && scan->levels[scan->depth - 1].object;
+    switch (scan->expect) {
+    case SCAN_VALUE: return "a value";
+    case SCAN_FIRST_KEY: return "a name in double quotes or \"}\"";
+    case SCAN_NEXT_KEY: return "a name in double quotes";
+    case SCAN_COLON: return "\":\"";
+    case SCAN_FIRST_ITEM: return "a value or \"]\"";
+    case SCAN_NEXT_ITEM: return "a value";
+    case SCAN_COMMA: return object ? "\",\" or \"}\"" : "\",\" or \"]\"";
+    case SCAN_END: return "nothing more";
+    }
+    return "";
+}
+
+static const char *hint_for(char c)
+{
+    switch (c) {
+    case '\'': return "; texts stand in double quotes";
+    case '/':
+    case '#': return "; JSON has no comments";
+    default: return "";
+    }
+}
+
+/* What stands at the current place, short enough to quote. */
+static void found_said(const struct scan *scan, char out[64])
+{
+    const char *from = scan->text + scan->at;
+    size_t length = 0;
+    while (length < 40 && scan->at + length < scan->length && scan_is_word(from[length]))
+        length++;
+    if (length == 0)
+        length = character_at(scan, scan->at);
+    if (from[0] == '"')
+        snprintf(out, 64, "a text");
+    else if (from[0] == '\0')
+        snprintf(out, 64, "a NUL byte");
+    else
+        snprintf(out, 64, "\"%.*s\"", (int)length, from);
+}
+
+static void stop_unexpected(struct scan *scan)
+{
+    const char c = scan->text[scan->at];
+    char found[64];
+    found_said(scan, found);
+    if ((scan->expect == SCAN_NEXT_KEY && c == '}') || (scan->expect == SCAN_NEXT_ITEM && c == ']'))
+        scan_report(scan, scan->at, "a comma stands before %s; take it out", found);
+    else if (scan->expect == SCAN_END)
+        scan_report(scan, scan->at, "expected nothing after the end of the job, found %s%s", found,
+                    hint_for(c));
+    else
+        scan_report(scan, scan->at, "expected %s, found %s%s", expected_said(scan), found,
+                    hint_for(c));
+    scan->stopped = true;
+}
+
+static void value_done(struct scan *scan)
+{
+    if (scan->depth > 0) {
+        scan->expect = SCAN_COMMA;
+        return;
+    }
+    scan->expect = SCAN_END;
+    scan->value_end = scan->at;
+}
+
+static void open_level(struct scan *scan, bool object)
+{
+    if (scan->depth == JSON_DEEPEST) {
+        scan_report(scan, scan->at, "nested more than %d deep; a job needs 5", JSON_DEEPEST);
+        scan->stopped = true;
+        return;
+    }
+    scan->levels[scan->depth++] = (struct scan_level){
+        .object = object, .line = scan->line, .first_key = scan->key_count};
+    scan->expect = object ? SCAN_FIRST_KEY : SCAN_FIRST_ITEM;
+    scan->at++;
+}
+
+static void close_level(struct scan *scan)
+{
+    if (scan->levels[scan->depth - 1].object)
+        scan_keys_close(scan);
+    scan->depth--;
+    scan->at++;
+    value_done(scan);
+}
+
+static void read_value(struct scan *scan, char c)
+{
+    if (scan->depth == 0 && c != '{' && (c == '[' || c == '"' || scan_is_word(c)))
+        scan_report(scan, scan->at, "a job is an object { ... }, not %s",
+                    c == '[' ? "a list" : "a single value");
+    if (c == '{' || c == '[') {
+        open_level(scan, c == '{');
+    } else if (c == '"') {
+        scan_string(scan);
+        value_done(scan);
+    } else if (scan_is_word(c)) {
+        scan_word(scan);
+        value_done(scan);
+    } else {
+        stop_unexpected(scan);
+    }
+}
+
+static void read_key(struct scan *scan)
+{
+    const size_t from = scan->at + 1;
+    const bool sound = scan_string(scan);
+    if (!scan->stopped)
+        scan_key_add(scan, from, scan->at - 1, sound);
+    scan->expect = SCAN_COLON;
+}
+
+static void read_comma(struct scan *scan, char c)
+{
+    struct scan_level *level = &scan->levels[scan->depth - 1];
+    if (c == (level->object ? '}' : ']')) {
+        close_level(scan);
+    } else if (c == ',') {
+        level->item++;
+        scan->expect = level->object ? SCAN_NEXT_KEY : SCAN_NEXT_ITEM;
+        scan->at++;
+    } else {
+        stop_unexpected(scan);
+    }
+}
+
+static void step(struct scan *scan)
+{
+    const char c = scan->text[scan->at];
+    const enum scan_expect expect = scan->expect;
+    if (expect == SCAN_COMMA) {
+        read_comma(scan, c);
+    } else if ((expect == SCAN_FIRST_KEY && c == '}') || (expect == SCAN_FIRST_ITEM && c == ']')) {
+        close_level(scan);
+    } else if (expect == SCAN_VALUE || expect == SCAN_FIRST_ITEM || expect == SCAN_NEXT_ITEM) {
+        read_value(scan, c);
+    } else if ((expect == SCAN_FIRST_KEY || expect == SCAN_NEXT_KEY) && c == '"') {
+        read_key(scan);
+    } else if (expect == SCAN_COLON && c == ':') {
+        scan->expect = SCAN_VALUE;
+        scan->at++;
+    } else {
+        stop_unexpected(scan);
+    }
+}
+
+/* RFC 8259 section 2: space, tab, line feed, carriage return; no others. */
+static void skip_space(struct scan *scan)
+{
+    for (; scan->at < scan->length; scan->at++) {
+        const char c = scan->text[scan->at];
+        if (c == '\n') {
+            scan->line++;
+            scan->line_start = scan->at + 1;
+        } else if (c != ' ' && c != '\t' && c != '\r') {
+            return;
+        }
+    }
+}
+
+static void report_cut_short(struct scan *scan)
+{
+    if (scan->depth == 0) {
+        scan_report(scan, scan->at, "holds no JSON; a job is an object { ... }");
+        return;
+    }
+    const struct scan_level *level = &scan->levels[scan->depth - 1];
+    scan_report(scan, scan->at,
+                "expected %s, but the text ends here; the %s begun on line %d is open",
+                expected_said(scan), level->object ? "object" : "list", level->line);
+}
+
+/* What an editor may put before the text. */
+static void read_mark(struct scan *scan)
+{
+    if (scan->length >= 3 && memcmp(scan->text, "\xEF\xBB\xBF", 3) == 0) {
+        scan_report(scan, 0, "begins with a byte order mark; save it as UTF-8 without one");
+        scan->at = 3;
+    } else if (scan->length >= 2
+               && (memcmp(scan->text, "\xFF\xFE", 2) == 0
+                   || memcmp(scan->text, "\xFE\xFF", 2) == 0)) {
+        scan_report(scan, 0, "is UTF-16; save it as UTF-8");
+        scan->stopped = true;
+    }
+}
+
+size_t scan_text(const char *text, size_t length, const char *file,
+                 struct problems *problems, size_t *value_end)
+{
+    struct scan scan = {.text = text, .length = length, .line = 1, .file = file,
+                        .problems = problems, .expect = SCAN_VALUE};
+    read_mark(&scan);
+    while (!scan.stopped) {
+        skip_space(&scan);
+        if (scan.at == scan.length)
+            break;
+        step(&scan);
+    }
+    if (!scan.stopped && scan.expect != SCAN_END)
+        report_cut_short(&scan);
+    *value_end = scan.value_end;
+    free(scan.keys);
+    arena_free(&scan.arena);
+    return scan.found;
+}

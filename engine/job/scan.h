@@ -1,0 +1,94 @@
+/* scan.h - the strict scanner behind json_read; private to this room.
+ *
+ * One pass over the text with an explicit stack of JSON_DEEPEST levels: no
+ * recursion, whatever the text. A slip inside a text or a number is reported
+ * and the scan goes on; a slip of structure ends it. scan.c is the grammar,
+ * scan_token.c texts and numbers, scan_keys.c repeated keys.
+ */
+#ifndef EAVEMARK_JOB_SCAN_H
+#define EAVEMARK_JOB_SCAN_H
+
+#include "base/arena.h"
+#include "base/problem.h"
+#include "job/json.h"
+
+#include <stdbool.h>
+#include <stddef.h>
+
+/* A key of an object still open. */
+struct scan_key {
+    const char *text; /* escapes decoded; in the job text or the scan's arena */
+    size_t length;
+    size_t at;
+    int line;
+    int first_line; /* of the same key given before; 0 when it was not */
+};
+
+struct scan_level {
+    bool object;      /* else a list */
+    int line;         /* where it was opened */
+    size_t first_key; /* of an object: its first in scan.keys */
+    size_t item;      /* of a list: the item being read, from 0 */
+};
+
+enum scan_expect {
+    SCAN_VALUE,
+    SCAN_FIRST_KEY, /* or the end of the object */
+    SCAN_NEXT_KEY,
+    SCAN_COLON,
+    SCAN_FIRST_ITEM, /* or the end of the list */
+    SCAN_NEXT_ITEM,
+    SCAN_COMMA, /* or the end of the object or list */
+    SCAN_END,
+};
+
+struct scan {
+    const char *text;
+    size_t length, at;
+    int line;
+    size_t line_start;
+    enum scan_expect expect;
+    bool stopped; /* no sense in reading on */
+    size_t value_end; /* just past the top value, once it was read */
+    const char *file;
+    struct problems *problems;
+    size_t found; /* problems added by this scan */
+    struct scan_level levels[JSON_DEEPEST];
+    size_t depth;
+    struct scan_key *keys; /* of all open objects, outermost first */
+    size_t key_count, key_capacity;
+    struct arena arena;
+};
+
+/* Scans the whole text; returns how many problems were added. Out of memory
+ * counts as one. *value_end is where the top value ends. */
+size_t scan_text(const char *text, size_t length, const char *file,
+                 struct problems *problems, size_t *value_end);
+
+/* For the parts of the scanner among themselves. ---------------------------- */
+
+/* Adds a problem at a byte of the current line; past JSON_MOST_PROBLEMS the
+ * scan stops, and says so. */
+void scan_report(struct scan *scan, size_t at, const char *format, ...)
+    __attribute__((format(printf, 3, 4)));
+
+/* Counts one more problem; false when it is one too many to be listed. */
+bool scan_counts(struct scan *scan);
+
+/* Ends the scan for want of memory. */
+void scan_out_of_memory(struct scan *scan);
+
+/* Reads the text whose opening quote is next; true when it was sound. */
+bool scan_string(struct scan *scan);
+
+/* Reads the number or word (true, false, null) that is next. */
+void scan_word(struct scan *scan);
+bool scan_is_word(char c);
+
+/* Notes the key between the bytes from and to (quotes left out). */
+void scan_key_add(struct scan *scan, size_t from, size_t to, bool sound);
+
+/* Reports the repeated keys of the innermost object and forgets its keys. */
+void scan_keys_close(struct scan *scan);
+
+#endif

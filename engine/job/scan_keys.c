@@ -1,0 +1,166 @@
+#include "job/scan.h"
+
+#include "base/text.h"
+#include "job/pointer.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+static unsigned long hex_value(const char *digits)
+{
+    char four[5] = "";
+    memcpy(four, digits, 4);
+    return strtoul(four, NULL, 16);
+}
+
+static size_t put_utf8(char *to, unsigned long code)
+{
+    if (code < 0x80) {
+        to[0] = (char)code;
+        return 1;
+    }
+    const size_t tails = code < 0x800 ? 1 : code < 0x10000 ? 2 : 3;
+    static const unsigned char LEAD[4] = {0, 0xC0, 0xE0, 0xF0};
+    for (size_t i = tails; i > 0; i--, code >>= 6)
+        to[i] = (char)(0x80 | (code & 0x3F));
+    to[0] = (char)(LEAD[tails] | code);
+    return tails + 1;
+}
+
+/* Decodes the sound escape at from; returns its length in the text. */
+static size_t decode_escape(const char *from, char **to)
+{
+    static const char WRITTEN[] = "bfnrt", MEANT[] = "\b\f\n\r\t";
+    if (from[1] != 'u') {
+        const char *plain = strchr(WRITTEN, from[1]);
+        *(*to)++ = plain == NULL ? from[1] : MEANT[plain - WRITTEN];
+        return 2;
+    }
+    unsigned long code = hex_value(from + 2);
+    const bool pair = code >= 0xD800 && code <= 0xDBFF;
+    if (pair)
+        code = 0x10000 + ((code - 0xD800) << 10) + (hex_value(from + 8) - 0xDC00);
+    *to += put_utf8(*to, code);
+    return pair ? 12 : 6;
+}
+
+/* Keys are the same when they are so after decoding: "\u0061" is "a". */
+static const char *decode(struct scan *scan, const char *from, size_t *length)
+{
+    char *text = arena_alloc(&scan->arena, *length);
+    if (text == NULL)
+        return NULL;
+    char *to = text;
+    for (const char *end = from + *length; from < end;) {
+        if (*from == '\\')
+            from += decode_escape(from, &to);
+        else
+            *to++ = *from++;
+    }
+    *length = (size_t)(to - text);
+    return text;
+}
+
+static bool keys_grow(struct scan *scan)
+{
+    if (scan->key_count < scan->key_capacity)
+        return true;
+    const size_t capacity = scan->key_capacity == 0 ? 64 : scan->key_capacity * 2;
+    struct scan_key *keys = realloc(scan->keys, capacity * sizeof(*keys));
+    if (keys == NULL)
+        return false;
+    scan->keys = keys;
+    scan->key_capacity = capacity;
+    return true;
+}
+
+void scan_key_add(struct scan *scan, size_t from, size_t to, bool sound)
+{
+    struct scan_key key = {.text = scan->text + from, .length = to - from, .at = from,
+                           .line = scan->line};
+    if (sound && memchr(key.text, '\\', key.length) != NULL)
+        key.text = decode(scan, key.text, &key.length);
+    if (key.text == NULL || !keys_grow(scan)) {
+        scan_out_of_memory(scan);
+        return;
+    }
+    scan->keys[scan->key_count++] = key;
+}
+
+/* Any order that brings equal keys together, the first given first. */
+static int by_text(const void *a, const void *b)
+{
+    const struct scan_key *left = a, *right = b;
+    if (left->length != right->length)
+        return left->length < right->length ? -1 : 1;
+    const int order = memcmp(left->text, right->text, left->length);
+    return order != 0 ? order : (left->at > right->at) - (left->at < right->at);
+}
+
+static int by_place(const void *a, const void *b)
+{
+    const struct scan_key *left = a, *right = b;
+    return (left->at > right->at) - (left->at < right->at);
+}
+
+static bool same_key(const struct scan_key *a, const struct scan_key *b)
+{
+    return a->length == b->length && memcmp(a->text, b->text, a->length) == 0;
+}
+
+/* Where the scan stands: the pointer to the innermost object. */
+static void add_pointer(const struct scan *scan, struct text *out)
+{
+    for (size_t i = 0; i + 1 < scan->depth; i++) {
+        const struct scan_level *level = &scan->levels[i];
+        const struct scan_key *keys_end = scan->keys + scan->levels[i + 1].first_key;
+        if (level->object)
+            pointer_add(out, keys_end[-1].text, keys_end[-1].length);
+        else
+            pointer_add_item(out, level->item);
+    }
+}
+
+static void report_repeated(struct scan *scan, const struct scan_key *key)
+{
+    if (!scan_counts(scan))
+        return;
+    struct text pointer = TEXT_EMPTY;
+    add_pointer(scan, &pointer);
+    pointer_add(&pointer, key->text, key->length);
+    if (pointer.failed)
+        scan_out_of_memory(scan);
+    else
+        problem_at(scan->problems, PROBLEM_JOB, scan->file, text_string(&pointer),
+                   "given twice, on line %d and again on line %d; keep one", key->first_line,
+                   key->line);
+    text_free(&pointer);
+}
+
+/* Marks each repeated key with the line of the first; true when there is one.
+ * Sorting keeps this quick however many keys an object has. */
+static bool mark_repeated(struct scan_key *keys, size_t count)
+{
+    bool repeated = false;
+    qsort(keys, count, sizeof(*keys), by_text);
+    for (size_t i = 1; i < count; i++) {
+        if (!same_key(&keys[i - 1], &keys[i]))
+            continue;
+        keys[i].first_line = keys[i - 1].first_line > 0 ? keys[i - 1].first_line : keys[i - 1].line;
+        repeated = true;
+    }
+    if (repeated)
+        qsort(keys, count, sizeof(*keys), by_place);
+    return repeated;
+}
+
+void scan_keys_close(struct scan *scan)
+{
+    const size_t first = scan->levels[scan->depth - 1].first_key;
+    const size_t end = scan->key_count;
+    if (end - first > 1 && mark_repeated(scan->keys + first, end - first))
+        for (size_t i = first; i < end && !scan->stopped; i++)
+            if (scan->keys[i].first_line > 0)
+                report_repeated(scan, &scan->keys[i]);
+    scan->key_count = first;
+}

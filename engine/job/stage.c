@@ -1,0 +1,18 @@
+#include "job/stage.h"
+
+#include <string.h>
+
+static const char *const WORDS[STAGE_COUNT] = {"permit", "deck", "dry-in", "final"};
+
+int stage_by_word(const char *word)
+{
+    for (int i = 0; i < STAGE_COUNT; i++)
+        if (strcmp(WORDS[i], word) == 0)
+            return i;
+    return -1;
+}
+
+const char *stage_word(enum stage stage)
+{
+    return WORDS[stage];
+}

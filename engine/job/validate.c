@@ -1,0 +1,201 @@
+#include "job/validate.h"
+
+#include "job/pointer.h"
+#include "job/validate_check.h"
+
+#include <stdarg.h>
+#include <stdio.h>
+#include <string.h>
+
+void check_report(struct check *check, const char *format, ...)
+{
+    check->found++;
+    if (check->found > VALIDATE_MOST_PROBLEMS)
+        return;
+    if (check->found == VALIDATE_MOST_PROBLEMS) {
+        problem_at(check->problems, PROBLEM_JOB, check->file, "",
+                   "more problems follow; only the first %d are listed",
+                   VALIDATE_MOST_PROBLEMS - 1);
+        return;
+    }
+    char message[1536];
+    va_list args;
+    va_start(args, format);
+    vsnprintf(message, sizeof(message), format, args);
+    va_end(args);
+    problem_at(check->problems, PROBLEM_JOB, check->file, text_string(&check->pointer), "%s",
+               message);
+}
+
+bool check_full(const struct check *check)
+{
+    return check->found >= VALIDATE_MOST_PROBLEMS || check->pointer.failed || check->arena.failed;
+}
+
+const char *check_quoted(struct check *check, const char *text)
+{
+    const size_t length = strlen(text);
+    const size_t shown = pointer_quotable(text, length, 60);
+    const char *quoted = arena_format(&check->arena, "\"%.*s%s\"", (int)shown, text,
+                                      shown < length ? "..." : "");
+    return quoted == NULL ? "" : quoted;
+}
+
+const char *check_hint(struct check *check, const char *name)
+{
+    if (name == NULL)
+        return "";
+    const char *hint =
+        arena_format(&check->arena, "; did you mean %s?", check_quoted(check, name));
+    return hint == NULL ? "" : hint;
+}
+
+/* "/roof/slopes/N/pitch" for "roof.slopes[].pitch". */
+static void add_place(struct text *out, const char *path)
+{
+    text_add(out, "/");
+    for (; *path != '\0'; path++) {
+        if (*path == '.')
+            text_add(out, "/");
+        else if (strncmp(path, "[]", 2) == 0)
+            text_add(out, "/N"), path++;
+        else
+            text_add_n(out, path, 1);
+    }
+}
+
+static void add_choice_word(struct text *out, size_t index)
+{
+    text_add(out, index == 0 ? "; did you mean " : " or ");
+}
+
+/* A near name here; then the places elsewhere that the name itself fits, or,
+ * when nothing here is near, those it nearly fits. */
+static void add_field_hint(struct text *out, const struct fields *fields,
+                           const struct field *parent, const char *name)
+{
+    size_t hints = 0;
+    const char *near = fields_nearest_child(parent, name);
+    if (near != NULL) {
+        add_choice_word(out, hints++);
+        text_addf(out, "\"%s\"", near);
+    }
+    const struct field *found[FIELDS_NAMESAKES];
+    const size_t count = fields_namesakes(fields, name, found);
+    for (size_t i = 0; i < count; i++) {
+        if (near != NULL && (strcmp(found[i]->name, name) != 0 || found[i]->parent == parent))
+            continue;
+        add_choice_word(out, hints++);
+        add_place(out, found[i]->path);
+    }
+    if (hints > 0)
+        text_add(out, "?");
+}
+
+static void report_unknown(struct check *check, const struct field *parent, const char *name)
+{
+    if (check->fields->partial && fields_nearest_child(parent, name) == NULL)
+        return;
+    struct text hint = TEXT_EMPTY;
+    add_field_hint(&hint, check->fields, parent, name);
+    if (hint.failed)
+        problem_out_of_memory(check->problems);
+    check_report(check, "unknown field %s%s", check_quoted(check, name), text_string(&hint));
+    text_free(&hint);
+}
+
+static void check_stage(struct check *check, const struct field *field)
+{
+    if (field->measured && stage_by_word(field->stage) > (int)check->reached)
+        check_report(check, "is measured at the %s stage, but the job is only at the %s stage",
+                     field->stage, stage_word(check->reached));
+}
+
+static bool is_absent(const cJSON *node)
+{
+    return node == NULL || cJSON_IsNull(node);
+}
+
+static void check_required(struct check *check, const cJSON *group, const struct field *parent)
+{
+    for (const struct field *f = parent->first_child; f != NULL; f = f->next) {
+        if (check_full(check))
+            return;
+        if (!f->required || !is_absent(cJSON_GetObjectItemCaseSensitive(group, f->name)))
+            continue;
+        const size_t length = check->pointer.length;
+        pointer_add(&check->pointer, f->name, strlen(f->name));
+        check_report(check, "is required, but missing%s%s", f->ask == NULL ? "" : ". ",
+                     f->ask == NULL ? "" : f->ask);
+        pointer_cut(&check->pointer, length);
+    }
+}
+
+static void check_group(struct check *check, const cJSON *group, const struct field *parent);
+
+/* Items past the most a list may have are not looked into. */
+static void check_items(struct check *check, const cJSON *list, const struct field *field)
+{
+    const size_t length = check->pointer.length;
+    size_t index = 0;
+    const cJSON *item = NULL;
+    cJSON_ArrayForEach(item, list) {
+        if (check_full(check) || (field->has_most && (double)index >= field->most))
+            return;
+        pointer_add_item(&check->pointer, index++);
+        if (cJSON_IsObject(item))
+            check_group(check, item, field);
+        else
+            check_report(check, "each item of this list is an object { ... }");
+        pointer_cut(&check->pointer, length);
+    }
+}
+
+static void check_field(struct check *check, const cJSON *node, const struct field *field)
+{
+    check_stage(check, field);
+    if (!check_value(check, node, field))
+        return;
+    if (field->type == FIELD_GROUP)
+        check_group(check, node, field);
+    else if (field->type == FIELD_LIST)
+        check_items(check, node, field);
+}
+
+/* Recursion is bounded by the catalogue: FIELDS_DEEPEST. */
+static void check_group(struct check *check, const cJSON *group, const struct field *parent)
+{
+    const size_t length = check->pointer.length;
+    const cJSON *node = NULL;
+    cJSON_ArrayForEach(node, group) {
+        if (check_full(check))
+            return;
+        const struct field *field = fields_child(parent, node->string);
+        pointer_add(&check->pointer, node->string, strlen(node->string));
+        if (field == NULL)
+            report_unknown(check, parent, node->string);
+        else if (!is_absent(node))
+            check_field(check, node, field);
+        pointer_cut(&check->pointer, length);
+    }
+    check_required(check, group, parent);
+}
+
+int job_validate(const cJSON *job, const struct fields *fields, enum stage reached,
+                 const char *file, struct problems *problems)
+{
+    struct check check = {.fields = fields, .reached = reached, .file = file,
+                          .problems = problems};
+    if (!cJSON_IsObject(job)) {
+        check_report(&check, "a job is an object { ... }");
+        return -1;
+    }
+    check_names(&check, job);
+    check_group(&check, job, fields->root);
+    const bool out_of_memory = check.pointer.failed || check.arena.failed;
+    if (out_of_memory)
+        problem_out_of_memory(problems);
+    text_free(&check.pointer);
+    arena_free(&check.arena);
+    return out_of_memory || problems->out_of_memory || check.found > 0 ? -1 : 0;
+}

@@ -1,0 +1,323 @@
+#include "job/validate_check.h"
+
+#include "base/date.h"
+#include "base/nearest.h"
+#include "base/number.h"
+#include "base/utf8.h"
+#include "job/pointer.h"
+#include "job/value.h"
+
+#include <math.h>
+#include <stdio.h>
+#include <string.h>
+
+/* Types ------------------------------------------------------------------- */
+
+static bool is_finite_number(const cJSON *node)
+{
+    return cJSON_IsNumber(node) && isfinite(node->valuedouble);
+}
+
+static bool is_choice(const cJSON *node, const struct field *field)
+{
+    if (!cJSON_IsString(node))
+        return false;
+    for (size_t i = 0; i < field->choice_count; i++)
+        if (strcmp(field->choices[i], node->valuestring) == 0)
+            return true;
+    return false;
+}
+
+static bool items_fit(const cJSON *list, const struct field *field)
+{
+    if (!cJSON_IsArray(list))
+        return false;
+    const cJSON *item = NULL;
+    cJSON_ArrayForEach(item, list) {
+        const bool fits = field->type == FIELD_LIST ? cJSON_IsObject(item)
+            : field->type == FIELD_NUMBERS          ? is_finite_number(item)
+                                                    : is_choice(item, field);
+        if (!fits)
+            return false;
+    }
+    return field->type != FIELD_NUMBERS || list->child != NULL;
+}
+
+bool job_value_fits(const cJSON *node, const struct field *field)
+{
+    double rise = 0;
+    switch (field->type) {
+    case FIELD_GROUP:
+        return cJSON_IsObject(node);
+    case FIELD_LIST:
+    case FIELD_NUMBERS:
+    case FIELD_CHOICES:
+        return items_fit(node, field);
+    case FIELD_TEXT:
+    case FIELD_REFERENCE:
+        return cJSON_IsString(node);
+    case FIELD_NUMBER:
+        return is_finite_number(node);
+    case FIELD_INTEGER:
+        return is_finite_number(node) && floor(node->valuedouble) == node->valuedouble;
+    case FIELD_YES_NO:
+        return cJSON_IsBool(node);
+    case FIELD_CHOICE:
+        return is_choice(node, field);
+    case FIELD_SLOPE:
+        return cJSON_IsString(node) && value_slope(node->valuestring, &rise);
+    case FIELD_DATE:
+        return cJSON_IsString(node) && date_parse(node->valuestring) != 0;
+    }
+    return false;
+}
+
+/* What was found and what was expected, in words -------------------------- */
+
+/* A found number in full when printing it in its unit would round it. */
+static void write_found(double value, const char *unit, char out[64])
+{
+    if (number_rounded(value, unit) == value)
+        number_write(value, unit, out);
+    else
+        snprintf(out, 64, "%.15g", value);
+}
+
+static const char *found_said(struct check *check, const cJSON *node)
+{
+    if (cJSON_IsNumber(node)) {
+        char number[64];
+        write_found(node->valuedouble, NULL, number);
+        const char *said = arena_format(&check->arena, "the number %s", number);
+        return said == NULL ? "" : said;
+    }
+    if (cJSON_IsString(node)) {
+        const char *said =
+            arena_format(&check->arena, "the text %s", check_quoted(check, node->valuestring));
+        return said == NULL ? "" : said;
+    }
+    return cJSON_IsArray(node) ? "a list"
+        : cJSON_IsObject(node) ? "an object"
+        : cJSON_IsTrue(node)   ? "true"
+        : cJSON_IsFalse(node)  ? "false"
+                               : "null";
+}
+
+/* "0 to 6 layers", "at least 3 in", "at most 2:12"; "" without a range. */
+static void write_range(const struct field *field, const char *unit, char out[200])
+{
+    char least[96], most[96];
+    number_write_unit(field->least, unit, least);
+    number_write_unit(field->most, unit, most);
+    out[0] = '\0';
+    if (field->has_least && field->has_most && field->least != field->most) {
+        if (unit == NULL || strcmp(unit, "rise_in_12") != 0)
+            number_write(field->least, unit, least);
+        snprintf(out, 200, "%s to %s", least, most);
+    } else if (field->has_least && field->has_most) {
+        snprintf(out, 200, "%s", most);
+    } else if (field->has_least) {
+        snprintf(out, 200, "at least %s", least);
+    } else if (field->has_most) {
+        snprintf(out, 200, "at most %s", most);
+    }
+}
+
+static const char *choices_said(struct check *check, const struct field *field)
+{
+    struct text list = TEXT_EMPTY;
+    for (size_t i = 0; i < field->choice_count; i++)
+        text_addf(&list, "%s%s", i == 0 ? "" : ", ", field->choices[i]);
+    const char *said = arena_copy(&check->arena, text_string(&list));
+    check->arena.failed |= list.failed;
+    text_free(&list);
+    return said == NULL ? "" : said;
+}
+
+static const char *number_expected(struct check *check, const struct field *field,
+                                   const char *kind)
+{
+    char range[200];
+    write_range(field, field->unit, range);
+    const char *said = arena_format(&check->arena, "%s%s%s", kind, range[0] == '\0' ? "" : ", ",
+                                    range);
+    return said == NULL ? kind : said;
+}
+
+static const char *expected_said(struct check *check, const struct field *field)
+{
+    const char *said = NULL;
+    switch (field->type) {
+    case FIELD_GROUP: return "an object { ... }";
+    case FIELD_LIST: return "a list of objects [ { ... } ]";
+    case FIELD_TEXT: return "a text in double quotes";
+    case FIELD_NUMBER: return number_expected(check, field, "a number");
+    case FIELD_INTEGER: return number_expected(check, field, "a whole number");
+    case FIELD_YES_NO: return "true or false";
+    case FIELD_SLOPE: return "a slope such as \"5:12\", \"22.6 deg\" or \"42 %\"";
+    case FIELD_DATE: return "a date such as \"2026-03-01\"";
+    case FIELD_NUMBERS: return number_expected(check, field, "a list of numbers");
+    case FIELD_REFERENCE:
+        said = arena_format(&check->arena, "a name from /%s", field->refers);
+        break;
+    case FIELD_CHOICE:
+        said = arena_format(&check->arena, "one of %s", choices_said(check, field));
+        break;
+    case FIELD_CHOICES:
+        said = arena_format(&check->arena, "a list of any of %s", choices_said(check, field));
+        break;
+    }
+    return said == NULL ? "" : said;
+}
+
+/* Values ------------------------------------------------------------------ */
+
+static bool in_range(double value, const struct field *field)
+{
+    return (!field->has_least || value >= field->least)
+        && (!field->has_most || value <= field->most);
+}
+
+static void check_number(struct check *check, double value, const struct field *field,
+                         const char *unit)
+{
+    if (in_range(value, field))
+        return;
+    char found[64], range[200];
+    write_found(value, unit, found);
+    write_range(field, unit, range);
+    check_report(check, "%s%s is out of range; %s expected", found,
+                 field->type == FIELD_SLOPE ? ":12" : "", range);
+}
+
+static void check_length(struct check *check, size_t length, const struct field *field,
+                         const char *what)
+{
+    if (in_range((double)length, field))
+        return;
+    char range[200];
+    write_range(field, "count", range);
+    check_report(check, "has %zu %s%s; %s expected", length, what, length == 1 ? "" : "s", range);
+}
+
+static void check_choice(struct check *check, const char *text, const struct field *field)
+{
+    struct nearest nearest;
+    nearest_start(&nearest, text);
+    for (size_t i = 0; i < field->choice_count; i++) {
+        if (strcmp(field->choices[i], text) == 0)
+            return;
+        nearest_offer(&nearest, field->choices[i]);
+    }
+    const bool near = nearest.name != NULL && fields_plausible(text, nearest.distance);
+    check_report(check, "%s is not one of %s%s", check_quoted(check, text),
+                 choices_said(check, field), check_hint(check, near ? nearest.name : NULL));
+}
+
+static void report_type(struct check *check, const cJSON *node, const struct field *field)
+{
+    check_report(check, "found %s; %s expected", found_said(check, node),
+                 expected_said(check, field));
+}
+
+/* Of a list of numbers or of choices. */
+static void check_item(struct check *check, const cJSON *item, const struct field *field)
+{
+    if (field->type == FIELD_NUMBERS && is_finite_number(item))
+        check_number(check, item->valuedouble, field, field->unit);
+    else if (field->type == FIELD_CHOICES && cJSON_IsString(item))
+        check_choice(check, item->valuestring, field);
+    else
+        check_report(check, "found %s; %s expected here", found_said(check, item),
+                     field->type == FIELD_NUMBERS ? "a number" : "one of the choices");
+}
+
+static void check_plain_list(struct check *check, const cJSON *list, const struct field *field)
+{
+    const size_t length = check->pointer.length;
+    size_t index = 0;
+    const cJSON *item = NULL;
+    if (field->type == FIELD_NUMBERS && list->child == NULL)
+        check_report(check, "is an empty list; give what was measured, or leave the field out");
+    if (field->type == FIELD_CHOICES)
+        check_length(check, (size_t)cJSON_GetArraySize(list), field, "item");
+    cJSON_ArrayForEach(item, list) {
+        if (check_full(check))
+            return;
+        pointer_add_item(&check->pointer, index++);
+        check_item(check, item, field);
+        pointer_cut(&check->pointer, length);
+    }
+}
+
+/* A text of the right JSON type, which may still not read as a value. */
+static void check_text(struct check *check, const cJSON *node, const struct field *field)
+{
+    const char *text = node->valuestring;
+    double rise = 0;
+    if (field->type == FIELD_TEXT)
+        check_length(check, utf8_columns(text), field, "character");
+    else if (field->type == FIELD_CHOICE)
+        check_choice(check, text, field);
+    else if (field->type == FIELD_REFERENCE)
+        check_reference(check, text, field);
+    else if (field->type == FIELD_SLOPE && value_slope(text, &rise))
+        check_number(check, rise, field, "rise_in_12");
+    else if (field->type == FIELD_SLOPE || date_parse(text) == 0)
+        check_report(check, "%s is not %s", check_quoted(check, text),
+                     expected_said(check, field));
+}
+
+static void check_numeric(struct check *check, const cJSON *node, const struct field *field)
+{
+    char found[64], range[200];
+    const double value = node->valuedouble;
+    if (field->type != FIELD_INTEGER || floor(value) == value) {
+        check_number(check, value, field, field->unit);
+        return;
+    }
+    snprintf(found, sizeof(found), "%.15g", value);
+    write_range(field, field->unit, range);
+    check_report(check, "%s is not a whole number%s%s%s", found, range[0] == '\0' ? "" : "; ",
+                 range, range[0] == '\0' ? "" : " expected");
+}
+
+bool check_value(struct check *check, const cJSON *node, const struct field *field)
+{
+    bool right = false;
+    switch (field->type) {
+    case FIELD_GROUP:
+        right = cJSON_IsObject(node);
+        break;
+    case FIELD_LIST:
+    case FIELD_NUMBERS:
+    case FIELD_CHOICES:
+        right = cJSON_IsArray(node);
+        break;
+    case FIELD_NUMBER:
+    case FIELD_INTEGER:
+        right = is_finite_number(node);
+        break;
+    case FIELD_YES_NO:
+        right = cJSON_IsBool(node);
+        break;
+    case FIELD_TEXT:
+    case FIELD_CHOICE:
+    case FIELD_SLOPE:
+    case FIELD_DATE:
+    case FIELD_REFERENCE:
+        right = cJSON_IsString(node);
+        break;
+    }
+    if (!right)
+        report_type(check, node, field);
+    else if (field->type == FIELD_LIST)
+        check_length(check, (size_t)cJSON_GetArraySize(node), field, "item");
+    else if (cJSON_IsArray(node))
+        check_plain_list(check, node, field);
+    else if (cJSON_IsNumber(node))
+        check_numeric(check, node, field);
+    else if (cJSON_IsString(node))
+        check_text(check, node, field);
+    return right;
+}

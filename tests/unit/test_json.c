@@ -1,0 +1,552 @@
+/* The strict reader: what it refuses, where it says so, and in which words.
+ * RFC 8259 is the grammar, RFC 6901 the pointers. */
+#include "job/json.h"
+
+#include <math.h>
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <time.h>
+#include <unistd.h>
+
+#include <cmocka.h>
+
+static void assert_says_n(const char *text, size_t length, const char *message)
+{
+    struct problems problems = {0};
+    struct text said = TEXT_EMPTY;
+    cJSON *job = NULL;
+    const int status = json_read(&job, text, length, "j", &problems);
+    problems_write(&problems, &said);
+    assert_string_equal(text_string(&said), message);
+    assert_int_equal(status, -1);
+    assert_null(job);
+    text_free(&said);
+    problems_free(&problems);
+}
+
+static void assert_says(const char *text, const char *message)
+{
+    assert_says_n(text, strlen(text), message);
+}
+
+/* The job itself, to be deleted. */
+static cJSON *read_n(const char *text, size_t length)
+{
+    struct problems problems = {0};
+    cJSON *job = NULL;
+    const int status = json_read(&job, text, length, "j", &problems);
+    if (status != 0)
+        fail_msg("%.60s: %s", text, problems.first == NULL ? "?" : problems.first->message);
+    assert_int_equal(problems.count, 0);
+    problems_free(&problems);
+    assert_non_null(job);
+    return job;
+}
+
+static cJSON *read_text(const char *text)
+{
+    return read_n(text, strlen(text));
+}
+
+static void a_sound_job_is_read(void **state)
+{
+    (void)state;
+    cJSON *job = read_text(" {\"a\": [1, -2.5e1, true, false, null,"
+                           " \"x\\n\\u00e9\\ud83d\\ude00\"],\r\n"
+                           "\t\"b\": {\"a\": {}}, \"c\": []} \n");
+    const cJSON *a = cJSON_GetObjectItemCaseSensitive(job, "a");
+    assert_int_equal(cJSON_GetArraySize(a), 6);
+    assert_true(cJSON_GetArrayItem(a, 1)->valuedouble == -25);
+    assert_string_equal(cJSON_GetArrayItem(a, 5)->valuestring, "x\n\xC3\xA9\xF0\x9F\x98\x80");
+    cJSON_Delete(job);
+}
+
+static void no_terminator_is_needed(void **state)
+{
+    (void)state;
+    char *text = malloc(2);
+    assert_non_null(text);
+    memcpy(text, "{}", 2);
+    cJSON_Delete(read_n(text, 2));
+    free(text);
+}
+
+static void nothing_is_no_job(void **state)
+{
+    (void)state;
+    assert_says("", "j:1:1: holds no JSON; a job is an object { ... }\n");
+    assert_says("  \n\t ", "j:2:3: holds no JSON; a job is an object { ... }\n");
+}
+
+static void the_top_is_an_object(void **state)
+{
+    (void)state;
+    assert_says("[1]", "j:1:1: a job is an object { ... }, not a list\n");
+    assert_says("\n 5", "j:2:2: a job is an object { ... }, not a single value\n");
+    assert_says("\"job\"", "j:1:1: a job is an object { ... }, not a single value\n");
+    assert_says("null", "j:1:1: a job is an object { ... }, not a single value\n");
+}
+
+static void slips_of_structure_say_what_was_expected(void **state)
+{
+    (void)state;
+    static const struct {
+        const char *text, *message;
+    } CASES[] = {
+        {"{\"a\" 1}", "j:1:6: expected \":\", found \"1\"\n"},
+        {"{\"a\": 1 \"b\": 2}", "j:1:9: expected \",\" or \"}\", found a text\n"},
+        {"{\"a\": [1 2]}", "j:1:10: expected \",\" or \"]\", found \"2\"\n"},
+        {"{\"a\": 1,}", "j:1:9: a comma stands before \"}\"; take it out\n"},
+        {"{\"a\": [1,]}", "j:1:10: a comma stands before \"]\"; take it out\n"},
+        {"{\"a\": [1}", "j:1:9: expected \",\" or \"]\", found \"}\"\n"},
+        {"{\"a\": }", "j:1:7: expected a value, found \"}\"\n"},
+        {"{,}", "j:1:2: expected a name in double quotes or \"}\", found \",\"\n"},
+        {"{a: 1}", "j:1:2: expected a name in double quotes or \"}\", found \"a\"\n"},
+        {"{\"a\": 1, b: 2}", "j:1:10: expected a name in double quotes, found \"b\"\n"},
+        {"{'a': 1}", "j:1:2: expected a name in double quotes or \"}\", found \"'\"; "
+                     "texts stand in double quotes\n"},
+        {"{ // eaves\n}", "j:1:3: expected a name in double quotes or \"}\", found \"/\"; "
+                          "JSON has no comments\n"},
+        {"{\"a\":\n  [,1]}", "j:2:4: expected a value or \"]\", found \",\"\n"},
+        {"{} {}", "j:1:4: expected nothing after the end of the job, found \"{\"\n"},
+        {"{}\n\nthe end", "j:3:1: expected nothing after the end of the job, found \"the\"\n"},
+        {"}", "j:1:1: expected a value, found \"}\"\n"},
+        {"{\"a\": \"\xC3\xA9\xC3\xA9\" x}", "j:1:12: expected \",\" or \"}\", found \"x\"\n"},
+        {"{\"a\": \xC3\xA9}", "j:1:7: expected a value, found \"\xC3\xA9\"\n"},
+    };
+    for (size_t i = 0; i < sizeof(CASES) / sizeof(CASES[0]); i++)
+        assert_says(CASES[i].text, CASES[i].message);
+}
+
+static void a_text_cut_short_says_what_is_open(void **state)
+{
+    (void)state;
+    assert_says("{\n\"a\": [1,\n2", "j:3:2: expected \",\" or \"]\", but the text ends here; "
+                                   "the list begun on line 2 is open\n");
+    assert_says("{", "j:1:2: expected a name in double quotes or \"}\", but the text ends here; "
+                     "the object begun on line 1 is open\n");
+    assert_says("{\"a\": \"main", "j:1:7: this text is not closed before the end of the file\n");
+    assert_says("{\"a\": \"main\n\"}",
+                "j:1:7: this text is not closed before the end of the line\n");
+    assert_says("{\"a\": \"main\\", "j:1:7: this text is not closed before the end of the file\n");
+    assert_says("{\"a\": \"\\u12", "j:1:8: \\u needs four hexadecimal digits\n"
+                                  "j:1:7: this text is not closed before the end of the file\n");
+}
+
+/* Every cut of a sound job is refused, and reads nothing past its end (the
+ * copy has exactly that size, which the sanitizers watch). */
+static void every_cut_is_refused(void **state)
+{
+    (void)state;
+    static const char JOB[] =
+        "{\"a\":[1.5e3,true,{\"b\":\"\\ud83d\\ude00\\n\xC3\xA9\"}],\"c\":null}";
+    for (size_t length = 0; length < sizeof(JOB) - 1; length++) {
+        char *cut = malloc(length + 1);
+        assert_non_null(cut);
+        char *exact = length == 0 ? cut : realloc(cut, length);
+        memcpy(exact, JOB, length);
+        struct problems problems = {0};
+        cJSON *job = NULL;
+        assert_int_equal(json_read(&job, exact, length, "j", &problems), -1);
+        assert_true(problems.count > 0);
+        problems_free(&problems);
+        free(exact);
+    }
+    cJSON_Delete(read_text(JOB));
+}
+
+static void repeated_keys_are_refused_at_any_depth(void **state)
+{
+    (void)state;
+    assert_says("{\"a\": 1,\n\"b\": 2,\n\"a\": 3}",
+                "j: /a: given twice, on line 1 and again on line 3; keep one\n");
+    assert_says("{\"r\": {\"s\": [{}, {\"p\": 1, \"p\": 2}]},\n\"r\": 1, \"r\": 2}",
+                "j: /r/s/1/p: given twice, on line 1 and again on line 1; keep one\n"
+                "j: /r: given twice, on line 1 and again on line 2; keep one\n"
+                "j: /r: given twice, on line 1 and again on line 2; keep one\n");
+    assert_says("{\"x/y\": {\"m~n\": 1, \"m~n\": 2}}",
+                "j: /x~1y/m~0n: given twice, on line 1 and again on line 1; keep one\n");
+    assert_says("{\"\": 1, \"\": 2}",
+                "j: /: given twice, on line 1 and again on line 1; keep one\n");
+    cJSON_Delete(read_text("{\"a\": {\"a\": {\"a\": 1}}, \"A\": 1,"
+                           " \"b\": [{\"a\": 1}, {\"a\": 1}]}"));
+}
+
+static void keys_equal_once_decoded_are_repeated(void **state)
+{
+    (void)state;
+    assert_says("{\"job\": 1, \"\\u006aob\": 2}",
+                "j: /job: given twice, on line 1 and again on line 1; keep one\n");
+    assert_says("{\"\\ud83d\\ude00\": 1, \"\xF0\x9F\x98\x80\": 2}",
+                "j: /\xF0\x9F\x98\x80: given twice, on line 1 and again on line 1; keep one\n");
+    assert_says("{\"a\\/\\t\": 1, \"a/\\u0009\": 2}",
+                "j: /a~1\\x09: given twice, on line 1 and again on line 1; keep one\n");
+    assert_says("{\"\\u20ac\\u00e9\": 1, \"\xE2\x82\xAC\xC3\xA9\": 2}",
+                "j: /\xE2\x82\xAC\xC3\xA9: given twice, on line 1 and again on line 1; keep one\n");
+}
+
+/* One object of this many keys "k0" ...; the last is "k0" again if asked. */
+static struct text many_keys(int count, bool again)
+{
+    struct text text = TEXT_EMPTY;
+    text_add(&text, "{");
+    for (int i = 0; i < count; i++)
+        text_addf(&text, "\"k%d\":%d,\n", i, i);
+    text_add(&text, again ? "\"k0\":0}" : "\"last\":0}");
+    assert_false(text.failed);
+    return text;
+}
+
+static void a_hundred_thousand_keys_are_quick(void **state)
+{
+    (void)state;
+    for (int again = 0; again < 2; again++) {
+        struct text text = many_keys(100000, again == 1);
+        struct problems problems = {0};
+        cJSON *job = NULL;
+        const clock_t before = clock();
+        const int status = json_read(&job, text.bytes, text.length, "j", &problems);
+        /* A quadratic search takes 5,000,000,000 comparisons: a minute, not
+         * the tenth of a second seen; ten leave room for valgrind. */
+        assert_true((double)(clock() - before) / CLOCKS_PER_SEC < 10);
+        assert_int_equal(status, again == 1 ? -1 : 0);
+        if (again == 1)
+            assert_string_equal(problems.first->message,
+                                "given twice, on line 1 and again on line 100001; keep one");
+        cJSON_Delete(job);
+        problems_free(&problems);
+        text_free(&text);
+    }
+}
+
+static void bytes_that_are_not_utf8_are_all_shown(void **state)
+{
+    (void)state;
+    assert_says("{\"a\": \"\xC0\xAF\",\n \"b\xFF\": \"x\xE2\x82y\"}",
+                "j:1:8: byte 0xC0 is not UTF-8\n"
+                "j:1:9: byte 0xAF is not UTF-8\n"
+                "j:2:4: byte 0xFF is not UTF-8\n"
+                "j:2:10: byte 0xE2 is not UTF-8\n"
+                "j:2:11: byte 0x82 is not UTF-8\n");
+    assert_says("{\"a\": \"\xED\xA0\x80\"}", "j:1:8: byte 0xED is not UTF-8\n"
+                                             "j:1:9: byte 0xA0 is not UTF-8\n"
+                                             "j:1:10: byte 0x80 is not UTF-8\n");
+    assert_says("{\xFF}", "j:1:2: expected a name in double quotes or \"}\", found \"\\xff\"\n");
+}
+
+static void control_characters_are_refused(void **state)
+{
+    (void)state;
+    assert_says("{\"a\": \"x\ty\x1B\"}",
+                "j:1:9: control character 0x09 in a text; write it as \\u0009\n"
+                "j:1:11: control character 0x1B in a text; write it as \\u001b\n");
+}
+
+static void nul_bytes_are_refused(void **state)
+{
+    (void)state;
+    assert_says_n("{\"a\": \"x\0y\"}", 12,
+                  "j:1:9: control character 0x00 in a text; write it as \\u0000\n");
+    assert_says_n("{\0}", 3,
+                  "j:1:2: expected a name in double quotes or \"}\", found a NUL byte\n");
+    assert_says_n("{}\0", 3,
+                  "j:1:3: expected nothing after the end of the job, found a NUL byte\n");
+}
+
+static void escapes_are_whole(void **state)
+{
+    (void)state;
+    assert_says("{\"a\": \"\\q\"}", "j:1:8: a backslash in a text must be written twice\n");
+    assert_says("{\"a\": \"C:\\temp\\x\"}",
+                "j:1:15: a backslash in a text must be written twice\n");
+    assert_says("{\"a\": \"\\u00g0\"}", "j:1:8: \\u needs four hexadecimal digits\n");
+    assert_says("{\"a\": \"x\\u0000y\"}", "j:1:9: \\u0000 is not allowed in a text\n");
+    assert_says("{\"a\\u0000\": 1}", "j:1:4: \\u0000 is not allowed in a text\n");
+    assert_says("{\"a\": \"\\ud83d\"}",
+                "j:1:8: \\ud83d is half of a character; its other half is missing\n");
+    assert_says("{\"a\": \"\\ude00x\"}",
+                "j:1:8: \\ude00 is half of a character; its other half is missing\n");
+    assert_says("{\"a\": \"\\ud83d\\u0041\"}",
+                "j:1:8: \\ud83d is half of a character; its other half is missing\n");
+    assert_says("{\"a\": \"\\ud83d\\ud83d\\ude00\"}",
+                "j:1:8: \\ud83d is half of a character; its other half is missing\n");
+}
+
+static void byte_order_marks_are_refused(void **state)
+{
+    (void)state;
+    assert_says("\xEF\xBB\xBF{}",
+                "j:1:1: begins with a byte order mark; save it as UTF-8 without one\n");
+    assert_says_n("\xFF\xFE{\0}\0", 6, "j:1:1: is UTF-16; save it as UTF-8\n");
+}
+
+static void numbers_follow_the_grammar(void **state)
+{
+    (void)state;
+    static const char *const GOOD[] = {"0", "-1", "10", "0.5", "1.50", "1e3", "1E+3", "1.5e-3",
+                                       "9007199254740991", "-9007199254740991", "2.5e-300"};
+    static const char *const BAD[] = {"01", "1.", ".5", "+1", "-", "1e", "1e+", "1.e3", "--1",
+                                      "0x10", "1_000", "-01", "1.2.3", "1e5.5", "00", "-.5", "1-2"};
+    char text[100], message[200];
+    for (size_t i = 0; i < sizeof(GOOD) / sizeof(GOOD[0]); i++) {
+        snprintf(text, sizeof(text), "{\"a\":%s}", GOOD[i]);
+        cJSON *job = read_text(text);
+        assert_true(job->child->valuedouble == strtod(GOOD[i], NULL));
+        cJSON_Delete(job);
+    }
+    for (size_t i = 0; i < sizeof(BAD) / sizeof(BAD[0]); i++) {
+        snprintf(text, sizeof(text), "{\"a\": %s}", BAD[i]);
+        snprintf(message, sizeof(message), "j:1:7: %s is not a value%s", BAD[i],
+                 strpbrk(BAD[i], "0123456789") == NULL ? "; texts stand in double quotes\n"
+                     : "; write numbers as 5, 0.5 or -2, and dates and slopes in double quotes\n");
+        assert_says(text, message);
+    }
+}
+
+static void numbers_that_cannot_be_held_are_refused(void **state)
+{
+    (void)state;
+    assert_says("{\"a\": 1e999, \"b\": -1e999}",
+                "j:1:7: 1e999 is too large; numbers go up to 9007199254740991\n"
+                "j:1:19: -1e999 is too large; numbers go up to 9007199254740991\n");
+    /* 2^53 + 1 rounds to 2^53, so 2^53 itself is refused too. */
+    assert_says("{\"a\": 9007199254740993}",
+                "j:1:7: 9007199254740993 is too large; numbers go up to 9007199254740991\n");
+    assert_says("{\"a\": 9007199254740992}",
+                "j:1:7: 9007199254740992 is too large; numbers go up to 9007199254740991\n");
+    assert_says("{\"a\": 1e-400}", "j:1:7: 1e-400 is too small to be told from 0\n");
+    assert_says("{\"a\": 4e-320}", "j:1:7: 4e-320 is too small to be told from 0\n");
+    assert_says("{\"a\": 0.00000000000000000000000000000000000000000000000000000000000000001}",
+                "j:1:7: 0.000000000000000000... is not a value; "
+                "numbers have at most 63 characters\n");
+    cJSON_Delete(read_text("{\"a\": 0e999, \"b\": 0.0, \"c\": 0e-999}"));
+}
+
+/* cJSON holds 63 characters of a number: in one of just that length the last
+ * still counts, here by a factor of a thousand million. */
+static void the_longest_number_is_read_whole(void **state)
+{
+    (void)state;
+    static const char NUMBER[] =
+        "0.00000000000000000000000000000000000000000000000000000000005e9";
+    assert_int_equal(strlen(NUMBER), 63);
+    char text[100];
+    snprintf(text, sizeof(text), "{\"a\":%s}", NUMBER);
+    cJSON *job = read_text(text);
+    assert_true(job->child->valuedouble == strtod(NUMBER, NULL));
+    cJSON_Delete(job);
+}
+
+static void negative_zero_is_zero(void **state)
+{
+    (void)state;
+    cJSON *job = read_text("{\"a\": -0, \"b\": [{\"c\": -0.0e5}]}");
+    const cJSON *c = cJSON_GetObjectItemCaseSensitive(job, "b")->child->child;
+    assert_false(signbit(job->child->valuedouble));
+    assert_false(signbit(c->valuedouble));
+    cJSON_Delete(job);
+}
+
+static void words_have_one_spelling(void **state)
+{
+    (void)state;
+    assert_says("{\"a\": True, \"b\": NULL, \"c\": yes, \"d\": tear-off, \"e\": 2026-03-01}",
+                "j:1:7: True is not a value; write true\n"
+                "j:1:18: NULL is not a value; write null\n"
+                "j:1:29: yes is not a value; write true\n"
+                "j:1:39: tear-off is not a value; texts stand in double quotes\n"
+                "j:1:54: 2026-03-01 is not a value; write numbers as 5, 0.5 or -2, and dates and "
+                "slopes in double quotes\n");
+    assert_says("{\"a\": NaN, \"b\": -Infinity}",
+                "j:1:7: NaN is not a value; texts stand in double quotes\n"
+                "j:1:17: -Infinity is not a value; texts stand in double quotes\n");
+}
+
+static struct text nested(int depth, const char *open, const char *close)
+{
+    struct text text = TEXT_EMPTY;
+    text_add(&text, "{\"a\":");
+    for (int i = 1; i < depth; i++)
+        text_add(&text, open);
+    text_add(&text, "1");
+    for (int i = 1; i < depth; i++)
+        text_add(&text, close);
+    text_add(&text, "}");
+    assert_false(text.failed);
+    return text;
+}
+
+static void nesting_has_a_limit(void **state)
+{
+    (void)state;
+    struct text most = nested(JSON_DEEPEST, "[", "]");
+    cJSON_Delete(read_n(most.bytes, most.length));
+    text_free(&most);
+    struct text over = nested(JSON_DEEPEST + 1, "[", "]");
+    assert_says_n(over.bytes, over.length, "j:1:37: nested more than 32 deep; a job needs 5\n");
+    text_free(&over);
+    struct text wild = nested(100000, "{\"a\":", "}");
+    assert_says_n(wild.bytes, wild.length, "j:1:161: nested more than 32 deep; a job needs 5\n");
+    text_free(&wild);
+}
+
+static void slips_and_repeated_keys_come_in_one_go(void **state)
+{
+    (void)state;
+    assert_says("{\"a\": 01,\n\"a\": \"\\q\",\n\"b\": \"\xFF\"}",
+                "j:1:7: 01 is not a value; write numbers as 5, 0.5 or -2, and dates and slopes in "
+                "double quotes\n"
+                "j:2:7: a backslash in a text must be written twice\n"
+                "j:3:7: byte 0xFF is not UTF-8\n"
+                "j: /a: given twice, on line 1 and again on line 2; keep one\n");
+}
+
+static void the_list_of_problems_has_an_end(void **state)
+{
+    (void)state;
+    struct text text = TEXT_EMPTY;
+    text_add(&text, "{\"a\": [");
+    for (int i = 0; i < 5000; i++)
+        text_add(&text, "01, ");
+    text_add(&text, "1]}");
+    struct problems problems = {0};
+    cJSON *job = NULL;
+    assert_int_equal(json_read(&job, text.bytes, text.length, "j", &problems), -1);
+    assert_int_equal(problems.count, JSON_MOST_PROBLEMS);
+    assert_string_equal(problems.last->message,
+                        "more problems follow; only the first 199 are listed");
+    problems_free(&problems);
+    text_free(&text);
+}
+
+/* 3 MB of key above many repeated ones: a pointer each, kept short. */
+static void hostile_keys_do_not_grow_the_messages(void **state)
+{
+    (void)state;
+    struct text text = TEXT_EMPTY;
+    text_add(&text, "{\"");
+    for (int i = 0; i < 300000; i++)
+        text_add(&text, "0123456789");
+    text_add(&text, "\": {\"a\": 1");
+    for (int i = 0; i < 1000; i++)
+        text_add(&text, ", \"a\": 1");
+    text_add(&text, "}}");
+    struct problems problems = {0};
+    cJSON *job = NULL;
+    assert_int_equal(json_read(&job, text.bytes, text.length, "j", &problems), -1);
+    assert_int_equal(problems.count, JSON_MOST_PROBLEMS);
+    assert_int_equal(strlen(problems.first->pointer), 1 + 120 + 3 + 2);
+    problems_free(&problems);
+    text_free(&text);
+}
+
+/* Files ------------------------------------------------------------------- */
+
+static void assert_file_says(const char *path, const char *message)
+{
+    struct problems problems = {0};
+    cJSON *job = NULL;
+    assert_int_equal(json_read_file(&job, path, &problems), -1);
+    assert_null(job);
+    assert_int_equal(problems.count, 1);
+    assert_string_equal(problems.first->message, message);
+    assert_string_equal(problems.first->file, path);
+    problems_free(&problems);
+}
+
+static void a_file_that_is_none_is_said(void **state)
+{
+    (void)state;
+    assert_file_says("/tmp/eavemark-not-there/job.json", "there is no such file");
+    assert_file_says("/tmp", "is not a file; a job is one JSON file");
+    char path[] = "/tmp/eavemark-test-XXXXXX";
+    const int handle = mkstemp(path);
+    assert_true(handle >= 0);
+    assert_file_says(path, "is empty; a job is a JSON object { ... }");
+    close(handle);
+    unlink(path);
+}
+
+static void a_huge_file_is_refused_by_its_size(void **state)
+{
+    (void)state;
+    char path[] = "/tmp/eavemark-test-XXXXXX";
+    const int handle = mkstemp(path);
+    assert_true(handle >= 0);
+    assert_int_equal(ftruncate(handle, 1024L * 1024 * 1024), 0);
+    const clock_t before = clock();
+    assert_file_says(path, "is larger than 4194304 bytes; a job is about 5 KB");
+    assert_true((double)(clock() - before) / CLOCKS_PER_SEC < 1); /* nothing was read */
+    close(handle);
+    unlink(path);
+}
+
+static void a_file_is_read_and_refused_with_its_name(void **state)
+{
+    (void)state;
+    char path[] = "/tmp/eavemark-test-XXXXXX";
+    const int handle = mkstemp(path);
+    assert_true(handle >= 0);
+    assert_int_equal(write(handle, "{\"a\":1}", 7), 7);
+    struct problems problems = {0};
+    cJSON *job = NULL;
+    assert_int_equal(json_read_file(&job, path, &problems), 0);
+    assert_true(job->child->valuedouble == 1);
+    cJSON_Delete(job);
+    problems_free(&problems);
+    assert_int_equal(write(handle, "\n}", 2), 2);
+    assert_file_says(path, "expected nothing after the end of the job, found \"}\"");
+    close(handle);
+    unlink(path);
+}
+
+static void a_text_over_the_limit_is_refused(void **state)
+{
+    (void)state;
+    char *text = calloc(1, JSON_LARGEST + 1);
+    assert_non_null(text);
+    assert_says_n(text, JSON_LARGEST + 1, "j: is larger than 4194304 bytes; a job is about 5 KB\n");
+    memset(text, ' ', JSON_LARGEST);
+    memcpy(text, "{}", 2);
+    cJSON_Delete(read_n(text, JSON_LARGEST));
+    free(text);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(a_sound_job_is_read),
+        cmocka_unit_test(no_terminator_is_needed),
+        cmocka_unit_test(nothing_is_no_job),
+        cmocka_unit_test(the_top_is_an_object),
+        cmocka_unit_test(slips_of_structure_say_what_was_expected),
+        cmocka_unit_test(a_text_cut_short_says_what_is_open),
+        cmocka_unit_test(every_cut_is_refused),
+        cmocka_unit_test(repeated_keys_are_refused_at_any_depth),
+        cmocka_unit_test(keys_equal_once_decoded_are_repeated),
+        cmocka_unit_test(a_hundred_thousand_keys_are_quick),
+        cmocka_unit_test(bytes_that_are_not_utf8_are_all_shown),
+        cmocka_unit_test(control_characters_are_refused),
+        cmocka_unit_test(nul_bytes_are_refused),
+        cmocka_unit_test(escapes_are_whole),
+        cmocka_unit_test(byte_order_marks_are_refused),
+        cmocka_unit_test(numbers_follow_the_grammar),
+        cmocka_unit_test(numbers_that_cannot_be_held_are_refused),
+        cmocka_unit_test(the_longest_number_is_read_whole),
+        cmocka_unit_test(negative_zero_is_zero),
+        cmocka_unit_test(words_have_one_spelling),
+        cmocka_unit_test(nesting_has_a_limit),
+        cmocka_unit_test(slips_and_repeated_keys_come_in_one_go),
+        cmocka_unit_test(the_list_of_problems_has_an_end),
+        cmocka_unit_test(hostile_keys_do_not_grow_the_messages),
+        cmocka_unit_test(a_file_that_is_none_is_said),
+        cmocka_unit_test(a_huge_file_is_refused_by_its_size),
+        cmocka_unit_test(a_file_is_read_and_refused_with_its_name),
+        cmocka_unit_test(a_text_over_the_limit_is_refused),
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}
