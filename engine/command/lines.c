@@ -1,0 +1,252 @@
+#include "command/check.h"
+
+#include "base/text.h"
+#include "base/utf8.h"
+#include "command/command.h"
+
+#include <errno.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+
+/* Bytes of one job, the same limit as for a job in a file of its own. */
+enum { LINE_LARGEST = 4 * 1024 * 1024 };
+
+enum line_kind { LINE_READ, LINE_BLANK, LINE_TOO_LONG, LINE_END };
+
+struct batch {
+    const struct check *check;
+    eavemark *handle;
+    FILE *input;
+    FILE *out;
+    bool flush;           /* somebody may be waiting at the other end */
+    unsigned long number; /* of the line in the input, from 1 */
+    bool any;             /* a line that was not blank */
+    int worst;
+};
+
+static bool is_blank(const struct text *line)
+{
+    return strspn(text_string(line), " \t\r") == line->length;
+}
+
+/* Reads one line without its end into line. What is over the limit is passed
+ * over, not kept. Out of memory sets line->failed. */
+static enum line_kind read_line(FILE *input, struct text *line)
+{
+    bool too_long = false;
+    int c;
+    if (line->bytes != NULL)
+        line->bytes[0] = '\0';
+    line->length = 0;
+    while ((c = getc(input)) != EOF && c != '\n') {
+        const char byte = (char)c;
+        if (line->length == LINE_LARGEST)
+            too_long = true;
+        else if (!too_long)
+            text_add_n(line, &byte, 1);
+    }
+    if (too_long)
+        return LINE_TOO_LONG;
+    if (c == EOF && line->length == 0 && !line->failed)
+        return LINE_END;
+    if (line->length > 0 && line->bytes[line->length - 1] == '\r')
+        line->bytes[--line->length] = '\0';
+    return is_blank(line) ? LINE_BLANK : LINE_READ;
+}
+
+/* A JSON string; the text is printable, so only two characters need care. */
+static void add_quoted(struct text *out, const char *printable, size_t length)
+{
+    text_add(out, "\"");
+    for (size_t i = 0; i < length; i++) {
+        if (printable[i] == '"' || printable[i] == '\\')
+            text_add(out, "\\");
+        text_add_n(out, printable + i, 1);
+    }
+    text_add(out, "\"");
+}
+
+/* The message of a syntax problem names the line within the job, which is
+ * always 1, after the line of the batch: that 1 says nothing and is left out,
+ * so that FILE:LINE:COL is the place in the file. */
+static void add_message(struct text *out, const char *message, size_t length, const char *name)
+{
+    const size_t known = strlen(name);
+    if (length > known + 3 && strncmp(message, name, known) == 0
+        && strncmp(message + known, ":1:", 3) == 0) {
+        text_add_n(out, message, known);
+        text_add_n(out, message + known + 2, length - known - 2);
+    } else {
+        text_add_n(out, message, length);
+    }
+}
+
+/* Stands in for a result: the same messages to the output and to standard
+ * error. problems: a line each. */
+static void write_problems(struct batch *batch, const char *name, const char *problems)
+{
+    struct text record = TEXT_EMPTY, messages = TEXT_EMPTY;
+    text_addf(&record, "{\"eavemark\":\"%s\",\"line\":%lu,\"error\":[", EAVEMARK_VERSION,
+              batch->number);
+    for (const char *at = problems; *at != '\0';) {
+        const size_t length = strcspn(at, "\n");
+        struct text message = TEXT_EMPTY, safe = TEXT_EMPTY;
+        add_message(&message, at, length, name);
+        utf8_add_printable(&safe, text_string(&message));
+        text_add(&record, at == problems ? "" : ",");
+        add_quoted(&record, text_string(&safe), safe.length);
+        text_addf(&messages, "%s\n", text_string(&safe));
+        record.failed = record.failed || message.failed || safe.failed;
+        text_free(&message);
+        text_free(&safe);
+        at += length + (at[length] == '\n');
+    }
+    text_add(&record, "]}\n");
+    fputs(text_string(&messages), stderr);
+    if (record.failed) {
+        /* The order of lines is a promise: say it without memory. */
+        complain("out of memory");
+        fprintf(batch->out, "{\"eavemark\":\"%s\",\"line\":%lu,\"error\":[\"out of memory\"]}\n",
+                EAVEMARK_VERSION, batch->number);
+    } else {
+        fputs(text_string(&record), batch->out);
+    }
+    text_free(&record);
+    text_free(&messages);
+}
+
+static void note(struct batch *batch, int status)
+{
+    if (status > batch->worst)
+        batch->worst = status;
+}
+
+static void check_line(struct batch *batch, const char *name, const struct text *line)
+{
+    const struct eavemark_request request = {
+        .name = name,
+        .text = text_string(line),
+        .length = line->length,
+        .jurisdiction = batch->check->jurisdiction,
+        .date = batch->check->date,
+        .stage = batch->check->stage,
+    };
+    eavemark_result *result = eavemark_check(batch->handle, &request);
+    char *report = result == NULL ? NULL
+                                  : eavemark_result_report(result, EAVEMARK_JSON_LINE, false);
+    const char *problems = result == NULL ? "" : eavemark_result_problems(result);
+    if (report != NULL) {
+        fputs(problems, stderr);
+        fputs(report, batch->out);
+        note(batch, (int)eavemark_result_status(result, batch->check->strict));
+    } else if (problems[0] != '\0') {
+        write_problems(batch, name, problems);
+        note(batch, (int)eavemark_result_status(result, batch->check->strict));
+    } else {
+        write_problems(batch, name, "out of memory\n");
+        note(batch, EAVEMARK_BROKEN);
+    }
+    free(report);
+    eavemark_result_free(result);
+}
+
+/* One line of the batch: a result, or a record of why there is none. */
+static void handle_line(struct batch *batch, enum line_kind kind, const struct text *line)
+{
+    struct text name = TEXT_EMPTY, problem = TEXT_EMPTY;
+    utf8_add_printable(&name, batch->check->job);
+    text_addf(&name, ":%lu", batch->number);
+    batch->any = true;
+    if (line->failed || name.failed) {
+        write_problems(batch, "", "out of memory\n");
+        note(batch, EAVEMARK_BROKEN);
+    } else if (kind == LINE_TOO_LONG) {
+        text_addf(&problem, "%s: longer than %d MB; a job is about 5 KB\n", text_string(&name),
+                  LINE_LARGEST / (1024 * 1024));
+        write_problems(batch, text_string(&name), text_string(&problem));
+        note(batch, EAVEMARK_UNUSABLE);
+    } else {
+        check_line(batch, text_string(&name), line);
+    }
+    text_free(&name);
+    text_free(&problem);
+}
+
+/* All lines, until the input ends or the output cannot be written. */
+static void run_batch(struct batch *batch)
+{
+    struct text line = TEXT_EMPTY;
+    for (;;) {
+        const enum line_kind kind = read_line(batch->input, &line);
+        if (kind == LINE_END)
+            break;
+        batch->number++;
+        if (kind == LINE_BLANK && !line.failed)
+            continue;
+        handle_line(batch, kind, &line);
+        if (batch->flush)
+            fflush(batch->out);
+        if (ferror(batch->out))
+            break;
+        line.failed = false;
+    }
+    text_free(&line);
+}
+
+static FILE *open_input(const char *path)
+{
+    struct stat about;
+    FILE *input = strcmp(path, "-") == 0 ? stdin : fopen(path, "r");
+    if (input == NULL) {
+        complain("%s: cannot be read: %s", path, strerror(errno));
+        return NULL;
+    }
+    if (fstat(fileno(input), &about) == 0 && !S_ISDIR(about.st_mode))
+        return input;
+    complain("%s: not a file", path);
+    if (input != stdin)
+        fclose(input);
+    return NULL;
+}
+
+/* The batch with its input and output open; false when the result must not be
+ * kept because it is not one. */
+static bool run_whole(struct batch *batch)
+{
+    struct stat about;
+    batch->flush = fstat(fileno(batch->out), &about) != 0 || !S_ISREG(about.st_mode);
+    run_batch(batch);
+    if (ferror(batch->input)) {
+        complain("%s: cannot be read to its end", batch->check->job);
+        return false;
+    }
+    /* Nothing checked must not look like nothing failed. */
+    if (!batch->any && !ferror(batch->out)) {
+        complain("%s: holds no job", batch->check->job);
+        return false;
+    }
+    return true;
+}
+
+int check_lines(const struct check *check, eavemark *handle)
+{
+    struct batch batch = {.check = check, .handle = handle};
+    struct output output;
+    batch.input = open_input(check->job);
+    if (batch.input == NULL)
+        return EAVEMARK_UNUSABLE;
+    if (output_open(&output, check->output) == 0) {
+        batch.out = output.stream;
+        const bool whole = run_whole(&batch);
+        if (!whole)
+            note(&batch, EAVEMARK_UNUSABLE);
+        if (output_close(&output, whole) != 0)
+            batch.worst = EAVEMARK_UNUSABLE;
+    } else {
+        batch.worst = EAVEMARK_UNUSABLE;
+    }
+    if (batch.input != stdin)
+        fclose(batch.input);
+    return batch.worst;
+}

@@ -1,0 +1,147 @@
+/* For realpath, which POSIX counts to its XSI part. */
+#define _XOPEN_SOURCE 700
+
+#include "command/command.h"
+
+#include "base/text.h"
+#include "include/eavemark.h"
+
+#include <errno.h>
+#include <fcntl.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+static int refuse(const struct output *output)
+{
+    complain("%s: cannot be written: %s", output->path == NULL ? "standard output" : output->path,
+             strerror(errno));
+    return -1;
+}
+
+/* Makes a new, empty file beside target, under a name no other file has; its
+ * name goes to output->temporary. -1 with errno set when it cannot. */
+static int create_beside(struct output *output)
+{
+    int handle = -1;
+    errno = EEXIST;
+    for (int attempt = 0; attempt < 100 && handle < 0 && errno == EEXIST; attempt++) {
+        struct text name = TEXT_EMPTY;
+        text_addf(&name, "%s.%ld-%d.part", output->target, (long)getpid(), attempt);
+        if (name.failed) {
+            errno = ENOMEM;
+            return -1;
+        }
+        handle = open(name.bytes, O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
+        if (handle < 0)
+            free(name.bytes);
+        else
+            output->temporary = name.bytes;
+    }
+    return handle;
+}
+
+/* Opens the temporary file; old: the file it will replace, whose permissions
+ * it gets, or NULL. */
+static FILE *open_temporary(struct output *output, const struct stat *old)
+{
+    const int handle = create_beside(output);
+    if (handle < 0)
+        return NULL;
+    const bool ready = old == NULL || fchmod(handle, old->st_mode & 0777) == 0;
+    FILE *stream = ready ? fdopen(handle, "w") : NULL;
+    if (stream == NULL) {
+        const int why = errno;
+        close(handle);
+        unlink(output->temporary);
+        errno = why;
+    }
+    return stream;
+}
+
+static void release(struct output *output)
+{
+    free(output->target);
+    free(output->temporary);
+    *output = (struct output){.path = output->path};
+}
+
+int output_open(struct output *output, const char *path)
+{
+    *output = (struct output){0};
+    if (path == NULL || strcmp(path, "-") == 0) {
+        output->stream = stdout;
+        return 0;
+    }
+    struct stat old;
+    const bool exists = stat(path, &old) == 0;
+    output->path = path;
+    if (exists && !S_ISREG(old.st_mode)) {
+        /* A device or a pipe is written to; only files can be replaced. */
+        output->stream = fopen(path, "w");
+    } else {
+        /* Through a link to the file behind it, so that the link stays. */
+        output->target = exists ? realpath(path, NULL) : strdup(path);
+        if (output->target != NULL)
+            output->stream = open_temporary(output, exists ? &old : NULL);
+    }
+    if (output->stream != NULL)
+        return 0;
+    refuse(output);
+    release(output);
+    return -1;
+}
+
+/* Closes the stream; false, with errno set, if anything written to it since it
+ * was opened did not arrive. Standard output stays open, flushed. */
+static bool finish_stream(struct output *output)
+{
+    int why = 0;
+    errno = 0;
+    if (fflush(output->stream) != 0 || ferror(output->stream))
+        why = errno != 0 ? errno : EIO;
+    if (why == 0 && output->target != NULL && fsync(fileno(output->stream)) != 0)
+        why = errno;
+    if (output->stream != stdout && fclose(output->stream) != 0 && why == 0)
+        why = errno;
+    errno = why;
+    return why == 0;
+}
+
+int output_close(struct output *output, bool keep)
+{
+    bool written = finish_stream(output);
+    if (written && keep && output->target != NULL)
+        written = rename(output->temporary, output->target) == 0;
+    if (!written)
+        refuse(output);
+    if (output->target != NULL && (!written || !keep))
+        unlink(output->temporary);
+    release(output);
+    return written ? 0 : -1;
+}
+
+int output_text(const char *path, const char *text)
+{
+    struct output output;
+    if (output_open(&output, path) != 0)
+        return -1;
+    fputs(text, output.stream);
+    return output_close(&output, true);
+}
+
+int print_text(int status, bool wanted, const char *text)
+{
+    if (text == NULL) {
+        complain("out of memory");
+        return EAVEMARK_BROKEN;
+    }
+    if (wanted)
+        return output_text(NULL, text) == 0 ? status : EAVEMARK_UNUSABLE;
+    fputs(text, stderr);
+    const size_t length = strlen(text);
+    if (length == 0 || text[length - 1] != '\n')
+        fputs("\n", stderr);
+    return status;
+}

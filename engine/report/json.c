@@ -1,0 +1,244 @@
+#include "report/report.h"
+
+#include "base/number.h"
+#include "base/utf8.h"
+#include "include/eavemark.h"
+#include "report/json_part.h"
+#include "report/value.h"
+
+#include <cjson/cJSON.h>
+#include <string.h>
+
+bool json_add_text(cJSON *object, const char *key, const char *text)
+{
+    if (text == NULL)
+        return cJSON_AddNullToObject(object, key) != NULL;
+    return cJSON_AddStringToObject(object, key, text) != NULL;
+}
+
+static bool add_count(cJSON *object, const char *key, size_t count)
+{
+    return cJSON_AddNumberToObject(object, key, (double)count) != NULL;
+}
+
+bool json_add_texts(cJSON *object, const char *key, const char *const *texts, size_t count)
+{
+    cJSON *array = cJSON_AddArrayToObject(object, key);
+    if (array == NULL)
+        return false;
+    for (size_t i = 0; i < count; i++)
+        if (!cJSON_AddItemToArray(array, cJSON_CreateString(texts[i])))
+            return false;
+    return true;
+}
+
+bool json_add_value(cJSON *object, const char *key, const struct value *value)
+{
+    switch (value->kind) {
+    case VALUE_NONE:
+        break;
+    case VALUE_NUMBER: {
+        const double rounded = number_rounded(value->number, value->unit);
+        return cJSON_AddNumberToObject(object, key, rounded) != NULL;
+    }
+    case VALUE_YES_NO:
+        return cJSON_AddBoolToObject(object, key, value->yes) != NULL;
+    case VALUE_TEXT:
+        return json_add_text(object, key, value->text);
+    case VALUE_SET:
+        return json_add_texts(object, key, value->set, value->set_count);
+    }
+    return cJSON_AddNullToObject(object, key) != NULL;
+}
+
+/* A value with its unit, and its sense when it has one; null when absent. */
+static bool add_figure(cJSON *object, const char *key, bool present, const struct value *value,
+                       const char *const *sense)
+{
+    if (!present || value->kind == VALUE_NONE)
+        return cJSON_AddNullToObject(object, key) != NULL;
+    cJSON *figure = cJSON_AddObjectToObject(object, key);
+    return figure != NULL
+        && json_add_value(figure, "value", value)
+        && json_add_text(figure, "unit", value->unit)
+        && (sense == NULL || json_add_text(figure, "sense", *sense));
+}
+
+static bool add_cite(cJSON *array, const struct cite *cite)
+{
+    cJSON *object = cJSON_CreateObject();
+    return cJSON_AddItemToArray(array, object)
+        && json_add_text(object, "code", cite->code)
+        && json_add_text(object, "section", cite->section)
+        && json_add_text(object, "status", cite->status)
+        && json_add_text(object, "source", cite->source);
+}
+
+bool json_add_cites(cJSON *object, const struct finding *finding)
+{
+    cJSON *array = cJSON_AddArrayToObject(object, "cite");
+    if (array == NULL)
+        return false;
+    for (size_t i = 0; i < finding->cite_count; i++)
+        if (!add_cite(array, &finding->cites[i]))
+            return false;
+    return true;
+}
+
+bool json_add_amended(cJSON *object, const struct amended *amended)
+{
+    if (amended == NULL)
+        return cJSON_AddNullToObject(object, "amended") != NULL;
+    cJSON *inner = cJSON_AddObjectToObject(object, "amended");
+    return inner != NULL
+        && json_add_text(inner, "by", amended->by)
+        && json_add_value(inner, "from", &amended->from)
+        && json_add_value(inner, "to", &amended->to);
+}
+
+static bool add_finding(cJSON *array, const struct finding *finding)
+{
+    cJSON *object = cJSON_CreateObject();
+    return cJSON_AddItemToArray(array, object)
+        && json_add_text(object, "rule", finding->rule)
+        && json_add_text(object, "stage", stage_word(finding->stage))
+        && json_add_text(object, "where", finding->where)
+        && json_add_text(object, "outcome", outcome_word(finding->outcome))
+        && json_add_text(object, "says", finding->says)
+        && add_figure(object, "required", finding->compared, &finding->required, &finding->sense)
+        && add_figure(object, "found", finding->compared, &finding->found, NULL)
+        && json_add_cites(object, finding)
+        && json_add_amended(object, finding->amended)
+        && json_add_texts(object, "work", finding->work, finding->work_count)
+        && json_add_text(object, "mend", finding->mend)
+        && json_add_text(object, "caution", finding->caution)
+        && json_add_texts(object, "reads", finding->reads, finding->read_count);
+}
+
+static bool add_findings(cJSON *root, const struct result *result)
+{
+    cJSON *array = cJSON_AddArrayToObject(root, "findings");
+    if (array == NULL)
+        return false;
+    for (size_t i = 0; i < result->finding_count; i++)
+        if (!add_finding(array, &result->findings[i]))
+            return false;
+    return true;
+}
+
+bool json_add_jurisdiction(cJSON *root, const struct result *result)
+{
+    cJSON *object = cJSON_AddObjectToObject(root, "jurisdiction");
+    return object != NULL
+        && json_add_text(object, "id", result->jurisdiction)
+        && json_add_text(object, "title", result->jurisdiction_title)
+        && cJSON_AddBoolToObject(object, "invented", result->invented) != NULL
+        && json_add_texts(object, "chain", result->chain, result->chain_count)
+        && json_add_text(object, "edition", result->edition);
+}
+
+static bool add_summary(cJSON *root, const struct result *result)
+{
+    static const enum outcome ORDER[OUTCOME_COUNT] = {
+        OUTCOME_PASS, OUTCOME_WARN,           OUTCOME_FAIL,
+        OUTCOME_OPEN, OUTCOME_NOT_APPLICABLE, OUTCOME_BROKEN,
+    };
+    cJSON *object = cJSON_AddObjectToObject(root, "summary");
+    if (object == NULL)
+        return false;
+    for (size_t i = 0; i < OUTCOME_COUNT; i++)
+        if (!add_count(object, outcome_word(ORDER[i]), result->counts[ORDER[i]]))
+            return false;
+    return true;
+}
+
+/* The closing caution, then a line for each safety caution of the stage. */
+static bool add_caution(cJSON *root, const struct result *result)
+{
+    struct text lines = TEXT_EMPTY;
+    text_add(&lines, result->caution == NULL ? "" : result->caution);
+    for (size_t i = 0; i < result->safety_count; i++) {
+        const struct safety *safety = &result->safety[i];
+        text_addf(&lines, "%s%s (", lines.length > 0 ? "\n" : "", safety->says);
+        cite_add(&lines, &safety->cite);
+        text_add(&lines, "; ");
+        cite_add_status(&lines, &safety->cite);
+        text_add(&lines, ")");
+    }
+    const bool added = !lines.failed && json_add_text(root, "caution", text_string(&lines));
+    text_free(&lines);
+    return added;
+}
+
+static bool add_everything(cJSON *root, const struct result *result)
+{
+    return json_add_text(root, "eavemark", EAVEMARK_VERSION)
+        && json_add_text(root, "job", result->job)
+        && json_add_text(root, "date", result->date)
+        && json_add_jurisdiction(root, result)
+        && json_add_text(root, "fingerprint", result->fingerprint)
+        && add_summary(root, result)
+        && add_findings(root, result)
+        && add_caution(root, result);
+}
+
+static unsigned long code_point(const unsigned char *s, size_t length)
+{
+    static const unsigned char lead_mask[5] = {0, 0x7F, 0x1F, 0x0F, 0x07};
+    unsigned long code = s[0] & lead_mask[length];
+    for (size_t i = 1; i < length; i++)
+        code = code << 6 | (s[i] & 0x3F);
+    return code;
+}
+
+static void add_escape(struct text *out, unsigned long code)
+{
+    if (code > 0xFFFF)
+        text_addf(out, "\\u%04lx\\u%04lx", 0xD800 + ((code - 0x10000) >> 10),
+                  0xDC00 + ((code - 0x10000) & 0x3FF));
+    else
+        text_addf(out, "\\u%04lx", code);
+}
+
+/* cJSON writes everything past 0x7E as it is, broken bytes included. Such
+ * characters stand only inside strings, so each may become an escape of the
+ * same meaning: the report is then always valid JSON, and no mark in a job's
+ * text can steer the terminal it is read on. Tabs, on the other hand, stand
+ * only between strings: they are cJSON's indentation, and become spaces. */
+static void add_as_ascii(struct text *out, const char *json)
+{
+    const unsigned char *s = (const unsigned char *)json;
+    size_t left = strlen(json);
+    while (left > 0) {
+        size_t length = utf8_length(s, left);
+        if (s[0] == '\t')
+            text_add(out, s != (const unsigned char *)json && s[-1] == ':' ? " " : "  ");
+        else if (length == 1 && s[0] != 0x7F)
+            text_add_n(out, (const char *)s, 1);
+        else
+            add_escape(out, length == 0 ? 0xFFFD : code_point(s, length));
+        length = length == 0 ? 1 : length;
+        s += length, left -= length;
+    }
+}
+
+void json_finish(cJSON *root, bool complete, bool pretty, struct text *out)
+{
+    char *printed = NULL;
+    if (complete)
+        printed = pretty ? cJSON_Print(root) : cJSON_PrintUnformatted(root);
+    cJSON_Delete(root);
+    if (printed == NULL) {
+        out->failed = true;
+        return;
+    }
+    add_as_ascii(out, printed);
+    text_add(out, "\n");
+    cJSON_free(printed);
+}
+
+void report_json(const struct result *result, bool pretty, struct text *out)
+{
+    cJSON *root = cJSON_CreateObject();
+    json_finish(root, root != NULL && add_everything(root, result), pretty, out);
+}

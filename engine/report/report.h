@@ -1,0 +1,28 @@
+/* report.h - a result as something to read or to pass on. */
+#ifndef EAVEMARK_REPORT_REPORT_H
+#define EAVEMARK_REPORT_REPORT_H
+
+#include "base/text.h"
+#include "judge/finding.h"
+#include "judge/takeoff.h"
+
+#include <stdbool.h>
+
+/* For people: failures first, then open, warnings, passes; at most 80 columns
+ * wide (a single unbreakable word may be longer). colour adds ANSI colours;
+ * the outcome is always also a word. Sets out->failed when out of memory. */
+void report_text(const struct result *result, bool colour, struct text *out);
+
+/* The JSON contract (design of `check --form json`), with a final newline.
+ * pretty: indented over many lines; otherwise all on one. The same result
+ * gives the same bytes. */
+void report_json(const struct result *result, bool pretty, struct text *out);
+
+/* A takeoff for people: what to buy, then what is only good to know, then the
+ * questions that are open. Widths and errors as above. */
+void report_takeoff_text(const struct takeoff *takeoff, struct text *out);
+
+/* A takeoff to pass on; form and errors as of report_json. */
+void report_takeoff_json(const struct takeoff *takeoff, bool pretty, struct text *out);
+
+#endif

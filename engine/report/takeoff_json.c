@@ -1,0 +1,88 @@
+#include "report/report.h"
+
+#include "base/number.h"
+#include "include/eavemark.h"
+#include "report/json_part.h"
+
+#include <cjson/cJSON.h>
+
+static bool add_number(cJSON *object, const char *key, double value, const char *unit)
+{
+    return cJSON_AddNumberToObject(object, key, number_rounded(value, unit)) != NULL;
+}
+
+static bool add_exact(cJSON *object, const struct amount *amount)
+{
+    if (amount == NULL)
+        return cJSON_AddNullToObject(object, "exact") != NULL;
+    cJSON *exact = cJSON_AddObjectToObject(object, "exact");
+    return exact != NULL
+        && add_number(exact, "value", amount->exact, amount->unit)
+        && json_add_text(exact, "unit", amount->unit);
+}
+
+static bool add_waste(cJSON *object, const struct amount *amount)
+{
+    if (amount == NULL || !amount->has_waste)
+        return cJSON_AddNullToObject(object, "waste_percent") != NULL;
+    return add_number(object, "waste_percent", amount->waste_percent, "percent");
+}
+
+static bool add_buy(cJSON *object, const struct amount *amount)
+{
+    if (amount == NULL || !amount->bought)
+        return cJSON_AddNullToObject(object, "buy") != NULL;
+    cJSON *buy = cJSON_AddObjectToObject(object, "buy");
+    return buy != NULL
+        && add_number(buy, "value", amount->count, "count")
+        && json_add_text(buy, "unit", amount->buy)
+        && add_number(buy, "each", amount->each, amount->unit);
+}
+
+static bool add_line(cJSON *array, const struct quantity_line *line)
+{
+    const struct finding *finding = &line->finding;
+    cJSON *object = cJSON_CreateObject();
+    return cJSON_AddItemToArray(array, object)
+        && json_add_text(object, "name", finding->rule)
+        && json_add_text(object, "title", finding->title)
+        && json_add_text(object, "where", finding->where)
+        && add_exact(object, line->amount)
+        && add_waste(object, line->amount)
+        && add_buy(object, line->amount)
+        && json_add_texts(object, "work", finding->work, finding->work_count)
+        && json_add_cites(object, finding)
+        && json_add_amended(object, finding->amended)
+        && json_add_text(object, "outcome", takeoff_word(finding->outcome))
+        && json_add_text(object, "says", finding->says)
+        && json_add_texts(object, "reads", finding->reads, finding->read_count);
+}
+
+static bool add_lines(cJSON *root, const struct takeoff *takeoff)
+{
+    cJSON *array = cJSON_AddArrayToObject(root, "quantities");
+    if (array == NULL)
+        return false;
+    for (size_t i = 0; i < takeoff->line_count; i++)
+        if (!add_line(array, &takeoff->lines[i]))
+            return false;
+    return true;
+}
+
+static bool add_everything(cJSON *root, const struct takeoff *takeoff)
+{
+    const struct result *head = &takeoff->head;
+    return json_add_text(root, "eavemark", EAVEMARK_VERSION)
+        && json_add_text(root, "job", head->job)
+        && json_add_text(root, "date", head->date)
+        && json_add_jurisdiction(root, head)
+        && json_add_text(root, "fingerprint", head->fingerprint)
+        && add_lines(root, takeoff)
+        && json_add_text(root, "caution", head->caution);
+}
+
+void report_takeoff_json(const struct takeoff *takeoff, bool pretty, struct text *out)
+{
+    cJSON *root = cJSON_CreateObject();
+    json_finish(root, root != NULL && add_everything(root, takeoff), pretty, out);
+}

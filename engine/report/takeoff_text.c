@@ -1,0 +1,223 @@
+#include "report/report.h"
+
+#include "base/number.h"
+#include "include/eavemark.h"
+#include "report/value.h"
+#include "report/wrap.h"
+
+#include <string.h>
+
+enum {
+    HEAD_HANG = 9,    /* "Place    " */
+    LINE_HANG = 8,    /* below a title */
+    LABEL_HANG = 20,  /* after "arithmetic" */
+    PRINT_SHOWN = 16, /* characters of the fingerprint: enough to tell two apart */
+};
+
+/* Wraps a phrase built up beforehand, and releases it. */
+static void add_phrase(struct text *out, size_t hang, struct text *phrase)
+{
+    if (phrase->failed)
+        out->failed = true;
+    else
+        wrap_add(out, hang, text_string(phrase));
+    text_free(phrase);
+}
+
+static void add_head(struct text *out, const char *label, const char *words)
+{
+    if (words == NULL)
+        return;
+    text_addf(out, "%-*s", HEAD_HANG, label);
+    wrap_add(out, HEAD_HANG, words);
+}
+
+static void add_heading(struct text *out, const struct takeoff *takeoff)
+{
+    const struct result *head = &takeoff->head;
+    const size_t *counts = head->counts;
+    struct text place = TEXT_EMPTY, count = TEXT_EMPTY;
+    text_add(out, "Eavemark " EAVEMARK_VERSION ", takeoff of a reroof\n\n");
+    add_head(out, "Job", head->job);
+    text_addf(&place, "%s (%s)%s", head->jurisdiction_title, head->jurisdiction,
+              head->invented ? " - INVENTED PLACE: no real county, and not the law anywhere" : "");
+    text_addf(out, "%-*s", HEAD_HANG, "Place");
+    add_phrase(out, HEAD_HANG, &place);
+    add_head(out, "Date", head->date);
+    add_head(out, "Law", head->edition);
+    add_head(out, "Read", head->as_seen);
+    if (counts[OUTCOME_BROKEN] > 0)
+        text_addf(&count, "%zu broken, ", counts[OUTCOME_BROKEN]);
+    text_addf(&count, "%zu given, %zu open, %zu not applicable", counts[OUTCOME_PASS],
+              counts[OUTCOME_OPEN], counts[OUTCOME_NOT_APPLICABLE]);
+    text_addf(out, "%-*s", HEAD_HANG, "Count");
+    add_phrase(out, HEAD_HANG, &count);
+}
+
+/* One line ---------------------------------------------------------------- */
+
+static void add_title(struct text *out, const struct finding *finding)
+{
+    struct text title = TEXT_EMPTY;
+    text_add(&title, finding->title);
+    if (finding->where != NULL)
+        text_addf(&title, ": %s", finding->where);
+    text_addf(&title, " [%s]", finding->rule);
+    text_add(out, "\n");
+    wrap_add(out, 0, text_string(&title));
+    if (title.failed)
+        out->failed = true;
+    text_free(&title);
+}
+
+static void start_label(struct text *out, const char *label)
+{
+    text_addf(out, "%*s%-*s", LINE_HANG, "", LABEL_HANG - LINE_HANG, label);
+}
+
+static void add_labelled(struct text *out, const char *label, const char *words)
+{
+    if (words == NULL || words[0] == '\0')
+        return;
+    start_label(out, label);
+    wrap_add(out, LABEL_HANG, words);
+}
+
+static void add_amount(struct text *out, const struct amount *amount)
+{
+    char number[96];
+    struct text words = TEXT_EMPTY;
+    if (amount->bought) {
+        number_write(amount->count, "count", number);
+        text_addf(&words, "%s %s", number, amount->buy);
+        if (amount->each != 1) {
+            number_write_unit(amount->each, amount->unit, number);
+            text_addf(&words, " of %s", number);
+        }
+        start_label(out, "buy");
+        add_phrase(out, LABEL_HANG, &words);
+    }
+    number_write_unit(amount->exact, amount->unit, number);
+    text_add(&words, number);
+    if (amount->has_waste) {
+        number_write_unit(amount->waste_percent, "percent", number);
+        text_addf(&words, ", and %s for waste", number);
+    }
+    start_label(out, amount->bought ? "exact" : "amount");
+    add_phrase(out, LABEL_HANG, &words);
+}
+
+static bool same_text(const char *a, const char *b)
+{
+    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
+}
+
+/* Several figures may rest on one source; it is named once. */
+static bool cited_before(const struct finding *finding, size_t index)
+{
+    const struct cite *cite = &finding->cites[index];
+    for (const struct cite *old = finding->cites; old < cite; old++)
+        if (same_text(old->code, cite->code) && same_text(old->section, cite->section)
+            && same_text(old->status, cite->status) && same_text(old->source, cite->source))
+            return true;
+    return false;
+}
+
+static void add_cites(struct text *out, const struct finding *finding)
+{
+    bool any = false;
+    for (size_t i = 0; i < finding->cite_count; i++) {
+        if (cited_before(finding, i))
+            continue;
+        struct text cite = TEXT_EMPTY;
+        cite_add(&cite, &finding->cites[i]);
+        text_add(&cite, " (");
+        cite_add_status(&cite, &finding->cites[i]);
+        text_add(&cite, ")");
+        start_label(out, any ? "" : "figures");
+        add_phrase(out, LABEL_HANG, &cite);
+        any = true;
+    }
+}
+
+static void add_amended(struct text *out, const struct amended *amended)
+{
+    if (amended == NULL)
+        return;
+    struct text moved = TEXT_EMPTY;
+    text_addf(&moved, "by %s: from ", amended->by);
+    value_add(&moved, &amended->from);
+    text_add(&moved, " to ");
+    value_add(&moved, &amended->to);
+    start_label(out, "amended");
+    add_phrase(out, LABEL_HANG, &moved);
+}
+
+static void add_given(struct text *out, const struct quantity_line *line)
+{
+    const struct finding *finding = &line->finding;
+    add_title(out, finding);
+    add_amount(out, line->amount);
+    for (size_t i = 0; i < finding->work_count; i++) {
+        start_label(out, i == 0 ? "arithmetic" : "");
+        wrap_add(out, LABEL_HANG, finding->work[i]);
+    }
+    add_labelled(out, "note", finding->says);
+    add_cites(out, finding);
+    add_amended(out, finding->amended);
+}
+
+static void add_said(struct text *out, const struct quantity_line *line)
+{
+    add_title(out, &line->finding);
+    text_addf(out, "%*s", LINE_HANG, "");
+    wrap_add(out, LINE_HANG, line->finding.says);
+}
+
+/* Groups ------------------------------------------------------------------ */
+
+static bool is_given(const struct quantity_line *line, bool bought)
+{
+    return line->amount != NULL && line->amount->bought == bought;
+}
+
+static void add_group(struct text *out, const struct takeoff *takeoff, bool bought,
+                      const char *heading)
+{
+    bool any = false;
+    for (size_t i = 0; i < takeoff->line_count; i++) {
+        if (!is_given(&takeoff->lines[i], bought))
+            continue;
+        if (!any)
+            text_addf(out, "\n-- %s\n", heading);
+        any = true;
+        add_given(out, &takeoff->lines[i]);
+    }
+}
+
+static void add_outcome(struct text *out, const struct takeoff *takeoff, enum outcome outcome,
+                        const char *heading)
+{
+    bool any = false;
+    for (size_t i = 0; i < takeoff->line_count; i++) {
+        if (takeoff->lines[i].finding.outcome != outcome)
+            continue;
+        if (!any)
+            text_addf(out, "\n-- %s\n", heading);
+        any = true;
+        add_said(out, &takeoff->lines[i]);
+    }
+}
+
+void report_takeoff_text(const struct takeoff *takeoff, struct text *out)
+{
+    add_heading(out, takeoff);
+    add_outcome(out, takeoff, OUTCOME_BROKEN, "broken: the quantity itself erred");
+    add_group(out, takeoff, true, "to buy");
+    add_group(out, takeoff, false, "to know");
+    add_outcome(out, takeoff, OUTCOME_OPEN, "open: a fact is missing, and nothing is guessed");
+    add_outcome(out, takeoff, OUTCOME_NOT_APPLICABLE, "not applicable to this job");
+    text_add(out, "\n");
+    wrap_add(out, 0, takeoff->head.caution == NULL ? "" : takeoff->head.caution);
+    text_addf(out, "\nRules and figures used: %.*s\n", PRINT_SHOWN, takeoff->head.fingerprint);
+}
