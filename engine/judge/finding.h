@@ -52,6 +52,8 @@ struct amended {
     struct value from, to;
 };
 
+struct figure;
+
 struct finding {
     const char *rule;  /* "layers.total" */
     const char *title; /* "Layers of covering after the work" */
@@ -66,6 +68,8 @@ struct finding {
     struct value found;   /* kind VALUE_NONE when there is none */
     const struct cite *cites;
     size_t cite_count;
+    const struct figure *const *figures; /* asked for, in that order; the profile's (profile.h) */
+    size_t figure_count;
     const struct amended *amended; /* or NULL */
     const char *const *work;       /* the arithmetic, a line each */
     size_t work_count;

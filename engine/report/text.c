@@ -243,9 +243,15 @@ static void add_finding(const struct page *page, const struct finding *finding, 
     add_labelled(page, "caution", finding->caution);
 }
 
-/* A pass in brief: its title, then the rule's sentence, which names what was
+/* Nothing to mend: said in brief, the rule's sentence, which names what was
  * found and demanded, and where that is written. */
-static void add_pass(const struct page *page, const struct finding *finding, size_t count)
+static bool is_brief(const struct finding *finding)
+{
+    return finding->outcome == OUTCOME_PASS
+        || (finding->outcome == OUTCOME_WARN && finding->mend == NULL);
+}
+
+static void add_brief(const struct page *page, const struct finding *finding, size_t count)
 {
     struct text brief = TEXT_EMPTY;
     add_title(page, finding, count);
@@ -297,7 +303,7 @@ static size_t story_length(const struct result *result, size_t start)
 
 static void add_group(const struct page *page, const struct result *result, enum outcome outcome)
 {
-    bool any = false;
+    bool any = false, was_brief = false;
     for (size_t i = 0, count = 1; i < result->finding_count; i += count) {
         const struct finding *finding = &result->findings[i];
         count = 1;
@@ -307,13 +313,63 @@ static void add_group(const struct page *page, const struct result *result, enum
         if (!any)
             text_addf(page->out, "\n-- %zu %s: %s\n", result->counts[outcome],
                       outcome_word(outcome), LOOKS[outcome].gloss);
-        if (!any && outcome == OUTCOME_PASS)
+        const bool brief = is_brief(finding);
+        if (brief && !(any && was_brief))
             text_add(page->out, "\n");
         any = true;
-        if (outcome == OUTCOME_PASS)
-            add_pass(page, finding, count);
+        was_brief = brief;
+        if (brief)
+            add_brief(page, finding, count);
         else
             add_finding(page, finding, count);
+    }
+}
+
+/* The facts the job lacks, each asked once, with all that waits for it. */
+
+/* True when an earlier open finding asks the same. */
+static bool asked_before(const struct result *result, size_t index)
+{
+    for (size_t i = 0; i < index; i++)
+        if (result->findings[i].outcome == OUTCOME_OPEN
+            && same_text(result->findings[i].says, result->findings[index].says))
+            return true;
+    return false;
+}
+
+static void add_waiting(const struct page *page, const struct result *result, size_t index)
+{
+    const char *says = result->findings[index].says;
+    struct text waiting = TEXT_EMPTY;
+    for (size_t i = index; i < result->finding_count; i++) {
+        const struct finding *finding = &result->findings[i];
+        if (finding->outcome != OUTCOME_OPEN || !same_text(finding->says, says))
+            continue;
+        text_addf(&waiting, "%s%s", waiting.length > 0 ? "; " : "",
+                  finding->title == NULL ? finding->rule : finding->title);
+        if (finding->where != NULL)
+            text_addf(&waiting, ", %s", finding->where);
+        text_addf(&waiting, " [%s]", finding->rule);
+    }
+    start_label(page, "waiting");
+    add_phrase(page, LABEL_HANG, &waiting);
+}
+
+static void add_open(const struct page *page, const struct result *result)
+{
+    const struct look *look = &LOOKS[OUTCOME_OPEN];
+    if (result->counts[OUTCOME_OPEN] > 0)
+        text_addf(page->out, "\n-- %zu open: %s\n", result->counts[OUTCOME_OPEN], look->gloss);
+    for (size_t i = 0; i < result->finding_count; i++) {
+        const struct finding *finding = &result->findings[i];
+        if (finding->outcome != OUTCOME_OPEN || asked_before(result, i))
+            continue;
+        text_add(page->out, "\n");
+        add_coloured(page, look->colour, look->word);
+        text_addf(page->out, "%*s", WORD_HANG - (int)strlen(look->word), "");
+        wrap_add(page->out, WORD_HANG, finding->says == NULL ? "" : finding->says);
+        add_waiting(page, result, i);
+        add_labelled(page, "caution", finding->caution);
     }
 }
 
@@ -393,12 +449,13 @@ static void add_close(const struct page *page, const struct result *result)
 
 void report_text(const struct result *result, bool colour, struct text *out)
 {
-    static const enum outcome ORDER[] = {OUTCOME_BROKEN, OUTCOME_FAIL, OUTCOME_OPEN, OUTCOME_WARN,
-                                         OUTCOME_PASS};
     const struct page page = {.out = out, .colour = colour};
     add_heading(&page, result);
-    for (size_t i = 0; i < sizeof(ORDER) / sizeof(ORDER[0]); i++)
-        add_group(&page, result, ORDER[i]);
+    add_group(&page, result, OUTCOME_BROKEN);
+    add_group(&page, result, OUTCOME_FAIL);
+    add_open(&page, result);
+    add_group(&page, result, OUTCOME_WARN);
+    add_group(&page, result, OUTCOME_PASS);
     add_not_applicable(&page, result);
     add_safety(&page, result);
     add_close(&page, result);

@@ -70,7 +70,7 @@ static void everything_worst_first(void **state)
         "IRC 2021 as amended", "example/tamarack, then model/irc-2021",
         "1 broken, 1 fail, 1 open, 2 warn, 1 pass, 2 not applicable",
         "\nBROKEN  Gap [deck.gap]", "\nFAIL    Layers after the work [layers.total]",
-        "\nOPEN    Slope: front [slope.least]", "\nWARN    Attic openings [ventilation.ratio]",
+        "\nOPEN    Not known: roof.slopes[1].pitch.", "\nWARN    Attic openings [ventilation.ratio]",
         "\nWARN    Kind [wood.kind]", "\npass    Drip edge: front eave [drip_edge.eave]",
         "2 not applicable", "valley.lining (2 places)", "At this stage, take care",
         "Tie off. [Code of Practice 4; common practice, not code]",
@@ -101,10 +101,49 @@ static void one_finding_in_full(void **state)
                "        amended     by Tamarack County: from 2 layers to 1 layer\n"
                "        mend        Tear off to the deck.\n"
                "        caution     Old layers hide soft decks.\n");
+    free(report);
+    /* A warning to mend is shown in full too. */
+    sample.findings[6].mend = sample.findings[7].mend = "Add a vent.";
+    report = written(&sample.result, false);
     assert_has(report, "demanded    at least 1,152 sq in\n");
     assert_has(report, "found       0.3 in\n");
     assert_has(report, "IRC 2021 R806.2 (from memory, not read)\n");
     assert_has(report, "demanded    one of D226 II, D1970\n");
+    assert_has(report, "mend        Add a vent.\n");
+    free(report);
+}
+
+/* A met warning is said in brief, with how its figure is known. */
+static void a_met_warning_is_brief(void **state)
+{
+    (void)state;
+    struct sample sample;
+    sample_make(&sample);
+    char *report = written(&sample.result, false);
+    assert_has(report, "WARN    Attic openings [ventilation.ratio]\n"
+                       "        Met, on a weak figure. (IRC 2021 R806.2, memory)\n");
+    free(report);
+}
+
+/* One question is put once, with everything that waits for it. */
+static void a_question_is_put_once(void **state)
+{
+    (void)state;
+    struct finding open[3] = {
+        {.rule = "valley.lining", .title = "Lining", .outcome = OUTCOME_OPEN, .says = "How wide?"},
+        {.rule = "slope.least", .title = "Slope", .where = "front", .outcome = OUTCOME_OPEN,
+         .says = "How steep?"},
+        {.rule = "valley.metal", .title = "Metal", .outcome = OUTCOME_OPEN, .says = "How wide?"},
+    };
+    struct sample sample;
+    sample_make(&sample);
+    sample.result.findings = open;
+    sample.result.finding_count = 3;
+    char *report = written(&sample.result, false);
+    assert_has(report, "OPEN    How wide?\n"
+                       "        waiting     Lining [valley.lining]; Metal [valley.metal]\n\n"
+                       "OPEN    How steep?\n"
+                       "        waiting     Slope, front [slope.least]\n");
     free(report);
 }
 
@@ -344,6 +383,8 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(everything_worst_first),
         cmocka_unit_test(one_finding_in_full),
+        cmocka_unit_test(a_met_warning_is_brief),
+        cmocka_unit_test(a_question_is_put_once),
         cmocka_unit_test(a_pass_takes_two_lines),
         cmocka_unit_test(a_section_is_cited_once),
         cmocka_unit_test(what_a_place_dropped),
