@@ -17,6 +17,8 @@ static const struct unit UNITS[] = {
     {"layers", 0, "layers"}, {"plies", 0, "plies"},  {"ratio", 0, ""},       {"lb", 1, "lb"},
     {"usd", 0, "USD"},       {"lb_per_square", 1, "lb per square"},          {"days", 0, "days"},
     {"count", 0, ""},        {"perm", 2, "perm"},    {"squares", 2, "squares"},
+    {"cuyd", 2, "cu yd"},    {"cfm", 0, "cfm"},       {"loads", 0, "loads"},
+    {"courses", 0, "courses"},
 };
 
 static const struct unit *unit_find(const char *unit)
@@ -107,13 +109,35 @@ void number_write(double value, const char *unit, char out[64])
 static bool counts_things(const char *unit)
 {
     return strcmp(unit, "layers") == 0 || strcmp(unit, "nails") == 0 || strcmp(unit, "plies") == 0
-        || strcmp(unit, "days") == 0 || strcmp(unit, "squares") == 0;
+        || strcmp(unit, "days") == 0 || strcmp(unit, "squares") == 0
+        || strcmp(unit, "loads") == 0 || strcmp(unit, "courses") == 0;
+}
+
+/* Inches on a tape come in halves down to 32nds: 0.4375 is written 7/16. False
+ * when the value is no such fraction, to within what prints. */
+static bool write_fraction(double value, char out[64])
+{
+    const double parts = round(fabs(value) * 32);
+    if (!(parts < 32 * 10000) || fabs(fabs(value) * 32 - parts) > 32 * 0.0005 || parts == 0)
+        return false;
+    int whole = (int)parts / 32, top = (int)parts % 32, bottom = 32;
+    if (top == 0)
+        return false;
+    for (; top % 2 == 0; top /= 2)
+        bottom /= 2;
+    const char *sign = value < 0 ? "-" : "";
+    if (whole > 0)
+        snprintf(out, 64, "%s%d %d/%d", sign, whole, top, bottom);
+    else
+        snprintf(out, 64, "%s%d/%d", sign, top, bottom);
+    return true;
 }
 
 void number_write_unit(double value, const char *unit, char out[96])
 {
     char digits[64];
-    number_write(value, unit, digits);
+    if (unit == NULL || strcmp(unit, "in") != 0 || !write_fraction(value, digits))
+        number_write(value, unit, digits);
     if (unit != NULL && strcmp(unit, "rise_in_12") == 0) {
         snprintf(out, 96, "%s:12", digits);
         return;

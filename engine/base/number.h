@@ -28,6 +28,7 @@ bool number_equals(double found, double limit, const char *unit);
 void number_write(double value, const char *unit, char out[64]);
 
 /* The same with the unit as the trade writes it: "1,152 sq in", "6 in",
+ * "1 1/4 in" (inches that are 32nds, to within what prints), "0.105 in",
  * "4:12" (rise_in_12), "17.5 %". A count's noun loses its s at 1: "1 layer". */
 void number_write_unit(double value, const char *unit, char out[96]);
 

@@ -90,7 +90,8 @@ static cJSON *child_of(const cJSON *parent, const struct step *step)
 }
 
 /* Finds the parent of the path's last step, making groups on the way if asked. */
-static cJSON *find_parent(lua_State *lua, cJSON *job, const char *path, struct step *last, bool make)
+static cJSON *find_parent(lua_State *lua, cJSON *job, const char *path, struct step *last,
+                          bool make)
 {
     cJSON *parent = job;
     path = next_step(lua, path, last);

@@ -66,15 +66,33 @@ static const struct law *find_law(struct laws *laws, const cJSON *job,
     return laws_find(laws, id, date, file, problems);
 }
 
+/* The law the job itself names, when another is asked for: the same job may be
+ * tried in the next county although its own has fields that one does not know.
+ * NULL when the job names no place that can be used. */
+static const struct law *own_law(struct laws *laws, const cJSON *job,
+                                 const struct overrides *overrides)
+{
+    const char *id = text_field(job, "jurisdiction"), *day = text_field(job, "date");
+    const long date = day == NULL ? 0 : date_parse(day);
+    if ((overrides->jurisdiction == NULL && overrides->date == NULL) || id == NULL || date == 0)
+        return NULL;
+    struct problems ignored = {0};
+    const struct law *law = laws_find(laws, id, date, "", &ignored);
+    problems_free(&ignored);
+    return law;
+}
+
 /* Everything wrong with the job, in one go, even when its place is unknown. */
-static void hold_against_fields(struct laws *laws, const struct law *law, const cJSON *job,
-                                enum stage reached, const char *file, struct problems *problems)
+static void hold_against_fields(struct laws *laws, const struct law *law, const struct law *own,
+                                const cJSON *job, enum stage reached, const char *file,
+                                struct problems *problems)
 {
     if (law == NULL)
         law = laws_fields(laws, problems);
     if (law == NULL)
         return;
-    job_validate(job, &law->book->fields, reached, file, problems);
+    job_validate_moved(job, &law->book->fields, own == NULL ? NULL : &own->book->fields, reached,
+                       file, problems);
     judge_impossible(law->book, job, file, problems);
 }
 
@@ -99,26 +117,43 @@ static void fill_heading(struct result *result, const cJSON *job, const struct l
     result->only_stage = stage;
 }
 
-void check_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
-               const char *file, struct checked *out)
+/* A job made ready to be judged. */
+struct ready {
+    const struct law *law; /* NULL: problems say why not */
+    int stage;             /* asked for, or -1 */
+    enum stage asked, own; /* the stage the work has come to: as asked, as the job says */
+};
+
+static struct ready make_ready(struct laws *laws, cJSON *job, const struct overrides *overrides,
+                               const char *file, struct problems *problems)
 {
-    struct problems *problems = &out->problems;
-    const int stage = asked_stage(overrides, problems);
+    struct ready ready = {.stage = asked_stage(overrides, problems)};
+    const struct law *own = own_law(laws, job, overrides);
     override(job, "jurisdiction", overrides->jurisdiction, problems);
     override(job, "date", overrides->date, problems);
     /* --stage narrows the rules; it is the job's own word only if it has none. */
-    if (stage >= 0 && text_field(job, "stage") == NULL)
+    if (ready.stage >= 0 && text_field(job, "stage") == NULL)
         override(job, "stage", overrides->stage, problems);
-    const struct law *law = find_law(laws, job, overrides, file, problems);
-    const enum stage asked = stage >= 0 ? (enum stage)stage : STAGE_PERMIT;
-    const enum stage own = own_stage(job, asked);
-    hold_against_fields(laws, law, job, own > asked ? own : asked, file, problems);
-    if (problems->count > 0 || problems->out_of_memory || law == NULL)
+    ready.law = find_law(laws, job, overrides, file, problems);
+    ready.asked = ready.stage >= 0 ? (enum stage)ready.stage : STAGE_PERMIT;
+    ready.own = own_stage(job, ready.asked);
+    hold_against_fields(laws, ready.law, own, job,
+                        ready.own > ready.asked ? ready.own : ready.asked, file, problems);
+    if (problems->count > 0 || problems->out_of_memory)
+        ready.law = NULL;
+    return ready;
+}
+
+void check_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
+               const char *file, struct checked *out)
+{
+    const struct ready ready = make_ready(laws, job, overrides, file, &out->problems);
+    if (ready.law == NULL)
         return;
-    fill_heading(&out->result, job, law, stage);
-    const enum stage reached = stage >= 0 ? asked : own;
-    if (judge(law->book, job, stage, reached, &out->result) != 0)
-        problem_out_of_memory(problems);
+    fill_heading(&out->result, job, ready.law, ready.stage);
+    const enum stage reached = ready.stage >= 0 ? ready.asked : ready.own;
+    if (judge(ready.law->book, job, ready.stage, reached, &out->result) != 0)
+        problem_out_of_memory(&out->problems);
     else
         out->judged = true;
 }
@@ -127,4 +162,23 @@ void checked_free(struct checked *checked)
 {
     problems_free(&checked->problems);
     result_free(&checked->result);
+}
+
+void check_takeoff(struct laws *laws, cJSON *job, const struct overrides *overrides,
+                   const char *file, struct checked_takeoff *out)
+{
+    const struct ready ready = make_ready(laws, job, overrides, file, &out->problems);
+    if (ready.law == NULL)
+        return;
+    fill_heading(&out->takeoff.head, job, ready.law, -1);
+    if (takeoff_reckon(ready.law->book, job, &out->takeoff) != 0)
+        problem_out_of_memory(&out->problems);
+    else
+        out->reckoned = true;
+}
+
+void checked_takeoff_free(struct checked_takeoff *checked)
+{
+    problems_free(&checked->problems);
+    takeoff_free(&checked->takeoff);
 }

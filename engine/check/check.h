@@ -5,6 +5,7 @@
 #include "base/problem.h"
 #include "check/law.h"
 #include "judge/finding.h"
+#include "judge/takeoff.h"
 
 #include <cjson/cJSON.h>
 
@@ -26,5 +27,19 @@ void check_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
                const char *file, struct checked *out);
 
 void checked_free(struct checked *checked);
+
+/* Either a takeoff, or problems that say why there is none. */
+struct checked_takeoff {
+    struct problems problems;
+    struct takeoff takeoff;
+    bool reckoned; /* takeoff holds lines */
+};
+
+/* The quantities of a parsed job; the tree is changed as by check_job. The
+ * stage of the overrides is of no account. */
+void check_takeoff(struct laws *laws, cJSON *job, const struct overrides *overrides,
+                   const char *file, struct checked_takeoff *out);
+
+void checked_takeoff_free(struct checked_takeoff *checked);
 
 #endif

@@ -92,8 +92,21 @@ static void add_field_hint(struct text *out, const struct fields *fields,
         text_add(out, "?");
 }
 
+/* The job's own place declares it; the place asked about does not. */
+static bool is_known_elsewhere(const struct check *check, const struct field *parent,
+                               const char *name)
+{
+    if (check->elsewhere == NULL)
+        return false;
+    const struct field *there =
+        parent->path[0] == '\0' ? check->elsewhere->root : fields_find(check->elsewhere, parent->path);
+    return there != NULL && fields_child(there, name) != NULL;
+}
+
 static void report_unknown(struct check *check, const struct field *parent, const char *name)
 {
+    if (is_known_elsewhere(check, parent, name))
+        return;
     if (check->fields->partial && fields_nearest_child(parent, name) == NULL)
         return;
     struct text hint = TEXT_EMPTY;
@@ -184,8 +197,15 @@ static void check_group(struct check *check, const cJSON *group, const struct fi
 int job_validate(const cJSON *job, const struct fields *fields, enum stage reached,
                  const char *file, struct problems *problems)
 {
-    struct check check = {.fields = fields, .reached = reached, .file = file,
-                          .problems = problems};
+    return job_validate_moved(job, fields, NULL, reached, file, problems);
+}
+
+int job_validate_moved(const cJSON *job, const struct fields *fields,
+                       const struct fields *elsewhere, enum stage reached, const char *file,
+                       struct problems *problems)
+{
+    struct check check = {.fields = fields, .elsewhere = elsewhere, .reached = reached,
+                          .file = file, .problems = problems};
     if (!cJSON_IsObject(job)) {
         check_report(&check, "a job is an object { ... }");
         return -1;

@@ -25,6 +25,7 @@ struct name_list {
 
 struct check {
     const struct fields *fields;
+    const struct fields *elsewhere; /* the job's own place's, or NULL */
     enum stage reached;
     const char *file;
     struct problems *problems;

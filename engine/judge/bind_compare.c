@@ -4,6 +4,7 @@
 #include "judge/judging.h"
 
 #include "base/number.h"
+#include "base/text.h"
 #include "trade/spacing.h"
 
 #include <lauxlib.h>
@@ -37,6 +38,7 @@ struct judgement *to_judgement(lua_State *lua, int index)
 
 static struct judgement *judgement_new(lua_State *lua, const char *sense)
 {
+    count_said(lua, sizeof(struct judgement));
     struct judgement *judgement = arena_alloc(judging_of(lua)->arena, sizeof(*judgement));
     check_arena(lua);
     judgement->sense = sense;
@@ -68,6 +70,7 @@ static const char *checked_text(lua_State *lua, int index)
     if (length > TEXT_LONGEST)
         luaL_error(lua, "a text of more than %d bytes does not belong in a finding", TEXT_LONGEST);
     sandbox_charge(lua, TEXT_STEPS);
+    count_said(lua, length);
     return text;
 }
 
@@ -176,6 +179,22 @@ static int one_of(lua_State *lua)
     return 1;
 }
 
+/* "none of slate, clay_tile" */
+static const char *ban_text(struct arena *arena, const struct value *banned)
+{
+    struct text text = TEXT_EMPTY;
+    text_add(&text, "none of ");
+    for (size_t i = 0; i < banned->set_count; i++) {
+        text_add(&text, i == 0 ? "" : ", ");
+        text_add(&text, banned->set[i]);
+    }
+    const char *kept = text.failed ? NULL : arena_copy(arena, text_string(&text));
+    if (kept == NULL)
+        arena->failed = true;
+    text_free(&text);
+    return kept;
+}
+
 /* The contract has no sense for a ban: it demands, as a text, none of them. */
 static int none_of(lua_State *lua)
 {
@@ -191,9 +210,7 @@ static int none_of(lua_State *lua)
             judgement->met = judgement->met && !set_has(&banned, judgement->found.set[i]);
     else
         return luaL_argerror(lua, 1, "a text or a list of texts expected");
-    const char *text = "none of ";
-    for (size_t i = 0; i < banned.set_count; i++)
-        text = arena_format(judging->arena, "%s%s%s", text, i == 0 ? "" : ", ", banned.set[i]);
+    const char *text = ban_text(judging->arena, &banned);
     check_arena(lua);
     judgement->required = (struct value){.kind = VALUE_TEXT, .text = text};
     push_judgement(lua, judgement);
@@ -228,6 +245,7 @@ static double *keep_numbers(lua_State *lua, size_t *count)
         sandbox_signal(lua);
     }
     sandbox_charge(lua, *count);
+    count_said(lua, *count * sizeof(double));
     double *numbers = arena_array(judging->arena, *count, sizeof(*numbers));
     check_arena(lua);
     for (size_t i = 0; i < *count; i++) {
@@ -295,11 +313,13 @@ static int each_compare(lua_State *lua, bool least)
     size_t bad = 0;
     for (size_t i = 0; i < count; i++) {
         worst = least ? fmin(worst, numbers[i]) : fmax(worst, numbers[i]);
-        bad += least ? !number_at_least(numbers[i], limit, unit) : !number_at_most(numbers[i], limit, unit);
+        bad += least ? !number_at_least(numbers[i], limit, unit)
+                     : !number_at_most(numbers[i], limit, unit);
     }
     char written[96];
     number_write_unit(worst, unit, written);
-    record_work(lua, "%zu measured: the worst %s; %zu out of bounds (%.1f %% of them)", count, written,
+    record_work(lua, "%zu measured: the worst %s; %zu out of bounds (%.1f %% of them)", count,
+                written,
                 bad, 100.0 * (double)bad / (double)count);
     judgement->met = bad == 0;
     judgement->found = number_value(worst, unit);
@@ -369,6 +389,7 @@ static const char *join(lua_State *lua, const char *before, const char *more)
     struct arena *arena = judging_of(lua)->arena;
     if (before != NULL && strlen(before) > TEXT_LONGEST)
         luaL_error(lua, "a text of more than %d bytes does not belong in a finding", TEXT_LONGEST);
+    count_said(lua, before == NULL ? 0 : strlen(before));
     const char *text = before == NULL ? arena_copy(arena, more)
                                       : arena_format(arena, "%s %s", before, more);
     check_arena(lua);
@@ -400,6 +421,7 @@ void record_work(lua_State *lua, const char *format, ...)
     vsnprintf(line, sizeof(line), format, args);
     va_end(args);
     sandbox_charge(lua, TEXT_STEPS);
+    count_said(lua, strlen(line));
     strings_add(&judging->record.work, judging->arena, arena_copy(judging->arena, line));
     check_arena(lua);
 }

@@ -48,6 +48,8 @@ static int figure(lua_State *lua)
     if (found == NULL)
         return no_such_figure(lua, name);
     record_figure(judging, found);
+    if (judging->book->watch.asked != NULL)
+        judging->book->watch.asked[found - judging->book->profile->figures] = true;
     check_arena(lua);
     switch (found->value.kind) {
     case VALUE_NUMBER:

@@ -22,7 +22,19 @@ static const char NODE_KEY = 'n'; /* registry: the metatable of nodes */
 
 struct judging *judging_of(lua_State *lua)
 {
+    if (sandbox_of(lua)->loading)
+        luaL_error(lua, "this may be used only while a rule judges");
     return sandbox_of(lua)->user;
+}
+
+void count_said(lua_State *lua, size_t bytes)
+{
+    struct judging *judging = judging_of(lua);
+    judging->said += bytes;
+    judging->said_by_rule += bytes;
+    if (judging->said_by_rule > SAID_BY_RULE_MOST)
+        luaL_error(lua, "the rule has said more than %d KB about this job",
+                   SAID_BY_RULE_MOST / 1024);
 }
 
 void check_arena(lua_State *lua)
@@ -239,10 +251,22 @@ static int index_list(lua_State *lua, const struct node *list)
         lua_pushnil(lua);
         return 1;
     }
-    push_node(lua, (struct node){cJSON_GetArrayItem(list->json, (int)at - 1), list->field, true,
-                                 pointer_index(judging->arena, list->pointer, (size_t)at - 1)});
+    const char *pointer = pointer_index(judging->arena, list->pointer, (size_t)at - 1);
     check_arena(lua);
+    judging->said += strlen(pointer);
+    push_node(lua, (struct node){cJSON_GetArrayItem(list->json, (int)at - 1), list->field, true,
+                                 pointer});
     return 1;
+}
+
+static struct node read_child(lua_State *lua, const struct node *node, const struct field *field)
+{
+    sandbox_charge(lua, READ_STEPS);
+    struct judging *judging = judging_of(lua);
+    const struct node child = node_child(judging, node, field);
+    check_arena(lua);
+    judging->said += strlen(child.pointer);
+    return child;
 }
 
 static int node_index(lua_State *lua)
@@ -254,9 +278,7 @@ static int node_index(lua_State *lua)
     if (lua_type(lua, 2) != LUA_TSTRING)
         return luaL_error(lua, "a part of the job is read by name");
     const struct field *field = child_field(lua, node, lua_tostring(lua, 2));
-    sandbox_charge(lua, READ_STEPS);
-    const struct node child = node_child(judging, node, field);
-    check_arena(lua);
+    const struct node child = read_child(lua, node, field);
     if (field->type == FIELD_GROUP) { /* its fields say what is lacking */
         push_node(lua, child);
         return 1;
@@ -285,7 +307,7 @@ static int known(lua_State *lua)
     struct judging *judging = judging_of(lua);
     const struct node *node = check_node(lua, 1);
     const struct field *field = child_field(lua, node, luaL_checkstring(lua, 2));
-    const struct node child = node_child(judging, node, field);
+    const struct node child = read_child(lua, node, field);
     record_read(judging, child.pointer);
     check_arena(lua);
     lua_pushboolean(lua, child.json != NULL);

@@ -76,7 +76,8 @@ static int sloped_length_ft(lua_State *lua)
     const double run = argument(lua, "run_ft"), pitch = argument(lua, "pitch");
     const double length = trade_sloped_length_ft(run, pitch);
     give(lua, length);
-    record_work(lua, "%s of run x %s (slope factor at %s) = %s along the slope", unit(run, "ft").text,
+    record_work(lua, "%s of run x %s (slope factor at %s) = %s along the slope",
+                unit(run, "ft").text,
                 plain(trade_slope_factor(pitch)).text, unit(pitch, "rise_in_12").text,
                 unit(length, "ft").text);
     return 1;
@@ -117,7 +118,8 @@ static int vent_area_sqin(lua_State *lua)
         const double count = argument(lua, "count"), each = argument(lua, "each_sqin");
         area = trade_vent_units_sqin(count, each);
         give(lua, area);
-        record_work(lua, "%s vents x %s each = %s", unit(count, "count").text, unit(each, "sqin").text,
+        record_work(lua, "%s vents x %s each = %s", unit(count, "count").text,
+                    unit(each, "sqin").text,
                     unit(area, "sqin").text);
     }
     return 1;
@@ -174,7 +176,8 @@ static int ice_barrier_reach_in(lua_State *lua)
     const double inside = argument(lua, "inside_in"), pitch = argument(lua, "pitch");
     const double reach = trade_ice_barrier_reach_in(overhang, wall, inside, pitch);
     give(lua, reach);
-    record_work(lua, "(overhang %s + wall %s + inside %s) x %s (slope factor at %s) = %s up the slope",
+    record_work(lua,
+                "(overhang %s + wall %s + inside %s) x %s (slope factor at %s) = %s up the slope",
                 unit(overhang, "in").text, unit(wall, "in").text, unit(inside, "in").text,
                 plain(trade_slope_factor(pitch)).text, unit(pitch, "rise_in_12").text,
                 unit(reach, "in").text);
@@ -196,7 +199,8 @@ static int nails_penetration_in(lua_State *lua)
     const double length = argument(lua, "length_in"), through = argument(lua, "through_in");
     const double left = trade_nail_penetration_in(length, through);
     give(lua, left);
-    record_work(lua, "nail %s - layers above the deck %s = %s for the deck", unit(length, "in").text,
+    record_work(lua, "nail %s - layers above the deck %s = %s for the deck",
+                unit(length, "in").text,
                 unit(through, "in").text, unit(left, "in").text);
     return 1;
 }
@@ -233,6 +237,9 @@ void bind_trade(lua_State *lua)
 {
     lua_newtable(lua);
     luaL_setfuncs(lua, NAMES, 0);
+    bind_trade_wind(lua);
+    bind_trade_flashing(lua);
+    bind_trade_takeoff(lua);
     lua_createtable(lua, 0, 1);
     lua_pushcfunction(lua, no_such_trade);
     lua_setfield(lua, -2, "__index");

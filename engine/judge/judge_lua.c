@@ -3,6 +3,7 @@
 #include "base/number.h"
 #include "judge/judging.h"
 #include "judge/verdict.h"
+#include "judge/walk.h"
 
 #include <lauxlib.h>
 #include <lua.h>
@@ -11,66 +12,15 @@
 #include <string.h>
 #include <time.h>
 
-/* After this much of the heap is used up, it is put back between calls. */
-enum { HEAP_HIGH = SANDBOX_HEAP_BYTES / 2, JOB_SECONDS = 20 };
-
-struct call {
-    struct judging *judging;
-    const struct rule *rule;
-    const struct node *items; /* outermost first */
-    size_t depth;
-    bool applies;
-    const char *reason;       /* why it does not apply, or NULL */
-    struct judgement *judgement;
-    const char *text;         /* mend, safety caution or impossibility */
-    bool present;             /* a caution's danger */
-    bool facts_only;          /* the function is not given figures */
-    int function;
-};
-
-static struct node root_node(const struct judging *judging)
-{
-    return (struct node){judging->job, judging->book->fields.root, false, ""};
-}
-
-/* Pushes function(job, figure, item, outer item...); without figure when only
- * the facts matter. */
-static int push_call(lua_State *lua, const struct call *call, int function)
-{
-    lua_rawgeti(lua, LUA_REGISTRYINDEX, function);
-    push_node(lua, root_node(call->judging));
-    if (!call->facts_only)
-        push_figure_function(lua);
-    for (size_t i = call->depth; i-- > 0;)
-        push_node(lua, call->items[i]);
-    return (call->facts_only ? 1 : 2) + (int)call->depth;
-}
-
-static const char *kept_text(lua_State *lua, const struct call *call, int index)
-{
-    if (lua_type(lua, index) != LUA_TSTRING)
-        return NULL;
-    const char *text = arena_format(call->judging->arena, "%.4000s", lua_tostring(lua, index));
-    check_arena(lua);
-    return text;
-}
+enum { JOB_SECONDS = 20 };
 
 static int call_rule(lua_State *lua)
 {
     struct call *call = lua_touserdata(lua, 1);
-    call->applies = true;
-    if (call->rule->applies != RULE_NO_FUNCTION) {
-        lua_call(lua, push_call(lua, call, call->rule->applies), 2);
-        if (!lua_isboolean(lua, -2))
-            return luaL_error(lua, "applies must give true or false");
-        call->applies = lua_toboolean(lua, -2);
-        call->reason = kept_text(lua, call, -1);
-        lua_pop(lua, 2);
-        if (!call->applies)
-            return 0;
-        call->judging->record.work = (struct strings){0}; /* the judge shows its own */
-    }
-    lua_call(lua, push_call(lua, call, call->rule->judge), 1);
+    call_applies(lua, call, call->rule->applies);
+    if (!call->applies)
+        return 0;
+    lua_call(lua, call_push(lua, call, call->rule->judge), 1);
     call->judgement = to_judgement(lua, -1);
     if (call->judgement == NULL)
         return luaL_error(lua, "judge must return a comparison (at_least, one_of, shown ...)");
@@ -83,85 +33,17 @@ static int call_rule(lua_State *lua)
 static int call_for_text(lua_State *lua)
 {
     struct call *call = lua_touserdata(lua, 1);
-    lua_call(lua, push_call(lua, call, call->function), 1);
-    call->text = kept_text(lua, call, -1);
+    lua_call(lua, call_push(lua, call, call->function), 1);
+    call->text = call_kept_text(lua, call, -1);
     return 0;
 }
 
 static int call_for_flag(lua_State *lua)
 {
     struct call *call = lua_touserdata(lua, 1);
-    lua_call(lua, push_call(lua, call, call->function), 1);
+    lua_call(lua, call_push(lua, call, call->function), 1);
     call->present = lua_toboolean(lua, -1);
     return 0;
-}
-
-/* Every entry into the sandbox while judging. */
-static enum sandbox_stop enter(struct judging *judging, lua_CFunction function, struct call *call)
-{
-    struct sandbox *sandbox = judging->book->sandbox;
-    if (heap_used(&sandbox->heap) > HEAP_HIGH)
-        sandbox_reset(sandbox);
-    const enum sandbox_stop stop = sandbox_call(sandbox, function, call);
-    /* Whatever tripped a limit may have left a mess behind. */
-    if (stop != SANDBOX_DONE && stop != SANDBOX_SIGNAL)
-        sandbox_reset(sandbox);
-    return stop;
-}
-
-/* Walking `per` ------------------------------------------------------------------- */
-
-struct walk {
-    struct judging *judging;
-    const struct field *const *per;
-    size_t depth;
-    struct node items[RULE_DEEPEST_PER];
-    void *data;
-    /* Called for each item; and with missing set for a list the job lacks. */
-    void (*visit)(struct walk *walk, const struct node *missing);
-    size_t visited;
-};
-
-/* The list `field` below a node, through the groups between. */
-static struct node list_below(struct judging *judging, const struct node *from,
-                              const struct field *list)
-{
-    const struct field *path[32];
-    size_t count = 0;
-    for (const struct field *f = list; f != from->field && count < 32; f = f->parent)
-        path[count++] = f;
-    struct node node = *from;
-    while (count > 0)
-        node = node_child(judging, &node, path[--count]);
-    return node;
-}
-
-static void walk_level(struct walk *walk, size_t level, const struct node *from)
-{
-    if (level == walk->depth) {
-        walk->visited++;
-        walk->visit(walk, NULL);
-        return;
-    }
-    const struct node list = list_below(walk->judging, from, walk->per[level]);
-    if (list.json == NULL) {
-        walk->visited++;
-        walk->visit(walk, &list);
-        return;
-    }
-    size_t index = 0;
-    const cJSON *item = NULL;
-    cJSON_ArrayForEach(item, list.json) {
-        walk->items[level] = (struct node){item, walk->per[level], true,
-                                           pointer_index(walk->judging->arena, list.pointer, index++)};
-        walk_level(walk, level + 1, &walk->items[level]);
-    }
-}
-
-static void walk_per(struct walk *walk)
-{
-    const struct node root = root_node(walk->judging);
-    walk_level(walk, 0, &root);
 }
 
 /* Findings -------------------------------------------------------------------------- */
@@ -194,17 +76,6 @@ static struct finding *finding_new(struct run *run)
     return finding;
 }
 
-/* "porch" or "main attic, ridge vent". */
-static const char *where_of(const struct walk *walk)
-{
-    const char *where = NULL;
-    for (size_t i = 0; i < walk->depth; i++) {
-        const char *name = node_name(walk->judging, &walk->items[i]);
-        where = where == NULL ? name : arena_format(walk->judging->arena, "%s, %s", where, name);
-    }
-    return where;
-}
-
 static const char *mend_of(struct run *run, struct call *call)
 {
     if (run->rule->mend_function == RULE_NO_FUNCTION)
@@ -214,9 +85,12 @@ static const char *mend_of(struct run *run, struct call *call)
     run->judging.record = (struct record){0};
     call->function = run->rule->mend_function;
     call->text = NULL;
-    const enum sandbox_stop stop = enter(&run->judging, call_for_text, call);
+    const enum sandbox_stop stop = call_enter(&run->judging, call_for_text, call);
     run->judging.record = record;
-    return stop == SANDBOX_DONE ? call->text : NULL;
+    if (stop == SANDBOX_DONE || stop == SANDBOX_SIGNAL)
+        return call->text;
+    return arena_format(run->judging.arena, "The rule could not say what would mend it: %s",
+                        sandbox_message(run->judging.book->sandbox, stop));
 }
 
 static void judge_item(struct run *run, struct walk *walk)
@@ -226,8 +100,8 @@ static void judge_item(struct run *run, struct walk *walk)
     struct finding *finding = finding_new(run);
     if (finding == NULL)
         return;
-    finding->where = where_of(walk);
-    const enum sandbox_stop stop = enter(&run->judging, call_rule, &call);
+    finding->where = walk_where(walk);
+    const enum sandbox_stop stop = call_enter(&run->judging, call_rule, &call);
     if (stop == SANDBOX_SIGNAL)
         verdict_open(finding, &run->judging);
     else if (stop != SANDBOX_DONE)
@@ -237,17 +111,19 @@ static void judge_item(struct run *run, struct walk *walk)
         verdict_not_applicable(finding, &run->judging, call.reason);
     else
         verdict_judged(finding, &run->judging, call.judgement);
-    if (finding->outcome == OUTCOME_FAIL || (finding->outcome == OUTCOME_WARN && !call.judgement->met))
+    if (finding->outcome == OUTCOME_FAIL
+        || (finding->outcome == OUTCOME_WARN && !call.judgement->met))
         finding->mend = mend_of(run, &call);
     if (finding->outcome != OUTCOME_NOT_APPLICABLE && finding->outcome != OUTCOME_PASS)
         finding->caution = run->rule->caution;
 }
 
-static bool out_of_time(const struct run *run)
+/* The rules before this one took all the time, or said all there is room for. */
+static bool spent(const struct judging *judging, long long give_up)
 {
     struct timespec now;
     clock_gettime(CLOCK_MONOTONIC, &now);
-    return now.tv_sec >= run->give_up;
+    return now.tv_sec >= give_up || judging->said > SAID_MOST;
 }
 
 static void visit_item(struct walk *walk, const struct node *missing)
@@ -264,11 +140,11 @@ static void visit_item(struct walk *walk, const struct node *missing)
         verdict_open(finding, &run->judging);
         return;
     }
-    if (out_of_time(run)) {
+    if (spent(&run->judging, run->give_up)) {
         struct finding *finding = finding_new(run);
         if (finding != NULL)
             verdict_broken(finding, &run->judging, run->rule,
-                           "was not run: the rules before it took all the time there is");
+                           "was not run: the rules before it took all the time or room there is");
         return;
     }
     judge_item(run, walk);
@@ -285,6 +161,7 @@ static const struct drop *dropped(const struct profile *profile, const char *rul
 static void judge_rule(struct run *run, const struct rule *rule)
 {
     run->rule = rule;
+    run->judging.said_by_rule = 0;
     run->judging.record = (struct record){0};
     const struct drop *drop = dropped(run->judging.book->profile, rule->id);
     if (drop != NULL) {
@@ -312,7 +189,7 @@ static bool caution_present(struct run *run, const struct caution *caution)
         return true;
     struct call call = {.judging = &run->judging, .function = caution->when};
     run->judging.record = (struct record){0};
-    return enter(&run->judging, call_for_flag, &call) != SANDBOX_DONE || call.present;
+    return call_enter(&run->judging, call_for_flag, &call) != SANDBOX_DONE || call.present;
 }
 
 static const char *caution_text(struct run *run, const struct caution *caution)
@@ -321,7 +198,7 @@ static const char *caution_text(struct run *run, const struct caution *caution)
         return caution->says;
     struct call call = {.judging = &run->judging, .function = caution->says_function};
     run->judging.record = (struct record){0};
-    enter(&run->judging, call_for_text, &call);
+    call_enter(&run->judging, call_for_text, &call);
     return call.text == NULL ? caution->name : call.text;
 }
 
@@ -343,25 +220,28 @@ static void judge_cautions(struct run *run, enum stage stage)
 int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage reached,
           struct result *result)
 {
-    struct run run = {.judging = {.arena = &result->arena, .book = book, .job = job}, .result = result};
+    struct run run = {.judging = {.arena = &result->arena, .book = book, .job = job},
+                      .result = result};
     struct timespec now;
     clock_gettime(CLOCK_MONOTONIC, &now);
     run.give_up = now.tv_sec + JOB_SECONDS;
     sandbox_reset(book->sandbox);
     book->sandbox->user = &run.judging;
     for (const struct rule *r = book->rules; r != NULL; r = r->next) {
-        if (only_stage >= 0 && (int)r->stage != only_stage)
+        if ((only_stage >= 0 && (int)r->stage != only_stage)
+            || (book->watch.only_rule != NULL && strcmp(book->watch.only_rule, r->id) != 0))
             continue;
         run.judging.inspecting = reached >= r->stage && r->stage != STAGE_PERMIT;
         judge_rule(&run, r);
     }
-    judge_cautions(&run, only_stage >= 0 ? (enum stage)only_stage : reached);
+    if (book->watch.only_rule == NULL)
+        judge_cautions(&run, only_stage >= 0 ? (enum stage)only_stage : reached);
     book->sandbox->user = NULL;
     for (size_t i = 0; i < result->finding_count; i++)
         result->counts[result->findings[i].outcome]++;
-    result->caution = "This is a pre-check, not a permit or an inspection. Codes are amended locally "
-                      "and figures may be out of date: confirm every item with the local building "
-                      "department before relying on it.";
+    result->caution = "This is a pre-check, not a permit or an inspection. Codes are amended "
+                      "locally and figures may be out of date: confirm every item with the "
+                      "local building department before relying on it.";
     return result->arena.failed ? -1 : 0;
 }
 
@@ -371,7 +251,16 @@ struct impossible_run {
     const struct impossible *check;
     const char *file;
     struct problems *problems;
+    long long give_up;
+    bool broken;
 };
+
+static void impossible_broken(struct impossible_run *run, const char *message)
+{
+    run->broken = true;
+    problem_at_line(run->problems, PROBLEM_RULES, run->check->file, run->check->line, 0,
+                    "impossible \"%s\": %s", run->check->name, message);
+}
 
 /* The pointer of a path below a node: "existing.layers" -> ".../existing/layers". */
 static const char *pointer_path(struct arena *arena, const char *pointer, const char *path)
@@ -392,21 +281,25 @@ static const char *pointer_path(struct arena *arena, const char *pointer, const 
 static void visit_impossible(struct walk *walk, const struct node *missing)
 {
     struct impossible_run *run = walk->data;
-    if (missing != NULL)
+    if (missing != NULL || run->broken)
         return;
+    if (spent(walk->judging, run->give_up)) {
+        impossible_broken(run, "was not run: those before it took all the time there is");
+        return;
+    }
     struct call call = {.judging = walk->judging, .items = walk->items, .depth = walk->depth,
                         .function = run->check->when, .facts_only = true};
     walk->judging->record = (struct record){0};
-    const enum sandbox_stop stop = enter(walk->judging, call_for_text, &call);
+    const enum sandbox_stop stop = call_enter(walk->judging, call_for_text, &call);
     if (stop == SANDBOX_SIGNAL)
         return;
     if (stop != SANDBOX_DONE) {
-        problem_at_line(run->problems, PROBLEM_RULES, NULL, 0, 0, "impossible \"%s\": %s",
-                        run->check->name, sandbox_message(walk->judging->book->sandbox, stop));
+        impossible_broken(run, sandbox_message(walk->judging->book->sandbox, stop));
     } else if (call.text != NULL) {
         const char *base = walk->depth > 0 ? walk->items[walk->depth - 1].pointer : "";
         problem_at(run->problems, PROBLEM_JOB, run->file,
-                   pointer_path(walk->judging->arena, base, run->check->at), "cannot be: %s", call.text);
+                   pointer_path(walk->judging->arena, base, run->check->at), "cannot be: %s",
+                   call.text);
     }
 }
 
@@ -414,10 +307,14 @@ void judge_impossible(struct rulebook *book, const cJSON *job, const char *file,
                       struct problems *problems)
 {
     struct judging judging = {.arena = &problems->arena, .book = book, .job = job};
+    struct timespec now;
+    clock_gettime(CLOCK_MONOTONIC, &now);
     sandbox_reset(book->sandbox);
     book->sandbox->user = &judging;
     for (const struct impossible *c = book->impossibles; c != NULL; c = c->next) {
-        struct impossible_run run = {c, file, problems};
+        struct impossible_run run = {.check = c, .file = file, .problems = problems,
+                                     .give_up = now.tv_sec + JOB_SECONDS};
+        judging.said_by_rule = 0;
         struct walk walk = {.judging = &judging, .per = c->per, .depth = c->per_depth, .data = &run,
                             .visit = visit_impossible};
         walk_per(&walk);

@@ -47,10 +47,20 @@ struct judging {
     const struct rulebook *book;
     const cJSON *job;
     bool inspecting;           /* the stage of the rule has been reached */
+    size_t said_by_rule;       /* bytes that this rule left in the findings */
+    size_t said;               /* and all rules of this job */
     struct record record;
 };
 
+/* Raises while a file is loaded: there is no job then. */
 struct judging *judging_of(lua_State *lua);
+
+/* What rules put into findings outlives the sandbox and its limits. Counts
+ * bytes about to be kept; raises when one rule keeps too many. After too many
+ * in all, the rules left are not run. Pointers of facts read count in all only:
+ * a rule may well go over many. */
+enum { SAID_BY_RULE_MOST = 1024 * 1024, SAID_MOST = 256 * 1024 * 1024 };
+void count_said(lua_State *lua, size_t bytes);
 
 /* "a", with an item's name or its place: what `where` says. NULL for none. */
 const char *node_name(const struct judging *judging, const struct node *node);
@@ -69,6 +79,17 @@ void bind_job(lua_State *lua);
 void bind_figure(lua_State *lua);
 void bind_compare(lua_State *lua);
 void bind_trade(lua_State *lua);
+void bind_amount(lua_State *lua);
+
+/* Adds the functions of loads, fasteners, ice barrier and purchases to the table
+ * of trade functions on top of the stack. */
+void bind_trade_takeoff(lua_State *lua);
+
+/* And those of roof geometry, wind pressure and nail strength. */
+void bind_trade_wind(lua_State *lua);
+
+/* Adds the arithmetic of flashing to the table on top of the stack. */
+void bind_trade_flashing(lua_State *lua);
 
 /* Pushes a node; a judgement; the figure function. */
 void push_node(lua_State *lua, struct node node);

@@ -21,6 +21,8 @@
 enum {
     RULE_DEEPEST_PER = 3, /* lists within lists */
     RULE_NO_FUNCTION = -1,
+    RULES_MOST = 2000,
+    FIELDS_MOST = 2000,
 };
 
 struct rule {
@@ -30,9 +32,21 @@ struct rule {
     size_t per_depth;                          /* 0: once for the house */
     int applies, judge, mend_function;         /* registry references */
     const char *mend, *caution;
+    bool asks_only; /* is met or stays open: it asks for facts others need */
     const char *file;
     int line;
     struct rule *next;
+};
+
+/* Something to be bought or reckoned with: `eavemark takeoff`. */
+struct quantity {
+    const char *name, *title;
+    const struct field *per[RULE_DEEPEST_PER]; /* as a rule's */
+    size_t per_depth;
+    int applies, amount;                       /* registry references */
+    const char *file;
+    int line;
+    struct quantity *next;
 };
 
 /* A combination of facts that cannot be. */
@@ -42,6 +56,8 @@ struct impossible {
     const struct field *per[RULE_DEEPEST_PER];
     size_t per_depth;
     int when;
+    const char *file;
+    int line;
     struct impossible *next;
 };
 
@@ -54,15 +70,24 @@ struct caution {
     struct caution *next;
 };
 
+/* What the proof wants of a run; all NULL in a check. */
+struct watch {
+    const char *only_rule; /* judge this rule alone, and no cautions */
+    bool *asked;           /* one per figure of the profile: set when a rule asks for it */
+};
+
 struct rulebook {
     struct arena arena;
     struct sandbox *sandbox;
     struct fields fields;
     const struct profile *profile; /* or NULL: fields only; not owned */
     struct rule *rules;            /* by id */
+    size_t rule_count;
+    struct quantity *quantities;   /* as declared */
     struct impossible *impossibles;
     struct caution *cautions;
     struct sources sources;        /* the files loaded, the profile's not included */
+    struct watch watch;
 };
 
 /* Loads rules/fields.lua, the profile's own rule files and rules/ *.lua. With

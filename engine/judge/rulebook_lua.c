@@ -3,6 +3,7 @@
 #include "base/nearest.h"
 #include "base/strings.h"
 #include "judge/judging.h"
+#include "sandbox/keys.h"
 
 #include <lauxlib.h>
 #include <lua.h>
@@ -17,11 +18,13 @@ struct reading {
     struct problems *problems;
     const char *file; /* being run */
     struct strings files;
-    bool out_of_memory;
+    size_t field_count;
 };
 
 static struct reading *reading_of(lua_State *lua)
 {
+    if (!sandbox_of(lua)->loading)
+        luaL_error(lua, "this may be used only while the file is loaded");
     return sandbox_of(lua)->user;
 }
 
@@ -66,10 +69,11 @@ static int refuse(lua_State *lua, const char *format, const char *a, const char 
 static void closed_keys(lua_State *lua, const char *const *known)
 {
     luaL_checktype(lua, 1, LUA_TTABLE);
-    for (lua_pushnil(lua); lua_next(lua, 1) != 0; lua_pop(lua, 1)) {
-        if (lua_type(lua, -2) != LUA_TSTRING)
-            refuse(lua, "every part needs a name%s%s", "", "");
-        const char *key = lua_tostring(lua, -2);
+    const struct keys *keys = keys_push(lua, 1);
+    if (keys->others)
+        refuse(lua, "every part needs a name%s%s", "", "");
+    for (size_t i = 0; i < keys->count; i++) {
+        const char *key = keys->names[i];
         struct nearest nearest;
         nearest_start(&nearest, key);
         bool found = false;
@@ -82,6 +86,7 @@ static void closed_keys(lua_State *lua, const char *const *known)
         if (!found)
             refuse(lua, "unknown key \"%s\"%s", key, "");
     }
+    lua_pop(lua, 1);
 }
 
 static const char *text_of(lua_State *lua, const char *key)
@@ -176,6 +181,8 @@ static int finish_field(lua_State *lua)
 {
     struct reading *reading = reading_of(lua);
     struct field spec = {0};
+    if (++reading->field_count > FIELDS_MOST)
+        return luaL_error(lua, "more than %d fields", FIELDS_MOST);
     closed_keys(lua, FIELD_KEYS);
     const char *type = need_text(lua, "type");
     const int known = field_type_by_word(type);
@@ -231,16 +238,16 @@ static size_t read_per(lua_State *lua, const struct field *per[RULE_DEEPEST_PER]
 /* rule "topic.thing" { ... } ---------------------------------------------------- */
 
 static const char *const RULE_KEYS[] = {"title", "stage", "per", "applies", "judge", "mend",
-                                        "caution", NULL};
+                                        "caution", "asks_only", NULL};
 
 static void check_rule_id(lua_State *lua, const char *id)
 {
     const char *dot = strchr(id, '.');
     if (dot == NULL || dot == id || dot[1] == '\0' || strlen(id) > 80)
         refuse(lua, "a rule is named topic.thing%s%s", "", "");
-    for (const char *at = id; *at != '\0'; at++)
-        if (strchr("abcdefghijklmnopqrstuvwxyz0123456789_.", *at) == NULL)
-            refuse(lua, "a rule's name holds a-z, 0-9, _ and one dot%s%s", "", "");
+    if (strspn(id, "abcdefghijklmnopqrstuvwxyz0123456789_.") != lua_rawlen(lua, lua_upvalueindex(1))
+        || strchr(dot + 1, '.') != NULL)
+        refuse(lua, "a rule's name holds a-z, 0-9, _ and one dot%s%s", "", "");
     for (const struct rule *r = reading_of(lua)->book->rules; r != NULL; r = r->next)
         if (strcmp(r->id, id) == 0)
             refuse(lua, "is already a rule, in %s%s", r->file, "");
@@ -253,6 +260,7 @@ static void rule_insert(struct rulebook *book, struct rule *rule)
         at = &(*at)->next;
     rule->next = *at;
     *at = rule;
+    book->rule_count++;
 }
 
 static int finish_rule(lua_State *lua)
@@ -261,6 +269,8 @@ static int finish_rule(lua_State *lua)
     const char *id = declared_name(lua);
     closed_keys(lua, RULE_KEYS);
     check_rule_id(lua, id);
+    if (reading->book->rule_count == RULES_MOST)
+        return luaL_error(lua, "more than %d rules", RULES_MOST);
     struct rule *rule = arena_alloc(arena_of(lua), sizeof(*rule));
     if (rule == NULL)
         return luaL_error(lua, "out of memory");
@@ -268,6 +278,7 @@ static int finish_rule(lua_State *lua)
     rule->title = need_text(lua, "title");
     rule->stage = stage_of(lua, need_text(lua, "stage"));
     rule->caution = text_of(lua, "caution");
+    rule->asks_only = flag_of(lua, "asks_only");
     rule->per_depth = read_per(lua, rule->per);
     rule->applies = function_of(lua, "applies");
     rule->judge = function_of(lua, "judge");
@@ -294,6 +305,39 @@ static int start_rule(lua_State *lua)
     return start(lua, finish_rule);
 }
 
+/* quantity "..." { ... } ---------------------------------------------------------- */
+
+static const char *const QUANTITY_KEYS[] = {"title", "per", "applies", "amount", NULL};
+
+static int finish_quantity(lua_State *lua)
+{
+    struct reading *reading = reading_of(lua);
+    closed_keys(lua, QUANTITY_KEYS);
+    struct quantity **at = &reading->book->quantities;
+    for (; *at != NULL; at = &(*at)->next)
+        if (strcmp((*at)->name, declared_name(lua)) == 0)
+            return refuse(lua, "is already a quantity, in %s%s", (*at)->file, "");
+    struct quantity *quantity = arena_alloc(arena_of(lua), sizeof(*quantity));
+    if (quantity == NULL)
+        return luaL_error(lua, "out of memory");
+    quantity->name = arena_copy(arena_of(lua), declared_name(lua));
+    quantity->title = need_text(lua, "title");
+    quantity->per_depth = read_per(lua, quantity->per);
+    quantity->applies = function_of(lua, "applies");
+    quantity->amount = function_of(lua, "amount");
+    if (quantity->amount == RULE_NO_FUNCTION)
+        return refuse(lua, "has no amount function%s%s", "", "");
+    quantity->file = reading->file;
+    quantity->line = (int)lua_tointeger(lua, lua_upvalueindex(2));
+    *at = quantity;
+    return 0;
+}
+
+static int start_quantity(lua_State *lua)
+{
+    return start(lua, finish_quantity);
+}
+
 /* impossible "..." { ... } -------------------------------------------------------- */
 
 static const char *const IMPOSSIBLE_KEYS[] = {"at", "per", "when", NULL};
@@ -305,6 +349,8 @@ static int finish_impossible(lua_State *lua)
     if (check == NULL)
         return luaL_error(lua, "out of memory");
     check->name = arena_copy(arena_of(lua), declared_name(lua));
+    check->file = reading_of(lua)->file;
+    check->line = (int)lua_tointeger(lua, lua_upvalueindex(2));
     check->at = need_text(lua, "at");
     check->per_depth = read_per(lua, check->per);
     check->when = function_of(lua, "when");
@@ -406,6 +452,7 @@ static int define(lua_State *lua)
     static const struct luaL_Reg names[] = {
         {"field", start_field},
         {"rule", start_rule},
+        {"quantity", start_quantity},
         {"impossible", start_impossible},
         {"caution", start_caution},
         {NULL, NULL},
@@ -417,6 +464,7 @@ static int define(lua_State *lua)
     bind_job(lua);
     bind_compare(lua);
     bind_trade(lua);
+    bind_amount(lua);
     return 0;
 }
 
@@ -425,11 +473,9 @@ static void say_stop(struct reading *reading, enum sandbox_stop stop)
     struct sandbox *sandbox = reading->book->sandbox;
     if (reading->book->arena.failed || reading->book->fields.arena.failed)
         problem_out_of_memory(reading->problems);
-    else if (stop == SANDBOX_ERROR) /* its message begins with FILE:LINE: */
-        problem_at_line(reading->problems, PROBLEM_RULES, NULL, 0, 0, "%s",
-                        sandbox_message(sandbox, stop));
     else
-        problem_at_line(reading->problems, PROBLEM_RULES, reading->file, 0, 0, "%s",
+        problem_at_line(reading->problems, PROBLEM_RULES,
+                        sandbox_place(sandbox, stop, reading->file), 0, 0, "%s",
                         sandbox_message(sandbox, stop));
 }
 
@@ -445,13 +491,16 @@ static void run_file(struct reading *reading, const char *path)
         sandbox_run(book->sandbox, source->text, source->length, source->path);
     if (stop != SANDBOX_DONE)
         say_stop(reading, stop);
+    else if (heap_used(&book->sandbox->heap) > SANDBOX_LOAD_BYTES) /* each file had that much */
+        say_stop(reading, SANDBOX_MEMORY);
 }
 
 static void note_file(void *data, const char *path)
 {
     struct reading *reading = data;
     if (strcmp(path, "rules/fields.lua") != 0)
-        strings_add(&reading->files, &reading->book->arena, arena_copy(&reading->book->arena, path));
+        strings_add(&reading->files, &reading->book->arena,
+                    arena_copy(&reading->book->arena, path));
 }
 
 static void load_rules(struct reading *reading)
@@ -460,9 +509,19 @@ static void load_rules(struct reading *reading)
     for (size_t i = 0; i < profile->rule_file_count; i++)
         run_file(reading, profile->rule_files[i]);
     if (home_each(reading->home, "rules", ".lua", 0, note_file, reading) != 0)
-        problem_at_line(reading->problems, PROBLEM_RULES, "rules", 0, 0, "cannot be read as a folder");
+        problem_at_line(reading->problems, PROBLEM_RULES, "rules", 0, 0,
+                        "cannot be read as a folder");
     for (size_t i = 0; i < reading->files.count; i++)
         run_file(reading, reading->files.items[i]);
+}
+
+static void check_references(struct reading *reading)
+{
+    const char *why = "out of memory";
+    const struct field *dangling = fields_dangling(&reading->book->fields, &why);
+    if (dangling != NULL)
+        problem_at_line(reading->problems, PROBLEM_RULES, dangling->file, 0, 0, "\"%s\": %s",
+                        dangling->path, why);
 }
 
 static void check_drops(const struct reading *reading)
@@ -506,6 +565,8 @@ struct rulebook *rulebook_load(const char *home, const struct profile *profile,
         load_rules(&reading);
         check_drops(&reading);
     }
+    if (problems->count == before)
+        check_references(&reading);
     book->sandbox->user = NULL;
     if (book->arena.failed || sandbox_keep(book->sandbox) != 0)
         problem_out_of_memory(problems);

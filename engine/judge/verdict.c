@@ -36,6 +36,8 @@ static void take_record(struct finding *finding, struct judging *judging)
     finding->read_count = record->reads.count;
     finding->work = record->work.items;
     finding->work_count = record->work.count;
+    finding->figures = record->figures;
+    finding->figure_count = record->figure_count;
     struct cite *cites = arena_array(judging->arena, record->figure_count + 1, sizeof(*cites));
     if (cites == NULL)
         return;
@@ -228,6 +230,13 @@ void verdict_dropped(struct finding *finding, struct judging *judging, const str
         finding->says = "";
 }
 
+void verdict_given(struct finding *finding, struct judging *judging, const char *says)
+{
+    take_record(finding, judging);
+    finding->outcome = OUTCOME_PASS;
+    finding->says = says != NULL ? says : "";
+}
+
 void verdict_broken(struct finding *finding, struct judging *judging, const struct rule *rule,
                     const char *message)
 {
@@ -235,7 +244,8 @@ void verdict_broken(struct finding *finding, struct judging *judging, const stru
     take_record(finding, judging);
     finding->outcome = OUTCOME_BROKEN;
     snprintf(place, sizeof(place), ":%d", rule->line);
-    finding->says = arena_format(judging->arena, "The rule itself erred (%s%s): %s", rule->file, place,
+    finding->says = arena_format(judging->arena, "The rule itself erred (%s%s): %s", rule->file,
+                                 place,
                                  message);
     if (finding->says == NULL)
         finding->says = "";

@@ -19,6 +19,9 @@ void verdict_not_applicable(struct finding *finding, struct judging *judging, co
 /* The place dropped the rule. */
 void verdict_dropped(struct finding *finding, struct judging *judging, const struct drop *drop);
 
+/* A quantity was reckoned: nothing was compared. says may be NULL. */
+void verdict_given(struct finding *finding, struct judging *judging, const char *says);
+
 /* The rule erred. */
 void verdict_broken(struct finding *finding, struct judging *judging, const struct rule *rule,
                     const char *message);

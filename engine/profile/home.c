@@ -114,7 +114,11 @@ const struct source *home_read(const char *home, const char *path, struct arena 
     }
     char *text = NULL;
     size_t length = 0;
-    const enum file_result result = file_read(&text, &length, full, SOURCE_LARGEST);
+    /* Opening a pipe would wait for someone to write into it. */
+    struct stat about;
+    enum file_result result = FILE_NOT_A_FILE;
+    if (stat(full, &about) == 0 && S_ISREG(about.st_mode))
+        result = file_read(&text, &length, full, SOURCE_LARGEST);
     free(full);
     const struct source *source = NULL;
     if (result != FILE_READ)
@@ -205,9 +209,24 @@ void sources_fingerprint(struct sources *sources, char out[65])
         snprintf(out + 2 * i, 3, "%02x", digest[i]);
 }
 
-int source_line(const struct source *source, const char *needle)
+/* The place stands in a line that begins with "--". */
+static bool in_comment(const char *text, const char *place)
 {
-    const char *found = strstr(source->text, needle);
+    while (place > text && place[-1] != '\n')
+        place--;
+    return strncmp(place + strspn(place, " \t"), "--", 2) == 0;
+}
+
+int source_line(const struct source *source, const char *needle, int from)
+{
+    const char *start = source->text;
+    for (int line = 1; line < from && start != NULL; line++) {
+        start = strchr(start, '\n');
+        start = start == NULL ? NULL : start + 1;
+    }
+    const char *found = start == NULL ? NULL : strstr(start, needle);
+    while (found != NULL && in_comment(source->text, found))
+        found = strstr(found + 1, needle);
     if (found == NULL)
         return 0;
     int line = 1;

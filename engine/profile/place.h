@@ -13,11 +13,14 @@
 
 #include <stdbool.h>
 
+enum { PLACE_FIGURES_MOST = 2000, PLACE_EDITIONS_MOST = 200 }; /* of one file */
+
 /* A figure as one place gives it; parts left out are NULL. */
 struct entry {
     const char *name;
     struct value value; /* VALUE_NONE: only the citation is restated */
     const char *sense, *cite, *status, *source, *disputed;
+    const char *file;
     int line;
     struct entry *next;
 };
@@ -33,6 +36,8 @@ struct block {
     const char *id, *title, *follows, *code, *edition, *as_seen, *rules;
     bool invented, model;
     long from, to; /* 0: no beginning, no end */
+    const char **parts; /* files beside this one with more of its figures */
+    size_t part_count;
     struct entry *entries;
     struct entry_drop *drops;
     int line;

@@ -2,6 +2,7 @@
 
 #include "base/date.h"
 #include "base/nearest.h"
+#include "sandbox/keys.h"
 #include "sandbox/sandbox.h"
 
 #include <lauxlib.h>
@@ -17,6 +18,9 @@ struct loading {
     struct place *place;
     const char *id;
     struct block *block; /* being read */
+    const struct source *source; /* the file being run: the place's own, or a part */
+    int editions;
+    size_t figures;
 };
 
 static struct loading *loading_of(lua_State *lua)
@@ -33,7 +37,7 @@ static void say(struct loading *loading, int line, const char *format, const cha
 #pragma GCC diagnostic ignored "-Wformat-nonliteral"
     snprintf(message, sizeof(message), format, a, b);
 #pragma GCC diagnostic pop
-    problem_at_line(loading->problems, PROBLEM_RULES, loading->place->source->path, line, 0, "%s",
+    problem_at_line(loading->problems, PROBLEM_RULES, loading->source->path, line, 0, "%s",
                     message);
 }
 
@@ -47,7 +51,9 @@ static const char *text_of(lua_State *lua, int index, const char *key, int line)
 {
     const char *text = NULL;
     lua_getfield(lua, index, key);
-    if (lua_type(lua, -1) == LUA_TSTRING)
+    if (lua_type(lua, -1) == LUA_TSTRING && strlen(lua_tostring(lua, -1)) != lua_rawlen(lua, -1))
+        say(loading_of(lua), line, "%s must not hold a zero byte%s", key, "");
+    else if (lua_type(lua, -1) == LUA_TSTRING)
         text = copy_string(lua, -1);
     else if (!lua_isnil(lua, -1))
         say(loading_of(lua), line, "%s must be a text%s", key, "");
@@ -78,10 +84,9 @@ static long date_of(lua_State *lua, int index, const char *key)
 /* Refuses keys outside a closed list, naming the nearest. index is absolute. */
 static void closed_keys(lua_State *lua, int index, const char *const *known, int line)
 {
-    for (lua_pushnil(lua); lua_next(lua, index) != 0; lua_pop(lua, 1)) {
-        if (lua_type(lua, -2) != LUA_TSTRING)
-            continue;
-        const char *key = lua_tostring(lua, -2);
+    const struct keys *keys = keys_push(lua, index);
+    for (size_t i = 0; i < keys->count; i++) {
+        const char *key = keys->names[i];
         struct nearest nearest;
         nearest_start(&nearest, key);
         bool found = false;
@@ -92,10 +97,12 @@ static void closed_keys(lua_State *lua, int index, const char *const *known, int
         if (found)
             continue;
         if (nearest.name != NULL)
-            say(loading_of(lua), line, "unknown key \"%s\"; did you mean \"%s\"?", key, nearest.name);
+            say(loading_of(lua), line, "unknown key \"%s\"; did you mean \"%s\"?", key,
+                nearest.name);
         else
             say(loading_of(lua), line, "unknown key \"%s\"%s", key, "");
     }
+    lua_pop(lua, 1);
 }
 
 static const char *const SENSES[] = {"at_least", "at_most", "equals", "one_of", "none_of",
@@ -166,11 +173,15 @@ static int line_of_name(struct loading *loading, const char *name)
 {
     char quoted[160];
     snprintf(quoted, sizeof(quoted), "[\"%s\"]", name);
-    const int line = source_line(loading->place->source, quoted);
+    const bool own = loading->source == loading->place->source;
+    int line = source_line(loading->source, quoted, own ? loading->block->line : 1);
+    if (line == 0) /* written above its block, in a table of its own */
+        line = source_line(loading->source, quoted, 1);
     return line > 0 ? line : loading->block->line;
 }
 
-static const char *const FIGURE_KEYS[] = {"unit", "sense", "cite", "status", "source", "disputed", NULL};
+static const char *const FIGURE_KEYS[] = {"unit", "sense", "cite", "status", "source", "disputed",
+                                          NULL};
 
 /* Reads the figure on top of the stack. */
 static void read_figure(lua_State *lua, const char *name)
@@ -181,10 +192,16 @@ static void read_figure(lua_State *lua, const char *name)
         luaL_error(lua, "out of memory");
     const int line = line_of_name(loading, name);
     const int table = lua_gettop(lua);
+    for (const struct entry *e = loading->block->entries; e != NULL; e = e->next)
+        if (strcmp(e->name, name) == 0)
+            say(loading, line, "figure \"%s\" is given twice; the other is in %s", name, e->file);
     entry->name = arena_copy(loading->arena, name);
+    entry->file = loading->source->path;
     entry->line = line;
-    entry->next = loading->block->entries;
-    loading->block->entries = entry;
+    struct entry **at = &loading->block->entries;
+    while (*at != NULL)
+        at = &(*at)->next;
+    *at = entry;
     if (!lua_istable(lua, table)) {
         say(loading, line, "figure \"%s\" must be written { value, cite = ... }%s", name, "");
         return;
@@ -201,20 +218,81 @@ static void read_figure(lua_State *lua, const char *name)
     one_of_words(loading, "status", entry->status, STATUSES, line);
 }
 
+/* Reads the table of figures at index (absolute). */
+static void read_figure_table(lua_State *lua, int index)
+{
+    struct loading *loading = loading_of(lua);
+    const struct keys *names = keys_push(lua, index);
+    if (names->others)
+        say(loading, loading->block->line, "figures: every figure needs a name%s%s", "", "");
+    loading->figures += names->count;
+    if (loading->figures > PLACE_FIGURES_MOST)
+        luaL_error(lua, "more than %d figures", PLACE_FIGURES_MOST);
+    for (size_t i = 0; i < names->count; i++) {
+        lua_getfield(lua, index, names->names[i]);
+        read_figure(lua, names->names[i]);
+        lua_pop(lua, 1);
+    }
+    lua_pop(lua, 1);
+}
+
 static void read_figures(lua_State *lua, int index)
 {
     struct loading *loading = loading_of(lua);
     lua_getfield(lua, index, "figures");
-    if (lua_istable(lua, -1)) {
-        const int figures = lua_gettop(lua);
-        for (lua_pushnil(lua); lua_next(lua, figures) != 0; lua_pop(lua, 1)) {
-            if (lua_type(lua, -2) != LUA_TSTRING)
-                say(loading, loading->block->line, "figures: every figure needs a name%s%s", "", "");
-            else
-                read_figure(lua, lua_tostring(lua, -2));
-        }
-    } else if (!lua_isnil(lua, -1)) {
+    if (lua_istable(lua, -1))
+        read_figure_table(lua, lua_gettop(lua));
+    else if (!lua_isnil(lua, -1))
         say(loading, loading->block->line, "figures must be a table%s%s", "", "");
+    lua_pop(lua, 1);
+}
+
+/* figures { ... }: what a part file says, for the block that names it. */
+static int part_figures(lua_State *lua)
+{
+    if (loading_of(lua)->source == loading_of(lua)->place->source)
+        return luaL_error(lua, "figures { } belongs in a part; here write figures = { }");
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    lua_settop(lua, 1);
+    read_figure_table(lua, 1);
+    return 0;
+}
+
+static void read_parts(lua_State *lua, int index)
+{
+    struct loading *loading = loading_of(lua);
+    lua_getfield(lua, index, "parts");
+    if (!lua_isnil(lua, -1) && !lua_istable(lua, -1))
+        say(loading, loading->block->line, "parts must be a list of file names%s%s", "", "");
+    if (lua_istable(lua, -1)) {
+        const size_t count = (size_t)lua_rawlen(lua, -1);
+        loading->block->parts = arena_array(loading->arena, count + 1, sizeof(char *));
+        if (loading->block->parts == NULL)
+            luaL_error(lua, "out of memory");
+        for (size_t i = 1; i <= count; i++) {
+            lua_rawgeti(lua, -1, (lua_Integer)i);
+            luaL_checkstring(lua, -1);
+            loading->block->parts[loading->block->part_count++] = copy_string(lua, -1);
+            lua_pop(lua, 1);
+        }
+    }
+    lua_pop(lua, 1);
+}
+
+/* Puts one drop before those already read. */
+static void read_drop(lua_State *lua, int drops, const char *rule)
+{
+    struct loading *loading = loading_of(lua);
+    lua_getfield(lua, drops, rule);
+    if (lua_type(lua, -1) != LUA_TSTRING) {
+        say(loading, loading->block->line, "drop is written [\"rule\"] = \"why\"%s%s", "", "");
+    } else {
+        struct entry_drop *drop = arena_alloc(loading->arena, sizeof(*drop));
+        if (drop == NULL)
+            luaL_error(lua, "out of memory");
+        *drop = (struct entry_drop){arena_copy(loading->arena, rule), copy_string(lua, -1),
+                                    line_of_name(loading, rule), loading->block->drops};
+        loading->block->drops = drop;
     }
     lua_pop(lua, 1);
 }
@@ -226,24 +304,20 @@ static void read_drops(lua_State *lua, int index)
     const int drops = lua_gettop(lua);
     if (!lua_isnil(lua, drops) && !lua_istable(lua, drops))
         say(loading, loading->block->line, "drop must be a table%s%s", "", "");
-    for (lua_pushnil(lua); lua_istable(lua, drops) && lua_next(lua, drops) != 0; lua_pop(lua, 1)) {
-        if (lua_type(lua, -2) != LUA_TSTRING || lua_type(lua, -1) != LUA_TSTRING) {
+    if (lua_istable(lua, drops)) {
+        const struct keys *rules = keys_push(lua, drops);
+        if (rules->others)
             say(loading, loading->block->line, "drop is written [\"rule\"] = \"why\"%s%s", "", "");
-            continue;
-        }
-        struct entry_drop *drop = arena_alloc(loading->arena, sizeof(*drop));
-        if (drop == NULL)
-            luaL_error(lua, "out of memory");
-        *drop = (struct entry_drop){copy_string(lua, -2), copy_string(lua, -1),
-                                    line_of_name(loading, lua_tostring(lua, -2)),
-                                    loading->block->drops};
-        loading->block->drops = drop;
+        for (size_t i = rules->count; i-- > 0;)
+            read_drop(lua, drops, rules->names[i]);
     }
     lua_settop(lua, drops - 1);
 }
 
-static const char *const BLOCK_KEYS[] = {"title", "invented", "model", "follows", "from", "to", "code",
-                                         "edition", "as_seen", "figures", "drop", "rules", NULL};
+static const char *const BLOCK_KEYS[] = {"title", "invented", "model", "follows", "from", "to",
+                                         "code",
+                                         "edition", "as_seen", "figures", "parts", "drop", "rules",
+                                         NULL};
 
 static void read_block(lua_State *lua, int index)
 {
@@ -264,8 +338,11 @@ static void read_block(lua_State *lua, int index)
     if (block->title == NULL)
         say(loading, line, "jurisdiction \"%s\" has no title%s", block->id, "");
     if (block->from != 0 && block->to != 0 && block->to <= block->from)
-        say(loading, line, "jurisdiction \"%s\" ends before it begins%s", block->id, "");
+        say(loading, line,
+            "jurisdiction \"%s\" ends before it begins: `to` must be later than `from`%s",
+            block->id, "");
     read_figures(lua, index);
+    read_parts(lua, index);
     read_drops(lua, index);
 }
 
@@ -275,6 +352,8 @@ static int take_block(lua_State *lua)
     struct loading *loading = loading_of(lua);
     luaL_checktype(lua, 1, LUA_TTABLE);
     lua_settop(lua, 1);
+    if (++loading->editions > PLACE_EDITIONS_MOST)
+        return luaL_error(lua, "more than %d editions", PLACE_EDITIONS_MOST);
     struct block *block = arena_alloc(loading->arena, sizeof(*block));
     if (block == NULL)
         return luaL_error(lua, "out of memory");
@@ -295,7 +374,8 @@ static int jurisdiction(lua_State *lua)
     struct loading *loading = loading_of(lua);
     const char *id = luaL_checkstring(lua, 1);
     if (strcmp(id, loading->id) != 0)
-        return luaL_error(lua, "this file is \"%s\", but it says jurisdiction \"%s\"", loading->id, id);
+        return luaL_error(lua, "this file is \"%s\", but it says jurisdiction \"%s\"",
+                          loading->id, id);
     lua_Debug about;
     lua_Integer line = 0;
     if (lua_getstack(lua, 1, &about) && lua_getinfo(lua, "l", &about))
@@ -309,6 +389,8 @@ static int define(lua_State *lua)
 {
     lua_pushcfunction(lua, jurisdiction);
     sandbox_define(lua, "jurisdiction");
+    lua_pushcfunction(lua, part_figures);
+    sandbox_define(lua, "figures");
     return 0;
 }
 
@@ -322,31 +404,59 @@ static void settle_dates(struct loading *loading)
         if (b->next->from < b->to || b->next->from == b->from) {
             char day[16];
             date_write(b->next->from, day);
-            say(loading, b->next->line, "jurisdiction \"%s\": two editions both cover %s", b->id, day);
+            say(loading, b->next->line, "jurisdiction \"%s\": two editions both cover %s; give the "
+                "earlier one a `to`, the first day it no longer binds", b->id, day);
         }
     }
 }
 
-static void run_file(struct loading *loading)
+static bool run_source(struct loading *loading, struct sandbox *sandbox,
+                       const struct source *source)
 {
-    const struct source *source = loading->place->source;
+    loading->source = source;
+    const enum sandbox_stop stop =
+        sandbox_run(sandbox, source->text, source->length, source->path);
+    if (stop != SANDBOX_DONE)
+        problem_at_line(loading->problems, PROBLEM_RULES,
+                        sandbox_place(sandbox, stop, source->path), 0, 0, "%s",
+                        sandbox_message(sandbox, stop));
+    return stop == SANDBOX_DONE;
+}
+
+/* The parts a block names lie beside its own file. */
+static void run_parts(struct loading *loading, struct sandbox *sandbox, const char *home,
+                      struct sources *sources)
+{
+    const char *own = loading->place->source->path;
+    for (struct block *b = loading->place->blocks; b != NULL; b = b->next) {
+        for (size_t i = 0; i < b->part_count; i++) {
+            const char *path = arena_format(loading->arena, "%.*s/%s",
+                                            (int)(strrchr(own, '/') - own), own, b->parts[i]);
+            const struct source *source =
+                path == NULL ? NULL
+                             : home_read(home, path, loading->arena, sources, loading->problems);
+            loading->block = b;
+            if (source == NULL || !run_source(loading, sandbox, source))
+                return;
+        }
+    }
+    loading->source = loading->place->source;
+}
+
+static void run_files(struct loading *loading, const char *home, struct sources *sources)
+{
     struct sandbox *sandbox = sandbox_open();
     if (sandbox == NULL) {
         problem_out_of_memory(loading->problems);
         return;
     }
     sandbox->user = loading;
-    enum sandbox_stop stop = sandbox_setup(sandbox, define, NULL);
-    if (stop == SANDBOX_DONE)
-        stop = sandbox_run(sandbox, source->text, source->length, source->path);
+    if (sandbox_setup(sandbox, define, NULL) != SANDBOX_DONE)
+        problem_out_of_memory(loading->problems);
+    else if (run_source(loading, sandbox, loading->place->source))
+        run_parts(loading, sandbox, home, sources);
     if (loading->arena->failed)
         problem_out_of_memory(loading->problems);
-    else if (stop == SANDBOX_ERROR) /* the message begins with FILE:LINE: */
-        problem_at_line(loading->problems, PROBLEM_RULES, NULL, 0, 0, "%s",
-                        sandbox_message(sandbox, stop));
-    else if (stop != SANDBOX_DONE)
-        problem_at_line(loading->problems, PROBLEM_RULES, source->path, 0, 0, "%s",
-                        sandbox_message(sandbox, stop));
     sandbox_close(sandbox);
 }
 
@@ -363,8 +473,10 @@ struct place *place_load(const char *home, const char *id, struct arena *arena,
     place->source = home_read(home, path, arena, sources, problems);
     if (place->source == NULL)
         return NULL;
-    struct loading loading = {arena, problems, place, id, NULL};
-    run_file(&loading);
+    struct loading loading = {.arena = arena, .problems = problems, .place = place, .id = id,
+                              .source = place->source};
+    run_files(&loading, home, sources);
+    loading.source = place->source;
     settle_dates(&loading);
     if (place->blocks == NULL && problems->count == before && !problems->out_of_memory)
         problem_at_line(problems, PROBLEM_RULES, path, 1, 0, "declares no jurisdiction");

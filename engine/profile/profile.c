@@ -20,21 +20,22 @@ struct resolving {
     size_t depth;
 };
 
-static bool is_id(const char *id)
+bool profile_is_id(const char *id)
 {
-    if (id[0] == '\0' || id[0] == '/' || strlen(id) > 120 || strstr(id, "..") != NULL
-        || strstr(id, "//") != NULL)
+    if (id[0] == '\0' || id[0] == '/' || id[strlen(id) - 1] == '/' || strlen(id) > 120
+        || strstr(id, "..") != NULL || strstr(id, "//") != NULL)
         return false;
     for (const char *at = id; *at != '\0'; at++)
-        if (!islower((unsigned char)*at) && !isdigit((unsigned char)*at) && strchr("/-_", *at) == NULL)
+        if (!islower((unsigned char)*at) && !isdigit((unsigned char)*at)
+            && strchr("/-_", *at) == NULL)
             return false;
     return true;
 }
 
-static bool exists(const char *home, const char *id)
+bool profile_exists(const char *home, const char *id)
 {
     char path[256];
-    if (!is_id(id))
+    if (!profile_is_id(id))
         return false;
     snprintf(path, sizeof(path), "jurisdictions/%s.lua", id);
     return home_has(home, path);
@@ -42,7 +43,7 @@ static bool exists(const char *home, const char *id)
 
 /* Near names ---------------------------------------------------------------- */
 
-enum { NEAR_NAMES = 5, NEAR_BYTES = 128 };
+enum { NEAR_NAMES = 5, NEAR_BYTES = PROFILE_NEAR_BYTES / NEAR_NAMES };
 
 struct near {
     const char *wanted;
@@ -84,8 +85,7 @@ static void near_offer(void *data, const char *path)
     near->distances[at] = distance;
 }
 
-/* "a, b, c" of the nearest ids, into text. */
-static void near_names(const char *home, const char *wanted, char *text, size_t size)
+void profile_near_names(const char *home, const char *wanted, char *text, size_t size)
 {
     struct near near = {.wanted = wanted};
     text[0] = '\0';
@@ -98,8 +98,8 @@ static void near_names(const char *home, const char *wanted, char *text, size_t 
 
 static void say_unknown(struct resolving *r, const char *id)
 {
-    char names[NEAR_NAMES * NEAR_BYTES];
-    near_names(r->home, id, names, sizeof(names));
+    char names[PROFILE_NEAR_BYTES];
+    profile_near_names(r->home, id, names, sizeof(names));
     problem_at(r->problems, PROBLEM_JOB, r->job_file, "/jurisdiction",
                "no jurisdiction is named \"%s\"; the nearest are: %s", id,
                names[0] == '\0' ? "(none found: is this the right --home?)" : names);
@@ -138,7 +138,8 @@ static void say_no_edition(struct resolving *r, const struct place *place)
         if (b->to != 0)
             date_write(b->to, to);
         const size_t used = strlen(dates);
-        snprintf(dates + used, sizeof(dates) - used, "%sfrom %s to %s", used == 0 ? "" : "; ", from, to);
+        snprintf(dates + used, sizeof(dates) - used, "%sfrom %s to %s", used == 0 ? "" : "; ",
+                 from, to);
     }
     date_write(r->date, day);
     problem_at(r->problems, PROBLEM_JOB, r->job_file, "/date",
@@ -164,9 +165,9 @@ static bool may_follow(struct resolving *r, const char *id)
                         "follows too long a chain: %s", chain);
         return false;
     }
-    if (!exists(r->home, id)) {
-        char names[NEAR_NAMES * NEAR_BYTES];
-        near_names(r->home, id, names, sizeof(names));
+    if (!profile_exists(r->home, id)) {
+        char names[PROFILE_NEAR_BYTES];
+        profile_near_names(r->home, id, names, sizeof(names));
         problem_at_line(r->problems, PROBLEM_RULES, place->source->path, child->line, 0,
                         "follows \"%s\", which does not exist (%s); the nearest are: %s", id, chain,
                         names);
@@ -222,7 +223,7 @@ static bool same_text(const char *a, const char *b)
     return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
 }
 
-static bool same_value(const struct value *a, const struct value *b)
+bool profile_same_value(const struct value *a, const struct value *b)
 {
     if (a->kind != b->kind || a->set_count != b->set_count)
         return false;
@@ -232,10 +233,10 @@ static bool same_value(const struct value *a, const struct value *b)
     return a->number == b->number && a->yes == b->yes;
 }
 
-static void say_figure(struct resolving *r, size_t level, const struct entry *entry,
-                       const char *what, const char *hint)
+static void say_figure(struct resolving *r, const struct entry *entry, const char *what,
+                       const char *hint)
 {
-    problem_at_line(r->problems, PROBLEM_RULES, r->places[level]->source->path, entry->line, 0,
+    problem_at_line(r->problems, PROBLEM_RULES, entry->file, entry->line, 0,
                     "figure \"%s\" %s%s", entry->name, what, hint);
 }
 
@@ -270,7 +271,7 @@ static bool figure_is_whole(struct resolving *r, size_t level, const struct entr
     char what[256];
     snprintf(what, sizeof(what), "is not given by what this follows, and to be a new one lacks %s",
              missing);
-    say_figure(r, level, entry, what, hint);
+    say_figure(r, entry, what, hint);
     return false;
 }
 
@@ -291,18 +292,19 @@ static bool figure_may_move(struct resolving *r, size_t level, const struct entr
 {
     const struct block *block = r->blocks[level];
     if (entry->sense != NULL && strcmp(entry->sense, figure->sense) != 0)
-        say_figure(r, level, entry, "changes the sense; it binds ", figure->sense);
+        say_figure(r, entry, "changes the sense; leave it out, or write what it is: ",
+                   figure->sense);
     else if (entry->value.unit != NULL && !same_text(entry->value.unit, figure->value.unit))
-        say_figure(r, level, entry, "changes the unit; it is in ",
+        say_figure(r, entry, "changes the unit; leave it out, and give the value in: ",
                    figure->value.unit == NULL ? "none" : figure->value.unit);
     else if (entry->value.kind != VALUE_NONE && entry->value.kind != figure->value.kind)
-        say_figure(r, level, entry, "changes its kind of value", " (number, true/false or set)");
+        say_figure(r, entry, "changes its kind of value", " (number, true/false or set)");
     else if (entry->cite == NULL)
-        say_figure(r, level, entry, "has no citation: write cite = \"...\"", "");
+        say_figure(r, entry, "has no citation: write cite = \"...\"", "");
     else if (entry->value.kind != VALUE_NONE && entry->status == NULL && !block->invented)
-        say_figure(r, level, entry, "has no status: write status = \"seen\" (or how it is known)", "");
+        say_figure(r, entry, "has no status: write status = \"seen\" (or how it is known)", "");
     else if (entry->value.kind != VALUE_NONE && entry->source == NULL && !block->invented)
-        say_figure(r, level, entry, "has no source: write source = \"...\"", "");
+        say_figure(r, entry, "has no source: write source = \"...\"", "");
     else
         return true;
     return false;
@@ -316,7 +318,7 @@ static void figure_move(struct resolving *r, size_t level, const struct entry *e
     const struct block *block = r->blocks[level];
     if (entry->value.kind != VALUE_NONE) {
         const char *unit = figure->value.unit;
-        if (!block->model && !same_value(&entry->value, &figure->value)) {
+        if (!block->model && !profile_same_value(&entry->value, &figure->value)) {
             figure->moved = true;
             figure->amended.by = block->title;
             figure->amended.from = figure->value;
@@ -418,6 +420,7 @@ static void lay_heading(struct resolving *r)
     profile->id = nearest->id;
     profile->title = nearest->title;
     profile->invented = nearest->invented;
+    profile->model = nearest->model;
     profile->chain = arena_array(&profile->arena, r->depth, sizeof(char *));
     if (profile->chain == NULL)
         return;
@@ -437,7 +440,7 @@ struct profile *profile_resolve(const char *home, const char *id, long date,
                                 const char *job_file, struct problems *problems)
 {
     struct resolving r = {.home = home, .job_file = job_file, .date = date, .problems = problems};
-    if (!exists(home, id)) {
+    if (!profile_exists(home, id)) {
         say_unknown(&r, id);
         return NULL;
     }

@@ -45,6 +45,7 @@ struct profile {
     const char *edition;      /* "IRC 2021" */
     const char *as_seen;      /* or NULL */
     bool invented;
+    bool model;               /* a model code itself, not a place */
     const char **chain;       /* ids, nearest first */
     size_t chain_count;
     struct figure *figures;   /* by name */
@@ -63,6 +64,19 @@ struct profile {
  * files (PROBLEM_RULES, with the chain followed so far). NULL on any. */
 struct profile *profile_resolve(const char *home, const char *id, long date,
                                 const char *job_file, struct problems *problems);
+
+/* Can this text be an id: a-z, 0-9, '-', '_', and '/' between parts? */
+bool profile_is_id(const char *id);
+
+/* Is there a file of this id? */
+bool profile_exists(const char *home, const char *id);
+
+/* "a, b, c" of the nearest ids, into text; "" when there is none at all. */
+enum { PROFILE_NEAR_BYTES = 5 * 128 };
+void profile_near_names(const char *home, const char *wanted, char *text, size_t size);
+
+/* The same number, yes or no, text or set; units are not looked at. */
+bool profile_same_value(const struct value *a, const struct value *b);
 
 /* The figure of this name, or NULL. */
 const struct figure *profile_figure(const struct profile *profile, const char *name);

@@ -1,6 +1,7 @@
 #include "sandbox/sandbox.h"
 
 #include "base/nearest.h"
+#include "sandbox/keys.h"
 #include "sandbox/whitelist.h"
 
 #include <lauxlib.h>
@@ -71,8 +72,9 @@ static int no_such_name(lua_State *lua)
     struct nearest nearest;
     nearest_start(&nearest, wanted);
     lua_rawgetp(lua, LUA_REGISTRYINDEX, &VISIBLE_KEY);
-    for (lua_pushnil(lua); lua_next(lua, -2) != 0; lua_pop(lua, 1))
-        nearest_offer(&nearest, lua_tostring(lua, -2));
+    const struct keys *names = keys_push(lua, -1);
+    for (size_t i = 0; i < names->count; i++)
+        nearest_offer(&nearest, names->names[i]);
     if (nearest.name != NULL)
         return luaL_error(lua, "unknown name '%s' (did you mean '%s'?)", wanted, nearest.name);
     return luaL_error(lua, "unknown name '%s'", wanted);
@@ -212,12 +214,14 @@ enum sandbox_stop sandbox_run(struct sandbox *sandbox, const char *source, size_
 
 enum sandbox_stop sandbox_setup(struct sandbox *sandbox, lua_CFunction function, void *data)
 {
+    sandbox->loading = true;
     arm(sandbox, SANDBOX_LOAD_STEPS, SANDBOX_LOAD_MS, SANDBOX_LOAD_BYTES);
     return enter(sandbox, function, data);
 }
 
 enum sandbox_stop sandbox_call(struct sandbox *sandbox, lua_CFunction function, void *data)
 {
+    sandbox->loading = false;
     arm(sandbox, SANDBOX_CALL_STEPS, SANDBOX_CALL_MS, SANDBOX_CALL_BYTES);
     return enter(sandbox, function, data);
 }
@@ -283,4 +287,10 @@ const char *sandbox_message(struct sandbox *sandbox, enum sandbox_stop stop)
         break;
     }
     return sandbox->message;
+}
+
+const char *sandbox_place(struct sandbox *sandbox, enum sandbox_stop stop, const char *name)
+{
+    const bool told = strncmp(sandbox_message(sandbox, stop), name, strlen(name)) == 0;
+    return told ? NULL : name;
 }

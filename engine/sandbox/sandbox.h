@@ -52,6 +52,7 @@ struct sandbox {
     struct heap heap;
     lua_State *lua;
     void *user;              /* for binders */
+    bool loading;            /* in sandbox_run or sandbox_setup, not in sandbox_call */
     enum sandbox_stop stop;  /* why the running call is ending */
     long steps_left;
     long long deadline_ns;   /* monotonic clock */
@@ -97,5 +98,9 @@ void sandbox_reset(struct sandbox *sandbox);
 /* What a stop other than SANDBOX_DONE means, with the pack's message where
  * there is one; valid until the next call. */
 const char *sandbox_message(struct sandbox *sandbox, enum sandbox_stop stop);
+
+/* What to print before that message: the name of the source that was run, or
+ * NULL when the message begins with it, as Lua's own mostly do. */
+const char *sandbox_place(struct sandbox *sandbox, enum sandbox_stop stop, const char *name);
 
 #endif

@@ -12,12 +12,12 @@
 
 /* What packs see of Lua's own libraries, unchanged. Each of these does work
  * bounded by memory already paid for, or by the number of its arguments. */
-static const char *const FROM_BASE[] = {"assert", "error", "ipairs", "select", "tonumber", "type", NULL};
+static const char *const FROM_BASE[] = {"assert", "error", "ipairs", "select", "tonumber", "type",
+                                        NULL};
 static const char *const FROM_MATH[] = {"abs", "ceil", "floor", "fmod", "huge", "max", "maxinteger",
                                         "min", "mininteger", "modf", "pi", "sqrt", "tointeger",
                                         "type", "exp", "log", "sin", "cos", "tan", "atan", NULL};
 static const char *const FROM_STRING[] = {"byte", "len", "lower", "sub", "upper", NULL};
-static const char *const FROM_TABLE[] = {"concat", "unpack", NULL};
 /* Left out, and why: load, loadfile, dofile, require, string.dump (code from
  * outside); pcall, xpcall, coroutine (would catch a limit or dodge it);
  * rawget, rawset, rawequal, rawlen, getmetatable, setmetatable (lead around
@@ -72,7 +72,8 @@ static int plain_format(lua_State *lua)
     const char *format = luaL_checklstring(lua, 1, &length);
     sandbox_charge(lua, length / 16 + 1);
     int argument = 1;
-    for (const char *at = format; *at != '\0'; at++) {
+    /* By length: a zero byte does not end a format. */
+    for (const char *at = format; at < format + length; at++) {
         if (*at != '%')
             continue;
         at++;
@@ -94,16 +95,53 @@ static int plain_format(lua_State *lua)
     return 1;
 }
 
-/* Calls the library's own function (upvalue 1) after charging for the items
- * it may move. */
-static int charged_by_length(lua_State *lua)
+/* Calls the library's own function (upvalue 1) with the arguments at hand. */
+static int call_wrapped(lua_State *lua)
 {
-    luaL_checktype(lua, 1, LUA_TTABLE);
-    sandbox_charge(lua, lua_rawlen(lua, 1) / 8 + 1);
     lua_pushvalue(lua, lua_upvalueindex(1));
     lua_insert(lua, 1);
     lua_call(lua, lua_gettop(lua) - 1, LUA_MULTRET);
     return lua_gettop(lua);
+}
+
+static int charged_concat(lua_State *lua)
+{
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    sandbox_charge(lua, lua_rawlen(lua, 1));
+    return call_wrapped(lua);
+}
+
+/* table.insert and remove move what stands at and after the place given, if
+ * one is: when there are `count` arguments or more. */
+static void charge_moved(lua_State *lua, int count)
+{
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    const lua_Integer length = (lua_Integer)lua_rawlen(lua, 1);
+    const lua_Integer place = lua_gettop(lua) < count ? length : lua_tointeger(lua, 2);
+    sandbox_charge(lua, place >= 1 && place < length ? (size_t)(length - place) : 1);
+}
+
+static int charged_insert(lua_State *lua)
+{
+    charge_moved(lua, 3);
+    return call_wrapped(lua);
+}
+
+static int charged_remove(lua_State *lua)
+{
+    charge_moved(lua, 2);
+    return call_wrapped(lua);
+}
+
+/* table.unpack(list, from, to) pushes every item, there or not. A range that
+ * no stack holds is left to the library to refuse. */
+static int charged_unpack(lua_State *lua)
+{
+    const lua_Integer from = luaL_optinteger(lua, 2, 1);
+    const lua_Integer to = lua_isnoneornil(lua, 3) ? luaL_len(lua, 1) : luaL_checkinteger(lua, 3);
+    if (from <= to && (lua_Unsigned)to - (lua_Unsigned)from < LUAI_MAXSTACK)
+        sandbox_charge(lua, (size_t)(to - from));
+    return call_wrapped(lua);
 }
 
 enum { SORT_LONGEST_TEXT = 256 };
@@ -256,9 +294,10 @@ static void push_table(lua_State *lua)
 {
     push_library(lua, luaopen_table);
     lua_newtable(lua);
-    copy_names(lua, FROM_TABLE);
-    add_wrapped(lua, "insert", "insert", charged_by_length);
-    add_wrapped(lua, "remove", "remove", charged_by_length);
+    add_wrapped(lua, "concat", "concat", charged_concat);
+    add_wrapped(lua, "unpack", "unpack", charged_unpack);
+    add_wrapped(lua, "insert", "insert", charged_insert);
+    add_wrapped(lua, "remove", "remove", charged_remove);
     add_wrapped(lua, "sort", "sort", charged_sort);
     lua_remove(lua, -2);
 }

@@ -121,7 +121,7 @@ static void a_full_finding(void **state)
     cJSON *root = parsed(&sample.result);
     assert_printed(finding(root, 2),
                    "{\"rule\":\"layers.total\",\"stage\":\"permit\",\"where\":null,"
-                   "\"outcome\":\"fail\",\"says\":\"2 layers stay under the new one.\","
+                   "\"outcome\":\"fail\",\"says\":\"Found 3 layers. 2 layers stay under the new one.\","
                    "\"required\":{\"value\":1,\"unit\":\"layers\",\"sense\":\"at_most\"},"
                    "\"found\":{\"value\":3,\"unit\":\"layers\"},"
                    "\"cite\":[{\"code\":\"IRC 2021\",\"section\":\"R908.3.1.1\","

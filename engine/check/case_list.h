@@ -1,0 +1,35 @@
+/* case_list.h - rule cases as written: what job, and what must come out.
+ * Internal to the room. */
+#ifndef EAVEMARK_CHECK_CASE_LIST_H
+#define EAVEMARK_CHECK_CASE_LIST_H
+
+#include "base/strings.h"
+#include "check/cases.h"
+#include "profile/home.h"
+
+#include <cjson/cJSON.h>
+
+struct rule_case {
+    const char *file, *rule, *title;
+    int line;
+    cJSON *job;
+    const char *expect, *where, *says;
+    struct value required, found; /* VALUE_NONE: not looked at */
+    struct rule_case *next;
+};
+
+struct case_list {
+    struct arena arena;
+    struct sources sources;
+    struct strings files;
+    struct rule_case *first, **last;
+};
+
+/* Reads the cases wanted into an empty list. What is wrong with their files
+ * is added to problems; a case whose job could not be built has none. */
+void case_list_read(struct case_list *list, const char *home, const struct cases_wanted *wanted,
+                    struct problems *problems);
+
+void case_list_free(struct case_list *list);
+
+#endif

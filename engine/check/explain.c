@@ -1,0 +1,430 @@
+#include "check/explain.h"
+
+#include "base/date.h"
+#include "base/nearest.h"
+#include "check/cases.h"
+#include "job/json.h"
+#include "job/spot.h"
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+struct explaining {
+    struct laws *laws;
+    const struct explain_request *request;
+    struct explanation *out;
+    long date; /* on which out->law binds */
+};
+
+/* Columns ------------------------------------------------------------------- */
+
+/* An edition changes what it follows; what none follows is only their stock. */
+static bool is_edition(const struct places *places, const struct profile *profile)
+{
+    bool any = false;
+    for (size_t i = 0; i < places->count; i++)
+        any = any || (places->items[i].profile->model && places->items[i].profile->chain_count > 1);
+    return profile->model && (!any || profile->chain_count > 1);
+}
+
+static void add_column(struct explanation *out, const struct profile *profile)
+{
+    for (size_t i = 0; i < out->column_count; i++)
+        if (strcmp(out->columns[i]->id, profile->id) == 0)
+            return;
+    out->columns[out->column_count++] = profile;
+}
+
+static void add_columns(struct explanation *out, const struct law *asked)
+{
+    out->columns = arena_array(&out->arena, out->places.count + 2, sizeof(*out->columns));
+    if (out->columns == NULL)
+        return;
+    for (size_t i = 0; i < out->places.count; i++)
+        if (is_edition(&out->places, out->places.items[i].profile))
+            add_column(out, out->places.items[i].profile);
+    if (asked != NULL)
+        add_column(out, asked->profile);
+}
+
+/* Finding the rule ------------------------------------------------------------ */
+
+static const struct rule *rule_of(const struct law *law, const char *id)
+{
+    for (const struct rule *r = law->book->rules; r != NULL; r = r->next)
+        if (strcmp(r->id, id) == 0)
+            return r;
+    return NULL;
+}
+
+static const struct standing *newest_edition(const struct places *places)
+{
+    const struct standing *newest = NULL;
+    for (size_t i = 0; i < places->count; i++)
+        if (newest == NULL || is_edition(places, places->items[i].profile))
+            newest = &places->items[i];
+    return newest;
+}
+
+/* The law asked for: the job's, the one named, or the newest model edition. */
+static const struct law *asked_law(struct explaining *e)
+{
+    const struct explain_request *request = e->request;
+    const struct standing *newest = newest_edition(&e->out->places);
+    if (request->jurisdiction != NULL) {
+        e->date = request->date;
+        if (e->date == 0)
+            e->date = places_newest(e->laws->home, request->jurisdiction);
+        return laws_find(e->laws, request->jurisdiction, e->date == 0 ? 20000101 : e->date,
+                         "--jurisdiction", &e->out->problems);
+    }
+    if (newest == NULL) {
+        problem_at_line(&e->out->problems, PROBLEM_RULES, "jurisdictions", 0, 0,
+                        "no place can be loaded: is this the right --home?");
+        return NULL;
+    }
+    e->date = newest->date;
+    return laws_find(e->laws, newest->profile->id, newest->date, "jurisdictions",
+                     &e->out->problems);
+}
+
+/* The law of a place that stands; NULL when its rules do not load: the place is
+ * then one of those skipped. */
+static const struct law *law_of(struct laws *laws, struct places *places, size_t index)
+{
+    const struct standing *standing = &places->items[index];
+    struct problems unsaid = {0};
+    const struct law *law = laws_find(laws, standing->profile->id, standing->date, "", &unsaid);
+    problems_free(&unsaid);
+    if (law == NULL)
+        strings_add_once(&places->skipped, &places->arena, standing->profile->id);
+    return law;
+}
+
+/* Sets law and rule, going through the other places when the one asked for
+ * does not have it. */
+static void find_rule(struct explaining *e, const struct law *asked)
+{
+    struct explanation *out = e->out;
+    out->law = asked;
+    out->rule = rule_of(asked, e->request->name);
+    for (size_t i = 0; out->rule == NULL && i < out->places.count; i++) {
+        const struct law *law = law_of(e->laws, &out->places, i);
+        out->rule = law == NULL ? NULL : rule_of(law, e->request->name);
+        if (out->rule == NULL)
+            continue;
+        out->law = law;
+        out->only_in = law->profile->title;
+        e->date = out->places.items[i].date;
+        add_column(out, law->profile);
+    }
+}
+
+static bool some_place_has(const struct places *places, const char *figure)
+{
+    for (size_t i = 0; i < places->count; i++)
+        if (profile_figure(places->items[i].profile, figure) != NULL)
+            return true;
+    return false;
+}
+
+/* Learning what a rule reads ---------------------------------------------------- */
+
+static void note_figures(struct explanation *out, const struct finding *finding)
+{
+    for (size_t i = 0; i < finding->figure_count; i++) {
+        const char *name = finding->figures[i]->name;
+        if (!strings_have(&out->figures, name))
+            strings_add(&out->figures, &out->arena, arena_copy(&out->arena, name));
+    }
+}
+
+/* A field may be of a place's own: it is looked for in the rule's law. */
+static void note_fields(struct explanation *out, const struct finding *finding)
+{
+    for (size_t i = 0; i < finding->read_count; i++) {
+        const struct field *field = spot_field(&out->law->book->fields, finding->reads[i]);
+        bool known = field == NULL || field == out->law->book->fields.root;
+        for (size_t j = 0; j < out->field_count; j++)
+            known = known || out->fields[j] == field;
+        if (!known)
+            out->fields[out->field_count++] = field;
+    }
+}
+
+static size_t count_fields(const struct field *field)
+{
+    size_t count = 1;
+    for (const struct field *f = field->first_child; f != NULL; f = f->next)
+        count += count_fields(f);
+    return count;
+}
+
+static bool note_findings(struct explanation *out, const struct result *result)
+{
+    bool any = false;
+    for (size_t i = 0; i < result->finding_count && out->fields != NULL; i++) {
+        if (strcmp(result->findings[i].rule, out->rule->id) != 0)
+            continue;
+        any = true;
+        note_figures(out, &result->findings[i]);
+        note_fields(out, &result->findings[i]);
+    }
+    return any;
+}
+
+static void note_case(void *data, const struct checked *checked)
+{
+    struct explanation *out = data;
+    if (note_findings(out, &checked->result))
+        out->case_count++;
+}
+
+static void note_base_job(void *data, const char *path)
+{
+    struct explaining *e = data;
+    struct arena arena = {0};
+    struct sources sources = {0};
+    struct problems problems = {0};
+    struct checked checked = {0};
+    char day[16];
+    cJSON *job = NULL;
+    const struct source *source = home_read(e->laws->home, path, &arena, &sources, &problems);
+    date_write(e->date, day);
+    const struct overrides overrides = {e->out->law->profile->id, day, NULL};
+    if (source != NULL)
+        json_read(&job, source->text, source->length, path, &problems);
+    if (job != NULL)
+        check_job(e->laws, job, &overrides, path, &checked);
+    if (checked.judged)
+        note_findings(e->out, &checked.result);
+    cJSON_Delete(job);
+    checked_free(&checked);
+    problems_free(&problems);
+    arena_free(&arena);
+}
+
+static int text_order(const void *a, const void *b)
+{
+    return strcmp(*(const char *const *)a, *(const char *const *)b);
+}
+
+static int field_order(const void *a, const void *b)
+{
+    const struct field *const *left = a, *const *right = b;
+    return strcmp((*left)->path, (*right)->path);
+}
+
+static void sort_texts(struct strings *texts)
+{
+    if (texts->count > 1)
+        qsort(texts->items, texts->count, sizeof(*texts->items), text_order);
+}
+
+static void learn(struct explaining *e)
+{
+    struct explanation *out = e->out;
+    struct problems problems = {0};
+    const size_t most = count_fields(out->law->book->fields.root);
+    out->fields = arena_array(&out->arena, most, sizeof(struct field *));
+    cases_each(e->laws, out->rule->id, note_case, out, &problems);
+    out->cases_broken = problems.count > 0 || problems.out_of_memory;
+    problems_free(&problems);
+    home_each(e->laws->home, "rules/cases", ".json", 0, note_base_job, e);
+    sort_texts(&out->figures);
+    if (out->fields != NULL && out->field_count > 1)
+        qsort(out->fields, out->field_count, sizeof(struct field *), field_order);
+}
+
+/* Names ----------------------------------------------------------------------- */
+
+struct collecting {
+    struct strings *names;
+    struct arena *arena;
+};
+
+static void collect(const struct collecting *to, const char *name)
+{
+    if (name != NULL && !strings_have(to->names, name))
+        strings_add(to->names, to->arena, arena_copy(to->arena, name));
+}
+
+static void collect_topic(const struct collecting *to, const char *rule)
+{
+    char topic[128];
+    snprintf(topic, sizeof(topic), "%.*s", (int)strcspn(rule, "."), rule);
+    collect(to, topic);
+}
+
+static void collect_figures(const struct collecting *to, const struct places *places)
+{
+    for (size_t i = 0; i < places->count; i++)
+        for (size_t j = 0; j < places->items[i].profile->figure_count; j++)
+            collect(to, places->items[i].profile->figures[j].name);
+}
+
+static void collect_rules(const struct collecting *to, struct laws *laws,
+                          struct places *places, bool topics)
+{
+    for (size_t i = 0; i < places->count; i++) {
+        const struct law *law = law_of(laws, places, i);
+        for (const struct rule *r = law == NULL ? NULL : law->book->rules; r != NULL; r = r->next) {
+            if (topics)
+                collect_topic(to, r->id);
+            else
+                collect(to, r->id);
+        }
+    }
+}
+
+static void collect_parts(const struct collecting *to, struct laws *laws,
+                          struct problems *problems)
+{
+    const struct law *law = laws_fields(laws, problems);
+    const struct field *f = law == NULL ? NULL : law->book->fields.root->first_child;
+    for (; f != NULL; f = f->next)
+        if (f->type == FIELD_GROUP || f->type == FIELD_LIST)
+            collect(to, f->name);
+}
+
+void explain_names(struct laws *laws, enum names_kind kind, struct strings *names,
+                   struct arena *arena, struct problems *problems)
+{
+    const struct collecting to = {names, arena};
+    struct places places = {0};
+    if (kind == NAMES_PLACES)
+        places_ids(laws->home, names, arena);
+    else if (kind == NAMES_PARTS)
+        collect_parts(&to, laws, problems);
+    else if (places_stand(laws->home, 0, &places) != 0)
+        problem_out_of_memory(problems);
+    else if (kind == NAMES_FIGURES)
+        collect_figures(&to, &places);
+    else
+        collect_rules(&to, laws, &places, kind == NAMES_TOPICS);
+    places_free(&places);
+    sort_texts(names);
+    if (arena->failed)
+        problem_out_of_memory(problems);
+}
+
+/* Neither a rule nor a figure. */
+static void say_unknown(struct explaining *e)
+{
+    struct explanation *out = e->out;
+    const char *wanted = e->request->name;
+    struct strings rules = {0}, figures = {0};
+    struct nearest rule, figure;
+    const struct collecting of_rules = {&rules, &out->arena}, of_figures = {&figures, &out->arena};
+    collect_rules(&of_rules, e->laws, &out->places, false);
+    collect_figures(&of_figures, &out->places);
+    nearest_start(&rule, wanted);
+    nearest_start(&figure, wanted);
+    for (size_t i = 0; i < rules.count; i++)
+        nearest_offer(&rule, rules.items[i]);
+    for (size_t i = 0; i < figures.count; i++)
+        nearest_offer(&figure, figures.items[i]);
+    const char *lead = rule.name == NULL && figure.name == NULL ? "" : "; the nearest: ";
+    problem_at_line(&out->problems, PROBLEM_JOB, "explain", 0, 0,
+                    "no rule and no figure is named \"%s\"%s%s%s%s%s%s", wanted, lead,
+                    rule.name == NULL ? "" : "rule ", rule.name == NULL ? "" : rule.name,
+                    rule.name == NULL || figure.name == NULL ? "" : ", ",
+                    figure.name == NULL ? "" : "figure ", figure.name == NULL ? "" : figure.name);
+}
+
+/* The list of all rules --------------------------------------------------------- */
+
+static int listed_order(const void *a, const void *b)
+{
+    const struct listed_rule *left = a, *right = b;
+    return strcmp(left->id, right->id);
+}
+
+static bool is_listed(const struct explanation *out, const char *id)
+{
+    for (size_t i = 0; i < out->rule_count; i++)
+        if (strcmp(out->rules[i].id, id) == 0)
+            return true;
+    return false;
+}
+
+/* asked: all its rules count as common, be they its own or not. */
+static void list_law(struct explanation *out, const struct law *law, const char *place)
+{
+    struct listed_rule *rules = arena_array(&out->arena, out->rule_count + law->book->rule_count + 1,
+                                            sizeof(*rules));
+    if (rules == NULL)
+        return;
+    if (out->rule_count > 0)
+        memcpy(rules, out->rules, out->rule_count * sizeof(*rules));
+    out->rules = rules;
+    for (const struct rule *r = law->book->rules; r != NULL; r = r->next)
+        if (!is_listed(out, r->id))
+            rules[out->rule_count++] = (struct listed_rule){r->id, r->title, place};
+}
+
+static void list_rules(struct explaining *e, const struct law *asked)
+{
+    struct explanation *out = e->out;
+    list_law(out, asked, NULL);
+    for (size_t i = 0; e->request->jurisdiction == NULL && i < out->places.count; i++) {
+        const struct law *law = law_of(e->laws, &out->places, i);
+        if (law != NULL)
+            list_law(out, law, law->profile->title);
+    }
+    if (out->rule_count > 0)
+        qsort(out->rules, out->rule_count, sizeof(*out->rules), listed_order);
+}
+
+/* All of it --------------------------------------------------------------------- */
+
+static void explain_name(struct explaining *e, const struct law *asked)
+{
+    struct explanation *out = e->out;
+    find_rule(e, asked);
+    if (out->rule != NULL)
+        learn(e);
+    else if (some_place_has(&out->places, e->request->name)
+             || profile_figure(asked->profile, e->request->name) != NULL)
+        strings_add(&out->figures, &out->arena, arena_copy(&out->arena, e->request->name));
+    else
+        say_unknown(e);
+}
+
+void explain(struct laws *laws, const struct explain_request *request, struct explanation *out)
+{
+    struct explaining e = {.laws = laws, .request = request, .out = out};
+    struct explain_request with_job = *request;
+    if (request->job != NULL) {
+        check_job(laws, request->job, &request->overrides, request->job_file, &out->checked);
+        if (!out->checked.judged)
+            return;
+        out->job = request->job;
+        with_job.jurisdiction = out->checked.result.jurisdiction;
+        with_job.date = date_parse(out->checked.result.date);
+        e.request = &with_job;
+    }
+    if (places_stand(laws->home, e.request->date, &out->places) != 0) {
+        problem_out_of_memory(&out->problems);
+        return;
+    }
+    const struct law *asked = asked_law(&e);
+    if (asked == NULL)
+        return;
+    add_columns(out, e.request->jurisdiction == NULL ? NULL : asked);
+    if (out->columns != NULL && request->name != NULL)
+        explain_name(&e, asked);
+    else if (out->columns != NULL)
+        list_rules(&e, asked);
+    if (out->arena.failed)
+        problem_out_of_memory(&out->problems);
+}
+
+void explanation_free(struct explanation *explanation)
+{
+    checked_free(&explanation->checked);
+    places_free(&explanation->places);
+    problems_free(&explanation->problems);
+    arena_free(&explanation->arena);
+}

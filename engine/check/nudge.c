@@ -1,0 +1,339 @@
+#include "check/nudge.h"
+
+#include "base/date.h"
+#include "base/number.h"
+#include "check/case_list.h"
+#include "check/check.h"
+#include "check/mention.h"
+#include "judge/judge.h"
+
+#include <string.h>
+
+/* One case judged once: what it asked for and what came out. */
+struct trial {
+    const struct rule_case *wanted;
+    const struct law *law;
+    bool *asked; /* one per figure of the law */
+    enum stage reached;
+    enum outcome *outcomes;
+    size_t outcome_count;
+    struct trial *next;
+};
+
+struct trying {
+    struct laws *laws;
+    struct nudge *nudge;
+    struct case_list cases;
+    struct trial *first, **last;
+    struct nudged *now; /* being nudged */
+};
+
+static const char *text_of(const cJSON *job, const char *key)
+{
+    const cJSON *item = cJSON_GetObjectItemCaseSensitive(job, key);
+    return cJSON_IsString(item) ? item->valuestring : "";
+}
+
+/* Does the case look at this finding? */
+static bool looked_at(const struct rule_case *c, const struct finding *finding)
+{
+    return strcmp(finding->rule, c->rule) == 0
+        && (c->where == NULL || (finding->where != NULL && strcmp(finding->where, c->where) == 0));
+}
+
+static void keep_outcomes(struct trying *trying, struct trial *trial, const struct result *result)
+{
+    trial->outcomes = arena_array(&trying->nudge->arena, result->finding_count + 1,
+                                  sizeof(*trial->outcomes));
+    for (size_t i = 0; trial->outcomes != NULL && i < result->finding_count; i++)
+        if (looked_at(trial->wanted, &result->findings[i]))
+            trial->outcomes[trial->outcome_count++] = result->findings[i].outcome;
+}
+
+/* Judges the case as it stands. What does not hold or is refused on purpose
+ * is the proof's business. */
+static void try_case(struct trying *trying, const struct rule_case *c)
+{
+    struct problems ignored = {0};
+    struct arena *arena = &trying->nudge->arena;
+    const long date = date_parse(text_of(c->job, "date"));
+    const struct law *law =
+        laws_find(trying->laws, text_of(c->job, "jurisdiction"), date, c->file, &ignored);
+    problems_free(&ignored);
+    struct trial *trial = law == NULL ? NULL : arena_alloc(arena, sizeof(*trial));
+    if (trial == NULL)
+        return;
+    const int stage = stage_by_word(text_of(c->job, "stage"));
+    *trial = (struct trial){.wanted = c, .law = law,
+                            .reached = stage < 0 ? STAGE_PERMIT : (enum stage)stage};
+    trial->asked = arena_array(arena, law->profile->figure_count + 1, sizeof(bool));
+    law->book->watch = (struct watch){c->rule, trial->asked};
+    const struct overrides none = {0};
+    struct checked checked = {0};
+    check_job(trying->laws, c->job, &none, c->file, &checked);
+    law->book->watch = (struct watch){NULL, NULL};
+    if (checked.judged) {
+        keep_outcomes(trying, trial, &checked.result);
+        *trying->last = trial;
+        trying->last = &trial->next;
+        trying->nudge->case_count++;
+    }
+    checked_free(&checked);
+}
+
+static bool outcome_changes(const struct trial *trial)
+{
+    struct result result = {0};
+    struct rulebook *book = trial->law->book;
+    book->watch.only_rule = trial->wanted->rule;
+    bool changed = judge(book, trial->wanted->job, -1, trial->reached, &result) != 0;
+    book->watch.only_rule = NULL;
+    size_t at = 0;
+    for (size_t i = 0; i < result.finding_count && !changed; i++) {
+        if (!looked_at(trial->wanted, &result.findings[i]))
+            continue;
+        changed = at == trial->outcome_count || trial->outcomes[at] != result.findings[i].outcome;
+        at++;
+    }
+    changed = changed || at != trial->outcome_count;
+    result_free(&result);
+    return changed;
+}
+
+/* Some case that asks for the figure comes out differently with this value. */
+static bool noticed(const struct trying *trying, const struct value *value)
+{
+    bool changed = false;
+    const struct figure *wanted = trying->now->figure;
+    for (const struct trial *t = trying->first; t != NULL && !changed; t = t->next) {
+        const struct profile *profile = t->law->profile;
+        const struct figure *found = profile_figure(profile, wanted->name);
+        if (found == NULL || t->asked == NULL || !t->asked[found - profile->figures]
+            || (found != wanted && !profile_same_value(&found->value, &wanted->value)))
+            continue;
+        struct figure *figure = &t->law->profile->figures[found - profile->figures];
+        const struct value before = figure->value;
+        figure->value = *value;
+        changed = outcome_changes(t);
+        figure->value = before;
+    }
+    return changed;
+}
+
+static void step(struct trying *trying, const struct value *value, const char *said)
+{
+    struct nudged *now = trying->now;
+    now->tried++;
+    if (noticed(trying, value))
+        now->noticed++;
+    else
+        strings_add(&now->missed, &trying->nudge->arena, said);
+}
+
+static void step_number(struct trying *trying)
+{
+    static const char *const SAID[] = {"a step down", "a step up"};
+    const struct value *value = &trying->now->figure->value;
+    for (int i = 0; i < 2; i++) {
+        struct value moved = *value;
+        const double least = 2 * number_tolerance(value->unit); /* one last printed digit */
+        moved.number += i == 0 ? -least : least;
+        step(trying, &moved, SAID[i]);
+    }
+}
+
+static void step_flag(struct trying *trying)
+{
+    struct value moved = trying->now->figure->value;
+    moved.yes = !moved.yes;
+    step(trying, &moved, "turned over");
+}
+
+static bool has(const struct value *set, const char *member)
+{
+    for (size_t i = 0; i < set->set_count; i++)
+        if (strcmp(set->set[i], member) == 0)
+            return true;
+    return false;
+}
+
+/* Choices that stand beside members of the set in the catalogue: what a slip
+ * could add to it. Fields are walked as the tree they are. */
+static void find_others(const struct field *field, const struct value *set, struct arena *arena,
+                        struct strings *others)
+{
+    for (const struct field *f = field->first_child; f != NULL; f = f->next) {
+        bool beside = false;
+        for (size_t i = 0; i < f->choice_count; i++)
+            beside = beside || has(set, f->choices[i]);
+        for (size_t i = 0; beside && i < f->choice_count; i++)
+            if (!has(set, f->choices[i]))
+                strings_add_once(others, arena, f->choices[i]);
+        find_others(f, set, arena, others);
+    }
+}
+
+/* One member added: it is enough that one of those there are is noticed. */
+static void step_added(struct trying *trying, const char **room, const struct law *law)
+{
+    struct value moved = trying->now->figure->value;
+    struct strings others = {0};
+    find_others(law->book->fields.root, &moved, &trying->nudge->arena, &others);
+    if (others.count == 0)
+        return;
+    memcpy(room, moved.set, moved.set_count * sizeof(*room));
+    moved.set = room;
+    moved.set_count++;
+    trying->now->tried++;
+    for (size_t i = 0; i < others.count; i++) {
+        room[moved.set_count - 1] = others.items[i];
+        if (noticed(trying, &moved)) {
+            trying->now->noticed++;
+            return;
+        }
+    }
+    strings_add(&trying->now->missed, &trying->nudge->arena, "a member added");
+}
+
+static void step_set(struct trying *trying, const struct law *law)
+{
+    struct arena *arena = &trying->nudge->arena;
+    const struct value *set = &trying->now->figure->value;
+    const char **room = arena_array(arena, set->set_count + 1, sizeof(*room));
+    for (size_t gone = 0; room != NULL && gone < set->set_count; gone++) {
+        struct value moved = *set;
+        moved.set = room;
+        moved.set_count = 0;
+        for (size_t i = 0; i < set->set_count; i++)
+            if (i != gone)
+                room[moved.set_count++] = set->set[i];
+        step(trying, &moved, arena_format(arena, "%s taken out", set->set[gone]));
+    }
+    if (room != NULL)
+        step_added(trying, room, law);
+}
+
+/* Of a figure that no case asks for: who names it? */
+static enum nudge_state state_of_unasked(const struct law *law, const char *name)
+{
+    bool printed = false;
+    for (const struct source *s = law->book->sources.first; s != NULL; s = s->next) {
+        if (!mention_in(s, name))
+            continue;
+        for (const struct rule *r = law->book->rules; r != NULL; r = r->next)
+            if (strcmp(r->file, s->path) == 0)
+                return NUDGE_UNASKED;
+        printed = true;
+    }
+    return printed ? NUDGE_PRINTED : NUDGE_NO_RULE;
+}
+
+static bool is_asked(const struct trying *trying, const struct figure *wanted)
+{
+    for (const struct trial *t = trying->first; t != NULL; t = t->next) {
+        const struct figure *found = profile_figure(t->law->profile, wanted->name);
+        if (found != NULL && t->asked[found - t->law->profile->figures]
+            && profile_same_value(&found->value, &wanted->value))
+            return true;
+    }
+    return false;
+}
+
+static void nudge_figure(struct trying *trying, const struct law *law)
+{
+    struct nudged *now = trying->now;
+    if (!is_asked(trying, now->figure)) {
+        now->state = state_of_unasked(law, now->figure->name);
+        return;
+    }
+    switch (now->figure->value.kind) {
+    case VALUE_NUMBER:
+        step_number(trying);
+        break;
+    case VALUE_YES_NO:
+        step_flag(trying);
+        break;
+    case VALUE_SET:
+        step_set(trying, law);
+        break;
+    case VALUE_NONE:
+    case VALUE_TEXT:
+        break;
+    }
+    now->state = now->noticed == now->tried ? NUDGE_NOTICED
+        : now->noticed > 0                  ? NUDGE_PARTLY
+                                            : NUDGE_UNNOTICED;
+}
+
+/* The entry of a figure with this value, made if there is none; NULL when it
+ * is there already or out of memory. Kept by name. */
+static struct nudged *entry_new(struct nudge *nudge, const struct figure *figure)
+{
+    struct nudged **at = &nudge->first;
+    for (; *at != NULL && strcmp((*at)->figure->name, figure->name) <= 0; at = &(*at)->next)
+        if (strcmp((*at)->figure->name, figure->name) == 0
+            && profile_same_value(&(*at)->figure->value, &figure->value))
+            return NULL;
+    struct nudged *entry = arena_alloc(&nudge->arena, sizeof(*entry));
+    if (entry == NULL)
+        return NULL;
+    entry->figure = figure;
+    entry->next = *at;
+    *at = entry;
+    return entry;
+}
+
+static bool of_topic(const char *name, const char *topic)
+{
+    const size_t length = topic == NULL ? 0 : strlen(topic);
+    return topic == NULL || (strncmp(name, topic, length) == 0 && name[length] == '.');
+}
+
+static bool law_is_used(const struct trying *trying, const struct law *law)
+{
+    for (const struct trial *t = trying->first; t != NULL; t = t->next)
+        if (t->law == law)
+            return true;
+    return false;
+}
+
+static void nudge_law(struct trying *trying, const struct law *law, const char *topic)
+{
+    for (size_t i = 0; i < law->profile->figure_count; i++) {
+        const struct figure *figure = &law->profile->figures[i];
+        trying->now = of_topic(figure->name, topic) ? entry_new(trying->nudge, figure) : NULL;
+        if (trying->now == NULL)
+            continue;
+        nudge_figure(trying, law);
+        trying->nudge->counts[trying->now->state]++;
+    }
+}
+
+void nudge_run(struct laws *laws, const char *topic, struct nudge *nudge)
+{
+    struct trying trying = {.laws = laws, .nudge = nudge};
+    const struct cases_wanted all = {0};
+    trying.last = &trying.first;
+    case_list_read(&trying.cases, laws->home, &all, &nudge->problems);
+    for (struct rule_case *c = trying.cases.first; c != NULL; c = c->next)
+        if (c->job != NULL && nudge->problems.count == 0)
+            try_case(&trying, c);
+    for (int model = 1; model >= 0; model--) /* a figure is told as its model has it */
+        for (const struct law *law = laws->first; law != NULL; law = law->next)
+            if (law->profile != NULL && law->profile->model == (model == 1)
+                && law_is_used(&trying, law))
+                nudge_law(&trying, law, topic);
+    if (nudge->first == NULL && topic != NULL && nudge->problems.count == 0)
+        problem_at(&nudge->problems, PROBLEM_JOB, "--nudge", NULL,
+                   "no figure that cases use begins with \"%s.\"", topic);
+    if (nudge->arena.failed)
+        problem_out_of_memory(&nudge->problems);
+    case_list_free(&trying.cases);
+}
+
+void nudge_free(struct nudge *nudge)
+{
+    arena_free(&nudge->arena);
+    problems_free(&nudge->problems);
+    *nudge = (struct nudge){0};
+}

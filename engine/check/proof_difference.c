@@ -1,0 +1,185 @@
+#include "check/proof.h"
+
+#include <string.h>
+
+const char *difference_word(enum difference_kind kind)
+{
+    static const char *const WORDS[DIFFERENCE_KIND_COUNT] = {
+        [DIFFERENCE_STRICTER] = "stricter", [DIFFERENCE_LOOSER] = "looser",
+        [DIFFERENCE_CHANGED] = "changed",   [DIFFERENCE_REMOVED] = "removed",
+        [DIFFERENCE_ADDED] = "added",
+    };
+    return WORDS[kind];
+}
+
+static bool is_sense(const char *sense, const char *word)
+{
+    return sense != NULL && strcmp(sense, word) == 0;
+}
+
+/* A bound that only lets less pass when it rises, falls; a trigger that bites
+ * sooner when it falls. */
+static enum difference_kind number_kind(const char *sense, double from, double to)
+{
+    const bool up = to > from;
+    if (is_sense(sense, "at_least") || is_sense(sense, "under"))
+        return up ? DIFFERENCE_STRICTER : DIFFERENCE_LOOSER;
+    if (is_sense(sense, "at_most") || is_sense(sense, "from") || is_sense(sense, "over"))
+        return up ? DIFFERENCE_LOOSER : DIFFERENCE_STRICTER;
+    return DIFFERENCE_CHANGED;
+}
+
+static bool has(const struct value *set, const char *member)
+{
+    for (size_t i = 0; i < set->set_count; i++)
+        if (strcmp(set->set[i], member) == 0)
+            return true;
+    return false;
+}
+
+static bool within(const struct value *inner, const struct value *outer)
+{
+    for (size_t i = 0; i < inner->set_count; i++)
+        if (!has(outer, inner->set[i]))
+            return false;
+    return true;
+}
+
+static enum difference_kind set_kind(const char *sense, const struct value *from,
+                                     const struct value *to)
+{
+    const bool fewer = within(to, from), more = within(from, to);
+    if (fewer == more || (!is_sense(sense, "one_of") && !is_sense(sense, "none_of")))
+        return DIFFERENCE_CHANGED;
+    return fewer == is_sense(sense, "one_of") ? DIFFERENCE_STRICTER : DIFFERENCE_LOOSER;
+}
+
+/* The name ends in the word, or has it followed by what it is about. */
+static bool name_says(const char *name, const char *word)
+{
+    const char *found = strstr(name, word);
+    const char after = found == NULL ? 'x' : found[strlen(word)];
+    return after == '\0' || after == '_';
+}
+
+/* True and false say nothing of which way they go; the figure's name may
+ * (jurisdictions/README.md). */
+static enum difference_kind flag_kind(const char *name, bool to)
+{
+    static const char *const DUTIES[] = {"_required", "_needs", "_counts"};
+    static const char *const LEAVES[] = {"_allowed", "_exempt"};
+    for (size_t i = 0; i < sizeof(DUTIES) / sizeof(DUTIES[0]); i++)
+        if (name_says(name, DUTIES[i]) || strcmp(strrchr(name, '.') + 1, DUTIES[i] + 1) == 0)
+            return to ? DIFFERENCE_STRICTER : DIFFERENCE_LOOSER;
+    for (size_t i = 0; i < sizeof(LEAVES) / sizeof(LEAVES[0]); i++)
+        if (name_says(name, LEAVES[i]))
+            return to ? DIFFERENCE_LOOSER : DIFFERENCE_STRICTER;
+    return DIFFERENCE_CHANGED;
+}
+
+static enum difference_kind figure_kind(const struct figure *from, const struct figure *to)
+{
+    switch (to->value.kind) {
+    case VALUE_NUMBER:
+        return number_kind(to->sense, from->value.number, to->value.number);
+    case VALUE_SET:
+        return set_kind(to->sense, &from->value, &to->value);
+    case VALUE_YES_NO:
+        return strchr(to->name, '.') == NULL ? DIFFERENCE_CHANGED
+                                             : flag_kind(to->name, to->value.yes);
+    case VALUE_NONE:
+    case VALUE_TEXT:
+        break;
+    }
+    return DIFFERENCE_CHANGED;
+}
+
+static const char *caution_of(enum difference_kind kind)
+{
+    if (kind == DIFFERENCE_LOOSER)
+        return "a job that fails where this place follows may pass here; be sure that the "
+               "citation says so";
+    if (kind == DIFFERENCE_REMOVED)
+        return "nothing checks this here any more; what the rule guarded against is still there";
+    return NULL;
+}
+
+/* Adds after the last, so that they stay in order. */
+static void add(struct proof *proof, struct proof_block *block, struct difference difference)
+{
+    struct difference *kept = arena_alloc(&proof->arena, sizeof(*kept));
+    if (kept == NULL)
+        return;
+    difference.caution = caution_of(difference.kind);
+    *kept = difference;
+    struct difference **at = &block->differences;
+    while (*at != NULL)
+        at = &(*at)->next;
+    *at = kept;
+}
+
+static void compare_figures(struct proof *proof, struct proof_block *block,
+                            const struct profile *parent)
+{
+    const struct profile *own = block->law->profile;
+    for (size_t i = 0; i < own->figure_count; i++) {
+        const struct figure *to = &own->figures[i];
+        const struct figure *from = profile_figure(parent, to->name);
+        if (from != NULL && profile_same_value(&from->value, &to->value))
+            continue;
+        add(proof, block, (struct difference){
+            .of = DIFFERENCE_FIGURE,
+            .kind = from == NULL ? DIFFERENCE_ADDED : figure_kind(from, to),
+            .name = to->name, .from = from == NULL ? (struct value){.kind = VALUE_NONE} : from->value,
+            .to = to->value, .sense = to->sense, .cite = &to->cite});
+    }
+}
+
+static const struct rule *rule_find(const struct rulebook *book, const char *id)
+{
+    for (const struct rule *r = book->rules; r != NULL; r = r->next)
+        if (strcmp(r->id, id) == 0)
+            return r;
+    return NULL;
+}
+
+static bool drops(const struct profile *profile, const char *rule)
+{
+    for (size_t i = 0; i < profile->drop_count; i++)
+        if (strcmp(profile->drops[i].rule, rule) == 0)
+            return true;
+    return false;
+}
+
+static void compare_rules(struct proof *proof, struct proof_block *block, const struct law *parent)
+{
+    const struct profile *own = block->law->profile;
+    for (size_t i = 0; i < own->drop_count; i++)
+        if (!drops(parent->profile, own->drops[i].rule))
+            add(proof, block, (struct difference){
+                .of = DIFFERENCE_RULE, .kind = DIFFERENCE_REMOVED, .name = own->drops[i].rule,
+                .says = own->drops[i].reason});
+    for (const struct rule *r = block->law->book->rules; r != NULL; r = r->next)
+        if (rule_find(parent->book, r->id) == NULL && !drops(own, r->id))
+            add(proof, block, (struct difference){.of = DIFFERENCE_RULE, .kind = DIFFERENCE_ADDED,
+                                                  .name = r->id, .says = r->title});
+}
+
+/* Fields are walked as the tree they are; FIELDS_DEEPEST bounds it. */
+static void compare_fields(struct proof *proof, struct proof_block *block,
+                           const struct fields *parent, const struct field *field)
+{
+    for (const struct field *f = field->first_child; f != NULL; f = f->next) {
+        if (fields_find(parent, f->path) == NULL)
+            add(proof, block, (struct difference){.of = DIFFERENCE_FIELD, .kind = DIFFERENCE_ADDED,
+                                                  .name = f->path, .says = f->ask});
+        compare_fields(proof, block, parent, f);
+    }
+}
+
+void proof_differences(struct proof *proof, struct proof_block *block, const struct law *parent)
+{
+    compare_figures(proof, block, parent->profile);
+    compare_rules(proof, block, parent);
+    compare_fields(proof, block, &parent->book->fields, block->law->book->fields.root);
+}

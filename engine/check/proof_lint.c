@@ -1,0 +1,223 @@
+#include "check/proof.h"
+
+#include "base/nearest.h"
+#include "check/mention.h"
+
+#include <ctype.h>
+#include <string.h>
+
+/* Entries and drops of a place that do nothing ---------------------------------------- */
+
+static bool same_text(const char *a, const char *b)
+{
+    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
+}
+
+static void say(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                const char *file, int line, bool error, const char *says)
+{
+    proof_remark(proof, place, block, (struct remark){file, line, error, says, NULL});
+}
+
+/* A new value without a word of it ends a dispute; a citation alone does not. */
+static bool keeps_dispute(const struct entry *entry, const struct figure *from)
+{
+    return (entry->value.kind == VALUE_NONE && entry->disputed == NULL)
+        || same_text(entry->disputed, from->disputed);
+}
+
+/* A value given again that the parent gives already. */
+static void lint_entry(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                       const struct profile *parent, const struct entry *entry)
+{
+    const struct figure *from = profile_figure(parent, entry->name);
+    if (from == NULL)
+        return;
+    const bool same = entry->value.kind == VALUE_NONE
+        || profile_same_value(&from->value, &entry->value);
+    const bool restates = !same_text(entry->cite, from->cite.section)
+        || (entry->status != NULL && !same_text(entry->status, from->cite.status))
+        || (entry->source != NULL && !same_text(entry->source, from->cite.source))
+        || !keeps_dispute(entry, from);
+    if (same && !restates)
+        say(proof, place, block, entry->file, entry->line, false,
+            arena_format(&proof->arena, "figure \"%s\" changes nothing: it says what is followed "
+                         "anyway; take the line out", entry->name));
+    else if (same && entry->value.kind != VALUE_NONE && keeps_dispute(entry, from))
+        say(proof, place, block, entry->file, entry->line, false,
+            arena_format(&proof->arena, "figure \"%s\" changes no value: it is that already; to "
+                         "restate only the citation, leave the value out", entry->name));
+}
+
+static void lint_drop(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                      const struct profile *parent, const struct entry_drop *drop)
+{
+    for (size_t i = 0; i < parent->drop_count; i++)
+        if (strcmp(parent->drops[i].rule, drop->rule) == 0) {
+            say(proof, place, block, block->file,
+                drop->line, false,
+                arena_format(&proof->arena, "drops \"%s\", which %s has dropped already; take the "
+                             "line out", drop->rule, parent->drops[i].by));
+            return;
+        }
+}
+
+/* Fields that the rule files name ------------------------------------------------------- */
+
+struct scan {
+    struct proof *proof;
+    struct place_proof *place;
+    struct proof_block *block;
+    const struct source *source;
+    int line;
+};
+
+static bool is_word(char c)
+{
+    return isalnum((unsigned char)c) || c == '_';
+}
+
+/* Past a comment, a text or one other character; keeps count of lines. */
+static const char *skip_one(struct scan *scan, const char *at)
+{
+    if (at[0] == '-' && at[1] == '-' && at[2] == '[' && at[3] == '[') {
+        const char *end = strstr(at, "]]");
+        for (; *at != '\0' && at != end; at++)
+            scan->line += *at == '\n';
+        return at;
+    }
+    if (at[0] == '-' && at[1] == '-')
+        return at + strcspn(at, "\n");
+    if (*at == '"' || *at == '\'') {
+        const char quote = *at++;
+        for (; *at != '\0' && *at != quote && *at != '\n'; at++)
+            at += at[0] == '\\' && at[1] != '\0';
+        return *at == quote ? at + 1 : at;
+    }
+    scan->line += *at == '\n';
+    return at + 1;
+}
+
+/* "[1]" or "[i]" after a list; NULL when no item is picked. */
+static const char *skip_item(const char *at)
+{
+    if (*at != '[')
+        return NULL;
+    const size_t length = strcspn(at, "]\n");
+    return at[length] == ']' ? at + length + 1 : NULL;
+}
+
+static void say_field(struct scan *scan, const struct field *parent, const char *name)
+{
+    const char *near = fields_nearest_child(parent, name);
+    const char *of = parent->path == NULL || parent->path[0] == '\0' ? "the job" : parent->path;
+    say(scan->proof, scan->place, scan->block, scan->source->path, scan->line, true,
+        near == NULL
+            ? arena_format(&scan->proof->arena, "no field \"%s\" of %s is declared: declare it with "
+                           "field \"...\" { ... }, or read another", name, of)
+            : arena_format(&scan->proof->arena, "no field \"%s\" of %s is declared; did you mean "
+                           "\"%s\"?", name, of, near));
+}
+
+/* Follows "job.roof.slopes[1].pitch" from after "job" through the catalogue. */
+static const char *scan_path(struct scan *scan, const char *at)
+{
+    const struct field *field = scan->block->law->book->fields.root;
+    for (;;) {
+        if (field->type == FIELD_LIST) {
+            at = skip_item(at);
+            if (at == NULL)
+                return NULL;
+        }
+        if (*at != '.' || !is_word(at[1]) || (field->type != FIELD_LIST && field->type != FIELD_GROUP))
+            return at;
+        size_t length = 1;
+        while (is_word(at[length]))
+            length++;
+        const char *name = arena_copy_n(&scan->proof->arena, at + 1, length - 1);
+        const struct field *child = name == NULL ? NULL : fields_child(field, name);
+        if (name != NULL && child == NULL)
+            say_field(scan, field, name);
+        if (child == NULL)
+            return at + length;
+        field = child;
+        at += length;
+    }
+}
+
+static void scan_fields(struct scan *scan)
+{
+    for (const char *at = scan->source->text; *at != '\0';) {
+        if (strncmp(at, "job.", 4) == 0) {
+            const char *end = scan_path(scan, at + 3);
+            at = end == NULL || end <= at ? at + 4 : end;
+        } else if (is_word(*at)) {
+            while (is_word(*at) || *at == '.')
+                at++;
+        } else {
+            at = skip_one(scan, at);
+        }
+    }
+}
+
+/* Figures that no rule asks for ---------------------------------------------------------- */
+
+static bool law_names(const struct law *law, const char *name)
+{
+    for (const struct source *s = law->book->sources.first; s != NULL; s = s->next)
+        if (mention_in(s, name))
+            return true;
+    return false;
+}
+
+/* The figure names that rule files hold, nearest to this one. */
+static const char *nearest_asked(const struct proof_block *block, const char *name)
+{
+    struct nearest nearest;
+    const struct profile *profile = block->law->profile;
+    nearest_start(&nearest, name);
+    for (size_t i = 0; i < profile->figure_count; i++)
+        if (block->asked[i])
+            nearest_offer(&nearest, profile->figures[i].name);
+    return nearest.name;
+}
+
+static void lint_reach(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                       const struct entry *entry)
+{
+    const struct profile *profile = block->law->profile;
+    const struct figure *figure = profile_figure(profile, entry->name);
+    if (figure == NULL || block->asked[figure - profile->figures]
+        || law_names(block->law, entry->name))
+        return;
+    const char *near = nearest_asked(block, entry->name);
+    /* A model code may hold figures before there are rules for them. */
+    say(proof, place, block, entry->file, entry->line, !block->block->model,
+        arena_format(&proof->arena, "figure \"%s\" reaches no rule: no rule asks for it, so it "
+                     "decides nothing%s%s%s", entry->name,
+                     near == NULL ? "; write a rule that does, or take the line out"
+                                  : "; did you mean \"",
+                     near == NULL ? "" : near, near == NULL ? "" : "\"?"));
+}
+
+/* The whole ------------------------------------------------------------------------------ */
+
+void proof_lint(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                const struct law *parent)
+{
+    for (const struct entry *e = block->block->entries; parent != NULL && e != NULL; e = e->next)
+        lint_entry(proof, place, block, parent->profile, e);
+    for (const struct entry_drop *d = block->block->drops; parent != NULL && d != NULL; d = d->next)
+        lint_drop(proof, place, block, parent->profile, d);
+    for (const struct source *s = block->law->book->sources.first; s != NULL; s = s->next) {
+        struct scan scan = {proof, place, block, s, 1};
+        if (strings_have(&place->own_rules, s->path))
+            scan_fields(&scan);
+    }
+}
+
+void proof_lint_reach(struct proof *proof, struct place_proof *place, struct proof_block *block)
+{
+    for (const struct entry *e = block->block->entries; e != NULL; e = e->next)
+        lint_reach(proof, place, block, e);
+}

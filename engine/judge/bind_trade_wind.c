@@ -1,0 +1,316 @@
+/* bind_trade_wind.c - roof geometry, wind pressure and nail strength as rules
+ * call them.
+ *
+ * Thin, like bind_trade.c: reads named arguments, calls the pure function,
+ * and writes the arithmetic it did into the finding. */
+#include "judge/judging.h"
+
+#include "base/number.h"
+#include "trade/cladding.h"
+#include "trade/footprint.h"
+#include "trade/geometry.h"
+#include "trade/nail.h"
+#include "trade/wind.h"
+
+#include <lauxlib.h>
+#include <lua.h>
+
+#include <math.h>
+#include <stdio.h>
+#include <string.h>
+
+/* The named argument of the table at 1, which must be a number. */
+static double argument(lua_State *lua, const char *key)
+{
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    lua_getfield(lua, 1, key);
+    if (lua_type(lua, -1) != LUA_TNUMBER)
+        luaL_error(lua, "%s must be a number", key);
+    const double value = lua_tonumber(lua, -1);
+    lua_pop(lua, 1);
+    return value;
+}
+
+/* The same, 0 when it is not given. */
+static double argument_or_0(lua_State *lua, const char *key)
+{
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    lua_getfield(lua, 1, key);
+    const bool absent = lua_isnil(lua, -1);
+    lua_pop(lua, 1);
+    return absent ? 0 : argument(lua, key);
+}
+
+static int give(lua_State *lua, double value)
+{
+    if (!isfinite(value))
+        return luaL_error(lua, "the arithmetic was given a value out of range");
+    lua_pushnumber(lua, value);
+    return 1;
+}
+
+struct written {
+    char text[96];
+};
+
+static struct written unit(double value, const char *name)
+{
+    struct written w;
+    number_write_unit(value, name, w.text);
+    return w;
+}
+
+/* A coefficient: three decimals at most. */
+static struct written plain(double value)
+{
+    return unit(value, NULL);
+}
+
+/* Four decimals, as tables of slope factors have them. */
+static struct written factor(double value)
+{
+    struct written w;
+    snprintf(w.text, sizeof(w.text), "%.4f", value);
+    return w;
+}
+
+/* Geometry ----------------------------------------------------------------- */
+
+static int hip_factor(lua_State *lua)
+{
+    return give(lua, trade_hip_factor(luaL_checknumber(lua, 1)));
+}
+
+static int hip_length_ft(lua_State *lua)
+{
+    const double run = argument(lua, "run_ft"), pitch = argument(lua, "pitch");
+    const double length = trade_hip_length_ft(run, pitch);
+    give(lua, length);
+    record_work(lua, "%s of common run x %s (hip and valley factor at %s) = %s",
+                unit(run, "ft").text, factor(trade_hip_factor(pitch)).text,
+                unit(pitch, "rise_in_12").text, unit(length, "ft").text);
+    return 1;
+}
+
+static int pitch_degrees(lua_State *lua)
+{
+    return give(lua, trade_pitch_to_degrees(luaL_checknumber(lua, 1)));
+}
+
+static const char *const FORMS[] = {"gable", "hip", "gable_porch", "shed", "cross_gable", NULL};
+
+static enum roof_form form_argument(lua_State *lua)
+{
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    lua_getfield(lua, 1, "form");
+    const char *word = lua_tostring(lua, -1); /* held by the argument table */
+    lua_pop(lua, 1);
+    for (int i = 0; FORMS[i] != NULL; i++)
+        if (word != NULL && strcmp(word, FORMS[i]) == 0)
+            return (enum roof_form)i;
+    luaL_error(lua, "form must be one of gable, hip, gable_porch, shed, cross_gable");
+    return ROOF_GABLE;
+}
+
+static void set_number(lua_State *lua, const char *key, double value)
+{
+    lua_pushnumber(lua, value);
+    lua_setfield(lua, -2, key);
+}
+
+/* Gives a table: areas and lengths of the whole roof. */
+static int footprint(lua_State *lua)
+{
+    const struct footprint roof = {
+        .form = form_argument(lua),
+        .length_ft = argument(lua, "length_ft"),
+        .width_ft = argument(lua, "width_ft"),
+        .pitch = argument(lua, "pitch"),
+        .eave_overhang_ft = argument_or_0(lua, "eave_overhang_ft"),
+        .rake_overhang_ft = argument_or_0(lua, "rake_overhang_ft"),
+        .porch_length_ft = argument_or_0(lua, "porch_length_ft"),
+        .porch_depth_ft = argument_or_0(lua, "porch_depth_ft"),
+        .porch_pitch = argument_or_0(lua, "porch_pitch"),
+        .wing_width_ft = argument_or_0(lua, "wing_width_ft"),
+        .wing_out_ft = argument_or_0(lua, "wing_out_ft"),
+    };
+    struct footprint_measure m;
+    const char *why;
+    if (trade_footprint(&m, &roof, &why) != 0)
+        return luaL_error(lua, "no such roof: %s", why);
+    lua_createtable(lua, 0, 9);
+    set_number(lua, "plan_sqft", m.plan_sqft);
+    set_number(lua, "area_sqft", m.area_sqft);
+    set_number(lua, "eave_ft", m.eave_ft);
+    set_number(lua, "rake_ft", m.rake_ft);
+    set_number(lua, "ridge_ft", m.ridge_ft);
+    set_number(lua, "hip_ft", m.hip_ft);
+    set_number(lua, "valley_ft", m.valley_ft);
+    set_number(lua, "top_ft", m.top_ft);
+    set_number(lua, "planes", m.planes);
+    record_work(lua, "%s x %s of walls at %s: %d planes, %s in plan, %s on the slope",
+                unit(roof.length_ft, "ft").text, unit(roof.width_ft, "ft").text,
+                unit(roof.pitch, "rise_in_12").text, m.planes, unit(m.plan_sqft, "sqft").text,
+                unit(m.area_sqft, "sqft").text);
+    return 1;
+}
+
+/* Wind ---------------------------------------------------------------------- */
+
+static int vasd_to_vult(lua_State *lua)
+{
+    const double vasd = luaL_checknumber(lua, 1);
+    const double vult = trade_vasd_to_vult(vasd);
+    give(lua, vult);
+    record_work(lua, "Vasd %s / square root of 0.6 = Vult %s", unit(vasd, "mph").text,
+                unit(vult, "mph").text);
+    return 1;
+}
+
+static int wind_kz(lua_State *lua)
+{
+    const double height = argument(lua, "height_ft");
+    const struct wind_profile profile = {
+        .factor = argument(lua, "factor"),
+        .alpha = argument(lua, "alpha"),
+        .zg_ft = argument(lua, "zg_ft"),
+        .least_ft = argument(lua, "least_ft"),
+        .floor = argument(lua, "floor"),
+    };
+    const double kz = trade_wind_kz(height, &profile);
+    give(lua, kz);
+    record_work(lua, "Kz = %s x (%s / %s) ^ (2 / %s), not under %s = %s",
+                plain(profile.factor).text, unit(fmax(height, profile.least_ft), "ft").text,
+                unit(profile.zg_ft, "ft").text, plain(profile.alpha).text,
+                plain(profile.floor).text, plain(kz).text);
+    return 1;
+}
+
+static int wind_ke(lua_State *lua)
+{
+    const double elevation = luaL_checknumber(lua, 1);
+    const double ke = trade_wind_ke(elevation);
+    give(lua, ke);
+    record_work(lua, "Ke = e ^ (-0.0000362 x %s) = %s", unit(elevation, "ft").text,
+                plain(ke).text);
+    return 1;
+}
+
+static int wind_q_psf(lua_State *lua)
+{
+    const struct wind_site site = {
+        .vult_mph = argument(lua, "vult_mph"),
+        .kz = argument(lua, "kz"),
+        .kzt = argument(lua, "kzt"),
+        .kd = argument(lua, "kd"),
+        .ke = argument(lua, "ke"),
+    };
+    const double q = trade_wind_q_psf(&site);
+    give(lua, q);
+    record_work(lua, "q = 0.00256 x Kz %s x Kzt %s x Kd %s x Ke %s x (%s) squared = %s",
+                plain(site.kz).text, plain(site.kzt).text, plain(site.kd).text,
+                plain(site.ke).text, unit(site.vult_mph, "mph").text, unit(q, "psf").text);
+    return 1;
+}
+
+static int zone_width_ft(lua_State *lua)
+{
+    const double width = argument(lua, "least_width_ft"), height = argument(lua, "height_ft");
+    const struct zone_rule rule = {
+        .width_share = argument(lua, "width_share"),
+        .height_share = argument(lua, "height_share"),
+        .least_share = argument(lua, "least_share"),
+        .least_ft = argument(lua, "least_ft"),
+    };
+    const double a = trade_zone_width_ft(width, height, &rule);
+    give(lua, a);
+    record_work(lua, "zone width: smaller of %s x %s and %s x %s, not under %s x %s or %s = %s",
+                plain(rule.width_share).text, unit(width, "ft").text,
+                plain(rule.height_share).text, unit(height, "ft").text,
+                plain(rule.least_share).text, unit(width, "ft").text,
+                unit(rule.least_ft, "ft").text, unit(a, "ft").text);
+    return 1;
+}
+
+static int cladding_psf(lua_State *lua)
+{
+    const double q = argument(lua, "q_psf"), gcp = argument(lua, "gcp");
+    const struct cladding_load load = {
+        .gcpi = argument(lua, "gcpi"),
+        .load_factor = argument(lua, "load_factor"),
+        .least_psf = argument(lua, "least_psf"),
+    };
+    const double psf = trade_cladding_psf(q, gcp, &load);
+    give(lua, psf);
+    record_work(lua, "%s x (%s + %s inside) x %s = %s, at least %s", unit(q, "psf").text,
+                plain(fabs(gcp)).text, plain(load.gcpi).text, plain(load.load_factor).text,
+                unit(fabs(psf), "psf").text, unit(load.least_psf, "psf").text);
+    return 1;
+}
+
+/* Nails --------------------------------------------------------------------- */
+
+static int nail_capacity_lb(lua_State *lua)
+{
+    const struct nail nail = {
+        .length_in = argument(lua, "length_in"),
+        .shank_in = argument(lua, "shank_in"),
+        .head_in = argument(lua, "head_in"),
+        .ring_in = argument(lua, "ring_in"),
+    };
+    const struct nailing nailing = {
+        .framing_gravity = argument(lua, "framing_gravity"),
+        .panel_gravity = argument(lua, "panel_gravity"),
+        .panel_in = argument(lua, "panel_in"),
+        .duration = argument(lua, "duration"),
+        .wet_withdrawal = argument(lua, "wet_withdrawal"),
+        .wet_pull_through = argument(lua, "wet_pull_through"),
+    };
+    struct nail_capacity can;
+    const char *why;
+    if (trade_nail_capacity(&can, &nail, &nailing, &why) != 0)
+        return luaL_error(lua, "no such nailing: %s", why);
+    give(lua, can.lb);
+    record_work(lua, "%s shank of %s, %s in wood of gravity %s: withdrawal %s; head of %s "
+                "through %s panel of gravity %s: %s; the lesser is %s",
+                nail.ring_in > 0 ? "ringed" : "smooth", unit(nail.shank_in, "in").text,
+                unit(can.penetration_in, "in").text, plain(nailing.framing_gravity).text,
+                unit(can.withdrawal_lb, "lb").text, unit(nail.head_in, "in").text,
+                unit(nailing.panel_in, "in").text, plain(nailing.panel_gravity).text,
+                unit(can.pull_through_lb, "lb").text, unit(can.lb, "lb").text);
+    return 1;
+}
+
+static int nail_spacing_in(lua_State *lua)
+{
+    const double capacity = argument(lua, "capacity_lb");
+    const double support = argument(lua, "support_spacing_in");
+    const double psf = fabs(argument(lua, "psf"));
+    const double spacing = trade_nail_spacing_in(capacity, support, psf);
+    give(lua, spacing);
+    record_work(lua, "%s / (%s between supports x %s) = a nail each %s",
+                unit(capacity, "lb").text, unit(support, "in").text, unit(psf, "psf").text,
+                unit(spacing, "in").text);
+    return 1;
+}
+
+static const struct luaL_Reg NAMES[] = {
+    {"hip_factor", hip_factor},
+    {"hip_length_ft", hip_length_ft},
+    {"pitch_degrees", pitch_degrees},
+    {"footprint", footprint},
+    {"vasd_to_vult", vasd_to_vult},
+    {"wind_kz", wind_kz},
+    {"wind_ke", wind_ke},
+    {"wind_q_psf", wind_q_psf},
+    {"zone_width_ft", zone_width_ft},
+    {"cladding_psf", cladding_psf},
+    {"nail_capacity_lb", nail_capacity_lb},
+    {"nail_spacing_in", nail_spacing_in},
+    {NULL, NULL},
+};
+
+void bind_trade_wind(lua_State *lua)
+{
+    luaL_setfuncs(lua, NAMES, 0);
+}

@@ -1,0 +1,111 @@
+/* walk_lua.c - see walk.h. */
+#include "judge/walk.h"
+
+#include <lauxlib.h>
+#include <lua.h>
+
+/* After this much of the heap is used up, it is put back between calls. */
+enum { HEAP_HIGH = SANDBOX_HEAP_BYTES / 2 };
+
+struct node walk_root(const struct judging *judging)
+{
+    return (struct node){judging->job, judging->book->fields.root, false, ""};
+}
+
+int call_push(lua_State *lua, const struct call *call, int function)
+{
+    lua_rawgeti(lua, LUA_REGISTRYINDEX, function);
+    push_node(lua, walk_root(call->judging));
+    if (!call->facts_only)
+        push_figure_function(lua);
+    for (size_t i = call->depth; i-- > 0;)
+        push_node(lua, call->items[i]);
+    return (call->facts_only ? 1 : 2) + (int)call->depth;
+}
+
+const char *call_kept_text(lua_State *lua, const struct call *call, int index)
+{
+    if (lua_type(lua, index) != LUA_TSTRING)
+        return NULL;
+    const char *text = arena_format(call->judging->arena, "%.4000s", lua_tostring(lua, index));
+    check_arena(lua);
+    return text;
+}
+
+void call_applies(lua_State *lua, struct call *call, int applies)
+{
+    call->applies = true;
+    if (applies == RULE_NO_FUNCTION)
+        return;
+    lua_call(lua, call_push(lua, call, applies), 2);
+    if (!lua_isboolean(lua, -2))
+        luaL_error(lua, "applies must give true or false");
+    call->applies = lua_toboolean(lua, -2);
+    call->reason = call_kept_text(lua, call, -1);
+    lua_pop(lua, 2);
+    call->judging->record.work = (struct strings){0}; /* what follows shows its own */
+}
+
+enum sandbox_stop call_enter(struct judging *judging, lua_CFunction function, struct call *call)
+{
+    struct sandbox *sandbox = judging->book->sandbox;
+    if (heap_used(&sandbox->heap) > HEAP_HIGH)
+        sandbox_reset(sandbox);
+    const enum sandbox_stop stop = sandbox_call(sandbox, function, call);
+    /* Whatever tripped a limit may have left a mess behind. */
+    if (stop != SANDBOX_DONE && stop != SANDBOX_SIGNAL)
+        sandbox_reset(sandbox);
+    return stop;
+}
+
+/* The list `field` below a node, through the groups between. */
+static struct node list_below(struct judging *judging, const struct node *from,
+                              const struct field *list)
+{
+    const struct field *path[32];
+    size_t count = 0;
+    for (const struct field *f = list; f != from->field && count < 32; f = f->parent)
+        path[count++] = f;
+    struct node node = *from;
+    while (count > 0)
+        node = node_child(judging, &node, path[--count]);
+    return node;
+}
+
+static void walk_level(struct walk *walk, size_t level, const struct node *from)
+{
+    if (level == walk->depth) {
+        walk->visited++;
+        walk->visit(walk, NULL);
+        return;
+    }
+    const struct node list = list_below(walk->judging, from, walk->per[level]);
+    if (list.json == NULL) {
+        walk->visited++;
+        walk->visit(walk, &list);
+        return;
+    }
+    size_t index = 0;
+    const cJSON *item = NULL;
+    cJSON_ArrayForEach(item, list.json) {
+        const char *pointer = pointer_index(walk->judging->arena, list.pointer, index++);
+        walk->items[level] = (struct node){item, walk->per[level], true, pointer};
+        walk_level(walk, level + 1, &walk->items[level]);
+    }
+}
+
+void walk_per(struct walk *walk)
+{
+    const struct node root = walk_root(walk->judging);
+    walk_level(walk, 0, &root);
+}
+
+const char *walk_where(const struct walk *walk)
+{
+    const char *where = NULL;
+    for (size_t i = 0; i < walk->depth; i++) {
+        const char *name = node_name(walk->judging, &walk->items[i]);
+        where = where == NULL ? name : arena_format(walk->judging->arena, "%s, %s", where, name);
+    }
+    return where;
+}

@@ -1,0 +1,135 @@
+#include "profile/places.h"
+
+#include "base/date.h"
+#include "profile/place.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+enum { DAYS_MOST = 512, ANY_DAY = 20000101 };
+
+/* Days on which some place of the home changes, newest first. */
+struct days {
+    long items[DAYS_MOST];
+    size_t count;
+};
+
+struct listing {
+    struct strings *ids;
+    struct arena *arena;
+};
+
+static void note_id(void *data, const char *path)
+{
+    struct listing *listing = data;
+    const size_t folder = strlen("jurisdictions/");
+    const char *name = path + folder;
+    const size_t length = strlen(name) - strlen(".lua");
+    if (memchr(name, '.', length) == NULL) /* NAME.rules.lua, NAME.cases.lua */
+        strings_add(listing->ids, listing->arena, arena_copy_n(listing->arena, name, length));
+}
+
+void places_ids(const char *home, struct strings *ids, struct arena *arena)
+{
+    struct listing listing = {ids, arena};
+    home_each(home, "jurisdictions", ".lua", 6, note_id, &listing);
+}
+
+static void add_day(struct days *days, long day)
+{
+    size_t at = days->count;
+    for (size_t i = 0; i < days->count; i++)
+        if (days->items[i] == day)
+            return;
+    if (days->count == DAYS_MOST)
+        return;
+    days->count++;
+    for (; at > 0 && days->items[at - 1] < day; at--)
+        days->items[at] = days->items[at - 1];
+    days->items[at] = day;
+}
+
+/* The days on which the place itself, or one it follows, takes a new edition. */
+static void add_days_of(const char *home, const char *id, struct days *days)
+{
+    struct arena arena = {0};
+    struct sources sources = {0};
+    struct strings chain = {0};
+    struct problems problems = {0};
+    strings_add(&chain, &arena, arena_copy(&arena, id));
+    for (size_t i = 0; i < chain.count && i < PROFILE_LONGEST_CHAIN; i++) {
+        const struct place *place = place_load(home, chain.items[i], &arena, &sources, &problems);
+        for (const struct block *b = place == NULL ? NULL : place->blocks; b != NULL; b = b->next) {
+            add_day(days, b->from == 0 ? ANY_DAY : b->from);
+            if (b->follows != NULL)
+                strings_add_once(&chain, &arena, b->follows);
+        }
+    }
+    problems_free(&problems);
+    arena_free(&arena);
+}
+
+static struct profile *stand_on(const char *home, const char *id, long date)
+{
+    struct problems problems = {0};
+    struct profile *profile = profile_resolve(home, id, date, "", &problems);
+    problems_free(&problems);
+    return profile;
+}
+
+static struct profile *stand_newest(const char *home, const char *id, long *date)
+{
+    struct days days = {.count = 0};
+    add_days_of(home, id, &days);
+    for (size_t i = 0; i < days.count; i++) {
+        struct profile *profile = stand_on(home, id, days.items[i]);
+        *date = days.items[i];
+        if (profile != NULL)
+            return profile;
+    }
+    return NULL;
+}
+
+long places_newest(const char *home, const char *id)
+{
+    long date = 0;
+    struct profile *profile = stand_newest(home, id, &date);
+    profile_free(profile);
+    return profile == NULL ? 0 : date;
+}
+
+static int standing_order(const void *a, const void *b)
+{
+    const struct standing *left = a, *right = b;
+    if (left->profile->model != right->profile->model)
+        return left->profile->model ? -1 : 1;
+    return strcmp(left->profile->id, right->profile->id);
+}
+
+int places_stand(const char *home, long date, struct places *places)
+{
+    struct strings ids = {0};
+    places_ids(home, &ids, &places->arena);
+    places->items = arena_array(&places->arena, ids.count + 1, sizeof(*places->items));
+    for (size_t i = 0; i < ids.count && places->items != NULL; i++) {
+        struct standing standing = {.date = date};
+        standing.profile = date != 0 ? stand_on(home, ids.items[i], date)
+                                     : stand_newest(home, ids.items[i], &standing.date);
+        if (standing.profile != NULL)
+            places->items[places->count++] = standing;
+        else
+            strings_add(&places->skipped, &places->arena, ids.items[i]);
+    }
+    if (places->items == NULL || places->arena.failed)
+        return -1;
+    qsort(places->items, places->count, sizeof(*places->items), standing_order);
+    return 0;
+}
+
+void places_free(struct places *places)
+{
+    for (size_t i = 0; i < places->count; i++)
+        profile_free(places->items[i].profile);
+    arena_free(&places->arena);
+    *places = (struct places){0};
+}

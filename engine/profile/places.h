@@ -1,0 +1,35 @@
+/* places.h - every place of a home folder, and its figures on one day. */
+#ifndef EAVEMARK_PROFILE_PLACES_H
+#define EAVEMARK_PROFILE_PLACES_H
+
+#include "base/strings.h"
+#include "profile/profile.h"
+
+/* One place, as it stands on the day asked for. */
+struct standing {
+    struct profile *profile;
+    long date; /* the day it was resolved on */
+};
+
+struct places {
+    struct arena arena;
+    struct standing *items; /* model codes first, each kind by id */
+    size_t count;
+    struct strings skipped; /* ids that do not load, or have no edition then */
+};
+
+/* The ids of all places of a home, by name, whether they load or not. */
+void places_ids(const char *home, struct strings *ids, struct arena *arena);
+
+/* The last day that is sure to show the newest edition of a place: the
+ * beginning of its last block that its parents reach. 0 when there is none.
+ * What is wrong with its files is not said here. */
+long places_newest(const char *home, const char *id);
+
+/* Every place that resolves on the date, or for 0 in its newest edition.
+ * Returns 0, or -1 when out of memory. */
+int places_stand(const char *home, long date, struct places *places);
+
+void places_free(struct places *places);
+
+#endif

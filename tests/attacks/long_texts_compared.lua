@@ -1,0 +1,15 @@
+-- stops: time
+-- Equal texts of many kilobytes are compared byte by byte, in C, at one step each.
+-- Only the clock sees it.
+
+rule "attack.long_texts_compared" {
+  title = "Long texts compared",
+  stage = "final",
+  judge = function(job, figure)
+    local half = "x"
+    while #half < 200000 do half = half .. half end
+    local a, b = half .. "a", half .. "b"
+    while true do local _ = a == b end
+  end,
+  mend = "Remove this rule.",
+}

@@ -1,0 +1,21 @@
+#!/usr/bin/env bash
+# Installs what the tests need (Debian 12), builds with the sanitizers and
+# warnings as errors, and runs every test. Fails when any test does.
+set -euo pipefail
+cd "$(dirname "$0")/.."
+
+bash .ci/packages.sh gcc make cmake pkg-config liblua5.4-dev libcjson-dev libmd-dev libcmocka-dev \
+  valgrind
+command -v node >/dev/null && command -v npm >/dev/null || bash .ci/packages.sh nodejs npm
+(cd tests/schema && npm ci --silent --no-audit --no-fund)
+
+cmake -S . -B build-test -DEAVEMARK_SANITIZE=ON -DEAVEMARK_WERROR=ON >/dev/null
+cmake --build build-test --parallel
+ctest --test-dir build-test --output-on-failure --parallel 2
+
+# The same program without sanitizers, under Valgrind: a check, a refused job
+# and the rule cases must neither leak nor read what was not written.
+cmake -S . -B build-valgrind -DCMAKE_BUILD_TYPE=Debug -DEAVEMARK_WERROR=ON -DBUILD_TESTING=OFF >/dev/null
+cmake --build build-valgrind --parallel
+bash tests/checks/valgrind.sh build-valgrind/eavemark .
+echo "All tests passed."

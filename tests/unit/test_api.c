@@ -1,0 +1,370 @@
+/* The public interface: handles used many times and from two threads, exit
+ * statuses, overrides, and the fingerprint. */
+#include "support/small_law.h"
+
+#include <pthread.h>
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stdbool.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <time.h>
+
+#include <cmocka.h>
+
+static struct temporary_home home;
+
+static const char RULES[] =
+    "local calls = 0\n"
+    "rule \"a.layers\" { title = \"Layers\", stage = \"permit\", mend = \"x\",\n"
+    "  judge = function(job, figure)\n"
+    "    calls = calls + 1\n"
+    "    work(\"call \" .. calls)\n"
+    "    return at_most(job.existing.layers, figure \"test.seen\", \"layers\") end }\n"
+    "rule \"b.pitch\" { title = \"Pitch\", stage = \"permit\", mend = \"x\", per = \"roof.slopes\",\n"
+    "  judge = function(job, figure, slope)\n"
+    "    calls = calls + 1\n"
+    "    work(\"call \" .. calls)\n"
+    "    return at_least(slope.pitch, figure \"test.pitch_least\", \"rise_in_12\") end }\n";
+
+static int make_home(void **state)
+{
+    (void)state;
+    home_make(&home);
+    small_law_write(&home);
+    home_write(&home, "rules/test.lua", RULES);
+    home_write(&home, "jurisdictions/example/a.lua",
+               "jurisdiction \"example/a\" { title = \"A\", invented = true, follows = \"model/test\",\n"
+               "  from = \"2026-01-01\", figures = { [\"test.seen\"] = { 0, cite = \"1\" } } }\n");
+    return 0;
+}
+
+static int remove_home(void **state)
+{
+    (void)state;
+    home_remove(&home);
+    return 0;
+}
+
+static char *report(eavemark *handle, const char *job, const char *jurisdiction)
+{
+    struct outcome_of_check outcome = home_check(handle, job, jurisdiction, NULL, NULL);
+    assert_string_equal(outcome.problems, "");
+    free(outcome.problems);
+    assert_non_null(outcome.json);
+    return outcome.json;
+}
+
+static char *report_in(const char *path)
+{
+    eavemark *handle = eavemark_open(path);
+    char *json = report(handle, SMALL_JOB, NULL);
+    eavemark_close(handle);
+    return json;
+}
+
+/* A counter at the top of the rule file starts afresh for each job. */
+static void a_handle_serves_many_jobs_alike(void **state)
+{
+    (void)state;
+    eavemark *handle = eavemark_open(home.path);
+    char *other = text_with(SMALL_JOB, "\"layers\": 1", "\"layers\": 5");
+    char *first = report(handle, SMALL_JOB, NULL);
+    char *second = report(handle, other, NULL);
+    assert_string_not_equal(first, second);
+    assert_member(first, "a.layers", 0, "work", "[\"call 1\"]");
+    assert_member(first, "b.pitch", 1, "work", "[\"call 3\"]");
+    for (int i = 0; i < 50; i++) {
+        char *again = report(handle, i % 2 == 0 ? SMALL_JOB : other, NULL);
+        assert_string_equal(again, i % 2 == 0 ? first : second);
+        free(again);
+    }
+    free(first);
+    free(second);
+    free(other);
+    eavemark_close(handle);
+}
+
+/* Another place, a broken job and back: nothing of them stays. */
+static void jobs_between_leave_no_trace(void **state)
+{
+    (void)state;
+    eavemark *handle = eavemark_open(home.path);
+    char *first = report(handle, SMALL_JOB, NULL);
+    static const char *const between[] = {"{", "[]", "{}", "{ \"job\": 5 }", ""};
+    for (size_t i = 0; i < sizeof(between) / sizeof(between[0]); i++) {
+        struct outcome_of_check bad = home_check(handle, between[i], NULL, NULL, NULL);
+        assert_int_equal(bad.status, EAVEMARK_UNUSABLE);
+        assert_string_not_equal(bad.problems, "");
+        assert_null(bad.json);
+        outcome_free(&bad);
+        char *there = report(handle, SMALL_JOB, "example/a");
+        assert_member(there, "a.layers", 0, "outcome", "fail");
+        free(there);
+        char *again = report(handle, SMALL_JOB, NULL);
+        assert_string_equal(again, first);
+        free(again);
+    }
+    free(first);
+    eavemark_close(handle);
+}
+
+static void assert_status(const char *job, const char *jurisdiction, const char *date,
+                          const char *stage, enum eavemark_status status, const char *words)
+{
+    eavemark *handle = eavemark_open(home.path);
+    struct outcome_of_check outcome = home_check(handle, job, jurisdiction, date, stage);
+    if (outcome.status != status)
+        fail_msg("status %d, not %d: %s", outcome.status, status, outcome.problems);
+    assert_has(outcome.problems, words);
+    outcome_free(&outcome);
+    eavemark_close(handle);
+}
+
+static void statuses_say_what_it_came_to(void **state)
+{
+    (void)state;
+    char *steep = text_with(SMALL_JOB, "3:12", "4:12");
+    assert_status(steep, NULL, NULL, NULL, EAVEMARK_NOTHING_FAILED, "");
+    assert_status(SMALL_JOB, NULL, NULL, NULL, EAVEMARK_FAILED, "");
+    assert_status(SMALL_JOB, "example/b", NULL, NULL, EAVEMARK_UNUSABLE,
+                  "no jurisdiction is named \"example/b\"; the nearest are: example/a");
+    assert_status(SMALL_JOB, "example/a", "2025-12-31", NULL, EAVEMARK_UNUSABLE,
+                  "no edition of example/a covers 2025-12-31");
+    assert_status(SMALL_JOB, NULL, "2025-13-01", NULL, EAVEMARK_UNUSABLE, "is not a date");
+    assert_status(SMALL_JOB, NULL, NULL, "roof", EAVEMARK_UNUSABLE, "\"roof\" is not one of");
+    home_write(&home, "rules/bad.lua", "rule 5");
+    assert_status(SMALL_JOB, NULL, NULL, NULL, EAVEMARK_BROKEN, "rules/bad.lua:1:");
+    free(steep);
+}
+
+/* Everything wrong with a job in one go, and its place with it. */
+static void all_problems_come_in_one_go(void **state)
+{
+    (void)state;
+    eavemark *handle = eavemark_open(home.path);
+    char *job = text_with(SMALL_JOB, "\"layers\": 1", "\"layers\": 99, \"colour\": \"red\"");
+    struct outcome_of_check outcome = home_check(handle, job, "example/nowhere", NULL, NULL);
+    assert_int_equal(outcome.status, EAVEMARK_UNUSABLE);
+    assert_has(outcome.problems, "/jurisdiction: no jurisdiction is named");
+    assert_has(outcome.problems, "job.json: /existing/layers: ");
+    outcome_free(&outcome);
+    free(job);
+    eavemark_close(handle);
+}
+
+/* The same job, next county: a fact that only the job's own place asks for is
+ * passed over there, a typo is not. */
+static void a_job_may_be_tried_in_the_next_county(void **state)
+{
+    (void)state;
+    home_write(&home, "jurisdictions/example/own.lua",
+               "jurisdiction \"example/own\" { title = \"Own\", invented = true,\n"
+               "follows = \"example/a\", rules = \"own.rules.lua\" }\n");
+    home_write(&home, "jurisdictions/example/own.rules.lua",
+               "field \"existing.moss\" { type = \"yes_no\", stage = \"permit\", ask = \"Moss?\" }\n");
+    char *job = text_with(SMALL_JOB, "\"layers\": 1", "\"layers\": 1, \"moss\": true");
+    assert_status(job, "example/a", NULL, NULL, EAVEMARK_UNUSABLE, "/existing/moss: unknown field");
+    char *own = text_with(job, "\"jurisdiction\": \"model/test\"", "\"jurisdiction\": \"example/own\"");
+    assert_status(own, NULL, NULL, NULL, EAVEMARK_FAILED, "");
+    assert_status(own, "example/a", NULL, NULL, EAVEMARK_FAILED, "");
+    char *typo = text_with(own, "\"moss\"", "\"mosss\"");
+    assert_status(typo, "example/a", NULL, NULL, EAVEMARK_UNUSABLE, "/existing/mosss: unknown field");
+    free(typo);
+    free(own);
+    free(job);
+}
+
+static void strict_counts_warnings_and_open_items(void **state)
+{
+    (void)state;
+    static const char *const figures[] = {"test.memory", "test.seen"};
+    for (size_t i = 0; i < 2; i++) {
+        char rules[512];
+        snprintf(rules, sizeof(rules), "rule \"a.x\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+                 " judge = function(job, figure) local m = figure \"%s\"\n"
+                 "  return at_most(%s, m, \"layers\") end }\n", figures[i],
+                 i == 0 ? "1" : "job.existing.slippery and 1 or 1");
+        home_write(&home, "rules/test.lua", rules);
+        eavemark *handle = eavemark_open(home.path);
+        const struct eavemark_request request = {.name = "j", .text = SMALL_JOB,
+                                                 .length = strlen(SMALL_JOB)};
+        eavemark_result *result = eavemark_check(handle, &request);
+        assert_int_equal(eavemark_result_status(result, false), EAVEMARK_NOTHING_FAILED);
+        assert_int_equal(eavemark_result_status(result, true), EAVEMARK_FAILED);
+        eavemark_result_free(result);
+        eavemark_close(handle);
+    }
+}
+
+static void a_home_without_rules_is_told(void **state)
+{
+    (void)state;
+    eavemark *handle = eavemark_open("/nonexistent/home");
+    struct outcome_of_check outcome = home_check(handle, SMALL_JOB, NULL, NULL, NULL);
+    assert_int_equal(outcome.status, EAVEMARK_BROKEN);
+    assert_has(outcome.problems, "rules/fields.lua: there is no such file");
+    outcome_free(&outcome);
+    eavemark_close(handle);
+    eavemark_close(NULL);
+    eavemark_result_free(NULL);
+}
+
+static void a_job_is_read_from_its_file(void **state)
+{
+    (void)state;
+    home_write(&home, "job.json", SMALL_JOB);
+    eavemark *handle = eavemark_open(home.path);
+    char name[128];
+    snprintf(name, sizeof(name), "%s", home_path(&home, "job.json"));
+    const struct eavemark_request request = {.name = name};
+    eavemark_result *result = eavemark_check(handle, &request);
+    assert_string_equal(eavemark_result_problems(result), "");
+    char *from_file = eavemark_result_report(result, EAVEMARK_JSON_LINE, false);
+    char *from_text = report(handle, SMALL_JOB, NULL);
+    assert_string_equal(from_file, from_text);
+    free(from_file);
+    free(from_text);
+    eavemark_result_free(result);
+    eavemark_close(handle);
+}
+
+/* Threads -------------------------------------------------------------------- */
+
+enum { ROUNDS = 15 };
+
+struct worker {
+    const char *home, *jurisdiction;
+    char *reports[ROUNDS];
+};
+
+/* No cmocka in here: an assertion may not leave its thread. */
+static void *work(void *data)
+{
+    struct worker *worker = data;
+    eavemark *handle = eavemark_open(worker->home);
+    for (int i = 0; handle != NULL && i < ROUNDS; i++) {
+        const struct eavemark_request request = {.name = "j", .text = SMALL_JOB,
+                                                 .length = strlen(SMALL_JOB),
+                                                 .jurisdiction = worker->jurisdiction};
+        eavemark_result *result = eavemark_check(handle, &request);
+        if (result != NULL)
+            worker->reports[i] = eavemark_result_report(result, EAVEMARK_JSON_LINE, false);
+        eavemark_result_free(result);
+    }
+    eavemark_close(handle);
+    return NULL;
+}
+
+static void two_handles_serve_two_threads(void **state)
+{
+    (void)state;
+    struct worker workers[2] = {{.home = home.path, .jurisdiction = NULL},
+                                {.home = home.path, .jurisdiction = "example/a"}};
+    pthread_t threads[2];
+    for (size_t i = 0; i < 2; i++)
+        assert_int_equal(pthread_create(&threads[i], NULL, work, &workers[i]), 0);
+    for (size_t i = 0; i < 2; i++)
+        assert_int_equal(pthread_join(threads[i], NULL), 0);
+    eavemark *handle = eavemark_open(home.path);
+    for (size_t i = 0; i < 2; i++) {
+        char *alone = report(handle, SMALL_JOB, workers[i].jurisdiction);
+        for (int round = 0; round < ROUNDS; round++) {
+            assert_non_null(workers[i].reports[round]);
+            assert_string_equal(workers[i].reports[round], alone);
+            free(workers[i].reports[round]);
+        }
+        free(alone);
+    }
+    eavemark_close(handle);
+}
+
+/* Fingerprint ------------------------------------------------------------------ */
+
+static void fingerprint_of(const char *path, char out[65])
+{
+    char *json = report_in(path);
+    const char *at = strstr(json, "\"fingerprint\":\"");
+    assert_non_null(at);
+    snprintf(out, 65, "%.64s", at + strlen("\"fingerprint\":\""));
+    assert_int_equal(strspn(out, "0123456789abcdef"), 64);
+    free(json);
+}
+
+static void the_fingerprint_is_that_of_the_files(void **state)
+{
+    (void)state;
+    char first[65], now[65];
+    fingerprint_of(home.path, first);
+    fingerprint_of(home.path, now);
+    assert_string_equal(now, first);
+    /* The same files elsewhere. */
+    struct temporary_home other;
+    home_make(&other);
+    small_law_write(&other);
+    home_write(&other, "rules/test.lua", RULES);
+    fingerprint_of(other.path, now);
+    assert_string_equal(now, first);
+    home_remove(&other);
+    /* A place that the job's does not follow, and what is no rule file. */
+    home_write(&home, "jurisdictions/example/b.lua", "not read\n");
+    home_write(&home, "rules/README.md", "not read\n");
+    fingerprint_of(home.path, now);
+    assert_string_equal(now, first);
+}
+
+static void the_fingerprint_changes_with_any_file(void **state)
+{
+    (void)state;
+    static const char *const files[] = {"rules/test.lua", "rules/fields.lua",
+                                        "jurisdictions/model/test.lua"};
+    char before[65], now[65];
+    fingerprint_of(home.path, before);
+    for (size_t i = 0; i < sizeof(files) / sizeof(files[0]); i++) {
+        size_t length;
+        char *text = file_text(home_path(&home, files[i]), &length);
+        char *longer = malloc(length + 2);
+        memcpy(longer, text, length);
+        memcpy(longer + length, "\n", 2);
+        home_write(&home, files[i], longer);
+        fingerprint_of(home.path, now);
+        assert_string_not_equal(now, before);
+        home_write_n(&home, files[i], text, length);
+        fingerprint_of(home.path, now);
+        assert_string_equal(now, before);
+        free(longer);
+        free(text);
+    }
+    home_write(&home, "rules/more.lua", "-- one file more\n");
+    fingerprint_of(home.path, now);
+    assert_string_not_equal(now, before);
+    /* Another name for the same text is another rule book. */
+    char moved[65];
+    home_delete(&home, "rules/more.lua");
+    home_write(&home, "rules/other.lua", "-- one file more\n");
+    fingerprint_of(home.path, moved);
+    assert_string_not_equal(moved, now);
+}
+
+#define in_home(test) cmocka_unit_test_setup_teardown(test, make_home, remove_home)
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        in_home(a_handle_serves_many_jobs_alike),
+        in_home(jobs_between_leave_no_trace),
+        in_home(statuses_say_what_it_came_to),
+        in_home(all_problems_come_in_one_go),
+        in_home(a_job_may_be_tried_in_the_next_county),
+        in_home(strict_counts_warnings_and_open_items),
+        in_home(a_home_without_rules_is_told),
+        in_home(a_job_is_read_from_its_file),
+        in_home(two_handles_serve_two_threads),
+        in_home(the_fingerprint_is_that_of_the_files),
+        in_home(the_fingerprint_changes_with_any_file),
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}

@@ -1,0 +1,542 @@
+/* Every file of tests/attacks, run as a rule of a home of its own through the
+ * public interface; and the attacks that are no text file.
+ *
+ * The first line of an attack says which limit must stop it; a second line
+ * "-- when: load" that it is stopped while the file loads. Beside it stands a
+ * harmless rule that must still judge, and afterwards the same handle must
+ * give the same report, byte for byte. Set EAVEMARK_SLOW to run this under a
+ * memory checker. */
+#include "support/small_law.h"
+
+#include <dirent.h>
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stdbool.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+#include <time.h>
+#include <unistd.h>
+
+#include <cmocka.h>
+
+static const char HARMLESS[] =
+    "rule \"harmless.layers\" {\n"
+    "  title = \"Layers\", stage = \"permit\",\n"
+    "  judge = function(job, figure)\n"
+    "    return at_most(job.existing.layers, figure \"test.most\", \"layers\")\n"
+    "  end,\n"
+    "  mend = \"Take one off.\",\n"
+    "}\n";
+
+struct attack {
+    char name[64];    /* "endless_loop" */
+    char stops[16];   /* "steps" ... "error" */
+    char words[160];  /* expected in the message */
+    bool load;
+};
+
+/* Under a checker that runs everything much slower, the clock may win. */
+static bool slow(void)
+{
+    return getenv("EAVEMARK_SLOW") != NULL;
+}
+
+static const char *words_of_limit(const char *stops)
+{
+    if (slow() && strcmp(stops, "error") != 0)
+        return "and was stopped";
+    return strcmp(stops, "steps") == 0 ? "took too many steps and was stopped"
+        : strcmp(stops, "time") == 0   ? "took too long and was stopped"
+        : strcmp(stops, "memory") == 0 ? "took too much memory and was stopped"
+                                       : NULL;
+}
+
+/* Reads `-- stops: error "words"` and `-- when: load`. */
+static void read_head(struct attack *attack, const char *text)
+{
+    if (sscanf(text, "-- stops: %15[a-z]", attack->stops) != 1)
+        fail_msg("%s: its first line does not say what stops it", attack->name);
+    const char *limit = words_of_limit(attack->stops);
+    if (limit != NULL) {
+        snprintf(attack->words, sizeof(attack->words), "%s", limit);
+    } else {
+        assert_string_equal(attack->stops, "error");
+        const char *end = strchr(text, '\n');
+        const char *open = strchr(text, '"');
+        assert_true(open != NULL && open < end && end[-1] == '"');
+        snprintf(attack->words, sizeof(attack->words), "%.*s", (int)(end - open - 2), open + 1);
+    }
+    attack->load = strstr(text, "\n-- when: load\n") != NULL;
+}
+
+static void make_home(struct temporary_home *home)
+{
+    home_make(home);
+    small_law_write(home);
+    home_write(home, "rules/harmless.lua", HARMLESS);
+}
+
+static struct outcome_of_check check(eavemark *handle, const char *stage)
+{
+    return home_check(handle, SMALL_JOB, NULL, NULL, stage);
+}
+
+static double seconds(void)
+{
+    struct timespec now;
+    clock_gettime(CLOCK_MONOTONIC, &now);
+    return (double)now.tv_sec + (double)now.tv_nsec / 1e9;
+}
+
+/* The attack runs within judge: it is a broken finding, and nothing else is. */
+static void assert_contained(eavemark *handle, const struct attack *attack)
+{
+    char rule[96];
+    snprintf(rule, sizeof(rule), "attack.%s", attack->name);
+    struct outcome_of_check before = check(handle, "permit");
+    assert_string_equal(before.problems, "");
+    for (int round = 0; round < 2; round++) {
+        struct outcome_of_check hit = check(handle, NULL);
+        assert_string_equal(hit.problems, "");
+        assert_int_equal(hit.status, EAVEMARK_BROKEN);
+        assert_member(hit.json, rule, 0, "outcome", "broken");
+        assert_member_has(hit.json, rule, 0, "says", "rules/attack.lua:");
+        assert_member_has(hit.json, rule, 0, "says", attack->words);
+        assert_member(hit.json, "harmless.layers", 0, "outcome", "pass");
+        outcome_free(&hit);
+    }
+    struct outcome_of_check after = check(handle, "permit");
+    assert_string_equal(after.json, before.json);
+    assert_int_equal(after.status, EAVEMARK_NOTHING_FAILED);
+    outcome_free(&before);
+    outcome_free(&after);
+}
+
+/* The attack is refused with its file; once it is gone, all is well. */
+static void assert_refused(struct temporary_home *home, eavemark *handle, const char *file,
+                           const char *words)
+{
+    struct outcome_of_check hit = check(handle, NULL);
+    assert_int_equal(hit.status, EAVEMARK_BROKEN);
+    assert_null(hit.json);
+    assert_has(hit.problems, file);
+    if (!slow() || strstr(hit.problems, "took too long and was stopped") == NULL)
+        assert_has(hit.problems, words);
+    outcome_free(&hit);
+    home_delete(home, file);
+    struct outcome_of_check after = check(handle, NULL);
+    assert_string_equal(after.problems, "");
+    assert_int_equal(after.status, EAVEMARK_NOTHING_FAILED);
+    assert_member(after.json, "harmless.layers", 0, "outcome", "pass");
+    outcome_free(&after);
+}
+
+static void run_attack(void **state)
+{
+    struct attack *attack = *state;
+    char path[256];
+    struct temporary_home home;
+    snprintf(path, sizeof(path), "%s/tests/attacks/%s.lua", EAVEMARK_HOME_DIR, attack->name);
+    char *text = file_text(path, NULL);
+    read_head(attack, text);
+    make_home(&home);
+    home_write(&home, "rules/attack.lua", text);
+    eavemark *handle = eavemark_open(home.path);
+    const double start = seconds();
+    if (attack->load)
+        assert_refused(&home, handle, "rules/attack.lua", attack->words);
+    else
+        assert_contained(handle, attack);
+    /* Twice contained: no single attack may take longer than 3 s. */
+    const double took = seconds() - start;
+    if (took > 6 && !slow())
+        fail_msg("%s took %.1f s", attack->name, took);
+    eavemark_close(handle);
+    home_remove(&home);
+    free(text);
+}
+
+/* Attacks that no text file of Lua can show ---------------------------------- */
+
+static void refuse_rules(const char *text, size_t length, const char *words)
+{
+    struct temporary_home home;
+    make_home(&home);
+    home_write_n(&home, "rules/attack.lua", text, length);
+    eavemark *handle = eavemark_open(home.path);
+    assert_refused(&home, handle, "rules/attack.lua", words);
+    eavemark_close(handle);
+    home_remove(&home);
+}
+
+static void bytecode_is_refused(void **state)
+{
+    (void)state;
+    static const char chunk[] = "\x1bLua\x54\x00\x19\x93\r\n\x1a\n\x04\x08\x08xV";
+    refuse_rules(chunk, sizeof(chunk) - 1, "attempt to load a binary chunk");
+}
+
+static void a_zero_byte_in_a_rule_file_is_refused(void **state)
+{
+    (void)state;
+    static const char chunk[] = "local x = 1\n\0 local y = 2\n";
+    refuse_rules(chunk, sizeof(chunk) - 1, "rules/attack.lua:2: unexpected symbol\n");
+}
+
+static void a_large_rule_file_is_refused(void **state)
+{
+    (void)state;
+    const size_t length = 10 * 1024 * 1024;
+    char *text = malloc(length);
+    assert_non_null(text);
+    memset(text, '\n', length);
+    refuse_rules(text, length, "is larger than 1024 KB");
+    refuse_rules(text, 600 * 1024, "larger than 512 KB");
+    free(text);
+}
+
+static void a_link_out_of_the_home_is_refused(void **state)
+{
+    (void)state;
+    struct temporary_home home, elsewhere;
+    make_home(&home);
+    home_make(&elsewhere);
+    home_write(&elsewhere, "rules/attack.lua", "-- harmless, but not of this home\n");
+    char target[128];
+    snprintf(target, sizeof(target), "%s", home_path(&elsewhere, "rules/attack.lua"));
+    assert_int_equal(symlink(target, home_path(&home, "rules/attack.lua")), 0);
+    eavemark *handle = eavemark_open(home.path);
+    assert_refused(&home, handle, "rules/attack.lua", "leads outside the home folder");
+    eavemark_close(handle);
+    home_remove(&elsewhere);
+    home_remove(&home);
+}
+
+/* Opening a pipe would wait for a writer that never comes. */
+static void a_pipe_for_a_file_is_refused(void **state)
+{
+    (void)state;
+    struct temporary_home home;
+    make_home(&home);
+    home_delete(&home, "rules/fields.lua");
+    assert_int_equal(mkfifo(home_path(&home, "rules/fields.lua"), 0600), 0);
+    eavemark *handle = eavemark_open(home.path);
+    struct outcome_of_check hit = check(handle, NULL);
+    assert_int_equal(hit.status, EAVEMARK_BROKEN);
+    assert_has(hit.problems, "rules/fields.lua: is not a file");
+    outcome_free(&hit);
+    eavemark_close(handle);
+    home_remove(&home);
+}
+
+/* A rule whose function `part` loops beside the harmless one. */
+static struct outcome_of_check with_rule(const char *rule)
+{
+    struct temporary_home home;
+    make_home(&home);
+    home_write(&home, "rules/attack.lua", rule);
+    eavemark *handle = eavemark_open(home.path);
+    struct outcome_of_check hit = check(handle, NULL);
+    assert_string_equal(hit.problems, "");
+    assert_member(hit.json, "harmless.layers", 0, "outcome", "pass");
+    eavemark_close(handle);
+    home_remove(&home);
+    return hit;
+}
+
+static void a_loop_in_applies_breaks_the_rule(void **state)
+{
+    (void)state;
+    struct outcome_of_check hit = with_rule(
+        "rule \"attack.applies\" { title = \"x\", stage = \"final\", mend = \"x\",\n"
+        "  applies = function() while true do end end, judge = function() end }\n");
+    assert_int_equal(hit.status, EAVEMARK_BROKEN);
+    assert_member_has(hit.json, "attack.applies", 0, "says", "took too many steps");
+    outcome_free(&hit);
+}
+
+static void applies_must_answer(void **state)
+{
+    (void)state;
+    struct outcome_of_check hit = with_rule(
+        "rule \"attack.applies\" { title = \"x\", stage = \"final\", mend = \"x\",\n"
+        "  applies = function() return nil end, judge = function() end }\n");
+    assert_member(hit.json, "attack.applies", 0, "outcome", "broken");
+    assert_member_has(hit.json, "attack.applies", 0, "says", "applies must give true or false");
+    outcome_free(&hit);
+}
+
+/* The judgement stands; what went wrong with the mend is said in its place. */
+static void a_loop_in_mend_leaves_the_failure_standing(void **state)
+{
+    (void)state;
+    struct outcome_of_check hit = with_rule(
+        "rule \"attack.mend\" { title = \"x\", stage = \"final\",\n"
+        "  judge = function(job, figure) return at_most(9, figure \"test.most\", \"layers\") end,\n"
+        "  mend = function() while true do end end }\n");
+    assert_int_equal(hit.status, EAVEMARK_FAILED);
+    assert_member(hit.json, "attack.mend", 0, "outcome", "fail");
+    assert_member_has(hit.json, "attack.mend", 0, "mend", "took too many steps");
+    outcome_free(&hit);
+}
+
+/* A danger that a broken caution cannot rule out is shown. */
+static void a_loop_in_a_caution_shows_the_caution(void **state)
+{
+    (void)state;
+    struct outcome_of_check hit = with_rule(
+        "caution \"attack\" { stages = { \"permit\" }, says = \"Mind the attack.\",\n"
+        "  when = function() while true do end end,\n"
+        "  cite = { code = \"a\", section = \"b\", status = \"practice\", source = \"c\" } }\n");
+    assert_int_equal(hit.status, EAVEMARK_NOTHING_FAILED);
+    outcome_free(&hit);
+}
+
+/* Each plane's judgement takes all it may: the last of many rules still runs. */
+static void many_greedy_items_leave_room_for_the_rest(void **state)
+{
+    (void)state;
+    struct outcome_of_check hit = with_rule(
+        "for i = 1, 60 do\n"
+        "  rule(\"attack.greedy\" .. i) { title = \"x\", stage = \"final\", per = \"roof.slopes\",\n"
+        "    mend = \"x\", judge = function() local t = \"x\" while true do t = t .. t end end }\n"
+        "end\n");
+    assert_int_equal(hit.status, EAVEMARK_BROKEN);
+    assert_member_has(hit.json, "attack.greedy60", 1, "says", "took too much memory");
+    outcome_free(&hit);
+}
+
+/* Findings outlive the sandbox, so no limit of Lua bounds them: a job with
+ * many vents, each judged with as much text as may be. */
+static void findings_are_bounded_as_a_whole(void **state)
+{
+    (void)state;
+    struct temporary_home home;
+    make_home(&home);
+    home_write(&home, "rules/attack.lua",
+               "for i = 1, 12 do\n"
+               "  rule(\"attack.texts\" .. i) { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+               "    judge = function(job, figure)\n"
+               "      local text = \"x\"\n"
+               "      while #text < 1500 do text = text .. text end\n"
+               "      for n = 1, 1000 do work(text) at_most(n, 1, text) end\n"
+               "      return at_most(1, figure \"test.most\", \"layers\")\n"
+               "    end }\n"
+               "end\n");
+    eavemark *handle = eavemark_open(home.path);
+    struct outcome_of_check hit = check(handle, NULL);
+    assert_int_equal(hit.status, EAVEMARK_BROKEN);
+    assert_member_has(hit.json, "attack.texts1", 0, "says", "said more than");
+    assert_true(strlen(hit.json) < 16 * 1024 * 1024);
+    assert_member(hit.json, "harmless.layers", 0, "outcome", "pass");
+    outcome_free(&hit);
+    eavemark_close(handle);
+    home_remove(&home);
+}
+
+/* One error per impossibility is enough, and it names its file. */
+static void a_loop_in_an_impossibility_is_told_once(void **state)
+{
+    (void)state;
+    struct temporary_home home;
+    make_home(&home);
+    home_write(&home, "rules/attack.lua",
+               "impossible \"attack\" { at = \"pitch\", per = \"roof.slopes\",\n"
+               "  when = function() while true do end end }\n");
+    eavemark *handle = eavemark_open(home.path);
+    struct outcome_of_check hit = check(handle, NULL);
+    assert_int_equal(hit.status, EAVEMARK_BROKEN);
+    assert_string_equal(hit.problems, "rules/attack.lua:1: impossible \"attack\": took too many "
+                                      "steps and was stopped\n");
+    outcome_free(&hit);
+    eavemark_close(handle);
+    home_remove(&home);
+}
+
+/* Each file may take as much as all of them. */
+static void files_that_hoard_memory_are_refused(void **state)
+{
+    (void)state;
+    static const char hoard[] = "local kept = {} for i = 1, 200000 do kept[i] = { i } end\n"
+                                "rule(\"attack.%s\") { title = \"x\", stage = \"final\", mend = \"x\",\n"
+                                "  judge = function() return kept end }\n";
+    struct temporary_home home;
+    make_home(&home);
+    static const char *const names[] = {"a", "b", "c"};
+    for (size_t i = 0; i < 3; i++) {
+        char path[64], text[512];
+        snprintf(path, sizeof(path), "rules/hoard_%s.lua", names[i]);
+        const char *mark = strstr(hoard, "%s");
+        snprintf(text, sizeof(text), "%.*s%s%s", (int)(mark - hoard), hoard, names[i], mark + 2);
+        home_write(&home, path, text);
+    }
+    eavemark *handle = eavemark_open(home.path);
+    struct outcome_of_check hit = check(handle, NULL);
+    assert_int_equal(hit.status, EAVEMARK_BROKEN);
+    assert_has(hit.problems, "rules/hoard_b.lua: took too much memory and was stopped");
+    assert_null(strstr(hit.problems, "rules/hoard_a.lua"));
+    outcome_free(&hit);
+    eavemark_close(handle);
+    home_remove(&home);
+}
+
+/* Three hundred rules each say all they may: the last are not run, and say so. What
+ * is said here is in units, which a broken finding does not print. */
+static void all_findings_together_are_bounded(void **state)
+{
+    (void)state;
+    struct temporary_home home;
+    make_home(&home);
+    home_write(&home, "rules/attack.lua",
+               "for i = 100, 399 do\n"
+               "  rule(\"attack.n\" .. i) { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+               "    judge = function(job, figure)\n"
+               "      local text = \"x\"\n"
+               "      while #text < 3000 do text = text .. text end\n"
+               "      text = text:sub(1, 3990)\n"
+               "      while true do local _ = at_most(1, 1, text) end\n"
+               "    end }\n"
+               "end\n");
+    eavemark *handle = eavemark_open(home.path);
+    const struct eavemark_request request = {.name = "j", .text = SMALL_JOB,
+                                             .length = strlen(SMALL_JOB)};
+    eavemark_result *result = eavemark_check(handle, &request);
+    assert_string_equal(eavemark_result_problems(result), "");
+    char *json = eavemark_result_report(result, EAVEMARK_JSON_LINE, false);
+    assert_member_has(json, "attack.n100", 0, "says", "the rule has said more than 1024 KB");
+    assert_member_has(json, "attack.n399", 0, "says",
+                      "was not run: the rules before it took all the time or room there is");
+    free(json);
+    eavemark_result_free(result);
+    eavemark_close(handle);
+    home_remove(&home);
+}
+
+/* Profiles -------------------------------------------------------------------- */
+
+static void refuse_profile(const char *text, size_t length, const char *words)
+{
+    struct temporary_home home;
+    make_home(&home);
+    home_write_n(&home, "jurisdictions/example/attack.lua", text, length);
+    eavemark *handle = eavemark_open(home.path);
+    const double start = seconds();
+    struct outcome_of_check hit = home_check(handle, SMALL_JOB, "example/attack", NULL, NULL);
+    const double took = seconds() - start;
+    if (took > 6 && !slow())
+        fail_msg("took %.1f s", took);
+    assert_int_equal(hit.status, EAVEMARK_BROKEN);
+    assert_null(hit.json);
+    assert_has(hit.problems, "jurisdictions/example/attack.lua");
+    assert_has(hit.problems, words);
+    outcome_free(&hit);
+    /* The place beside it is as it was. */
+    struct outcome_of_check calm = check(handle, NULL);
+    assert_int_equal(calm.status, EAVEMARK_NOTHING_FAILED);
+    outcome_free(&calm);
+    eavemark_close(handle);
+    home_remove(&home);
+}
+
+static void hostile_profiles_are_refused(void **state)
+{
+    (void)state;
+    static const struct {
+        const char *text, *words;
+    } cases[] = {
+        {"while true do end\n", "took too many steps"},
+        {"local t = 'x' while true do t = t .. t end\n", "took too much memory"},
+        {"jurisdiction \"example/other\" { title = \"x\" }\n",
+         "this file is \"example/attack\", but it says jurisdiction \"example/other\""},
+        {"jurisdiction \"example/attack\" 5\n", "unexpected symbol"},
+        {"jurisdiction \"example/attack\" (5)\n", "table expected, got number"},
+        {"jurisdiction(nil)\n", "string expected, got nil"},
+        {"jurisdiction \"example/attack\" { title = {} }\n", "title must be a text"},
+        {"jurisdiction \"example/attack\" { title = \"x\", figures = 5 }\n",
+         "figures must be a table"},
+        {"jurisdiction \"example/attack\" { title = \"x\", figures = { 5 } }\n",
+         "every figure needs a name"},
+        {"jurisdiction \"example/attack\" { title = \"x\", figures = { a = 5 } }\n",
+         "figure \"a\" must be written"},
+        {"jurisdiction \"example/attack\" { title = \"x\", figures = { a = { 0 / 0 } } }\n",
+         "figure \"a\" is not a finite number"},
+        {"jurisdiction \"example/attack\" { title = \"x\", figures = { a = { { 1 } } } }\n",
+         "a set holds texts only"},
+        {"jurisdiction \"example/attack\" { title = \"x\", drop = { 5 } }\n", "drop is written"},
+        {"jurisdiction \"example/attack\" { title = \"x\", invented = \"yes\" }\n",
+         "invented must be true or false"},
+        {"jurisdiction \"example/attack\" { title = \"x\", from = \"soon\" }\n",
+         "is not a date (YYYY-MM-DD)"},
+        {"rule \"attack.x\" {}\n", "unknown name 'rule'"},
+        {"local f = {} for i = 1, 2001 do f[\"f\" .. i] = { i } end\n"
+         "jurisdiction \"example/attack\" { title = \"x\", figures = f }\n",
+         "more than 2000 figures"},
+        {"for i = 1, 1000000 do jurisdiction \"example/attack\" { title = \"x\" } end\n",
+         "more than 200 editions"},
+        {"-- nothing\n", "declares no jurisdiction"},
+    };
+    for (size_t i = 0; i < sizeof(cases) / sizeof(cases[0]); i++)
+        refuse_profile(cases[i].text, strlen(cases[i].text), cases[i].words);
+    static const char bytecode[] = "\x1bLua\x54\x00";
+    refuse_profile(bytecode, sizeof(bytecode) - 1, "attempt to load a binary chunk");
+}
+
+/* All files, as cmocka tests of their own name. */
+enum { ATTACKS_MOST = 400 };
+
+static const struct CMUnitTest OTHERS[] = {
+    cmocka_unit_test(bytecode_is_refused),
+    cmocka_unit_test(a_zero_byte_in_a_rule_file_is_refused),
+    cmocka_unit_test(a_large_rule_file_is_refused),
+    cmocka_unit_test(a_link_out_of_the_home_is_refused),
+    cmocka_unit_test(a_pipe_for_a_file_is_refused),
+    cmocka_unit_test(a_loop_in_applies_breaks_the_rule),
+    cmocka_unit_test(applies_must_answer),
+    cmocka_unit_test(a_loop_in_mend_leaves_the_failure_standing),
+    cmocka_unit_test(a_loop_in_a_caution_shows_the_caution),
+    cmocka_unit_test(many_greedy_items_leave_room_for_the_rest),
+    cmocka_unit_test(findings_are_bounded_as_a_whole),
+    cmocka_unit_test(a_loop_in_an_impossibility_is_told_once),
+    cmocka_unit_test(files_that_hoard_memory_are_refused),
+    cmocka_unit_test(all_findings_together_are_bounded),
+    cmocka_unit_test(hostile_profiles_are_refused),
+};
+enum { OTHER_COUNT = sizeof(OTHERS) / sizeof(OTHERS[0]) };
+
+static size_t list_attacks(struct attack *attacks)
+{
+    struct dirent **names = NULL;
+    size_t count = 0;
+    const int found = scandir(EAVEMARK_HOME_DIR "/tests/attacks", &names, NULL, alphasort);
+    for (int i = 0; i < found; i++) {
+        const char *dot = strrchr(names[i]->d_name, '.');
+        const size_t length = dot == NULL ? 0 : (size_t)(dot - names[i]->d_name);
+        if (length > 0 && length < sizeof(attacks->name) && strcmp(dot, ".lua") == 0
+            && count < ATTACKS_MOST) {
+            memcpy(attacks[count].name, names[i]->d_name, length);
+            count++;
+        }
+        free(names[i]);
+    }
+    free(names);
+    return count;
+}
+
+int main(void)
+{
+    static struct attack attacks[ATTACKS_MOST];
+    static struct CMUnitTest tests[ATTACKS_MOST + OTHER_COUNT];
+    const size_t count = list_attacks(attacks);
+    if (count < 100 || count == ATTACKS_MOST) {
+        fprintf(stderr, "%zu attacks found: not what there should be\n", count);
+        return 1;
+    }
+    for (size_t i = 0; i < count; i++)
+        tests[i] = (struct CMUnitTest){attacks[i].name, run_attack, NULL, NULL, &attacks[i]};
+    memcpy(tests + count, OTHERS, sizeof(OTHERS));
+    return _cmocka_run_group_tests("attacks", tests, count + OTHER_COUNT, NULL, NULL);
+}

@@ -1,0 +1,653 @@
+/* From rules and a job to findings: outcomes by how well a figure is known,
+ * what is open and why, lists, stages, drops. Rules here are the test's own. */
+#include "support/small_law.h"
+
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <time.h>
+
+#include <cmocka.h>
+
+static struct temporary_home home;
+
+static int make_home(void **state)
+{
+    (void)state;
+    home_make(&home);
+    small_law_write(&home);
+    return 0;
+}
+
+static int remove_home(void **state)
+{
+    (void)state;
+    home_remove(&home);
+    return 0;
+}
+
+/* The report on a job under rules of the test's own; to be freed. */
+static char *report(const char *rules, const char *job, const char *jurisdiction, const char *stage)
+{
+    home_write(&home, "rules/test.lua", rules);
+    eavemark *handle = eavemark_open(home.path);
+    struct outcome_of_check outcome = home_check(handle, job, jurisdiction, NULL, stage);
+    assert_string_equal(outcome.problems, "");
+    char *json = outcome.json;
+    outcome.json = NULL;
+    outcome_free(&outcome);
+    eavemark_close(handle);
+    return json;
+}
+
+/* A rule "test.it" that judges by one line of Lua, with more parts before. */
+static char *report_of(const char *parts, const char *line, const char *job)
+{
+    char rules[2048];
+    snprintf(rules, sizeof(rules),
+             "rule \"test.it\" { title = \"It\", stage = \"permit\", mend = \"Mend it.\",\n"
+             "  caution = \"Mind it.\", %s\n"
+             "  judge = function(job, figure, item, outer)\n %s\n end }\n", parts, line);
+    return report(rules, job, NULL, NULL);
+}
+
+static void assert_outcome(const char *line, const char *outcome, const char *says)
+{
+    char *json = report_of("", line, SMALL_JOB);
+    assert_member(json, "test.it", 0, "outcome", outcome);
+    assert_member_has(json, "test.it", 0, "says", says);
+    free(json);
+}
+
+/* rules/README.md, the table of outcomes. */
+static void outcomes_follow_how_figures_are_known(void **state)
+{
+    (void)state;
+    static const struct {
+        const char *figure, *met, *met_says, *not_met, *not_says;
+    } rows[] = {
+        {"seen", "pass", "Found 1 layer; demanded at most 3 layers.", "fail", "Found 9 layers"},
+        {"parallel", "warn", "sister code", "fail", "sister code"},
+        {"memory", "warn", "recalled from memory", "fail", "recalled from memory"},
+        {"practice", "warn", "common practice, not code", "warn", "common practice, not code"},
+        {"disputed", "warn", "Sources disagree: another page says 4.", "fail", "Sources disagree"},
+    };
+    for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {
+        char line[160];
+        snprintf(line, sizeof(line), "return at_most(1, figure \"test.%s\", \"layers\")",
+                 rows[i].figure);
+        assert_outcome(line, rows[i].met, rows[i].met_says);
+        snprintf(line, sizeof(line), "return at_most(9, figure \"test.%s\", \"layers\")",
+                 rows[i].figure);
+        assert_outcome(line, rows[i].not_met, rows[i].not_says);
+    }
+}
+
+static void an_invented_figure_is_as_good_as_seen(void **state)
+{
+    (void)state;
+    home_write(&home, "jurisdictions/example/a.lua",
+               "jurisdiction \"example/a\" { title = \"A\", invented = true, follows = \"model/test\",\n"
+               "  figures = { [\"test.memory\"] = { 2, cite = \"9\" } } }\n");
+    char *json = report("rule \"test.it\" { title = \"It\", stage = \"permit\", mend = \"x\",\n"
+                        "  judge = function(job, figure)\n"
+                        "    return at_most(2, figure \"test.memory\", \"layers\") end }\n",
+                        SMALL_JOB, "example/a", NULL);
+    assert_member(json, "test.it", 0, "outcome", "pass");
+    assert_member(json, "test.it", 0, "amended", "{\"by\":\"A\",\"from\":3,\"to\":2}");
+    assert_member(json, "test.it", 0, "cite",
+                  "[{\"code\":\"A\",\"section\":\"9\",\"status\":\"invented\",\"source\":\"A\"}]");
+    free(json);
+}
+
+/* A recalled figure may fail a job only with its status beside it. */
+static void a_failure_prints_its_status(void **state)
+{
+    (void)state;
+    char *json = report_of("", "return at_most(9, figure \"test.memory\", \"layers\")", SMALL_JOB);
+    assert_member(json, "test.it", 0, "outcome", "fail");
+    assert_member(json, "test.it", 0, "cite",
+                  "[{\"code\":\"TEST 2020\",\"section\":\"1.4\",\"status\":\"memory\","
+                  "\"source\":\"recalled\"}]");
+    assert_member(json, "test.it", 0, "mend", "Mend it.");
+    assert_member(json, "test.it", 0, "caution", "Mind it.");
+    assert_member(json, "test.it", 0, "required",
+                  "{\"value\":3,\"unit\":\"layers\",\"sense\":\"at_most\"}");
+    assert_member(json, "test.it", 0, "found", "{\"value\":9,\"unit\":\"layers\"}");
+    free(json);
+}
+
+static void the_weakest_of_several_figures_decides(void **state)
+{
+    (void)state;
+    assert_outcome("local _ = figure \"test.memory\"\n"
+                   "return at_most(1, figure \"test.seen\", \"layers\")", "warn", "from memory");
+    /* Practice alone cannot fail a job; with a code figure beside it, it can. */
+    assert_outcome("local _ = figure \"test.practice\"\n"
+                   "return at_most(9, figure \"test.seen\", \"layers\")", "fail", "Found 9");
+    /* A figure asked for twice is cited once. */
+    char *json = report_of("", "local _ = figure \"test.seen\"\n"
+                           "return at_most(1, figure \"test.seen\", \"layers\")", SMALL_JOB);
+    assert_member(json, "test.it", 0, "cite",
+                  "[{\"code\":\"TEST 2020\",\"section\":\"1.2\",\"status\":\"seen\","
+                  "\"source\":\"a page\"}]");
+    free(json);
+}
+
+static void equality_counts_as_met(void **state)
+{
+    (void)state;
+    assert_outcome("return at_most(3, figure \"test.seen\", \"layers\")", "pass", "Found 3");
+    assert_outcome("return at_least(3, figure \"test.seen\", \"layers\")", "pass", "Found 3");
+    assert_outcome("return equals(3, figure \"test.seen\", \"layers\")", "pass", "Found 3");
+    /* Half the last printed digit of inches is 0.0005. */
+    assert_outcome("return at_most(6.0004, figure \"test.nails_most\", \"in\")", "pass", "6 in");
+    assert_outcome("return at_most(6.001, figure \"test.nails_most\", \"in\")", "fail", "6.001 in");
+    assert_outcome("return at_least(5.9996, figure \"test.nails_most\", \"in\")", "pass", "6 in");
+    assert_outcome("return at_least(5.999, figure \"test.nails_most\", \"in\")", "fail", "5.999 in");
+}
+
+static void comparisons_decide(void **state)
+{
+    (void)state;
+    assert_outcome("return one_of(job.existing.condition, figure \"test.conditions\")", "pass",
+                   "Found sound; demanded one of sound.");
+    assert_outcome("return one_of(\"rotted\", figure \"test.conditions\")", "fail", "Found rotted");
+    assert_outcome("return one_of(\"rotted\", {})", "broken",
+                   "without asking for a figure");
+    assert_outcome("return none_of(job.existing.kinds, figure \"test.kinds\")", "pass",
+                   "Found asphalt; demanded none of slate, tile.");
+    assert_outcome("return none_of({ \"asphalt\", \"tile\" }, figure \"test.kinds\")", "fail",
+                   "Found asphalt, tile");
+    assert_outcome("return none_of({}, figure \"test.kinds\")", "pass", "Found none");
+    assert_outcome("return none_of(\"slate\", figure \"test.kinds\")", "fail", "Found slate");
+    assert_outcome("return none_of(5, figure \"test.kinds\")", "broken", "expected");
+    assert_outcome("return equals(true, figure \"test.required\")", "pass", "yes");
+    assert_outcome("return equals(false, figure \"test.required\")", "fail", "Found no");
+    assert_outcome("return equals(1, figure \"test.required\")", "broken",
+                   "a number cannot equal a boolean");
+    assert_outcome("local _ = figure \"test.required\" return shown(true, \"a photo\")", "pass",
+                   "Demanded: a photo. Found: yes.");
+    assert_outcome("local _ = figure \"test.required\" return shown(false, \"a photo\")", "fail",
+                   "Demanded: a photo. Found: no.");
+    assert_outcome("local _ = figure \"test.required\" return shown(nil, \"a photo\")", "broken",
+                   "boolean expected, got nil");
+    assert_outcome("return each_at_most({ 5, 6, 7 }, figure \"test.nails_most\", \"in\")", "fail",
+                   "Found 7 in");
+    assert_outcome("return each_at_least({ 7, 6 }, figure \"test.nails_most\", \"in\")", "pass",
+                   "Found 6 in");
+    assert_outcome("return each_at_most({}, figure \"test.nails_most\", \"in\")", "open",
+                   "Nothing was measured");
+}
+
+/* The share and the overrun are both bounds; each holds at its limit. */
+static void stray_spacings_have_an_allowance(void **state)
+{
+    (void)state;
+    static const struct {
+        const char *list, *outcome;
+    } rows[] = {
+        {"6, 6, 6, 6, 6, 6, 6, 6, 6, 6", "pass"},
+        {"6, 6, 6, 6, 6, 6, 6, 6, 6, 7", "warn"},    /* 10 %, by 1 in: at both limits */
+        {"6, 6, 6, 6, 6, 6, 6, 6, 7, 7", "fail"},    /* 20 % */
+        {"6, 6, 6, 6, 6, 6, 6, 6, 6, 7.01", "fail"}, /* over by more than 1 in */
+    };
+    for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {
+        char line[256];
+        snprintf(line, sizeof(line), "return spacings_at_most({ %s }, figure \"test.nails_most\", "
+                 "\"in\", { share = 10, over = 1 })", rows[i].list);
+        assert_outcome(line, rows[i].outcome, "Found");
+    }
+    assert_outcome("return spacings_at_most({ 6, 7 }, figure \"test.nails_most\", \"in\")", "fail",
+                   "Found 7 in");
+}
+
+static void judgements_combine(void **state)
+{
+    (void)state;
+    static const char before[] =
+        "local good = at_most(1, figure \"test.seen\", \"layers\")\n"
+        "local bad = at_most(9, figure \"test.seen\", \"layers\")\n"
+        "local worse = at_most(10, figure \"test.seen\", \"layers\")\nreturn ";
+    static const struct {
+        const char *line, *outcome, *says;
+    } rows[] = {
+        {"all_of(good, good)", "pass", "Found 1"},
+        {"all_of(good, bad, worse)", "fail", "Found 9"},
+        {"any_of(bad, good)", "pass", "Found 1"},
+        {"any_of(bad, worse)", "fail", "Found 10"},
+        {"all_of()", "broken", "a judgement expected"},
+        {"any_of()", "broken", "a judgement expected"},
+        {"all_of(good, true)", "broken", "a judgement expected"},
+        {"all_of(good:warn(\"Risky.\"), at_most(2, figure \"test.seen\", \"layers\"))", "warn",
+         "Risky."},
+        {"good:warn(\"Risky.\")", "warn", "Risky."},
+        {"bad:warn(\"Risky.\")", "fail", "Found 9"},
+        {"good:say(\"In short.\"):say(\"Really.\")", "pass", "In short. Really."},
+    };
+    for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {
+        char line[512];
+        snprintf(line, sizeof(line), "%s%s", before, rows[i].line);
+        assert_outcome(line, rows[i].outcome, rows[i].says);
+    }
+}
+
+static void a_lacking_fact_is_open_and_asked_for(void **state)
+{
+    (void)state;
+    static const char line[] = "local _ = job.existing.condition\n"
+                               "return at_most(job.existing.layers, figure \"test.seen\", \"layers\")";
+    static const char *const without[] = {"\"layers\": 1, ", "\"layers\": null, "};
+    char *job = text_with(SMALL_JOB, "\"layers\": 1, ", "");
+    char *with_null = text_with(SMALL_JOB, "\"layers\": 1, ", without[1]);
+    const char *jobs[] = {job, with_null};
+    for (size_t i = 0; i < 2; i++) {
+        char *json = report_of("", line, jobs[i]);
+        assert_member(json, "test.it", 0, "outcome", "open");
+        assert_member(json, "test.it", 0, "says",
+                      "The job does not say /existing/layers: How many layers?");
+        assert_member(json, "test.it", 0, "reads", "[\"/existing/condition\",\"/existing/layers\"]");
+        assert_member(json, "test.it", 0, "required", "null");
+        free(json);
+    }
+    free(with_null);
+    free(job);
+    /* Below a group that is absent as a whole, too. */
+    job = text_with(SMALL_JOB,
+                    "  \"existing\": { \"layers\": 1, \"condition\": \"sound\", \"kinds\": [\"asphalt\"] },\n",
+                    "");
+    char *json = report_of("", line, job);
+    assert_member(json, "test.it", 0, "outcome", "open");
+    assert_member_has(json, "test.it", 0, "says", "/existing/condition: Is it sound?");
+    free(json);
+    free(job);
+}
+
+/* Zero, false and an empty text are facts. */
+static void nothing_is_not_lacking(void **state)
+{
+    (void)state;
+    char *job = text_with(SMALL_JOB, "\"layers\": 1", "\"layers\": 0, \"slippery\": false");
+    char *json = report_of("", "local layers, slippery = job.existing.layers, job.existing.slippery\n"
+                               "assert(layers == 0 and slippery == false)\n"
+                               "return at_most(layers, figure \"test.seen\", \"layers\")", job);
+    assert_member(json, "test.it", 0, "outcome", "pass");
+    free(json);
+    free(job);
+}
+
+static void reads_are_recorded_once_in_order(void **state)
+{
+    (void)state;
+    char *json = report_of("", "local _ = job.roof.slopes[2].deck.spacing_in, job.existing.layers\n"
+                               "local _ = job.existing.layers, known(job.existing, \"slippery\")\n"
+                               "return at_most(1, figure \"test.seen\", \"layers\")", SMALL_JOB);
+    assert_member(json, "test.it", 0, "reads",
+                  "[\"/roof/slopes\",\"/roof/slopes/1/deck\",\"/decks/0/spacing_in\","
+                  "\"/existing/layers\",\"/existing/slippery\"]");
+    free(json);
+}
+
+static void the_job_reads_as_declared(void **state)
+{
+    (void)state;
+    assert_outcome(
+        "assert(job.job == 'Invented house' and #job.roof.slopes == 2 and #job.attics == 2)\n"
+        "assert(job.roof.slopes[1].pitch == 5 and job.roof.slopes[2].pitch == 3)\n"
+        "assert(job.roof.slopes[1].deck.name == 'panels' and job.roof.slopes[3] == nil)\n"
+        "assert(job.roof.slopes[0] == nil and job.roof.slopes[-1] == nil)\n"
+        "assert(math.type(job.existing.layers) == 'integer' and job.existing.kinds[1] == 'asphalt')\n"
+        "local names = '' for i, slope in ipairs(job.roof.slopes) do\n"
+        "  names = names .. i .. slope.name end assert(names == '1front2back')\n"
+        "assert(known(job.existing, 'layers') and not known(job.existing, 'slippery'))\n"
+        "return at_most(1, figure \"test.seen\", \"layers\")", "pass", "Found 1");
+    assert_outcome("return known(job, 'nothing')", "broken", "the job has no field \"nothing\"");
+}
+
+static void a_rule_may_be_unable_to_tell(void **state)
+{
+    (void)state;
+    char *json = report_of("", "local _ = figure \"test.seen\"\ncannot_tell(\"The maps disagree.\")",
+                           SMALL_JOB);
+    assert_member(json, "test.it", 0, "outcome", "open");
+    assert_member(json, "test.it", 0, "says", "The maps disagree.");
+    free(json);
+}
+
+static void applies_may_say_no(void **state)
+{
+    (void)state;
+    char *json = report_of("applies = function() return false, \"Only for slate.\" end,",
+                           "error('never run')", SMALL_JOB);
+    assert_member(json, "test.it", 0, "outcome", "not_applicable");
+    assert_member(json, "test.it", 0, "says", "Only for slate.");
+    assert_member(json, "test.it", 0, "caution", "null");
+    free(json);
+    json = report_of("applies = function(job) return job.existing.slippery end,",
+                     "error('never run')", SMALL_JOB);
+    assert_member(json, "test.it", 0, "outcome", "open");
+    free(json);
+}
+
+static void per_judges_each_item(void **state)
+{
+    (void)state;
+    static const char line[] = "return at_least(item.pitch, figure \"test.pitch_least\", \"rise_in_12\")";
+    char *json = report_of("per = \"roof.slopes\",", line, SMALL_JOB);
+    assert_member(json, "test.it", 0, "where", "front");
+    assert_member(json, "test.it", 0, "outcome", "pass");
+    assert_member(json, "test.it", 1, "where", "back");
+    assert_member(json, "test.it", 1, "outcome", "fail");
+    assert_member(json, "test.it", 1, "reads", "[\"/roof/slopes/1/pitch\"]");
+    assert_null(finding_member(json, "test.it", 2, "where"));
+    free(json);
+    /* An absent list is a lacking fact; an empty one has nothing to judge. */
+    char *absent = text_with(SMALL_JOB, "\"attics\": [\n"
+                             "    { \"name\": \"main\", \"vents\": [ { \"name\": \"ridge\", \"count\": 1 },\n"
+                             "                                 { \"name\": \"soffit\", \"count\": 4 } ] },\n"
+                             "    { \"name\": \"porch\", \"vents\": [] } ]", "\"attics\": null");
+    static const char count[] = "return at_most(item.count, figure \"test.seen\", \"layers\")";
+    json = report_of("per = \"attics\",", count, absent);
+    assert_member(json, "test.it", 0, "outcome", "open");
+    assert_member(json, "test.it", 0, "says", "The job does not say /attics: Each attic");
+    free(json);
+    char *empty = text_with(absent, "null", "[]");
+    json = report_of("per = \"attics\",", count, empty);
+    assert_member(json, "test.it", 0, "outcome", "not_applicable");
+    assert_member(json, "test.it", 0, "says", "The job has none of these.");
+    free(json);
+    free(empty);
+    free(absent);
+}
+
+static void per_goes_two_lists_deep(void **state)
+{
+    (void)state;
+    static const char line[] = "assert(outer.name == \"main\" or outer.name == \"porch\")\n"
+                               "return at_most(item.count, figure \"test.seen\", \"layers\")";
+    char *json = report_of("per = \"attics[].vents\",", line, SMALL_JOB);
+    assert_member(json, "test.it", 0, "where", "main, ridge");
+    assert_member(json, "test.it", 0, "outcome", "pass");
+    assert_member(json, "test.it", 1, "where", "main, soffit");
+    assert_member(json, "test.it", 1, "outcome", "fail");
+    assert_member(json, "test.it", 1, "reads", "[\"/attics/0/name\",\"/attics/0/vents/1/count\"]");
+    assert_null(finding_member(json, "test.it", 2, "where"));
+    free(json);
+    /* One attic that does not say: its vents are open, the others' judged. */
+    char *job = text_with(SMALL_JOB, "\"porch\", \"vents\": []", "\"porch\"");
+    json = report_of("per = \"attics[].vents\",", line, job);
+    assert_member(json, "test.it", 0, "outcome", "pass");
+    assert_member(json, "test.it", 2, "outcome", "open");
+    assert_member_has(json, "test.it", 2, "says", "/attics/1/vents");
+    free(json);
+    free(job);
+}
+
+static void an_item_without_a_name_is_numbered(void **state)
+{
+    (void)state;
+    char *job = text_with(SMALL_JOB, "\"name\": \"back\", ", "");
+    char *json = report_of("per = \"roof.slopes\",",
+                           "return at_least(item.pitch, figure \"test.pitch_least\", \"rise_in_12\")",
+                           job);
+    assert_member(json, "test.it", 1, "where", "slopes 2");
+    free(json);
+    free(job);
+}
+
+static const char NAILS[] =
+    "rule \"deck.nails\" { title = \"Nails\", stage = \"deck\", per = \"decks\", mend = \"Nail.\",\n"
+    "  judge = function(job, figure, deck)\n"
+    "    local most = figure \"test.nails_most\"\n"
+    "    if inspecting() then return each_at_most(deck.measured_spacing_in, most, \"in\") end\n"
+    "    return at_most(deck.spacing_in, most, \"in\")\n"
+    "  end }\n"
+    "rule \"permit.layers\" { title = \"Layers\", stage = \"permit\", mend = \"x\",\n"
+    "  judge = function(job, figure)\n"
+    "    assert(not inspecting())\n"
+    "    return at_most(job.existing.layers, figure \"test.seen\", \"layers\") end }\n";
+
+/* Once its stage is reached, what was planned no longer shows anything. */
+static void measured_facts_take_the_place_of_planned(void **state)
+{
+    (void)state;
+    char *measured = text_with(SMALL_JOB, "\"spacing_in\": 6",
+                               "\"spacing_in\": 6, \"measured_spacing_in\": [6, 7.5]");
+    char *json = report(NAILS, SMALL_JOB, NULL, NULL);
+    assert_member(json, "deck.nails", 0, "outcome", "pass");
+    free(json);
+    char *at_deck = text_with(measured, "\"permit\"", "\"deck\"");
+    json = report(NAILS, at_deck, NULL, NULL);
+    assert_member(json, "deck.nails", 0, "outcome", "fail");
+    assert_member(json, "deck.nails", 0, "found", "{\"value\":7.5,\"unit\":\"in\"}");
+    free(json);
+    char *planned = text_with(SMALL_JOB, "\"permit\"", "\"deck\"");
+    json = report(NAILS, planned, NULL, NULL);
+    assert_member(json, "deck.nails", 0, "outcome", "open");
+    assert_member_has(json, "deck.nails", 0, "says", "/decks/0/measured_spacing_in");
+    assert_member(json, "permit.layers", 0, "outcome", "pass");
+    free(json);
+    char *later = text_with(SMALL_JOB, "\"permit\"", "\"final\"");
+    json = report(NAILS, later, NULL, NULL);
+    assert_member(json, "deck.nails", 0, "outcome", "open");
+    free(json);
+    free(later);
+    free(planned);
+    free(at_deck);
+    free(measured);
+}
+
+static void a_stage_narrows_the_rules(void **state)
+{
+    (void)state;
+    char *json = report(NAILS, SMALL_JOB, NULL, "permit");
+    assert_null(finding_member(json, "deck.nails", 0, "outcome"));
+    assert_member(json, "permit.layers", 0, "outcome", "pass");
+    free(json);
+    /* Asked for the deck, the deck is inspected. */
+    json = report(NAILS, SMALL_JOB, NULL, "deck");
+    assert_null(finding_member(json, "permit.layers", 0, "outcome"));
+    assert_member(json, "deck.nails", 0, "outcome", "open");
+    free(json);
+}
+
+static void a_dropped_rule_says_who_and_why(void **state)
+{
+    (void)state;
+    home_write(&home, "jurisdictions/example/a.lua",
+               "jurisdiction \"example/a\" { title = \"A County\", follows = \"model/test\",\n"
+               "  drop = { [\"deck.nails\"] = \"waived by 15.04\" } }\n");
+    char *json = report(NAILS, SMALL_JOB, "example/a", NULL);
+    assert_member(json, "deck.nails", 0, "outcome", "not_applicable");
+    assert_member(json, "deck.nails", 0, "says", "Dropped by A County: waived by 15.04.");
+    assert_member(json, "deck.nails", 0, "amended",
+                  "{\"by\":\"A County\",\"from\":\"demanded\",\"to\":\"not demanded\"}");
+    assert_null(finding_member(json, "deck.nails", 1, "outcome"));
+    assert_member(json, "permit.layers", 0, "outcome", "pass");
+    free(json);
+}
+
+static void dropping_what_is_not_there_is_refused(void **state)
+{
+    (void)state;
+    home_write(&home, "rules/test.lua", NAILS);
+    home_write(&home, "jurisdictions/example/a.lua",
+               "jurisdiction \"example/a\" { title = \"A\", follows = \"model/test\",\n"
+               "  drop = { [\"deck.nail\"] = \"waived\" } }\n");
+    eavemark *handle = eavemark_open(home.path);
+    struct outcome_of_check outcome = home_check(handle, SMALL_JOB, "example/a", NULL, NULL);
+    assert_int_equal(outcome.status, EAVEMARK_BROKEN);
+    assert_string_equal(outcome.problems, "jurisdictions/example/a.lua:2: drops \"deck.nail\", which "
+                                          "is no rule; the nearest is deck.nails\n");
+    outcome_free(&outcome);
+    eavemark_close(handle);
+}
+
+/* A place may bring fields and rules of its own. */
+static void a_place_brings_its_own_rules(void **state)
+{
+    (void)state;
+    home_write(&home, "jurisdictions/example/a.lua",
+               "jurisdiction \"example/a\" { title = \"A\", invented = true, follows = \"model/test\",\n"
+               "  rules = \"a.rules.lua\", figures = { [\"a.trees_most\"] = { 2, unit = \"count\",\n"
+               "    sense = \"at_most\", cite = \"1\", status = \"invented\", source = \"A\" } } }\n");
+    home_write(&home, "jurisdictions/example/a.rules.lua",
+               "field \"trees_count\" { type = \"integer\", range = { 0, 9 }, stage = \"permit\",\n"
+               "  ask = \"How many trees?\" }\n"
+               "rule \"wood.trees\" { title = \"Trees\", stage = \"permit\", mend = \"Fell one.\",\n"
+               "  judge = function(job, figure)\n"
+               "    return at_most(job.trees_count, figure \"a.trees_most\", \"count\") end }\n");
+    char *json = report(NAILS, SMALL_JOB, "example/a", NULL);
+    assert_member(json, "wood.trees", 0, "outcome", "open");
+    assert_member_has(json, "wood.trees", 0, "says", "/trees_count: How many trees?");
+    free(json);
+    char *job = text_with(SMALL_JOB, "\"decks\"", "\"trees_count\": 3, \"decks\"");
+    json = report(NAILS, job, "example/a", NULL);
+    assert_member(json, "wood.trees", 0, "outcome", "fail");
+    assert_member(json, "permit.layers", 0, "outcome", "pass");
+    free(json);
+    free(job);
+}
+
+static void a_broken_rule_leaves_the_others(void **state)
+{
+    (void)state;
+    char *json = report("rule \"a.first\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+                        "  judge = function() error(\"mine\") end }\n"
+                        "rule \"b.second\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+                        "  per = \"roof.slopes\", judge = function(job, figure, slope)\n"
+                        "    if slope.name == \"front\" then error(\"here\") end\n"
+                        "    return at_least(slope.pitch, figure \"test.pitch_least\", \"rise_in_12\")\n"
+                        "  end }\n"
+                        "rule \"c.third\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+                        "  judge = function(job, figure)\n"
+                        "    return at_most(1, figure \"test.seen\", \"layers\") end }\n",
+                        SMALL_JOB, NULL, NULL);
+    assert_member(json, "a.first", 0, "outcome", "broken");
+    assert_member_has(json, "a.first", 0, "says", "rules/test.lua:2: mine");
+    assert_member(json, "b.second", 0, "outcome", "broken");
+    assert_member(json, "b.second", 1, "outcome", "fail");
+    assert_member(json, "c.third", 0, "outcome", "pass");
+    free(json);
+}
+
+static void mend_may_be_computed(void **state)
+{
+    (void)state;
+    char *json = report(
+        "rule \"test.it\" { title = \"It\", stage = \"permit\",\n"
+        "  judge = function(job, figure) return at_most(9, figure \"test.seen\", \"layers\") end,\n"
+        "  mend = function(job, figure)\n"
+        "    local _ = job.existing.condition\n"
+        "    return \"Take off \" .. tostring(9 - figure \"test.seen\") .. \".\" end }\n",
+        SMALL_JOB, NULL, NULL);
+    assert_member(json, "test.it", 0, "mend", "Take off 6.");
+    /* What the mend reads says nothing about the judgement. */
+    assert_member(json, "test.it", 0, "reads", "[]");
+    free(json);
+}
+
+static void cautions_follow_the_stage_and_the_danger(void **state)
+{
+    (void)state;
+    static const char rules[] =
+        "caution \"falls\" { stages = { \"permit\", \"deck\" }, says = \"Mind the edge.\",\n"
+        "  cite = { code = \"C\", section = \"1\", status = \"seen\", source = \"p\" } }\n"
+        "caution \"slips\" { stages = { \"permit\" }, says = \"Mind the frost.\",\n"
+        "  when = function(job) return job.existing.slippery end,\n"
+        "  cite = { code = \"C\", section = \"2\", status = \"seen\", source = \"p\" } }\n"
+        "caution \"later\" { stages = { \"final\" }, says = \"Mind the ladder.\",\n"
+        "  cite = { code = \"C\", section = \"3\", status = \"seen\", source = \"p\" } }\n";
+    home_write(&home, "rules/test.lua", rules);
+    eavemark *handle = eavemark_open(home.path);
+    char *dry = text_with(SMALL_JOB, "\"layers\": 1", "\"layers\": 1, \"slippery\": false");
+    const char *jobs[] = {SMALL_JOB, dry};
+    for (size_t i = 0; i < 2; i++) {
+        const struct eavemark_request request = {.name = "j", .text = jobs[i],
+                                                 .length = strlen(jobs[i])};
+        eavemark_result *result = eavemark_check(handle, &request);
+        char *text = eavemark_result_report(result, EAVEMARK_TEXT, false);
+        assert_has(text, "Mind the edge.");
+        assert_null(strstr(text, "Mind the ladder."));
+        /* Not known to be dry: the danger is not ruled out. */
+        if (i == 0)
+            assert_has(text, "Mind the frost.");
+        else
+            assert_null(strstr(text, "Mind the frost."));
+        free(text);
+        eavemark_result_free(result);
+    }
+    free(dry);
+    eavemark_close(handle);
+}
+
+static void impossible_facts_make_a_job_unusable(void **state)
+{
+    (void)state;
+    static const char rules[] =
+        "impossible \"a steep front\" { at = \"pitch\", per = \"roof.slopes\",\n"
+        "  when = function(job, slope) if slope.pitch > 4 then return \"too steep to be\" end end }\n"
+        "impossible \"slippery\" { at = \"existing.slippery\",\n"
+        "  when = function(job) if job.existing.slippery then return \"never\" end end }\n";
+    home_write(&home, "rules/test.lua", rules);
+    eavemark *handle = eavemark_open(home.path);
+    struct outcome_of_check outcome = home_check(handle, SMALL_JOB, NULL, NULL, NULL);
+    assert_int_equal(outcome.status, EAVEMARK_UNUSABLE);
+    assert_string_equal(outcome.problems,
+                        "job.json: /roof/slopes/0/pitch: cannot be: too steep to be\n");
+    outcome_free(&outcome);
+    eavemark_close(handle);
+}
+
+static void a_broken_impossibility_breaks_the_check(void **state)
+{
+    (void)state;
+    home_write(&home, "rules/test.lua", "impossible \"it\" { at = \"existing.slippery\",\n"
+               "  when = function(job) error(\"mine\") end }\n");
+    eavemark *handle = eavemark_open(home.path);
+    struct outcome_of_check outcome = home_check(handle, SMALL_JOB, NULL, NULL, NULL);
+    assert_int_equal(outcome.status, EAVEMARK_BROKEN);
+    assert_has(outcome.problems, "rules/test.lua:1: impossible \"it\": rules/test.lua:2: mine");
+    outcome_free(&outcome);
+    eavemark_close(handle);
+}
+
+#define in_home(test) cmocka_unit_test_setup_teardown(test, make_home, remove_home)
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        in_home(outcomes_follow_how_figures_are_known),
+        in_home(an_invented_figure_is_as_good_as_seen),
+        in_home(a_failure_prints_its_status),
+        in_home(the_weakest_of_several_figures_decides),
+        in_home(equality_counts_as_met),
+        in_home(comparisons_decide),
+        in_home(stray_spacings_have_an_allowance),
+        in_home(judgements_combine),
+        in_home(a_lacking_fact_is_open_and_asked_for),
+        in_home(nothing_is_not_lacking),
+        in_home(reads_are_recorded_once_in_order),
+        in_home(the_job_reads_as_declared),
+        in_home(a_rule_may_be_unable_to_tell),
+        in_home(applies_may_say_no),
+        in_home(per_judges_each_item),
+        in_home(per_goes_two_lists_deep),
+        in_home(an_item_without_a_name_is_numbered),
+        in_home(measured_facts_take_the_place_of_planned),
+        in_home(a_stage_narrows_the_rules),
+        in_home(a_dropped_rule_says_who_and_why),
+        in_home(dropping_what_is_not_there_is_refused),
+        in_home(a_place_brings_its_own_rules),
+        in_home(a_broken_rule_leaves_the_others),
+        in_home(mend_may_be_computed),
+        in_home(cautions_follow_the_stage_and_the_danger),
+        in_home(impossible_facts_make_a_job_unusable),
+        in_home(a_broken_impossibility_breaks_the_check),
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}

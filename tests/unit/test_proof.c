@@ -1,0 +1,589 @@
+/* What a county administrator is told of a place: how it differs from what it
+ * follows, what is wrong with its files, and which figures no case watches. */
+#include "support/temporary_home.h"
+
+#include <cjson/cJSON.h>
+
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include <cmocka.h>
+
+static const char FIELDS[] =
+    "field 'eavemark_job' { type = 'integer', range = { 1, 1 }, required = true, stage = 'permit',\n"
+    "  ask = 'Which form?' }\n"
+    "field 'job' { type = 'text', required = true, stage = 'permit', ask = 'Which job?' }\n"
+    "field 'jurisdiction' { type = 'text', required = true, stage = 'permit', ask = 'Where?' }\n"
+    "field 'date' { type = 'date', required = true, stage = 'permit', ask = 'When?' }\n"
+    "field 'stage' { type = 'text', stage = 'permit', ask = 'How far?' }\n"
+    "field 'roof' { type = 'group', stage = 'permit', ask = 'Roof' }\n"
+    "field 'roof.layers' { type = 'integer', unit = 'layers', range = { 0, 9 }, stage = 'permit',\n"
+    "  ask = 'How many layers?' }\n"
+    "field 'roof.kind' { type = 'choice', choices = { 'felt', 'synthetic', 'none' },\n"
+    "  stage = 'permit', ask = 'Which underlayment?' }\n";
+
+static const char RULES[] =
+    "rule 'roof.layers' { title = 'Layers', stage = 'permit', mend = 'Take one off.',\n"
+    "  judge = function(job, figure)\n"
+    "    return at_most(job.roof.layers, figure 'roof.layers_most', 'layers')\n"
+    "  end }\n"
+    "rule 'roof.kind' { title = 'Underlayment', stage = 'permit', mend = 'Use another.',\n"
+    "  applies = function(job, figure) return figure \"roof.kind_required\" end,\n"
+    "  judge = function(job, figure) return one_of(job.roof.kind, figure 'roof.kinds') end }\n"
+    "rule 'roof.bounds' { title = 'Bounds', stage = 'permit', mend = 'Mend.',\n"
+    "  applies = function(job, figure) return false end,\n"
+    "  judge = function(job, figure)\n"
+    "    local names = { \"roof.lap_least\", \"roof.wind_from\", \"roof.high_over\",\n"
+    "      \"roof.low_under\", \"roof.not_over\", \"roof.way\", \"roof.overlay_allowed\",\n"
+    "      \"roof.exactly\" }\n"
+    "    return at_least(1, figure(names[1]), 'in')\n"
+    "  end }\n";
+
+static const char MODEL[] =
+    "local function f(value, sense, unit)\n"
+    "  return { value, sense = sense, unit = unit, cite = 'R1', status = 'seen', source = 's' }\n"
+    "end\n"
+    "jurisdiction 'model/base' { title = 'The base', model = true, edition = 'Base 1',\n"
+    "  figures = {\n"
+    "    ['roof.layers_most'] = f(2, 'at_most', 'layers'),\n"
+    "    ['roof.lap_least'] = f(4, 'at_least', 'in'),\n"
+    "    ['roof.wind_from'] = f(140, 'from', 'mph'),\n"
+    "    ['roof.high_over'] = f(33, 'over', 'ft'),\n"
+    "    ['roof.low_under'] = f(4, 'under', 'rise_in_12'),\n"
+    "    ['roof.exactly'] = f(4, 'equals', 'in'),\n"
+    "    ['roof.kinds'] = f({ 'felt', 'synthetic' }, 'one_of'),\n"
+    "    ['roof.not_over'] = f({ 'slate' }, 'none_of'),\n"
+    "    ['roof.kind_required'] = f(true, 'equals'),\n"
+    "    ['roof.overlay_allowed'] = f(true, 'equals'),\n"
+    "    ['roof.way'] = f(true, 'equals'),\n"
+    "  } }\n";
+
+static const char JOB[] =
+    "{ \"eavemark_job\": 1, \"job\": \"base\", \"jurisdiction\": \"model/base\",\n"
+    "  \"date\": \"2025-01-01\", \"roof\": { \"layers\": 1, \"kind\": \"felt\" } }\n";
+
+static const char CASES[] =
+    "cases 'roof.layers' { under = 'model/base',\n"
+    "  { 'two', with = { ['roof.layers'] = 2 }, expect = 'pass' },\n"
+    "  { 'three', with = { ['roof.layers'] = 3 }, expect = 'fail' },\n"
+    "  { 'not known', without = { 'roof.layers' }, expect = 'open' } }\n"
+    "cases 'roof.kind' { under = 'model/base',\n"
+    "  { 'felt', expect = 'pass' },\n"
+    "  { 'synthetic', with = { ['roof.kind'] = 'synthetic' }, expect = 'pass' },\n"
+    "  { 'none', with = { ['roof.kind'] = 'none' }, expect = 'fail' },\n"
+    "  { 'not known', without = { 'roof.kind' }, expect = 'open' } }\n";
+
+/* One proof, and what it said. */
+struct proof {
+    struct temporary_home home;
+    enum eavemark_status status;
+    char *report, *problems;
+};
+
+static void start(struct proof *proof)
+{
+    *proof = (struct proof){.status = EAVEMARK_BROKEN};
+    home_make(&proof->home);
+    home_write(&proof->home, "rules/fields.lua", FIELDS);
+    home_write(&proof->home, "rules/roof.lua", RULES);
+    home_write(&proof->home, "rules/cases/base.json", JOB);
+    home_write(&proof->home, "rules/cases/roof.lua", CASES);
+    home_write(&proof->home, "jurisdictions/model/base.lua", MODEL);
+}
+
+static void forget(struct proof *proof)
+{
+    free(proof->report);
+    free(proof->problems);
+    proof->report = proof->problems = NULL;
+}
+
+static void end(struct proof *proof)
+{
+    forget(proof);
+    home_remove(&proof->home);
+}
+
+static void prove_on(struct proof *proof, const char *name, const char *date,
+                     enum eavemark_form form)
+{
+    forget(proof);
+    eavemark *handle = eavemark_open(proof->home.path);
+    assert_non_null(handle);
+    proof->status = eavemark_proof(handle, name, date, form, &proof->report, &proof->problems);
+    eavemark_close(handle);
+    assert_non_null(proof->problems);
+}
+
+static void prove(struct proof *proof, const char *name)
+{
+    prove_on(proof, name, NULL, EAVEMARK_TEXT);
+}
+
+/* Writes a county of this one block body and proves it. */
+static void county(struct proof *proof, const char *body)
+{
+    char text[4000];
+    snprintf(text, sizeof(text),
+             "jurisdiction \"elm\" { title = \"Elm County\", invented = true,\n"
+             "  follows = \"model/base\",\n%s}\n", body);
+    home_write(&proof->home, "jurisdictions/elm.lua", text);
+    prove(proof, "elm");
+}
+
+static void assert_lacks(const char *text, const char *words)
+{
+    if (strstr(text, words) != NULL)
+        fail_msg("\"%s\" stands in: %s", words, text);
+}
+
+/* Runs of spaces and line ends as one space, so that wrapping is no matter. */
+static void join_lines(char *text)
+{
+    char *to = text;
+    for (const char *from = text; *from != '\0'; from++) {
+        const bool space = *from == ' ' || *from == '\n';
+        if (!space || to == text || to[-1] != ' ')
+            *to++ = space ? ' ' : *from;
+    }
+    *to = '\0';
+}
+
+static void assert_ends(const char *text, const char *words)
+{
+    const size_t length = strlen(text), tail = strlen(words);
+    assert_true(length >= tail);
+    assert_string_equal(text + length - tail, words);
+}
+
+/* Differences ------------------------------------------------------------------ */
+
+struct move {
+    const char *figure, *value, *kind;
+};
+
+/* Which way each sense goes: at least and under bind more when they rise, at
+ * most, from and over when they fall; one of with fewer, none of with more. */
+static const struct move MOVES[] = {
+    {"roof.layers_most", "1", "stricter"},   {"roof.layers_most", "3", "looser"},
+    {"roof.lap_least", "6", "stricter"},     {"roof.lap_least", "3.5", "looser"},
+    {"roof.wind_from", "120", "stricter"},   {"roof.wind_from", "150", "looser"},
+    {"roof.high_over", "30", "stricter"},    {"roof.high_over", "40", "looser"},
+    {"roof.low_under", "5", "stricter"},     {"roof.low_under", "3", "looser"},
+    {"roof.exactly", "5", "changed"},        {"roof.kinds", "{ 'felt' }", "stricter"},
+    {"roof.kinds", "{ 'felt', 'synthetic', 'none' }", "looser"},
+    {"roof.kinds", "{ 'felt', 'none' }", "changed"},
+    {"roof.not_over", "{ 'slate', 'tile' }", "stricter"},
+    {"roof.not_over", "{}", "looser"},       {"roof.kind_required", "false", "looser"},
+    {"roof.overlay_allowed", "false", "stricter"}, {"roof.way", "false", "changed"},
+};
+
+static void tells_which_way_a_figure_moved(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    for (size_t i = 0; i < sizeof(MOVES) / sizeof(MOVES[0]); i++) {
+        char body[300], line[200];
+        snprintf(body, sizeof(body), "figures = { ['%s'] = { %s, cite = 'C1' } },\n",
+                 MOVES[i].figure, MOVES[i].value);
+        county(&proof, body);
+        assert_int_equal(proof.status, EAVEMARK_NOTHING_FAILED);
+        snprintf(line, sizeof(line), "  %-10s%s: was ", MOVES[i].kind, MOVES[i].figure);
+        assert_has(proof.report, line);
+        if (strcmp(MOVES[i].kind, "looser") == 0)
+            assert_has(proof.report, "Caution: ");
+        else
+            assert_lacks(proof.report, "Caution: ");
+        assert_ends(proof.report, "\n0 passed, 0 failed\n");
+    }
+    end(&proof);
+}
+
+static void gives_both_values_with_units_and_the_citation(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    county(&proof, "figures = { ['roof.layers_most'] = { 1, cite = 'ch. 7' } },\n");
+    join_lines(proof.report);
+    assert_has(proof.report, "roof.layers_most: was at most 2 layers, now at most 1 layer "
+                             "(Elm County ch. 7)");
+    end(&proof);
+}
+
+static const char OWN_RULES[] =
+    "field 'roof.own' { type = 'yes_no', stage = 'permit', ask = 'Its own?' }\n"
+    "rule 'roof.own' { title = 'Its own rule', stage = 'permit', mend = 'Mend.',\n"
+    "  judge = function(job, figure) return equals(job.roof.own, figure 'roof.own_required') end }\n";
+
+static const char OWN_CASES[] =
+    "cases 'roof.own' { under = 'elm', date = '2025-01-01',\n"
+    "  { 'yes', with = { ['roof.own'] = true }, expect = 'pass' },\n"
+    "  { 'no', with = { ['roof.own'] = false }, expect = 'fail' },\n"
+    "  { 'not known', expect = 'open' } }\n";
+
+static const char OWN_BODY[] =
+    "rules = 'elm.rules.lua', drop = { ['roof.kind'] = 'waived by C2' }, figures = {\n"
+    "  ['roof.own_required'] = { true, sense = 'equals', cite = 'C3', status = 'invented',\n"
+    "    source = 'Elm' } },\n";
+
+static void names_what_was_removed_and_added(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    home_write(&proof.home, "jurisdictions/elm.rules.lua", OWN_RULES);
+    home_write(&proof.home, "jurisdictions/elm.cases.lua", OWN_CASES);
+    county(&proof, OWN_BODY);
+    assert_int_equal(proof.status, EAVEMARK_NOTHING_FAILED);
+    assert_has(proof.report, "  removed   rule roof.kind: waived by C2\n"
+                             "            Caution: nothing checks this here any more;");
+    assert_has(proof.report, "  added     roof.own_required: yes (Elm County C3)\n");
+    assert_has(proof.report, "  added     rule roof.own: Its own rule\n");
+    assert_has(proof.report, "  added     field roof.own: Its own?\n");
+    assert_ends(proof.report, "\n3 passed, 0 failed\n");
+    end(&proof);
+}
+
+/* A county's own rule needs cases as any other does. */
+static void asks_for_cases_of_its_own_rules(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    home_write(&proof.home, "jurisdictions/elm.rules.lua", OWN_RULES);
+    county(&proof, OWN_BODY);
+    assert_int_equal(proof.status, EAVEMARK_FAILED);
+    assert_has(proof.report, "jurisdictions/elm.rules.lua:2: rule \"roof.own\" has no case that is met"
+                             " not-met lacking-a-fact");
+    end(&proof);
+}
+
+/* Dates ------------------------------------------------------------------------ */
+
+static const char TWO_EDITIONS[] =
+    "local function e(from, to, follows, most)\n"
+    "  return { title = 'Elm County', invented = true, follows = follows, from = from, to = to,\n"
+    "    figures = { ['roof.layers_most'] = { most, cite = 'C1' } } }\n"
+    "end\n"
+    "jurisdiction 'elm' (e('2020-01-01', '2022-01-01', 'model/base', 1))\n"
+    "jurisdiction 'elm' (e('2023-01-01', nil, 'model/base', 3))\n";
+
+static void shows_each_edition_and_warns_of_gaps(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    home_write(&proof.home, "jurisdictions/elm.lua", TWO_EDITIONS);
+    prove(&proof, "elm");
+    assert_int_equal(proof.status, EAVEMARK_NOTHING_FAILED);
+    assert_has(proof.report, "From 2020-01-01 up to 2022-01-01, beside The base:\n  stricter");
+    assert_has(proof.report, "From 2023-01-01, beside The base:\n  looser");
+    assert_has(proof.report, "  warning   jurisdictions/elm.lua:6: no edition covers 2022-01-01 up to");
+    prove_on(&proof, "elm", "2021-06-01", EAVEMARK_TEXT);
+    assert_has(proof.report, "  stricter");
+    assert_lacks(proof.report, "  looser");
+    prove_on(&proof, "elm", "2022-06-01", EAVEMARK_TEXT);
+    assert_int_equal(proof.status, EAVEMARK_UNUSABLE);
+    assert_has(proof.problems, "no edition of elm covers 2022-06-01");
+    prove_on(&proof, "elm", "2022-06-31", EAVEMARK_TEXT);
+    assert_has(proof.problems, "\"2022-06-31\" is not a date");
+    end(&proof);
+}
+
+static void finds_editions_that_no_date_can_reach(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    home_write(&proof.home, "jurisdictions/state.lua",
+               "jurisdiction 'state' { title = 'State', invented = true, follows = 'model/base',\n"
+               "  from = '2024-01-01' }\n");
+    home_write(&proof.home, "jurisdictions/elm.lua",
+               "jurisdiction 'elm' { title = 'Elm', invented = true, follows = 'state',\n"
+               "  from = '2020-01-01', to = '2022-01-01' }\n"
+               "jurisdiction 'elm' { title = 'Elm', invented = true, follows = 'state',\n"
+               "  from = '2022-01-01' }\n");
+    prove(&proof, "elm");
+    assert_int_equal(proof.status, EAVEMARK_FAILED);
+    join_lines(proof.report);
+    assert_has(proof.report, "error jurisdictions/elm.lua:1: no date can reach this edition");
+    assert_has(proof.report, "warning jurisdictions/elm.lua:3: a job dated from 2022-01-01 to "
+                             "2024-01-01 is refused");
+    end(&proof);
+}
+
+/* What is wrong with the files --------------------------------------------------- */
+
+struct slip {
+    const char *body;
+    enum eavemark_status status;
+    const char *says; /* with its lines joined */
+};
+
+static const struct slip SLIPS[] = {
+    {"figures = { [\"roof.layer_most\"] = { 1, cite = 'C1' } },\n", EAVEMARK_BROKEN,
+     "jurisdictions/elm.lua:3: figure \"roof.layer_most\" is not given by what this follows, and to "
+     "be a new one lacks a sense; did you mean \"roof.layers_most\"?"},
+    {"drop = { [\"roof.layer\"] = 'why' },\n", EAVEMARK_BROKEN,
+     "jurisdictions/elm.lua:3: drops \"roof.layer\", which is no rule; the nearest is roof.layers"},
+    {"figures = { [\"roof.layers_most\"] = { 1 } },\n", EAVEMARK_BROKEN,
+     "elm.lua:3: figure \"roof.layers_most\" has no citation: write cite"},
+    {"figures = { [\"roof.lap_least\"] = { 1, unit = 'ft', cite = 'C' } },\n", EAVEMARK_BROKEN,
+     "elm.lua:3: figure \"roof.lap_least\" changes the unit; leave it out, and give the value in: in"},
+    {"figures = { [\"roof.lap_least\"] = { 1, sense = 'at_most', cite = 'C' } },\n", EAVEMARK_BROKEN,
+     "elm.lua:3: figure \"roof.lap_least\" changes the sense; leave it out, or write what it is: "
+     "at_least"},
+    {"from = '2024-01-01', to = '2023-01-01',\n", EAVEMARK_BROKEN,
+     "elm.lua:1: jurisdiction \"elm\" ends before it begins: `to` must be later than `from`"},
+    {"from = '2024-01-01' }\njurisdiction \"elm\" { title = 'E', invented = true,\n"
+     "  follows = 'model/base', from = '2024-01-01',\n", EAVEMARK_BROKEN,
+     "elm.lua:4: jurisdiction \"elm\": two editions both cover 2024-01-01; give the earlier one"},
+    {"-- [\"roof.layers_most\"] = { 9 }\nfigures = { [\"roof.layers_most\"] = { 2, cite = 'C' } },\n",
+     EAVEMARK_NOTHING_FAILED,
+     "warning jurisdictions/elm.lua:4: figure \"roof.layers_most\" changes no value: it is that "
+     "already; to restate only the citation, leave the value out"},
+    {"figures = { [\"roof.layers_most\"] = { cite = 'R1' } },\n", EAVEMARK_NOTHING_FAILED,
+     "warning jurisdictions/elm.lua:3: figure \"roof.layers_most\" changes nothing"},
+    {"figures = { [\"roof.layers_mots\"] = { 1, unit = 'layers', sense = 'at_most', cite = 'C',\n"
+     "  status = 'invented', source = 'Elm' } },\n", EAVEMARK_FAILED,
+     "error jurisdictions/elm.lua:3: figure \"roof.layers_mots\" reaches no rule: no rule asks for it, "
+     "so it decides nothing; did you mean \"roof.layers_most\"?"},
+    {"rules = 'none.rules.lua',\n", EAVEMARK_BROKEN,
+     "error jurisdictions/none.rules.lua: there is no such file"},
+};
+
+static void names_the_line_of_a_slip_and_what_to_write(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    for (size_t i = 0; i < sizeof(SLIPS) / sizeof(SLIPS[0]); i++) {
+        county(&proof, SLIPS[i].body);
+        join_lines(proof.report);
+        assert_has(proof.report, SLIPS[i].says);
+        assert_int_equal(proof.status, SLIPS[i].status);
+    }
+    end(&proof);
+}
+
+static void finds_a_drop_that_the_parent_made_already(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    home_write(&proof.home, "jurisdictions/state.lua",
+               "jurisdiction 'state' { title = 'Pine State', invented = true,\n"
+               "  follows = 'model/base', drop = { ['roof.kind'] = 'why' } }\n");
+    home_write(&proof.home, "jurisdictions/elm.lua",
+               "jurisdiction 'elm' { title = 'Elm', invented = true, follows = 'state',\n"
+               "  drop = {\n"
+               "    [\"roof.kind\"] = 'why' } }\n");
+    prove(&proof, "elm");
+    assert_int_equal(proof.status, EAVEMARK_NOTHING_FAILED);
+    join_lines(proof.report);
+    assert_has(proof.report, "warning jurisdictions/elm.lua:3: drops \"roof.kind\", which Pine State "
+                             "has dropped already");
+    assert_lacks(proof.report, "removed");
+    end(&proof);
+}
+
+/* Each is a rules file of the county with one thing wrong, by running it or by
+ * reading it. */
+static const struct slip RULE_SLIPS[] = {
+    {"rule 'roof.own' { title = 'Own', stage = 'permit', mend = 'Mend.',\n"
+     "  judge = function(job, figure)\n"
+     "    return at_most(job.roof.layers, figure 'roof.layer_most', 'layers') end }\n",
+     EAVEMARK_FAILED,
+     "error jurisdictions/elm.rules.lua:1: rule \"roof.own\" erred: jurisdictions/elm.rules.lua:3: no "
+     "figure is named \"roof.layer_most\" (did you mean \"roof.layers_most\"?)"},
+    /* Never run by the base job: only reading finds it. */
+    {"rule 'roof.own' { title = 'Own', stage = 'permit', mend = 'Mend.',\n"
+     "  judge = function(job, figure)\n"
+     "    if job.roof.layers == 9 then return equals(job.roof.knd, 1) end -- job.no\n"
+     "    return at_most(job.roof.layers, figure 'roof.layers_most', 'layers') end }\n",
+     EAVEMARK_FAILED,
+     "error jurisdictions/elm.rules.lua:3: no field \"knd\" of roof is declared; did you mean "
+     "\"kind\"?"},
+    {"rule 'roof.own' { title = 'Own', stage = 'permit', mend = 'Mend.',\n"
+     "  judge = function(job, figure) kept = 1\n"
+     "    return at_most(job.roof.layers, figure 'roof.layers_most', 'layers') end }\n",
+     EAVEMARK_FAILED, "jurisdictions/elm.rules.lua:2: "},
+    {"kept = 1\n", EAVEMARK_BROKEN, "error jurisdictions/elm.rules.lua:1: "},
+    {"rule 'roof.own' {\n", EAVEMARK_BROKEN, "error jurisdictions/elm.rules.lua:"},
+};
+
+static void finds_what_is_wrong_with_its_rules(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    for (size_t i = 0; i < sizeof(RULE_SLIPS) / sizeof(RULE_SLIPS[0]); i++) {
+        home_write(&proof.home, "jurisdictions/elm.rules.lua", RULE_SLIPS[i].body);
+        county(&proof, "rules = 'elm.rules.lua',\n");
+        join_lines(proof.report);
+        assert_has(proof.report, RULE_SLIPS[i].says);
+        assert_lacks(proof.report, "field \"no\"");
+        assert_int_equal(proof.status, RULE_SLIPS[i].status);
+    }
+    end(&proof);
+}
+
+/* The whole, and the topics -------------------------------------------------------- */
+
+static void proves_topics_and_everything(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    county(&proof, "figures = { ['roof.layers_most'] = { 1, cite = 'C1' } },\n");
+    prove(&proof, "roof");
+    assert_int_equal(proof.status, EAVEMARK_FAILED); /* roof.bounds has no cases */
+    assert_ends(proof.report, "\n7 passed, 1 failed\n");
+    assert_lacks(proof.report, "Elm");
+    home_write(&proof.home, "jurisdictions/elm.cases.lua",
+               "cases 'roof.layers' { under = 'elm', { 'two', with = { ['roof.layers'] = 2 },\n"
+               "  expect = 'pass' } }\n");
+    prove(&proof, NULL);
+    assert_has(proof.report, "Elm County (elm, invented)\n  1 edition, 1 stricter\n");
+    assert_has(proof.report, "jurisdictions/elm.cases.lua: roof.layers: \"two\": expected pass, got fail");
+    assert_ends(proof.report, "\n7 passed, 2 failed\n");
+    prove(&proof, "elk");
+    assert_int_equal(proof.status, EAVEMARK_UNUSABLE);
+    assert_null(proof.report);
+    assert_has(proof.problems, "there is no topic and no jurisdiction \"elk\"; the nearest are: elm");
+    end(&proof);
+}
+
+static const char *member(const cJSON *object, const char *key)
+{
+    const cJSON *item = cJSON_GetObjectItemCaseSensitive(object, key);
+    return cJSON_IsString(item) ? item->valuestring : "(no text)";
+}
+
+static const cJSON *part(const cJSON *object, const char *key, int index)
+{
+    const cJSON *item =
+        cJSON_GetArrayItem(cJSON_GetObjectItemCaseSensitive(object, key), index);
+    assert_non_null(item);
+    return item;
+}
+
+static void gives_the_same_as_json(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    county(&proof, "from = '2024-01-01', figures = { [\"roof.layers_most\"] = { 3, cite = 'C1' },\n"
+                   "  [\"roof.lap_least\"] = { 4, cite = 'C2' } }, drop = { ['roof.kind'] = 'why' },\n");
+    home_write(&proof.home, "jurisdictions/elm.cases.lua",
+               "cases 'roof.layers' { under = 'elm', { 'two', with = { ['roof.layers'] = 2 },\n"
+               "  expect = 'fail' } }\n");
+    prove_on(&proof, "elm", NULL, EAVEMARK_JSON);
+    assert_int_equal(proof.status, EAVEMARK_FAILED);
+    cJSON *root = cJSON_Parse(proof.report);
+    assert_non_null(root);
+    assert_string_equal(member(root, "eavemark"), EAVEMARK_VERSION);
+    const cJSON *place = part(root, "places", 0), *block = part(place, "blocks", 0);
+    assert_string_equal(member(place, "id"), "elm");
+    assert_string_equal(member(block, "from"), "2024-01-01");
+    assert_true(cJSON_IsNull(cJSON_GetObjectItemCaseSensitive(block, "to")));
+    const cJSON *moved = part(block, "differences", 0), *gone = part(block, "differences", 1);
+    assert_string_equal(member(moved, "figure"), "roof.layers_most");
+    assert_string_equal(member(moved, "kind"), "looser");
+    assert_string_equal(member(moved, "unit"), "layers");
+    assert_string_equal(member(moved, "cite"), "Elm County C1");
+    assert_int_equal(cJSON_GetObjectItemCaseSensitive(moved, "from")->valueint, 2);
+    assert_int_equal(cJSON_GetObjectItemCaseSensitive(moved, "to")->valueint, 3);
+    assert_has(member(moved, "caution"), "fails where this place follows");
+    assert_string_equal(member(gone, "rule"), "roof.kind");
+    assert_string_equal(member(gone, "kind"), "removed");
+    const cJSON *message = part(block, "messages", 0);
+    assert_string_equal(member(message, "file"), "jurisdictions/elm.lua");
+    assert_string_equal(member(message, "level"), "warning");
+    assert_int_equal(cJSON_GetObjectItemCaseSensitive(message, "line")->valueint, 4);
+    const cJSON *cases = cJSON_GetObjectItemCaseSensitive(place, "cases");
+    assert_int_equal(cJSON_GetObjectItemCaseSensitive(cases, "failed")->valueint, 1);
+    assert_has(part(cases, "lines", 0)->valuestring, "expected fail, got pass");
+    cJSON_Delete(root);
+    end(&proof);
+}
+
+/* Nudging -------------------------------------------------------------------------- */
+
+static void nudge(struct proof *proof, const char *topic)
+{
+    forget(proof);
+    eavemark *handle = eavemark_open(proof->home.path);
+    assert_non_null(handle);
+    proof->status = eavemark_nudge(handle, topic, &proof->report, &proof->problems);
+    eavemark_close(handle);
+    assert_non_null(proof->problems);
+    if (proof->report != NULL)
+        join_lines(proof->report);
+}
+
+static void lists_the_figures_that_no_case_notices(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    nudge(&proof, "roof");
+    assert_int_equal(proof.status, EAVEMARK_FAILED);
+    /* Cases at 2 and 3 notice a step of one layer either way. */
+    assert_lacks(proof.report, "roof.layers_most");
+    /* Felt, synthetic and none are all there. */
+    assert_lacks(proof.report, "roof.kinds");
+    assert_lacks(proof.report, "roof.kind_required");
+    assert_has(proof.report, "roof.lap_least, at least 4 in (Base 1 R1): no case asks for it");
+    assert_has(proof.report, "3 noticed, 0 in part, 8 not noticed");
+    end(&proof);
+}
+
+/* The same home with cases that sit away from the limit. */
+static void misses_what_sits_away_from_the_limit(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    home_write(&proof.home, "rules/cases/roof.lua",
+               "cases 'roof.layers' { under = 'model/base',\n"
+               "  { 'one', expect = 'pass' },\n"
+               "  { 'three', with = { ['roof.layers'] = 3 }, expect = 'fail' } }\n"
+               "cases 'roof.kind' { under = 'model/base',\n"
+               "  { 'felt', expect = 'pass' } }\n");
+    nudge(&proof, NULL);
+    assert_has(proof.report, "roof.layers_most, at most 2 layers (Base 1 R1): not noticed: a step down");
+    assert_has(proof.report, "roof.kinds, one of felt, synthetic (Base 1 R1): not noticed: synthetic "
+                             "taken out, a member added");
+    assert_has(proof.report, "1 noticed, 2 in part, 8 not noticed");
+    nudge(&proof, "nothing");
+    assert_int_equal(proof.status, EAVEMARK_UNUSABLE);
+    end(&proof);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(tells_which_way_a_figure_moved),
+        cmocka_unit_test(gives_both_values_with_units_and_the_citation),
+        cmocka_unit_test(names_what_was_removed_and_added),
+        cmocka_unit_test(asks_for_cases_of_its_own_rules),
+        cmocka_unit_test(shows_each_edition_and_warns_of_gaps),
+        cmocka_unit_test(finds_editions_that_no_date_can_reach),
+        cmocka_unit_test(names_the_line_of_a_slip_and_what_to_write),
+        cmocka_unit_test(finds_a_drop_that_the_parent_made_already),
+        cmocka_unit_test(finds_what_is_wrong_with_its_rules),
+        cmocka_unit_test(proves_topics_and_everything),
+        cmocka_unit_test(gives_the_same_as_json),
+        cmocka_unit_test(lists_the_figures_that_no_case_notices),
+        cmocka_unit_test(misses_what_sits_away_from_the_limit),
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}

@@ -1,0 +1,485 @@
+/* The takeoff as a user of the library gets it: the quantities of rules/takeoff.lua
+ * for the job of the rule cases, and quantities that go wrong in a home made
+ * for it. */
+#include "include/eavemark.h"
+#include "support/small_law.h"
+#include "support/temporary_home.h"
+
+#include <cjson/cJSON.h>
+
+#include <math.h>
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include <cmocka.h>
+
+struct fixture {
+    eavemark *handle;
+    cJSON *job; /* with everything a takeoff asks for */
+};
+
+static cJSON *child(cJSON *parent, const char *key)
+{
+    cJSON *found = cJSON_GetObjectItemCaseSensitive(parent, key);
+    if (found == NULL)
+        fail_msg("no \"%s\"", key);
+    return found;
+}
+
+static void put_number(cJSON *object, const char *key, double value)
+{
+    cJSON_DeleteItemFromObjectCaseSensitive(object, key);
+    assert_non_null(cJSON_AddNumberToObject(object, key, value));
+}
+
+static void put_text(cJSON *object, const char *key, const char *value)
+{
+    cJSON_DeleteItemFromObjectCaseSensitive(object, key);
+    assert_non_null(cJSON_AddStringToObject(object, key, value));
+}
+
+static cJSON *whole_job(void)
+{
+    char *text = file_text(EAVEMARK_HOME_DIR "/rules/cases/base.json", NULL);
+    cJSON *job = cJSON_Parse(text);
+    free(text);
+    assert_non_null(job);
+    put_number(child(job, "roof"), "hip_ft", 30);
+    put_number(child(job, "roof"), "valley_ft", 12);
+    put_number(child(job, "covering"), "weight_lb_per_square", 240);
+    put_number(child(job, "covering"), "strip_length_in", 36);
+    put_number(child(job, "covering"), "exposure_printed_in", 5);
+    put_number(cJSON_GetArrayItem(child(child(job, "existing"), "coverings"), 0),
+               "weight_lb_per_square", 220);
+    cJSON_DeleteItemFromObjectCaseSensitive(job, "takeoff");
+    cJSON *takeoff = cJSON_AddObjectToObject(job, "takeoff");
+    put_number(takeoff, "waste_percent", 10);
+    put_number(takeoff, "bundles_per_stack", 4);
+    put_number(takeoff, "stack_sqft", 16);
+    return job;
+}
+
+static int start(void **state)
+{
+    static struct fixture fixture;
+    fixture.handle = eavemark_open(EAVEMARK_HOME_DIR);
+    fixture.job = whole_job();
+    *state = &fixture;
+    return fixture.handle == NULL ? -1 : 0;
+}
+
+static int stop(void **state)
+{
+    struct fixture *fixture = *state;
+    eavemark_close(fixture->handle);
+    cJSON_Delete(fixture->job);
+    return 0;
+}
+
+static enum eavemark_status reckon(eavemark *handle, const cJSON *job, const char *place,
+                                   enum eavemark_form form, char **report, char **problems)
+{
+    char *text = cJSON_PrintUnformatted(job);
+    const struct eavemark_request request = {
+        .name = "job.json", .text = text, .length = strlen(text), .jurisdiction = place};
+    const enum eavemark_status status = eavemark_takeoff(handle, &request, form, report, problems);
+    cJSON_free(text);
+    return status;
+}
+
+/* The report as a tree; the job must be usable. */
+static cJSON *reckoned(eavemark *handle, const cJSON *job, const char *place)
+{
+    char *report = NULL, *problems = NULL;
+    const enum eavemark_status status =
+        reckon(handle, job, place, EAVEMARK_JSON_LINE, &report, &problems);
+    if (status != EAVEMARK_NOTHING_FAILED || problems[0] != '\0')
+        fail_msg("status %d: %s", (int)status, problems);
+    cJSON *tree = cJSON_Parse(report);
+    assert_non_null(tree);
+    free(report);
+    free(problems);
+    return tree;
+}
+
+static const cJSON *line_of(const cJSON *report, const char *name, const char *where)
+{
+    const cJSON *line = NULL;
+    cJSON_ArrayForEach(line, cJSON_GetObjectItemCaseSensitive(report, "quantities")) {
+        const cJSON *place = cJSON_GetObjectItemCaseSensitive(line, "where");
+        if (strcmp(cJSON_GetObjectItemCaseSensitive(line, "name")->valuestring, name) == 0
+            && (where == NULL || (cJSON_IsString(place) && strcmp(place->valuestring, where) == 0)))
+            return line;
+    }
+    fail_msg("no quantity %s at %s", name, where == NULL ? "the house" : where);
+    return NULL;
+}
+
+static const char *word_of(const cJSON *line, const char *key)
+{
+    const cJSON *item = cJSON_GetObjectItemCaseSensitive(line, key);
+    return cJSON_IsString(item) ? item->valuestring : "";
+}
+
+static double part_of(const cJSON *line, const char *part)
+{
+    const cJSON *value =
+        cJSON_GetObjectItemCaseSensitive(cJSON_GetObjectItemCaseSensitive(line, part), "value");
+    return cJSON_IsNumber(value) ? value->valuedouble : (double)NAN;
+}
+
+static void holds_line(const cJSON *report, const char *name, const char *where, double exact,
+                       double within, double bought)
+{
+    const cJSON *line = line_of(report, name, where);
+    if (!(fabs(part_of(line, "exact") - exact) <= within))
+        fail_msg("%s: exact %g, wanted %g: %s", name, part_of(line, "exact"), exact,
+                 word_of(line, "says"));
+    if (bought >= 0 && part_of(line, "buy") != bought)
+        fail_msg("%s: buys %g, wanted %g", name, part_of(line, "buy"), bought);
+    assert_string_equal(word_of(line, "outcome"), "given");
+}
+
+/* Two planes 40 x 14 ft of run at 5:12 (606.67 sq ft each) and a porch 12 x 6 at
+ * 4:12 (75.89): 1,289.23 sq ft. Each answer below was worked out by hand. */
+static void the_common_quantities(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *report = reckoned(fixture->handle, fixture->job, "model/irc-2021");
+    holds_line(report, "plane_area", "main front", 606.7, 0.05, -1);
+    holds_line(report, "plane_area", "porch", 75.9, 0.05, -1);
+    holds_line(report, "squares", NULL, 12.89, 0.005, -1);
+    holds_line(report, "shingle_bundles", NULL, 1289.2, 0.05, 43);  /* 1,418.2 / 33.33 = 42.5 */
+    holds_line(report, "starter", NULL, 92, 0, 2);                  /* 101.2 / 81 */
+    holds_line(report, "ridge_cap", NULL, 70, 0, 3);                /* 77 / 35 */
+    holds_line(report, "shingle_nails", NULL, 4126, 1, 1);          /* 12.8923 x 80 x 4 */
+    holds_line(report, "shingle_nail_weight", NULL, 19.6, 0.05, 22); /* at 210 to the pound */
+    holds_line(report, "underlayment_rolls", "felt", 1365.1, 0.05, 4); /* x 36/34; 1,501.6 / 432 */
+    holds_line(report, "drip_edge_eave", NULL, 92, 0, 11);          /* 101.2 / 9.833 */
+    holds_line(report, "drip_edge_rake", NULL, 68, 0, 8);
+    holds_line(report, "valley_lining", NULL, 12, 0, 1);
+    holds_line(report, "deck_panels", "panels", 96, 0, 4);          /* 105.6 / 32 */
+    holds_line(report, "deck_nails", "panels", 1813, 1, -1);        /* 40.29 panels x 45 */
+    holds_line(report, "vents_short", "attic", 0, 0, -1);
+    holds_line(report, "tear_off_weight", NULL, 2836.3, 0.1, -1);   /* 12.8923 x 220 */
+    holds_line(report, "tear_off_loads", NULL, 1, 0, -1);
+    holds_line(report, "stack_load", NULL, 20, 0, -1);              /* 4 x 80 / 16 */
+    holds_line(report, "crew_days", NULL, 12.89, 0.005, 3);
+    assert_string_equal(word_of(line_of(report, "ice_barrier_rolls", NULL), "outcome"),
+                        "not_applicable");
+    assert_string_equal(word_of(line_of(report, "attic_fan", "attic"), "outcome"),
+                        "not_applicable");
+    cJSON_Delete(report);
+}
+
+static cJSON *slope_of(cJSON *job, int index)
+{
+    return cJSON_GetArrayItem(child(child(job, "roof"), "slopes"), index);
+}
+
+static void two_plies_only_where_the_slope_asks(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    put_text(slope_of(job, 2), "pitch", "3.9:12");
+    cJSON *report = reckoned(fixture->handle, job, "model/irc-2021");
+    /* Two planes as before; porch 72 x 1.05148 x 36/17, and 12 ft of strip 19 in wide. */
+    const double porch = 72 * sqrt(1 + 3.9 * 3.9 / 144) * 36 / 17 + 12 * 19.0 / 12;
+    const double planes = 2 * 606.6667 * 36 / 34;
+    holds_line(report, "underlayment_rolls", "felt", planes + porch, 0.1, 4);
+    cJSON_Delete(report);
+    cJSON_Delete(job);
+}
+
+static void the_place_drives_the_figures(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    child(child(job, "site"), "high_velocity_hurricane_zone")->type = cJSON_True;
+    cJSON *report = reckoned(fixture->handle, job, "example/gullhaven");
+    holds_line(report, "shingle_nails", NULL, 12.8923 * 80 * 6, 1, 1);
+    cJSON_Delete(report);
+    cJSON_Delete(job);
+    /* 42 in level at 5:12 is 45.5 in: two courses; the porch is 75.9 in long: three. */
+    report = reckoned(fixture->handle, fixture->job, "example/frostmere");
+    holds_line(report, "ice_barrier_courses", "front eave", 2, 0, -1);
+    holds_line(report, "ice_barrier_courses", "porch eave", 3, 0, -1);
+    holds_line(report, "ice_barrier_area", NULL, (80 + 80 + 36) * 3, 0.05, -1);
+    holds_line(report, "ice_barrier_rolls", NULL, 196, 0, 4); /* 215.6 / 66.7 */
+    cJSON_Delete(report);
+}
+
+static void short_vents_say_what_to_buy(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    cJSON *attic = cJSON_GetArrayItem(child(job, "attics"), 0);
+    put_number(cJSON_GetArrayItem(child(attic, "vents"), 0), "length_ft", 10);
+    put_text(child(job, "takeoff"), "vent_cover", "wood_louver_eighth_inch_mesh");
+    cJSON *report = reckoned(fixture->handle, job, "model/irc-2021");
+    holds_line(report, "vents_short", "attic", 960 - 180 - 540, 0.05, -1);
+    const cJSON *work = cJSON_GetObjectItemCaseSensitive(
+        line_of(report, "vents_short", "attic"), "work");
+    assert_string_equal(cJSON_GetArrayItem(work, cJSON_GetArraySize(work) - 1)->valuestring,
+                        "as one opening behind its cover: 240 sq in x 2.25 = 540 sq in");
+    holds_line(report, "vents_more", "attic, ridge vent", 240, 0.05, 14);   /* 13.3 ft at 18 */
+    holds_line(report, "vents_more", "attic, soffit strip", 240, 0.05, 27); /* 26.7 ft at 9 */
+    cJSON_Delete(report);
+    cJSON_Delete(job);
+}
+
+static void what_a_label_says_goes_first(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    put_number(child(job, "covering"), "bundles_per_square", 4);
+    put_number(child(job, "fasteners"), "nails_to_the_pound", 140);
+    cJSON *felt = cJSON_GetArrayItem(child(job, "underlayments"), 0);
+    put_number(felt, "roll_width_in", 36);
+    put_number(felt, "roll_length_ft", 72);
+    put_number(child(job, "takeoff"), "trailer_cuyd", 1);
+    put_number(child(job, "takeoff"), "sheet_waste_percent", 0);
+    cJSON *report = reckoned(fixture->handle, job, "model/irc-2021");
+    holds_line(report, "shingle_bundles", NULL, 1289.2, 0.05, 57);    /* 1,418.2 / 25 */
+    holds_line(report, "shingle_nail_weight", NULL, 29.5, 0.05, 33);  /* 32.4 */
+    holds_line(report, "underlayment_rolls", "felt", 1365.1, 0.05, 7); /* 1,365.1 / 216 */
+    holds_line(report, "tear_off_loads", NULL, 4, 0, -1);             /* 3.88 cu yd */
+    cJSON_Delete(report);
+    cJSON_Delete(job);
+}
+
+/* The same arithmetic in the mends of a check. */
+static void mends_name_what_to_buy(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    /* 0.25 of shingle and 0.03 of felt, then through 7/16 of deck: 0.7175. */
+    put_number(child(job, "fasteners"), "length_in", 0.7);
+    cJSON *attic = cJSON_GetArrayItem(child(job, "attics"), 0);
+    put_number(cJSON_GetArrayItem(child(attic, "vents"), 0), "length_ft", 10);
+    put_number(attic, "area_sqft", 3000);
+    char *text = cJSON_PrintUnformatted(job);
+    struct outcome_of_check check = home_check(fixture->handle, text, NULL, NULL, NULL);
+    assert_member_has(check.json, "fasteners.penetration", 0, "mend", "1 in is the next");
+    assert_member_has(check.json, "fasteners.past_thin_deck", 0, "mend", "1 in is the next");
+    /* 3,000 / 150 x 144 = 2,880, less 180 + 540: 2,160, which is 240 ft at 9. */
+    assert_member_has(check.json, "ventilation.net_free_area", 0, "mend",
+                      "240 ft more of soffit strip");
+    outcome_free(&check);
+    cJSON_free(text);
+    cJSON_Delete(job);
+}
+
+static void waste_that_is_not_stated_is_asked_for(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    cJSON_DeleteItemFromObjectCaseSensitive(child(job, "takeoff"), "waste_percent");
+    cJSON *report = reckoned(fixture->handle, job, "model/irc-2021");
+    const cJSON *line = line_of(report, "shingle_bundles", NULL);
+    assert_string_equal(word_of(line, "outcome"), "open");
+    assert_non_null(strstr(word_of(line, "says"), "/takeoff/waste_percent: What share"));
+    assert_true(cJSON_IsNull(cJSON_GetObjectItemCaseSensitive(line, "buy")));
+    assert_true(cJSON_IsNull(cJSON_GetObjectItemCaseSensitive(line, "exact")));
+    cJSON_Delete(report);
+    cJSON_Delete(job);
+}
+
+static void more_waste_never_buys_less(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *job = cJSON_Duplicate(fixture->job, true), *before = NULL;
+    for (double waste = 0; waste <= 60; waste += 7.5) {
+        put_number(child(job, "takeoff"), "waste_percent", waste);
+        cJSON *report = reckoned(fixture->handle, job, "example/frostmere");
+        const cJSON *line = NULL;
+        int index = 0;
+        cJSON_ArrayForEach(line, child(report, "quantities")) {
+            const double exact = part_of(line, "exact"), bought = part_of(line, "buy");
+            const cJSON *was = cJSON_GetArrayItem(
+                before == NULL ? NULL : child(before, "quantities"), index++);
+            const cJSON *each = cJSON_GetObjectItemCaseSensitive(
+                cJSON_GetObjectItemCaseSensitive(line, "buy"), "each");
+            if (!isnan(bought) && cJSON_IsNumber(each))
+                assert_true(bought * each->valuedouble >= exact - 0.06); /* as rounded */
+            if (was != NULL && !isnan(bought))
+                assert_true(bought >= part_of(was, "buy"));
+        }
+        cJSON_Delete(before);
+        before = report;
+    }
+    cJSON_Delete(before);
+    cJSON_Delete(job);
+}
+
+/* Whatever a job leaves out, nothing breaks and nothing is printed that is no
+ * number. */
+static void try_without(const struct fixture *fixture, const cJSON *job, cJSON *fact, size_t *tried)
+{
+    const int type = fact->type;
+    fact->type = cJSON_NULL; /* null counts as absent */
+    char *report = NULL, *problems = NULL;
+    const enum eavemark_status status =
+        reckon(fixture->handle, job, "example/frostmere", EAVEMARK_TEXT, &report, &problems);
+    if (status == EAVEMARK_BROKEN)
+        fail_msg("without %s: broken: %s\n%s", fact->string, problems,
+                 report == NULL ? "" : strstr(report, "-- broken"));
+    if (report != NULL) {
+        assert_null(strstr(report, "nan"));
+        assert_null(strstr(report, " inf"));
+        (*tried)++;
+    }
+    free(report);
+    free(problems);
+    fact->type = type;
+}
+
+static void walk(const struct fixture *fixture, const cJSON *job, const cJSON *node, size_t *tried)
+{
+    for (cJSON *fact = node->child; fact != NULL; fact = fact->next) {
+        if (cJSON_IsObject(node))
+            try_without(fixture, job, fact, tried);
+        walk(fixture, job, fact, tried);
+    }
+}
+
+static void a_fact_left_out_breaks_nothing(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    size_t tried = 0;
+    walk(fixture, job, job, &tried);
+    printf("%zu facts left out, one at a time\n", tried);
+    assert_true(tried > 150);
+    cJSON_Delete(job);
+}
+
+static void the_text_fits_a_terminal(void **state)
+{
+    const struct fixture *fixture = *state;
+    char *report = NULL, *problems = NULL;
+    assert_int_equal(reckon(fixture->handle, fixture->job, "example/frostmere", EAVEMARK_TEXT,
+                            &report, &problems), EAVEMARK_NOTHING_FAILED);
+    for (const char *line = report; *line != '\0'; line += strcspn(line, "\n") + 1)
+        assert_true(strcspn(line, "\n") <= 80);
+    assert_has(report, "takeoff of a reroof");
+    assert_has(report, "INVENTED PLACE");
+    assert_has(report, "buy         43 bundles of 33.3 sq ft");
+    assert_has(report, "exact       1,289.2 sq ft, and 10 % for waste");
+    assert_has(report, "42.54, so 43 bundles");
+    assert_null(strstr(report, "-- open"));
+    free(report);
+    free(problems);
+}
+
+static void a_job_that_cannot_be_used(void **state)
+{
+    const struct fixture *fixture = *state;
+    char *report = NULL, *problems = NULL;
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    put_number(child(job, "takeoff"), "waste_percent", 61);
+    put_number(child(job, "takeoff"), "wast", 1);
+    assert_int_equal(reckon(fixture->handle, job, NULL, EAVEMARK_TEXT, &report, &problems),
+                     EAVEMARK_UNUSABLE);
+    assert_null(report);
+    assert_has(problems, "/takeoff/waste_percent");
+    assert_has(problems, "/takeoff/wast");
+    free(problems);
+    cJSON_Delete(job);
+}
+
+/* Quantities that go wrong --------------------------------------------------------- */
+
+static enum eavemark_status small_takeoff(const char *quantities, char **report, char **problems)
+{
+    struct temporary_home home;
+    home_make(&home);
+    small_law_write(&home);
+    home_write(&home, "rules/takeoff.lua", quantities);
+    eavemark *handle = eavemark_open(home.path);
+    const struct eavemark_request request = {
+        .name = "job.json", .text = SMALL_JOB, .length = strlen(SMALL_JOB)};
+    const enum eavemark_status status =
+        eavemark_takeoff(handle, &request, EAVEMARK_TEXT, report, problems);
+    eavemark_close(handle);
+    home_remove(&home);
+    return status;
+}
+
+static void one_broken_quantity_spares_the_others(void **state)
+{
+    (void)state;
+    char *report = NULL, *problems = NULL;
+    const char *quantities =
+        "quantity 'a' { title = 'A', amount = function() return 7 end }\n"
+        "quantity 'b' { title = 'B', amount = function() return amount { exact = 0/0,"
+        " unit = 'ft' } end }\n"
+        "quantity 'c' { title = 'C', amount = function() return amount { exact = 1, unit = 'ft',"
+        " each = 0, buy = 'rolls' } end }\n"
+        "quantity 'd' { title = 'D', amount = function() return amount { exact = 1, unit = 'ft',"
+        " wast_percent = 1 } end }\n"
+        "quantity 'e' { title = 'E', amount = function() while true do end end }\n"
+        "quantity 'f' { title = 'F', amount = function() return amount { exact = 10, unit = 'ft',"
+        " waste_percent = 10, each = 4, buy = 'rolls' } end }\n"
+        "quantity 'g' { title = 'G', applies = function() return false, 'no reason' end,"
+        " amount = function() return nil end }\n";
+    assert_int_equal(small_takeoff(quantities, &report, &problems), EAVEMARK_BROKEN);
+    assert_string_equal(problems, "");
+    assert_has(report, "5 broken, 1 given, 0 open, 1 not applicable");
+    assert_has(report, "amount must return");
+    assert_has(report, "exact is out of range");
+    assert_has(report, "what one holds");
+    assert_has(report, "wast_percent");
+    assert_has(report, "buy         3 rolls of 4 ft");
+    assert_has(report, "no reason");
+    free(report);
+    free(problems);
+}
+
+static void declarations_that_make_no_sense(void **state)
+{
+    (void)state;
+    static const struct {
+        const char *quantities, *message;
+    } BAD[] = {
+        {"quantity 'a' { title = 'A' }", "has no amount function"},
+        {"quantity 'a' { amount = function() end }", "has no title"},
+        {"quantity 'a' { title = 'A', amont = 1 }", "did you mean \"amount\"?"},
+        {"quantity 'a' { title = 'A', per = 'nowhere', amount = function() end }", "is not a list"},
+        {"quantity 'a' { title = 'A', amount = function() end }\n"
+         "quantity 'a' { title = 'A', amount = function() end }", "is already a quantity"},
+    };
+    for (size_t i = 0; i < sizeof(BAD) / sizeof(BAD[0]); i++) {
+        char *report = NULL, *problems = NULL;
+        assert_int_equal(small_takeoff(BAD[i].quantities, &report, &problems), EAVEMARK_BROKEN);
+        assert_null(report);
+        assert_has(problems, "rules/takeoff.lua:");
+        assert_has(problems, BAD[i].message);
+        free(problems);
+    }
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(the_common_quantities),
+        cmocka_unit_test(two_plies_only_where_the_slope_asks),
+        cmocka_unit_test(the_place_drives_the_figures),
+        cmocka_unit_test(short_vents_say_what_to_buy),
+        cmocka_unit_test(what_a_label_says_goes_first),
+        cmocka_unit_test(mends_name_what_to_buy),
+        cmocka_unit_test(waste_that_is_not_stated_is_asked_for),
+        cmocka_unit_test(more_waste_never_buys_less),
+        cmocka_unit_test(a_fact_left_out_breaks_nothing),
+        cmocka_unit_test(the_text_fits_a_terminal),
+        cmocka_unit_test(a_job_that_cannot_be_used),
+        cmocka_unit_test(one_broken_quantity_spares_the_others),
+        cmocka_unit_test(declarations_that_make_no_sense),
+    };
+    return cmocka_run_group_tests_name("takeoff through the library", tests, start, stop);
+}
