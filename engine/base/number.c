@@ -16,9 +16,10 @@ static const struct unit UNITS[] = {
     {"year", 0, ""},         {"sqin_per_ft", 1, "sq in per ft"},             {"nails", 0, "nails"},
     {"layers", 0, "layers"}, {"plies", 0, "plies"},  {"ratio", 0, ""},       {"lb", 1, "lb"},
     {"usd", 0, "USD"},       {"lb_per_square", 1, "lb per square"},          {"days", 0, "days"},
+    {"months", 0, "months"},                         {"hours", 0, "hours"},
     {"count", 0, ""},        {"perm", 2, "perm"},    {"squares", 2, "squares"},
     {"cuyd", 2, "cu yd"},    {"cfm", 0, "cfm"},       {"loads", 0, "loads"},
-    {"courses", 0, "courses"},
+    {"courses", 0, "courses"}, {"date", 0, ""},
 };
 
 static const struct unit *unit_find(const char *unit)
@@ -109,7 +110,7 @@ void number_write(double value, const char *unit, char out[64])
 static bool counts_things(const char *unit)
 {
     return strcmp(unit, "layers") == 0 || strcmp(unit, "nails") == 0 || strcmp(unit, "plies") == 0
-        || strcmp(unit, "days") == 0 || strcmp(unit, "squares") == 0
+        || strcmp(unit, "days") == 0 || strcmp(unit, "months") == 0 || strcmp(unit, "hours") == 0 || strcmp(unit, "squares") == 0
         || strcmp(unit, "loads") == 0 || strcmp(unit, "courses") == 0;
 }
 
@@ -140,6 +141,10 @@ void number_write_unit(double value, const char *unit, char out[96])
         number_write(value, unit, digits);
     if (unit != NULL && strcmp(unit, "rise_in_12") == 0) {
         snprintf(out, 96, "%s:12", digits);
+        return;
+    }
+    if (unit != NULL && strcmp(unit, "date") == 0 && strlen(digits) == 8) {
+        snprintf(out, 96, "%.4s-%.2s-%s", digits, digits + 4, digits + 6);
         return;
     }
     const struct unit *known = unit_find(unit);

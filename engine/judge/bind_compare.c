@@ -226,6 +226,7 @@ static int shown(lua_State *lua)
     judgement->found = (struct value){.kind = VALUE_YES_NO, .yes = judgement->met};
     judgement->required = (struct value){.kind = VALUE_YES_NO, .yes = true};
     const char *what = keep_text(lua, 2);
+    judgement->duty = what;
     if (what != NULL)
         judgement->say = arena_format(judging_of(lua)->arena, "Demanded: %s. Found: %s.", what,
                                       judgement->met ? "yes" : "no");

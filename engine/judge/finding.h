@@ -62,6 +62,8 @@ struct finding {
     enum outcome outcome;
     const char *says;     /* all of it in words */
     const char *note;     /* the part of says beyond required and found, or NULL */
+    const char *duty;     /* what a duty asks for, in the rule's words, or NULL */
+    const char *lacks;    /* open for want of this fact: its JSON pointer, or NULL */
     bool compared;        /* required and found are set */
     struct value required;
     const char *sense;    /* at_least, at_most, one_of, equals */
@@ -86,9 +88,16 @@ struct safety {
     struct cite cite;
 };
 
+/* A line about the house, for whoever stands before it. */
+struct about_line {
+    const char *label, *says;
+};
+
 struct result {
     struct arena arena;
     const char *job;  /* the job's own title */
+    const struct about_line *about;
+    size_t about_count;
     char date[16];
     const char *jurisdiction;       /* id */
     const char *jurisdiction_title;

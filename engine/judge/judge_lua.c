@@ -217,6 +217,26 @@ static void judge_cautions(struct run *run, enum stage stage)
                 (struct safety){c->name, caution_text(run, c), c->cite};
 }
 
+/* About the house: a line of which a fact is missing is left out. */
+static void judge_abouts(struct run *run)
+{
+    struct result *result = run->result;
+    size_t count = 0;
+    for (const struct about *a = run->judging.book->abouts; a != NULL; a = a->next)
+        count++;
+    struct about_line *lines = arena_array(&result->arena, count + 1, sizeof(*lines));
+    if (lines == NULL)
+        return;
+    result->about = lines;
+    for (const struct about *a = run->judging.book->abouts; a != NULL; a = a->next) {
+        struct call call = {.judging = &run->judging, .function = a->says, .facts_only = true};
+        run->judging.record = (struct record){0};
+        const enum sandbox_stop stop = call_enter(&run->judging, call_for_text, &call);
+        if (stop == SANDBOX_DONE && call.text != NULL)
+            lines[result->about_count++] = (struct about_line){a->label, call.text};
+    }
+}
+
 int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage reached,
           struct result *result)
 {
@@ -236,6 +256,8 @@ int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage re
     }
     if (book->watch.only_rule == NULL)
         judge_cautions(&run, only_stage >= 0 ? (enum stage)only_stage : reached);
+    if (book->watch.only_rule == NULL)
+        judge_abouts(&run);
     book->sandbox->user = NULL;
     for (size_t i = 0; i < result->finding_count; i++)
         result->counts[result->findings[i].outcome]++;

@@ -29,6 +29,7 @@ struct judgement {
     const char *sense;
     const char *warn;          /* met, but risky: why; or NULL */
     const char *say;           /* sentences added by the rule; or NULL */
+    const char *duty;          /* what must be shown; or NULL */
 };
 
 /* What is recorded while one rule judges one thing. */

@@ -10,6 +10,7 @@
 
 #include "base/arena.h"
 #include "base/problem.h"
+#include "base/strings.h"
 #include "job/fields.h"
 #include "job/stage.h"
 #include "profile/profile.h"
@@ -70,6 +71,23 @@ struct caution {
     struct caution *next;
 };
 
+/* A line about the house, on cards and reports. */
+struct about {
+    const char *label;
+    int says; /* registry reference */
+    struct about *next;
+};
+
+/* A heading of a stage's card, and the rules or topics under it, in the order
+ * in which they are looked at. */
+struct card_part {
+    const char *title;
+    struct strings names; /* "deck.sound", or "deck" for the rest of the topic */
+    const char *file;
+    int line;
+    struct card_part *next;
+};
+
 /* What the proof wants of a run; all NULL in a check. */
 struct watch {
     const char *only_rule; /* judge this rule alone, and no cautions */
@@ -86,6 +104,8 @@ struct rulebook {
     struct quantity *quantities;   /* as declared */
     struct impossible *impossibles;
     struct caution *cautions;
+    struct about *abouts;          /* as declared */
+    struct card_part *cards[STAGE_COUNT];
     struct sources sources;        /* the files loaded, the profile's not included */
     struct watch watch;
 };

@@ -8,6 +8,7 @@
 #include <lauxlib.h>
 #include <lua.h>
 
+#include <errno.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -89,12 +90,21 @@ static void closed_keys(lua_State *lua, const char *const *known)
     lua_pop(lua, 1);
 }
 
+/* A copy that outlives the call; raises when out of memory. */
+static const char *keep_text(lua_State *lua, const char *text)
+{
+    const char *copy = arena_copy(arena_of(lua), text);
+    if (copy == NULL)
+        luaL_error(lua, "out of memory");
+    return copy;
+}
+
 static const char *text_of(lua_State *lua, const char *key)
 {
     lua_getfield(lua, 1, key);
     if (!lua_isnil(lua, -1) && lua_type(lua, -1) != LUA_TSTRING)
         refuse(lua, "%s must be a text%s", key, "");
-    const char *text = arena_copy(arena_of(lua), lua_tostring(lua, -1));
+    const char *text = lua_isnil(lua, -1) ? NULL : keep_text(lua, lua_tostring(lua, -1));
     lua_pop(lua, 1);
     return text;
 }
@@ -170,7 +180,7 @@ static void read_choices(lua_State *lua, struct field *spec)
             lua_rawgeti(lua, -1, (lua_Integer)i + 1);
             if (lua_type(lua, -1) != LUA_TSTRING)
                 refuse(lua, "choices are texts%s%s", "", "");
-            spec->choices[i] = arena_copy(arena_of(lua), lua_tostring(lua, -1));
+            spec->choices[i] = keep_text(lua, lua_tostring(lua, -1));
             lua_pop(lua, 1);
         }
     }
@@ -274,7 +284,7 @@ static int finish_rule(lua_State *lua)
     struct rule *rule = arena_alloc(arena_of(lua), sizeof(*rule));
     if (rule == NULL)
         return luaL_error(lua, "out of memory");
-    rule->id = arena_copy(arena_of(lua), id);
+    rule->id = keep_text(lua, id);
     rule->title = need_text(lua, "title");
     rule->stage = stage_of(lua, need_text(lua, "stage"));
     rule->caution = text_of(lua, "caution");
@@ -320,7 +330,7 @@ static int finish_quantity(lua_State *lua)
     struct quantity *quantity = arena_alloc(arena_of(lua), sizeof(*quantity));
     if (quantity == NULL)
         return luaL_error(lua, "out of memory");
-    quantity->name = arena_copy(arena_of(lua), declared_name(lua));
+    quantity->name = keep_text(lua, declared_name(lua));
     quantity->title = need_text(lua, "title");
     quantity->per_depth = read_per(lua, quantity->per);
     quantity->applies = function_of(lua, "applies");
@@ -348,7 +358,7 @@ static int finish_impossible(lua_State *lua)
     struct impossible *check = arena_alloc(arena_of(lua), sizeof(*check));
     if (check == NULL)
         return luaL_error(lua, "out of memory");
-    check->name = arena_copy(arena_of(lua), declared_name(lua));
+    check->name = keep_text(lua, declared_name(lua));
     check->file = reading_of(lua)->file;
     check->line = (int)lua_tointeger(lua, lua_upvalueindex(2));
     check->at = need_text(lua, "at");
@@ -398,7 +408,7 @@ static const char *cite_part(lua_State *lua, const char *key)
     lua_getfield(lua, -1, key);
     if (lua_type(lua, -1) != LUA_TSTRING)
         refuse(lua, "cite has no %s%s", key, "");
-    const char *text = arena_copy(arena_of(lua), lua_tostring(lua, -1));
+    const char *text = keep_text(lua, lua_tostring(lua, -1));
     lua_pop(lua, 1);
     return text;
 }
@@ -421,7 +431,7 @@ static int finish_caution(lua_State *lua)
     struct caution *caution = arena_alloc(arena_of(lua), sizeof(*caution));
     if (caution == NULL)
         return luaL_error(lua, "out of memory");
-    caution->name = arena_copy(arena_of(lua), declared_name(lua));
+    caution->name = keep_text(lua, declared_name(lua));
     read_stages(lua, caution);
     read_cite(lua, &caution->cite);
     caution->when = function_of(lua, "when");
@@ -445,6 +455,88 @@ static int start_caution(lua_State *lua)
     return start(lua, finish_caution);
 }
 
+/* about "..." { ... } -------------------------------------------------------------- */
+
+static const char *const ABOUT_KEYS[] = {"says", NULL};
+
+static int finish_about(lua_State *lua)
+{
+    closed_keys(lua, ABOUT_KEYS);
+    struct about *about = arena_alloc(arena_of(lua), sizeof(*about));
+    if (about == NULL)
+        return luaL_error(lua, "out of memory");
+    about->label = keep_text(lua, declared_name(lua));
+    about->says = function_of(lua, "says");
+    if (about->says == RULE_NO_FUNCTION)
+        return refuse(lua, "has no says function%s%s", "", "");
+    struct about **at = &reading_of(lua)->book->abouts;
+    while (*at != NULL)
+        at = &(*at)->next;
+    *at = about;
+    return 0;
+}
+
+static int start_about(lua_State *lua)
+{
+    return start(lua, finish_about);
+}
+
+/* card "stage" { { title = ..., "rule", "topic" ... } ... } -------------------------- */
+
+static void read_card_names(lua_State *lua, struct card_part *part)
+{
+    const size_t count = (size_t)lua_rawlen(lua, -1);
+    for (size_t i = 1; i <= count; i++) {
+        lua_rawgeti(lua, -1, (lua_Integer)i);
+        if (lua_type(lua, -1) != LUA_TSTRING)
+            refuse(lua, "a part lists rules and topics by name%s%s", "", "");
+        strings_add(&part->names, arena_of(lua), keep_text(lua, lua_tostring(lua, -1)));
+        lua_pop(lua, 1);
+    }
+    if (count == 0)
+        refuse(lua, "the part \"%s\" lists nothing%s", part->title, "");
+}
+
+static struct card_part *read_card_part(lua_State *lua)
+{
+    if (!lua_istable(lua, -1))
+        refuse(lua, "each part is a table: a title, and rules or topics%s%s", "", "");
+    struct card_part *part = arena_alloc(arena_of(lua), sizeof(*part));
+    if (part == NULL)
+        luaL_error(lua, "out of memory");
+    lua_getfield(lua, -1, "title");
+    if (lua_type(lua, -1) != LUA_TSTRING)
+        refuse(lua, "a part has no title%s%s", "", "");
+    part->title = keep_text(lua, lua_tostring(lua, -1));
+    lua_pop(lua, 1);
+    part->file = reading_of(lua)->file;
+    part->line = (int)lua_tointeger(lua, lua_upvalueindex(2));
+    read_card_names(lua, part);
+    return part;
+}
+
+static int finish_card(lua_State *lua)
+{
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    struct card_part **at =
+        &reading_of(lua)->book->cards[stage_of(lua, declared_name(lua))];
+    if (*at != NULL)
+        return refuse(lua, "is laid out twice%s%s", "", "");
+    const size_t count = (size_t)lua_rawlen(lua, 1);
+    for (size_t i = 1; i <= count; i++) {
+        lua_rawgeti(lua, 1, (lua_Integer)i);
+        *at = read_card_part(lua);
+        at = &(*at)->next;
+        lua_pop(lua, 1);
+    }
+    return 0;
+}
+
+static int start_card(lua_State *lua)
+{
+    return start(lua, finish_card);
+}
+
 /* Loading --------------------------------------------------------------------------- */
 
 static int define(lua_State *lua)
@@ -455,6 +547,8 @@ static int define(lua_State *lua)
         {"quantity", start_quantity},
         {"impossible", start_impossible},
         {"caution", start_caution},
+        {"about", start_about},
+        {"card", start_card},
         {NULL, NULL},
     };
     for (const struct luaL_Reg *reg = names; reg->name != NULL; reg++) {
@@ -508,10 +602,13 @@ static void load_rules(struct reading *reading)
     const struct profile *profile = reading->book->profile;
     for (size_t i = 0; i < profile->rule_file_count; i++)
         run_file(reading, profile->rule_files[i]);
-    if (home_each(reading->home, "rules", ".lua", 0, note_file, reading) != 0)
+    const int listed = home_each(reading->home, "rules", ".lua", 0, note_file, reading);
+    if (listed != 0 && errno == ENOMEM)
+        problem_out_of_memory(reading->problems);
+    else if (listed != 0)
         problem_at_line(reading->problems, PROBLEM_RULES, "rules", 0, 0,
                         "cannot be read as a folder");
-    for (size_t i = 0; i < reading->files.count; i++)
+    for (size_t i = 0; i < reading->files.count && !reading->book->arena.failed; i++)
         run_file(reading, reading->files.items[i]);
 }
 
@@ -543,6 +640,27 @@ static void check_drops(const struct reading *reading)
     }
 }
 
+static bool names_a_rule(const struct rulebook *book, const char *name)
+{
+    const size_t length = strlen(name);
+    for (const struct rule *r = book->rules; r != NULL; r = r->next)
+        if (strncmp(r->id, name, length) == 0 && (r->id[length] == '\0' || r->id[length] == '.'))
+            return true;
+    return false;
+}
+
+/* A name on a card that no rule answers to would leave a rule out of its place. */
+static void check_cards(const struct reading *reading)
+{
+    for (int stage = 0; stage < STAGE_COUNT; stage++)
+        for (const struct card_part *p = reading->book->cards[stage]; p != NULL; p = p->next)
+            for (size_t i = 0; i < p->names.count; i++)
+                if (!names_a_rule(reading->book, p->names.items[i]))
+                    problem_at_line(reading->problems, PROBLEM_RULES, p->file, p->line, 0,
+                                    "the card \"%s\" lists \"%s\", which is no rule and no "
+                                    "topic", stage_word((enum stage)stage), p->names.items[i]);
+}
+
 struct rulebook *rulebook_load(const char *home, const struct profile *profile,
                                struct problems *problems)
 {
@@ -557,13 +675,17 @@ struct rulebook *rulebook_load(const char *home, const struct profile *profile,
     }
     book->profile = profile;
     book->sandbox->user = &reading;
-    const enum sandbox_stop stop = sandbox_setup(book->sandbox, define, NULL);
-    if (stop != SANDBOX_DONE)
-        say_stop(&reading, stop);
-    run_file(&reading, "rules/fields.lua");
-    if (profile != NULL && problems->count == before) {
+    if (sandbox_setup(book->sandbox, define, NULL) == SANDBOX_DONE)
+        run_file(&reading, "rules/fields.lua");
+    else /* our own names: no file is at fault */
+        problem_out_of_memory(problems);
+    if (profile != NULL && problems->count == before && !problems->out_of_memory) {
         load_rules(&reading);
+    }
+    if (profile != NULL && problems->count == before && !problems->out_of_memory
+        && !book->arena.failed) {
         check_drops(&reading);
+        check_cards(&reading);
     }
     if (problems->count == before)
         check_references(&reading);

@@ -126,6 +126,37 @@ static void say_weakness(struct text *out, const struct record *record)
     for (size_t i = 0; i < record->figure_count; i++)
         if (record->figures[i]->disputed != NULL)
             text_addf(out, " Sources disagree: %s.", record->figures[i]->disputed);
+    const char *unsure = NULL;
+    for (size_t i = 0; i < record->figure_count; i++)
+        if (record->figures[i]->unsure != NULL)
+            unsure = record->figures[i]->unsure;
+    if (unsure != NULL)
+        text_addf(out, " Not certain that this binds here: %s.", unsure);
+}
+
+/* The first figure asked for that is not this place's law, or NULL. */
+static const struct figure *borrowed_of(const struct record *record)
+{
+    for (size_t i = 0; i < record->figure_count; i++)
+        if (record->figures[i]->borrowed != NULL)
+            return record->figures[i];
+    return NULL;
+}
+
+/* A duty left off: no says so little that nobody's law is needed for it. */
+static bool is_off(const struct value *value)
+{
+    return (value->kind == VALUE_YES_NO && !value->yes)
+        || (value->kind == VALUE_SET && value->set_count == 0);
+}
+
+/* Was the job let off by a figure of somebody else's law, not by a duty it leaves off? */
+static bool let_off_by_borrowed(const struct record *record)
+{
+    for (size_t i = 0; i < record->figure_count; i++)
+        if (record->figures[i]->borrowed != NULL && !is_off(&record->figures[i]->value))
+            return true;
+    return false;
 }
 
 static bool all_practice(const struct record *record)
@@ -139,7 +170,8 @@ static bool all_practice(const struct record *record)
 static bool any_weak(const struct record *record)
 {
     for (size_t i = 0; i < record->figure_count; i++)
-        if (!is_well_known(record->figures[i]) || record->figures[i]->disputed != NULL)
+        if (!is_well_known(record->figures[i]) || record->figures[i]->disputed != NULL
+            || record->figures[i]->unsure != NULL)
             return true;
     return false;
 }
@@ -173,9 +205,26 @@ static const char *note_of(struct judging *judging, const struct judgement *judg
     return text[0] == '\0' ? NULL : text + 1;
 }
 
+/* What another's law says of the job is not told: it would read like a verdict. */
+static void verdict_borrowed(struct finding *finding, struct judging *judging,
+                             const struct figure *figure)
+{
+    take_record(finding, judging);
+    finding->outcome = OUTCOME_OPEN;
+    finding->says = arena_format(judging->arena, "What is asked for here was not established: %s. "
+                                 "Ask the building department.", figure->borrowed);
+    if (finding->says == NULL)
+        finding->says = "";
+}
+
 void verdict_judged(struct finding *finding, struct judging *judging,
                     const struct judgement *judgement)
 {
+    const struct figure *borrowed = borrowed_of(&judging->record);
+    if (borrowed != NULL) {
+        verdict_borrowed(finding, judging, borrowed);
+        return;
+    }
     struct text says = TEXT_EMPTY;
     take_record(finding, judging);
     finding->outcome = outcome_of(judgement, &judging->record);
@@ -184,6 +233,7 @@ void verdict_judged(struct finding *finding, struct judging *judging,
     finding->found = judgement->found;
     finding->sense = judgement->sense;
     finding->note = note_of(judging, judgement);
+    finding->duty = judgement->duty;
     /* A duty's own words say it better than "found yes". */
     if (judgement->required.kind != VALUE_YES_NO || finding->note == NULL)
         say_comparison(&says, judgement);
@@ -197,6 +247,7 @@ void verdict_open(struct finding *finding, struct judging *judging)
     const struct record *record = &judging->record;
     take_record(finding, judging);
     finding->outcome = OUTCOME_OPEN;
+    finding->lacks = record->missing != NULL ? record->missing_pointer : NULL;
     if (record->missing != NULL)
         finding->says = arena_format(judging->arena, "The job does not say %s: %s",
                                      record->missing_pointer, record->missing->ask);
@@ -210,9 +261,19 @@ void verdict_open(struct finding *finding, struct judging *judging)
 
 void verdict_not_applicable(struct finding *finding, struct judging *judging, const char *reason)
 {
+    const struct figure *borrowed = borrowed_of(&judging->record);
+    if (let_off_by_borrowed(&judging->record)) {
+        verdict_borrowed(finding, judging, borrowed);
+        return;
+    }
     take_record(finding, judging);
     finding->outcome = OUTCOME_NOT_APPLICABLE;
     finding->says = reason != NULL ? reason : "Does not apply to this job.";
+    if (borrowed == NULL)
+        return;
+    finding->says = arena_format(judging->arena, "No such duty was found: %s.", borrowed->borrowed);
+    if (finding->says == NULL)
+        finding->says = "";
 }
 
 void verdict_dropped(struct finding *finding, struct judging *judging, const struct drop *drop)

@@ -6,14 +6,16 @@
 #include "judge/judging.h"
 
 /* The rule compared: pass, warn or fail, by what was met and by how well the
- * figures it asked for are known. */
+ * figures it asked for are known. Open when one of them is borrowed: not the
+ * law of this place. */
 void verdict_judged(struct finding *finding, struct judging *judging,
                     const struct judgement *judgement);
 
 /* The job lacked a fact, or the rule could not tell. */
 void verdict_open(struct finding *finding, struct judging *judging);
 
-/* The rule has nothing to say; reason may be NULL. */
+/* The rule has nothing to say; reason may be NULL. Open when it is so only by
+ * a borrowed figure that demands or excuses something. */
 void verdict_not_applicable(struct finding *finding, struct judging *judging, const char *reason);
 
 /* The place dropped the rule. */

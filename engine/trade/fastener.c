@@ -1,10 +1,52 @@
 #include "trade/fastener.h"
 
+#include "base/number.h"
+
 #include <math.h>
+
+/* False for NAN too. */
+static int usable(double x)
+{
+    return x >= 0 && isfinite(x);
+}
+
+static double product(double a, double b)
+{
+    return usable(a) && usable(b) ? a * b : NAN;
+}
 
 double trade_nail_penetration_in(double length_in, double through_in)
 {
-    if (!(length_in >= 0) || !(through_in >= 0) || isinf(length_in) || isinf(through_in))
+    return usable(length_in) && usable(through_in) ? length_in - through_in : NAN;
+}
+
+double trade_nail_length_in(double through_in, double deck_in, double into_in, double past_in)
+{
+    if (!usable(through_in) || !usable(deck_in) || !usable(into_in) || !usable(past_in))
         return NAN;
-    return length_in - through_in;
+    return through_in + (deck_in < into_in ? deck_in + past_in : into_in);
+}
+
+double trade_stocked_length_in(double length_in, const double *stocked_in, size_t count)
+{
+    double best = NAN;
+    if (!usable(length_in))
+        return NAN;
+    for (size_t i = 0; i < count; i++) {
+        if (!usable(stocked_in[i]))
+            return NAN;
+        if (number_at_least(stocked_in[i], length_in, "in") && !(stocked_in[i] >= best))
+            best = stocked_in[i];
+    }
+    return best;
+}
+
+double trade_nails_per_square(double strips_per_square, double nails_per_strip)
+{
+    return product(strips_per_square, nails_per_strip);
+}
+
+double trade_nails(double squares, double strips_per_square, double nails_per_strip)
+{
+    return product(squares, trade_nails_per_square(strips_per_square, nails_per_strip));
 }

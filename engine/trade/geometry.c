@@ -1,6 +1,9 @@
 #include "trade/geometry.h"
 
 #include <math.h>
+#include <stddef.h>
+
+static const double RADIANS = 57.295779513082321; /* degrees in one */
 
 /* False for NAN too. */
 static int usable(double x)
@@ -13,9 +16,34 @@ double trade_slope_factor(double pitch)
     return usable(pitch) ? sqrt(1 + pitch / 12 * (pitch / 12)) : NAN;
 }
 
+double trade_hip_factor(double pitch)
+{
+    return usable(pitch) ? sqrt(2 + pitch / 12 * (pitch / 12)) : NAN;
+}
+
+double trade_pitch_to_degrees(double pitch)
+{
+    return usable(pitch) ? atan(pitch / 12) * RADIANS : NAN;
+}
+
+double trade_degrees_to_pitch(double degrees)
+{
+    return usable(degrees) && degrees < 90 ? 12 * tan(degrees / RADIANS) : NAN;
+}
+
+double trade_rise_ft(double run_ft, double pitch)
+{
+    return usable(run_ft) && usable(pitch) ? run_ft * pitch / 12 : NAN;
+}
+
 double trade_sloped_length_ft(double run_ft, double pitch)
 {
     return usable(run_ft) ? run_ft * trade_slope_factor(pitch) : NAN;
+}
+
+double trade_hip_length_ft(double run_ft, double pitch)
+{
+    return usable(run_ft) ? run_ft * trade_hip_factor(pitch) : NAN;
 }
 
 double trade_slope_area_sqft(double eave_ft, double ridge_ft, double run_ft, double pitch)
@@ -23,4 +51,43 @@ double trade_slope_area_sqft(double eave_ft, double ridge_ft, double run_ft, dou
     if (!usable(eave_ft) || !usable(ridge_ft))
         return NAN;
     return (eave_ft + ridge_ft) / 2 * trade_sloped_length_ft(run_ft, pitch);
+}
+
+static const char *plane_refusal(const struct roof_plane *plane)
+{
+    if (!usable(plane->eave_ft) || !usable(plane->ridge_ft))
+        return "the lower and the upper edge need lengths of 0 or more";
+    if (plane->eave_ft <= 0 && plane->ridge_ft <= 0)
+        return "a plane with neither a lower nor an upper edge has no area";
+    if (!usable(plane->run_ft) || plane->run_ft <= 0)
+        return "the run from lower to upper edge must be more than 0";
+    if (!usable(plane->pitch))
+        return "the pitch must be 0 or more";
+    return NULL;
+}
+
+static enum plane_shape shape_of(const struct roof_plane *plane)
+{
+    if (plane->eave_ft <= 0 || plane->ridge_ft <= 0)
+        return PLANE_TRIANGLE;
+    /* Lengths are measured with a tape: a hundredth of a foot is no taper. */
+    return fabs(plane->eave_ft - plane->ridge_ft) < 0.01 ? PLANE_RECTANGLE : PLANE_TRAPEZOID;
+}
+
+int trade_plane(struct plane_measure *out, const struct roof_plane *plane, const char **why)
+{
+    *why = plane_refusal(plane);
+    if (*why != NULL)
+        return -1;
+    const double length = trade_sloped_length_ft(plane->run_ft, plane->pitch);
+    *out = (struct plane_measure){
+        .shape = shape_of(plane),
+        .plan_sqft = (plane->eave_ft + plane->ridge_ft) / 2 * plane->run_ft,
+        .area_sqft = trade_slope_area_sqft(plane->eave_ft, plane->ridge_ft, plane->run_ft,
+                                           plane->pitch),
+        .rise_ft = trade_rise_ft(plane->run_ft, plane->pitch),
+        .length_ft = length,
+        .side_ft = hypot(length, (plane->eave_ft - plane->ridge_ft) / 2),
+    };
+    return 0;
 }

@@ -1,19 +1,30 @@
 #include "trade/ventilation.h"
 
+#include "trade/takeoff.h"
+
 #include <math.h>
 
 static const double SQIN_PER_SQFT = 144;
 
+/* False for NAN too. */
+static int usable(double x)
+{
+    return x >= 0 && isfinite(x);
+}
+
+static int divides(double x)
+{
+    return x > 0 && isfinite(x);
+}
+
 double trade_vent_area_needed_sqin(double area_sqft, double ratio)
 {
-    if (!(area_sqft >= 0) || !(ratio > 0) || isinf(area_sqft) || isinf(ratio))
-        return NAN;
-    return area_sqft / ratio * SQIN_PER_SQFT;
+    return usable(area_sqft) && divides(ratio) ? area_sqft / ratio * SQIN_PER_SQFT : NAN;
 }
 
 static double product(double a, double b)
 {
-    return a >= 0 && b >= 0 && isfinite(a) && isfinite(b) ? a * b : NAN;
+    return usable(a) && usable(b) ? a * b : NAN;
 }
 
 double trade_vent_strip_sqin(double length_ft, double sqin_per_ft)
@@ -26,9 +37,55 @@ double trade_vent_units_sqin(double count, double each_sqin)
     return product(count, each_sqin);
 }
 
+double trade_vent_net_sqin(double gross_sqin, double multiplier)
+{
+    return usable(gross_sqin) && multiplier >= 1 && isfinite(multiplier) ? gross_sqin / multiplier
+                                                                        : NAN;
+}
+
+double trade_vent_gross_sqin(double net_sqin, double multiplier)
+{
+    return multiplier >= 1 ? product(net_sqin, multiplier) : NAN;
+}
+
 double trade_share_percent(double part, double whole)
 {
-    if (!(part >= 0) || !(whole > 0) || isinf(part) || isinf(whole))
+    return usable(part) && divides(whole) ? part / whole * 100 : NAN;
+}
+
+int trade_vent_split(struct vent_split *out, double needed_sqin, double high_percent)
+{
+    if (!usable(needed_sqin) || !usable(high_percent) || high_percent > 100)
+        return -1;
+    out->high_sqin = needed_sqin * high_percent / 100;
+    out->low_sqin = needed_sqin - out->high_sqin;
+    return 0;
+}
+
+static double more(double short_sqin, double each_sqin)
+{
+    if (!isfinite(short_sqin) || !divides(each_sqin))
         return NAN;
-    return part / whole * 100;
+    return short_sqin <= 0 ? 0 : trade_purchase(short_sqin, 0, each_sqin);
+}
+
+double trade_vent_more_feet(double short_sqin, double sqin_per_ft)
+{
+    return more(short_sqin, sqin_per_ft);
+}
+
+double trade_vent_more_units(double short_sqin, double each_sqin)
+{
+    return more(short_sqin, each_sqin);
+}
+
+double trade_fan_cfm(double area_sqft, double cfm_per_sqft, double boost)
+{
+    return boost >= 1 ? product(product(area_sqft, cfm_per_sqft), boost) : NAN;
+}
+
+double trade_fan_intake_sqin(double cfm, double cfm_per_intake_sqft)
+{
+    return usable(cfm) && divides(cfm_per_intake_sqft) ? cfm / cfm_per_intake_sqft * SQIN_PER_SQFT
+                                                       : NAN;
 }

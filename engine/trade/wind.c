@@ -2,7 +2,50 @@
 
 #include <math.h>
 
+static const double PSF_PER_MPH_SQUARED = 0.00256;
+static const double KE_PER_FT = 0.0000362;
+
+static int usable(double x)
+{
+    return x >= 0 && isfinite(x);
+}
+
+static int positive(double x)
+{
+    return x > 0 && isfinite(x);
+}
+
 double trade_vult_to_vasd(double vult_mph)
 {
-    return vult_mph >= 0 && isfinite(vult_mph) ? vult_mph * sqrt(0.6) : NAN;
+    return usable(vult_mph) ? vult_mph * sqrt(0.6) : NAN;
+}
+
+double trade_vasd_to_vult(double vasd_mph)
+{
+    return usable(vasd_mph) ? vasd_mph / sqrt(0.6) : NAN;
+}
+
+double trade_wind_kz(double height_ft, const struct wind_profile *profile)
+{
+    if (!usable(height_ft) || !positive(profile->factor) || !positive(profile->alpha)
+        || !positive(profile->zg_ft) || !positive(profile->least_ft) || !usable(profile->floor))
+        return NAN;
+    const double z = fmax(height_ft, profile->least_ft);
+    if (z > profile->zg_ft)
+        return NAN;
+    return fmax(profile->factor * pow(z / profile->zg_ft, 2 / profile->alpha), profile->floor);
+}
+
+double trade_wind_ke(double elevation_ft)
+{
+    return elevation_ft >= -1500 && elevation_ft <= 30000 ? exp(-KE_PER_FT * elevation_ft) : NAN;
+}
+
+double trade_wind_q_psf(const struct wind_site *site)
+{
+    if (!usable(site->vult_mph) || !positive(site->kz) || !positive(site->kzt)
+        || !positive(site->kd) || !positive(site->ke))
+        return NAN;
+    return PSF_PER_MPH_SQUARED * site->kz * site->kzt * site->kd * site->ke * site->vult_mph
+        * site->vult_mph;
 }

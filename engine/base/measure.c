@@ -1,0 +1,250 @@
+#include "base/measure.h"
+
+#include "base/number.h"
+
+#include <ctype.h>
+#include <math.h>
+#include <stddef.h>
+#include <stdio.h>
+#include <string.h>
+#include <strings.h>
+
+/* Fifteen digits are exact in a double. */
+enum { MOST_DIGITS = 15, WORD_MOST = 24, TERMS_MOST = 2 };
+
+static const struct {
+    const char *word, *unit;
+} WORDS[] = {
+    {"\"", "in"},       {"''", "in"},          {"\xE2\x80\xB3", "in"}, {"\xE2\x80\x9D", "in"},
+    {"inch", "in"},     {"inches", "in"},      {"'", "ft"},            {"\xE2\x80\xB2", "ft"},
+    {"\xE2\x80\x99", "ft"}, {"foot", "ft"},    {"feet", "ft"},         {"sq ft", "sqft"},
+    {"sf", "sqft"},     {"square feet", "sqft"}, {"sq in", "sqin"},    {"square inches", "sqin"},
+    {"%", "percent"},   {"lbs", "lb"},         {"pounds", "lb"},       {"dollars", "usd"},
+    {"$", "usd"},       {"gauge", "gage"},     {"ga", "gage"},         {"deg F", "F"},
+    {"squares", "squares"},
+};
+
+/* How many of the smaller unit make one of the larger. */
+static const struct {
+    const char *larger, *smaller;
+    double factor;
+} CONVERSIONS[] = {{"ft", "in", 12}, {"sqft", "sqin", 144}};
+
+struct quantity {
+    double number;
+    bool fraction;
+    char unit[WORD_MOST]; /* "" when none was written */
+};
+
+static const char *skip_spaces(const char *at)
+{
+    return at + strspn(at, " ");
+}
+
+/* Digits, with commas between groups of three when `grouped`. NULL for none. */
+static const char *read_whole(const char *at, double *number, int *digits)
+{
+    const char *from = at;
+    *number = 0;
+    *digits = 0;
+    while (isdigit((unsigned char)*at) || *at == ',') {
+        if (*at == ',') {
+            const bool group = at - from >= 1 && at - from <= 3 && isdigit((unsigned char)at[1])
+                && isdigit((unsigned char)at[2]) && isdigit((unsigned char)at[3])
+                && !isdigit((unsigned char)at[4]);
+            if (!group)
+                return NULL;
+            from = ++at;
+            continue;
+        }
+        *number = *number * 10 + (*at++ - '0');
+        if (++*digits > MOST_DIGITS)
+            return NULL;
+    }
+    return at;
+}
+
+/* "12", "1,250", "5.5", ".5"; NULL when there is no number. */
+static const char *read_decimal(const char *at, double *number)
+{
+    int digits = 0;
+    at = read_whole(at, number, &digits);
+    if (at == NULL)
+        return NULL;
+    double scale = 1;
+    int decimals = 0;
+    if (*at == '.' && isdigit((unsigned char)at[1])) {
+        for (at++; isdigit((unsigned char)*at); scale *= 10, decimals++)
+            *number = *number * 10 + (*at++ - '0');
+    }
+    if (digits + decimals == 0 || digits + decimals > MOST_DIGITS)
+        return NULL;
+    *number /= scale;
+    return at;
+}
+
+/* "7/16" here; NULL when there is none, or it is none that makes sense. */
+static const char *read_fraction(const char *at, double *value, bool proper)
+{
+    double top = 0, bottom = 0;
+    int digits = 0;
+    at = read_whole(at, &top, &digits);
+    if (at == NULL || digits == 0 || *at != '/')
+        return NULL;
+    at = read_whole(at + 1, &bottom, &digits);
+    if (at == NULL || digits == 0 || bottom == 0 || (proper && top >= bottom))
+        return NULL;
+    *value = top / bottom;
+    return at;
+}
+
+/* A number, a fraction, or a whole number and a fraction. */
+static const char *read_number(const char *at, struct quantity *quantity)
+{
+    double part = 0;
+    const char *after = read_fraction(at, &quantity->number, false);
+    if (after != NULL) {
+        quantity->fraction = true;
+        return after;
+    }
+    at = read_decimal(at, &quantity->number);
+    if (at == NULL || floor(quantity->number) != quantity->number)
+        return at;
+    const char *next = *at == '-' ? at + 1 : skip_spaces(at);
+    after = next == at ? NULL : read_fraction(next, &part, true);
+    if (after == NULL)
+        return at;
+    quantity->number += part;
+    quantity->fraction = true;
+    return after;
+}
+
+/* The unit by what was written for it; the word itself when it is not known. */
+static void settle_unit(struct quantity *quantity, const char *word, size_t length)
+{
+    if (length >= WORD_MOST)
+        length = WORD_MOST - 1;
+    snprintf(quantity->unit, WORD_MOST, "%.*s", (int)length, word);
+    for (size_t i = 0; i < sizeof(WORDS) / sizeof(WORDS[0]); i++)
+        if (strcasecmp(quantity->unit, WORDS[i].word) == 0)
+            snprintf(quantity->unit, WORD_MOST, "%s", WORDS[i].unit);
+}
+
+/* What stands up to the next digit, without spaces at its ends. */
+static const char *read_unit(const char *at, struct quantity *quantity)
+{
+    const char *word = skip_spaces(at);
+    size_t length = strcspn(word, "0123456789");
+    const char *after = word + length;
+    if (length > 0 && word[length - 1] == '.' && *after != '\0')
+        length--, after--; /* of ".5" */
+    while (length > 0 && (word[length - 1] == ' ' || word[length - 1] == ','
+                          || word[length - 1] == '-' || word[length - 1] == '.'))
+        length--;
+    settle_unit(quantity, word, length);
+    return after;
+}
+
+/* 1 when both are the same unit as written, a trailing s apart. */
+static bool same_unit(const char *a, const char *b)
+{
+    const size_t la = strlen(a), lb = strlen(b);
+    const size_t na = la - (la > 1 && a[la - 1] == 's'), nb = lb - (lb > 1 && b[lb - 1] == 's');
+    return na == nb && strncasecmp(a, b, na) == 0;
+}
+
+/* What one of `from` is in `to`; 0 when they measure different things. */
+static double factor_between(const char *from, const char *to)
+{
+    if (same_unit(from, to))
+        return 1;
+    for (size_t i = 0; i < sizeof(CONVERSIONS) / sizeof(CONVERSIONS[0]); i++) {
+        if (strcmp(from, CONVERSIONS[i].larger) == 0 && strcmp(to, CONVERSIONS[i].smaller) == 0)
+            return CONVERSIONS[i].factor;
+        if (strcmp(from, CONVERSIONS[i].smaller) == 0 && strcmp(to, CONVERSIONS[i].larger) == 0)
+            return 1 / CONVERSIONS[i].factor;
+    }
+    return 0;
+}
+
+/* The unit as reports print it: "1 sq ft" without its 1. */
+static void unit_said(const char *unit, char out[96])
+{
+    char text[96];
+    number_write_unit(2, unit, text);
+    snprintf(out, 96, "%s", strncmp(text, "2 ", 2) == 0 ? text + 2 : unit);
+}
+
+static bool convert(const struct quantity *quantity, const char *unit, double *value,
+                    char why[MEASURE_WHY])
+{
+    char wanted[96];
+    if (quantity->unit[0] == '\0') {
+        *value = quantity->number;
+        return true;
+    }
+    if (unit == NULL) {
+        snprintf(why, MEASURE_WHY, "\"%s\" after the number; a plain number is asked for",
+                 quantity->unit);
+        return false;
+    }
+    unit_said(unit, wanted);
+    double factor = factor_between(quantity->unit, unit);
+    if (factor == 0 && same_unit(quantity->unit, wanted))
+        factor = 1;
+    if (factor == 0) {
+        snprintf(why, MEASURE_WHY, "\"%s\" after the number; it is asked for in %s",
+                 quantity->unit, wanted);
+        return false;
+    }
+    /* Dividing by 12 rounds once, where multiplying by a twelfth rounds twice. */
+    *value = factor < 1 ? quantity->number / round(1 / factor) : quantity->number * factor;
+    return true;
+}
+
+/* Feet, then inches: 12'6", 12 ft 6 in, 12'6. */
+static bool join(struct quantity terms[TERMS_MOST], const char *unit, double *value,
+                 char why[MEASURE_WHY])
+{
+    struct quantity inches = {.fraction = true};
+    const bool fits = strcmp(terms[0].unit, "ft") == 0 && terms[1].number < 12
+        && (terms[1].unit[0] == '\0' || strcmp(terms[1].unit, "in") == 0);
+    if (!fits) {
+        snprintf(why, MEASURE_WHY, "two figures; one is asked for, such as 5.5, 1 1/4 or 12'6\"");
+        return false;
+    }
+    inches.number = terms[0].number * 12 + terms[1].number;
+    snprintf(inches.unit, sizeof(inches.unit), "in");
+    return convert(&inches, unit, value, why);
+}
+
+static const char *past_dollar(const char *at, const char *unit)
+{
+    const bool money = *at == '$' && unit != NULL && strcmp(unit, "usd") == 0;
+    return money ? skip_spaces(at + 1) : at;
+}
+
+bool measure_read(const char *words, const char *unit, double *value, char why[MEASURE_WHY])
+{
+    struct quantity terms[TERMS_MOST] = {{0}};
+    const char *at = past_dollar(skip_spaces(words), unit);
+    const bool negative = *at == '-' && at[1] != '\0';
+    size_t count = 0;
+    at += negative;
+    while (at != NULL && *at != '\0' && count < TERMS_MOST) {
+        at = read_number(at, &terms[count]);
+        if (at != NULL)
+            at = read_unit(at, &terms[count++]);
+    }
+    if (at == NULL || *at != '\0' || count == 0) {
+        snprintf(why, MEASURE_WHY, "no figure; write one such as 5.5, 7/16, 1 1/4 or 12'6\"");
+        return false;
+    }
+    if (!(count == 1 ? convert(&terms[0], unit, value, why) : join(terms, unit, value, why)))
+        return false;
+    if (terms[0].fraction || terms[0].unit[0] != '\0')
+        *value = round(*value * 1e6) / 1e6;
+    if (negative)
+        *value = *value == 0 ? 0 : -*value;
+    return true;
+}
