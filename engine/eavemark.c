@@ -2,10 +2,21 @@
 
 #include "base/date.h"
 #include "base/text.h"
-#include "check/cases.h"
+#include "check/card.h"
 #include "check/check.h"
+#include "check/compare.h"
+#include "check/county.h"
+#include "check/explain.h"
+#include "check/nudge.h"
+#include "check/proof.h"
 #include "job/json.h"
 #include "job/schema.h"
+#include "report/card.h"
+#include "report/compare.h"
+#include "report/county_report.h"
+#include "report/explain.h"
+#include "report/nudge_report.h"
+#include "report/proof_report.h"
 #include "report/report.h"
 
 #include <stdlib.h>
@@ -18,6 +29,7 @@ struct eavemark {
 
 struct eavemark_result {
     struct checked checked;
+    cJSON *job;     /* as it was judged, or NULL */
     char *problems; /* written out */
 };
 
@@ -78,7 +90,7 @@ eavemark_result *eavemark_check(eavemark *handle, const struct eavemark_request 
         json_read(&job, request->text, request->length, request->name, &checked->problems);
     if (job != NULL)
         check_job(&handle->laws, job, &overrides, request->name, checked);
-    cJSON_Delete(job);
+    result->job = job;
     result->problems = problems_text(&checked->problems);
     if (result->problems == NULL) {
         eavemark_result_free(result);
@@ -122,6 +134,9 @@ char *eavemark_result_report(const eavemark_result *result, enum eavemark_form f
     case EAVEMARK_JSON_LINE:
         report_json(&result->checked.result, form == EAVEMARK_JSON, &text);
         break;
+    case EAVEMARK_HTML:
+        report_html(&result->checked.result, result->job, &text);
+        break;
     }
     return text_release(&text);
 }
@@ -131,8 +146,19 @@ void eavemark_result_free(eavemark_result *result)
     if (result == NULL)
         return;
     checked_free(&result->checked);
+    cJSON_Delete(result->job);
     free(result->problems);
     free(result);
+}
+
+/* Out of memory halfway: neither text is given, so that half an answer is never
+ * taken for a whole one. */
+static enum eavemark_status give_neither(char **report, char **problems)
+{
+    free(*report);
+    free(*problems);
+    *report = *problems = NULL;
+    return EAVEMARK_BROKEN;
 }
 
 static enum eavemark_status problems_status(const struct problems *problems)
@@ -140,6 +166,101 @@ static enum eavemark_status problems_status(const struct problems *problems)
     if (problems->out_of_memory || problems_any(problems, PROBLEM_RULES))
         return EAVEMARK_BROKEN;
     return problems->count > 0 ? EAVEMARK_UNUSABLE : EAVEMARK_NOTHING_FAILED;
+}
+
+/* What has no page of its own is given as text. */
+static bool is_text(enum eavemark_form form)
+{
+    return form == EAVEMARK_TEXT || form == EAVEMARK_HTML;
+}
+
+static char *takeoff_report(const struct takeoff *takeoff, enum eavemark_form form)
+{
+    struct text text = TEXT_EMPTY;
+    switch (form) {
+    case EAVEMARK_TEXT:
+    case EAVEMARK_HTML:
+        report_takeoff_text(takeoff, &text);
+        break;
+    case EAVEMARK_JSON:
+    case EAVEMARK_JSON_LINE:
+        report_takeoff_json(takeoff, form == EAVEMARK_JSON, &text);
+        break;
+    }
+    return text_release(&text);
+}
+
+enum eavemark_status eavemark_takeoff(eavemark *handle, const struct eavemark_request *request,
+                                      enum eavemark_form form, char **report, char **problems)
+{
+    struct checked_takeoff checked = {0};
+    const struct overrides overrides = {request->jurisdiction, request->date, NULL};
+    cJSON *job = NULL;
+    if (request->text == NULL)
+        json_read_file(&job, request->name, &checked.problems);
+    else
+        json_read(&job, request->text, request->length, request->name, &checked.problems);
+    if (job != NULL)
+        check_takeoff(&handle->laws, job, &overrides, request->name, &checked);
+    cJSON_Delete(job);
+    enum eavemark_status status = problems_status(&checked.problems);
+    *report = checked.reckoned ? takeoff_report(&checked.takeoff, form) : NULL;
+    *problems = problems_text(&checked.problems);
+    if (checked.takeoff.head.counts[OUTCOME_BROKEN] > 0)
+        status = EAVEMARK_BROKEN;
+    if (*problems == NULL || (checked.reckoned && *report == NULL))
+        status = give_neither(report, problems);
+    checked_takeoff_free(&checked);
+    return status;
+}
+
+static cJSON *read_request(const struct eavemark_request *request, struct problems *problems)
+{
+    cJSON *job = NULL;
+    if (request->text != NULL)
+        json_read(&job, request->text, request->length, request->name, problems);
+    else
+        json_read_file(&job, request->name, problems);
+    return job;
+}
+
+/* The names of stages are checked here: a card of no stage makes no sense. */
+static cJSON *read_card_job(const struct eavemark_request *request, struct problems *problems)
+{
+    if (request->stage == NULL) {
+        problem_at(problems, PROBLEM_JOB, "--stage", NULL,
+                   "a card needs one of permit, deck, dry-in, final");
+        return NULL;
+    }
+    return read_request(request, problems);
+}
+
+static char *card_report(const struct card *card, const cJSON *job, enum eavemark_form form)
+{
+    struct text text = TEXT_EMPTY;
+    if (form == EAVEMARK_HTML)
+        report_card_html(card, job, &text);
+    else
+        report_card_text(card, &text);
+    return text_release(&text);
+}
+
+enum eavemark_status eavemark_card(eavemark *handle, const struct eavemark_request *request,
+                                   enum eavemark_form form, char **report, char **problems)
+{
+    struct checked_card checked = {0};
+    const struct overrides overrides = {request->jurisdiction, request->date, request->stage};
+    cJSON *job = read_card_job(request, &checked.problems);
+    if (job != NULL)
+        check_card(&handle->laws, job, &overrides, request->name, &checked);
+    enum eavemark_status status = problems_status(&checked.problems);
+    *report = checked.made ? card_report(&checked.card, job, form) : NULL;
+    *problems = problems_text(&checked.problems);
+    if (card_broken(&checked.card) || *problems == NULL || (checked.made && *report == NULL))
+        status = EAVEMARK_BROKEN;
+    checked_card_free(&checked);
+    cJSON_Delete(job);
+    return status;
 }
 
 static const struct law *catalogue(eavemark *handle, const char *jurisdiction, const char *day,
@@ -180,18 +301,261 @@ enum eavemark_status eavemark_fields(eavemark *handle, const char *topic, bool s
     return status;
 }
 
-enum eavemark_status eavemark_proof(eavemark *handle, const char *topic, char **text)
+/* What is wrong in both lists. NULL when out of memory. */
+static char *both_problems(const struct problems *first, const struct problems *second)
 {
+    struct text text = TEXT_EMPTY;
+    problems_write(first, &text);
+    problems_write(second, &text);
+    return text_release(&text);
+}
+
+static enum eavemark_status worse(enum eavemark_status a, enum eavemark_status b)
+{
+    return a > b ? a : b;
+}
+
+static char *explain_report(const struct explanation *explanation, enum eavemark_form form)
+{
+    struct text text = TEXT_EMPTY;
+    if (is_text(form))
+        report_explain_text(explanation, &text);
+    else
+        report_explain_json(explanation, form == EAVEMARK_JSON, &text);
+    return text_release(&text);
+}
+
+/* The day asked for, 0 for none or one that is not a day (a problem). */
+static long asked_day(const struct eavemark_request *request, struct problems *problems)
+{
+    const long date = request->date == NULL ? 0 : date_parse(request->date);
+    if (request->date != NULL && date == 0)
+        problem_at(problems, PROBLEM_JOB, "--date", NULL, "\"%s\" is not a date (YYYY-MM-DD)",
+                   request->date);
+    return date;
+}
+
+enum eavemark_status eavemark_explain(eavemark *handle, const char *name,
+                                      const struct eavemark_request *request,
+                                      enum eavemark_form form, char **report, char **problems)
+{
+    const struct eavemark_request none = {0};
+    struct explanation explanation = {0};
+    request = request == NULL ? &none : request;
+    struct explain_request asked = {
+        .name = name, .jurisdiction = request->jurisdiction, .job_file = request->name,
+        .overrides = {request->jurisdiction, request->date, request->stage}};
+    asked.date = asked_day(request, &explanation.problems);
+    if (explanation.problems.count == 0 && (request->name != NULL || request->text != NULL))
+        asked.job = read_request(request, &explanation.problems);
+    if (explanation.problems.count == 0)
+        explain(&handle->laws, &asked, &explanation);
+    enum eavemark_status status = worse(problems_status(&explanation.problems),
+                                        problems_status(&explanation.checked.problems));
+    *report = status == EAVEMARK_NOTHING_FAILED ? explain_report(&explanation, form) : NULL;
+    *problems = both_problems(&explanation.problems, &explanation.checked.problems);
+    if (*problems == NULL || (status == EAVEMARK_NOTHING_FAILED && *report == NULL))
+        status = give_neither(report, problems);
+    explanation_free(&explanation);
+    cJSON_Delete(asked.job);
+    return status;
+}
+
+static char *compare_report(const struct comparison *comparison, enum eavemark_form form)
+{
+    struct text text = TEXT_EMPTY;
+    if (is_text(form))
+        report_compare_text(comparison, &text);
+    else
+        report_compare_json(comparison, form == EAVEMARK_JSON, &text);
+    return text_release(&text);
+}
+
+static void fill_sides(struct comparison *comparison, const struct eavemark_request *requests)
+{
+    for (size_t i = 0; i < comparison->side_count; i++) {
+        struct side *side = &comparison->sides[i];
+        side->file = requests[i].name;
+        side->overrides =
+            (struct overrides){requests[i].jurisdiction, requests[i].date, requests[i].stage};
+        side->job = read_request(&requests[i], &comparison->problems);
+    }
+}
+
+static enum eavemark_status compare_status(const struct comparison *comparison)
+{
+    enum eavemark_status status = problems_status(&comparison->problems);
+    for (size_t i = 0; i < comparison->side_count; i++) {
+        const struct checked *checked = &comparison->sides[i].checked;
+        status = worse(status, problems_status(&checked->problems));
+        if (checked->result.counts[OUTCOME_BROKEN] > 0)
+            status = EAVEMARK_BROKEN;
+    }
+    if (status == EAVEMARK_NOTHING_FAILED && comparison->differing > 0)
+        status = EAVEMARK_FAILED;
+    return status;
+}
+
+/* Of every side, each line once: one job under many laws has the same slips. */
+static char *compare_problems(const struct comparison *comparison)
+{
+    struct text text = TEXT_EMPTY;
+    problems_write(&comparison->problems, &text);
+    for (size_t i = 0; i < comparison->side_count; i++) {
+        struct text side = TEXT_EMPTY;
+        problems_write(&comparison->sides[i].checked.problems, &side);
+        if (strstr(text_string(&text), text_string(&side)) == NULL)
+            text_add(&text, text_string(&side));
+        text.failed = text.failed || side.failed;
+        text_free(&side);
+    }
+    return text_release(&text);
+}
+
+enum eavemark_status eavemark_compare(eavemark *handle, const struct eavemark_request *requests,
+                                      size_t count, enum eavemark_form form, char **report,
+                                      char **problems)
+{
+    struct side sides[COMPARE_SIDES_MOST] = {{0}};
+    struct comparison comparison = {.sides = sides, .side_count = count};
+    if (count < 2 || count > COMPARE_SIDES_MOST) {
+        problem_at_line(&comparison.problems, PROBLEM_JOB, "compare", 0, 0,
+                        "two to %d checks are compared, not %zu", COMPARE_SIDES_MOST, count);
+        comparison.side_count = 0;
+    }
+    fill_sides(&comparison, requests);
+    if (comparison.problems.count == 0)
+        compare(&handle->laws, &comparison);
+    enum eavemark_status status = compare_status(&comparison);
+    *report = comparison.compared ? compare_report(&comparison, form) : NULL;
+    *problems = compare_problems(&comparison);
+    if (*problems == NULL || (comparison.compared && *report == NULL))
+        status = give_neither(report, problems);
+    comparison_free(&comparison);
+    return status;
+}
+
+enum eavemark_status eavemark_list(eavemark *handle, enum eavemark_names names, char **text)
+{
+    static const enum names_kind KINDS[] = {
+        [EAVEMARK_RULES] = NAMES_RULES,
+        [EAVEMARK_FIGURES] = NAMES_FIGURES,
+        [EAVEMARK_TOPICS] = NAMES_TOPICS,
+        [EAVEMARK_JURISDICTIONS] = NAMES_PLACES,
+        [EAVEMARK_PARTS] = NAMES_PARTS,
+    };
+    struct arena arena = {0};
+    struct strings list = {0};
     struct problems problems = {0};
     struct text out = TEXT_EMPTY;
-    struct tally tally = {0};
-    const int held = cases_run(&handle->laws, topic, &tally, &out, &problems);
-    enum eavemark_status status = problems_status(&problems);
-    if (status == EAVEMARK_NOTHING_FAILED && held != 0)
-        status = EAVEMARK_FAILED;
-    problems_write(&problems, &out);
-    text_addf(&out, "%zu rules judged by cases\n%zu passed, %zu failed\n", tally.rules, tally.held,
-              tally.failed);
+    explain_names(&handle->laws, KINDS[names], &list, &arena, &problems);
+    for (size_t i = 0; i < list.count; i++)
+        text_addf(&out, "%s\n", list.items[i]);
+    const enum eavemark_status status = problems_status(&problems);
+    if (status != EAVEMARK_NOTHING_FAILED) {
+        text_free(&out);
+        problems_write(&problems, &out);
+    }
+    problems_free(&problems);
+    arena_free(&arena);
+    *text = text_release(&out);
+    return status;
+}
+
+/* The day a text names; 0 for none, or for one that is none (a problem). */
+static long proof_day(const char *date, struct problems *problems)
+{
+    const long day = date == NULL ? 0 : date_parse(date);
+    if (date != NULL && day == 0)
+        problem_at(problems, PROBLEM_JOB, "--date", NULL, "\"%s\" is not a date (YYYY-MM-DD)",
+                   date);
+    return day;
+}
+
+static enum eavemark_status proof_status(const struct proof *proof)
+{
+    enum eavemark_status status = problems_status(&proof->problems);
+    if (proof->cases.failed > 0)
+        status = worse(status, EAVEMARK_FAILED);
+    for (const struct place_proof *place = proof->places; place != NULL; place = place->next)
+        status = worse(status, place->broken       ? EAVEMARK_BROKEN
+                               : place->errors > 0 ? EAVEMARK_FAILED
+                                                   : EAVEMARK_NOTHING_FAILED);
+    return status;
+}
+
+enum eavemark_status eavemark_proof(eavemark *handle, const char *name, const char *date,
+                                    enum eavemark_form form, char **report, char **problems)
+{
+    struct proof proof = {0};
+    struct text out = TEXT_EMPTY;
+    const long day = proof_day(date, &proof.problems);
+    if (proof.problems.count == 0)
+        proof_run(&handle->laws, name, day, &proof);
+    enum eavemark_status status = proof_status(&proof);
+    *report = NULL;
+    if (status != EAVEMARK_UNUSABLE && is_text(form))
+        report_proof_text(&proof, &out);
+    else if (status != EAVEMARK_UNUSABLE)
+        report_proof_json(&proof, form == EAVEMARK_JSON, &out);
+    if (status != EAVEMARK_UNUSABLE)
+        *report = text_release(&out);
+    *problems = problems_text(&proof.problems);
+    if (*problems == NULL || (status != EAVEMARK_UNUSABLE && *report == NULL))
+        status = give_neither(report, problems);
+    proof_free(&proof);
+    return status;
+}
+
+enum eavemark_status eavemark_nudge(eavemark *handle, const char *topic, char **report,
+                                    char **problems)
+{
+    struct nudge nudge = {0};
+    struct text out = TEXT_EMPTY;
+    nudge_run(&handle->laws, topic, &nudge);
+    enum eavemark_status status = problems_status(&nudge.problems);
+    *report = NULL;
+    if (status == EAVEMARK_NOTHING_FAILED) {
+        if (report_nudge_text(&nudge, &out) > 0)
+            status = EAVEMARK_FAILED;
+        *report = text_release(&out);
+    }
+    *problems = problems_text(&nudge.problems);
+    if (*problems == NULL || (status <= EAVEMARK_FAILED && *report == NULL))
+        status = give_neither(report, problems);
+    nudge_free(&nudge);
+    return status;
+}
+
+static void write_county(struct laws *laws, const struct county_start *start,
+                         struct problems *problems)
+{
+    struct text profile = TEXT_EMPTY, cases = TEXT_EMPTY;
+    county_profile_text(start, &profile);
+    county_cases_text(start, &cases);
+    if (profile.failed || cases.failed)
+        problem_out_of_memory(problems);
+    else
+        county_write(start, laws, profile.bytes, cases.bytes, problems);
+    text_free(&profile);
+    text_free(&cases);
+}
+
+enum eavemark_status eavemark_county_new(eavemark *handle, const char *id, const char *follows,
+                                         const char *title, char **text)
+{
+    struct problems problems = {0};
+    struct county_start start = {0};
+    struct text out = TEXT_EMPTY;
+    if (county_prepare(&start, &handle->laws, id, follows, title, &problems) == 0)
+        write_county(&handle->laws, &start, &problems);
+    const enum eavemark_status status = problems_status(&problems);
+    if (status == EAVEMARK_NOTHING_FAILED)
+        text_addf(&out, "%s\n%s\nnext: eavemark proof %s\n", start.profile_path, start.cases_path,
+                  id);
+    else
+        problems_write(&problems, &out);
+    county_free(&start);
     problems_free(&problems);
     *text = text_release(&out);
     return status;

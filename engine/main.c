@@ -15,12 +15,25 @@
 
 static const struct command *const COMMANDS[] = {
     &command_check,
+    &command_card,
+    &command_watch,
+    &command_compare,
+    &command_explain,
     &command_takeoff,
     &command_fields,
     &command_proof,
+    &command_county,
+    &command_completion,
+    &command_manual,
 };
 
 enum { COMMAND_COUNT = sizeof(COMMANDS) / sizeof(COMMANDS[0]) };
+
+const struct command *const *commands_all(size_t *count)
+{
+    *count = COMMAND_COUNT;
+    return COMMANDS;
+}
 
 static const struct command *command_find(const char *name)
 {
@@ -46,8 +59,8 @@ static int print_help(void)
                     "Pre-checks a residential reroof against the building code of its place and\n"
                     "date. It decides nothing: the local building department does.\n\n");
     for (size_t i = 0; i < COMMAND_COUNT; i++)
-        text_addf(&help, "  %-8s %s\n", COMMANDS[i]->name, COMMANDS[i]->summary);
-    text_addf(&help, "  %-8s %s\n", "help", "say more about a command: eavemark help check");
+        text_addf(&help, "  %-10s %s\n", COMMANDS[i]->name, COMMANDS[i]->summary);
+    text_addf(&help, "  %-10s %s\n", "help", "say more about a command: eavemark help check");
     text_add(&help, "\n  --help, -h     print this\n"
                     "  --version, -V  print the version\n\n"
                     "EAVEMARK_HOME names the folder with rules/ and jurisdictions/.\n\n"
@@ -101,7 +114,11 @@ static int help_command(int argc, char **argv)
     const struct command *command = command_find(argv[2]);
     if (command == NULL)
         return refuse_command(argv[2]);
-    return output_text(NULL, command->help) == 0 ? EAVEMARK_NOTHING_FAILED : EAVEMARK_UNUSABLE;
+    struct text help = TEXT_EMPTY;
+    command_help(command, &help);
+    const int status = print(&help);
+    text_free(&help);
+    return status;
 }
 
 /* A program started with a standard stream closed would have its next file

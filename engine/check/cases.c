@@ -169,7 +169,8 @@ static size_t untested(struct running *running, struct text *out)
             if (seen == NULL || (seen->met && (seen->unmet || r->asks_only) && seen->lacking))
                 continue;
             const size_t before = out->length;
-            text_addf(out, "%s:%d: rule \"%s\" has no case that is%s%s%s\n", r->file, r->line, r->id,
+            text_addf(out, "%s:%d: rule \"%s\" has no case that is%s%s%s\n", r->file, r->line,
+                      r->id,
                       seen->met ? "" : " met", seen->unmet ? "" : " not-met",
                       seen->lacking ? "" : " lacking-a-fact");
             note(running->wanted, r->file, false, text_string(out) + (out->failed ? 0 : before));

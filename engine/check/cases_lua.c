@@ -43,8 +43,9 @@ static struct value value_of(lua_State *lua, int index, const char *key)
     else if (lua_isboolean(lua, -1))
         value = (struct value){.kind = VALUE_YES_NO, .yes = lua_toboolean(lua, -1)};
     else if (lua_type(lua, -1) == LUA_TSTRING)
-        value = (struct value){.kind = VALUE_TEXT,
-                               .text = arena_copy(&reading_of(lua)->list->arena, lua_tostring(lua, -1))};
+        value = (struct value){
+            .kind = VALUE_TEXT,
+            .text = arena_copy(&reading_of(lua)->list->arena, lua_tostring(lua, -1))};
     else if (!lua_isnil(lua, -1))
         luaL_error(lua, "%s must be a number, a text, or true or false", key);
     lua_pop(lua, 1);

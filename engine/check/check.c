@@ -1,156 +1,15 @@
 #include "check/check.h"
 
-#include "base/date.h"
-#include "base/nearest.h"
-#include "job/stage.h"
-#include "job/validate.h"
+#include "check/ready.h"
 #include "judge/judge.h"
-
-#include <string.h>
-
-static const char *text_field(const cJSON *job, const char *key)
-{
-    const cJSON *item = cJSON_GetObjectItemCaseSensitive(job, key);
-    return cJSON_IsString(item) ? item->valuestring : NULL;
-}
-
-/* Writes an override into the job, so that all that follows sees one word. */
-static void override(cJSON *job, const char *key, const char *value, struct problems *problems)
-{
-    if (value == NULL)
-        return;
-    cJSON *text = cJSON_CreateString(value);
-    const bool there = cJSON_HasObjectItem(job, key)
-        && cJSON_GetObjectItemCaseSensitive(job, key) != NULL;
-    if (text == NULL
-        || !(there ? cJSON_ReplaceItemInObjectCaseSensitive(job, key, text)
-                   : cJSON_AddItemToObject(job, key, text))) {
-        cJSON_Delete(text);
-        problem_out_of_memory(problems);
-    }
-}
-
-/* The stage asked for; -1 for all, -2 when it is no stage (a problem). */
-static int asked_stage(const struct overrides *overrides, struct problems *problems)
-{
-    if (overrides->stage == NULL)
-        return -1;
-    const int stage = stage_by_word(overrides->stage);
-    if (stage < 0) {
-        problem_at(problems, PROBLEM_JOB, "--stage", NULL,
-                   "\"%s\" is not one of permit, deck, dry-in, final", overrides->stage);
-        return -2;
-    }
-    return stage;
-}
-
-/* The stage the work has come to, by the job's own word. */
-static enum stage own_stage(const cJSON *job, enum stage otherwise)
-{
-    const char *word = text_field(job, "stage");
-    const int stage = word == NULL ? -1 : stage_by_word(word);
-    return stage < 0 ? otherwise : (enum stage)stage;
-}
-
-static const struct law *find_law(struct laws *laws, const cJSON *job,
-                                  const struct overrides *overrides, const char *file,
-                                  struct problems *problems)
-{
-    const char *id = text_field(job, "jurisdiction"), *day = text_field(job, "date");
-    const long date = day == NULL ? 0 : date_parse(day);
-    if (overrides->date != NULL && date == 0)
-        problem_at(problems, PROBLEM_JOB, "--date", NULL, "\"%s\" is not a date (YYYY-MM-DD)",
-                   overrides->date);
-    if (id == NULL || date == 0)
-        return NULL;
-    return laws_find(laws, id, date, file, problems);
-}
-
-/* The law the job itself names, when another is asked for: the same job may be
- * tried in the next county although its own has fields that one does not know.
- * NULL when the job names no place that can be used. */
-static const struct law *own_law(struct laws *laws, const cJSON *job,
-                                 const struct overrides *overrides)
-{
-    const char *id = text_field(job, "jurisdiction"), *day = text_field(job, "date");
-    const long date = day == NULL ? 0 : date_parse(day);
-    if ((overrides->jurisdiction == NULL && overrides->date == NULL) || id == NULL || date == 0)
-        return NULL;
-    struct problems ignored = {0};
-    const struct law *law = laws_find(laws, id, date, "", &ignored);
-    problems_free(&ignored);
-    return law;
-}
-
-/* Everything wrong with the job, in one go, even when its place is unknown. */
-static void hold_against_fields(struct laws *laws, const struct law *law, const struct law *own,
-                                const cJSON *job, enum stage reached, const char *file,
-                                struct problems *problems)
-{
-    if (law == NULL)
-        law = laws_fields(laws, problems);
-    if (law == NULL)
-        return;
-    job_validate_moved(job, &law->book->fields, own == NULL ? NULL : &own->book->fields, reached,
-                       file, problems);
-    judge_impossible(law->book, job, file, problems);
-}
-
-static void fill_heading(struct result *result, const cJSON *job, const struct law *law, int stage)
-{
-    const struct profile *profile = law->profile;
-    struct arena *arena = &result->arena;
-    result->job = arena_copy(arena, text_field(job, "job"));
-    memcpy(result->date, text_field(job, "date"), 11);
-    result->jurisdiction = arena_copy(arena, profile->id);
-    result->jurisdiction_title = arena_copy(arena, profile->title);
-    result->invented = profile->invented;
-    const char **chain = arena_array(arena, profile->chain_count, sizeof(*chain));
-    if (chain != NULL)
-        for (size_t i = 0; i < profile->chain_count; i++)
-            chain[i] = arena_copy(arena, profile->chain[i]);
-    result->chain = chain;
-    result->chain_count = profile->chain_count;
-    result->edition = arena_copy(arena, profile->edition);
-    result->as_seen = arena_copy(arena, profile->as_seen);
-    memcpy(result->fingerprint, law->fingerprint, sizeof(result->fingerprint));
-    result->only_stage = stage;
-}
-
-/* A job made ready to be judged. */
-struct ready {
-    const struct law *law; /* NULL: problems say why not */
-    int stage;             /* asked for, or -1 */
-    enum stage asked, own; /* the stage the work has come to: as asked, as the job says */
-};
-
-static struct ready make_ready(struct laws *laws, cJSON *job, const struct overrides *overrides,
-                               const char *file, struct problems *problems)
-{
-    struct ready ready = {.stage = asked_stage(overrides, problems)};
-    const struct law *own = own_law(laws, job, overrides);
-    override(job, "jurisdiction", overrides->jurisdiction, problems);
-    override(job, "date", overrides->date, problems);
-    /* --stage narrows the rules; it is the job's own word only if it has none. */
-    if (ready.stage >= 0 && text_field(job, "stage") == NULL)
-        override(job, "stage", overrides->stage, problems);
-    ready.law = find_law(laws, job, overrides, file, problems);
-    ready.asked = ready.stage >= 0 ? (enum stage)ready.stage : STAGE_PERMIT;
-    ready.own = own_stage(job, ready.asked);
-    hold_against_fields(laws, ready.law, own, job,
-                        ready.own > ready.asked ? ready.own : ready.asked, file, problems);
-    if (problems->count > 0 || problems->out_of_memory)
-        ready.law = NULL;
-    return ready;
-}
 
 void check_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
                const char *file, struct checked *out)
 {
-    const struct ready ready = make_ready(laws, job, overrides, file, &out->problems);
+    const struct ready ready = ready_make(laws, job, overrides, file, &out->problems);
     if (ready.law == NULL)
         return;
-    fill_heading(&out->result, job, ready.law, ready.stage);
+    ready_heading(&out->result, job, ready.law, ready.stage);
     const enum stage reached = ready.stage >= 0 ? ready.asked : ready.own;
     if (judge(ready.law->book, job, ready.stage, reached, &out->result) != 0)
         problem_out_of_memory(&out->problems);
@@ -167,10 +26,10 @@ void checked_free(struct checked *checked)
 void check_takeoff(struct laws *laws, cJSON *job, const struct overrides *overrides,
                    const char *file, struct checked_takeoff *out)
 {
-    const struct ready ready = make_ready(laws, job, overrides, file, &out->problems);
+    const struct ready ready = ready_make(laws, job, overrides, file, &out->problems);
     if (ready.law == NULL)
         return;
-    fill_heading(&out->takeoff.head, job, ready.law, -1);
+    ready_heading(&out->takeoff.head, job, ready.law, -1);
     if (takeoff_reckon(ready.law->book, job, &out->takeoff) != 0)
         problem_out_of_memory(&out->problems);
     else

@@ -82,7 +82,8 @@ static void add_row(struct comparison *c, const struct side *from, const struct 
     row->rule = finding->rule;
     row->where = finding->where;
     for (size_t i = 0; i < c->side_count; i++)
-        row->findings[i] = finding_of(&c->sides[i].checked.result, finding->rule, finding->where, nth);
+        row->findings[i] =
+            finding_of(&c->sides[i].checked.result, finding->rule, finding->where, nth);
     c->row_count++;
 }
 
@@ -292,7 +293,8 @@ static void check_side(struct laws *laws, struct side *side)
     if (!side->checked.judged)
         return;
     const struct result *result = &side->checked.result;
-    side->law = laws_find(laws, result->jurisdiction, date_parse(result->date), side->file, &unsaid);
+    const long date = date_parse(result->date);
+    side->law = laws_find(laws, result->jurisdiction, date, side->file, &unsaid);
     problems_free(&unsaid);
 }
 

@@ -51,7 +51,7 @@ static int check_words(struct laws *laws, const char *id, const char *title,
         return -1;
     }
     if (title[strspn(title, " ")] == '\0' || strlen(title) > TITLE_LONGEST || !is_plain(title))
-        return refuse(problems, "--title", "a title is a line of plain text, of at most 200 letters");
+        return refuse(problems, "--title", "a title is a line of plain text, 200 letters at most");
     return 0;
 }
 
@@ -292,9 +292,8 @@ static int place_both(struct writing *writing, const char *const paths[2],
 /* What was written must stand on its own. */
 static int try_load(const struct county_start *start, struct laws *laws, struct problems *problems)
 {
-    const struct law *law =
-        laws_find(laws, start->id, start->from == 0 ? FIRST_DAY : start->from, "--follows", problems);
-    return law == NULL ? -1 : 0;
+    const long day = start->from == 0 ? FIRST_DAY : start->from;
+    return laws_find(laws, start->id, day, "--follows", problems) == NULL ? -1 : 0;
 }
 
 int county_write(const struct county_start *start, struct laws *laws, const char *profile,

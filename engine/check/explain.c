@@ -60,7 +60,7 @@ static const struct rule *rule_of(const struct law *law, const char *id)
 
 static const struct standing *newest_edition(const struct places *places)
 {
-    const struct standing *newest = NULL;
+    const struct standing *newest = NULL; /* editions sort by their year */
     for (size_t i = 0; i < places->count; i++)
         if (newest == NULL || is_edition(places, places->items[i].profile))
             newest = &places->items[i];
@@ -102,6 +102,13 @@ static const struct law *law_of(struct laws *laws, struct places *places, size_t
     return law;
 }
 
+/* Only places with rule files of their own can have other rules than the rest. */
+static bool may_add_rules(const struct places *places, size_t index)
+{
+    return places->items[index].profile->rule_file_count > 0
+        || &places->items[index] == newest_edition(places);
+}
+
 /* Sets law and rule, going through the other places when the one asked for
  * does not have it. */
 static void find_rule(struct explaining *e, const struct law *asked)
@@ -110,7 +117,8 @@ static void find_rule(struct explaining *e, const struct law *asked)
     out->law = asked;
     out->rule = rule_of(asked, e->request->name);
     for (size_t i = 0; out->rule == NULL && i < out->places.count; i++) {
-        const struct law *law = law_of(e->laws, &out->places, i);
+        const struct law *law = may_add_rules(&out->places, i) ? law_of(e->laws, &out->places, i)
+                                                               : NULL;
         out->rule = law == NULL ? NULL : rule_of(law, e->request->name);
         if (out->rule == NULL)
             continue;
@@ -268,7 +276,7 @@ static void collect_rules(const struct collecting *to, struct laws *laws,
                           struct places *places, bool topics)
 {
     for (size_t i = 0; i < places->count; i++) {
-        const struct law *law = law_of(laws, places, i);
+        const struct law *law = may_add_rules(places, i) ? law_of(laws, places, i) : NULL;
         for (const struct rule *r = law == NULL ? NULL : law->book->rules; r != NULL; r = r->next) {
             if (topics)
                 collect_topic(to, r->id);
@@ -349,11 +357,11 @@ static bool is_listed(const struct explanation *out, const char *id)
     return false;
 }
 
-/* asked: all its rules count as common, be they its own or not. */
+/* Adds the rules of a law that are not listed yet; place as in listed_rule. */
 static void list_law(struct explanation *out, const struct law *law, const char *place)
 {
-    struct listed_rule *rules = arena_array(&out->arena, out->rule_count + law->book->rule_count + 1,
-                                            sizeof(*rules));
+    const size_t most = out->rule_count + law->book->rule_count;
+    struct listed_rule *rules = arena_array(&out->arena, most + 1, sizeof(*rules));
     if (rules == NULL)
         return;
     if (out->rule_count > 0)
@@ -369,7 +377,8 @@ static void list_rules(struct explaining *e, const struct law *asked)
     struct explanation *out = e->out;
     list_law(out, asked, NULL);
     for (size_t i = 0; e->request->jurisdiction == NULL && i < out->places.count; i++) {
-        const struct law *law = law_of(e->laws, &out->places, i);
+        const struct law *law = may_add_rules(&out->places, i) ? law_of(e->laws, &out->places, i)
+                                                               : NULL;
         if (law != NULL)
             list_law(out, law, law->profile->title);
     }

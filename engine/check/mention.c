@@ -3,22 +3,25 @@
 #include <string.h>
 
 /* "slope.least." before ".." is the beginning of a figure's name. */
-static bool begins_name(const char *quote, const char *name)
+static bool begins_name(const char *quoted, size_t length, const char *name)
 {
-    const size_t length = strcspn(quote + 1, "\"\n");
-    const char *after = quote + 1 + length;
-    if (*after != '"' || length == 0 || strncmp(quote + 1, name, length) != 0)
-        return false;
-    after++;
+    const char *after = quoted + length + 1;
     after += strspn(after, " \t\n");
-    return after[0] == '.' && after[1] == '.' && memchr(quote + 1, '.', length) != NULL;
+    return length > 0 && memchr(quoted, '.', length) != NULL && strncmp(quoted, name, length) == 0
+        && after[0] == '.' && after[1] == '.';
 }
 
 bool mention_in(const struct source *source, const char *name)
 {
-    const size_t length = strlen(name);
-    for (const char *at = strchr(source->text, '"'); at != NULL; at = strchr(at + 1, '"'))
-        if ((strncmp(at + 1, name, length) == 0 && at[length + 1] == '"') || begins_name(at, name))
+    const size_t whole = strlen(name);
+    for (const char *at = strpbrk(source->text, "\"'"); at != NULL; at = strpbrk(at + 1, "\"'")) {
+        const char ends[] = {*at, '\n', '\0'};
+        const size_t length = strcspn(at + 1, ends);
+        if (at[length + 1] != *at)
+            continue;
+        if ((length == whole && strncmp(at + 1, name, whole) == 0)
+            || begins_name(at + 1, length, name))
             return true;
+    }
     return false;
 }

@@ -15,7 +15,7 @@ struct trial {
     const struct law *law;
     bool *asked; /* one per figure of the law */
     enum stage reached;
-    enum outcome *outcomes;
+    int *outcomes; /* come_out of each finding that the case looks at */
     size_t outcome_count;
     struct trial *next;
 };
@@ -41,13 +41,19 @@ static bool looked_at(const struct rule_case *c, const struct finding *finding)
         && (c->where == NULL || (finding->where != NULL && strcmp(finding->where, c->where) == 0));
 }
 
+/* The outcome, and whether the figure was met: on a weak figure both warn. */
+static int come_out(const struct finding *finding)
+{
+    return 2 * (int)finding->outcome + (finding->mend != NULL);
+}
+
 static void keep_outcomes(struct trying *trying, struct trial *trial, const struct result *result)
 {
     trial->outcomes = arena_array(&trying->nudge->arena, result->finding_count + 1,
                                   sizeof(*trial->outcomes));
     for (size_t i = 0; trial->outcomes != NULL && i < result->finding_count; i++)
         if (looked_at(trial->wanted, &result->findings[i]))
-            trial->outcomes[trial->outcome_count++] = result->findings[i].outcome;
+            trial->outcomes[trial->outcome_count++] = come_out(&result->findings[i]);
 }
 
 /* Judges the case as it stands. What does not hold or is refused on purpose
@@ -92,7 +98,8 @@ static bool outcome_changes(const struct trial *trial)
     for (size_t i = 0; i < result.finding_count && !changed; i++) {
         if (!looked_at(trial->wanted, &result.findings[i]))
             continue;
-        changed = at == trial->outcome_count || trial->outcomes[at] != result.findings[i].outcome;
+        changed = at == trial->outcome_count
+            || trial->outcomes[at] != come_out(&result.findings[i]);
         at++;
     }
     changed = changed || at != trial->outcome_count;

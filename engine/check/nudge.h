@@ -1,8 +1,8 @@
 /* nudge.h - is every figure watched by a case?
  *
  * Each figure of every law that cases use is moved by its smallest step, in
- * memory, and the cases that asked for it are judged again. A step that
- * changes no outcome could be a slip of the pen that nobody notices.
+ * memory, and the cases that asked for it are judged again. A step after which
+ * every finding comes out as before, met or not, could be a slip of the pen that nobody notices.
  */
 #ifndef EAVEMARK_CHECK_NUDGE_H
 #define EAVEMARK_CHECK_NUDGE_H

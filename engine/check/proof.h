@@ -92,6 +92,9 @@ void proof_free(struct proof *proof);
 void proof_remark(struct proof *proof, struct place_proof *place, struct proof_block *block,
                   struct remark remark);
 
+/* Internal to the room: adds one place, all but its cases. */
+void proof_place(struct laws *laws, struct proof *proof, const char *id, long date);
+
 /* Internal to the room: the differences of a block from its parent's law. */
 void proof_differences(struct proof *proof, struct proof_block *block, const struct law *parent);
 

@@ -130,7 +130,8 @@ static void compare_figures(struct proof *proof, struct proof_block *block,
         add(proof, block, (struct difference){
             .of = DIFFERENCE_FIGURE,
             .kind = from == NULL ? DIFFERENCE_ADDED : figure_kind(from, to),
-            .name = to->name, .from = from == NULL ? (struct value){.kind = VALUE_NONE} : from->value,
+            .name = to->name,
+            .from = from == NULL ? (struct value){.kind = VALUE_NONE} : from->value,
             .to = to->value, .sense = to->sense, .cite = &to->cite});
     }
 }

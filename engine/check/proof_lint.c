@@ -31,7 +31,8 @@ static void lint_entry(struct proof *proof, struct place_proof *place, struct pr
                        const struct profile *parent, const struct entry *entry)
 {
     const struct figure *from = profile_figure(parent, entry->name);
-    if (from == NULL)
+    /* What is not vouched for is vouched for by giving it again. */
+    if (from == NULL || block->block->borrowed != NULL || block->block->unsure != NULL)
         return;
     const bool same = entry->value.kind == VALUE_NONE
         || profile_same_value(&from->value, &entry->value);
@@ -113,8 +114,8 @@ static void say_field(struct scan *scan, const struct field *parent, const char 
     const char *of = parent->path == NULL || parent->path[0] == '\0' ? "the job" : parent->path;
     say(scan->proof, scan->place, scan->block, scan->source->path, scan->line, true,
         near == NULL
-            ? arena_format(&scan->proof->arena, "no field \"%s\" of %s is declared: declare it with "
-                           "field \"...\" { ... }, or read another", name, of)
+            ? arena_format(&scan->proof->arena, "no field \"%s\" of %s is declared: declare "
+                           "it with field \"...\" { ... }, or read another", name, of)
             : arena_format(&scan->proof->arena, "no field \"%s\" of %s is declared; did you mean "
                            "\"%s\"?", name, of, near));
 }
@@ -129,7 +130,8 @@ static const char *scan_path(struct scan *scan, const char *at)
             if (at == NULL)
                 return NULL;
         }
-        if (*at != '.' || !is_word(at[1]) || (field->type != FIELD_LIST && field->type != FIELD_GROUP))
+        const bool holds = field->type == FIELD_LIST || field->type == FIELD_GROUP;
+        if (*at != '.' || !is_word(at[1]) || !holds)
             return at;
         size_t length = 1;
         while (is_word(at[length]))

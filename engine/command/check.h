@@ -1,4 +1,4 @@
-/* check.h - what the two ways of `eavemark check` share. */
+/* check.h - what `eavemark check`, its batches and `eavemark watch` share. */
 #ifndef EAVEMARK_COMMAND_CHECK_H
 #define EAVEMARK_COMMAND_CHECK_H
 
@@ -15,5 +15,18 @@ struct check {
 /* Checks every job of an NDJSON file, a result line each, in the same order;
  * what cannot be used gives a line that says why. Returns the worst status. */
 int check_lines(const struct check *check, eavemark *handle);
+
+/* One check of check->job. report is NULL when there is none; problems is NULL
+ * only when there was no memory even for the message. */
+struct check_outcome {
+    int status;
+    char *report, *problems;
+};
+
+void check_run(const struct check *check, struct check_outcome *out);
+void check_outcome_free(struct check_outcome *outcome);
+
+/* Is the report for a terminal, and one that shows colours? */
+bool check_wants_colour(const struct check *check);
 
 #endif

@@ -10,32 +10,85 @@
 #include <stddef.h>
 #include <stdio.h>
 
+/* What a word on the command line is: what a shell may complete it to. */
+enum kind {
+    KIND_NONE,
+    KIND_OTHER, /* nothing to be offered */
+    KIND_FILE,
+    KIND_FOLDER,
+    KIND_STAGE,
+    KIND_FORM,
+    KIND_REPORT_FORM, /* with pages */
+    KIND_CARD_FORM,   /* for paper only */
+    KIND_JURISDICTION,
+    KIND_TOPIC,   /* of rules, or a place: what is proved */
+    KIND_PART,    /* of a job */
+    KIND_RULE,    /* or a figure */
+    KIND_COMMAND,
+    KIND_LIST,    /* what `completion` prints */
+};
+
+/* An option as help, manual and completion show it, and where its value goes:
+ * `at` bytes into the command's own struct, which holds a bool for a flag, a
+ * const char * for a value, a struct several for one that may be repeated. */
+struct option_line {
+    const char *name;  /* long name, without the dashes */
+    char letter;       /* short name, or 0 */
+    const char *takes; /* what its value is called, or NULL: a flag */
+    const char *help;  /* may go on after a newline */
+    enum kind kind;    /* of the value */
+    size_t at;
+    bool repeats;
+};
+
+enum { OPTIONS_MOST = 12, SEVERAL_MOST = 64 };
+
+struct several {
+    const char *items[SEVERAL_MOST];
+    size_t count;
+};
+
 struct command {
     const char *name;
-    const char *summary;              /* one line for `eavemark --help` */
-    const char *help;                 /* what `eavemark help NAME` prints: a screen at most */
+    const char *summary;               /* one line for `eavemark --help` */
+    const char *usage;                 /* what follows the name: "[options] JOB" */
+    const char *about;                 /* paragraphs, each line at most 80 columns */
+    const struct option_line *options; /* at most OPTIONS_MOST */
+    size_t option_count;
+    enum kind words[2];                /* the first word that is no option, and further ones */
+    size_t words_most;
+    const char *status;                /* what exit statuses mean, in lines; or NULL */
+    const char *example;               /* arguments: "check job.json" */
     int (*run)(int argc, char **argv); /* argv[0] is the command's name */
 };
 
-extern const struct command command_check, command_fields, command_proof, command_takeoff;
+/* All commands, in the order help shows them (main.c). */
+const struct command *const *commands_all(size_t *count);
 
-/* One option of a command: a flag, or one that takes a value. */
-struct setting {
-    const char *name;   /* long name, without the dashes */
-    char letter;        /* short name, or 0 */
-    const char **value; /* where its value goes, or NULL for a flag */
-    bool *flag;         /* set to true, or NULL */
-};
+struct text;
 
-enum settings_result { SETTINGS_READ, SETTINGS_HELP, SETTINGS_BAD };
+/* What `eavemark help NAME` prints: a screen at most. */
+void command_help(const struct command *command, struct text *out);
 
-enum { SETTINGS_MOST = 12 };
+extern const struct command command_card, command_check, command_compare, command_completion, command_county,
+    command_explain, command_fields, command_manual, command_proof, command_takeoff, command_watch;
 
-/* Reads options and at most one other word, in any order; --help is known to
- * every command. On SETTINGS_HELP the help was asked for, on SETTINGS_BAD a
- * message was printed. count is at most SETTINGS_MOST. */
-enum settings_result settings_read(const struct setting *settings, size_t count,
-                                   const char **word, int argc, char **argv);
+/* Reads the arguments into the command's own struct and the words that are no
+ * options, in any order. Choices of stage and form are checked. --help is
+ * known to every command. Returns COMMAND_GOES_ON, or the exit status when the
+ * help was printed or a usage error complained of. */
+enum { COMMAND_GOES_ON = -1 };
+int arguments_read(const struct command *command, void *into, struct several *words, int argc,
+                   char **argv);
+
+/* Complains, points to the command's help, and returns the exit status. */
+int complain_of_usage(const struct command *command, const char *message);
+
+/* True if both paths lead to the same regular file. */
+bool same_file(const char *a, const char *b);
+
+/* The choices of a kind (stages, forms), or NULL. */
+const char *const *kind_choices(enum kind kind, size_t *count);
 
 /* Finds wanted among count choices; when it is not there, complains with the
  * nearest and the list, and returns -1. what: "stage". */

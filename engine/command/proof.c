@@ -3,48 +3,73 @@
 #include "include/eavemark.h"
 
 #include <stdlib.h>
+#include <string.h>
 
-static const char HELP[] =
-    "usage: eavemark proof [--home DIR] [TOPIC]\n"
-    "\n"
-    "Runs the cases that come with the rules: each says what must come out for a\n"
-    "job changed in some way. Prints the cases that went wrong and a summary. TOPIC\n"
-    "limits it to the rules of one topic (\"slope\", \"drip_edge\" ...).\n"
-    "\n"
-    "  --home DIR  the folder with rules/ and jurisdictions/\n"
-    "\n"
-    "exit status: 0 all cases hold; 1 one does not; 2 no such topic, or bad usage;\n"
-    "3 a rule, case or profile file is broken\n"
-    "\n"
-    "example: eavemark proof slope\n";
+struct proof {
+    const char *home, *date, *form;
+    bool nudge;
+};
 
-static int run(int argc, char **argv)
+static int prove(const struct proof *proof, const char *name)
 {
-    const char *home = NULL, *topic = NULL;
-    const struct setting settings[] = {{"home", 0, &home, NULL}};
-    switch (settings_read(settings, 1, &topic, argc, argv)) {
-    case SETTINGS_BAD:
-        return EAVEMARK_UNUSABLE;
-    case SETTINGS_HELP:
-        return output_text(NULL, HELP) == 0 ? 0 : EAVEMARK_UNUSABLE;
-    case SETTINGS_READ:
-        break;
-    }
-    char *text = NULL;
-    eavemark *handle = eavemark_open(home_folder(home));
+    const bool json = proof->form != NULL && strcmp(proof->form, "json") == 0;
+    char *report = NULL, *problems = NULL;
+    eavemark *handle = eavemark_open(home_folder(proof->home));
     int status = EAVEMARK_BROKEN;
-    if (handle != NULL)
-        status = (int)eavemark_proof(handle, topic, &text);
-    const bool ran = status == EAVEMARK_NOTHING_FAILED || status == EAVEMARK_FAILED;
-    status = print_text(status, ran, text);
-    free(text);
+    if (handle != NULL && proof->nudge)
+        status = (int)eavemark_nudge(handle, name, &report, &problems);
+    else if (handle != NULL)
+        status = (int)eavemark_proof(handle, name, proof->date,
+                                     json ? EAVEMARK_JSON : EAVEMARK_TEXT, &report, &problems);
+    fputs(problems == NULL ? "eavemark: out of memory\n" : problems, stderr);
+    if (report != NULL && output_text(NULL, report) != 0)
+        status = EAVEMARK_UNUSABLE;
+    free(report);
+    free(problems);
     eavemark_close(handle);
     return status;
 }
 
+static int run(int argc, char **argv)
+{
+    struct proof proof = {0};
+    struct several words = {.count = 0};
+    const int status = arguments_read(&command_proof, &proof, &words, argc, argv);
+    if (status != COMMAND_GOES_ON)
+        return status;
+    if (proof.form != NULL && strcmp(proof.form, "text") != 0 && strcmp(proof.form, "json") != 0)
+        return complain_of_usage(&command_proof, "a proof is text or json");
+    if (proof.nudge && (proof.date != NULL || proof.form != NULL))
+        return complain_of_usage(&command_proof, "--nudge takes neither --date nor --form");
+    return prove(&proof, words.items[0]);
+}
+
+static const struct option_line OPTIONS[] = {
+    {"form", 0, "FORM", "text (to read) or json (to pass on)", KIND_FORM,
+     offsetof(struct proof, form), false},
+    {"date", 0, "YYYY-MM-DD", "places: only the edition of this day", KIND_OTHER,
+     offsetof(struct proof, date), false},
+    {"nudge", 0, NULL,
+     "move every figure (of TOPIC) by its smallest step\n"
+     "and list those that no case notices", KIND_NONE, offsetof(struct proof, nudge), false},
+    {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,
+     offsetof(struct proof, home), false},
+};
+
 const struct command command_proof = {
     .name = "proof",
-    .summary = "run the cases that come with the rules",
-    .help = HELP,
+    .summary = "run the rule cases; look through a place and show how it differs",
+    .usage = "[options] [ID | TOPIC]",
+    .about = "Runs the cases that come with the rules: each says what must come out for a\n"
+             "job changed in some way. ID, a place, has its files looked through as well,\n"
+             "and says how it differs from what it follows. TOPIC is one file of rules\n"
+             "(\"slope\", \"drip_edge\" ...). With neither, everything is proved.",
+    .options = OPTIONS,
+    .option_count = sizeof(OPTIONS) / sizeof(OPTIONS[0]),
+    .words = {KIND_TOPIC, KIND_NONE},
+    .words_most = 1,
+    .status = "0 all is well; 1 a case does not hold, or an error is named;\n"
+              "2 no such place or topic, or bad usage; 3 a file is broken",
+    .example = "proof example/tamarack",
     .run = run,
 };

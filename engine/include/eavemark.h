@@ -7,7 +7,7 @@
  * A handle holds a home folder (rules/ and jurisdictions/) and what was
  * loaded from it. There is no global state: different handles may be used
  * from different threads; one handle from one thread at a time. Nothing is
- * printed and no file is written.
+ * printed, and no file is written but by eavemark_county_new.
  */
 #ifndef EAVEMARK_H
 #define EAVEMARK_H
@@ -32,7 +32,8 @@ enum eavemark_status {
     EAVEMARK_BROKEN = 3,   /* a rule or profile is broken, or out of memory */
 };
 
-enum eavemark_form { EAVEMARK_TEXT, EAVEMARK_JSON, EAVEMARK_JSON_LINE };
+/* EAVEMARK_HTML is for checks and cards; what knows no such form gives text. */
+enum eavemark_form { EAVEMARK_TEXT, EAVEMARK_JSON, EAVEMARK_JSON_LINE, EAVEMARK_HTML };
 
 /* Opens a home folder. NULL only when out of memory; a folder without rules
  * shows as a problem of the first call that needs them. */
@@ -48,7 +49,8 @@ struct eavemark_request {
     const char *stage;        /* only this stage's rules, or NULL: all */
 };
 
-/* Checks one job. NULL when out of memory; otherwise a result that either
+/* Checks one job. A result is freed before the handle it came from is closed:
+ * it names rules and figures that the handle holds. NULL when out of memory; otherwise a result that either
  * holds findings or says why there are none (eavemark_result_problems). */
 eavemark_result *eavemark_check(eavemark *handle, const struct eavemark_request *request);
 
@@ -63,6 +65,21 @@ char *eavemark_result_report(const eavemark_result *result, enum eavemark_form f
 
 void eavemark_result_free(eavemark_result *result);
 
+/* The card of the request's stage, which must be given: what will be looked at
+ * then, in that order, and the figure to hit for each. form: EAVEMARK_TEXT or
+ * EAVEMARK_HTML. *report and *problems as for eavemark_takeoff. The status says
+ * whether there is a card, not how the job stands: never EAVEMARK_FAILED. */
+enum eavemark_status eavemark_card(eavemark *handle, const struct eavemark_request *request,
+                                   enum eavemark_form form, char **report, char **problems);
+
+/* Reckons what a job takes to do: areas, materials, loads, days. The request is
+ * as for a check; its stage is not looked at. *report (text or JSON) and
+ * *problems (a line each, "" for none) are to be freed with free(); either is
+ * NULL when there is none of it, both when out of memory. Never
+ * EAVEMARK_FAILED. */
+enum eavemark_status eavemark_takeoff(eavemark *handle, const struct eavemark_request *request,
+                                      enum eavemark_form form, char **report, char **problems);
+
 /* The catalogue of what a job may say: a listing (topic NULL: all), or a JSON
  * Schema (draft 2020-12). jurisdiction and date add that place's own fields;
  * NULL for the common ones. The text is to be freed with free(); on a status
@@ -70,11 +87,59 @@ void eavemark_result_free(eavemark_result *result);
 enum eavemark_status eavemark_fields(eavemark *handle, const char *topic, bool schema,
                                      const char *jurisdiction, const char *date, char **text);
 
-/* Runs the rule cases (rules/cases, and those beside profiles); topic NULL
- * for all. The text is a line per case that went wrong and a summary; to be
- * freed with free(). Status 0 when all hold, 1 when one does not, 3 when a
- * file is broken. */
-enum eavemark_status eavemark_proof(eavemark *handle, const char *topic, char **text);
+/* Says what a rule or a figure is about: its words, its figures by edition and
+ * place, the facts it reads; with a job in the request (name or text) also how
+ * that job was judged by it, step by step. name NULL lists all rules. request
+ * may be NULL; without a job its jurisdiction and date may be set, together or
+ * alone. *report and *problems as for eavemark_takeoff; EAVEMARK_UNUSABLE for a
+ * name that is neither. */
+enum eavemark_status eavemark_explain(eavemark *handle, const char *name,
+                                      const struct eavemark_request *request,
+                                      enum eavemark_form form, char **report, char **problems);
+
+/* Checks count (2 to 64) jobs and says what differs: for two, which findings
+ * changed and the figure or fact that moved them; for more, a table of
+ * outcomes. Status EAVEMARK_FAILED when anything differs. *report and
+ * *problems as for eavemark_takeoff. */
+enum eavemark_status eavemark_compare(eavemark *handle, const struct eavemark_request *requests,
+                                      size_t count, enum eavemark_form form, char **report,
+                                      char **problems);
+
+/* The names there are in the home, a line each, sorted; to be freed with
+ * free(). On a status other than 0 it is the message instead. */
+enum eavemark_names {
+    EAVEMARK_RULES,
+    EAVEMARK_FIGURES,
+    EAVEMARK_TOPICS,
+    EAVEMARK_JURISDICTIONS,
+    EAVEMARK_PARTS, /* of a job: the topics of eavemark_fields */
+};
+enum eavemark_status eavemark_list(eavemark *handle, enum eavemark_names names, char **text);
+
+/* Proves rules and places: runs their cases, looks through the files, and says
+ * how a place differs from what it follows. name is a topic of rules, a
+ * jurisdiction, or NULL for everything; date limits places to the edition of
+ * one day, or NULL. *report (text or JSON) is NULL when there was nothing to
+ * prove, *problems a line for each thing wrong beside it ("" for none); both
+ * are to be freed with free(). Status 0 when all is well, 1 when a case does
+ * not hold or a place has an error, 2 for no such name or date, 3 when a file
+ * is broken. */
+enum eavemark_status eavemark_proof(eavemark *handle, const char *name, const char *date,
+                                    enum eavemark_form form, char **report, char **problems);
+
+/* Moves every figure (of one topic, or NULL: all) by its smallest step, in
+ * memory, and lists those whose move changes no case's outcome. Texts as of
+ * eavemark_proof. Status 1 when there are any. */
+enum eavemark_status eavemark_nudge(eavemark *handle, const char *topic, char **report,
+                                    char **problems);
+
+/* Starts a county that follows another place: writes its profile, which changes
+ * nothing yet, and an empty file of cases below the home. Never writes over a
+ * file; whatever goes wrong, nothing is left behind. The text says what was
+ * written, or on a status other than 0 why nothing was; to be freed with
+ * free(). */
+enum eavemark_status eavemark_county_new(eavemark *handle, const char *id, const char *follows,
+                                         const char *title, char **text);
 
 #ifdef __cplusplus
 }

@@ -15,39 +15,31 @@
 
 enum { SOURCE_LARGEST = 1024 * 1024 };
 
-/* The full path, when it lies inside the home; NULL otherwise (errno set, or
- * 0 when it leads outside). To be freed. */
-static char *resolve(const char *home, const char *path)
+/* Sets full to the full path, when it lies inside the home; false otherwise
+ * (errno set, or 0 when it leads outside). Takes no memory: being out of it
+ * must not look like a file that is not there. */
+static bool resolve(const char *home, const char *path, char full[PATH_MAX])
 {
-    char joined[PATH_MAX];
+    char joined[PATH_MAX], root[PATH_MAX];
     const int length = snprintf(joined, sizeof(joined), "%s/%s", home, path);
     if (length < 0 || (size_t)length >= sizeof(joined)) {
         errno = ENAMETOOLONG;
-        return NULL;
+        return false;
     }
-    char *root = realpath(home, NULL);
-    char *full = root == NULL ? NULL : realpath(joined, NULL);
-    if (full != NULL) {
-        const size_t n = strlen(root);
-        if (strncmp(full, root, n) != 0 || (full[n] != '/' && strcmp(root, "/") != 0)) {
-            free(full);
-            full = NULL;
-            errno = 0;
-        }
-    }
-    const int why = errno;
-    free(root);
-    errno = why;
-    return full;
+    if (realpath(home, root) == NULL || realpath(joined, full) == NULL)
+        return false;
+    const size_t n = strlen(root);
+    if (strncmp(full, root, n) == 0 && (full[n] == '/' || strcmp(root, "/") == 0))
+        return true;
+    errno = 0;
+    return false;
 }
 
 bool home_has(const char *home, const char *path)
 {
-    char *full = resolve(home, path);
+    char full[PATH_MAX];
     struct stat about;
-    const bool there = full != NULL && stat(full, &about) == 0 && S_ISREG(about.st_mode);
-    free(full);
-    return there;
+    return resolve(home, path, full) && stat(full, &about) == 0 && S_ISREG(about.st_mode);
 }
 
 static void say_unreadable(struct problems *problems, const char *path, enum file_result result)
@@ -102,8 +94,8 @@ const struct source *home_read(const char *home, const char *path, struct arena 
     const struct source *known = sources_find(sources, path);
     if (known != NULL)
         return known;
-    char *full = resolve(home, path);
-    if (full == NULL) {
+    char full[PATH_MAX];
+    if (!resolve(home, path, full)) {
         if (errno == 0)
             problem_at_line(problems, PROBLEM_RULES, path, 0, 0, "leads outside the home folder");
         else if (errno == ENOMEM)
@@ -119,7 +111,6 @@ const struct source *home_read(const char *home, const char *path, struct arena 
     enum file_result result = FILE_NOT_A_FILE;
     if (stat(full, &about) == 0 && S_ISREG(about.st_mode))
         result = file_read(&text, &length, full, SOURCE_LARGEST);
-    free(full);
     const struct source *source = NULL;
     if (result != FILE_READ)
         say_unreadable(problems, path, result);
@@ -154,7 +145,7 @@ int home_each(const char *home, const char *folder, const char *ending, int dept
     const int count = scandir(joined, &names, visible, by_bytes);
     if (count < 0)
         return -1;
-    int result = 0;
+    int why = 0;
     for (int i = 0; i < count; i++) {
         char path[PATH_MAX], full[PATH_MAX];
         struct stat about;
@@ -166,13 +157,14 @@ int home_each(const char *home, const char *folder, const char *ending, int dept
             continue;
         if (S_ISDIR(about.st_mode) && depth > 0) {
             if (home_each(home, path, ending, depth - 1, visit, data) != 0)
-                result = -1;
+                why = errno;
         } else if (S_ISREG(about.st_mode) && ends_in(path, ending)) {
             visit(data, path);
         }
     }
     free(names);
-    return result;
+    errno = why;
+    return why == 0 ? 0 : -1;
 }
 
 /* Sorts the list by path: insertion, for a few dozen files. */

@@ -35,8 +35,9 @@ const struct source *home_read(const char *home, const char *path, struct arena 
 bool home_has(const char *home, const char *path);
 
 /* Calls visit(data, path) for each file in home/folder whose name ends in
- * ending, sorted by path, going at most `depth` folders deeper. Returns -1 when out of
- * memory or when the folder cannot be read, and adds no problem. */
+ * ending, sorted by path, going at most `depth` folders deeper. Returns -1, with errno
+ * set, when out of memory (ENOMEM) or when the folder cannot be read, and adds
+ * no problem. */
 int home_each(const char *home, const char *folder, const char *ending, int depth,
               void (*visit)(void *data, const char *path), void *data);
 

@@ -34,6 +34,8 @@ struct entry_drop {
 /* One edition of a place. */
 struct block {
     const char *id, *title, *follows, *code, *edition, *as_seen, *rules;
+    const char *borrowed; /* why what it follows does not bind here; or NULL */
+    const char *unsure;   /* why it is not certain that it does; or NULL */
     bool invented, model;
     long from, to; /* 0: no beginning, no end */
     const char **parts; /* files beside this one with more of its figures */

@@ -41,9 +41,18 @@ static void say(struct loading *loading, int line, const char *format, const cha
                     message);
 }
 
+/* Raises when out of memory: half a place must not be read further. */
+static const char *copy_text(lua_State *lua, const char *text)
+{
+    const char *copy = arena_copy(loading_of(lua)->arena, text);
+    if (copy == NULL)
+        luaL_error(lua, "out of memory");
+    return copy;
+}
+
 static const char *copy_string(lua_State *lua, int index)
 {
-    return arena_copy(loading_of(lua)->arena, lua_tostring(lua, index));
+    return copy_text(lua, lua_tostring(lua, index));
 }
 
 /* The text under key of the table at index, or NULL; another type is a problem. */
@@ -195,7 +204,7 @@ static void read_figure(lua_State *lua, const char *name)
     for (const struct entry *e = loading->block->entries; e != NULL; e = e->next)
         if (strcmp(e->name, name) == 0)
             say(loading, line, "figure \"%s\" is given twice; the other is in %s", name, e->file);
-    entry->name = arena_copy(loading->arena, name);
+    entry->name = copy_text(lua, name);
     entry->file = loading->source->path;
     entry->line = line;
     struct entry **at = &loading->block->entries;
@@ -290,7 +299,7 @@ static void read_drop(lua_State *lua, int drops, const char *rule)
         struct entry_drop *drop = arena_alloc(loading->arena, sizeof(*drop));
         if (drop == NULL)
             luaL_error(lua, "out of memory");
-        *drop = (struct entry_drop){arena_copy(loading->arena, rule), copy_string(lua, -1),
+        *drop = (struct entry_drop){copy_text(lua, rule), copy_string(lua, -1),
                                     line_of_name(loading, rule), loading->block->drops};
         loading->block->drops = drop;
     }
@@ -315,7 +324,7 @@ static void read_drops(lua_State *lua, int index)
 }
 
 static const char *const BLOCK_KEYS[] = {"title", "invented", "model", "follows", "from", "to",
-                                         "code",
+                                         "code", "borrowed", "unsure",
                                          "edition", "as_seen", "figures", "parts", "drop", "rules",
                                          NULL};
 
@@ -331,6 +340,8 @@ static void read_block(lua_State *lua, int index)
     block->edition = text_of(lua, index, "edition", line);
     block->as_seen = text_of(lua, index, "as_seen", line);
     block->rules = text_of(lua, index, "rules", line);
+    block->borrowed = text_of(lua, index, "borrowed", line);
+    block->unsure = text_of(lua, index, "unsure", line);
     block->invented = flag_of(lua, index, "invented");
     block->model = flag_of(lua, index, "model");
     block->from = date_of(lua, index, "from");

@@ -331,6 +331,8 @@ static void figure_move(struct resolving *r, size_t level, const struct entry *e
         figure->cite.status = block->invented ? "invented" : entry->status;
         figure->cite.source = entry->source != NULL ? entry->source : block->title;
     }
+    figure->borrowed = NULL;
+    figure->unsure = NULL;
     if (entry->disputed != NULL)
         figure->disputed = entry->disputed;
     if (entry->status != NULL)
@@ -346,6 +348,21 @@ static int figure_order(const void *a, const void *b)
     return strcmp(((const struct figure *)a)->name, ((const struct figure *)b)->name);
 }
 
+/* What a block follows but does not vouch for, and no nearer block restates.
+ * Common practice is no code: whose code binds does not touch it. */
+static void doubt_figures(struct resolving *r, const struct block *block)
+{
+    for (size_t i = 0; i < r->profile->figure_count; i++) {
+        struct figure *figure = &r->profile->figures[i];
+        if (figure->cite.status != NULL && strcmp(figure->cite.status, "practice") == 0)
+            continue;
+        if (block->borrowed != NULL)
+            figure->borrowed = block->borrowed;
+        if (block->unsure != NULL)
+            figure->unsure = block->unsure;
+    }
+}
+
 /* Lays the blocks over one another, the farthest first. */
 static void lay_figures(struct resolving *r)
 {
@@ -358,6 +375,7 @@ static void lay_figures(struct resolving *r)
     if (profile->figures == NULL)
         return;
     for (size_t i = r->depth; i-- > 0;) {
+        doubt_figures(r, r->blocks[i]);
         for (const struct entry *e = r->blocks[i]->entries; e != NULL; e = e->next) {
             struct figure *figure = figure_find(profile, e->name);
             if (figure == NULL)

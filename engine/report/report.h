@@ -6,12 +6,18 @@
 #include "judge/finding.h"
 #include "judge/takeoff.h"
 
+#include <cjson/cJSON.h>
 #include <stdbool.h>
 
 /* For people: failures first, then open, warnings, passes; at most 80 columns
  * wide (a single unbreakable word may be longer). colour adds ANSI colours;
  * the outcome is always also a word. Sets out->failed when out of memory. */
 void report_text(const struct result *result, bool colour, struct text *out);
+
+/* The same for people as one HTML page: no script, nothing fetched, to be read
+ * on a screen of any width, heard, or printed. job is the job as it was judged,
+ * from which drawings are made. */
+void report_html(const struct result *result, const cJSON *job, struct text *out);
 
 /* The JSON contract (design of `check --form json`), with a final newline.
  * pretty: indented over many lines; otherwise all on one. The same result

@@ -6,6 +6,8 @@
 
 #include <cjson/cJSON.h>
 
+#include <math.h>
+
 static bool add_number(cJSON *object, const char *key, double value, const char *unit)
 {
     return cJSON_AddNumberToObject(object, key, number_rounded(value, unit)) != NULL;
@@ -36,7 +38,8 @@ static bool add_buy(cJSON *object, const struct amount *amount)
     return buy != NULL
         && add_number(buy, "value", amount->count, "count")
         && json_add_text(buy, "unit", amount->buy)
-        && add_number(buy, "each", amount->each, amount->unit);
+        /* A third of a square is no round number: what one holds keeps its digits. */
+        && cJSON_AddNumberToObject(buy, "each", round(amount->each * 1e6) / 1e6) != NULL;
 }
 
 static bool add_line(cJSON *array, const struct quantity_line *line)

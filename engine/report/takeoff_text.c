@@ -56,18 +56,17 @@ static void add_heading(struct text *out, const struct takeoff *takeoff)
 
 /* One line ---------------------------------------------------------------- */
 
-static void add_title(struct text *out, const struct finding *finding)
+/* count lines that tell the same story share one title that names every place. */
+static void add_title(struct text *out, const struct quantity_line *lines, size_t count)
 {
     struct text title = TEXT_EMPTY;
-    text_add(&title, finding->title);
-    if (finding->where != NULL)
-        text_addf(&title, ": %s", finding->where);
-    text_addf(&title, " [%s]", finding->rule);
+    text_add(&title, lines->finding.title);
+    for (size_t i = 0; i < count; i++)
+        if (lines[i].finding.where != NULL)
+            text_addf(&title, "%s%s", i == 0 ? ": " : "; ", lines[i].finding.where);
+    text_addf(&title, " [%s]", lines->finding.rule);
     text_add(out, "\n");
-    wrap_add(out, 0, text_string(&title));
-    if (title.failed)
-        out->failed = true;
-    text_free(&title);
+    add_phrase(out, 0, &title);
 }
 
 static void start_label(struct text *out, const char *label)
@@ -89,7 +88,7 @@ static void add_amount(struct text *out, const struct amount *amount)
     struct text words = TEXT_EMPTY;
     if (amount->bought) {
         number_write(amount->count, "count", number);
-        text_addf(&words, "%s %s", number, amount->buy);
+        text_addf(&words, "%s %s", number, amount->count == 1 ? amount->one : amount->buy);
         if (amount->each != 1) {
             number_write_unit(amount->each, amount->unit, number);
             text_addf(&words, " of %s", number);
@@ -112,32 +111,46 @@ static bool same_text(const char *a, const char *b)
     return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
 }
 
+static bool is_practice(const struct cite *cite)
+{
+    return same_text(cite->status, "practice");
+}
+
 /* Several figures may rest on one source; it is named once. */
 static bool cited_before(const struct finding *finding, size_t index)
 {
     const struct cite *cite = &finding->cites[index];
     for (const struct cite *old = finding->cites; old < cite; old++)
-        if (same_text(old->code, cite->code) && same_text(old->section, cite->section)
-            && same_text(old->status, cite->status) && same_text(old->source, cite->source))
+        if (same_text(old->status, cite->status) && same_text(old->source, cite->source)
+            && (is_practice(cite)
+                || (same_text(old->code, cite->code) && same_text(old->section, cite->section))))
             return true;
     return false;
 }
 
+/* Code sections by name, and common figures by where they come from. */
 static void add_cites(struct text *out, const struct finding *finding)
 {
-    bool any = false;
+    struct text code = TEXT_EMPTY, practice = TEXT_EMPTY;
     for (size_t i = 0; i < finding->cite_count; i++) {
+        const struct cite *cite = &finding->cites[i];
         if (cited_before(finding, i))
             continue;
-        struct text cite = TEXT_EMPTY;
-        cite_add(&cite, &finding->cites[i]);
-        text_add(&cite, " (");
-        cite_add_status(&cite, &finding->cites[i]);
-        text_add(&cite, ")");
-        start_label(out, any ? "" : "figures");
-        add_phrase(out, LABEL_HANG, &cite);
-        any = true;
+        if (is_practice(cite)) {
+            text_add(&practice, practice.length == 0 ? "common practice, not code: " : "; ");
+            text_add(&practice, cite->source == NULL ? "source not stated" : cite->source);
+            continue;
+        }
+        text_add(&code, code.length == 0 ? "" : "; ");
+        cite_add(&code, cite);
+        text_addf(&code, " (%s%s%s)", cite->status == NULL ? "status not stated" : cite->status,
+                  cite->source == NULL ? "" : ": ", cite->source == NULL ? "" : cite->source);
     }
+    add_labelled(out, "figures", text_string(&code));
+    add_labelled(out, code.length == 0 ? "figures" : "", text_string(&practice));
+    out->failed = out->failed || code.failed || practice.failed;
+    text_free(&code);
+    text_free(&practice);
 }
 
 static void add_amended(struct text *out, const struct amended *amended)
@@ -153,25 +166,33 @@ static void add_amended(struct text *out, const struct amended *amended)
     add_phrase(out, LABEL_HANG, &moved);
 }
 
+/* Arithmetic that two planes share is shown once. */
+static bool worked_before(const struct finding *finding, size_t index)
+{
+    for (size_t i = 0; i < index; i++)
+        if (strcmp(finding->work[i], finding->work[index]) == 0)
+            return true;
+    return false;
+}
+
 static void add_given(struct text *out, const struct quantity_line *line)
 {
     const struct finding *finding = &line->finding;
-    add_title(out, finding);
+    add_title(out, line, 1);
     add_amount(out, line->amount);
-    for (size_t i = 0; i < finding->work_count; i++) {
-        start_label(out, i == 0 ? "arithmetic" : "");
-        wrap_add(out, LABEL_HANG, finding->work[i]);
-    }
+    for (size_t i = 0; i < finding->work_count; i++)
+        if (!worked_before(finding, i))
+            add_labelled(out, i == 0 ? "arithmetic" : "", finding->work[i]);
     add_labelled(out, "note", finding->says);
     add_cites(out, finding);
     add_amended(out, finding->amended);
 }
 
-static void add_said(struct text *out, const struct quantity_line *line)
+static void add_said(struct text *out, const struct quantity_line *lines, size_t count)
 {
-    add_title(out, &line->finding);
+    add_title(out, lines, count);
     text_addf(out, "%*s", LINE_HANG, "");
-    wrap_add(out, LINE_HANG, line->finding.says);
+    wrap_add(out, LINE_HANG, lines->finding.says);
 }
 
 /* Groups ------------------------------------------------------------------ */
@@ -195,17 +216,32 @@ static void add_group(struct text *out, const struct takeoff *takeoff, bool boug
     }
 }
 
+/* How many lines from this one on say the same of the same quantity. */
+static size_t story_length(const struct takeoff *takeoff, size_t start)
+{
+    const struct finding *first = &takeoff->lines[start].finding;
+    size_t count = 1;
+    for (; start + count < takeoff->line_count; count++) {
+        const struct finding *next = &takeoff->lines[start + count].finding;
+        if (next->outcome != first->outcome || next->rule != first->rule
+            || strcmp(next->says, first->says) != 0)
+            break;
+    }
+    return count;
+}
+
 static void add_outcome(struct text *out, const struct takeoff *takeoff, enum outcome outcome,
                         const char *heading)
 {
     bool any = false;
-    for (size_t i = 0; i < takeoff->line_count; i++) {
+    for (size_t i = 0, count = 1; i < takeoff->line_count; i += count) {
+        count = story_length(takeoff, i);
         if (takeoff->lines[i].finding.outcome != outcome)
             continue;
         if (!any)
             text_addf(out, "\n-- %s\n", heading);
         any = true;
-        add_said(out, &takeoff->lines[i]);
+        add_said(out, &takeoff->lines[i], count);
     }
 }
 

@@ -2,6 +2,7 @@
 
 #include "base/utf8.h"
 #include "include/eavemark.h"
+#include "report/story.h"
 #include "report/value.h"
 #include "report/wrap.h"
 
@@ -74,6 +75,17 @@ static void add_place(const struct page *page, const struct result *result)
     }
 }
 
+/* A real place's rules are as old as the day its pages were read. */
+static void add_as_seen(const struct page *page, const struct result *result)
+{
+    if (result->as_seen == NULL)
+        return;
+    struct text seen = TEXT_EMPTY;
+    text_addf(&seen, "as published on its page on %s; may have changed", result->as_seen);
+    text_addf(page->out, "%-*s", HEAD_HANG, "Read");
+    add_phrase(page, HEAD_HANG, &seen);
+}
+
 static void add_chain(const struct page *page, const struct result *result)
 {
     if (result->chain_count == 0)
@@ -118,7 +130,7 @@ static void add_heading(const struct page *page, const struct result *result)
     add_head(page, "Date", result->date);
     add_head(page, "Law", result->edition);
     add_chain(page, result);
-    add_head(page, "Read", result->as_seen);
+    add_as_seen(page, result);
     if (result->only_stage >= 0 && result->only_stage < STAGE_COUNT) {
         text_addf(page->out, "%-*sonly what is looked at at this stage: %s\n", HEAD_HANG, "Stage",
                   stage_word((enum stage)result->only_stage));
@@ -182,28 +194,10 @@ static void add_compared(const struct page *page, const struct finding *finding)
     }
 }
 
-static bool same_text(const char *a, const char *b)
-{
-    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
-}
-
-/* Several figures may stand in one section; it is named once. with_source:
- * sections read in different sources count as different. */
-static bool cited_before(const struct finding *finding, size_t index, bool with_source)
-{
-    const struct cite *cite = &finding->cites[index];
-    for (const struct cite *old = finding->cites; old < cite; old++)
-        if (same_text(old->code, cite->code) && same_text(old->section, cite->section)
-            && same_text(old->status, cite->status)
-            && (!with_source || same_text(old->source, cite->source)))
-            return true;
-    return false;
-}
-
 static void add_cites(const struct page *page, const struct finding *finding)
 {
     for (size_t i = 0; i < finding->cite_count; i++) {
-        if (cited_before(finding, i, true))
+        if (story_cited_before(finding, i, true))
             continue;
         struct text cite = TEXT_EMPTY;
         cite_add(&cite, &finding->cites[i]);
@@ -243,14 +237,6 @@ static void add_finding(const struct page *page, const struct finding *finding, 
     add_labelled(page, "caution", finding->caution);
 }
 
-/* Nothing to mend: said in brief, the rule's sentence, which names what was
- * found and demanded, and where that is written. */
-static bool is_brief(const struct finding *finding)
-{
-    return finding->outcome == OUTCOME_PASS
-        || (finding->outcome == OUTCOME_WARN && finding->mend == NULL);
-}
-
 static void add_brief(const struct page *page, const struct finding *finding, size_t count)
 {
     struct text brief = TEXT_EMPTY;
@@ -258,7 +244,7 @@ static void add_brief(const struct page *page, const struct finding *finding, si
     text_add(&brief, finding->says);
     for (size_t i = 0; i < finding->cite_count; i++) {
         const char *status = finding->cites[i].status;
-        if (cited_before(finding, i, false))
+        if (story_cited_before(finding, i, false))
             continue;
         text_add(&brief, i == 0 ? " (" : "; ");
         cite_add(&brief, &finding->cites[i]);
@@ -274,33 +260,6 @@ static void add_brief(const struct page *page, const struct finding *finding, si
 
 /* Groups ------------------------------------------------------------------ */
 
-static bool same_lines(const char *const *a, size_t a_count, const char *const *b, size_t b_count)
-{
-    if (a_count != b_count)
-        return false;
-    for (size_t i = 0; i < a_count; i++)
-        if (!same_text(a[i], b[i]))
-            return false;
-    return true;
-}
-
-/* Two places of one rule of which there is nothing different to say. */
-static bool same_story(const struct finding *a, const struct finding *b)
-{
-    return a->outcome == b->outcome && same_text(a->rule, b->rule) && same_text(a->says, b->says)
-        && same_text(a->mend, b->mend) && same_lines(a->work, a->work_count, b->work, b->work_count);
-}
-
-/* How many findings from this one on tell the same story. */
-static size_t story_length(const struct result *result, size_t start)
-{
-    size_t count = 1;
-    while (start + count < result->finding_count
-           && same_story(&result->findings[start], &result->findings[start + count]))
-        count++;
-    return count;
-}
-
 static void add_group(const struct page *page, const struct result *result, enum outcome outcome)
 {
     bool any = false, was_brief = false;
@@ -313,7 +272,7 @@ static void add_group(const struct page *page, const struct result *result, enum
         if (!any)
             text_addf(page->out, "\n-- %zu %s: %s\n", result->counts[outcome],
                       outcome_word(outcome), LOOKS[outcome].gloss);
-        const bool brief = is_brief(finding);
+        const bool brief = story_is_brief(finding);
         if (brief && !(any && was_brief))
             text_add(page->out, "\n");
         any = true;
@@ -327,23 +286,13 @@ static void add_group(const struct page *page, const struct result *result, enum
 
 /* The facts the job lacks, each asked once, with all that waits for it. */
 
-/* True when an earlier open finding asks the same. */
-static bool asked_before(const struct result *result, size_t index)
-{
-    for (size_t i = 0; i < index; i++)
-        if (result->findings[i].outcome == OUTCOME_OPEN
-            && same_text(result->findings[i].says, result->findings[index].says))
-            return true;
-    return false;
-}
-
 static void add_waiting(const struct page *page, const struct result *result, size_t index)
 {
     const char *says = result->findings[index].says;
     struct text waiting = TEXT_EMPTY;
     for (size_t i = index; i < result->finding_count; i++) {
         const struct finding *finding = &result->findings[i];
-        if (finding->outcome != OUTCOME_OPEN || !same_text(finding->says, says))
+        if (finding->outcome != OUTCOME_OPEN || !story_same_text(finding->says, says))
             continue;
         text_addf(&waiting, "%s%s", waiting.length > 0 ? "; " : "",
                   finding->title == NULL ? finding->rule : finding->title);
@@ -362,7 +311,7 @@ static void add_open(const struct page *page, const struct result *result)
         text_addf(page->out, "\n-- %zu open: %s\n", result->counts[OUTCOME_OPEN], look->gloss);
     for (size_t i = 0; i < result->finding_count; i++) {
         const struct finding *finding = &result->findings[i];
-        if (finding->outcome != OUTCOME_OPEN || asked_before(result, i))
+        if (finding->outcome != OUTCOME_OPEN || story_asked_before(result, i))
             continue;
         text_add(page->out, "\n");
         add_coloured(page, look->colour, look->word);
@@ -373,22 +322,16 @@ static void add_open(const struct page *page, const struct result *result)
     }
 }
 
-/* Says nothing about this job, and would say nothing under the model either. */
-static bool is_idle(const struct finding *finding)
-{
-    return finding->outcome == OUTCOME_NOT_APPLICABLE && finding->amended == NULL;
-}
-
 /* Names each rule once, with the number of places when it was more than one:
  * findings come sorted by rule. */
 static void name_idle(const struct result *result, struct text *names)
 {
     for (size_t i = 0; i < result->finding_count; i++) {
         const struct finding *finding = &result->findings[i];
-        if (!is_idle(finding))
+        if (!story_is_idle(finding))
             continue;
         size_t places = 1;
-        while (i + 1 < result->finding_count && is_idle(&result->findings[i + 1])
+        while (i + 1 < result->finding_count && story_is_idle(&result->findings[i + 1])
                && strcmp(result->findings[i + 1].rule, finding->rule) == 0)
             i++, places++;
         text_addf(names, "%s%s", names->length > 0 ? ", " : "", finding->rule);
@@ -412,7 +355,7 @@ static void add_not_applicable(const struct page *page, const struct result *res
     }
     for (size_t i = 0; i < result->finding_count; i++) {
         const struct finding *finding = &result->findings[i];
-        if (finding->outcome != OUTCOME_NOT_APPLICABLE || is_idle(finding))
+        if (finding->outcome != OUTCOME_NOT_APPLICABLE || story_is_idle(finding))
             continue;
         struct text dropped = TEXT_EMPTY;
         text_addf(&dropped, "%s: %s", finding->rule, finding->says);

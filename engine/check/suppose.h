@@ -1,0 +1,32 @@
+/* suppose.h - what a rule will demand once a lacking fact is known.
+ *
+ * Internal to the check room. The fact that an open finding lacks is supposed:
+ * yes and no, every choice, the least and the most of a range. Only when every
+ * supposition leads to a comparison with one and the same demand is that
+ * demand told.
+ */
+#ifndef EAVEMARK_CHECK_SUPPOSE_H
+#define EAVEMARK_CHECK_SUPPOSE_H
+
+#include "base/arena.h"
+#include "judge/finding.h"
+#include "judge/rulebook.h"
+
+#include <cjson/cJSON.h>
+#include <stdbool.h>
+
+struct supposed {
+    struct value required;
+    const char *sense;
+    const char *duty; /* or NULL: also when it depends on what is supposed */
+    const struct cite *cites;
+    size_t cite_count;
+    const struct amended *amended; /* or NULL */
+};
+
+/* finding: open, and lacking a fact. reached: as of judge. The job is not
+ * changed; texts of *out live in arena. False when no one demand can be told. */
+bool suppose(struct rulebook *book, const cJSON *job, enum stage reached,
+             const struct finding *finding, struct arena *arena, struct supposed *out);
+
+#endif

@@ -1,0 +1,94 @@
+#include "command/command.h"
+
+#include "include/eavemark.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+struct card_options {
+    const char *home, *jurisdiction, *date, *stage, *form, *output, *job;
+};
+
+static int settle(const struct card_options *options)
+{
+    if (options->job == NULL)
+        return complain_of_usage(&command_card,
+                                 "which job? Name a file, or - for standard input");
+    if (options->stage == NULL)
+        return complain_of_usage(&command_card,
+                                 "which stage? --stage permit, deck, dry-in or final");
+    if (options->output != NULL && same_file(options->job, options->output))
+        return complain_of_usage(&command_card, "the card would overwrite the job itself");
+    return COMMAND_GOES_ON;
+}
+
+static int make(const struct card_options *options, eavemark *handle)
+{
+    const struct eavemark_request request = {
+        .name = options->job, .jurisdiction = options->jurisdiction, .date = options->date,
+        .stage = options->stage};
+    const bool html = options->form != NULL && strcmp(options->form, "html") == 0;
+    char *report = NULL, *problems = NULL;
+    int status = (int)eavemark_card(handle, &request, html ? EAVEMARK_HTML : EAVEMARK_TEXT,
+                                    &report, &problems);
+    fputs(problems == NULL ? "eavemark: out of memory\n" : problems, stderr);
+    if (report != NULL && output_text(options->output, report) != 0)
+        status = EAVEMARK_UNUSABLE;
+    free(report);
+    free(problems);
+    return status;
+}
+
+static int run(int argc, char **argv)
+{
+    struct card_options options = {0};
+    struct several words = {.count = 0};
+    int status = arguments_read(&command_card, &options, &words, argc, argv);
+    if (status != COMMAND_GOES_ON)
+        return status;
+    options.job = words.items[0];
+    status = settle(&options);
+    if (status != COMMAND_GOES_ON)
+        return status;
+    eavemark *handle = eavemark_open(home_folder(options.home));
+    if (handle == NULL) {
+        complain("out of memory");
+        return EAVEMARK_BROKEN;
+    }
+    status = make(&options, handle);
+    eavemark_close(handle);
+    return status;
+}
+
+static const struct option_line OPTIONS[] = {
+    {"stage", 0, "STAGE", "whose card: permit, deck, dry-in or final (needed)", KIND_STAGE,
+     offsetof(struct card_options, stage), false},
+    {"form", 0, "FORM", "text (80 columns) or html (a page to print)", KIND_CARD_FORM,
+     offsetof(struct card_options, form), false},
+    {"jurisdiction", 0, "ID", "under this place instead of the job's", KIND_JURISDICTION,
+     offsetof(struct card_options, jurisdiction), false},
+    {"date", 0, "YYYY-MM-DD", "as if applied for on this day", KIND_OTHER,
+     offsetof(struct card_options, date), false},
+    {"output", 'o', "FILE", "write the card there, once it is complete", KIND_FILE,
+     offsetof(struct card_options, output), false},
+    {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,
+     offsetof(struct card_options, home), false},
+};
+
+const struct command command_card = {
+    .name = "card",
+    .summary = "print what will be looked at at a stage, and the numbers to hit",
+    .usage = "--stage STAGE [options] JOB",
+    .about = "Prints a card to take up the roof: what the inspector will look at, in the order\n"
+             "of the walk, the figure to hit for each with room for what is measured, what must\n"
+             "be on the site, who calls and how early, open questions and cautions. JOB is a\n"
+             "JSON file, or - for standard input.",
+    .options = OPTIONS,
+    .option_count = sizeof(OPTIONS) / sizeof(OPTIONS[0]),
+    .words = {KIND_FILE, KIND_NONE},
+    .words_most = 1,
+    .status = "0 there is a card, however the job stands; 2 the job or the\n"
+              "arguments cannot be used; 3 a rule or profile is broken",
+    .example = "card --stage deck job.json",
+    .run = run,
+};

@@ -1,0 +1,113 @@
+#include "command/command.h"
+
+#include "include/eavemark.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+struct compare {
+    const char *home, *stage, *form, *output;
+    struct several jurisdictions, dates;
+};
+
+static const char *nth(const struct several *several, size_t index)
+{
+    /* One place or day holds for all; several are one for each check. */
+    return several->count == 0 ? NULL : several->items[several->count == 1 ? 0 : index];
+}
+
+static size_t most_of(size_t a, size_t b)
+{
+    return a > b ? a : b;
+}
+
+/* What is compared: several jobs, or one under several places, or on several
+ * days. Only one of them may be several. */
+static int settle(const struct compare *compare, const struct several *jobs)
+{
+    const size_t places = compare->jurisdictions.count, days = compare->dates.count;
+    if (jobs->count == 0)
+        return complain_of_usage(&command_compare, "which jobs?");
+    if ((jobs->count > 1) + (places > 1) + (days > 1) > 1)
+        return complain_of_usage(&command_compare, "compare several jobs, or one job under several "
+                                 "places, or on several days: one thing at a time");
+    if (jobs->count == 1 && places < 2 && days < 2)
+        return complain_of_usage(&command_compare, "with what? Name a second job, or give "
+                                 "--jurisdiction or --date twice or more");
+    for (size_t i = 0; compare->output != NULL && i < jobs->count; i++)
+        if (same_file(jobs->items[i], compare->output))
+            return complain_of_usage(&command_compare, "the report would overwrite a job");
+    return COMMAND_GOES_ON;
+}
+
+static int compare_jobs(const struct compare *compare, const struct several *jobs, eavemark *handle)
+{
+    struct eavemark_request requests[SEVERAL_MOST] = {{0}};
+    const size_t count =
+        most_of(jobs->count, most_of(compare->jurisdictions.count, compare->dates.count));
+    const bool json = compare->form != NULL && strcmp(compare->form, "json") == 0;
+    char *report = NULL, *problems = NULL;
+    for (size_t i = 0; i < count; i++)
+        requests[i] = (struct eavemark_request){
+            .name = nth(jobs, i), .jurisdiction = nth(&compare->jurisdictions, i),
+            .date = nth(&compare->dates, i), .stage = compare->stage};
+    int status = (int)eavemark_compare(handle, requests, count,
+                                       json ? EAVEMARK_JSON : EAVEMARK_TEXT, &report, &problems);
+    fputs(problems == NULL ? "eavemark: out of memory\n" : problems, stderr);
+    if (report != NULL && output_text(compare->output, report) != 0)
+        status = EAVEMARK_UNUSABLE;
+    free(report);
+    free(problems);
+    return status;
+}
+
+static int run(int argc, char **argv)
+{
+    struct compare compare = {0};
+    struct several jobs = {.count = 0};
+    int status = arguments_read(&command_compare, &compare, &jobs, argc, argv);
+    if (status == COMMAND_GOES_ON)
+        status = settle(&compare, &jobs);
+    if (status != COMMAND_GOES_ON)
+        return status;
+    eavemark *handle = eavemark_open(home_folder(compare.home));
+    if (handle == NULL) {
+        complain("out of memory");
+        return EAVEMARK_BROKEN;
+    }
+    status = compare_jobs(&compare, &jobs, handle);
+    eavemark_close(handle);
+    return status;
+}
+
+static const struct option_line OPTIONS[] = {
+    {"jurisdiction", 0, "ID", "under this place; several times: one job under each",
+     KIND_JURISDICTION, offsetof(struct compare, jurisdictions), true},
+    {"date", 0, "YYYY-MM-DD", "applied for on this day; several times: on each", KIND_OTHER,
+     offsetof(struct compare, dates), true},
+    {"stage", 0, "STAGE", "only what is looked at then: permit, deck, dry-in, final", KIND_STAGE,
+     offsetof(struct compare, stage), false},
+    {"form", 0, "FORM", "text (to read) or json (to pass on)", KIND_FORM,
+     offsetof(struct compare, form), false},
+    {"output", 'o', "FILE", "write the report there, once it is complete", KIND_FILE,
+     offsetof(struct compare, output), false},
+    {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,
+     offsetof(struct compare, home), false},
+};
+
+const struct command command_compare = {
+    .name = "compare",
+    .summary = "say what differs between jobs, places or days, and why",
+    .usage = "[options] JOB [JOB ...]",
+    .about = "Compares two jobs under one law, or one job under two (--jurisdiction or --date\n"
+             "given twice): which findings changed, and which figure or fact moved them. Three\n"
+             "or more make a table: a row for each rule that differs, a column for each.",
+    .options = OPTIONS,
+    .option_count = sizeof(OPTIONS) / sizeof(OPTIONS[0]),
+    .words = {KIND_FILE, KIND_FILE},
+    .words_most = SEVERAL_MOST,
+    .status = "0 no difference; 1 some difference; 2 a job or the arguments\n"
+              "cannot be used; 3 a rule or profile is broken",
+    .example = "compare job.json --date 2025-06-30 --date 2025-07-01",
+    .run = run,
+};

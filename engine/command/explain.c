@@ -1,0 +1,81 @@
+#include "command/command.h"
+
+#include "include/eavemark.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+struct explain {
+    const char *home, *jurisdiction, *date, *form, *output;
+};
+
+static int settle(const struct explain *explain, const struct several *words)
+{
+    if (explain->output != NULL && words->count > 1 && same_file(words->items[1], explain->output))
+        return complain_of_usage(&command_explain, "the report would overwrite the job itself");
+    return COMMAND_GOES_ON;
+}
+
+/* Prints what a call gave; the exit status. Frees both texts. */
+static int finish(int status, const char *output, char *report, char *problems)
+{
+    fputs(problems == NULL ? "eavemark: out of memory\n" : problems, stderr);
+    if (report != NULL && output_text(output, report) != 0)
+        status = EAVEMARK_UNUSABLE;
+    free(report);
+    free(problems);
+    return status;
+}
+
+static int run(int argc, char **argv)
+{
+    struct explain explain = {0};
+    struct several words = {.count = 0};
+    int status = arguments_read(&command_explain, &explain, &words, argc, argv);
+    if (status == COMMAND_GOES_ON)
+        status = settle(&explain, &words);
+    if (status != COMMAND_GOES_ON)
+        return status;
+    const struct eavemark_request request = {
+        .name = words.items[1], .jurisdiction = explain.jurisdiction, .date = explain.date};
+    const bool json = explain.form != NULL && strcmp(explain.form, "json") == 0;
+    char *report = NULL, *problems = NULL;
+    eavemark *handle = eavemark_open(home_folder(explain.home));
+    status = EAVEMARK_BROKEN;
+    if (handle != NULL)
+        status = (int)eavemark_explain(handle, words.items[0], &request,
+                                       json ? EAVEMARK_JSON : EAVEMARK_TEXT, &report, &problems);
+    eavemark_close(handle);
+    return finish(status, explain.output, report, problems);
+}
+
+static const struct option_line OPTIONS[] = {
+    {"jurisdiction", 0, "ID", "show this place's figures too", KIND_JURISDICTION,
+     offsetof(struct explain, jurisdiction), false},
+    {"date", 0, "YYYY-MM-DD", "as of this day; else the newest editions", KIND_OTHER,
+     offsetof(struct explain, date), false},
+    {"form", 0, "FORM", "text (to read) or json (to pass on)", KIND_FORM,
+     offsetof(struct explain, form), false},
+    {"output", 'o', "FILE", "write the report there, once it is complete", KIND_FILE,
+     offsetof(struct explain, output), false},
+    {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,
+     offsetof(struct explain, home), false},
+};
+
+const struct command command_explain = {
+    .name = "explain",
+    .summary = "say what a rule asks and where its figures come from",
+    .usage = "[options] [RULE [JOB] | FIGURE]",
+    .about = "Says what a rule is about, the figures it asks for in each edition and who\n"
+             "moves them, how well each is known, and the facts it reads. With a JOB, shows\n"
+             "step by step how that job is judged. A figure is explained likewise. Without\n"
+             "any name, lists the rules by topic.",
+    .options = OPTIONS,
+    .option_count = sizeof(OPTIONS) / sizeof(OPTIONS[0]),
+    .words = {KIND_RULE, KIND_FILE},
+    .words_most = 2,
+    .status = "0 explained; 2 no such rule or figure, or the job cannot be\n"
+              "used; 3 a rule or profile is broken",
+    .example = "explain layers.total --jurisdiction example/tamarack job.json",
+    .run = run,
+};

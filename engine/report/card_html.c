@@ -1,0 +1,199 @@
+/* card_html.c - the card as one page, see card.h. */
+#include "report/card.h"
+
+#include "include/eavemark.h"
+#include "report/card_row.h"
+#include "report/html.h"
+#include "report/value.h"
+
+struct sheet {
+    struct text *out;
+    const struct card *card;
+    const cJSON *job; /* what drawings are made from */
+    bool room;        /* something is to be written down */
+};
+
+static void add_bad(struct text *out, const struct finding *finding)
+{
+    if (finding == NULL)
+        return;
+    text_add(out, "<span class=\"bad\">");
+    html_outcome(out, finding->outcome);
+    html_text(out, finding->says);
+    if (finding->mend != NULL) {
+        text_add(out, " Mend: ");
+        html_text(out, finding->mend);
+    }
+    text_add(out, "</span>");
+}
+
+static void add_what(struct text *out, const struct card_row *row)
+{
+    struct text places = card_row_places(row);
+    text_add(out, HTML_ROW);
+    html_text(out, card_row_title(row));
+    if (places.length > 0) {
+        text_add(out, "<span class=\"places\">");
+        html_text(out, text_string(&places));
+        text_add(out, "</span>");
+    }
+    out->failed = out->failed || places.failed;
+    text_free(&places);
+    text_add(out, "</th>");
+}
+
+static void add_hit(struct text *out, const struct card_row *row)
+{
+    struct text hit = card_row_hit(row), cites = card_row_cites(row);
+    text_add(out, "<td role=\"cell\" data-label=\"To hit:\"><span class=\"hit\">");
+    if (hit.length == 0)
+        text_add(&hit, "as it says");
+    html_phrase(out, &hit);
+    text_add(out, "</span>");
+    add_bad(out, row->failed);
+    add_bad(out, row->broken);
+    if (cites.length > 0)
+        text_add(out, "<span class=\"cite\">");
+    const bool cited = cites.length > 0;
+    html_phrase(out, &cites);
+    text_add(out, cited ? "</span></td>" : "</td>");
+}
+
+static void add_plan(struct text *out, const struct card_row *row)
+{
+    struct text plan = card_row_plan(row);
+    text_add(out, plan.length > 0 ? "<td role=\"cell\" data-label=\"Planned:\">"
+                                   : "<td role=\"cell\">");
+    html_phrase(out, &plan);
+    text_add(out, "</td>");
+}
+
+/* A line to write on, under its label. */
+static void add_line(struct text *out, const char *label)
+{
+    text_add(out, "<span class=\"write\">");
+    html_text(out, label);
+    text_add(out, "</span>");
+}
+
+static void add_room(struct text *out, const struct card_row *row)
+{
+    struct text words = TEXT_EMPTY;
+    const bool any = row->to_write || row->items->measured;
+    text_add(out, any ? "<td role=\"cell\" data-label=\"Measured:\">" : "<td role=\"cell\">");
+    if (row->items->measured) {
+        value_add(&words, &row->items->now->found);
+        html_text(out, text_string(&words));
+    } else if (row->to_write && row->count > CARD_PLACES_MOST) {
+        text_addf(&words, "all %zu", row->count);
+        add_line(out, text_string(&words));
+    } else if (row->to_write) {
+        for (size_t i = 0; i < row->count; i++) {
+            const char *where = row->items[i].now->where;
+            add_line(out, row->count == 1 || where == NULL ? "" : where);
+        }
+    }
+    text_add(out, "</td>");
+    out->failed = out->failed || words.failed;
+    text_free(&words);
+}
+
+static void add_row(const struct sheet *sheet, const struct card_row *row)
+{
+    struct text *out = sheet->out;
+    text_add(out, "<tr role=\"row\" class=\"row\"><td role=\"cell\"><span class=\"tick\" "
+                  "role=\"img\" aria-label=\"box to tick\"></span></td>");
+    add_what(out, row);
+    add_hit(out, row);
+    add_plan(out, row);
+    if (sheet->room)
+        add_room(out, row);
+    text_add(out, "</tr>\n");
+}
+
+static void add_section(const struct sheet *sheet, const struct card_section *section)
+{
+    struct text *out = sheet->out;
+    text_addf(out, "<tbody role=\"rowgroup\">\n<tr role=\"row\" class=\"head\">"
+                   "<th scope=\"rowgroup\" role=\"rowheader\" colspan=\"%d\">",
+              sheet->room ? 5 : 4);
+    html_text(out, section->title);
+    text_add(out, "</th></tr>\n");
+    for (size_t i = 0; i < section->count;) {
+        const struct card_row row = card_row(sheet->card, section, i);
+        add_row(sheet, &row);
+        i += row.count;
+    }
+    text_add(out, "</tbody>\n");
+}
+
+/* Is there anything to write down, or that was? Papers are only looked at. */
+static bool needs_room(const struct card *card)
+{
+    for (size_t s = 0; s < card->section_count; s++)
+        for (size_t i = 0; i < card->sections[s].count; i++) {
+            const struct card_row row = card_row(card, &card->sections[s], i);
+            if (row.to_write || row.items->measured)
+                return true;
+        }
+    return false;
+}
+
+static void add_sections(const struct sheet *sheet)
+{
+    struct text *out = sheet->out;
+    text_addf(out, "<section aria-labelledby=\"look\">\n<h2 id=\"look\">What will be looked "
+                   "at</h2>\n<table class=\"look stack%s\" role=\"table\">\n"
+                   "<caption>In the order of a walk over the job. A plan that meets the figure "
+                   "shows nothing yet: what is on the roof counts.</caption>\n"
+                   "<colgroup><col><col><col><col>%s</colgroup>\n"
+                   "<thead role=\"rowgroup\"><tr role=\"row\">" HTML_COLUMN "Tick</th>"
+                   HTML_COLUMN "Looked at</th>" HTML_COLUMN "To hit</th>" HTML_COLUMN
+                   "Planned</th>%s</tr></thead>\n",
+              sheet->room ? "" : " plain", sheet->room ? "<col>" : "",
+              sheet->room ? HTML_COLUMN "Measured</th>" : "");
+    for (size_t s = 0; s < sheet->card->section_count; s++)
+        add_section(sheet, &sheet->card->sections[s]);
+    text_add(out, "</table>\n</section>\n");
+}
+
+static void add_question(void *data, size_t number, const char *says)
+{
+    struct text *out = data;
+    if (number == 1)
+        text_add(out, "<section class=\"ask\" aria-labelledby=\"ask\">\n"
+                      "<h2 id=\"ask\">Questions still open</h2>\n<ol>\n");
+    text_add(out, "<li>");
+    html_text(out, says);
+    text_add(out, "<span class=\"write\"></span></li>\n");
+}
+
+static void add_questions(const struct sheet *sheet)
+{
+    const size_t before = sheet->out->length;
+    card_questions(sheet->card, add_question, sheet->out);
+    if (sheet->out->length > before)
+        text_add(sheet->out, "</ol>\n</section>\n");
+}
+
+void report_card_html(const struct card *card, const cJSON *job, struct text *out)
+{
+    const struct sheet sheet = {.out = out, .card = card, .job = job, .room = needs_room(card)};
+    struct text title = TEXT_EMPTY, what = TEXT_EMPTY;
+    text_addf(&title, "%s - %s", card->now.job, card_title(card->stage));
+    text_addf(&what, "%s. Eavemark " EAVEMARK_VERSION ", pre-check of a reroof",
+              card_title(card->stage));
+    html_start(out, text_string(&title), "card");
+    html_heading(out, text_string(&what), &card->now);
+    text_add(out, "<main id=\"main\" tabindex=\"-1\">\n");
+    add_sections(&sheet);
+    add_questions(&sheet);
+    html_safety(out, &card->now, false);
+    text_add(out, "<div class=\"names\"><span class=\"write\">Looked over by</span>"
+                  "<span class=\"write\">Date</span></div>\n</main>\n");
+    html_close(out, &card->now);
+    html_end(out);
+    out->failed = out->failed || title.failed || what.failed;
+    text_free(&title);
+    text_free(&what);
+}

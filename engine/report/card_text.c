@@ -1,0 +1,148 @@
+/* card_text.c - the card for a printer that knows letters only, see card.h. */
+#include "report/card.h"
+
+#include "include/eavemark.h"
+#include "report/card_row.h"
+#include "report/page.h"
+#include "report/value.h"
+#include "report/wrap.h"
+
+#include <string.h>
+
+enum { TICK = 4, LABEL = 14, PRINT_SHOWN = 16 };
+
+static const char LINE[] = "____________";
+
+static void start_label(struct text *out, const char *label)
+{
+    text_addf(out, "%*s%-*s", TICK, "", LABEL - TICK, label);
+}
+
+/* A labelled line of a phrase, which is released; nothing for an empty one. */
+static void add_phrase(struct text *out, const char *label, struct text phrase)
+{
+    if (phrase.length == 0 && !phrase.failed)
+        return;
+    start_label(out, label);
+    page_phrase(out, LABEL, &phrase);
+}
+
+static void add_title(struct text *out, const struct card_row *row)
+{
+    struct text title = TEXT_EMPTY, places = card_row_places(row);
+    text_addf(&title, "%s%s%s [%s]", card_row_title(row), places.length > 0 ? ": " : "",
+              text_string(&places), row->items->now->rule);
+    text_add(out, "[ ] ");
+    page_phrase(out, TICK, &title);
+    text_free(&places);
+}
+
+/* The figure and, beside it, what is planned. */
+static void add_hit(struct text *out, const struct card_row *row)
+{
+    struct text hit = card_row_hit(row), plan = card_row_plan(row);
+    if (hit.length == 0)
+        text_add(&hit, "as it says");
+    if (plan.length > 0)
+        text_addf(&hit, " (planned: %s)", text_string(&plan));
+    text_free(&plan);
+    struct text cites = card_row_cites(row);
+    if (cites.length > 0)
+        text_addf(&hit, " - %s", text_string(&cites));
+    text_free(&cites);
+    add_phrase(out, "to hit", hit);
+}
+
+static void add_room(struct text *out, const struct card_row *row)
+{
+    struct text room = TEXT_EMPTY;
+    if (row->items->measured) {
+        value_add(&room, &row->items->now->found);
+    } else if (row->to_write && row->count > CARD_PLACES_MOST) {
+        text_addf(&room, "all %zu: %s", row->count, LINE);
+    } else if (row->to_write) {
+        for (size_t i = 0; i < row->count; i++) {
+            const char *where = row->items[i].now->where;
+            text_addf(&room, "%s%s%s%s", i > 0 ? "  " : "", where == NULL ? "" : where,
+                      where == NULL ? "" : " ", LINE);
+        }
+    }
+    add_phrase(out, "measured", room);
+}
+
+static void add_bad(struct text *out, const struct finding *finding)
+{
+    if (finding == NULL)
+        return;
+    start_label(out, page_outcome(finding->outcome));
+    wrap_add(out, LABEL, finding->says);
+    if (finding->mend != NULL) {
+        start_label(out, "mend");
+        wrap_add(out, LABEL, finding->mend);
+    }
+}
+
+static void add_row(struct text *out, const struct card_row *row)
+{
+    add_title(out, row);
+    add_hit(out, row);
+    add_room(out, row);
+    add_bad(out, row->failed);
+    add_bad(out, row->broken);
+}
+
+static void add_section(const struct card *card, const struct card_section *section,
+                        struct text *out)
+{
+    text_add(out, "\n-- ");
+    wrap_add(out, 3, section->title);
+    for (size_t i = 0; i < section->count;) {
+        const struct card_row row = card_row(card, section, i);
+        add_row(out, &row);
+        i += row.count;
+    }
+}
+
+static void add_question(void *data, size_t number, const char *says)
+{
+    struct text *out = data, line = TEXT_EMPTY;
+    if (number == 1)
+        text_add(out, "\n-- Questions still open\n");
+    text_addf(&line, "%s %s", says, LINE);
+    text_addf(out, "%2zu. ", number);
+    page_phrase(out, TICK, &line);
+}
+
+static void add_safety(struct text *out, const struct result *result)
+{
+    if (result->safety_count > 0)
+        text_add(out, "\n-- At this stage, take care\n");
+    for (size_t i = 0; i < result->safety_count; i++) {
+        const struct safety *safety = &result->safety[i];
+        struct text care = TEXT_EMPTY;
+        text_addf(&care, "%s [", safety->says);
+        cite_add(&care, &safety->cite);
+        text_addf(&care, ", %s]", safety->cite.status == NULL ? "" : safety->cite.status);
+        text_add(out, "  * ");
+        page_phrase(out, TICK, &care);
+    }
+}
+
+void report_card_text(const struct card *card, struct text *out)
+{
+    const struct result *result = &card->now;
+    text_addf(out, "%s - Eavemark " EAVEMARK_VERSION ", pre-check of a reroof\n\n",
+              card_title(card->stage));
+    page_heading(out, result);
+    for (size_t i = 0; i < result->about_count; i++) {
+        text_addf(out, "%-*.*s", PAGE_HEAD, PAGE_HEAD - 1, result->about[i].label);
+        wrap_add(out, PAGE_HEAD, result->about[i].says);
+    }
+    for (size_t i = 0; i < card->section_count; i++)
+        add_section(card, &card->sections[i], out);
+    card_questions(card, add_question, out);
+    add_safety(out, result);
+    text_add(out, "\nLooked over by ________________________   Date ______________\n\n");
+    wrap_add(out, 0, result->caution == NULL ? "" : result->caution);
+    text_addf(out, "\nRules and figures used: %.*s\n", PRINT_SHOWN, result->fingerprint);
+}

@@ -1,0 +1,13 @@
+/* county_report.h - the first files of a new county, as text. */
+#ifndef EAVEMARK_REPORT_COUNTY_REPORT_H
+#define EAVEMARK_REPORT_COUNTY_REPORT_H
+
+#include "base/text.h"
+#include "check/county.h"
+
+/* A profile that changes nothing yet and shows, in comments, how it is done;
+ * and a file for its cases. Both set out->failed when out of memory. */
+void county_profile_text(const struct county_start *start, struct text *out);
+void county_cases_text(const struct county_start *start, struct text *out);
+
+#endif

@@ -1,0 +1,431 @@
+#include "report/explain.h"
+
+#include "base/date.h"
+#include "include/eavemark.h"
+#include "job/spot.h"
+#include "report/grid.h"
+#include "report/page.h"
+#include "report/value.h"
+#include "report/wrap.h"
+
+#include <string.h>
+
+enum { NARROWEST_CELL = 9 };
+
+static void add_section(struct text *out, const char *title)
+{
+    text_addf(out, "\n-- %s\n\n", title);
+}
+
+static bool same_text(const char *a, const char *b)
+{
+    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
+}
+
+/* Places that could not be looked at: silence would hide what they change. */
+static void add_skipped(const struct explanation *x, struct text *out)
+{
+    struct text line = TEXT_EMPTY;
+    if (x->places.skipped.count == 0)
+        return;
+    text_add(&line, "Not looked at, because they do not load or have no edition on that day: ");
+    for (size_t i = 0; i < x->places.skipped.count; i++)
+        text_addf(&line, "%s%s", i > 0 ? ", " : "", x->places.skipped.items[i]);
+    text_add(out, "\n");
+    page_phrase(out, 0, &line);
+}
+
+/* The list of all rules ------------------------------------------------------- */
+
+static size_t topic_length(const char *rule)
+{
+    return strcspn(rule, ".");
+}
+
+static void add_list(const struct explanation *x, struct text *out)
+{
+    const char *topic = "";
+    text_addf(out, "%zu rules. eavemark explain RULE says more of one.\n", x->rule_count);
+    for (size_t i = 0; i < x->rule_count; i++) {
+        const struct listed_rule *rule = &x->rules[i];
+        const size_t length = topic_length(rule->id);
+        struct text line = TEXT_EMPTY;
+        if (topic_length(topic) != length || strncmp(topic, rule->id, length) != 0)
+            text_addf(out, "\n%.*s\n", (int)length, rule->id);
+        topic = rule->id;
+        text_addf(&line, "%s", rule->title);
+        if (rule->place != NULL)
+            text_addf(&line, " (only in %s)", rule->place);
+        text_addf(out, "  %-30s ", rule->id);
+        page_phrase(out, 33, &line);
+    }
+}
+
+/* The rule in words ----------------------------------------------------------- */
+
+static void add_per(const struct rule *rule, struct text *out)
+{
+    struct text per = TEXT_EMPTY;
+    if (rule->per_depth == 0)
+        text_add(&per, "once for the whole job");
+    else
+        text_addf(&per, "once for each of %s", rule->per[rule->per_depth - 1]->path);
+    text_addf(out, "%-*s", PAGE_HEAD, "Judges");
+    page_phrase(out, PAGE_HEAD, &per);
+}
+
+static void add_rule(const struct explanation *x, struct text *out)
+{
+    const struct rule *rule = x->rule;
+    struct text title = TEXT_EMPTY, from = TEXT_EMPTY;
+    text_addf(&title, "%s: %s", rule->id, rule->title);
+    page_phrase(out, 0, &title);
+    text_add(out, "\n");
+    page_head(out, "Stage", stage_word(rule->stage));
+    add_per(rule, out);
+    page_head(out, "Mend", rule->mend != NULL ? rule->mend : "worded by the rule for each job");
+    page_head(out, "Caution", rule->caution);
+    text_addf(&from, "%s, line %d%s%s", rule->file, rule->line,
+              x->only_in == NULL ? "" : "; not a rule everywhere: shown as it stands in ",
+              x->only_in == NULL ? "" : x->only_in);
+    text_addf(out, "%-*s", PAGE_HEAD, "Written");
+    page_phrase(out, PAGE_HEAD, &from);
+}
+
+/* Figures --------------------------------------------------------------------- */
+
+static const char *column_head(const struct profile *profile)
+{
+    return profile->model ? profile->edition : profile->title;
+}
+
+/* The figure in the first place that has it: they share sense and unit. */
+static const struct figure *some_figure(const struct explanation *x, const char *name)
+{
+    const struct figure *figure = NULL;
+    for (size_t i = 0; figure == NULL && i < x->column_count; i++)
+        figure = profile_figure(x->columns[i], name);
+    for (size_t i = 0; figure == NULL && i < x->places.count; i++)
+        figure = profile_figure(x->places.items[i].profile, name);
+    return figure;
+}
+
+static const char *kept(struct arena *arena, struct text *text)
+{
+    const char *copy = text->failed ? NULL : arena_copy(arena, text_string(text));
+    if (text->failed)
+        arena->failed = true;
+    text_free(text);
+    return copy == NULL ? "" : copy;
+}
+
+static const char *cell_of(struct arena *arena, const struct profile *profile, const char *name)
+{
+    const struct figure *figure = profile_figure(profile, name);
+    struct text cell = TEXT_EMPTY;
+    if (figure == NULL)
+        return NULL;
+    value_add(&cell, &figure->value);
+    if (figure->moved)
+        text_add(&cell, " *");
+    return kept(arena, &cell);
+}
+
+static void add_table(const struct explanation *x, struct text *out)
+{
+    struct arena arena = {0};
+    const size_t rows = x->figures.count, columns = x->column_count;
+    const char **heads = arena_array(&arena, columns + 1, sizeof(*heads));
+    const char **cells = arena_array(&arena, rows * columns + 1, sizeof(*cells));
+    bool moved = false;
+    for (size_t c = 0; heads != NULL && cells != NULL && c < columns; c++) {
+        heads[c] = column_head(x->columns[c]);
+        for (size_t r = 0; r < rows; r++) {
+            const struct figure *figure = profile_figure(x->columns[c], x->figures.items[r]);
+            cells[r * columns + c] = cell_of(&arena, x->columns[c], x->figures.items[r]);
+            moved = moved || (figure != NULL && figure->moved);
+        }
+    }
+    const struct grid grid = {heads, columns, x->figures.items, cells, rows, NARROWEST_CELL};
+    if (!arena.failed)
+        grid_add(out, &grid);
+    if (moved)
+        text_add(out, "\n  * moved away from the code the place follows\n");
+    out->failed = out->failed || arena.failed;
+    arena_free(&arena);
+}
+
+static bool same_standing(const struct figure *a, const struct figure *b)
+{
+    return same_text(a->cite.section, b->cite.section) && same_text(a->cite.status, b->cite.status)
+        && same_text(a->cite.source, b->cite.source) && same_text(a->disputed, b->disputed);
+}
+
+/* Said already, of an earlier column. */
+static bool said_before(const struct explanation *x, const char *name, size_t column)
+{
+    const struct figure *figure = profile_figure(x->columns[column], name);
+    for (size_t i = 0; i < column; i++) {
+        const struct figure *other = profile_figure(x->columns[i], name);
+        if (other != NULL && same_standing(other, figure))
+            return true;
+    }
+    return false;
+}
+
+/* "IRC 2018, IRC 2021: R905.2.2; read in a public source: ..." */
+static void add_cite(const struct explanation *x, const char *name, size_t column, struct text *out)
+{
+    const struct figure *figure = profile_figure(x->columns[column], name);
+    struct text line = TEXT_EMPTY;
+    if (figure == NULL || said_before(x, name, column))
+        return;
+    text_add(&line, column_head(x->columns[column]));
+    for (size_t i = column + 1; i < x->column_count; i++) {
+        const struct figure *other = profile_figure(x->columns[i], name);
+        if (other != NULL && same_standing(other, figure))
+            text_addf(&line, ", %s", column_head(x->columns[i]));
+    }
+    text_add(&line, ": ");
+    if (x->columns[column]->model)
+        text_add(&line, figure->cite.section);
+    else
+        cite_add(&line, &figure->cite);
+    text_add(&line, "; ");
+    cite_add_status(&line, &figure->cite);
+    if (figure->disputed != NULL)
+        text_addf(&line, "; sources disagree: %s", figure->disputed);
+    text_add(out, "    ");
+    page_phrase(out, 6, &line);
+}
+
+/* "moved by Tamarack County to 1 layer (Tamarack County Code 15.04.020)" */
+static void add_move(const struct standing *standing, const struct figure *figure, struct text *out)
+{
+    struct text line = TEXT_EMPTY;
+    const struct profile *profile = standing->profile;
+    const bool own = same_text(figure->amended.by, profile->title);
+    if (own)
+        text_addf(&line, "moved by %s to ", profile->title);
+    else
+        text_addf(&line, "in %s, by %s, ", profile->title, figure->amended.by);
+    value_add(&line, &figure->value);
+    text_add(&line, " (");
+    cite_add(&line, &figure->cite);
+    text_addf(&line, "%s)", profile->invented ? "; invented place" : "");
+    text_add(out, "    ");
+    page_phrase(out, 6, &line);
+}
+
+static void add_moves(const struct explanation *x, const char *name, struct text *out)
+{
+    for (size_t i = 0; i < x->places.count; i++) {
+        const struct figure *figure = profile_figure(x->places.items[i].profile, name);
+        if (figure != NULL && figure->moved)
+            add_move(&x->places.items[i], figure, out);
+        else if (figure != NULL && x->column_count > 0
+                 && profile_figure(x->columns[0], name) == NULL
+                 && !x->places.items[i].profile->model) {
+            /* A figure that no model gives: the place's own. */
+            struct text line = TEXT_EMPTY;
+            text_addf(&line, "given by %s: ", x->places.items[i].profile->title);
+            value_add(&line, &figure->value);
+            text_add(&line, " (");
+            cite_add(&line, &figure->cite);
+            text_add(&line, ")");
+            text_add(out, "    ");
+            page_phrase(out, 6, &line);
+        }
+    }
+}
+
+/* Which way a figure binds. */
+static const char *sense_words(const char *sense)
+{
+    static const char *const WORDS[][2] = {
+        {"at_least", "found must be at least this"}, {"at_most", "found must be at most this"},
+        {"equals", "found must be this"},            {"one_of", "found must be one of these"},
+        {"none_of", "found must be none of these"},  {"from", "decides from this on"},
+        {"over", "decides over this"},               {"under", "decides under this"},
+    };
+    for (size_t i = 0; i < sizeof(WORDS) / sizeof(WORDS[0]); i++)
+        if (strcmp(WORDS[i][0], sense) == 0)
+            return WORDS[i][1];
+    return sense;
+}
+
+static void add_figure_words(const struct explanation *x, const char *name, struct text *out)
+{
+    const struct figure *figure = some_figure(x, name);
+    struct text line = TEXT_EMPTY;
+    if (figure == NULL)
+        return;
+    text_addf(&line, "%s (%s%s%s)", name, sense_words(figure->sense),
+              figure->value.unit == NULL ? "" : ", in ",
+              figure->value.unit == NULL ? "" : figure->value.unit);
+    text_add(out, "  ");
+    page_phrase(out, 4, &line);
+    for (size_t i = 0; i < x->column_count; i++)
+        add_cite(x, name, i, out);
+    add_moves(x, name, out);
+}
+
+static void add_drops(const struct explanation *x, struct text *out)
+{
+    for (size_t i = 0; x->rule != NULL && i < x->places.count; i++) {
+        const struct profile *profile = x->places.items[i].profile;
+        for (size_t j = 0; j < profile->drop_count; j++) {
+            struct text line = TEXT_EMPTY;
+            if (strcmp(profile->drops[j].rule, x->rule->id) != 0)
+                continue;
+            text_addf(&line, "The rule is dropped in %s: %s.", profile->title,
+                      profile->drops[j].reason);
+            text_add(out, "  ");
+            page_phrase(out, 4, &line);
+        }
+    }
+}
+
+static void add_figures(const struct explanation *x, struct text *out)
+{
+    if (x->rule != NULL)
+        add_section(out, "the figures it asks for");
+    if (x->figures.count == 0)
+        text_add(out, "  None is known.\n");
+    else
+        add_table(x, out);
+    add_section(out, "where they are written, and who moves them");
+    for (size_t i = 0; i < x->figures.count; i++)
+        add_figure_words(x, x->figures.items[i], out);
+    add_drops(x, out);
+}
+
+/* Facts ------------------------------------------------------------------------ */
+
+static void add_fields(const struct explanation *x, struct text *out)
+{
+    add_section(out, "the facts it reads");
+    for (size_t i = 0; i < x->field_count; i++) {
+        text_addf(out, "  %s\n    ", x->fields[i]->path);
+        wrap_add(out, 4, x->fields[i]->ask);
+    }
+    struct text learnt = TEXT_EMPTY;
+    if (x->case_count == 0)
+        text_add(&learnt, "No case judges this rule: figures and facts are only those that the "
+                          "base jobs bring up, and may be more.");
+    else
+        text_addf(&learnt, "Figures and facts are those seen in %zu case%s of this rule and in the "
+                  "base jobs.", x->case_count, x->case_count == 1 ? "" : "s");
+    if (x->cases_broken)
+        text_add(&learnt, " Not all cases could be read, so there may be more.");
+    text_add(out, "\n");
+    page_phrase(out, 0, &learnt);
+}
+
+/* How a job was judged ---------------------------------------------------------- */
+
+static void add_facts_read(const struct explanation *x, const struct finding *finding,
+                           struct text *out)
+{
+    for (size_t i = 0; i < finding->read_count; i++) {
+        const struct field *field = spot_field(&x->law->book->fields, finding->reads[i]);
+        struct text line = TEXT_EMPTY;
+        text_addf(&line, "%s = ", finding->reads[i]);
+        spot_add_value(&line, spot_find(x->job, finding->reads[i]), field);
+        page_labelled_phrase(out, i == 0 ? "1 facts" : "", &line);
+    }
+    if (finding->read_count == 0)
+        page_labelled(out, "1 facts", "none read");
+}
+
+static void add_figures_asked(const struct finding *finding, struct text *out)
+{
+    for (size_t i = 0; i < finding->figure_count; i++) {
+        const struct figure *figure = finding->figures[i];
+        struct text line = TEXT_EMPTY;
+        text_addf(&line, "%s = ", figure->name);
+        value_add(&line, &figure->value);
+        text_add(&line, " (");
+        cite_add(&line, &figure->cite);
+        text_addf(&line, ", %s", figure->cite.status);
+        if (figure->moved) {
+            text_addf(&line, "; %s moved it from ", figure->amended.by);
+            value_add(&line, &figure->amended.from);
+        }
+        text_add(&line, ")");
+        page_labelled_phrase(out, i == 0 ? "2 figures" : "", &line);
+    }
+    if (finding->figure_count == 0)
+        page_labelled(out, "2 figures", "none asked for");
+}
+
+static void add_comparison(const struct finding *finding, struct text *out)
+{
+    struct text line = TEXT_EMPTY;
+    if (!finding->compared) {
+        text_add(&line, "not come to");
+    } else {
+        text_add(&line, "found ");
+        value_add(&line, &finding->found);
+        text_add(&line, ", demanded ");
+        value_add_demand(&line, finding->sense, &finding->required);
+    }
+    page_labelled_phrase(out, "4 compared", &line);
+}
+
+static void add_steps(const struct explanation *x, const struct finding *finding, struct text *out)
+{
+    struct text outcome = TEXT_EMPTY;
+    text_add(out, "\n");
+    if (finding->where != NULL) {
+        text_add(out, "  ");
+        wrap_add(out, 2, finding->where);
+    }
+    add_facts_read(x, finding, out);
+    add_figures_asked(finding, out);
+    for (size_t i = 0; i < finding->work_count; i++)
+        page_labelled(out, i == 0 ? "3 arithmetic" : "", finding->work[i]);
+    if (finding->work_count == 0)
+        page_labelled(out, "3 arithmetic", "none needed");
+    add_comparison(finding, out);
+    text_addf(&outcome, "%s. %s", page_outcome(finding->outcome), finding->says);
+    page_labelled_phrase(out, "5 outcome", &outcome);
+    page_labelled(out, "mend", finding->mend);
+}
+
+static void add_judged(const struct explanation *x, struct text *out)
+{
+    size_t count = 0;
+    add_section(out, "how this job is judged by it");
+    page_heading(out, &x->checked.result);
+    for (size_t i = 0; i < x->checked.result.finding_count; i++) {
+        if (strcmp(x->checked.result.findings[i].rule, x->rule->id) != 0)
+            continue;
+        add_steps(x, &x->checked.result.findings[i], out);
+        count++;
+    }
+    if (count == 0)
+        text_add(out, "\n  It is not: the rule is no rule of that place, or of another stage.\n");
+    text_add(out, "\n");
+    wrap_add(out, 0, x->checked.result.caution);
+}
+
+void report_explain_text(const struct explanation *x, struct text *out)
+{
+    if (x->rules != NULL) {
+        add_list(x, out);
+        add_skipped(x, out);
+        return;
+    }
+    if (x->rule != NULL)
+        add_rule(x, out);
+    else
+        text_addf(out, "%s: a figure\n\n", x->figures.items[0]);
+    add_figures(x, out);
+    add_skipped(x, out);
+    if (x->rule == NULL)
+        return;
+    add_fields(x, out);
+    if (x->job != NULL)
+        add_judged(x, out);
+}

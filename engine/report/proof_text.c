@@ -1,0 +1,156 @@
+/* proof_text.c - a proof for people. */
+#include "report/proof_report.h"
+
+#include "base/date.h"
+#include "report/value.h"
+#include "report/wrap.h"
+
+enum { HANG = 12 };
+
+/* A word of at most ten letters, then the sentence, wrapped beside it. */
+static void add_item(struct text *out, const char *word, const struct text *words)
+{
+    text_addf(out, "  %-10s", word);
+    wrap_add(out, HANG, text_string(words));
+    out->failed = out->failed || words->failed;
+}
+
+static void add_figure(struct text *words, const struct difference *d)
+{
+    text_addf(words, "%s: ", d->name);
+    if (d->from.kind != VALUE_NONE) {
+        text_add(words, "was ");
+        value_add_demand(words, d->sense, &d->from);
+        text_add(words, ", now ");
+    }
+    value_add_demand(words, d->sense, &d->to);
+    text_add(words, " (");
+    cite_add(words, d->cite);
+    text_add(words, ")");
+}
+
+static void add_difference(struct text *out, const struct difference *d)
+{
+    struct text words = TEXT_EMPTY;
+    if (d->of == DIFFERENCE_FIGURE)
+        add_figure(&words, d);
+    else
+        text_addf(&words, "%s %s: %s", d->of == DIFFERENCE_RULE ? "rule" : "field", d->name,
+                  d->says == NULL ? "" : d->says);
+    add_item(out, difference_word(d->kind), &words);
+    text_free(&words);
+    if (d->caution == NULL)
+        return;
+    text_addf(&words, "Caution: %s.", d->caution);
+    add_item(out, "", &words);
+    text_free(&words);
+}
+
+static void add_remark(struct text *out, const struct remark *r)
+{
+    struct text words = TEXT_EMPTY;
+    if (r->file != NULL)
+        text_addf(&words, "%s:", r->file);
+    if (r->file != NULL && r->line > 0)
+        text_addf(&words, "%d:", r->line);
+    text_addf(&words, " %s", r->says);
+    add_item(out, r->error ? "error" : "warning", &words);
+    text_free(&words);
+}
+
+/* "From 2024-01-01 to 2026-07-01, beside IRC 2021:" */
+static void add_heading(struct text *out, const struct proof_block *block)
+{
+    char from[16], to[16];
+    struct text words = TEXT_EMPTY;
+    if (block->block == NULL)
+        return;
+    if (block->from != 0) {
+        date_write(block->from, from);
+        text_addf(&words, "From %s", from);
+    } else {
+        text_add(&words, "From the beginning");
+    }
+    if (block->to != 0) {
+        date_write(block->to, to);
+        text_addf(&words, " up to %s", to);
+    }
+    if (block->follows != NULL)
+        text_addf(&words, ", beside %s", block->follows);
+    text_add(&words, ":");
+    text_add(out, "\n");
+    wrap_add(out, 0, text_string(&words));
+    text_free(&words);
+}
+
+static void add_title(struct text *out, const struct place_proof *place)
+{
+    struct text words = TEXT_EMPTY;
+    text_addf(&words, "%s (%s%s)", place->title, place->id, place->invented ? ", invented" : "");
+    wrap_add(out, 0, text_string(&words));
+    text_free(&words);
+}
+
+static void add_place(struct text *out, const struct place_proof *place)
+{
+    add_title(out, place);
+    for (const struct proof_block *b = place->blocks; b != NULL; b = b->next) {
+        add_heading(out, b);
+        for (const struct difference *d = b->differences; d != NULL; d = d->next)
+            add_difference(out, d);
+        if (b->law != NULL && b->follows != NULL && b->differences == NULL)
+            text_add(out, "  no difference\n");
+        for (const struct remark *r = b->remarks; r != NULL; r = r->next)
+            add_remark(out, r);
+    }
+    text_add(out, "\n");
+}
+
+/* Among all places only errors are told in full. */
+static void add_summary(struct text *out, const struct place_proof *place)
+{
+    size_t counts[DIFFERENCE_KIND_COUNT] = {0}, editions = 0;
+    struct text words = TEXT_EMPTY;
+    add_title(out, place);
+    for (const struct proof_block *b = place->blocks; b != NULL; b = b->next) {
+        editions += b->law != NULL;
+        for (const struct difference *d = b->differences; d != NULL; d = d->next)
+            counts[d->kind]++;
+    }
+    text_addf(&words, "%zu edition%s", editions, editions == 1 ? "" : "s");
+    for (int i = 0; i < DIFFERENCE_KIND_COUNT; i++)
+        if (counts[i] > 0)
+            text_addf(&words, ", %zu %s", counts[i], difference_word((enum difference_kind)i));
+    if (place->warnings > 0)
+        text_addf(&words, "; %zu warning%s", place->warnings, place->warnings == 1 ? "" : "s");
+    text_add(out, "  ");
+    wrap_add(out, 2, text_string(&words));
+    text_free(&words);
+    for (const struct proof_block *b = place->blocks; b != NULL; b = b->next)
+        for (const struct remark *r = b->remarks; r != NULL; r = r->next)
+            if (r->error)
+                add_remark(out, r);
+}
+
+void report_proof_text(const struct proof *proof, struct text *out)
+{
+    size_t errors = 0, warnings = 0;
+    const bool one = proof->places != NULL && proof->places->next == NULL;
+    for (const struct place_proof *place = proof->places; place != NULL; place = place->next) {
+        if (one)
+            add_place(out, place);
+        else
+            add_summary(out, place);
+        errors += place->errors;
+        warnings += place->warnings;
+    }
+    if (proof->places != NULL && !one)
+        text_add(out, "\n");
+    text_add(out, text_string(&proof->lines));
+    if (proof->of_places)
+        text_addf(out, "%zu error%s, %zu warning%s\n", errors, errors == 1 ? "" : "s", warnings,
+                  warnings == 1 ? "" : "s");
+    text_addf(out, "%zu rules judged by cases\n%zu passed, %zu failed\n", proof->cases.rules,
+              proof->cases.held, proof->cases.failed);
+    out->failed = out->failed || proof->lines.failed;
+}

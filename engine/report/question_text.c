@@ -1,0 +1,186 @@
+#include "report/question.h"
+
+#include "base/number.h"
+#include "job/spot.h"
+#include "report/page.h"
+#include "report/value.h"
+#include "report/wrap.h"
+
+#include <string.h>
+
+enum { HANG = 4 };
+
+/* The part of the job: the topmost group, or NULL for what is in none. */
+static const struct field *part_of(const struct field *field)
+{
+    const struct field *at = field;
+    while (at->parent != NULL && at->parent->parent != NULL)
+        at = at->parent;
+    return at->type == FIELD_GROUP || at->type == FIELD_LIST ? at : NULL;
+}
+
+static void add_numbered(struct text *out, const char *const *items, size_t count)
+{
+    for (size_t i = 0; i < count; i++)
+        text_addf(out, "%s%zu %s", i == 0 ? "" : ";  ", i + 1, items[i]);
+}
+
+/* "0 to 6 layers", "in feet" ...: what a figure may be. */
+static void add_range(struct text *out, const struct field *field, const char *unit)
+{
+    char least[96], most[96];
+    number_write_unit(field->least, unit, least);
+    number_write_unit(field->most, unit, most);
+    if (field->has_least && field->has_most)
+        text_addf(out, "%s to %s", least, most);
+    else if (field->has_least)
+        text_addf(out, "at least %s", least);
+    else if (field->has_most)
+        text_addf(out, "at most %s", most);
+    else if (unit != NULL)
+        text_addf(out, "in %s", unit);
+}
+
+static bool is_length(const struct field *field)
+{
+    return field->unit != NULL
+        && (strcmp(field->unit, "ft") == 0 || strcmp(field->unit, "in") == 0);
+}
+
+static void add_figure(struct text *out, const struct field *field)
+{
+    text_add(out, field->type == FIELD_INTEGER ? "a whole number" : "a number");
+    if (field->type == FIELD_NUMBERS)
+        text_add(out, " or several, with commas");
+    struct text range = TEXT_EMPTY;
+    add_range(&range, field, field->unit);
+    if (range.length > 0)
+        text_addf(out, ", %s", text_string(&range));
+    if (is_length(field))
+        text_addf(out, "; %s", strcmp(field->unit, "ft") == 0 ? "12'6\" will do" : "1 1/4 will do");
+    out->failed |= range.failed;
+    text_free(&range);
+}
+
+static void add_expected(struct text *out, const struct question *question)
+{
+    const struct field *field = question->field;
+    switch (field->type) {
+    case FIELD_YES_NO:
+        text_add(out, "y or n");
+        break;
+    case FIELD_CHOICE:
+        add_numbered(out, field->choices, field->choice_count);
+        break;
+    case FIELD_CHOICES:
+        text_add(out, "any, with commas:  ");
+        add_numbered(out, field->choices, field->choice_count);
+        break;
+    case FIELD_SLOPE:
+        text_add(out, "such as 5:12, 5/12 or 22.6 deg; ");
+        add_range(out, field, "rise_in_12");
+        break;
+    case FIELD_DATE:
+        text_add(out, "a day such as 2026-03-31");
+        break;
+    case FIELD_NUMBER:
+    case FIELD_INTEGER:
+    case FIELD_NUMBERS:
+        add_figure(out, field);
+        break;
+    case FIELD_LIST:
+        text_add(out, "how many are there? ");
+        add_range(out, field, "count");
+        break;
+    case FIELD_TEXT:
+    case FIELD_REFERENCE:
+        add_numbered(out, question->names, question->name_count);
+        if (question->name_count == 0)
+            text_add(out, "a few words");
+        break;
+    case FIELD_GROUP:
+        break;
+    }
+}
+
+static void add_same(struct text *out, const struct question *question)
+{
+    if (question->same == NULL)
+        return;
+    text_add(out, ";  = for ");
+    spot_add_value(out, question->same, question->field);
+    if (question->same_where != NULL)
+        text_addf(out, ", as %s", question->same_where);
+}
+
+void report_question(const struct question *question, bool heading, struct text *out)
+{
+    struct text words = TEXT_EMPTY, expected = TEXT_EMPTY;
+    const struct field *part = part_of(question->field);
+    if (heading && part != NULL && part->ask != NULL) {
+        text_add(out, "\n-- ");
+        wrap_add(out, 3, part->ask);
+    }
+    text_add(out, "\n");
+    if (question->where != NULL)
+        text_addf(&words, "%s: ", question->where);
+    text_add(&words, question->field->ask == NULL ? question->field->name : question->field->ask);
+    page_phrase(out, 0, &words);
+    add_expected(&expected, question);
+    add_same(&expected, question);
+    text_addf(out, "%*s", HANG, "");
+    page_phrase(out, HANG, &expected);
+}
+
+/* One finding's rule; not when the one before it is of the same rule. */
+static void add_waiting(struct text *out, const struct finding *finding)
+{
+    struct text line = TEXT_EMPTY;
+    text_addf(&line, "%s [%s]", finding->title, finding->rule);
+    for (size_t i = 0; i < finding->cite_count && i < 2; i++) {
+        text_add(&line, i == 0 ? ": " : "; ");
+        cite_add(&line, &finding->cites[i]);
+    }
+    text_addf(out, "%*s", HANG, "");
+    page_phrase(out, HANG, &line);
+    if (finding->caution == NULL)
+        return;
+    text_addf(out, "%*s", HANG + 2, "");
+    wrap_add(out, HANG + 2, finding->caution);
+}
+
+void report_question_help(const struct question *question, struct text *out)
+{
+    struct text line = TEXT_EMPTY;
+    text_addf(&line, "This is %s in the job, a %s known at the %s stage.", question->pointer,
+              field_type_said(question->field->type), question->field->stage);
+    page_phrase(out, 0, &line);
+    if (question->waiting_count > 0)
+        text_add(out, "Needed by:\n");
+    else
+        text_add(out, question->field->required
+                     ? "Every job says it: it decides which rules there are.\n"
+                     : "It names what other questions are about.\n");
+    for (size_t i = 0; i < question->waiting_count; i++)
+        if (i == 0 || strcmp(question->waiting[i - 1]->rule, question->waiting[i]->rule) != 0)
+            add_waiting(out, question->waiting[i]);
+    text_add(out, "Enter alone: not known yet. back: the answer before. stop: write the job.\n");
+}
+
+void report_questions_text(const struct questions *questions, struct text *out)
+{
+    const struct field *part = NULL;
+    for (size_t i = 0; i < questions->count; i++) {
+        const struct field *own = part_of(questions->items[i].field);
+        report_question(&questions->items[i], own != part, out);
+        part = own;
+    }
+    struct text line = TEXT_EMPTY;
+    if (questions->count == 0)
+        text_add(&line, "No question is open.");
+    else
+        text_addf(&line, "%zu question%s open; more may follow from the answers.",
+                  questions->count, questions->count == 1 ? " is" : "s are");
+    text_add(out, questions->count == 0 ? "" : "\n");
+    page_phrase(out, 0, &line);
+}

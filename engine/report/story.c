@@ -1,0 +1,73 @@
+#include "report/story.h"
+
+#include <string.h>
+
+bool story_same_text(const char *a, const char *b)
+{
+    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
+}
+
+/* Several figures may stand in one section; it is named once. with_source:
+ * sections read in different sources count as different. */
+bool story_cited_before(const struct finding *finding, size_t index, bool with_source)
+{
+    const struct cite *cite = &finding->cites[index];
+    for (const struct cite *old = finding->cites; old < cite; old++)
+        if (story_same_text(old->code, cite->code) && story_same_text(old->section, cite->section)
+            && story_same_text(old->status, cite->status)
+            && (!with_source || story_same_text(old->source, cite->source)))
+            return true;
+    return false;
+}
+
+/* Nothing to mend: said in brief, the rule's sentence, which names what was
+ * found and demanded, and where that is written. */
+bool story_is_brief(const struct finding *finding)
+{
+    return finding->outcome == OUTCOME_PASS
+        || (finding->outcome == OUTCOME_WARN && finding->mend == NULL);
+}
+
+static bool same_lines(const char *const *a, size_t a_count, const char *const *b, size_t b_count)
+{
+    if (a_count != b_count)
+        return false;
+    for (size_t i = 0; i < a_count; i++)
+        if (!story_same_text(a[i], b[i]))
+            return false;
+    return true;
+}
+
+/* Two places of one rule of which there is nothing different to say. */
+static bool same_story(const struct finding *a, const struct finding *b)
+{
+    return a->outcome == b->outcome && story_same_text(a->rule, b->rule)
+        && story_same_text(a->says, b->says) && story_same_text(a->mend, b->mend)
+        && same_lines(a->work, a->work_count, b->work, b->work_count);
+}
+
+/* How many findings from this one on tell the same story. */
+size_t story_length(const struct result *result, size_t start)
+{
+    size_t count = 1;
+    while (start + count < result->finding_count
+           && same_story(&result->findings[start], &result->findings[start + count]))
+        count++;
+    return count;
+}
+
+/* True when an earlier open finding asks the same. */
+bool story_asked_before(const struct result *result, size_t index)
+{
+    for (size_t i = 0; i < index; i++)
+        if (result->findings[i].outcome == OUTCOME_OPEN
+            && story_same_text(result->findings[i].says, result->findings[index].says))
+            return true;
+    return false;
+}
+
+/* Says nothing about this job, and would say nothing under the model either. */
+bool story_is_idle(const struct finding *finding)
+{
+    return finding->outcome == OUTCOME_NOT_APPLICABLE && finding->amended == NULL;
+}
