@@ -1,0 +1,39 @@
+-- Dunmarrow County, invented: hail country in the invented state of Harrow. It
+-- adds a figure and rules of its own, for shingles that withstand hail, and has
+-- two editions: the day of application decides. The first takes either of the
+-- two better classes and asks for no wrapper at the final; the second asks for
+-- the best, for the wrapper, and for an ice barrier.
+
+jurisdiction "example/dunmarrow" {
+  title = "Dunmarrow County, Harrow",
+  invented = true,
+  follows = "model/irc-2018",
+  from = "2023-09-01",
+  to = "2026-03-01",
+  code = "Dunmarrow Hail Ordinance 2023",
+  rules = "dunmarrow.rules.lua",
+  figures = {
+    ["shingle.hail_classes"] = { { "class_3", "class_4" }, sense = "one_of", cite = "s. 4",
+      status = "invented", source = "Dunmarrow County, Harrow" },
+    ["shingle.hail_wrapper_required"] = { false, sense = "equals", cite = "s. 6",
+      status = "invented", source = "Dunmarrow County, Harrow" },
+  },
+}
+
+jurisdiction "example/dunmarrow" {
+  title = "Dunmarrow County, Harrow",
+  invented = true,
+  follows = "model/irc-2021",
+  from = "2026-03-01",
+  code = "Dunmarrow Hail Ordinance 2026",
+  rules = "dunmarrow.rules.lua",
+  figures = {
+    ["shingle.hail_classes"] = { { "class_4" }, sense = "one_of", cite = "s. 4",
+      status = "invented", source = "Dunmarrow County, Harrow" },
+    ["shingle.hail_wrapper_required"] = { true, sense = "equals", cite = "s. 6",
+      status = "invented", source = "Dunmarrow County, Harrow" },
+    ["ice_barrier.required"] = { true, cite = "s. 9" },
+    ["ice_barrier.unheated_exempt"] = { true, cite = "s. 9" },
+    ["layers.hail_bars_overlay"] = { true, cite = "s. 11" },
+  },
+}

@@ -1,0 +1,54 @@
+-- Alarms: the model code brings existing houses up to date when a permit is
+-- taken out, and lets work on the outside off, roofing named. A place that does
+-- not print that exemption says so, and says whether any permit counts or only
+-- work over a price. What is asked of alarms that are due is read in sheets of
+-- California departments, which print the same sections.
+
+local function off(cite)
+  return { false, sense = "equals", cite = cite, status = "memory",
+    source = "recalled: the model code has no such line" }
+end
+
+local function figure_of(value, unit, sense, cite, source)
+  return { value, unit = unit, sense = sense, cite = cite, status = "seen", source = source }
+end
+
+figures {
+  ["alarms.exterior_exempt"] = { true, sense = "equals", cite = "R314.2.2 exc. 1, R315.2.2 exc. 1",
+    status = "memory", source = "recalled" },
+  -- Without the exemption, any permit counts.
+  ["alarms.by_permit"] = { true, sense = "equals", cite = "R314.2.2", status = "seen",
+    source = "a California city's alarm sheet printing R314.2.2" },
+  ["alarms.co_by_permit"] = { true, sense = "equals", cite = "R315.2.2", status = "seen",
+    source = "a California city's alarm sheet printing R315.2.2" },
+  ["alarms.by_price"] = off "R314.2.2",
+  ["alarms.co_by_price"] = off "R315.2.2",
+  ["alarms.price_limit"] = figure_of(1000, "usd", "over", "R314.2.2",
+    "a California statute and alarm sheets: over 1,000"),
+  ["alarms.at_price_counts"] = { false, sense = "equals", cite = "R314.2.2", status = "seen",
+    source = "the same statute: over 1,000" },
+
+  ["alarms.smoke_places"] = figure_of({ "each_bedroom", "outside_bedrooms", "each_story" }, nil,
+    "one_of", "R314.3", "two California alarm sheets"),
+  ["alarms.co_sources"] = figure_of({ "fuel_appliance", "fireplace", "attached_garage" }, nil,
+    "one_of", "R315.2", "California county sheets on the 2013 wording"),
+  ["alarms.co_places"] = figure_of({ "outside_bedrooms", "each_story" }, nil, "one_of", "R315.3",
+    "a California retrofit sheet"),
+  ["alarms.listed_required"] = off "R314.1",
+  ["alarms.power_counts"] = off "R314.6",
+  ["alarms.powers"] = figure_of({ "wired", "sealed_battery" }, nil, "one_of", "R314.6",
+    "a California city's sheet: sealed ten-year batteries since 1 July 2014"),
+  ["alarms.clearances_count"] = off "R314.3",
+  ["alarms.bath_door_least"] = figure_of(36, "in", "at_least", "R314.3",
+    "a California city's sheet: 3 ft"),
+  ["alarms.register_least"] = figure_of(36, "in", "at_least", "R314.3",
+    "a California city's sheet: 36 in from registers and fan blades"),
+  ["alarms.proof_counts"] = off "R314.2.2",
+  ["alarms.proofs"] = figure_of({ "seen", "signed_form", "affidavit" }, nil, "one_of", "R314.2.2",
+    "California self-certification sheets for permits without a look inside"),
+  ["alarms.form_signers_count"] = off "R314.2.2",
+  ["alarms.form_signers"] = figure_of({ "owner", "contractor" }, nil, "one_of", "R314.2.2",
+    "a California sheet that both sign; another has owner and tenant"),
+  ["alarms.co_affidavit_required"] = off "R315.2.2",
+  ["alarms.gas_vents_count"] = off "R109.1.6",
+}

@@ -1,0 +1,20 @@
+-- Figures that the walk through the editions needed beside the topics'.
+
+figures {
+  -- Fasteners in moderate wind: in 2012 only.
+  ["underlayment.mid_wind_applies"] = { false, sense = "equals", cite = "Table R905.1.1(3)",
+    status = "parallel", source = "the building code's table of 2018" },
+  ["underlayment.mid_wind_over"] = { 110, unit = "mph", sense = "over",
+    cite = "R905.2.7.2 of 2012", status = "memory", source = "recalled, on the older scale" },
+  ["underlayment.lap_spacing_mid_most"] = { 36, unit = "in", sense = "at_most",
+    cite = "R905.2.7.2 of 2012", status = "memory", source = "recalled" },
+
+  -- What old adhered sheet may stay on a stripped deck, covered again.
+  ["underlayment.old_may_stay"] = { { "ice_barrier" }, sense = "one_of", cite = "R908.3 exc.",
+    status = "memory", source = "recalled; summary of the existing-building code of 2024" },
+  ["shingle.standards"] = { { "D3462" }, sense = "one_of", cite = "R905.2.4",
+    status = "memory", source = "recalled" },
+  -- Of what the list of 2021 names, modified and single-ply count as built-up here.
+  ["layers.coating_over"] = { { "spray_foam" }, sense = "one_of", cite = "R908.3.1 item 4",
+    status = "parallel", source = "a city code of the building code's wording of 2015" },
+}

@@ -1,0 +1,134 @@
+-- The model code's inspections (R109), as far as they are recalled: it names no
+-- visit for a reroof but the final; the deck and others come from local use of
+-- its "other inspections". So those are off until a place switches them on.
+
+local function off(cite)
+  return { false, sense = "equals", cite = cite, status = "memory",
+    source = "recalled: the model code has no such line" }
+end
+
+local function figure_of(value, unit, sense, cite, source)
+  return { value, unit = unit, sense = sense, cite = cite, status = "seen", source = source }
+end
+
+local function recalled(value, sense, cite)
+  return { value, sense = sense, cite = cite, status = "memory", source = "recalled" }
+end
+
+-- A visit always does; a place adds photographs, affidavits and the like.
+local function only_a_visit(cite)
+  return { { "visit" }, sense = "one_of", cite = cite, status = "seen",
+    source = "local handouts, nearly all of which ask for a visit" }
+end
+
+local BOTH = { "tear-off", "overlay" }
+
+-- What narrows a duty, off until a place prints it: it must not cast doubt on a
+-- duty that a place has switched on.
+local function unsaid(cite)
+  return { false, sense = "equals", cite = cite, status = "seen",
+    source = "local handouts, nearly all of which print no such limit" }
+end
+
+figures {
+  ["inspection.required.pre"] = off "R109.1.5",
+  ["inspection.required.deck"] = off "R109.1.5",
+  ["inspection.required.dry_in"] = off "R109.1.5",
+  ["inspection.required.mid_roof"] = off "R109.1.5",
+  ["inspection.required.final"] = recalled(true, "equals", "R109.1.6"),
+
+  ["inspection.proofs.pre"] = only_a_visit "R109.1.5",
+  ["inspection.proofs.deck"] = only_a_visit "R109.1.5",
+  ["inspection.proofs.dry_in"] = only_a_visit "R109.1.5",
+  ["inspection.proofs.mid_roof"] = only_a_visit "R109.1.5",
+  ["inspection.proofs.final"] = only_a_visit "R109.1.6",
+  ["inspection.owner_differs"] = unsaid "R109.1.5",
+  ["inspection.owner_proofs"] = figure_of({ "visit", "third_party" }, nil, "one_of", "R109.1.5",
+    "a Florida city's page: owners take visits, or someone licensed signs"),
+
+  -- Which jobs a visit is for. An overlay has no bare deck.
+  ["inspection.methods.pre"] = figure_of(BOTH, nil, "one_of", "R109.1.5",
+    "local pages on looks before tear-off and before overlay"),
+  ["inspection.methods.deck"] = figure_of({ "tear-off" }, nil, "one_of", "R109.1.5",
+    "local pages: after the covering is off"),
+  ["inspection.methods.dry_in"] = figure_of({ "tear-off" }, nil, "one_of", "R109.1.5",
+    "local pages: with underlayment and flashing on"),
+  ["inspection.methods.mid_roof"] = figure_of(BOTH, nil, "one_of", "R109.1.5",
+    "local pages on looks part-way, of overlays too"),
+  ["inspection.methods.final"] = figure_of(BOTH, nil, "one_of", "R109.1.6",
+    "local pages on the final"),
+  ["inspection.deck_only_new"] = unsaid "R109.1.5",
+  ["inspection.pre_flat_counts"] = unsaid "R109.1.5",
+  ["inspection.pre_flat_most"] = figure_of(2, "rise_in_12", "at_most", "R109.1.5",
+    "a Washington tip sheet of several cities: 2:12 or flatter"),
+  ["inspection.free_price_counts"] = unsaid "R109.1",
+  ["inspection.free_price_most"] = figure_of(2500, "usd", "at_most", "R109.1",
+    "an old Florida city handout: no visit at 2,500 or less"),
+
+  -- Mid-roof. The word alone says nothing: these five are what handouts mean by it.
+  ["inspection.mid_roof_moments"] = figure_of(
+    { "after_tear_off", "dried_in", "courses_laid", "loaded", "battens_on" }, nil, "one_of",
+    "R109.1.5", "handouts from five states, each with a moment of its own"),
+  ["inspection.mid_roof_coverings"] = figure_of(
+    { "asphalt_shingle", "roll_roofing", "wood_shingle", "wood_shake", "slate", "clay_tile",
+      "concrete_tile", "metal_panel", "metal_shingle" }, nil, "one_of", "R109.1.5",
+    "handouts that name no covering; one names tile, slate and battens only"),
+  ["inspection.mid_roof_holders"] = figure_of({ "owner", "contractor", "agent", "other" }, nil,
+    "one_of", "R109.1.5", "handouts that name nobody; one asks it of owners only"),
+  ["inspection.mid_roof_courses_count"] = off "R109.1.5",
+  ["inspection.mid_roof_courses_least"] = figure_of(8, "count", "at_least", "R109.1.5",
+    "a Montana city's notice: 8 to 10 courses"),
+  ["inspection.mid_roof_courses_most"] = figure_of(10, "count", "at_most", "R109.1.5",
+    "a Montana city's notice: 8 to 10 courses"),
+  ["inspection.mid_roof_share_counts"] = off "R109.1.5",
+  ["inspection.mid_roof_share_most"] = { 50, unit = "percent", sense = "at_most",
+    cite = "R109.1.5", status = "practice", source = "common practice: half the roof" },
+
+  -- Order, notice, callers.
+  ["inspection.no_cover"] = recalled(true, "equals", "R109.4"),
+  ["inspection.in_order"] = recalled(true, "equals", "R109.4"),
+  ["inspection.results_that_do"] = recalled({ "passed" }, "one_of", "R109.4"),
+  ["inspection.notice_required"] = off "R109.3",
+  ["inspection.notice_hours_least"] = figure_of(24, "hours", "at_least", "R109.3",
+    "three handouts: call 24 hours ahead"),
+  ["inspection.callers"] = recalled({ "owner", "contractor", "agent" }, "one_of", "R109.3"),
+  ["inspection.only_holder_calls"] = off "R109.3",
+  ["inspection.someone_required"] = off "R109.3",
+
+  -- Getting up.
+  ["inspection.access_required"] = recalled(true, "equals", "R109.3"),
+  ["inspection.accesses"] = recalled({ "ladder", "scaffold", "lift" }, "one_of", "R109.3"),
+  ["inspection.ladder_tied_required"] = off "R109.3",
+  ["inspection.ladder_past_counts"] = off "R109.3",
+  ["inspection.ladder_past_least"] = { 36, unit = "in", sense = "at_least", cite = "R109.3",
+    status = "seen", source = "a California city's page, read in a copy",
+    disputed = "another California city asks for two rungs" },
+  ["inspection.ladder_rating_counts"] = off "R109.3",
+  ["inspection.ladder_rating_least"] = figure_of(300, "lb", "at_least", "R109.3",
+    "a California city's page, read in a copy"),
+
+  -- What must be so on the day.
+  ["inspection.snow_free_required"] = off "R109.3",
+  ["inspection.labels_required"] = off "R109.1.5",
+  ["inspection.ties_count"] = off "R802.11",
+  ["inspection.clean_required"] = off "R109.1.6",
+  ["inspection.bin_gone_required"] = off "R109.1.6",
+  ["inspection.downspouts_count"] = off "R109.1.6",
+  ["inspection.solar_counts"] = off "R109.1.5",
+  ["inspection.solar_proofs"] = figure_of({ "visit", "with_final" }, nil, "one_of", "R109.1.5",
+    "a Utah city's page: a third visit, or with the final"),
+  ["inspection.solar_electrician_required"] = off "R105.3",
+
+  -- The section is for every building; few departments look at it at a reroof.
+  ["inspection.address_counts"] = off "R319.1",
+  ["inspection.address_height_least"] = figure_of(4, "in", "at_least", "R319.1",
+    "a California city's reroof page"),
+  ["inspection.address_stroke_least"] = figure_of(0.5, "in", "at_least", "R319.1",
+    "a California city's reroof page"),
+  ["inspection.spark_arrester_required"] = off "R1003.9.2",
+  ["inspection.spark_arrester_openings_count"] = off "R1003.9.2",
+  ["inspection.spark_arrester_opening_most"] = { 0.5, unit = "in", sense = "at_most",
+    cite = "R1003.9.2", status = "memory", source = "recalled" },
+  ["inspection.spark_arrester_opening_least"] = { 0.375, unit = "in", sense = "at_least",
+    cite = "R1003.9.2", status = "memory", source = "recalled" },
+}

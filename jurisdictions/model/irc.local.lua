@@ -1,0 +1,158 @@
+-- What single cities and counties print beside the model code, read on their
+-- own pages: all of it off here, and switched on in one line by a place. A
+-- figure beside a switch is the one that a page prints.
+
+local function off(cite)
+  return { false, sense = "equals", cite = cite, status = "memory",
+    source = "recalled: the model code has no such line" }
+end
+
+-- What narrows or loosens a duty, off until a place prints it: it must not cast
+-- doubt on a duty that a place has switched on.
+local function unsaid(cite)
+  return { false, sense = "equals", cite = cite, status = "seen",
+    source = "local pages, nearly all of which print no such thing" }
+end
+
+local function figure_of(value, unit, sense, cite, source)
+  return { value, unit = unit, sense = sense, cite = cite, status = "seen", source = source }
+end
+
+local ANY_CLASS = { "A", "B", "C", "none" }
+
+figures {
+  -- Shingles: wind and hail classes by name ------------------------------------
+  ["shingle.wind_label_required"] = off "R905.2.4.1",
+  ["shingle.wind_labels_D7158"] = figure_of({ "G", "H" }, nil, "one_of", "R905.2.4.1",
+    "a Colorado city's page"),
+  ["shingle.wind_labels_D3161"] = figure_of({ "F" }, nil, "one_of", "R905.2.4.1",
+    "two Colorado cities' pages"),
+  ["shingle.hail_label_required"] = off "R905.2",
+  ["shingle.hail_labels"] = figure_of({ "4" }, nil, "one_of", "R905.2",
+    "a Colorado city's page: class 4 of UL 2218"),
+  ["shingle.hail_proofs"] = figure_of({ "wrapper", "papers" }, nil, "one_of", "R905.2",
+    "the same page"),
+  ["shingle.hail_early_exempt"] = unsaid "R905.2",
+  ["shingle.hail_early_most"] = { 20190731, unit = "date", sense = "at_most", cite = "R905.2",
+    status = "memory", source = "read second-hand in a notice to that city's people" },
+
+  -- Layers -----------------------------------------------------------------------
+  ["layers.overlay_by_listing"] = unsaid "R908.3",
+  ["layers.listing_over_classes"] = figure_of({ "A", "B" }, nil, "one_of", "R908.3",
+    "a California city's ordinance: class A listed over old A or B"),
+  ["layers.flat_differs"] = unsaid "R908.3.1.1",
+  ["layers.flat_under"] = { 2, unit = "rise_in_12", sense = "under", cite = "R908.3.1.1",
+    status = "practice", source = "what is usually called flat: too flat for shingles" },
+  ["layers.most_flat"] = figure_of(3, "layers", "at_most", "R908.3.1.1",
+    "an Illinois village's ordinance: two old coverings may stay on flat roofs"),
+
+  -- Fire class ---------------------------------------------------------------------
+  ["fire.historic_exceptions"] = unsaid "R902.1",
+  ["fire.class_by_share"] = unsaid "R902.1",
+  ["fire.class_share_over"] = figure_of(50, "percent", "over", "R902.1",
+    "a California county's bulletin: more than half"),
+  ["fire.class_at_named_share"] = unsaid "R902.1",
+  ["fire.class_by_addition"] = unsaid "R902.1",
+  ["fire.class_addition_over"] = figure_of(640, "sqft", "over", "R902.1",
+    "the same bulletin: more new floor than that on any one story"),
+  ["fire.classes_large"] = figure_of({ "A" }, nil, "one_of", "R902.1", "the same bulletin"),
+  ["fire.match_old_by_zone"] = unsaid "R902.1",
+  ["fire.match_old_barred_zones"] = figure_of({ "very_high" }, nil, "one_of", "R902.1",
+    "a California city's ordinance: outside the very high zone"),
+  ["fire.match_old_adds_up"] = unsaid "R902.1",
+  ["fire.match_old_classes"] = figure_of(ANY_CLASS, nil, "one_of", "R902.1",
+    "a California city's draft: like the old roof"),
+  ["fire.ban_one_family_only"] = unsaid "R902.1",
+  ["fire.ban_by_local_zone"] = unsaid "R902.1",
+  ["fire.ban_local_zones"] = figure_of({ "red" }, nil, "none_of", "R902.1",
+    "a Colorado county's page"),
+  ["fire.class_by_material"] = off "R902.1",
+  ["fire.classes_of.asphalt_shingle"] = figure_of({ "A" }, nil, "one_of", "R902.1",
+    "a Kansas city's list"),
+  ["fire.classes_of.metal_panel"] = figure_of({ "A", "B" }, nil, "one_of", "R902.1",
+    "a Kansas city's list"),
+  ["fire.classes_of.metal_shingle"] = figure_of({ "A", "B" }, nil, "one_of", "R902.1",
+    "a Kansas city's list"),
+  ["fire.classes_of.wood_shingle"] = figure_of({ "A", "B", "C" }, nil, "one_of", "R902.1",
+    "a Colorado county's page"),
+  ["fire.classes_of.wood_shake"] = figure_of({ "A", "B", "C" }, nil, "one_of", "R902.1",
+    "a Colorado county's page"),
+  ["fire.classes_of.slate"] = figure_of(ANY_CLASS, nil, "one_of", "R902.1",
+    "those pages: not named"),
+  ["fire.classes_of.clay_tile"] = figure_of(ANY_CLASS, nil, "one_of", "R902.1",
+    "those pages: not named"),
+  ["fire.classes_of.concrete_tile"] = figure_of(ANY_CLASS, nil, "one_of", "R902.1",
+    "those pages: not named"),
+  ["fire.classes_of.roll_roofing"] = figure_of(ANY_CLASS, nil, "one_of", "R902.1",
+    "those pages: not named"),
+  ["fire.classes_of.coating"] = figure_of(ANY_CLASS, nil, "one_of", "R902.1",
+    "those pages: not named"),
+
+  -- Deck, ice barrier, drip edge, wind ------------------------------------------------
+  ["deck.solid_counts_for_all"] = unsaid "R905",
+  ["deck.thickness_counts"] = off "R803.2",
+  ["deck.thickness_least"] = figure_of(0.5, "in", "at_least", "R803.2",
+    "an Illinois village's page: 1/2 in"),
+  ["deck.thickness_kinds"] = figure_of({ "panel", "board", "spaced_board" }, nil, "one_of",
+    "R803.2", "the same page names no kind"),
+  ["deck.thickness_new_only"] = unsaid "R803.2",
+  ["deck.thickness_over_only"] = unsaid "R803.2",
+  ["deck.shear_listing_allowed"] = unsaid "R803.2",
+  ["deck.panel_edges_hidden_required"] = off "R803.2",
+  ["ice_barrier.one_family_exempt"] = unsaid "R905.1.2",
+  ["ice_barrier.rakes_required"] = off "R905.1.2",
+  ["ice_barrier.valleys_required"] = off "R905.1.2",
+  ["drip_edge.variance_allowed"] = unsaid "R104.10",
+  ["wind.local_zones_count"] = off "R301.2.1",
+  ["wind.local_speed_on_vasd"] = unsaid "R301.2.1",
+
+  -- Permit --------------------------------------------------------------------------
+  ["permit.part_as_new_counts"] = off "R908.1",
+  ["permit.part_as_new_limit"] = figure_of(26, "percent", "over", "R908.1",
+    "a California city's ordinance: 26 percent or more in 12 months"),
+  ["permit.part_as_new_at_counts"] = { true, sense = "equals", cite = "R908.1", status = "seen",
+    source = "the same ordinance: or more" },
+  ["permit.part_as_new_months"] = figure_of(12, "months", "at_least", "R908.1",
+    "the same ordinance"),
+  ["permit.small_counts"] = off "R105.2.2",
+  ["permit.small_under"] = figure_of(500, "sqft", "under", "R105.2.2",
+    "an old Florida city handout: repairs under 5 squares"),
+  ["permit.right_of_way_clear_required"] = off "R105.3",
+  ["permit.bin_deposit_required"] = off "R105.3",
+  ["permit.open_excuses"] = { {}, sense = "one_of", cite = "R105.5", status = "seen",
+    source = "local pages, which print different ones or none" },
+  ["permit.certificate_required"] = off "R110.1",
+
+  -- Papers ---------------------------------------------------------------------------
+  ["papers.handed_in_overlay"] = { {}, sense = "one_of", cite = "R106.1", status = "memory",
+    source = "recalled: the model code names no such list" },
+  ["papers.value_counts"] = off "R106.1",
+  ["papers.value_from"] = figure_of(300000, "usd", "from", "R106.1",
+    "a checklist of a Florida city"),
+  ["papers.value_papers"] = figure_of({ "appraisal", "tie_affidavit" }, nil, "one_of", "R106.1",
+    "the same checklist: appraisal sheet and affidavits"),
+  ["papers.packets_count"] = off "R106.1",
+  ["papers.packets_least"] = figure_of(2, "count", "at_least", "R106.1", "the same checklist"),
+  ["papers.approval_marks_count"] = off "R106.1",
+  ["papers.approval_marks"] = figure_of({ "circled" }, nil, "one_of", "R106.1",
+    "the same checklist: circled, not highlighted"),
+  ["papers.affidavit_visits"] = figure_of({ "deck", "dry_in" }, nil, "one_of", "R109.1.5",
+    "Florida handouts: what no inspector saw of deck and dry-in"),
+  ["papers.underlayment_stated_required"] = off "R106.1",
+  ["papers.underlayment_stated_built_most"] = { 2002, unit = "year", sense = "at_most",
+    cite = "R106.1", status = "seen", source = "a Florida county's page: 2002 or prior",
+    disputed = "the state's cut-off is 1 March 2002" },
+  ["papers.underlayments_stated"] = figure_of({ "no_30_felt", "self_adhered" }, nil, "one_of",
+    "R106.1", "the same page"),
+  ["papers.waste_share_counts"] = off "R105.3",
+  ["papers.waste_share_price_from"] = figure_of(25000, "usd", "from", "R105.3",
+    "a California city's ordinance: from 25,000"),
+  ["papers.waste_share_least"] = figure_of(80, "percent", "at_least", "R105.3",
+    "the same ordinance; the state asks for 65"),
+
+  -- Inspection -------------------------------------------------------------------------
+  ["inspection.mid_roof_battens_count"] = unsaid "R109.1.5",
+  ["inspection.deputy_required"] = off "R109.1.5",
+  ["inspection.deputy_under"] = figure_of(0.25, "rise_in_12", "under", "R109.1.5",
+    "an older page of a California city: under 1/4 in to the foot"),
+}

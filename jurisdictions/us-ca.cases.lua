@@ -1,0 +1,259 @@
+-- Cases of California: the day of application picks the book, and the smaller
+-- vent area goes by the state's own zones. The sources stand with the figures
+-- in us-ca.lua.
+
+cases "deck.nail_field" {
+  under = "us-ca", with = { ["decks[1].nails.field_spacing_in"] = 12 },
+  { "12 in on the first day of CRC 2019", date = "2020-01-01", expect = "warn",
+    required = 12 },
+  { "12 in on its last day", date = "2022-12-31", expect = "warn", required = 12 },
+  { "12 in on the first day of CRC 2022", date = "2023-01-01", expect = "fail", required = 6,
+    found = 12 },
+  { "the day before, no edition is carried", date = "2019-12-31", expect = "refused",
+    says = "from 2020-01-01" },
+}
+
+local OVERLAY = { ["scope.method"] = "overlay", ["existing.layers_removed"] = 0,
+  ["existing.coverings[1].removed"] = false }
+
+-- CRC 2025 rests on IRC 2024, whose new section on laying over was not read.
+cases "layers.overlay" {
+  under = "us-ca", with = OVERLAY,
+  { "on the last day of CRC 2022", date = "2025-12-31", expect = "pass" },
+  { "on the first day of CRC 2025", date = "2026-01-01", expect = "warn",
+    says = "RB281-22" },
+}
+
+cases "layers.total" {
+  under = "us-ca", date = "2025-06-02",
+  { "an overlay of one makes two, exactly", with = OVERLAY, expect = "warn", required = 2,
+    found = 2 },
+  { "an overlay of two makes three", with = { ["scope.method"] = "overlay",
+    ["existing.layers"] = 2, ["existing.layers_removed"] = 0, ["existing.coverings"] = {
+      { kind = "asphalt_shingle", thickness_in = 0.25, removed = false },
+      { kind = "asphalt_shingle", thickness_in = 0.25, removed = false } } },
+    expect = "fail", required = 2, found = 3 },
+}
+
+cases "layers.base_kind" {
+  under = "us-ca", date = "2025-06-02",
+  { "over wood shakes", with = { ["scope.method"] = "overlay", ["existing.layers_removed"] = 0,
+    ["existing.coverings[1].kind"] = "wood_shake", ["existing.coverings[1].removed"] = false },
+    expect = "fail" },
+}
+
+-- 1,500 sq ft: 1,440 sq in in full, 720 by the smaller area; the vents give 972,
+-- split within the band.
+local function zone(number, retarder)
+  return { ["site.state_climate_zone"] = "state_" .. number,
+    ["attics[1].vapor_retarder"] = retarder }
+end
+
+cases "ventilation.net_free_area" {
+  under = "us-ca", date = "2025-06-02", with = { ["attics[1].area_sqft"] = 1500 },
+  { "zone 12 asks for no retarder", with = zone("12", "none"), expect = "warn",
+    required = 720 },
+  { "zone 14 with class II", with = zone("14", "class_II"), expect = "warn", required = 720 },
+  { "zone 14 without: back to the full area", with = zone("14", "none"), expect = "fail",
+    required = 1440, says = "retarder" },
+  { "zone 16 without", with = zone("16", "class_III"), expect = "fail", required = 1440 },
+  { "zone 15, between them", with = zone("15", "none"), expect = "warn", required = 720 },
+  { "the state's zone not known", expect = "open", says = "/site/state_climate_zone" },
+  { "the model code's zone does not matter", with = { ["site.climate_zone"] = "6A",
+    ["site.state_climate_zone"] = "state_12", ["attics[1].vapor_retarder"] = "none" },
+    expect = "warn", required = 720 },
+}
+
+cases "ventilation.retarder" {
+  under = "us-ca", date = "2025-06-02", with = { ["attics[1].area_sqft"] = 1500 },
+  { "zone 16 with class I", with = zone("16", "class_I"), expect = "warn" },
+  { "zone 16 without", with = zone("16", "none"), expect = "fail" },
+  { "zone 3", with = zone("3", "none"), expect = "not_applicable" },
+}
+
+-- Fire class by zone: the code is above the statute's floor.
+cases "fire.class" {
+  under = "us-ca", date = "2025-06-02",
+  with = { ["site.state_fire_area"] = false, ["covering.fire_test"] = "UL_790" },
+  { "B in a very high zone, the statute's floor, falls short of the code",
+    with = { ["site.fire_zone"] = "very_high", ["covering.fire_class"] = "B" },
+    expect = "fail" },
+  { "A in a very high zone", with = { ["site.fire_zone"] = "very_high" }, expect = "warn" },
+  { "C elsewhere", with = { ["site.fire_zone"] = "none", ["covering.fire_class"] = "C" },
+    expect = "warn" },
+  { "C on state land, high zone", with = { ["site.fire_zone"] = "high",
+    ["site.state_fire_area"] = true, ["covering.fire_class"] = "C" }, expect = "fail" },
+  { "C on state land, moderate zone", with = { ["site.fire_zone"] = "moderate",
+    ["site.state_fire_area"] = true, ["covering.fire_class"] = "C" }, expect = "warn" },
+  { "no class at all", with = { ["site.fire_zone"] = "none",
+    ["covering.fire_class"] = "none" }, expect = "fail" },
+  { "zone not known", expect = "open", says = "/site/fire_zone" },
+}
+
+cases "fire.class" {
+  under = "us-ca", date = "2026-01-01", with = { ["site.state_fire_area"] = false },
+  { "the high zones of the new local maps", with = { ["site.fire_zone"] = "high",
+    ["covering.fire_class"] = "B" }, expect = "warn", says = "local maps of 2025" },
+}
+
+-- More than half within a year; local pages disagree on exactly half.
+cases "fire.whole_roof" {
+  under = "us-ca", date = "2025-06-02", with = { ["site.fire_zone"] = "very_high",
+    ["site.state_fire_area"] = false, ["scope.earlier_roofing"] = {},
+    ["existing.fire_class_left"] = "C" },
+  { "exactly half", with = { ["scope.roof_share_percent"] = 50 }, expect = "not_applicable" },
+  { "more than half", with = { ["scope.roof_share_percent"] = 51 }, expect = "fail" },
+}
+
+-- Disputed whether the chapter binds a reroof: what is not met only warns.
+cases "fire.vent_mesh" {
+  under = "us-ca", date = "2025-06-02", with = { ["site.fire_zone"] = "very_high",
+    ["attics[1].vents[1].ember_listed"] = false,
+    ["attics[1].vents[1].mesh_noncombustible"] = true },
+  { "1/4 in, as in older houses", with = { ["attics[1].vents[1].screen_opening_in"] = 0.25 },
+    expect = "warn", where = "attic, ridge vent", required = 0.125, found = 0.25 },
+}
+
+cases "fire.wood_weathering" {
+  under = "us-ca", date = "2025-06-02", with = { ["covering.kind"] = "wood_shake" },
+  { "4 years", with = { ["covering.wood_weathering_years"] = 4 }, expect = "fail",
+    required = 5 },
+}
+
+-- Cool roofs: pair or index; the lists of zones and exceptions by edition.
+local COOL = { ["scope.roof_share_percent"] = 100, ["covering.aged_reflectance"] = 0.10,
+  ["covering.aged_emittance"] = 0.90, ["covering.aged_SRI"] = 5, ["energy"] = {
+    ceiling_R = 30, radiant_barrier = false, radiant_barrier_on_spaced = false,
+    ducts_in_attic = true, ducts_insulated_and_sealed = false, deck_R = 0,
+    air_space_in = 0, profile_ratio = 0, profile_share_percent = 0, mass_psf = 0 },
+  ["roof.slopes[1].under_integrated_solar"] = false, ["site.state_climate_zone"] = "state_12" }
+
+cases "energy.cool_roof" {
+  under = "us-ca", date = "2025-06-02", with = COOL,
+  { "dark shingles in zone 12", expect = "fail", where = "main front" },
+  { "0.20 and 0.75, although that works out under SRI 16",
+    with = { ["covering.aged_reflectance"] = 0.20, ["covering.aged_emittance"] = 0.75,
+      ["covering.aged_SRI"] = 11 }, expect = "warn", where = "main front" },
+  { "SRI 16 alone", with = { ["covering.aged_SRI"] = 16 }, expect = "warn",
+    where = "main front", required = 16 },
+  { "zone 8 since 2022", with = { ["site.state_climate_zone"] = "state_8" }, expect = "fail",
+    where = "main front" },
+  { "zone 8 under the book before", date = "2022-12-31",
+    with = { ["site.state_climate_zone"] = "state_8" }, expect = "not_applicable",
+    where = "main front" },
+  { "zone 3", with = { ["site.state_climate_zone"] = "state_3" },
+    expect = "not_applicable", where = "main front" },
+  { "1 in of air no longer excuses", with = { ["energy.air_space_in"] = 1 },
+    expect = "fail", where = "main front" },
+  { "and did under the book before", date = "2022-12-31",
+    with = { ["energy.air_space_in"] = 1 }, expect = "warn", where = "main front" },
+  { "no ducts in zone 12", with = { ["energy.ducts_in_attic"] = false }, expect = "warn",
+    where = "main front" },
+  { "no ducts in zone 13", with = { ["energy.ducts_in_attic"] = false,
+    ["site.state_climate_zone"] = "state_13" }, expect = "fail", where = "main front" },
+  { "radiant barrier on spaced boards", with = { ["energy.radiant_barrier"] = true,
+    ["energy.radiant_barrier_on_spaced"] = true }, expect = "fail", where = "main front" },
+  { "radiant barrier on spaced boards, before", date = "2022-12-31",
+    with = { ["energy.radiant_barrier"] = true, ["energy.radiant_barrier_on_spaced"] = true },
+    expect = "warn", where = "main front" },
+  { "R-2 at the deck", with = { ["energy.deck_R"] = 2 }, expect = "warn",
+    where = "main front" },
+  { "R-2 under the book before, where a list says R-4", date = "2022-12-31",
+    with = { ["energy.deck_R"] = 2 }, expect = "fail", where = "main front" },
+  { "exactly 2:12 is steep, and sources disagree", with = { ["roof.slopes[1].pitch"] = "2:12",
+    ["covering.aged_SRI"] = 20 }, expect = "warn", where = "main front", required = 16,
+    says = "Sources disagree" },
+  { "a low slope that falls short may trade insulation", with =
+    { ["roof.slopes[1].pitch"] = "1:12" }, expect = "open", where = "main front",
+    says = "table" },
+  { "the state's zone not known", without = { "site.state_climate_zone" }, expect = "open",
+    where = "main front" },
+}
+
+cases "energy.low_insulation" {
+  under = "us-ca", date = "2025-06-02", with = { ["scope.roof_share_percent"] = 100,
+    ["site.state_climate_zone"] = "state_12", ["roof.slopes[1].pitch"] = "1:12",
+    ["energy"] = { deck_R = 13, deck_before_R = 9 } },
+  { "R-13", expect = "fail", where = "main front", required = 14, found = 13 },
+  { "R-14, exactly", with = { ["energy.deck_R"] = 14 }, expect = "warn",
+    where = "main front" },
+  { "zone 6 is not asked", with = { ["site.state_climate_zone"] = "state_6" },
+    expect = "not_applicable", where = "main front" },
+}
+
+-- Alarms (Health and Safety Code 13113.7; city sheets on R314 and R315): either
+-- a permit or a price over 1,000 brings them, and no line lets roofing off.
+local BARE = { ["alarms.smoke_at"] = { "none" }, ["scope.price_usd"] = 1000,
+  ["permit.status"] = "none" }
+cases "alarms.smoke" {
+  under = "us-ca", date = "2025-06-02", with = BARE,
+  { "no permit, 1,000 exactly", expect = "not_applicable" },
+  { "no permit, a dollar more", with = { ["scope.price_usd"] = 1001 }, expect = "fail" },
+  { "a permit at any price", with = { ["permit.status"] = "applied",
+    ["scope.price_usd"] = 400 }, expect = "fail", says = "lets roofing off" },
+  { "everywhere they belong", with = { ["permit.status"] = "applied",
+    ["alarms.smoke_at"] = { "each_bedroom", "outside_bedrooms", "each_story" } },
+    expect = "warn" },
+  { "not known", with = { ["permit.status"] = "applied" }, without = { "alarms.smoke_at" },
+    expect = "open" },
+  { "the model code asks for none", under = "model/irc-2021",
+    with = { ["permit.status"] = "applied" }, expect = "not_applicable" },
+}
+cases "alarms.co" {
+  under = "us-ca", date = "2025-06-02", with = { ["permit.status"] = "applied",
+    ["house.co_sources"] = { "fireplace" } },
+  { "none", with = { ["alarms.co_at"] = { "none" } }, expect = "fail" },
+  { "nothing burns", with = { ["house.co_sources"] = { "none" } }, expect = "not_applicable" },
+}
+cases "alarms.listed" {
+  under = "us-ca", date = "2025-06-02",
+  { "not listed", with = { ["alarms.listed"] = false }, expect = "fail" },
+  { "listed", with = { ["alarms.listed"] = true }, expect = "warn" },
+}
+cases "alarms.power" {
+  under = "us-ca", date = "2025-06-02",
+  { "batteries that are changed", with = { ["alarms.power"] = "battery" }, expect = "fail",
+    says = "1 July 2014" },
+  { "sealed", with = { ["alarms.power"] = "sealed_battery" }, expect = "warn" },
+}
+cases "alarms.clearances" {
+  under = "us-ca", date = "2025-06-02", with = { ["alarms.from_register_in"] = 40 },
+  { "36 in, exactly", with = { ["alarms.from_bath_door_in"] = 36 }, expect = "warn" },
+  { "35 in", with = { ["alarms.from_bath_door_in"] = 35 }, expect = "fail" },
+}
+
+cases "permit.every" {
+  under = "us-ca", date = "2025-06-02",
+  { "none", with = { ["permit.status"] = "none" }, expect = "fail", says = "like for like" },
+  { "applied for", with = { ["permit.status"] = "applied" }, expect = "warn" },
+}
+cases "permit.license" {
+  under = "us-ca", date = "2025-06-02",
+  { "a roofer's", with = { ["contractor.license"] = "roofing" }, expect = "warn" },
+  { "a general builder's", with = { ["contractor.license"] = "general" }, expect = "warn",
+    says = "C-39" },
+  { "none", with = { ["contractor.license"] = "none" }, expect = "fail" },
+  { "the owner takes out the permit", with = { ["permit.holder"] = "owner" },
+    expect = "not_applicable" },
+}
+
+cases "inspection.spark_arrester" {
+  under = "us-ca", date = "2025-06-02", with = { ["house.solid_fuel_chimney"] = true },
+  { "none", with = { ["house.spark_arrester"] = false }, expect = "fail" },
+  { "there", with = { ["house.spark_arrester"] = true }, expect = "warn" },
+  { "no such chimney", with = { ["house.solid_fuel_chimney"] = false },
+    expect = "not_applicable" },
+}
+cases "inspection.address_size" {
+  under = "us-ca", date = "2025-06-02", with = { ["site.address_stroke_in"] = 0.5 },
+  { "4 in, exactly", with = { ["site.address_height_in"] = 4 }, expect = "warn" },
+  { "3 in", with = { ["site.address_height_in"] = 3 }, expect = "fail" },
+}
+
+-- What the book of 2025 rests on is recalled: what is inherited does not pass clean.
+cases "slope.least" {
+  under = "us-ca",
+  { "under CRC 2022", date = "2025-12-31", expect = "pass", where = "main front" },
+  { "under CRC 2025", date = "2026-01-01", expect = "warn", where = "main front",
+    says = "recalled, not read" },
+}

@@ -1,0 +1,32 @@
+-- Cases of Daly City, beside the state.
+
+cases "permit.by_area" {
+  under = "us-ca/daly-city", from = "paperwork",
+  { "exactly one square is free", with = { ["permit.status"] = "none",
+    ["scope.area_sqft"] = 100 }, expect = "pass", required = 100 },
+  { "more than one", with = { ["permit.status"] = "none", ["scope.area_sqft"] = 101 },
+    expect = "fail" },
+  { "under the state every reroof needs one", under = "us-ca",
+    with = { ["permit.status"] = "none" }, expect = "not_applicable" },
+}
+
+cases "fire.class" {
+  under = "us-ca/daly-city",
+  with = { ["site.fire_zone"] = "none", ["site.state_fire_area"] = false },
+  { "class C", with = { ["covering.fire_class"] = "C" }, expect = "fail" },
+  { "class B", with = { ["covering.fire_class"] = "B" }, expect = "warn" },
+}
+
+cases "inspection.mid_roof" {
+  under = "us-ca/daly-city", from = "paperwork",
+  { "the one look it has", expect = "warn" },
+  { "not held", with = { ["inspection.mid_roof.proof"] = "none" }, expect = "fail" },
+}
+
+cases "inspection.final" {
+  under = "us-ca/daly-city", from = "paperwork",
+  { "there is no other", with = { ["inspection.final.proof"] = "none" },
+    expect = "not_applicable" },
+  { "the state's book has one", under = "us-ca", with = { ["inspection.final.proof"] = "none" },
+    expect = "fail" },
+}

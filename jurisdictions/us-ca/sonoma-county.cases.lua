@@ -1,0 +1,34 @@
+-- Cases of Sonoma County, beside the state.
+
+local function job(share, added, class)
+  return { ["scope.roof_share_percent"] = share, ["scope.addition_floor_sqft"] = added,
+    ["covering.fire_class"] = class, ["site.fire_zone"] = "none",
+    ["site.state_fire_area"] = false, ["scope.earlier_roofing"] = {} }
+end
+
+cases "fire.class" {
+  under = "us-ca/sonoma-county",
+  { "exactly half, class B", with = job(50, 0, "B"), expect = "warn" },
+  { "over half, class B", with = job(51, 0, "B"), expect = "fail" },
+  { "over half, class A", with = job(51, 0, "A"), expect = "warn" },
+  { "a small piece beside 640 sq ft of new floor", with = job(10, 640, "B"), expect = "warn" },
+  { "a small piece beside more", with = job(10, 641, "B"), expect = "fail" },
+  { "addition not told", with = { ["scope.roof_share_percent"] = 10,
+    ["covering.fire_class"] = "B", ["site.fire_zone"] = "none",
+    ["site.state_fire_area"] = false, ["scope.earlier_roofing"] = {} }, expect = "open" },
+  { "over half, class B, under the state", under = "us-ca", with = job(51, 0, "B"),
+    expect = "warn" },
+}
+
+cases "inspection.pre" {
+  under = "us-ca/sonoma-county", from = "paperwork",
+  { "none", with = { ["inspection.pre.proof"] = "none" }, expect = "fail" },
+  { "under the state", under = "us-ca", with = { ["inspection.pre.proof"] = "none" },
+    expect = "not_applicable" },
+}
+
+cases "permit.license" {
+  under = "us-ca/sonoma-county", from = "paperwork",
+  { "a roofer's", expect = "pass" },
+  { "a general one", with = { ["contractor.license"] = "general" }, expect = "fail" },
+}

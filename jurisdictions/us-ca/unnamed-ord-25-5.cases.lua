@@ -1,0 +1,50 @@
+-- Cases of ordinance 25-5, beside the state.
+
+cases "fire.class" {
+  under = "us-ca/unnamed-ord-25-5",
+  with = { ["site.state_fire_area"] = false, ["site.fire_zone"] = "none" },
+  { "class C, which the state takes there", with = { ["covering.fire_class"] = "C" },
+    expect = "fail" },
+  { "class B", with = { ["covering.fire_class"] = "B" }, expect = "warn", says = "freeze" },
+  { "class B in a very high zone", with = { ["covering.fire_class"] = "B",
+    ["site.fire_zone"] = "very_high" }, expect = "fail" },
+  { "class C the day before", date = "2025-11-24", with = { ["covering.fire_class"] = "C" },
+    expect = "refused", says = "from 2025-11-25" },
+  { "class C under the state", under = "us-ca", with = { ["covering.fire_class"] = "C" },
+    expect = "warn" },
+}
+
+cases "deck.solid" {
+  under = "us-ca/unnamed-ord-25-5", with = { ["covering.kind"] = "concrete_tile" },
+  { "spaced boards kept under tile", with = { ["decks[1].kind"] = "spaced_board",
+    ["decks[1].work"] = "kept" }, expect = "fail" },
+  { "panels over them", with = { ["decks[1].kind"] = "spaced_board",
+    ["decks[1].work"] = "paneled_over" }, expect = "warn" },
+  { "the state asks it of shingles only", under = "us-ca",
+    with = { ["decks[1].kind"] = "spaced_board", ["decks[1].work"] = "kept" },
+    expect = "not_applicable" },
+}
+
+local OVER_WOOD = { ["scope.method"] = "overlay", ["existing.layers_removed"] = 0,
+  ["existing.coverings[1].removed"] = false, ["existing.coverings[1].kind"] = "wood_shingle" }
+
+cases "layers.base_kind" {
+  under = "us-ca/unnamed-ord-25-5", with = OVER_WOOD,
+  { "wood shingles covered over", expect = "fail" },
+  { "under the state", under = "us-ca", expect = "warn" },
+}
+
+cases "inspection.pre" {
+  under = "us-ca/unnamed-ord-25-5", from = "paperwork",
+  with = { ["inspection.pre.proof"] = "none" },
+  { "an overlay", with = { ["scope.method"] = "overlay", ["existing.layers_removed"] = 0,
+    ["existing.coverings[1].removed"] = false }, expect = "fail" },
+  { "a tear-off is looked at bare instead", expect = "not_applicable" },
+}
+
+cases "inspection.deck" {
+  under = "us-ca/unnamed-ord-25-5", from = "paperwork",
+  with = { ["inspection.deck.proof"] = "none" },
+  { "a tear-off", expect = "fail" },
+  { "under the state", under = "us-ca", expect = "not_applicable" },
+}

@@ -1,0 +1,34 @@
+-- Cases of Denver: the less of two triggers, against IRC 2021. A roof of 1,289 sq
+-- ft has a tenth of 128.9; one of 4,000 has 400, so there the 200 bite first.
+
+local function unpermitted(share, area)
+  return { ["permit.status"] = "none", ["scope.roof_share_percent"] = share,
+    ["scope.area_sqft"] = area }
+end
+
+cases "permit.by_share" {
+  under = "us-co/denver", from = "paperwork",
+  { "exactly 10 percent is free", with = unpermitted(10, 128.9), expect = "warn",
+    required = 10 },
+  { "11 percent of a small roof", with = unpermitted(11, 141.8), expect = "fail" },
+  { "5 percent of a large one", with = unpermitted(5, 250), expect = "warn" },
+}
+
+cases "permit.by_area" {
+  under = "us-co/denver", from = "paperwork",
+  { "exactly 2 squares are free", with = unpermitted(5, 200), expect = "warn",
+    required = 200 },
+  { "more than 2 squares of a large roof", with = unpermitted(5, 250), expect = "fail" },
+  { "11 percent of a small one", with = unpermitted(11, 141.8), expect = "warn" },
+  { "every reroof needs a permit by IRC 2021", under = "model/irc-2021",
+    with = unpermitted(5, 100), expect = "not_applicable" },
+}
+
+cases "ice_barrier.kind" {
+  under = "us-co/denver",
+  with = { ["site.ice_barrier_in_table"] = true, ["ice_barrier.kind"] = "none" },
+  { "a one-family house is let off", expect = "not_applicable" },
+  { "a two-family house is not", with = { ["house.kind"] = "two_family" }, expect = "fail" },
+  { "kind of house not known", without = { "house.kind" }, expect = "open" },
+  { "a one-family house under IRC 2021", under = "model/irc-2021", expect = "fail" },
+}

@@ -1,0 +1,41 @@
+-- Cases of the Pikes Peak region: the change of 1 June 2018, and who calls.
+
+local BARE = { ["roof.edges[1].drip_edge"] = false, ["permit.variances"] = { "none" } }
+
+cases "drip_edge.eave" {
+  under = "us-co/pikes-peak-region", with = BARE,
+  { "no metal the day before the change", date = "2018-05-31", expect = "not_applicable",
+    where = "front eave" },
+  { "no metal on the day of the change", date = "2018-06-01", expect = "fail",
+    where = "front eave" },
+  { "no metal, by variance", date = "2018-06-01",
+    with = { ["permit.variances"] = { "drip_edge" } }, expect = "warn", where = "front eave" },
+  { "a variance for something else", date = "2018-06-01",
+    with = { ["permit.variances"] = { "underlayment" } }, expect = "fail",
+    where = "front eave" },
+  { "no metal, variance not told", date = "2018-06-01", without = { "permit.variances" },
+    expect = "open", where = "front eave" },
+  { "no variance helps under the model code", under = "model/irc-2012",
+    with = { ["permit.variances"] = { "drip_edge" } }, expect = "fail",
+    where = "front eave" },
+}
+
+cases "inspection.holder_calls" {
+  under = "us-co/pikes-peak-region", from = "paperwork",
+  { "the holder", expect = "warn" },
+  { "the owner, whose permit it is not", with = { ["inspection.called_by"] = "owner" },
+    expect = "fail" },
+  { "the owner may call under the model code", under = "model/irc-2012",
+    with = { ["inspection.called_by"] = "owner" }, expect = "not_applicable" },
+}
+
+cases "permit.life" {
+  under = "us-co/pikes-peak-region", from = "paperwork",
+  { "180 days, exactly", with = { ["permit.longest_idle_days"] = 180 }, expect = "warn",
+    required = 180 },
+  { "181 days", with = { ["permit.longest_idle_days"] = 181 }, expect = "fail" },
+  { "181 days, extended", with = { ["permit.longest_idle_days"] = 181,
+    ["permit.extended"] = true }, expect = "warn", required = 360 },
+  { "361 days: there is one extension only", with = { ["permit.longest_idle_days"] = 361,
+    ["permit.extended"] = true }, expect = "fail", required = 360 },
+}

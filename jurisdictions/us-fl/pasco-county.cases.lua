@@ -1,0 +1,29 @@
+-- Cases of Pasco County, beside the state.
+
+local function house(year, stated)
+  return { ["house.year_built"] = year, ["papers.underlayment_stated"] = stated }
+end
+
+cases "papers.underlayment_stated" {
+  under = "us-fl/pasco-county", from = "paperwork",
+  { "2002, No. 30 felt", with = house(2002, "no_30_felt"), expect = "warn",
+    says = "1 March 2002" },
+  { "2002, not stated", with = house(2002, "none"), expect = "fail" },
+  { "2003", with = house(2003, "none"), expect = "not_applicable" },
+  { "not known what the form says", with = { ["house.year_built"] = 1990 }, expect = "open" },
+  { "under the state", under = "us-fl", with = house(1990, "none"),
+    expect = "not_applicable" },
+}
+
+cases "papers.affidavit" {
+  under = "us-fl/pasco-county", from = "paperwork",
+  { "2002, none", with = { ["house.year_built"] = 2002,
+    ["papers.affidavit.covers"] = { "none" } }, expect = "fail" },
+  { "2003, none", with = { ["house.year_built"] = 2003,
+    ["papers.affidavit.covers"] = { "none" } }, expect = "not_applicable" },
+}
+
+cases "papers.product_approval" {
+  under = "us-fl/pasco-county", from = "paperwork",
+  { "one sheet", with = { ["papers.approval_sheets"] = 1 }, expect = "fail", required = 2 },
+}

@@ -1,0 +1,33 @@
+-- Cases of that checklist, beside the state.
+
+cases "papers.packets" {
+  under = "us-fl/unnamed-broward-rev-5", from = "paperwork",
+  { "two, exactly", with = { ["papers.packets"] = 2 }, expect = "pass", required = 2 },
+  { "one", with = { ["papers.packets"] = 1 }, expect = "fail" },
+  { "not known", expect = "open" },
+  { "under the state", under = "us-fl", with = { ["papers.packets"] = 1 },
+    expect = "not_applicable" },
+}
+
+cases "papers.approvals_marked" {
+  under = "us-fl/unnamed-broward-rev-5", from = "paperwork",
+  { "circled", with = { ["papers.approvals_marked"] = "circled" }, expect = "pass" },
+  { "highlighted", with = { ["papers.approvals_marked"] = "highlighted" }, expect = "fail" },
+  { "not known", expect = "open" },
+}
+
+local function worth(value, papers)
+  return { ["house.value_usd"] = value, ["papers.handed_in"] = papers }
+end
+
+cases "papers.by_value" {
+  under = "us-fl/unnamed-broward-rev-5", from = "paperwork",
+  { "exactly 300,000, with them", with = worth(300000, { "appraisal", "tie_affidavit" }),
+    expect = "pass" },
+  { "exactly 300,000, without the affidavit", with = worth(300000, { "appraisal" }),
+    expect = "fail", says = "tie affidavit" },
+  { "299,999", with = worth(299999, { "none" }), expect = "not_applicable" },
+  { "value not known", expect = "open", says = "/house/value_usd" },
+  { "under the state", under = "us-fl", with = worth(500000, { "none" }),
+    expect = "not_applicable" },
+}

@@ -1,0 +1,67 @@
+-- Cases of Kildeer, beside IRC 2012.
+
+-- (12 overhang + 6 wall + 36 inside) x 1.0833 at 5:12 = 58.5 in; 45.5 by 24 in.
+cases "ice_barrier.reach" {
+  under = "us-il/kildeer",
+  { "58.5 in, exactly", with = { ["roof.edges[1].ice_barrier_reach_in"] = 58.5 },
+    expect = "warn", where = "front eave", required = 58.5 },
+  { "what would do at 24 in", with = { ["roof.edges[1].ice_barrier_reach_in"] = 45.5 },
+    expect = "fail", where = "front eave", required = 58.5 },
+  { "not asked for by the table elsewhere", under = "model/irc-2012",
+    with = { ["roof.edges[1].ice_barrier_reach_in"] = 0 }, expect = "not_applicable",
+    where = "front eave" },
+}
+
+local function rake(reach)
+  return { ["roof.edges[4].overhang_in"] = 6, ["roof.edges[4].wall_thickness_in"] = 6,
+    ["roof.edges[4].ice_barrier_reach_in"] = reach }
+end
+
+cases "ice_barrier.rakes" {
+  under = "us-il/kildeer",
+  { "6 overhang + 6 wall + 36, exactly", with = rake(48), expect = "warn",
+    where = "front left rake", required = 48 },
+  { "one course of 36 in", with = rake(36), expect = "fail", where = "front left rake" },
+  { "not known", expect = "open", where = "front left rake" },
+  { "not asked for by IRC 2012", under = "model/irc-2012", with = rake(0),
+    expect = "not_applicable", where = "front left rake" },
+}
+
+cases "ice_barrier.valleys" {
+  under = "us-il/kildeer",
+  { "none", with = { ["roof.valleys"] = { { name = "valley", ice_barrier = false } } },
+    expect = "fail", where = "valley" },
+  { "there", with = { ["roof.valleys"] = { { name = "valley", ice_barrier = true } } },
+    expect = "warn", where = "valley" },
+}
+
+cases "permit.grade" {
+  under = "us-il/kildeer", from = "paperwork",
+  { "laminated", expect = "pass" },
+  { "three-tab", with = { ["covering.grade"] = "three_tab" }, expect = "fail" },
+  { "under IRC 2012", under = "model/irc-2012", with = { ["covering.grade"] = "three_tab" },
+    expect = "not_applicable" },
+}
+
+cases "permit.warranty" {
+  under = "us-il/kildeer", from = "paperwork",
+  { "30 years only", with = { ["covering.lifetime_warranty"] = false }, expect = "fail" },
+}
+
+cases "deck.thickness" {
+  under = "us-il/kildeer",
+  { "7/16", expect = "fail", required = 0.5 },
+  { "1/2 in, exactly", with = { ["decks[1].thickness_in"] = 0.5 }, expect = "warn" },
+  { "7/16 that stays", with = { ["decks[1].work"] = "kept" }, expect = "open" },
+  { "7/16 under IRC 2012", under = "model/irc-2012", expect = "not_applicable" },
+}
+
+cases "fire.material_ban" {
+  under = "us-il/kildeer",
+  { "metal shingles too", with = { ["covering.kind"] = "metal_shingle" }, expect = "fail" },
+}
+
+cases "drip_edge.rake" {
+  under = "us-il/kildeer", with = { ["roof.edges[4].drip_edge"] = false },
+  { "none asked for", expect = "not_applicable", where = "front left rake" },
+}

@@ -1,0 +1,28 @@
+-- Cases of Apple Valley, beside the state.
+
+cases "inspection.dry_in" {
+  under = "us-mn/apple-valley", from = "paperwork",
+  { "photographs", with = { ["inspection.dry_in.proof"] = "photos" }, expect = "pass" },
+  { "nothing", with = { ["inspection.dry_in.proof"] = "none" }, expect = "fail" },
+  { "the state has no such look", under = "us-mn",
+    with = { ["inspection.dry_in.proof"] = "none" }, expect = "not_applicable" },
+}
+
+local function set(list, chimneys)
+  return { ["inspection.final.proof"] = "photos", ["roof.chimneys"] = chimneys or {},
+    ["papers.photos.final"] = list }
+end
+
+local REST = { "street_view", "pipes", "vents", "flashings", "ridge" }
+
+cases "papers.photos_final" {
+  under = "us-mn/apple-valley", from = "paperwork",
+  { "all, on a house without chimney", with = set(REST), expect = "pass" },
+  { "the same with a chimney", with = set(REST, { { name = "stack", width_in = 20 } }),
+    expect = "fail", says = "chimney saddles" },
+  { "no street view", with = set { "pipes", "vents", "flashings", "ridge" }, expect = "fail",
+    says = "street view" },
+  { "chimneys not told", with = { ["inspection.final.proof"] = "photos",
+    ["papers.photos.final"] = REST }, expect = "open", says = "/roof/chimneys" },
+  { "under the state", under = "us-mn", with = set {}, expect = "not_applicable" },
+}

@@ -1,0 +1,23 @@
+-- Kenilworth, New Jersey: an answer without a date: a permit when sheathing is
+-- replaced. The state is said to ask none for an ordinary reroof, so the page may
+-- be stale.
+
+local STALE = "the state asks for no permit for an ordinary reroof; the page may be stale"
+
+local function seen(value)
+  return { value, cite = "construction department answers", status = "seen",
+    source = "the borough's answers", disputed = STALE }
+end
+
+jurisdiction "us-nj/kenilworth" {
+  title = "Kenilworth, New Jersey",
+  follows = "model/irc-2021",
+  edition = "IRC 2021, New Jersey edition (recalled)",
+  unsure = "that the state's edition is that of 2021 is recalled, not read",
+  as_seen = "2026-11-25",
+  figures = {
+    ["permit.every"] = seen(false),
+    ["permit.deck_any_counts"] = seen(true),
+    ["permit.deck_any_free"] = seen(0),
+  },
+}

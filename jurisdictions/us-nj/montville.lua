@@ -1,0 +1,26 @@
+-- Montville, New Jersey: a page without a date: like for like is free up to 25
+-- percent in a year. The state is said to ask no permit for an ordinary reroof, so
+-- the page may be stale.
+
+local STALE = "the state asks for no permit for an ordinary reroof; the page may be stale"
+
+local function seen(value)
+  return { value, cite = "page on when a permit is required", status = "seen",
+    source = "the township's page", disputed = STALE }
+end
+
+jurisdiction "us-nj/montville" {
+  title = "Montville, New Jersey",
+  follows = "model/irc-2021",
+  edition = "IRC 2021, New Jersey edition (recalled)",
+  unsure = "that the state's edition is that of 2021 is recalled, not read",
+  as_seen = "2026-11-25",
+  figures = {
+    ["permit.every"] = seen(false),
+    ["permit.share_counts"] = seen(true),
+    ["permit.share_limit"] = seen(25),
+    ["permit.share_at_counts"] = seen(false),
+    ["permit.share_months"] = seen(12),
+    ["permit.material_change_counts"] = seen(true),
+  },
+}

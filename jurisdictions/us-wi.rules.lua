@@ -1,0 +1,104 @@
+-- us-wi.rules.lua - what a dwelling code other than the model's says of spaced
+-- boards, of uplift and ties, and of the sheet at eaves.
+
+field "roof.uplift_psf" { type = "number", unit = "psf", range = { 0, 200 }, stage = "permit",
+  ask = "For what uplift is the altered framing of the roof made?" }
+field "roof.rafter_span_ft" { type = "number", unit = "ft", range = { 0, 100 }, stage = "permit",
+  ask = "How far do the altered rafters or trusses span, at most?" }
+
+-- The code binds houses from a day within that year; only the year is known.
+local function is_under_code(job, figure)
+  local from = figure "permit.dwelling_code_from"
+  local built = job.house.year_built
+  if built == from then
+    return cannot_tell("the code binds houses from 1 June of that year: was it built before?")
+  end
+  return built > from, "the house is older than the state's code: the local code binds"
+end
+
+rule "deck.spaced_board_thickness" {
+  title = "Thickness of spaced boards",
+  stage = "permit",
+  per = "decks",
+  applies = function(job, figure, deck)
+    if deck.kind ~= "spaced_board" then return false, "this deck is not spaced boards" end
+    return is_under_code(job, figure)
+  end,
+  judge = function(job, figure, deck)
+    local spacing = deck.support_spacing_in
+    if spacing > figure "deck.board_spacing_most" then
+      return cannot_tell("the text gives spaced boards for rafters "
+        .. number(figure "deck.board_spacing_most", "in") .. " apart or closer")
+    end
+    return at_least(deck.thickness_in, figure "deck.spaced_thickness_least", "in")
+  end,
+  mend = "Lay thicker boards, or panels rated for the rafter spacing.",
+}
+
+local function framing_altered(job, figure)
+  if not job.scope.structure_altered then return false, "the framing is left alone" end
+  return is_under_code(job, figure)
+end
+
+rule "wind.uplift" {
+  title = "Uplift on altered framing",
+  stage = "permit",
+  applies = framing_altered,
+  judge = function(job, figure)
+    return at_least(job.roof.uplift_psf, figure "wind.uplift_least", "psf")
+  end,
+  mend = "Have the framing and its ties made for that uplift.",
+}
+
+rule "wind.framing_ties" {
+  title = "Altered rafters or trusses clipped or strapped",
+  stage = "deck",
+  applies = function(job, figure)
+    local altered, why = framing_altered(job, figure)
+    if not altered then return false, why end
+    return job.roof.rafter_span_ft > figure "wind.ties_span_over", "the spans are short"
+  end,
+  judge = function(job)
+    return shown(job.roof.ties_at_each_rafter, "a clip or strap at each rafter or truss")
+  end,
+  mend = "Fit clips or straps while the deck is open.",
+}
+
+-- 12 in past the inner face, measured up the slope, and 30 in in all at least.
+local function reach_needed(figure, edge)
+  local pitch = edge.slope.pitch
+  local to_face = trade.sum { { "overhang", edge.overhang_in },
+    { "wall", edge.wall_thickness_in }, unit = "in" }
+  local along = 12 * trade.sloped_length_ft { run_ft = to_face / 12, pitch = pitch }
+  local past = trade.sum { { "to the inner face, along the slope", along },
+    { "past it", figure "ice_barrier.past_inner_face_least" }, unit = "in" }
+  return math.max(past, figure "ice_barrier.up_slope_least")
+end
+
+rule "ice_barrier.up_slope" {
+  title = "How far up the slope the ice-dam sheet reaches",
+  stage = "dry-in",
+  per = "roof.edges",
+  applies = function(job, figure, edge)
+    if edge.kind ~= "eave" then return false, "the sheet is laid from eaves" end
+    if not edge.over_heated_space then
+      return false, "there is no heated space behind this eave"
+    end
+    return is_under_code(job, figure)
+  end,
+  judge = function(job, figure, edge)
+    local needed = reach_needed(figure, edge)
+    local measured = inspecting() and edge.measured_ice_barrier_reach_in
+    local least = measured and measured[1] or edge.ice_barrier_reach_in
+    for i = 2, measured and #measured or 1 do
+      least = math.min(least, measured[i])
+    end
+    local low = edge.slope.pitch <= figure "ice_barrier.pitch_most" + 0.005
+    if not low and least < needed - 0.05 then
+      return cannot_tell("it reaches " .. number(least, "in") .. " of the " .. number(needed, "in")
+        .. " asked for; one page ties the sheet to flatter slopes than this")
+    end
+    return at_least(least, needed, "in")
+  end,
+  mend = "Add a course up the slope.",
+}

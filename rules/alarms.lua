@@ -1,0 +1,202 @@
+-- alarms.lua - smoke and carbon monoxide alarms, and gas vents, at a reroof.
+--
+-- The model code asks for alarms when a permit is taken out, and then lets work
+-- on the outside of the house off, roofing among it. A place may not print that
+-- exemption: it says alarms.exterior_exempt = false, and then either that every
+-- permit counts (alarms.by_permit) or that only work over a price does
+-- (alarms.by_price). Both may be on; one that bites is enough. A price exactly
+-- at the figure is on whichever side alarms.at_price_counts says.
+
+local function has(list, wanted)
+  for _, one in ipairs(list) do
+    if one == wanted then return true end
+  end
+  return false
+end
+
+local function lacking(list, wanted)
+  local words = {}
+  for _, one in ipairs(wanted) do
+    if not has(list, one) then
+      local word = ""
+      for i = 1, #one do
+        local letter = string.sub(one, i, i)
+        word = word .. (letter == "_" and " " or letter)
+      end
+      table.insert(words, word)
+    end
+  end
+  return words
+end
+
+local function places(list, wanted, what)
+  local words = lacking(list, wanted)
+  work(#wanted .. " kinds of place asked for, " .. #words .. " lacking")
+  if #words == 0 then return shown(true, what .. ", everywhere they belong") end
+  return shown(false, what .. ", also: " .. table.concat(words, ", "))
+end
+
+local function over_price(job, figure)
+  local price, limit = job.scope.price_usd, figure "alarms.price_limit"
+  if math.abs(price - limit) < 0.005 then
+    return figure "alarms.at_price_counts", "the price is at the figure, not over it"
+  end
+  return price > limit, "the price is not over the figure"
+end
+
+local function needs_permit(job)
+  return job.permit.status ~= "none", "there is no permit for this job"
+end
+
+-- Does this job bring the duty? `by_permit` and `by_price` name its switches; the
+-- second is asked only where the first does not bite.
+local function brought(job, figure, by_permit, by_price)
+  if figure "alarms.exterior_exempt" then
+    return false, "work on the outside of the house does not bring this duty here"
+  end
+  local so, why
+  if figure(by_permit) then so, why = needs_permit(job) end
+  if so then return true end
+  if figure(by_price) then return over_price(job, figure) end
+  return false, why or "the place does not ask for it at a reroof"
+end
+
+local function smoke_due(job, figure)
+  return brought(job, figure, "alarms.by_permit", "alarms.by_price")
+end
+
+local function co_due(job, figure)
+  local so, why = brought(job, figure, "alarms.co_by_permit", "alarms.co_by_price")
+  if not so then return false, why end
+  if #job.house.co_sources == 0 then
+    return cannot_tell("the list of fires and garages is empty: say none, or which")
+  end
+  for _, source in ipairs(figure "alarms.co_sources") do
+    if has(job.house.co_sources, source) then return true end
+  end
+  return false, "nothing in the house gives off carbon monoxide"
+end
+
+rule "alarms.smoke" {
+  title = "Smoke alarms",
+  stage = "final",
+  applies = smoke_due,
+  judge = function(job, figure)
+    return places(job.alarms.smoke_at, figure "alarms.smoke_places", "working smoke alarms")
+  end,
+  mend = "Put up alarms where they are lacking, and test them.",
+}
+
+rule "alarms.co" {
+  title = "Carbon monoxide alarms",
+  stage = "final",
+  applies = co_due,
+  judge = function(job, figure)
+    return places(job.alarms.co_at, figure "alarms.co_places", "working carbon monoxide alarms")
+  end,
+  mend = "Put up alarms where they are lacking, and test them.",
+  caution = "Tear-off can knock a flue apart: test the alarms afterwards.",
+}
+
+-- Further demands on the alarms that are due.
+local function due_and(switch, off)
+  return function(job, figure)
+    if not figure(switch) then return false, off end
+    local so, why = smoke_due(job, figure)
+    if so then return true end
+    local co = co_due(job, figure)
+    return co, why
+  end
+end
+
+rule "alarms.listed" {
+  title = "Alarms of a listed kind",
+  stage = "final",
+  applies = due_and("alarms.listed_required", "no listing is asked for"),
+  judge = function(job)
+    return shown(job.alarms.listed, "the listing that the place asks for, on every alarm")
+  end,
+  mend = "Replace alarms without it.",
+}
+
+rule "alarms.power" {
+  title = "What feeds the alarms",
+  stage = "final",
+  applies = due_and("alarms.power_counts", "nothing is said about what feeds the alarms"),
+  judge = function(job, figure)
+    return one_of(job.alarms.power, figure "alarms.powers")
+  end,
+  mend = "Use alarms with a sealed long-life battery, or wire them.",
+}
+
+rule "alarms.clearances" {
+  title = "Alarms away from steam and drafts",
+  stage = "final",
+  applies = due_and("alarms.clearances_count", "no distances are set"),
+  judge = function(job, figure)
+    return all_of(
+      at_least(job.alarms.from_bath_door_in, figure "alarms.bath_door_least", "in"),
+      at_least(job.alarms.from_register_in, figure "alarms.register_least", "in"))
+  end,
+  mend = "Move the alarm.",
+}
+
+rule "alarms.proof" {
+  title = "What shows the alarms",
+  stage = "final",
+  applies = due_and("alarms.proof_counts", "nothing is said about how alarms are shown"),
+  judge = function(job, figure)
+    return one_of(job.alarms.proof, figure "alarms.proofs")
+  end,
+  mend = "Hand in the signed form, or let the inspector in.",
+}
+
+rule "alarms.form_signers" {
+  title = "Who signs the alarm form",
+  stage = "final",
+  applies = function(job, figure)
+    local due = due_and("alarms.form_signers_count", "nothing is said about who signs")
+    local so, why = due(job, figure)
+    if not so then return false, why end
+    local proof = job.alarms.proof
+    return proof == "signed_form" or proof == "affidavit", "no form stands in for a look"
+  end,
+  judge = function(job, figure)
+    return places(job.alarms.form_signed_by, figure "alarms.form_signers", "signatures")
+  end,
+  mend = "Have the others sign too.",
+}
+
+-- Some places want only a paper on carbon monoxide alarms, whatever the house has.
+rule "alarms.co_affidavit" {
+  title = "Affidavit on carbon monoxide alarms",
+  stage = "final",
+  applies = function(job, figure)
+    return figure "alarms.co_affidavit_required",
+      "no affidavit on carbon monoxide alarms is asked for"
+  end,
+  judge = function(job)
+    return equals(job.alarms.proof, "affidavit")
+  end,
+  mend = "Sign the affidavit and hand it in before the final.",
+}
+
+rule "alarms.gas_vents" {
+  title = "Gas vents looked at in the attic",
+  stage = "final",
+  applies = function(job, figure)
+    if not figure "alarms.gas_vents_count" then return false, "gas vents are not looked at" end
+    if not has(job.house.co_sources, "fuel_appliance") then
+      if #job.house.co_sources == 0 then
+        return cannot_tell("the list of fires and garages is empty: say none, or which")
+      end
+      return false, "no appliance in the house burns fuel"
+    end
+    return inspecting(), "looked at at the final"
+  end,
+  judge = function(job)
+    return shown(job.house.gas_vents_fit, "gas vent pipes that still fit together")
+  end,
+  mend = "Fit the pipes together again before anyone lights a burner.",
+  caution = "A flue knocked apart fills the attic with carbon monoxide.",
+}

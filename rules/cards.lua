@@ -1,0 +1,109 @@
+-- cards.lua - what the card of each stage shows, in the order in which an
+-- inspector walks it, and what stands at the head of cards and reports.
+--
+-- A part lists rules ("deck.sound", of any stage) and topics ("deck": the rest
+-- of that topic at this stage). A rule stands where it is named first, by
+-- itself before by its topic; what no part names comes last, under a heading of
+-- its own. The order is common practice, drawn from handouts on reroof
+-- inspections.
+
+card "permit" {
+  { title = "Is a permit needed, and who takes it out", "permit" },
+  { title = "Papers with the application", "papers" },
+  { title = "The old roof", "layers", "wood" },
+  { title = "Deck and slope", "slope", "deck" },
+  { title = "Covering and its nails", "shingle", "fasteners", "wind", "fire", "energy" },
+  { title = "Underlayment, edges, flashing and valleys",
+    "underlayment", "ice_barrier", "drip_edge", "flashing", "valley" },
+  { title = "Attic air", "ventilation" },
+  { title = "The visits to come", "inspection.notice", "inspection.caller",
+    "inspection.holder_calls", "inspection.someone_there", "inspection" },
+}
+
+card "deck" {
+  { title = "Who calls, and how early", "inspection.deck", "inspection.notice",
+    "inspection.caller", "inspection.holder_calls", "inspection.someone_there" },
+  { title = "On the site and posted", "permit.posted", "permit.visible", "permit.life",
+    "papers.commencement_posted", "papers.on_site_deck", "papers.photos_deck", "permit",
+    "papers" },
+  { title = "The way up", "inspection.access", "inspection.ladder_tied",
+    "inspection.ladder_past", "inspection.ladder_rating", "inspection.snow" },
+  { title = "The bare deck", "inspection.pre_passed", "inspection.pre_hidden",
+    "inspection.deck_hidden", "deck.sound", "deck.solid", "deck.panel_thickness",
+    "deck.panel_span", "deck.panel_gap", "deck.board_thickness", "deck.board_gap", "wood" },
+  { title = "Nails in the deck", "deck.nail_kind", "deck.nail_length", "deck.nail_shank",
+    "deck.nail_edges", "deck.nail_field", "deck.nail_gable", "deck.nail_band",
+    "deck.nail_band_width", "wind.nail_spacing", "deck.nail_edge_distance",
+    "deck.nail_closest", "deck.nails_driven", "deck.board_nails", "deck" },
+  { title = "What the open roof shows", "inspection.ties", "energy", "wind", "inspection" },
+}
+
+card "dry-in" {
+  { title = "Who calls, and how early", "inspection.dry_in", "inspection.mid_roof",
+    "inspection.notice", "inspection.caller", "inspection.holder_calls",
+    "inspection.someone_there" },
+  { title = "On the site and the way up", "permit.posted", "permit.visible",
+    "papers.on_site_dry_in", "papers.photos_dry_in", "inspection.labels", "papers", "permit",
+    "inspection.access", "inspection.ladder_tied" },
+  { title = "Before the dry-in", "inspection.deck_passed", "inspection.dry_in_hidden",
+    "underlayment.old_left" },
+  { title = "Eaves and rakes", "drip_edge.eave", "drip_edge.order_eave", "drip_edge.rake",
+    "drip_edge.order_rake", "drip_edge", "ice_barrier.kind", "ice_barrier.reach", "ice_barrier" },
+  { title = "Underlayment", "underlayment.kind", "underlayment.plies", "underlayment.starter",
+    "underlayment.head_lap", "underlayment.end_lap", "underlayment.end_lap_offset",
+    "underlayment.fasteners", "underlayment.cap", "underlayment.lap_spacing",
+    "underlayment.field_spacing", "underlayment.sealed_deck", "underlayment" },
+  { title = "Valleys", "valley", "fire.valley_underlay" },
+  { title = "Walls, chimneys and pipes", "flashing" },
+  { title = "Fire", "fire" },
+  { title = "The mid-roof look", "inspection.mid_roof_moment", "inspection.mid_roof_courses",
+    "inspection.mid_roof_share", "inspection.mid_roof_hidden", "inspection" },
+}
+
+card "final" {
+  { title = "Who calls, and how early", "inspection.final", "inspection.notice",
+    "inspection.caller", "inspection.holder_calls", "inspection.someone_there" },
+  { title = "On the site", "permit.posted", "papers.on_site_final", "papers.wrapper",
+    "shingle.instructions", "papers", "permit" },
+  { title = "From the street", "inspection.address", "inspection.address_size",
+    "inspection.site_clean", "inspection.bin_gone", "inspection.downspouts" },
+  { title = "The way up", "inspection.access", "inspection.ladder_tied" },
+  { title = "Covering and its nails", "inspection.dry_in_passed", "inspection.mid_roof_passed",
+    "shingle.exposure", "shingle.offset", "shingle.offset_usual", "fasteners.count",
+    "fasteners.driven", "shingle", "fasteners" },
+  { title = "Flashing, valleys and edges", "flashing", "valley", "wood", "fire" },
+  { title = "Vents, chimneys and panels", "ventilation.net_free_area", "ventilation.intake",
+    "inspection.spark_arrester", "inspection.spark_arrester_openings", "inspection.solar",
+    "ventilation", "inspection" },
+  { title = "Inside the house", "alarms" },
+}
+
+-- About the house ------------------------------------------------------------------
+
+local KINDS = { one_family = "one-family house", two_family = "two-family house",
+  townhouse = "townhouse" }
+
+about "House" {
+  says = function(job)
+    local stories = job.house.stories
+    return KINDS[job.house.kind] .. ", " .. stories
+      .. (stories == 1 and " story" or " stories") .. ", built "
+      .. string.format("%d", job.house.year_built)
+  end,
+}
+
+about "Work" {
+  says = function(job)
+    return job.scope.method .. ", " .. #job.decks .. (#job.decks == 1 and " deck" or " decks")
+  end,
+}
+
+about "Planes" {
+  says = function(job)
+    local planes = {}
+    for _, slope in ipairs(job.roof.slopes) do
+      table.insert(planes, slope.name .. " " .. string.format("%g", slope.pitch) .. ":12")
+    end
+    return table.concat(planes, "; ")
+  end,
+}

@@ -1,0 +1,590 @@
+-- Cases of deck.lua. Spans, thicknesses and nails are checked against recalled
+-- rows of Tables R503.2.1.1(1) and R602.3(1), as the profiles say; the 24 in
+-- row of Table R803.1 and the 24/16 span as city and officials' pages read them.
+
+-- A deck of boards, all replaced, with some facts changed and one left out.
+local function boards(changes, left_out)
+  local deck = { name = "panels", kind = "board", thickness_in = 0.75, support_spacing_in = 24,
+    board_gap_in = 0.125, board_width_in = 5.5, work = "replaced" }
+  for name, value in pairs(changes or {}) do deck[name] = value end
+  if left_out then deck[left_out] = nil end
+  return { deck }
+end
+
+local function nailed(per_bearing, counted)
+  return { kind = "common_8d", length_in = 2.5, shank_in = 0.131, per_bearing = per_bearing,
+    measured_per_bearing = counted }
+end
+
+local OVER_SPACED = { name = "panels", kind = "spaced_board", thickness_in = 0.75,
+  span_rating = "24/16", edge_support = "none", support_spacing_in = 24, board_gap_in = 3,
+  board_width_in = 3.5, work = "paneled_over", over_panel_thickness_in = 0.4375,
+  panel_gap_in = 0.125, nails = { kind = "common_8d", length_in = 2.5, shank_in = 0.131,
+    edge_spacing_in = 6, field_spacing_in = 6 } }
+
+local KEPT_LOOSE = { kind = "common_8d", length_in = 2.5, shank_in = 0.131 }
+
+cases "deck.solid" {
+  under = "model/irc-2021",
+  { "panels are solid", expect = "pass", where = "panels" },
+  { "tight boards are solid", with = { ["decks[1].kind"] = "board" }, expect = "pass" },
+  { "spaced boards are not", with = { ["decks[1].kind"] = "spaced_board" }, expect = "fail" },
+  { "spaced boards under new panels are", with = { decks = { OVER_SPACED } }, expect = "pass" },
+  { "kind not known", without = { "decks[1].kind" }, expect = "open" },
+  { "metal roofs are not judged", with = { ["covering.kind"] = "metal_panel" },
+    expect = "not_applicable" },
+}
+
+cases "deck.sound" {
+  under = "model/irc-2021",
+  { "more is replaced than is unsound", expect = "pass", found = 0 },
+  { "just as much is replaced", with = { ["decks[1].replaced_sqft"] = 90 }, expect = "pass" },
+  { "some is left", with = { ["decks[1].replaced_sqft"] = 80 }, expect = "fail",
+    required = 0, found = 10 },
+  { "not known how much is unsound", without = { "decks[1].unsound_sqft" }, expect = "open" },
+  { "none left when looked at", stage = "deck",
+    with = { ["decks[1].measured_unsound_left_sqft"] = 0 }, expect = "pass" },
+  { "a foot left when looked at, whatever was planned", stage = "deck",
+    with = { ["decks[1].measured_unsound_left_sqft"] = 1 }, expect = "fail", found = 1 },
+  { "the plan no longer does at the deck stage", stage = "deck", expect = "open" },
+  { "an overlay hides it", with = { ["scope.method"] = "overlay",
+    ["existing.layers_removed"] = 0, ["existing.coverings[1].removed"] = false },
+    expect = "not_applicable" },
+}
+
+cases "deck.panel_span" {
+  under = "model/irc-2021",
+  -- The 24/16 span without edge support was read on an officials' forum.
+  { "24/16 at 24 without clips, exactly", with = { ["decks[1].edge_support"] = "none" },
+    expect = "pass", required = 24, found = 24 },
+  { "with clips the figure is only recalled", expect = "warn", required = 24 },
+  { "a hair over", with = { ["decks[1].edge_support"] = "none",
+    ["decks[1].support_spacing_in"] = 24.002 }, expect = "fail" },
+  { "32/16 reaches 28 without clips", with = { ["decks[1].edge_support"] = "none",
+    ["decks[1].span_rating"] = "32/16", ["decks[1].support_spacing_in"] = 28 }, expect = "warn" },
+  { "32/16 at 32 needs clips", with = { ["decks[1].edge_support"] = "none",
+    ["decks[1].span_rating"] = "32/16", ["decks[1].support_spacing_in"] = 32 },
+    expect = "fail", required = 28, found = 32 },
+  { "32/16 at 32 with blocking", with = { ["decks[1].edge_support"] = "blocking",
+    ["decks[1].span_rating"] = "32/16", ["decks[1].support_spacing_in"] = 32 }, expect = "warn" },
+  { "thin 24/0 without clips stops at 20", with = { ["decks[1].edge_support"] = "none",
+    ["decks[1].span_rating"] = "24/0" }, expect = "fail", required = 20, found = 24 },
+  { "thin 24/0 at 20", with = { ["decks[1].edge_support"] = "none",
+    ["decks[1].span_rating"] = "24/0", ["decks[1].support_spacing_in"] = 20 },
+    expect = "warn", required = 20 },
+  { "24/0 of 15/32 reaches 24", with = { ["decks[1].edge_support"] = "none",
+    ["decks[1].span_rating"] = "24/0", ["decks[1].thickness_in"] = 0.469 },
+    expect = "warn", required = 24 },
+  { "a kept deck is for the department to judge", with = { ["decks[1].work"] = "kept",
+    ["decks[1].edge_support"] = "none", ["decks[1].span_rating"] = "24/0" },
+    expect = "open", says = "building department" },
+  { "rating not known", without = { "decks[1].span_rating" }, expect = "open" },
+  { "edges not known", without = { "decks[1].edge_support" }, expect = "open" },
+  { "new panels over spaced boards span the gaps", with = { decks = { OVER_SPACED } },
+    expect = "pass", found = 6.5 },
+  { "boards are not panels", with = { decks = boards() }, expect = "not_applicable" },
+}
+
+cases "deck.panel_thickness" {
+  under = "model/irc-2021",
+  { "7/16 for 24/16, exactly", expect = "warn", required = 0.4375, found = 0.4375 },
+  { "thinner than the rating is made", with = { ["decks[1].thickness_in"] = 0.375 },
+    expect = "fail", found = 0.375 },
+  { "just under 7/16", with = { ["decks[1].thickness_in"] = 0.436 }, expect = "fail" },
+  { "15/32 for 32/16, rounded", with = { ["decks[1].thickness_in"] = 0.469,
+    ["decks[1].span_rating"] = "32/16" }, expect = "warn" },
+  { "a kept thin one is for the department to judge", with = { ["decks[1].thickness_in"] = 0.375,
+    ["decks[1].work"] = "kept" }, expect = "open" },
+  { "not measured", without = { "decks[1].thickness_in" }, expect = "open" },
+}
+
+cases "deck.panel_gap" {
+  under = "model/irc-2021",
+  { "an eighth, exactly", expect = "warn", found = 0.125 },
+  { "a quarter is the widest", with = { ["decks[1].panel_gap_in"] = 0.25 }, expect = "warn",
+    found = 0.25 },
+  { "laid tight", with = { ["decks[1].panel_gap_in"] = 0 }, expect = "warn", required = 0.125,
+    found = 0 },
+  { "too wide", with = { ["decks[1].panel_gap_in"] = 0.5 }, expect = "warn", required = 0.25 },
+  { "not known", without = { "decks[1].panel_gap_in" }, expect = "open" },
+  { "no new panels", with = { ["decks[1].work"] = "kept" }, expect = "not_applicable" },
+}
+
+cases "deck.board_thickness" {
+  under = "model/irc-2021",
+  -- Table R803.1 as a city page gives it: 5/8 in at 24 in.
+  { "three quarters", with = { decks = boards() }, expect = "pass", required = 0.625 },
+  { "five eighths, exactly", with = { decks = boards { thickness_in = 0.625 } },
+    expect = "pass" },
+  { "half an inch", with = { decks = boards { thickness_in = 0.5 } },
+    expect = "fail", required = 0.625, found = 0.5 },
+  { "wider spacing wants thick boards", with = { decks = boards { support_spacing_in = 24.5 } },
+    expect = "fail", required = 1.5 },
+  { "thick boards at wide spacing: strength is not judged", with = {
+    decks = boards { support_spacing_in = 48, thickness_in = 1.5 } }, expect = "open" },
+  { "thickness not known", with = { decks = boards({}, "thickness_in") },
+    expect = "open" },
+  { "panels are not boards", expect = "not_applicable" },
+}
+
+cases "deck.board_gap" {
+  under = "model/irc-2021",
+  { "an eighth", with = { decks = boards() }, expect = "warn", found = 0.125 },
+  { "a quarter, exactly", with = { decks = boards { board_gap_in = 0.25 } },
+    expect = "warn", found = 0.25 },
+  { "half an inch", with = { decks = boards { board_gap_in = 0.5 } },
+    expect = "warn", required = 0.25, found = 0.5 },
+  { "not known", with = { decks = boards({}, "board_gap_in") },
+    expect = "open" },
+  { "new panels cover them", with = { decks = boards { work = "paneled_over" } },
+    expect = "not_applicable" },
+}
+
+cases "deck.board_nails" {
+  under = "model/irc-2021",
+  { "two in a 1x6, exactly", with = { decks = boards { nails = nailed(2) } }, expect = "warn",
+    required = 2, found = 2 },
+  { "one is too few", with = { decks = boards { nails = nailed(1) } }, expect = "fail",
+    required = 2, found = 1 },
+  { "three in a 1x8, exactly", with = { decks = boards { board_width_in = 7.25,
+    nails = nailed(3) } }, expect = "warn", required = 3 },
+  { "two in a 1x8", with = { decks = boards { board_width_in = 7.25, nails = nailed(2) } },
+    expect = "fail", required = 3, found = 2 },
+  { "not known", with = { decks = boards { nails = nailed() } }, expect = "open" },
+  { "width not known", with = { decks = boards({ nails = nailed(3) }, "board_width_in") },
+    expect = "open" },
+  { "counted", stage = "deck", with = { decks = boards { nails = nailed(2, { 2, 2, 3 }) } },
+    expect = "warn", found = 2 },
+  { "one crossing short", stage = "deck",
+    with = { decks = boards { nails = nailed(2, { 2, 1, 3 }) } }, expect = "fail", found = 1 },
+  { "planned, but not counted", stage = "deck",
+    with = { decks = boards { nails = nailed(2) } }, expect = "open" },
+  { "panels go by spacing", expect = "not_applicable" },
+}
+
+cases "deck.nail_kind" {
+  under = "model/irc-2021",
+  { "8d common", expect = "warn" },
+  { "ring-shank named by the table", with = { ["decks[1].nails.kind"] = "RSRS_01" },
+    expect = "warn" },
+  { "8d box is thinner than 8d common", with = { ["decks[1].nails.kind"] = "box_8d" },
+    expect = "fail" },
+  { "6d common", with = { ["decks[1].nails.kind"] = "common_6d" }, expect = "fail" },
+  { "a bigger nail that the table does not name", with = { ["decks[1].nails.kind"] = "common_10d" },
+    expect = "open", says = "building department" },
+  { "at 1/2 in the thin row", with = { ["decks[1].thickness_in"] = 0.5 }, expect = "warn" },
+  { "at 7/8 the thick row wants more", with = { ["decks[1].thickness_in"] = 0.875 },
+    expect = "fail" },
+  { "at 7/8 the 2018 edition is still in its middle row", under = "model/irc-2018",
+    with = { ["decks[1].thickness_in"] = 0.875 }, expect = "warn" },
+  { "8d deformed in the thick row", with = { ["decks[1].thickness_in"] = 1.125,
+    ["decks[1].nails.kind"] = "deformed_8d" }, expect = "warn" },
+  { "thicker than the table", with = { ["decks[1].thickness_in"] = 1.5 }, expect = "open" },
+  { "thinner than the table", with = { ["decks[1].thickness_in"] = 0.3125 }, expect = "open" },
+  { "staples are advised against", with = { ["decks[1].nails.kind"] = "staple" },
+    expect = "warn" },
+  { "8d common in boards", with = { decks = boards { nails = nailed(2) } }, expect = "warn" },
+  { "not known", without = { "decks[1].nails.kind" }, expect = "open" },
+  { "kept and not nailed again", with = { ["decks[1].work"] = "kept",
+    ["decks[1].renailed"] = false }, expect = "not_applicable" },
+  { "kept, and not said whether it is nailed again", with = { ["decks[1].work"] = "kept" },
+    without = { "decks[1].renailed" }, expect = "open" },
+  { "kept but nailed again", with = { ["decks[1].work"] = "kept" }, expect = "warn" },
+}
+
+cases "deck.nail_length" {
+  under = "model/irc-2021",
+  -- 8d common 2-1/2 x 0.131 as a public nailing table prints it.
+  { "8d common, exactly", expect = "pass", required = 2.5, found = 2.5 },
+  { "a short 8d common is none", with = { ["decks[1].nails.length_in"] = 2.375 },
+    expect = "fail", found = 2.375 },
+  { "longer will do", with = { ["decks[1].nails.length_in"] = 3 }, expect = "pass" },
+  { "ring-shank is shorter by name", with = { ["decks[1].nails.kind"] = "RSRS_01",
+    ["decks[1].nails.length_in"] = 2.375 }, expect = "warn", required = 2.375 },
+  { "not known", without = { "decks[1].nails.length_in" }, expect = "open" },
+  { "staples have none", with = { ["decks[1].nails.kind"] = "staple" },
+    expect = "not_applicable" },
+}
+
+cases "deck.nail_shank" {
+  under = "model/irc-2021",
+  { "8d common, exactly", expect = "pass", required = 0.131, found = 0.131 },
+  { "a gun nail sold as 8d", with = { ["decks[1].nails.shank_in"] = 0.113 }, expect = "fail",
+    found = 0.113 },
+  { "just under", with = { ["decks[1].nails.shank_in"] = 0.13 }, expect = "fail" },
+  { "10d common", with = { ["decks[1].nails.kind"] = "common_10d",
+    ["decks[1].nails.shank_in"] = 0.148 }, expect = "pass", required = 0.148 },
+  { "not known", without = { "decks[1].nails.shank_in" }, expect = "open" },
+}
+
+cases "deck.nail_edges" {
+  under = "model/irc-2021",
+  { "6 in, exactly", expect = "warn", required = 6, found = 6 },
+  { "just over", with = { ["decks[1].nails.edge_spacing_in"] = 6.01 }, expect = "fail" },
+  { "not known", without = { "decks[1].nails.edge_spacing_in" }, expect = "open" },
+  { "measured within", stage = "deck",
+    with = { ["decks[1].nails.measured_edge_spacing_in"] = { 5.5, 6, 5.75 } }, expect = "warn",
+    found = 6 },
+  { "one measured over", stage = "deck",
+    with = { ["decks[1].nails.measured_edge_spacing_in"] = { 5.5, 6, 6.25 } }, expect = "fail",
+    found = 6.25 },
+  { "planned, but not measured", stage = "deck", expect = "open" },
+  { "below the speed where the table ends", with = { ["site.wind_vult_mph"] = 139 },
+    expect = "warn" },
+  { "from there on it needs a design", with = { ["site.wind_vult_mph"] = 140 }, expect = "open",
+    says = "wind design" },
+  { "staples follow another table", with = { ["decks[1].nails.kind"] = "staple" },
+    expect = "open" },
+  { "wind not known", without = { "site.wind_vult_mph" }, expect = "open" },
+  { "boards have no edges to space", with = { decks = boards() }, expect = "not_applicable" },
+  { "a kept deck nobody nails", with = { ["decks[1].work"] = "kept", ["decks[1].renailed"] = false,
+    ["decks[1].nails"] = KEPT_LOOSE }, expect = "not_applicable" },
+}
+
+cases "deck.nail_field" {
+  under = "model/irc-2021",
+  { "6 in, exactly", expect = "warn", required = 6, found = 6 },
+  { "12 in was the 2018 pattern", with = { ["decks[1].nails.field_spacing_in"] = 12 },
+    expect = "fail", required = 6, found = 12 },
+  { "12 in under 2018, exactly", under = "model/irc-2018",
+    with = { ["decks[1].nails.field_spacing_in"] = 12 }, expect = "warn", required = 12 },
+  { "just over under 2018", under = "model/irc-2018",
+    with = { ["decks[1].nails.field_spacing_in"] = 12.01 }, expect = "fail" },
+  { "thick panels keep 12", with = { ["decks[1].thickness_in"] = 0.875,
+    ["decks[1].nails.field_spacing_in"] = 12 }, expect = "warn", required = 12 },
+  { "3/4 in is not thick yet", with = { ["decks[1].thickness_in"] = 0.75,
+    ["decks[1].nails.field_spacing_in"] = 12 }, expect = "fail", required = 6 },
+  { "the new panel counts, not the boards under it", with = {
+    decks = { OVER_SPACED } }, expect = "warn", required = 6 },
+  { "not known", without = { "decks[1].nails.field_spacing_in" }, expect = "open" },
+  { "measured over", stage = "deck",
+    with = { ["decks[1].nails.measured_field_spacing_in"] = { 6, 6, 8 } }, expect = "fail",
+    found = 8 },
+  { "measured within", stage = "deck",
+    with = { ["decks[1].nails.measured_field_spacing_in"] = { 6, 5 } }, expect = "warn" },
+  { "planned, but not measured", stage = "deck", expect = "open" },
+}
+
+cases "deck.nail_gable" {
+  under = "model/irc-2021",
+  { "4 in where 6 will do", expect = "warn", required = 6, found = 4 },
+  { "6 in, exactly", with = { ["decks[1].nails.gable_spacing_in"] = 6 }, expect = "warn" },
+  { "8 in", with = { ["decks[1].nails.gable_spacing_in"] = 8 }, expect = "fail", required = 6 },
+  { "exposure B at 130: still 6", with = { ["decks[1].nails.gable_spacing_in"] = 6,
+    ["site.wind_vult_mph"] = 130 }, expect = "warn", required = 6 },
+  { "exposure B over 130: 4", with = { ["decks[1].nails.gable_spacing_in"] = 6,
+    ["site.wind_vult_mph"] = 131 }, expect = "fail", required = 4 },
+  { "exposure C at 110: still 6", with = { ["decks[1].nails.gable_spacing_in"] = 6,
+    ["site.wind_vult_mph"] = 110, ["site.exposure"] = "C" }, expect = "warn", required = 6 },
+  { "exposure C over 110: 4", with = { ["decks[1].nails.gable_spacing_in"] = 6,
+    ["site.wind_vult_mph"] = 111, ["site.exposure"] = "C" }, expect = "fail", required = 4 },
+  { "4 in will do there, exactly", with = { ["site.wind_vult_mph"] = 111,
+    ["site.exposure"] = "C" }, expect = "warn", required = 4, found = 4 },
+  { "2018 does not look at exposure", under = "model/irc-2018",
+    with = { ["decks[1].nails.gable_spacing_in"] = 6, ["site.wind_vult_mph"] = 129,
+    ["site.exposure"] = "C" }, expect = "warn", required = 6 },
+  { "2018 from 130", under = "model/irc-2018",
+    with = { ["decks[1].nails.gable_spacing_in"] = 6, ["site.wind_vult_mph"] = 130 },
+    expect = "fail", required = 4 },
+  { "measured over", stage = "deck",
+    with = { ["decks[1].nails.measured_gable_spacing_in"] = { 6, 6.5 } }, expect = "fail",
+    found = 6.5 },
+  { "measured within", stage = "deck",
+    with = { ["decks[1].nails.measured_gable_spacing_in"] = { 6, 4 } }, expect = "warn" },
+  { "planned, but not measured", stage = "deck", expect = "open" },
+  { "not known", without = { "decks[1].nails.gable_spacing_in" }, expect = "open" },
+  { "exposure not known", without = { "site.exposure" }, expect = "open" },
+  { "a hip roof has no gable", with = { ["roof.edges"] = { { name = "eave", kind = "eave",
+    slope = "main front", length_ft = 40 } } }, expect = "not_applicable" },
+}
+
+cases "deck.nail_band" {
+  under = "model/irc-2018",
+  { "4 in where 6 is asked", expect = "warn", required = 6, found = 4 },
+  { "6 in, exactly", with = { ["decks[1].nails.band_spacing_in"] = 6 }, expect = "warn" },
+  { "8 in", with = { ["decks[1].nails.band_spacing_in"] = 8 }, expect = "fail", required = 6 },
+  { "from 130, 4 in", with = { ["decks[1].nails.band_spacing_in"] = 6,
+    ["site.wind_vult_mph"] = 130 }, expect = "fail", required = 4 },
+  { "a field as close needs no band", without = { "decks[1].nails.band_spacing_in" },
+    expect = "warn", found = 6 },
+  { "a wide field leaves the band open", with = { ["decks[1].nails.field_spacing_in"] = 12 },
+    without = { "decks[1].nails.band_spacing_in" }, expect = "open" },
+  { "2021 asks no closer below its speeds", under = "model/irc-2021", expect = "not_applicable" },
+  { "2021 asks 4 over them", under = "model/irc-2021", with = { ["site.wind_vult_mph"] = 131,
+    ["decks[1].nails.band_spacing_in"] = 6 }, expect = "fail", required = 4 },
+  { "2021, 4 in", under = "model/irc-2021", with = { ["site.wind_vult_mph"] = 131 },
+    expect = "warn", required = 4 },
+  { "measured over", stage = "deck",
+    with = { ["decks[1].nails.measured_band_spacing_in"] = { 6, 7 } }, expect = "fail", found = 7 },
+  { "measured within", stage = "deck",
+    with = { ["decks[1].nails.measured_band_spacing_in"] = { 6, 4 } }, expect = "warn" },
+  { "the field measured as close as the band", stage = "deck",
+    with = { ["decks[1].nails.measured_field_spacing_in"] = { 6, 5.5 } }, expect = "warn" },
+  { "planned, but not measured", stage = "deck", expect = "open" },
+  { "past the table", with = { ["site.wind_vult_mph"] = 150 }, expect = "open" },
+}
+
+cases "deck.nail_band_width" {
+  under = "model/irc-2018",
+  { "48 in, exactly", expect = "warn", required = 48, found = 48 },
+  { "47 in", with = { ["decks[1].nails.band_width_in"] = 47 }, expect = "fail", found = 47 },
+  { "not known", without = { "decks[1].nails.band_width_in" }, expect = "open" },
+  { "the whole field is as close", without = { "decks[1].nails.band_spacing_in" },
+    expect = "not_applicable" },
+  { "no band is asked for", under = "model/irc-2021", expect = "not_applicable" },
+}
+
+cases "deck.nail_closest" {
+  under = "model/irc-2021",
+  { "4 in is the closest here", expect = "warn", required = 3, found = 4 },
+  { "3 in, exactly", with = { ["decks[1].nails.band_spacing_in"] = 3 }, expect = "warn",
+    found = 3 },
+  { "2 in splits the rafter", with = { ["decks[1].nails.gable_spacing_in"] = 2 },
+    expect = "warn", found = 2 },
+  { "not known", without = { "decks[1].nails.edge_spacing_in" }, expect = "open" },
+}
+
+cases "deck.nail_edge_distance" {
+  under = "model/irc-2021",
+  { "3/8 in, exactly", expect = "warn", required = 0.375, found = 0.375 },
+  { "1/4 in", with = { ["decks[1].nails.edge_distance_in"] = 0.25 }, expect = "warn",
+    required = 0.375, found = 0.25 },
+  { "not known", without = { "decks[1].nails.edge_distance_in" }, expect = "open" },
+}
+
+cases "deck.nails_driven" {
+  under = "model/irc-2021",
+  { "none seen", stage = "deck", with = { ["decks[1].nails.overdriven_or_missed"] = false },
+    expect = "pass" },
+  { "some seen", stage = "deck", with = { ["decks[1].nails.overdriven_or_missed"] = true },
+    expect = "fail" },
+  { "not looked at", stage = "deck", expect = "open" },
+  { "nothing to see before", expect = "not_applicable" },
+}
+
+cases "deck.renailed" {
+  under = "model/irc-2021",
+  { "new nails anyway", expect = "not_applicable" },
+  { "the model code does not ask", with = { ["decks[1].work"] = "kept",
+    ["decks[1].renailed"] = false }, expect = "not_applicable" },
+  { "not said what is done with the deck", without = { "decks[1].work" }, expect = "open" },
+}
+
+
+-- Duties that only some places have, tried in an invented county.
+
+cases "deck.renailed" {
+  under = "example/gullhaven",
+  { "nailed again", with = { ["decks[1].work"] = "kept" }, expect = "warn" },
+  { "not nailed again", with = { ["decks[1].work"] = "kept", ["decks[1].renailed"] = false },
+    expect = "fail" },
+  { "not said", with = { ["decks[1].work"] = "kept" }, without = { "decks[1].renailed" },
+    expect = "open" },
+  { "the last year that is judged", with = { ["decks[1].work"] = "kept",
+    ["decks[1].renailed"] = false, ["house.year_built"] = 2001 }, expect = "fail" },
+  { "the first that is not", with = { ["decks[1].work"] = "kept",
+    ["decks[1].renailed"] = false, ["house.year_built"] = 2002 }, expect = "not_applicable" },
+  { "year not known", with = { ["decks[1].work"] = "kept" }, without = { "house.year_built" },
+    expect = "open" },
+  { "an overlay cannot be nailed through", with = { ["decks[1].work"] = "kept",
+    ["scope.method"] = "overlay", ["existing.layers_removed"] = 0,
+    ["existing.coverings[1].removed"] = false }, expect = "not_applicable" },
+}
+
+cases "deck.nail_edges" {
+  under = "example/gullhaven", stage = "deck",
+  { "one stray in twenty, an inch over", with = {
+    ["decks[1].nails.measured_edge_spacing_in"] = { 7, 6, 6, 6, 6, 6, 6, 6, 6, 6,
+      6, 6, 6, 6, 6, 6, 6, 6, 6, 6 } }, expect = "warn", found = 7 },
+  { "one in nineteen is too many", with = {
+    ["decks[1].nails.measured_edge_spacing_in"] = { 7, 6, 6, 6, 6, 6, 6, 6, 6, 6,
+      6, 6, 6, 6, 6, 6, 6, 6, 6 } }, expect = "fail", found = 7 },
+  { "over by more than an inch", with = {
+    ["decks[1].nails.measured_edge_spacing_in"] = { 7.01, 6, 6, 6, 6, 6, 6, 6, 6, 6,
+      6, 6, 6, 6, 6, 6, 6, 6, 6, 6 } }, expect = "fail" },
+}
+
+cases "deck.panel_span" {
+  under = "example/gullhaven",
+  { "a kept deck is held to the table", with = { ["decks[1].work"] = "kept",
+    ["decks[1].edge_support"] = "none", ["decks[1].span_rating"] = "24/0" }, expect = "fail",
+    required = 20 },
+}
+
+-- At the deck stage the nail is what the box says, not what was planned.
+for _, id in ipairs { "deck.nail_kind", "deck.nail_length", "deck.nail_shank" } do
+  cases(id) {
+    under = "model/irc-2021",
+    stage = "deck",
+    { "the label was not read", expect = "open", where = "panels", says = "label" },
+    { "the label shows another nail", where = "panels", says = "label",
+      with = { ["decks[1].nails.measured_label_matches"] = false }, expect = "open" },
+  }
+end
+
+cases "deck.nail_length" {
+  under = "model/irc-2021",
+  stage = "deck",
+  { "the label shows it", where = "panels",
+    with = { ["decks[1].nails.measured_label_matches"] = true }, expect = "pass" },
+}
+
+-- A step to either side of a figure: what `eavemark proof --nudge` looks for.
+-- The values are typed here again, from the same tables as recalled.
+
+-- Table R503.2.1.1(1): rating, thickness as printed, span with edges held and not.
+local PANELS = {
+  { "16/0", 0.375, 16, 16 }, { "20/0", 0.375, 20, 20 }, { "24/0", 0.375, 24, 20 },
+  { "40/20", 0.594, 40, 32 }, { "48/24", 0.719, 48, 36 }, { "60/32", 0.875, 60, 48 },
+}
+for _, panel in ipairs(PANELS) do
+  local rating, inches, held, loose = panel[1], panel[2], panel[3], panel[4]
+  local function deck(thickness, spacing, support)
+    return { ["decks[1].span_rating"] = rating, ["decks[1].thickness_in"] = thickness,
+      ["decks[1].support_spacing_in"] = spacing, ["decks[1].edge_support"] = support }
+  end
+  cases "deck.panel_thickness" {
+    under = "model/irc-2021",
+    { rating .. ", exactly", with = deck(inches, 16, "none"), expect = "warn" },
+    { rating .. ", a thousandth thinner", with = deck(inches - 0.001, 16, "none"),
+      expect = "fail" },
+  }
+  cases "deck.panel_span" {
+    under = "model/irc-2021",
+    { rating .. " with edges held, exactly", with = deck(inches, held, "blocking"),
+      expect = "warn", required = held },
+    { rating .. " with edges held, just over", with = deck(inches, held + 0.001, "blocking"),
+      expect = "fail" },
+    { rating .. " without, exactly", with = deck(inches, loose, "none"), expect = "warn",
+      required = loose },
+    { rating .. " without, just over", with = deck(inches, loose + 0.001, "none"),
+      expect = "fail" },
+  }
+end
+
+-- Lengths and shanks by name: ASTM F1667 and Table R602.3(1), recalled; common
+-- and box nails as a public nailing table prints them.
+local NAILS = {
+  RSRS_02 = { 2.5, 0.12 }, RSRS_03 = { 2.5, 0.131 }, RSRS_04 = { 3, 0.12 },
+  RSRS_05 = { 3, 0.131 }, box_8d = { 2.5, 0.113 }, common_6d = { 2, 0.113 },
+  common_10d = { 3, 0.148 }, deformed_8d = { 2.5, 0.131 }, sinker_8d = { 2.375, 0.113 },
+  RSRS_01 = { 2.375, 0.113 },
+}
+local PRINTED = { box_8d = true, common_6d = true, common_10d = true }
+for kind, size in pairs(NAILS) do
+  local met = PRINTED[kind] and "pass" or "warn"
+  local function nail(length, shank)
+    return { ["decks[1].nails.kind"] = kind, ["decks[1].nails.length_in"] = length,
+      ["decks[1].nails.shank_in"] = shank }
+  end
+  cases "deck.nail_length" {
+    under = "model/irc-2021",
+    { kind .. ", exactly", with = nail(size[1], size[2]), expect = met, required = size[1] },
+    { kind .. ", a thousandth short", with = nail(size[1] - 0.001, size[2]), expect = "fail" },
+  }
+  cases "deck.nail_shank" {
+    under = "model/irc-2021",
+    { kind .. ", exactly", with = nail(size[1], size[2]), expect = met, required = size[2] },
+    { kind .. ", a thousandth thin", with = nail(size[1], size[2] - 0.001), expect = "fail" },
+  }
+end
+
+local function thick(inches, kind)
+  return { ["decks[1].thickness_in"] = inches, ["decks[1].nails.kind"] = kind or "common_8d" }
+end
+
+-- The rows of the nailing table, at their edges.
+cases "deck.nail_kind" {
+  under = "model/irc-2018",
+  { "3/8 in is the thinnest panel with a row", with = thick(0.375), expect = "warn" },
+  { "just under", with = thick(0.374), expect = "open" },
+  { "1 in is the last of the middle row", with = thick(1), expect = "warn" },
+  { "just over", with = thick(1.001), expect = "fail" },
+  { "1-1/4 in is the last of all", with = thick(1.25, "deformed_8d"), expect = "warn" },
+  { "past it", with = thick(1.251, "deformed_8d"), expect = "open" },
+}
+
+cases "deck.board_nails" {
+  under = "model/irc-2021",
+  { "6 in wide is still narrow", expect = "warn", required = 2,
+    with = { decks = boards { board_width_in = 6, nails = nailed(2) } } },
+  { "a thousandth more is wide", expect = "fail", required = 3,
+    with = { decks = boards { board_width_in = 6.001, nails = nailed(2) } } },
+}
+
+local function field(edition, inches, spacing, expect)
+  return { edition .. ", " .. inches .. " in panel at " .. spacing .. " in",
+    under = "model/" .. edition, expect = expect,
+    with = { ["decks[1].thickness_in"] = inches, ["decks[1].nails.field_spacing_in"] = spacing } }
+end
+cases "deck.nail_field" {
+  under = "model/irc-2021",
+  field("irc-2015", 0.75, 12, "warn"), field("irc-2015", 0.75, 12.001, "fail"),
+  field("irc-2021", 0.75, 6, "warn"), field("irc-2021", 0.75, 6.001, "fail"),
+  field("irc-2024", 0.75, 6, "warn"), field("irc-2024", 0.75, 6.001, "fail"),
+}
+
+-- Where the band is closer than the field: by edition, row and wind.
+local function band(edition, inches, mph, spacing, expect)
+  return { edition .. ", " .. inches .. " in at " .. mph .. " mph, " .. spacing .. " in",
+    under = "model/" .. edition, expect = expect,
+    with = { ["decks[1].thickness_in"] = inches, ["site.wind_vult_mph"] = mph,
+      ["decks[1].nails.kind"] = "deformed_8d", ["decks[1].nails.field_spacing_in"] = 12,
+      ["decks[1].nails.band_spacing_in"] = spacing } }
+end
+cases "deck.nail_band" {
+  under = "model/irc-2021",
+  band("irc-2018", 0.75, 115, 6, "warn"), band("irc-2018", 0.75, 115, 6.001, "fail"),
+  band("irc-2018", 1.125, 115, 6, "warn"), band("irc-2018", 1.125, 115, 6.001, "fail"),
+  band("irc-2015", 0.75, 131, 6, "warn"), band("irc-2015", 0.75, 131, 6.001, "fail"),
+  band("irc-2021", 0.75, 131, 4, "warn"), band("irc-2021", 0.75, 131, 4.001, "fail"),
+  band("irc-2021", 1.125, 115, 12, "not_applicable"),
+  band("irc-2015", 0.4375, 115, 12, "not_applicable"),
+  band("irc-2015", 0.75, 115, 12, "not_applicable"),
+  band("irc-2015", 1.125, 115, 12, "not_applicable"),
+}
+
+-- The speed that calls for closer nails, in each exposure.
+local function close(edition, exposure, mph, expect)
+  return { edition .. ", exposure " .. exposure .. " at " .. mph .. " mph",
+    under = "model/" .. edition, expect = expect,
+    with = { ["site.exposure"] = exposure, ["site.wind_vult_mph"] = mph,
+      ["decks[1].nails.gable_spacing_in"] = 6 } }
+end
+cases "deck.nail_gable" {
+  under = "model/irc-2021",
+  close("irc-2024", "D", 110, "warn"), close("irc-2024", "D", 111, "fail"),
+  close("irc-2018", "D", 129, "warn"), close("irc-2018", "D", 130, "fail"),
+}
+for _, exposure in ipairs { "B", "C", "D" } do
+  cases "deck.nail_band" {
+    under = "model/irc-2012",
+    with = { ["site.exposure"] = exposure, ["decks[1].nails.field_spacing_in"] = 12 },
+    { "2012, exposure " .. exposure .. " at the speed", with = { ["site.wind_vult_mph"] = 129 },
+      expect = "not_applicable" },
+    { "2012, exposure " .. exposure .. " past it", with = { ["site.wind_vult_mph"] = 130 },
+      expect = "warn" },
+  }
+end
+
+cases "deck.nail_edges" {
+  under = "model/irc-2012",
+  { "2012: the last speed of the table", with = { ["site.wind_vult_mph"] = 141 },
+    expect = "warn" },
+  { "2012: from there on a design", with = { ["site.wind_vult_mph"] = 142 }, expect = "open" },
+}
+
+-- Florida's nailing of decks: figures read in the state's codes as us-fl says.
+cases "deck.nail_kind" {
+  under = "us-fl", date = "2024-06-01",
+  { "15/32 in takes any ringed nail", with = thick(0.469, "RSRS_01"), expect = "warn" },
+  { "a thousandth more does not", with = thick(0.47, "RSRS_01"), expect = "fail" },
+  { "thick panels: the third ringed nail", with = thick(1.125, "RSRS_03"), expect = "warn" },
+  { "thick panels: the first is too small", with = thick(1.125, "RSRS_01"), expect = "fail" },
+}
+cases "deck.nail_field" {
+  under = "us-fl", date = "2024-06-01",
+  { "thick panels at 6 in", with = { ["decks[1].thickness_in"] = 1.125 }, expect = "warn" },
+  { "just over", expect = "fail", with = { ["decks[1].thickness_in"] = 1.125,
+    ["decks[1].nails.field_spacing_in"] = 6.001 } },
+}

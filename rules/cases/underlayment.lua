@@ -1,0 +1,373 @@
+-- Cases of rules/underlayment.lua.
+--
+-- IRC 2018 goes by speed (140 mph), IRC 2021 by a map; both are tried. The
+-- county of Saltmarsh asks for a sealed deck.
+
+local OVERLAY = { ["scope.method"] = "overlay", ["existing.layers_removed"] = 0,
+  ["existing.coverings[1].removed"] = false }
+local LOW, FELT = "roof.slopes[3].pitch", "underlayments[1]."
+
+-- The base job with its one underlayment changed, and with other facts.
+local function felt(changes, others)
+  local with = {}
+  for name, value in pairs(changes) do with[FELT .. name] = value end
+  for place, value in pairs(others or {}) do with[place] = value end
+  return with
+end
+
+local STORMY = { ["site.wind_vult_mph"] = 140 }
+
+cases "underlayment.plies" {
+  under = "model/irc-2021",
+  { "one ply", expect = "pass", where = "main front", required = 1, found = 1 },
+  { "none", with = felt { plies = 0 }, expect = "fail", where = "main front", found = 0 },
+  { "plies not known", without = { "underlayments[1].plies" }, expect = "open",
+    where = "main front" },
+  { "underlayment not named", without = { "roof.slopes[1].underlayment" }, expect = "open",
+    where = "main front" },
+  { "an overlay strips nothing", with = OVERLAY, expect = "not_applicable",
+    where = "main front", says = "strips nothing" },
+  { "a low slope is another rule's", with = { [LOW] = "3:12" }, expect = "not_applicable",
+    where = "porch" },
+  { "another covering", with = { ["covering.kind"] = "slate" }, expect = "not_applicable",
+    where = "main front" },
+}
+
+-- IRC Table R905.1.1(1).
+cases "underlayment.kind" {
+  under = "model/irc-2018",
+  { "No. 15 felt below the trigger", with = { ["site.wind_vult_mph"] = 139 }, expect = "pass",
+    where = "main front" },
+  { "No. 15 felt at the trigger", with = STORMY, expect = "fail", where = "main front" },
+  { "No. 30 felt at the trigger", with = felt({ kind = "D226_II" }, STORMY), expect = "pass",
+    where = "main front" },
+  { "D4869 Type II at the trigger", with = felt({ kind = "D4869_II" }, STORMY),
+    expect = "fail", where = "main front" },
+  { "D4869 Type III at the trigger", with = felt({ kind = "D4869_III" }, STORMY),
+    expect = "pass", where = "main front" },
+  { "No. 30 felt where it is calm", with = felt { kind = "D226_II" }, expect = "warn",
+    where = "main front", says = "heavier" },
+  { "wind not known", without = { "site.wind_vult_mph" }, expect = "open",
+    where = "main front" },
+  { "wind not known, but the kind does anywhere", with = felt { kind = "D6757" },
+    without = { "site.wind_vult_mph" }, expect = "pass", where = "main front" },
+  { "a self-adhered sheet, by a recalled exception", with = felt { kind = "D1970" },
+    expect = "warn", where = "main front" },
+  { "felt without a label", with = felt { kind = "unlabeled_felt" }, expect = "fail",
+    where = "main front" },
+  { "synthetic with an evaluation report",
+    with = felt { kind = "other_synthetic", evaluation_report = true }, expect = "warn",
+    where = "main front" },
+  { "synthetic without one", with = felt { kind = "other_synthetic" }, expect = "fail",
+    where = "main front" },
+  { "synthetic, report not known", with = felt { kind = "D8257" },
+    without = { "underlayments[1].evaluation_report" }, expect = "open", where = "main front" },
+  { "kind not known", without = { "underlayments[1].kind" }, expect = "open",
+    where = "main front" },
+  { "an overlay", with = OVERLAY, expect = "not_applicable", where = "main front" },
+}
+
+cases "underlayment.kind" {
+  under = "model/irc-2021",
+  { "No. 15 felt where no wind design is required", expect = "warn", where = "main front" },
+  { "the same at a speed that 2018 would mind", with = { ["site.wind_vult_mph"] = 150 },
+    expect = "warn", where = "main front" },
+  { "No. 15 felt where wind design is required",
+    with = { ["site.wind_design_required"] = true }, expect = "fail", where = "main front" },
+  { "the map not looked at", without = { "site.wind_design_required" }, expect = "open",
+    where = "main front" },
+}
+
+-- Every kind of the tables, in calm and in wind: { kind, 2018, 2021 }.
+local CALM = {
+  { "D226_I", "pass", "warn" }, { "D226_II", "warn", "warn" }, { "D4869_I", "pass", "warn" },
+  { "D4869_II", "pass", "warn" }, { "D4869_III", "pass", "warn" },
+  { "D4869_IV", "pass", "warn" }, { "D6757", "pass", "warn" },
+}
+local WINDY = {
+  { "D226_I", "fail", "fail" }, { "D226_II", "pass", "warn" }, { "D4869_I", "fail", "fail" },
+  { "D4869_II", "fail", "fail" }, { "D4869_III", "pass", "warn" },
+  { "D4869_IV", "pass", "warn" }, { "D6757", "pass", "warn" },
+}
+
+local function each_kind(list, said, site)
+  for _, row in ipairs(list) do
+    local title, with = row[1] .. " where it is " .. said, felt({ kind = row[1] }, site)
+    cases "underlayment.kind" {
+      under = "model/irc-2018",
+      { title, with = with, expect = row[2], where = "main front" },
+    }
+    cases "underlayment.kind" {
+      under = "model/irc-2021",
+      { title, with = with, expect = row[3], where = "main front" },
+    }
+  end
+end
+
+each_kind(CALM, "calm", { ["site.wind_vult_mph"] = 115, ["site.wind_design_required"] = false })
+each_kind(WINDY, "windy", { ["site.wind_vult_mph"] = 140, ["site.wind_design_required"] = true })
+
+-- IRC Table R905.1.1(2).
+cases "underlayment.head_lap" {
+  under = "model/irc-2018",
+  { "2 in", expect = "pass", where = "main front", required = 2, found = 2 },
+  { "just short of 2 in", with = felt { head_lap_in = 1.9 }, expect = "fail",
+    where = "main front", required = 2, found = 1.9 },
+  { "2 in at the wind trigger", with = STORMY, expect = "fail", where = "main front",
+    required = 4, found = 2 },
+  { "4 in at the wind trigger", with = felt({ head_lap_in = 4 }, STORMY), expect = "warn",
+    where = "main front", required = 4, found = 4 },
+  { "19 in on a low slope", with = felt({ plies = 2, head_lap_in = 19 }, { [LOW] = "3:12" }),
+    expect = "pass", where = "porch", required = 19, found = 19 },
+  { "18 in on a low slope", with = felt({ plies = 2, head_lap_in = 18 }, { [LOW] = "3:12" }),
+    expect = "fail", where = "porch", required = 19, found = 18 },
+  { "lap not known", without = { "underlayments[1].head_lap_in" }, expect = "open",
+    where = "main front" },
+  { "planned laps do not do at dry-in", stage = "dry-in", expect = "open",
+    where = "main front" },
+  { "measured laps", stage = "dry-in", with = felt { measured_head_lap_in = { 2.5, 2, 3 } },
+    expect = "pass", where = "main front", found = 2 },
+  { "one measured short", stage = "dry-in",
+    with = felt { measured_head_lap_in = { 2.5, 1.5, 3 } }, expect = "fail",
+    where = "main front", found = 1.5 },
+  { "a self-adhered sheet", with = felt { kind = "D1970" }, expect = "not_applicable",
+    where = "main front" },
+}
+
+cases "underlayment.end_lap" {
+  under = "model/irc-2021",
+  { "4 in", expect = "pass", where = "main front", required = 4, found = 4 },
+  { "3.9 in", with = felt { end_lap_in = 3.9 }, expect = "fail", where = "main front",
+    required = 4, found = 3.9 },
+  { "lap not known", without = { "underlayments[1].end_lap_in" }, expect = "open",
+    where = "main front" },
+  { "measured", stage = "dry-in", with = felt { measured_end_lap_in = { 4, 6 } },
+    expect = "pass", where = "main front", found = 4 },
+  { "one measured short", stage = "dry-in", with = felt { measured_end_lap_in = { 3, 6 } },
+    expect = "fail", where = "main front", found = 3 },
+  { "not measured by dry-in", stage = "dry-in", expect = "open", where = "main front" },
+}
+
+cases "underlayment.end_lap_offset" {
+  under = "model/irc-2021",
+  { "6 ft", expect = "pass", where = "main front", required = 6, found = 6 },
+  { "5.9 ft", with = felt { end_lap_offset_ft = 5.9 }, expect = "fail", where = "main front",
+    required = 6, found = 5.9 },
+  { "not known", without = { "underlayments[1].end_lap_offset_ft" }, expect = "open",
+    where = "main front" },
+  { "a self-adhered sheet", with = felt { kind = "D1970" }, expect = "not_applicable",
+    where = "main front" },
+}
+
+cases "underlayment.starter" {
+  under = "model/irc-2021",
+  { "19 in, by a recalled figure", with = felt({ starter_width_in = 19 }, { [LOW] = "3:12" }),
+    expect = "warn", where = "porch", required = 19, found = 19 },
+  { "18 in", with = felt({ starter_width_in = 18 }, { [LOW] = "3:12" }), expect = "fail",
+    where = "porch", required = 19, found = 18 },
+  { "at 4:12 there is none", with = felt { starter_width_in = 0 }, expect = "not_applicable",
+    where = "porch" },
+  { "not known", with = { [LOW] = "3:12" }, without = { "underlayments[1].starter_width_in" },
+    expect = "open", where = "porch" },
+}
+
+-- IRC Table R905.1.1(3), read in the building code's table of 2018.
+cases "underlayment.fasteners" {
+  under = "model/irc-2018",
+  { "cap nails at the trigger", with = STORMY, expect = "warn", where = "main front" },
+  { "cap staples at the trigger", with = felt({ fastener = "cap_staple" }, STORMY),
+    expect = "warn", where = "main front" },
+  { "plain staples at the trigger", with = felt({ fastener = "staple" }, STORMY),
+    expect = "fail", where = "main front" },
+  { "plain staples below it", with = felt({ fastener = "staple" },
+    { ["site.wind_vult_mph"] = 139 }), expect = "not_applicable", where = "main front" },
+  { "fastener not known", with = STORMY, without = { "underlayments[1].fastener" },
+    expect = "open", where = "main front" },
+  { "wind not known", without = { "site.wind_vult_mph" }, expect = "open",
+    where = "main front" },
+  { "a self-adhered sheet", with = felt({ kind = "D1970" }, STORMY),
+    expect = "not_applicable", where = "main front" },
+}
+
+cases "underlayment.cap" {
+  under = "model/irc-2018",
+  { "1 in", with = STORMY, expect = "warn", where = "main front", required = 1, found = 1 },
+  { "7/8 in", with = felt({ cap_in = 0.875 }, STORMY), expect = "fail", where = "main front",
+    required = 1, found = 0.875 },
+  { "not windy", expect = "not_applicable", where = "main front" },
+  { "not known", with = STORMY, without = { "underlayments[1].cap_in" }, expect = "open",
+    where = "main front" },
+}
+
+cases "underlayment.lap_spacing" {
+  under = "model/irc-2018",
+  { "6 in", with = STORMY, expect = "warn", where = "main front", required = 6, found = 6 },
+  { "6.5 in", with = felt({ lap_spacing_in = 6.5 }, STORMY), expect = "fail",
+    where = "main front", required = 6, found = 6.5 },
+  { "not windy", expect = "not_applicable", where = "main front" },
+  { "not known", with = STORMY, without = { "underlayments[1].lap_spacing_in" },
+    expect = "open", where = "main front" },
+}
+
+cases "underlayment.lap_spacing" {
+  under = "model/irc-2021",
+  { "6.5 in where wind design is required",
+    with = felt({ lap_spacing_in = 6.5 }, { ["site.wind_design_required"] = true }),
+    expect = "fail", where = "main front" },
+}
+
+cases "underlayment.field_spacing" {
+  under = "model/irc-2018",
+  { "12 in", with = STORMY, expect = "warn", where = "main front", required = 12, found = 12 },
+  { "12.5 in", with = felt({ field_spacing_in = 12.5 }, STORMY), expect = "fail",
+    where = "main front", required = 12, found = 12.5 },
+  { "not windy", expect = "not_applicable", where = "main front" },
+  { "not known", with = STORMY, without = { "underlayments[1].field_spacing_in" },
+    expect = "open", where = "main front" },
+}
+
+cases "underlayment.sealed_deck" {
+  under = "example/saltmarsh",
+  { "a self-adhered sheet all over", with = felt { kind = "D1970", fastener = "adhered" },
+    expect = "warn", where = "main front" },
+  { "taped joints and one ply, at the county's width",
+    with = felt { deck_joints_taped = true, tape_width_in = 3.75 }, expect = "warn",
+    where = "main front" },
+  { "tape a little narrow", with = felt { deck_joints_taped = true, tape_width_in = 3.5 },
+    expect = "fail", where = "main front", required = 3.75, found = 3.5 },
+  { "taped joints under nothing",
+    with = felt { deck_joints_taped = true, tape_width_in = 4, plies = 0 }, expect = "fail",
+    where = "main front" },
+  { "two plies of No. 30 felt", with = felt { kind = "D226_II", plies = 2, head_lap_in = 19 },
+    expect = "warn", where = "main front" },
+  { "two plies lapped short", with = felt { kind = "D226_II", plies = 2, head_lap_in = 18 },
+    expect = "fail", where = "main front", required = 19, found = 18 },
+  { "two plies of No. 15 felt", with = felt { plies = 2, head_lap_in = 19 }, expect = "fail",
+    where = "main front" },
+  { "two plies lapped short over taped joints",
+    with = felt { kind = "D226_II", plies = 2, head_lap_in = 18, deck_joints_taped = true,
+      tape_width_in = 4 }, expect = "warn", where = "main front" },
+  { "two plies, measured", stage = "dry-in",
+    with = felt { kind = "D226_II", plies = 2, measured_head_lap_in = { 19, 20 } },
+    expect = "warn", where = "main front" },
+  { "two plies, measured short", stage = "dry-in",
+    with = felt { kind = "D226_II", plies = 2, head_lap_in = 19,
+      measured_head_lap_in = { 18, 20 } },
+    expect = "fail", where = "main front", found = 18 },
+  { "one ply over bare joints", expect = "fail", where = "main front", says = "not taped" },
+  { "tape not known", without = { "underlayments[1].deck_joints_taped" }, expect = "open",
+    where = "main front" },
+  { "tape width not known", with = felt { deck_joints_taped = true },
+    without = { "underlayments[1].tape_width_in" }, expect = "open", where = "main front" },
+  { "an overlay", with = OVERLAY, expect = "not_applicable", where = "main front" },
+}
+
+cases "underlayment.sealed_deck" {
+  under = "model/irc-2021",
+  { "the model code asks for none", expect = "not_applicable", where = "main front" },
+}
+
+for _, kind in ipairs { "D226_I", "D226_II", "D4869_I", "D4869_II", "D4869_III", "D4869_IV",
+  "D6757" } do
+  local two = "fail"
+  if kind == "D226_II" or kind == "D4869_IV" then two = "warn" end
+  cases "underlayment.sealed_deck" {
+    under = "example/saltmarsh",
+    { kind .. " over taped joints",
+      with = felt { kind = kind, deck_joints_taped = true, tape_width_in = 4 },
+      expect = "warn", where = "main front" },
+    { "two plies of " .. kind, with = felt { kind = kind, plies = 2, head_lap_in = 19 },
+      expect = two, where = "main front" },
+  }
+end
+
+-- R908.3 exception, 2015 on; old adhered underlayment only in 2024.
+local LEFT = { ["existing.adhered_left"] = "ice_barrier",
+  ["existing.adhered_left_covered"] = true }
+
+cases "underlayment.old_left" {
+  under = "model/irc-2018", with = LEFT,
+  { "an old ice barrier covered again, by a recalled rule", expect = "warn" },
+  { "not covered again", with = { ["existing.adhered_left_covered"] = false },
+    expect = "fail" },
+  { "an old sheet over the whole deck", with =
+    { ["existing.adhered_left"] = "underlayment" }, expect = "open", says = "says nothing" },
+  { "whether it is covered again not known", without = { "existing.adhered_left_covered" },
+    expect = "open" },
+  { "none left", with = { ["existing.adhered_left"] = "none" }, expect = "not_applicable" },
+}
+
+cases "underlayment.old_left" {
+  under = "model/irc-2012", with = LEFT,
+  { "before 2015 there was no rule", expect = "open", says = "says nothing" },
+}
+
+cases "underlayment.old_left" {
+  under = "model/irc-2024", with = LEFT,
+  { "an old sheet over the whole deck, by a sister code", with =
+    { ["existing.adhered_left"] = "underlayment" }, expect = "warn" },
+}
+
+-- A step to either side of the older trigger, on the older scale: 154 mph is
+-- 119.3 there, 155 is 120.1.
+cases "underlayment.kind" {
+  under = "model/irc-2012",
+  { "No. 15 felt below the trigger", with = { ["site.wind_vult_mph"] = 154 }, expect = "warn",
+    where = "main front" },
+  { "at the trigger", with = { ["site.wind_vult_mph"] = 155 }, expect = "fail",
+    where = "main front" },
+}
+
+-- Every kind under the other editions, in calm and in wind: { kind, 2012, 2015, 2024 }.
+local function each_edition(list, said, site)
+  for _, row in ipairs(list) do
+    for i, edition in ipairs { "model/irc-2012", "model/irc-2015", "model/irc-2024" } do
+      cases "underlayment.kind" {
+        under = edition,
+        { row[1] .. " where it is " .. said .. ", " .. edition, where = "main front",
+          with = felt({ kind = row[1], evaluation_report = false }, site), expect = row[i + 1] },
+      }
+    end
+  end
+end
+each_edition({
+  { "D226_I", "warn", "warn", "warn" }, { "D226_II", "warn", "warn", "warn" },
+  { "D4869_I", "warn", "warn", "warn" }, { "D4869_II", "fail", "warn", "warn" },
+  { "D4869_III", "fail", "warn", "warn" }, { "D4869_IV", "warn", "warn", "warn" },
+  { "D6757", "warn", "warn", "warn" }, { "D8257", "fail", "fail", "warn" },
+}, "calm", { ["site.wind_vult_mph"] = 115, ["site.wind_design_required"] = false })
+each_edition({
+  { "D226_I", "fail", "fail", "fail" }, { "D226_II", "warn", "warn", "warn" },
+  { "D4869_I", "fail", "fail", "fail" }, { "D4869_II", "fail", "fail", "fail" },
+  { "D4869_III", "fail", "fail", "warn" }, { "D4869_IV", "warn", "warn", "warn" },
+  { "D6757", "warn", "warn", "warn" }, { "D8257", "fail", "fail", "warn" },
+}, "windy", { ["site.wind_vult_mph"] = 160, ["site.wind_design_required"] = true })
+
+cases "underlayment.head_lap" {
+  under = "us-fl", date = "2024-06-01",
+  { "4 in", with = felt { head_lap_in = 4 }, expect = "warn", where = "main front" },
+  { "a thousandth short", with = felt { head_lap_in = 3.999 }, expect = "fail",
+    where = "main front" },
+}
+
+-- R905.2.7.2 of 2012, recalled: over 110 mph on the older scale, which prints
+-- for Vult 143 (111), and not yet for 142 (110, exactly).
+cases "underlayment.lap_spacing_mid" {
+  under = "model/irc-2012", with = { ["underlayments[1].lap_spacing_in"] = 36 },
+  { "110 on the older scale, exactly", with = { ["site.wind_vult_mph"] = 142 },
+    expect = "not_applicable", where = "main front" },
+  { "above it, 36 in exactly", with = { ["site.wind_vult_mph"] = 143 }, expect = "warn",
+    where = "main front", required = 36 },
+  { "above it, 40 in", with = { ["site.wind_vult_mph"] = 143,
+    ["underlayments[1].lap_spacing_in"] = 40 }, expect = "fail", where = "main front" },
+  { "from 120 the closer rule holds", with = { ["site.wind_vult_mph"] = 155 },
+    expect = "not_applicable", where = "main front" },
+  { "not known", with = { ["site.wind_vult_mph"] = 143 },
+    without = { "underlayments[1].lap_spacing_in" }, expect = "open", where = "main front" },
+}
+
+cases "underlayment.lap_spacing_mid" {
+  under = "model/irc-2015",
+  { "gone in 2015", with = { ["site.wind_vult_mph"] = 135 }, expect = "not_applicable",
+    where = "main front" },
+}

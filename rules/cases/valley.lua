@@ -1,0 +1,107 @@
+-- Cases of rules/valley.lua: R905.2.8.2 and its table.
+
+local function valley(changes)
+  local one = { name = "valley", kind = "open", lining = "metal", width_in = 24,
+    metal = "galvanized", thickness_in = 0.0179, lined_before_shingles = true,
+    nails_from_center_in = 6 }
+  for key, value in pairs(changes or {}) do one[key] = value end
+  return { ["roof.valleys"] = { one } }
+end
+
+cases "valley.listed" {
+  under = "model/irc-2018",
+  { "two sides, one valley", with = { ["roof.edges[4].kind"] = "valley",
+    ["roof.edges[5].kind"] = "valley", ["roof.valleys"] = { { name = "valley" } } },
+    expect = "pass" },
+  { "not listed", with = { ["roof.edges[4].kind"] = "valley" }, expect = "open",
+    says = "roof.valleys" },
+  { "no valley", expect = "not_applicable" },
+}
+
+cases "valley.lining" {
+  under = "model/irc-2018",
+  { "metal, open", with = valley(), expect = "pass" },
+  { "two plies of roll, open", with = valley { lining = "two_ply_roll" }, expect = "pass" },
+  { "peel-and-stick is for closed valleys", with = valley { lining = "self_adhered" },
+    expect = "fail" },
+  { "peel-and-stick, closed", with = valley { kind = "closed", lining = "self_adhered" },
+    expect = "pass" },
+  { "metal, woven", with = valley { kind = "woven" }, expect = "pass" },
+  { "nothing", with = valley { kind = "closed", lining = "none" }, expect = "fail" },
+  { "not known", with = valley(), without = { "roof.valleys[1].lining" }, expect = "open" },
+  { "list not known", without = { "roof.valleys" }, expect = "open" },
+  { "no valleys", expect = "not_applicable" },
+  { "other coverings have their own", with = { ["covering.kind"] = "slate",
+    ["roof.valleys"] = { { name = "valley" } } }, expect = "not_applicable" },
+}
+
+cases "valley.width" {
+  under = "model/irc-2018",
+  { "metal 24 in, exactly", with = valley(), expect = "pass", required = 24, found = 24 },
+  { "metal 20 in", with = valley { width_in = 20 }, expect = "fail", required = 24 },
+  { "roll 18 and 36 in, exactly", with = valley { lining = "two_ply_roll", width_in = 36,
+    bottom_width_in = 18 }, expect = "pass", required = 18 },
+  { "bottom ply 12 in", with = valley { lining = "two_ply_roll", width_in = 36,
+    bottom_width_in = 12 }, expect = "fail", required = 18 },
+  { "top ply 24 in", with = valley { lining = "two_ply_roll", width_in = 24,
+    bottom_width_in = 18 }, expect = "fail", required = 36 },
+  { "smooth roll 36 in, exactly", with = valley { kind = "closed", lining = "smooth_roll",
+    width_in = 36 }, expect = "pass", required = 36 },
+  { "smooth roll 18 in", with = valley { kind = "closed", lining = "smooth_roll",
+    width_in = 18 }, expect = "fail" },
+  { "peel-and-stick 36 in, by practice", with = valley { kind = "closed",
+    lining = "self_adhered", width_in = 36 }, expect = "warn", required = 36 },
+  { "not known", with = valley(), without = { "roof.valleys[1].width_in" }, expect = "open" },
+  { "measured", stage = "dry-in", with = valley { measured_width_in = { 24, 25 } },
+    expect = "pass", found = 24 },
+  { "measured narrower at one place", stage = "dry-in",
+    with = valley { measured_width_in = { 24, 23 } }, expect = "fail", found = 23 },
+  { "not measured at dry-in", stage = "dry-in", with = valley(), expect = "open" },
+}
+
+cases "valley.metal" {
+  under = "model/irc-2021",
+  { "galvanized 0.0179 in, exactly", with = valley(), expect = "warn", required = 17.9 },
+  { "galvanized 0.0175 in", with = valley { thickness_in = 0.0175 }, expect = "fail" },
+  { "aluminum 0.024 in, exactly", with = valley { metal = "aluminum", thickness_in = 0.024 },
+    expect = "warn", required = 24 },
+  { "aluminum 0.019 in", with = valley { metal = "aluminum", thickness_in = 0.019 },
+    expect = "fail", required = 24 },
+  { "copper 0.0216 in, exactly", with = valley { metal = "copper", thickness_in = 0.0216 },
+    expect = "warn" },
+  { "high-yield copper 0.016 in", with = valley { metal = "high_yield_copper",
+    thickness_in = 0.016 }, expect = "fail" },
+  { "zinc 0.027 in, exactly", with = valley { metal = "zinc", thickness_in = 0.027 },
+    expect = "warn" },
+  { "stainless, 28 gage exactly", with = valley { metal = "stainless", gage = 28 },
+    expect = "warn", required = 28 },
+  { "stainless, 30 gage is thinner", with = valley { metal = "stainless", gage = 30 },
+    expect = "fail" },
+  { "lead of 2 1/2 lb, exactly", with = valley { metal = "lead", weight_lb = 2.5 },
+    expect = "warn" },
+  { "terne of 15 lb", with = valley { metal = "painted_terne", weight_lb = 15 },
+    expect = "fail" },
+  { "plain steel", with = valley { metal = "plain_steel" }, expect = "fail" },
+  { "not known", with = valley(), without = { "roof.valleys[1].thickness_in" },
+    expect = "open" },
+  { "no metal", with = valley { lining = "two_ply_roll" }, expect = "not_applicable" },
+}
+
+cases "valley.before" {
+  under = "model/irc-2018",
+  { "before", with = valley(), expect = "pass" },
+  { "after", with = valley { lined_before_shingles = false }, expect = "fail" },
+  { "not known", with = valley(), without = { "roof.valleys[1].lined_before_shingles" },
+    expect = "open" },
+}
+
+-- Practice, not code: what is short is warned of.
+cases "valley.nails" {
+  under = "model/irc-2021",
+  { "6 in from the center, exactly", with = valley(), expect = "warn", required = 6,
+    found = 6 },
+  { "5 in", with = valley { nails_from_center_in = 5 }, expect = "warn", required = 6,
+    found = 5 },
+  { "not known", with = valley(), without = { "roof.valleys[1].nails_from_center_in" },
+    expect = "open" },
+}

@@ -1,0 +1,632 @@
+-- deck.lua - the roof deck: what it is made of, what it spans, how it is nailed.
+--
+-- Once per deck of the job. A kept deck that nobody nails is not judged for
+-- nailing, unless the place asks for it. Spacings are judged as planned until
+-- the deck stage, and as measured from then on.
+
+-- Thicknesses are sorted into table rows as they print, to a thousandth: a
+-- deck written 0.469 is the 15/32 of the table.
+local function as_printed(inches)
+  return math.floor(inches * 1000 + 0.5) / 1000
+end
+
+local function has(set, wanted)
+  for _, one in ipairs(set) do
+    if one == wanted then return true end
+  end
+  return false
+end
+
+-- What the shingles end up on: new panels hide whatever is under them.
+local function is_panels(deck)
+  return deck.kind == "panel" or deck.work == "paneled_over"
+end
+
+-- The panel being nailed; with new panels over an old deck, the new one.
+local function panel_thickness(deck)
+  if deck.work == "paneled_over" then return deck.over_panel_thickness_in end
+  return deck.thickness_in
+end
+
+-- The row of the nailing table: thin, mid or thick; nil when it has none.
+local function nail_row(figure, deck)
+  local inches = as_printed(panel_thickness(deck))
+  if inches < as_printed(figure "deck.nail_panel_least") then return nil end
+  if inches <= as_printed(figure "deck.nail_panel_thin_most") then return "thin" end
+  if inches <= as_printed(figure "deck.nail_panel_mid_most") then return "mid" end
+  if inches <= as_printed(figure "deck.nail_panel_thick_most") then return "thick" end
+  return nil
+end
+
+-- Some places want the old deck nailed again when the covering comes off.
+local function renail_due(job, figure, deck)
+  if not figure "deck.renail_required" then return false end
+  if deck.work ~= "kept" or job.scope.method ~= "tear-off" then return false end
+  if not has(figure "deck.renail_house_kinds", job.house.kind) then return false end
+  return job.house.year_built < figure "deck.renail_built_before"
+end
+
+local function is_nailed(job, figure, deck)
+  if deck.work ~= "kept" then return true end
+  if job.scope.method == "overlay" then
+    return false, "the deck stays hidden under the old covering"
+  end
+  if deck.renailed or renail_due(job, figure, deck) then return true end
+  return false, "this deck is kept and not nailed again"
+end
+
+local function panels_are_nailed(job, figure, deck)
+  if not is_panels(deck) then return false, "boards are judged by nails at each rafter" end
+  return is_nailed(job, figure, deck)
+end
+
+local function boards_are_nailed(job, figure, deck)
+  if is_panels(deck) then return false, "panels are judged by the spacing of their nails" end
+  return is_nailed(job, figure, deck)
+end
+
+-- Past this speed the table no longer binds: someone has to design the roof.
+local function past_table(job, figure)
+  return math.floor(job.site.wind_vult_mph + 0.5) >= figure "deck.nail_wind_under"
+end
+
+-- Does the wind call for closer nails at gable ends and in the band? Editions
+-- differ on whether the speed named is itself inside.
+local function is_close_nailed(job, figure)
+  local speed = job.site.wind_vult_mph
+  local named = figure("deck.nail_close_mph." .. job.site.exposure)
+  if speed > named then return true end
+  return math.floor(speed + 0.5) >= named and figure "deck.nail_close_at_named_speed"
+end
+
+local function gable_limit(job, figure)
+  if is_close_nailed(job, figure) then return figure "deck.nail_gable_close_most" end
+  return figure "deck.nail_gable_most"
+end
+
+local function band_limit(job, figure, row)
+  if is_close_nailed(job, figure) then return figure "deck.nail_band_close_most" end
+  return figure("deck.nail_band_most." .. row)
+end
+
+local function measured(figure, spacings, most)
+  return spacings_at_most(spacings, most, "in", {
+    share = figure "deck.over_spacing_share_most", over = figure "deck.over_spacing_most" })
+end
+
+local PAST_TABLE = "at this wind speed the nailing table no longer binds: "
+  .. "the nailing needs a wind design, which is not judged here"
+local NO_ROW = "the nailing table has no row for panels this thick"
+local STAPLES = "staples follow a table of their own, which is not judged here"
+
+-- Why no spacing can be judged, or nil when it can.
+local function no_spacing(job, figure, deck)
+  if deck.nails.kind == "staple" then return STAPLES end
+  if past_table(job, figure) then return PAST_TABLE end
+  if not nail_row(figure, deck) then return NO_ROW end
+  return nil
+end
+
+-- What the deck is -----------------------------------------------------------
+
+rule "deck.solid" {
+  title = "Solid deck under shingles",
+  stage = "permit",
+  per = "decks",
+  applies = function(job, figure, deck)
+    if job.covering.kind == "asphalt_shingle" then return true end
+    return figure "deck.solid_counts_for_all",
+      "only asphalt shingles are held to a solid deck here"
+  end,
+  judge = function(job, figure, deck)
+    local kind = is_panels(deck) and "panel" or deck.kind
+    return one_of(kind, figure "deck.kinds_solid")
+  end,
+  mend = "Cover the spaced boards with panels, or fill between them with boards as thick.",
+  caution = "Walking on spaced boards is walking on holes: lay walk boards first.",
+}
+
+rule "deck.sound" {
+  title = "No rotted, soft or split deck left",
+  stage = "deck",
+  per = "decks",
+  applies = function(job, figure, deck)
+    if job.scope.method ~= "overlay" then return true end
+    return false, "an overlay hides the deck; the old roof's condition is judged with the layers"
+  end,
+  judge = function(job, figure, deck)
+    local most = figure "deck.unsound_left_most"
+    if inspecting() then return at_most(deck.measured_unsound_left_sqft, most, "sqft") end
+    local left = math.max(0, deck.unsound_sqft - deck.replaced_sqft)
+    work(number(deck.unsound_sqft, "sqft") .. " unsound, " .. number(deck.replaced_sqft, "sqft")
+      .. " replaced: " .. number(left, "sqft") .. " left")
+    return at_most(left, most, "sqft")
+  end,
+  mend = "Replace all of the unsound deck, back to the middle of a rafter on each side.",
+  caution = "Rotted deck does not hold a person: probe it from a board or from below.",
+}
+
+-- What panels span -----------------------------------------------------------
+
+-- The members that carry the panels: spaced boards under new panels, else rafters.
+local function support_spacing(deck)
+  if deck.kind == "spaced_board" then return deck.board_gap_in + deck.board_width_in end
+  return deck.support_spacing_in
+end
+
+-- How far panels of the rating may span as they are held at their edges.
+local function span_allowed(figure, deck, spacing)
+  local rating = deck.span_rating
+  if deck.edge_support ~= "none" then return figure("deck.panel_span_supported." .. rating) end
+  local span = figure("deck.panel_span_unsupported." .. rating)
+  if spacing <= span then return span end
+  -- A footnote lets one rating span further when the panel is thick.
+  if not has(figure "deck.panel_span_thick_ratings", rating) then return span end
+  if as_printed(panel_thickness(deck)) < as_printed(figure "deck.panel_span_thick_from") then
+    return span
+  end
+  return figure "deck.panel_span_unsupported_thick"
+end
+
+-- The tables are for new panels. Whether sound old ones may stay that would
+-- not meet them is the place's to say.
+local function may_stay(figure, deck)
+  return deck.work == "kept" and not figure "deck.kept_held_to_tables"
+end
+
+local MAY_STAY = "a new deck like this would not meet the table; whether a sound one "
+  .. "that stays may keep it is for the building department to say"
+
+local function spans_as_panels(job, figure, deck)
+  if deck.kind == "panel" then return true end
+  if deck.work ~= "paneled_over" then return false, "this deck is boards" end
+  return deck.kind == "spaced_board", "the tight boards under the new panels carry them"
+end
+
+rule "deck.panel_span" {
+  title = "Panel span rating for the support spacing",
+  stage = "permit",
+  per = "decks",
+  applies = spans_as_panels,
+  judge = function(job, figure, deck)
+    local spacing = support_spacing(deck)
+    local span = span_allowed(figure, deck, spacing)
+    if spacing > span and may_stay(figure, deck) then return cannot_tell(MAY_STAY) end
+    return at_most(spacing, span, "in")
+  end,
+  mend = function(job, figure, deck)
+    local held = figure("deck.panel_span_supported." .. deck.span_rating)
+    if deck.edge_support == "none" and support_spacing(deck) <= held then
+      return "Hold the edges with clips, blocking or tongue and groove: a " .. deck.span_rating
+        .. " panel then spans " .. number(held, "in") .. "."
+    end
+    return "Use panels rated for " .. number(support_spacing(deck), "in") .. " on center."
+  end,
+  caution = "Panels that span too far bounce underfoot and lift their nails.",
+}
+
+rule "deck.panel_thickness" {
+  title = "Panel thickness for its span rating",
+  stage = "permit",
+  per = "decks",
+  applies = spans_as_panels,
+  judge = function(job, figure, deck)
+    local least = figure("deck.panel_thickness_least." .. deck.span_rating)
+    -- A kept panel is measured itself, not the one laid over it.
+    local inches = deck.kind == "panel" and deck.thickness_in or panel_thickness(deck)
+    if as_printed(inches) < as_printed(least) and may_stay(figure, deck) then
+      return cannot_tell(MAY_STAY)
+    end
+    return at_least(inches, least, "in")
+  end,
+  mend = "Read the stamp and measure again: panels of this rating are not made so thin.",
+}
+
+-- A place's own least thickness, of decks of the kinds it names.
+rule "deck.thickness" {
+  title = "Least thickness of deck that the place asks for",
+  stage = "permit",
+  per = "decks",
+  applies = function(job, figure, deck)
+    if not figure "deck.thickness_counts" then
+      return false, "the place sets no thickness beyond the tables"
+    end
+    if not has(figure "deck.thickness_kinds", deck.kind) then
+      return false, "no thickness is set for this kind of deck"
+    end
+    if figure "deck.thickness_new_only" and deck.work == "kept" then
+      return false, "this deck stays as it is"
+    end
+    if figure "deck.thickness_over_only" and deck.work ~= "paneled_over" then
+      return false, "no panels are laid over this deck"
+    end
+    return true
+  end,
+  judge = function(job, figure, deck)
+    local least, inches = figure "deck.thickness_least", panel_thickness(deck)
+    if as_printed(inches) < as_printed(least) then
+      if may_stay(figure, deck) then return cannot_tell(MAY_STAY) end
+      if figure "deck.shear_listing_allowed" then
+        return any_of(at_least(inches, least, "in"),
+          shown(deck.shear_listed, "panels listed as equal in shear"))
+      end
+    end
+    return at_least(inches, least, "in")
+  end,
+  mend = "Use panels of that thickness.",
+}
+
+rule "deck.panel_edges" {
+  title = "No bare panel edge at eaves and rakes",
+  stage = "deck",
+  per = "decks",
+  applies = function(job, figure, deck)
+    if not figure "deck.panel_edges_hidden_required" then
+      return false, "nothing is said about the edges of new panels"
+    end
+    return deck.work == "paneled_over", "no panels are laid over this deck"
+  end,
+  judge = function(job, figure, deck)
+    return shown(not deck.panel_edges_bare, "panel edges covered at eaves and rakes")
+  end,
+  mend = "Cover the edges with metal or trim.",
+}
+
+rule "deck.panel_gap" {
+  title = "Gap between new panels",
+  stage = "deck",
+  per = "decks",
+  applies = function(job, figure, deck)
+    if not is_panels(deck) then return false, "this deck is boards" end
+    return deck.work ~= "kept", "no new panels are laid"
+  end,
+  judge = function(job, figure, deck)
+    return all_of(at_least(deck.panel_gap_in, figure "deck.panel_gap_least", "in"),
+      at_most(deck.panel_gap_in, figure "deck.panel_gap_most", "in"))
+  end,
+  mend = "Space panels with a nail shank while laying; cut back tight edges, recut wide ones.",
+  caution = "Panels laid tight swell and buckle the shingles.",
+}
+
+-- Boards ---------------------------------------------------------------------
+
+rule "deck.board_thickness" {
+  title = "Board thickness for the support spacing",
+  stage = "permit",
+  per = "decks",
+  applies = function(job, figure, deck)
+    return deck.kind == "board", "this deck is not tight boards"
+  end,
+  judge = function(job, figure, deck)
+    local spacing, inches = deck.support_spacing_in, deck.thickness_in
+    local near = spacing <= figure "deck.board_spacing_most"
+    local least = figure(near and "deck.board_thickness_least" or "deck.board_thickness_least_wide")
+    if as_printed(inches) < as_printed(least) then
+      if may_stay(figure, deck) then return cannot_tell(MAY_STAY) end
+      return at_least(inches, least, "in")
+    end
+    if not near then
+      return cannot_tell("rafters " .. number(spacing, "in") .. " apart need tongue-and-groove "
+        .. "boards of a strength that is not judged here")
+    end
+    return at_least(inches, least, "in")
+  end,
+  mend = "Lay panels rated for the rafter spacing over the boards, nailed into the rafters.",
+}
+
+rule "deck.board_gap" {
+  title = "Gaps between boards",
+  stage = "permit",
+  per = "decks",
+  applies = function(job, figure, deck)
+    if deck.kind ~= "board" then return false, "this deck is not tight boards" end
+    return deck.work ~= "paneled_over", "new panels cover the gaps"
+  end,
+  judge = function(job, figure, deck)
+    return at_most(deck.board_gap_in, figure "deck.board_gap_most", "in")
+      :say("The code says solid and gives no gap; shingle makers often give one.")
+  end,
+  mend = "Fill the gaps, or lay panels over the boards.",
+  caution = "A nail in a gap holds nothing, and a foot may go through a knot beside it.",
+}
+
+rule "deck.board_nails" {
+  title = "Nails in each board at each rafter",
+  stage = "deck",
+  per = "decks",
+  applies = boards_are_nailed,
+  judge = function(job, figure, deck)
+    local wide = as_printed(deck.board_width_in) > figure "deck.board_wide_over"
+    local least = figure(wide and "deck.board_nails_least.wide" or "deck.board_nails_least.narrow")
+    if inspecting() then return each_at_least(deck.nails.measured_per_bearing, least, "nails") end
+    return at_least(deck.nails.per_bearing, least, "nails")
+  end,
+  mend = "Add nails until every board has that many at every rafter it crosses.",
+}
+
+-- Which nail -----------------------------------------------------------------
+
+-- A nail the table does not name, yet no smaller than one it does, is for the
+-- department to judge. A smooth nail never stands in for a ringed one.
+local function stands_in_for(figure, kind, named)
+  local ringed = figure "deck.nails_ringed"
+  for _, one in ipairs(named) do
+    if figure("deck.nail_length." .. kind) >= figure("deck.nail_length." .. one)
+      and figure("deck.nail_shank." .. kind) >= figure("deck.nail_shank." .. one)
+      and (has(ringed, kind) or not has(ringed, one)) then
+      return one
+    end
+  end
+  return nil
+end
+
+-- "common_8d" is a word for the job file; people say "common 8d".
+local function in_words(kind)
+  local words = ""
+  for i = 1, #kind do
+    local letter = string.sub(kind, i, i)
+    words = words .. (letter == "_" and " " or letter)
+  end
+  return words
+end
+
+local function named_nails(figure, deck)
+  if not is_panels(deck) then return figure "deck.nail_kinds.board" end
+  local row = nail_row(figure, deck)
+  return row and figure("deck.nail_kinds." .. row)
+end
+
+-- On the roof the name on paper no longer does: someone has to read the box.
+local function check_label(deck)
+  if inspecting() and not deck.nails.measured_label_matches then
+    cannot_tell("the label on the nail box does not show the nail this job names: "
+      .. "say which nail is in the deck")
+  end
+end
+
+rule "deck.nail_kind" {
+  title = "Kind of deck nail",
+  stage = "deck",
+  per = "decks",
+  applies = is_nailed,
+  judge = function(job, figure, deck)
+    local kind = deck.nails.kind
+    check_label(deck)
+    if kind == "staple" then
+      local barred = figure "deck.fasteners_barred"
+      if has(barred, kind) then return none_of(kind, barred) end
+      return cannot_tell(STAPLES)
+    end
+    local named = named_nails(figure, deck)
+    if not named then return cannot_tell(NO_ROW) end
+    local instead = not has(named, kind) and stands_in_for(figure, kind, named)
+    if instead then
+      return cannot_tell("the table does not name this nail, but one no larger ("
+        .. in_words(instead) .. "): ask the building department whether it will do")
+    end
+    return one_of(kind, named)
+  end,
+  mend = function(job, figure, deck)
+    local named = named_nails(figure, deck)
+    if not named then return "Ask for a nailing schedule for this deck." end
+    local said = {}
+    for _, kind in ipairs(named) do table.insert(said, in_words(kind)) end
+    return "Nail with one of: " .. table.concat(said, ", ") .. "."
+  end,
+  caution = "Gun nails sold as 8d are usually thinner than 8d common: read the box.",
+}
+
+local function nail_has_a_size(job, figure, deck)
+  local nailed, why = is_nailed(job, figure, deck)
+  if not nailed then return false, why end
+  return deck.nails.kind ~= "staple", "staples have no nail size"
+end
+
+rule "deck.nail_length" {
+  title = "Deck nail as long as its name says",
+  stage = "deck",
+  per = "decks",
+  applies = nail_has_a_size,
+  judge = function(job, figure, deck)
+    check_label(deck)
+    return at_least(deck.nails.length_in, figure("deck.nail_length." .. deck.nails.kind), "in")
+  end,
+  mend = "Use nails of the full length; the name on the gun's magazine is not a size.",
+}
+
+rule "deck.nail_shank" {
+  title = "Deck nail as thick as its name says",
+  stage = "deck",
+  per = "decks",
+  applies = nail_has_a_size,
+  judge = function(job, figure, deck)
+    check_label(deck)
+    return at_least(deck.nails.shank_in, figure("deck.nail_shank." .. deck.nails.kind), "in")
+  end,
+  mend = "Use nails of the full shank, read from the box label.",
+  caution = "Keep the box label or a picture of it for the inspector.",
+}
+
+-- Spacings -------------------------------------------------------------------
+
+rule "deck.nail_edges" {
+  title = "Nail spacing along panel edges",
+  stage = "deck",
+  per = "decks",
+  applies = panels_are_nailed,
+  judge = function(job, figure, deck)
+    local why = no_spacing(job, figure, deck)
+    if why then return cannot_tell(why) end
+    local most = figure "deck.nail_edge_most"
+    if inspecting() then return measured(figure, deck.nails.measured_edge_spacing_in, most) end
+    return at_most(deck.nails.edge_spacing_in, most, "in")
+  end,
+  mend = "Add nails between those that are too far apart.",
+}
+
+rule "deck.nail_field" {
+  title = "Nail spacing along the rafters inside panels",
+  stage = "deck",
+  per = "decks",
+  applies = panels_are_nailed,
+  judge = function(job, figure, deck)
+    local why = no_spacing(job, figure, deck)
+    if why then return cannot_tell(why) end
+    local most = figure("deck.nail_field_most." .. nail_row(figure, deck))
+    if inspecting() then return measured(figure, deck.nails.measured_field_spacing_in, most) end
+    return at_most(deck.nails.field_spacing_in, most, "in")
+  end,
+  mend = "Add nails between those that are too far apart.",
+}
+
+-- A rake is where a gable end is.
+local function has_gable(job, deck)
+  for _, edge in ipairs(job.roof.edges) do
+    if edge.kind == "rake" and edge.slope.deck.name == deck.name then return true end
+  end
+  return false
+end
+
+rule "deck.nail_gable" {
+  title = "Nail spacing into gable-end framing",
+  stage = "deck",
+  per = "decks",
+  applies = function(job, figure, deck)
+    local nailed, why = panels_are_nailed(job, figure, deck)
+    if not nailed then return false, why end
+    return has_gable(job, deck), "no rake is listed over this deck, so it has no gable end"
+  end,
+  judge = function(job, figure, deck)
+    local why = no_spacing(job, figure, deck)
+    if why then return cannot_tell(why) end
+    local most = gable_limit(job, figure)
+    if inspecting() then return measured(figure, deck.nails.measured_gable_spacing_in, most) end
+    return at_most(deck.nails.gable_spacing_in, most, "in")
+  end,
+  mend = "Add nails into the gable-end truss or rafter.",
+  caution = "Gable ends are where decks begin to peel; work there tied off.",
+}
+
+-- Only where the band is to be nailed closer than the field around it.
+local function band_is_closer(job, figure, deck)
+  local nailed, why = panels_are_nailed(job, figure, deck)
+  if not nailed then return false, why end
+  if no_spacing(job, figure, deck) then return true end -- judge says why it cannot
+  local row = nail_row(figure, deck)
+  if band_limit(job, figure, row) < figure("deck.nail_field_most." .. row) then return true end
+  return false, "no closer nailing than in the field is asked for here"
+end
+
+local function widest(spacings)
+  local most = 0
+  for _, spacing in ipairs(spacings) do most = math.max(most, spacing) end
+  return most
+end
+
+rule "deck.nail_band" {
+  title = "Closer nails near eaves, ridges and gables",
+  stage = "deck",
+  per = "decks",
+  applies = band_is_closer,
+  judge = function(job, figure, deck)
+    local why = no_spacing(job, figure, deck)
+    if why then return cannot_tell(why) end
+    local nails, most = deck.nails, band_limit(job, figure, nail_row(figure, deck))
+    if inspecting() then
+      if not known(nails, "measured_band_spacing_in") and #nails.measured_field_spacing_in > 0
+        and widest(nails.measured_field_spacing_in) <= most then
+        return measured(figure, nails.measured_field_spacing_in, most)
+          :say("The whole field is nailed that close.")
+      end
+      return measured(figure, nails.measured_band_spacing_in, most)
+    end
+    if not known(nails, "band_spacing_in") and nails.field_spacing_in <= most then
+      return at_most(nails.field_spacing_in, most, "in")
+        :say("The whole field is nailed that close.")
+    end
+    return at_most(nails.band_spacing_in, most, "in")
+  end,
+  mend = "Add nails on every rafter within the band.",
+}
+
+rule "deck.nail_band_width" {
+  title = "Width of the closer-nailed band",
+  stage = "deck",
+  per = "decks",
+  applies = function(job, figure, deck)
+    local closer, why = band_is_closer(job, figure, deck)
+    if not closer then return false, why end
+    if no_spacing(job, figure, deck) then return true end
+    local most = band_limit(job, figure, nail_row(figure, deck))
+    if not known(deck.nails, "band_spacing_in") and deck.nails.field_spacing_in <= most then
+      return false, "the whole field is nailed as close as the band"
+    end
+    return true
+  end,
+  judge = function(job, figure, deck)
+    local why = no_spacing(job, figure, deck)
+    if why then return cannot_tell(why) end
+    return at_least(deck.nails.band_width_in, figure "deck.nail_band_width_least", "in")
+  end,
+  mend = "Carry the closer nailing further in from the eaves, ridges and gable ends.",
+}
+
+rule "deck.nail_closest" {
+  title = "Nails not so close that they split the rafter",
+  stage = "deck",
+  per = "decks",
+  applies = panels_are_nailed,
+  judge = function(job, figure, deck)
+    local nails = deck.nails
+    local closest = math.min(nails.edge_spacing_in, nails.field_spacing_in)
+    -- These two may be left out: the first two are always planned.
+    if known(nails, "gable_spacing_in") then closest = math.min(closest, nails.gable_spacing_in) end
+    if known(nails, "band_spacing_in") then closest = math.min(closest, nails.band_spacing_in) end
+    return at_least(closest, figure "deck.nail_spacing_least", "in")
+  end,
+  mend = "Stagger the nails, or double the framing where they must be closer.",
+}
+
+rule "deck.nail_edge_distance" {
+  title = "Nails kept from the panel edge",
+  stage = "deck",
+  per = "decks",
+  applies = panels_are_nailed,
+  judge = function(job, figure, deck)
+    return at_least(deck.nails.edge_distance_in, figure "deck.nail_edge_distance_least", "in")
+  end,
+  mend = "Nail further in; where the rafter is too narrow for both panels, add a strip to it.",
+}
+
+-- On the roof ----------------------------------------------------------------
+
+rule "deck.nails_driven" {
+  title = "Deck nails flush and in the rafter",
+  stage = "deck",
+  per = "decks",
+  applies = function(job, figure, deck)
+    local nailed, why = is_nailed(job, figure, deck)
+    if not nailed then return false, why end
+    return inspecting(), "looked at when the deck is nailed: heads flush, none beside the rafter"
+  end,
+  judge = function(job, figure, deck)
+    return equals(deck.nails.overdriven_or_missed, figure "deck.overdriven_allowed")
+  end,
+  mend = "Drive another nail beside each one that broke the face or missed; turn the gun down.",
+  caution = "Pull or bend over the points that missed before anyone works in the attic.",
+}
+
+rule "deck.renailed" {
+  title = "Kept deck nailed again",
+  stage = "permit",
+  per = "decks",
+  applies = function(job, figure, deck)
+    if deck.work ~= "kept" then return false, "this deck gets new nails anyway" end
+    if renail_due(job, figure, deck) then return true end
+    return false, "the place does not ask for this house's kept deck to be nailed again"
+  end,
+  judge = function(job, figure, deck)
+    return equals(deck.renailed, figure "deck.renail_required")
+  end,
+  mend = "Plan to nail the bare deck again before the underlayment goes on.",
+}

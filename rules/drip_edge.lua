@@ -1,0 +1,199 @@
+-- drip_edge.lua - metal at eaves and rakes: there, lapped, nailed, and in order
+-- with the underlayment.
+
+local function holds(set, word)
+  for _, one in ipairs(set) do
+    if one == word then return true end
+  end
+  return false
+end
+
+local function is_judged(job, figure)
+  if job.covering.kind ~= "asphalt_shingle" then
+    return false, "the figures here are for asphalt shingles"
+  end
+  if job.scope.method == "overlay" and not figure "drip_edge.on_overlay_required" then
+    return false, "an overlay needs no new drip edge here"
+  end
+  return true
+end
+
+-- Tape and paper differ by this much before a plane's lower edge counts as not
+-- wholly listed.
+local SLACK_FT = 0.5
+
+-- An edge that is not listed is an edge that nobody looked at.
+rule "drip_edge.edges_listed" {
+  title = "Every edge of the plane listed",
+  stage = "permit",
+  per = "roof.slopes",
+  applies = function(job, figure)
+    local judged, why = is_judged(job, figure)
+    if not judged then return false, why end
+    return figure "drip_edge.eave_required" or figure "drip_edge.rake_required",
+      "no drip edge is asked for here"
+  end,
+  judge = function(job, figure, slope)
+    local eaves, sides = 0, 0
+    for _, edge in ipairs(job.roof.edges) do
+      if edge.slope.name == slope.name then
+        if edge.kind == "eave" or edge.kind == "onto_roof" then
+          eaves = eaves + edge.length_ft
+        else
+          sides = sides + 1
+        end
+      end
+    end
+    if eaves < slope.eave_ft - SLACK_FT then
+      cannot_tell("this plane's lower edge is " .. number(slope.eave_ft, "ft")
+        .. " long, but the eaves listed for it come to " .. number(eaves, "ft"))
+    end
+    if sides < 2 then
+      cannot_tell("only " .. sides .. " of this plane's two sides is listed under roof.edges: "
+        .. "say whether each is a rake, a sidewall, a hip or a valley")
+    end
+    return at_least(eaves, slope.eave_ft - SLACK_FT, "ft")
+  end,
+  asks_only = true,
+  mend = "List the missing edges in the job.",
+}
+
+-- Whether this edge must have metal; `kind` is "eave" or "rake".
+local function is_due(job, figure, edge, kind)
+  if edge.kind ~= kind then return false, "this edge is no " .. kind end
+  local judged, why = is_judged(job, figure)
+  if not judged then return false, why end
+  return figure("drip_edge." .. kind .. "_required"), "no drip edge is asked for at a " .. kind
+end
+
+local function judge_present(job, figure, edge)
+  if not edge.drip_edge and figure "drip_edge.variance_allowed" then
+    return shown(holds(job.permit.variances, "drip_edge"), "drip edge, or a variance granted for it")
+  end
+  return shown(edge.drip_edge, "drip edge")
+end
+
+rule "drip_edge.eave" {
+  title = "Drip edge at the eave",
+  stage = "dry-in",
+  per = "roof.edges",
+  applies = function(job, figure, edge) return is_due(job, figure, edge, "eave") end,
+  judge = judge_present,
+  mend = "Put metal drip edge along this eave.",
+}
+
+rule "drip_edge.rake" {
+  title = "Drip edge at the rake",
+  stage = "dry-in",
+  per = "roof.edges",
+  applies = function(job, figure, edge) return is_due(job, figure, edge, "rake") end,
+  judge = judge_present,
+  mend = "Put metal drip edge along this rake.",
+}
+
+-- Metal that is there must lie right even where none is asked for.
+local function is_ordered(job, figure, edge, kind)
+  if edge.kind ~= kind then return false, "this edge is no " .. kind end
+  local judged, why = is_judged(job, figure)
+  if not judged then return false, why end
+  if job.scope.method == "overlay" and not figure "underlayment.on_overlay_required" then
+    return false, "an overlay lays no underlayment to put over or under the metal"
+  end
+  return edge.drip_edge, "there is no metal at this edge"
+end
+
+rule "drip_edge.order_eave" {
+  title = "Underlayment and metal at the eave",
+  stage = "dry-in",
+  per = "roof.edges",
+  applies = function(job, figure, edge) return is_ordered(job, figure, edge, "eave") end,
+  judge = function(job, figure, edge)
+    local orders, lies = figure "drip_edge.orders_eave", edge.underlayment_lies
+    if not holds(orders, lies) and figure "drip_edge.sealed_flange_allowed" then
+      return shown(edge.flange_sealed, "the flange sealed down where it lies on the underlayment")
+    end
+    return one_of(lies, orders)
+  end,
+  mend = "At eaves set the metal first and bring the underlayment down over it.",
+}
+
+rule "drip_edge.order_rake" {
+  title = "Underlayment and metal at the rake",
+  stage = "dry-in",
+  per = "roof.edges",
+  applies = function(job, figure, edge) return is_ordered(job, figure, edge, "rake") end,
+  judge = function(job, figure, edge)
+    return one_of(edge.underlayment_lies, figure "drip_edge.orders_rake")
+  end,
+  mend = "At rakes lay the underlayment first and set the metal over it.",
+}
+
+local function has_metal(job, figure)
+  local judged, why = is_judged(job, figure)
+  if not judged then return false, why end
+  for _, edge in ipairs(job.roof.edges) do
+    if edge.drip_edge then return true end
+  end
+  return false, "no edge gets drip edge"
+end
+
+rule "drip_edge.lap" {
+  title = "Lap of drip edge pieces",
+  stage = "dry-in",
+  applies = has_metal,
+  judge = function(job, figure)
+    local least = figure "drip_edge.lap_least"
+    if inspecting() then return each_at_least(job.drip_edge.measured_lap_in, least, "in") end
+    return at_least(job.drip_edge.lap_in, least, "in")
+  end,
+  mend = "Lap the pieces further.",
+}
+
+rule "drip_edge.down" {
+  title = "Drop of the drip edge below the deck",
+  stage = "dry-in",
+  applies = has_metal,
+  judge = function(job, figure)
+    return at_least(job.drip_edge.down_in, figure "drip_edge.down_least", "in")
+  end,
+  mend = "Use a profile with a longer drop.",
+}
+
+rule "drip_edge.back" {
+  title = "Reach of the drip edge back onto the deck",
+  stage = "dry-in",
+  applies = has_metal,
+  judge = function(job, figure)
+    return at_least(job.drip_edge.back_in, figure "drip_edge.back_least", "in")
+  end,
+  mend = "Use a profile with a wider flange.",
+}
+
+-- Wind or height may call for closer fasteners; wind is looked at first, and
+-- where it decides the height does not matter.
+local function spacing_most(job, figure)
+  if figure "drip_edge.close_fastening" then
+    local speed = job.site.wind_vult_mph
+    if figure "drip_edge.close_wind_on_vasd" then speed = trade.vult_to_vasd(speed) end
+    -- Sorted as it prints: 142 mph is 110 on the nominal scale, not 109.99.
+    if math.floor(speed + 0.5) >= figure "drip_edge.close_wind_from"
+      or job.house.mean_roof_height_ft > figure "drip_edge.close_height_over" then
+      return figure "drip_edge.close_spacing_most"
+    end
+  end
+  return figure "drip_edge.fastener_spacing_most"
+end
+
+rule "drip_edge.fastener_spacing" {
+  title = "Spacing of drip edge fasteners",
+  stage = "dry-in",
+  applies = has_metal,
+  judge = function(job, figure)
+    local most = spacing_most(job, figure)
+    if inspecting() then
+      return each_at_most(job.drip_edge.measured_fastener_spacing_in, most, "in")
+    end
+    return at_most(job.drip_edge.fastener_spacing_in, most, "in")
+  end,
+  mend = "Add nails between those that are there.",
+}

@@ -1,0 +1,249 @@
+-- energy.lua - cool roofs at replacement, and insulation where the roof is
+-- opened. All off in the model code; a state's energy code turns it on.
+--
+-- A covering passes by reflectance and emittance together, or by solar
+-- reflectance index alone, all of them aged. They are alternatives: neither is
+-- ever worked out from the other. Any one exception excuses the plane, so a
+-- covering that falls short fails only once every exception is known not to hold.
+
+local function has(set, wanted)
+  for _, one in ipairs(set) do
+    if one == wanted then return true end
+  end
+  return false
+end
+
+local function as_printed(value, decimals)
+  local scale = 10 ^ decimals
+  return math.floor(value * scale + 0.5) / scale
+end
+
+-- A place lists zones of the model code ("4A") or of its own state ("state_12").
+local function in_zones(job, zones)
+  for _, zone in ipairs(zones) do
+    if string.sub(zone, 1, 6) == "state_" then return has(zones, job.site.state_climate_zone) end
+  end
+  return has(zones, job.site.climate_zone)
+end
+
+-- Steep or low; exactly the named slope is steep only where the place says so.
+local function is_steep(figure, slope)
+  local pitch, from = as_printed(slope.pitch, 2), figure "energy.steep_from"
+  if pitch == from then return figure "energy.steep_at_named_slope" end
+  return pitch > from
+end
+
+local function enough_renewed(job, figure)
+  local share, over = as_printed(job.scope.roof_share_percent, 1), figure "energy.trigger_over"
+  if share == over then
+    return figure "energy.trigger_at_named_share",
+      "exactly that share of the roof is not more than it"
+  end
+  return share > over, "too little of the roof is renewed"
+end
+
+local function is_asked(job, figure)
+  if not figure "energy.cool_roof_required" then return false, "no cool roof is asked for here" end
+  return enough_renewed(job, figure)
+end
+
+-- The covering's own figures -----------------------------------------------------
+
+-- Met by what is known of the covering, or nil.
+local function met_by_covering(covering, figure, slope_class)
+  local name = "energy." .. slope_class
+  if known(covering, "aged_reflectance") and known(covering, "aged_emittance") then
+    local reflectance, emittance =
+      figure(name .. "_reflectance_least"), figure(name .. "_emittance_least")
+    if as_printed(covering.aged_reflectance, 3) >= reflectance
+      and as_printed(covering.aged_emittance, 3) >= emittance then
+      return all_of(at_least(covering.aged_reflectance, reflectance, "reflectance"),
+        at_least(covering.aged_emittance, emittance, "emittance"))
+    end
+  end
+  if known(covering, "aged_SRI") then
+    local index = figure(name .. "_SRI_least")
+    if as_printed(covering.aged_SRI, 3) >= index then
+      return at_least(covering.aged_SRI, index, "SRI")
+    end
+  end
+  return nil
+end
+
+-- Not met, once every figure of the covering is known: asks for what is not.
+local function not_met_by_covering(covering, figure, slope_class)
+  local name = "energy." .. slope_class
+  return any_of(
+    all_of(
+      at_least(covering.aged_reflectance, figure(name .. "_reflectance_least"), "reflectance"),
+      at_least(covering.aged_emittance, figure(name .. "_emittance_least"), "emittance")),
+    at_least(covering.aged_SRI, figure(name .. "_SRI_least"), "SRI"))
+end
+
+-- Exceptions -----------------------------------------------------------------------
+
+-- Each: the figure that says the place has it, the facts it goes by, whether
+-- it holds, and how it reads. `low` ones excuse low slopes too.
+local EXCEPTIONS = {
+  { flag = "energy.exempt_ceiling_R", facts = { "ceiling_R" },
+    says = "ceiling or roof insulation that excuses the roof",
+    holds = function(energy, figure)
+      return as_printed(energy.ceiling_R, 3) >= figure "energy.exempt_ceiling_R_least"
+    end },
+  { flag = "energy.exempt_radiant_barrier", facts = { "radiant_barrier" },
+    says = "a radiant barrier that excuses the roof",
+    holds = function(energy, figure)
+      if not energy.radiant_barrier then return false end
+      return not figure "energy.radiant_barrier_not_on_spaced"
+        or not energy.radiant_barrier_on_spaced
+    end },
+  { flag = "energy.exempt_no_ducts", facts = { "ducts_in_attic" },
+    says = "an attic without ducts, which excuses the roof",
+    holds = function(energy, figure, job)
+      if energy.ducts_in_attic then return false end
+      return not figure "energy.no_ducts_by_zone"
+        or in_zones(job, figure "energy.no_ducts_zones")
+    end },
+  { flag = "energy.exempt_deck_R", facts = { "deck_R" },
+    says = "continuous insulation at the deck that excuses the roof",
+    holds = function(energy, figure)
+      return as_printed(energy.deck_R, 3) >= figure "energy.exempt_deck_R_least"
+    end },
+  { flag = "energy.exempt_air_space", facts = { "air_space_in" },
+    says = "an air space under the covering that excuses the roof",
+    holds = function(energy, figure)
+      return as_printed(energy.air_space_in, 3) >= figure "energy.exempt_air_space_least"
+    end },
+  { flag = "energy.exempt_profile", facts = { "profile_ratio", "profile_share_percent" },
+    says = "a profile deep enough to excuse the roof",
+    holds = function(energy, figure)
+      return as_printed(energy.profile_ratio, 3)
+          >= figure "energy.exempt_profile_rise_least"
+        and as_printed(energy.profile_share_percent, 1)
+          >= figure "energy.exempt_profile_share_least"
+    end },
+  { flag = "energy.exempt_sealed_ducts", facts = { "ducts_insulated_and_sealed" },
+    says = "attic ducts insulated and sealed, which excuses the roof",
+    holds = function(energy) return energy.ducts_insulated_and_sealed end },
+  { flag = "energy.exempt_mass", facts = { "mass_psf" }, low = true,
+    says = "a roof heavy enough to be excused",
+    holds = function(energy, figure)
+      return as_printed(energy.mass_psf, 2) >= figure "energy.exempt_mass_least"
+    end },
+}
+
+local function is_known(energy, exception)
+  for _, fact in ipairs(exception.facts) do
+    if not known(energy, fact) then return false end
+  end
+  return true
+end
+
+-- The exceptions of this place for such a slope, those known apart from those not.
+local function exceptions_of(job, figure, slope_class)
+  local told, untold = {}, {}
+  for _, exception in ipairs(EXCEPTIONS) do
+    if (slope_class == "steep" or exception.low) and figure(exception.flag) then
+      local known_one = known(job, "energy") and is_known(job.energy, exception)
+      table.insert(known_one and told or untold, exception)
+    end
+  end
+  return told, untold
+end
+
+rule "energy.cool_roof" {
+  title = "Cool roof at replacement",
+  stage = "permit",
+  per = "roof.slopes",
+  applies = function(job, figure, slope)
+    local asked, why = is_asked(job, figure)
+    if not asked then return false, why end
+    local zones = is_steep(figure, slope) and figure "energy.steep_zones"
+      or figure "energy.low_zones"
+    if not in_zones(job, zones) then
+      return false, "no cool roof is asked for on such a slope in this zone"
+    end
+    if not figure "energy.exempt_integrated_pv" then return true end
+    return not slope.under_integrated_solar, "roof under building-integrated solar does not count"
+  end,
+  judge = function(job, figure, slope)
+    local slope_class = is_steep(figure, slope) and "steep" or "low"
+    local met = met_by_covering(job.covering, figure, slope_class)
+    if met then return met end
+    local told, untold = exceptions_of(job, figure, slope_class)
+    for _, exception in ipairs(told) do
+      if exception.holds(job.energy, figure, job) then return shown(true, exception.says) end
+    end
+    local unmet = not_met_by_covering(job.covering, figure, slope_class)
+    -- A fact that is lacking here might excuse the plane: reading it asks for it.
+    for _, exception in ipairs(untold) do
+      if exception.holds(job.energy, figure, job) then return shown(true, exception.says) end
+    end
+    if slope_class == "low" and figure "energy.low_trade_for_insulation" then
+      cannot_tell("the covering falls short, but a table that is not carried here trades "
+        .. "reflectance for insulation above the deck: ask the building department")
+    end
+    return unmet
+  end,
+  mend = "Choose a covering rated higher, aged, in reflectance and emittance or in SRI, "
+    .. "or show one of the exceptions.",
+}
+
+-- Insulation ---------------------------------------------------------------------------
+
+rule "energy.low_insulation" {
+  title = "Insulation above the deck of a low slope",
+  stage = "permit",
+  per = "roof.slopes",
+  applies = function(job, figure, slope)
+    if not figure "energy.low_deck_R_required" then
+      return false, "no insulation above the deck is asked for here"
+    end
+    local enough, why = enough_renewed(job, figure)
+    if not enough then return false, why end
+    if is_steep(figure, slope) then return false, "the plane is steep" end
+    return in_zones(job, figure "energy.low_deck_R_zones"), "not asked for in this zone"
+  end,
+  judge = function(job, figure)
+    local wanted = figure "energy.low_deck_R_least"
+    if known(job, "energy") and known(job.energy, "deck_R")
+      and as_printed(job.energy.deck_R, 3) >= wanted then
+      return at_least(job.energy.deck_R, wanted, "R")
+    end
+    -- What was there before the work may be enough to be let off.
+    local enough = figure "energy.low_deck_R_existing_least"
+    if as_printed(job.energy.deck_before_R, 3) >= enough then
+      return at_least(job.energy.deck_before_R, enough, "R")
+        :say("What was there before is enough to be left as it is.")
+    end
+    return at_least(job.energy.deck_R, wanted, "R")
+  end,
+  mend = "Lay continuous insulation on the deck before the covering.",
+}
+
+local function opens_rafters(job, figure)
+  if not figure "energy.opened_R_required" then
+    return false, "opened rafter spaces need no new insulation here"
+  end
+  return job.energy.cavity_opened, "no rafter space that encloses heated rooms is opened"
+end
+
+rule "energy.opened_cavity" {
+  title = "Insulation in rafter spaces that the work opens",
+  stage = "deck",
+  applies = opens_rafters,
+  judge = function(job, figure)
+    return at_least(job.energy.cavity_R, figure "energy.opened_R_least", "R")
+  end,
+  mend = "Fill the opened spaces before the deck goes back on.",
+}
+
+rule "energy.opened_airspace" {
+  title = "Air left over insulation in opened rafter spaces",
+  stage = "deck",
+  applies = opens_rafters,
+  judge = function(job, figure)
+    return at_least(job.energy.cavity_air_gap_in, figure "energy.opened_air_gap_least", "in")
+  end,
+  mend = "Leave clear air from eave to ridge between insulation and deck.",
+}

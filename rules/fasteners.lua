@@ -1,0 +1,200 @@
+-- fasteners.lua - what holds the shingles: kind, size, number, and how deep it goes.
+
+local function shingles_only(job)
+  return job.covering.kind == "asphalt_shingle", "only asphalt shingles are judged here"
+end
+
+local function nails_only(job)
+  if not shingles_only(job) then return false, "only asphalt shingles are judged here" end
+  return job.fasteners.kind == "nail", "these figures are for nails"
+end
+
+rule "fasteners.kind" {
+  title = "Kind of fastener",
+  stage = "permit",
+  applies = shingles_only,
+  judge = function(job, figure)
+    return one_of(job.fasteners.kind, figure "fasteners.kinds")
+  end,
+  mend = "Use roofing nails.",
+}
+
+rule "fasteners.metal" {
+  title = "Metal of the roofing nails",
+  stage = "permit",
+  applies = nails_only,
+  judge = function(job, figure)
+    return one_of(job.fasteners.metal, figure "fasteners.metals")
+  end,
+  mend = "Use nails that do not rust: galvanized (not plated), stainless, aluminum or copper.",
+}
+
+rule "fasteners.shank" {
+  title = "Shank of the roofing nails",
+  stage = "permit",
+  applies = nails_only,
+  judge = function(job, figure)
+    return at_least(job.fasteners.shank_in, figure "fasteners.shank_least", "in")
+  end,
+  mend = "Use a heavier nail: 12 gauge is 0.105 in, 11 gauge 0.120 in.",
+}
+
+rule "fasteners.head" {
+  title = "Head of the roofing nails",
+  stage = "permit",
+  applies = nails_only,
+  judge = function(job, figure)
+    return at_least(job.fasteners.head_in, figure "fasteners.head_least", "in")
+  end,
+  mend = "Use nails with wider heads.",
+  caution = "A small head pulls through the shingle in wind.",
+}
+
+-- The code's number or the maker's, whichever is more.
+local function count_needed(job, figure)
+  local least = math.max(figure "fasteners.per_shingle_least", job.covering.nails_printed)
+  -- Only some codes know such zones; elsewhere the question is not put.
+  if figure "fasteners.hurricane_zone_counts" and job.site.high_velocity_hurricane_zone then
+    least = math.max(least, figure "fasteners.per_shingle_least_hurricane_zone")
+  end
+  return least
+end
+
+rule "fasteners.count" {
+  title = "Nails in each shingle",
+  stage = "final",
+  applies = shingles_only,
+  judge = function(job, figure)
+    local least = count_needed(job, figure)
+    local fasteners = job.fasteners
+    if inspecting() then return each_at_least(fasteners.measured_per_shingle, least, "nails") end
+    return at_least(fasteners.per_shingle, least, "nails")
+  end,
+  mend = function(job, figure)
+    return "Nail every shingle with " .. number(count_needed(job, figure), "nails")
+      .. ", on the maker's nail line."
+  end,
+}
+
+-- How deep --------------------------------------------------------------------
+
+-- Everything the nail goes through before it reaches the deck. Drip edge and
+-- ice barrier are left out: they are thin, and lie along the edges only.
+local function stack(job, slope)
+  local plies = { { "new covering", job.covering.thickness_at_nail_in } }
+  if job.existing.layers > job.existing.layers_removed then
+    for i, layer in ipairs(job.existing.coverings) do
+      if not layer.removed then
+        table.insert(plies, { "old layer " .. i, layer.thickness_in })
+      end
+    end
+  end
+  local underlayment = slope.underlayment
+  if underlayment.plies > 0 then
+    table.insert(plies, { "underlayment", underlayment.plies * underlayment.thickness_in })
+  end
+  plies.unit = "in"
+  return trade.sum(plies)
+end
+
+-- New panels over an old deck are never thinner together than the figure.
+local function deck_is_thin(figure, deck)
+  return deck.work ~= "paneled_over" and deck.thickness_in < figure "fasteners.penetration_least"
+end
+
+-- The figure, or the whole thickness of a deck that is thinner.
+local function depth_needed(figure, deck)
+  if deck_is_thin(figure, deck) then return deck.thickness_in end
+  return figure "fasteners.penetration_least"
+end
+
+-- The least length, and the next that shops stock. past: out of a thin deck.
+local function use_nails(job, figure, slope, past)
+  local deck = slope.deck
+  local needed = trade.nail_length_in { through_in = stack(job, slope),
+    deck_in = deck.work == "paneled_over" and figure "fasteners.penetration_least"
+      or deck.thickness_in,
+    into_in = figure "fasteners.penetration_least", past_in = past }
+  local stocked = {}
+  for i, length in ipairs(figure "takeoff.nail_lengths") do stocked[i] = tonumber(length) end
+  local next_length = trade.stocked_length_in(needed, stocked)
+  local says = "Use nails at least " .. number(needed, "in") .. " long"
+  if not next_length then return says .. "; none so long is stocked." end
+  return says .. ": " .. number(next_length, "in") .. " is the next that is stocked."
+end
+
+rule "fasteners.penetration" {
+  title = "How far the nails go into the deck",
+  stage = "permit",
+  per = "roof.slopes",
+  applies = nails_only,
+  judge = function(job, figure, slope)
+    local depth = trade.nails_penetration_in {
+      length_in = job.fasteners.length_in, through_in = stack(job, slope) }
+    local found = at_least(depth, depth_needed(figure, slope.deck), "in")
+    if deck_is_thin(figure, slope.deck) then
+      return found:say("This deck is thinner than the figure, so the nails must go through it.")
+    end
+    return found
+  end,
+  mend = function(job, figure, slope)
+    return use_nails(job, figure, slope, 0)
+  end,
+  caution = "Nail points come through a thin deck: look below before anyone works in the attic.",
+}
+
+rule "fasteners.past_thin_deck" {
+  title = "How far the nails come out of a thin deck",
+  stage = "permit",
+  per = "roof.slopes",
+  applies = function(job, figure, slope)
+    local nailed, why = nails_only(job)
+    if not nailed then return false, why end
+    -- A figure of its own, so that practice alone is cited for what is practice.
+    local deck = slope.deck
+    return deck.work ~= "paneled_over" and deck.thickness_in < figure "fasteners.thin_deck_under",
+      "the deck is thick enough to hold the whole nail"
+  end,
+  judge = function(job, figure, slope)
+    local depth = trade.nails_penetration_in {
+      length_in = job.fasteners.length_in, through_in = stack(job, slope) }
+    local past = depth - slope.deck.thickness_in
+    work(number(depth, "in") .. " less the deck's " .. number(slope.deck.thickness_in, "in")
+      .. " = " .. number(past, "in") .. " past it")
+    return at_least(past, figure "fasteners.past_thin_deck_least", "in")
+  end,
+  mend = function(job, figure, slope)
+    return use_nails(job, figure, slope, figure "fasteners.past_thin_deck_least")
+  end,
+}
+
+rule "fasteners.steep" {
+  title = "Maker's fastening for very steep planes",
+  stage = "permit",
+  per = "roof.slopes",
+  applies = function(job, figure, slope)
+    local shingled, why = shingles_only(job)
+    if not shingled then return false, why end
+    return slope.pitch > figure "fasteners.steep_over", "this plane is not that steep"
+  end,
+  judge = function(job, figure, slope)
+    work("steeper than " .. number(figure "fasteners.steep_over", "rise_in_12"))
+    return shown(job.fasteners.steep_method, "the maker's steep-slope fastening")
+  end,
+  mend = "Fasten as the maker's steep-slope instructions say, with sealant spots where they ask.",
+  caution = "No one stands on a plane this steep: work from staging.",
+}
+
+rule "fasteners.driven" {
+  title = "Nails flush, straight and on the nail line",
+  stage = "final",
+  applies = function(job, figure)
+    local shingled, why = shingles_only(job)
+    if not shingled then return false, why end
+    return inspecting(), "looked at on the roof: heads flush, straight, on the maker's nail line"
+  end,
+  judge = function(job, figure)
+    return equals(job.fasteners.overdriven_or_high, figure "fasteners.overdriven_allowed")
+  end,
+  mend = "Pull high nails, seal the holes and nail again on the line; seal and renail sunk ones.",
+}

@@ -1,0 +1,411 @@
+-- fire.lua - the fire class of the covering, what shows it, and what a
+-- wildfire zone asks of the roof's gaps, valleys, gutters and vents.
+--
+-- A figure lists the classes that will do, so that A is taken where B is asked
+-- for. Several demands at once leave the classes that meet them all. The
+-- wildfire details are off, warned of or demanded by how a place states
+-- fire.wildfire_details: their figures are common practice in the model, so
+-- that the place's own status decides whether what is not met fails.
+
+local function has(set, wanted)
+  for _, one in ipairs(set) do
+    if one == wanted then return true end
+  end
+  return false
+end
+
+-- Triggers sort lengths and shares as they print.
+local function as_printed(value, decimals)
+  local scale = 10 ^ decimals
+  return math.floor(value * scale + 0.5) / scale
+end
+
+-- The classes on both lists; nil stands for no demand yet.
+local function both(a, b)
+  if not a then return b end
+  local left = {}
+  for _, one in ipairs(a) do
+    if has(b, one) then table.insert(left, one) end
+  end
+  return left
+end
+
+-- The class demanded -----------------------------------------------------------
+
+local function zone_classes(job, figure)
+  local zone = job.site.fire_zone
+  local classes = figure("fire.classes_in." .. zone)
+  if figure "fire.state_area_counts" and not has(figure "fire.state_area_exempt_zones", zone)
+    and job.site.state_fire_area then
+    classes = both(classes, figure "fire.classes_state_area")
+  end
+  -- A zone may ask for nothing: then any roof, even of no class, will do.
+  return classes
+end
+
+-- Within the months before this application, on the calendar: the same day that
+-- many months back still counts.
+local function is_recent(earlier, today, months)
+  local function day(date, back)
+    local year, month = tonumber(string.sub(date, 1, 4)), tonumber(string.sub(date, 6, 7))
+    return (year * 12 + month - back) * 31 + tonumber(string.sub(date, 9, 10))
+  end
+  return day(earlier, 0) >= day(today, months)
+end
+
+local function share_renewed(job, figure)
+  local months, parts = figure "fire.whole_roof_months", { unit = "percent" }
+  table.insert(parts, { "this job", job.scope.roof_share_percent })
+  for _, work_done in ipairs(job.scope.earlier_roofing) do
+    if is_recent(work_done.done_on, job.date, months) then
+      table.insert(parts, { "done " .. work_done.done_on, work_done.roof_share_percent })
+    end
+  end
+  return as_printed(trade.sum(parts), 1)
+end
+
+-- Some places ask for a class only of a large share of the roof, or where an
+-- addition is large.
+local function is_large(job, figure)
+  if figure "fire.class_by_share" then
+    local share, over = share_renewed(job, figure), figure "fire.class_share_over"
+    if share > over then return true end
+    if share == over and figure "fire.class_at_named_share" then return true end
+  end
+  return figure "fire.class_by_addition"
+    and as_printed(job.scope.addition_floor_sqft, 1) > figure "fire.class_addition_over"
+end
+
+-- A small piece may match the old roof where the place lets it, whatever its
+-- class or down to some class.
+local function matches_old(job, figure)
+  local most = figure "fire.match_old_most"
+  if most <= 0 then return false end
+  if figure "fire.match_old_by_zone"
+    and has(figure "fire.match_old_barred_zones", job.site.fire_zone) then
+    return false
+  end
+  if figure "fire.match_old_adds_up" then return share_renewed(job, figure) <= most end
+  return as_printed(job.scope.roof_share_percent, 1) <= most
+end
+
+-- The classes that will do on this house; nil when any will.
+local function demanded(job, figure)
+  local classes
+  if figure "fire.class_required" then classes = figure "fire.classes" end
+  if figure "fire.class_by_zone" then classes = both(classes, zone_classes(job, figure)) end
+  if (figure "fire.class_by_share" or figure "fire.class_by_addition")
+    and is_large(job, figure) then
+    classes = both(classes, figure "fire.classes_large")
+  end
+  if classes and matches_old(job, figure) then
+    local floor = figure "fire.match_old_classes"
+    if not has(floor, "none") and not has(classes, job.covering.fire_class) then
+      classes = floor
+    end
+  end
+  local near = figure "fire.classes_near_line"
+  -- The lot line is asked for only where it could narrow the demand.
+  local narrows = not classes
+  for _, one in ipairs(classes or {}) do narrows = narrows or not has(near, one) end
+  if narrows and as_printed(job.site.lot_line_ft, 2) < figure "fire.lot_line_under" then
+    classes = both(classes, near)
+  end
+  if classes and has(classes, "none") then return nil end
+  return classes
+end
+
+local NO_DEMAND = "no fire class is asked for here: no law, zone or near lot line calls for one"
+
+local function class_is_due(job, figure)
+  if not demanded(job, figure) then return false, NO_DEMAND end
+  if not matches_old(job, figure) then return true end
+  if not has(figure "fire.match_old_classes", "none") then return true end
+  return false, "so small a piece may match the old roof here"
+end
+
+-- Coverings that count as class A without a test.
+local function is_deemed_A(job, figure)
+  local covering = job.covering
+  if has(figure "fire.deemed_A_any_deck", covering.kind) then return true end
+  if not has(figure "fire.deemed_A_noncombustible_deck", covering.kind) then return false end
+  if covering.over_noncombustible_deck then return true end
+  if covering.kind ~= "metal_panel" and covering.kind ~= "metal_shingle" then return false end
+  return covering.copper_oz >= figure "fire.deemed_A_copper_least"
+end
+
+rule "fire.class" {
+  title = "Fire class of the covering",
+  stage = "permit",
+  applies = class_is_due,
+  judge = function(job, figure)
+    local classes, class = demanded(job, figure), job.covering.fire_class
+    if not has(classes, class) and is_deemed_A(job, figure) then
+      class = "A"
+      work("this covering on this deck counts as class A without a test")
+    end
+    if not has(classes, class) and figure "fire.historic_exceptions" and job.site.historic then
+      return cannot_tell("the place has exceptions for historic buildings that are not carried "
+        .. "here: ask whether this house is one of them")
+    end
+    return one_of(class, classes)
+  end,
+  mend = "Use a covering, with the underlayment and deck it was listed on, of that class.",
+}
+
+rule "fire.proof" {
+  title = "What shows the fire class",
+  stage = "permit",
+  applies = function(job, figure)
+    local due, why = class_is_due(job, figure)
+    if not due then return false, why end
+    if not figure "fire.proof_required" then
+      return false, "the place does not ask to see the class shown"
+    end
+    if has(demanded(job, figure), job.covering.fire_class) then return true end
+    return not is_deemed_A(job, figure), "this covering counts as class A without a test"
+  end,
+  judge = function(job, figure)
+    local covering = job.covering
+    return all_of(one_of(covering.fire_proof, figure "fire.proofs"),
+      one_of(covering.fire_test, figure "fire.tests"))
+  end,
+  mend = "Keep the wrapper or listing that names the class and the test for the inspector.",
+  caution = "The class belongs to the whole system: deck, underlayment and covering as listed.",
+}
+
+rule "fire.whole_roof" {
+  title = "Fire class of the part of the roof that stays",
+  stage = "permit",
+  applies = function(job, figure)
+    if not figure "fire.whole_roof_required" then
+      return false, "no share of the roof brings the rest under the class here"
+    end
+    if not demanded(job, figure) then return false, NO_DEMAND end
+    local share, over = share_renewed(job, figure), figure "fire.whole_roof_over"
+    if share == over then
+      return figure "fire.whole_roof_at_named_share",
+        "exactly that share is not more than it: only the new piece must be of the class"
+    end
+    return share > over, "so small a share leaves the rest of the roof as it is"
+  end,
+  judge = function(job, figure)
+    local will_do = { "nothing_left" }
+    for _, one in ipairs(demanded(job, figure)) do table.insert(will_do, one) end
+    return one_of(job.existing.fire_class_left, will_do)
+  end,
+  mend = "Renew the rest of the roof in a covering of that class too.",
+}
+
+rule "fire.material_ban" {
+  title = "Coverings that the place bans",
+  stage = "permit",
+  applies = function(job, figure)
+    local banned, there = figure "fire.banned", figure "fire.banned_in_zones"
+    return #banned > 0 or #there > 0, "no covering is banned here"
+  end,
+  judge = function(job, figure)
+    local banned, kind = figure "fire.banned", job.covering.kind
+    if has(banned, kind) then
+      if figure "fire.ban_one_family_only" and job.house.kind ~= "one_family" then
+        return one_of(job.house.kind, { "two_family", "townhouse" })
+          :say("This covering is banned on one-family houses only.")
+      end
+      return none_of(kind, banned)
+    end
+    local in_zones = figure "fire.banned_in_zones"
+    if #in_zones == 0 or not has(in_zones, kind) then
+      return none_of(kind, #banned > 0 and banned or in_zones)
+    end
+    -- Banned in some zones: the zone decides, the state's or one of the place's
+    -- own map, whose field stands beside its profile.
+    if figure "fire.ban_by_local_zone" then
+      return none_of(job.site.local_fire_zone, figure "fire.ban_local_zones")
+        :say("This covering is banned in that zone, whatever its class.")
+    end
+    local ban_zones, free = figure "fire.ban_zones", {}
+    for _, zone in ipairs { "none", "moderate", "high", "very_high" } do
+      if not has(ban_zones, zone) then table.insert(free, zone) end
+    end
+    return one_of(job.site.fire_zone, free)
+      :say("This covering is banned in the other fire zones, whatever its class.")
+  end,
+  mend = "Choose another covering; no fire class lifts the ban.",
+}
+
+rule "fire.class_by_material" {
+  title = "Fire class that the place asks of this kind of covering",
+  stage = "permit",
+  applies = function(job, figure)
+    if not figure "fire.class_by_material" then
+      return false, "no class is asked for by kind of covering"
+    end
+    return not has(figure("fire.classes_of." .. job.covering.kind), "none"),
+      "no class is asked of this kind of covering"
+  end,
+  judge = function(job, figure)
+    return one_of(job.covering.fire_class, figure("fire.classes_of." .. job.covering.kind))
+  end,
+  mend = "Use a covering of this kind with that class, or another kind.",
+}
+
+-- Wood and panels --------------------------------------------------------------
+
+local function is_wood(job)
+  local kind = job.covering.kind
+  return kind == "wood_shingle" or kind == "wood_shake", "the covering is not wood"
+end
+
+local function wood_is_classed(job, figure)
+  local wood, why = is_wood(job)
+  if not wood then return false, why end
+  return class_is_due(job, figure)
+end
+
+rule "fire.wood_treated" {
+  title = "Treatment of classed wood shingles and shakes",
+  stage = "permit",
+  applies = wood_is_classed,
+  judge = function(job, figure)
+    return equals(job.covering.wood_pressure_treated, figure "fire.wood_treated_required")
+      :say("A class comes with pressure treatment, not with a coating.")
+  end,
+  mend = "Use pressure-treated fire-retardant wood, or another covering.",
+}
+
+rule "fire.wood_label" {
+  title = "Label on every bundle of classed wood",
+  stage = "dry-in",
+  applies = wood_is_classed,
+  judge = function(job, figure)
+    return equals(job.covering.wood_bundles_labeled, figure "fire.wood_labels_required")
+      :say("Each bundle's label names the class; keep the labels for the inspector.")
+  end,
+  mend = "Send unlabeled bundles back.",
+}
+
+rule "fire.wood_weathering" {
+  title = "Weathering test of wood coverings",
+  stage = "permit",
+  applies = function(job, figure)
+    local wood, why = is_wood(job)
+    if not wood then return false, why end
+    return figure "fire.wood_weathering_required", "no weathering test is asked for here"
+  end,
+  judge = function(job, figure)
+    return at_least(job.covering.wood_weathering_years,
+      figure "fire.wood_weathering_years_least", "years")
+  end,
+  mend = "Use wood whose listing shows those years of natural weathering.",
+}
+
+rule "fire.pv" {
+  title = "Fire class of solar panels put on the roof",
+  stage = "permit",
+  applies = function(job, figure)
+    if not figure "fire.pv_class_required" then
+      return false, "no class of solar panels is asked for here"
+    end
+    if not job.solar.put_on then return false, "no solar panels go on, or back on, the roof" end
+    return demanded(job, figure) ~= nil, NO_DEMAND
+  end,
+  judge = function(job, figure)
+    return one_of(job.solar.fire_class, demanded(job, figure))
+  end,
+  mend = "Use panels and racks listed together for that class.",
+}
+
+-- Wildfire details -------------------------------------------------------------
+
+local function details_asked(job, figure)
+  if not figure "fire.wildfire_details" then
+    return false, "the wildfire details are not asked of a reroof here"
+  end
+  return has(figure "fire.wildfire_zones", job.site.fire_zone),
+    "the house is in none of the fire zones concerned"
+end
+
+rule "fire.gaps" {
+  title = "Space between covering and deck",
+  stage = "dry-in",
+  applies = function(job, figure)
+    local asked, why = details_asked(job, figure)
+    if not asked then return false, why end
+    return job.covering.leaves_space, "the covering lies flat on the deck"
+  end,
+  judge = function(job, figure)
+    local space = job.covering.space_is
+    local way = one_of(space, figure "fire.gap_ways")
+    if space ~= "cap_sheet" then return way end
+    return all_of(way,
+      at_least(job.covering.cap_sheet_lb, figure "fire.cap_sheet_least", "lb"))
+  end,
+  mend = "Stop the space against embers, or lay mineral-surfaced cap sheet over the deck.",
+}
+
+rule "fire.eave_stop" {
+  title = "Open ends of the covering at eave and ridge",
+  stage = "dry-in",
+  applies = function(job, figure)
+    local asked, why = details_asked(job, figure)
+    if not asked then return false, why end
+    return job.covering.leaves_space, "the covering lies flat on the deck"
+  end,
+  judge = function(job, figure)
+    return equals(job.covering.ends_stopped, figure "fire.ends_stopped_required")
+      :say("Bird stops or the like keep embers out.")
+  end,
+  mend = "Close the ends with noncombustible stops made for this profile.",
+}
+
+rule "fire.valley_underlay" {
+  title = "Cap sheet under exposed valley metal",
+  stage = "dry-in",
+  per = "roof.valleys",
+  applies = function(job, figure, valley)
+    local asked, why = details_asked(job, figure)
+    if not asked then return false, why end
+    if valley.kind ~= "open" then return false, "the valley's lining is not exposed" end
+    return valley.lining == "metal", "the lining is not metal"
+  end,
+  judge = function(job, figure, valley)
+    return all_of(
+      at_least(valley.cap_sheet_width_in, figure "fire.valley_strip_least", "in"),
+      at_least(valley.cap_sheet_lb, figure "fire.cap_sheet_least", "lb"),
+      shown(valley.cap_sheet_full_length, "cap sheet the full length of the valley"))
+  end,
+  mend = "Lay cap sheet under the metal, the full length of the valley.",
+}
+
+rule "fire.gutters" {
+  title = "Keeping leaves out of gutters",
+  stage = "final",
+  applies = function(job, figure)
+    local asked, why = details_asked(job, figure)
+    if not asked then return false, why end
+    return job.gutters.fitted, "the house has no gutters"
+  end,
+  judge = function(job, figure)
+    return equals(job.gutters.guarded, figure "fire.gutter_guard_required")
+      :say("Noncombustible guards are the usual way.")
+  end,
+  mend = "Fit gutter guards.",
+}
+
+rule "fire.vent_mesh" {
+  title = "Vents that keep embers out",
+  stage = "final",
+  per = "attics[].vents",
+  applies = details_asked,
+  judge = function(job, figure, vent)
+    if figure "fire.vent_listing_accepted" and vent.ember_listed then
+      return shown(vent.ember_listed, "a vent listed as keeping out flame and embers")
+    end
+    return all_of(
+      shown(vent.mesh_noncombustible, "mesh that neither burns nor corrodes"),
+      at_least(vent.screen_opening_in, figure "fire.mesh_least", "in"),
+      at_most(vent.screen_opening_in, figure "fire.mesh_most", "in"))
+  end,
+  mend = "Change the vent for a listed one, or its mesh for one that fine.",
+  caution = "Finer mesh passes less air: count the vent's net free area again.",
+}

@@ -1,0 +1,318 @@
+-- flashing.lua - metal where water would get in: walls, chimneys, pipes,
+-- skylights, and the crickets behind what is wide.
+--
+-- Walls, chimneys and penetrations are lists of the job; an empty list says
+-- that there are none, a missing one that nobody looked.
+
+-- Triggers sort widths as they print.
+local function as_printed(inches)
+  return math.floor(inches * 1000 + 0.5) / 1000
+end
+
+local function has(set, wanted)
+  for _, one in ipairs(set) do
+    if one == wanted then return true end
+  end
+  return false
+end
+
+-- A flashing that is there is new, or the old one used again.
+local function is_there(one)
+  return one.flashing_is ~= "none"
+end
+
+-- Listed ---------------------------------------------------------------------------
+
+rule "flashing.walls_listed" {
+  title = "Every wall that a plane runs into listed",
+  stage = "permit",
+  asks_only = true,
+  applies = function(job, figure)
+    if not figure "flashing.required" then return false, "no flashing is asked for here" end
+    for _, edge in ipairs(job.roof.edges) do
+      if edge.kind == "sidewall" then return true end
+    end
+    return false, "no side of a plane runs along a wall"
+  end,
+  judge = function(job)
+    local edges, walls = 0, 0
+    for _, edge in ipairs(job.roof.edges) do
+      if edge.kind == "sidewall" then edges = edges + 1 end
+    end
+    for _, wall in ipairs(job.roof.walls) do
+      if wall.kind == "sidewall" then walls = walls + 1 end
+    end
+    if walls < edges then
+      cannot_tell(edges .. " sides of planes run along a wall, but only " .. walls
+        .. " sidewalls are listed under roof.walls")
+    end
+    return at_least(walls, edges, "count")
+  end,
+  mend = "List the missing walls in the job.",
+}
+
+-- Walls ----------------------------------------------------------------------------
+
+local METHODS = { sidewall = "flashing.sidewall_methods", headwall = "flashing.headwall_methods",
+  slope_change = "flashing.slope_change_methods" }
+
+rule "flashing.walls" {
+  title = "Flashing where the roof meets a wall or changes slope",
+  stage = "dry-in",
+  per = "roof.walls",
+  applies = function(job, figure)
+    return figure "flashing.required", "no flashing is asked for here"
+  end,
+  judge = function(job, figure, wall)
+    if not is_there(wall) then return shown(false, "flashing along the whole of it") end
+    return one_of(wall.flashing, figure(METHODS[wall.kind]))
+  end,
+  mend = "Flash it along its whole length.",
+}
+
+local function is_flashed_sidewall(wall)
+  if wall.kind ~= "sidewall" then return false, "this is no sidewall" end
+  return is_there(wall), "there is no flashing to measure; flashing.walls judges that"
+end
+
+rule "flashing.sidewall_size" {
+  title = "Size of base flashing at a sidewall",
+  stage = "dry-in",
+  per = "roof.walls",
+  applies = function(job, figure, wall)
+    if job.covering.kind ~= "asphalt_shingle" then
+      return false, "the figures here are for asphalt shingles"
+    end
+    return is_flashed_sidewall(wall)
+  end,
+  judge = function(job, figure, wall)
+    return all_of(
+      at_least(wall.up_in, figure "flashing.sidewall_up_least", "in"),
+      at_least(wall.out_in, figure "flashing.sidewall_out_least", "in"))
+  end,
+  mend = "Use wider flashing: the one leg up the wall, the other out on the roof.",
+}
+
+rule "flashing.wall_cover" {
+  title = "What covers the top of wall flashing",
+  stage = "final",
+  per = "roof.walls",
+  applies = function(job, figure, wall)
+    if wall.kind == "slope_change" then return false, "there is no wall" end
+    return is_there(wall), "there is no flashing to cover; flashing.walls judges that"
+  end,
+  judge = function(job, figure, wall)
+    return one_of(wall.top_covered_by, figure "flashing.wall_covers")
+      :say("Masonry veneer and plaster have sections of their own for their counterflashing.")
+  end,
+  mend = "Bring the upright leg behind the siding, or counterflash it.",
+}
+
+rule "flashing.kickout" {
+  title = "Kick-out where an eave ends against a wall",
+  stage = "dry-in",
+  per = "roof.walls",
+  applies = function(job, figure, wall)
+    if wall.kind ~= "sidewall" then return false, "this is no sidewall" end
+    if not wall.eave_ends_here then return false, "no eave ends against this wall" end
+    return figure "flashing.kickout_required", "no kick-out is asked for here"
+  end,
+  judge = function(job, figure, wall)
+    return shown(wall.kickout, "the lowest flashing turned out, to throw water clear of the wall")
+  end,
+  mend = "Set a kick-out at the lower end and lap the siding over it.",
+  caution = "Rot hides in the wall under a missing kick-out: look before closing it.",
+}
+
+-- Penetrations and chimneys ----------------------------------------------------------
+
+rule "flashing.penetrations" {
+  title = "Flashing around pipes, vents and skylights",
+  stage = "dry-in",
+  per = "roof.penetrations",
+  applies = function(job, figure)
+    return figure "flashing.required", "no flashing is asked for here"
+  end,
+  judge = function(job, figure, hole)
+    if not is_there(hole) then return shown(false, "flashing all around it") end
+    return shown(hole.per_instructions,
+      "flashing as the shingle maker's (or the unit's) printed instructions show it")
+  end,
+  mend = "Flash it as the printed instructions show.",
+}
+
+rule "flashing.chimneys" {
+  title = "Flashing around a chimney",
+  stage = "dry-in",
+  per = "roof.chimneys",
+  applies = function(job, figure)
+    return figure "flashing.required", "no flashing is asked for here"
+  end,
+  judge = function(job, figure, chimney)
+    local based = shown(is_there(chimney), "base flashing all around the chimney")
+    if not chimney.masonry then return based end
+    return all_of(based, equals(chimney.counterflashed,
+      figure "flashing.masonry_counterflashed"):say("A masonry chimney is counterflashed."))
+  end,
+  mend = "Flash the chimney all around; on masonry set counterflashing into the joints.",
+}
+
+local function is_wide(figure, one)
+  return as_printed(one.width_in) > figure "flashing.cricket_over"
+end
+
+local NARROW = "only what is wider than the figure needs a cricket; exactly that wide does not"
+
+local function chimney_needs_cricket(job, figure, chimney)
+  if not figure "flashing.cricket_required" then return false, "no cricket is asked for here" end
+  if not is_wide(figure, chimney) then return false, NARROW end
+  return not chimney.meets_ridge, "the ridge meets this chimney: it has no upper side"
+end
+
+rule "flashing.cricket" {
+  title = "Cricket above a wide chimney",
+  stage = "dry-in",
+  per = "roof.chimneys",
+  applies = chimney_needs_cricket,
+  judge = function(job, figure, chimney)
+    return shown(chimney.cricket, "a cricket or saddle on the ridge side")
+  end,
+  mend = "Build a cricket on the ridge side and cover it.",
+}
+
+local function has_cricket(job, figure, chimney)
+  local needs, why = chimney_needs_cricket(job, figure, chimney)
+  if not needs then return false, why end
+  return chimney.cricket, "there is no cricket; flashing.cricket judges that"
+end
+
+rule "flashing.cricket_cover" {
+  title = "What covers the cricket",
+  stage = "dry-in",
+  per = "roof.chimneys",
+  applies = has_cricket,
+  judge = function(job, figure, chimney)
+    return one_of(chimney.cricket_cover, figure "flashing.cricket_covers")
+  end,
+  mend = "Cover it with sheet metal or with the roof covering.",
+}
+
+rule "flashing.cricket_height" {
+  title = "Height of the cricket behind a masonry chimney",
+  stage = "dry-in",
+  per = "roof.chimneys",
+  applies = function(job, figure, chimney)
+    if not figure "flashing.cricket_by_table" then
+      return false, "no height of the cricket is asked for here"
+    end
+    local there, why = has_cricket(job, figure, chimney)
+    if not there then return false, why end
+    return chimney.masonry, "the table is for masonry chimneys"
+  end,
+  judge = function(job, figure, chimney)
+    return at_least(chimney.cricket_height_in, trade.cricket_height_in {
+      width_in = chimney.width_in, pitch = chimney.slope.pitch }, "in")
+  end,
+  mend = "Raise the cricket: its planes rise at the roof's own slope.",
+}
+
+rule "flashing.cricket_other" {
+  title = "Cricket above any other wide penetration",
+  stage = "dry-in",
+  per = "roof.penetrations",
+  applies = function(job, figure, hole)
+    if not figure "flashing.cricket_required" then return false, "no cricket is asked for here" end
+    if not is_wide(figure, hole) then return false, NARROW end
+    if hole.kind ~= "skylight" or not figure "flashing.cricket_skylight_exempt" then return true end
+    return not hole.per_instructions,
+      "a unit skylight flashed as its maker prints needs no cricket"
+  end,
+  judge = function(job, figure, hole)
+    return shown(hole.cricket, "a cricket or saddle on the ridge side")
+  end,
+  mend = "Build a cricket on the ridge side and cover it.",
+}
+
+-- The metal --------------------------------------------------------------------------
+
+-- Does any flashing go on new? Old flashing that stays is judged by its condition.
+local function any_new(job)
+  local lists = { job.roof.walls, job.roof.chimneys, job.roof.penetrations }
+  for _, list in ipairs(lists) do
+    for _, one in ipairs(list) do
+      if one.flashing_is == "new" then return true end
+    end
+  end
+  return false, "no new flashing goes on"
+end
+
+rule "flashing.base" {
+  title = "What base flashing is made of",
+  stage = "dry-in",
+  applies = any_new,
+  judge = function(job, figure)
+    local flashing = job.flashing
+    local kind = one_of(flashing.base, figure "flashing.base_kinds")
+    if flashing.base == "mineral_roll" then
+      return all_of(kind, at_least(flashing.base_lb_per_square,
+        figure "flashing.base_roll_least", "lb_per_square"))
+    end
+    if flashing.base ~= "metal" then return kind end
+    return all_of(kind,
+      shown(flashing.corrosion_resistant, "metal that does not rust"),
+      at_least(flashing.base_thickness_in, figure "flashing.metal_least", "in"))
+  end,
+  mend = "Use corrosion-resistant metal, or mineral-surfaced roll, of that thickness or weight.",
+}
+
+rule "flashing.cap" {
+  title = "Thickness of cap flashing",
+  stage = "dry-in",
+  applies = function(job, figure)
+    for _, chimney in ipairs(job.roof.chimneys) do
+      if chimney.counterflashed then return true end
+    end
+    for _, wall in ipairs(job.roof.walls) do
+      if wall.kind ~= "slope_change" and wall.top_covered_by == "counterflashing" then
+        return true
+      end
+    end
+    return false, "there is no cap flashing"
+  end,
+  judge = function(job, figure)
+    return at_least(job.flashing.cap_thickness_in, figure "flashing.cap_least", "in")
+  end,
+  mend = "Use thicker metal.",
+}
+
+rule "flashing.reuse" {
+  title = "Old flashing used again",
+  stage = "dry-in",
+  applies = function(job)
+    local lists = { job.roof.walls, job.roof.chimneys, job.roof.penetrations }
+    for _, list in ipairs(lists) do
+      for _, one in ipairs(list) do
+        if one.flashing_is == "reused" then return true end
+      end
+    end
+    return false, "no old flashing is used again"
+  end,
+  judge = function(job, figure)
+    if not figure "flashing.reuse_allowed" then
+      return shown(false, "new flashing everywhere: this place takes no old one")
+    end
+    local barred, found = figure "flashing.reuse_barred", {}
+    local lists = { job.roof.walls, job.roof.chimneys, job.roof.penetrations }
+    for _, list in ipairs(lists) do
+      for _, one in ipairs(list) do
+        if one.flashing_is == "reused" then
+          local condition = one.flashing_condition
+          if not has(found, condition) then table.insert(found, condition) end
+          if has(barred, condition) then work(one.name .. ": " .. condition) end
+        end
+      end
+    end
+    return none_of(found, barred)
+  end,
+  mend = "Put new flashing where the old is rusted, damaged or decayed.",
+}

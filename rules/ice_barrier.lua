@@ -1,0 +1,124 @@
+-- ice_barrier.lua - the watertight sheet at eaves where ice dams form.
+
+-- A place may ask for it outright, or leave it to its climate table, which the
+-- job has to quote.
+local function is_asked_for(job, figure)
+  if figure "ice_barrier.required" then return true end
+  return figure "ice_barrier.by_table" and job.site.ice_barrier_in_table
+end
+
+local function is_needed(job, figure)
+  if not is_asked_for(job, figure) then return false, "no ice barrier is asked for here" end
+  if figure "ice_barrier.one_family_exempt" and job.house.kind == "one_family" then
+    return false, "one-family houses are let off here"
+  end
+  local listed = false
+  for _, kind in ipairs(figure "ice_barrier.coverings") do
+    if kind == job.covering.kind then listed = true end
+  end
+  if not listed then return false, "the ice barrier section does not name this covering" end
+  if job.scope.method == "overlay" and not figure "ice_barrier.on_overlay_required" then
+    return false, "an overlay does not open the eaves"
+  end
+  return true
+end
+
+rule "ice_barrier.kind" {
+  title = "What the ice barrier is",
+  stage = "dry-in",
+  applies = is_needed,
+  judge = function(job, figure)
+    return one_of(job.ice_barrier.kind, figure "ice_barrier.kinds")
+  end,
+  mend = "Use a self-adhered sheet, or two plies of underlayment cemented together.",
+}
+
+-- How far it must reach along the slope, in inches.
+local function reach_needed(figure, edge)
+  local slope = edge.slope
+  local wall = 0
+  if figure "ice_barrier.wall_counts" then wall = edge.wall_thickness_in end
+  local needed = trade.ice_barrier_reach_in {
+    overhang_in = edge.overhang_in,
+    wall_in = wall,
+    inside_in = figure "ice_barrier.inside_wall_least",
+    pitch = slope.pitch,
+  }
+  -- Sorted as it prints: 33.69 degrees is 8:12.
+  local pitch = math.floor(slope.pitch * 100 + 0.5) / 100
+  if figure "ice_barrier.steep_applies" and pitch >= figure "ice_barrier.steep_from" then
+    local steep = figure "ice_barrier.steep_reach_least"
+    work("on a slope this steep at least " .. number(steep, "in") .. " up the slope")
+    needed = math.max(needed, steep)
+  end
+  -- A short plane, such as a porch roof, cannot carry more than itself.
+  if known(slope, "run_ft") and slope.run_ft * 12 < needed then
+    local whole = 12 * trade.sloped_length_ft { run_ft = slope.run_ft, pitch = slope.pitch }
+    if whole < needed then
+      work("the plane is only " .. number(whole, "in") .. " long up the slope: the whole of it")
+      needed = whole
+    end
+  end
+  return needed
+end
+
+rule "ice_barrier.reach" {
+  title = "How far up the slope the ice barrier reaches",
+  stage = "dry-in",
+  per = "roof.edges",
+  applies = function(job, figure, edge)
+    if edge.kind ~= "eave" then return false, "ice barrier is laid from eaves" end
+    local needed, why = is_needed(job, figure)
+    if not needed then return false, why end
+    if figure "ice_barrier.unheated_exempt" then
+      return edge.over_heated_space, "there is no heated space behind this eave"
+    end
+    return true
+  end,
+  judge = function(job, figure, edge)
+    local needed = reach_needed(figure, edge)
+    if inspecting() then return each_at_least(edge.measured_ice_barrier_reach_in, needed, "in") end
+    return at_least(edge.ice_barrier_reach_in, needed, "in")
+  end,
+  mend = "Add a course of ice barrier up the slope, lapped as its maker prints.",
+}
+
+-- Some places want it along the other edges and in valleys too. Across the
+-- slope there is no pitch to count.
+rule "ice_barrier.rakes" {
+  title = "Ice barrier along the rakes",
+  stage = "dry-in",
+  per = "roof.edges",
+  applies = function(job, figure, edge)
+    if edge.kind ~= "rake" then return false, "this edge is no rake" end
+    if not figure "ice_barrier.rakes_required" then
+      return false, "no ice barrier is asked for along rakes"
+    end
+    return is_needed(job, figure)
+  end,
+  judge = function(job, figure, edge)
+    local wall = 0
+    if figure "ice_barrier.wall_counts" then wall = edge.wall_thickness_in end
+    local needed = trade.sum { { "overhang", edge.overhang_in }, { "wall", wall },
+      { "inside it", figure "ice_barrier.inside_wall_least" }, unit = "in" }
+    if inspecting() then return each_at_least(edge.measured_ice_barrier_reach_in, needed, "in") end
+    return at_least(edge.ice_barrier_reach_in, needed, "in")
+  end,
+  mend = "Lay ice barrier along the rake as well.",
+}
+
+rule "ice_barrier.valleys" {
+  title = "Ice barrier in the valleys",
+  stage = "dry-in",
+  per = "roof.valleys",
+  applies = function(job, figure)
+    if not figure "ice_barrier.valleys_required" then
+      return false, "no ice barrier is asked for in valleys"
+    end
+    return is_needed(job, figure)
+  end,
+  judge = function(job, figure, valley)
+    return shown(valley.ice_barrier, "ice barrier under this valley")
+  end,
+  mend = "Lay ice barrier down the valley before it is lined.",
+}

@@ -1,0 +1,512 @@
+-- inspection.lua - the inspector's visits: which ones the place has, when each
+-- is held, who calls, and what must be so when the inspector comes.
+--
+-- Five visits are known: before anything comes off (pre), at the bare deck
+-- (deck), at the dry-in (dry_in), part-way (mid_roof), at the end (final). The
+-- word mid-roof stands for five different moments in the places that use it,
+-- so the place names its moment and the job says at which it calls.
+--
+-- For each visit a place says whether it has it (inspection.required.X) and what
+-- it takes for it (inspection.proofs.X): a visit, or photographs, an affidavit,
+-- the contractor's own report ... A look that a place has is never taken as held:
+-- the job must say so.
+
+local function has(set, wanted)
+  for _, one in ipairs(set) do
+    if one == wanted then return true end
+  end
+  return false
+end
+
+local function any_new_deck(job)
+  for _, deck in ipairs(job.decks) do
+    if deck.work ~= "kept" then return true end
+  end
+  return false
+end
+
+local function any_flat_plane(job, figure)
+  for _, slope in ipairs(job.roof.slopes) do
+    if slope.pitch <= figure "inspection.pre_flat_most" + 0.005 then return true end
+  end
+  return false
+end
+
+-- What narrows a visit beyond its method.
+local NARROWED = {
+  pre = function() return true end,
+  deck = function(job, figure)
+    if not figure "inspection.deck_only_new" then return true end
+    return any_new_deck(job), "the deck stays as it is: only new deck is looked at"
+  end,
+  dry_in = function() return true end,
+  mid_roof = function(job, figure)
+    if not has(figure "inspection.mid_roof_coverings", job.covering.kind)
+      and not (figure "inspection.mid_roof_battens_count" and job.covering.on_battens) then
+      return false, "there is no mid-roof look for this kind of covering"
+    end
+    return has(figure "inspection.mid_roof_holders", job.permit.holder),
+      "there is no mid-roof look where this holder has the permit"
+  end,
+  final = function() return true end,
+}
+
+local function visit_due(job, figure, visit)
+  if not figure("inspection.required." .. visit) then
+    return false, "the place has no such visit"
+  end
+  if figure "inspection.free_price_counts"
+    and job.scope.price_usd <= figure "inspection.free_price_most" then
+    return false, "jobs of this price are not looked at"
+  end
+  if visit == "pre" and figure "inspection.pre_flat_counts" and any_flat_plane(job, figure) then
+    return true
+  end
+  if not has(figure("inspection.methods." .. visit), job.scope.method) then
+    return false, job.scope.method == "overlay" and "an overlay has no such visit"
+      or "a tear-off has no such visit"
+  end
+  return NARROWED[visit](job, figure)
+end
+
+-- Owners who do the work may have to take a visit where a contractor may not.
+local function proofs(job, figure, visit)
+  if visit ~= "final" and figure "inspection.owner_differs" and job.permit.holder == "owner" then
+    return figure "inspection.owner_proofs"
+  end
+  return figure("inspection.proofs." .. visit)
+end
+
+-- Held visits: the rule of each visit, that nothing is hidden before it, and
+-- that it went well before the work goes past it.
+local function visit_rules(visit, spec)
+  rule("inspection." .. visit) {
+    title = spec.title,
+    stage = spec.stage,
+    applies = function(job, figure) return visit_due(job, figure, visit) end,
+    judge = function(job, figure)
+      return one_of(job.inspection[visit].proof, proofs(job, figure, visit))
+    end,
+    mend = spec.mend,
+    caution = spec.caution,
+  }
+  if not spec.hidden_stage then return end
+
+  rule("inspection." .. visit .. "_hidden") {
+    title = spec.hidden_title,
+    stage = spec.hidden_stage,
+    applies = function(job, figure)
+      if not figure "inspection.no_cover" then
+        return false, "work may go on before it is looked at"
+      end
+      local due, why = visit_due(job, figure, visit)
+      if not due then return false, why end
+      if not inspecting() then return false, "told when the work has come so far" end
+      return job.inspection[visit].proof == "visit", "shown by other means than a visit"
+    end,
+    judge = function(job)
+      return shown(not job.inspection[visit].hidden_first, "work left open until it was looked at")
+    end,
+    mend = "Open up what was hidden, and call the inspector.",
+  }
+
+  rule("inspection." .. visit .. "_passed") {
+    title = spec.passed_title,
+    stage = spec.passed_stage,
+    applies = function(job, figure)
+      if not figure "inspection.in_order" then
+        return false, "the next visit does not wait for this one"
+      end
+      local due, why = visit_due(job, figure, visit)
+      if not due then return false, why end
+      return inspecting(), "told when the work has come past it"
+    end,
+    judge = function(job, figure)
+      return one_of(job.inspection[visit].result, figure "inspection.results_that_do")
+    end,
+    mend = "Mend what was found, and have it looked at again before going on.",
+  }
+end
+
+visit_rules("pre", {
+  title = "A look before the old roof is touched", stage = "permit",
+  hidden_title = "Nothing touched before the first look", hidden_stage = "deck",
+  passed_title = "The first look went well", passed_stage = "deck",
+  mend = "Call the inspector before anything comes off or is laid over.",
+})
+
+visit_rules("deck", {
+  title = "A look at the bare deck", stage = "deck",
+  hidden_title = "Deck left bare until it is looked at", hidden_stage = "deck",
+  passed_title = "The look at the deck went well", passed_stage = "dry-in",
+  mend = "Call the inspector before the underlayment goes on.",
+  caution = "Do not leave the deck open to the weather while waiting: ask for partial looks.",
+})
+
+visit_rules("dry_in", {
+  title = "A look at the dry-in", stage = "dry-in",
+  hidden_title = "Dry-in left open until it is looked at", hidden_stage = "dry-in",
+  passed_title = "The look at the dry-in went well", passed_stage = "final",
+  mend = "Call the inspector before the covering goes on.",
+})
+
+visit_rules("mid_roof", {
+  title = "A mid-roof look", stage = "dry-in",
+  hidden_title = "Mid-roof work left open until it is looked at", hidden_stage = "dry-in",
+  passed_title = "The mid-roof look went well", passed_stage = "final",
+  mend = "Stop where the place wants it, and call the inspector.",
+})
+
+visit_rules("final", {
+  title = "A look at the finished roof", stage = "final",
+  mend = "Call for the final: the permit stays open without it.",
+})
+
+rule "inspection.deputy" {
+  title = "Deputy inspector on a nearly flat roof",
+  stage = "permit",
+  per = "roof.slopes",
+  applies = function(job, figure, slope)
+    if not figure "inspection.deputy_required" then
+      return false, "no deputy inspector is asked for"
+    end
+    return math.floor(slope.pitch * 100 + 0.5) / 100 < figure "inspection.deputy_under",
+      "this plane is steep enough to do without"
+  end,
+  judge = function(job)
+    return shown(job.inspection.deputy, "a deputy inspector who watches the work")
+  end,
+  mend = "Engage a deputy inspector before the work.",
+}
+
+-- Mid-roof: at which moment -----------------------------------------------------------
+
+local function mid_roof_by(moment)
+  return function(job, figure)
+    local due, why = visit_due(job, figure, "mid_roof")
+    if not due then return false, why end
+    if moment and not has(figure "inspection.mid_roof_moments", moment) then
+      return false, "the mid-roof look is at another moment here"
+    end
+    return true
+  end
+end
+
+rule "inspection.mid_roof_moment" {
+  title = "When the mid-roof look is held",
+  stage = "dry-in",
+  applies = mid_roof_by(nil),
+  judge = function(job, figure)
+    return one_of(job.inspection.mid_roof.moment, figure "inspection.mid_roof_moments")
+  end,
+  mend = "Ask what the place means by mid-roof, and call at that moment.",
+}
+
+rule "inspection.mid_roof_courses" {
+  title = "Courses laid at the mid-roof look",
+  stage = "dry-in",
+  applies = function(job, figure)
+    local so, why = mid_roof_by "courses_laid" (job, figure)
+    if not so then return false, why end
+    if not figure "inspection.mid_roof_courses_count" then
+      return false, "no number of courses is set"
+    end
+    return inspecting(), "counted on the roof"
+  end,
+  judge = function(job, figure)
+    local laid = job.inspection.mid_roof.courses_laid
+    return all_of(at_least(laid, figure "inspection.mid_roof_courses_least", "count"),
+      at_most(laid, figure "inspection.mid_roof_courses_most", "count"))
+  end,
+  mend = "Lay as many courses as the place wants to see, and no more.",
+}
+
+rule "inspection.mid_roof_share" {
+  title = "Covering laid at the mid-roof look",
+  stage = "dry-in",
+  applies = function(job, figure)
+    local so, why = mid_roof_by(nil)(job, figure)
+    if not so then return false, why end
+    if not figure "inspection.mid_roof_share_counts" then
+      return false, "no share of the covering is set"
+    end
+    return inspecting(), "measured on the roof"
+  end,
+  judge = function(job, figure)
+    return at_most(job.inspection.mid_roof.covering_percent,
+      figure "inspection.mid_roof_share_most", "percent")
+  end,
+  mend = "Stop sooner: what lies beneath must still be seen.",
+}
+
+-- Calling ------------------------------------------------------------------------------
+
+-- Has the place any visit that this job is due?
+local function any_visit(job, figure)
+  for _, visit in ipairs { "final", "deck", "dry_in", "mid_roof", "pre" } do
+    if visit_due(job, figure, visit) then return true end
+  end
+  return false
+end
+
+local function visited(switch, off)
+  return function(job, figure)
+    if switch and not figure(switch) then return false, off end
+    return any_visit(job, figure), "the place makes no visits"
+  end
+end
+
+rule "inspection.notice" {
+  title = "Notice for a visit",
+  stage = "permit",
+  applies = visited("inspection.notice_required", "no notice is set for visits"),
+  judge = function(job, figure)
+    return at_least(job.inspection.notice_hours, figure "inspection.notice_hours_least", "hours")
+  end,
+  mend = "Call earlier.",
+}
+
+rule "inspection.caller" {
+  title = "Who calls the inspector",
+  stage = "permit",
+  applies = visited(nil),
+  judge = function(job, figure)
+    return one_of(job.inspection.called_by, figure "inspection.callers")
+  end,
+  mend = "Have the permit's holder call.",
+}
+
+rule "inspection.holder_calls" {
+  title = "Only the permit's holder calls",
+  stage = "permit",
+  applies = visited("inspection.only_holder_calls", "others than the holder may call"),
+  judge = function(job, figure)
+    return equals(job.inspection.called_by == job.permit.holder,
+      figure "inspection.only_holder_calls"):say("Only the one who holds the permit may call.")
+  end,
+  mend = "Have the permit's holder call.",
+}
+
+rule "inspection.someone_there" {
+  title = "Someone there, or a note",
+  stage = "permit",
+  applies = visited("inspection.someone_required", "nobody need be there"),
+  judge = function(job)
+    return shown(job.inspection.someone_home, "a grown person there, or a note for the inspector")
+  end,
+  mend = "Be there, or leave a note on the door or gate; keep pets in.",
+}
+
+-- Getting up -----------------------------------------------------------------------------
+
+rule "inspection.access" {
+  title = "A way for the inspector to see the roof",
+  stage = "deck",
+  applies = visited("inspection.access_required", "the inspector brings a way up"),
+  judge = function(job, figure)
+    return one_of(job.inspection.access, figure "inspection.accesses")
+  end,
+  mend = "Leave a ladder set up and tied for every visit.",
+  caution = "Keep ladders away from the service drop.",
+}
+
+local function by_ladder(switch, off)
+  local called = visited(switch, off)
+  return function(job, figure)
+    local so, why = called(job, figure)
+    if not so then return false, why end
+    return job.inspection.access == "ladder", "the inspector goes up by other means"
+  end
+end
+
+rule "inspection.ladder_tied" {
+  title = "Ladder set up and tied",
+  stage = "deck",
+  applies = by_ladder("inspection.ladder_tied_required", "nothing is said about tying the ladder"),
+  judge = function(job)
+    return shown(job.inspection.ladder_tied, "a ladder set up and tied at the top")
+  end,
+  mend = "Tie the ladder at the top and leave it for the visit.",
+}
+
+rule "inspection.ladder_past" {
+  title = "Ladder past the eave",
+  stage = "deck",
+  applies = by_ladder("inspection.ladder_past_counts", "no length past the eave is set"),
+  judge = function(job, figure)
+    return at_least(job.inspection.ladder_past_eave_in, figure "inspection.ladder_past_least", "in")
+  end,
+  mend = "Use a longer ladder, or slide it out.",
+}
+
+rule "inspection.ladder_rating" {
+  title = "Ladder's rated load",
+  stage = "deck",
+  applies = by_ladder("inspection.ladder_rating_counts", "no rated load is set"),
+  judge = function(job, figure)
+    return at_least(job.inspection.ladder_rating_lb, figure "inspection.ladder_rating_least", "lb")
+  end,
+  mend = "Use a ladder of a heavier class.",
+}
+
+-- What must be so ------------------------------------------------------------------------
+
+local function on_the_day(switch, off)
+  return function(job, figure)
+    if not figure(switch) then return false, off end
+    return inspecting(), "seen on the day of the visit"
+  end
+end
+
+rule "inspection.snow" {
+  title = "Roof clear of snow",
+  stage = "deck",
+  applies = on_the_day("inspection.snow_free_required", "nothing is said about snow"),
+  judge = function(job)
+    return shown(not job.site.snow_on_roof, "a roof clear of snow")
+  end,
+  mend = "Call again when the roof is clear.",
+  caution = "Nobody goes onto a roof with snow or ice on it to clear it for a visit.",
+}
+
+rule "inspection.labels" {
+  title = "Labels there to be read",
+  stage = "dry-in",
+  applies = on_the_day("inspection.labels_required", "no look at labels is asked for"),
+  judge = function(job)
+    return shown(job.inspection.labels_kept, "the labels of bundles and rolls there to be read")
+  end,
+  mend = "Keep a wrapper of every product until the final.",
+}
+
+rule "inspection.ties" {
+  title = "Rafters tied down to the walls",
+  stage = "deck",
+  applies = function(job, figure)
+    return figure "inspection.ties_count", "ties at the rafters are not looked at with a reroof"
+  end,
+  judge = function(job)
+    return shown(job.roof.ties_at_each_rafter, "a metal tie at every rafter or truss")
+  end,
+  mend = "Add ties while the edge of the deck is open.",
+}
+
+rule "inspection.site_clean" {
+  title = "Site clean at the final",
+  stage = "final",
+  applies = on_the_day("inspection.clean_required", "the site is not looked at"),
+  judge = function(job)
+    return shown(job.site.clean, "a site clean of debris")
+  end,
+  mend = "Clear debris and nails before the final.",
+}
+
+rule "inspection.bin_gone" {
+  title = "Debris bin gone at the final",
+  stage = "final",
+  applies = on_the_day("inspection.bin_gone_required", "the bin may stay"),
+  judge = function(job)
+    return shown(job.site.bin_gone, "the debris bin gone")
+  end,
+  mend = "Have the bin taken away before the final.",
+}
+
+rule "inspection.downspouts" {
+  title = "Downspouts off the storm sewer",
+  stage = "final",
+  applies = on_the_day("inspection.downspouts_count", "downspouts are not looked at"),
+  judge = function(job)
+    return shown(not job.site.downspouts_to_storm_sewer,
+      "downspouts that do not run into the storm sewer")
+  end,
+  mend = "Let downspouts run onto the ground, away from the house.",
+}
+
+rule "inspection.solar" {
+  title = "Solar panels put back",
+  stage = "final",
+  applies = function(job, figure)
+    if not figure "inspection.solar_counts" then
+      return false, "panels that are put back are not judged with this permit"
+    end
+    return job.scope.solar_reset, "no panels are put back"
+  end,
+  judge = function(job, figure)
+    return one_of(job.inspection.solar_proof, figure "inspection.solar_proofs")
+  end,
+  mend = "Call for a look at the panels.",
+}
+
+rule "inspection.solar_electrician" {
+  title = "Electrician for the solar panels",
+  stage = "permit",
+  applies = function(job, figure)
+    if not figure "inspection.solar_electrician_required" then
+      return false, "no electrician is asked for"
+    end
+    return job.scope.solar_reset, "no panels are put back"
+  end,
+  judge = function(job)
+    return shown(job.inspection.solar_electrician,
+      "the electrician who puts the panels back, named")
+  end,
+  mend = "Name a licensed electrician on the permit.",
+}
+
+-- House numbers and chimneys are looked at from the same ladder ------------------------------
+
+local function address_counts(job, figure)
+  return figure "inspection.address_counts", "house numbers are not looked at with a reroof"
+end
+
+rule "inspection.address" {
+  title = "House number posted",
+  stage = "final",
+  applies = address_counts,
+  judge = function(job)
+    return shown(job.site.address_posted, "a house number that reads from the street")
+  end,
+  mend = "Post the number where it reads from the street.",
+}
+
+rule "inspection.address_size" {
+  title = "Size of the house number",
+  stage = "final",
+  applies = address_counts,
+  judge = function(job, figure)
+    local height, stroke = job.site.address_height_in, job.site.address_stroke_in
+    return all_of(at_least(height, figure "inspection.address_height_least", "in"),
+      at_least(stroke, figure "inspection.address_stroke_least", "in"))
+  end,
+  mend = "Put up larger digits in a color that stands out.",
+}
+
+local function chimney_counts(switch, off)
+  return function(job, figure)
+    if not figure(switch) then return false, off end
+    return job.house.solid_fuel_chimney, "no chimney of a wood fire"
+  end
+end
+
+rule "inspection.spark_arrester" {
+  title = "Spark arrester on the chimney",
+  stage = "final",
+  applies = chimney_counts("inspection.spark_arrester_required", "no spark arrester is asked for"),
+  judge = function(job)
+    return shown(job.house.spark_arrester, "a spark arrester on every chimney of a wood fire")
+  end,
+  mend = "Fit a spark arrester.",
+}
+
+rule "inspection.spark_arrester_openings" {
+  title = "Openings of the spark arrester",
+  stage = "final",
+  applies = chimney_counts("inspection.spark_arrester_openings_count",
+    "no openings are set for spark arresters"),
+  judge = function(job, figure)
+    local opening = job.house.spark_arrester_opening_in
+    return all_of(at_most(opening, figure "inspection.spark_arrester_opening_most", "in"),
+      at_least(opening, figure "inspection.spark_arrester_opening_least", "in"))
+  end,
+  mend = "Fit an arrester whose openings neither let sparks through nor clog.",
+}

@@ -1,0 +1,225 @@
+-- layers.lua - how many coverings a roof may carry, and what may be covered over.
+--
+-- A figure asked for in `applies` is cited with the finding like one asked for
+-- in `judge`, so yes-or-no duties are asked for there.
+--
+-- An overlay adds one layer to whatever stays; a tear-off goes down to the
+-- deck. Every bar to an overlay is a rule of its own, so that a county can move
+-- or drop one without touching the others.
+
+local function is_overlay(job)
+  return job.scope.method == "overlay", "nothing is laid over: the old covering is torn off"
+end
+
+local function is_wood(layer)
+  return layer.kind == "wood_shingle" or layer.kind == "wood_shake"
+end
+
+rule "layers.overlay" {
+  title = "Laying over an old covering",
+  stage = "permit",
+  applies = is_overlay,
+  judge = function(job, figure)
+    local methods = { "tear-off" }
+    if figure "layers.overlay_allowed" then methods = { "tear-off", "overlay" } end
+    -- Where overlays are barred, a listing over the old roof may still let one in.
+    if #methods == 1 and figure "layers.overlay_by_listing" then
+      return all_of(
+        shown(job.covering.listed_over_old, "a listing of the new covering over the old"),
+        one_of(job.existing.fire_class_left, figure "layers.listing_over_classes"))
+    end
+    return one_of(job.scope.method, methods)
+  end,
+  mend = "Tear off to the deck.",
+}
+
+-- A place may let flat roofs carry more than pitched ones. One pitched plane is
+-- enough for the smaller number.
+local function all_flat(job, figure)
+  for _, slope in ipairs(job.roof.slopes) do
+    local pitch = math.floor(slope.pitch * 100 + 0.5) / 100
+    if pitch >= figure "layers.flat_under" then return false end
+  end
+  return true
+end
+
+local function layers_most(job, figure)
+  if figure "layers.flat_differs" and all_flat(job, figure) then
+    return figure "layers.most_flat"
+  end
+  return figure "layers.most"
+end
+
+rule "layers.total" {
+  title = "Layers of covering after the work",
+  stage = "permit",
+  judge = function(job, figure)
+    local after = trade.sum {
+      { "on the roof now", job.existing.layers },
+      { "taken off", -job.existing.layers_removed },
+      { "new", 1 },
+      unit = "layers",
+    }
+    return at_most(after, layers_most(job, figure), "layers")
+  end,
+  mend = "Take off more of the old layers, or tear off to the deck.",
+  caution = "Every layer left in place adds weight that the rafters must carry (R908.2).",
+}
+
+rule "layers.tear_off" {
+  title = "A tear-off reaches the deck",
+  stage = "permit",
+  applies = function(job, figure)
+    if job.scope.method ~= "tear-off" then return false, "the old covering is laid over" end
+    return figure "layers.tear_off_to_deck", "a tear-off may leave old layers here"
+  end,
+  judge = function(job)
+    return equals(job.existing.layers_removed, job.existing.layers, "layers")
+  end,
+  mend = "Take every old layer off, or file the job as an overlay.",
+}
+
+rule "layers.base_kind" {
+  title = "Kind of covering that is laid over",
+  stage = "permit",
+  per = "existing.coverings",
+  applies = function(job, figure, layer)
+    local overlay, why = is_overlay(job)
+    if not overlay then return false, why end
+    return not layer.removed, "this layer comes off"
+  end,
+  judge = function(job, figure, layer)
+    local allowed = none_of(layer.kind, figure "layers.not_over")
+    if layer.kind ~= "wood_shake" then return allowed end
+    return all_of(allowed,
+      shown(figure "layers.over_wood_shake_allowed", "leave to cover wood shakes over"))
+  end,
+  mend = "Take this layer off.",
+}
+
+rule "layers.base_condition" {
+  title = "Condition of what is laid over",
+  stage = "permit",
+  applies = is_overlay,
+  judge = function(job, figure)
+    return one_of(job.existing.condition, figure "layers.bases_allowed")
+  end,
+  mend = "Tear off to the deck and replace what is wet or rotted.",
+}
+
+rule "layers.wood_hollow" {
+  title = "Hollow space over old wood",
+  stage = "permit",
+  applies = function(job, figure)
+    local overlay, why = is_overlay(job)
+    if not overlay then return false, why end
+    local wood = false
+    for _, layer in ipairs(job.existing.coverings) do
+      if not layer.removed and is_wood(layer) then wood = true end
+    end
+    if not wood then return false, "no old wood shingles or shakes stay" end
+    if not job.existing.hidden_space_over_wood then
+      return false, "the new covering leaves no hollow space over the old wood"
+    end
+    return figure "layers.wood_hollow_needs_cover", "old wood may stay bare under a hollow here"
+  end,
+  judge = function(job)
+    return shown(job.existing.wood_covered_with_noncombustible,
+      "a cover of gypsum board, mineral or glass fiber over the whole of the old wood")
+  end,
+  mend = "First cover the old wood all over with gypsum board, mineral or glass fiber or the like.",
+}
+
+rule "layers.maker" {
+  title = "The maker's word on laying over",
+  stage = "permit",
+  applies = function(job, figure)
+    local overlay, why = is_overlay(job)
+    if not overlay then return false, why end
+    return figure "layers.overlay_needs_maker", "the maker's word is not asked for here"
+  end,
+  judge = function(job)
+    return shown(job.covering.maker_allows_overlay,
+      "the maker's printed instructions for laying over such a covering")
+  end,
+  mend = "Use a shingle whose printed instructions allow it, or tear off.",
+}
+
+rule "layers.hail" {
+  title = "Laying over asphalt shingles where it hails",
+  stage = "permit",
+  applies = function(job, figure)
+    local overlay, why = is_overlay(job)
+    if not overlay then return false, why end
+    if not figure "layers.hail_bars_overlay" then
+      return false, "hail does not bar an overlay here"
+    end
+    for _, layer in ipairs(job.existing.coverings) do
+      if not layer.removed and layer.kind == "asphalt_shingle" then return true end
+    end
+    return false, "no old asphalt shingles stay"
+  end,
+  judge = function(job, figure)
+    return none_of(job.site.hail_exposure, figure "layers.hail_zones_barred")
+  end,
+  mend = "Tear off to the deck.",
+}
+
+-- What a plane carries --------------------------------------------------------
+
+-- Pounds per sq ft of slope, as a sum. A roll whose weight is not stated counts
+-- as the heaviest there is, so that leaving it out never helps.
+local function layers_on(job, figure, slope)
+  local parts = { unit = "psf" }
+  local function layer(what, weight)
+    table.insert(parts, { what, trade.layer_psf { lb_per_square = weight } })
+  end
+  layer("new covering", job.covering.weight_lb_per_square)
+  if job.existing.layers > job.existing.layers_removed then
+    for i, old in ipairs(job.existing.coverings) do
+      if not old.removed then layer("old layer " .. i, old.weight_lb_per_square) end
+    end
+  end
+  local underlayment, ply = slope.underlayment, figure "weight.underlayment_ply"
+  if known(underlayment, "weight_lb_per_square") then ply = underlayment.weight_lb_per_square end
+  layer("underlayment", underlayment.plies * ply)
+  local deck = slope.deck
+  local inch = figure "weight.board_inch"
+  if deck.kind == "panel" then inch = figure "weight.panel_inch" end
+  table.insert(parts, { "deck",
+    trade.deck_psf { thickness_in = deck.thickness_in, psf_per_in = inch } })
+  if deck.work == "paneled_over" then
+    table.insert(parts, { "panels over it", trade.deck_psf {
+      thickness_in = deck.over_panel_thickness_in, psf_per_in = figure "weight.panel_inch" } })
+  end
+  return trade.sum(parts)
+end
+
+rule "layers.dead_load" {
+  title = "Weight of all layers on the rafters",
+  stage = "permit",
+  per = "roof.slopes",
+  judge = function(job, figure, slope)
+    local load = trade.plan_load_psf {
+      slope_psf = layers_on(job, figure, slope), pitch = slope.pitch }
+    return at_most(load, figure "weight.design_dead_load", "psf")
+      :say("The rafters themselves, and a ceiling hung from them, come on top.")
+  end,
+  mend = "Have the framing looked at by an engineer, take old layers off, or use a lighter "
+    .. "covering.",
+  caution = "Old houses may have been framed for less than is assumed here.",
+}
+
+rule "layers.coating" {
+  title = "A coating over an old roof",
+  stage = "permit",
+  per = "existing.coverings",
+  applies = function(job, figure, layer)
+    if job.covering.kind ~= "coating" then return false, "the new covering is no coating" end
+    return not layer.removed, "this layer comes off"
+  end,
+  judge = function(job, figure, layer)
+    return one_of(layer.kind, figure "layers.coating_over")
+  end,
+  mend = "Take this layer off, or use a covering that may lie over it.",
+}

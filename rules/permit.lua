@@ -1,0 +1,709 @@
+-- permit.lua - whether the job needs a permit, who may take it out, how long it
+-- lives, and what the place ties to it.
+--
+-- A place either wants a permit for every reroof (permit.every) or lists what
+-- triggers one. Each trigger is a rule of its own, so that the report says which
+-- one bites and by how much. Any one of them is enough: a place that asks for
+-- "10 percent or 2 squares, whichever is less" switches both on.
+--
+-- Sources differ on whether the figure itself is inside ("over 25 percent",
+-- "25 percent or more"): permit.X_limit is the figure, permit.X_at_counts says
+-- that a job exactly at it is already inside.
+
+local function percent_of(part, whole)
+  return trade.share_percent { part = part, whole = whole, unit = "sqft" }
+end
+
+local function plane_sqft(slope)
+  return trade.slope_area_sqft {
+    eave_ft = slope.eave_ft, ridge_ft = slope.ridge_ft, run_ft = slope.run_ft, pitch = slope.pitch }
+end
+
+local function roof_sqft(job)
+  local sum = 0
+  for _, slope in ipairs(job.roof.slopes) do sum = sum + plane_sqft(slope) end
+  return sum
+end
+
+local function deck_sqft(job, deck)
+  local sum = 0
+  for _, slope in ipairs(job.roof.slopes) do
+    if slope.deck.name == deck.name then sum = sum + plane_sqft(slope) end
+  end
+  return sum
+end
+
+-- Is a share or a size inside? `step` is the last digit that reports print: what
+-- prints as the figure is taken as the figure.
+local function is_inside(found, limit, at_counts, step)
+  local apart = math.floor(math.abs(found - limit) / step + 0.5)
+  if apart == 0 then return at_counts end
+  return found > limit
+end
+
+-- The permit, as far as it can be known: applied for before the work, issued and
+-- numbered once it has begun.
+local function permit_shown(job, why)
+  local status = job.permit.status
+  if job.stage == "permit" then return shown(status ~= "none", "a permit, " .. why) end
+  local shows = shown(status == "issued", "an issued permit, " .. why)
+  if status == "issued" then shows:say("Its number: " .. job.permit.number .. ".") end
+  return shows
+end
+
+local function every_job(figure)
+  return figure "permit.every"
+end
+
+-- A trigger counts only where not every job needs a permit anyway.
+local function triggers(switch, off)
+  return function(job, figure)
+    if every_job(figure) then return false, "every reroof needs a permit here" end
+    return figure(switch), off
+  end
+end
+
+-- Is a permit needed --------------------------------------------------------------
+
+rule "permit.every" {
+  title = "A permit for the job",
+  stage = "permit",
+  applies = function(job, figure)
+    if not every_job(figure) then return false, "not every reroof needs a permit here" end
+    if figure "permit.repair_exempt" and job.scope.extent == "repair"
+      and not job.scope.structure_altered then
+      return false, "a small repair that leaves the framing alone needs none"
+    end
+    return true
+  end,
+  judge = function(job)
+    return permit_shown(job, "because every reroof needs one")
+  end,
+  mend = "Apply for the permit before any work.",
+}
+
+rule "permit.by_method" {
+  title = "A permit for a tear-off or an overlay",
+  stage = "permit",
+  applies = function(job, figure)
+    if every_job(figure) then return false, "every reroof needs a permit here" end
+    local overlay = job.scope.method == "overlay"
+    if figure(overlay and "permit.overlay_counts" or "permit.tear_off_counts") then return true end
+    return false, overlay and "an overlay as such needs no permit here"
+      or "a tear-off as such needs no permit here"
+  end,
+  judge = function(job)
+    return permit_shown(job, job.scope.method == "overlay" and "because the old roof is laid over"
+      or "because the old roof is torn off")
+  end,
+  mend = "Apply for the permit before any work.",
+}
+
+rule "permit.by_area" {
+  title = "A permit by the size of the job",
+  stage = "permit",
+  applies = triggers("permit.area_counts", "size alone calls for no permit here"),
+  judge = function(job, figure)
+    local area, limit = job.scope.area_sqft, figure "permit.area_limit"
+    if not is_inside(area, limit, figure "permit.area_at_counts", 0.1) then
+      return at_most(area, limit, "sqft"):say("So its size calls for no permit.")
+    end
+    return permit_shown(job, "because " .. number(area, "sqft") .. " reaches past the "
+      .. number(limit, "sqft") .. " that are free")
+  end,
+  mend = "Apply for the permit before any work.",
+}
+
+-- Within the months before this application, on the calendar: the same day that
+-- many months back still counts.
+local function is_recent(earlier, today, months)
+  local function day(date, back)
+    local year, month = tonumber(string.sub(date, 1, 4)), tonumber(string.sub(date, 6, 7))
+    return (year * 12 + month - back) * 31 + tonumber(string.sub(date, 9, 10))
+  end
+  return day(earlier, 0) >= day(today, months)
+end
+
+-- What counts together: this job, and what was renewed in the months before.
+local function share_renewed(job, months)
+  local parts = { unit = "percent", { "this job", job.scope.roof_share_percent } }
+  for _, done in ipairs(job.scope.earlier_roofing) do
+    if is_recent(done.done_on, job.date, months) then
+      table.insert(parts, { "done " .. done.done_on, done.roof_share_percent })
+    end
+  end
+  return trade.sum(parts)
+end
+
+rule "permit.by_share" {
+  title = "A permit by the share of the roof",
+  stage = "permit",
+  applies = triggers("permit.share_counts", "the share of the roof calls for no permit here"),
+  judge = function(job, figure)
+    local limit = figure "permit.share_limit"
+    local share = share_renewed(job, figure "permit.share_months")
+    if not is_inside(share, limit, figure "permit.share_at_counts", 0.1) then
+      return at_most(share, limit, "percent"):say("So its share of the roof calls for no permit.")
+    end
+    return permit_shown(job, "because " .. number(share, "percent") .. " of the roof reaches past "
+      .. "the " .. number(limit, "percent") .. " that are free")
+  end,
+  mend = "Apply for the permit before any work.",
+}
+
+rule "permit.by_plane_share" {
+  title = "A permit by the share of one plane",
+  stage = "permit",
+  per = "roof.slopes",
+  applies = triggers("permit.plane_share_counts", "the share of a plane calls for no permit here"),
+  judge = function(job, figure, slope)
+    local limit, share = figure "permit.plane_share_limit", slope.replaced_percent
+    if not is_inside(share, limit, figure "permit.plane_share_at_counts", 0.1) then
+      return at_most(share, limit, "percent"):say("So its share of this plane calls for no permit.")
+    end
+    return permit_shown(job, "because " .. number(share, "percent") .. " of a plane reaches past "
+      .. "the " .. number(limit, "percent") .. " that are free")
+  end,
+  mend = "Apply for the permit before any work.",
+}
+
+-- New deck counts whether it takes the old one's place or lies over it.
+local function new_deck_sqft(job, deck)
+  if deck.work == "kept" then return 0 end
+  if deck.work == "partly_replaced" then return deck.replaced_sqft end
+  return deck_sqft(job, deck)
+end
+
+rule "permit.by_deck" {
+  title = "A permit by any new deck",
+  stage = "permit",
+  per = "decks",
+  applies = triggers("permit.deck_any_counts", "a sheet of deck calls for no permit here"),
+  judge = function(job, figure, deck)
+    local new = new_deck_sqft(job, deck)
+    local free = figure "permit.deck_any_free"
+    if not is_inside(new, free, false, 0.1) then
+      return at_most(new, free, "sqft"):say("So its new deck calls for no permit.")
+    end
+    return permit_shown(job, "because " .. number(new, "sqft") .. " of new deck is laid")
+  end,
+  mend = "Apply for the permit before any deck is laid.",
+}
+
+rule "permit.by_deck_share" {
+  title = "A permit by the share of new deck",
+  stage = "permit",
+  applies = triggers("permit.deck_share_counts", "the share of new deck calls for no permit here"),
+  judge = function(job, figure)
+    local new, limit = 0, figure "permit.deck_share_limit"
+    for _, deck in ipairs(job.decks) do new = new + new_deck_sqft(job, deck) end
+    local share = percent_of(new, roof_sqft(job))
+    if not is_inside(share, limit, figure "permit.deck_share_at_counts", 0.1) then
+      return at_most(share, limit, "percent"):say("So its share of new deck calls for no permit.")
+    end
+    return permit_shown(job, "because " .. number(share, "percent") .. " of the deck is new, past "
+      .. "the " .. number(limit, "percent") .. " that are free")
+  end,
+  mend = "Apply for the permit before any deck is laid.",
+}
+
+rule "permit.by_price" {
+  title = "A permit by the price",
+  stage = "permit",
+  applies = triggers("permit.price_counts", "the price calls for no permit here"),
+  judge = function(job, figure)
+    local price, limit = job.scope.price_usd, figure "permit.price_limit"
+    if not is_inside(price, limit, figure "permit.price_at_counts", 0.01) then
+      return at_most(price, limit, "usd"):say("So its price calls for no permit.")
+    end
+    return permit_shown(job, "because " .. number(price, "usd") .. " reaches past the "
+      .. number(limit, "usd") .. " that are free")
+  end,
+  mend = "Apply for the permit before any work.",
+}
+
+-- Triggers that are there or not.
+local function change_trigger(id, title, switch, off, fact, none, why)
+  rule(id) {
+    title = title,
+    stage = "permit",
+    applies = triggers(switch, off),
+    judge = function(job, figure)
+      local wanted = figure(switch)
+      if not fact(job) then return equals(not fact(job), wanted):say(none) end
+      return permit_shown(job, why)
+    end,
+    mend = "Apply for the permit before any work.",
+  }
+end
+
+change_trigger("permit.by_pitch", "A permit by a new pitch", "permit.pitch_change_counts",
+  "a new pitch calls for no permit here",
+  function(job) return job.scope.pitch_change end,
+  "No plane changes its pitch.", "because the pitch changes")
+
+change_trigger("permit.by_material", "A permit by a new kind of covering",
+  "permit.material_change_counts", "another kind of covering calls for no permit here",
+  function(job) return job.scope.material_change end,
+  "The new covering is like the old.", "because the covering is not like the old")
+
+change_trigger("permit.by_structure", "A permit by work on the framing",
+  "permit.structure_counts", "work on the framing calls for no permit under this rule",
+  function(job) return job.scope.structure_altered end,
+  "The framing is left alone.", "because the framing is altered")
+
+change_trigger("permit.by_history", "A permit by a historic site", "permit.historic_counts",
+  "a historic site calls for no permit of its own here",
+  function(job) return job.site.historic end,
+  "The site is not historic.", "because the site is historic")
+
+change_trigger("permit.by_spaced_deck", "A permit by taking off spaced boards",
+  "permit.spaced_deck_counts", "taking off spaced boards calls for no permit here",
+  function(job)
+    for _, deck in ipairs(job.decks) do
+      if deck.kind == "spaced_board" and deck.work == "replaced" then return true end
+    end
+    return false
+  end,
+  "No spaced boards come off for a new deck.", "because spaced boards come off for a new deck")
+
+-- What weighs on the deck now, and after the work.
+local function weights(job)
+  local before, after = 0, job.covering.weight_lb_per_square
+  for _, layer in ipairs(job.existing.coverings) do
+    before = before + layer.weight_lb_per_square
+    if not layer.removed then after = after + layer.weight_lb_per_square end
+  end
+  return before, after
+end
+
+rule "permit.by_weight_rise" {
+  title = "A permit by added weight",
+  stage = "permit",
+  applies = triggers("permit.weight_rise_counts", "added weight calls for no permit here"),
+  judge = function(job, figure)
+    local before, after = weights(job)
+    local limit = figure "permit.weight_rise_limit"
+    if before == 0 then return cannot_tell("nothing lies on the roof now to compare with") end
+    work(number(before, "lb_per_square") .. " now, " .. number(after, "lb_per_square")
+      .. " after the work")
+    local rise = 100 * (after - before) / before
+    if not is_inside(rise, limit, figure "permit.weight_rise_at_counts", 0.1) then
+      return at_most(rise, limit, "percent"):say("So its weight calls for no permit.")
+    end
+    return permit_shown(job, "because the roof's weight rises " .. number(rise, "percent")
+      .. ", past the " .. number(limit, "percent") .. " that are free")
+  end,
+  mend = "Apply for the permit before any work, with what shows that the structure carries it.",
+}
+
+rule "permit.by_heavy_covering" {
+  title = "A permit by a heavy covering",
+  stage = "permit",
+  applies = triggers("permit.heavy_counts", "a heavy covering calls for no permit here"),
+  judge = function(job, figure)
+    local weight, limit = job.covering.weight_lb_per_square, figure "permit.heavy_limit"
+    if not is_inside(weight, limit, figure "permit.heavy_at_counts", 0.1) then
+      return at_most(weight, limit, "lb_per_square"):say("So its weight calls for no permit.")
+    end
+    return permit_shown(job, "because the covering weighs " .. number(weight, "lb_per_square"))
+  end,
+  mend = "Apply for the permit before any work, with what shows that the structure carries it.",
+}
+
+-- How far the work must go -----------------------------------------------------------
+
+rule "permit.share_trigger" {
+  title = "So much of the roof that the rest must follow",
+  stage = "permit",
+  applies = function(job, figure)
+    if not figure "permit.rest_counts" then
+      return false, "no share of the roof pulls in the rest here"
+    end
+    if figure "permit.rest_relief" and job.scope.rest_under_relief then
+      return false, "the old roof was built under a code that lets the rest stay"
+    end
+    return true
+  end,
+  judge = function(job, figure)
+    local limit = figure "permit.rest_limit"
+    local share = share_renewed(job, figure "permit.rest_months")
+    if not is_inside(share, limit, figure "permit.rest_at_counts", 0.1) then
+      return at_most(share, limit, "percent")
+    end
+    -- Where nothing is left over, there is no rest.
+    if share >= 100 - 0.05 then
+      return shown(true, "the whole roof brought to the present code")
+    end
+    return shown(job.scope.rest_to_code, "the whole roof or section brought to the present code, "
+      .. "because " .. number(share, "percent") .. " is done, past the " .. number(limit, "percent")
+      .. " that stand alone")
+  end,
+  mend = "Bring the whole roof, or the section, to the present code, or do less of it.",
+}
+
+rule "permit.part_as_new" {
+  title = "So much of the roof that the part done is built as new",
+  stage = "permit",
+  applies = function(job, figure)
+    return figure "permit.part_as_new_counts", "no share of the roof makes the part count as new"
+  end,
+  judge = function(job, figure)
+    local limit = figure "permit.part_as_new_limit"
+    local share = share_renewed(job, figure "permit.part_as_new_months")
+    if not is_inside(share, limit, figure "permit.part_as_new_at_counts", 0.1) then
+      return at_most(share, limit, "percent"):say("So the part done need not be built as new.")
+    end
+    return shown(job.scope.part_as_new, "the part done built as on a new building, because "
+      .. number(share, "percent") .. " is done")
+  end,
+  mend = "Build the part as the code asks of new buildings, or do less of it.",
+}
+
+rule "permit.whole_planes" {
+  title = "Planes are replaced whole",
+  stage = "permit",
+  per = "roof.slopes",
+  applies = function(job, figure, slope)
+    if not figure "permit.whole_planes_required" then
+      return false, "part of a plane may be replaced here"
+    end
+    if slope.replaced_percent == 0 then return false, "this plane is left alone" end
+    return true
+  end,
+  judge = function(job, figure, slope)
+    return at_least(slope.replaced_percent, figure "permit.whole_planes_least", "percent")
+  end,
+  mend = "Replace the covering of the whole plane.",
+}
+
+rule "permit.joins" {
+  title = "Where coverings of two kinds meet",
+  stage = "permit",
+  applies = function(job, figure)
+    return figure "permit.joins_count", "the place does not say where coverings may meet"
+  end,
+  judge = function(job, figure)
+    local allowed = figure "permit.joins_allowed"
+    if #job.scope.joins == 0 then
+      return cannot_tell("the list of joins is empty: say none, or where they are")
+    end
+    local worst = one_of("none", { "none" })
+    for _, join in ipairs(job.scope.joins) do
+      if join ~= "none" then worst = all_of(worst, one_of(join, allowed)) end
+    end
+    return worst
+  end,
+  mend = "Carry the new covering to the next ridge, hip or open valley.",
+}
+
+-- What may go on ------------------------------------------------------------------------
+-- Bans by kind of covering are fire.material_ban; these tell coverings of one kind
+-- apart.
+
+local function shingles(job)
+  return job.covering.kind == "asphalt_shingle", "only asphalt shingles come in these make-ups"
+end
+
+rule "permit.grade" {
+  title = "Make-up of the shingles",
+  stage = "permit",
+  applies = function(job, figure)
+    if not figure "permit.grade_counts" then return false, "any make-up of shingle may go on" end
+    return shingles(job)
+  end,
+  judge = function(job, figure)
+    return one_of(job.covering.grade, figure "permit.grades")
+  end,
+  mend = "Choose a shingle of a make-up that the place takes.",
+}
+
+rule "permit.warranty" {
+  title = "Lifetime warranty on the shingles",
+  stage = "permit",
+  applies = function(job, figure)
+    if not figure "permit.lifetime_required" then
+      return false, "no length of warranty is asked for"
+    end
+    return shingles(job)
+  end,
+  judge = function(job)
+    return shown(job.covering.lifetime_warranty, "a maker's warranty for life")
+  end,
+  mend = "Choose a shingle with such a warranty.",
+}
+
+rule "permit.local_list" {
+  title = "Covering on the place's own list",
+  stage = "permit",
+  applies = function(job, figure)
+    return figure "permit.local_list_counts", "the place keeps no list of coverings"
+  end,
+  judge = function(job)
+    return shown(job.covering.on_local_list, "a covering that is on the place's list")
+  end,
+  mend = "Choose from the list, or ask the place to add this one.",
+}
+
+-- Who -----------------------------------------------------------------------------------
+
+rule "permit.holder" {
+  title = "Who takes out the permit",
+  stage = "permit",
+  judge = function(job, figure)
+    return one_of(job.permit.holder, figure "permit.holders")
+  end,
+  mend = "Have the owner or the contractor take it out.",
+}
+
+local function by_contractor(job)
+  return job.permit.holder ~= "owner", "the owner takes out the permit"
+end
+
+rule "permit.license" {
+  title = "Contractor's license",
+  stage = "permit",
+  applies = function(job, figure)
+    if not figure "permit.license_required" then
+      return false, "no contractor's license is asked for with the permit"
+    end
+    return by_contractor(job)
+  end,
+  judge = function(job, figure)
+    return one_of(job.contractor.license, figure "permit.licenses")
+  end,
+  mend = "Show the license that the place asks of roofers.",
+}
+
+rule "permit.registration" {
+  title = "Contractor registered with the place",
+  stage = "permit",
+  applies = function(job, figure)
+    if not figure "permit.registration_required" then
+      return false, "no registration of the contractor is asked for"
+    end
+    return by_contractor(job)
+  end,
+  judge = function(job)
+    return shown(job.contractor.registered, "a contractor registered or licensed with the place")
+  end,
+  mend = "Register with the place before applying.",
+}
+
+local function by_owner(switch, off)
+  return function(job, figure)
+    if not figure(switch) then return false, off end
+    return job.permit.holder == "owner", "a contractor takes out the permit"
+  end
+end
+
+rule "permit.owner_lives_there" {
+  title = "An owner who does the work lives in the house",
+  stage = "permit",
+  applies = by_owner("permit.owner_must_live_there", "the owner need not live in the house"),
+  judge = function(job)
+    return shown(job.permit.owner_lives_there, "an owner who lives in the house")
+  end,
+  mend = "Have a licensed contractor take out the permit.",
+}
+
+rule "permit.owner_statement" {
+  title = "Statement of an owner who does the work",
+  stage = "permit",
+  applies = by_owner("permit.owner_statement_required", "the owner signs no statement here"),
+  judge = function(job, figure)
+    return one_of(job.permit.owner_statement, figure "permit.owner_statements")
+  end,
+  mend = "Sign the owner's statement as the place wants it signed.",
+}
+
+rule "permit.overdue" {
+  title = "No other permit left open too long",
+  stage = "permit",
+  applies = function(job, figure)
+    if not figure "permit.overdue_bars" then
+      return false, "another open permit does not stand in the way here"
+    end
+    return by_contractor(job)
+  end,
+  judge = function(job)
+    return shown(not job.contractor.overdue_permits, "no other permit of the contractor overdue")
+  end,
+  mend = "Close the old permit first.",
+}
+
+rule "permit.violations" {
+  title = "No violation open on the property",
+  stage = "permit",
+  applies = function(job, figure)
+    return figure "permit.violations_bar", "open violations do not stand in the way here"
+  end,
+  judge = function(job)
+    return shown(not job.site.open_violations, "no code violation open on the property")
+  end,
+  mend = "Clear the violation first, or ask for a permit that does.",
+}
+
+rule "permit.right_of_way" {
+  title = "Leave to use the street or sidewalk",
+  stage = "permit",
+  applies = function(job, figure)
+    if not figure "permit.right_of_way_required" then
+      return false, "use of the street is not judged with this permit"
+    end
+    return job.site.right_of_way_used, "nothing stands in the street or on the sidewalk"
+  end,
+  judge = function(job)
+    return shown(job.site.right_of_way_permit, "a permit for the street or sidewalk")
+  end,
+  mend = "Keep everything on the lot, or get the permit.",
+}
+
+rule "permit.right_of_way_clear" {
+  title = "Nothing kept in the street or on the sidewalk",
+  stage = "permit",
+  applies = function(job, figure)
+    return figure "permit.right_of_way_clear_required", "the street may be used here"
+  end,
+  judge = function(job)
+    return shown(not job.site.right_of_way_used, "street and sidewalk left clear")
+  end,
+  mend = "Keep everything on the lot.",
+}
+
+rule "permit.bin_deposit" {
+  title = "Deposit for the debris bin",
+  stage = "permit",
+  applies = function(job, figure)
+    if not figure "permit.bin_deposit_required" then
+      return false, "no deposit for a bin is asked for"
+    end
+    return job.site.bin_used, "there is no debris bin"
+  end,
+  judge = function(job)
+    return shown(job.site.bin_deposit, "the deposit for the debris bin, paid")
+  end,
+  mend = "Pay the deposit with the bin's permit.",
+}
+
+-- A repair under a size has a permit of its own, which does for nothing else.
+rule "permit.kind" {
+  title = "The right kind of permit",
+  stage = "permit",
+  applies = function(job, figure)
+    if not figure "permit.small_counts" then return false, "there is one kind of permit here" end
+    return job.permit.status ~= "none", "there is no permit"
+  end,
+  judge = function(job, figure)
+    local small = job.scope.extent == "repair"
+      and not is_inside(job.scope.area_sqft, figure "permit.small_under", true, 0.1)
+    return one_of(job.permit.kind, small and { "small_repair", "reroof" } or { "reroof" })
+  end,
+  mend = "Take out the permit for a reroof.",
+}
+
+rule "permit.bin" {
+  title = "Leave for the debris bin",
+  stage = "permit",
+  applies = function(job, figure)
+    if not figure "permit.bin_required" then return false, "no permit for a bin is asked for" end
+    return job.site.bin_used, "there is no debris bin"
+  end,
+  judge = function(job)
+    return shown(job.site.bin_permit, "a permit for the debris bin")
+  end,
+  mend = "Get the bin's permit before it comes.",
+}
+
+-- While the work goes on ------------------------------------------------------------------
+
+local function needs_card(job, figure, switch, off)
+  if not figure(switch) then return false, off end
+  return job.permit.status ~= "none", "there is no permit to post"
+end
+
+rule "permit.posted" {
+  title = "Permit kept on the site",
+  stage = "deck",
+  applies = function(job, figure)
+    return needs_card(job, figure, "permit.posted_required", "the permit need not be on the site")
+  end,
+  judge = function(job, figure)
+    return equals(job.permit.posted, figure "permit.posted_required")
+      :say("It stays there from the first day until the final.")
+  end,
+  mend = "Post the card before work begins, and leave it up until the final.",
+}
+
+rule "permit.visible" {
+  title = "Permit card seen from the street",
+  stage = "deck",
+  applies = function(job, figure)
+    return needs_card(job, figure, "permit.visible_required",
+      "the card need not be seen from the street")
+  end,
+  judge = function(job)
+    return shown(job.permit.seen_from_street, "a card that can be seen from the street")
+  end,
+  mend = "Hang the card where it can be read from the street.",
+}
+
+rule "permit.life" {
+  title = "Permit not lapsed by standing still",
+  stage = "deck",
+  applies = function(job, figure)
+    if not figure "permit.life_counts" then return false, "a permit does not lapse here" end
+    if not inspecting() then return false, "counted once the permit is issued" end
+    return true
+  end,
+  judge = function(job, figure)
+    local idle, life = job.permit.longest_idle_days, figure "permit.life_days"
+    if idle <= life or not job.permit.extended then return at_most(idle, life, "days") end
+    local longer = trade.sum { { "life", life }, { "extension", figure "permit.extension_days" },
+      unit = "days" }
+    return at_most(idle, longer, "days")
+  end,
+  mend = "Ask for an extension in writing before the permit lapses, or apply anew.",
+}
+
+rule "permit.open" {
+  title = "Permit closed in time",
+  stage = "final",
+  applies = function(job, figure)
+    if not figure "permit.open_counts" then
+      return false, "no time is set in which the whole job must be closed"
+    end
+    return inspecting(), "counted at the final"
+  end,
+  judge = function(job, figure)
+    local days, most = job.permit.open_days, figure "permit.open_days_most"
+    if days <= most then return at_most(days, most, "days") end
+    -- Any one excuse that the place takes is enough.
+    local permit, excused = job.permit, at_most(days, most, "days")
+    for _, excuse in ipairs(figure "permit.open_excuses") do
+      local given
+      if excuse == "extended" then given = permit.extended
+      elseif excuse == "mostly_done" then given = permit.mostly_done
+      else given = permit.delay_explained end
+      excused = any_of(excused, shown(given, "an excuse that the place takes: it was extended, "
+        .. "the work mostly done by then, or the delay explained"))
+    end
+    return excused
+  end,
+  mend = "Call for the final now, or ask for more time in writing.",
+}
+
+rule "permit.certificate" {
+  title = "Certificate at the end",
+  stage = "final",
+  applies = function(job, figure)
+    if not figure "permit.certificate_required" then
+      return false, "no certificate is asked for at the end"
+    end
+    return inspecting(), "asked for at the end"
+  end,
+  judge = function(job)
+    return shown(job.permit.certificate, "a certificate of compliance issued by the place")
+  end,
+  mend = "Ask for the certificate once the final has gone well.",
+}

@@ -1,0 +1,212 @@
+-- shingle.lua - the shingles themselves: wind class, exposure, offset, papers.
+
+local function shingles_only(job)
+  return job.covering.kind == "asphalt_shingle", "only asphalt shingles are judged here"
+end
+
+local function has(set, wanted)
+  for _, one in ipairs(set) do
+    if one == wanted then return true end
+  end
+  return false
+end
+
+-- Wind ------------------------------------------------------------------------
+
+-- The speed the label is good for by one test; nil when it shows no class.
+local function label_speed(figure, test, class)
+  if class == "none" then return nil end
+  return figure("shingle." .. test .. "_vult_most." .. class)
+end
+
+-- Speeds are whole miles an hour, as they print and as the engine compares them.
+local function wind_speed(job)
+  return math.ceil(job.site.wind_vult_mph - 0.5)
+end
+
+-- Either label will do. The second is read only when the first does not reach,
+-- so that a weaker figure casts no doubt on a label that already suffices.
+local function best_speed(job, figure)
+  local covering, speed = job.covering, wind_speed(job)
+  local first
+  if known(covering, "D7158_class") then
+    first = label_speed(figure, "D7158", covering.D7158_class)
+    if first and speed <= first then return first end
+  end
+  local second
+  if known(covering, "D3161_class") then
+    second = label_speed(figure, "D3161", covering.D3161_class)
+    if second and speed <= second then return second end
+  end
+  -- Not shown by what is known: the other label has to be read.
+  first = first or label_speed(figure, "D7158", covering.D7158_class)
+  second = second or label_speed(figure, "D3161", covering.D3161_class)
+  if first and second then return math.max(first, second) end
+  return first or second
+end
+
+rule "shingle.wind_class" {
+  title = "Wind class on the shingle wrapper",
+  stage = "permit",
+  applies = shingles_only,
+  judge = function(job, figure)
+    local most = best_speed(job, figure)
+    if not most then return one_of(job.covering.D7158_class, figure "shingle.D7158_classes") end
+    local speed = wind_speed(job)
+    if speed > most then return at_most(speed, most, "mph") end
+    -- The classes were worked out for ordinary sites and heights only.
+    if not has(figure "shingle.wind_exposures", job.site.exposure) then
+      return cannot_tell("the class on the label does not cover wind exposure "
+        .. job.site.exposure .. ": ask the maker for a calculation for this site")
+    end
+    if job.house.mean_roof_height_ft > figure "shingle.wind_height_most" then
+      return cannot_tell("the class on the label does not cover a roof this high: "
+        .. "ask the maker for a calculation for this house")
+    end
+    return at_most(speed, most, "mph")
+  end,
+  mend = "Use shingles whose wrapper shows a class for this wind speed.",
+  caution = "On a hill, ridge or bluff the wind is faster than the map says: have it worked out.",
+}
+
+-- A place may name the classes that will do, whatever the wind speed: either
+-- test is enough.
+rule "shingle.wind_label" {
+  title = "Wind class that the place names",
+  stage = "permit",
+  applies = function(job, figure)
+    if not figure "shingle.wind_label_required" then
+      return false, "the place names no wind class: the wind speed decides"
+    end
+    return shingles_only(job)
+  end,
+  judge = function(job, figure)
+    local new, old = figure "shingle.wind_labels_D7158", figure "shingle.wind_labels_D3161"
+    local covering = job.covering
+    if #old == 0 then return one_of(covering.D7158_class, new) end
+    if #new == 0 then return one_of(covering.D3161_class, old) end
+    if known(covering, "D7158_class") and has(new, covering.D7158_class) then
+      return one_of(covering.D7158_class, new)
+    end
+    if known(covering, "D3161_class") and has(old, covering.D3161_class) then
+      return one_of(covering.D3161_class, old)
+    end
+    return any_of(one_of(covering.D7158_class, new), one_of(covering.D3161_class, old))
+  end,
+  mend = "Use shingles whose wrapper shows one of the classes named.",
+}
+
+-- Hail ------------------------------------------------------------------------
+
+-- "2019-07-31" as the number that date figures are written in.
+local function as_date(text)
+  return tonumber(string.sub(text, 1, 4) .. string.sub(text, 6, 7) .. string.sub(text, 9, 10))
+end
+
+local function hail_label_due(job, figure)
+  if not figure "shingle.hail_label_required" then
+    return false, "no hail class is asked for here"
+  end
+  local shingled, why = shingles_only(job)
+  if not shingled then return false, why end
+  if not figure "shingle.hail_early_exempt" or not job.existing.hail_damaged then return true end
+  if as_date(job.existing.hail_on) > figure "shingle.hail_early_most" then return true end
+  return not job.existing.hail_documented, "the hail that is made good fell before the duty began"
+end
+
+rule "shingle.hail_label" {
+  title = "Hail class on the shingle wrapper",
+  stage = "permit",
+  applies = hail_label_due,
+  judge = function(job, figure)
+    return one_of(job.covering.UL_2218_class, figure "shingle.hail_labels")
+  end,
+  mend = "Use shingles whose wrapper names that class of UL 2218.",
+}
+
+rule "shingle.hail_proof" {
+  title = "What shows the hail class",
+  stage = "final",
+  applies = hail_label_due,
+  judge = function(job, figure)
+    return one_of(job.covering.hail_proof, figure "shingle.hail_proofs")
+  end,
+  mend = "Keep a wrapper or the maker's papers for the inspector.",
+}
+
+-- At the final ------------------------------------------------------------------
+
+local function measured_at_final(what)
+  return function(job, figure)
+    local shingled, why = shingles_only(job)
+    if not shingled then return false, why end
+    return inspecting(), what
+  end
+end
+
+-- Where the code makes the maker's printed figure its own.
+local function printed_figure_binds(what)
+  local measured = measured_at_final(what)
+  return function(job, figure)
+    if not figure "shingle.follow_instructions" then
+      return false, "the place does not hold shingles to the maker's printed figure"
+    end
+    return measured(job, figure)
+  end
+end
+
+rule "shingle.exposure" {
+  title = "Exposure of the courses",
+  stage = "final",
+  applies = printed_figure_binds("measured on the roof, against the maker's printed exposure"),
+  judge = function(job, figure)
+    local printed = figure "shingle.follow_instructions" and job.covering.exposure_printed_in
+    return each_at_most(job.covering.measured_exposure_in, printed, "in")
+  end,
+  mend = "Lay the courses that are too far apart again.",
+}
+
+rule "shingle.offset" {
+  title = "Offset between joints of neighboring courses",
+  stage = "final",
+  applies = printed_figure_binds("measured on the roof, against the maker's printed offset"),
+  judge = function(job, figure)
+    local printed = figure "shingle.follow_instructions" and job.covering.offset_printed_in
+    return each_at_least(job.covering.measured_offset_in, printed, "in")
+  end,
+  mend = "Lay the courses whose joints fall too close together again.",
+}
+
+rule "shingle.offset_usual" {
+  title = "Offset usual in the trade",
+  stage = "final",
+  applies = measured_at_final("measured on the roof, against what is usual in the trade"),
+  judge = function(job, figure)
+    return each_at_least(job.covering.measured_offset_in, figure "shingle.offset_least", "in")
+  end,
+  mend = "Ask the maker whether so small an offset is sound for this shingle.",
+}
+
+rule "shingle.instructions" {
+  title = "Maker's printed instructions on the site",
+  stage = "final",
+  applies = function(job, figure)
+    local shingled, why = shingles_only(job)
+    if not shingled then return false, why end
+    return figure "shingle.instructions_required", "the place does not ask for them on the site"
+  end,
+  judge = function(job, figure)
+    return equals(job.covering.instructions_on_site, figure "shingle.instructions_required")
+  end,
+  mend = "Keep a wrapper and the printed instructions on the site until the final.",
+}
+
+rule "shingle.standard" {
+  title = "Standard that the shingles are made to",
+  stage = "permit",
+  applies = shingles_only,
+  judge = function(job, figure)
+    return one_of(job.covering.made_to, figure "shingle.standards")
+  end,
+  mend = "Use shingles whose wrapper names the standard.",
+}

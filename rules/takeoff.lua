@@ -1,0 +1,702 @@
+-- takeoff.lua - what a job takes: areas, materials, loads, days.
+--
+-- A quantity is declared like a rule, but compares nothing: its `amount`
+-- returns amount { exact =, unit =, waste_percent =, each =, buy =, one =,
+-- note = }, where `each` is what one bundle, roll or piece holds. The engine adds waste,
+-- rounds up to whole ones and shows both. A fact the job lacks leaves the line
+-- open. What a label says (a fact of the job) goes before the common figure.
+
+local function label(part, field, figure, name)
+  if known(part, field) then return part[field] end
+  return figure(name)
+end
+
+-- One waste for all, unless the job has another for this kind of thing.
+local function waste(job, special)
+  if special and known(job.takeoff, special) then return job.takeoff[special] end
+  return job.takeoff.waste_percent
+end
+
+local function name_of(item, otherwise)
+  if known(item, "name") then return item.name end
+  return otherwise
+end
+
+-- Slopes are sorted as they print: 18.43 degrees is 4:12.
+local function as_printed(value)
+  return math.floor(value * 100 + 0.5) / 100
+end
+
+local function holds(set, word)
+  for _, one in ipairs(set) do
+    if one == word then return true end
+  end
+  return false
+end
+
+local function is_shingled(job)
+  return job.covering.kind == "asphalt_shingle", "only asphalt shingles are counted here"
+end
+
+-- Areas ------------------------------------------------------------------------
+
+local function plane_area(slope)
+  return trade.slope_area_sqft {
+    eave_ft = slope.eave_ft, ridge_ft = slope.ridge_ft, run_ft = slope.run_ft, pitch = slope.pitch }
+end
+
+-- The planes that `counts` lets in, as one sum; 0 when it lets in none.
+local function area_of(job, counts)
+  local parts = { unit = "sqft" }
+  for i, slope in ipairs(job.roof.slopes) do
+    if counts(slope) then
+      table.insert(parts, { name_of(slope, "plane " .. i), plane_area(slope) })
+    end
+  end
+  if #parts == 0 then return 0 end
+  return trade.sum(parts)
+end
+
+local function whole_area(job)
+  return area_of(job, function() return true end)
+end
+
+quantity "plane_area" {
+  title = "Area along the slope",
+  per = "roof.slopes",
+  amount = function(job, figure, slope)
+    return amount { exact = plane_area(slope), unit = "sqft" }
+  end,
+}
+
+quantity "squares" {
+  title = "Roof in squares",
+  amount = function(job)
+    return amount { exact = trade.squares { area_sqft = whole_area(job) }, unit = "squares",
+      note = "Nothing is added for waste here." }
+  end,
+}
+
+-- Shingles ---------------------------------------------------------------------
+
+quantity "shingle_bundles" {
+  title = "Shingles",
+  applies = is_shingled,
+  amount = function(job, figure)
+    local bundles = label(job.covering, "bundles_per_square", figure, "takeoff.bundles_per_square")
+    work(number(bundles) .. " bundles to the square of 100 sq ft")
+    return amount { exact = whole_area(job), unit = "sqft", waste_percent = waste(job),
+      each = 100 / bundles, buy = "bundles", one = "bundle" }
+  end,
+}
+
+-- Feet of edges of one kind that `counts` lets in; 0 when there are none.
+local function edges_ft(job, kind, counts)
+  local parts = { unit = "ft" }
+  for i, edge in ipairs(job.roof.edges) do
+    if edge.kind == kind and (not counts or counts(edge)) then
+      table.insert(parts, { name_of(edge, kind .. " " .. i), edge.length_ft })
+    end
+  end
+  if #parts == 0 then return 0 end
+  return trade.sum(parts)
+end
+
+quantity "starter" {
+  title = "Starter strip along the eaves",
+  applies = is_shingled,
+  amount = function(job, figure)
+    local strips = figure "takeoff.strips_per_bundle"
+    local length = job.covering.strip_length_in
+    local run = strips * length / 12
+    work("a bundle of " .. number(strips) .. " strips of " .. number(length, "in") .. " makes "
+      .. number(run, "ft"))
+    return amount { exact = edges_ft(job, "eave"), unit = "ft", waste_percent = waste(job),
+      each = run, buy = "bundles", one = "bundle",
+      note = "Starter up the rakes comes on top, where it is used." }
+  end,
+}
+
+quantity "ridge_cap" {
+  title = "Caps of ridges and hips",
+  applies = is_shingled,
+  amount = function(job, figure)
+    local roof = job.roof
+    local run = trade.sum { { "ridge", roof.ridge_ft }, { "hips", roof.hip_ft }, unit = "ft" }
+    return amount { exact = run, unit = "ft", waste_percent = waste(job),
+      each = figure "takeoff.cap_run_per_bundle", buy = "bundles", one = "bundle" }
+  end,
+}
+
+-- Nails to a shingle: the place's number, the maker's, or what is planned,
+-- whichever is most.
+local function nails_each(job, figure)
+  local least = figure "fasteners.per_shingle_least"
+  if figure "fasteners.hurricane_zone_counts" and job.site.high_velocity_hurricane_zone then
+    least = math.max(least, figure "fasteners.per_shingle_least_hurricane_zone")
+  end
+  local most = math.max(least, job.covering.nails_printed)
+  if known(job.fasteners, "per_shingle") then most = math.max(most, job.fasteners.per_shingle) end
+  work(number(most, "nails") .. " to the shingle; the place asks for " .. number(least, "nails")
+    .. ", the maker for " .. number(job.covering.nails_printed, "nails"))
+  return most
+end
+
+local function shingle_nails(job, figure)
+  return trade.nails {
+    squares = trade.squares { area_sqft = whole_area(job) },
+    strips_per_square = trade.strips_per_square {
+      length_in = job.covering.strip_length_in, exposure_in = job.covering.exposure_printed_in },
+    per_strip = nails_each(job, figure),
+  }
+end
+
+local function is_nailed(job)
+  local shingled, why = is_shingled(job)
+  if not shingled then return false, why end
+  return job.fasteners.kind == "nail", "the covering is not nailed"
+end
+
+quantity "shingle_nails" {
+  title = "Nails of the shingles",
+  applies = is_nailed,
+  amount = function(job, figure)
+    return amount { exact = shingle_nails(job, figure), unit = "nails", waste_percent = waste(job),
+      each = figure "takeoff.nails_per_box", buy = "boxes of coil nails", one = "box of coil nails",
+      note = "Starter and caps take some of the waste." }
+  end,
+}
+
+-- The box's own count, or that of the nail's length.
+local function nails_to_the_pound(job, figure)
+  if known(job.fasteners, "nails_to_the_pound") then return job.fasteners.nails_to_the_pound end
+  local length = number(job.fasteners.length_in)
+  if not holds(figure "takeoff.nails_to_the_pound.lengths", length) then
+    cannot_tell("How many nails of this length go to the pound is not known here: the job can say "
+      .. "it as /fasteners/nails_to_the_pound.")
+  end
+  return figure("takeoff.nails_to_the_pound." .. length)
+end
+
+quantity "shingle_nail_weight" {
+  title = "Nails of the shingles by weight, where they are bought loose",
+  applies = is_nailed,
+  amount = function(job, figure)
+    local nails, pound = shingle_nails(job, figure), nails_to_the_pound(job, figure)
+    work(number(nails, "nails") .. " / " .. number(pound, "nails") .. " to the pound = "
+      .. number(nails / pound, "lb"))
+    return amount { exact = nails / pound, unit = "lb", waste_percent = waste(job),
+      buy = "pounds", one = "pound" }
+  end,
+}
+
+-- Underlayment -------------------------------------------------------------------
+
+-- Which roll a kind comes in.
+local ROLLS = {
+  D226_I = "light_felt", D4869_I = "light_felt", D4869_II = "light_felt",
+  D226_II = "heavy_felt", D4869_III = "heavy_felt", D4869_IV = "heavy_felt", D6757 = "heavy_felt",
+  D1970 = "self_adhered", D8257 = "synthetic", other_synthetic = "synthetic",
+}
+
+local function roll_of(figure, underlayment)
+  local both = known(underlayment, "roll_width_in") and known(underlayment, "roll_length_ft")
+  if both then return underlayment.roll_width_in, underlayment.roll_length_ft end
+  local roll = ROLLS[underlayment.kind]
+  if not roll then
+    cannot_tell("Rolls of this kind have no common size: the job can say roll_width_in and "
+      .. "roll_length_ft of the underlayment.")
+  end
+  local width = roll
+  if roll == "light_felt" or roll == "heavy_felt" then width = "felt" end
+  return label(underlayment, "roll_width_in", figure, "takeoff.roll_width." .. width),
+    label(underlayment, "roll_length_ft", figure, "takeoff.roll_length." .. roll)
+end
+
+local function is_self_adhered(underlayment)
+  return underlayment.kind == "D1970"
+end
+
+-- Two plies are laid by lapping each sheet over half of the one below, and a
+-- strip under the first. Rolls of another width lap by as much more than half.
+local function double_sheet(figure, slope, area, width)
+  local wide = figure "takeoff.roll_width.felt"
+  local lap = width / 2 + figure "underlayment.head_lap_double_least" - wide / 2
+  local strip = slope.eave_ft * figure "underlayment.starter_width_least" / 12
+  local sheet = trade.lapped_sqft { net_sqft = area, width_in = width, lap_in = lap }
+  return trade.sum { { "sheet", sheet }, { "strip along the eave", strip }, unit = "sqft" }
+end
+
+local function single_sheet(figure, underlayment, area, width)
+  local lap
+  if is_self_adhered(underlayment) then
+    lap = label(underlayment, "head_lap_in", figure, "takeoff.sheet_lap")
+  else
+    lap = figure "underlayment.head_lap_least"
+    if known(underlayment, "head_lap_in") then lap = math.max(lap, underlayment.head_lap_in) end
+  end
+  local sheet = trade.lapped_sqft { net_sqft = area, width_in = width, lap_in = lap }
+  if not known(underlayment, "plies") or underlayment.plies < 2 then return sheet end
+  work(number(underlayment.plies, "plies") .. " everywhere: "
+    .. number(sheet * underlayment.plies, "sqft"))
+  return sheet * underlayment.plies
+end
+
+-- Square feet of roll for one plane. Only a plane below the figure for double
+-- underlayment gets two plies of its own accord.
+local function sheet_on(figure, underlayment, slope, width)
+  local area, below = plane_area(slope), figure "slope.double_below"
+  if as_printed(slope.pitch) >= below or is_self_adhered(underlayment) then
+    return single_sheet(figure, underlayment, area, width)
+  end
+  work(number(slope.pitch, "rise_in_12") .. " is under " .. number(below, "rise_in_12")
+    .. ": " .. number(figure "slope.double_plies_least", "plies") .. " on this plane")
+  return double_sheet(figure, slope, area, width)
+end
+
+local function takes(slope, underlayment)
+  return slope.underlayment.name == underlayment.name
+end
+
+quantity "underlayment_rolls" {
+  title = "Underlayment",
+  per = "underlayments",
+  applies = function(job, figure, underlayment)
+    if job.scope.method == "overlay" and not figure "underlayment.on_overlay_required" then
+      return false, "an overlay strips nothing, so no underlayment is laid"
+    end
+    for _, slope in ipairs(job.roof.slopes) do
+      if takes(slope, underlayment) then return true end
+    end
+    return false, "no plane takes it"
+  end,
+  amount = function(job, figure, underlayment)
+    local width, length = roll_of(figure, underlayment)
+    local parts = { unit = "sqft" }
+    for i, slope in ipairs(job.roof.slopes) do
+      if takes(slope, underlayment) then
+        table.insert(parts, { name_of(slope, "plane " .. i),
+          sheet_on(figure, underlayment, slope, width) })
+      end
+    end
+    work("a roll of " .. number(width, "in") .. " by " .. number(length, "ft"))
+    return amount { exact = trade.sum(parts), unit = "sqft",
+      waste_percent = waste(job, "sheet_waste_percent"), each = width / 12 * length,
+      buy = "rolls", one = "roll",
+      note = "End laps are part of the waste. Nothing is taken off where an ice barrier lies." }
+  end,
+}
+
+-- Ice barrier --------------------------------------------------------------------
+
+local function has_ice_barrier(job, figure)
+  if not figure "ice_barrier.required" then
+    return false, "no ice barrier is asked for; under a bare model code the place's own climate "
+      .. "table decides"
+  end
+  if not holds(figure "ice_barrier.coverings", job.covering.kind) then
+    return false, "the ice barrier section does not name this covering"
+  end
+  if job.scope.method == "overlay" and not figure "ice_barrier.on_overlay_required" then
+    return false, "an overlay does not open the eaves"
+  end
+  return true
+end
+
+local function is_iced(job, figure, edge)
+  if edge.kind ~= "eave" then return false, "ice barrier is laid from eaves" end
+  local has, why = has_ice_barrier(job, figure)
+  if not has then return false, why end
+  if figure "ice_barrier.unheated_exempt" then
+    return edge.over_heated_space, "there is no heated space behind this eave"
+  end
+  return true
+end
+
+-- How far it must reach; as rules/ice_barrier.lua has it.
+local function reach_needed(figure, edge)
+  local slope, wall = edge.slope, 0
+  if figure "ice_barrier.wall_counts" then wall = edge.wall_thickness_in end
+  local needed = trade.ice_barrier_reach_in { overhang_in = edge.overhang_in, wall_in = wall,
+    inside_in = figure "ice_barrier.inside_wall_least", pitch = slope.pitch }
+  if figure "ice_barrier.steep_applies"
+    and as_printed(slope.pitch) >= figure "ice_barrier.steep_from" then
+    local steep = figure "ice_barrier.steep_reach_least"
+    work("on a slope this steep at least " .. number(steep, "in") .. " up the slope")
+    needed = math.max(needed, steep)
+  end
+  local whole = 12 * trade.sloped_length_ft { run_ft = slope.run_ft, pitch = slope.pitch }
+  if whole < needed then
+    work("the plane is only " .. number(whole, "in") .. " long up the slope: the whole of it")
+    needed = whole
+  end
+  return needed
+end
+
+local function courses_needed(job, figure, edge)
+  return trade.ice_barrier_courses {
+    reach_in = reach_needed(figure, edge),
+    width_in = label(job.ice_barrier, "roll_width_in", figure, "takeoff.roll_width.self_adhered"),
+    lap_in = label(job.ice_barrier, "lap_in", figure, "takeoff.sheet_lap"),
+  }
+end
+
+-- Feet of roll over all eaves.
+local function ice_barrier_ft(job, figure)
+  local parts = { unit = "ft" }
+  for i, edge in ipairs(job.roof.edges) do
+    if is_iced(job, figure, edge) then
+      local courses = courses_needed(job, figure, edge)
+      table.insert(parts, { name_of(edge, "eave " .. i) .. ", " .. number(courses, "count") .. " x "
+        .. number(edge.length_ft, "ft") .. " =", courses * edge.length_ft })
+    end
+  end
+  if #parts == 0 then return 0 end
+  return trade.sum(parts)
+end
+
+quantity "ice_barrier_courses" {
+  title = "Courses of ice barrier",
+  per = "roof.edges",
+  applies = is_iced,
+  amount = function(job, figure, edge)
+    return amount { exact = courses_needed(job, figure, edge), unit = "courses" }
+  end,
+}
+
+quantity "ice_barrier_area" {
+  title = "Ice barrier over all eaves",
+  applies = has_ice_barrier,
+  amount = function(job, figure)
+    local width = label(job.ice_barrier, "roll_width_in", figure, "takeoff.roll_width.self_adhered")
+    local feet = ice_barrier_ft(job, figure)
+    work(number(feet, "ft") .. " of roll x " .. number(width, "in") .. " / 12 = "
+      .. number(feet * width / 12, "sqft"))
+    return amount { exact = feet * width / 12, unit = "sqft" }
+  end,
+}
+
+quantity "ice_barrier_rolls" {
+  title = "Rolls of ice barrier",
+  applies = function(job, figure)
+    local has, why = has_ice_barrier(job, figure)
+    if not has then return false, why end
+    return job.ice_barrier.kind == "self_adhered",
+      "only a self-adhered sheet comes in rolls of its own; cemented plies take twice the area of "
+      .. "underlayment"
+  end,
+  amount = function(job, figure)
+    local length = label(job.ice_barrier, "roll_length_ft", figure,
+      "takeoff.roll_length.self_adhered")
+    return amount { exact = ice_barrier_ft(job, figure), unit = "ft",
+      waste_percent = waste(job, "sheet_waste_percent"), each = length,
+      buy = "rolls", one = "roll" }
+  end,
+}
+
+-- Metal --------------------------------------------------------------------------
+
+local function drip_edge(kind)
+  local required = "drip_edge." .. kind .. "_required"
+  return {
+    title = "Drip edge at the " .. kind .. "s",
+    applies = function(job, figure)
+      if job.scope.method == "overlay" and not figure "drip_edge.on_overlay_required" then
+        return false, "an overlay keeps the old edges"
+      end
+      return true
+    end,
+    amount = function(job, figure)
+      local all = figure(required)
+      if not all then work("not asked for here: only the edges that get it") end
+      local feet = edges_ft(job, kind, function(edge) return all or edge.drip_edge end)
+      local lap = figure "drip_edge.lap_least"
+      if known(job.drip_edge, "lap_in") then lap = math.max(lap, job.drip_edge.lap_in) end
+      local piece = trade.lapped_piece_ft {
+        length_ft = figure "takeoff.drip_edge_piece", lap_in = lap }
+      return amount { exact = feet, unit = "ft",
+        waste_percent = waste(job, "metal_waste_percent"), each = piece,
+        buy = "pieces", one = "piece" }
+    end,
+  }
+end
+
+quantity "drip_edge_eave" (drip_edge "eave")
+quantity "drip_edge_rake" (drip_edge "rake")
+
+quantity "valley_lining" {
+  title = "Lining of the valleys",
+  applies = function(job)
+    return job.roof.valley_ft > 0, "the roof has no valley"
+  end,
+  amount = function(job, figure)
+    local roll = trade.lapped_piece_ft {
+      length_ft = figure "takeoff.valley_roll", lap_in = figure "takeoff.valley_lap" }
+    return amount { exact = job.roof.valley_ft, unit = "ft",
+      waste_percent = waste(job, "metal_waste_percent"), each = roll, buy = "rolls", one = "roll" }
+  end,
+}
+
+-- Vents ----------------------------------------------------------------------------
+
+local function sold_by_foot(vent)
+  if known(vent, "nfa_sqin_per_ft") then return true end
+  if known(vent, "nfa_each_sqin") then return false end
+  return vent.kind == "ridge" or vent.kind == "soffit_strip"
+end
+
+local function vent_area(vent)
+  if sold_by_foot(vent) then
+    return trade.vent_area_sqin { length_ft = vent.length_ft, sqin_per_ft = vent.nfa_sqin_per_ft }
+  end
+  return trade.vent_area_sqin { count = vent.count, each_sqin = vent.nfa_each_sqin }
+end
+
+local function vents_short(figure, attic)
+  local parts = { unit = "sqin" }
+  for i, vent in ipairs(attic.vents) do
+    if vent.kind ~= "powered" then
+      table.insert(parts, { name_of(vent, "vent " .. i), vent_area(vent) })
+    end
+  end
+  local given = 0
+  if #parts > 0 then given = trade.sum(parts) end
+  local needed = trade.vent_area_needed_sqin {
+    area_sqft = attic.area_sqft, ratio = figure "ventilation.ratio_default" }
+  work(number(needed, "sqin") .. " - " .. number(given, "sqin") .. " = "
+    .. number(needed - given, "sqin"))
+  return math.max(0, needed - given)
+end
+
+local function is_vented(job, figure, attic)
+  return attic.vented, "an unvented attic is not reckoned here"
+end
+
+quantity "vents_short" {
+  title = "Vent area short of the full area",
+  per = "attics",
+  applies = is_vented,
+  amount = function(job, figure, attic)
+    local short = vents_short(figure, attic)
+    if short == 0 then return amount { exact = 0, unit = "sqin" } end
+    if known(job.takeoff, "vent_cover") then
+      local times = figure("ventilation.gross_times." .. job.takeoff.vent_cover)
+      local gross = trade.vent_gross_sqin { net_sqin = short, multiplier = times }
+      work("as one opening behind its cover: " .. number(short, "sqin") .. " x " .. number(times)
+        .. " = " .. number(gross, "sqin"))
+    end
+    return amount { exact = short, unit = "sqin",
+      note = "A smaller area may do: see ventilation.net_free_area of a check." }
+  end,
+}
+
+quantity "vents_more" {
+  title = "How much more of this vent alone would do",
+  per = "attics[].vents",
+  applies = function(job, figure, vent, attic)
+    local vented, why = is_vented(job, figure, attic)
+    if not vented then return false, why end
+    if vent.kind == "powered" then return false, "a fan has no area that is counted" end
+    return vents_short(figure, attic) > 0, "nothing is short"
+  end,
+  amount = function(job, figure, vent, attic)
+    local short = vents_short(figure, attic)
+    if sold_by_foot(vent) then
+      local each = vent.nfa_sqin_per_ft
+      if each <= 0 then cannot_tell("This vent has no free area.") end
+      return amount { exact = short, unit = "sqin", each = each, buy = "feet", one = "foot",
+        note = "Share it out between high and low vents." }
+    end
+    local each = vent.nfa_each_sqin
+    if each <= 0 then cannot_tell("This vent has no free area.") end
+    return amount { exact = short, unit = "sqin", each = each, buy = "vents", one = "vent",
+      note = "Share it out between high and low vents." }
+  end,
+}
+
+quantity "attic_fan" {
+  title = "Air that a powered fan should move",
+  per = "attics",
+  applies = function(job, figure, attic)
+    for _, vent in ipairs(attic.vents) do
+      if vent.kind == "powered" then return true end
+    end
+    return false, "it has no fan"
+  end,
+  amount = function(job, figure, attic)
+    local cfm = trade.fan_cfm { area_sqft = attic.area_sqft,
+      cfm_per_sqft = figure "takeoff.fan_cfm_per_sqft" }
+    local boosted = trade.fan_cfm { area_sqft = attic.area_sqft,
+      cfm_per_sqft = figure "takeoff.fan_cfm_per_sqft",
+      boost = figure "takeoff.fan_boost_dark_or_steep" }
+    trade.fan_intake_sqin { cfm = boosted,
+      cfm_per_intake_sqft = figure "takeoff.fan_cfm_per_intake_sqft" }
+    return amount { exact = cfm, unit = "cfm",
+      note = number(boosted, "cfm") .. " under a dark or steep roof, with the intake shown." }
+  end,
+}
+
+-- Deck -----------------------------------------------------------------------------
+
+local function panel_sqft(figure)
+  return figure "takeoff.panel_length" * figure "takeoff.panel_width" / 144
+end
+
+quantity "deck_panels" {
+  title = "Deck panels",
+  per = "decks",
+  applies = function(job, figure, deck)
+    return deck.kind == "panel", "boards are bought by the foot"
+  end,
+  amount = function(job, figure, deck)
+    return amount { exact = deck.replaced_sqft, unit = "sqft",
+      waste_percent = waste(job, "sheet_waste_percent"), each = panel_sqft(figure),
+      buy = "panels", one = "panel" }
+  end,
+}
+
+quantity "deck_nails" {
+  title = "Nails of the deck",
+  per = "decks",
+  applies = function(job, figure, deck)
+    if deck.kind ~= "panel" then return false, "only panels are counted" end
+    if deck.renailed then return true end
+    return deck.replaced_sqft > 0, "no panel is replaced and the kept ones are not nailed again"
+  end,
+  amount = function(job, figure, deck)
+    local area
+    if deck.renailed then
+      area = area_of(job, function(slope) return slope.deck.name == deck.name end)
+      work("the kept panels are nailed again: all of it")
+    else
+      area = deck.replaced_sqft
+    end
+    local each = trade.panel_nails {
+      length_in = figure "takeoff.panel_length", width_in = figure "takeoff.panel_width",
+      support_in = deck.support_spacing_in,
+      edge_in = deck.nails.edge_spacing_in, field_in = deck.nails.field_spacing_in,
+    }
+    local panels = area / panel_sqft(figure)
+    work(number(area, "sqft") .. " / " .. number(panel_sqft(figure), "sqft") .. " = "
+      .. string.format("%.1f", panels) .. " panels x " .. number(each, "nails"))
+    return amount { exact = panels * each, unit = "nails",
+      waste_percent = waste(job, "sheet_waste_percent"),
+      note = "At the spacings planned, closer nailing at gables and eaves not counted." }
+  end,
+}
+
+-- Loads ----------------------------------------------------------------------------
+
+-- The layers that a plane carries after the work; as rules/layers.lua has it.
+local function layers_on(job, figure, slope)
+  local parts = { unit = "psf" }
+  local function layer(what, weight)
+    table.insert(parts, { what, trade.layer_psf { lb_per_square = weight } })
+  end
+  layer("new covering", job.covering.weight_lb_per_square)
+  if job.existing.layers > job.existing.layers_removed then
+    for i, old in ipairs(job.existing.coverings) do
+      if not old.removed then layer("old layer " .. i, old.weight_lb_per_square) end
+    end
+  end
+  local underlayment = slope.underlayment
+  layer("underlayment", underlayment.plies
+    * label(underlayment, "weight_lb_per_square", figure, "weight.underlayment_ply"))
+  local deck = slope.deck
+  local inch = figure "weight.board_inch"
+  if deck.kind == "panel" then inch = figure "weight.panel_inch" end
+  table.insert(parts, { "deck",
+    trade.deck_psf { thickness_in = deck.thickness_in, psf_per_in = inch } })
+  if deck.work == "paneled_over" then
+    table.insert(parts, { "panels over it", trade.deck_psf {
+      thickness_in = deck.over_panel_thickness_in, psf_per_in = figure "weight.panel_inch" } })
+  end
+  return trade.sum(parts)
+end
+
+quantity "dead_load" {
+  title = "Weight on the rafters after the work",
+  per = "roof.slopes",
+  amount = function(job, figure, slope)
+    local load = trade.plan_load_psf {
+      slope_psf = layers_on(job, figure, slope), pitch = slope.pitch }
+    return amount { exact = load, unit = "psf",
+      note = "For each level sq ft. Roofs of this kind are commonly framed for "
+        .. number(figure "weight.design_dead_load", "psf")
+        .. "; the rafters themselves, and a ceiling hung from them, come on top." }
+  end,
+}
+
+local function tears_off(job)
+  return job.existing.layers_removed > 0, "nothing is torn off"
+end
+
+local function tear_off_lb(job)
+  local area, parts = whole_area(job), { unit = "lb" }
+  for i, old in ipairs(job.existing.coverings) do
+    if old.removed then
+      table.insert(parts, { "layer " .. i,
+        trade.layer_lb { area_sqft = area, lb_per_square = old.weight_lb_per_square } })
+    end
+  end
+  if #parts == 0 then return 0 end
+  return trade.sum(parts)
+end
+
+quantity "tear_off_weight" {
+  title = "Weight of what is torn off",
+  applies = tears_off,
+  amount = function(job)
+    return amount { exact = tear_off_lb(job), unit = "lb",
+      note = "Old underlayment, metal and rotted deck come on top." }
+  end,
+}
+
+quantity "tear_off_loads" {
+  title = "Loads to haul away",
+  applies = tears_off,
+  amount = function(job, figure)
+    local bed
+    if known(job.takeoff, "trailer_cuyd") then
+      bed = job.takeoff.trailer_cuyd
+    else
+      local length, width = figure "takeoff.trailer_bed_length", figure "takeoff.trailer_bed_width"
+      local side = figure "takeoff.trailer_side"
+      bed = length * width * side / 27
+      work("the job names no trailer: taken as a bed of " .. number(length, "ft") .. " by "
+        .. number(width, "ft") .. " with sides of " .. number(side, "ft") .. ", "
+        .. number(bed, "cuyd"))
+    end
+    return amount { exact = trade.haul { weight_lb = tear_off_lb(job), bed_cuyd = bed,
+      lb_per_cuyd = figure "takeoff.debris_density",
+      payload_lb = label(job.takeoff, "payload_lb", figure, "takeoff.trailer_payload") },
+      unit = "loads" }
+  end,
+}
+
+quantity "stack_load" {
+  title = "Load under a stack of bundles",
+  applies = is_shingled,
+  amount = function(job, figure)
+    local bundles = label(job.covering, "bundles_per_square", figure, "takeoff.bundles_per_square")
+    local each, area = job.covering.weight_lb_per_square / bundles, job.takeoff.stack_sqft
+    local load = trade.stack_psf {
+      bundles = job.takeoff.bundles_per_stack, bundle_lb = each, area_sqft = area }
+    local live = figure "weight.roof_live_load"
+    local most = trade.stack_most { bundle_lb = each, area_sqft = area, limit_psf = live }
+    return amount { exact = load, unit = "psf",
+      note = "Roofs are framed for " .. number(live, "psf") .. " of passing load or less: "
+        .. number(most, "count") .. " such bundles at most on so much deck." }
+  end,
+}
+
+quantity "crew_days" {
+  title = "Days of a crew, for tear-off, wood repair and shingling",
+  applies = function(job)
+    return job.scope.method == "tear-off", "the rule of thumb is for tear-offs"
+  end,
+  amount = function(job, figure)
+    return amount { exact = trade.squares { area_sqft = whole_area(job) }, unit = "squares",
+      each = figure "takeoff.squares_per_day", buy = "working days", one = "working day" }
+  end,
+}

@@ -1,0 +1,317 @@
+-- underlayment.lua - what lies between deck and shingles, plane by plane.
+--
+-- Three things decide what is asked of it: whether the plane is stripped at
+-- all, whether its slope calls for two plies, and whether the place is windy.
+
+local function holds(set, word)
+  for _, one in ipairs(set) do
+    if one == word then return true end
+  end
+  return false
+end
+
+-- Triggers sort slopes and speeds as they print.
+local function as_printed(value, decimals)
+  local scale = 10 ^ decimals
+  return math.floor(value * scale + 0.5) / scale
+end
+
+-- The least of what was measured. An empty list shows nothing.
+local function least_of(list)
+  if #list == 0 then cannot_tell("no laps were measured") end
+  local least = list[1]
+  for _, one in ipairs(list) do least = math.min(least, one) end
+  return least
+end
+
+-- Some editions go by a speed, later ones by a map.
+local function is_windy(job, figure)
+  if figure "underlayment.wind_by_map" then return job.site.wind_design_required end
+  local speed = job.site.wind_vult_mph
+  if figure "underlayment.wind_on_vasd" then speed = trade.vult_to_vasd(speed) end
+  return as_printed(speed, 0) >= figure "underlayment.wind_from"
+end
+
+local function is_laid(job, figure)
+  if job.covering.kind ~= "asphalt_shingle" then
+    return false, "the figures here are for asphalt shingles; this covering has its own"
+  end
+  if job.scope.method == "overlay" and not figure "underlayment.on_overlay_required" then
+    return false, "an overlay strips nothing, so no underlayment is laid"
+  end
+  return true
+end
+
+-- What a roll is; whether the code takes it is a figure.
+local function is_self_adhered(slope)
+  return slope.underlayment.kind == "D1970"
+end
+
+local function is_double(figure, slope)
+  return as_printed(slope.pitch, 2) < figure "slope.double_below"
+end
+
+-- Laps are the maker's business where the sheet sticks to the deck.
+local function is_lapped(job, figure, slope)
+  local laid, why = is_laid(job, figure)
+  if not laid then return false, why end
+  return not is_self_adhered(slope), "a self-adhered sheet laps as its maker prints"
+end
+
+local function is_wind_fastened(job, figure, slope)
+  local laid, why = is_laid(job, figure)
+  if not laid then return false, why end
+  if is_self_adhered(slope) then return false, "a self-adhered sheet needs no fasteners" end
+  return is_windy(job, figure), "it is not windy enough here: what holds it in place will do"
+end
+
+rule "underlayment.plies" {
+  title = "Underlayment on the plane",
+  stage = "dry-in",
+  per = "roof.slopes",
+  applies = function(job, figure, slope)
+    local laid, why = is_laid(job, figure)
+    if not laid then return false, why end
+    return not is_double(figure, slope), "slope.double_underlayment judges so low a slope"
+  end,
+  judge = function(job, figure, slope)
+    return at_least(slope.underlayment.plies, figure "underlayment.plies_least", "plies")
+  end,
+  mend = "Lay underlayment over the whole plane.",
+}
+
+rule "underlayment.kind" {
+  title = "Kind printed on the roll",
+  stage = "dry-in",
+  per = "roof.slopes",
+  applies = is_laid,
+  judge = function(job, figure, slope)
+    local kind = slope.underlayment.kind
+    local normal, high = figure "underlayment.kinds_normal", figure "underlayment.kinds_high_wind"
+    -- A kind on both lists, or an exception to them, does whatever the wind.
+    if holds(normal, kind) and holds(high, kind) then return one_of(kind, high) end
+    if not holds(normal, kind) and not holds(high, kind) then
+      if is_self_adhered(slope) then
+        return one_of(kind, figure "underlayment.kinds_self_adhered")
+      end
+      if holds(figure "underlayment.kinds_by_report", kind) then
+        return shown(slope.underlayment.evaluation_report,
+          "an evaluation report that accepts it in place of a listed felt")
+          :say("The tables do not list it; the building department accepts the report or not.")
+      end
+    end
+    if is_windy(job, figure) then return one_of(kind, high) end
+    if holds(high, kind) then
+      return one_of(kind, high)
+        :warn("It is listed for windy places only; being the heavier felt it is taken everywhere.")
+    end
+    return one_of(kind, normal)
+  end,
+  mend = "Use a roll with a listed standard and type printed on it, and keep the wrapper.",
+}
+
+rule "underlayment.head_lap" {
+  title = "Lap of each sheet over the one below",
+  stage = "dry-in",
+  per = "roof.slopes",
+  applies = is_lapped,
+  judge = function(job, figure, slope)
+    local least
+    if is_double(figure, slope) then
+      least = figure "underlayment.head_lap_double_least"
+    elseif is_windy(job, figure) then
+      least = figure "underlayment.head_lap_high_wind_least"
+    else
+      least = figure "underlayment.head_lap_least"
+    end
+    if inspecting() then
+      return each_at_least(slope.underlayment.measured_head_lap_in, least, "in")
+    end
+    return at_least(slope.underlayment.head_lap_in, least, "in")
+  end,
+  mend = "Lay each sheet shingle-fashion from the eave with the full lap.",
+}
+
+rule "underlayment.end_lap" {
+  title = "Lap at the ends of sheets",
+  stage = "dry-in",
+  per = "roof.slopes",
+  applies = is_lapped,
+  judge = function(job, figure, slope)
+    local least = figure "underlayment.end_lap_least"
+    if inspecting() then
+      return each_at_least(slope.underlayment.measured_end_lap_in, least, "in")
+    end
+    return at_least(slope.underlayment.end_lap_in, least, "in")
+  end,
+  mend = "Lap the ends further, or patch short ones with a full piece.",
+}
+
+rule "underlayment.end_lap_offset" {
+  title = "Distance between end laps of neighboring courses",
+  stage = "dry-in",
+  per = "roof.slopes",
+  applies = is_lapped,
+  judge = function(job, figure, slope)
+    return at_least(slope.underlayment.end_lap_offset_ft,
+      figure "underlayment.end_lap_offset_least", "ft")
+  end,
+  mend = "Start the next course with a sheet of another length.",
+}
+
+rule "underlayment.starter" {
+  title = "Starter strip under double underlayment",
+  stage = "dry-in",
+  per = "roof.slopes",
+  applies = function(job, figure, slope)
+    local lapped, why = is_lapped(job, figure, slope)
+    if not lapped then return false, why end
+    return is_double(figure, slope), "only double underlayment starts with a strip"
+  end,
+  judge = function(job, figure, slope)
+    return at_least(slope.underlayment.starter_width_in,
+      figure "underlayment.starter_width_least", "in")
+  end,
+  mend = "Start at the eave with a strip a little over half the roll's width.",
+}
+
+rule "underlayment.fasteners" {
+  title = "What holds the underlayment in wind",
+  stage = "dry-in",
+  per = "roof.slopes",
+  applies = is_wind_fastened,
+  judge = function(job, figure, slope)
+    return one_of(slope.underlayment.fastener, figure "underlayment.fasteners_wind")
+  end,
+  mend = "Use cap nails or cap staples.",
+}
+
+rule "underlayment.cap" {
+  title = "Width of the caps",
+  stage = "dry-in",
+  per = "roof.slopes",
+  applies = is_wind_fastened,
+  judge = function(job, figure, slope)
+    return at_least(slope.underlayment.cap_in, figure "underlayment.cap_wind_least", "in")
+      :say("The table also sets how thick cap and shank are: look at the fastener's box.")
+  end,
+  mend = "Use fasteners with wider caps.",
+}
+
+rule "underlayment.lap_spacing" {
+  title = "Fasteners along the laps in wind",
+  stage = "dry-in",
+  per = "roof.slopes",
+  applies = is_wind_fastened,
+  judge = function(job, figure, slope)
+    return at_most(slope.underlayment.lap_spacing_in,
+      figure "underlayment.lap_spacing_wind_most", "in")
+  end,
+  mend = "Add fasteners along side and end laps.",
+}
+
+rule "underlayment.field_spacing" {
+  title = "Fasteners between the laps in wind",
+  stage = "dry-in",
+  per = "roof.slopes",
+  applies = is_wind_fastened,
+  judge = function(job, figure, slope)
+    return at_most(slope.underlayment.field_spacing_in,
+      figure "underlayment.field_spacing_wind_most", "in")
+  end,
+  mend = "Fasten on a closer grid between the laps.",
+}
+
+local function two_plies(figure, underlayment, lap)
+  return all_of(
+    one_of(underlayment.kind, figure "underlayment.two_ply_kinds"),
+    at_least(lap, figure "underlayment.head_lap_double_least", "in"))
+end
+
+rule "underlayment.sealed_deck" {
+  title = "Deck sealed against water if shingles blow off",
+  stage = "dry-in",
+  per = "roof.slopes",
+  applies = function(job, figure)
+    local laid, why = is_laid(job, figure)
+    if not laid then return false, why end
+    return figure "underlayment.sealed_deck_required", "no sealed deck is asked for here"
+  end,
+  judge = function(job, figure, slope)
+    local methods = figure "underlayment.sealed_deck_methods"
+    local underlayment = slope.underlayment
+    local kind, plies = underlayment.kind, underlayment.plies
+
+    if holds(methods, "full_self_adhered") and is_self_adhered(slope) then
+      return all_of(one_of(kind, figure "underlayment.kinds_self_adhered"),
+        at_least(plies, figure "underlayment.plies_least", "plies"))
+    end
+
+    -- Two plies that do are enough; if they do not, taped joints still may be.
+    local two = holds(methods, "two_plies") and plies >= figure "slope.double_plies_least"
+    local lap
+    if two then
+      lap = underlayment.head_lap_in
+      if inspecting() then lap = least_of(underlayment.measured_head_lap_in) end
+      if lap >= figure "underlayment.head_lap_double_least"
+        and holds(figure "underlayment.two_ply_kinds", kind) then
+        return two_plies(figure, underlayment, lap)
+      end
+    end
+    if holds(methods, "taped_joints") and underlayment.deck_joints_taped then
+      return all_of(
+        at_least(underlayment.tape_width_in, figure "underlayment.tape_width_least", "in"),
+        at_least(plies, figure "underlayment.plies_least", "plies"),
+        one_of(kind, figure "underlayment.tape_kinds"))
+    end
+    if two then return two_plies(figure, underlayment, lap) end
+    return one_of("single_ply", methods)
+      :say("The deck joints are not taped, and one ply alone does not seal the deck.")
+  end,
+  mend = "Cover the deck with a self-adhered sheet, tape its joints first, or lay two plies.",
+}
+
+-- What sticks to the deck may be hard to strip; some editions let it stay.
+rule "underlayment.old_left" {
+  title = "Old adhered sheet left on the deck",
+  stage = "dry-in",
+  applies = function(job)
+    if job.scope.method ~= "tear-off" then return false, "an overlay strips nothing" end
+    return job.existing.adhered_left ~= "none", "no old adhered sheet stays on the deck"
+  end,
+  judge = function(job, figure)
+    local left = job.existing.adhered_left
+    if not holds(figure "underlayment.old_may_stay", left) then
+      cannot_tell("the edition in force says nothing of an old adhered sheet of this kind left "
+        .. "on the deck: ask the building department")
+    end
+    return shown(job.existing.adhered_left_covered,
+      "a new sheet of the same duty over the old one")
+  end,
+  mend = "Cover the old sheet with a new one, or strip it.",
+}
+
+-- One old edition asked for some fasteners before the wind got strong.
+rule "underlayment.lap_spacing_mid" {
+  title = "Fasteners along the laps in moderate wind",
+  stage = "dry-in",
+  per = "roof.slopes",
+  applies = function(job, figure, slope)
+    if not figure "underlayment.mid_wind_applies" then
+      return false, "nothing is set for moderate wind here"
+    end
+    local laid, why = is_laid(job, figure)
+    if not laid then return false, why end
+    if is_self_adhered(slope) then return false, "a self-adhered sheet needs no fasteners" end
+    if is_windy(job, figure) then return false, "the wind is stronger: closer fasteners" end
+    local speed = job.site.wind_vult_mph
+    if figure "underlayment.wind_on_vasd" then speed = trade.vult_to_vasd(speed) end
+    return as_printed(speed, 0) > figure "underlayment.mid_wind_over",
+      "it is not windy enough here: what holds it in place will do"
+  end,
+  judge = function(job, figure, slope)
+    return at_most(slope.underlayment.lap_spacing_in,
+      figure "underlayment.lap_spacing_mid_most", "in")
+  end,
+  mend = "Add fasteners along the laps.",
+}

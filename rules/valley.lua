@@ -1,0 +1,146 @@
+-- valley.lua - what lies under the shingles, or open to the sky, in a valley.
+
+local function has(set, wanted)
+  for _, one in ipairs(set) do
+    if one == wanted then return true end
+  end
+  return false
+end
+
+local function shingled(job)
+  return job.covering.kind == "asphalt_shingle", "the figures here are for asphalt shingles"
+end
+
+-- An overlay lays new lining too, unless the place says otherwise.
+local function is_judged(job, figure)
+  local shingles, why = shingled(job)
+  if not shingles then return false, why end
+  if job.scope.method == "overlay" and not figure "valley.on_overlay_required" then
+    return false, "an overlay keeps the old lining here"
+  end
+  return true
+end
+
+rule "valley.listed" {
+  title = "Every valley listed",
+  stage = "permit",
+  asks_only = true,
+  applies = function(job, figure)
+    local judged, why = is_judged(job, figure)
+    if not judged then return false, why end
+    if not figure "valley.lining_required" then return false, "no lining is asked for here" end
+    for _, edge in ipairs(job.roof.edges) do
+      if edge.kind == "valley" then return true end
+    end
+    return false, "no side of a plane is a valley"
+  end,
+  judge = function(job)
+    local sides = 0
+    for _, edge in ipairs(job.roof.edges) do
+      if edge.kind == "valley" then sides = sides + 1 end
+    end
+    -- Two planes share a valley, so its edge may be listed twice.
+    local least = math.ceil(sides / 2)
+    if #job.roof.valleys < least then
+      cannot_tell(sides .. " sides of planes are valleys, but only " .. #job.roof.valleys
+        .. " valleys are listed under roof.valleys")
+    end
+    return at_least(#job.roof.valleys, least, "count")
+  end,
+  mend = "List the missing valleys in the job.",
+}
+
+rule "valley.lining" {
+  title = "Kind of valley lining",
+  stage = "dry-in",
+  per = "roof.valleys",
+  applies = function(job, figure)
+    local judged, why = is_judged(job, figure)
+    if not judged then return false, why end
+    return figure "valley.lining_required", "no lining is asked for here"
+  end,
+  judge = function(job, figure, valley)
+    if valley.kind == "open" then return one_of(valley.lining, figure "valley.linings_open") end
+    return one_of(valley.lining, figure "valley.linings_closed")
+  end,
+  mend = "Line the valley before the shingles go on.",
+}
+
+local function is_lined(job, figure, valley)
+  local judged, why = is_judged(job, figure)
+  if not judged then return false, why end
+  return valley.lining ~= "none", "there is no lining; valley.lining judges that"
+end
+
+local WIDTHS = { metal = "valley.metal_width_least", two_ply_roll = "valley.roll_top_width_least",
+  smooth_roll = "valley.smooth_width_least", self_adhered = "valley.self_adhered_width_least" }
+
+rule "valley.width" {
+  title = "Width of valley lining",
+  stage = "dry-in",
+  per = "roof.valleys",
+  applies = is_lined,
+  judge = function(job, figure, valley)
+    local least = figure(WIDTHS[valley.lining])
+    local wide
+    if inspecting() then
+      wide = each_at_least(valley.measured_width_in, least, "in")
+    else
+      wide = at_least(valley.width_in, least, "in")
+    end
+    if valley.lining ~= "two_ply_roll" then return wide end
+    return all_of(wide, at_least(valley.bottom_width_in,
+      figure "valley.roll_bottom_width_least", "in"))
+  end,
+  mend = "Use wider lining, centered on the valley.",
+}
+
+rule "valley.metal" {
+  title = "Metal of an exposed or covered valley",
+  stage = "dry-in",
+  per = "roof.valleys",
+  applies = function(job, figure, valley)
+    local judged, why = is_judged(job, figure)
+    if not judged then return false, why end
+    return valley.lining == "metal", "the lining is not metal"
+  end,
+  judge = function(job, figure, valley)
+    local metal = valley.metal
+    local kind = one_of(metal, figure "valley.metals")
+    if not has(figure "valley.metals", metal) then return kind end
+    -- The table gives gage for one metal, weight for two, thickness for the rest.
+    if has(figure "valley.metals_by_gage", metal) then
+      return all_of(kind, at_most(valley.gage, figure("valley.metal_gage_most." .. metal), "gage"))
+    end
+    if has(figure "valley.metals_by_weight", metal) then
+      return all_of(kind,
+        at_least(valley.weight_lb, figure("valley.metal_weight_least." .. metal), "lb"))
+    end
+    return all_of(kind,
+      at_least(valley.thickness_in * 1000, figure("valley.metal_mils_least." .. metal), "mil"))
+  end,
+  mend = "Use a metal of the table, as thick as it says.",
+}
+
+rule "valley.before" {
+  title = "Lining laid before the shingles",
+  stage = "dry-in",
+  per = "roof.valleys",
+  applies = is_lined,
+  judge = function(job, figure, valley)
+    return equals(valley.lined_before_shingles, figure "valley.lined_first")
+      :say("Lay it as its maker prints.")
+  end,
+  mend = "Take the shingles in the valley up and line it first.",
+}
+
+rule "valley.nails" {
+  title = "Nails kept away from the valley's center",
+  stage = "final",
+  per = "roof.valleys",
+  applies = is_judged,
+  judge = function(job, figure, valley)
+    return at_least(valley.nails_from_center_in, figure "valley.nails_from_center_least", "in")
+  end,
+  mend = "Pull nails near the center and seal their holes.",
+}

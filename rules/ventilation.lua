@@ -1,0 +1,446 @@
+-- ventilation.lua - vented attics: how much air, where it enters and leaves.
+--
+-- The smaller area (the larger ratio) is never taken on a missing fact: it is
+-- looked at only when the full area is not there, and then every condition has
+-- to be shown. Unvented attics are not judged; their rules must be confirmed.
+
+local function has(set, wanted)
+  for _, one in ipairs(set) do
+    if one == wanted then return true end
+  end
+  return false
+end
+
+local function is_vented(job, figure, attic)
+  return attic.vented, "this attic is unvented: the rules for unvented roofs are not judged here, "
+    .. "so have the building department confirm them"
+end
+
+local function serves_vented(job, figure, vent, attic)
+  return is_vented(job, figure, attic)
+end
+
+-- Areas ------------------------------------------------------------------------
+
+-- Labels give an area per foot of strip or per unit. When neither is known the
+-- vent's kind says which one to ask for.
+local function sold_by_foot(vent)
+  if known(vent, "nfa_sqin_per_ft") then return true end
+  if known(vent, "nfa_each_sqin") then return false end
+  return vent.kind == "ridge" or vent.kind == "soffit_strip"
+end
+
+-- A fan moves air, but has no area that the ratio counts.
+local function is_counted(vent)
+  return vent.kind ~= "powered"
+end
+
+local function vent_area(vent)
+  if sold_by_foot(vent) then
+    return trade.vent_area_sqin { length_ft = vent.length_ft, sqin_per_ft = vent.nfa_sqin_per_ft }
+  end
+  return trade.vent_area_sqin { count = vent.count, each_sqin = vent.nfa_each_sqin }
+end
+
+-- The area of the vents that `counts` lets in, shown as a sum.
+local function area_of(attic, counts)
+  local parts = { unit = "sqin" }
+  for _, vent in ipairs(attic.vents) do
+    if is_counted(vent) and counts(vent) then
+      table.insert(parts, { vent.name, vent_area(vent) })
+    end
+  end
+  if #parts == 0 then return 0 end
+  return trade.sum(parts)
+end
+
+local function every_vent()
+  return true
+end
+
+local function is_high(vent)
+  return vent.place == "high"
+end
+
+local function is_low(vent)
+  return vent.place == "low"
+end
+
+local function area_needed(attic, ratio)
+  return trade.vent_area_needed_sqin { area_sqft = attic.area_sqft, ratio = ratio }
+end
+
+-- Areas and shares are sorted as they print, to a tenth.
+local function as_printed(value)
+  return math.floor(value * 10 + 0.5) / 10
+end
+
+-- What the vents give and the two areas that may be asked for. `claims` is true
+-- when the attic stands or falls with the smaller one; else `why` says why not.
+local function weigh(figure, attic)
+  local given = area_of(attic, every_vent)
+  local full = area_needed(attic, figure "ventilation.ratio_default")
+  if as_printed(given) >= as_printed(full) then
+    return { given = given, full = full, claims = false,
+      why = "the vents give the full area, so the smaller one is not claimed" }
+  end
+  local reduced = area_needed(attic, figure "ventilation.ratio_reduced")
+  return { given = given, full = full, reduced = reduced,
+    claims = as_printed(given) >= as_printed(reduced),
+    why = "the vents do not even give the smaller area" }
+end
+
+local function claims_reduced(job, figure, attic)
+  local vented, why = is_vented(job, figure, attic)
+  if not vented then return false, why end
+  local areas = weigh(figure, attic)
+  return areas.claims, areas.why
+end
+
+-- Conditions of the smaller area -------------------------------------------------
+
+-- A state may go by energy zones of its own, written "state_14"; it then
+-- declares the field that says them beside its profile.
+local function retarder_zone(job, figure)
+  local zones = figure "ventilation.retarder_zones"
+  for _, zone in ipairs(zones) do
+    if string.sub(zone, 1, 6) == "state_" then return has(zones, job.site.state_climate_zone) end
+  end
+  return has(zones, job.site.climate_zone)
+end
+
+-- Upper vents count as such only near the ridge.
+local function upper_area(figure, attic)
+  local most = figure "ventilation.upper_band_most"
+  return area_of(attic, function(vent)
+    return is_high(vent) and as_printed(vent.below_ridge_ft) <= most
+  end)
+end
+
+-- The split, read two ways: upper vents as a share of the area needed (as the
+-- words go) and of the area given (as a bigger pair of vents would have it).
+local function split(figure, attic, needed)
+  local upper, low = upper_area(figure, attic), area_of(attic, is_low)
+  local of_given = 0
+  if upper + low > 0 then
+    of_given = trade.share_percent { part = upper, whole = upper + low, unit = "sqin" }
+  end
+  return {
+    of_needed = trade.share_percent { part = upper, whole = needed, unit = "sqin" },
+    of_given = of_given,
+    placed = upper + low,
+    enough = as_printed(upper + low) >= as_printed(needed),
+  }
+end
+
+local function in_band(figure, percent)
+  local rounded = as_printed(percent)
+  return rounded >= figure "ventilation.high_share_least"
+    and rounded <= figure "ventilation.high_share_most"
+end
+
+-- "needed" or "given", by the reading that finds the split in the band; else nil.
+local function balanced_by(figure, shares)
+  if not shares.enough then return nil end
+  if in_band(figure, shares.of_needed) then return "needed" end
+  if in_band(figure, shares.of_given) then return "given" end
+  return nil
+end
+
+local READ_TWO_WAYS = "The upper vents are within the band as a share of all vent area, but over "
+  .. "it as a share of the area needed: ask which way the building department reads it."
+
+-- Whether the retarder lets the smaller area be claimed. Where both conditions
+-- are needed, outside the cold zones nothing is asked of the retarder; where
+-- either will do, it only helps inside them.
+local function retarder_holds(job, figure, attic)
+  if not retarder_zone(job, figure) then return figure "ventilation.reduced_needs_both" end
+  return has(figure "ventilation.retarder_classes", attic.vapor_retarder)
+end
+
+-- Why the smaller area cannot be claimed, or nil and the reading that lets it.
+local function reduced_refused(job, figure, attic, needed)
+  if not figure "ventilation.reduced_needs_both" and retarder_holds(job, figure, attic) then
+    return nil, "retarder"
+  end
+  local reading = balanced_by(figure, split(figure, attic, needed))
+  if not reading then
+    return "the smaller area needs the vents split between high, near the ridge, and low"
+  end
+  if figure "ventilation.reduced_needs_both" and not retarder_holds(job, figure, attic) then
+    return "the smaller area needs a vapor retarder of another class in this climate zone"
+  end
+  return nil, reading
+end
+
+-- Is a split between high and low vents what the smaller area hangs on?
+local function split_is_asked(job, figure, attic)
+  local claims, why = claims_reduced(job, figure, attic)
+  if not claims then return false, why end
+  if not figure "ventilation.reduced_needs_both" and retarder_holds(job, figure, attic) then
+    return false, "the vapor retarder alone allows the smaller area here"
+  end
+  return true
+end
+
+-- The rules ----------------------------------------------------------------------
+
+-- Ridge vent ends where the ridge does; strips are left to the eye.
+local function fits(job, vent, feet)
+  return vent.kind ~= "ridge" or vent.length_ft + feet <= job.roof.ridge_ft
+end
+
+-- The least whole feet, or whole vents, that would make good the shortage.
+local function what_mends(job, attic, short)
+  local parts = {}
+  for _, vent in ipairs(attic.vents) do
+    if is_counted(vent) and sold_by_foot(vent) and vent.nfa_sqin_per_ft > 0 then
+      local feet = trade.vent_more { short_sqin = short, sqin_per_ft = vent.nfa_sqin_per_ft }
+      if fits(job, vent, feet) then
+        table.insert(parts, number(feet, "ft") .. " more of " .. vent.name .. " at its "
+          .. number(vent.nfa_sqin_per_ft, "sqin_per_ft"))
+      end
+    elseif is_counted(vent) and not sold_by_foot(vent) and vent.nfa_each_sqin > 0 then
+      local count = trade.vent_more { short_sqin = short, each_sqin = vent.nfa_each_sqin }
+      table.insert(parts, number(count, "count") .. " more of " .. vent.name .. " at "
+        .. number(vent.nfa_each_sqin, "sqin") .. " each")
+    end
+  end
+  return table.concat(parts, ", or ")
+end
+
+local function shortage(job, attic, given, needed)
+  local short = needed - given
+  if short <= 0 then return nil end
+  local more = what_mends(job, attic, short)
+  local says = number(short, "sqin") .. " short of " .. number(needed, "sqin")
+  if more ~= "" then says = says .. ": " .. more end
+  return says
+end
+
+rule "ventilation.net_free_area" {
+  title = "Net free vent area of the attic",
+  stage = "permit",
+  per = "attics",
+  applies = is_vented,
+  judge = function(job, figure, attic)
+    local basis, areas = attic.area_basis, weigh(figure, attic)
+    local needed, refused, reading = areas.full, nil, nil
+    if areas.claims then
+      refused, reading = reduced_refused(job, figure, attic, areas.reduced)
+      if not refused then needed = areas.reduced end
+    end
+    local found = at_least(areas.given, needed, "sqin")
+    if refused then
+      found = found:say("They would do for the smaller area, but " .. refused .. ".")
+    end
+    if reading == "given" then found = found:warn(READ_TWO_WAYS) end
+    if basis == "ceiling" then
+      found = found:warn("Sources disagree on which area counts. A ceiling's leaves out garages, "
+        .. "porches and eaves open to the attic: count them too.")
+    end
+    return found
+  end,
+  mend = function(job, figure, attic)
+    local areas = weigh(figure, attic)
+    local full = shortage(job, attic, areas.given, areas.full)
+    if not full then return "Keep the labels of the vents for the inspector." end
+    local reduced = shortage(job, attic, areas.given, areas.reduced)
+    if not reduced then
+      return "The full area is " .. full .. ". Or meet the conditions of the smaller area."
+    end
+    return "The full area is " .. full .. ". The smaller area, if its conditions are met, is "
+      .. reduced .. "."
+  end,
+  caution = "Blow-in insulation over the soffits shuts vents that the label still counts.",
+}
+
+rule "ventilation.high_share" {
+  title = "Share of the vents that is high",
+  stage = "permit",
+  per = "attics",
+  applies = split_is_asked,
+  judge = function(job, figure, attic)
+    local needed = area_needed(attic, figure "ventilation.ratio_reduced")
+    local shares = split(figure, attic, needed)
+    if not shares.enough then
+      return at_least(shares.placed, needed, "sqin")
+        :say("Vents neither near the ridge nor at the eave do not count toward the smaller area.")
+    end
+    local reading = balanced_by(figure, shares)
+    local share = reading == "needed" and shares.of_needed or shares.of_given
+    local found = all_of(at_least(share, figure "ventilation.high_share_least", "percent"),
+      at_most(share, figure "ventilation.high_share_most", "percent"))
+    if reading == "given" then return found:warn(READ_TWO_WAYS) end
+    return found
+  end,
+  mend = function(job, figure, attic)
+    local needed = area_needed(attic, figure "ventilation.ratio_reduced")
+    local least = needed * figure "ventilation.high_share_least" / 100
+    local most = needed * figure "ventilation.high_share_most" / 100
+    return "Bring the upper vents between " .. number(least, "sqin") .. " and "
+      .. number(most, "sqin") .. ", and the rest of " .. number(needed, "sqin") .. " to the eaves."
+  end,
+  caution = "More high vents than low draw house air, and rain or snow, into the attic.",
+}
+
+rule "ventilation.retarder" {
+  title = "Vapor retarder for the smaller vent area",
+  stage = "permit",
+  per = "attics",
+  applies = function(job, figure, attic)
+    local claims, why = claims_reduced(job, figure, attic)
+    if not claims then return false, why end
+    if not retarder_zone(job, figure) then
+      return false, "no retarder is asked for in this climate zone"
+    end
+    local needed = area_needed(attic, figure "ventilation.ratio_reduced")
+    if not figure "ventilation.reduced_needs_both"
+      and balanced_by(figure, split(figure, attic, needed)) then
+      return false, "the split of the vents alone allows the smaller area here"
+    end
+    return true
+  end,
+  judge = function(job, figure, attic)
+    return one_of(attic.vapor_retarder, figure "ventilation.retarder_classes")
+  end,
+  mend = "Give the attic its full vent area; a retarder is hard to add from above.",
+}
+
+rule "ventilation.upper_band" {
+  title = "High vents near the ridge",
+  stage = "permit",
+  per = "attics[].vents",
+  applies = function(job, figure, vent, attic)
+    local asked, why = split_is_asked(job, figure, attic)
+    if not asked then return false, why end
+    if not is_high(vent) then return false, "this vent is low" end
+    if not is_counted(vent) then return false, "a fan's area is not counted" end
+    -- One more vent lower down does no harm where the others make the split.
+    if as_printed(vent.below_ridge_ft) <= figure "ventilation.upper_band_most" then return true end
+    local needed = area_needed(attic, figure "ventilation.ratio_reduced")
+    local without = balanced_by(figure, split(figure, attic, needed))
+    return not without, "it is not counted as high, and the others suffice without it"
+  end,
+  judge = function(job, figure, vent)
+    return at_most(vent.below_ridge_ft, figure "ventilation.upper_band_most", "ft")
+  end,
+  mend = "Move the vent up; if framing is in the way, ask whether it may sit lower.",
+}
+
+-- Each opening -------------------------------------------------------------------
+
+rule "ventilation.opening" {
+  title = "Least width of vent openings",
+  stage = "permit",
+  per = "attics[].vents",
+  applies = serves_vented,
+  judge = function(job, figure, vent)
+    return at_least(vent.opening_in, figure "ventilation.opening_least", "in")
+  end,
+  mend = "Use a vent with wider openings; paint and dust close narrow ones.",
+}
+
+-- Wider than the figure by more than prints: the engine's comparison decides the
+-- same way, so that no opening falls between this rule and the last.
+local function needs_screen(figure, vent)
+  return math.floor(vent.opening_in * 1000 + 0.5)
+    > math.floor(figure "ventilation.opening_most" * 1000 + 0.5)
+end
+
+rule "ventilation.screen" {
+  title = "Screen over wide vent openings",
+  stage = "permit",
+  per = "attics[].vents",
+  applies = function(job, figure, vent, attic)
+    local vented, why = is_vented(job, figure, attic)
+    if not vented then return false, why end
+    return needs_screen(figure, vent), "openings this narrow need no screen"
+  end,
+  judge = function(job, figure, vent)
+    local least, most = figure "ventilation.opening_least", figure "ventilation.opening_most"
+    if not vent.screened then
+      return at_most(vent.opening_in, most, "in"):say("It has no screen.")
+    end
+    local opening = vent.screen_opening_in
+    return all_of(at_least(opening, least, "in"), at_most(opening, most, "in"))
+  end,
+  mend = "Cover the opening with corrosion-resistant mesh, and count the area it leaves free.",
+  caution = "Look for bats, birds and wasps before closing an open vent.",
+}
+
+rule "ventilation.opens_outdoors" {
+  title = "Vents open to outside air",
+  stage = "permit",
+  per = "attics[].vents",
+  applies = serves_vented,
+  judge = function(job, figure, vent)
+    return equals(vent.opens_outdoors, figure "ventilation.outdoors_required")
+  end,
+  mend = "Lead the vent to outside air; one that opens into another space is not counted.",
+}
+
+-- The attic ----------------------------------------------------------------------
+
+rule "ventilation.airspace" {
+  title = "Air between insulation and deck",
+  stage = "permit",
+  per = "attics",
+  applies = is_vented,
+  judge = function(job, figure, attic)
+    return at_least(attic.airspace_in, figure "ventilation.airspace_least", "in")
+  end,
+  mend = "Set baffles at the eaves that hold the insulation down.",
+  caution = "Step only on framing in an attic; old insulation may hold asbestos.",
+}
+
+rule "ventilation.fans_outdoors" {
+  title = "Bath and kitchen fans end outdoors",
+  stage = "permit",
+  per = "attics",
+  applies = function(job, figure, attic)
+    return figure "ventilation.fans_outdoors_required", "the place does not ask for it"
+  end,
+  judge = function(job, figure, attic)
+    return equals(attic.fans_end_outdoors, figure "ventilation.fans_outdoors_required")
+  end,
+  mend = "Run each fan's duct through the roof or wall to its own hood while the roof is open.",
+}
+
+rule "ventilation.exhaust_kinds" {
+  title = "One kind of high vent in an attic",
+  stage = "permit",
+  per = "attics",
+  applies = is_vented,
+  judge = function(job, figure, attic)
+    local seen, kinds = {}, 0
+    for _, vent in ipairs(attic.vents) do
+      if is_high(vent) and not seen[vent.kind] then
+        seen[vent.kind] = true
+        kinds = kinds + 1
+      end
+    end
+    return at_most(kinds, figure "ventilation.exhaust_kinds_most", "count")
+  end,
+  mend = "Close the other kinds when the new one goes in, if the area still suffices.",
+}
+
+rule "ventilation.intake" {
+  title = "As much low vent area as high",
+  stage = "permit",
+  per = "attics",
+  applies = is_vented,
+  judge = function(job, figure, attic)
+    local low, high = area_of(attic, is_low), area_of(attic, is_high)
+    local share = figure "ventilation.intake_share_least"
+    work("low vents at least " .. number(share, "percent") .. " of the " .. number(high, "sqin")
+      .. " of high vents")
+    return at_least(low, high * share / 100, "sqin")
+  end,
+  mend = function(job, figure, attic)
+    local low, high = area_of(attic, is_low), area_of(attic, is_high)
+    local short = high * figure "ventilation.intake_share_least" / 100 - low
+    if short <= 0 then return "Keep the eaves clear of insulation." end
+    return "Add " .. number(short, "sqin") .. " of vent area at the eaves."
+  end,
+}

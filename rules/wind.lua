@@ -1,0 +1,332 @@
+-- wind.lua - where the tables for ordinary wind end, and what wind engineering
+-- asks of the deck's nails.
+
+local function has(set, wanted)
+  for _, one in ipairs(set) do
+    if one == wanted then return true end
+  end
+  return false
+end
+
+-- Thicknesses, angles and spacings sort as they print, to a thousandth.
+local function as_printed(value)
+  return math.floor(value * 1000 + 0.5) / 1000
+end
+
+-- Speeds are whole miles an hour, as they print.
+local function whole_mph(job)
+  return math.floor(job.site.wind_vult_mph + 0.5)
+end
+
+-- A place may name speeds for parts of itself. Which part the house is in is a
+-- field beside its profile, whose question says where each begins.
+rule "wind.local_speed" {
+  title = "Wind speed of this part of the place",
+  stage = "permit",
+  applies = function(job, figure)
+    return figure "wind.local_zones_count", "the map's speed is taken everywhere here"
+  end,
+  judge = function(job, figure)
+    local least = figure("wind.local_speed." .. job.site.local_wind_zone)
+    local speed = job.site.wind_vult_mph
+    if figure "wind.local_speed_on_vasd" then speed = trade.vult_to_vasd(speed) end
+    return at_least(speed, least, "mph")
+  end,
+  mend = "Choose covering and nails for the place's speed, and put it in the job.",
+}
+
+rule "wind.prescriptive_limit" {
+  title = "Wind within the code's own tables for houses",
+  stage = "permit",
+  judge = function(job, figure)
+    local last = figure "wind.prescriptive_under" - 1
+    local speed = whole_mph(job)
+    if speed <= last and not job.site.wind_design_required then
+      return at_most(speed, last, "mph")
+    end
+    return shown(job.site.wind_design_done, "a wind design of the roof: at "
+      .. number(speed, "mph") .. " here the code's own tables for houses no longer do")
+  end,
+  mend = "Have the roof's nailing designed for this wind, or take it from a high-wind standard "
+    .. "that the building department accepts.",
+}
+
+-- Pressure ---------------------------------------------------------------------
+
+local function velocity_pressure(job, figure)
+  local ground = job.site.exposure
+  local kz = trade.wind_kz {
+    height_ft = job.house.mean_roof_height_ft,
+    factor = figure "wind.kz_factor",
+    alpha = figure("wind.alpha." .. ground),
+    zg_ft = figure("wind.gradient_height." .. ground),
+    least_ft = figure "wind.kz_least_height",
+    floor = figure("wind.kz_floor." .. ground),
+  }
+  return trade.wind_q_psf {
+    vult_mph = job.site.wind_vult_mph,
+    kz = kz,
+    kzt = job.site.wind_topographic_coefficient,
+    kd = figure "wind.directionality",
+    ke = figure "wind.elevation_factor",
+  }
+end
+
+local BANDS = { "low", "shallow", "mid", "steep" }
+
+local function slope_band(figure, pitch)
+  local degrees = as_printed(trade.pitch_degrees(pitch))
+  for _, band in ipairs(BANDS) do
+    if degrees <= figure("wind.band_most." .. band) then return band end
+  end
+  return cannot_tell("the wind standard's coefficients end at "
+    .. number(figure "wind.band_most.steep") .. " degrees; a plane here is steeper")
+end
+
+-- The bands in which the planes over this deck lie.
+local function bands_over(job, figure, deck)
+  local found = {}
+  for _, slope in ipairs(job.roof.slopes) do
+    if slope.deck.name == deck.name then
+      local band = slope_band(figure, slope.pitch)
+      if not has(found, band) then table.insert(found, band) end
+    end
+  end
+  if #found == 0 then cannot_tell("no plane of the roof is said to lie on this deck") end
+  return found
+end
+
+-- The standard's names for the field, the strips along edges, and the corners.
+local THREE = { field = { "zone1" }, strip = { "zone2" }, corner = { "zone3" } }
+local GABLE = { field = { "zone1" }, strip = { "zone2e", "zone2n", "zone2r" },
+  corner = { "zone3e", "zone3r" } }
+local HIP = { field = { "zone1" }, strip = { "zone2e", "zone2r" }, corner = { "zone3" } }
+
+-- Zones of a band, and how their coefficients' names begin.
+local function zones_of(job, figure, band)
+  local form, year = job.roof.form, figure "wind.asce_year"
+  if form == "other" then
+    cannot_tell("wind zones are held here for gable and hip roofs only")
+  end
+  if year == 2010 then
+    -- That edition has one band from flat to 27 degrees.
+    return THREE, "wind.gcp_7_10." .. (band == "shallow" and "mid" or band) .. "."
+  end
+  if year ~= 2016 then
+    cannot_tell("no coefficients of the wind standard's edition of " .. number(year, "year")
+      .. " are held here")
+  end
+  if band == "low" then return THREE, "wind.gcp_7_16.low." end
+  if form == "hip" and band == "steep" then
+    cannot_tell("the coefficients of hip roofs this steep are not held here")
+  end
+  return form == "hip" and HIP or GABLE, "wind.gcp_7_16." .. form .. "." .. band .. "."
+end
+
+-- Worst suction on a place over the bands, psf.
+local function suction(job, figure, bands, place, q)
+  local worst = 0
+  for _, band in ipairs(bands) do
+    local zones, prefix = zones_of(job, figure, band)
+    local gcp = 0
+    for _, zone in ipairs(zones[place]) do gcp = math.min(gcp, figure(prefix .. zone)) end
+    worst = math.min(worst, trade.cladding_psf {
+      q_psf = q,
+      gcp = gcp,
+      gcpi = figure "wind.gcpi",
+      load_factor = figure "wind.load_factor",
+      least_psf = figure "wind.pressure_least",
+    })
+  end
+  return -worst
+end
+
+-- Flat roofs of the newer edition have strips of another width.
+local function zone_width_in(job, figure, bands)
+  local height = job.house.mean_roof_height_ft
+  local width = trade.zone_width_ft {
+    least_width_ft = job.house.least_width_ft,
+    height_ft = height,
+    width_share = figure "wind.zone_width_share",
+    height_share = figure "wind.zone_height_share",
+    least_share = figure "wind.zone_least_share",
+    least_ft = figure "wind.zone_least",
+  }
+  if has(bands, "low") and figure "wind.asce_year" == 2016 then
+    width = math.max(width, figure "wind.zone_flat_height_share" * height)
+  end
+  return 12 * width
+end
+
+-- Nails ------------------------------------------------------------------------
+
+local function nail_capacity(figure, deck)
+  local nails = deck.nails
+  local kind, panel = nails.kind, deck.thickness_in
+  if kind == "staple" then cannot_tell("how staples hold is not worked out here") end
+  local head = figure("wind.nail_head." .. kind)
+  if nails.length_in <= panel or nails.shank_in >= head then
+    cannot_tell("a nail of these sizes does not hold a panel: measure it again")
+  end
+  local ringed = has(figure "wind.nails_ringed", kind)
+  local wet = 1
+  if deck.framing_wet then
+    wet = figure("wind.nail_wet_factor." .. (ringed and "ringed" or "smooth"))
+  end
+  return trade.nail_capacity_lb {
+    length_in = nails.length_in,
+    shank_in = nails.shank_in,
+    head_in = head,
+    ring_in = ringed and math.min(figure "wind.nail_ring_length", nails.length_in) or 0,
+    framing_gravity = figure("wind.gravity." .. deck.framing_wood),
+    panel_gravity = figure("wind.gravity." .. deck.panel_wood),
+    panel_in = panel,
+    duration = figure "wind.nail_duration",
+    wet_withdrawal = wet,
+    wet_pull_through = 1,
+  }
+end
+
+-- The widest spacings that hold, in the field and at the edges, corners included.
+local function spacings_needed(job, figure, deck, bands)
+  local capacity = nail_capacity(figure, deck)
+  local q = velocity_pressure(job, figure)
+  local function spacing(psf)
+    return trade.nail_spacing_in {
+      capacity_lb = capacity, support_spacing_in = deck.support_spacing_in, psf = psf }
+  end
+  local edges = math.max(suction(job, figure, bands, "strip", q),
+    suction(job, figure, bands, "corner", q))
+  return { field = spacing(suction(job, figure, bands, "field", q)), edge = spacing(edges) }
+end
+
+-- What the nailing table asks for, read as deck.lua does; nil where it ends.
+local function table_spacings(job, figure, deck)
+  local inches = as_printed(deck.thickness_in)
+  if whole_mph(job) >= figure "deck.nail_wind_under" then return nil end
+  if inches < as_printed(figure "deck.nail_panel_least") then return nil end
+  local row
+  for _, name in ipairs { "thin", "mid", "thick" } do
+    if not row and inches <= as_printed(figure("deck.nail_panel_" .. name .. "_most")) then
+      row = name
+    end
+  end
+  if not row then return nil end
+  local named = figure("deck.nail_close_mph." .. job.site.exposure)
+  local close = job.site.wind_vult_mph > named
+    or (whole_mph(job) >= named and figure "deck.nail_close_at_named_speed")
+  local field = figure("deck.nail_field_most." .. row)
+  local band = figure(close and "deck.nail_band_close_most" or "deck.nail_band_most." .. row)
+  return { field = field, edge = math.min(band, field) }
+end
+
+local function widest(spacings)
+  local most = 0
+  for _, spacing in ipairs(spacings) do most = math.max(most, spacing) end
+  if most == 0 then cannot_tell("nothing was measured: the list is empty") end
+  return most
+end
+
+local function field_spacing(nails)
+  if inspecting() then return widest(nails.measured_field_spacing_in) end
+  return nails.field_spacing_in
+end
+
+-- Near the edges the band's spacing counts. Only where the field is nailed close
+-- enough for them too may the band be left unsaid.
+local function edge_spacing(nails, field, most)
+  if inspecting() then
+    if not known(nails, "measured_band_spacing_in") and field <= most then return field end
+    return widest(nails.measured_band_spacing_in)
+  end
+  if not known(nails, "band_spacing_in") and field <= most then return field end
+  return nails.band_spacing_in
+end
+
+-- Down to a tenth: what holds at 10.9 need not hold at 11.
+local function inches(value)
+  return number(math.floor(value * 10 + 0.001) / 10, "in")
+end
+
+-- Everything that is compared: spacings as nailed, as needed and of the table,
+-- and the width of the zones where the edges' spacing must hold.
+local function compared(job, figure, deck)
+  local bands = bands_over(job, figure, deck)
+  local it = { needed = spacings_needed(job, figure, deck, bands),
+    tabled = table_spacings(job, figure, deck) }
+  it.field = field_spacing(deck.nails)
+  local most = it.needed.edge
+  if it.tabled then most = math.min(most, it.tabled.edge) end
+  it.edge = edge_spacing(deck.nails, field_spacing(deck.nails), most)
+  -- A band is only needed where the field's own spacing would not hold the edges.
+  if as_printed(it.field) > as_printed(it.needed.edge) then
+    it.zone_in = zone_width_in(job, figure, bands)
+    it.band_in = deck.nails.band_width_in
+  end
+  return it
+end
+
+local function engineered(it)
+  return "wind engineering asks for a nail each " .. inches(it.needed.field)
+    .. " in the field and each " .. inches(it.needed.edge) .. " near eaves, ridges and rakes"
+end
+
+-- What falls short of the engineering, in words; nil when nothing does.
+local function shortfall(it)
+  local said
+  if as_printed(it.field) > as_printed(it.needed.field)
+    or as_printed(it.edge) > as_printed(it.needed.edge) then
+    said = "But " .. engineered(it) .. "; nails are " .. inches(it.field) .. " and "
+      .. inches(it.edge) .. " apart. The code's table does not ask for it."
+  elseif it.zone_in and as_printed(it.band_in) < as_printed(it.zone_in) then
+    said = "But the closer nails should reach " .. inches(it.zone_in)
+      .. " in from the edges, not " .. inches(it.band_in) .. "."
+  end
+  return said
+end
+
+local function least(a, tabled, place)
+  if tabled then return math.min(a, tabled[place]) end
+  return a
+end
+
+rule "wind.nail_spacing" {
+  title = "Deck nails against wind, worked out",
+  stage = "deck",
+  per = "decks",
+  applies = function(job, figure, deck)
+    if job.scope.method == "overlay" then
+      return false, "the deck stays hidden under the old covering"
+    end
+    if deck.work == "kept" and not deck.renailed then
+      return false, "this deck is kept and not nailed again"
+    end
+    if deck.kind == "panel" and deck.work ~= "paneled_over" then return true end
+    return figure "wind.engineered_nailing_binds",
+      "worked out only for panels nailed straight into rafters"
+  end,
+  judge = function(job, figure, deck)
+    local binds = figure "wind.engineered_nailing_binds"
+    if deck.kind ~= "panel" or deck.work == "paneled_over" then
+      cannot_tell("how nails hold here is worked out only for panels nailed straight into rafters")
+    end
+    local it = compared(job, figure, deck)
+    if binds then
+      local zone = at_most(it.edge, least(it.needed.edge, it.tabled, "edge"), "in")
+      local field = at_most(it.field, least(it.needed.field, it.tabled, "field"), "in")
+      if not it.zone_in then return all_of(zone, field) end
+      return all_of(zone, field, at_least(it.band_in, it.zone_in, "in"))
+    end
+    if not it.tabled then
+      cannot_tell("the nailing table does not reach this far and the roof needs a design; by "
+        .. "figures that are only recalled, " .. engineered(it))
+    end
+    local judged = all_of(at_most(it.edge, it.tabled.edge, "in"),
+      at_most(it.field, it.tabled.field, "in"))
+    local advice = shortfall(it)
+    if advice then return judged:warn(advice) end
+    return judged:say("These nails hold: " .. engineered(it) .. ".")
+  end,
+  mend = "Nail closer, or use longer or ring-shank nails; the work shown here gives the spacing.",
+  caution = "Wind lifts corners and ridges first: nail those closest.",
+}

@@ -1,0 +1,169 @@
+-- wood.lua - rotted wood found when the roof is opened, and wood shingles and
+-- shakes.
+--
+-- Rot is a list: one entry for each member found, such as a rafter tail, fascia
+-- or the deck's edge; an empty list says that none was found.
+
+local function as_printed(value, decimals)
+  local scale = 10 ^ decimals
+  return math.floor(value * scale + 0.5) / scale
+end
+
+local function has(set, wanted)
+  for _, one in ipairs(set) do
+    if one == wanted then return true end
+  end
+  return false
+end
+
+-- Rot ------------------------------------------------------------------------------
+
+rule "wood.replaced" {
+  title = "Rotted wood replaced",
+  stage = "deck",
+  per = "rot",
+  applies = function(job, figure)
+    return figure "wood.rot_replaced_required", "rotted wood may stay here"
+  end,
+  judge = function(job, figure, piece)
+    return one_of(piece.repair, figure "wood.repairs_allowed")
+  end,
+  mend = "Cut back to sound wood and put in a new piece before the deck is covered.",
+  caution = "Rotted eaves do not hold a foot or a ladder: keep off them.",
+}
+
+-- No figure is asked for: what follows is practice, and only warns.
+local function is_new(piece)
+  return piece.repair == "new_piece", "no new wood goes in; wood.replaced judges that"
+end
+
+rule "wood.matched" {
+  title = "New wood of the same kind and size",
+  stage = "deck",
+  per = "rot",
+  applies = function(job, figure, piece)
+    if not figure "wood.match_required" then return false, "new wood need not match here" end
+    return is_new(piece)
+  end,
+  judge = function(job, figure, piece)
+    return all_of(
+      shown(piece.size_matches, "new wood of the same size"),
+      shown(piece.species_matches, "new wood of the same species, or one as strong and durable"))
+  end,
+  mend = "Match species and size, or ask the building department about another.",
+}
+
+rule "wood.primed" {
+  title = "New outside wood primed on all faces",
+  stage = "deck",
+  per = "rot",
+  applies = function(job, figure, piece)
+    local new, why = is_new(piece)
+    if not new then return false, why end
+    return has(figure "wood.primed_members", piece.member), "this member is not painted"
+  end,
+  judge = function(job, figure, piece)
+    return equals(piece.primed_all_faces, figure "wood.primed_required")
+      :say("Back, ends and every cut on the job, the end grain most of all, before nailing.")
+  end,
+  mend = "Take it down and prime the back and the cuts, or use boards primed all around.",
+}
+
+rule "wood.carries" {
+  title = "Framing that can carry the roof after the repair",
+  stage = "deck",
+  per = "rot",
+  applies = function(job, figure, piece)
+    if not figure "wood.structure_required" then
+      return false, "nothing is asked about the framing here"
+    end
+    if not has(figure "wood.framing_members", piece.member) then
+      return false, "this member carries no roof"
+    end
+    return piece.reaches_wall, "the rot lies outside the wall: the member still bears whole"
+  end,
+  judge = function(job, figure, piece)
+    return shown(piece.strength_shown,
+      "a repair of the framing drawn, or accepted by the building department")
+  end,
+  mend = "Ask the building department, or an engineer, how to repair framing at its bearing.",
+}
+
+-- Wood shingles and shakes -----------------------------------------------------------
+
+local function is_wood(job)
+  local kind = job.covering.kind
+  return kind == "wood_shingle" or kind == "wood_shake", "the covering is not wood"
+end
+
+-- The table's lengths; a shingle of another length has no row.
+local LENGTHS = { 16, 18, 24 }
+
+rule "wood.exposure" {
+  title = "Exposure of wood shingles",
+  stage = "final",
+  per = "roof.slopes",
+  applies = function(job, figure)
+    if not figure "wood.exposure_limited" then
+      return false, "no exposure of wood is set here"
+    end
+    return is_wood(job)
+  end,
+  judge = function(job, figure, slope)
+    local covering = job.covering
+    if covering.kind == "wood_shake" then
+      cannot_tell("the table of exposures of shakes is not held here: see R905.8 as adopted")
+    end
+    if as_printed(slope.pitch, 2) < figure "slope.least.wood_shingle" then
+      cannot_tell("the plane is too flat for wood shingles; slope.least judges that")
+    end
+    local length
+    for _, one in ipairs(LENGTHS) do
+      if as_printed(covering.wood_length_in, 3) == one then length = one end
+    end
+    if not length then cannot_tell("the table has no row for shingles of this length") end
+    local band = as_printed(slope.pitch, 2) < figure "wood.exposure_low_below" and "low" or "steep"
+    local most = figure("wood.exposure_most." .. band .. "." .. string.format("%d", length)
+      .. "." .. covering.wood_grade)
+    if inspecting() then return each_at_most(covering.measured_exposure_in, most, "in") end
+    return at_most(covering.exposure_printed_in, most, "in")
+  end,
+  mend = "Lay the courses closer.",
+}
+
+rule "wood.solid_eaves" {
+  title = "Solid deck under wood shingles where eaves ice up",
+  stage = "deck",
+  per = "decks",
+  applies = function(job, figure, deck)
+    local wood, why = is_wood(job)
+    if not wood then return false, why end
+    if not figure "wood.solid_eaves_required" then
+      return false, "spaced boards may run to the eave here"
+    end
+    if deck.kind ~= "spaced_board" or deck.work == "paneled_over" then
+      return false, "the deck is solid"
+    end
+    return as_printed(job.site.january_mean_F, 1) <= figure "wood.solid_eaves_at_most",
+      "January is not cold enough here"
+  end,
+  judge = function(job, figure, deck)
+    return shown(deck.solid_at_eaves, "a solid deck under the ice-barrier part of the roof")
+  end,
+  mend = "Fill between the boards, or lay panels, from the eave up as far as the ice barrier goes.",
+}
+
+rule "wood.spaced_deck" {
+  title = "Spaced boards and earthquakes",
+  stage = "permit",
+  per = "decks",
+  applies = function(job, figure, deck)
+    local wood, why = is_wood(job)
+    if not wood then return false, why end
+    return deck.kind == "spaced_board" and deck.work ~= "paneled_over", "the deck is not spaced"
+  end,
+  judge = function(job, figure)
+    return none_of(job.site.seismic_category, figure "wood.spaced_deck_barred_in")
+  end,
+  mend = "Lay panels over the spaced boards.",
+}
