@@ -280,5 +280,24 @@ run 0 fields --schema; no_errors; says 'json-schema.org/draft/2020-12/schema'
 run 2 fields nosuchtopic; silent; [ -s err ] || flunk "an unknown topic is passed over"
 run 3 fields --home nothing; silent; [ -s err ] || flunk "an empty home is passed over"
 
+# A new county, and what its proof says.
+mkdir -p county/jurisdictions
+cp -r "$source/rules" county/
+cp -r "$source/jurisdictions/model" county/jurisdictions/
+run 0 county new here/alder --follows model/irc-2021 --title 'Alder County' --home county
+no_errors; says 'jurisdictions/here/alder.cases.lua'
+run 2 county new here/alder --follows model/irc-2021 --title 'Alder County' --home county
+silent; warns 'is there already'
+run 2 county new Here --follows model/irc-2021 --title x --home county; warns 'a-z, 0-9'
+run 2 county new elm --follows modle/irc-2021 --title x --home county; warns 'model/irc-2021'
+run 2 county new elm; warns '--follows PARENT'
+run 2 county newer elm; warns 'did you mean "new"?'
+run 0 proof here/alder --home county; no_errors; says 'no difference'
+[ "$(tail -1 out)" = '0 passed, 0 failed' ] || flunk "the last line of a proof"
+[ "$(wc -L <out)" -le 80 ] || flunk "a proof is wider than 80 columns"
+run 0 proof here/alder --home county --form json; no_errors; says '"places"'
+run 2 proof here/alder --home county --nudge --form json; silent; warns 'neither'
+run 2 proof here/adler --home county; silent; warns 'here/alder'
+
 if [ $failures -ne 0 ]; then echo "$failures failed"; exit 1; fi
 echo "all well"

@@ -170,13 +170,14 @@ static void shows_how_in_lines_that_work_when_used(void **state)
     assert_has(profile, "-- [\"roof.kinds\"] = { { \"felt\" }, cite");
     assert_has(profile, "-- [\"roof.layers_most\"] = { cite");
     free(profile);
-    uncomment(&start, PROFILE, "[\"roof.kind");
+    uncomment(&start, PROFILE, "[\"roof.kind_required");
+    uncomment(&start, PROFILE, "[\"roof.kinds");
     uncomment(&start, CASES, "cases");
     uncomment(&start, CASES, " ");
     uncomment(&start, CASES, "}");
     const enum eavemark_status status = prove(&start, "county/alder", &report);
     assert_has(report, "\n1 passed, 0 failed\n");
-    assert_has(report, "\"roof.kinds\" changes no value");
+    assert_has(report, "alder.lua:27: figure \"roof.kinds\" changes no\n");
     assert_int_equal(status, EAVEMARK_NOTHING_FAILED);
     free(report);
     end(&start);

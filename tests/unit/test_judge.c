@@ -104,6 +104,55 @@ static void an_invented_figure_is_as_good_as_seen(void **state)
     free(json);
 }
 
+static void assert_in_a(const char *key, const char *line, const char *outcome, const char *says)
+{
+    char text[512];
+    snprintf(text, sizeof(text),
+             "jurisdiction \"example/a\" { title = \"A\", follows = \"model/test\", %s,\n"
+             "  figures = { [\"test.most\"] = { 3, cite = \"9\", status = \"seen\",\n"
+             "    source = \"a page\" } } }\n", key);
+    home_write(&home, "jurisdictions/example/a.lua", text);
+    snprintf(text, sizeof(text), "rule \"test.it\" { title = \"It\", stage = \"permit\",\n"
+             "  mend = \"x\", %s }\n", line);
+    char *json = report(text, SMALL_JOB, "example/a", NULL);
+    assert_member(json, "test.it", 0, "outcome", outcome);
+    assert_member_has(json, "test.it", 0, "says", says);
+    free(json);
+}
+
+/* jurisdictions/README.md: neither met nor not met by what is not the place's law;
+ * and let off by it only where it leaves a duty off. */
+static void nothing_is_judged_by_a_borrowed_figure(void **state)
+{
+    (void)state;
+    static const char KEY[] = "borrowed = \"A has no code\"";
+    static const char NOT[] = "was not established: A has no code.";
+    assert_in_a(KEY, "judge = function(job, figure)\n"
+                "return at_most(1, figure \"test.seen\", \"layers\") end", "open", NOT);
+    assert_in_a(KEY, "judge = function(job, figure)\n"
+                "return at_most(9, figure \"test.seen\", \"layers\") end", "open", NOT);
+    assert_in_a(KEY, "judge = function(job, figure)\n"
+                "return at_most(1, figure \"test.most\", \"layers\") end", "pass", "Found 1");
+    assert_in_a(KEY, "judge = function(job, figure)\n"
+                "return at_most(9, figure \"test.practice\", \"layers\") end", "warn", "practice");
+    assert_in_a(KEY, "applies = function(job, figure) return not figure \"test.required\" end,\n"
+                "judge = function(job, figure) return at_most(1, 3, \"layers\") end", "open", NOT);
+}
+
+static void a_met_figure_that_may_not_bind_warns(void **state)
+{
+    (void)state;
+    static const char KEY[] = "unsure = \"the base is recalled\"";
+    assert_in_a(KEY, "judge = function(job, figure)\n"
+                "return at_most(1, figure \"test.seen\", \"layers\") end", "warn",
+                "Not certain that this binds here: the base is recalled.");
+    assert_in_a(KEY, "judge = function(job, figure)\n"
+                "return at_most(9, figure \"test.seen\", \"layers\") end", "fail",
+                "Not certain that this binds here");
+    assert_in_a(KEY, "judge = function(job, figure)\n"
+                "return at_most(1, figure \"test.most\", \"layers\") end", "pass", "Found 1");
+}
+
 /* A recalled figure may fail a job only with its status beside it. */
 static void a_failure_prints_its_status(void **state)
 {
@@ -623,6 +672,8 @@ int main(void)
     const struct CMUnitTest tests[] = {
         in_home(outcomes_follow_how_figures_are_known),
         in_home(an_invented_figure_is_as_good_as_seen),
+        in_home(nothing_is_judged_by_a_borrowed_figure),
+        in_home(a_met_figure_that_may_not_bind_warns),
         in_home(a_failure_prints_its_status),
         in_home(the_weakest_of_several_figures_decides),
         in_home(equality_counts_as_met),

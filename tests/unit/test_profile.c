@@ -465,6 +465,33 @@ static void all_that_is_wrong_is_said_in_order(void **state)
     free(first);
 }
 
+/* jurisdictions/README.md: what is borrowed, or not vouched for, stays so for those
+ * who follow, until one of them gives it as its own. Practice is no code. */
+static void what_a_place_does_not_vouch_for_is_marked(void **state)
+{
+    (void)state;
+    place("us-xx", "jurisdiction \"us-xx\" { title = \"X\", follows = \"model/test\",\n"
+          "  borrowed = \"X has no code\", figures = {\n"
+          "    [\"test.most\"] = { 2, cite = \"9\", status = \"seen\", source = \"page\" } } }\n");
+    place("us-xx/a", "jurisdiction \"us-xx/a\" { title = \"A\", follows = \"us-xx\",\n"
+          "  unsure = \"A is old\", figures = { [\"test.seen\"] = { cite = \"7\" } } }\n");
+    struct profile *profile = resolved("us-xx", "2026-03-02");
+    assert_string_equal(profile_figure(profile, "test.seen")->borrowed, "X has no code");
+    assert_null(profile_figure(profile, "test.seen")->unsure);
+    assert_null(profile_figure(profile, "test.most")->borrowed);
+    assert_null(profile_figure(profile, "test.practice")->borrowed);
+    profile_free(profile);
+    profile = resolved("us-xx/a", "2026-03-02");
+    assert_null(profile_figure(profile, "test.seen")->borrowed);
+    assert_null(profile_figure(profile, "test.seen")->unsure);
+    assert_string_equal(profile_figure(profile, "test.most")->unsure, "A is old");
+    assert_null(profile_figure(profile, "test.most")->borrowed);
+    assert_string_equal(profile_figure(profile, "test.memory")->borrowed, "X has no code");
+    profile_free(profile);
+    assert_block_refused("borrowed = true", "borrowed must be a text");
+    assert_block_refused("unsure = 3", "unsure must be a text");
+}
+
 static void drops_keep_their_reason_and_place(void **state)
 {
     (void)state;
@@ -522,6 +549,7 @@ int main(void)
         in_home(a_new_figure_says_everything),
         in_home(unknown_keys_name_the_nearest),
         in_home(all_that_is_wrong_is_said_in_order),
+        in_home(what_a_place_does_not_vouch_for_is_marked),
         in_home(drops_keep_their_reason_and_place),
         in_home(rule_files_lie_beside_their_place),
     };

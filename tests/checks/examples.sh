@@ -1,0 +1,79 @@
+#!/bin/bash
+# The example houses: each job's report, text and JSON, is kept beside it as
+# expected-STAGE.txt and .json (job.json is the permit stage) and must come out
+# again byte for byte, but for the fingerprint, which moves with every edit of a
+# rule. --accept writes the reports anew: read the difference before keeping it.
+#
+# usage: examples.sh [--accept] [PROGRAM]     (without PROGRAM: build/eavemark)
+set -u
+source=$(cd "$(dirname "$0")/../.." && pwd) || exit 2
+accept=false
+[ "${1:-}" = --accept ] && { accept=true; shift; }
+program=$(realpath "${1:-$source/build/eavemark}") || exit 2
+[ -x "$program" ] || { echo "there is no program $program"; exit 2; }
+work=$(mktemp -d) || exit 2
+trap 'rm -rf "$work"' EXIT
+cd "$source" || exit 2
+unset EAVEMARK_HOME NO_COLOR
+export ASAN_OPTIONS=exitcode=99 UBSAN_OPTIONS=exitcode=99
+failures=0 jobs=0
+flunk() { failures=$((failures + 1)); echo "FAILED: $*"; }
+
+mask() { sed -E 's/("fingerprint": ")[0-9a-f]{64}"/\1masked"/; s/^(Rules and figures used: )[0-9a-f]+$/\1masked/'; }
+count() { sed -nE "s/.*\"summary\": \{.*\"$1\": ([0-9]+).*/\1/p" "$work/json" | head -1; }
+
+# report JOB: both forms into $work/txt and $work/json.
+report() {
+    local form status
+    for form in txt json; do
+        "$program" check --home . --form "${form/txt/text}" "$1" 2>"$work/err" | mask >"$work/$form"
+        status=${PIPESTATUS[0]}
+        [ ! -s "$work/err" ] || flunk "$1: $(head -3 "$work/err")"
+        [ "$status" -le 1 ] || flunk "$1: exit status $status"
+    done
+    tr '\n' ' ' <"$work/json" | sed -E 's/ +/ /g' >"$work/flat"
+    mv "$work/json" "$work/kept" && mv "$work/flat" "$work/json"
+    if [ "$(count fail)" = 0 ]; then wanted=0; else wanted=1; fi
+    [ "$status" -eq "$wanted" ] || flunk "$1: exit status $status with $(count fail) failed"
+    # An example leaves nothing untold, and no rule errs on it.
+    [ "$(count open)" = 0 ] || flunk "$1: $(count open) open"
+    [ "$(count broken)" = 0 ] || flunk "$1: $(count broken) broken"
+    mv "$work/kept" "$work/json"
+}
+
+# keep NAME FILE: compares, or with --accept replaces.
+keep() {
+    if $accept; then
+        [ $failures -eq "$before" ] && [ -s "$2" ] && cp "$2" "$1"
+        return
+    fi
+    [ -f "$1" ] || { flunk "$1 is missing (write it with --accept)"; return; }
+    cmp -s "$1" "$2" && return
+    flunk "$1 differs (if that is meant: tests/checks/examples.sh --accept)"
+    diff "$1" "$2" | head -10
+}
+
+for job in examples/*/job*.json; do
+    jobs=$((jobs + 1)) before=$failures
+    folder=$(dirname "$job")
+    stage=$(basename "$job" .json)
+    stage=${stage#job}; stage=${stage#-}; stage=${stage:-permit}
+    report "$job"
+    [ "$stage" = mended ] && grep -q '"outcome": "fail"' "$work/json" && flunk "$job: something fails"
+    keep "$folder/expected-$stage.txt" "$work/txt"
+    keep "$folder/expected-$stage.json" "$work/json"
+    grep -q "$(basename "$job")\|job.json. and its stages" "$folder/README.md" 2>/dev/null \
+        || flunk "$folder/README.md does not tell of $(basename "$job")"
+    grep -q '"invented": true' "$work/json" || flunk "$job: the place is not an invented one"
+done
+
+# No report is kept of a job that is gone.
+for kept in examples/*/expected-*; do
+    [ -e "$kept" ] || continue
+    stage=$(basename "$kept"); stage=${stage#expected-}; stage=-${stage%.*}; stage=${stage/#-permit/}
+    [ -f "$(dirname "$kept")/job$stage.json" ] || flunk "$kept has no job"
+done
+
+[ "$jobs" -ge 16 ] || flunk "only $jobs jobs"
+[ $failures -eq 0 ] && echo "examples: $jobs jobs, all as expected"
+exit $((failures > 0))

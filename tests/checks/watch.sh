@@ -1,0 +1,200 @@
+#!/bin/bash
+# `eavemark watch`, run in the background while files are saved in the ways
+# editors save them. Every wait is bounded; depends on no rule of the tree.
+#
+# usage: watch.sh PROGRAM
+set -u
+program=$(realpath "$1") || exit 2
+work=$(mktemp -d) || exit 2
+watcher=
+trap '[ -z "$watcher" ] || kill -KILL "$watcher" 2>/dev/null; rm -rf "$work"' EXIT
+cd "$work" || exit 2
+unset EAVEMARK_HOME
+# A sanitizer's own exit status is 1, which here means that something failed.
+export ASAN_OPTIONS=exitcode=99 UBSAN_OPTIONS=exitcode=99
+failures=0
+
+flunk() {
+    failures=$((failures + 1))
+    echo "FAILED: $*"
+    sed 's/^/    out: /' out 2>/dev/null | tail -12
+    sed 's/^/    err: /' err 2>/dev/null | tail -5
+}
+
+# A home of one rule ----------------------------------------------------------
+
+mkdir -p home/rules home/jurisdictions/model jobs
+cat >home/rules/fields.lua <<'END'
+field "eavemark_job" { type = "integer", required = true, stage = "permit", ask = "Version?" }
+field "job" { type = "text", required = true, stage = "permit", ask = "Name?" }
+field "jurisdiction" { type = "text", required = true, stage = "permit", ask = "Where?" }
+field "date" { type = "date", required = true, stage = "permit", ask = "When?" }
+field "stage" { type = "choice", choices = { "permit", "deck", "dry-in", "final" },
+  required = true, stage = "permit", ask = "How far?" }
+field "layers" { type = "integer", unit = "layers", stage = "permit", ask = "How many layers?" }
+END
+cat >home/rules/one.lua <<'END'
+rule "one.layers" {
+  title = "Layers here", stage = "permit",
+  judge = function(job, figure) return at_most(job.layers, figure "one.most", "layers") end,
+  mend = "Take one off.",
+}
+END
+cat >home/jurisdictions/model/one.lua <<'END'
+jurisdiction "model/one" { title = "One", model = true, edition = "ONE", figures = {
+  ["one.most"] = { 2, unit = "layers", sense = "at_most", cite = "1", status = "seen", source = "a page" } } }
+END
+job() {
+    printf '{ "eavemark_job": 1, "job": "Invented", "jurisdiction": "model/one",\n'
+    printf '  "date": "2026-01-02", "stage": "permit", "layers": %s }\n' "$1"
+}
+job 1 >jobs/job.json
+
+# Waits until check number $1 was printed and ends in the words $2.
+header() {
+    for _ in $(seq 200); do
+        if grep -q "^== check $1[,:]" out 2>/dev/null; then
+            # The report follows in the same breath.
+            sleep 0.2
+            grep -qE "^== check $1(, after a change of .*)?: $2 ==\$" out || flunk "check $1 is not: $2"
+            return
+        fi
+        sleep 0.1
+    done
+    flunk "check $1 never came ($2)"
+}
+# Nothing further is checked within a while: the one save was one check.
+no_more() {
+    sleep 1
+    [ "$(grep -c '^== check ' out)" -eq "$1" ] || flunk "more than $1 checks"
+}
+# The output from check number $1 on.
+from() { sed -n "/^== check $1[,:]/,\$p" out; }
+start() {
+    "$program" watch --home home "$@" >out 2>err </dev/null &
+    watcher=$!
+}
+# stop SIGNAL: the watcher ends by itself, with status 0.
+stop() {
+    kill -"$1" "$watcher"
+    for _ in $(seq 100); do
+        kill -0 "$watcher" 2>/dev/null || break
+        sleep 0.1
+    done
+    kill -0 "$watcher" 2>/dev/null && flunk "does not end on $1" && kill -KILL "$watcher"
+    wait "$watcher"
+    local status=$?
+    watcher=
+    [ $status -eq 0 ] || flunk "exit $status after $1"
+    [ ! -s err ] || flunk "standard error is not empty"
+}
+
+# The job, saved in each way ----------------------------------------------------
+
+# bash starts a background command with Ctrl-C ignored; watch must heed it all
+# the same.
+start jobs/job.json
+header 1 'nothing failed'
+grep -q 'Layers here' out || flunk "the first report is missing"
+grep -qE '[0-9]{2}:[0-9]{2}:[0-9]{2}' out && flunk "the time is printed"
+
+job 3 >jobs/job.json
+header 2 'something failed'
+from 2 | grep -q '^== check 2, after a change of job.json: ' || flunk "what changed is not named"
+from 2 | grep -q '^FAIL' || flunk "the second report is missing"
+no_more 2
+
+job 2 >jobs/new && mv jobs/new jobs/job.json            # renamed into place
+header 3 'nothing failed'
+no_more 3
+
+mv jobs/job.json jobs/job.json~; job 4 >jobs/job.json   # the old one moved away first
+header 4 'something failed'
+no_more 4
+
+job 1 >jobs/job.json; job 1 >jobs/job.json; touch jobs/job.json  # saved twice
+header 5 'nothing failed'
+no_more 5
+
+# What is not the job is nothing to watch ---------------------------------------
+
+job 5 >jobs/other.json; echo x >jobs/job.json.swp; echo x >home/rules/.one.lua.swp
+mkdir home/rules/cases; echo x >home/rules/cases/one.lua; echo x >home/jurisdictions/a.cases.lua
+no_more 5
+rm home/jurisdictions/a.cases.lua
+
+# The last good report stays, with the error under it -----------------------------
+
+echo '{ "eavemark_job": 1,' >jobs/job.json
+header 6 'the job cannot be used'
+from 6 >after
+grep -q 'Layers here' after || flunk "the last good report is gone"
+grep -q '^== the report above is of an earlier check' after || flunk "the old report looks new"
+tail -1 after | grep -q '^jobs/job.json:2:' || flunk "the error does not come last"
+
+rm jobs/job.json
+header 7 'the job cannot be used'
+from 7 | grep -q 'Layers here' || flunk "the report is gone with the job"
+job 3 >jobs/job.json                                     # deleted and recreated
+header 8 'something failed'
+from 8 | grep -q 'earlier check' && flunk "an old report is shown beside the new one"
+
+# Rules and profiles --------------------------------------------------------------
+
+sed 's/Layers here/Layers of it/' home/rules/one.lua >new && mv new home/rules/one.lua
+header 9 'something failed'
+from 9 | grep -q 'Layers of it' || flunk "the changed rule is not used"
+
+sed -i 's/{ 2, unit/{ 3, unit/' home/jurisdictions/model/one.lua
+header 10 'nothing failed'
+from 10 | grep -q 'Layers of it' || flunk "the report after the profile changed"
+
+cp home/rules/one.lua keep; echo 'rule "one.layers" {' >home/rules/one.lua
+header 11 'a rule or profile is broken'
+from 11 | grep -q '^rules/one.lua:' || flunk "the broken rule is not named"
+from 11 | grep -q 'Layers of it' || flunk "the last good report is gone with the rule"
+cp keep home/rules/one.lua
+header 12 'nothing failed'
+
+mkdir home/jurisdictions/example                         # a folder made meanwhile
+sleep 1.5
+checks=$(grep -c '^== check ' out)
+sed 's|model/one|example/two|; s/model = true,//' home/jurisdictions/model/one.lua \
+    >home/jurisdictions/example/two.lua
+header $((checks + 1)) 'nothing failed'
+stop INT
+
+# Other ways in and out -------------------------------------------------------------
+
+job 4 >jobs/job.json
+start --strict -o report jobs/job.json
+header 1 'something failed'
+grep -q '^FAIL' report || flunk "-o writes no report"
+grep -q '^FAIL' out && flunk "-o prints the report too"
+cp report before; echo '{' >jobs/job.json
+header 2 'the job cannot be used'
+cmp -s report before || flunk "a job that cannot be used spoils the report"
+stop TERM
+
+ln -s ../jobs/real.json home/link.json; job 1 >jobs/real.json   # a link to the job
+start home/link.json
+header 1 'nothing failed'
+job 4 >jobs/real.json
+header 2 'something failed'
+stop INT
+
+start missing.json                                       # not there yet
+header 1 'the job cannot be used'
+job 1 >missing.json
+header 2 'nothing failed'
+stop INT
+
+for bad in '' '-' 'nowhere/job.json'; do
+    # shellcheck disable=SC2086
+    timeout 20 "$program" watch --home nowhere $bad >out 2>err </dev/null
+    [ $? -eq 2 ] || flunk "watch '$bad' does not end with 2"
+    [ -s err ] || flunk "watch '$bad' does not say why"
+done
+
+[ $failures -eq 0 ] && echo "watch: all well"
+exit $((failures > 0))

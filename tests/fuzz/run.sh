@@ -1,0 +1,63 @@
+#!/usr/bin/env bash
+# run.sh [SECONDS] [TARGET] - fuzzes for so long in all (600), all targets or
+# one (job, lines, profile, rules, words). Needs clang-14 and libclang-rt-14-dev.
+#
+# Inputs found worth keeping stay in build-fuzz/corpus/TARGET for the next run.
+# One that breaks something is written to build-fuzz/found/TARGET and ends that
+# target with a failure: mend it, then keep the input, under a name that says
+# what it broke, in tests/fuzz/regressions/TARGET, which ctest plays.
+#
+# EAVEMARK_FUZZ_BUILD names another folder to build in.
+set -euo pipefail
+cd "$(dirname "$0")/../.."
+seconds=${1:-600}
+targets=${2:-job lines profile rules words}
+build=${EAVEMARK_FUZZ_BUILD:-build-fuzz}
+command -v clang-14 >/dev/null || bash .ci/packages.sh clang-14 libclang-rt-14-dev
+
+CC=clang-14 cmake -S . -B "$build" -DEAVEMARK_FUZZ=ON -DEAVEMARK_SANITIZE=ON \
+    -DCMAKE_C_FLAGS=-gdwarf-4 >/dev/null
+# shellcheck disable=SC2086
+cmake --build "$build" --target $(printf 'fuzz_%s ' $targets) >/dev/null
+
+# The corpus to begin with: what the tree has of each kind.
+seed() {
+    local corpus=$1
+    shift
+    for file in "$@"; do
+        if test -f "$file"; then
+            cp "$file" "$corpus/$(tr / _ <<<"$file")"
+        fi
+    done
+}
+
+# Words of the languages, so that the fuzzer need not spell them out.
+words() {
+    case $1 in
+    job | lines) grep -ohE '"[a-z_]+"' rules/fields.lua examples/*/job.json ;;
+    profile) grep -ohE '"[a-z_.]+"|\b[a-z_]+ =' jurisdictions/model/irc.lua tests/support/small_law.c ;;
+    rules) grep -ohE '"[a-z_.]+"|\b[a-z_]+\(' rules/layers.lua rules/deck.lua tests/support/small_law.c ;;
+    words) printf '%s\n' '" in "' '" deg"' '" degrees"' '" %"' ;;
+    esac | tr -d '"' | sort -u | sed 's/.*/"&"/'
+}
+
+status=0
+count=$(wc -w <<<"$targets")
+for target in $targets; do
+    corpus=$build/corpus/$target found=$build/found/$target
+    mkdir -p "$corpus" "$found"
+    case $target in
+    job | lines) seed "$corpus" examples/*/*.json tests/schema/bad/*.json rules/cases/*.json ;;
+    profile) seed "$corpus" jurisdictions/*.lua jurisdictions/*/*.lua ;;
+    rules) seed "$corpus" rules/*.lua rules/cases/*.lua tests/attacks/*.lua ;;
+    esac
+    seed "$corpus" "tests/fuzz/seeds/$target"/* "tests/fuzz/regressions/$target"/*
+    words "$target" >"$build/$target.dict"
+    echo "fuzzing $target for $((seconds / count)) s"
+    "$build/tests/fuzz_$target" -max_total_time=$((seconds / count)) -timeout=60 \
+        -rss_limit_mb=4096 -max_len=65536 -close_fd_mask=3 -dict="$build/$target.dict" \
+        -artifact_prefix="$found/" -print_final_stats=1 "$corpus" \
+        2>"$build/$target.log" || status=1
+    tail -n 12 "$build/$target.log"
+done
+exit $status

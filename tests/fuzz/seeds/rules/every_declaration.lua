@@ -1,0 +1,37 @@
+field "sheets" { type = "list", range = { 0, 5 }, stage = "permit", ask = "Each sheet" }
+field "sheets[].name" { type = "text", range = { 1, 60 }, stage = "permit", ask = "Name?" }
+rule "fuzz.slope" {
+  title = "Slope", stage = "permit", per = "roof.slopes",
+  applies = function(job, figure, slope) return slope.pitch > 1, "flat" end,
+  judge = function(job, figure, slope)
+    work("looked at " .. number(slope.pitch, "rise_in_12"))
+    return at_least(slope.pitch, figure "test.pitch_least", "rise_in_12"):warn("steep")
+  end,
+  mend = function(job, figure, slope) return "Not below " .. slope.name end,
+  caution = "Mind the edge.",
+}
+rule "fuzz.nails" {
+  title = "Nails", stage = "deck", per = "decks", mend = "Nail closer.",
+  judge = function(job, figure, deck)
+    if inspecting() then
+      return spacings_at_most(deck.measured_spacing_in, figure "test.nails_most", "in",
+        { share = 10, over = 1 })
+    end
+    return all_of(at_most(deck.spacing_in, figure "test.nails_most", "in"),
+      one_of(job.existing.condition, figure "test.conditions"))
+  end,
+}
+rule "fuzz.vents" {
+  title = "Vents", stage = "final", per = "attics[].vents", mend = "Add some.",
+  judge = function(job, figure, vent, attic)
+    if not known(vent, "count") then cannot_tell("nobody counted") end
+    return any_of(at_least(vent.count, figure "test.most", "layers"),
+      none_of(job.existing.kinds, figure "test.kinds")):say("of " .. attic.name)
+  end,
+}
+quantity "sheets" { title = "Sheets", 
+  amount = function(job) return amount { exact = 3, unit = "sheets" } end }
+impossible "many layers" { at = "existing.layers",
+  when = function(job) if job.existing.layers > 5 then return "too many" end end }
+caution "edge" { stages = { "permit", "deck" }, when = function(job) return job.existing.slippery end,
+  says = "Mind the edge.", cite = { code = "a", section = "b", status = "practice", source = "c" } }
