@@ -2,21 +2,25 @@
 
 #include "base/date.h"
 #include "base/text.h"
+#include "base/utf8.h"
 #include "check/card.h"
 #include "check/check.h"
 #include "check/compare.h"
 #include "check/county.h"
 #include "check/explain.h"
+#include "check/interview.h"
 #include "check/nudge.h"
 #include "check/proof.h"
 #include "job/json.h"
 #include "job/schema.h"
+#include "job/write.h"
 #include "report/card.h"
 #include "report/compare.h"
 #include "report/county_report.h"
 #include "report/explain.h"
 #include "report/nudge_report.h"
 #include "report/proof_report.h"
+#include "report/question.h"
 #include "report/report.h"
 
 #include <stdlib.h>
@@ -149,6 +153,14 @@ void eavemark_result_free(eavemark_result *result)
     cJSON_Delete(result->job);
     free(result->problems);
     free(result);
+}
+
+/* Says what was passed over in silence for want of memory. */
+static void own_up(eavemark *handle, struct problems *problems)
+{
+    if (handle->laws.out_of_memory)
+        problem_out_of_memory(problems);
+    handle->laws.out_of_memory = false;
 }
 
 /* Out of memory halfway: neither text is given, so that half an answer is never
@@ -350,6 +362,7 @@ enum eavemark_status eavemark_explain(eavemark *handle, const char *name,
         asked.job = read_request(request, &explanation.problems);
     if (explanation.problems.count == 0)
         explain(&handle->laws, &asked, &explanation);
+    own_up(handle, &explanation.problems);
     enum eavemark_status status = worse(problems_status(&explanation.problems),
                                         problems_status(&explanation.checked.problems));
     *report = status == EAVEMARK_NOTHING_FAILED ? explain_report(&explanation, form) : NULL;
@@ -449,6 +462,7 @@ enum eavemark_status eavemark_list(eavemark *handle, enum eavemark_names names, 
     struct problems problems = {0};
     struct text out = TEXT_EMPTY;
     explain_names(&handle->laws, KINDS[names], &list, &arena, &problems);
+    own_up(handle, &problems);
     for (size_t i = 0; i < list.count; i++)
         text_addf(&out, "%s\n", list.items[i]);
     const enum eavemark_status status = problems_status(&problems);
@@ -492,6 +506,7 @@ enum eavemark_status eavemark_proof(eavemark *handle, const char *name, const ch
     const long day = proof_day(date, &proof.problems);
     if (proof.problems.count == 0)
         proof_run(&handle->laws, name, day, &proof);
+    own_up(handle, &proof.problems);
     enum eavemark_status status = proof_status(&proof);
     *report = NULL;
     if (status != EAVEMARK_UNUSABLE && is_text(form))
@@ -513,6 +528,7 @@ enum eavemark_status eavemark_nudge(eavemark *handle, const char *topic, char **
     struct nudge nudge = {0};
     struct text out = TEXT_EMPTY;
     nudge_run(&handle->laws, topic, &nudge);
+    own_up(handle, &nudge.problems);
     enum eavemark_status status = problems_status(&nudge.problems);
     *report = NULL;
     if (status == EAVEMARK_NOTHING_FAILED) {
@@ -559,4 +575,161 @@ enum eavemark_status eavemark_county_new(eavemark *handle, const char *id, const
     problems_free(&problems);
     *text = text_release(&out);
     return status;
+}
+
+/* Questions ------------------------------------------------------------------ */
+
+static char *questions_report(const struct questions *questions, enum eavemark_form form)
+{
+    struct text text = TEXT_EMPTY;
+    if (form == EAVEMARK_TEXT)
+        report_questions_text(questions, &text);
+    else
+        report_questions_json(questions, form == EAVEMARK_JSON, &text);
+    return text_release(&text);
+}
+
+enum eavemark_status eavemark_questions(eavemark *handle, const struct eavemark_request *request,
+                                        enum eavemark_form form, char **report, char **problems)
+{
+    struct checked_questions checked = {0};
+    const struct overrides overrides = {request->jurisdiction, request->date, NULL};
+    cJSON *job = read_request(request, &checked.problems);
+    if (job != NULL)
+        check_questions(&handle->laws, job, &overrides, request->name, &checked);
+    enum eavemark_status status = problems_status(&checked.problems);
+    *report = checked.judged ? questions_report(&checked.questions, form) : NULL;
+    *problems = problems_text(&checked.problems);
+    if (*problems == NULL || (checked.judged && *report == NULL)
+        || checked.result.counts[OUTCOME_BROKEN] > 0)
+        status = EAVEMARK_BROKEN;
+    checked_questions_free(&checked);
+    cJSON_Delete(job);
+    return status;
+}
+
+struct eavemark_interview {
+    struct interview *interview;
+    char *name;
+    const struct field *asked; /* of the question before, or NULL */
+};
+
+static eavemark_interview *interview_opened(eavemark *handle,
+                                            const struct eavemark_request *request,
+                                            struct problems *problems)
+{
+    const char *name = request->name == NULL ? "job" : request->name;
+    const struct overrides preset = {request->jurisdiction, request->date, NULL};
+    const bool given = request->text != NULL || request->name != NULL;
+    eavemark_interview *opened = calloc(1, sizeof(*opened));
+    if (opened != NULL)
+        opened->name = malloc(strlen(name) + 1);
+    if (opened == NULL || opened->name == NULL) {
+        free(opened);
+        problem_out_of_memory(problems);
+        return NULL;
+    }
+    memcpy(opened->name, name, strlen(name) + 1);
+    cJSON *job = given ? read_request(request, problems) : NULL;
+    if (problems->count == 0 && !problems->out_of_memory)
+        opened->interview = interview_start(&handle->laws, job, &preset, opened->name, problems);
+    if (opened->interview != NULL)
+        return opened;
+    eavemark_interview_close(opened);
+    return NULL;
+}
+
+eavemark_interview *eavemark_interview_open(eavemark *handle,
+                                            const struct eavemark_request *request,
+                                            enum eavemark_status *status, char **problems)
+{
+    struct problems found = {0};
+    eavemark_interview *opened = interview_opened(handle, request, &found);
+    *status = problems_status(&found);
+    *problems = problems_text(&found);
+    problems_free(&found);
+    return opened;
+}
+
+/* True when the field before was of another part of the job. */
+static bool part_begins(const struct field *before, const struct field *now)
+{
+    if (before == NULL)
+        return true;
+    const size_t length = strcspn(now->path, ".");
+    return strcspn(before->path, ".") != length || memcmp(before->path, now->path, length) != 0;
+}
+
+char *eavemark_interview_ask(eavemark_interview *interview, bool help, char **problems)
+{
+    struct problems found = {0};
+    struct text text = TEXT_EMPTY;
+    const struct question *question = interview_ask(interview->interview, &found);
+    *problems = problems_text(&found);
+    problems_free(&found);
+    if (question == NULL)
+        return NULL;
+    if (help) {
+        report_question_help(question, &text);
+    } else {
+        report_question(question, part_begins(interview->asked, question->field), &text);
+        interview->asked = question->field;
+    }
+    char *words = text_release(&text);
+    if (words == NULL) {
+        free(*problems);
+        *problems = NULL;
+    }
+    return words;
+}
+
+bool eavemark_interview_answer(eavemark_interview *interview, const char *words, char **why)
+{
+    struct text text = TEXT_EMPTY, safe = TEXT_EMPTY;
+    const bool taken = interview_answer(interview->interview, words, &text);
+    utf8_add_printable(&safe, text.failed || (!taken && text.length == 0) ? "out of memory"
+                                                                         : text_string(&text));
+    text_free(&text);
+    *why = text_release(&safe);
+    return taken;
+}
+
+bool eavemark_interview_skip(eavemark_interview *interview, char **why)
+{
+    struct text text = TEXT_EMPTY;
+    const bool skipped = interview_skip(interview->interview, &text);
+    *why = text_release(&text);
+    return skipped;
+}
+
+bool eavemark_interview_back(eavemark_interview *interview)
+{
+    return interview_back(interview->interview);
+}
+
+char *eavemark_interview_job(eavemark_interview *interview, size_t *answered, size_t *skipped,
+                             char **problems)
+{
+    struct problems found = {0};
+    struct text text = TEXT_EMPTY;
+    const struct interview_counts counts = interview_count(interview->interview);
+    *answered = counts.answered;
+    *skipped = counts.skipped;
+    const cJSON *job = interview_job(interview->interview, &found);
+    const bool sound = found.count == 0 && !found.out_of_memory;
+    *problems = problems_text(&found);
+    problems_free(&found);
+    if (!sound)
+        return NULL;
+    job_write(job, &text);
+    return text_release(&text);
+}
+
+void eavemark_interview_close(eavemark_interview *interview)
+{
+    if (interview == NULL)
+        return;
+    interview_free(interview->interview);
+    free(interview->name);
+    free(interview);
 }

@@ -14,6 +14,7 @@
 #include <unistd.h>
 
 static const struct command *const COMMANDS[] = {
+    &command_new,
     &command_check,
     &command_card,
     &command_watch,

@@ -100,77 +100,6 @@ field "existing.hail_on" { type = "date", stage = "permit",
 field "existing.hail_documented" { type = "yes_no", stage = "permit",
   ask = "Is there a paper, such as an insurer's, that shows the day of the hail?" }
 
--- The new covering ----------------------------------------------------------
-
-field "covering" { type = "group", stage = "permit", ask = "The new covering" }
-field "covering.kind" { type = "choice",
-  choices = { "asphalt_shingle", "roll_roofing", "wood_shingle", "wood_shake", "slate", "clay_tile",
-    "concrete_tile", "metal_panel", "metal_shingle", "coating" }, stage = "permit",
-  ask = "What kind of covering goes on?" }
-field "covering.UL_2218_class" { type = "choice", choices = { "1", "2", "3", "4", "none" }, stage = "permit",
-  ask = "Which UL 2218 hail class does the shingle wrapper show?" }
-field "covering.hail_proof" { type = "choice", choices = { "wrapper", "papers", "none" }, stage = "final",
-  ask = "What shows the hail class to the inspector: a wrapper, the maker's papers, or nothing?" }
-field "covering.listed_over_old" { type = "yes_no", stage = "permit",
-  ask = "Is the new covering listed as a class A assembly over the old one?" }
-field "covering.on_battens" { type = "yes_no", stage = "permit",
-  ask = "Does it lie on battens?" }
-field "covering.made_to" { type = "choice", choices = { "D3462", "D225", "none" }, stage = "permit",
-  ask = "Which ASTM product standard does the shingle wrapper name?" }
-field "covering.maker_allows_overlay" { type = "yes_no", stage = "permit",
-  ask = "Do the shingle maker's printed instructions allow laying over an old covering like this one?" }
-field "covering.instructions_on_site" { type = "yes_no", stage = "final",
-  ask = "Are the maker's printed instructions on the site?" }
-field "covering.thickness_at_nail_in" { type = "number", unit = "in", range = { 0.05, 2 }, stage = "permit",
-  ask = "How thick is the new covering where the nail goes through it, all its plies together?" }
-field "covering.D7158_class" { type = "choice", choices = { "D", "G", "H", "none" }, stage = "permit",
-  ask = "Which ASTM D7158 wind class does the shingle wrapper show?" }
-field "covering.D3161_class" { type = "choice", choices = { "A", "D", "F", "none" }, stage = "permit",
-  ask = "Which ASTM D3161 wind class does the shingle wrapper show?" }
-field "covering.nails_printed" { type = "integer", unit = "nails", range = { 2, 12 }, stage = "permit",
-  ask = "How many nails per shingle do the maker's instructions ask for at this wind speed?" }
-field "covering.exposure_printed_in" { type = "number", unit = "in", range = { 2, 12 }, stage = "permit",
-  ask = "What exposure do the maker's instructions give?" }
-field "covering.offset_printed_in" { type = "number", unit = "in", range = { 1, 20 }, stage = "permit",
-  ask = "What least offset between the joints of neighboring courses do the maker's instructions give?" }
-field "covering.weight_lb_per_square" { type = "number", unit = "lb_per_square", range = { 30, 3000 },
-  stage = "permit",
-  ask = "How much does a square (100 sq ft) of the new covering weigh? (bundle weight x "
-    .. "bundles to the square)" }
-field "covering.strip_length_in" { type = "number", unit = "in", range = { 6, 60 },
-  stage = "permit",
-  ask = "How long is one shingle? (36, or 39.375 for metric ones)" }
-field "covering.bundles_per_square" { type = "number", range = { 1, 8 }, stage = "permit",
-  ask = "How many bundles make a square, by the wrapper?" }
-field "covering.measured_exposure_in" { type = "numbers", unit = "in", range = { 1, 20 }, measured = true, stage = "final",
-  ask = "What exposures were measured, course to course?" }
-field "covering.measured_offset_in" { type = "numbers", unit = "in", range = { 0, 40 }, measured = true, stage = "final",
-  ask = "What offsets were measured between joints of neighboring courses?" }
-
-field "fasteners" { type = "group", stage = "permit", ask = "The covering's fasteners" }
-field "fasteners.kind" { type = "choice", choices = { "nail", "staple" }, stage = "permit",
-  ask = "Is the covering nailed or stapled?" }
-field "fasteners.metal" { type = "choice",
-  choices = { "galvanized", "stainless", "aluminum", "copper", "plain_steel", "electroplated" }, stage = "permit",
-  ask = "What metal are the roofing nails?" }
-field "fasteners.shank_in" { type = "number", unit = "in", range = { 0.03, 0.3 }, stage = "permit",
-  ask = "How thick is the nail's shank? (12 gauge is 0.105 in, 11 gauge 0.120 in)" }
-field "fasteners.head_in" { type = "number", unit = "in", range = { 0.1, 1.5 }, stage = "permit",
-  ask = "How wide is the nail's head?" }
-field "fasteners.length_in" { type = "number", unit = "in", range = { 0.25, 6 }, stage = "permit",
-  ask = "How long is the nail?" }
-field "fasteners.per_shingle" { type = "integer", unit = "nails", range = { 0, 12 }, stage = "permit",
-  ask = "How many nails will go into each shingle?" }
-field "fasteners.steep_method" { type = "yes_no", stage = "permit",
-  ask = "Is the maker's steep-slope fastening used?" }
-field "fasteners.nails_to_the_pound" { type = "number", unit = "nails", range = { 10, 2000 },
-  stage = "permit",
-  ask = "How many of these roofing nails go to the pound, by the box?" }
-field "fasteners.measured_per_shingle" { type = "numbers", unit = "nails", range = { 0, 12 }, measured = true, stage = "final",
-  ask = "How many nails were counted in each shingle looked at?" }
-field "fasteners.overdriven_or_high" { type = "yes_no", measured = true, stage = "final",
-  ask = "Were nails seen over-driven, crooked, or above the nail line?" }
-
 -- The roof ------------------------------------------------------------------
 
 field "roof" { type = "group", stage = "permit", ask = "The roof" }
@@ -387,6 +316,77 @@ field "drip_edge.measured_lap_in" { type = "numbers", unit = "in", range = { 0, 
   ask = "What laps were measured on the drip edge?" }
 field "drip_edge.measured_fastener_spacing_in" { type = "numbers", unit = "in", range = { 0.1, 60 }, measured = true, stage = "dry-in",
   ask = "What fastener spacings were measured on the drip edge?" }
+
+-- The new covering ----------------------------------------------------------
+
+field "covering" { type = "group", stage = "permit", ask = "The new covering" }
+field "covering.kind" { type = "choice",
+  choices = { "asphalt_shingle", "roll_roofing", "wood_shingle", "wood_shake", "slate", "clay_tile",
+    "concrete_tile", "metal_panel", "metal_shingle", "coating" }, stage = "permit",
+  ask = "What kind of covering goes on?" }
+field "covering.UL_2218_class" { type = "choice", choices = { "1", "2", "3", "4", "none" }, stage = "permit",
+  ask = "Which UL 2218 hail class does the shingle wrapper show?" }
+field "covering.hail_proof" { type = "choice", choices = { "wrapper", "papers", "none" }, stage = "final",
+  ask = "What shows the hail class to the inspector: a wrapper, the maker's papers, or nothing?" }
+field "covering.listed_over_old" { type = "yes_no", stage = "permit",
+  ask = "Is the new covering listed as a class A assembly over the old one?" }
+field "covering.on_battens" { type = "yes_no", stage = "permit",
+  ask = "Does it lie on battens?" }
+field "covering.made_to" { type = "choice", choices = { "D3462", "D225", "none" }, stage = "permit",
+  ask = "Which ASTM product standard does the shingle wrapper name?" }
+field "covering.maker_allows_overlay" { type = "yes_no", stage = "permit",
+  ask = "Do the shingle maker's printed instructions allow laying over an old covering like this one?" }
+field "covering.instructions_on_site" { type = "yes_no", stage = "final",
+  ask = "Are the maker's printed instructions on the site?" }
+field "covering.thickness_at_nail_in" { type = "number", unit = "in", range = { 0.05, 2 }, stage = "permit",
+  ask = "How thick is the new covering where the nail goes through it, all its plies together?" }
+field "covering.D7158_class" { type = "choice", choices = { "D", "G", "H", "none" }, stage = "permit",
+  ask = "Which ASTM D7158 wind class does the shingle wrapper show?" }
+field "covering.D3161_class" { type = "choice", choices = { "A", "D", "F", "none" }, stage = "permit",
+  ask = "Which ASTM D3161 wind class does the shingle wrapper show?" }
+field "covering.nails_printed" { type = "integer", unit = "nails", range = { 2, 12 }, stage = "permit",
+  ask = "How many nails per shingle do the maker's instructions ask for at this wind speed?" }
+field "covering.exposure_printed_in" { type = "number", unit = "in", range = { 2, 12 }, stage = "permit",
+  ask = "What exposure do the maker's instructions give?" }
+field "covering.offset_printed_in" { type = "number", unit = "in", range = { 1, 20 }, stage = "permit",
+  ask = "What least offset between the joints of neighboring courses do the maker's instructions give?" }
+field "covering.weight_lb_per_square" { type = "number", unit = "lb_per_square", range = { 30, 3000 },
+  stage = "permit",
+  ask = "How much does a square (100 sq ft) of the new covering weigh? (bundle weight x "
+    .. "bundles to the square)" }
+field "covering.strip_length_in" { type = "number", unit = "in", range = { 6, 60 },
+  stage = "permit",
+  ask = "How long is one shingle? (36, or 39.375 for metric ones)" }
+field "covering.bundles_per_square" { type = "number", range = { 1, 8 }, stage = "permit",
+  ask = "How many bundles make a square, by the wrapper?" }
+field "covering.measured_exposure_in" { type = "numbers", unit = "in", range = { 1, 20 }, measured = true, stage = "final",
+  ask = "What exposures were measured, course to course?" }
+field "covering.measured_offset_in" { type = "numbers", unit = "in", range = { 0, 40 }, measured = true, stage = "final",
+  ask = "What offsets were measured between joints of neighboring courses?" }
+
+field "fasteners" { type = "group", stage = "permit", ask = "The covering's fasteners" }
+field "fasteners.kind" { type = "choice", choices = { "nail", "staple" }, stage = "permit",
+  ask = "Is the covering nailed or stapled?" }
+field "fasteners.metal" { type = "choice",
+  choices = { "galvanized", "stainless", "aluminum", "copper", "plain_steel", "electroplated" }, stage = "permit",
+  ask = "What metal are the roofing nails?" }
+field "fasteners.shank_in" { type = "number", unit = "in", range = { 0.03, 0.3 }, stage = "permit",
+  ask = "How thick is the nail's shank? (12 gauge is 0.105 in, 11 gauge 0.120 in)" }
+field "fasteners.head_in" { type = "number", unit = "in", range = { 0.1, 1.5 }, stage = "permit",
+  ask = "How wide is the nail's head?" }
+field "fasteners.length_in" { type = "number", unit = "in", range = { 0.25, 6 }, stage = "permit",
+  ask = "How long is the nail?" }
+field "fasteners.per_shingle" { type = "integer", unit = "nails", range = { 0, 12 }, stage = "permit",
+  ask = "How many nails will go into each shingle?" }
+field "fasteners.steep_method" { type = "yes_no", stage = "permit",
+  ask = "Is the maker's steep-slope fastening used?" }
+field "fasteners.nails_to_the_pound" { type = "number", unit = "nails", range = { 10, 2000 },
+  stage = "permit",
+  ask = "How many of these roofing nails go to the pound, by the box?" }
+field "fasteners.measured_per_shingle" { type = "numbers", unit = "nails", range = { 0, 12 }, measured = true, stage = "final",
+  ask = "How many nails were counted in each shingle looked at?" }
+field "fasteners.overdriven_or_high" { type = "yes_no", measured = true, stage = "final",
+  ask = "Were nails seen over-driven, crooked, or above the nail line?" }
 
 -- Attics --------------------------------------------------------------------
 

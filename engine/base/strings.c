@@ -4,6 +4,8 @@
 
 void strings_add(struct strings *list, struct arena *arena, const char *text)
 {
+    if (text == NULL)
+        return;
     if (list->count == list->capacity) {
         const size_t capacity = list->capacity == 0 ? 8 : list->capacity * 2;
         const char **items = arena_array(arena, capacity, sizeof(*items));

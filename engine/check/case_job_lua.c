@@ -23,14 +23,19 @@ static cJSON *from_table(lua_State *lua, int depth)
     cJSON *node = empty || count > 0 ? cJSON_CreateArray() : cJSON_CreateObject();
     for (size_t i = 1; i <= count; i++) {
         lua_rawgeti(lua, table, (lua_Integer)i);
-        cJSON_AddItemToArray(node, from_lua(lua, depth + 1));
+        cJSON *item = from_lua(lua, depth + 1);
+        if (!cJSON_AddItemToArray(node, item))
+            return drop(node, item);
         lua_pop(lua, 1);
     }
     if (count > 0)
         return node;
     for (lua_pushnil(lua); lua_next(lua, table) != 0; lua_pop(lua, 1)) {
-        if (lua_type(lua, -2) == LUA_TSTRING)
-            cJSON_AddItemToObject(node, lua_tostring(lua, -2), from_lua(lua, depth + 1));
+        if (lua_type(lua, -2) != LUA_TSTRING)
+            continue;
+        cJSON *item = from_lua(lua, depth + 1);
+        if (!cJSON_AddItemToObject(node, lua_tostring(lua, -2), item))
+            return drop(node, item);
     }
     return node;
 }
@@ -97,8 +102,11 @@ static cJSON *find_parent(lua_State *lua, cJSON *job, const char *path, struct s
     path = next_step(lua, path, last);
     while (path != NULL && *path != '\0') {
         cJSON *child = child_of(parent, last);
-        if (child == NULL && make && last->index < 0)
+        if (child == NULL && make && last->index < 0 && cJSON_IsObject(parent)) {
             child = cJSON_AddObjectToObject(parent, last->name);
+            if (child == NULL)
+                case_out_of_memory(lua);
+        }
         if (child == NULL)
             luaL_error(lua, "the base job has no such place: %s", last->name);
         parent = child;
@@ -111,8 +119,17 @@ void case_job_set(lua_State *lua, cJSON *job, const char *path)
 {
     struct step last;
     cJSON *parent = find_parent(lua, job, path, &last, true);
+    const bool plain = lua_type(lua, -1) == LUA_TBOOLEAN || lua_type(lua, -1) == LUA_TNUMBER
+        || lua_type(lua, -1) == LUA_TSTRING;
+    const bool table = lua_type(lua, -1) == LUA_TTABLE;
+    const int top = lua_gettop(lua);
     cJSON *value = from_lua(lua, 0);
-    lua_pop(lua, 1);
+    lua_settop(lua, top - 1);
+    /* A table may also hold what is no value: then it is both. */
+    if (value == NULL && plain)
+        case_out_of_memory(lua);
+    if (value == NULL && table)
+        luaL_error(lua, "%s: that is no value for a job, or out of memory", path);
     if (value == NULL)
         luaL_error(lua, "%s: that is no value for a job", path);
     cJSON *old = child_of(parent, &last);
@@ -125,6 +142,8 @@ void case_job_set(lua_State *lua, cJSON *job, const char *path)
                            : cJSON_AddItemToObject(parent, last.name, value);
     if (!done) {
         cJSON_Delete(value);
+        if (last.index < 0 && cJSON_IsObject(parent))
+            case_out_of_memory(lua);
         luaL_error(lua, "%s: cannot be set", path);
     }
 }

@@ -7,6 +7,7 @@
 #include <lauxlib.h>
 #include <lua.h>
 
+#include <errno.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -23,12 +24,20 @@ static struct reading *reading_of(lua_State *lua)
     return sandbox_of(lua)->user;
 }
 
+int case_out_of_memory(lua_State *lua)
+{
+    reading_of(lua)->list->arena.failed = true;
+    return luaL_error(lua, "out of memory");
+}
+
 static const char *text_of(lua_State *lua, int index, const char *key)
 {
     lua_getfield(lua, index, key);
     if (!lua_isnil(lua, -1) && lua_type(lua, -1) != LUA_TSTRING)
         luaL_error(lua, "%s must be a text", key);
     const char *text = arena_copy(&reading_of(lua)->list->arena, lua_tostring(lua, -1));
+    if (text == NULL && !lua_isnil(lua, -1))
+        luaL_error(lua, "out of memory");
     lua_pop(lua, 1);
     return text;
 }
@@ -79,6 +88,8 @@ static void read_case(lua_State *lua, int group, int one, const char *rule)
         luaL_error(lua, "out of memory");
     lua_rawgeti(lua, one, 1);
     c->title = arena_copy(&reading->list->arena, luaL_checkstring(lua, -1));
+    if (c->title == NULL)
+        case_out_of_memory(lua);
     lua_pop(lua, 1);
     c->file = reading->file;
     c->rule = rule;
@@ -112,6 +123,8 @@ static int finish_cases(lua_State *lua)
     struct reading *reading = reading_of(lua);
     luaL_checktype(lua, 1, LUA_TTABLE);
     const char *rule = arena_copy(&reading->list->arena, lua_tostring(lua, lua_upvalueindex(1)));
+    if (rule == NULL)
+        return case_out_of_memory(lua);
     const size_t count = (size_t)lua_rawlen(lua, 1);
     if (count == 0)
         return luaL_error(lua, "cases \"%s\" has no cases", rule);
@@ -152,7 +165,9 @@ static void read_file(struct reading *reading, const char *path)
     reading->file = path;
     sandbox->user = reading;
     enum sandbox_stop stop = sandbox_setup(sandbox, define, NULL);
-    if (stop == SANDBOX_DONE)
+    if (stop != SANDBOX_DONE) /* our own names: no file is at fault */
+        problem_out_of_memory(reading->problems);
+    else
         stop = sandbox_run(sandbox, source->text, source->length, source->path);
     if (stop != SANDBOX_DONE)
         problem_at_line(reading->problems, PROBLEM_RULES, sandbox_place(sandbox, stop, path), 0, 0,
@@ -181,8 +196,10 @@ static void list_files(struct case_list *list, const char *home, const struct ca
     }
     if (wanted->topic != NULL || wanted->place != NULL)
         return;
-    home_each(home, "rules/cases", ".lua", 0, note_file, list);
-    home_each(home, "jurisdictions", ".cases.lua", 6, note_file, list);
+    if ((home_each(home, "rules/cases", ".lua", 0, note_file, list) != 0 && errno == ENOMEM)
+        || (home_each(home, "jurisdictions", ".cases.lua", 6, note_file, list) != 0
+            && errno == ENOMEM))
+        list->arena.failed = true;
 }
 
 void case_list_read(struct case_list *list, const char *home, const struct cases_wanted *wanted,

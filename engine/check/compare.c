@@ -295,6 +295,8 @@ static void check_side(struct laws *laws, struct side *side)
     const struct result *result = &side->checked.result;
     const long date = date_parse(result->date);
     side->law = laws_find(laws, result->jurisdiction, date, side->file, &unsaid);
+    if (unsaid.out_of_memory)
+        problem_out_of_memory(&side->checked.problems);
     problems_free(&unsaid);
 }
 

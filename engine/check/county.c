@@ -25,11 +25,13 @@ static int refuse(struct problems *problems, const char *what, const char *says)
 
 /* What is asked for ---------------------------------------------------------------------- */
 
-static bool is_plain(const char *title)
+static bool is_plain(const char *title, struct problems *problems)
 {
     struct text shown = TEXT_EMPTY;
     utf8_add_printable(&shown, title);
-    const bool plain = !shown.failed && strcmp(text_string(&shown), title) == 0;
+    const bool plain = strcmp(text_string(&shown), title) == 0;
+    if (shown.failed)
+        problem_out_of_memory(problems);
     text_free(&shown);
     return plain;
 }
@@ -50,7 +52,10 @@ static int check_words(struct laws *laws, const char *id, const char *title,
                    "\"%s\" is the name of a topic of rules; take another id", id);
         return -1;
     }
-    if (title[strspn(title, " ")] == '\0' || strlen(title) > TITLE_LONGEST || !is_plain(title))
+    const bool plain = is_plain(title, problems);
+    if (problems->out_of_memory)
+        return -1;
+    if (title[strspn(title, " ")] == '\0' || strlen(title) > TITLE_LONGEST || !plain)
         return refuse(problems, "--title", "a title is a line of plain text, 200 letters at most");
     return 0;
 }
@@ -84,7 +89,7 @@ static int find_parent(struct county_start *start, struct laws *laws, struct pro
                    near[0] == '\0' ? "(none found: is this the right --home?)" : near);
         return -1;
     }
-    const long date = places_newest(laws->home, start->follows);
+    const long date = places_newest(laws->home, start->follows, problems);
     start->parent = laws_find(laws, start->follows, date == 0 ? FIRST_DAY : date, "--follows",
                               problems);
     if (start->parent == NULL)

@@ -6,6 +6,7 @@
 #include "job/json.h"
 #include "job/spot.h"
 
+#include <errno.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -75,7 +76,7 @@ static const struct law *asked_law(struct explaining *e)
     if (request->jurisdiction != NULL) {
         e->date = request->date;
         if (e->date == 0)
-            e->date = places_newest(e->laws->home, request->jurisdiction);
+            e->date = places_newest(e->laws->home, request->jurisdiction, &e->out->problems);
         return laws_find(e->laws, request->jurisdiction, e->date == 0 ? 20000101 : e->date,
                          "--jurisdiction", &e->out->problems);
     }
@@ -96,7 +97,7 @@ static const struct law *law_of(struct laws *laws, struct places *places, size_t
     const struct standing *standing = &places->items[index];
     struct problems unsaid = {0};
     const struct law *law = laws_find(laws, standing->profile->id, standing->date, "", &unsaid);
-    problems_free(&unsaid);
+    laws_forget(laws, &unsaid);
     if (law == NULL)
         strings_add_once(&places->skipped, &places->arena, standing->profile->id);
     return law;
@@ -208,8 +209,9 @@ static void note_base_job(void *data, const char *path)
     if (checked.judged)
         note_findings(e->out, &checked.result);
     cJSON_Delete(job);
+    laws_forget(e->laws, &checked.problems);
+    laws_forget(e->laws, &problems);
     checked_free(&checked);
-    problems_free(&problems);
     arena_free(&arena);
 }
 
@@ -237,9 +239,11 @@ static void learn(struct explaining *e)
     const size_t most = count_fields(out->law->book->fields.root);
     out->fields = arena_array(&out->arena, most, sizeof(struct field *));
     cases_each(e->laws, out->rule->id, note_case, out, &problems);
-    out->cases_broken = problems.count > 0 || problems.out_of_memory;
-    problems_free(&problems);
-    home_each(e->laws->home, "rules/cases", ".json", 0, note_base_job, e);
+    out->cases_broken = problems.count > 0;
+    laws_forget(e->laws, &problems);
+    if (home_each(e->laws->home, "rules/cases", ".json", 0, note_base_job, e) != 0
+        && errno == ENOMEM)
+        e->laws->out_of_memory = true;
     sort_texts(&out->figures);
     if (out->fields != NULL && out->field_count > 1)
         qsort(out->fields, out->field_count, sizeof(struct field *), field_order);

@@ -13,6 +13,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+enum { PLACES_SHOWN = 20 };
+
 static const char PLACE[] = "jurisdiction", DAY[] = "date";
 
 /* What was done, last first. */
@@ -325,19 +327,32 @@ const struct question *interview_ask(struct interview *interview, struct problem
 
 /* Answering -------------------------------------------------------------------- */
 
-/* A place that is none, before there is a day to look it up on. */
-static bool place_is_known(const struct question *question, const char *words, struct text *why)
+/* The places whose names hold the words, or the nearest. */
+static void add_places_like(const struct question *question, const char *words, struct text *why)
 {
+    size_t found = 0;
     struct nearest nearest;
     nearest_start(&nearest, words);
     for (size_t i = 0; i < question->name_count; i++) {
+        nearest_offer(&nearest, question->names[i]);
+        if (words[0] != '\0' && strstr(question->names[i], words) != NULL
+            && ++found <= PLACES_SHOWN)
+            text_addf(why, "%s%s", found == 1 ? "; there are: " : ", ", question->names[i]);
+    }
+    if (found > PLACES_SHOWN)
+        text_addf(why, " and %zu more", found - PLACES_SHOWN);
+    if (found == 0 && nearest.name != NULL)
+        text_addf(why, " (did you mean %s?)", nearest.name);
+}
+
+/* A place that is none, before there is a day to look it up on. */
+static bool place_is_known(const struct question *question, const char *words, struct text *why)
+{
+    for (size_t i = 0; i < question->name_count; i++)
         if (strcmp(question->names[i], words) == 0)
             return true;
-        nearest_offer(&nearest, question->names[i]);
-    }
     text_addf(why, "no place is named \"%s\"", words);
-    if (nearest.name != NULL)
-        text_addf(why, " (did you mean %s?)", nearest.name);
+    add_places_like(question, words, why);
     return false;
 }
 
@@ -387,7 +402,7 @@ bool interview_answer(struct interview *interview, const char *words, struct tex
         value = cJSON_Duplicate(question->same, true);
     } else {
         const struct answer_names names = {question->names, question->name_count};
-        if (!answer_read(&value, question->field, &names, words, why))
+        if (!answer_read(&value, question->field, question->numbered ? &names : NULL, words, why))
             return false;
     }
     if (strcmp(question->field->path, PLACE) == 0 && cJSON_IsString(value)

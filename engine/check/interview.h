@@ -9,7 +9,6 @@
 
 #include "base/problem.h"
 #include "base/text.h"
-#include "check/check.h"
 #include "check/question.h"
 
 #include <cjson/cJSON.h>

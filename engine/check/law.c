@@ -44,6 +44,12 @@ static int law_fingerprint(struct law *law)
     return failed ? -1 : 0;
 }
 
+void laws_forget(struct laws *laws, struct problems *problems)
+{
+    laws->out_of_memory = laws->out_of_memory || problems->out_of_memory;
+    problems_free(problems);
+}
+
 const struct law *laws_find(struct laws *laws, const char *id, long date, const char *job_file,
                             struct problems *problems)
 {
@@ -87,7 +93,6 @@ const struct law *laws_fields(struct laws *laws, struct problems *problems)
         law_free(law);
         return NULL;
     }
-    law->book->fields.partial = true;
     law->next = laws->first;
     laws->first = law;
     return law;

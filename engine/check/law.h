@@ -17,7 +17,13 @@ struct law {
 struct laws {
     const char *home;
     struct law *first;
+    bool out_of_memory; /* something passed over in silence was for want of memory */
 };
+
+/* Frees problems that do not count, such as those of places gone through in
+ * search of something. Out of memory always counts: it is kept in laws, and
+ * whoever asked first must look there before giving an answer. */
+void laws_forget(struct laws *laws, struct problems *problems);
 
 /* The law of a jurisdiction on a date, loading it when needed. It belongs to
  * laws. NULL with problems when there is none (profile_resolve) or its files
@@ -25,8 +31,8 @@ struct laws {
 const struct law *laws_find(struct laws *laws, const char *id, long date, const char *job_file,
                             struct problems *problems);
 
-/* Only the common field catalogue, with no rules: for a job whose place is
- * not known. */
+/* Only the field catalogue, of every place and with no rules: for a job whose
+ * place is not known. */
 const struct law *laws_fields(struct laws *laws, struct problems *problems);
 
 void laws_free(struct laws *laws);

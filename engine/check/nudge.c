@@ -65,7 +65,7 @@ static void try_case(struct trying *trying, const struct rule_case *c)
     const long date = date_parse(text_of(c->job, "date"));
     const struct law *law =
         laws_find(trying->laws, text_of(c->job, "jurisdiction"), date, c->file, &ignored);
-    problems_free(&ignored);
+    laws_forget(trying->laws, &ignored);
     struct trial *trial = law == NULL ? NULL : arena_alloc(arena, sizeof(*trial));
     if (trial == NULL)
         return;
@@ -84,15 +84,18 @@ static void try_case(struct trying *trying, const struct rule_case *c)
         trying->last = &trial->next;
         trying->nudge->case_count++;
     }
+    laws_forget(trying->laws, &checked.problems);
     checked_free(&checked);
 }
 
-static bool outcome_changes(const struct trial *trial)
+static bool outcome_changes(const struct trying *trying, const struct trial *trial)
 {
     struct result result = {0};
     struct rulebook *book = trial->law->book;
     book->watch.only_rule = trial->wanted->rule;
-    bool changed = judge(book, trial->wanted->job, -1, trial->reached, &result) != 0;
+    bool changed = false;
+    if (judge(book, trial->wanted->job, -1, trial->reached, &result) != 0)
+        problem_out_of_memory(&trying->nudge->problems);
     book->watch.only_rule = NULL;
     size_t at = 0;
     for (size_t i = 0; i < result.finding_count && !changed; i++) {
@@ -121,7 +124,7 @@ static bool noticed(const struct trying *trying, const struct value *value)
         struct figure *figure = &t->law->profile->figures[found - profile->figures];
         const struct value before = figure->value;
         figure->value = *value;
-        changed = outcome_changes(t);
+        changed = outcome_changes(trying, t);
         figure->value = before;
     }
     return changed;

@@ -4,6 +4,7 @@
 #include "base/nearest.h"
 #include "profile/places.h"
 
+#include <errno.h>
 #include <string.h>
 
 /* Cases --------------------------------------------------------------------------------- */
@@ -87,7 +88,7 @@ static void prove_all(struct laws *laws, struct proof *proof, long date)
 {
     struct strings ids = {0};
     places_ids(laws->home, &ids, &proof->arena);
-    for (size_t i = 0; i < ids.count; i++)
+    for (size_t i = 0; i < ids.count && !proof->arena.failed; i++)
         proof_place(laws, proof, ids.items[i], date);
 }
 
@@ -118,7 +119,11 @@ void proof_run(struct laws *laws, const char *name, long date, struct proof *pro
 {
     struct topics topics = {.wanted = name == NULL ? "" : name};
     nearest_start(&topics.nearest, topics.wanted);
-    home_each(laws->home, "rules/cases", ".lua", 0, see_topic, &topics);
+    if (home_each(laws->home, "rules/cases", ".lua", 0, see_topic, &topics) != 0
+        && errno == ENOMEM) {
+        problem_out_of_memory(&proof->problems);
+        return;
+    }
     const char *id = NULL;
     if (name != NULL && !topics.found) {
         if (!profile_exists(laws->home, name)) {

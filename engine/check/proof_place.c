@@ -5,6 +5,7 @@
 #include "job/json.h"
 
 #include <ctype.h>
+#include <errno.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -118,11 +119,13 @@ static void find_days(struct proof *proof, const char *home, const struct place 
     struct problems ignored = {0};
     days_add(days, FIRST_DAY);
     days_of(proof, place, days, &chain);
-    for (size_t i = 0; i < chain.count && i < PROFILE_LONGEST_CHAIN; i++) {
+    for (size_t i = 0; !proof->arena.failed && i < chain.count && i < PROFILE_LONGEST_CHAIN; i++) {
         place = place_load(home, chain.items[i], &proof->arena, &proof->sources, &ignored);
         if (place != NULL)
             days_of(proof, place, days, &chain);
     }
+    if (ignored.out_of_memory)
+        problem_out_of_memory(&proof->problems);
     problems_free(&ignored);
 }
 
@@ -174,6 +177,7 @@ static void run_base(struct base_run *run, const struct source *source, enum sta
     if (checked.judged && run->block->block->follows != NULL)
         remark_broken(run->proof, run->place, run->block, &checked.result);
     cJSON_Delete(job);
+    laws_forget(run->laws, &checked.problems);
     checked_free(&checked);
 }
 
@@ -185,7 +189,7 @@ static void run_base_file(void *data, const char *path)
                                             &run->proof->sources, &ignored);
     for (int stage = 0; source != NULL && stage < STAGE_COUNT; stage++)
         run_base(run, source, (enum stage)stage);
-    problems_free(&ignored);
+    laws_forget(run->laws, &ignored);
 }
 
 /* One place ----------------------------------------------------------------------------- */
@@ -205,7 +209,7 @@ static const struct law *parent_law(struct proving *p, const struct block *block
     struct problems ignored = {0};
     const struct law *law = block->follows == NULL
         ? NULL : laws_find(p->laws, block->follows, day, "", &ignored);
-    problems_free(&ignored);
+    laws_forget(p->laws, &ignored);
     return law;
 }
 
@@ -233,7 +237,7 @@ static bool prove_stretch(struct proving *p, const struct block *written, long d
         if (law == NULL)
             remark_problems(p->proof, p->place, block, &problems);
     }
-    problems_free(&problems);
+    laws_forget(p->laws, &problems);
     if (block == NULL || law == NULL)
         return broken;
     block->from = law->profile->from;
@@ -246,7 +250,9 @@ static bool prove_stretch(struct proving *p, const struct block *written, long d
     }
     proof_lint(p->proof, p->place, block, parent);
     struct base_run run = {p->laws, p->proof, p->place, block};
-    home_each(p->laws->home, "rules/cases", ".json", 0, run_base_file, &run);
+    if (home_each(p->laws->home, "rules/cases", ".json", 0, run_base_file, &run) != 0
+        && errno == ENOMEM)
+        p->laws->out_of_memory = true;
     return true;
 }
 
@@ -376,5 +382,5 @@ void proof_place(struct laws *laws, struct proof *proof, const char *id, long da
         for (const struct block *b = p.written->blocks; b->next != NULL; b = b->next)
             say_gap(&p, b);
     }
-    problems_free(&problems);
+    laws_forget(laws, &problems);
 }

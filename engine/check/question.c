@@ -2,7 +2,9 @@
 
 #include "base/strings.h"
 #include "base/text.h"
+#include "check/ready.h"
 #include "job/spot.h"
+#include "judge/judge.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -119,6 +121,7 @@ static void add_names(struct question *question, struct arena *arena, const cJSO
             strings_add_once(&names, arena, arena_copy(arena, name_of(item)));
     question->names = names.items;
     question->name_count = names.count;
+    question->numbered = true;
 }
 
 /* The last index in the pointer: where it starts, or NULL. */
@@ -308,4 +311,26 @@ void questions_free(struct questions *questions)
 {
     arena_free(&questions->arena);
     *questions = (struct questions){0};
+}
+
+void check_questions(struct laws *laws, cJSON *job, const struct overrides *overrides,
+                     const char *file, struct checked_questions *out)
+{
+    const struct overrides whole = {overrides->jurisdiction, overrides->date, NULL};
+    const struct ready ready = ready_make(laws, job, &whole, file, &out->problems);
+    if (ready.law == NULL)
+        return;
+    if (judge(ready.law->book, job, -1, ready.own, &out->result) != 0
+        || questions_of(&out->result, job, &ready.law->book->fields, ready.own, &out->questions)
+            != 0)
+        problem_out_of_memory(&out->problems);
+    else
+        out->judged = true;
+}
+
+void checked_questions_free(struct checked_questions *checked)
+{
+    questions_free(&checked->questions);
+    problems_free(&checked->problems);
+    result_free(&checked->result);
 }

@@ -4,10 +4,12 @@
 #define EAVEMARK_CHECK_QUESTION_H
 
 #include "base/arena.h"
+#include "check/check.h"
 #include "job/fields.h"
 #include "judge/finding.h"
 
 #include <cjson/cJSON.h>
+#include <stdbool.h>
 #include <stddef.h>
 
 struct question {
@@ -16,6 +18,7 @@ struct question {
     const char *where;               /* the items it is in: "main front", or NULL */
     const char *const *names;        /* a reference, a place: what may be named */
     size_t name_count;
+    bool numbered;                   /* and by its number */
     const cJSON *same;               /* the same fact of the item before, or NULL */
     const char *same_where;          /* that item's name or number */
     const struct finding **waiting;  /* open for want of it, by rule */
@@ -42,5 +45,20 @@ struct question question_about(struct arena *arena, const cJSON *job,
                                const struct fields *fields, const char *pointer);
 
 void questions_free(struct questions *questions);
+
+/* Either questions, or problems that say why there are none. */
+struct checked_questions {
+    struct problems problems;
+    struct result result;
+    struct questions questions;
+    bool judged; /* questions holds them all, be there none */
+};
+
+/* What a parsed job leaves open; the tree is changed as by check_job, and must
+ * outlive *out. The stage of the overrides is of no account. */
+void check_questions(struct laws *laws, cJSON *job, const struct overrides *overrides,
+                     const char *file, struct checked_questions *out);
+
+void checked_questions_free(struct checked_questions *checked);
 
 #endif

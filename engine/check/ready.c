@@ -68,7 +68,7 @@ static const struct law *find_law(struct laws *laws, const cJSON *job,
  * tried in the next county although its own has fields that one does not know.
  * NULL when the job names no place that can be used. */
 static const struct law *own_law(struct laws *laws, const cJSON *job,
-                                 const struct overrides *overrides)
+                                 const struct overrides *overrides, struct problems *problems)
 {
     const char *id = text_field(job, "jurisdiction"), *day = text_field(job, "date");
     const long date = day == NULL ? 0 : date_parse(day);
@@ -76,6 +76,8 @@ static const struct law *own_law(struct laws *laws, const cJSON *job,
         return NULL;
     struct problems ignored = {0};
     const struct law *law = laws_find(laws, id, date, "", &ignored);
+    if (ignored.out_of_memory)
+        problem_out_of_memory(problems);
     problems_free(&ignored);
     return law;
 }
@@ -119,7 +121,7 @@ struct ready ready_make(struct laws *laws, cJSON *job, const struct overrides *o
                         const char *file, struct problems *problems)
 {
     struct ready ready = {.stage = asked_stage(overrides, problems)};
-    const struct law *own = own_law(laws, job, overrides);
+    const struct law *own = own_law(laws, job, overrides, problems);
     override(job, "jurisdiction", overrides->jurisdiction, problems);
     override(job, "date", overrides->date, problems);
     /* --stage narrows the rules; it is the job's own word only if it has none. */

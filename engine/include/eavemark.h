@@ -141,6 +141,49 @@ enum eavemark_status eavemark_nudge(eavemark *handle, const char *topic, char **
 enum eavemark_status eavemark_county_new(eavemark *handle, const char *id, const char *follows,
                                          const char *title, char **text);
 
+/* What a job does not say and a rule waits for, as questions in the order of
+ * the trade: each with the place of the fact (JSON pointer), its unit, range or
+ * choices, and the rules that wait. The request is as for a check; its stage is
+ * not looked at. *report and *problems as for eavemark_takeoff. */
+enum eavemark_status eavemark_questions(eavemark *handle, const struct eavemark_request *request,
+                                        enum eavemark_form form, char **report, char **problems);
+
+/* A job filled in question by question. After each answer it is judged again,
+ * so that only what its place's rules still need is asked. */
+typedef struct eavemark_interview eavemark_interview;
+
+/* Starts one: from the request's job, or with neither text nor name from
+ * nothing. Its jurisdiction and date answer those questions beforehand; a job
+ * that says others is refused. NULL with *problems (to be freed; NULL when out
+ * of memory) and the status saying why. To be closed before the handle. */
+eavemark_interview *eavemark_interview_open(eavemark *handle,
+                                            const struct eavemark_request *request,
+                                            enum eavemark_status *status, char **problems);
+
+/* The next question in words, with what may be answered, or with help who needs
+ * it and why; to be freed. NULL when there is none: *problems is then "", or
+ * says what went wrong (NULL: out of memory). */
+char *eavemark_interview_ask(eavemark_interview *interview, bool help, char **problems);
+
+/* Answers the question last asked: y or n, a choice or its number, a figure with
+ * or without a unit ("12'6\"", "1 1/4", "5/12"), how many items a list has; "="
+ * for what the question offers as the same. True when it was taken; otherwise
+ * *why, to be freed, says what was wrong with it (NULL: out of memory). */
+bool eavemark_interview_answer(eavemark_interview *interview, const char *words, char **why);
+
+/* Leaves the question open; likewise. And goes back to the one before: false
+ * when there is none. */
+bool eavemark_interview_skip(eavemark_interview *interview, char **why);
+bool eavemark_interview_back(eavemark_interview *interview);
+
+/* The job so far as JSON, in the order it was given and answered; to be freed.
+ * NULL with *problems when it lacks what no job can do without. The text holds
+ * up: it was checked as by eavemark_check. answered and skipped count. */
+char *eavemark_interview_job(eavemark_interview *interview, size_t *answered, size_t *skipped,
+                             char **problems);
+
+void eavemark_interview_close(eavemark_interview *interview);
+
 #ifdef __cplusplus
 }
 #endif

@@ -203,12 +203,13 @@ static cJSON *read_several(const struct reading *reading, const char *words)
     return list;
 }
 
-static bool is_utf8(const char *words)
+/* UTF-8 without control characters. */
+static bool is_readable(const char *words)
 {
     size_t left = strlen(words), step = 0;
     for (; left > 0; words += step, left -= step) {
         step = utf8_length((const unsigned char *)words, left);
-        if (step == 0)
+        if (step == 0 || (unsigned char)words[0] < 0x20 || words[0] == 0x7F)
             return false;
     }
     return true;
@@ -225,7 +226,7 @@ bool answer_read(cJSON **out, const struct field *field, const struct answer_nam
         return false;
     }
     cut(trimmed, words, words + strlen(words));
-    if (!is_utf8(trimmed))
+    if (!is_readable(trimmed))
         text_add(why, "that is not readable text (UTF-8)");
     else if (field->type == FIELD_NUMBERS || field->type == FIELD_CHOICES)
         *out = read_several(&reading, trimmed);

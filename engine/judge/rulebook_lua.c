@@ -20,6 +20,7 @@ struct reading {
     const char *file; /* being run */
     struct strings files;
     size_t field_count;
+    bool fields_only; /* of every place, for a job whose place is not known */
 };
 
 static struct reading *reading_of(lua_State *lua)
@@ -36,9 +37,19 @@ static struct arena *arena_of(lua_State *lua)
 
 /* Declarations read "word 'name' { ... }": two calls. The first keeps the
  * name and the line, the second does the work (upvalue 1: name, 2: line). */
+static int passed_over(lua_State *lua)
+{
+    (void)lua;
+    return 0;
+}
+
+static int finish_field(lua_State *lua);
+
 static int start(lua_State *lua, lua_CFunction finish)
 {
     luaL_checkstring(lua, 1);
+    if (reading_of(lua)->fields_only && finish != finish_field)
+        finish = passed_over;
     lua_settop(lua, 1);
     lua_Debug about;
     lua_Integer line = 0;
@@ -209,6 +220,8 @@ static int finish_field(lua_State *lua)
     read_range(lua, &spec);
     read_choices(lua, &spec);
     const char *why = "out of memory";
+    if (reading->fields_only && fields_find(&reading->book->fields, declared_name(lua)) != NULL)
+        return 0; /* two places may ask for the same thing */
     if (fields_add(&reading->book->fields, declared_name(lua), &spec, &why) == NULL)
         return refuse(lua, "%s%s", why, "");
     return 0;
@@ -621,6 +634,27 @@ static void check_references(struct reading *reading)
                         dangling->path, why);
 }
 
+/* Without a place: the fields of every place, so that any real name is known.
+ * A place whose file does not run leaves the catalogue partial; whoever asks
+ * about that place will be told. */
+static void load_every_field(struct reading *reading)
+{
+    struct problems *told = reading->problems;
+    struct problems untold = {0};
+    reading->fields_only = true;
+    reading->problems = &untold;
+    if (home_each(reading->home, "jurisdictions", ".rules.lua", 6, note_file, reading) != 0)
+        reading->book->fields.partial = true;
+    for (size_t i = 0; i < reading->files.count && !reading->book->arena.failed; i++)
+        run_file(reading, reading->files.items[i]);
+    if (untold.count > 0)
+        reading->book->fields.partial = true;
+    if (untold.out_of_memory)
+        problem_out_of_memory(told);
+    problems_free(&untold);
+    reading->problems = told;
+}
+
 static void check_drops(const struct reading *reading)
 {
     const struct profile *profile = reading->book->profile;
@@ -681,6 +715,8 @@ struct rulebook *rulebook_load(const char *home, const struct profile *profile,
         problem_out_of_memory(problems);
     if (profile != NULL && problems->count == before && !problems->out_of_memory) {
         load_rules(&reading);
+    } else if (profile == NULL && problems->count == before && !problems->out_of_memory) {
+        load_every_field(&reading);
     }
     if (profile != NULL && problems->count == before && !problems->out_of_memory
         && !book->arena.failed) {

@@ -74,7 +74,7 @@ static struct node list_below(struct judging *judging, const struct node *from,
 
 static void walk_level(struct walk *walk, size_t level, const struct node *from)
 {
-    if (level == walk->depth) {
+    if (level >= walk->depth || level >= RULE_DEEPEST_PER) {
         walk->visited++;
         walk->visit(walk, NULL);
         return;

@@ -3,6 +3,8 @@
 #include "base/date.h"
 #include "profile/place.h"
 
+#include <errno.h>
+#include <stdbool.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -32,7 +34,8 @@ static void note_id(void *data, const char *path)
 void places_ids(const char *home, struct strings *ids, struct arena *arena)
 {
     struct listing listing = {ids, arena};
-    home_each(home, "jurisdictions", ".lua", 6, note_id, &listing);
+    if (home_each(home, "jurisdictions", ".lua", 6, note_id, &listing) != 0 && errno == ENOMEM)
+        arena->failed = true;
 }
 
 static void add_day(struct days *days, long day)
@@ -50,14 +53,14 @@ static void add_day(struct days *days, long day)
 }
 
 /* The days on which the place itself, or one it follows, takes a new edition. */
-static void add_days_of(const char *home, const char *id, struct days *days)
+static bool add_days_of(const char *home, const char *id, struct days *days)
 {
     struct arena arena = {0};
     struct sources sources = {0};
     struct strings chain = {0};
     struct problems problems = {0};
     strings_add(&chain, &arena, arena_copy(&arena, id));
-    for (size_t i = 0; i < chain.count && i < PROFILE_LONGEST_CHAIN; i++) {
+    for (size_t i = 0; !arena.failed && i < chain.count && i < PROFILE_LONGEST_CHAIN; i++) {
         const struct place *place = place_load(home, chain.items[i], &arena, &sources, &problems);
         for (const struct block *b = place == NULL ? NULL : place->blocks; b != NULL; b = b->next) {
             add_day(days, b->from == 0 ? ANY_DAY : b->from);
@@ -65,24 +68,30 @@ static void add_days_of(const char *home, const char *id, struct days *days)
                 strings_add_once(&chain, &arena, b->follows);
         }
     }
+    const bool failed = arena.failed || problems.out_of_memory;
     problems_free(&problems);
     arena_free(&arena);
+    return !failed;
 }
 
-static struct profile *stand_on(const char *home, const char *id, long date)
+/* NULL when the place does not stand then; *failed is set when that is only for
+ * want of memory. */
+static struct profile *stand_on(const char *home, const char *id, long date, bool *failed)
 {
     struct problems problems = {0};
     struct profile *profile = profile_resolve(home, id, date, "", &problems);
+    *failed = *failed || problems.out_of_memory;
     problems_free(&problems);
     return profile;
 }
 
-static struct profile *stand_newest(const char *home, const char *id, long *date)
+static struct profile *stand_newest(const char *home, const char *id, long *date, bool *failed)
 {
     struct days days = {.count = 0};
-    add_days_of(home, id, &days);
+    if (!add_days_of(home, id, &days))
+        *failed = true;
     for (size_t i = 0; i < days.count; i++) {
-        struct profile *profile = stand_on(home, id, days.items[i]);
+        struct profile *profile = stand_on(home, id, days.items[i], failed);
         *date = days.items[i];
         if (profile != NULL)
             return profile;
@@ -90,10 +99,13 @@ static struct profile *stand_newest(const char *home, const char *id, long *date
     return NULL;
 }
 
-long places_newest(const char *home, const char *id)
+long places_newest(const char *home, const char *id, struct problems *problems)
 {
     long date = 0;
-    struct profile *profile = stand_newest(home, id, &date);
+    bool failed = false;
+    struct profile *profile = stand_newest(home, id, &date, &failed);
+    if (failed)
+        problem_out_of_memory(problems);
     profile_free(profile);
     return profile == NULL ? 0 : date;
 }
@@ -111,10 +123,11 @@ int places_stand(const char *home, long date, struct places *places)
     struct strings ids = {0};
     places_ids(home, &ids, &places->arena);
     places->items = arena_array(&places->arena, ids.count + 1, sizeof(*places->items));
-    for (size_t i = 0; i < ids.count && places->items != NULL; i++) {
+    for (size_t i = 0; !places->arena.failed && i < ids.count; i++) {
         struct standing standing = {.date = date};
-        standing.profile = date != 0 ? stand_on(home, ids.items[i], date)
-                                     : stand_newest(home, ids.items[i], &standing.date);
+        bool *failed = &places->arena.failed;
+        standing.profile = date != 0 ? stand_on(home, ids.items[i], date, failed)
+                                     : stand_newest(home, ids.items[i], &standing.date, failed);
         if (standing.profile != NULL)
             places->items[places->count++] = standing;
         else

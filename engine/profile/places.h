@@ -23,8 +23,8 @@ void places_ids(const char *home, struct strings *ids, struct arena *arena);
 
 /* The last day that is sure to show the newest edition of a place: the
  * beginning of its last block that its parents reach. 0 when there is none.
- * What is wrong with its files is not said here. */
-long places_newest(const char *home, const char *id);
+ * What is wrong with its files is not said here; being out of memory is. */
+long places_newest(const char *home, const char *id, struct problems *problems);
 
 /* Every place that resolves on the date, or for 0 in its newest edition.
  * Returns 0, or -1 when out of memory. */

@@ -27,8 +27,8 @@ struct figure {
     const char *sense;         /* at_least ... under */
     struct cite cite;
     const char *disputed;      /* how sources disagree, or NULL */
-    const char *borrowed;      /* why it is not this place's law, or NULL: nothing is judged by it */
-    const char *unsure;        /* why it may not be this place's law, or NULL */
+    const char *borrowed;      /* why it is not this place's law: judges nothing; or NULL */
+    const char *unsure;        /* why it may not be this place's law: weakens; or NULL */
     bool moved;                /* a place gave another value than what it follows */
     struct amended amended;    /* by whom, from what to what; when moved */
 };

@@ -142,7 +142,10 @@ struct text card_row_hit(const struct card_row *row)
 {
     const struct card_item *item = row->items;
     struct text hit = TEXT_EMPTY;
-    if (item->demanded && item->required.kind != VALUE_YES_NO)
+    if (item->demanded && item->required.kind == VALUE_SET && item->required.set_count == 1
+        && story_same_text(item->sense, "one_of"))
+        value_add(&hit, &item->required); /* "one of visit" is no choice */
+    else if (item->demanded && item->required.kind != VALUE_YES_NO)
         value_add_demand(&hit, item->sense, &item->required);
     else if (item->demanded)
         text_add(&hit, item->duty != NULL ? item->duty : "must be so");

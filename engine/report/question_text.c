@@ -19,10 +19,11 @@ static const struct field *part_of(const struct field *field)
     return at->type == FIELD_GROUP || at->type == FIELD_LIST ? at : NULL;
 }
 
+/* Without a space between the number and its choice, so that no line parts them. */
 static void add_numbered(struct text *out, const char *const *items, size_t count)
 {
     for (size_t i = 0; i < count; i++)
-        text_addf(out, "%s%zu %s", i == 0 ? "" : ";  ", i + 1, items[i]);
+        text_addf(out, "%s%zu:%s", i == 0 ? "" : "  ", i + 1, items[i]);
 }
 
 /* "0 to 6 layers", "in feet" ...: what a figure may be. */
@@ -62,6 +63,17 @@ static void add_figure(struct text *out, const struct field *field)
     text_free(&range);
 }
 
+static void add_named(struct text *out, const struct question *question)
+{
+    if (question->name_count == 0)
+        text_add(out, "a few words");
+    else if (question->numbered)
+        add_numbered(out, question->names, question->name_count);
+    else
+        text_addf(out, "one of %zu, such as %s; part of a name shows those that hold it",
+                  question->name_count, question->names[0]);
+}
+
 static void add_expected(struct text *out, const struct question *question)
 {
     const struct field *field = question->field;
@@ -73,7 +85,7 @@ static void add_expected(struct text *out, const struct question *question)
         add_numbered(out, field->choices, field->choice_count);
         break;
     case FIELD_CHOICES:
-        text_add(out, "any, with commas:  ");
+        text_add(out, "one or more, with commas:  ");
         add_numbered(out, field->choices, field->choice_count);
         break;
     case FIELD_SLOPE:
@@ -94,9 +106,7 @@ static void add_expected(struct text *out, const struct question *question)
         break;
     case FIELD_TEXT:
     case FIELD_REFERENCE:
-        add_numbered(out, question->names, question->name_count);
-        if (question->name_count == 0)
-            text_add(out, "a few words");
+        add_named(out, question);
         break;
     case FIELD_GROUP:
         break;

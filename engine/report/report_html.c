@@ -7,8 +7,6 @@
 #include "report/story.h"
 #include "report/value.h"
 
-#include <string.h>
-
 struct sheet {
     struct text *out;
     const struct result *result;
@@ -276,27 +274,15 @@ static void add_open(const struct sheet *sheet, const struct group *group)
     text_add(sheet->out, "</section>\n");
 }
 
-/* Names each rule once, with the number of places: findings come by rule. */
+/* Their names would fill pages: the JSON form has them. */
 static void add_idle(const struct sheet *sheet)
 {
-    const struct result *result = sheet->result;
-    text_add(sheet->out, "<ul class=\"run\">\n");
-    for (size_t i = 0; i < result->finding_count; i++) {
-        const struct finding *finding = &result->findings[i];
-        if (!story_is_idle(finding))
-            continue;
-        size_t places = 1;
-        while (i + 1 < result->finding_count && story_is_idle(&result->findings[i + 1])
-               && strcmp(result->findings[i + 1].rule, finding->rule) == 0)
-            i++, places++;
-        text_add(sheet->out, "<li>");
-        html_text(sheet->out, finding->title == NULL ? finding->rule : finding->title);
-        add_rule(sheet->out, finding);
-        if (places > 1)
-            text_addf(sheet->out, " (%zu places)", places);
-        text_add(sheet->out, "</li>\n");
-    }
-    text_add(sheet->out, "</ul>\n");
+    struct text counts = TEXT_EMPTY;
+    story_count_idle(sheet->result, &counts);
+    text_add(sheet->out, "<p>Rules by topic: ");
+    html_phrase(sheet->out, &counts);
+    text_add(sheet->out, ". <span class=\"gloss\">(--form json names each and says why)</span>"
+                         "</p>\n");
 }
 
 /* What the place itself has dropped gets its sentence: under other law it

@@ -71,3 +71,36 @@ bool story_is_idle(const struct finding *finding)
 {
     return finding->outcome == OUTCOME_NOT_APPLICABLE && finding->amended == NULL;
 }
+
+/* Characters of the topic a rule belongs to: "deck.solid" is of "deck". */
+static size_t topic_length(const struct finding *finding)
+{
+    return strcspn(finding->rule, ".");
+}
+
+static bool same_topic(const struct finding *a, const struct finding *b)
+{
+    const size_t length = topic_length(a);
+    return length == topic_length(b) && strncmp(a->rule, b->rule, length) == 0;
+}
+
+/* Counts the rules of each topic, a rule of several places once: findings
+ * come sorted by rule. Their names would fill pages; the JSON form has them. */
+void story_count_idle(const struct result *result, struct text *counts)
+{
+    const struct finding *last = NULL;
+    size_t rules = 0;
+    for (size_t i = 0; i <= result->finding_count; i++) {
+        const struct finding *finding = i < result->finding_count ? &result->findings[i] : NULL;
+        if (finding != NULL && (!story_is_idle(finding)
+                                || (last != NULL && strcmp(last->rule, finding->rule) == 0)))
+            continue;
+        if (last != NULL && (finding == NULL || !same_topic(last, finding))) {
+            text_addf(counts, "%s%.*s %zu", counts->length > 0 ? ", " : "",
+                      (int)topic_length(last), last->rule, rules);
+            rules = 0;
+        }
+        last = finding;
+        rules++;
+    }
+}

@@ -3,6 +3,7 @@
 #ifndef EAVEMARK_REPORT_STORY_H
 #define EAVEMARK_REPORT_STORY_H
 
+#include "base/text.h"
 #include "judge/finding.h"
 
 #include <stdbool.h>
@@ -27,5 +28,8 @@ bool story_asked_before(const struct result *result, size_t index);
 
 /* Not applicable, and it would be so under the model law too. */
 bool story_is_idle(const struct finding *finding);
+
+/* "deck 4, drip_edge 2": of the idle findings, how many rules of each topic. */
+void story_count_idle(const struct result *result, struct text *counts);
 
 #endif

@@ -322,31 +322,15 @@ static void add_open(const struct page *page, const struct result *result)
     }
 }
 
-/* Names each rule once, with the number of places when it was more than one:
- * findings come sorted by rule. */
-static void name_idle(const struct result *result, struct text *names)
-{
-    for (size_t i = 0; i < result->finding_count; i++) {
-        const struct finding *finding = &result->findings[i];
-        if (!story_is_idle(finding))
-            continue;
-        size_t places = 1;
-        while (i + 1 < result->finding_count && story_is_idle(&result->findings[i + 1])
-               && strcmp(result->findings[i + 1].rule, finding->rule) == 0)
-            i++, places++;
-        text_addf(names, "%s%s", names->length > 0 ? ", " : "", finding->rule);
-        if (places > 1)
-            text_addf(names, " (%zu places)", places);
-    }
-}
-
 /* One list of names for what does not apply. What the place itself has
  * dropped gets its sentence: under other law it might bind. */
 static void add_not_applicable(const struct page *page, const struct result *result)
 {
     const size_t count = result->counts[OUTCOME_NOT_APPLICABLE];
     struct text names = TEXT_EMPTY;
-    name_idle(result, &names);
+    story_count_idle(result, &names);
+    if (names.length > 0)
+        text_add(&names, " (rules by topic; --form json names each and says why)");
     if (count > 0)
         text_addf(page->out, "\n-- %zu not applicable to this job\n\n", count);
     if (names.length > 0 || names.failed) {

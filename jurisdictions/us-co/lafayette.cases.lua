@@ -30,6 +30,7 @@ cases "shingle.hail_proof" {
   under = "us-co/lafayette", stage = "final", with = { ["existing.hail_damaged"] = false },
   { "a wrapper", with = { ["covering.hail_proof"] = "wrapper" }, expect = "warn" },
   { "nothing", with = { ["covering.hail_proof"] = "none" }, expect = "fail" },
+  { "not known", expect = "open" },
 }
 
 cases "shingle.wind_label" {

@@ -33,6 +33,12 @@ cases "ice_barrier.valleys" {
     expect = "fail", where = "valley" },
   { "there", with = { ["roof.valleys"] = { { name = "valley", ice_barrier = true } } },
     expect = "warn", where = "valley" },
+  { "not known", with = { ["roof.valleys"] = { { name = "valley" } } }, expect = "open",
+    where = "valley" },
+  { "not asked for by IRC 2012", under = "model/irc-2012",
+    with = { ["site.ice_barrier_in_table"] = true,
+      ["roof.valleys"] = { { name = "valley", ice_barrier = false } } },
+    expect = "not_applicable", where = "valley" },
 }
 
 cases "permit.grade" {

@@ -33,4 +33,6 @@ cases "deck.panel_edges" {
   under = "us-mn/minneapolis",
   { "hidden", with = over(0.34375, false), expect = "warn" },
   { "bare", with = over(0.34375, true), expect = "fail" },
+  { "not looked at", with = over(0.34375), expect = "open" },
+  { "under the state", under = "us-mn", with = over(0.34375, true), expect = "not_applicable" },
 }

@@ -69,6 +69,10 @@ static bool fails(enum from_where from)
     if (turn) {
         plan.failed = true;
         errno = ENOMEM;
+        /* For a debugger: where is this allocation? */
+        const char *stop = getenv("EAVEMARK_STOP_AT");
+        if (stop != NULL && strtoul(stop, NULL, 10) == plan.first)
+            abort();
     }
     return turn;
 }

@@ -72,7 +72,7 @@ static void everything_worst_first(void **state)
         "\nBROKEN  Gap [deck.gap]", "\nFAIL    Layers after the work [layers.total]",
         "\nOPEN    Not known: roof.slopes[1].pitch.", "\nWARN    Attic openings [ventilation.ratio]",
         "\nWARN    Kind [wood.kind]", "\npass    Drip edge: front eave [drip_edge.eave]",
-        "2 not applicable", "valley.lining (2 places)", "At this stage, take care",
+        "2 not applicable", "valley 1 (rules by topic", "At this stage, take care",
         "Tie off. [Code of Practice 4; common practice, not code]",
         "The building department decides.", "aaaaaaaaaaaaaaaa\n",
     };

@@ -1,0 +1,25 @@
+#!/usr/bin/env bash
+# schema.sh PROGRAM SOURCE_DIR: the JSON Schema that `eavemark fields --schema`
+# prints, held by another validator against every example job (under its own
+# place and date, whose fields may be its own) and against a set of bad jobs.
+set -euo pipefail
+program=$1 source=$2
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+cd "$source/tests/schema"
+
+# Without a place the schema knows the fields of all of them.
+"$program" fields --schema --home "$source" >"$work/common.json"
+node check.mjs "$work/common.json" minimal.json "$source"/examples/*/job*.json --bad bad
+
+jobs=0
+for job in "$source"/examples/*/job*.json; do
+  place=$(node -p 'JSON.parse(require("fs").readFileSync(process.argv[1])).jurisdiction' "$job")
+  date=$(node -p 'JSON.parse(require("fs").readFileSync(process.argv[1])).date' "$job")
+  "$program" fields --schema --jurisdiction "$place" --date "$date" --home "$source" \
+    >"$work/place.json"
+  node check.mjs "$work/place.json" "$job" --bad bad >"$work/said" || { cat "$work/said" >&2; exit 1; }
+  jobs=$((jobs + 1))
+done
+[ "$jobs" -ge 4 ] || { echo "only $jobs example jobs were found" >&2; exit 1; }
+echo "$jobs example jobs agree with the schema of their place"
