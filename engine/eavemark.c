@@ -310,7 +310,7 @@ enum eavemark_status eavemark_fields(eavemark *handle, const char *topic, bool s
     }
     problems_free(&problems);
     *text = text_release(&out);
-    return status;
+    return *text == NULL ? EAVEMARK_BROKEN : status;
 }
 
 /* What is wrong in both lists. NULL when out of memory. */
@@ -473,7 +473,7 @@ enum eavemark_status eavemark_list(eavemark *handle, enum eavemark_names names, 
     problems_free(&problems);
     arena_free(&arena);
     *text = text_release(&out);
-    return status;
+    return *text == NULL ? EAVEMARK_BROKEN : status;
 }
 
 /* The day a text names; 0 for none, or for one that is none (a problem). */
@@ -563,18 +563,24 @@ enum eavemark_status eavemark_county_new(eavemark *handle, const char *id, const
     struct problems problems = {0};
     struct county_start start = {0};
     struct text out = TEXT_EMPTY;
-    if (county_prepare(&start, &handle->laws, id, follows, title, &problems) == 0)
-        write_county(&handle->laws, &start, &problems);
-    const enum eavemark_status status = problems_status(&problems);
-    if (status == EAVEMARK_NOTHING_FAILED)
+    if (county_prepare(&start, &handle->laws, id, follows, title, &problems) == 0) {
+        /* What will be said comes first: nothing is written that cannot be told. */
         text_addf(&out, "%s\n%s\nnext: eavemark proof %s\n", start.profile_path, start.cases_path,
                   id);
-    else
+        if (out.failed)
+            problem_out_of_memory(&problems);
+        else
+            write_county(&handle->laws, &start, &problems);
+    }
+    const enum eavemark_status status = problems_status(&problems);
+    if (status != EAVEMARK_NOTHING_FAILED) {
+        text_free(&out);
         problems_write(&problems, &out);
+    }
     county_free(&start);
     problems_free(&problems);
     *text = text_release(&out);
-    return status;
+    return *text == NULL ? EAVEMARK_BROKEN : status;
 }
 
 /* Questions ------------------------------------------------------------------ */
@@ -692,6 +698,12 @@ bool eavemark_interview_answer(eavemark_interview *interview, const char *words,
     text_free(&text);
     *why = text_release(&safe);
     return taken;
+}
+
+bool eavemark_interview_wants_name(const eavemark_interview *interview)
+{
+    const struct field *asked = interview->asked;
+    return asked != NULL && (asked->type == FIELD_TEXT || asked->type == FIELD_REFERENCE);
 }
 
 bool eavemark_interview_skip(eavemark_interview *interview, char **why)

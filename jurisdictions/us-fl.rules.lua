@@ -7,11 +7,14 @@
 field "site.wind_borne_debris" { type = "yes_no", stage = "permit",
   ask = "Does the code's map put the house in the wind-borne debris region?" }
 field "house.insured_value_usd" { type = "number", unit = "usd", range = { 0, 100000000 },
-  stage = "permit", ask = "For how much is the house insured? (without proof: the county's value of it)" }
+  stage = "permit",
+  ask = "For how much is the house insured? (without proof: the county's value of it)" }
 field "papers.wall_ties" { type = "choice",
   choices = { "none", "improved", "sound_already", "done_to_share", "beyond_share" },
-  stage = "permit", ask = "What is done about the ties from roof to wall: nothing, all improved, found strong already, "
-    .. "improved in the code's order up to the share of the price, or is the first step alone beyond that share?" }
+  stage = "permit",
+  ask = "What is done about the ties from roof to wall: nothing, all improved, found strong "
+    .. "already, improved in the code's order up to the share of the price, or is the first step "
+    .. "alone beyond that share?" }
 field "papers.wall_ties_first_step_percent" { type = "number", unit = "percent",
   range = { 0, 1000 }, stage = "permit",
   ask = "What share of the reroof's price would the gable ends, or all corners, take?" }
@@ -44,9 +47,11 @@ rule "papers.wall_ties" {
       return one_of(job.papers.wall_ties, figure "papers.wall_ties_ways")
     end
     -- At the figure the step still fits into the share.
-    local share, most = job.papers.wall_ties_first_step_percent, figure "papers.wall_ties_share_over"
+    local share = job.papers.wall_ties_first_step_percent
+    local most = figure "papers.wall_ties_share_over"
     return shown(share > most + 0.05, "that the first step alone takes over "
       .. number(most, "percent") .. " of the price")
   end,
-  mend = "Open the eaves at the corners, see what ties are there, and add what lacks, in the code's order.",
+  mend = "Open the eaves at the corners, see what ties are there, and add what lacks, in the "
+    .. "code's order.",
 }

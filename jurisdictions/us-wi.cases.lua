@@ -3,7 +3,8 @@
 
 cases "slope.least" {
   under = "us-wi",
-  { "5:12 does not pass", expect = "open", where = "main front", says = "dwelling code of its own" },
+  { "5:12 does not pass", expect = "open", where = "main front",
+    says = "dwelling code of its own" },
   { "1:12 does not fail", with = { ["roof.slopes[1].pitch"] = "1:12" }, expect = "open",
     where = "main front" },
 }
@@ -82,7 +83,8 @@ cases "wind.framing_ties" {
 -- At 4:12: (12 + 6) x 1.0541 + 12 = 31.0 in; with no overhang, 6.3 + 12 is less
 -- than 30. The 12 in are already along the slope.
 local function eave(reach, pitch, overhang)
-  return { ["roof.slopes[1].pitch"] = pitch or "4:12", ["roof.edges[1].overhang_in"] = overhang or 12,
+  return { ["roof.slopes[1].pitch"] = pitch or "4:12",
+    ["roof.edges[1].overhang_in"] = overhang or 12,
     ["roof.edges[1].ice_barrier_reach_in"] = reach }
 end
 cases "ice_barrier.up_slope" {

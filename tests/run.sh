@@ -8,6 +8,11 @@ bash .ci/packages.sh gcc make cmake pkg-config liblua5.4-dev libcjson-dev libmd-
   valgrind
 command -v node >/dev/null && command -v npm >/dev/null || bash .ci/packages.sh nodejs npm
 (cd tests/schema && npm ci --silent --no-audit --no-fund)
+# The pages are opened in a browser, with fonts that every machine shall share.
+if [ "${EAVEMARK_NO_BROWSER:-}" != 1 ]; then
+  bash .ci/packages.sh chromium fonts-dejavu-core
+  (cd tests/pages && npm ci --silent --no-audit --no-fund)
+fi
 
 cmake -S . -B build-test -DEAVEMARK_SANITIZE=ON -DEAVEMARK_WERROR=ON >/dev/null
 cmake --build build-test --parallel

@@ -1,5 +1,7 @@
 #include "base/number.h"
 
+#include "base/date.h"
+
 #include <math.h>
 #include <stdio.h>
 #include <string.h>
@@ -143,8 +145,8 @@ void number_write_unit(double value, const char *unit, char out[96])
         snprintf(out, 96, "%s:12", digits);
         return;
     }
-    if (unit != NULL && strcmp(unit, "date") == 0 && strlen(digits) == 8) {
-        snprintf(out, 96, "%.4s-%.2s-%s", digits, digits + 4, digits + 6);
+    if (unit != NULL && strcmp(unit, "date") == 0) {
+        date_write((long)value, out);
         return;
     }
     const struct unit *known = unit_find(unit);

@@ -27,7 +27,7 @@ void strings_add_once(struct strings *list, struct arena *arena, const char *tex
 
 bool strings_have(const struct strings *list, const char *text)
 {
-    for (size_t i = 0; i < list->count; i++)
+    for (size_t i = 0; text != NULL && i < list->count; i++)
         if (strcmp(list->items[i], text) == 0)
             return true;
     return false;

@@ -12,7 +12,8 @@ struct strings {
     size_t count, capacity;
 };
 
-/* Adds text; when it cannot, arena->failed says so. */
+/* Adds text; when it cannot, arena->failed says so. NULL, as a refused copy
+ * gives, is left out. */
 void strings_add(struct strings *list, struct arena *arena, const char *text);
 
 /* Adds text unless it is there. */

@@ -12,6 +12,9 @@
  * cannot be. */
 void case_job_set(lua_State *lua, cJSON *job, const char *path);
 
+/* Marks the list of cases as cut short and raises. */
+int case_out_of_memory(lua_State *lua);
+
 /* Applies the `with` and `without` of the table at index. */
 void case_job_with(lua_State *lua, cJSON *job, int index);
 

@@ -1,16 +1,25 @@
 #include "check/case_job.h"
 
+#include "job/json.h"
+
 #include <lauxlib.h>
 #include <lua.h>
 
 #include <stdbool.h>
-
 #include <stdlib.h>
 #include <string.h>
 
 enum { DEEPEST_VALUE = 8 };
 
 static cJSON *from_lua(lua_State *lua, int depth);
+
+/* A value with a part that cannot be is none at all, not one with a gap. */
+static cJSON *drop(cJSON *node, cJSON *part)
+{
+    cJSON_Delete(node);
+    cJSON_Delete(part);
+    return NULL;
+}
 
 /* A table with a first item, or nothing in it, is a list. */
 static cJSON *from_table(lua_State *lua, int depth)
@@ -133,17 +142,17 @@ void case_job_set(lua_State *lua, cJSON *job, const char *path)
     if (value == NULL)
         luaL_error(lua, "%s: that is no value for a job", path);
     cJSON *old = child_of(parent, &last);
-    bool done;
+    if (last.index < 0 && cJSON_IsObject(parent)) {
+        if (!json_set(parent, last.name, value))
+            case_out_of_memory(lua);
+        return;
+    }
+    bool done = false;
     if (last.index >= 0)
         done = old != NULL ? cJSON_ReplaceItemInArray(parent, last.index, value)
             : last.index == cJSON_GetArraySize(parent) && cJSON_AddItemToArray(parent, value);
-    else
-        done = old != NULL ? cJSON_ReplaceItemInObjectCaseSensitive(parent, last.name, value)
-                           : cJSON_AddItemToObject(parent, last.name, value);
     if (!done) {
         cJSON_Delete(value);
-        if (last.index < 0 && cJSON_IsObject(parent))
-            case_out_of_memory(lua);
         luaL_error(lua, "%s: cannot be set", path);
     }
 }

@@ -30,6 +30,8 @@ static struct seen *seen_of(struct running *running, const char *rule)
     if (seen == NULL)
         return NULL;
     seen->rule = arena_copy(&running->arena, rule);
+    if (seen->rule == NULL)
+        return NULL;
     seen->next = running->seen;
     running->seen = seen;
     return seen;
@@ -139,6 +141,7 @@ static bool run_case(struct running *running, struct rule_case *c, struct text *
     } else {
         held = findings_hold(running, c, &checked.result, out);
     }
+    laws_forget(running->laws, &checked.problems);
     checked_free(&checked);
     return held;
 }
@@ -227,6 +230,7 @@ void cases_each(struct laws *laws, const char *rule,
         check_job(laws, c->job, &none, c->file, &checked);
         if (checked.judged)
             visit(data, &checked);
+        laws_forget(laws, &checked.problems);
         checked_free(&checked);
     }
     case_list_free(&list);

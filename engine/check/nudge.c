@@ -242,7 +242,7 @@ static bool is_asked(const struct trying *trying, const struct figure *wanted)
 {
     for (const struct trial *t = trying->first; t != NULL; t = t->next) {
         const struct figure *found = profile_figure(t->law->profile, wanted->name);
-        if (found != NULL && t->asked[found - t->law->profile->figures]
+        if (found != NULL && t->asked != NULL && t->asked[found - t->law->profile->figures]
             && profile_same_value(&found->value, &wanted->value))
             return true;
     }

@@ -168,7 +168,8 @@ static void run_base(struct base_run *run, const struct source *source, enum sta
     json_read(&job, source->text, source->length, source->path, &checked.problems);
     if (job != NULL) {
         cJSON_DeleteItemFromObjectCaseSensitive(job, "stage");
-        cJSON_AddStringToObject(job, "stage", stage_word(stage));
+        if (cJSON_AddStringToObject(job, "stage", stage_word(stage)) == NULL)
+            problem_out_of_memory(&checked.problems);
         const struct overrides overrides = {profile->id, day, NULL};
         check_job(run->laws, job, &overrides, source->path, &checked);
     }

@@ -1,6 +1,7 @@
 #include "check/ready.h"
 
 #include "base/date.h"
+#include "job/json.h"
 #include "job/validate.h"
 #include "judge/judge.h"
 
@@ -17,15 +18,8 @@ static void override(cJSON *job, const char *key, const char *value, struct prob
 {
     if (value == NULL)
         return;
-    cJSON *text = cJSON_CreateString(value);
-    const bool there = cJSON_HasObjectItem(job, key)
-        && cJSON_GetObjectItemCaseSensitive(job, key) != NULL;
-    if (text == NULL
-        || !(there ? cJSON_ReplaceItemInObjectCaseSensitive(job, key, text)
-                   : cJSON_AddItemToObject(job, key, text))) {
-        cJSON_Delete(text);
+    if (!json_set(job, key, cJSON_CreateString(value)))
         problem_out_of_memory(problems);
-    }
 }
 
 /* The stage asked for; -1 for all, -2 when it is no stage (a problem). */
@@ -132,6 +126,10 @@ struct ready ready_make(struct laws *laws, cJSON *job, const struct overrides *o
     ready.own = own_stage(job, ready.asked);
     hold_against_fields(laws, ready.law, own, job,
                         ready.own > ready.asked ? ready.own : ready.asked, file, problems);
+    if (ready.law != NULL && ready.law->profile->base_only)
+        problem_at(problems, PROBLEM_JOB, file, "/jurisdiction",
+                   "\"%s\" only holds what others build on; name one of those that follow it",
+                   ready.law->profile->id);
     if (problems->count > 0 || problems->out_of_memory)
         ready.law = NULL;
     return ready;

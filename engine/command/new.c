@@ -117,6 +117,17 @@ static bool print_question(const struct sitting *sitting, enum ask ask, char **p
     return true;
 }
 
+/* Front and back are good names for planes: then the word alone is not enough. */
+static bool is_either(const struct sitting *sitting, const char *line)
+{
+    const bool back = strcmp(line, "back") == 0;
+    if ((!back && strcmp(line, "stop") != 0) || !eavemark_interview_wants_name(sitting->interview))
+        return false;
+    fprintf(stderr, "    not taken: for the name write \"%s\" in quotes, to %s write %s\n", line,
+            back ? "go back" : "stop", back ? "<" : ".");
+    return true;
+}
+
 /* What the user typed; says what to print next. */
 static enum ask take(struct sitting *sitting, const char *line)
 {
@@ -124,9 +135,11 @@ static enum ask take(struct sitting *sitting, const char *line)
     bool taken = true;
     if (strcmp(line, "?") == 0)
         return ASK_HELP;
-    if (strcmp(line, "stop") == 0)
+    if (is_either(sitting, line))
+        return ASK_AGAIN;
+    if (strcmp(line, "stop") == 0 || strcmp(line, ".") == 0)
         sitting->ended = true;
-    else if (strcmp(line, "back") != 0)
+    else if (strcmp(line, "back") != 0 && strcmp(line, "<") != 0)
         taken = line[0] == '\0' ? eavemark_interview_skip(sitting->interview, &why)
                                 : eavemark_interview_answer(sitting->interview, line, &why);
     else if (!eavemark_interview_back(sitting->interview))
@@ -212,7 +225,7 @@ static int hold(const struct new_options *options, eavemark *handle)
     if (sitting.interview == NULL)
         return (int)opened;
     fputs("Answer each question; Enter alone: not known yet; ? why it is asked;\n"
-          "back: the one before; stop: write what there is.\n", stderr);
+          "back or <: the one before; stop or .: write what there is.\n", stderr);
     int status = ask_all(&sitting);
     const int written = write_job(&sitting);
     eavemark_interview_close(sitting.interview);

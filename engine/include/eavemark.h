@@ -171,6 +171,10 @@ char *eavemark_interview_ask(eavemark_interview *interview, bool help, char **pr
  * *why, to be freed, says what was wrong with it (NULL: out of memory). */
 bool eavemark_interview_answer(eavemark_interview *interview, const char *words, char **why);
 
+/* True when the question last asked is answered with a name, which any word may
+ * be; in double quotes a word is always the name itself. */
+bool eavemark_interview_wants_name(const eavemark_interview *interview);
+
 /* Leaves the question open; likewise. And goes back to the one before: false
  * when there is none. */
 bool eavemark_interview_skip(eavemark_interview *interview, char **why);

@@ -113,12 +113,27 @@ static cJSON *read_date(const struct reading *reading, const char *words)
                                   : refuse(reading, words, "a day such as 2026-03-31");
 }
 
-/* A text; or, where there are names to choose from, one of them. */
-static cJSON *read_text(const struct reading *reading, const char *words)
+/* Copies what is between from and to, without spaces around it. */
+static void cut(char *out, const char *from, const char *to)
 {
+    while (from < to && *from == ' ')
+        from++;
+    while (to > from && to[-1] == ' ')
+        to--;
+    memcpy(out, from, (size_t)(to - from));
+    out[to - from] = '\0';
+}
+
+/* A text; or, where there are names to choose from, one of them. */
+static cJSON *read_text(const struct reading *reading, const char *given)
+{
+    char words[LONGEST];
+    const size_t length = strlen(given);
+    const bool quoted = length > 2 && given[0] == '"' && given[length - 1] == '"';
+    cut(words, given + quoted, given + length - quoted);
     const struct answer_names *names = reading->names;
     int index = names == NULL ? -1 : by_words(words, names->items, names->count);
-    if (index < 0 && names != NULL)
+    if (index < 0 && names != NULL && !quoted)
         index = by_number(words, names->count);
     return cJSON_CreateString(index >= 0 ? names->items[index] : words);
 }
@@ -171,17 +186,6 @@ static cJSON *read_one(const struct reading *reading, const char *words)
         break;
     }
     return refuse(reading, words, "a fact: this is a group of them");
-}
-
-/* Copies what is between from and to, without spaces around it. */
-static void cut(char *out, const char *from, const char *to)
-{
-    while (from < to && *from == ' ')
-        from++;
-    while (to > from && to[-1] == ' ')
-        to--;
-    memcpy(out, from, (size_t)(to - from));
-    out[to - from] = '\0';
 }
 
 static cJSON *read_several(const struct reading *reading, const char *words)

@@ -47,6 +47,25 @@ int json_read(cJSON **out, const char *text, size_t length, const char *file,
     return 0;
 }
 
+bool json_set(cJSON *object, const char *key, cJSON *value)
+{
+    if (value == NULL)
+        return false;
+    cJSON *old = cJSON_GetObjectItemCaseSensitive(object, key);
+    /* cJSON, replacing, goes on without a name when it cannot copy it. */
+    char *name = old == NULL ? NULL : cJSON_malloc(strlen(key) + 1);
+    if (name != NULL) {
+        memcpy(name, key, strlen(key) + 1);
+        value->string = name;
+        if (cJSON_ReplaceItemViaPointer(object, old, value))
+            return true;
+    } else if (old == NULL && cJSON_AddItemToObject(object, key, value)) {
+        return true;
+    }
+    cJSON_Delete(value);
+    return false;
+}
+
 static void report_unread(enum file_result result, int error, const char *path,
                           struct problems *problems)
 {

@@ -13,6 +13,7 @@
 #include "base/problem.h"
 
 #include <cjson/cJSON.h>
+#include <stdbool.h>
 #include <stddef.h>
 
 enum {
@@ -28,6 +29,11 @@ enum {
  * Returns 0, or -1 when anything was added (*out is then NULL). */
 int json_read(cJSON **out, const char *text, size_t length, const char *file,
               struct problems *problems);
+
+/* Gives an object this member, in the place of one of that name if there is
+ * one. Takes the value over. False when out of memory (a NULL value is taken
+ * for that): the object is then as before. */
+bool json_set(cJSON *object, const char *key, cJSON *value);
 
 /* Reads the file (or "-") and parses it; problems say what was wrong with the
  * file: missing, a directory, empty, over JSON_LARGEST. */

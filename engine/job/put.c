@@ -1,5 +1,7 @@
 #include "job/put.h"
 
+#include "job/json.h"
+
 #include <stdlib.h>
 
 /* One step of a pointer, unescaped; true when it fits. *at moves past it. */
@@ -26,11 +28,7 @@ static cJSON *make_group(cJSON *parent, const char *step, const cJSON *old)
     if (old == NULL)
         return cJSON_AddObjectToObject(parent, step);
     cJSON *group = cJSON_CreateObject();
-    if (group != NULL && !cJSON_ReplaceItemInObjectCaseSensitive(parent, step, group)) {
-        cJSON_Delete(group);
-        group = NULL;
-    }
-    return group;
+    return json_set(parent, step, group) ? group : NULL;
 }
 
 static cJSON *step_into(cJSON *from, const char *step)

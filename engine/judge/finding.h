@@ -53,12 +53,14 @@ struct amended {
 };
 
 struct figure;
+struct drawing;
 
 struct finding {
     const char *rule;  /* "layers.total" */
     const char *title; /* "Layers of covering after the work" */
     enum stage stage;
     const char *where; /* "porch slope", or NULL: the whole house */
+    const char *item;  /* its JSON pointer, or NULL */
     enum outcome outcome;
     const char *says;     /* all of it in words */
     const char *note;     /* the part of says beyond required and found, or NULL */
@@ -114,6 +116,7 @@ struct result {
     const struct safety *safety;
     size_t safety_count;
     const char *caution;            /* the closing one */
+    const struct drawing *drawings; /* what numbers they take (drawing.h) */
 };
 
 void result_free(struct result *result);

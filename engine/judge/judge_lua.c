@@ -8,6 +8,7 @@
 #include <lauxlib.h>
 #include <lua.h>
 
+#include <math.h>
 #include <stdlib.h>
 #include <string.h>
 #include <time.h>
@@ -101,6 +102,7 @@ static void judge_item(struct run *run, struct walk *walk)
     if (finding == NULL)
         return;
     finding->where = walk_where(walk);
+    finding->item = walk->depth > 0 ? walk->items[walk->depth - 1].pointer : NULL;
     const enum sandbox_stop stop = call_enter(&run->judging, call_rule, &call);
     if (stop == SANDBOX_SIGNAL)
         verdict_open(finding, &run->judging);
@@ -237,6 +239,40 @@ static void judge_abouts(struct run *run)
     }
 }
 
+/* The drawings with the place's own figures in them, in the result's arena. */
+static void list_drawings(struct run *run)
+{
+    struct arena *arena = &run->result->arena;
+    struct drawing *last = NULL;
+    for (const struct drawing *d = run->judging.book->drawings; d != NULL; d = d->next) {
+        struct drawing *copy = arena_alloc(arena, sizeof(*copy));
+        struct drawing_part *parts = arena_array(arena, d->part_count + 1, sizeof(*parts));
+        if (copy == NULL || parts == NULL)
+            return;
+        *copy = *d;
+        copy->next = NULL;
+        copy->parts = parts;
+        for (size_t i = 0; i < d->part_count; i++) {
+            parts[i] = d->parts[i];
+            const struct figure *figure =
+                parts[i].figure == NULL
+                    ? NULL : profile_figure(run->judging.book->profile, parts[i].figure);
+            parts[i].number = NAN;
+            if (figure == NULL || figure->borrowed != NULL)
+                continue;
+            if (figure->value.kind == VALUE_NUMBER)
+                parts[i].number = figure->value.number;
+            else if (figure->value.kind == VALUE_YES_NO)
+                parts[i].number = figure->value.yes ? 1 : 0;
+        }
+        if (last == NULL)
+            run->result->drawings = copy;
+        else
+            last->next = copy;
+        last = copy;
+    }
+}
+
 int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage reached,
           struct result *result)
 {
@@ -258,6 +294,8 @@ int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage re
         judge_cautions(&run, only_stage >= 0 ? (enum stage)only_stage : reached);
     if (book->watch.only_rule == NULL)
         judge_abouts(&run);
+    if (book->watch.only_rule == NULL)
+        list_drawings(&run);
     book->sandbox->user = NULL;
     for (size_t i = 0; i < result->finding_count; i++)
         result->counts[result->findings[i].outcome]++;

@@ -13,6 +13,7 @@
 #include "base/strings.h"
 #include "job/fields.h"
 #include "job/stage.h"
+#include "judge/drawing.h"
 #include "profile/profile.h"
 #include "sandbox/sandbox.h"
 
@@ -106,6 +107,7 @@ struct rulebook {
     struct caution *cautions;
     struct about *abouts;          /* as declared */
     struct card_part *cards[STAGE_COUNT];
+    struct drawing *drawings;      /* as declared */
     struct sources sources;        /* the files loaded, the profile's not included */
     struct watch watch;
 };

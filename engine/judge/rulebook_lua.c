@@ -402,7 +402,7 @@ static int start_impossible(lua_State *lua)
 
 static const char *const CAUTION_KEYS[] = {"stages", "when", "says", "cite", NULL};
 
-static void read_stages(lua_State *lua, struct caution *caution)
+static void read_stages(lua_State *lua, bool stages[STAGE_COUNT])
 {
     lua_getfield(lua, 1, "stages");
     if (!lua_istable(lua, -1))
@@ -410,7 +410,7 @@ static void read_stages(lua_State *lua, struct caution *caution)
     const size_t count = (size_t)lua_rawlen(lua, -1);
     for (size_t i = 1; i <= count; i++) {
         lua_rawgeti(lua, -1, (lua_Integer)i);
-        caution->stages[stage_of(lua, luaL_checkstring(lua, -1))] = true;
+        stages[stage_of(lua, luaL_checkstring(lua, -1))] = true;
         lua_pop(lua, 1);
     }
     lua_pop(lua, 1);
@@ -445,7 +445,7 @@ static int finish_caution(lua_State *lua)
     if (caution == NULL)
         return luaL_error(lua, "out of memory");
     caution->name = keep_text(lua, declared_name(lua));
-    read_stages(lua, caution);
+    read_stages(lua, caution->stages);
     read_cite(lua, &caution->cite);
     caution->when = function_of(lua, "when");
     caution->says_function = RULE_NO_FUNCTION;
@@ -550,6 +550,89 @@ static int start_card(lua_State *lua)
     return start(lua, finish_card);
 }
 
+/* drawing "..." { stages = ..., rules = ..., figures = ... } ------------------------------ */
+
+static const char *const DRAWING_KEYS[] = {"stages", "rules", "figures", NULL};
+
+/* How many names the table under this key has. */
+static size_t count_parts(lua_State *lua, const char *key)
+{
+    lua_getfield(lua, 1, key);
+    size_t count = 0;
+    if (lua_istable(lua, -1)) {
+        count = keys_push(lua, -1)->count;
+        lua_pop(lua, 1);
+    } else if (!lua_isnil(lua, -1)) {
+        refuse(lua, "%s is a table: dimension = \"name\"%s", key, "");
+    }
+    lua_pop(lua, 1);
+    return count;
+}
+
+static void check_dimension(lua_State *lua, const char *drawing, const char *dimension)
+{
+    struct nearest nearest;
+    nearest_start(&nearest, dimension);
+    for (const char *const *at = drawing_dimensions(drawing); *at != NULL; at++) {
+        if (strcmp(*at, dimension) == 0)
+            return;
+        nearest_offer(&nearest, *at);
+    }
+    refuse(lua, "it has no dimension \"%s\"; the nearest is %s", dimension,
+           nearest.name == NULL ? "none" : nearest.name);
+}
+
+static void read_parts(lua_State *lua, struct drawing *drawing, const char *key, bool figures)
+{
+    lua_getfield(lua, 1, key);
+    if (lua_isnil(lua, -1)) {
+        lua_pop(lua, 1);
+        return;
+    }
+    const struct keys *keys = keys_push(lua, -1);
+    for (size_t i = 0; i < keys->count; i++) {
+        check_dimension(lua, drawing->name, keys->names[i]);
+        struct drawing_part *part = &drawing->parts[drawing->part_count++];
+        lua_getfield(lua, -2, keys->names[i]);
+        if (lua_type(lua, -1) != LUA_TSTRING)
+            refuse(lua, "%s: %s must be a name", key, keys->names[i]);
+        part->dimension = keep_text(lua, keys->names[i]);
+        *(figures ? &part->figure : &part->rule) = keep_text(lua, lua_tostring(lua, -1));
+        lua_pop(lua, 1);
+    }
+    lua_pop(lua, 2);
+}
+
+static int finish_drawing(lua_State *lua)
+{
+    closed_keys(lua, DRAWING_KEYS);
+    if (drawing_dimensions(declared_name(lua)) == NULL)
+        return refuse(lua, "there is no such drawing%s%s", "", "");
+    struct drawing **at = &reading_of(lua)->book->drawings;
+    for (; *at != NULL; at = &(*at)->next)
+        if (strcmp((*at)->name, declared_name(lua)) == 0)
+            return refuse(lua, "is already a drawing, in %s%s", (*at)->file, "");
+    struct drawing *drawing = arena_alloc(arena_of(lua), sizeof(*drawing));
+    const size_t count = count_parts(lua, "rules") + count_parts(lua, "figures");
+    if (drawing == NULL
+        || (drawing->parts = arena_array(arena_of(lua), count + 1, sizeof(*drawing->parts)))
+               == NULL)
+        return luaL_error(lua, "out of memory");
+    drawing->name = keep_text(lua, declared_name(lua));
+    drawing->file = reading_of(lua)->file;
+    drawing->line = (int)lua_tointeger(lua, lua_upvalueindex(2));
+    read_stages(lua, drawing->stages);
+    read_parts(lua, drawing, "rules", false);
+    read_parts(lua, drawing, "figures", true);
+    *at = drawing;
+    return 0;
+}
+
+static int start_drawing(lua_State *lua)
+{
+    return start(lua, finish_drawing);
+}
+
 /* Loading --------------------------------------------------------------------------- */
 
 static int define(lua_State *lua)
@@ -562,6 +645,7 @@ static int define(lua_State *lua)
         {"caution", start_caution},
         {"about", start_about},
         {"card", start_card},
+        {"drawing", start_drawing},
         {NULL, NULL},
     };
     for (const struct luaL_Reg *reg = names; reg->name != NULL; reg++) {
@@ -695,6 +779,25 @@ static void check_cards(const struct reading *reading)
                                     "topic", stage_word((enum stage)stage), p->names.items[i]);
 }
 
+/* Likewise a drawing that takes a demand from no rule would never show it. */
+static void check_drawings(const struct reading *reading)
+{
+    for (const struct drawing *d = reading->book->drawings; d != NULL; d = d->next)
+        for (size_t i = 0; i < d->part_count; i++) {
+            const struct drawing_part *part = &d->parts[i];
+            if (part->rule != NULL
+                && (strchr(part->rule, '.') == NULL || !names_a_rule(reading->book, part->rule)))
+                problem_at_line(reading->problems, PROBLEM_RULES, d->file, d->line, 0,
+                                "the drawing \"%s\" takes \"%s\" from \"%s\", which is no rule",
+                                d->name, part->dimension, part->rule);
+            if (part->figure != NULL
+                && profile_figure(reading->book->profile, part->figure) == NULL)
+                problem_at_line(reading->problems, PROBLEM_RULES, d->file, d->line, 0,
+                                "the drawing \"%s\" takes \"%s\" from \"%s\", which is no figure",
+                                d->name, part->dimension, part->figure);
+        }
+}
+
 struct rulebook *rulebook_load(const char *home, const struct profile *profile,
                                struct problems *problems)
 {
@@ -722,6 +825,7 @@ struct rulebook *rulebook_load(const char *home, const struct profile *profile,
         && !book->arena.failed) {
         check_drops(&reading);
         check_cards(&reading);
+        check_drawings(&reading);
     }
     if (problems->count == before)
         check_references(&reading);

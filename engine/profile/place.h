@@ -36,7 +36,7 @@ struct block {
     const char *id, *title, *follows, *code, *edition, *as_seen, *rules;
     const char *borrowed; /* why what it follows does not bind here; or NULL */
     const char *unsure;   /* why it is not certain that it does; or NULL */
-    bool invented, model;
+    bool invented, model, base_only;
     long from, to; /* 0: no beginning, no end */
     const char **parts; /* files beside this one with more of its figures */
     size_t part_count;

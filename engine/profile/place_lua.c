@@ -323,7 +323,7 @@ static void read_drops(lua_State *lua, int index)
     lua_settop(lua, drops - 1);
 }
 
-static const char *const BLOCK_KEYS[] = {"title", "invented", "model", "follows", "from", "to",
+static const char *const BLOCK_KEYS[] = {"title", "invented", "model", "base_only", "follows", "from", "to",
                                          "code", "borrowed", "unsure",
                                          "edition", "as_seen", "figures", "parts", "drop", "rules",
                                          NULL};
@@ -343,6 +343,7 @@ static void read_block(lua_State *lua, int index)
     block->borrowed = text_of(lua, index, "borrowed", line);
     block->unsure = text_of(lua, index, "unsure", line);
     block->invented = flag_of(lua, index, "invented");
+    block->base_only = flag_of(lua, index, "base_only");
     block->model = flag_of(lua, index, "model");
     block->from = date_of(lua, index, "from");
     block->to = date_of(lua, index, "to");

@@ -438,6 +438,7 @@ static void lay_heading(struct resolving *r)
     profile->id = nearest->id;
     profile->title = nearest->title;
     profile->invented = nearest->invented;
+    profile->base_only = nearest->base_only;
     profile->model = nearest->model;
     profile->chain = arena_array(&profile->arena, r->depth, sizeof(char *));
     if (profile->chain == NULL)

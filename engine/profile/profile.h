@@ -47,6 +47,7 @@ struct profile {
     const char *edition;      /* "IRC 2021" */
     const char *as_seen;      /* or NULL */
     bool invented;
+    bool base_only;           /* there to be followed; no job is judged under it */
     bool model;               /* a model code itself, not a place */
     const char **chain;       /* ids, nearest first */
     size_t chain_count;

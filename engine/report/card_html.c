@@ -3,8 +3,8 @@
 
 #include "include/eavemark.h"
 #include "report/card_row.h"
+#include "report/drawings.h"
 #include "report/html.h"
-#include "report/value.h"
 
 struct sheet {
     struct text *out;
@@ -19,11 +19,8 @@ static void add_bad(struct text *out, const struct finding *finding)
         return;
     text_add(out, "<span class=\"bad\">");
     html_outcome(out, finding->outcome);
-    html_text(out, finding->says);
-    if (finding->mend != NULL) {
-        text_add(out, " Mend: ");
-        html_text(out, finding->mend);
-    }
+    struct text fault = card_row_fault(finding);
+    html_phrase(out, &fault);
     text_add(out, "</span>");
 }
 
@@ -31,7 +28,9 @@ static void add_what(struct text *out, const struct card_row *row)
 {
     struct text places = card_row_places(row);
     text_add(out, HTML_ROW);
+    text_add(out, row->again ? "<span class=\"unseen\">" : "");
     html_text(out, card_row_title(row));
+    text_add(out, row->again ? ": </span>" : "");
     if (places.length > 0) {
         text_add(out, "<span class=\"places\">");
         html_text(out, text_string(&places));
@@ -44,7 +43,9 @@ static void add_what(struct text *out, const struct card_row *row)
 
 static void add_hit(struct text *out, const struct card_row *row)
 {
-    struct text hit = card_row_hit(row), cites = card_row_cites(row);
+    struct text hit = card_row_hit(row), cites = TEXT_EMPTY;
+    if (!row->cited)
+        cites = card_row_cites(row);
     text_add(out, "<td role=\"cell\" data-label=\"To hit:\"><span class=\"hit\">");
     if (hit.length == 0)
         text_add(&hit, "as it says");
@@ -78,13 +79,11 @@ static void add_line(struct text *out, const char *label)
 
 static void add_room(struct text *out, const struct card_row *row)
 {
-    struct text words = TEXT_EMPTY;
+    struct text words = card_row_measured(row);
     const bool any = row->to_write || row->items->measured;
     text_add(out, any ? "<td role=\"cell\" data-label=\"Measured:\">" : "<td role=\"cell\">");
-    if (row->items->measured) {
-        value_add(&words, &row->items->now->found);
-        html_text(out, text_string(&words));
-    } else if (row->to_write && row->count > CARD_PLACES_MOST) {
+    html_text(out, text_string(&words));
+    if (row->to_write && row->count > CARD_PLACES_MOST) {
         text_addf(&words, "all %zu", row->count);
         add_line(out, text_string(&words));
     } else if (row->to_write) {
@@ -114,6 +113,8 @@ static void add_row(const struct sheet *sheet, const struct card_row *row)
 static void add_section(const struct sheet *sheet, const struct card_section *section)
 {
     struct text *out = sheet->out;
+    if (card_section_waits(section))
+        return;
     text_addf(out, "<tbody role=\"rowgroup\">\n<tr role=\"row\" class=\"head\">"
                    "<th scope=\"rowgroup\" role=\"rowheader\" colspan=\"%d\">",
               sheet->room ? 5 : 4);
@@ -121,7 +122,8 @@ static void add_section(const struct sheet *sheet, const struct card_section *se
     text_add(out, "</th></tr>\n");
     for (size_t i = 0; i < section->count;) {
         const struct card_row row = card_row(sheet->card, section, i);
-        add_row(sheet, &row);
+        if (!card_item_waits(row.items))
+            add_row(sheet, &row);
         i += row.count;
     }
     text_add(out, "</tbody>\n");
@@ -157,7 +159,7 @@ static void add_sections(const struct sheet *sheet)
     text_add(out, "</table>\n</section>\n");
 }
 
-static void add_question(void *data, size_t number, const char *says)
+static void add_question(void *data, size_t number, const char *says, const char *waiting)
 {
     struct text *out = data;
     if (number == 1)
@@ -165,6 +167,11 @@ static void add_question(void *data, size_t number, const char *says)
                       "<h2 id=\"ask\">Questions still open</h2>\n<ol>\n");
     text_add(out, "<li>");
     html_text(out, says);
+    if (waiting[0] != '\0') {
+        text_add(out, " <span class=\"cite\">Waiting: ");
+        html_text(out, waiting);
+        text_add(out, ".</span>");
+    }
     text_add(out, "<span class=\"write\"></span></li>\n");
 }
 
@@ -188,6 +195,7 @@ void report_card_html(const struct card *card, const cJSON *job, struct text *ou
     text_add(out, "<main id=\"main\" tabindex=\"-1\">\n");
     add_sections(&sheet);
     add_questions(&sheet);
+    drawings_add(&(struct drawings){.job = job, .result = &card->now, .card = card}, out);
     html_safety(out, &card->now, false);
     text_add(out, "<div class=\"names\"><span class=\"write\">Looked over by</span>"
                   "<span class=\"write\">Date</span></div>\n</main>\n");

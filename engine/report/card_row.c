@@ -27,15 +27,51 @@ static bool asked_before(const struct card *card, size_t section, size_t index)
     return false;
 }
 
+bool card_item_waits(const struct card_item *item)
+{
+    return question_of(item) != NULL && !item->demanded && item->plan->outcome != OUTCOME_FAIL
+        && item->plan->outcome != OUTCOME_BROKEN;
+}
+
+bool card_section_waits(const struct card_section *section)
+{
+    for (size_t i = 0; i < section->count; i++)
+        if (!card_item_waits(&section->items[i]))
+            return false;
+    return true;
+}
+
+/* Names each rule once that waits for the answer: its items stand together. */
+static void add_waiting(struct text *out, const struct card *card, const char *says)
+{
+    const char *last = "";
+    for (size_t s = 0; s < card->section_count; s++)
+        for (size_t i = 0; i < card->sections[s].count; i++) {
+            const struct card_item *item = &card->sections[s].items[i];
+            const struct finding *now = item->now;
+            if (!card_item_waits(item) || !story_same_text(question_of(item), says)
+                || strcmp(last, now->rule) == 0)
+                continue;
+            text_addf(out, "%s%s", out->length > 0 ? "; " : "",
+                      now->title == NULL ? now->rule : now->title);
+            last = now->rule;
+        }
+}
+
 void card_questions(const struct card *card,
-                    void (*visit)(void *data, size_t number, const char *says), void *data)
+                    void (*visit)(void *data, size_t number, const char *says,
+                                  const char *waiting), void *data)
 {
     size_t number = 0;
     for (size_t s = 0; s < card->section_count; s++)
         for (size_t i = 0; i < card->sections[s].count; i++) {
             const char *says = question_of(&card->sections[s].items[i]);
-            if (says != NULL && !asked_before(card, s, i))
-                visit(data, ++number, says);
+            struct text waiting = TEXT_EMPTY;
+            if (says == NULL || asked_before(card, s, i))
+                continue;
+            add_waiting(&waiting, card, says);
+            visit(data, ++number, says, text_string(&waiting));
+            text_free(&waiting);
         }
 }
 
@@ -44,9 +80,10 @@ struct looking {
     size_t number;
 };
 
-static void look(void *data, size_t number, const char *says)
+static void look(void *data, size_t number, const char *says, const char *waiting)
 {
     struct looking *looking = data;
+    (void)waiting;
     if (looking->number == 0 && story_same_text(looking->says, says))
         looking->number = number;
 }
@@ -86,7 +123,8 @@ static bool belong_together(const struct card_item *a, const struct card_item *b
     const struct card_row left = row_of(a), right = row_of(b);
     const struct finding *first = left.failed, *second = right.failed;
     return strcmp(a->now->rule, b->now->rule) == 0 && a->to_measure == b->to_measure
-        && a->measured == b->measured && !a->measured && !b->measured
+        && a->measured == b->measured
+        && same_words(card_row_measured(&left), card_row_measured(&right))
         && left.broken == NULL && right.broken == NULL
         && (first == NULL) == (second == NULL)
         && (first == NULL || story_same_text(first->says, second->says))
@@ -116,6 +154,15 @@ struct card_row card_row(const struct card *card, const struct card_section *sec
         card_questions(card, look, &looking);
     row.question = looking.number;
     row.to_write = is_to_write(card, item);
+    const size_t next = start + row.count;
+    row.everywhere = (start == 0 || strcmp(item[-1].now->rule, item->now->rule) != 0)
+        && (next == section->count
+            || strcmp(section->items[next].now->rule, item->now->rule) != 0);
+    if (start > 0 && strcmp(item[-1].now->rule, item->now->rule) == 0) {
+        const struct card_row before = row_of(&item[-1]);
+        row.again = true;
+        row.cited = same_words(card_row_cites(&before), card_row_cites(&row));
+    }
     return row;
 }
 
@@ -130,8 +177,10 @@ const char *card_row_title(const struct card_row *row)
 struct text card_row_places(const struct card_row *row)
 {
     struct text places = TEXT_EMPTY;
-    if (row->count > CARD_PLACES_MOST)
-        text_addf(&places, "%zu places: ", row->count);
+    if (row->count > CARD_PLACES_MOST && row->everywhere) {
+        text_addf(&places, "all %zu places", row->count);
+        return places;
+    }
     for (size_t i = 0; i < row->count; i++)
         if (row->items[i].now->where != NULL)
             text_addf(&places, "%s%s", i == 0 ? "" : "; ", row->items[i].now->where);
@@ -150,19 +199,47 @@ struct text card_row_hit(const struct card_row *row)
     else if (item->demanded)
         text_add(&hit, item->duty != NULL ? item->duty : "must be so");
     if (item->demanded && item->amended != NULL)
-        text_addf(&hit, " (amended by %s)", item->amended->by);
+        text_add(&hit, " (amended here)");
     if (row->question > 0)
         text_addf(&hit, "%ssee question %zu", hit.length > 0 ? "; " : "", row->question);
     return hit;
 }
 
+/* Where a thing must be so, "found no" would be misread: it may be as it must. */
+static struct text found_words(const struct finding *finding)
+{
+    struct text found = TEXT_EMPTY;
+    if (!finding->compared || finding->found.kind == VALUE_NONE)
+        return found;
+    if (finding->found.kind == VALUE_YES_NO && finding->required.kind == VALUE_YES_NO)
+        text_add(&found, finding->found.yes == finding->required.yes ? "so" : "not so");
+    else
+        value_add(&found, &finding->found);
+    return found;
+}
+
 struct text card_row_plan(const struct card_row *row)
 {
-    struct text plan = TEXT_EMPTY;
-    const struct finding *finding = row->items->plan;
-    if (finding->compared && finding->found.kind != VALUE_NONE)
-        value_add(&plan, &finding->found);
-    return plan;
+    return found_words(row->items->plan);
+}
+
+struct text card_row_measured(const struct card_row *row)
+{
+    return row->items->measured ? found_words(row->items->now) : TEXT_EMPTY;
+}
+
+struct text card_row_fault(const struct finding *finding)
+{
+    struct text fault = found_words(finding), says = TEXT_EMPTY;
+    if (fault.length > 0)
+        text_addf(&says, "found %s.", text_string(&fault));
+    else
+        text_add(&says, finding->says == NULL ? "" : finding->says);
+    if (finding->mend != NULL)
+        text_addf(&says, " Mend: %s", finding->mend);
+    says.failed = says.failed || fault.failed;
+    text_free(&fault);
+    return says;
 }
 
 /* A card has room for a few sections; `explain` names them all. */
@@ -201,7 +278,8 @@ static void add_standing(struct text *out, const struct cite *const told[], size
     for (size_t i = start + 1; i < count; i++)
         if (same_standing(told[i], told[start]))
             text_addf(out, ", %s", told[i]->section == NULL ? "" : told[i]->section);
-    text_addf(out, " (%s)", told[start]->status == NULL ? "status not stated" : told[start]->status);
+    const char *status = told[start]->status;
+    text_addf(out, " (%s)", status == NULL ? "status not stated" : status);
 }
 
 /* Is any figure less well known than its text was read? */

@@ -30,8 +30,11 @@ static void add_phrase(struct text *out, const char *label, struct text phrase)
 static void add_title(struct text *out, const struct card_row *row)
 {
     struct text title = TEXT_EMPTY, places = card_row_places(row);
-    text_addf(&title, "%s%s%s [%s]", card_row_title(row), places.length > 0 ? ": " : "",
-              text_string(&places), row->items->now->rule);
+    if (row->again)
+        text_addf(&title, "the same: %s", text_string(&places));
+    else
+        text_addf(&title, "%s%s%s [%s]", card_row_title(row), places.length > 0 ? ": " : "",
+                  text_string(&places), row->items->now->rule);
     text_add(out, "[ ] ");
     page_phrase(out, TICK, &title);
     text_free(&places);
@@ -47,7 +50,7 @@ static void add_hit(struct text *out, const struct card_row *row)
         text_addf(&hit, " (planned: %s)", text_string(&plan));
     text_free(&plan);
     struct text cites = card_row_cites(row);
-    if (cites.length > 0)
+    if (cites.length > 0 && !row->cited)
         text_addf(&hit, " - %s", text_string(&cites));
     text_free(&cites);
     add_phrase(out, "to hit", hit);
@@ -55,10 +58,8 @@ static void add_hit(struct text *out, const struct card_row *row)
 
 static void add_room(struct text *out, const struct card_row *row)
 {
-    struct text room = TEXT_EMPTY;
-    if (row->items->measured) {
-        value_add(&room, &row->items->now->found);
-    } else if (row->to_write && row->count > CARD_PLACES_MOST) {
+    struct text room = card_row_measured(row);
+    if (row->to_write && row->count > CARD_PLACES_MOST) {
         text_addf(&room, "all %zu: %s", row->count, LINE);
     } else if (row->to_write) {
         for (size_t i = 0; i < row->count; i++) {
@@ -74,12 +75,7 @@ static void add_bad(struct text *out, const struct finding *finding)
 {
     if (finding == NULL)
         return;
-    start_label(out, page_outcome(finding->outcome));
-    wrap_add(out, LABEL, finding->says);
-    if (finding->mend != NULL) {
-        start_label(out, "mend");
-        wrap_add(out, LABEL, finding->mend);
-    }
+    add_phrase(out, page_outcome(finding->outcome), card_row_fault(finding));
 }
 
 static void add_row(struct text *out, const struct card_row *row)
@@ -94,16 +90,19 @@ static void add_row(struct text *out, const struct card_row *row)
 static void add_section(const struct card *card, const struct card_section *section,
                         struct text *out)
 {
+    if (card_section_waits(section))
+        return;
     text_add(out, "\n-- ");
     wrap_add(out, 3, section->title);
     for (size_t i = 0; i < section->count;) {
         const struct card_row row = card_row(card, section, i);
-        add_row(out, &row);
+        if (!card_item_waits(row.items))
+            add_row(out, &row);
         i += row.count;
     }
 }
 
-static void add_question(void *data, size_t number, const char *says)
+static void add_question(void *data, size_t number, const char *says, const char *waiting)
 {
     struct text *out = data, line = TEXT_EMPTY;
     if (number == 1)
@@ -111,6 +110,10 @@ static void add_question(void *data, size_t number, const char *says)
     text_addf(&line, "%s %s", says, LINE);
     text_addf(out, "%2zu. ", number);
     page_phrase(out, TICK, &line);
+    if (waiting[0] == '\0')
+        return;
+    start_label(out, "waiting");
+    wrap_add(out, LABEL, waiting);
 }
 
 static void add_safety(struct text *out, const struct result *result)

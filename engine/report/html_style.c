@@ -20,6 +20,8 @@ static const char SHEET[] =
     ".skip{position:absolute;left:-999rem}\n"
     ".skip:focus{left:.5rem;top:.5rem;background:var(--paper);padding:.5rem .75rem;"
     "border:2px solid var(--ink);z-index:1}\n"
+    ".unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);"
+    "white-space:nowrap}\n"
     ".what{font-size:.833rem;letter-spacing:.04em;color:var(--soft)}\n"
     ".gloss,.cite,.rule,.print{color:var(--soft);font-size:.833rem}\n"
     ".rule{font-weight:400;white-space:normal}\n"
@@ -52,15 +54,18 @@ static const char SHEET[] =
     ".care li,.ask li{margin:.3rem 0}\n"
     ".care ul,.ask ol{padding-left:1.25rem;margin:.3rem 0}\n"
     "figure{margin:1rem 0;break-inside:avoid}\n"
-    "figure svg{max-width:100%;height:auto}\n"
+    "figure svg{max-width:100%;height:auto;display:block}\n"
+    "figcaption{font-size:.833rem;color:var(--soft);padding-top:.2rem}\n"
+    ".sheets{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,21rem),1fr));"
+    "gap:0 1.5rem;align-items:start}\n"
     "footer{margin-top:2rem;padding-top:.6rem;border-top:1px solid var(--ink)}\n";
 
 /* The card: a table to be ticked off, with room to write. */
 static const char CARD[] =
     ".card h2{margin-top:1.2rem}\n"
-    ".look col:nth-child(1){width:2rem}.look col:nth-child(3){width:34%}"
-    ".look col:nth-child(4){width:13%}.look col:nth-child(5){width:22%}\n"
-    ".look.plain col:nth-child(3){width:46%}.look.plain col:nth-child(4){width:16%}\n"
+    ".look col:nth-child(1){width:2rem}.look col:nth-child(3){width:35%}"
+    ".look col:nth-child(4){width:11%}.look col:nth-child(5){width:19%}\n"
+    ".look.plain col:nth-child(3){width:47%}.look.plain col:nth-child(4){width:14%}\n"
     ".look tbody th[scope=rowgroup]{padding-top:.9rem;font-size:1rem;"
     "border-bottom:1px solid var(--ink)}\n"
     ".look th[scope=row]{font-weight:600}\n"
@@ -99,7 +104,7 @@ static const char NARROW[] =
     "}\n";
 
 static const char PRINT[] =
-    "@page{size:letter;margin:.5in .55in}\n"
+    "@page{size:letter;margin:.45in .5in}\n"
     "@media print{\n"
     ":root{--ink:#000;--soft:#333;--line:#666;--faint:#999;--fail:#000;--open:#000;--warn:#000}\n"
     "html,body{background:none}\n"
@@ -125,9 +130,12 @@ static const char PRINT[] =
     ".look tbody th[scope=rowgroup]{padding-top:4pt;font-size:9pt;break-after:avoid}\n"
     ".look tbody tr.head{break-after:avoid}\n"
     ".tick{width:9pt;height:9pt}\n"
-    ".write{min-height:12pt;padding:0}\n"
+    ".write{min-height:10.5pt;padding:0}\n"
     ".care li,.ask li{margin:1pt 0}\n"
-    ".card .care ul{columns:2;column-gap:18pt}\n"
+    ".card .care ul,.card .ask ol{columns:2;column-gap:18pt}\n"
+    ".card li{break-inside:avoid}\n"
+    ".card .care,.card .ask,.card footer{font-size:7.6pt}\n"
+    ".ask .write{min-height:9pt}\n"
     ".card footer{margin-top:8pt;padding-top:3pt}\n"
     ".names{margin-top:5pt}\n"
     "}\n";

@@ -3,6 +3,7 @@
 #include "report/report.h"
 
 #include "include/eavemark.h"
+#include "report/drawings.h"
 #include "report/html.h"
 #include "report/story.h"
 #include "report/value.h"
@@ -54,7 +55,8 @@ static void add_summary(const struct sheet *sheet)
     struct text *out = sheet->out;
     text_add(out, "<section aria-labelledby=\"count\">\n<h2 id=\"count\">Count</h2>\n"
                   "<table class=\"count\">\n<caption>Findings by outcome</caption>\n"
-                  "<colgroup><col><col><col></colgroup>\n<thead><tr><th scope=\"col\">Outcome</th><th scope=\"col\">Findings</th>"
+                  "<colgroup><col><col><col></colgroup>\n"
+                  "<thead><tr><th scope=\"col\">Outcome</th><th scope=\"col\">Findings</th>"
                   "<th scope=\"col\">What it means</th></tr></thead>\n<tbody>\n");
     for (size_t i = 0; i < GROUP_COUNT; i++) {
         if (!is_told(sheet, &GROUPS[i]))
@@ -337,6 +339,7 @@ void report_html(const struct result *result, const cJSON *job, struct text *out
     text_add(out, "<main id=\"main\" tabindex=\"-1\">\n");
     add_summary(&sheet);
     add_groups(&sheet);
+    drawings_add(&(struct drawings){.job = job, .result = result}, out);
     html_safety(out, result, true);
     text_add(out, "</main>\n");
     html_close(out, result);

@@ -8,6 +8,7 @@
 jurisdiction "model/irc" {
   title = "International Residential Code, figures common to its editions",
   model = true,
+  base_only = true,
   edition = "IRC",
   parts = { "irc.fire.lua", "irc.energy.lua", "irc.flashing.lua", "irc.valley.lua",
     "irc.wood.lua", "irc.editions.lua", "irc.permit.lua", "irc.papers.lua", "irc.inspection.lua",

@@ -55,7 +55,7 @@ for target in $targets; do
     words "$target" >"$build/$target.dict"
     echo "fuzzing $target for $((seconds / count)) s"
     "$build/tests/fuzz_$target" -max_total_time=$((seconds / count)) -timeout=60 \
-        -rss_limit_mb=4096 -max_len=65536 -close_fd_mask=3 -dict="$build/$target.dict" \
+        -rss_limit_mb=4096 -max_len=16384 -close_fd_mask=3 -dict="$build/$target.dict" \
         -artifact_prefix="$found/" -print_final_stats=1 "$corpus" \
         2>"$build/$target.log" || status=1
     tail -n 12 "$build/$target.log"

@@ -8,7 +8,7 @@ import { chromium } from "playwright-core";
 
 export const PHONE = { width: 360, height: 740 };
 export const DESKTOP = { width: 1280, height: 900 };
-export const PAPER = { width: 710, height: 960 }; // Letter less its margins, in CSS px
+export const PAPER = { width: 720, height: 969 }; // Letter less its margins, in CSS px
 export const STAGES = ["permit", "deck", "dry-in", "final"];
 
 const FLAGS = ["--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",

@@ -178,6 +178,21 @@ static void a_job_may_be_tried_in_the_next_county(void **state)
     free(job);
 }
 
+/* What only holds the figures common to editions is not a law by itself. */
+static void no_job_is_judged_under_a_mere_base(void **state)
+{
+    (void)state;
+    home_write(&home, "jurisdictions/example/base.lua",
+               "jurisdiction \"example/base\" { title = \"Base\", invented = true, base_only = true,\n"
+               "follows = \"model/test\" }\n");
+    home_write(&home, "jurisdictions/example/on.lua",
+               "jurisdiction \"example/on\" { title = \"On\", invented = true,\n"
+               "follows = \"example/base\" }\n");
+    assert_status(SMALL_JOB, "example/base", NULL, NULL, EAVEMARK_UNUSABLE,
+                  "/jurisdiction: \"example/base\" only holds what others build on");
+    assert_status(SMALL_JOB, "example/on", NULL, NULL, EAVEMARK_FAILED, "");
+}
+
 static void strict_counts_warnings_and_open_items(void **state)
 {
     (void)state;
@@ -359,6 +374,7 @@ int main(void)
         in_home(statuses_say_what_it_came_to),
         in_home(all_problems_come_in_one_go),
         in_home(a_job_may_be_tried_in_the_next_county),
+        in_home(no_job_is_judged_under_a_mere_base),
         in_home(strict_counts_warnings_and_open_items),
         in_home(a_home_without_rules_is_told),
         in_home(a_job_is_read_from_its_file),

@@ -24,6 +24,8 @@
 
 #include <cmocka.h>
 
+enum { ALL_AFTER = 1000000 };
+
 struct scene;
 
 struct answer {
@@ -138,11 +140,7 @@ static void new_county(const struct scene *scene, eavemark *handle, struct answe
     const bool folder_left = rmdir(home_path(&scene->home, "jurisdictions/new")) == 0;
     assert_true(both);
     assert_int_equal(written, folder_left);
-    /* The one thing that may fail after the writing is saying so. */
-    if (answer->status == EAVEMARK_NOTHING_FAILED && answer->report == NULL)
-        answer->status = EAVEMARK_BROKEN;
-    else
-        assert_int_equal(written, answer->status == EAVEMARK_NOTHING_FAILED);
+    assert_int_equal(written, answer->status == EAVEMARK_NOTHING_FAILED);
 }
 
 /* Answers ---------------------------------------------------------------------------- */
@@ -227,6 +225,17 @@ static struct answer reference_of(const struct scene *scene, enum from_where fro
     return answer;
 }
 
+/* Where two texts part, for the message. */
+static const char *parting(const char *a, const char *b)
+{
+    size_t i = 0;
+    if (a == NULL || b == NULL)
+        return b == NULL ? "(none)" : b;
+    while (a[i] != '\0' && a[i] == b[i])
+        i++;
+    return b + (i > 60 ? i - 60 : 0);
+}
+
 static void attempt(const struct scene *scene, const struct answer *reference,
                     enum from_where from, size_t n, size_t failing)
 {
@@ -240,14 +249,18 @@ static void attempt(const struct scene *scene, const struct answer *reference,
     if (handle != NULL && !acceptable(reference, &got, from))
         fail_msg("%s: allocation %zu (kind %d, %zu failing): status %d, not %d\n%s%s", scene->name,
                  n, (int)from, failing, got.status, reference->status,
-                 got.problems == NULL ? "" : got.problems, got.report == NULL ? "" : got.report);
+                 got.problems == NULL ? "" : got.problems, parting(reference->report, got.report));
     if (handle != NULL)
         scene->call(scene, handle, &after);
-    if (handle != NULL && !same_answer(reference, &after))
+    /* A proof lists what no case covers law by law, in the order they were
+     * loaded; after a failure that may be another. */
+    if (handle != NULL && scene->call == proof)
+        assert_int_equal(after.status, reference->status);
+    else if (handle != NULL && !same_answer(reference, &after))
         fail_msg("%s: after allocation %zu (kind %d, %zu failing) the handle is spoilt: %d %s%s",
                  scene->name, n, (int)from, failing, after.status,
                  after.problems == NULL ? "" : after.problems,
-                 after.report == NULL ? "" : after.report);
+                 parting(reference->report, after.report));
     eavemark_close(handle);
     answer_free(&got);
     answer_free(&after);
@@ -264,6 +277,7 @@ static void sweep(const struct scene *scene, enum from_where from, size_t failin
     print_message("%s: %zu of %zu allocations (kind %d, %zu failing)\n", scene->name,
                   (count + stride - 1) / stride, count, (int)from, failing);
     assert_true(count > 10);
+    attempt(scene, &reference, from, count + ALL_AFTER, failing); /* twice is the same */
     for (size_t n = 1; n <= count; n += stride)
         attempt(scene, &reference, from, n, failing);
     answer_free(&reference);
@@ -317,8 +331,6 @@ static void run_small(const char *name, caller call, enum from_where from, size_
     free(scene.job);
     home_remove(&scene.home);
 }
-
-enum { ALL_AFTER = 1000000 };
 
 static void a_check_without_memory(void **state)
 {

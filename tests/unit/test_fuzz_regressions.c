@@ -1,5 +1,8 @@
 /* Every seed and every input that once broke something, through the targets of
  * tests/fuzz. A target stops the process itself when a promise is broken. */
+/* For nftw, which POSIX counts to its XSI part. */
+#define _XOPEN_SOURCE 700
+
 #include "fuzz/target.h"
 #include "support/temporary_home.h"
 
