@@ -1,8 +1,8 @@
 -- drawings.lua - where the drawings of reports and cards get their numbers.
 --
 -- What is planned comes from the job. `rules` says whose demand is which
--- dimension, `figures` which figure is, `stages` whose card shows the drawing;
--- a report shows all of them. A drawing is left out where none of its rules
+-- dimension, `figures` which figure is, `numbers` gives one outright; `stages`
+-- says whose card shows the drawing, a report shows all of them. A drawing is left out where none of its rules
 -- applies. The dimensions each drawing has are in engine/draw/drawings.h.
 
 drawing "plan" {
@@ -54,10 +54,7 @@ drawing "courses" {
     offset = "shingle.offset",
     nails = "fasteners.count",
   },
-  figures = {
-    few = "fasteners.per_shingle_least",
-    many = "fasteners.per_shingle_least_hurricane_zone",
-  },
+  numbers = { few = 4, many = 6 }, -- the two patterns wrappers print; common practice
 }
 
 drawing "attic" {

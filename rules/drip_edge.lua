@@ -68,7 +68,8 @@ end
 
 local function judge_present(job, figure, edge)
   if not edge.drip_edge and figure "drip_edge.variance_allowed" then
-    return shown(holds(job.permit.variances, "drip_edge"), "drip edge, or a variance granted for it")
+    return shown(holds(job.permit.variances, "drip_edge"),
+      "drip edge, or a variance granted for it")
   end
   return shown(edge.drip_edge, "drip edge")
 end

@@ -12,6 +12,9 @@
 /* Fifteen digits are exact in a double. */
 enum { MOST_DIGITS = 15, WORD_MOST = 24, TERMS_MOST = 2 };
 
+static const char NO_FIGURE[] =
+    "no figure that can be read; write one such as 5.5, 7/16, 1 1/4 or 12'6\"";
+
 static const struct {
     const char *word, *unit;
 } WORDS[] = {
@@ -21,7 +24,6 @@ static const struct {
     {"sf", "sqft"},     {"square feet", "sqft"}, {"sq in", "sqin"},    {"square inches", "sqin"},
     {"%", "percent"},   {"lbs", "lb"},         {"pounds", "lb"},       {"dollars", "usd"},
     {"$", "usd"},       {"gauge", "gage"},     {"ga", "gage"},         {"deg F", "F"},
-    {"squares", "squares"},
 };
 
 /* How many of the smaller unit make one of the larger. */
@@ -210,7 +212,7 @@ static bool join(struct quantity terms[TERMS_MOST], const char *unit, double *va
     const bool fits = strcmp(terms[0].unit, "ft") == 0 && terms[1].number < 12
         && (terms[1].unit[0] == '\0' || strcmp(terms[1].unit, "in") == 0);
     if (!fits) {
-        snprintf(why, MEASURE_WHY, "two figures; one is asked for, such as 5.5, 1 1/4 or 12'6\"");
+        snprintf(why, MEASURE_WHY, "%s", NO_FIGURE);
         return false;
     }
     inches.number = terms[0].number * 12 + terms[1].number;
@@ -237,7 +239,7 @@ bool measure_read(const char *words, const char *unit, double *value, char why[M
             at = read_unit(at, &terms[count++]);
     }
     if (at == NULL || *at != '\0' || count == 0) {
-        snprintf(why, MEASURE_WHY, "no figure; write one such as 5.5, 7/16, 1 1/4 or 12'6\"");
+        snprintf(why, MEASURE_WHY, "%s", NO_FIGURE);
         return false;
     }
     if (!(count == 1 ? convert(&terms[0], unit, value, why) : join(terms, unit, value, why)))

@@ -80,9 +80,9 @@ const struct command command_card = {
     .summary = "print what will be looked at at a stage, and the numbers to hit",
     .usage = "--stage STAGE [options] JOB",
     .about = "Prints a card to take up the roof: what the inspector will look at, in the order\n"
-             "of the walk, the figure to hit for each with room for what is measured, what must\n"
-             "be on the site, who calls and how early, open questions and cautions. JOB is a\n"
-             "JSON file, or - for standard input.",
+             "of the walk, the figure to hit for each with room for what is measured, what\n"
+             "must be on the site, who calls and how early, open questions and cautions. JOB\n"
+             "is a JSON file, or - for standard input.",
     .options = OPTIONS,
     .option_count = sizeof(OPTIONS) / sizeof(OPTIONS[0]),
     .words = {KIND_FILE, KIND_NONE},

@@ -117,12 +117,12 @@ static void add_keys(struct air *air, struct text *says)
                           "scale, the house not to scale.");
 }
 
-void attic_draw(const struct attic_drawing *attic, const char *id, struct text *out)
+void attic_draw(const struct attic_drawing *attic, const struct draw_sheet *sheet, struct text *out)
 {
     struct air air = {.attic = attic};
     struct text says = TEXT_EMPTY;
     char title[DRAW_WORDS_MOST];
-    draw_start(&air.draw, id);
+    draw_start(&air.draw, sheet);
     draw_format(title, "Air through the attic: %.80s", attic->name == NULL ? "attic" : attic->name);
     text_add(&says, "Air enters low at the eaves and leaves high at the ridge.");
     draw_house(&air);

@@ -164,32 +164,32 @@ static void add_key(struct laid *laid, struct text *says, const char *what,
     char size[DRAW_WORDS_MOST], words[DRAW_WORDS_MOST];
     draw_amount_words(size, amount, unit);
     draw_format(words, "%s: %.120s", what, size);
-    draw_note(&laid->draw, words);
+    draw_detail(&laid->draw, words);
     text_addf(says, " %s.", words);
 }
 
 static void add_keys(struct laid *laid, struct text *says)
 {
     const struct courses_drawing *courses = laid->courses;
-    draw_key_pen(&laid->draw, PEN_DASH, "nail line; where it lies the wrapper shows");
-    draw_key_pen(&laid->draw, PEN_DOT, "where the next course will end");
+    draw_key_pen(&laid->draw, PEN_DASH, "nail line: the wrapper shows where");
+    draw_key_pen(&laid->draw, PEN_DOT, "lower end of the next course");
     add_key(laid, says, "Exposure", &courses->exposure, "in");
     add_key(laid, says, "Offset of joints", &courses->offset, "in");
-    add_key(laid, says, "Nails in each shingle", &courses->nails, "nails");
+    add_key(laid, says, "Nails", &courses->nails, "nails");
     add_key(laid, says, "Length of a shingle", &(struct draw_amount){courses->strip_in, NAN, NULL},
             "in");
     draw_note(&laid->draw, laid->scaled
-                               ? "Exposure, offset and length to scale. Nails are spread evenly "
-                                 "here; put them where the wrapper shows."
-                               : "Not to scale: a size is not known. Put nails where the wrapper "
+                               ? "To scale, but the nails: place them as the wrapper shows."
+                               : "Not to scale: a size is not known. Place nails as the wrapper "
                                  "shows.");
 }
 
-void courses_draw(const struct courses_drawing *courses, const char *id, struct text *out)
+void courses_draw(const struct courses_drawing *courses, const struct draw_sheet *sheet,
+                  struct text *out)
 {
     struct laid laid = {.courses = courses};
     struct text says = TEXT_EMPTY;
-    draw_start(&laid.draw, id);
+    draw_start(&laid.draw, sheet);
     set_sizes(&laid);
     draw_patterns(&laid);
     if (laid.scaled)

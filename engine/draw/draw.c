@@ -10,9 +10,9 @@
 
 enum { EDGE = 2, ASCENT = 12, DESCENT = 4, SWATCH = 24, NEAR_MOST = 4 };
 
-void draw_start(struct draw *draw, const char *id)
+void draw_start(struct draw *draw, const struct draw_sheet *sheet)
 {
-    *draw = (struct draw){.id = id, .letter = 'a'};
+    *draw = (struct draw){.sheet = *sheet, .letter = 'a'};
 }
 
 void draw_free(struct draw *draw)
@@ -88,7 +88,7 @@ static void add_fill(struct draw *draw, enum draw_fill fill)
         text_addf(&draw->shapes, "fill=\"%s\"",
                   fill == FILL_NONE ? "none" : fill == FILL_PAPER ? "#fff" : "#000");
     else
-        text_addf(&draw->shapes, "fill=\"url(#%s-%s)\"", draw->id, NAMES[fill]);
+        text_addf(&draw->shapes, "fill=\"url(#%s-%s)\"", draw->sheet.id, NAMES[fill]);
 }
 
 static void reach(struct draw *draw, double y)
@@ -332,6 +332,12 @@ void draw_note(struct draw *draw, const char *words)
     queue(draw, ' ', 0, words);
 }
 
+void draw_detail(struct draw *draw, const char *words)
+{
+    if (!draw->sheet.brief)
+        draw_note(draw, words);
+}
+
 void draw_key_fill(struct draw *draw, enum draw_fill fill, const char *words)
 {
     queue(draw, 'f', (int)fill, words);
@@ -433,13 +439,13 @@ void draw_finish(struct draw *draw, const char *title, const char *description, 
                    "width=\"400\" height=\"%.0f\" role=\"img\" "
                    "aria-labelledby=\"%s-title %s-desc\" font-family=\"Arial,Helvetica,"
                    "sans-serif\" font-size=\"%d\">\n<title id=\"%s-title\">",
-              DRAW_WIDTH, height, height * 400 / DRAW_WIDTH, draw->id, draw->id, DRAW_LETTERS,
-              draw->id);
+              DRAW_WIDTH, height, height * 400 / DRAW_WIDTH, draw->sheet.id, draw->sheet.id,
+              DRAW_LETTERS, draw->sheet.id);
     draw_escape(out, title);
-    text_addf(out, "</title>\n<desc id=\"%s-desc\">", draw->id);
+    text_addf(out, "</title>\n<desc id=\"%s-desc\">", draw->sheet.id);
     draw_escape(out, description);
     text_add(out, "</desc>\n");
-    add_hatches(out, draw->id);
+    add_hatches(out, draw->sheet.id);
     text_addf(out, "<rect width=\"%d\" height=\"%.0f\" fill=\"#fff\"/>\n", DRAW_WIDTH, height);
     text_add(out, text_string(&draw->shapes));
     text_add(out, "<g fill=\"#000\" stroke=\"#fff\" stroke-width=\"3\" stroke-linejoin=\"round\" "

@@ -39,11 +39,25 @@ struct draw_area {
 };
 
 enum draw_pen { PEN_NONE, PEN_THIN, PEN_LINE, PEN_HEAVY, PEN_DASH, PEN_HEAVY_DASH, PEN_DOT };
-enum draw_fill { FILL_NONE, FILL_PAPER, FILL_INK, FILL_SLANT, FILL_BACKSLANT, FILL_CROSS, FILL_DOTS };
+enum draw_fill {
+    FILL_NONE,
+    FILL_PAPER,
+    FILL_INK,
+    FILL_SLANT,
+    FILL_BACKSLANT,
+    FILL_CROSS,
+    FILL_DOTS,
+};
 enum draw_anchor { ANCHOR_START, ANCHOR_MIDDLE, ANCHOR_END };
 
+/* Where a drawing goes. */
+struct draw_sheet {
+    const char *id; /* of this drawing in its page: its ids begin with it; not copied */
+    bool brief;     /* what a table beside it says is left out below it */
+};
+
 struct draw {
-    const char *id;           /* of this drawing in its page; not copied */
+    struct draw_sheet sheet;
     struct text shapes, words, notes;
     double floor;             /* the lowest y that anything reached */
     struct draw_area claimed[DRAW_TEXTS_MOST];
@@ -51,7 +65,7 @@ struct draw {
     char letter;              /* the next to stand for a text that found no place */
 };
 
-void draw_start(struct draw *draw, const char *id);
+void draw_start(struct draw *draw, const struct draw_sheet *sheet);
 
 void draw_line(struct draw *draw, struct draw_point from, struct draw_point to, enum draw_pen pen);
 void draw_shape(struct draw *draw, const struct draw_point *points, size_t count,
@@ -81,6 +95,7 @@ void draw_measure(struct draw *draw, struct draw_point from, struct draw_point t
 /* Lines below the drawing, in the order given: words alone, after a hatched
  * sample, or after a sample of a pen. */
 void draw_note(struct draw *draw, const char *words);
+void draw_detail(struct draw *draw, const char *words); /* unless brief */
 void draw_key_fill(struct draw *draw, enum draw_fill fill, const char *words);
 void draw_key_pen(struct draw *draw, enum draw_pen pen, const char *words);
 

@@ -2,8 +2,8 @@
  *
  * They know nothing of jobs, rules or codes: a number that is not known is NAN
  * and prints as "?", and where the drawing's own size hangs on it, it says that
- * it is not to scale. Every function adds one <svg> (draw.h) whose ids begin
- * with `id`; texts are not copied. Feet and inches as the names say.
+ * it is not to scale. Every function adds one <svg> (draw.h); texts are not
+ * copied. Feet and inches as the names say.
  */
 #ifndef EAVEMARK_DRAW_DRAWINGS_H
 #define EAVEMARK_DRAW_DRAWINGS_H
@@ -35,7 +35,7 @@ struct plan_drawing {
 /* Draws planes together where the lengths leave no doubt that they meet (two
  * that share the ridge, a hip roof all round), the others side by side, and
  * says so. */
-void plan_draw(const struct plan_drawing *plan, const char *id, struct text *out);
+void plan_draw(const struct plan_drawing *plan, const struct draw_sheet *sheet, struct text *out);
 
 /* Does a wing grow out of the plane, between two valleys up to its ridge? */
 bool plan_is_notched(const struct plan_plane *plane);
@@ -52,15 +52,17 @@ struct nailing_drawing {
     double up_ft; /* from eave to upper edge, up the slope */
     struct draw_amount edge, field, gable, band, band_width;
 };
-void nailing_draw(const struct nailing_drawing *nailing, const char *id, struct text *out);
+void nailing_draw(const struct nailing_drawing *nailing, const struct draw_sheet *sheet,
+                  struct text *out);
 
 /* A panel with its nails. */
 struct panel_drawing {
     const char *deck;
-    double length_in, width_in, support_in, thickness_in;
+    double length_in, width_in, support_in;
     struct draw_amount edge, field, edge_distance, gap;
 };
-void panel_draw(const struct panel_drawing *panel, const char *id, struct text *out);
+void panel_draw(const struct panel_drawing *panel, const struct draw_sheet *sheet,
+                struct text *out);
 
 /* A cut through the eave. */
 struct eave_drawing {
@@ -76,7 +78,7 @@ struct eave_drawing {
     bool over_metal, under_metal; /* how the underlayment lies; neither: not known */
     struct draw_amount down, back, spacing;
 };
-void eave_draw(const struct eave_drawing *eave, const char *id, struct text *out);
+void eave_draw(const struct eave_drawing *eave, const struct draw_sheet *sheet, struct text *out);
 
 /* Courses of shingles, with few nails and with many. */
 struct courses_drawing {
@@ -84,7 +86,8 @@ struct courses_drawing {
     struct draw_amount exposure, offset, nails;
     double few, many, end_in; /* patterns; how far from the shingle's ends */
 };
-void courses_draw(const struct courses_drawing *courses, const char *id, struct text *out);
+void courses_draw(const struct courses_drawing *courses, const struct draw_sheet *sheet,
+                  struct text *out);
 
 /* Net free area of an attic's vents, in square inches. */
 struct attic_drawing {
@@ -94,6 +97,7 @@ struct attic_drawing {
     struct draw_amount needed; /* demanded in all */
     struct draw_amount low;    /* demanded of the low ones */
 };
-void attic_draw(const struct attic_drawing *attic, const char *id, struct text *out);
+void attic_draw(const struct attic_drawing *attic, const struct draw_sheet *sheet,
+                struct text *out);
 
 #endif

@@ -7,7 +7,7 @@
 
 enum { /* units, off the deck where not said */
     RAFTER = -13, DECK = 5, METAL = 7, BARRIER = 9, SHEET = 14, LAP = 22,
-    REACH_LEAST = 36, REACH_PLANNED = 52, WALL_DOWN = 44, RIGHT = 12, HIGH = 230, SHEETS_MOST = 60,
+    REACH_LEAST = 36, REACH_PLANNED = 52, WALL_DOWN = 34, RIGHT = 12, HIGH = 150, SHEETS_MOST = 60,
 };
 
 struct cut {
@@ -230,15 +230,21 @@ static void draw_pitch(struct cut *cut)
     draw_words(&cut->draw, tip.x, tip.y + rise + 13, ANCHOR_END, words);
 }
 
-static void add_key(struct cut *cut, struct text *says, const char *what,
-                    const struct draw_amount *amount)
+/* A line after a sample of the pen or the fill; PEN_NONE and FILL_NONE: none. */
+static void add_key(struct cut *cut, struct text *says, enum draw_pen pen, enum draw_fill fill,
+                    const char *what, const struct draw_amount *amount)
 {
     char size[DRAW_WORDS_MOST], words[DRAW_WORDS_MOST];
-    if (!isfinite(draw_amount_shown(amount)))
-        return;
     draw_amount_words(size, amount, "in");
     draw_format(words, "%s: %.120s", what, size);
-    draw_note(&cut->draw, words);
+    if (fill != FILL_NONE)
+        draw_key_fill(&cut->draw, fill, words);
+    else if (pen != PEN_NONE)
+        draw_key_pen(&cut->draw, pen, words);
+    else if (isfinite(draw_amount_shown(amount)))
+        draw_detail(&cut->draw, words);
+    else
+        return;
     text_addf(says, " %s.", words);
 }
 
@@ -247,41 +253,35 @@ static void add_metal_keys(struct cut *cut, struct text *says)
     const struct eave_drawing *eave = cut->eave;
     if (!eave->metal)
         return;
-    draw_key_pen(&cut->draw, PEN_HEAVY,
-                 eave->over_metal    ? "drip edge; the underlayment lies over it"
-                 : eave->under_metal ? "drip edge; it lies over the underlayment"
-                                     : "drip edge; how the underlayment lies is not known");
-    add_key(cut, says, "Drip edge down below the deck", &eave->down);
-    add_key(cut, says, "Drip edge back onto the deck", &eave->back);
-    add_key(cut, says, "Its fasteners apart", &eave->spacing);
+    const char *lies = eave->over_metal    ? "drip edge, the underlayment over it"
+                       : eave->under_metal ? "drip edge, over the underlayment"
+                                           : "drip edge; over or under it: not known";
+    draw_key_pen(&cut->draw, PEN_HEAVY, lies);
+    text_addf(says, " %s.", lies);
+    add_key(cut, says, PEN_NONE, FILL_NONE, "Drip edge down", &eave->down);
+    add_key(cut, says, PEN_NONE, FILL_NONE, "Drip edge back", &eave->back);
+    add_key(cut, says, PEN_NONE, FILL_NONE, "Its nails apart", &eave->spacing);
 }
 
 static void add_keys(struct cut *cut, struct text *says)
 {
     const struct eave_drawing *eave = cut->eave;
-    draw_key_fill(&cut->draw, FILL_SLANT, "deck, on the rafter");
-    draw_key_fill(&cut->draw, FILL_BACKSLANT, "wall");
-    if (eave->barrier) {
-        draw_key_fill(&cut->draw, FILL_INK, "ice barrier, measured up the slope");
-        add_key(cut, says, "Ice barrier up the slope", &eave->reach);
-        if (eave->reach.planned <= 0)
-            draw_note(&cut->draw, "No ice barrier is planned at this eave.");
-    }
-    draw_key_pen(&cut->draw, PEN_LINE, "underlayment, each sheet over the one below");
-    add_key(cut, says, "Lap of each sheet", &eave->head_lap);
-    add_key(cut, says, "Starter strip at the eave", &(struct draw_amount){eave->starter_in, NAN,
-                                                                          NULL});
+    const struct draw_amount starter = {eave->starter_in, NAN, NULL};
+    if (eave->barrier)
+        add_key(cut, says, PEN_NONE, FILL_INK, "ice barrier", &eave->reach);
+    add_key(cut, says, PEN_LINE, FILL_NONE, "underlayment, lap", &eave->head_lap);
+    add_key(cut, says, PEN_NONE, FILL_NONE, "Starter strip", &starter);
     add_metal_keys(cut, says);
     draw_note(&cut->draw, cut->scaled ? "Lengths to scale, thicknesses not."
                                       : "Not to scale: a size is not known.");
 }
 
-void eave_draw(const struct eave_drawing *eave, const char *id, struct text *out)
+void eave_draw(const struct eave_drawing *eave, const struct draw_sheet *sheet, struct text *out)
 {
     struct cut cut = {.eave = eave};
     struct text says = TEXT_EMPTY;
     char title[DRAW_WORDS_MOST];
-    draw_start(&cut.draw, id);
+    draw_start(&cut.draw, sheet);
     set_sizes(&cut);
     draw_wall(&cut);
     band(&cut, 0, cut.extent, RAFTER, 0, PEN_THIN, FILL_PAPER);

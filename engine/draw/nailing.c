@@ -3,7 +3,7 @@
 
 #include <math.h>
 
-enum { LEFT = 50, ROOM = 272, HIGH = 190, TOP = 26 };
+enum { LEFT = 70, ROOM = 264, HIGH = 100, TOP = 26 };
 
 struct zones {
     const struct nailing_drawing *nailing;
@@ -138,31 +138,31 @@ static void add_keys(struct zones *zones, struct text *says)
     const struct nailing_drawing *nailing = zones->nailing;
     char words[DRAW_WORDS_MOST];
     if (zones->band > 0) {
-        add_key(zones, says, -1, "Band by eaves, ridges and gables, nails apart", &nailing->band);
-        add_key(zones, says, 0, "Width of that band", &nailing->band_width);
+        add_key(zones, says, -1, "Band, nails apart", &nailing->band);
+        add_key(zones, says, 0, "Band by eaves, ridges, gables", &nailing->band_width);
     }
     add_key(zones, says, -2,
-            zones->band > 0 ? "Along rafters in the rest of each panel, nails apart"
-                            : "Along rafters inside each panel, nails apart", &nailing->field);
-    add_key(zones, says, 0, "At panel edges everywhere, nails apart", &nailing->edge);
+            zones->band > 0 ? "Rest, on rafters" : "On rafters between edges", &nailing->field);
+    add_key(zones, says, 0, "Panel edges", &nailing->edge);
     if (zones->gable[0] || zones->gable[1])
-        add_key(zones, says, PEN_HEAVY_DASH, "Into gable-end framing, nails apart",
+        add_key(zones, says, PEN_HEAVY_DASH, "Gable framing",
                 &nailing->gable);
-    draw_format(words, zones->scaled ? "Plane %.60s, seen square to the slope."
-                                     : "Plane %.60s, seen square to the slope. Not to scale: "
-                                       "a length or the band's width is not known.",
+    draw_format(words, zones->scaled ? "Plane: %.60s."
+                                     : "Plane: %.60s. Not to scale: a length or the band's "
+                                       "width is not known.",
                 nailing->plane.name == NULL ? "?" : nailing->plane.name);
     draw_note(&zones->draw, words);
     if (plan_is_notched(&nailing->plane))
         draw_note(&zones->draw, "The wing that grows out of it is left out here.");
 }
 
-void nailing_draw(const struct nailing_drawing *nailing, const char *id, struct text *out)
+void nailing_draw(const struct nailing_drawing *nailing, const struct draw_sheet *sheet,
+                  struct text *out)
 {
     struct zones zones = {.nailing = nailing};
     struct text says = TEXT_EMPTY;
     char title[DRAW_WORDS_MOST];
-    draw_start(&zones.draw, id);
+    draw_start(&zones.draw, sheet);
     set_sizes(&zones);
     draw_zones(&zones);
     draw_sizes(&zones);

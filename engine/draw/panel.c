@@ -3,7 +3,7 @@
 
 #include <math.h>
 
-enum { LEFT = 44, ROOM = 290, HIGH = 200, TOP = 30, LINES_MOST = 64, NAILS_MOST = 400 };
+enum { LEFT = 44, ROOM = 290, HIGH = 125, TOP = 30, LINES_MOST = 64, NAILS_MOST = 400 };
 
 struct sheet {
     const struct panel_drawing *panel;
@@ -102,31 +102,30 @@ static void add_key(struct sheet *sheet, struct text *says, const char *what,
     char size[DRAW_WORDS_MOST], words[DRAW_WORDS_MOST];
     draw_amount_words(size, amount, "in");
     draw_format(words, "%s: %.120s", what, size);
-    draw_note(&sheet->draw, words);
+    draw_detail(&sheet->draw, words);
     text_addf(says, " %s.", words);
 }
 
 static void add_keys(struct sheet *sheet, struct text *says)
 {
     const struct panel_drawing *panel = sheet->panel;
-    draw_key_pen(&sheet->draw, PEN_DOT, "rafter or truss under the panel; dots are nails");
-    add_key(sheet, says, "Nails apart at both ends of the panel", &panel->edge);
-    add_key(sheet, says, "Nails apart along the rafters between", &panel->field);
-    add_key(sheet, says, "Nails from the panel's edge", &panel->edge_distance);
+    draw_key_pen(&sheet->draw, PEN_DOT, "rafter or truss; dots are nails");
+    add_key(sheet, says, "Panel ends", &panel->edge);
+    add_key(sheet, says, "On rafters", &panel->field);
+    add_key(sheet, says, "From the edge", &panel->edge_distance);
     if (isfinite(draw_amount_shown(&panel->gap)))
-        add_key(sheet, says, "Gap to the next panel", &panel->gap);
+        add_key(sheet, says, "Gap between panels", &panel->gap);
     draw_note(&sheet->draw, sheet->scaled
-                                ? "To scale. Where blocking or the next rafter carries a long "
-                                  "edge, nail it as the ends."
+                                ? "To scale. Nail a long edge that is carried as the ends."
                                 : "Not to scale: a size is not known.");
 }
 
-void panel_draw(const struct panel_drawing *panel, const char *id, struct text *out)
+void panel_draw(const struct panel_drawing *panel, const struct draw_sheet *place, struct text *out)
 {
     struct sheet sheet = {.panel = panel};
     struct text says = TEXT_EMPTY;
     char title[DRAW_WORDS_MOST];
-    draw_start(&sheet.draw, id);
+    draw_start(&sheet.draw, place);
     set_sizes(&sheet);
     draw_panel(&sheet);
     draw_sizes(&sheet);

@@ -6,7 +6,15 @@
 #include <math.h>
 #include <string.h>
 
-enum { CORNERS_MOST = 7, BLOCK_PLANES = 4, ROOM = 276, HIGH = 230, AROUND = 30, BESIDE = 58 };
+enum {
+    CORNERS_MOST = 7,
+    BLOCK_PLANES = 4,
+    ROOM = 276,
+    HIGH = 150,
+    HIGH_OF_MANY = 105,
+    AROUND = 30, /* above and below a block, for its dimensions */
+    BESIDE = 58,
+};
 
 static const double ALIKE_FT = 0.05;
 
@@ -300,6 +308,12 @@ static void label_plane(struct layout *layout, size_t index, struct draw_point m
                    middle.y + down.y * (high / 2 + 8) + 4, ANCHOR_MIDDLE, words);
         return;
     }
+    draw_number(words, trade_slope_area_sqft(plane->eave_ft, plane->ridge_ft, plane->run_ft,
+                                             plane->pitch), "sqft");
+    if (down.x == 0 && draw_words_width(words) + 34 <= wide && high >= 3 * DRAW_LINE) {
+        draw_words(&layout->draw, middle.x, middle.y + 4 + DRAW_LINE, ANCHOR_MIDDLE, words);
+        width = fmax(width, draw_words_width(words));
+    }
     const double off = down.x == 0 ? width / 2 + 8 : 0, drop = down.x == 0 ? 0 : 12;
     const double length = fmin(high * 0.3, 14);
     if (width + 34 <= wide && length > 4)
@@ -333,20 +347,21 @@ static void draw_sided(struct layout *layout, const struct block *block, size_t 
         outline.sides[1] = outline.sides[3] = PEN_HEAVY;
     draw_outline(layout, &view, &outline, block->kind != BLOCK_SINGLE);
     const double scale = layout->scale, run = plane->run_ft * scale;
-    const double left = plan_is_notched(plane) ? 0 : -plan_lean_left_ft(plane);
-    const double eave = plan_is_notched(plane) ? plane->ridge_ft : plane->eave_ft;
+    const bool notched = plan_is_notched(plane);
+    const double left = notched ? 0 : -plan_lean_left_ft(plane);
+    const double eave = notched ? plane->ridge_ft : plane->eave_ft;
     const struct draw_point low_left = on_paper(&view, (struct draw_point){left, plane->run_ft});
     double middle = x + (left + eave / 2 + plane->ridge_ft / 2) / 2 * scale;
     double wide = (eave + plane->ridge_ft) / 2 * scale;
-    if (plan_is_notched(plane)) { /* beside the notch */
+    if (notched) { /* beside the notch */
         wide = plane->eave_pieces_ft[0] * scale + run / 2;
         middle = x + wide / 2 - run / 8;
     }
     label_plane(layout, block->planes[which],
-                (struct draw_point){middle, y + view.down * run * (plan_is_notched(plane) ? 0.6 : 0.5)},
+                (struct draw_point){middle, y + view.down * run * (notched ? 0.6 : 0.5)},
                 (struct draw_point){0, view.down}, wide, run);
     const double off = low_left.y + view.down * 9;
-    if (!plan_is_notched(plane))
+    if (!notched)
         measure_if_wide(layout,
                         (struct draw_point){low_left.x + (which == 0 ? eave * scale : 0), off},
                         (struct draw_point){low_left.x + (which == 0 ? 0 : eave * scale), off},
@@ -411,13 +426,17 @@ static void pack(struct layout *layout)
 
 static double set_scale(struct layout *layout)
 {
-    double wide = 0, high = 0;
+    double wide = 0, high = 0, together = 0;
     for (size_t i = 0; i < layout->count; i++) {
         const struct block *block = &layout->blocks[i];
         wide = fmax(wide, block->left + block->right);
+        together += block->left + block->right;
         high = fmax(high, block->up + block->down);
     }
-    return draw_scale(wide, ROOM, high, HIGH);
+    const double scale = draw_scale(wide, ROOM, high, layout->count > 1 ? HIGH_OF_MANY : HIGH);
+    /* Somewhat smaller, when all then stand in one row. */
+    const double row = (DRAW_WIDTH - 6 - BESIDE * (double)layout->count) / fmax(together, 1);
+    return row < scale && row > 0.6 * scale ? row : scale;
 }
 
 /* Lines below ------------------------------------------------------------------- */
@@ -434,9 +453,24 @@ static void describe_plane(const struct plan_plane *plane, size_t index,
     draw_number(run, plane->run_ft, "ft");
     draw_number(area, trade_slope_area_sqft(plane->eave_ft, plane->ridge_ft, plane->run_ft,
                                             plane->pitch), "sqft");
-    draw_format(out, "%s  %.60s: %.20s, eave %.20s, upper edge %.20s, run %.20s, %.24s%s", letter,
+    draw_format(out, "%s  %.60s: %.20s, eave %.20s, top %.20s, run %.20s, %.24s%s", letter,
                 plane->name == NULL ? "plane" : plane->name, pitch, eave, ridge, run, area,
                 is_known(plane) ? "" : "; not drawn");
+}
+
+/* The names alone, in one go. */
+static void add_names(struct layout *layout)
+{
+    struct text names = TEXT_EMPTY;
+    char letter[3];
+    for (size_t i = 0; i < layout->plan->count; i++) {
+        const char *name = layout->plan->planes[i].name;
+        letter_of(i, letter);
+        text_addf(&names, "%s%s %s", i > 0 ? "; " : "", letter, name == NULL ? "plane" : name);
+    }
+    draw_note(&layout->draw, text_string(&names));
+    layout->draw.words.failed = layout->draw.words.failed || names.failed;
+    text_free(&names);
 }
 
 static void add_lines(struct layout *layout, struct text *says)
@@ -447,11 +481,13 @@ static void add_lines(struct layout *layout, struct text *says)
     for (size_t i = 0; i < plan->count; i++) {
         const struct plan_plane *plane = &plan->planes[i];
         describe_plane(plane, i, words);
-        draw_note(&layout->draw, words);
+        draw_detail(&layout->draw, words);
         text_addf(says, " %s.", words);
         total += trade_slope_area_sqft(plane->eave_ft, plane->ridge_ft, plane->run_ft,
                                        plane->pitch);
     }
+    if (layout->draw.sheet.brief)
+        add_names(layout);
     draw_number(area, total, "sqft");
     draw_format(words, "In all %s on the slope. Runs are level.", area);
     draw_note(&layout->draw, words);
@@ -459,7 +495,7 @@ static void add_lines(struct layout *layout, struct text *says)
 
 static void add_keys(struct layout *layout)
 {
-    draw_key_pen(&layout->draw, PEN_LINE, "eave, rake or other edge; arrows point down the slope");
+    draw_key_pen(&layout->draw, PEN_LINE, "eave, rake or other edge; arrows: down");
     if (layout->ridges || layout->hips)
         draw_key_pen(&layout->draw, PEN_HEAVY,
                      !layout->hips ? "ridge" : layout->ridges ? "ridge or hip" : "hip");
@@ -468,15 +504,15 @@ static void add_keys(struct layout *layout)
     if (layout->count > 1)
         draw_note(&layout->draw, "Planes laid flat, not in position: the job does not say where "
                                  "the parts meet. Each is as it looks from above.");
-    else
-        draw_note(&layout->draw, "Seen from above. Left and right may be the other way round.");
+    else if (!layout->draw.sheet.brief)
+        draw_note(&layout->draw, "From above. Left and right may be swapped.");
 }
 
-void plan_draw(const struct plan_drawing *plan, const char *id, struct text *out)
+void plan_draw(const struct plan_drawing *plan, const struct draw_sheet *sheet, struct text *out)
 {
     struct layout layout = {.plan = plan};
     struct text says = TEXT_EMPTY;
-    draw_start(&layout.draw, id);
+    draw_start(&layout.draw, sheet);
     make_blocks(&layout);
     layout.scale = set_scale(&layout);
     pack(&layout);

@@ -13,9 +13,10 @@
 
 struct drawing_part {
     const char *dimension; /* "edge" */
-    const char *rule;      /* whose demand it is; NULL: a figure */
-    const char *figure;    /* its name; NULL: a rule */
-    double number;         /* of a figure, once judged; 1 or 0 for yes or no; NAN: none */
+    const char *rule;      /* whose demand it is; or NULL */
+    const char *figure;    /* its name; or NULL */
+    double number;         /* of neither: given; of a figure: its value once judged, 1 or 0 for
+                              yes or no, NAN when there is none */
 };
 
 struct drawing {

@@ -257,6 +257,8 @@ static void list_drawings(struct run *run)
             const struct figure *figure =
                 parts[i].figure == NULL
                     ? NULL : profile_figure(run->judging.book->profile, parts[i].figure);
+            if (parts[i].figure == NULL)
+                continue;
             parts[i].number = NAN;
             if (figure == NULL || figure->borrowed != NULL)
                 continue;

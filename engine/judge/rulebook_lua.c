@@ -552,7 +552,7 @@ static int start_card(lua_State *lua)
 
 /* drawing "..." { stages = ..., rules = ..., figures = ... } ------------------------------ */
 
-static const char *const DRAWING_KEYS[] = {"stages", "rules", "figures", NULL};
+static const char *const DRAWING_KEYS[] = {"stages", "rules", "figures", "numbers", NULL};
 
 /* How many names the table under this key has. */
 static size_t count_parts(lua_State *lua, const char *key)
@@ -582,7 +582,7 @@ static void check_dimension(lua_State *lua, const char *drawing, const char *dim
            nearest.name == NULL ? "none" : nearest.name);
 }
 
-static void read_parts(lua_State *lua, struct drawing *drawing, const char *key, bool figures)
+static void read_parts(lua_State *lua, struct drawing *drawing, const char *key)
 {
     lua_getfield(lua, 1, key);
     if (lua_isnil(lua, -1)) {
@@ -594,10 +594,17 @@ static void read_parts(lua_State *lua, struct drawing *drawing, const char *key,
         check_dimension(lua, drawing->name, keys->names[i]);
         struct drawing_part *part = &drawing->parts[drawing->part_count++];
         lua_getfield(lua, -2, keys->names[i]);
-        if (lua_type(lua, -1) != LUA_TSTRING)
-            refuse(lua, "%s: %s must be a name", key, keys->names[i]);
+        const bool number = strcmp(key, "numbers") == 0;
+        if (lua_type(lua, -1) != (number ? LUA_TNUMBER : LUA_TSTRING))
+            refuse(lua, number ? "%s: %s must be a number" : "%s: %s must be a name", key,
+                   keys->names[i]);
         part->dimension = keep_text(lua, keys->names[i]);
-        *(figures ? &part->figure : &part->rule) = keep_text(lua, lua_tostring(lua, -1));
+        if (number)
+            part->number = lua_tonumber(lua, -1);
+        else if (strcmp(key, "figures") == 0)
+            part->figure = keep_text(lua, lua_tostring(lua, -1));
+        else
+            part->rule = keep_text(lua, lua_tostring(lua, -1));
         lua_pop(lua, 1);
     }
     lua_pop(lua, 2);
@@ -613,7 +620,8 @@ static int finish_drawing(lua_State *lua)
         if (strcmp((*at)->name, declared_name(lua)) == 0)
             return refuse(lua, "is already a drawing, in %s%s", (*at)->file, "");
     struct drawing *drawing = arena_alloc(arena_of(lua), sizeof(*drawing));
-    const size_t count = count_parts(lua, "rules") + count_parts(lua, "figures");
+    const size_t count = count_parts(lua, "rules") + count_parts(lua, "figures")
+                         + count_parts(lua, "numbers");
     if (drawing == NULL
         || (drawing->parts = arena_array(arena_of(lua), count + 1, sizeof(*drawing->parts)))
                == NULL)
@@ -622,8 +630,9 @@ static int finish_drawing(lua_State *lua)
     drawing->file = reading_of(lua)->file;
     drawing->line = (int)lua_tointeger(lua, lua_upvalueindex(2));
     read_stages(lua, drawing->stages);
-    read_parts(lua, drawing, "rules", false);
-    read_parts(lua, drawing, "figures", true);
+    read_parts(lua, drawing, "rules");
+    read_parts(lua, drawing, "figures");
+    read_parts(lua, drawing, "numbers");
     *at = drawing;
     return 0;
 }

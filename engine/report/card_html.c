@@ -32,7 +32,9 @@ static void add_what(struct text *out, const struct card_row *row)
     html_text(out, card_row_title(row));
     text_add(out, row->again ? ": </span>" : "");
     if (places.length > 0) {
-        text_add(out, "<span class=\"places\">");
+        /* Beside lines to write on, each for a place, paper has no room to say it twice. */
+        const bool twice = row->to_write && row->count <= CARD_PLACES_MOST && row->count > 1;
+        text_addf(out, " <span class=\"places%s\">", twice ? " twice" : "");
         html_text(out, text_string(&places));
         text_add(out, "</span>");
     }
@@ -69,10 +71,10 @@ static void add_plan(struct text *out, const struct card_row *row)
     text_add(out, "</td>");
 }
 
-/* A line to write on, under its label. */
-static void add_line(struct text *out, const char *label)
+/* A line to write on, under its label; half: two of them share the width. */
+static void add_line(struct text *out, const char *label, bool half)
 {
-    text_add(out, "<span class=\"write\">");
+    text_add(out, half ? "<span class=\"write half\">" : "<span class=\"write\">");
     html_text(out, label);
     text_add(out, "</span>");
 }
@@ -85,11 +87,11 @@ static void add_room(struct text *out, const struct card_row *row)
     html_text(out, text_string(&words));
     if (row->to_write && row->count > CARD_PLACES_MOST) {
         text_addf(&words, "all %zu", row->count);
-        add_line(out, text_string(&words));
+        add_line(out, text_string(&words), false);
     } else if (row->to_write) {
         for (size_t i = 0; i < row->count; i++) {
             const char *where = row->items[i].now->where;
-            add_line(out, row->count == 1 || where == NULL ? "" : where);
+            add_line(out, row->count == 1 || where == NULL ? "" : where, row->count > 2);
         }
     }
     text_add(out, "</td>");
@@ -191,7 +193,7 @@ void report_card_html(const struct card *card, const cJSON *job, struct text *ou
     text_addf(&what, "%s. Eavemark " EAVEMARK_VERSION ", pre-check of a reroof",
               card_title(card->stage));
     html_start(out, text_string(&title), "card");
-    html_heading(out, text_string(&what), &card->now);
+    html_heading(out, text_string(&what), &card->now, true);
     text_add(out, "<main id=\"main\" tabindex=\"-1\">\n");
     add_sections(&sheet);
     add_questions(&sheet);

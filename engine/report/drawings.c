@@ -20,6 +20,7 @@ struct collecting {
     size_t missed;  /* of this kind, past EACH_MOST */
     size_t of_kind; /* drawn of this kind */
     char id[ID_MOST];
+    struct draw_sheet sheet; /* the figure being made */
 };
 
 /* Facts ------------------------------------------------------------------------- */
@@ -172,6 +173,7 @@ static void start_figure(struct collecting *collecting)
 {
     start_section(collecting);
     snprintf(collecting->id, sizeof(collecting->id), "drawing-%zu", collecting->count);
+    collecting->sheet = (struct draw_sheet){collecting->id, collecting->from->card != NULL};
     text_add(collecting->out, "<figure>\n");
 }
 
@@ -257,7 +259,7 @@ static void add_plan(struct collecting *collecting)
         return;
     }
     start_figure(collecting);
-    plan_draw(&plan, collecting->id, collecting->out);
+    plan_draw(&plan, &collecting->sheet, collecting->out);
     end_figure(collecting, "Roof plan", NULL);
 }
 
@@ -311,32 +313,62 @@ static void add_nailing(struct collecting *collecting, const cJSON *deck, const 
                                 number_of(nails, "band_width_in")),
     };
     start_figure(collecting);
-    nailing_draw(&nailing, collecting->id, collecting->out);
+    nailing_draw(&nailing, &collecting->sheet, collecting->out);
     end_figure(collecting, "Nailing zones", name);
 }
 
-static void add_panel(struct collecting *collecting, const cJSON *deck, const char *item)
+static struct panel_drawing panel_of(const struct collecting *collecting, const cJSON *deck,
+                                     const char *item)
 {
     const cJSON *nails = child(deck, "nails");
-    const struct panel_drawing panel = {
+    return (struct panel_drawing){
         .deck = text_of(deck, "name"),
         .length_in = figure_of(collecting, "length"),
         .width_in = figure_of(collecting, "width"),
         .support_in = number_of(deck, "support_spacing_in"),
-        .thickness_in = number_of(deck, "thickness_in"),
         .edge = amount_of(collecting, "edge", item, number_of(nails, "edge_spacing_in")),
         .field = amount_of(collecting, "field", item, number_of(nails, "field_spacing_in")),
         .edge_distance = amount_of(collecting, "edge_distance", item,
                                    number_of(nails, "edge_distance_in")),
         .gap = amount_of(collecting, "gap", item, number_of(deck, "panel_gap_in")),
     };
-    start_figure(collecting);
-    panel_draw(&panel, collecting->id, collecting->out);
-    end_figure(collecting, "A panel and its nails", panel.deck);
 }
 
-static void add_decks(struct collecting *collecting, const char *what,
-                      void (*add)(struct collecting *, const cJSON *, const char *))
+static bool same(double a, double b)
+{
+    return (isnan(a) && isnan(b)) || fabs(a - b) < 0.001;
+}
+
+static bool same_amount(const struct draw_amount *a, const struct draw_amount *b)
+{
+    return same(a->planned, b->planned) && same(a->demanded, b->demanded);
+}
+
+static bool same_panel(const struct panel_drawing *a, const struct panel_drawing *b)
+{
+    return same(a->support_in, b->support_in) && same_amount(&a->edge, &b->edge)
+           && same_amount(&a->field, &b->field) && same_amount(&a->edge_distance, &b->edge_distance)
+           && same_amount(&a->gap, &b->gap);
+}
+
+static void add_name(struct text *names, const char *name, const char *other)
+{
+    text_addf(names, "%s%s", names->length > 0 ? ", " : "", name == NULL ? other : name);
+}
+
+/* Decks whose nailing is drawn. */
+enum { DECKS_MOST = 20 };
+
+struct decks {
+    const cJSON *items[DECKS_MOST];
+    struct panel_drawing panels[DECKS_MOST];
+    char pointers[DECKS_MOST][POINTER_MOST];
+    bool drawn[DECKS_MOST];
+    size_t count;
+};
+
+/* Collects them, and says of the others why they are not drawn. */
+static void collect_decks(struct collecting *collecting, const char *what, struct decks *decks)
 {
     const cJSON *deck = NULL;
     size_t index = 0;
@@ -345,16 +377,48 @@ static void add_decks(struct collecting *collecting, const char *what,
         char item[POINTER_MOST];
         snprintf(item, sizeof(item), "/decks/%zu", index++);
         const bool panels = is_text(deck, "kind", "panel") || is_text(deck, "work", "paneled_over");
-        if (!may_draw(collecting))
-            continue;
-        if (!panels)
+        if (!panels) {
             leave_out(collecting, what, text_of(deck, "name"),
                       "not drawn; boards are nailed at each rafter.");
-        else if (!applies(collecting, item))
+        } else if (!applies(collecting, item)) {
             leave_out(collecting, what, text_of(deck, "name"),
                       "not drawn; this deck is not nailed in this job.");
-        else
-            add(collecting, deck, item);
+        } else if (decks->count < DECKS_MOST) {
+            decks->items[decks->count] = deck;
+            decks->panels[decks->count] = panel_of(collecting, deck, item);
+            memcpy(decks->pointers[decks->count++], item, sizeof(item));
+        }
+    }
+}
+
+static void add_zones(struct collecting *collecting)
+{
+    struct decks decks = {.count = 0};
+    collect_decks(collecting, "Nailing zones", &decks);
+    for (size_t i = 0; i < decks.count; i++)
+        if (may_draw(collecting))
+            add_nailing(collecting, decks.items[i], decks.pointers[i]);
+}
+
+/* One drawing for all panels that look alike. */
+static void add_panels(struct collecting *collecting)
+{
+    struct decks decks = {.count = 0};
+    collect_decks(collecting, "A panel and its nails", &decks);
+    for (size_t i = 0; i < decks.count; i++) {
+        struct text names = TEXT_EMPTY;
+        if (decks.drawn[i] || !may_draw(collecting))
+            continue;
+        for (size_t k = i; k < decks.count; k++)
+            if (same_panel(&decks.panels[i], &decks.panels[k])) {
+                decks.drawn[k] = true;
+                add_name(&names, decks.panels[k].deck, "deck");
+            }
+        start_figure(collecting);
+        panel_draw(&decks.panels[i], &collecting->sheet, collecting->out);
+        end_figure(collecting, "A panel and its nails", text_string(&names));
+        collecting->out->failed = collecting->out->failed || names.failed;
+        text_free(&names);
     }
 }
 
@@ -394,16 +458,6 @@ static struct eave_drawing eave_of(const struct collecting *collecting, const cJ
         .back = amount_of(collecting, "back", item, number_of(metal, "back_in")),
         .spacing = amount_of(collecting, "spacing", item, number_of(metal, "fastener_spacing_in")),
     };
-}
-
-static bool same(double a, double b)
-{
-    return (isnan(a) && isnan(b)) || fabs(a - b) < 0.001;
-}
-
-static bool same_amount(const struct draw_amount *a, const struct draw_amount *b)
-{
-    return same(a->planned, b->planned) && same(a->demanded, b->demanded);
 }
 
 /* Would the two look alike? Their drip edge is the house's. */
@@ -452,11 +506,10 @@ static void add_eaves(struct collecting *collecting)
             if (!same_eave(&eaves.items[i], &eaves.items[k]))
                 continue;
             eaves.drawn[k] = true;
-            text_addf(&names, "%s%s", names.length > 0 ? ", " : "",
-                      eaves.items[k].name == NULL ? "eave" : eaves.items[k].name);
+            add_name(&names, eaves.items[k].name, "eave");
         }
         start_figure(collecting);
-        eave_draw(&eaves.items[i], collecting->id, collecting->out);
+        eave_draw(&eaves.items[i], &collecting->sheet, collecting->out);
         end_figure(collecting, "Cut through the eave", text_string(&names));
         collecting->out->failed = collecting->out->failed || names.failed;
         text_free(&names);
@@ -482,7 +535,7 @@ static void add_courses(struct collecting *collecting)
         .end_in = NAN,
     };
     start_figure(collecting);
-    courses_draw(&courses, collecting->id, collecting->out);
+    courses_draw(&courses, &collecting->sheet, collecting->out);
     end_figure(collecting, "Courses of shingles and their nails", NULL);
 }
 
@@ -529,7 +582,7 @@ static void add_attics(struct collecting *collecting)
             continue;
         }
         start_figure(collecting);
-        attic_draw(&air, collecting->id, collecting->out);
+        attic_draw(&air, &collecting->sheet, collecting->out);
         end_figure(collecting, "Air through the attic", air.name);
     }
 }
@@ -543,9 +596,9 @@ static void add_drawing(struct collecting *collecting)
     if (strcmp(name, "plan") == 0)
         add_plan(collecting);
     else if (strcmp(name, "nailing") == 0)
-        add_decks(collecting, "Nailing zones", add_nailing);
+        add_zones(collecting);
     else if (strcmp(name, "panel") == 0)
-        add_decks(collecting, "A panel and its nails", add_panel);
+        add_panels(collecting);
     else if (strcmp(name, "eave") == 0)
         add_eaves(collecting);
     else if (strcmp(name, "courses") == 0)

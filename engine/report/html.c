@@ -98,11 +98,12 @@ void html_pair_phrase(struct text *out, const char *label, struct text *phrase)
     text_free(phrase);
 }
 
-static void add_law(struct text *out, const struct result *result)
+/* brief: a card has no room for how the law came to be. */
+static void add_law(struct text *out, const struct result *result, bool brief)
 {
     struct text place = TEXT_EMPTY, chain = TEXT_EMPTY, seen = TEXT_EMPTY;
     text_addf(&place, "%s (%s)", result->jurisdiction_title, result->jurisdiction);
-    for (size_t i = 0; i < result->chain_count; i++)
+    for (size_t i = 0; !brief && i < result->chain_count; i++)
         text_addf(&chain, "%s%s", i > 0 ? ", then " : "", result->chain[i]);
     if (result->as_seen != NULL)
         text_addf(&seen, "as published on its page on %s; may have changed", result->as_seen);
@@ -113,7 +114,7 @@ static void add_law(struct text *out, const struct result *result)
     html_pair_phrase(out, "Read", &seen);
 }
 
-void html_heading(struct text *out, const char *what, const struct result *result)
+void html_heading(struct text *out, const char *what, const struct result *result, bool brief)
 {
     text_add(out, "<header>\n");
     html_element(out, "p class=\"what\"", what);
@@ -122,8 +123,8 @@ void html_heading(struct text *out, const char *what, const struct result *resul
         text_add(out, "<p class=\"invented\"><strong>INVENTED PLACE</strong>: no real county, and "
                       "not the law anywhere</p>\n");
     text_add(out, "<dl class=\"head\">\n");
-    add_law(out, result);
-    if (result->only_stage >= 0 && result->only_stage < STAGE_COUNT)
+    add_law(out, result, brief);
+    if (!brief && result->only_stage >= 0 && result->only_stage < STAGE_COUNT)
         html_pair(out, "Stage", stage_word((enum stage)result->only_stage));
     for (size_t i = 0; i < result->about_count; i++)
         html_pair(out, result->about[i].label, result->about[i].says);

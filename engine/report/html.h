@@ -35,8 +35,9 @@ void html_end(struct text *out);
 void html_pair(struct text *out, const char *label, const char *words);
 void html_pair_phrase(struct text *out, const char *label, struct text *phrase);
 
-/* The head of a page: what it is, whose job, under which law, about the house. */
-void html_heading(struct text *out, const char *what, const struct result *result);
+/* The head of a page: what it is, whose job, under which law, about the house.
+ * brief: without the places the law was put together from, and the stage. */
+void html_heading(struct text *out, const char *what, const struct result *result, bool brief);
 
 /* The outcome as a word in a frame. */
 void html_outcome(struct text *out, enum outcome outcome);

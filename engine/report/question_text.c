@@ -23,7 +23,7 @@ static const struct field *part_of(const struct field *field)
 static void add_numbered(struct text *out, const char *const *items, size_t count)
 {
     for (size_t i = 0; i < count; i++)
-        text_addf(out, "%s%zu:%s", i == 0 ? "" : "  ", i + 1, items[i]);
+        text_addf(out, "%s%zu:%s", i == 0 ? "" : ", ", i + 1, items[i]);
 }
 
 /* "0 to 6 layers", "in feet" ...: what a figure may be. */
@@ -66,7 +66,7 @@ static void add_figure(struct text *out, const struct field *field)
 static void add_named(struct text *out, const struct question *question)
 {
     if (question->name_count == 0)
-        text_add(out, "a few words");
+        text_add(out, question->field->type == FIELD_TEXT ? "a few words" : "its name");
     else if (question->numbered)
         add_numbered(out, question->names, question->name_count);
     else

@@ -334,7 +334,7 @@ void report_html(const struct result *result, const cJSON *job, struct text *out
     html_start(out, text_string(&title), "report");
     out->failed = out->failed || title.failed;
     text_free(&title);
-    html_heading(out, "Eavemark " EAVEMARK_VERSION ", pre-check of a reroof", result);
+    html_heading(out, "Eavemark " EAVEMARK_VERSION ", pre-check of a reroof", result, false);
     add_nav(&sheet);
     text_add(out, "<main id=\"main\" tabindex=\"-1\">\n");
     add_summary(&sheet);

@@ -69,6 +69,13 @@ run 2 check --form yaml job.json; warns 'no form "yaml"'
 run 2 check; silent; warns 'which job?'
 run 2 check job.json other.json; warns 'one thing at a time'
 run 2 check --lines --form text job.json; silent; warns 'JSON only'
+run 2 check --lines --form html job.json; silent; warns 'JSON only'
+run 2 card; silent; warns 'which job?'
+run 2 card job.json; silent; warns 'which stage?'
+run 2 card --stage dek job.json; silent; warns 'did you mean "deck"?'
+run 2 card --stage deck --form json job.json; silent; warns 'there are: text, html'
+run 2 card --stage deck -o job.json job.json; silent; warns 'overwrite the job itself'
+run 2 takeoff --form html job.json; silent; warns 'there are: text, json'
 run 2 help chekc; warns 'did you mean "check"?'
 run 2 $'\033[31mred'; warns '\x1b[31mred'
 run 2 fields --shcema; warns 'did you mean "--schema"?'
@@ -78,11 +85,11 @@ run 2 proof one two; warns 'one thing at a time'
 
 run 0 --version; no_errors; grep -qE '^eavemark [0-9]+\.[0-9]+\.[0-9]+$' out || flunk "version"
 run 0 --help; no_errors
-for command in check fields proof; do
+for command in check card fields proof; do
     says "  $command "
 done
 cp out help; run 0 help; cmp -s out help || flunk "help and --help differ"
-for command in check fields proof; do
+for command in check card fields proof; do
     run 0 help "$command"; no_errors; says 'usage: '; says 'example: '
     [ "$(wc -l <out)" -le 24 ] || flunk "help $command is longer than a screen"
     [ "$(wc -L <out)" -le 80 ] || flunk "help $command is wider than a screen"
@@ -90,6 +97,21 @@ for command in check fields proof; do
     run 0 "$command" --help; cmp -s out help || flunk "$command --help differs"
     run 0 "$command" -h; cmp -s out help || flunk "$command -h differs"
 done
+
+# Cards and pages ------------------------------------------------------------
+
+for stage in permit deck dry-in final; do
+    run 0 card --stage $stage job.json; no_errors; says "Card for the "; says '[ ] '
+    says 'This is a pre-check'; says 'Rules and figures used: '
+    [ "$(wc -L <out)" -le 80 ] || flunk "the $stage card is wider than 80 columns"
+    grep -qiE 'approved|compliant' out && flunk "the $stage card promises too much"
+    cp out plain; run 0 card --stage $stage --form text job.json
+    cmp -s out plain || flunk "two $stage cards differ"
+done
+run 0 card --stage deck --form html -o card.html job.json; silent
+[ "$(head -1 card.html)" = '<!DOCTYPE html>' ] || flunk "the card is no page"
+run $whole check --form html job.json; [ "$(tail -1 out)" = '</html>' ] || flunk "no whole page"
+run 3 card --stage deck --home . job.json; silent
 
 # One job --------------------------------------------------------------------
 

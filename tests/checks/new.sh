@@ -10,6 +10,7 @@ source=$(realpath "$2") || exit 2
 work=$(mktemp -d) || exit 2
 trap 'rm -rf "$work"' EXIT
 cd "$work" || exit 2
+trap '' PIPE
 export EAVEMARK_HOME="$source" ASAN_OPTIONS=exitcode=99 UBSAN_OPTIONS=exitcode=99
 failures=0
 flunk() { failures=$((failures + 1)); echo "FAILED: $*"; }
@@ -32,7 +33,7 @@ prompt() { IFS= read -r -d '>' -t 60 shown <&"$from"; }
 # interview MOST ARGUMENT...: answers up to MOST questions, each once its help
 # has told its place, then says stop; the places go to asked, the talk to talk.
 interview() {
-    local most=$1 count=0 place said
+    local most=$1 count=0 last="" place said
     shift
     : >talk
     coproc new { "$program" new "$@" 2>&1; }
@@ -40,16 +41,18 @@ interview() {
     exec {from}<&"${new[0]}" {to}>&"${new[1]}"
     while prompt; do
         printf '%s' "$shown" >>talk
-        [ "$count" -eq "$most" ] && { echo stop >&"$to"; break; }
+        [ "$count" -lt "$most" ] || break
         echo '?' >&"$to"
         prompt || break
         place=$(sed -n 's/.*This is \(\/[^ ]*\) in the job.*/\1/p' <<<"$shown")
         said=$(answer "$place") || { flunk "new.answers has no line for $place"; said=""; }
+        [ "$place" != "$last" ] || { flunk "stuck at $place"; break; }
+        last=$place
         echo "$place" >>asked
         printf '%s\n' "$said" >&"$to"
         count=$((count + 1))
-        [ "$count" -lt 500 ] || { flunk "there is no end of questions"; break; }
     done
+    { echo . >&"$to"; } 2>/dev/null # it may have ended by itself
     printf '%s' "$shown" >>talk
     cat <&"$from" >>talk
     exec {from}<&- {to}>&-

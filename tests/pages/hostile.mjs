@@ -15,9 +15,13 @@ const HARMFUL = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u061c\u200b-\u200f\u20
 const ELEMENTS = ["HTML", "HEAD", "META", "TITLE", "STYLE", "BODY", "A", "HEADER", "P", "H1", "H2",
   "H3", "STRONG", "DL", "DIV", "DT", "DD", "NAV", "UL", "OL", "LI", "MAIN", "SECTION", "TABLE",
   "CAPTION", "COLGROUP", "COL", "THEAD", "TBODY", "TR", "TH", "TD", "SPAN", "ARTICLE", "BR",
-  "FOOTER"];
+  "FOOTER", "FIGURE", "FIGCAPTION", "svg", "title", "desc", "defs", "pattern", "path", "rect",
+  "line", "polygon", "circle", "g", "text"];
 const ATTRIBUTES = ["lang", "charset", "http-equiv", "content", "name", "class", "href", "id",
-  "tabindex", "aria-label", "aria-labelledby", "scope", "role", "colspan", "data-label"];
+  "tabindex", "aria-label", "aria-labelledby", "scope", "role", "colspan", "data-label", "xmlns", "viewBox",
+  "width", "height", "x", "y", "x1", "y1", "x2", "y2", "cx", "cy", "r", "d", "points", "fill",
+  "stroke", "stroke-width", "stroke-dasharray", "stroke-linejoin", "paint-order", "font-family",
+  "font-size", "text-anchor", "textLength", "lengthAdjust", "patternUnits"];
 
 // Written byte by byte, so that the file itself holds nothing but ASCII.
 const luaText = (text) => `"${[...Buffer.from(text, "utf8")].map((byte) =>

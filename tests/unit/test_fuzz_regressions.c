@@ -80,7 +80,8 @@ static void jobs(void **state)
 {
     (void)state;
     static const char *const FOLDERS[][2] = {
-        {"examples", ".json"}, {"tests/schema/bad", ".json"}, {"rules/cases", ".json"}, {NULL, NULL}};
+        {"examples", ".json"}, {"tests/schema/bad", ".json"}, {"rules/cases", ".json"},
+        {NULL, NULL}};
     play_all(&fuzz_job, FOLDERS);
 }
 
