@@ -2,8 +2,9 @@
 --
 -- What is planned comes from the job. `rules` says whose demand is which
 -- dimension, `figures` which figure is, `numbers` gives one outright; `stages`
--- says whose card shows the drawing, a report shows all of them. A drawing is left out where none of its rules
--- applies. The dimensions each drawing has are in engine/draw/drawings.h.
+-- says whose card shows the drawing, a report shows all of them. A drawing is
+-- left out where none of its rules applies. The dimensions each drawing has are
+-- in engine/draw/drawings.h.
 
 drawing "plan" {
   stages = { "permit" },

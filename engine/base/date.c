@@ -20,7 +20,8 @@ long date_parse(const char *text)
             return 0;
     int year = 0, month = 0, day = 0;
     sscanf(text, "%4d-%2d-%2d", &year, &month, &day);
-    if (year < 1900 || year > 2199 || month < 1 || month > 12 || day < 1 || day > days_in(year, month))
+    if (year < 1900 || year > 2199 || month < 1 || month > 12 || day < 1
+        || day > days_in(year, month))
         return 0;
     return (long)year * 10000 + month * 100 + day;
 }

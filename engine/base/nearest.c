@@ -31,7 +31,8 @@ size_t nearest_distance(const char *a, const char *b)
         for (size_t j = 1; j <= n; j++) {
             const size_t cost = fold(a[i - 1]) != fold(b[j - 1]);
             row[j] = least(least(last[j] + 1, row[j - 1] + 1), last[j - 1] + cost);
-            if (i > 1 && j > 1 && fold(a[i - 1]) == fold(b[j - 2]) && fold(a[i - 2]) == fold(b[j - 1]))
+            if (i > 1 && j > 1 && fold(a[i - 1]) == fold(b[j - 2])
+                && fold(a[i - 2]) == fold(b[j - 1]))
                 row[j] = least(row[j], before[j - 2] + 1);
         }
         size_t *spare = before;

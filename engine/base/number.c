@@ -14,7 +14,8 @@ struct unit {
 
 static const struct unit UNITS[] = {
     {"in", 3, "in"},         {"ft", 2, "ft"},        {"sqft", 1, "sq ft"},   {"sqin", 1, "sq in"},
-    {"mph", 0, "mph"},       {"psf", 2, "psf"},      {"percent", 1, "%"},    {"rise_in_12", 2, NULL},
+    {"mph", 0, "mph"},       {"psf", 2, "psf"},      {"percent", 1, "%"},
+    {"rise_in_12", 2, NULL},
     {"year", 0, ""},         {"sqin_per_ft", 1, "sq in per ft"},             {"nails", 0, "nails"},
     {"layers", 0, "layers"}, {"plies", 0, "plies"},  {"ratio", 0, ""},       {"lb", 1, "lb"},
     {"usd", 0, "USD"},       {"lb_per_square", 1, "lb per square"},          {"days", 0, "days"},
@@ -111,9 +112,12 @@ void number_write(double value, const char *unit, char out[64])
 
 static bool counts_things(const char *unit)
 {
-    return strcmp(unit, "layers") == 0 || strcmp(unit, "nails") == 0 || strcmp(unit, "plies") == 0
-        || strcmp(unit, "days") == 0 || strcmp(unit, "months") == 0 || strcmp(unit, "hours") == 0 || strcmp(unit, "squares") == 0
-        || strcmp(unit, "loads") == 0 || strcmp(unit, "courses") == 0;
+    static const char *const COUNTED[] = {"layers", "nails",   "plies", "days",   "months",
+                                          "hours",  "squares", "loads", "courses"};
+    for (size_t i = 0; i < sizeof(COUNTED) / sizeof(COUNTED[0]); i++)
+        if (strcmp(COUNTED[i], unit) == 0)
+            return true;
+    return false;
 }
 
 /* Inches on a tape come in halves down to 32nds: 0.4375 is written 7/16. False

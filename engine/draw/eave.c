@@ -54,9 +54,12 @@ static void set_sizes(struct cut *cut)
     cut->extent = fmax(fmax(inside_from(cut) + cut->inside, reach) + 8, 40);
     const double off = eave->barrier ? REACH_PLANNED + 6 : LAP + 8;
     cut->left = 12 + off * cut->up;
-    cut->scale = draw_scale(cut->extent, DRAW_WIDTH - cut->left - RIGHT, cut->extent * pitch / 12,
-                            HIGH);
-    cut->base = 18 + cut->extent * pitch / 12 * cut->scale + off * cut->along * 0.6;
+    cut->scale = draw_scale(cut->extent, DRAW_WIDTH - cut->left - RIGHT + RAFTER * cut->up,
+                            cut->extent * pitch / 12, HIGH);
+    /* The highest is the sheet at the far end, or the end of a dimension. */
+    const double rise = pitch / 12 * cut->scale;
+    cut->base = 18 + fmax(cut->extent * rise + (LAP + 6) * cut->along,
+                          eave->barrier ? reach * rise + (REACH_PLANNED + 6) * cut->along : 0);
 }
 
 /* The point over a level distance from the eave, so far off the deck. */
@@ -82,7 +85,7 @@ static void band(struct cut *cut, double from, double to, double low, double hig
 
 static double floor_of(const struct cut *cut)
 {
-    return cut->base + WALL_DOWN;
+    return cut->base + WALL_DOWN - RAFTER * (cut->factor - 1);
 }
 
 static void draw_wall(struct cut *cut)

@@ -127,7 +127,8 @@ static bool same_plane(const struct plan_plane *a, const struct plan_plane *b)
            && alike(a->run_ft, b->run_ft);
 }
 
-/* Four planes that close: two sides along the ridge, two ends in triangles. */
+/* Four planes that close: two sides along the ridge, two ends in triangles; and
+ * none of them is listed with a side that is no hip. */
 static bool closes(const struct plan_plane *planes, size_t partner, size_t *end)
 {
     size_t ends[2], count = 0;
@@ -137,6 +138,9 @@ static bool closes(const struct plan_plane *planes, size_t partner, size_t *end)
     const struct plan_plane *side = &planes[0], *tip = &planes[ends[0]];
     end[0] = ends[0];
     end[1] = ends[1];
+    for (size_t i = 0; i < BLOCK_PLANES; i++)
+        if (planes[i].rakes > 0 || planes[i].valleys > 0)
+            return false;
     return same_plane(side, &planes[partner]) && same_plane(tip, &planes[ends[1]])
            && tip->ridge_ft <= ALIKE_FT && alike(side->eave_ft, side->ridge_ft + 2 * tip->run_ft)
            && alike(tip->eave_ft, 2 * side->run_ft);

@@ -50,8 +50,9 @@ struct eavemark_request {
 };
 
 /* Checks one job. A result is freed before the handle it came from is closed:
- * it names rules and figures that the handle holds. NULL when out of memory; otherwise a result that either
- * holds findings or says why there are none (eavemark_result_problems). */
+ * it names rules and figures that the handle holds. NULL when out of memory;
+ * otherwise a result that either holds findings or says why there are none
+ * (eavemark_result_problems). */
 eavemark_result *eavemark_check(eavemark *handle, const struct eavemark_request *request);
 
 enum eavemark_status eavemark_result_status(const eavemark_result *result, bool strict);

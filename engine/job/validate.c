@@ -99,7 +99,8 @@ static bool is_known_elsewhere(const struct check *check, const struct field *pa
     if (check->elsewhere == NULL)
         return false;
     const struct field *there =
-        parent->path[0] == '\0' ? check->elsewhere->root : fields_find(check->elsewhere, parent->path);
+        parent->path[0] == '\0' ? check->elsewhere->root
+                                : fields_find(check->elsewhere, parent->path);
     return there != NULL && fields_child(there, name) != NULL;
 }
 

@@ -323,8 +323,8 @@ static void read_drops(lua_State *lua, int index)
     lua_settop(lua, drops - 1);
 }
 
-static const char *const BLOCK_KEYS[] = {"title", "invented", "model", "base_only", "follows", "from", "to",
-                                         "code", "borrowed", "unsure",
+static const char *const BLOCK_KEYS[] = {"title", "invented", "model", "base_only", "follows",
+                                         "from", "to", "code", "borrowed", "unsure",
                                          "edition", "as_seen", "figures", "parts", "drop", "rules",
                                          NULL};
 

@@ -541,10 +541,10 @@ static void add_courses(struct collecting *collecting)
 
 static double vent_area(const cJSON *vent)
 {
-    const double each = number_of(vent, "nfa_each_sqin"), by_ft = number_of(vent, "nfa_sqin_per_ft");
+    const double by_ft = number_of(vent, "nfa_sqin_per_ft");
     if (isfinite(by_ft))
         return by_ft * number_of(vent, "length_ft");
-    return each * number_of(vent, "count");
+    return number_of(vent, "nfa_each_sqin") * number_of(vent, "count");
 }
 
 static void add_vents(const cJSON *attic, struct attic_drawing *out)

@@ -24,6 +24,6 @@ try 1 check --home "$source" "$source/examples/porch-tear-off/job.json"
 try 1 check --home "$source" --form json "$source/examples/overlay-gable/job.json"
 try 2 check --home "$source" "$source/tests/schema/bad/unknown_field_at_the_top.json"
 try 0 fields --home "$source" --schema
-try 0 proof --home "$source"
+try 0 proof --home "$source" slope
 [ "$failed" -eq 0 ] && echo "valgrind: clean"
 exit "$failed"

@@ -195,7 +195,7 @@ static void what_a_place_dropped(void **state)
     sample.findings[5].says = "Dropped by Tamarack County: waived by 15.04.";
     char *report = written(&sample.result, false);
     assert_has(report, "-- 2 not applicable to this job\n\n"
-                       "        valley.lining\n"
+                       "        valley 1 (rules by topic; --form json names each and says why)\n"
                        "        valley.width: Dropped by Tamarack County: waived by 15.04.\n");
     free(report);
 }
