@@ -139,7 +139,7 @@ static void add_keys(struct zones *zones, struct text *says)
     char words[DRAW_WORDS_MOST];
     if (zones->band > 0) {
         add_key(zones, says, -1, "Band, nails apart", &nailing->band);
-        add_key(zones, says, 0, "Band by eaves, ridges, gables", &nailing->band_width);
+        add_key(zones, says, 0, "Width of the band", &nailing->band_width);
     }
     add_key(zones, says, -2,
             zones->band > 0 ? "Rest, on rafters" : "On rafters between edges", &nailing->field);

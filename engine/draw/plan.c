@@ -17,6 +17,7 @@ enum {
 };
 
 static const double ALIKE_FT = 0.05;
+static const double NOTCH_LABEL = 0.6; /* how far down a notched plane its label stands */
 
 enum block_kind { BLOCK_SINGLE, BLOCK_PAIR, BLOCK_HIP };
 
@@ -300,16 +301,16 @@ static void label_plane(struct layout *layout, size_t index, struct draw_point m
     letter_of(index, letter);
     draw_number(pitch, plane->pitch, "rise_in_12");
     draw_format(words, "%s  %s", letter, pitch);
-    double width = draw_words_width(words);
-    if (width + 4 > wide) {
-        width = draw_words_width(letter);
-        draw_format(words, "%s", letter);
+    double width = 0;
+    for (int attempt = 0; attempt < 2 && width == 0; attempt++) {
+        const char *label = attempt == 0 ? words : letter;
+        if (draw_words_width(label) + 4 <= wide && high >= DRAW_LINE
+            && draw_words(&layout->draw, middle.x, middle.y + 4, ANCHOR_MIDDLE, label))
+            width = draw_words_width(label);
     }
-    const bool inside = width + 4 <= wide && high >= DRAW_LINE
-                        && draw_words(&layout->draw, middle.x, middle.y + 4, ANCHOR_MIDDLE, words);
-    if (!inside) {
+    if (width == 0) {
         draw_words(&layout->draw, middle.x + down.x * (high / 2 + 4),
-                   middle.y + down.y * (high / 2 + 8) + 4, ANCHOR_MIDDLE, words);
+                   middle.y + down.y * (high / 2 + 8) + 4, ANCHOR_MIDDLE, letter);
         return;
     }
     draw_number(words, trade_slope_area_sqft(plane->eave_ft, plane->ridge_ft, plane->run_ft,
@@ -358,11 +359,12 @@ static void draw_sided(struct layout *layout, const struct block *block, size_t 
     double middle = x + (left + eave / 2 + plane->ridge_ft / 2) / 2 * scale;
     double wide = (eave + plane->ridge_ft) / 2 * scale;
     if (notched) { /* beside the notch */
-        wide = plane->eave_pieces_ft[0] * scale + run / 2;
-        middle = x + wide / 2 - run / 8;
+        wide = plane->eave_pieces_ft[0] * scale
+               + (plane->ridge_ft - plane->eave_ft) / 2 * scale * (1 - NOTCH_LABEL);
+        middle = x + wide / 2;
     }
     label_plane(layout, block->planes[which],
-                (struct draw_point){middle, y + view.down * run * (notched ? 0.6 : 0.5)},
+                (struct draw_point){middle, y + view.down * run * (notched ? NOTCH_LABEL : 0.5)},
                 (struct draw_point){0, view.down}, wide, run);
     const double off = low_left.y + view.down * 9;
     if (!notched)

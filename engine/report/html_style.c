@@ -63,8 +63,8 @@ static const char SHEET[] =
 /* The card: a table to be ticked off, with room to write. */
 static const char CARD[] =
     ".card h2{margin-top:1.2rem}\n"
-    ".look col:nth-child(1){width:2rem}.look col:nth-child(3){width:35%}"
-    ".look col:nth-child(4){width:11%}.look col:nth-child(5){width:19%}\n"
+    ".look col:nth-child(1){width:2.8rem}.look col:nth-child(3){width:32%}"
+    ".look col:nth-child(4){width:15%}.look col:nth-child(5){width:20%}\n"
     ".look.plain col:nth-child(3){width:47%}.look.plain col:nth-child(4){width:14%}\n"
     ".look tbody th[scope=rowgroup]{padding-top:.9rem;font-size:1rem;"
     "border-bottom:1px solid var(--ink)}\n"
@@ -139,6 +139,8 @@ static const char PRINT[] =
     ".card .places::before{content:\"- \"}.card .unseen+.places::before{content:none}\n"
     ".card .care,.card .ask,.card footer{font-size:7.6pt}\n"
     ".ask .write{min-height:9pt}\n"
+    ".look col:nth-child(1){width:21pt}.look:not(.plain) col:nth-child(3){width:35%}"
+    ".look:not(.plain) col:nth-child(4){width:11%}.look col:nth-child(5){width:19%}\n"
     /* A single drawing leaves half the sheet's width to the cautions. */
     ".card .drawings:has(figure:only-of-type){float:left;width:49%;margin-right:2%}\n"
     ".card .drawings:has(figure:only-of-type) .sheets{columns:1}\n"

@@ -30,6 +30,13 @@ grep -rnE '#include "' engine/trade --include='*.[ch]' \
 grep -rnE '#include <(lua|lauxlib|lualib|cjson)' engine/trade engine/base --include='*.[ch]' \
     | say 'neither the trade nor base may know Lua or JSON' || true
 
+# Drawings are made of numbers: no jobs, no rules.
+grep -rnE '#include "' engine/draw --include='*.[ch]' \
+    | grep -vE '#include "(draw|trade|base)/' \
+    | say 'draw may include only draw/, trade/ and base/' || true
+grep -rnE '#include <(lua|lauxlib|lualib|cjson)' engine/draw --include='*.[ch]' \
+    | say 'draw may not know Lua or JSON' || true
+
 # base knows nobody.
 grep -rnE '#include "' engine/base --include='*.[ch]' \
     | grep -vE '#include "base/' \
