@@ -74,6 +74,16 @@ bool number_equals(double found, double limit, const char *unit)
     return fabs(found - limit) <= slack(unit);
 }
 
+double number_on_tape(double limit, const char *sense, const char *unit)
+{
+    enum { PARTS = 16, HAND_IN = 4 };
+    if (sense == NULL || unit == NULL || strcmp(unit, "in") != 0 || !(limit >= HAND_IN))
+        return limit;
+    if (strcmp(sense, "at_least") == 0)
+        return ceil((limit - slack(unit)) * PARTS) / PARTS;
+    return strcmp(sense, "at_most") == 0 ? floor((limit + slack(unit)) * PARTS) / PARTS : limit;
+}
+
 static void drop_zeros(char *digits)
 {
     if (strchr(digits, '.') == NULL)

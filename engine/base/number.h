@@ -23,6 +23,11 @@ bool number_at_least(double found, double limit, const char *unit);
 bool number_at_most(double found, double limit, const char *unit);
 bool number_equals(double found, double limit, const char *unit);
 
+/* A bound as a tape can be held against it: inches of a hand or more that are no
+ * sixteenth go to the next one on the safe side of "at_least" or "at_most".
+ * Anything else is as it was: thin stuff is gauged, not taped. */
+double number_on_tape(double limit, const char *sense, const char *unit);
+
 /* Writes the value in the unit's decimals with trailing zeros dropped and
  * thousands separated by commas: "1,152", "0.438", "22.5". */
 void number_write(double value, const char *unit, char out[64]);

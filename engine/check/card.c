@@ -24,14 +24,12 @@ static bool says_something(const struct finding *finding)
     return finding->outcome != OUTCOME_NOT_APPLICABLE;
 }
 
-/* Is all that the finding lacks a fact that is measured or seen on the roof? */
-static bool lacks_measure(const struct making *making, const struct finding *finding)
+/* The fact that an open finding lacks, or NULL. */
+static const struct field *lacking(const struct making *making, const struct finding *finding)
 {
     if (finding->outcome != OUTCOME_OPEN || finding->lacks == NULL)
-        return false;
-    const struct field *field =
-        spot_field(&making->ready->law->book->fields, finding->lacks);
-    return field != NULL && field->measured;
+        return NULL;
+    return spot_field(&making->ready->law->book->fields, finding->lacks);
 }
 
 static void demand_from(struct card_item *item, const struct finding *finding)
@@ -88,12 +86,46 @@ static void add_item(struct making *making, struct card_section *section, size_t
     making->placed[index] = true;
     if (!says_something(plan) && !says_something(now))
         return;
+    const struct field *lacks = lacking(making, now);
     struct card_item *item = &section->items[section->count++];
-    *item = (struct card_item){.plan = plan, .now = now,
-                               .to_measure = lacks_measure(making, now),
+    *item = (struct card_item){.plan = plan, .now = now, .ask = lacks == NULL ? NULL : lacks->ask,
+                               .of = lacks == NULL ? NULL : spot_name(making->job, now->lacks),
+                               .to_measure = lacks != NULL && lacks->measured,
                                .measured = is_measured(making, now),
                                .cites = now->cites, .cite_count = now->cite_count};
     find_demand(making, item);
+}
+
+/* Questions --------------------------------------------------------------------- */
+
+static const char *asks(const struct card_item *item)
+{
+    return item->ask != NULL ? item->ask : item->now->says;
+}
+
+/* Numbers the item's question, as it is asked first; asked holds one item of each. */
+static void number_question(struct card *card, struct card_item *item,
+                            const struct card_item *asked[])
+{
+    if (item->now->outcome != OUTCOME_OPEN || item->to_measure)
+        return;
+    for (size_t i = 0; i < card->question_count && item->question == 0; i++)
+        if (strcmp(asks(asked[i]), asks(item)) == 0)
+            item->question = i + 1;
+    if (item->question > 0)
+        return;
+    asked[card->question_count++] = item;
+    item->question = card->question_count;
+}
+
+static void number_questions(struct making *making)
+{
+    struct card *card = making->card;
+    const struct card_item **asked =
+        arena_array(making->arena, card->now.finding_count + 1, sizeof(*asked));
+    for (size_t s = 0; asked != NULL && s < card->section_count; s++)
+        for (size_t i = 0; i < card->sections[s].count; i++)
+            number_question(card, &card->sections[s].items[i], asked);
 }
 
 /* Sections ---------------------------------------------------------------------- */
@@ -187,6 +219,7 @@ void check_card(struct laws *laws, cJSON *job, const struct overrides *overrides
         return;
     }
     lay_out(&making);
+    number_questions(&making);
     out->made = !card->now.arena.failed;
     if (!out->made)
         problem_out_of_memory(&out->problems);

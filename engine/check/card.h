@@ -21,6 +21,10 @@ struct card_item {
     const struct cite *cites;
     size_t cite_count;
     const struct amended *amended;    /* or NULL */
+    size_t question; /* the open question it waits for, from 1; 0 when there is none but
+                        what is measured or seen at the visit */
+    const char *ask; /* the question of the fact that is lacking, or NULL */
+    const char *of;  /* the name of the plane, deck ... it is asked of, or NULL */
     bool to_measure; /* nothing is lacking but what is measured or seen at the visit */
     bool measured;   /* now->found is what was measured or seen, not a plan */
 };
@@ -36,6 +40,7 @@ struct card {
     struct result plan, now;       /* now holds the heading, cautions and the arena */
     struct card_section *sections; /* none is empty */
     size_t section_count;
+    size_t question_count; /* that differ; of two planes the same question is one */
 };
 
 /* Either a card, or problems that say why there is none. */

@@ -106,6 +106,7 @@ void ready_heading(struct result *result, const cJSON *job, const struct law *la
     result->chain = chain;
     result->chain_count = profile->chain_count;
     result->edition = arena_copy(arena, profile->edition);
+    result->own_code = arena_copy(arena, profile->own_code);
     result->as_seen = arena_copy(arena, profile->as_seen);
     memcpy(result->fingerprint, law->fingerprint, sizeof(result->fingerprint));
     result->only_stage = stage;

@@ -57,6 +57,19 @@ static const char *name_of(const cJSON *item)
     return cJSON_IsString(name) && name->valuestring[0] != '\0' ? name->valuestring : NULL;
 }
 
+const char *spot_name(const cJSON *job, const char *pointer)
+{
+    char step[STEP_LONGEST];
+    const char *name = NULL;
+    while (job != NULL && (pointer = next_step(pointer, step)) != NULL) {
+        const bool in_list = cJSON_IsArray(job);
+        job = child_of(job, step);
+        if (in_list && name_of(job) != NULL)
+            name = name_of(job);
+    }
+    return name;
+}
+
 static const cJSON *item_named(const cJSON *list, const char *name)
 {
     const cJSON *item = NULL;

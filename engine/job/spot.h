@@ -14,6 +14,10 @@ const cJSON *spot_find(const cJSON *job, const char *pointer);
 /* The field of that spot, whichever item of a list it is in; or NULL. */
 const struct field *spot_field(const struct fields *fields, const char *pointer);
 
+/* The name of the innermost item on the way there that has one: "porch" for
+ * /roof/slopes/2/deck; or NULL. It is the job's. */
+const char *spot_name(const cJSON *job, const char *pointer);
+
 /* The same spot in two jobs. An item of a list is the same when it has the
  * same name, or, having none, the same place in the list. pointer is one of
  * job a. What is not there is NULL. path is given the spot's name in words:

@@ -107,6 +107,7 @@ struct result {
     const char *const *chain;       /* ids, nearest first */
     size_t chain_count;
     const char *edition;
+    const char *own_code;           /* whose sections are the place's own */
     const char *as_seen;            /* "as published on ...", or NULL */
     char fingerprint[65];           /* sha256, lower-case hex */
     int only_stage;                 /* a stage, or -1: all of them */

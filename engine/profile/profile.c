@@ -453,6 +453,7 @@ static void lay_heading(struct resolving *r)
     profile->chain_count = r->depth;
     if (profile->edition == NULL)
         profile->edition = nearest->title;
+    profile->own_code = code_name(r, 0);
 }
 
 struct profile *profile_resolve(const char *home, const char *id, long date,

@@ -45,6 +45,7 @@ struct profile {
     struct arena arena;
     const char *id, *title;
     const char *edition;      /* "IRC 2021" */
+    const char *own_code;     /* what the place's own figures cite; a model's is its edition */
     const char *as_seen;      /* or NULL */
     bool invented;
     bool base_only;           /* there to be followed; no job is judged under it */

@@ -43,30 +43,39 @@ static void add_what(struct text *out, const struct card_row *row)
     text_add(out, "</th>");
 }
 
-static void add_hit(struct text *out, const struct card_row *row)
+static void add_hit(const struct sheet *sheet, const struct card_row *row)
 {
+    struct text *out = sheet->out;
     struct text hit = card_row_hit(row), cites = TEXT_EMPTY;
     if (!row->cited)
-        cites = card_row_cites(row);
+        cites = card_row_cites(sheet->card, row);
     text_add(out, "<td role=\"cell\" data-label=\"To hit:\"><span class=\"hit\">");
     if (hit.length == 0)
         text_add(&hit, "as it says");
     html_phrase(out, &hit);
     text_add(out, "</span>");
+    const bool cited = cites.length > 0;
+    text_add(out, cited ? " <span class=\"cite\">" : "");
+    html_phrase(out, &cites);
+    text_add(out, cited ? "</span>" : "");
     add_bad(out, row->failed);
     add_bad(out, row->broken);
-    if (cites.length > 0)
-        text_add(out, "<span class=\"cite\">");
-    const bool cited = cites.length > 0;
-    html_phrase(out, &cites);
-    text_add(out, cited ? "</span></td>" : "</td>");
+    text_add(out, "</td>");
+}
+
+/* A duty that is planned as it must be: on paper its short row says no more. */
+static bool plan_goes_without_saying(const struct card_row *row)
+{
+    const struct finding *plan = row->items->plan;
+    return row->short_one && plan->compared && plan->required.kind == VALUE_YES_NO
+        && plan->found.kind == VALUE_YES_NO && plan->found.yes == plan->required.yes;
 }
 
 static void add_plan(struct text *out, const struct card_row *row)
 {
     struct text plan = card_row_plan(row);
-    text_add(out, plan.length > 0 ? "<td role=\"cell\" data-label=\"Planned:\">"
-                                   : "<td role=\"cell\">");
+    text_addf(out, "<td role=\"cell\"%s%s>", plan.length > 0 ? " data-label=\"Planned:\"" : "",
+              plan_goes_without_saying(row) ? " class=\"unsaid\"" : "");
     html_phrase(out, &plan);
     text_add(out, "</td>");
 }
@@ -99,17 +108,33 @@ static void add_room(struct text *out, const struct card_row *row)
     text_free(&words);
 }
 
-static void add_row(const struct sheet *sheet, const struct card_row *row)
+/* alone: on paper no other short row stands beside it. */
+static void add_row(const struct sheet *sheet, const struct card_row *row, bool alone)
 {
     struct text *out = sheet->out;
-    text_add(out, "<tr role=\"row\" class=\"row\"><td role=\"cell\"><span class=\"tick\" "
-                  "role=\"img\" aria-label=\"box to tick\"></span></td>");
+    text_addf(out, "<tr role=\"row\" class=\"row%s%s\"><td role=\"cell\"><span class=\"tick\" "
+                   "role=\"img\" aria-label=\"box to tick\"></span></td>",
+              row->short_one ? " short" : "", alone ? " alone" : "");
     add_what(out, row);
-    add_hit(out, row);
+    add_hit(sheet, row);
     add_plan(out, row);
     if (sheet->room)
         add_room(out, row);
     text_add(out, "</tr>\n");
+}
+
+/* The next row from item number `start` on that is to be ticked; one without
+ * items when there is none. */
+static struct card_row row_from(const struct sheet *sheet, const struct card_section *section,
+                                size_t start)
+{
+    while (start < section->count) {
+        const struct card_row row = card_row(sheet->card, section, start);
+        if (!card_item_waits(row.items))
+            return row;
+        start += row.count;
+    }
+    return (struct card_row){.items = NULL};
 }
 
 static void add_section(const struct sheet *sheet, const struct card_section *section)
@@ -122,11 +147,13 @@ static void add_section(const struct sheet *sheet, const struct card_section *se
               sheet->room ? 5 : 4);
     html_text(out, section->title);
     text_add(out, "</th></tr>\n");
-    for (size_t i = 0; i < section->count;) {
-        const struct card_row row = card_row(sheet->card, section, i);
-        if (!card_item_waits(row.items))
-            add_row(sheet, &row);
-        i += row.count;
+    bool left = true; /* two short rows stand abreast */
+    for (struct card_row row = row_from(sheet, section, 0); row.items != NULL;) {
+        const size_t next = (size_t)(row.items - section->items) + row.count;
+        const struct card_row after = row_from(sheet, section, next);
+        add_row(sheet, &row, row.short_one && left && !after.short_one);
+        left = !row.short_one || !left;
+        row = after;
     }
     text_add(out, "</tbody>\n");
 }
@@ -149,12 +176,15 @@ static void add_sections(const struct sheet *sheet)
     text_addf(out, "<section aria-labelledby=\"look\">\n<h2 id=\"look\">What will be looked "
                    "at</h2>\n<table class=\"look stack%s\" role=\"table\">\n"
                    "<caption>In the order of a walk over the job. A plan that meets the figure "
-                   "shows nothing yet: what is on the roof counts.</caption>\n"
-                   "<colgroup><col><col><col><col>%s</colgroup>\n"
+                   "shows nothing yet: what is on the roof counts. ",
+              sheet->room ? "" : " plain");
+    struct text signs = card_signs(sheet->card);
+    html_phrase(out, &signs);
+    text_addf(out, "</caption>\n<colgroup><col><col><col><col>%s</colgroup>\n"
                    "<thead role=\"rowgroup\"><tr role=\"row\">" HTML_COLUMN "Tick</th>"
                    HTML_COLUMN "Looked at</th>" HTML_COLUMN "To hit</th>" HTML_COLUMN
                    "Planned</th>%s</tr></thead>\n",
-              sheet->room ? "" : " plain", sheet->room ? "<col>" : "",
+              sheet->room ? "<col>" : "",
               sheet->room ? HTML_COLUMN "Measured</th>" : "");
     for (size_t s = 0; s < sheet->card->section_count; s++)
         add_section(sheet, &sheet->card->sections[s]);

@@ -1,5 +1,6 @@
 #include "report/card_row.h"
 
+#include "base/number.h"
 #include "report/story.h"
 #include "report/value.h"
 
@@ -7,29 +8,9 @@
 
 /* Questions --------------------------------------------------------------------- */
 
-/* What is open for another reason than that nobody has been up there yet. */
-static const char *question_of(const struct card_item *item)
-{
-    return item->now->outcome == OUTCOME_OPEN && !item->to_measure ? item->now->says : NULL;
-}
-
-static bool asked_before(const struct card *card, size_t section, size_t index)
-{
-    const char *says = question_of(&card->sections[section].items[index]);
-    for (size_t s = 0; s <= section; s++) {
-        const size_t end = s == section ? index : card->sections[s].count;
-        for (size_t i = 0; i < end; i++) {
-            const char *other = question_of(&card->sections[s].items[i]);
-            if (other != NULL && story_same_text(other, says))
-                return true;
-        }
-    }
-    return false;
-}
-
 bool card_item_waits(const struct card_item *item)
 {
-    return question_of(item) != NULL && !item->demanded && item->plan->outcome != OUTCOME_FAIL
+    return item->question > 0 && !item->demanded && item->plan->outcome != OUTCOME_FAIL
         && item->plan->outcome != OUTCOME_BROKEN;
 }
 
@@ -41,51 +22,79 @@ bool card_section_waits(const struct card_section *section)
     return true;
 }
 
-/* Names each rule once that waits for the answer: its items stand together. */
-static void add_waiting(struct text *out, const struct card *card, const char *says)
+/* Names told one after another: of one rule or plane they stand together. */
+struct names {
+    struct text told;
+    const char *last;
+    size_t count, most;
+};
+
+/* A question being put together: of what it is asked, and what waits for it. */
+struct asking {
+    struct names of, waiting;
+    const char *words;
+};
+
+enum { WAITING_MOST = 3 };
+
+static void add_name(struct names *names, const char *name)
 {
-    const char *last = "";
-    for (size_t s = 0; s < card->section_count; s++)
-        for (size_t i = 0; i < card->sections[s].count; i++) {
-            const struct card_item *item = &card->sections[s].items[i];
-            const struct finding *now = item->now;
-            if (!card_item_waits(item) || !story_same_text(question_of(item), says)
-                || strcmp(last, now->rule) == 0)
-                continue;
-            text_addf(out, "%s%s", out->length > 0 ? "; " : "",
-                      now->title == NULL ? now->rule : now->title);
-            last = now->rule;
-        }
+    if (name == NULL || story_same_text(names->last, name))
+        return;
+    names->last = name;
+    if (++names->count <= names->most)
+        text_addf(&names->told, "%s%s", names->told.length > 0 ? "; " : "", name);
+}
+
+static const char *end_names(struct names *names)
+{
+    if (names->count > names->most)
+        text_addf(&names->told, "; %zu more", names->count - names->most);
+    return text_string(&names->told);
+}
+
+/* Has an item before this one been asked the same of the same thing? */
+static bool told_before(const struct card_section *section, size_t index)
+{
+    for (size_t i = 0; i < index; i++)
+        if (section->items[i].question == section->items[index].question
+            && story_same_text(section->items[i].of, section->items[index].of))
+            return true;
+    return false;
+}
+
+static void gather(struct asking *asking, const struct card_section *section, size_t number)
+{
+    for (size_t i = 0; i < section->count; i++) {
+        const struct card_item *item = &section->items[i];
+        if (item->question != number)
+            continue;
+        asking->words = item->ask != NULL ? item->ask : item->now->says;
+        if (!told_before(section, i))
+            add_name(&asking->of, item->of);
+        if (card_item_waits(item))
+            add_name(&asking->waiting,
+                     item->now->title == NULL ? item->now->rule : item->now->title);
+    }
 }
 
 void card_questions(const struct card *card,
                     void (*visit)(void *data, size_t number, const char *says,
                                   const char *waiting), void *data)
 {
-    size_t number = 0;
-    for (size_t s = 0; s < card->section_count; s++)
-        for (size_t i = 0; i < card->sections[s].count; i++) {
-            const char *says = question_of(&card->sections[s].items[i]);
-            struct text waiting = TEXT_EMPTY;
-            if (says == NULL || asked_before(card, s, i))
-                continue;
-            add_waiting(&waiting, card, says);
-            visit(data, ++number, says, text_string(&waiting));
-            text_free(&waiting);
-        }
-}
-
-struct looking {
-    const char *says;
-    size_t number;
-};
-
-static void look(void *data, size_t number, const char *says, const char *waiting)
-{
-    struct looking *looking = data;
-    (void)waiting;
-    if (looking->number == 0 && story_same_text(looking->says, says))
-        looking->number = number;
+    for (size_t number = 1; number <= card->question_count; number++) {
+        struct asking asking = {.of = {TEXT_EMPTY, NULL, 0, CARD_PLACES_MOST},
+                                .waiting = {TEXT_EMPTY, NULL, 0, WAITING_MOST}, .words = ""};
+        for (size_t s = 0; s < card->section_count; s++)
+            gather(&asking, &card->sections[s], number);
+        struct text says = TEXT_EMPTY;
+        const char *of = end_names(&asking.of);
+        text_addf(&says, "%s%s%s", of, of[0] == '\0' ? "" : ": ", asking.words);
+        visit(data, number, text_string(&says), end_names(&asking.waiting));
+        text_free(&says);
+        text_free(&asking.of.told);
+        text_free(&asking.waiting.told);
+    }
 }
 
 /* Rows -------------------------------------------------------------------------- */
@@ -128,7 +137,7 @@ static bool belong_together(const struct card_item *a, const struct card_item *b
         && left.broken == NULL && right.broken == NULL
         && (first == NULL) == (second == NULL)
         && (first == NULL || story_same_text(first->says, second->says))
-        && story_same_text(question_of(a), question_of(b))
+        && a->question == b->question
         && same_words(card_row_hit(&left), card_row_hit(&right))
         && same_words(card_row_plan(&left), card_row_plan(&right));
 }
@@ -149,11 +158,8 @@ struct card_row card_row(const struct card *card, const struct card_section *sec
     struct card_row row = row_of(item);
     while (start + row.count < section->count && belong_together(item, &item[row.count]))
         row.count++;
-    struct looking looking = {question_of(item), 0};
-    if (looking.says != NULL)
-        card_questions(card, look, &looking);
-    row.question = looking.number;
     row.to_write = is_to_write(card, item);
+    row.short_one = !row.to_write && !item->measured && row.failed == NULL && row.broken == NULL;
     const size_t next = start + row.count;
     row.everywhere = (start == 0 || strcmp(item[-1].now->rule, item->now->rule) != 0)
         && (next == section->count
@@ -161,7 +167,7 @@ struct card_row card_row(const struct card *card, const struct card_section *sec
     if (start > 0 && strcmp(item[-1].now->rule, item->now->rule) == 0) {
         const struct card_row before = row_of(&item[-1]);
         row.again = true;
-        row.cited = same_words(card_row_cites(&before), card_row_cites(&row));
+        row.cited = same_words(card_row_cites(card, &before), card_row_cites(card, &row));
     }
     return row;
 }
@@ -190,18 +196,21 @@ struct text card_row_places(const struct card_row *row)
 struct text card_row_hit(const struct card_row *row)
 {
     const struct card_item *item = row->items;
+    struct value required = item->required;
     struct text hit = TEXT_EMPTY;
+    if (required.kind == VALUE_NUMBER)
+        required.number = number_on_tape(required.number, item->sense, required.unit);
     if (item->demanded && item->required.kind == VALUE_SET && item->required.set_count == 1
         && story_same_text(item->sense, "one_of"))
-        value_add(&hit, &item->required); /* "one of visit" is no choice */
+        value_add(&hit, &required); /* "one of visit" is no choice */
     else if (item->demanded && item->required.kind != VALUE_YES_NO)
-        value_add_demand(&hit, item->sense, &item->required);
+        value_add_demand(&hit, item->sense, &required);
     else if (item->demanded)
         text_add(&hit, item->duty != NULL ? item->duty : "must be so");
     if (item->demanded && item->amended != NULL)
-        text_add(&hit, " (amended here)");
-    if (row->question > 0)
-        text_addf(&hit, "%ssee question %zu", hit.length > 0 ? "; " : "", row->question);
+        text_add(&hit, "*");
+    if (item->question > 0)
+        text_addf(&hit, "%ssee question %zu", hit.length > 0 ? "; " : "", item->question);
     return hit;
 }
 
@@ -265,21 +274,40 @@ static bool same_standing(const struct cite *a, const struct cite *b)
     return story_same_text(a->code, b->code) && story_same_text(a->status, b->status);
 }
 
-/* "IRC 2021 R301.2, Table R602.3(1) (memory)", for all told like the one at
- * start; nothing when an earlier one was. */
+/* The code as the card's head lets it be said: not at all, or "local". */
+static const char *short_code(const struct result *result, const struct cite *cite)
+{
+    if (cite->section == NULL || cite->section[0] == '\0')
+        return cite->code;
+    return story_same_text(cite->code, result->edition)    ? NULL
+        : story_same_text(cite->code, result->own_code) ? "local"
+                                                           : cite->code;
+}
+
+/* The head of the card says that an invented place's own code is invented. */
+static bool is_said_above(const struct result *result, const struct cite *cite)
+{
+    return result->invented && story_same_text(cite->code, result->own_code)
+        && story_same_text(cite->status, "invented");
+}
+
+/* "R301.2, Table R602.3(1) (memory)", for all told like the one at start;
+ * nothing when an earlier one was. */
 static void add_standing(struct text *out, const struct cite *const told[], size_t count,
-                         size_t start)
+                         size_t start, const struct result *result)
 {
     for (size_t i = 0; i < start; i++)
         if (same_standing(told[i], told[start]))
             return;
+    const struct cite cite = {short_code(result, told[start]), told[start]->section, NULL, NULL};
     text_add(out, out->length == 0 ? "" : "; ");
-    cite_add(out, told[start]);
+    cite_add(out, &cite);
     for (size_t i = start + 1; i < count; i++)
         if (same_standing(told[i], told[start]))
             text_addf(out, ", %s", told[i]->section == NULL ? "" : told[i]->section);
     const char *status = told[start]->status;
-    text_addf(out, " (%s)", status == NULL ? "status not stated" : status);
+    if (!is_said_above(result, told[start]))
+        text_addf(out, " (%s)", status == NULL ? "status not stated" : status);
 }
 
 /* Is any figure less well known than its text was read? */
@@ -291,18 +319,29 @@ static bool any_recalled(const struct card_item *item)
     return false;
 }
 
-struct text card_row_cites(const struct card_row *row)
+struct text card_row_cites(const struct card *card, const struct card_row *row)
 {
     const struct cite *told[CITES_MOST];
     struct text cites = TEXT_EMPTY;
     const size_t count = distinct(row->items, told, CITES_MOST);
     const size_t shown = count < CITES_MOST ? count : CITES_MOST;
     for (size_t i = 0; i < shown; i++)
-        add_standing(&cites, told, shown, i);
+        add_standing(&cites, told, shown, i, &card->now);
     if (count > shown)
         text_addf(&cites, "; %zu more%s", count - shown,
                   any_recalled(row->items) ? ", some from memory" : "");
     return cites;
+}
+
+struct text card_signs(const struct card *card)
+{
+    struct text signs = TEXT_EMPTY;
+    const struct result *now = &card->now;
+    text_addf(&signs, "* moved by the place. A section alone is of %s", now->edition);
+    if (now->own_code != NULL && !story_same_text(now->own_code, now->edition))
+        text_addf(&signs, "; local: %s%s", now->own_code, now->invented ? " (invented)" : "");
+    text_add(&signs, ".");
+    return signs;
 }
 
 const char *card_title(enum stage stage)

@@ -12,8 +12,8 @@ struct card_row {
     size_t count;
     const struct finding *failed; /* planned or measured so that it fails, or NULL */
     const struct finding *broken; /* or NULL */
-    size_t question;              /* which one it waits for, from 1; or 0 */
     bool to_write;                /* there is something to measure or see */
+    bool short_one;               /* nothing is written, measured or wrong: ticking is all */
     bool everywhere;              /* all places of the rule that the card tells of */
     bool again;                   /* of the same rule as the row before it */
     bool cited;                   /* in the row before it, word for word */
@@ -37,8 +37,8 @@ const char *card_row_title(const struct card_row *row);
 /* "main deck; porch deck", "all 9 places"; "" for the house. */
 struct text card_row_places(const struct card_row *row);
 
-/* "at most 6 in", "drip edge", "must be so"; with "(amended here)" or "see
- * question 2" after it. */
+/* "at most 6 in", "drip edge", "must be so"; with "*" where the place has moved
+ * the figure, or "see question 2", after it. */
 struct text card_row_hit(const struct card_row *row);
 
 /* "6 in"; "so" or "not so" of what must be so; "" when nothing is planned. */
@@ -51,11 +51,17 @@ struct text card_row_measured(const struct card_row *row);
  * more. */
 struct text card_row_fault(const struct finding *finding);
 
-/* "IRC 2021 R905.2.2, Table R602.3(1) (seen); ..."; cut short when many. */
-struct text card_row_cites(const struct card_row *row);
+/* "R905.2.2, Table R602.3(1) (seen); local 15.04": see card_signs; cut
+ * short when many. */
+struct text card_row_cites(const struct card *card, const struct card_row *row);
 
-/* Calls visit for each question that is open, once each, from 1. waiting names
- * what has no figure before it is answered: "Width of the caps; ...", or "". */
+/* What the "*", sections without a code and "local" mean. */
+struct text card_signs(const struct card *card);
+
+/* Calls visit for each question that is open, once each, from 1, with what it is
+ * asked of before it: "porch; main front: How thick is it?". waiting names
+ * the first that have no figure before it is answered: "Width of the caps; 2 more",
+ * or "". */
 void card_questions(const struct card *card,
                     void (*visit)(void *data, size_t number, const char *says,
                                   const char *waiting), void *data);

@@ -41,7 +41,7 @@ static void add_title(struct text *out, const struct card_row *row)
 }
 
 /* The figure and, beside it, what is planned. */
-static void add_hit(struct text *out, const struct card_row *row)
+static void add_hit(const struct card *card, struct text *out, const struct card_row *row)
 {
     struct text hit = card_row_hit(row), plan = card_row_plan(row);
     if (hit.length == 0)
@@ -49,7 +49,7 @@ static void add_hit(struct text *out, const struct card_row *row)
     if (plan.length > 0)
         text_addf(&hit, " (planned: %s)", text_string(&plan));
     text_free(&plan);
-    struct text cites = card_row_cites(row);
+    struct text cites = card_row_cites(card, row);
     if (cites.length > 0 && !row->cited)
         text_addf(&hit, " - %s", text_string(&cites));
     text_free(&cites);
@@ -78,10 +78,10 @@ static void add_bad(struct text *out, const struct finding *finding)
     add_phrase(out, page_outcome(finding->outcome), card_row_fault(finding));
 }
 
-static void add_row(struct text *out, const struct card_row *row)
+static void add_row(const struct card *card, struct text *out, const struct card_row *row)
 {
     add_title(out, row);
-    add_hit(out, row);
+    add_hit(card, out, row);
     add_room(out, row);
     add_bad(out, row->failed);
     add_bad(out, row->broken);
@@ -97,7 +97,7 @@ static void add_section(const struct card *card, const struct card_section *sect
     for (size_t i = 0; i < section->count;) {
         const struct card_row row = card_row(card, section, i);
         if (!card_item_waits(row.items))
-            add_row(out, &row);
+            add_row(card, out, &row);
         i += row.count;
     }
 }
@@ -141,6 +141,9 @@ void report_card_text(const struct card *card, struct text *out)
         text_addf(out, "%-*.*s", PAGE_HEAD, PAGE_HEAD - 1, result->about[i].label);
         wrap_add(out, PAGE_HEAD, result->about[i].says);
     }
+    struct text signs = card_signs(card);
+    text_add(out, "\n");
+    page_phrase(out, 0, &signs);
     for (size_t i = 0; i < card->section_count; i++)
         add_section(card, &card->sections[i], out);
     card_questions(card, add_question, out);

@@ -1,5 +1,6 @@
 #include "report/drawings.h"
 
+#include "base/number.h"
 #include "draw/drawings.h"
 #include "job/value.h"
 #include "judge/drawing.h"
@@ -82,7 +83,7 @@ struct demand {
     bool judged;  /* the rule has something to say here */
     bool known;   /* and demands this number */
     double number;
-    const char *sense;
+    const char *sense, *unit;
 };
 
 static bool is_about(const struct finding *finding, const char *rule, const char *item)
@@ -100,6 +101,7 @@ static void take(struct demand *demand, const struct finding *finding, bool know
     demand->known = true;
     demand->number = required->number;
     demand->sense = sense;
+    demand->unit = required->unit;
 }
 
 static struct demand demand_of(const struct collecting *collecting, const char *rule,
@@ -123,6 +125,8 @@ static struct demand demand_of(const struct collecting *collecting, const char *
             if (is_about(shown->now, rule, item))
                 take(&demand, shown->now, shown->demanded, &shown->required, shown->sense);
         }
+    if (card != NULL && demand.known) /* as the card's rows have it */
+        demand.number = number_on_tape(demand.number, demand.sense, demand.unit);
     return demand;
 }
 

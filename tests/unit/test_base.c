@@ -13,6 +13,7 @@
 #include <stddef.h>
 #include <stdint.h>
 #include <stdio.h>
+#include <math.h>
 #include <stdlib.h>
 #include <string.h>
 #include <unistd.h>
@@ -176,6 +177,20 @@ static void number_prints_as_a_report_does(void **state)
     }
 }
 
+/* What is measured against the taped figure meets the figure itself. */
+static void number_is_taped_on_the_safe_side(void **state)
+{
+    (void)state;
+    assert_float_equal(number_on_tape(55.285, "at_least", "in"), 55.3125, 0);
+    assert_float_equal(number_on_tape(55.285, "at_most", "in"), 55.25, 0);
+    assert_float_equal(number_on_tape(55.3125, "at_least", "in"), 55.3125, 0);
+    assert_float_equal(number_on_tape(24.0000001, "at_least", "in"), 24, 0); /* prints as 24 */
+    assert_float_equal(number_on_tape(55.285, "equals", "in"), 55.285, 0);
+    assert_float_equal(number_on_tape(55.285, "at_least", "ft"), 55.285, 0);
+    assert_float_equal(number_on_tape(0.019, "at_least", "in"), 0.019, 0); /* gauged */
+    assert_true(isnan(number_on_tape(NAN, "at_least", "in")));
+}
+
 static void number_compares_within_half_the_last_digit(void **state)
 {
     (void)state;
@@ -257,6 +272,7 @@ int main(void)
         cmocka_unit_test(date_knows_the_calendar),
         cmocka_unit_test(number_prints_as_a_report_does),
         cmocka_unit_test(number_compares_within_half_the_last_digit),
+        cmocka_unit_test(number_is_taped_on_the_safe_side),
         cmocka_unit_test(problem_says_place_and_message),
         cmocka_unit_test(problem_of_no_memory_is_said),
         cmocka_unit_test(file_is_read_up_to_its_limit),

@@ -17,7 +17,9 @@ static const char FIELDS[] =
     "  stage = \"deck\", ask = \"How wide is the gap?\" }\n"
     "field \"bent\" { type = \"yes_no\", measured = true, stage = \"deck\", ask = \"Any bent?\" }\n"
     "field \"wood\" { type = \"choice\", choices = { \"fir\", \"pine\" }, stage = \"permit\",\n"
-    "  ask = \"Which wood?\" }\n";
+    "  ask = \"Which wood?\" }\n"
+    "field \"roof.slopes[].grain\" { type = \"choice\", choices = { \"fine\", \"coarse\" },\n"
+    "  stage = \"permit\", ask = \"Which grain?\" }\n";
 
 static const char RULES[] =
     "rule \"b.gap\" { title = \"Gap <b>\", stage = \"deck\", mend = \"m\",\n"
@@ -38,6 +40,25 @@ static const char RULES[] =
     "rule \"c.notice\" { title = \"Notice\", stage = \"permit\", mend = \"m\",\n"
     "  judge = function(job, figure)\n"
     "    return at_most(1, figure \"test.most\", \"layers\") end }\n";
+
+/* Whose figure hangs on a fact of each plane. */
+#define GRAIN_RULE(id, title) \
+    "rule \"" id "\" { title = \"" title "\", stage = \"deck\", mend = \"m\",\n" \
+    "  per = \"roof.slopes\",\n" \
+    "  judge = function(job, figure, slope)\n" \
+    "    local share = slope.grain == \"fine\" and 1 or 2\n" \
+    "    return at_most(job.gap_in, share * figure \"test.most\", \"in\") end }\n"
+static const char GRAIN_RULES[] =
+    GRAIN_RULE("d.one", "One") GRAIN_RULE("d.two", "Two") GRAIN_RULE("d.three", "Three")
+    GRAIN_RULE("d.four", "Four") GRAIN_RULE("d.five", "Five");
+
+static const char PLACE[] =
+    "jurisdiction \"example/alder\" {\n"
+    "  title = \"Alder County\", invented = true, follows = \"model/test\", from = \"2020-01-01\",\n"
+    "  code = \"Alder Code\",\n"
+    "  figures = { [\"test.most\"] = { 2, cite = \"9.9\", status = \"invented\",\n"
+    "    source = \"Alder\" } },\n"
+    "}\n";
 
 static const char CARDS[] =
     "card \"deck\" {\n"
@@ -127,8 +148,54 @@ static void asks_where_the_demand_depends_on_a_fact(void **state)
 {
     char *card = card_of(*state, SMALL_JOB, EAVEMARK_TEXT);
     assert_null(strstr(card, "[a.wood]"));
-    const char *question = at(card, " 1. The job does not say /wood: Which wood?");
+    const char *question = at(card, " 1. Which wood? ____");
     at(question, "waiting   By wood");
+    free(card);
+}
+
+/* The same is asked of every plane at once, and not all that waits is named. */
+static void asks_the_same_of_all_planes_once(void **state)
+{
+    struct cards *cards = *state;
+    home_write(&cards->home, "rules/d.lua", GRAIN_RULES);
+    char *card = card_of(cards, SMALL_JOB, EAVEMARK_TEXT);
+    const char *question = at(card, " 2. front; back: Which grain? ____");
+    at(question, "waiting   Five; Four; One; 2 more\n");
+    assert_null(strstr(card, " 3. "));
+    free(card);
+    char *job = text_with(SMALL_JOB, "\"pitch\": \"5:12\"", "\"pitch\": \"5:12\", \"grain\": \"fine\"");
+    card = card_of(cards, job, EAVEMARK_TEXT);
+    at(card, " 2. back: Which grain? ____");
+    free(card);
+    free(job);
+}
+
+/* The law at the head need not be said in every row, nor the place's own code. */
+static void cites_in_short_what_the_head_says(void **state)
+{
+    struct cards *cards = *state;
+    char *card = card_of(cards, SMALL_JOB, EAVEMARK_TEXT);
+    at(card, "* moved by the place. A section alone is of TEST 2020.\n");
+    at(at(card, "[b.gap]"), "at most 3 in - 1.1 (seen)\n");
+    free(card);
+    home_write(&cards->home, "jurisdictions/example/alder.lua", PLACE);
+    char *job = text_with(SMALL_JOB, "model/test", "example/alder");
+    card = card_of(cards, job, EAVEMARK_TEXT);
+    at(card, "A section alone is of TEST 2020; local: Alder Code\n(invented).\n");
+    at(at(card, "[b.gap]"), "at most 2 in* - local 9.9\n");
+    free(card);
+    free(job);
+}
+
+/* Rows to tick and no more stand two abreast on paper, those with a figure to
+ * be measured do not. */
+static void tells_short_rows_from_those_to_measure(void **state)
+{
+    char *card = card_of(*state, SMALL_JOB, EAVEMARK_HTML);
+    const char *gap = at(card, "<tr role=\"row\" class=\"row\">");
+    const char *notice = at(card, "<tr role=\"row\" class=\"row short alone\">");
+    assert_true(notice < at(card, "Notice") && at(card, "Notice") < gap);
+    assert_true(gap < at(card, "Gap &lt;b&gt;"));
     free(card);
 }
 
@@ -207,6 +274,9 @@ int main(void)
         cmocka_unit_test_setup_teardown(demands_before_anything_is_measured, start, stop),
         cmocka_unit_test_setup_teardown(tells_a_duty_that_is_only_seen, start, stop),
         cmocka_unit_test_setup_teardown(asks_where_the_demand_depends_on_a_fact, start, stop),
+        cmocka_unit_test_setup_teardown(asks_the_same_of_all_planes_once, start, stop),
+        cmocka_unit_test_setup_teardown(cites_in_short_what_the_head_says, start, stop),
+        cmocka_unit_test_setup_teardown(tells_short_rows_from_those_to_measure, start, stop),
         cmocka_unit_test_setup_teardown(follows_the_order_of_the_place, start, stop),
         cmocka_unit_test_setup_teardown(says_what_is_known_of_the_house, start, stop),
         cmocka_unit_test_setup_teardown(measured_values_stand_in_their_place, start, stop),
