@@ -1,5 +1,6 @@
 #include "check/case_job.h"
 
+#include "base/nearest.h"
 #include "job/json.h"
 
 #include <lauxlib.h>
@@ -157,13 +158,28 @@ void case_job_set(lua_State *lua, cJSON *job, const char *path)
     }
 }
 
+static void say_lacking(lua_State *lua, const cJSON *parent, const struct step *last,
+                        const char *path)
+{
+    struct nearest nearest;
+    const cJSON *child = NULL;
+    nearest_start(&nearest, last->index < 0 ? last->name : "");
+    cJSON_ArrayForEach(child, parent)
+        if (last->index < 0 && child->string != NULL)
+            nearest_offer(&nearest, child->string);
+    if (nearest.name != NULL)
+        luaL_error(lua, "without \"%s\": the base job does not have it; did you mean \"%s\"?", path,
+                   nearest.name);
+    luaL_error(lua, "without \"%s\": the base job does not have it", path);
+}
+
 static void remove_place(lua_State *lua, cJSON *job, const char *path)
 {
     struct step last;
     cJSON *parent = find_parent(lua, job, path, &last, false);
     cJSON *old = child_of(parent, &last);
     if (old == NULL)
-        luaL_error(lua, "without \"%s\": the base job does not have it", path);
+        say_lacking(lua, parent, &last, path);
     cJSON_Delete(cJSON_DetachItemViaPointer(parent, old));
 }
 

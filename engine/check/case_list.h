@@ -11,8 +11,9 @@
 
 struct rule_case {
     const char *file, *rule, *title;
-    int line;
-    cJSON *job;
+    int line;          /* where its group begins */
+    cJSON *job;        /* NULL: it could not be built, and fault says why */
+    const char *fault; /* or NULL */
     const char *expect, *where, *says;
     struct value required, found; /* VALUE_NONE: not looked at */
     struct rule_case *next;
@@ -26,7 +27,7 @@ struct case_list {
 };
 
 /* Reads the cases wanted into an empty list. What is wrong with their files
- * is added to problems; a case whose job could not be built has none. */
+ * is added to problems; what is wrong with one case's changes stays with it. */
 void case_list_read(struct case_list *list, const char *home, const struct cases_wanted *wanted,
                     struct problems *problems);
 

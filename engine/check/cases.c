@@ -52,7 +52,7 @@ static void note_seen(struct running *running, const struct finding *finding)
 
 static void wrong(struct text *out, const struct rule_case *c, const char *what)
 {
-    text_addf(out, "%s: %s: \"%s\"%s%s: %s\n", c->file, c->rule, c->title,
+    text_addf(out, "%s:%d: %s: \"%s\"%s%s: %s\n", c->file, c->line, c->rule, c->title,
               c->where == NULL ? "" : " at ", c->where == NULL ? "" : c->where, what);
 }
 
@@ -132,6 +132,10 @@ static bool run_case(struct running *running, struct rule_case *c, struct text *
     const struct overrides none = {0};
     struct checked checked = {0};
     bool held;
+    if (c->fault != NULL)
+        wrong(out, c, c->fault);
+    if (c->job == NULL)
+        return false;
     check_job(running->laws, c->job, &none, c->file, &checked);
     if (!checked.judged) {
         held = refusal_holds(c, &checked, out);
@@ -198,7 +202,7 @@ int cases_run(struct laws *laws, const struct cases_wanted *wanted, struct tally
     case_list_read(&list, laws->home, wanted, problems);
     for (struct rule_case *c = list.first; c != NULL; c = c->next) {
         const size_t before = out->length;
-        const bool held = c->job != NULL && problems->count == 0 && run_case(&running, c, out);
+        const bool held = problems->count == 0 && run_case(&running, c, out);
         if (held)
             tally->held++;
         else

@@ -42,6 +42,13 @@ static const char *text_of(lua_State *lua, int index, const char *key)
     return text;
 }
 
+/* The line of the pack that is being run. */
+static int line_of(lua_State *lua)
+{
+    lua_Debug about;
+    return lua_getstack(lua, 1, &about) && lua_getinfo(lua, "l", &about) ? about.currentline : 0;
+}
+
 /* A number, text, or true or false that a finding must show. */
 static struct value value_of(lua_State *lua, int index, const char *key)
 {
@@ -78,6 +85,28 @@ static cJSON *base_job(lua_State *lua, const char *from)
     return job;
 }
 
+/* The job of the case at 1, from the tables of its group, at 2, and its own, at 3. */
+static int build_job(lua_State *lua)
+{
+    enum { GROUP = 2, ONE = 3 };
+    struct rule_case *c = lua_touserdata(lua, 1);
+    c->job = base_job(lua, text_of(lua, GROUP, "from"));
+    const char *shared[] = {"jurisdiction", "date", "stage"};
+    const char *keys[] = {"under", "date", "stage"};
+    for (int i = 0; i < 3; i++) {
+        const char *value = text_of(lua, ONE, keys[i]);
+        if (value == NULL)
+            value = text_of(lua, GROUP, keys[i]);
+        if (value != NULL) {
+            lua_pushstring(lua, value);
+            case_job_set(lua, c->job, shared[i]);
+        }
+    }
+    case_job_with(lua, c->job, GROUP);
+    case_job_with(lua, c->job, ONE);
+    return 0;
+}
+
 /* The case in the table at `one`; `group` holds what its cases share. The
  * job is built last, so that an error before it leaks nothing. */
 static void read_case(lua_State *lua, int group, int one, const char *rule)
@@ -92,6 +121,7 @@ static void read_case(lua_State *lua, int group, int one, const char *rule)
         case_out_of_memory(lua);
     lua_pop(lua, 1);
     c->file = reading->file;
+    c->line = line_of(lua);
     c->rule = rule;
     c->expect = text_of(lua, one, "expect");
     c->where = text_of(lua, one, "where");
@@ -102,20 +132,17 @@ static void read_case(lua_State *lua, int group, int one, const char *rule)
         luaL_error(lua, "case \"%s\" expects nothing", c->title);
     *reading->list->last = c;
     reading->list->last = &c->next;
-    c->job = base_job(lua, text_of(lua, group, "from"));
-    const char *shared[] = {"jurisdiction", "date", "stage"};
-    const char *keys[] = {"under", "date", "stage"};
-    for (int i = 0; i < 3; i++) {
-        const char *value = text_of(lua, one, keys[i]);
-        if (value == NULL)
-            value = text_of(lua, group, keys[i]);
-        if (value != NULL) {
-            lua_pushstring(lua, value);
-            case_job_set(lua, c->job, shared[i]);
-        }
-    }
-    case_job_with(lua, c->job, group);
-    case_job_with(lua, c->job, one);
+    lua_pushcfunction(lua, build_job);
+    lua_pushlightuserdata(lua, c);
+    lua_pushvalue(lua, group);
+    lua_pushvalue(lua, one);
+    if (sandbox_try(lua, 3) == 0)
+        return;
+    cJSON_Delete(c->job);
+    c->job = NULL;
+    c->fault = arena_copy(&reading->list->arena, lua_tostring(lua, -1));
+    if (c->fault == NULL)
+        case_out_of_memory(lua);
 }
 
 static int finish_cases(lua_State *lua)

@@ -321,6 +321,27 @@ void explain_names(struct laws *laws, enum names_kind kind, struct strings *name
         problem_out_of_memory(problems);
 }
 
+/* "permit" may stand for all rules of the topic: names them. False when there are none. */
+static bool say_topic(struct explaining *e, const struct strings *rules)
+{
+    struct explanation *out = e->out;
+    const char *wanted = e->request->name;
+    const size_t length = strcspn(wanted, ".");
+    struct text names = TEXT_EMPTY;
+    for (size_t i = 0; wanted[length + (wanted[length] == '.')] == '\0' && i < rules->count; i++)
+        if (strncmp(rules->items[i], wanted, length) == 0 && rules->items[i][length] == '.')
+            text_addf(&names, "%s%s", names.length > 0 ? ", " : "", rules->items[i]);
+    const bool any = names.length > 0;
+    if (any)
+        problem_at_line(&out->problems, PROBLEM_JOB, "explain", 0, 0,
+                        "\"%.*s\" is a topic; name one of its rules: %s", (int)length, wanted,
+                        text_string(&names));
+    if (names.failed)
+        problem_out_of_memory(&out->problems);
+    text_free(&names);
+    return any;
+}
+
 /* Neither a rule nor a figure. */
 static void say_unknown(struct explaining *e)
 {
@@ -331,6 +352,9 @@ static void say_unknown(struct explaining *e)
     const struct collecting of_rules = {&rules, &out->arena}, of_figures = {&figures, &out->arena};
     collect_rules(&of_rules, e->laws, &out->places, false);
     collect_figures(&of_figures, &out->places);
+    sort_texts(&rules);
+    if (say_topic(e, &rules))
+        return;
     nearest_start(&rule, wanted);
     nearest_start(&figure, wanted);
     for (size_t i = 0; i < rules.count; i++)

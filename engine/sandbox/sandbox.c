@@ -182,6 +182,14 @@ static enum sandbox_stop enter(struct sandbox *sandbox, lua_CFunction function, 
     return stop;
 }
 
+int sandbox_try(lua_State *lua, int arguments)
+{
+    const int status = lua_pcall(lua, arguments, 0, 0);
+    if (status == LUA_OK)
+        return 0;
+    return classify(sandbox_of(lua), status) == SANDBOX_ERROR ? -1 : lua_error(lua);
+}
+
 struct source {
     const char *text;
     size_t length;

@@ -88,6 +88,11 @@ void sandbox_protect(lua_State *lua);
  * when they, or its time, run out. */
 void sandbox_charge(lua_State *lua, size_t steps);
 
+/* Inside a call: calls the C function below its arguments on the stack, which are
+ * popped. 0, or -1 when it raised an error of its own, with the message on top. A
+ * limit that is hit ends the whole call all the same. */
+int sandbox_try(lua_State *lua, int arguments);
+
 /* Inside a call: ends it for a reason the binder has kept for itself. */
 int sandbox_signal(lua_State *lua);
 

@@ -452,7 +452,23 @@ static void proves_topics_and_everything(void **state)
                "  expect = 'pass' } }\n");
     prove(&proof, NULL);
     assert_has(proof.report, "Elm County (elm, invented)\n  1 edition, 1 stricter\n");
-    assert_has(proof.report, "jurisdictions/elm.cases.lua: roof.layers: \"two\": expected pass, got fail");
+    assert_has(proof.report, "jurisdictions/elm.cases.lua:1: roof.layers: \"two\": expected pass, got fail");
+    home_write(&proof.home, "jurisdictions/elm.cases.lua",
+               "cases 'roof.layers' { under = 'elm',\n"
+               "  { 'one', with = { ['roof.layers'] = 1 }, expect = 'pass' } }\n"
+               "cases 'roof.layers' { under = 'elm', -- the next case only is at fault\n"
+               "  { 'slip', without = { 'roof.layer' }, expect = 'open' },\n"
+               "  { 'two', with = { ['roof.layers'] = 2 }, expect = 'fail' } }\n");
+    prove(&proof, "elm");
+    assert_int_equal(proof.status, EAVEMARK_FAILED);
+    assert_has(proof.report, "jurisdictions/elm.cases.lua:3: roof.layers: \"slip\": without "
+                             "\"roof.layer\": the base job does not have it; did you mean "
+                             "\"layers\"?");
+    assert_ends(proof.report, "\n2 passed, 1 failed\n");
+    home_write(&proof.home, "jurisdictions/elm.cases.lua",
+               "cases 'roof.layers' { under = 'elm', { 'two', with = { ['roof.layers'] = 2 },\n"
+               "  expect = 'pass' } }\n");
+    prove(&proof, NULL);
     assert_ends(proof.report, "\n7 passed, 2 failed\n");
     prove(&proof, "elk");
     assert_int_equal(proof.status, EAVEMARK_UNUSABLE);
