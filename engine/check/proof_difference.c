@@ -49,9 +49,11 @@ static enum difference_kind set_kind(const char *sense, const struct value *from
                                      const struct value *to)
 {
     const bool fewer = within(to, from), more = within(from, to);
-    if (fewer == more || (!is_sense(sense, "one_of") && !is_sense(sense, "none_of")))
+    const bool lets_in = is_sense(sense, "one_of");
+    const bool asks = is_sense(sense, "none_of") || is_sense(sense, "all_of");
+    if (fewer == more || (!lets_in && !asks))
         return DIFFERENCE_CHANGED;
-    return fewer == is_sense(sense, "one_of") ? DIFFERENCE_STRICTER : DIFFERENCE_LOOSER;
+    return fewer == lets_in ? DIFFERENCE_STRICTER : DIFFERENCE_LOOSER;
 }
 
 /* The name ends in the word, or has it followed by what it is about. */
@@ -75,6 +77,35 @@ static enum difference_kind flag_kind(const char *name, bool to)
         if (name_says(name, LEAVES[i]))
             return to ? DIFFERENCE_LOOSER : DIFFERENCE_STRICTER;
     return DIFFERENCE_CHANGED;
+}
+
+/* The longest-named switch ("papers.sketch_required") of which the name begins like
+ * this figure's ("papers.sketch_copies_least"), or NULL. */
+static const struct figure *switch_of(const struct profile *profile, const char *name)
+{
+    static const char *const ENDS[] = {"required", "counts"};
+    const struct figure *found = NULL;
+    size_t longest = 0;
+    for (size_t i = 0; i < profile->figure_count; i++) {
+        const struct figure *figure = &profile->figures[i];
+        const char *end = strrchr(figure->name, '_');
+        const size_t length = end == NULL ? 0 : (size_t)(end - figure->name) + 1;
+        if (figure->value.kind != VALUE_YES_NO || length <= longest
+            || strncmp(name, figure->name, length) != 0 || strcmp(name, figure->name) == 0)
+            continue;
+        for (size_t w = 0; w < sizeof(ENDS) / sizeof(ENDS[0]); w++)
+            if (strcmp(end + 1, ENDS[w]) == 0) {
+                found = figure;
+                longest = length;
+            }
+    }
+    return found;
+}
+
+static bool is_off(const struct profile *profile, const char *name)
+{
+    const struct figure *lever = switch_of(profile, name);
+    return lever != NULL && !lever->value.yes;
 }
 
 static enum difference_kind figure_kind(const struct figure *from, const struct figure *to)
@@ -118,6 +149,17 @@ static void add(struct proof *proof, struct proof_block *block, struct differenc
     *at = kept;
 }
 
+/* A limit that bound nobody before did not move: it is new. */
+static enum difference_kind kind_between(const struct profile *parent, const struct figure *from,
+                                         const struct profile *own, const struct figure *to)
+{
+    if (is_off(own, to->name))
+        return from == NULL ? DIFFERENCE_ADDED : DIFFERENCE_CHANGED;
+    if (from == NULL || is_off(parent, to->name))
+        return DIFFERENCE_ADDED;
+    return figure_kind(from, to);
+}
+
 static void compare_figures(struct proof *proof, struct proof_block *block,
                             const struct profile *parent)
 {
@@ -127,11 +169,12 @@ static void compare_figures(struct proof *proof, struct proof_block *block,
         const struct figure *from = profile_figure(parent, to->name);
         if (from != NULL && profile_same_value(&from->value, &to->value))
             continue;
+        const enum difference_kind kind = kind_between(parent, from, own, to);
         add(proof, block, (struct difference){
             .of = DIFFERENCE_FIGURE,
-            .kind = from == NULL ? DIFFERENCE_ADDED : figure_kind(from, to),
+            .kind = kind,
             .name = to->name,
-            .from = from == NULL ? (struct value){.kind = VALUE_NONE} : from->value,
+            .from = kind == DIFFERENCE_ADDED ? (struct value){.kind = VALUE_NONE} : from->value,
             .to = to->value, .sense = to->sense, .cite = &to->cite});
     }
 }

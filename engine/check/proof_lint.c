@@ -63,6 +63,77 @@ static void lint_drop(struct proof *proof, struct place_proof *place, struct pro
         }
 }
 
+/* Words of sets --------------------------------------------------------------------------- */
+
+/* One of a field's choices, or a field's own name, of which some sets are made. Fields
+ * are walked as the tree they are; FIELDS_DEEPEST bounds it. */
+static bool is_choice(const struct field *field, const char *word)
+{
+    bool found = false;
+    for (const struct field *f = field->first_child; f != NULL && !found; f = f->next) {
+        found = f->name != NULL && strcmp(f->name, word) == 0;
+        for (size_t i = 0; i < f->choice_count; i++)
+            found = found || strcmp(f->choices[i], word) == 0;
+        found = found || is_choice(f, word);
+    }
+    return found;
+}
+
+static void offer_choices(const struct field *field, struct nearest *nearest)
+{
+    for (const struct field *f = field->first_child; f != NULL; f = f->next) {
+        for (size_t i = 0; i < f->choice_count; i++)
+            nearest_offer(nearest, f->choices[i]);
+        offer_choices(f, nearest);
+    }
+}
+
+static bool has(const struct value *set, const char *word)
+{
+    for (size_t i = 0; i < set->set_count; i++)
+        if (strcmp(set->set[i], word) == 0)
+            return true;
+    return false;
+}
+
+/* Do members of the set say what some field of a job can say? Some do not: lengths of
+ * nails, for one. */
+static bool holds_choices(const struct field *root, const struct value *set)
+{
+    for (size_t i = 0; i < set->set_count; i++)
+        if (is_choice(root, set->set[i]))
+            return true;
+    return false;
+}
+
+/* A word that no job can say lets nothing pass and asks for nothing: a slip. */
+static void lint_words(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                       const struct profile *parent, const struct entry *entry)
+{
+    const struct field *root = block->law->book->fields.root;
+    const struct figure *from = profile_figure(parent, entry->name);
+    const struct value none = {.kind = VALUE_SET};
+    const struct value *old = from == NULL || from->value.kind != VALUE_SET ? &none : &from->value;
+    if (entry->value.kind != VALUE_SET
+        || (old->set_count > 0 && !holds_choices(root, old)))
+        return;
+    for (size_t i = 0; i < entry->value.set_count; i++) {
+        const char *word = entry->value.set[i];
+        struct nearest nearest;
+        if (has(old, word) || is_choice(root, word))
+            continue;
+        nearest_start(&nearest, word);
+        offer_choices(root, &nearest);
+        say(proof, place, block, entry->file, entry->line, true,
+            arena_format(&proof->arena, "figure \"%s\": no field of a job can say \"%s\"%s%s%s",
+                         entry->name, word,
+                         nearest.name == NULL ? "; `eavemark fields` lists what they can"
+                                              : "; did you mean \"",
+                         nearest.name == NULL ? "" : nearest.name,
+                         nearest.name == NULL ? "" : "\"?"));
+    }
+}
+
 /* Fields that the rule files name ------------------------------------------------------- */
 
 struct scan {
@@ -207,8 +278,10 @@ static void lint_reach(struct proof *proof, struct place_proof *place, struct pr
 void proof_lint(struct proof *proof, struct place_proof *place, struct proof_block *block,
                 const struct law *parent)
 {
-    for (const struct entry *e = block->block->entries; parent != NULL && e != NULL; e = e->next)
+    for (const struct entry *e = block->block->entries; parent != NULL && e != NULL; e = e->next) {
         lint_entry(proof, place, block, parent->profile, e);
+        lint_words(proof, place, block, parent->profile, e);
+    }
     for (const struct entry_drop *d = block->block->drops; parent != NULL && d != NULL; d = d->next)
         lint_drop(proof, place, block, parent->profile, d);
     for (const struct source *s = block->law->book->sources.first; s != NULL; s = s->next) {

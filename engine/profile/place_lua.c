@@ -115,7 +115,7 @@ static void closed_keys(lua_State *lua, int index, const char *const *known, int
 }
 
 static const char *const SENSES[] = {"at_least", "at_most", "equals", "one_of", "none_of",
-                                     "from", "over", "under", NULL};
+                                     "all_of", "among", "from", "over", "under", NULL};
 static const char *const STATUSES[] = {"seen", "parallel", "memory", "practice", "invented", NULL};
 
 static void one_of_words(struct loading *loading, const char *key, const char *word,

@@ -245,7 +245,8 @@ static const char *sense_words(const char *sense)
     static const char *const WORDS[][2] = {
         {"at_least", "found must be at least this"}, {"at_most", "found must be at most this"},
         {"equals", "found must be this"},            {"one_of", "found must be one of these"},
-        {"none_of", "found must be none of these"},  {"from", "decides from this on"},
+        {"none_of", "found must be none of these"},  {"all_of", "each of these is asked for"},
+        {"among", "decides for these"},              {"from", "decides from this on"},
         {"over", "decides over this"},               {"under", "decides under this"},
     };
     for (size_t i = 0; i < sizeof(WORDS) / sizeof(WORDS[0]); i++)

@@ -40,7 +40,8 @@ static const char RULES[] =
     "  judge = function(job, figure)\n"
     "    local names = { \"roof.lap_least\", \"roof.wind_from\", \"roof.high_over\",\n"
     "      \"roof.low_under\", \"roof.not_over\", \"roof.way\", \"roof.overlay_allowed\",\n"
-    "      \"roof.exactly\" }\n"
+    "      \"roof.exactly\", \"roof.papers\", \"roof.old_kinds\", \"roof.lengths\",\n"
+    "      \"roof.sketch_required\", \"roof.sketch_copies_least\" }\n"
     "    return at_least(1, figure(names[1]), 'in')\n"
     "  end }\n";
 
@@ -61,6 +62,11 @@ static const char MODEL[] =
     "    ['roof.kind_required'] = f(true, 'equals'),\n"
     "    ['roof.overlay_allowed'] = f(true, 'equals'),\n"
     "    ['roof.way'] = f(true, 'equals'),\n"
+    "    ['roof.papers'] = f({ 'felt', 'none' }, 'all_of'),\n"
+    "    ['roof.old_kinds'] = f({ 'felt' }, 'among'),\n"
+    "    ['roof.lengths'] = f({ '1.25', '1.5' }, 'one_of'),\n"
+    "    ['roof.sketch_required'] = f(false, 'equals'),\n"
+    "    ['roof.sketch_copies_least'] = f(2, 'at_least', 'count'),\n"
     "  } }\n";
 
 static const char JOB[] =
@@ -180,6 +186,8 @@ static const struct move MOVES[] = {
     {"roof.kinds", "{ 'felt', 'none' }", "changed"},
     {"roof.not_over", "{ 'slate', 'tile' }", "stricter"},
     {"roof.not_over", "{}", "looser"},       {"roof.kind_required", "false", "looser"},
+    {"roof.papers", "{ 'felt', 'none', 'synthetic' }", "stricter"},
+    {"roof.papers", "{ 'felt' }", "looser"}, {"roof.old_kinds", "{ 'felt', 'none' }", "changed"},
     {"roof.overlay_allowed", "false", "stricter"}, {"roof.way", "false", "changed"},
 };
 
@@ -202,6 +210,43 @@ static void tells_which_way_a_figure_moved(void **state)
             assert_lacks(proof.report, "Caution: ");
         assert_ends(proof.report, "\n0 passed, 0 failed\n");
     }
+    end(&proof);
+}
+
+/* A limit of a duty that nobody had is neither tightened nor loosened: the duty is new. */
+static void takes_a_limit_behind_a_switch_that_was_off_for_new(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    county(&proof, "figures = { ['roof.sketch_required'] = { true, cite = 'C1' },\n"
+                   "  ['roof.sketch_copies_least'] = { 1, cite = 'C1' } },\n");
+    assert_int_equal(proof.status, EAVEMARK_NOTHING_FAILED);
+    assert_has(proof.report, "  added     roof.sketch_copies_least: at least 1 (Elm County C1)\n");
+    assert_has(proof.report, "  stricter  roof.sketch_required: was no, now yes (Elm County C1)\n");
+    assert_lacks(proof.report, "Caution: ");
+    county(&proof, "figures = { ['roof.sketch_copies_least'] = { 1, cite = 'C1' } },\n");
+    assert_has(proof.report, "  changed   roof.sketch_copies_least: was at least 2, now at least 1 ");
+    end(&proof);
+}
+
+/* A word that no job can say would let nothing pass, or ask for nothing. */
+static void finds_slips_in_the_words_of_a_set(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    county(&proof, "figures = {\n  [\"roof.kinds\"] = { { 'felt', 'sinthetic' }, cite = 'C1' } },\n");
+    assert_int_equal(proof.status, EAVEMARK_FAILED);
+    join_lines(proof.report);
+    assert_has(proof.report, "error jurisdictions/elm.lua:4: figure \"roof.kinds\": no field of a job "
+                             "can say \"sinthetic\"; did you mean \"synthetic\"?");
+    county(&proof, "figures = { ['roof.papers'] = { { 'layers', 'moon' }, cite = 'C1' } },\n");
+    join_lines(proof.report);
+    assert_lacks(proof.report, "\"layers\""); /* a field's own name will do */
+    assert_has(proof.report, "can say \"moon\"; `eavemark fields` lists what they can");
+    county(&proof, "figures = { ['roof.lengths'] = { { '1.75' }, cite = 'C1' } },\n");
+    assert_int_equal(proof.status, EAVEMARK_NOTHING_FAILED); /* no words of a job to begin with */
     end(&proof);
 }
 
@@ -558,7 +603,7 @@ static void lists_the_figures_that_no_case_notices(void **state)
     assert_lacks(proof.report, "roof.kinds");
     assert_lacks(proof.report, "roof.kind_required");
     assert_has(proof.report, "roof.lap_least, at least 4 in (Base 1 R1): no case asks for it");
-    assert_has(proof.report, "3 noticed, 0 in part, 8 not noticed");
+    assert_has(proof.report, "3 noticed, 0 in part, 13 not noticed");
     end(&proof);
 }
 
@@ -578,7 +623,7 @@ static void misses_what_sits_away_from_the_limit(void **state)
     assert_has(proof.report, "roof.layers_most, at most 2 layers (Base 1 R1): not noticed: a step down");
     assert_has(proof.report, "roof.kinds, one of felt, synthetic (Base 1 R1): not noticed: synthetic "
                              "taken out, a member added");
-    assert_has(proof.report, "1 noticed, 2 in part, 8 not noticed");
+    assert_has(proof.report, "1 noticed, 2 in part, 13 not noticed");
     nudge(&proof, "nothing");
     assert_int_equal(proof.status, EAVEMARK_UNUSABLE);
     end(&proof);
@@ -588,6 +633,8 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(tells_which_way_a_figure_moved),
+        cmocka_unit_test(takes_a_limit_behind_a_switch_that_was_off_for_new),
+        cmocka_unit_test(finds_slips_in_the_words_of_a_set),
         cmocka_unit_test(gives_both_values_with_units_and_the_citation),
         cmocka_unit_test(names_what_was_removed_and_added),
         cmocka_unit_test(asks_for_cases_of_its_own_rules),
