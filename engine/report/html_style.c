@@ -85,7 +85,7 @@ static const char NARROW[] =
     "body{padding:1rem .9rem 2rem}\n"
     "h1{font-size:1.44rem}\n"
     "dl>div{grid-template-columns:5.5rem 1fr}\n"
-    ".count col:nth-child(1){width:4.8rem}.count col:nth-child(2){width:4.6rem}\n"
+    ".count col:nth-child(1){width:5.6rem}.count col:nth-child(2){width:5.4rem}\n"
     ".stack,.stack tbody,.stack tr,.stack th,.stack td,.stack caption{display:block;width:auto}\n"
     ".stack colgroup,.stack td:empty{display:none}\n"
     ".stack thead{position:absolute;left:-999rem}\n"
