@@ -2,7 +2,6 @@
 
 #include "include/eavemark.h"
 
-#include <stdlib.h>
 #include <string.h>
 
 struct card_options {
@@ -29,14 +28,9 @@ static int make(const struct card_options *options, eavemark *handle)
         .stage = options->stage};
     const bool html = options->form != NULL && strcmp(options->form, "html") == 0;
     char *report = NULL, *problems = NULL;
-    int status = (int)eavemark_card(handle, &request, html ? EAVEMARK_HTML : EAVEMARK_TEXT,
+    const int status = (int)eavemark_card(handle, &request, html ? EAVEMARK_HTML : EAVEMARK_TEXT,
                                     &report, &problems);
-    fputs(problems == NULL ? "eavemark: out of memory\n" : problems, stderr);
-    if (report != NULL && output_text(options->output, report) != 0)
-        status = EAVEMARK_UNUSABLE;
-    free(report);
-    free(problems);
-    return status;
+    return output_answer(status, options->output, report, problems);
 }
 
 static int run(int argc, char **argv)

@@ -125,6 +125,11 @@ int output_close(struct output *output, bool keep);
 /* Opens, writes text, closes; 0 or -1 as above. */
 int output_text(const char *path, const char *text);
 
+/* What a call of the library answered: prints its problems (NULL: out of memory) to
+ * standard error and its report, if there is one, as output_text does. Frees both.
+ * Returns the exit status: the one given, unless the report could not be written. */
+int output_answer(int status, const char *path, char *report, char *problems);
+
 /* Prints what a call of the library gave: to standard output when it is what
  * was wanted, else, being a message, to standard error. NULL stands for out of
  * memory. Returns the exit status: the one given, unless printing failed. */

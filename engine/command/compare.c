@@ -2,7 +2,6 @@
 
 #include "include/eavemark.h"
 
-#include <stdlib.h>
 #include <string.h>
 
 struct compare {
@@ -51,14 +50,9 @@ static int compare_jobs(const struct compare *compare, const struct several *job
         requests[i] = (struct eavemark_request){
             .name = nth(jobs, i), .jurisdiction = nth(&compare->jurisdictions, i),
             .date = nth(&compare->dates, i), .stage = compare->stage};
-    int status = (int)eavemark_compare(handle, requests, count,
+    const int status = (int)eavemark_compare(handle, requests, count,
                                        json ? EAVEMARK_JSON : EAVEMARK_TEXT, &report, &problems);
-    fputs(problems == NULL ? "eavemark: out of memory\n" : problems, stderr);
-    if (report != NULL && output_text(compare->output, report) != 0)
-        status = EAVEMARK_UNUSABLE;
-    free(report);
-    free(problems);
-    return status;
+    return output_answer(status, compare->output, report, problems);
 }
 
 static int run(int argc, char **argv)

@@ -2,7 +2,6 @@
 
 #include "include/eavemark.h"
 
-#include <stdlib.h>
 #include <string.h>
 
 struct explain {
@@ -14,17 +13,6 @@ static int settle(const struct explain *explain, const struct several *words)
     if (explain->output != NULL && words->count > 1 && same_file(words->items[1], explain->output))
         return complain_of_usage(&command_explain, "the report would overwrite the job itself");
     return COMMAND_GOES_ON;
-}
-
-/* Prints what a call gave; the exit status. Frees both texts. */
-static int finish(int status, const char *output, char *report, char *problems)
-{
-    fputs(problems == NULL ? "eavemark: out of memory\n" : problems, stderr);
-    if (report != NULL && output_text(output, report) != 0)
-        status = EAVEMARK_UNUSABLE;
-    free(report);
-    free(problems);
-    return status;
 }
 
 static int run(int argc, char **argv)
@@ -46,7 +34,7 @@ static int run(int argc, char **argv)
         status = (int)eavemark_explain(handle, words.items[0], &request,
                                        json ? EAVEMARK_JSON : EAVEMARK_TEXT, &report, &problems);
     eavemark_close(handle);
-    return finish(status, explain.output, report, problems);
+    return output_answer(status, explain.output, report, problems);
 }
 
 static const struct option_line OPTIONS[] = {

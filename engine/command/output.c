@@ -131,6 +131,16 @@ int output_text(const char *path, const char *text)
     return output_close(&output, true);
 }
 
+int output_answer(int status, const char *path, char *report, char *problems)
+{
+    fputs(problems == NULL ? "eavemark: out of memory\n" : problems, stderr);
+    if (report != NULL && output_text(path, report) != 0)
+        status = EAVEMARK_UNUSABLE;
+    free(report);
+    free(problems);
+    return status;
+}
+
 int print_text(int status, bool wanted, const char *text)
 {
     if (text == NULL) {

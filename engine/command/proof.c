@@ -2,7 +2,6 @@
 
 #include "include/eavemark.h"
 
-#include <stdlib.h>
 #include <string.h>
 
 struct proof {
@@ -21,11 +20,7 @@ static int prove(const struct proof *proof, const char *name)
     else if (handle != NULL)
         status = (int)eavemark_proof(handle, name, proof->date,
                                      json ? EAVEMARK_JSON : EAVEMARK_TEXT, &report, &problems);
-    fputs(problems == NULL ? "eavemark: out of memory\n" : problems, stderr);
-    if (report != NULL && output_text(NULL, report) != 0)
-        status = EAVEMARK_UNUSABLE;
-    free(report);
-    free(problems);
+    status = output_answer(status, NULL, report, problems);
     eavemark_close(handle);
     return status;
 }

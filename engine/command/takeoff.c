@@ -2,7 +2,6 @@
 
 #include "include/eavemark.h"
 
-#include <stdlib.h>
 #include <string.h>
 
 struct takeoff_options {
@@ -25,14 +24,9 @@ static int reckon(const struct takeoff_options *options, eavemark *handle)
         .name = options->job, .jurisdiction = options->jurisdiction, .date = options->date};
     const bool json = options->form != NULL && strcmp(options->form, "json") == 0;
     char *report = NULL, *problems = NULL;
-    int status = (int)eavemark_takeoff(handle, &request, json ? EAVEMARK_JSON : EAVEMARK_TEXT,
+    const int status = (int)eavemark_takeoff(handle, &request, json ? EAVEMARK_JSON : EAVEMARK_TEXT,
                                        &report, &problems);
-    fputs(problems == NULL ? "eavemark: out of memory\n" : problems, stderr);
-    if (report != NULL && output_text(options->output, report) != 0)
-        status = EAVEMARK_UNUSABLE;
-    free(report);
-    free(problems);
-    return status;
+    return output_answer(status, options->output, report, problems);
 }
 
 static int run(int argc, char **argv)
