@@ -673,7 +673,7 @@ field "roof.valleys[].metal" { type = "choice",
   ask = "Which metal lines it?" }
 field "roof.valleys[].thickness_in" { type = "number", unit = "in", range = { 0.001, 0.5 }, stage = "permit",
   ask = "How thick is that metal?" }
-field "roof.valleys[].gage" { type = "number", unit = "gage", range = { 1, 50 }, stage = "permit",
+field "roof.valleys[].gage" { type = "integer", unit = "gage", range = { 1, 50 }, stage = "permit",
   ask = "Which gage is stainless valley metal? (a higher number is thinner)" }
 field "roof.valleys[].weight_lb" { type = "number", unit = "lb", range = { 0, 100 }, stage = "permit",
   ask = "How heavy is lead or terne valley metal, by the weight it is sold under?" }

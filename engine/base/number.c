@@ -22,7 +22,7 @@ static const struct unit UNITS[] = {
     {"months", 0, "months"},                         {"hours", 0, "hours"},
     {"count", 0, ""},        {"perm", 2, "perm"},    {"squares", 2, "squares"},
     {"cuyd", 2, "cu yd"},    {"cfm", 0, "cfm"},       {"loads", 0, "loads"},
-    {"courses", 0, "courses"}, {"date", 0, ""},
+    {"courses", 0, "courses"}, {"date", 0, ""},      {"gage", 0, "gage"},    {"F", 1, "F"},
 };
 
 static const struct unit *unit_find(const char *unit)

@@ -201,6 +201,11 @@ static void number_compares_within_half_the_last_digit(void **state)
     assert_true(number_equals(0.1 + 0.2, 0.3, "in"));
     assert_false(number_at_most(3, 2, "layers"));
     assert_true(number_at_most(2, 2, "layers"));
+    /* Gages are whole, and a month's mean prints to a tenth of a degree. */
+    assert_false(number_at_most(29, 28, "gage"));
+    assert_int_equal(number_decimals("gage"), 0);
+    assert_false(number_at_most(25.1, 25, "F"));
+    assert_true(number_at_most(25.04, 25, "F"));
 }
 
 static void problem_says_place_and_message(void **state)
