@@ -23,7 +23,7 @@ cases "slope.double_underlayment" {
   { "one ply at 4:12 is too few here", expect = "fail", where = "porch", required = 2,
     found = 1 },
   { "exactly 5:12 needs one", expect = "not_applicable", where = "main front" },
-  { "just under 5:12", with = { ["roof.slopes[1].pitch"] = "4.9:12" }, expect = "fail",
+  { "just under 5:12", with = { ["roof.slopes[1].pitch"] = "4.99:12" }, expect = "fail",
     where = "main front" },
   { "at 4:12 one does under the code it follows", under = "model/irc-2021",
     expect = "not_applicable", where = "porch" },

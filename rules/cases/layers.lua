@@ -197,6 +197,18 @@ cases "layers.dead_load" {
   -- 10 psf over the level at 4:12 is 10 / 1.05409 = 9.4868 along it; less 2.2 is 728.68 lb.
   { "the assumed load, exactly", with = weighed { ["covering.weight_lb_per_square"] = 728.68 },
     expect = "warn", where = "porch", required = 10, found = 10 },
+  -- 9.491 and 9.492 psf along the slope: 10.0044 still prints as 10, 10.0054 does not.
+  { "a hair over it prints the same", with = weighed { ["covering.weight_lb_per_square"] = 729.1 },
+    expect = "warn", where = "porch", found = 10, says = "common practice, not code" },
+  { "and then 10.01 is too much", with = weighed { ["covering.weight_lb_per_square"] = 729.2 },
+    expect = "warn", where = "porch", found = 10.01 },
+  -- Boards 3/4 in thick and the same roll are 3.05 psf: the same sums again.
+  { "over boards, the assumed load", with = weighed { ["covering.weight_lb_per_square"] = 644.1,
+    ["decks[1].kind"] = "board", ["decks[1].thickness_in"] = 0.75 }, expect = "warn",
+    where = "porch", found = 10 },
+  { "over boards, too much", with = weighed { ["covering.weight_lb_per_square"] = 644.2,
+    ["decks[1].kind"] = "board", ["decks[1].thickness_in"] = 0.75 }, expect = "warn",
+    where = "porch", found = 10.01 },
   { "panels over the old deck count", with = weighed { ["decks[1].work"] = "paneled_over",
     ["decks[1].over_panel_thickness_in"] = 0.375 }, expect = "warn", where = "main front",
     found = 6.28 },

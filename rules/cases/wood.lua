@@ -36,6 +36,11 @@ cases "wood.primed" {
   { "the face only", with = rot { primed_all_faces = false }, expect = "warn",
     found = false },
   { "not known", with = rot(), without = { "rot[1].primed_all_faces" }, expect = "open" },
+  { "fascia is painted", with = rot { member = "fascia" }, expect = "warn", found = true },
+  { "starter boards are", with = rot { member = "starter_board" }, expect = "warn",
+    found = true },
+  { "rake boards are", with = rot { member = "rake_board" }, expect = "warn", found = true },
+  { "soffits are", with = rot { member = "soffit" }, expect = "warn", found = true },
   { "deck edge is not painted", with = rot { member = "deck_edge" },
     expect = "not_applicable" },
 }
@@ -48,6 +53,8 @@ cases "wood.carries" {
   { "rot at the bearing, without", with = rot { reaches_wall = true }, expect = "fail" },
   { "how far it reaches not known", with = rot(), without = { "rot[1].reaches_wall" },
     expect = "open" },
+  { "a rafter", with = rot { member = "rafter", reaches_wall = true }, expect = "fail" },
+  { "a truss", with = rot { member = "truss", reaches_wall = true }, expect = "fail" },
   { "fascia carries nothing", with = rot { member = "fascia", reaches_wall = true },
     expect = "not_applicable" },
 }
@@ -67,7 +74,7 @@ cases "wood.exposure" {
   { "5 1/2 in", with = shingles { ["covering.exposure_printed_in"] = 5.5 }, expect = "fail",
     where = "main front", required = 5 },
   { "exactly 4:12", with = shingles(), expect = "pass", where = "porch", required = 5 },
-  { "under 4:12", with = shingles { ["roof.slopes[1].pitch"] = "3.9:12" }, expect = "fail",
+  { "under 4:12", with = shingles { ["roof.slopes[1].pitch"] = "3.99:12" }, expect = "fail",
     where = "main front", required = 3.75 },
   { "3 3/4 in there", with = shingles { ["roof.slopes[1].pitch"] = "3:12",
     ["covering.exposure_printed_in"] = 3.75 }, expect = "pass", where = "main front" },
@@ -89,6 +96,33 @@ cases "wood.exposure" {
   { "asphalt", expect = "not_applicable", where = "main front" },
 }
 
+-- The whole table: each exposure as printed there, and a thousandth of an inch more. Of
+-- the longest, only the best grade was read; the rest is recalled.
+local TABLE = {
+  { length = 16, low = { 3.75, 3.5, 3 }, steep = { 5, 4, 3.5 } },
+  { length = 18, low = { 4.25, 4, 3.5 }, steep = { 5.5, 4.5, 4 } },
+  { length = 24, low = { 5.75, 5.5, 5 }, steep = { 7.5, 6.5, 5.5 } },
+}
+local rows = { under = "model/irc-2018" }
+for _, row in ipairs(TABLE) do
+  for band, pitch in pairs { low = "3:12", steep = "5:12" } do
+    for grade, most in ipairs(row[band]) do
+      local function laid(exposure)
+        return shingles { ["covering.wood_length_in"] = row.length,
+          ["covering.wood_grade"] = "No" .. grade, ["roof.slopes[1].pitch"] = pitch,
+          ["covering.exposure_printed_in"] = exposure }
+      end
+      local name = row.length .. " in, No. " .. grade .. ", at " .. pitch
+      local read = row.length < 24 or grade == 1
+      table.insert(rows, { name .. ", as the table has it", with = laid(most),
+        expect = read and "pass" or "warn", where = "main front", required = most })
+      table.insert(rows, { name .. ", a hair more", with = laid(most + 0.001), expect = "fail",
+        where = "main front", required = most, found = most + 0.001 })
+    end
+  end
+end
+cases "wood.exposure"(rows)
+
 local function spaced(changes)
   local with = shingles { ["decks[1].kind"] = "spaced_board", ["decks[1].solid_at_eaves"] = true,
     ["site.january_mean_F"] = 20, ["site.seismic_category"] = "B" }
@@ -102,7 +136,7 @@ cases "wood.solid_eaves" {
   { "not solid", with = spaced { ["decks[1].solid_at_eaves"] = false }, expect = "fail" },
   { "25 F, exactly, is cold", with = spaced { ["site.january_mean_F"] = 25,
     ["decks[1].solid_at_eaves"] = false }, expect = "fail" },
-  { "26 F is not", with = spaced { ["site.january_mean_F"] = 26,
+  { "25.1 F is not", with = spaced { ["site.january_mean_F"] = 25.1,
     ["decks[1].solid_at_eaves"] = false }, expect = "not_applicable" },
   { "not known", with = spaced(), without = { "site.january_mean_F" }, expect = "open" },
 }
