@@ -65,7 +65,7 @@ cases "deck.spaced_board_thickness" {
 cases "wind.uplift" {
   under = "us-wi", with = { ["scope.structure_altered"] = true },
   { "20 psf, exactly", with = { ["roof.uplift_psf"] = 20 }, expect = "pass", required = 20 },
-  { "19 psf", with = { ["roof.uplift_psf"] = 19 }, expect = "fail" },
+  { "just under", with = { ["roof.uplift_psf"] = 19.99 }, expect = "fail" },
   { "not known", expect = "open" },
   { "framing left alone", with = { ["scope.structure_altered"] = false },
     expect = "not_applicable" },
@@ -77,6 +77,8 @@ cases "wind.framing_ties" {
   { "not", with = { ["roof.rafter_span_ft"] = 14, ["roof.ties_at_each_rafter"] = false },
     expect = "fail" },
   { "6 ft, exactly", with = { ["roof.rafter_span_ft"] = 6 }, expect = "not_applicable" },
+  { "a hair over 6 ft", with = { ["roof.rafter_span_ft"] = 6.01,
+    ["roof.ties_at_each_rafter"] = false }, expect = "fail" },
   { "span not known", expect = "open" },
 }
 
