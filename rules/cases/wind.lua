@@ -25,6 +25,23 @@ cases "wind.prescriptive_limit" {
   { "at an ordinary speed nobody asks", without = { "site.wind_design_done" }, expect = "warn" },
 }
 
+-- The speeds of an invented county's two halves, on today's scale; the speeds of a
+-- real one are on the older, and its cases stand beside it.
+local function stands(part, speed)
+  return { ["site.local_wind_zone"] = part, ["site.wind_vult_mph"] = speed }
+end
+
+cases "wind.local_speed" {
+  under = "example/gustwick", date = "2026-07-01",
+  { "150 mph on the upland, exactly", with = stands("upland", 150), expect = "pass",
+    required = 150 },
+  { "149 mph there", with = stands("upland", 149), expect = "fail", found = 149 },
+  { "130 mph in the lowland, exactly", with = stands("lowland", 130), expect = "pass",
+    required = 130 },
+  { "129 mph there", with = stands("lowland", 129), expect = "fail", required = 130 },
+  { "which half not known", expect = "open", says = "/site/local_wind_zone" },
+}
+
 -- A house 30 ft high with its planes at 4:12 (18.4 degrees), in this wind.
 local function house(mph, ground, more)
   local with = {
@@ -180,6 +197,49 @@ WET_RINGED["decks[1].framing_wet"] = true
 edges("wet, ringed", "gullhaven", exactly(130, "B", 30, "4:12", 1.5, WET_RINGED), 5.895)
 edges("wet, smooth", "gullhaven",
   exactly(130, "B", 30, "4:12", 1, { ["decks[1].framing_wet"] = true }), 1.751)
+
+edges("southern pine, drawn out of it", "gullhaven", exactly(150, "B", 30, "4:12", 1.5,
+  { ["decks[1].thickness_in"] = 0.75, ["decks[1].nails.kind"] = "common_6d",
+    ["decks[1].nails.length_in"] = 2, ["decks[1].nails.shank_in"] = 0.113,
+    ["decks[1].framing_wood"] = "southern_pine" }), 3.598)
+
+-- Rings hold 1-1/2 in of each of these, whatever their length.
+local function ringed(kind, length, shank)
+  return exactly(150, "B", 30, "4:12", 1.5,
+    nail(kind, length, shank, "spruce_pine_fir", "osb"))
+end
+edges("RSRS-02, drawn out", "gullhaven", ringed("RSRS_02", 2.5, 0.12), 4.702)
+edges("RSRS-03, drawn out", "gullhaven", ringed("RSRS_03", 2.5, 0.131), 5.133)
+edges("RSRS-04, drawn out", "gullhaven", ringed("RSRS_04", 3, 0.12), 4.702)
+edges("RSRS-05, drawn out", "gullhaven", ringed("RSRS_05", 3, 0.131), 5.133)
+
+-- Constants whose last digit moves a spacing by less than a thousandth of an inch: on
+-- both sides of the half thousandth that still counts as met. Panels of 1/4 in lie
+-- below the nailing table, so that it cuts nothing short: the head goes through at
+-- 60.9 lb, over 16 in of support, at 85 mph on a hip roof at 4:12 (-2.6).
+local function brink(name, county, with, enough, short)
+  for _, apart in ipairs { enough, short } do
+    local nailed = { ["decks[1].nails.field_spacing_in"] = 0.5,
+      ["decks[1].nails.band_spacing_in"] = apart }
+    for path, value in pairs(with) do nailed[path] = value end
+    table.insert(exact, { name .. ", " .. apart .. " in", under = "example/" .. county,
+      with = nailed, expect = apart == enough and "warn" or "fail" })
+  end
+end
+
+local function thin(ground)
+  return exactly(85, ground, 30, "4:12", 1, { ["roof.form"] = "hip",
+    ["decks[1].thickness_in"] = 0.25, ["decks[1].support_spacing_in"] = 16 })
+end
+brink("B: 29.83942 in and the half thousandth", "gullhaven", thin "B", 29.8399, 29.83994)
+brink("C: 21.28295 in", "gullhaven", thin "C", 21.28343, 21.28347)
+brink("D: 17.98738 in", "gullhaven", thin "D", 17.98786, 17.9879)
+brink("C at 10 ft counts as 15: 3.43697 in", "saltmarsh", exactly(139, "C", 10, "4:12", 2),
+  3.43745, 3.43749)
+
+-- Ten pounds a square foot at least: 60.9 lb over 24 in of support.
+edges("the least pressure", "saltmarsh",
+  exactly(85, "B", 30, "8:12", 1, { ["decks[1].thickness_in"] = 0.25 }), 36.547)
 
 -- Width of the band: 0.1 of the width, 0.4 of the height, 0.04 of the width, 3 ft.
 band("a tenth of 40 ft", "saltmarsh", wide(40, 30), 48)
