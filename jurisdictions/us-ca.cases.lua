@@ -170,6 +170,61 @@ cases "energy.cool_roof" {
     where = "main front" },
 }
 
+-- The state's zones, by edition: all sixteen of them, each asked or not. A low slope that
+-- falls short is asked too, but may trade insulation since 2022, so it is open.
+local STEEP_2019 = { [10] = true, [11] = true, [12] = true, [13] = true, [14] = true, [15] = true }
+local STEEP = { [4] = true, [8] = true, [9] = true, [10] = true, [11] = true, [12] = true,
+  [13] = true, [14] = true, [15] = true }
+local LOW_2019 = { [13] = true, [15] = true }
+local LOW = { [4] = true, [6] = true, [7] = true, [8] = true, [9] = true, [10] = true,
+  [11] = true, [12] = true, [13] = true, [14] = true, [15] = true }
+local NO_DUCTS = { [2] = true, [4] = true, [9] = true, [10] = true, [12] = true, [14] = true }
+local LOW_DECK = { [1] = true, [2] = true, [4] = true, [8] = true, [9] = true, [10] = true,
+  [11] = true, [12] = true, [13] = true, [14] = true, [15] = true, [16] = true }
+
+local function by_zone(rule, name, date, zones, asked, facts)
+  local list = { under = "us-ca", date = date, with = COOL }
+  for number = 1, 16 do
+    local with = { ["site.state_climate_zone"] = "state_" .. number }
+    for place, value in pairs(facts) do with[place] = value end
+    table.insert(list, { name .. ", zone " .. number, with = with, where = "main front",
+      expect = zones[number] and asked or "not_applicable" })
+  end
+  cases(rule)(list)
+end
+
+by_zone("energy.cool_roof", "steep, 2019", "2022-12-31", STEEP_2019, "fail", {})
+by_zone("energy.cool_roof", "steep, 2022", "2025-06-02", STEEP, "fail", {})
+by_zone("energy.cool_roof", "low, 2019", "2022-12-31", LOW_2019, "fail",
+  { ["roof.slopes[1].pitch"] = "1:12" })
+by_zone("energy.cool_roof", "low, 2022", "2025-06-02", LOW, "open",
+  { ["roof.slopes[1].pitch"] = "1:12" })
+by_zone("energy.low_insulation", "low, 2022", "2025-06-02", LOW_DECK, "fail",
+  { ["roof.slopes[1].pitch"] = "1:12", ["energy.deck_before_R"] = 0 })
+
+-- Without ducts in the attic: excused in some of the zones that ask, since 2022.
+local ducts = { under = "us-ca", date = "2025-06-02", with = COOL }
+for number = 1, 16 do
+  if STEEP[number] then
+    table.insert(ducts, { "no ducts, zone " .. number,
+      with = { ["site.state_climate_zone"] = "state_" .. number,
+        ["energy.ducts_in_attic"] = false }, where = "main front",
+      expect = NO_DUCTS[number] and "warn" or "fail" })
+  end
+end
+cases "energy.cool_roof"(ducts)
+
+-- The book before excuses it in any zone, and so asks for none but the state's.
+cases "energy.cool_roof" {
+  under = "us-ca", date = "2022-12-31", with = COOL,
+  { "no ducts, whatever the model code's zone", with = { ["energy.ducts_in_attic"] = false },
+    without = { "site.climate_zone" }, expect = "warn", where = "main front" },
+  { "R-4 at the deck, exactly", with = { ["energy.deck_R"] = 4 }, expect = "warn",
+    where = "main front" },
+  { "just under R-4", with = { ["energy.deck_R"] = 3.999 }, expect = "fail",
+    where = "main front" },
+}
+
 cases "energy.low_insulation" {
   under = "us-ca", date = "2025-06-02", with = { ["scope.roof_share_percent"] = 100,
     ["site.state_climate_zone"] = "state_12", ["roof.slopes[1].pitch"] = "1:12",
