@@ -83,11 +83,34 @@ cases "fire.class" {
     expect = "warn" },
   { "C on state land, high zone", with = { ["site.fire_zone"] = "high",
     ["site.state_fire_area"] = true, ["covering.fire_class"] = "C" }, expect = "fail" },
+  { "B on state land, high zone", with = { ["site.fire_zone"] = "high",
+    ["site.state_fire_area"] = true, ["covering.fire_class"] = "B" }, expect = "warn" },
   { "C on state land, moderate zone", with = { ["site.fire_zone"] = "moderate",
     ["site.state_fire_area"] = true, ["covering.fire_class"] = "C" }, expect = "warn" },
   { "no class at all", with = { ["site.fire_zone"] = "none",
     ["covering.fire_class"] = "none" }, expect = "fail" },
   { "zone not known", expect = "open", says = "/site/fire_zone" },
+}
+
+-- All classes in all zones but the very high one, and A alone there.
+local by_fire_zone = { under = "us-ca", date = "2025-06-02",
+  with = { ["site.state_fire_area"] = false } }
+for zone, list in pairs { none = "ABC", moderate = "ABC", high = "ABC", very_high = "A" } do
+  for i, class in ipairs { "A", "B", "C", "none" } do
+    table.insert(by_fire_zone, { "class " .. class .. ", zone " .. zone,
+      with = { ["site.fire_zone"] = zone, ["covering.fire_class"] = class },
+      expect = i <= string.len(list) and "warn" or "fail" })
+  end
+end
+cases "fire.class"(by_fire_zone)
+
+-- A fire test shows the class; what glass felt carries by its own standard does not here.
+cases "fire.proof" {
+  under = "us-ca", date = "2025-06-02",
+  with = { ["site.state_fire_area"] = false, ["site.fire_zone"] = "high" },
+  { "tested to E108", with = { ["covering.fire_test"] = "E108" }, expect = "warn" },
+  { "tested to UL 790", with = { ["covering.fire_test"] = "UL_790" }, expect = "warn" },
+  { "made to D3462", expect = "fail" },
 }
 
 cases "fire.class" {

@@ -34,22 +34,6 @@ for _, zone in ipairs(ZONES) do
 end
 cases "fire.class"(unclassed)
 
--- Classes by kind of covering: what a list names, and kinds of which none is asked.
-local LISTS = { asphalt_shingle = "A", metal_panel = "AB", metal_shingle = "AB",
-  wood_shingle = "ABC", wood_shake = "ABC" }
-local by_kind = { under = "example/emberlow", date = "2026-06-01" }
-for kind, list in pairs(LISTS) do
-  for i, class in ipairs { "A", "B", "C", "none" } do
-    table.insert(by_kind, { kind .. " of class " .. class, with = { ["covering.kind"] = kind,
-      ["covering.fire_class"] = class }, expect = i <= string.len(list) and "pass" or "fail" })
-  end
-end
-for _, kind in ipairs { "slate", "clay_tile", "concrete_tile", "roll_roofing", "coating" } do
-  table.insert(by_kind, { kind .. " of no class", with = { ["covering.kind"] = kind,
-    ["covering.fire_class"] = "none" }, expect = "not_applicable" })
-end
-cases "fire.class_by_material"(by_kind)
-
 -- Cool roofs. A covering that falls short, and a house that no exception would excuse.
 local function short(changes)
   local energy = { ceiling_R = 30, radiant_barrier = false, radiant_barrier_on_spaced = false,

@@ -6,6 +6,8 @@ cases "fire.material_ban" {
   under = "us-ca/los-angeles-county", with = SHAKES,
   { "shakes of class A in a moderate zone", with = { ["site.fire_zone"] = "moderate" },
     expect = "fail" },
+  { "in a high zone", with = { ["site.fire_zone"] = "high" }, expect = "fail" },
+  { "in a very high zone", with = { ["site.fire_zone"] = "very_high" }, expect = "fail" },
   { "outside all zones", with = { ["site.fire_zone"] = "none" }, expect = "warn" },
   { "zone not known", expect = "open", says = "/site/fire_zone" },
   { "under the state", under = "us-ca", with = { ["site.fire_zone"] = "moderate" },

@@ -54,6 +54,7 @@ cases "fire.class" {
   { "half, class B, very high zone", with = piece(50, "B", "very_high"), expect = "fail" },
   { "30 percent after 25 within the year", with = piece(30, "B", "none",
     { { done_on = "2025-09-01", roof_share_percent = 25 } }), expect = "fail" },
+  { "half, class A", with = piece(50, "A", "none"), expect = "warn" },
   { "class A", with = piece(100, "A", "none"), expect = "warn" },
   { "the whole roof, class B, under the state", under = "us-ca",
     with = piece(100, "B", "none"), expect = "warn" },

@@ -6,6 +6,7 @@ cases "fire.class" {
   { "class C, which the state takes there", with = { ["covering.fire_class"] = "C" },
     expect = "fail" },
   { "class B", with = { ["covering.fire_class"] = "B" }, expect = "warn", says = "freeze" },
+  { "class A", expect = "warn" },
   { "class B in a very high zone", with = { ["covering.fire_class"] = "B",
     ["site.fire_zone"] = "very_high" }, expect = "fail" },
   { "class C the day before", date = "2025-11-24", with = { ["covering.fire_class"] = "C" },

@@ -26,6 +26,8 @@ cases "papers.engineer" {
 cases "fire.material_ban" {
   under = "us-co/douglas-county", with = { ["covering.kind"] = "wood_shake" },
   { "shakes in the red area", with = { ["site.local_fire_zone"] = "red" }, expect = "fail" },
+  { "wood shingles in the red area", with = { ["covering.kind"] = "wood_shingle",
+    ["site.local_fire_zone"] = "red" }, expect = "fail" },
   { "shakes outside it", with = { ["site.local_fire_zone"] = "other" }, expect = "pass" },
   { "area not known", expect = "open", says = "/site/local_fire_zone" },
   { "shingles in the red area", with = { ["covering.kind"] = "asphalt_shingle",
@@ -39,6 +41,13 @@ cases "fire.class_by_material" {
     ["covering.fire_class"] = "C" }, expect = "pass" },
   { "shakes of no class", with = { ["covering.kind"] = "wood_shake",
     ["covering.fire_class"] = "none" }, expect = "fail" },
+  { "shakes of class A", with = { ["covering.kind"] = "wood_shake" }, expect = "pass" },
+  { "shakes of class B", with = { ["covering.kind"] = "wood_shake",
+    ["covering.fire_class"] = "B" }, expect = "pass" },
+  { "no class is asked of metal panels", with = { ["covering.kind"] = "metal_panel",
+    ["covering.fire_class"] = "none" }, expect = "not_applicable" },
+  { "nor of metal shingles", with = { ["covering.kind"] = "metal_shingle",
+    ["covering.fire_class"] = "none" }, expect = "not_applicable" },
   { "no class is asked of shingles", with = { ["covering.fire_class"] = "none" },
     expect = "not_applicable" },
 }

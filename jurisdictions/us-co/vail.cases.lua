@@ -4,6 +4,7 @@ cases "fire.material_ban" {
   under = "us-co/vail",
   { "shingles", expect = "warn" },
   { "wood shakes", with = { ["covering.kind"] = "wood_shake" }, expect = "fail" },
+  { "wood shingles", with = { ["covering.kind"] = "wood_shingle" }, expect = "fail" },
   { "wood shakes of class A as well", with = { ["covering.kind"] = "wood_shake",
     ["covering.fire_class"] = "A" }, expect = "fail" },
   { "kind not known", without = { "covering.kind" }, expect = "open" },

@@ -65,6 +65,8 @@ cases "deck.thickness" {
 cases "fire.material_ban" {
   under = "us-il/kildeer",
   { "metal shingles too", with = { ["covering.kind"] = "metal_shingle" }, expect = "fail" },
+  { "metal panels", with = { ["covering.kind"] = "metal_panel" }, expect = "fail" },
+  { "shingles of asphalt may be laid, on a page of an older code", expect = "warn" },
 }
 
 cases "drip_edge.rake" {

@@ -12,6 +12,7 @@ cases "fire.class_by_material" {
   under = "us-ks/leawood",
   { "shingles of class A", expect = "pass" },
   { "shingles of class B", with = { ["covering.fire_class"] = "B" }, expect = "fail" },
+  { "metal of class A", with = { ["covering.kind"] = "metal_shingle" }, expect = "pass" },
   { "metal of class B", with = { ["covering.kind"] = "metal_shingle",
     ["covering.fire_class"] = "B" }, expect = "pass" },
   { "metal of class C", with = { ["covering.kind"] = "metal_shingle",

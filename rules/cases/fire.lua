@@ -21,7 +21,9 @@ cases "fire.class" {
     found = "A" },
   { "under 3 ft, class C is the lowest", with = { ["site.lot_line_ft"] = 2.9,
     ["covering.fire_class"] = "C" }, expect = "pass" },
-  { "under 3 ft, no class", with = { ["site.lot_line_ft"] = 2.9,
+  { "under 3 ft, class B", with = { ["site.lot_line_ft"] = 2.9,
+    ["covering.fire_class"] = "B" }, expect = "pass" },
+  { "just under 3 ft, no class", with = { ["site.lot_line_ft"] = 2.99,
     ["covering.fire_class"] = "none" }, expect = "fail", found = "none" },
   { "class not known", with = { ["site.lot_line_ft"] = 2.9 },
     without = { "covering.fire_class" }, expect = "open" },
@@ -34,12 +36,21 @@ cases "fire.class" {
     ["covering.over_noncombustible_deck"] = false }, expect = "fail" },
   { "tile on a deck not described", with = { ["site.lot_line_ft"] = 1,
     ["covering.kind"] = "clay_tile", ["covering.fire_class"] = "none" }, expect = "open" },
+  { "concrete tile on one does", with = { ["site.lot_line_ft"] = 1,
+    ["covering.kind"] = "concrete_tile", ["covering.fire_class"] = "none",
+    ["covering.over_noncombustible_deck"] = true }, expect = "pass", found = "A" },
+  { "metal shingles too", with = { ["site.lot_line_ft"] = 1,
+    ["covering.kind"] = "metal_shingle", ["covering.fire_class"] = "none",
+    ["covering.over_noncombustible_deck"] = true }, expect = "pass", found = "A" },
   { "slate counts on any deck", with = { ["site.lot_line_ft"] = 1, ["covering.kind"] = "slate",
     ["covering.fire_class"] = "none" }, expect = "pass", found = "A" },
   { "copper of 16 oz, exactly", with = { ["site.lot_line_ft"] = 1,
     ["covering.kind"] = "metal_panel", ["covering.fire_class"] = "none",
     ["covering.over_noncombustible_deck"] = false, ["covering.copper_oz"] = 16 },
     expect = "pass", found = "A" },
+  { "copper just under", with = { ["site.lot_line_ft"] = 1, ["covering.kind"] = "metal_panel",
+    ["covering.fire_class"] = "none", ["covering.over_noncombustible_deck"] = false,
+    ["covering.copper_oz"] = 15.999 }, expect = "fail" },
   { "copper of 12 oz", with = { ["site.lot_line_ft"] = 1, ["covering.kind"] = "metal_panel",
     ["covering.fire_class"] = "none", ["covering.over_noncombustible_deck"] = false,
     ["covering.copper_oz"] = 12 }, expect = "fail" },
@@ -60,6 +71,9 @@ cases "fire.class" {
   { "a quarter of the roof, exactly, may match the old", with = { ["site.fire_zone"] = "high",
     ["scope.roof_share_percent"] = 25, ["covering.fire_class"] = "C" },
     expect = "not_applicable" },
+  { "in the very high zone too", with = { ["site.fire_zone"] = "very_high",
+    ["scope.roof_share_percent"] = 25, ["covering.fire_class"] = "C" },
+    expect = "not_applicable" },
   { "more than a quarter may not", with = { ["site.fire_zone"] = "high",
     ["scope.roof_share_percent"] = 25.1, ["covering.fire_class"] = "C" }, expect = "fail" },
   { "share not known", with = { ["site.fire_zone"] = "high" },
@@ -74,6 +88,8 @@ cases "fire.class" {
     ["site.state_fire_area"] = false }, expect = "pass" },
   { "state land asks for more", with = { ["site.fire_zone"] = "none",
     ["covering.fire_class"] = "B", ["site.state_fire_area"] = true }, expect = "fail" },
+  { "and has it", with = { ["site.fire_zone"] = "none", ["site.state_fire_area"] = true },
+    expect = "pass" },
   { "but not in the moderate zone", with = { ["site.fire_zone"] = "moderate",
     ["covering.fire_class"] = "B" }, expect = "pass" },
   { "whose land is not known", with = { ["site.fire_zone"] = "none" }, expect = "open",
@@ -85,6 +101,8 @@ cases "fire.proof" {
   { "wrapper of a glass-felt shingle", expect = "pass" },
   { "listing by a fire test", with = { ["covering.fire_proof"] = "listing",
     ["covering.fire_test"] = "UL_790" }, expect = "pass" },
+  { "an evaluation report", with = { ["covering.fire_proof"] = "evaluation_report",
+    ["covering.fire_test"] = "E108" }, expect = "pass" },
   { "no paper", with = { ["covering.fire_proof"] = "none" }, expect = "fail" },
   { "a paper that names no test", with = { ["covering.fire_test"] = "none" },
     expect = "fail" },
@@ -131,24 +149,51 @@ cases "fire.whole_roof" {
 cases "fire.whole_roof" {
   under = "model/irc-2021",
   { "no such share in the model", expect = "not_applicable" },
+  { "nor where a class is asked for", with = { ["site.lot_line_ft"] = 2,
+    ["scope.roof_share_percent"] = 60, ["scope.earlier_roofing"] = {},
+    ["existing.fire_class_left"] = "none" }, expect = "not_applicable" },
 }
 
 cases "fire.material_ban" {
   under = "example/quillrun",
   { "shakes in a high zone, whatever their class", with = but(WOOD,
     { ["site.fire_zone"] = "high", ["covering.fire_class"] = "A" }), expect = "fail" },
+  { "and in a very high one", with = but(WOOD, { ["site.fire_zone"] = "very_high" }),
+    expect = "fail" },
   { "shakes in the moderate zone", with = but(WOOD, { ["site.fire_zone"] = "moderate" }),
     expect = "pass" },
   { "shingles of asphalt", with = { ["site.fire_zone"] = "high" }, expect = "pass" },
   { "zone not known", with = WOOD, expect = "open" },
   { "banned everywhere later", date = "2026-07-01", with = { ["covering.kind"] = "roll_roofing" },
     expect = "fail" },
+  { "on other houses as well", date = "2026-07-01", with = {
+    ["covering.kind"] = "roll_roofing", ["house.kind"] = "townhouse" }, expect = "fail" },
+  { "nothing else is", date = "2026-07-01", expect = "pass" },
 }
 
 cases "fire.material_ban" {
   under = "model/irc-2021",
   { "nothing banned in the model", with = WOOD, expect = "not_applicable" },
 }
+
+-- Classes by kind of covering, in the invented Emberlow: what a list names, and kinds of
+-- which none is asked.
+local LISTS = { asphalt_shingle = "A", metal_panel = "AB", metal_shingle = "AB",
+  wood_shingle = "ABC", wood_shake = "ABC" }
+local by_kind = { under = "example/emberlow", date = "2026-06-01" }
+for kind, list in pairs(LISTS) do
+  for i, class in ipairs { "A", "B", "C", "none" } do
+    table.insert(by_kind, { kind .. " of class " .. class, with = { ["covering.kind"] = kind,
+      ["covering.fire_class"] = class }, expect = i <= string.len(list) and "pass" or "fail" })
+  end
+end
+for _, kind in ipairs { "slate", "clay_tile", "concrete_tile", "roll_roofing", "coating" } do
+  table.insert(by_kind, { kind .. " of no class", with = { ["covering.kind"] = kind,
+    ["covering.fire_class"] = "none" }, expect = "not_applicable" })
+end
+table.insert(by_kind, { "class not known", without = { "covering.fire_class" },
+  expect = "open" })
+cases "fire.class_by_material"(by_kind)
 
 cases "fire.wood_treated" {
   under = "model/irc-2018", with = but(WOOD, { ["site.lot_line_ft"] = 2 }),
@@ -169,7 +214,9 @@ cases "fire.wood_label" {
 cases "fire.wood_weathering" {
   under = "example/quillrun", with = WOOD,
   { "5 years, exactly", expect = "pass", required = 5, found = 5 },
-  { "4.9 years", with = { ["covering.wood_weathering_years"] = 4.9 }, expect = "fail" },
+  { "just under", with = { ["covering.wood_weathering_years"] = 4.999 }, expect = "fail" },
+  { "the model code asks for none", under = "model/irc-2021",
+    with = { ["covering.wood_weathering_years"] = 4 }, expect = "not_applicable" },
   { "not known", without = { "covering.wood_weathering_years" }, expect = "open" },
 }
 
@@ -206,13 +253,17 @@ cases "fire.gaps" {
     expect = "fail", found = "open" },
   { "cap sheet of 72 lb, exactly", date = "2026-07-01", with =
     { ["covering.space_is"] = "cap_sheet", ["covering.cap_sheet_lb"] = 72 }, expect = "warn" },
-  { "cap sheet of 71 lb", date = "2026-07-01", with =
-    { ["covering.space_is"] = "cap_sheet", ["covering.cap_sheet_lb"] = 71 }, expect = "fail",
-    required = 72, found = 71 },
+  { "cap sheet just under", date = "2026-07-01", with =
+    { ["covering.space_is"] = "cap_sheet", ["covering.cap_sheet_lb"] = 71.9 }, expect = "fail",
+    required = 72, found = 71.9 },
   { "not known", without = { "covering.space_is" }, expect = "open" },
   { "flat on the deck", with = { ["covering.leaves_space"] = false },
     expect = "not_applicable" },
   { "outside the zones", with = { ["site.fire_zone"] = "none" }, expect = "not_applicable" },
+  { "in the moderate zone, while it is advice", with = { ["site.fire_zone"] = "moderate" },
+    expect = "warn" },
+  { "no longer, once it binds", date = "2026-07-01", with = { ["site.fire_zone"] = "moderate" },
+    expect = "not_applicable" },
 }
 
 cases "fire.gaps" {
@@ -233,8 +284,8 @@ cases "fire.valley_underlay" {
     { name = "valley", kind = "open", lining = "metal", cap_sheet_width_in = 36,
       cap_sheet_lb = 72, cap_sheet_full_length = true } } },
   { "36 in of 72 lb, exactly", expect = "warn", where = "valley" },
-  { "35 in", with = { ["roof.valleys[1].cap_sheet_width_in"] = 35 }, expect = "fail",
-    where = "valley", required = 36, found = 35 },
+  { "just under", with = { ["roof.valleys[1].cap_sheet_width_in"] = 35.999 }, expect = "fail",
+    where = "valley", required = 36, found = 35.999 },
   { "not the full length", with = { ["roof.valleys[1].cap_sheet_full_length"] = false },
     expect = "fail", where = "valley" },
   { "not known", without = { "roof.valleys[1].cap_sheet_width_in" }, expect = "open",
@@ -267,7 +318,9 @@ cases "fire.vent_mesh" {
     expect = "pass", where = "attic, ridge vent" },
   { "the 1/4 in of older houses", with = vent { ["attics[1].vents[1].screen_opening_in"] = 0.25 },
     expect = "fail", where = "attic, ridge vent", required = 0.125, found = 0.25 },
-  { "finer than 1/16 in", with = vent { ["attics[1].vents[1].screen_opening_in"] = 0.05 },
+  { "just wider than 1/8 in", with = vent { ["attics[1].vents[1].screen_opening_in"] = 0.126 },
+    expect = "fail", where = "attic, ridge vent", required = 0.125, found = 0.126 },
+  { "finer than 1/16 in", with = vent { ["attics[1].vents[1].screen_opening_in"] = 0.0619 },
     expect = "fail", where = "attic, ridge vent", required = 0.0625 },
   { "plastic mesh", with = vent { ["attics[1].vents[1].mesh_noncombustible"] = false },
     expect = "fail", where = "attic, ridge vent" },
