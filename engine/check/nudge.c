@@ -13,7 +13,7 @@
 struct trial {
     const struct rule_case *wanted;
     const struct law *law;
-    bool *asked; /* one per figure of the law */
+    bool *asked, *decides; /* one per figure of the law: as in struct watch */
     enum stage reached;
     int *outcomes; /* come_out of each finding that the case looks at */
     size_t outcome_count;
@@ -73,11 +73,12 @@ static void try_case(struct trying *trying, const struct rule_case *c)
     *trial = (struct trial){.wanted = c, .law = law,
                             .reached = stage < 0 ? STAGE_PERMIT : (enum stage)stage};
     trial->asked = arena_array(arena, law->profile->figure_count + 1, sizeof(bool));
-    law->book->watch = (struct watch){c->rule, trial->asked};
+    trial->decides = arena_array(arena, law->profile->figure_count + 1, sizeof(bool));
+    law->book->watch = (struct watch){c->rule, trial->asked, trial->decides};
     const struct overrides none = {0};
     struct checked checked = {0};
     check_job(trying->laws, c->job, &none, c->file, &checked);
-    law->book->watch = (struct watch){NULL, NULL};
+    law->book->watch = (struct watch){NULL, NULL, NULL};
     if (checked.judged) {
         keep_outcomes(trying, trial, &checked.result);
         *trying->last = trial;
@@ -118,7 +119,7 @@ static bool noticed(const struct trying *trying, const struct value *value)
     for (const struct trial *t = trying->first; t != NULL && !changed; t = t->next) {
         const struct profile *profile = t->law->profile;
         const struct figure *found = profile_figure(profile, wanted->name);
-        if (found == NULL || t->asked == NULL || !t->asked[found - profile->figures]
+        if (found == NULL || t->decides == NULL || !t->decides[found - profile->figures]
             || (found != wanted && !profile_same_value(&found->value, &wanted->value)))
             continue;
         struct figure *figure = &t->law->profile->figures[found - profile->figures];
@@ -223,9 +224,25 @@ static void step_set(struct trying *trying, const struct law *law)
         step_added(trying, room, law);
 }
 
-/* Of a figure that no case asks for: who names it? */
-static enum nudge_state state_of_unasked(const struct law *law, const char *name)
+/* Does a case ask for the figure, with this value: to judge by it, or for a mend? */
+static bool is_asked(const struct trying *trying, const struct figure *wanted, bool to_judge)
 {
+    for (const struct trial *t = trying->first; t != NULL; t = t->next) {
+        const struct figure *found = profile_figure(t->law->profile, wanted->name);
+        const bool *asked = to_judge ? t->decides : t->asked;
+        if (found != NULL && asked != NULL && asked[found - t->law->profile->figures]
+            && profile_same_value(&found->value, &wanted->value))
+            return true;
+    }
+    return false;
+}
+
+/* Of a figure that no case judges by: who names it? */
+static enum nudge_state state_of_unasked(const struct trying *trying, const struct law *law)
+{
+    const char *name = trying->now->figure->name;
+    if (is_asked(trying, trying->now->figure, false))
+        return NUDGE_PRINTED;
     bool printed = false;
     for (const struct source *s = law->book->sources.first; s != NULL; s = s->next) {
         if (!mention_in(s, name))
@@ -238,22 +255,11 @@ static enum nudge_state state_of_unasked(const struct law *law, const char *name
     return printed ? NUDGE_PRINTED : NUDGE_NO_RULE;
 }
 
-static bool is_asked(const struct trying *trying, const struct figure *wanted)
-{
-    for (const struct trial *t = trying->first; t != NULL; t = t->next) {
-        const struct figure *found = profile_figure(t->law->profile, wanted->name);
-        if (found != NULL && t->asked != NULL && t->asked[found - t->law->profile->figures]
-            && profile_same_value(&found->value, &wanted->value))
-            return true;
-    }
-    return false;
-}
-
 static void nudge_figure(struct trying *trying, const struct law *law)
 {
     struct nudged *now = trying->now;
-    if (!is_asked(trying, now->figure)) {
-        now->state = state_of_unasked(law, now->figure->name);
+    if (!is_asked(trying, now->figure, true)) {
+        now->state = state_of_unasked(trying, law);
         return;
     }
     switch (now->figure->value.kind) {

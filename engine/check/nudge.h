@@ -1,8 +1,9 @@
 /* nudge.h - is every figure watched by a case?
  *
  * Each figure of every law that cases use is moved by its smallest step, in
- * memory, and the cases that asked for it are judged again. A step after which
- * every finding comes out as before, met or not, could be a slip of the pen that nobody notices.
+ * memory, and the cases that judged by it are judged again. A step after which
+ * every finding comes out as before, met or not, could be a slip of the pen that
+ * nobody notices.
  */
 #ifndef EAVEMARK_CHECK_NUDGE_H
 #define EAVEMARK_CHECK_NUDGE_H
@@ -18,7 +19,7 @@ enum nudge_state {
     NUDGE_UNNOTICED,   /* none does */
     NUDGE_UNASKED,     /* no case asks for the figure at all */
     NUDGE_NO_RULE,     /* nor does any rule name it */
-    NUDGE_PRINTED,     /* only cautions or quantities name it: no outcome hangs on it */
+    NUDGE_PRINTED,     /* only cautions, quantities or a mend: no outcome hangs on it */
     NUDGE_STATE_COUNT
 };
 

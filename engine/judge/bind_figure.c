@@ -39,6 +39,15 @@ static int no_such_figure(lua_State *lua, const char *name)
     return luaL_error(lua, "no figure is named \"%s\" (did you mean \"%s\"?)", name, nearest.name);
 }
 
+static void watch_figure(const struct judging *judging, size_t index)
+{
+    const struct watch *watch = &judging->book->watch;
+    if (watch->asked != NULL)
+        watch->asked[index] = true;
+    if (watch->decides != NULL && !judging->mending)
+        watch->decides[index] = true;
+}
+
 /* figure "name": its number, true or false, or set. */
 static int figure(lua_State *lua)
 {
@@ -48,8 +57,7 @@ static int figure(lua_State *lua)
     if (found == NULL)
         return no_such_figure(lua, name);
     record_figure(judging, found);
-    if (judging->book->watch.asked != NULL)
-        judging->book->watch.asked[found - judging->book->profile->figures] = true;
+    watch_figure(judging, (size_t)(found - judging->book->profile->figures));
     check_arena(lua);
     switch (found->value.kind) {
     case VALUE_NUMBER:

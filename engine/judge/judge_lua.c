@@ -84,10 +84,12 @@ static const char *mend_of(struct run *run, struct call *call)
     /* What the mend reads says nothing about the judgement. */
     const struct record record = run->judging.record;
     run->judging.record = (struct record){0};
+    run->judging.mending = true;
     call->function = run->rule->mend_function;
     call->text = NULL;
     const enum sandbox_stop stop = call_enter(&run->judging, call_for_text, call);
     run->judging.record = record;
+    run->judging.mending = false;
     if (stop == SANDBOX_DONE || stop == SANDBOX_SIGNAL)
         return call->text;
     return arena_format(run->judging.arena, "The rule could not say what would mend it: %s",

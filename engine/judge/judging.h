@@ -48,6 +48,7 @@ struct judging {
     const struct rulebook *book;
     const cJSON *job;
     bool inspecting;           /* the stage of the rule has been reached */
+    bool mending;              /* the outcome is known; what would mend it is being said */
     size_t said_by_rule;       /* bytes that this rule left in the findings */
     size_t said;               /* and all rules of this job */
     struct record record;

@@ -93,6 +93,7 @@ struct card_part {
 struct watch {
     const char *only_rule; /* judge this rule alone, and no cautions */
     bool *asked;           /* one per figure of the profile: set when a rule asks for it */
+    bool *decides;         /* the same, but not when only its mend does */
 };
 
 struct rulebook {

@@ -607,6 +607,45 @@ static void lists_the_figures_that_no_case_notices(void **state)
     end(&proof);
 }
 
+/* No outcome can hang on what only a mend asks for: it is printed. */
+static void a_figure_that_only_a_mend_asks_for_is_printed(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    home_write(&proof.home, "rules/stock.lua",
+               "rule 'stock.layers' { title = 'Stock', stage = 'permit',\n"
+               "  judge = function(job, figure)\n"
+               "    return at_most(job.roof.layers, figure 'roof.layers_most', 'layers')\n"
+               "  end,\n"
+               "  mend = function(job, figure)\n"
+               "    return 'Buy ' .. number(figure 'roof.exactly', 'in') .. '.'\n"
+               "  end }\n");
+    home_write(&proof.home, "rules/cases/stock.lua",
+               "cases 'stock.layers' { under = 'model/base',\n"
+               "  { 'three', with = { ['roof.layers'] = 3 }, expect = 'fail' } }\n");
+    nudge(&proof, "roof");
+    assert_lacks(proof.report, "roof.exactly");
+    assert_has(proof.report, "1 figures only printed");
+    assert_has(proof.report, "3 noticed, 0 in part, 7 not noticed");
+    /* A judgement that asks for it too makes it count. */
+    home_write(&proof.home, "rules/cases/roof.lua",
+               "cases 'roof.layers' { under = 'model/base',\n"
+               "  { 'two', with = { ['roof.layers'] = 2 }, expect = 'pass' },\n"
+               "  { 'three', with = { ['roof.layers'] = 3 }, expect = 'fail' } }\n"
+               "cases 'stock.wide' { under = 'model/base',\n"
+               "  { 'seven', with = { ['roof.layers'] = 7 }, expect = 'pass' } }\n");
+    home_write(&proof.home, "rules/wide.lua",
+               "rule 'stock.wide' { title = 'Wide', stage = 'permit', mend = 'Mend.',\n"
+               "  judge = function(job, figure)\n"
+               "    return at_least(job.roof.layers, figure 'roof.exactly', 'in')\n"
+               "  end }\n");
+    nudge(&proof, "roof");
+    assert_has(proof.report, "roof.exactly, exactly 4 in (Base 1 R1): not noticed: a step down");
+    assert_has(proof.report, "0 figures only printed");
+    end(&proof);
+}
+
 /* The same home with cases that sit away from the limit. */
 static void misses_what_sits_away_from_the_limit(void **state)
 {
@@ -646,6 +685,7 @@ int main(void)
         cmocka_unit_test(proves_topics_and_everything),
         cmocka_unit_test(gives_the_same_as_json),
         cmocka_unit_test(lists_the_figures_that_no_case_notices),
+        cmocka_unit_test(a_figure_that_only_a_mend_asks_for_is_printed),
         cmocka_unit_test(misses_what_sits_away_from_the_limit),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
