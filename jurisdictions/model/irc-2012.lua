@@ -108,8 +108,12 @@ jurisdiction "model/irc-2012" {
     ["fasteners.steep_over"] = { cite = "R905.2.6", status = "memory",
       source = "recalled; older editions began above 20:12" },
 
-    -- Deck nails: 12 in the field. Closer ones past 100 mph on the older scale,
-    -- which is 129 on the ultimate one.
+    -- Deck nails: the common nail alone, the ringed one came in 2018. 12 in the
+    -- field; closer past 100 mph on the older scale, which is 129 on the ultimate one.
+    ["deck.nail_kinds.thin"] = { { "common_8d" }, cite = "Table R602.3(1)", status = "memory",
+      source = RECALLED },
+    ["deck.nail_kinds.mid"] = { { "common_8d" }, cite = "Table R602.3(1)", status = "memory",
+      source = RECALLED },
     ["deck.nail_panel_mid_most"] = { 1, unit = "in", sense = "at_most", cite = "Table R602.3(1)",
       status = "memory", source = RECALLED },
     ["deck.nail_field_most.thin"] = { 12, unit = "in", sense = "at_most",

@@ -40,8 +40,12 @@ jurisdiction "model/irc-2015" {
     ["drip_edge.rake_required"] = { cite = "R905.2.8.5", status = "seen",
       source = "commentary on this edition" },
 
-    -- Deck nails: 12 in the field; past 130 mph 6 in the band by the edges, and 4
-    -- into gable framing.
+    -- Deck nails: the common nail alone, the ringed one came in 2018. 12 in the
+    -- field; past 130 mph 6 in the band by the edges, and 4 into gable framing.
+    ["deck.nail_kinds.thin"] = { { "common_8d" }, cite = "Table R602.3(1)", status = "memory",
+      source = RECALLED },
+    ["deck.nail_kinds.mid"] = { { "common_8d" }, cite = "Table R602.3(1)", status = "memory",
+      source = RECALLED },
     ["deck.nail_panel_mid_most"] = { 1, unit = "in", sense = "at_most", cite = "Table R602.3(1)",
       status = "memory", source = RECALLED },
     ["deck.nail_field_most.thin"] = { 12, unit = "in", sense = "at_most",

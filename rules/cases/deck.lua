@@ -504,6 +504,25 @@ cases "deck.nail_kind" {
   { "past it", with = thick(1.251, "deformed_8d"), expect = "open" },
 }
 
+-- The ringed nail stands in the table since 2018; before it, 8d common alone. It is
+-- smaller than that, so it does not stand in for it.
+local function ringed(inches)
+  return { ["decks[1].thickness_in"] = inches, ["decks[1].nails.kind"] = "RSRS_01" }
+end
+for _, year in ipairs { "2012", "2015" } do
+  cases "deck.nail_kind" {
+    under = "model/irc-" .. year,
+    { "a ringed nail in the thin row", with = ringed(0.4375), expect = "fail" },
+    { "and in the middle row", with = ringed(0.75), expect = "fail" },
+    { "8d common in either", with = { ["decks[1].thickness_in"] = 0.75 }, expect = "warn" },
+  }
+end
+cases "deck.nail_kind" {
+  under = "model/irc-2018",
+  { "a ringed nail in the thin row", with = ringed(0.4375), expect = "warn" },
+  { "and in the middle row", with = ringed(0.75), expect = "warn" },
+}
+
 cases "deck.board_nails" {
   under = "model/irc-2021",
   { "6 in wide is still narrow", expect = "warn", required = 2,
