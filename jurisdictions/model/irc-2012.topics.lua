@@ -14,8 +14,8 @@ figures {
     source = "recalled: the exception came in 2015" },
   ["shingle.standards"] = { { "D225", "D3462" }, cite = "R905.2.4", status = "memory",
     source = "recalled; the pair was read on a page of an older edition" },
-  ["layers.coating_over"] = { cite = "R907.3", status = "seen",
-    source = "inspectors' forum quoting R907.3" },
+  ["layers.coating_over"] = { cite = "R907.3", status = "memory",
+    source = "recalled; read in the edition of 2009" },
 
   -- Older texts have one flat list of what counts as class A.
   ["fire.deemed_A_noncombustible_deck"] = {
