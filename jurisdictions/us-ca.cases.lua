@@ -335,3 +335,12 @@ cases "slope.least" {
   { "under CRC 2025", date = "2026-01-01", expect = "warn", where = "main front",
     says = "recalled, not read" },
 }
+
+-- What the book of 2019 rests on is recalled; what that of 2022 does was read.
+cases "slope.least" {
+  under = "us-ca", with = { ["roof.slopes[1].pitch"] = "2:12" },
+  { "2:12 on the last day of CRC 2019", date = "2022-12-31", expect = "warn",
+    where = "main front", says = "IRC 2018 is recalled" },
+  { "2:12 on the first day of CRC 2022", date = "2023-01-01", expect = "pass",
+    where = "main front" },
+}

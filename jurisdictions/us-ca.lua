@@ -11,7 +11,8 @@
 -- read only on a page that restates the code second-hand; the source says which.
 --
 -- Fire class and the wildfire details, and cool roofs, are in parts beside this
--- file, by edition. That CRC 2025 rests on IRC 2024 is recalled, not read.
+-- file, by edition. That CRC 2019 rests on IRC 2018, and CRC 2025 on IRC 2024,
+-- is recalled, not read; that CRC 2022 rests on IRC 2021 was read.
 
 local RECALLED = "recalled; private inspectors' pages restate it"
 local SUMMARY = "read second-hand in a summary of California's attic rules"
@@ -94,6 +95,7 @@ end
 jurisdiction "us-ca" {
   title = "California",
   follows = "model/irc-2018",
+  unsure = "that the state's book of 2019 rests on IRC 2018 is recalled, not read",
   from = "2020-01-01",
   to = "2023-01-01",
   code = "CRC 2019",
