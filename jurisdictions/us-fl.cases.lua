@@ -15,6 +15,15 @@ cases "drip_edge.lap" {
     says = "to 2026-12-31" },
 }
 
+-- In December 2026 the 9th may have begun.
+cases "fasteners.kind" {
+  under = "us-fl",
+  { "nails on the last day of November", date = "2026-11-30", expect = "warn",
+    says = "IRC 2021 was read second-hand." },
+  { "nails on the first of December", date = "2026-12-01", expect = "warn",
+    says = "the 9th is planned for this month" },
+}
+
 cases "drip_edge.lap" {
   under = "us-fl", date = EIGHTH,
   { "2 in, which the model code takes", expect = "fail", required = 3, found = 2 },
@@ -311,4 +320,27 @@ cases "flashing.penetrations" {
   { "in the 7th edition", date = SEVENTH, expect = "warn", where = "soil pipe",
     says = "recalled, not read" },
   { "in the 8th", date = EIGHTH, expect = "warn", where = "soil pipe", says = "second-hand" },
+}
+
+-- Valleys, as a page quotes R905.2.8.2 in its Florida form.
+local function valley(kind, lining, width, bottom)
+  return { ["roof.valleys"] = { { name = "valley", kind = kind, lining = lining,
+    metal = "galvanized", thickness_in = 0.0179, width_in = width, bottom_width_in = bottom } } }
+end
+cases "valley.width" {
+  under = "us-fl", date = EIGHTH,
+  { "metal 16 in, exactly", with = valley("open", "metal", 16), expect = "warn", required = 16 },
+  { "metal 15 in", with = valley("open", "metal", 15), expect = "fail", required = 16 },
+  { "16 in under the model code", under = "model/irc-2021", with = valley("open", "metal", 16),
+    expect = "fail", required = 24 },
+  { "roll 18 and 36 in, exactly", with = valley("open", "two_ply_roll", 36, 18),
+    expect = "warn", required = 18 },
+  { "bottom ply 17.5 in", with = valley("open", "two_ply_roll", 36, 17.5), expect = "fail",
+    required = 18 },
+  { "top ply 35.5 in", with = valley("open", "two_ply_roll", 35.5, 18), expect = "fail",
+    required = 36 },
+  { "smooth roll 36 in, exactly", with = valley("closed", "smooth_roll", 36), expect = "warn",
+    required = 36 },
+  { "smooth roll 35.5 in", with = valley("closed", "smooth_roll", 35.5), expect = "fail",
+    required = 36 },
 }

@@ -18,8 +18,8 @@
 -- The day in May 2022 on which the relief from the 25 percent rule began was not
 -- read: it is taken from June on.
 --
--- The 9th edition is planned for the end of 2026 (the day is recalled): from
--- then on this profile binds no more.
+-- The 9th edition is planned for December 2026; its day, the 31st, is recalled. So
+-- that month says that it may have begun, and after it this profile binds no more.
 
 local OLD_TEXT = "officials' forum quoting the Florida text of 2004 and 2006; later ones recalled"
 local COPY = "read second-hand on a page quoting R905.2.5 in its Florida form"
@@ -159,6 +159,16 @@ local function common(eb)
     ["underlayment.cap_wind_least"] = { 1, cite = "R905.1.1", status = "memory",
       source = "recalled" },
 
+    -- Valleys: narrower metal than the model code's.
+    ["valley.metal_width_least"] = { 16, cite = "R905.2.8.2", status = "memory",
+      source = "read second-hand on a page quoting R905.2.8.2 in its Florida form" },
+    ["valley.roll_bottom_width_least"] = { 18, cite = "R905.2.8.2", status = "memory",
+      source = "read second-hand on a page quoting R905.2.8.2 in its Florida form" },
+    ["valley.roll_top_width_least"] = { 36, cite = "R905.2.8.2", status = "memory",
+      source = "read second-hand on a page quoting R905.2.8.2 in its Florida form" },
+    ["valley.smooth_width_least"] = { 36, cite = "R905.2.8.2", status = "memory",
+      source = "read second-hand on a page quoting R905.2.8.2 in its Florida form" },
+
     -- Deck: an old one is nailed again when the covering comes off. A job says
     -- only the year a house was built, so the whole of 2002 counts as before.
     ["deck.renail_required"] = { true, cite = deck .. ", 706.7.1", status = "seen",
@@ -290,15 +300,21 @@ end
 seventh("2020-12-31", "2022-06-01", of_2020())
 seventh("2022-06-01", "2023-12-31", with_relief(of_2020()))
 
-jurisdiction "us-fl" {
-  title = "Florida",
-  follows = "model/irc-2021",
-  unsure = "that the 8th edition rests on IRC 2021 was read second-hand",
-  from = "2023-12-31",
-  to = "2026-12-31",
-  code = "FBC-R 2023",
-  edition = "Florida 8th edition, 2023 (on IRC 2021)",
-  as_seen = "2026-11-25",
-  rules = "us-fl.rules.lua",
-  figures = of_2023(),
-}
+local function eighth(from, to, more)
+  jurisdiction "us-fl" {
+    title = "Florida",
+    follows = "model/irc-2021",
+    unsure = "that the 8th edition rests on IRC 2021 was read second-hand" .. (more or ""),
+    from = from,
+    to = to,
+    code = "FBC-R 2023",
+    edition = "Florida 8th edition, 2023 (on IRC 2021)",
+    as_seen = "2026-11-25",
+    rules = "us-fl.rules.lua",
+    figures = of_2023(),
+  }
+end
+
+eighth("2023-12-31", "2026-12-01")
+eighth("2026-12-01", "2026-12-31",
+  ", and the 9th is planned for this month: ask whether it has begun")
