@@ -28,3 +28,13 @@ cases "deck.nail_field" {
   { "12 in on the day the stayed book was to begin", date = "2025-08-29", expect = "warn",
     required = 12 },
 }
+
+-- Since that day it is not certain which of the two binds.
+cases "slope.least" {
+  under = "us-mi", with = { ["roof.slopes[1].pitch"] = "2:12" },
+  { "2:12 the day before", date = "2025-08-28", expect = "pass", where = "main front" },
+  { "2:12 on the day", date = "2025-08-29", expect = "warn", where = "main front",
+    says = "stayed in court" },
+  { "1.9:12 on the day", date = "2025-08-29", with = { ["roof.slopes[1].pitch"] = "1.9:12" },
+    expect = "fail", where = "main front" },
+}

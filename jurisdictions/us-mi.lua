@@ -6,15 +6,23 @@
 
 local ROOFER = "read second-hand on a roofer's page about the state's code"
 
-jurisdiction "us-mi" {
-  title = "Michigan",
-  follows = "model/irc-2015",
-  from = "2016-04-20",
-  code = "MRC 2015",
-  edition = "Michigan Residential Code 2015 (on IRC 2015)",
-  as_seen = "2026-11-25",
-  figures = {
-    ["layers.most"] = { cite = "R908.3.1.1", status = "memory", source = ROOFER },
-    ["ice_barrier.required"] = { true, cite = "R905.1.2", status = "memory", source = ROOFER },
-  },
-}
+local function edition(from, to, unsure)
+  jurisdiction "us-mi" {
+    title = "Michigan",
+    follows = "model/irc-2015",
+    unsure = unsure,
+    from = from,
+    to = to,
+    code = "MRC 2015",
+    edition = "Michigan Residential Code 2015 (on IRC 2015)",
+    as_seen = "2026-11-25",
+    figures = {
+      ["layers.most"] = { cite = "R908.3.1.1", status = "memory", source = ROOFER },
+      ["ice_barrier.required"] = { true, cite = "R905.1.2", status = "memory", source = ROOFER },
+    },
+  }
+end
+
+edition("2016-04-20", "2025-08-29")
+edition("2025-08-29", nil, "a book on IRC 2021, due on 29 August 2025, was stayed in court: ask "
+  .. "whether it still is")
