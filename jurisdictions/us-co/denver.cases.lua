@@ -32,3 +32,10 @@ cases "ice_barrier.kind" {
   { "kind of house not known", without = { "house.kind" }, expect = "open" },
   { "a one-family house under IRC 2021", under = "model/irc-2021", expect = "fail" },
 }
+
+-- The base was read second-hand: nothing passes clean.
+cases "slope.least" {
+  under = "us-co/denver",
+  { "2:12", with = { ["roof.slopes[1].pitch"] = "2:12" }, expect = "warn",
+    where = "main front", says = "second-hand" },
+}

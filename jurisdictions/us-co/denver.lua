@@ -13,6 +13,7 @@ jurisdiction "us-co/denver" {
   title = "Denver, Colorado",
   follows = "model/irc-2021",
   edition = "local book of 2022 on IRC 2021",
+  unsure = "that the book of 2022 rests on IRC 2021 was read second-hand",
   as_seen = "2026-11-25",
   figures = {
     ["permit.every"] = told(false, BY_SIZE),
