@@ -9,7 +9,8 @@
 
 local STATUTE = "G.S. 160D-1110(c)"
 local TOWN = "a town's code restating the statute"
-local PRICES = "the statute's figure has risen: 15,000 on a later page, 40,000 as recalled"
+local PRICES = "the statute's figure has risen: 15,000 on a later page, 40,000 as recalled; a town "
+  .. "frees roofing of like fire class whatever its price"
 local OTHERS = "the exemption is for one-family houses: others need a permit"
 
 jurisdiction "us-nc" {
@@ -30,7 +31,7 @@ jurisdiction "us-nc" {
     ["permit.price_at_counts"] = { false, cite = STATUTE, status = "seen",
       source = TOWN .. ": 5,000 or less" },
     ["permit.structure_counts"] = { true, cite = STATUTE, status = "seen", source = TOWN },
-    -- Roofing of like grade and fire class is free whatever it costs.
+    -- Roofing that is not of like grade and fire class needs one whatever it costs.
     ["permit.material_change_counts"] = { true, cite = STATUTE, status = "seen",
       source = TOWN },
   },

@@ -33,7 +33,8 @@ jurisdiction "us-ny" {
 jurisdiction "us-ny" {
   title = "New York State",
   follows = "model/irc-2024",
-  unsure = "the first day of the state's book of 2025, 31 December 2025, is recalled, not read",
+  unsure = "that the state's book of 2025 rests on IRC 2024, and its first day, 31 December 2025, "
+    .. "are recalled, not read",
   from = "2025-12-31",
   code = "RCNYS 2025",
   edition = "Residential Code of New York State 2025 (on IRC 2024)",
