@@ -111,22 +111,30 @@ rule "papers.handed_in_overlay" {
   mend = "Hand in the rest.",
 }
 
-rule "papers.by_value" {
-  title = "Papers asked for with a dear house",
-  stage = "permit",
-  applies = function(job, figure)
-    if not figure "papers.value_counts" then
-      return false, "the house's value calls for no papers here"
-    end
-    return math.floor(job.house.value_usd + 0.5) >= figure "papers.value_from",
-      "the house is worth less"
-  end,
-  judge = function(job, figure)
-    return all_shown(job.papers.handed_in, figure "papers.value_papers",
-      "the papers asked for with a house of that value")
-  end,
-  mend = "Hand in the rest.",
-}
+-- With the application, and before the final.
+local function value_rule(id, title, stage, set)
+  rule(id) {
+    title = title,
+    stage = stage,
+    applies = function(job, figure)
+      if not figure "papers.value_counts" then
+        return false, "the house's value calls for no papers here"
+      end
+      return math.floor(job.house.value_usd + 0.5) >= figure "papers.value_from",
+        "the house is worth less"
+    end,
+    judge = function(job, figure)
+      return all_shown(job.papers.handed_in, figure(set),
+        "the papers asked for with a house of that value")
+    end,
+    mend = "Hand in the rest.",
+  }
+end
+
+value_rule("papers.by_value", "Papers asked for with a dear house", "permit",
+  "papers.value_papers")
+value_rule("papers.by_value_final", "Papers due before the final with a dear house", "final",
+  "papers.value_papers_final")
 
 rule "papers.packets" {
   title = "Sets of the application",

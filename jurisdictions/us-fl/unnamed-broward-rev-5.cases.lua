@@ -22,12 +22,25 @@ end
 
 cases "papers.by_value" {
   under = "us-fl/unnamed-broward-rev-5", from = "paperwork",
-  { "exactly 300,000, with them", with = worth(300000, { "appraisal", "tie_affidavit" }),
-    expect = "pass" },
-  { "exactly 300,000, without the affidavit", with = worth(300000, { "appraisal" }),
-    expect = "fail", says = "tie affidavit" },
+  { "exactly 300,000, with the sheet", with = worth(300000, { "appraisal" }), expect = "pass" },
+  { "exactly 300,000, without it", with = worth(300000, { "tie_affidavit" }),
+    expect = "fail", says = "appraisal" },
   { "299,999", with = worth(299999, { "none" }), expect = "not_applicable" },
   { "value not known", expect = "open", says = "/house/value_usd" },
   { "under the state", under = "us-fl", with = worth(500000, { "none" }),
     expect = "not_applicable" },
+}
+
+-- The affidavits have time until the final.
+cases "papers.by_value_final" {
+  under = "us-fl/unnamed-broward-rev-5", from = "paperwork", stage = "final",
+  { "exactly 300,000, with it", with = worth(300000, { "appraisal", "tie_affidavit" }),
+    expect = "pass" },
+  { "exactly 300,000, without it", with = worth(300000, { "appraisal" }), expect = "fail",
+    says = "tie affidavit" },
+  { "299,999", with = worth(299999, { "none" }), expect = "not_applicable" },
+  { "value not known", expect = "open", says = "/house/value_usd" },
+  { "on the checklist's day", date = "2021-01-05", with = worth(300000, { "appraisal" }),
+    expect = "fail" },
+  { "the day before", date = "2021-01-04", expect = "refused", says = "from 2021-01-05" },
 }

@@ -1,7 +1,9 @@
 -- A city of Broward County, Florida, that the page's excerpt does not name: its
--- checklist, revision 5 of January 2021 (its day not shown). When the affidavits
--- are due could not be read. The job still says that the house lies in the
--- high-velocity zone.
+-- checklist, revision 5 of 5 January 2021. Of its two affidavits, both before a
+-- notary, the one on improved ties is due before the final, the one on ties that
+-- are sound already with the application or before the final: so they are asked
+-- for at the final. The job still says that the house lies in the high-velocity
+-- zone.
 
 local function seen(value)
   return { value, cite = "checklist, rev. 5", status = "seen", source = "the city's checklist" }
@@ -10,9 +12,9 @@ end
 jurisdiction "us-fl/unnamed-broward-rev-5" {
   title = "A Broward County city, not named on the page read",
   follows = "us-fl",
-  from = "2021-01-01",
+  from = "2021-01-05",
   edition = "Florida Building Code",
-  as_seen = "2021-01-01",
+  as_seen = "2021-01-05",
   figures = {
     ["papers.packets_count"] = seen(true),
     ["papers.packets_least"] = seen(2),
@@ -22,6 +24,7 @@ jurisdiction "us-fl/unnamed-broward-rev-5" {
     ["papers.approval_marks"] = seen { "circled" },
     ["papers.value_counts"] = seen(true),
     ["papers.value_from"] = seen(300000),
-    ["papers.value_papers"] = seen { "appraisal", "tie_affidavit" },
+    ["papers.value_papers"] = seen { "appraisal" },
+    ["papers.value_papers_final"] = seen { "tie_affidavit" },
   },
 }
