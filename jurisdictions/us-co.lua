@@ -7,5 +7,6 @@ jurisdiction "us-co" {
   title = "Colorado",
   follows = "model/irc-2021",
   borrowed = "Colorado has no state residential code: the city's or county's own edition binds",
+  edition = "no state code: the city's or county's own edition",
   as_seen = "2026-11-25",
 }

@@ -12,6 +12,7 @@ jurisdiction "us-il" {
   title = "Illinois, existing houses",
   follows = "model/irc-2018",
   borrowed = "Illinois has no rule for existing houses: the city's or county's own code binds",
+  edition = "no state rule for existing houses: the city's or county's own code",
   as_seen = "2026-11-25",
   figures = {
     -- Read outright: these are due only where the city, or the maker, says so.

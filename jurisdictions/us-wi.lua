@@ -19,6 +19,7 @@ jurisdiction "us-wi" {
   borrowed = "Wisconsin has a dwelling code of its own, not this model, and what it says here was "
     .. "not read",
   code = "Wisconsin",
+  edition = "Uniform Dwelling Code, SPS 320 to 325 (not the IRC)",
   as_seen = "2026-11-25",
   rules = "us-wi.rules.lua",
   figures = {

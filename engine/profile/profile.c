@@ -240,12 +240,26 @@ static void say_figure(struct resolving *r, const struct entry *entry, const cha
                     "figure \"%s\" %s%s", entry->name, what, hint);
 }
 
+/* The edition that a model's figures are cited by: the one the place goes by, or
+ * the model's own where the place only borrows it. */
+static const char *edition_followed(const struct resolving *r)
+{
+    size_t nearest = 0;
+    for (size_t i = 0; i < r->depth; i++)
+        if (r->blocks[i]->borrowed != NULL)
+            nearest = i + 1;
+    for (size_t i = nearest; nearest > 0 && i < r->depth; i++)
+        if (r->blocks[i]->edition != NULL)
+            return r->blocks[i]->edition;
+    return r->profile->edition;
+}
+
 /* The name findings cite: a model's is the edition followed. */
 static const char *code_name(const struct resolving *r, size_t level)
 {
     const struct block *block = r->blocks[level];
     if (block->model && block->code == NULL)
-        return r->profile->edition;
+        return edition_followed(r);
     return block->code != NULL ? block->code : block->title;
 }
 

@@ -488,6 +488,13 @@ static void what_a_place_does_not_vouch_for_is_marked(void **state)
     assert_null(profile_figure(profile, "test.most")->borrowed);
     assert_string_equal(profile_figure(profile, "test.memory")->borrowed, "X has no code");
     profile_free(profile);
+    /* The law named is the place's own; what it borrows keeps the model's name. */
+    place("us-yy", "jurisdiction \"us-yy\" { title = \"Y\", follows = \"model/test\",\n"
+          "  edition = \"Y's own code\", borrowed = \"Y has a code of its own\" }\n");
+    profile = resolved("us-yy", "2026-03-02");
+    assert_string_equal(profile->edition, "Y's own code");
+    assert_string_equal(profile_figure(profile, "test.seen")->cite.code, "TEST 2020");
+    profile_free(profile);
     assert_block_refused("borrowed = true", "borrowed must be a text");
     assert_block_refused("unsure = 3", "unsure must be a text");
 }
