@@ -124,7 +124,9 @@ cases "fire.whole_roof" {
   under = "us-ca", date = "2025-06-02", with = { ["site.fire_zone"] = "very_high",
     ["site.state_fire_area"] = false, ["scope.earlier_roofing"] = {},
     ["existing.fire_class_left"] = "C" },
-  { "exactly half", with = { ["scope.roof_share_percent"] = 50 }, expect = "not_applicable" },
+  { "exactly half", with = { ["scope.roof_share_percent"] = 50 }, expect = "warn",
+    says = "50 % or more" },
+  { "just under", with = { ["scope.roof_share_percent"] = 49.9 }, expect = "not_applicable" },
   { "more than half", with = { ["scope.roof_share_percent"] = 51 }, expect = "fail" },
 }
 
@@ -186,6 +188,14 @@ cases "energy.cool_roof" {
   { "exactly 2:12 is steep, and sources disagree", with = { ["roof.slopes[1].pitch"] = "2:12",
     ["covering.aged_SRI"] = 20 }, expect = "warn", where = "main front", required = 16,
     says = "Sources disagree" },
+  -- Low slopes alone are asked in zone 6: steep or low decides all there.
+  { "exactly 2:12 in zone 6", with = { ["roof.slopes[1].pitch"] = "2:12",
+    ["site.state_climate_zone"] = "state_6" }, expect = "warn", where = "main front",
+    required = 2, says = "begin above 2:12" },
+  { "2.1:12 in zone 6", with = { ["roof.slopes[1].pitch"] = "2.1:12",
+    ["site.state_climate_zone"] = "state_6" }, expect = "not_applicable", where = "main front" },
+  { "exactly half the roof", with = { ["scope.roof_share_percent"] = 50 }, expect = "warn",
+    where = "main front", required = 50, says = "50 % or more" },
   { "a low slope that falls short may trade insulation", with =
     { ["roof.slopes[1].pitch"] = "1:12" }, expect = "open", where = "main front",
     says = "table" },
@@ -257,6 +267,12 @@ cases "energy.low_insulation" {
     where = "main front" },
   { "zone 6 is not asked", with = { ["site.state_climate_zone"] = "state_6" },
     expect = "not_applicable", where = "main front" },
+  { "exactly 2:12", with = { ["roof.slopes[1].pitch"] = "2:12" }, expect = "warn",
+    where = "main front", required = 2, says = "begin above 2:12" },
+  { "2.1:12", with = { ["roof.slopes[1].pitch"] = "2.1:12" }, expect = "not_applicable",
+    where = "main front" },
+  { "exactly half the roof", with = { ["scope.roof_share_percent"] = 50 }, expect = "warn",
+    where = "main front", required = 50, says = "50 % or more" },
 }
 
 -- Alarms (Health and Safety Code 13113.7; city sheets on R314 and R315): either

@@ -34,12 +34,32 @@ local function is_steep(figure, slope)
 end
 
 local function enough_renewed(job, figure)
+  return as_printed(job.scope.roof_share_percent, 1) >= figure "energy.trigger_over",
+    "too little of the roof is renewed"
+end
+
+-- Sources differ on a job exactly at a named share or slope. So it is judged, not
+-- passed over: the finding cites the figure that sorts it, and who disagrees.
+
+local function exactly_the_share(job, figure)
   local share, over = as_printed(job.scope.roof_share_percent, 1), figure "energy.trigger_over"
-  if share == over then
-    return figure "energy.trigger_at_named_share",
-      "exactly that share of the roof is not more than it"
+  if share ~= over or figure "energy.trigger_at_named_share" then return nil end
+  return at_most(share, over, "percent"):say("Exactly that share of the roof is not more than it.")
+end
+
+local function is_exactly_the_slope(figure, slope)
+  return as_printed(slope.pitch, 2) == figure "energy.steep_from"
+end
+
+-- Of a plane exactly at the slope, where only the other kind is asked for.
+local function exactly_the_slope(figure, slope)
+  local from = figure "energy.steep_from"
+  if is_steep(figure, slope) then
+    return at_least(slope.pitch, from, "rise_in_12")
+      :say("Exactly that slope counts as steep, of which this is not asked here.")
   end
-  return share > over, "too little of the roof is renewed"
+  return at_most(slope.pitch, from, "rise_in_12")
+    :say("Exactly that slope counts as low, of which this is not asked here.")
 end
 
 local function is_asked(job, figure)
@@ -151,6 +171,10 @@ local function exceptions_of(job, figure, slope_class)
   return told, untold
 end
 
+local function cool_zone(job, figure, steep)
+  return in_zones(job, figure(steep and "energy.steep_zones" or "energy.low_zones"))
+end
+
 rule "energy.cool_roof" {
   title = "Cool roof at replacement",
   stage = "permit",
@@ -158,15 +182,20 @@ rule "energy.cool_roof" {
   applies = function(job, figure, slope)
     local asked, why = is_asked(job, figure)
     if not asked then return false, why end
-    local zones = is_steep(figure, slope) and figure "energy.steep_zones"
-      or figure "energy.low_zones"
-    if not in_zones(job, zones) then
+    if not cool_zone(job, figure, is_steep(figure, slope))
+      and not (is_exactly_the_slope(figure, slope)
+        and cool_zone(job, figure, not is_steep(figure, slope))) then
       return false, "no cool roof is asked for on such a slope in this zone"
     end
     if not figure "energy.exempt_integrated_pv" then return true end
     return not slope.under_integrated_solar, "roof under building-integrated solar does not count"
   end,
   judge = function(job, figure, slope)
+    local exact = exactly_the_share(job, figure)
+    if exact then return exact end
+    if not cool_zone(job, figure, is_steep(figure, slope)) then
+      return exactly_the_slope(figure, slope)
+    end
     local slope_class = is_steep(figure, slope) and "steep" or "low"
     local met = met_by_covering(job.covering, figure, slope_class)
     if met then return met end
@@ -201,10 +230,15 @@ rule "energy.low_insulation" {
     end
     local enough, why = enough_renewed(job, figure)
     if not enough then return false, why end
-    if is_steep(figure, slope) then return false, "the plane is steep" end
+    if is_steep(figure, slope) and not is_exactly_the_slope(figure, slope) then
+      return false, "the plane is steep"
+    end
     return in_zones(job, figure "energy.low_deck_R_zones"), "not asked for in this zone"
   end,
-  judge = function(job, figure)
+  judge = function(job, figure, slope)
+    local exact = exactly_the_share(job, figure)
+    if exact then return exact end
+    if is_steep(figure, slope) then return exactly_the_slope(figure, slope) end
     local wanted = figure "energy.low_deck_R_least"
     if known(job, "energy") and known(job.energy, "deck_R")
       and as_printed(job.energy.deck_R, 3) >= wanted then

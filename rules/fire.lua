@@ -182,14 +182,16 @@ rule "fire.whole_roof" {
       return false, "no share of the roof brings the rest under the class here"
     end
     if not demanded(job, figure) then return false, NO_DEMAND end
-    local share, over = share_renewed(job, figure), figure "fire.whole_roof_over"
-    if share == over then
-      return figure "fire.whole_roof_at_named_share",
-        "exactly that share is not more than it: only the new piece must be of the class"
-    end
-    return share > over, "so small a share leaves the rest of the roof as it is"
+    return share_renewed(job, figure) >= figure "fire.whole_roof_over",
+      "so small a share leaves the rest of the roof as it is"
   end,
   judge = function(job, figure)
+    local share, over = share_renewed(job, figure), figure "fire.whole_roof_over"
+    -- Judged, not passed over: sources differ on a job exactly at the share.
+    if share == over and not figure "fire.whole_roof_at_named_share" then
+      return at_most(share, over, "percent"):say("Exactly that share is not more than it: only "
+        .. "the new piece must be of the class.")
+    end
     local will_do = { "nothing_left" }
     for _, one in ipairs(demanded(job, figure)) do table.insert(will_do, one) end
     return one_of(job.existing.fire_class_left, will_do)

@@ -42,6 +42,8 @@ cases "energy.cool_roof" {
   { "pair short and the index not known", without = { "covering.aged_SRI" }, expect = "open",
     where = "main front", says = "/covering/aged_SRI" },
   { "half the roof, exactly, is not more", with = { ["scope.roof_share_percent"] = 50 },
+    expect = "pass", where = "main front", required = 50, found = 50, says = "not more" },
+  { "just under half", with = { ["scope.roof_share_percent"] = 49.9 },
     expect = "not_applicable", where = "main front" },
   { "a little more than half", with = { ["scope.roof_share_percent"] = 50.1 },
     expect = "fail", where = "main front" },
@@ -55,6 +57,9 @@ cases "energy.cool_roof" {
   -- Exactly 2:12 is steep by this county's figure: SRI 20 passes there only.
   { "exactly 2:12 counts as steep", with = { ["roof.slopes[1].pitch"] = "2:12",
     ["covering.aged_SRI"] = 20 }, expect = "pass", where = "main front", required = 16 },
+  { "exactly 2:12 where only low planes are asked", with = { ["roof.slopes[1].pitch"] = "2:12",
+    ["site.climate_zone"] = "5A" }, expect = "pass", where = "main front", required = 2,
+    says = "counts as steep" },
   { "flatter is low", with = { ["roof.slopes[1].pitch"] = "1.9:12",
     ["covering.aged_SRI"] = 20 }, expect = "fail", where = "main front", required = 75 },
   { "low in its own zone, at its figure", with = { ["roof.slopes[1].pitch"] = "1:12",
@@ -134,6 +139,8 @@ cases "energy.cool_roof" {
 cases "energy.low_insulation" {
   under = "example/quillrun", date = "2026-07-01", with = SHORT,
   { "steep", expect = "not_applicable", where = "main front" },
+  { "exactly 2:12 counts as steep", with = { ["roof.slopes[1].pitch"] = "2:12" },
+    expect = "pass", where = "main front", required = 2, says = "counts as steep" },
   { "low, none", with = { ["roof.slopes[1].pitch"] = "1:12" }, expect = "fail",
     where = "main front", required = 14, found = 0 },
   { "R-14, exactly", with = { ["roof.slopes[1].pitch"] = "1:12", ["energy.deck_R"] = 14 },

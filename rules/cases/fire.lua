@@ -118,6 +118,8 @@ cases "fire.whole_roof" {
   with = { ["site.fire_zone"] = "high", ["scope.earlier_roofing"] = {},
     ["existing.fire_class_left"] = "C" },
   { "half, exactly, is not more", with = { ["scope.roof_share_percent"] = 50 },
+    expect = "pass", required = 50, found = 50, says = "not more" },
+  { "just under half", with = { ["scope.roof_share_percent"] = 49.9 },
     expect = "not_applicable" },
   { "over half, the rest below the class", with = { ["scope.roof_share_percent"] = 50.1 },
     expect = "fail", found = "C" },
