@@ -272,6 +272,25 @@ rule "deck.panel_edges" {
   mend = "Cover the edges with metal or trim.",
 }
 
+rule "deck.panel_joints" {
+  title = "Joints of new panels over spaced boards",
+  stage = "deck",
+  per = "decks",
+  applies = function(job, figure, deck)
+    if not figure "deck.panel_joints_count" then
+      return false, "nothing is said about the joints of new panels"
+    end
+    return deck.kind == "spaced_board" and deck.work == "paneled_over",
+      "no panels are laid over spaced boards"
+  end,
+  judge = function(job, figure, deck)
+    return all_of(shown(deck.joints_staggered, "panel joints that are staggered"),
+      shown(deck.joints_on_supports, "end joints on rafters or trusses"),
+      shown(deck.joints_filled, "solid wood under the joints between supports"))
+  end,
+  mend = "Lay the panels over again, with fill between the boards under their long joints.",
+}
+
 rule "deck.panel_gap" {
   title = "Gap between new panels",
   stage = "deck",

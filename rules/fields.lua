@@ -928,9 +928,10 @@ for _, visit in ipairs(VISITS) do
   local group = "inspection." .. name
   field(group) { type = "group", stage = known_at, ask = "The look " .. when }
   field(group .. ".proof") { type = "choice",
-    choices = { "none", "visit", "photos", "affidavit", "self_certified", "third_party", "drone" }, stage = known_at,
+    choices = { "none", "visit", "photos", "affidavit", "self_certified", "third_party", "drone", "winter_rule" },
+    stage = known_at,
     ask = "What shows the work " .. when .. ": nothing, a visit, photographs, an affidavit, the contractor's own report, "
-      .. "someone licensed from outside, or a drone?" }
+      .. "someone licensed from outside, a drone, or a later look under the place's winter rule?" }
   field(group .. ".hidden_first") { type = "yes_no", measured = true, stage = hidden_at,
     ask = "Was any of the work " .. when .. " hidden before it was looked at?" }
   field(group .. ".result") { type = "choice", choices = { "not_held", "corrections", "partial", "passed" }, stage = hidden_at,
@@ -1155,3 +1156,28 @@ impossible "no more deck is replaced than there is" {
     end
   end,
 }
+
+-- What inspectors' lists of faults, and single handouts, ask beside the rest.
+field "permit.begun_before" { type = "yes_no", stage = "permit",
+  ask = "Has any of the work begun before the permit was issued?" }
+field "inspection.ready_at_call" { type = "yes_no", stage = "deck",
+  ask = "Is all the work of the stage done when the inspector is called?" }
+field "inspection.built_as_approved" { type = "yes_no", stage = "final",
+  ask = "Is the roof built as the approved papers say: covering, underlayment, deck and nails?" }
+field "inspection.deck.roof_loaded" { type = "yes_no", stage = "deck",
+  ask = "Does the new covering lie on the roof when the bare deck is looked at?" }
+field "inspection.winter" { type = "group", stage = "deck", ask = "The winter rule" }
+field "inspection.winter.felted_on" { type = "date", stage = "deck",
+  ask = "On which day was the deck felted without a look, under the winter rule?" }
+field "inspection.winter.letter" { type = "yes_no", stage = "deck",
+  ask = "Is there a letter of the contractor, with a sketch of the rot that was found?" }
+field "inspection.winter.covering_sqft" { type = "number", unit = "sqft", range = { 0, 20000 }, stage = "deck",
+  ask = "How much of the covering is laid when the inspector comes under the winter rule?" }
+field "inspection.winter.felt_peeled" { type = "integer", unit = "count", range = { 0, 100 }, stage = "deck",
+  ask = "In how many places can the felt be peeled back for the inspector?" }
+field "decks[].joints_staggered" { type = "yes_no", stage = "deck",
+  ask = "Are the panel joints staggered?" }
+field "decks[].joints_on_supports" { type = "yes_no", stage = "deck",
+  ask = "Does every end joint lie on a rafter or truss?" }
+field "decks[].joints_filled" { type = "yes_no", stage = "deck",
+  ask = "Is there solid wood under the joints that run along the slope's courses?" }

@@ -179,6 +179,51 @@ rule "inspection.deputy" {
   mend = "Engage a deputy inspector before the work.",
 }
 
+-- Beside the look at the bare deck ------------------------------------------------------
+
+rule "inspection.deck_loaded" {
+  title = "Covering on the roof at the look at the deck",
+  stage = "deck",
+  applies = function(job, figure)
+    if not figure "inspection.deck_loaded_counts" then
+      return false, "nothing is said about loading the roof before the look at the deck"
+    end
+    return visit_due(job, figure, "deck")
+  end,
+  judge = function(job, figure)
+    return equals(job.inspection.deck.roof_loaded, figure "inspection.deck_loaded_wanted")
+  end,
+  mend = "Ask when the place wants the roof loaded.",
+  caution = "Spread the bundles: a stack on one rafter can break it.",
+}
+
+-- A season in which the deck may be felted before it is looked at, if enough of it
+-- can still be seen afterwards. Its days are "MM-DD" and run over the new year.
+rule "inspection.winter_rule" {
+  title = "Deck felted before the look, under the winter rule",
+  stage = "deck",
+  applies = function(job, figure)
+    local due, why = visit_due(job, figure, "deck")
+    if not due then return false, why end
+    if not has(proofs(job, figure, "deck"), "winter_rule") then
+      return false, "the place has no winter rule"
+    end
+    if not inspecting() then return false, "told when the deck is felted" end
+    return job.inspection.deck.proof == "winter_rule", "the deck is shown by other means"
+  end,
+  judge = function(job, figure)
+    local winter = job.inspection.winter
+    local day = string.sub(winter.felted_on, 6, 10)
+    local from, to = figure("inspection.winter_from")[1], figure("inspection.winter_to")[1]
+    return all_of(
+      shown(day >= from or day <= to, "a day of the season, " .. from .. " to " .. to),
+      shown(winter.letter, "the contractor's letter, with a sketch of the rot"),
+      at_most(winter.covering_sqft, figure "inspection.winter_covering_most", "sqft"),
+      at_least(winter.felt_peeled, figure "inspection.winter_felt_peeled_least", "count"))
+  end,
+  mend = "Lay no more of the covering, and open the felt where the inspector can see the deck.",
+}
+
 -- Mid-roof: at which moment -----------------------------------------------------------
 
 local function mid_roof_by(moment)
@@ -347,6 +392,26 @@ rule "inspection.ladder_rating" {
     return at_least(job.inspection.ladder_rating_lb, figure "inspection.ladder_rating_least", "lb")
   end,
   mend = "Use a ladder of a heavier class.",
+}
+
+rule "inspection.ready" {
+  title = "Work done before the inspector is called",
+  stage = "deck",
+  applies = visited("inspection.ready_counts", "nothing is said about calling too early"),
+  judge = function(job)
+    return shown(job.inspection.ready_at_call, "the work of the stage all done at the call")
+  end,
+  mend = "Finish the stage before the call: a look in vain is often charged.",
+}
+
+rule "inspection.as_approved" {
+  title = "Roof built as approved",
+  stage = "final",
+  applies = visited("inspection.as_approved_counts", "nothing is said of the approved papers"),
+  judge = function(job)
+    return shown(job.inspection.built_as_approved, "a roof built as the approved papers say")
+  end,
+  mend = "Have the change approved before the final, or build what was approved.",
 }
 
 -- What must be so ------------------------------------------------------------------------

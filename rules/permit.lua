@@ -82,6 +82,20 @@ rule "permit.every" {
   mend = "Apply for the permit before any work.",
 }
 
+rule "permit.late_fee" {
+  title = "No work before the permit",
+  stage = "permit",
+  applies = function(job, figure)
+    return figure "permit.late_fee_counts", "no fee is printed for work without a permit"
+  end,
+  judge = function(job, figure)
+    local times = figure "permit.late_fee_times"
+    return shown(not job.permit.begun_before, "work that waits for the permit; otherwise the fee "
+      .. "is charged " .. number(times, "times") .. " more")
+  end,
+  mend = "Stop, and apply for the permit before going on.",
+}
+
 rule "permit.by_method" {
   title = "A permit for a tear-off or an overlay",
   stage = "permit",

@@ -99,6 +99,7 @@ figures {
   ["deck.thickness_over_only"] = unsaid "R803.2",
   ["deck.shear_listing_allowed"] = unsaid "R803.2",
   ["deck.panel_edges_hidden_required"] = off "R803.2",
+  ["deck.panel_joints_count"] = off "R803.2.3",
   ["ice_barrier.one_family_exempt"] = unsaid "R905.1.2",
   ["ice_barrier.rakes_required"] = off "R905.1.2",
   ["ice_barrier.valleys_required"] = off "R905.1.2",
@@ -152,7 +153,26 @@ figures {
   ["papers.waste_share_least"] = figure_of(80, "percent", "at_least", "R105.3",
     "the same ordinance; the state asks for 65"),
 
+  ["permit.late_fee_counts"] = off "R105.1",
+  ["permit.late_fee_times"] = figure_of(1, "times", "equals", "R105.1",
+    "a California city's page: the fee once more, then three and ten times"),
+
   -- Inspection -------------------------------------------------------------------------
+  ["inspection.ready_counts"] = off "R109.3",
+  ["inspection.as_approved_counts"] = off "R106.4",
+  -- No reroof handout asks for it either way: a place that does says which.
+  ["inspection.deck_loaded_counts"] = off "R109.1.5",
+  ["inspection.deck_loaded_wanted"] = { true, sense = "equals", cite = "R109.1.5 says nothing of it",
+    status = "practice", source = "a city's list for new houses: loaded by the frame inspection" },
+  -- Days of the year as month and day; the season runs over the new year.
+  ["inspection.winter_from"] = figure_of({ "10-15" }, nil, "one_of", "R109.1.5",
+    "a California city's page: from 15 October"),
+  ["inspection.winter_to"] = figure_of({ "04-15" }, nil, "one_of", "R109.1.5",
+    "the same page: to 15 April"),
+  ["inspection.winter_covering_most"] = figure_of(50, "sqft", "at_most", "R109.1.5",
+    "the same page: half a square of the covering"),
+  ["inspection.winter_felt_peeled_least"] = figure_of(3, "count", "at_least", "R109.1.5",
+    "the same page: felt peeled in 3 or 4 places"),
   ["inspection.mid_roof_battens_count"] = unsaid "R109.1.5",
   ["inspection.deputy_required"] = off "R109.1.5",
   ["inspection.deputy_under"] = figure_of(0.25, "rise_in_12", "under", "R109.1.5",

@@ -30,3 +30,13 @@ cases "inspection.final" {
   { "the state's book has one", under = "us-ca", with = { ["inspection.final.proof"] = "none" },
     expect = "fail" },
 }
+
+cases "permit.late_fee" {
+  under = "us-ca/daly-city",
+  { "waited for the permit", with = { ["permit.begun_before"] = false }, expect = "pass" },
+  { "begun before it", with = { ["permit.begun_before"] = true }, expect = "fail",
+    says = "charged 1 times more" },
+  { "not known", expect = "open" },
+  { "no fee printed by the state", under = "us-ca", with = { ["permit.begun_before"] = true },
+    expect = "not_applicable" },
+}

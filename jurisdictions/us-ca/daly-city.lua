@@ -35,5 +35,7 @@ jurisdiction "us-ca/daly-city" {
     ["permit.license_required"] = seen(true),
     ["permit.registration_required"] = seen(true),
     ["papers.insurance"] = seen { "workers_comp" },
+    ["permit.late_fee_counts"] = seen(true),
+    ["permit.late_fee_times"] = seen(1),
   },
 }

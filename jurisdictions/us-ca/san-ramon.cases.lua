@@ -37,3 +37,55 @@ cases "inspection.mid_roof_moment" {
     expect = "warn" },
   { "dried in is another moment", expect = "fail" },
 }
+
+-- The wet-season page: 15 October to 15 April, half a square, 3 or 4 places.
+local function winter(day, sqft, places, letter)
+  return { ["inspection.deck.proof"] = "winter_rule", ["inspection.winter"] = { felted_on = day,
+    letter = letter ~= false, covering_sqft = sqft or 50, felt_peeled = places or 3 } }
+end
+
+cases "inspection.winter_rule" {
+  under = "us-ca/san-ramon", from = "paperwork",
+  { "on its first day", with = winter "2026-10-15", expect = "warn" },
+  { "the day before", with = winter "2026-10-14", expect = "fail", says = "10-15" },
+  { "on its last day", with = winter "2026-04-15", expect = "warn" },
+  { "the day after", with = winter "2026-04-16", expect = "fail" },
+  { "over the new year", with = winter "2026-01-01", expect = "warn" },
+  { "more than half a square laid", with = winter("2026-12-01", 50.1), expect = "fail",
+    required = 50 },
+  { "felt peeled in two places", with = winter("2026-12-01", 50, 2), expect = "fail",
+    required = 3 },
+  { "no letter", with = winter("2026-12-01", 50, 3, false), expect = "fail", says = "letter" },
+  { "day not known", with = winter "2026-12-01", without = { "inspection.winter.felted_on" },
+    expect = "open" },
+  { "a visit as in summer", expect = "not_applicable" },
+  { "no such rule in the state", under = "us-ca", with = winter "2026-12-01",
+    expect = "not_applicable" },
+}
+
+cases "inspection.deck" {
+  under = "us-ca/san-ramon", from = "paperwork",
+  { "under the winter rule", with = { ["inspection.deck.proof"] = "winter_rule" },
+    expect = "warn" },
+  { "under another city's", under = "us-ca/healdsburg",
+    with = { ["inspection.deck.proof"] = "winter_rule" }, expect = "fail" },
+}
+
+-- The tear-off page on panels over spaced boards.
+local function joints(staggered, on_supports, filled)
+  return { ["decks[1].kind"] = "spaced_board", ["decks[1].work"] = "paneled_over",
+    ["decks[1].joints_staggered"] = staggered, ["decks[1].joints_on_supports"] = on_supports,
+    ["decks[1].joints_filled"] = filled }
+end
+
+cases "deck.panel_joints" {
+  under = "us-ca/san-ramon",
+  { "all three", with = joints(true, true, true), expect = "pass" },
+  { "not staggered", with = joints(false, true, true), expect = "fail" },
+  { "ends between rafters", with = joints(true, false, true), expect = "fail" },
+  { "no fill", with = joints(true, true, false), expect = "fail", says = "solid wood" },
+  { "fill not known", with = joints(true, true), expect = "open" },
+  { "new panels alone", expect = "not_applicable" },
+  { "not asked by the state", under = "us-ca", with = joints(false, false, false),
+    expect = "not_applicable" },
+}

@@ -373,3 +373,33 @@ for id, bad in pairs {
     { "not asked for by the model code, bad as it is", with = bad, expect = "not_applicable" },
   }
 end
+
+-- Lists of what inspectors find: called too early (a Virginia county, a Michigan
+-- city), not built to the plan (the same county, one of North Carolina).
+cases "inspection.ready" {
+  under = QUILLBANK, from = "paperwork",
+  { "all done", with = { ["inspection.ready_at_call"] = true }, expect = "pass" },
+  { "called too early", with = { ["inspection.ready_at_call"] = false }, expect = "fail" },
+  { "not told", expect = "open" },
+  { "nothing said of it", under = "model/irc-2021",
+    with = { ["inspection.ready_at_call"] = false }, expect = "not_applicable" },
+}
+
+cases "inspection.as_approved" {
+  under = QUILLBANK, from = "paperwork",
+  { "as approved", with = { ["inspection.built_as_approved"] = true }, expect = "pass" },
+  { "otherwise", with = { ["inspection.built_as_approved"] = false }, expect = "fail" },
+  { "not told", expect = "open" },
+  { "nothing said of it", under = "model/irc-2021",
+    with = { ["inspection.built_as_approved"] = false }, expect = "not_applicable" },
+}
+
+-- No handout on reroofs asks for it: the figure is practice, and only warns.
+cases "inspection.deck_loaded" {
+  under = QUILLBANK, from = "paperwork",
+  { "loaded", with = { ["inspection.deck.roof_loaded"] = true }, expect = "warn" },
+  { "not loaded", with = { ["inspection.deck.roof_loaded"] = false }, expect = "warn" },
+  { "not told", expect = "open" },
+  { "nothing said of it", under = "model/irc-2021",
+    with = { ["inspection.deck.roof_loaded"] = false }, expect = "not_applicable" },
+}
