@@ -146,6 +146,7 @@ jurisdiction "example/quillbank" {
     ["inspection.ready_counts"] = { true, cite = "5-58" },
     ["inspection.as_approved_counts"] = { true, cite = "5-64" },
     ["inspection.deck_loaded_counts"] = { true, cite = "5-65" },
+    ["inspection.deck_loaded_wanted"] = { true, cite = "5-65" },
     ["inspection.solar_counts"] = { true, cite = "5-61" },
     ["inspection.solar_electrician_required"] = { true, cite = "5-61" },
     ["inspection.address_counts"] = { true, cite = "5-62" },

@@ -394,11 +394,11 @@ cases "inspection.as_approved" {
     with = { ["inspection.built_as_approved"] = false }, expect = "not_applicable" },
 }
 
--- No handout on reroofs asks for it: the figure is practice, and only warns.
+-- No handout on reroofs asks for it; the invented county does.
 cases "inspection.deck_loaded" {
   under = QUILLBANK, from = "paperwork",
-  { "loaded", with = { ["inspection.deck.roof_loaded"] = true }, expect = "warn" },
-  { "not loaded", with = { ["inspection.deck.roof_loaded"] = false }, expect = "warn" },
+  { "loaded", with = { ["inspection.deck.roof_loaded"] = true }, expect = "pass" },
+  { "not loaded", with = { ["inspection.deck.roof_loaded"] = false }, expect = "fail" },
   { "not told", expect = "open" },
   { "nothing said of it", under = "model/irc-2021",
     with = { ["inspection.deck.roof_loaded"] = false }, expect = "not_applicable" },
