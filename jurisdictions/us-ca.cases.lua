@@ -360,3 +360,11 @@ cases "slope.least" {
   { "2:12 on the first day of CRC 2022", date = "2023-01-01", expect = "pass",
     where = "main front" },
 }
+
+-- Advice in the state: whether the chapter binds a reroof is disputed.
+cases "fire.valley_metal" {
+  under = "us-ca", date = "2025-06-02", with = { ["site.fire_zone"] = "very_high",
+    ["roof.valleys"] = { { name = "valley", kind = "open", lining = "metal",
+      thickness_in = 0.0179 } } },
+  { "0.0179 in", expect = "warn", where = "valley", required = 0.019 },
+}

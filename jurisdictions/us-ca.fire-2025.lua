@@ -57,6 +57,7 @@ figures {
   ["fire.cap_sheet_least"] = detail "Part 7 ch. 5",
   ["fire.ends_stopped_required"] = detail "Part 7 ch. 5",
   ["fire.valley_strip_least"] = detail "Part 7 ch. 5",
+  ["fire.valley_metal_least"] = detail "Part 7 ch. 5",
   ["fire.gutter_guard_required"] = detail "Part 7 ch. 5",
   ["fire.vent_listing_accepted"] = detail "Part 7 ch. 5",
   ["fire.mesh_least"] = detail "Part 7 ch. 5",

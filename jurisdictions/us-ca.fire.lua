@@ -54,6 +54,7 @@ figures {
   ["fire.cap_sheet_least"] = detail "R337.5.2, R337.5.3",
   ["fire.ends_stopped_required"] = detail "R337.5.2, CBC 705A.2",
   ["fire.valley_strip_least"] = detail "R337.5.3, CBC 705A.3",
+  ["fire.valley_metal_least"] = detail "R337.5.3, CBC 705A.3",
   ["fire.gutter_guard_required"] = detail "R337.5.4, CBC 705A.4",
   ["fire.vent_listing_accepted"] = detail "R337.6, CBC 706A.2",
   ["fire.mesh_least"] = detail "R337.6, CBC 706A.2",

@@ -360,16 +360,29 @@ rule "fire.eave_stop" {
   mend = "Close the ends with noncombustible stops made for this profile.",
 }
 
+local function metal_is_exposed(job, figure, valley)
+  local asked, why = details_asked(job, figure)
+  if not asked then return false, why end
+  if valley.kind ~= "open" then return false, "the valley's lining is not exposed" end
+  return valley.lining == "metal", "the lining is not metal"
+end
+
+rule "fire.valley_metal" {
+  title = "Thickness of exposed valley metal",
+  stage = "dry-in",
+  per = "roof.valleys",
+  applies = metal_is_exposed,
+  judge = function(job, figure, valley)
+    return at_least(valley.thickness_in, figure "fire.valley_metal_least", "in")
+  end,
+  mend = "Use thicker corrosion-resistant metal.",
+}
+
 rule "fire.valley_underlay" {
   title = "Cap sheet under exposed valley metal",
   stage = "dry-in",
   per = "roof.valleys",
-  applies = function(job, figure, valley)
-    local asked, why = details_asked(job, figure)
-    if not asked then return false, why end
-    if valley.kind ~= "open" then return false, "the valley's lining is not exposed" end
-    return valley.lining == "metal", "the lining is not metal"
-  end,
+  applies = metal_is_exposed,
   judge = function(job, figure, valley)
     return all_of(
       at_least(valley.cap_sheet_width_in, figure "fire.valley_strip_least", "in"),

@@ -101,6 +101,8 @@ figures {
     status = "practice", source = DETAIL },
   ["fire.valley_strip_least"] = { 36, unit = "in", sense = "at_least", cite = "R902.1",
     status = "practice", source = DETAIL },
+  ["fire.valley_metal_least"] = { 0.019, unit = "in", sense = "at_least", cite = "R902.1",
+    status = "practice", source = "recalled from one state's wildfire chapter: 26 gage" },
   ["fire.gutter_guard_required"] = { true, sense = "equals", cite = "R902.1",
     status = "practice", source = DETAIL },
   ["fire.vent_listing_accepted"] = { true, sense = "equals", cite = "ASTM E2886",

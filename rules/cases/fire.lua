@@ -296,6 +296,22 @@ cases "fire.valley_underlay" {
     expect = "not_applicable", where = "valley" },
 }
 
+-- No. 26 gage, as recalled of one state's wildfire chapter.
+cases "fire.valley_metal" {
+  under = "example/quillrun", date = "2026-07-01",
+  with = { ["site.fire_zone"] = "very_high", ["roof.valleys"] = {
+    { name = "valley", kind = "open", lining = "metal", thickness_in = 0.019 } } },
+  { "0.019 in, exactly", expect = "warn", where = "valley", required = 0.019 },
+  { "the 0.0179 that does elsewhere", with = { ["roof.valleys[1].thickness_in"] = 0.0179 },
+    expect = "fail", where = "valley", found = 0.0179 },
+  { "not known", without = { "roof.valleys[1].thickness_in" }, expect = "open",
+    where = "valley" },
+  { "shingled over", with = { ["roof.valleys[1].kind"] = "closed" },
+    expect = "not_applicable", where = "valley" },
+  { "outside the zones", with = { ["site.fire_zone"] = "none" }, expect = "not_applicable",
+    where = "valley" },
+}
+
 cases "fire.gutters" {
   under = "example/quillrun", date = "2026-07-01", with = { ["site.fire_zone"] = "high",
     ["gutters.fitted"] = true, ["gutters.guarded"] = true },
