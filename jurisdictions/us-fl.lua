@@ -158,6 +158,17 @@ local function common(eb)
       source = "recalled: cap nails, or nails with tin tags" },
     ["underlayment.cap_wind_least"] = { 1, cite = "R905.1.1", status = "memory",
       source = "recalled" },
+    ["underlayment.cap_mils_least.metal"] = { cite = "R905.1.1", status = "memory",
+      source = "recalled: 32 gage" },
+    ["underlayment.cap_mils_least.power_driven_metal"] = { cite = "R905.1.1",
+      status = "memory", source = "recalled" },
+    ["underlayment.cap_mils_least.plastic"] = { cite = "R905.1.1", status = "memory",
+      source = "recalled" },
+    ["underlayment.shank_least.ringed"] = { cite = "R905.1.1", status = "memory",
+      source = "recalled" },
+    ["underlayment.shank_least.smooth"] = { cite = "R905.1.1", status = "memory",
+      source = "recalled" },
+    ["underlayment.bite_least"] = { cite = "R905.1.1", status = "memory", source = "recalled" },
 
     -- Valleys: narrower metal than the model code's.
     ["valley.metal_width_least"] = { 16, cite = "R905.2.8.2", status = "memory",

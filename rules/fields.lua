@@ -1181,3 +1181,17 @@ field "decks[].joints_on_supports" { type = "yes_no", stage = "deck",
   ask = "Does every end joint lie on a rafter or truss?" }
 field "decks[].joints_filled" { type = "yes_no", stage = "deck",
   ask = "Is there solid wood under the joints that run along the slope's courses?" }
+
+field "underlayments[].cap_made_of" { type = "choice", choices = { "metal", "power_driven_metal", "plastic" },
+  stage = "permit",
+  ask = "What are the caps made of: metal, metal for a power tool, or plastic?" }
+field "underlayments[].cap_thickness_in" { type = "number", unit = "in", range = { 0.001, 0.25 }, stage = "permit",
+  ask = "How thick are the caps, by the box? (plastic ones at their edge)" }
+field "underlayments[].fastener_shank_in" { type = "number", unit = "in", range = { 0.01, 0.25 }, stage = "permit",
+  ask = "How thick is the fastener's shank or wire, by the box?" }
+field "underlayments[].fastener_ringed" { type = "yes_no", stage = "permit",
+  ask = "Is the shank of the cap nails ringed?" }
+field "underlayments[].fastener_through_deck" { type = "yes_no", stage = "permit",
+  ask = "Do the fasteners go through the deck?" }
+field "underlayments[].fastener_into_deck_in" { type = "number", unit = "in", range = { 0, 6 }, stage = "permit",
+  ask = "How far do the fasteners go into the deck?" }

@@ -193,9 +193,55 @@ rule "underlayment.cap" {
   applies = is_wind_fastened,
   judge = function(job, figure, slope)
     return at_least(slope.underlayment.cap_in, figure "underlayment.cap_wind_least", "in")
-      :say("The table also sets how thick cap and shank are: look at the fastener's box.")
   end,
   mend = "Use fasteners with wider caps.",
+}
+
+rule "underlayment.cap_thickness" {
+  title = "Thickness of the caps",
+  stage = "dry-in",
+  per = "roof.slopes",
+  applies = is_wind_fastened,
+  judge = function(job, figure, slope)
+    local sheet = slope.underlayment
+    return at_least(sheet.cap_thickness_in * 1000,
+      figure("underlayment.cap_mils_least." .. sheet.cap_made_of), "mil")
+  end,
+  mend = "Use fasteners with thicker caps.",
+}
+
+-- Ringed nails may be thinner; staples are measured by their wire.
+local function shank_kind(sheet)
+  if sheet.fastener == "cap_staple" then return "staple" end
+  return sheet.fastener_ringed and "ringed" or "smooth"
+end
+
+rule "underlayment.shank" {
+  title = "Shank of the underlayment's fasteners",
+  stage = "dry-in",
+  per = "roof.slopes",
+  applies = is_wind_fastened,
+  judge = function(job, figure, slope)
+    local sheet = slope.underlayment
+    return at_least(sheet.fastener_shank_in,
+      figure("underlayment.shank_least." .. shank_kind(sheet)), "in")
+  end,
+  mend = "Use heavier fasteners; the box says how thick they are.",
+}
+
+rule "underlayment.bite" {
+  title = "How far the underlayment's fasteners go in",
+  stage = "dry-in",
+  per = "roof.slopes",
+  applies = is_wind_fastened,
+  judge = function(job, figure, slope)
+    local sheet, least = slope.underlayment, figure "underlayment.bite_least"
+    if sheet.fastener_through_deck then
+      return shown(sheet.fastener_through_deck, "fasteners that go through the deck")
+    end
+    return at_least(sheet.fastener_into_deck_in, least, "in")
+  end,
+  mend = "Use longer fasteners.",
 }
 
 rule "underlayment.lap_spacing" {

@@ -1,5 +1,10 @@
 -- Figures that the walk through the editions needed beside the topics'.
 
+local function in_table(value, unit)
+  return { value, unit = unit, sense = "at_least", cite = "Table R905.1.1(3)",
+    status = "parallel", source = "the building code's table of 2018" }
+end
+
 figures {
   -- Fasteners in moderate wind: in 2012 only.
   ["underlayment.mid_wind_applies"] = { false, sense = "equals", cite = "Table R905.1.1(3)",
@@ -8,6 +13,15 @@ figures {
     cite = "R905.2.7.2 of 2012", status = "memory", source = "recalled, on the older scale" },
   ["underlayment.lap_spacing_mid_most"] = { 36, unit = "in", sense = "at_most",
     cite = "R905.2.7.2 of 2012", status = "memory", source = "recalled" },
+
+  -- The fasteners of the underlayment in wind.
+  ["underlayment.cap_mils_least.metal"] = in_table(13.4, "mil"),
+  ["underlayment.cap_mils_least.power_driven_metal"] = in_table(10, "mil"),
+  ["underlayment.cap_mils_least.plastic"] = in_table(35, "mil"),
+  ["underlayment.shank_least.ringed"] = in_table(0.083, "in"),
+  ["underlayment.shank_least.smooth"] = in_table(0.091, "in"),
+  ["underlayment.shank_least.staple"] = in_table(0.032, "in"),
+  ["underlayment.bite_least"] = in_table(0.75, "in"),
 
   -- What old adhered sheet may stay on a stripped deck, covered again.
   ["underlayment.old_may_stay"] = { { "ice_barrier" }, sense = "one_of", cite = "R908.3 exc.",

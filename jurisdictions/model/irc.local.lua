@@ -154,8 +154,6 @@ figures {
     "the same ordinance; the state asks for 65"),
 
   ["permit.late_fee_counts"] = off "R105.1",
-  ["permit.late_fee_times"] = figure_of(1, "times", "equals", "R105.1",
-    "a California city's page: the fee once more, then three and ten times"),
 
   -- Inspection -------------------------------------------------------------------------
   ["inspection.ready_counts"] = off "R109.3",

@@ -39,5 +39,8 @@ jurisdiction "us-co/douglas-county" {
     ["underlayment.lap_spacing"] = NO_WIND,
     ["underlayment.field_spacing"] = NO_WIND,
     ["underlayment.cap"] = NO_WIND,
+    ["underlayment.cap_thickness"] = NO_WIND,
+    ["underlayment.shank"] = NO_WIND,
+    ["underlayment.bite"] = NO_WIND,
   },
 }

@@ -199,6 +199,60 @@ cases "underlayment.cap" {
     where = "main front" },
 }
 
+-- IBC 2018 Table 1507.1.1(3): 32 gage, 0.010 power-driven, 0.035 plastic edge; shank
+-- 0.083 ringed, 0.091 smooth, staple 21 gage; through the deck or 3/4 in into it.
+local function capped(changes) return felt(changes, STORMY) end
+
+cases "underlayment.cap_thickness" {
+  under = "model/irc-2018",
+  { "metal, exactly", with = capped { cap_made_of = "metal", cap_thickness_in = 0.0134 },
+    expect = "warn", where = "main front", required = 13.4 },
+  { "metal, thinner", with = capped { cap_made_of = "metal", cap_thickness_in = 0.013399 },
+    expect = "fail", where = "main front" },
+  { "metal for a tool, exactly", where = "main front", expect = "warn", required = 10,
+    with = capped { cap_made_of = "power_driven_metal", cap_thickness_in = 0.01 } },
+  { "metal for a tool, thinner", where = "main front", expect = "fail",
+    with = capped { cap_made_of = "power_driven_metal", cap_thickness_in = 0.009999 } },
+  { "plastic, exactly", with = capped { cap_made_of = "plastic", cap_thickness_in = 0.035 },
+    expect = "warn", where = "main front", required = 35 },
+  { "plastic, thinner", with = capped { cap_made_of = "plastic", cap_thickness_in = 0.034999 },
+    expect = "fail", where = "main front" },
+  { "not windy", expect = "not_applicable", where = "main front" },
+  { "not known", with = capped { cap_made_of = "metal" }, expect = "open", where = "main front" },
+}
+
+cases "underlayment.shank" {
+  under = "model/irc-2018",
+  { "ringed, exactly", with = capped { fastener_ringed = true, fastener_shank_in = 0.083 },
+    expect = "warn", where = "main front", required = 0.083 },
+  { "ringed, thinner", with = capped { fastener_ringed = true, fastener_shank_in = 0.082 },
+    expect = "fail", where = "main front" },
+  { "smooth, exactly", with = capped { fastener_ringed = false, fastener_shank_in = 0.091 },
+    expect = "warn", where = "main front", required = 0.091 },
+  { "smooth, thinner", with = capped { fastener_ringed = false, fastener_shank_in = 0.09 },
+    expect = "fail", where = "main front" },
+  { "staple, exactly", with = capped { fastener = "cap_staple", fastener_shank_in = 0.032 },
+    expect = "warn", where = "main front", required = 0.032 },
+  { "staple, thinner", with = capped { fastener = "cap_staple", fastener_shank_in = 0.031 },
+    expect = "fail", where = "main front" },
+  { "not windy", expect = "not_applicable", where = "main front" },
+  { "ringed or not is not known", with = capped { fastener_shank_in = 0.12 }, expect = "open",
+    where = "main front" },
+}
+
+cases "underlayment.bite" {
+  under = "model/irc-2018",
+  { "through a thin deck", with = capped { fastener_through_deck = true }, expect = "warn",
+    where = "main front" },
+  { "3/4 in into a thick one, exactly", expect = "warn", where = "main front", required = 0.75,
+    with = capped { fastener_through_deck = false, fastener_into_deck_in = 0.75 } },
+  { "less", expect = "fail", where = "main front",
+    with = capped { fastener_through_deck = false, fastener_into_deck_in = 0.749 } },
+  { "not windy", expect = "not_applicable", where = "main front" },
+  { "not known", with = capped { fastener_through_deck = false }, expect = "open",
+    where = "main front" },
+}
+
 cases "underlayment.lap_spacing" {
   under = "model/irc-2018",
   { "6 in", with = STORMY, expect = "warn", where = "main front", required = 6, found = 6 },
