@@ -88,10 +88,9 @@ rule "permit.late_fee" {
   applies = function(job, figure)
     return figure "permit.late_fee_counts", "no fee is printed for work without a permit"
   end,
-  judge = function(job, figure)
-    local times = figure "permit.late_fee_times"
-    return shown(not job.permit.begun_before, "work that waits for the permit; otherwise the fee "
-      .. "is charged " .. number(times, "times") .. " more")
+  judge = function(job)
+    return shown(not job.permit.begun_before,
+      "work that waits for the permit: a fee is charged on top where it does not")
   end,
   mend = "Stop, and apply for the permit before going on.",
 }

@@ -35,7 +35,8 @@ jurisdiction "us-ca/daly-city" {
     ["permit.license_required"] = seen(true),
     ["permit.registration_required"] = seen(true),
     ["papers.insurance"] = seen { "workers_comp" },
-    ["permit.late_fee_counts"] = seen(true),
-    ["permit.late_fee_times"] = seen(1),
+    ["permit.late_fee_counts"] = { true,
+      cite = "roofing permit page: the fee once more, then three and ten times", status = "seen",
+      source = "the city's roofing page" },
   },
 }

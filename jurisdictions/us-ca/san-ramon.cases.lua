@@ -67,6 +67,9 @@ cases "inspection.deck" {
   under = "us-ca/san-ramon", from = "paperwork",
   { "under the winter rule", with = { ["inspection.deck.proof"] = "winter_rule" },
     expect = "warn" },
+  { "a visit", expect = "warn" },
+  { "an affidavit", with = { ["inspection.deck.proof"] = "affidavit" }, expect = "fail" },
+  { "photographs", with = { ["inspection.deck.proof"] = "photos" }, expect = "fail" },
   { "under another city's", under = "us-ca/healdsburg",
     with = { ["inspection.deck.proof"] = "winter_rule" }, expect = "fail" },
 }

@@ -400,6 +400,6 @@ cases "inspection.deck_loaded" {
   { "loaded", with = { ["inspection.deck.roof_loaded"] = true }, expect = "pass" },
   { "not loaded", with = { ["inspection.deck.roof_loaded"] = false }, expect = "fail" },
   { "not told", expect = "open" },
-  { "nothing said of it", under = "model/irc-2021",
+  { "nothing said of it where the deck is looked at", under = "us-ca/healdsburg",
     with = { ["inspection.deck.roof_loaded"] = false }, expect = "not_applicable" },
 }
