@@ -42,3 +42,11 @@ cases "permit.by_deck" {
   { "no new deck", with = unpermitted(), expect = "warn", says = "could not be read" },
   { "some", with = { ["permit.status"] = "none" }, expect = "fail" },
 }
+
+cases "permit.every" {
+  under = "us-ca/san-diego", from = "paperwork",
+  { "on the bulletin's first day", date = "2025-01-01", with = unpermitted(),
+    expect = "not_applicable" },
+  { "the day before", date = "2024-12-31", with = unpermitted(), expect = "refused",
+    says = "from 2025-01-01" },
+}

@@ -1,6 +1,6 @@
--- San Diego, California: bulletin 123 of January 2025 (its day not shown). Like
--- for like needs no permit. How much damaged deck may be swapped without one
--- could not be read, so any counts here.
+-- San Diego, California: bulletin 123 of January 2025 (its day not shown), from that
+-- month on; what was free before it was not read. Like for like needs no permit. How
+-- much damaged deck may be swapped without one could not be read, so any counts here.
 
 local function seen(value)
   return { value, cite = "bulletin 123", status = "seen", source = "the city's bulletin" }
@@ -9,6 +9,7 @@ end
 jurisdiction "us-ca/san-diego" {
   title = "San Diego, California",
   follows = "us-ca",
+  from = "2025-01-01",
   edition = "California Residential Code; bulletin 123 of January 2025",
   as_seen = "2025-01-01",
   figures = {
