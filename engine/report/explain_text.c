@@ -199,7 +199,23 @@ static void add_cite(const struct explanation *x, const char *name, size_t colum
     page_phrase(out, 6, &line);
 }
 
-/* "moved by Tamarack County to 1 layer (Tamarack County Code 15.04.020)" */
+/* How a place knows its figure: "; invented place", or status, source and who
+ * disagrees. */
+static void add_knowledge(struct text *line, const struct profile *profile,
+                          const struct figure *figure)
+{
+    text_add(line, "; ");
+    if (profile->invented) {
+        text_add(line, "invented place");
+        return;
+    }
+    cite_add_status(line, &figure->cite);
+    if (figure->disputed != NULL)
+        text_addf(line, "; sources disagree: %s", figure->disputed);
+}
+
+/* "moved by Tamarack County to 1 layer (Tamarack County Code 15.04.020; ...)"; what
+ * a place has from the one it follows is told in full there. */
 static void add_move(const struct standing *standing, const struct figure *figure, struct text *out)
 {
     struct text line = TEXT_EMPTY;
@@ -212,7 +228,9 @@ static void add_move(const struct standing *standing, const struct figure *figur
     value_add(&line, &figure->value);
     text_add(&line, " (");
     cite_add(&line, &figure->cite);
-    text_addf(&line, "%s)", profile->invented ? "; invented place" : "");
+    if (own || profile->invented)
+        add_knowledge(&line, profile, figure);
+    text_add(&line, ")");
     text_add(out, "    ");
     page_phrase(out, 6, &line);
 }
@@ -232,6 +250,7 @@ static void add_moves(const struct explanation *x, const char *name, struct text
             value_add(&line, &figure->value);
             text_add(&line, " (");
             cite_add(&line, &figure->cite);
+            add_knowledge(&line, x->places.items[i].profile, figure);
             text_add(&line, ")");
             text_add(out, "    ");
             page_phrase(out, 6, &line);

@@ -220,6 +220,20 @@ static void names_who_moves_a_figure(void **state)
     said_free(&said);
 }
 
+/* Of a real place: read or recalled, where, and who disagrees. */
+static void says_how_a_place_knows_its_figure(void **state)
+{
+    struct fixture *fixture = *state;
+    home_write(&fixture->home, "jurisdictions/us-xx.lua",
+               "jurisdiction \"us-xx\" { title = \"State X\", follows = \"model/test-2024\",\n"
+               "  code = \"X Code\", figures = { [\"test.most\"] = { 4, cite = \"9\",\n"
+               "    status = \"seen\", source = \"page\", disputed = \"a town says 2\" } } }\n");
+    struct said said = explain_with(state, "test.most", NULL, EAVEMARK_TEXT);
+    assert_has(said.report, "moved by State X to 4 layers (X Code 9; read in a public source: page;");
+    assert_has(said.report, "disagree: a town says 2)");
+    said_free(&said);
+}
+
 static void goes_by_the_day_asked_for(void **state)
 {
     const struct eavemark_request before = {.date = "2024-12-31"};
@@ -408,6 +422,7 @@ int main(void)
         HERE(learns_figures_and_facts_from_cases),
         HERE(shows_each_edition_and_the_place),
         HERE(names_who_moves_a_figure),
+        HERE(says_how_a_place_knows_its_figure),
         HERE(goes_by_the_day_asked_for),
         HERE(says_that_no_case_judges_a_rule),
         HERE(finds_a_rule_of_one_place),
