@@ -11,6 +11,11 @@ static int days_in(int year, int month)
     return days[month] + (month == 2 && leap);
 }
 
+static long date_of(int year, int month, int day)
+{
+    return (long)year * 10000 + month * 100 + day;
+}
+
 long date_parse(const char *text)
 {
     if (strlen(text) != 10 || text[4] != '-' || text[7] != '-')
@@ -23,7 +28,24 @@ long date_parse(const char *text)
     if (year < 1900 || year > 2199 || month < 1 || month > 12 || day < 1
         || day > days_in(year, month))
         return 0;
-    return (long)year * 10000 + month * 100 + day;
+    return date_of(year, month, day);
+}
+
+long date_after(long date)
+{
+    const int year = (int)(date / 10000), month = (int)(date / 100 % 100);
+    if (date % 100 < days_in(year, month))
+        return date + 1;
+    return month < 12 ? date_of(year, month + 1, 1) : date_of(year + 1, 1, 1);
+}
+
+long date_before(long date)
+{
+    const int year = (int)(date / 10000), month = (int)(date / 100 % 100);
+    if (date % 100 > 1)
+        return date - 1;
+    return month > 1 ? date_of(year, month - 1, days_in(year, month - 1))
+                     : date_of(year - 1, 12, 31);
 }
 
 void date_write(long date, char out[16])

@@ -141,15 +141,24 @@ static void step(struct trying *trying, const struct value *value, const char *s
         strings_add(&now->missed, &trying->nudge->arena, said);
 }
 
+/* The number next to this one: a last printed digit away, or a day. */
+static double neighbor(const struct value *value, bool up)
+{
+    if (value->unit != NULL && strcmp(value->unit, "date") == 0) {
+        const long day = (long)value->number;
+        return (double)(up ? date_after(day) : date_before(day));
+    }
+    const double least = 2 * number_tolerance(value->unit);
+    return value->number + (up ? least : -least);
+}
+
 static void step_number(struct trying *trying)
 {
     static const char *const SAID[] = {"a step down", "a step up"};
-    const struct value *value = &trying->now->figure->value;
-    for (int i = 0; i < 2; i++) {
-        struct value moved = *value;
-        const double least = 2 * number_tolerance(value->unit); /* one last printed digit */
-        moved.number += i == 0 ? -least : least;
-        step(trying, &moved, SAID[i]);
+    for (int up = 0; up < 2; up++) {
+        struct value moved = trying->now->figure->value;
+        moved.number = neighbor(&moved, up == 1);
+        step(trying, &moved, SAID[up]);
     }
 }
 

@@ -152,6 +152,12 @@ static void date_knows_the_calendar(void **state)
     };
     for (size_t i = 0; i < sizeof(NOT) / sizeof(NOT[0]); i++)
         assert_int_equal(date_parse(NOT[i]), 0);
+    static const long PAIRS[][2] = {{20190731, 20190801}, {20261231, 20270101},
+        {20240228, 20240229}, {20240229, 20240301}, {20250228, 20250301}, {20260309, 20260310}};
+    for (size_t i = 0; i < sizeof(PAIRS) / sizeof(PAIRS[0]); i++) {
+        assert_int_equal(date_after(PAIRS[i][0]), PAIRS[i][1]);
+        assert_int_equal(date_before(PAIRS[i][1]), PAIRS[i][0]);
+    }
     char out[16];
     date_write(20260301, out);
     assert_string_equal(out, "2026-03-01");

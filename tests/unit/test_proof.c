@@ -668,6 +668,36 @@ static void misses_what_sits_away_from_the_limit(void **state)
     end(&proof);
 }
 
+/* The step of a day is the next day, at the end of a month as well. */
+static void moves_days_by_a_day(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    home_write(&proof.home, "jurisdictions/elm.rules.lua",
+               "rule 'roof.day' { title = 'Day', stage = 'permit', mend = 'Wait.',\n"
+               "  applies = function(job, figure)\n"
+               "    local day = string.sub(job.date, 1, 4) .. string.sub(job.date, 6, 7)\n"
+               "      .. string.sub(job.date, 9, 10)\n"
+               "    return tonumber(day) <= figure 'roof.day_most', 'too late'\n"
+               "  end,\n"
+               "  judge = function(job, figure)\n"
+               "    return at_most(1, figure 'roof.layers_most', 'layers')\n"
+               "  end }\n");
+    home_write(&proof.home, "jurisdictions/elm.lua",
+               "jurisdiction 'elm' { title = 'Elm', follows = 'model/base', as_seen = '2025-01-01',\n"
+               "  rules = 'elm.rules.lua', figures = {\n"
+               "    ['roof.day_most'] = { 20250131, unit = 'date', sense = 'at_most', cite = 'C1',\n"
+               "      status = 'seen', source = 's' } } }\n");
+    home_write(&proof.home, "jurisdictions/elm.cases.lua",
+               "cases 'roof.day' { under = 'elm',\n"
+               "  { 'the last day', date = '2025-01-31', expect = 'pass' },\n"
+               "  { 'the next', date = '2025-02-01', expect = 'not_applicable' } }\n");
+    nudge(&proof, NULL);
+    assert_lacks(proof.report, "roof.day_most");
+    end(&proof);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -687,6 +717,7 @@ int main(void)
         cmocka_unit_test(lists_the_figures_that_no_case_notices),
         cmocka_unit_test(a_figure_that_only_a_mend_asks_for_is_printed),
         cmocka_unit_test(misses_what_sits_away_from_the_limit),
+        cmocka_unit_test(moves_days_by_a_day),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
