@@ -184,7 +184,7 @@ local function common(eb)
     -- only the year a house was built, so the whole of 2002 counts as before.
     ["deck.renail_required"] = { true, cite = deck .. ", 706.7.1", status = "seen",
       source = NOTICE },
-    ["deck.renail_built_before"] = { 2003, cite = deck .. " exception", status = "seen",
+    ["deck.renail_built_before"] = { cite = deck .. " exception", status = "seen",
       source = "a Florida county's page: built in 2002 or before", disputed = YEAR_ONLY },
     ["deck.renail_house_kinds"] = { { "one_family" }, cite = deck .. ".1", status = "seen",
       source = NOTICE .. "; a county's page lets duplexes and townhouses off" },

@@ -424,12 +424,13 @@ jurisdiction "model/irc" {
     ["deck.overdriven_allowed"] = { false, sense = "equals", cite = "R803.2.3", status = "seen",
       source = "federal coastal construction manual, volume II" },
 
-    -- Nailing a kept deck again: some states ask for it, the model code does not. 2200
-    -- stands for no cut-off: houses of any year.
+    -- Nailing a kept deck again: some states ask for it, the model code does not.
     ["deck.renail_required"] = { false, sense = "equals", cite = "R908.1", status = "memory",
       source = "recalled; the model code has no such rule" },
-    ["deck.renail_built_before"] = { 2200, unit = "year", sense = "under", cite = "R908.1",
-      status = "memory", source = "recalled; the model code has no such rule" },
+    ["deck.renail_built_before"] = { 2003, unit = "year", sense = "under", cite = "R908.1",
+      status = "seen", source = "a Florida county's page: built in 2002 or before",
+      disputed = "the state's cut-off is 1 March 2002, so a house of that year may be on either "
+        .. "side of it" },
     ["deck.renail_house_kinds"] = {
       { "one_family", "two_family", "townhouse" }, sense = "one_of", cite = "R908.1",
       status = "memory", source = "recalled; the model code has no such rule" },
