@@ -351,3 +351,66 @@ cases "valley.width" {
   { "smooth roll 35.5 in", with = valley("closed", "smooth_roll", 35.5), expect = "fail",
     required = 36 },
 }
+
+-- The wind does not matter: not even when nobody knows it.
+cases "underlayment.kind" {
+  under = "us-fl", date = EIGHTH, with = { ["underlayments[1].kind"] = "D226_II" },
+  { "wind not known", without = { "site.wind_vult_mph", "site.wind_design_required" },
+    expect = "warn", where = "main front" },
+}
+cases "underlayment.lap_spacing" {
+  under = "us-fl", date = EIGHTH, with = { ["underlayments[1].lap_spacing_in"] = 8 },
+  { "wind not known", without = { "site.wind_vult_mph", "site.wind_design_required" },
+    expect = "fail", where = "main front" },
+}
+cases "underlayment.head_lap" {
+  under = "us-fl", date = SEVENTH,
+  { "wind not known, 2 in", without = { "site.wind_vult_mph" }, expect = "fail",
+    where = "main front", required = 4, found = 2 },
+}
+
+-- Every kind that an edition's lists name, and the light felt on none of them.
+local function each_kind(date, list)
+  for _, row in ipairs(list) do
+    local kind, one, layer = row[1], row[2], row[3]
+    local with = { ["underlayments[1].kind"] = kind,
+      ["underlayments[1].evaluation_report"] = false }
+    local two = { ["underlayments[1].kind"] = kind, ["underlayments[1].plies"] = 2,
+      ["underlayments[1].head_lap_in"] = 19 }
+    cases "underlayment.kind" {
+      under = "us-fl", date = date,
+      { kind .. ", " .. date, with = with, expect = one, where = "main front" },
+    }
+    cases "underlayment.sealed_deck" {
+      under = "us-fl", date = date,
+      { kind .. " over taped joints, " .. date, with = taped(4, kind), expect = layer,
+        where = "main front" },
+      { "two plies of " .. kind .. ", " .. date, with = two, expect = layer,
+        where = "main front" },
+    }
+  end
+end
+each_kind(SEVENTH, {
+  { "D226_I", "fail", "fail" }, { "D226_II", "warn", "warn" }, { "D4869_III", "warn", "warn" },
+  { "D4869_IV", "warn", "warn" }, { "D8257", "fail", "warn" },
+  { "other_synthetic", "fail", "warn" },
+})
+each_kind(EIGHTH, {
+  { "D226_I", "fail", "fail" }, { "D226_II", "warn", "warn" }, { "D4869_III", "warn", "warn" },
+  { "D4869_IV", "warn", "warn" }, { "D8257", "warn", "warn" },
+  { "other_synthetic", "fail", "warn" },
+})
+
+-- A thousandth short.
+cases "underlayment.sealed_deck" {
+  under = "us-fl",
+  { "3.999 in tape in the 7th", date = SEVENTH, with = taped(3.999), expect = "fail",
+    where = "main front", required = 4 },
+  { "3.749 in tape in the 8th", date = EIGHTH, with = taped(3.749), expect = "fail",
+    where = "main front", required = 3.75 },
+}
+cases "underlayment.end_lap" {
+  under = "us-fl", date = EIGHTH,
+  { "5.999 in", with = { ["underlayments[1].end_lap_in"] = 5.999 }, expect = "fail",
+    where = "main front", required = 6 },
+}

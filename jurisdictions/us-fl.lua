@@ -129,12 +129,8 @@ local function common(eb)
       source = FELTS },
     ["underlayment.kinds_normal"] = { HEAVY_FELTS, cite = "R905.1.1", status = "memory",
       source = FELTS },
-    ["underlayment.kinds_high_wind"] = { HEAVY_FELTS, cite = "R905.1.1", status = "memory",
-      source = FELTS },
     ["underlayment.head_lap_least"] = { 4, cite = "R905.1.1", status = "memory",
       source = "recalled; older books had 2 in" },
-    ["underlayment.head_lap_high_wind_least"] = { 4, cite = "R905.1.1", status = "memory",
-      source = "recalled" },
     ["underlayment.head_lap_double_least"] = { 19, cite = "R905.1.1", status = "memory",
       source = "read second-hand: half the roll and 1 in; the 19 recalled",
       disputed = "the same page gives half the roll and 2 in for the second course" },
@@ -145,10 +141,8 @@ local function common(eb)
       source = "recalled" },
     ["underlayment.end_lap_offset_least"] = { 6, cite = "R905.1.1", status = "memory",
       source = "recalled" },
-    -- The nailing grid binds at any wind speed.
-    ["underlayment.wind_by_map"] = { false, cite = "R905.1.1", status = "memory",
-      source = "recalled; a county's sheet gives the grid without a speed" },
-    ["underlayment.wind_from"] = { 0, cite = "R905.1.1", status = "memory",
+    -- One list of kinds, one lap, and the nailing grid at any wind speed.
+    ["underlayment.any_wind_counts"] = { true, cite = "R905.1.1", status = "memory",
       source = "recalled; a county's sheet gives the grid without a speed" },
     ["underlayment.lap_spacing_wind_most"] = { 6, cite = "R905.1.1", status = "seen",
       source = SHEET },
@@ -287,8 +281,6 @@ local function of_2023()
   figures["underlayment.tape_width_least"] = { 3.75, cite = "R905.1.1", status = "memory",
     source = "read second-hand on a trade page: 3-3/4 in, 95 mm" }
   figures["underlayment.kinds_normal"] = { kinds, cite = "R905.1.1", status = "memory",
-    source = named }
-  figures["underlayment.kinds_high_wind"] = { kinds, cite = "R905.1.1", status = "memory",
     source = named }
   return with_relief(figures)
 end

@@ -24,8 +24,11 @@ local function least_of(list)
   return least
 end
 
--- Some editions go by a speed, later ones by a map.
+-- Some editions go by a speed, later ones by a map. Where any wind counts, what
+-- windy places ask of fasteners binds everywhere, and kinds and laps do not
+-- change with the wind.
 local function is_windy(job, figure)
+  if figure "underlayment.any_wind_counts" then return true end
   if figure "underlayment.wind_by_map" then return job.site.wind_design_required end
   local speed = job.site.wind_vult_mph
   if figure "underlayment.wind_on_vasd" then speed = trade.vult_to_vasd(speed) end
@@ -87,7 +90,9 @@ rule "underlayment.kind" {
   applies = is_laid,
   judge = function(job, figure, slope)
     local kind = slope.underlayment.kind
-    local normal, high = figure "underlayment.kinds_normal", figure "underlayment.kinds_high_wind"
+    local normal = figure "underlayment.kinds_normal"
+    local high = figure "underlayment.any_wind_counts" and normal
+      or figure "underlayment.kinds_high_wind"
     -- A kind on both lists, or an exception to them, does whatever the wind.
     if holds(normal, kind) and holds(high, kind) then return one_of(kind, high) end
     if not holds(normal, kind) and not holds(high, kind) then
@@ -119,7 +124,7 @@ rule "underlayment.head_lap" {
     local least
     if is_double(figure, slope) then
       least = figure "underlayment.head_lap_double_least"
-    elseif is_windy(job, figure) then
+    elseif not figure "underlayment.any_wind_counts" and is_windy(job, figure) then
       least = figure "underlayment.head_lap_high_wind_least"
     else
       least = figure "underlayment.head_lap_least"

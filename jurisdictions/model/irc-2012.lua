@@ -50,6 +50,7 @@ jurisdiction "model/irc-2012" {
     ["underlayment.kinds_self_adhered"] = { cite = "R905.2.7.2 exc.",
       status = "memory", source = RECALLED },
     ["underlayment.kinds_by_report"] = { cite = "R905.2.3" },
+    ["underlayment.any_wind_counts"] = { cite = "R905.2.7.2" },
     ["underlayment.wind_by_map"] = { cite = "R905.2.7.2", status = "memory",
       source = RECALLED },
     ["underlayment.wind_from"] = { 120, cite = "R905.2.7.2", status = "memory",

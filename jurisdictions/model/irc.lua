@@ -76,6 +76,9 @@ jurisdiction "model/irc" {
     ["underlayment.kinds_by_report"] = { { "D8257", "other_synthetic" }, sense = "one_of",
       cite = "R905.1.1", status = "practice",
       source = "trade magazine: synthetics were accepted by evaluation report" },
+    -- What some place prints beside the tables: it must not cast doubt on them.
+    ["underlayment.any_wind_counts"] = { false, sense = "equals", cite = "R905.1.1",
+      status = "seen", source = "a state residential code on the 2018 edition" },
     ["underlayment.wind_by_map"] = { false, sense = "equals", cite = "Table R905.1.1(1)",
       status = "seen", source = "a state residential code on the 2018 edition" },
     ["underlayment.wind_from"] = { 140, unit = "mph", sense = "from",
