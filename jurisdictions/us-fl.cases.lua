@@ -352,6 +352,16 @@ cases "valley.width" {
     required = 36 },
 }
 
+cases "papers.wall_ties" {
+  under = "us-fl", date = EIGHTH, with = TIES,
+  { "found strong already", with = { ["papers.wall_ties"] = "sound_already" },
+    expect = "warn" },
+  { "done up to the share", with = { ["papers.wall_ties"] = "done_to_share" },
+    expect = "warn" },
+  { "the first step takes 15.1 percent", with = { ["papers.wall_ties"] = "beyond_share",
+    ["papers.wall_ties_first_step_percent"] = 15.1 }, expect = "warn" },
+}
+
 -- The wind does not matter: not even when nobody knows it.
 cases "underlayment.kind" {
   under = "us-fl", date = EIGHTH, with = { ["underlayments[1].kind"] = "D226_II" },

@@ -40,3 +40,8 @@ cases "layers.overlay" {
     ["site.hail_exposure"] = "severe" },
   { "severe hail", expect = "warn" },
 }
+
+cases "inspection.windstorm" {
+  under = "us-tx-windstorm", stage = "deck", with = { ["site.windstorm_certificate"] = true },
+  { "the department", with = { ["inspection.windstorm_by"] = "department" }, expect = "pass" },
+}

@@ -111,3 +111,20 @@ cases "ice_barrier.up_slope" {
   { "not known", without = { "roof.edges[1].ice_barrier_reach_in" }, expect = "open",
     where = "front eave" },
 }
+
+-- A thousandth short.
+cases "deck.spaced_board_thickness" {
+  under = "us-wi", with = { ["decks[1].kind"] = "spaced_board",
+    ["decks[1].support_spacing_in"] = 24, ["decks[1].thickness_in"] = 0.749 },
+  { "0.749 in", expect = "fail", required = 0.75 },
+}
+-- (12 + 6) x 1.05409 + 12 = 30.97367: 30.974 in is the least that will do.
+cases "ice_barrier.up_slope" {
+  under = "us-wi",
+  { "30.974 in", with = eave(30.974), expect = "warn", where = "front eave", required = 30.974 },
+  { "30.973 in", with = eave(30.973), expect = "fail", where = "front eave", required = 30.974 },
+  { "29.999 in with no overhang", with = eave(29.999, "4:12", 0), expect = "fail",
+    where = "front eave", required = 30 },
+  { "too short at 4.01:12 is not settled", with = eave(20, "4.01:12"), expect = "open",
+    where = "front eave", says = "flatter slopes" },
+}

@@ -38,6 +38,14 @@ cases "underlayment.kind" {
     where = "main front" },
 }
 
+for _, kind in ipairs { "D4869_III", "D4869_IV", "D6757" } do
+  cases "underlayment.kind" {
+    under = "example/tamarack",
+    { kind, with = { ["underlayments[1].kind"] = kind }, expect = "pass",
+      where = "main front" },
+  }
+end
+
 -- (12 overhang + 6 wall + 30 inside) x 1.0833 at 5:12 = 52 in, where the code
 -- it follows would ask for (12 + 6 + 24) x 1.0833 = 45.5 in if it asked at all.
 cases "ice_barrier.reach" {

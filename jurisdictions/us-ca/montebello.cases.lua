@@ -37,3 +37,18 @@ cases "papers.handed_in_overlay" {
   { "papers not known", without = { "papers.handed_in" }, expect = "open" },
   { "under the state", under = "us-ca", expect = "not_applicable" },
 }
+
+-- Exactly what the page asks for, and short of each in turn.
+local STATES = { "maker", "new_covering", "color", "weight", "squares" }
+cases "papers.application" {
+  under = "us-ca/montebello", from = "paperwork",
+  { "exactly that", with = { ["papers.application_states"] = STATES }, expect = "pass" },
+}
+for left_out, word in ipairs(STATES) do
+  local rest = {}
+  for i, one in ipairs(STATES) do if i ~= left_out then table.insert(rest, one) end end
+  cases "papers.application" {
+    under = "us-ca/montebello", from = "paperwork",
+    { "without " .. word, with = { ["papers.application_states"] = rest }, expect = "fail" },
+  }
+end

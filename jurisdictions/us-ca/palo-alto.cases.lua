@@ -13,3 +13,8 @@ cases "papers.waste_share" {
   { "share not known", with = { ["scope.price_usd"] = 30000 }, expect = "open" },
   { "under the state", under = "us-ca", with = job(30000, 10), expect = "not_applicable" },
 }
+
+cases "papers.waste_share" {
+  under = "us-ca/palo-alto", from = "paperwork",
+  { "79.9 percent", with = job(25000, 79.9), expect = "fail" },
+}

@@ -92,3 +92,9 @@ cases "deck.panel_joints" {
   { "not asked by the state", under = "us-ca", with = joints(false, false, false),
     expect = "not_applicable" },
 }
+
+cases "inspection.deputy" {
+  under = "us-ca/san-ramon", with = { ["inspection.deputy"] = false },
+  { "0.24:12", with = { ["roof.slopes[3].pitch"] = "0.24:12" }, expect = "fail",
+    where = "porch" },
+}

@@ -28,3 +28,9 @@ cases "fire.whole_roof" {
   { "26 percent", with = { ["scope.roof_share_percent"] = 26 }, expect = "not_applicable" },
   { "51 percent", with = { ["scope.roof_share_percent"] = 51 }, expect = "fail" },
 }
+
+cases "permit.part_as_new" {
+  under = "us-ca/signal-hill", from = "paperwork",
+  { "12 months to the day still add up", with = part(14,
+    false, { { done_on = "2025-03-02", roof_share_percent = 12 } }), expect = "fail" },
+}

@@ -32,3 +32,25 @@ cases "permit.license" {
   { "a roofer's", expect = "pass" },
   { "a general one", with = { ["contractor.license"] = "general" }, expect = "fail" },
 }
+
+cases "inspection.pre" {
+  under = "us-ca/sonoma-county", from = "paperwork",
+  { "none before an overlay", expect = "fail", with = { ["inspection.pre.proof"] = "none",
+    ["scope.method"] = "overlay", ["existing.layers_removed"] = 0,
+    ["existing.coverings[1].removed"] = false } },
+}
+
+-- Exactly what the page asks for, and short of each in turn.
+local STATES = { "squares", "layers_removed", "deck_replaced", "price" }
+cases "papers.application" {
+  under = "us-ca/sonoma-county", from = "paperwork",
+  { "exactly that", with = { ["papers.application_states"] = STATES }, expect = "pass" },
+}
+for left_out, word in ipairs(STATES) do
+  local rest = {}
+  for i, one in ipairs(STATES) do if i ~= left_out then table.insert(rest, one) end end
+  cases "papers.application" {
+    under = "us-ca/sonoma-county", from = "paperwork",
+    { "without " .. word, with = { ["papers.application_states"] = rest }, expect = "fail" },
+  }
+end

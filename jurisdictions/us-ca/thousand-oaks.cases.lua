@@ -59,3 +59,8 @@ cases "fire.class" {
   { "the whole roof, class B, under the state", under = "us-ca",
     with = piece(100, "B", "none"), expect = "warn" },
 }
+
+cases "deck.thickness" {
+  under = "us-ca/thousand-oaks",
+  { "0.468 in, and no listing", with = spaced(0.468, false), expect = "fail" },
+}

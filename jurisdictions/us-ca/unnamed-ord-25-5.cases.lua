@@ -49,3 +49,17 @@ cases "inspection.deck" {
   { "a tear-off", expect = "fail" },
   { "under the state", under = "us-ca", expect = "not_applicable" },
 }
+
+for _, kind in ipairs { "wood_shake", "slate", "clay_tile", "concrete_tile",
+  "asbestos_cement" } do
+  cases "layers.base_kind" {
+    under = "us-ca/unnamed-ord-25-5", with = OVER_WOOD,
+    { kind .. " covered over", with = { ["existing.coverings[1].kind"] = kind },
+      expect = "fail" },
+  }
+end
+cases "layers.base_kind" {
+  under = "us-ca/unnamed-ord-25-5", with = OVER_WOOD,
+  { "asphalt covered over", with = { ["existing.coverings[1].kind"] = "asphalt_shingle" },
+    expect = "warn" },
+}

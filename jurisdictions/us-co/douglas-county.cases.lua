@@ -67,3 +67,10 @@ cases "underlayment.lap_spacing" {
   { "12 in under IRC 2021", under = "model/irc-2021", expect = "fail",
     where = "main front" },
 }
+
+cases "inspection.mid_roof" {
+  under = "us-co/douglas-county", from = "paperwork",
+  with = { ["inspection.mid_roof.proof"] = "none" },
+  { "slate", with = { ["covering.kind"] = "slate" }, expect = "fail" },
+  { "clay tile", with = { ["covering.kind"] = "clay_tile" }, expect = "fail" },
+}

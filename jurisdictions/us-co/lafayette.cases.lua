@@ -66,3 +66,14 @@ cases "layers.total" {
     ["existing.layers_removed"] = 0, ["existing.coverings[1].removed"] = false },
     expect = "pass", required = 2, found = 2 },
 }
+
+cases "shingle.hail_proof" {
+  under = "us-co/lafayette", stage = "final", with = { ["existing.hail_damaged"] = false },
+  { "the maker's papers", with = { ["covering.hail_proof"] = "papers" }, expect = "warn" },
+}
+cases "shingle.wind_label" {
+  under = "us-co/lafayette",
+  { "D7158 H alone", with = { ["covering.D3161_class"] = "none" }, expect = "pass" },
+  { "D7158 G alone", with = { ["covering.D7158_class"] = "G",
+    ["covering.D3161_class"] = "none" }, expect = "pass" },
+}

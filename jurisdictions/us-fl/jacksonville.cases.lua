@@ -31,3 +31,8 @@ cases "permit.every" {
   { "a repair needs one too", with = { ["permit.status"] = "none", ["scope.extent"] = "repair",
     ["scope.roof_share_percent"] = 10 }, expect = "fail" },
 }
+
+cases "permit.kind" {
+  under = "us-fl/jacksonville", from = "paperwork",
+  { "a small permit for 499.9 sq ft", with = repair(499.9, "small_repair"), expect = "pass" },
+}

@@ -27,3 +27,23 @@ cases "papers.product_approval" {
   under = "us-fl/pasco-county", from = "paperwork",
   { "one sheet", with = { ["papers.approval_sheets"] = 1 }, expect = "fail", required = 2 },
 }
+
+-- Exactly what the page asks for, and short of each in turn.
+local STATES = { "who_works", "flood_zone" }
+cases "papers.application" {
+  under = "us-fl/pasco-county", from = "paperwork",
+  { "exactly that", with = { ["papers.application_states"] = STATES }, expect = "pass" },
+}
+for left_out, word in ipairs(STATES) do
+  local rest = {}
+  for i, one in ipairs(STATES) do if i ~= left_out then table.insert(rest, one) end end
+  cases "papers.application" {
+    under = "us-fl/pasco-county", from = "paperwork",
+    { "without " .. word, with = { ["papers.application_states"] = rest }, expect = "fail" },
+  }
+end
+
+cases "papers.underlayment_stated" {
+  under = "us-fl/pasco-county", from = "paperwork",
+  { "2002, self-adhered", with = house(2002, "self_adhered"), expect = "warn" },
+}

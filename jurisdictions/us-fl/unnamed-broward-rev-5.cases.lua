@@ -44,3 +44,9 @@ cases "papers.by_value_final" {
     expect = "fail" },
   { "the day before", date = "2021-01-04", expect = "refused", says = "from 2021-01-05" },
 }
+
+cases "papers.by_value" {
+  under = "us-fl/unnamed-broward-rev-5", from = "paperwork",
+  { "without the appraisal", with = worth(300000, { "tie_affidavit" }), expect = "fail",
+    says = "appraisal" },
+}

@@ -73,3 +73,33 @@ cases "drip_edge.rake" {
   under = "us-il/kildeer", with = { ["roof.edges[4].drip_edge"] = false },
   { "none asked for", expect = "not_applicable", where = "front left rake" },
 }
+
+-- Laid over: asphalt may be, all that the page names may not.
+local function over(kind)
+  return { ["scope.method"] = "overlay", ["existing.layers_removed"] = 0,
+    ["existing.coverings"] = { { kind = kind, thickness_in = 0.25, removed = false } } }
+end
+cases "layers.base_kind" {
+  under = "us-il/kildeer",
+  { "asphalt", with = over "asphalt_shingle", expect = "pass" },
+  { "slate", with = over "slate", expect = "fail" },
+  { "clay tile", with = over "clay_tile", expect = "fail" },
+  { "concrete tile", with = over "concrete_tile", expect = "fail" },
+  { "asbestos cement", with = over "asbestos_cement", expect = "fail" },
+  { "wood shakes, which IRC 2012 bars too", with = over "wood_shake", expect = "fail" },
+}
+
+-- A thousandth short; and boards, whose kind the page does not let off.
+cases "ice_barrier.reach" {
+  under = "us-il/kildeer",
+  { "58.499 in", with = { ["roof.edges[1].ice_barrier_reach_in"] = 58.499 },
+    expect = "fail", where = "front eave", required = 58.5 },
+}
+cases "deck.thickness" {
+  under = "us-il/kildeer",
+  { "0.499 in", with = { ["decks[1].thickness_in"] = 0.499 }, expect = "fail", required = 0.5 },
+  { "thin new boards", with = { ["decks[1].kind"] = "board", ["decks[1].work"] = "replaced" },
+    expect = "fail", required = 0.5 },
+  { "thin new spaced boards", with = { ["decks[1].kind"] = "spaced_board",
+    ["decks[1].work"] = "replaced" }, expect = "fail", required = 0.5 },
+}

@@ -26,3 +26,28 @@ cases "papers.photos_final" {
     ["papers.photos.final"] = REST }, expect = "open", says = "/roof/chimneys" },
   { "under the state", under = "us-mn", with = set {}, expect = "not_applicable" },
 }
+
+-- Short of each in turn, as a picture not taken.
+for left_out, word in ipairs(REST) do
+  local list = {}
+  for i, one in ipairs(REST) do if i ~= left_out then table.insert(list, one) end end
+  cases "papers.photos_final" {
+    under = "us-mn/apple-valley", from = "paperwork",
+    { "without " .. word, with = set(list), expect = "fail" },
+  }
+end
+
+cases "inspection.final" {
+  under = "us-mn/apple-valley", from = "paperwork",
+  { "photographs", with = { ["inspection.final.proof"] = "photos" }, expect = "warn" },
+  { "the visit they stand in for", expect = "fail" },
+}
+
+cases "papers.photos_dry_in" {
+  under = "us-mn/apple-valley", from = "paperwork",
+  with = { ["inspection.dry_in.proof"] = "photos" },
+  { "of the ice barrier", with = { ["papers.photos.dry_in"] = { "ice_barrier" } },
+    expect = "pass" },
+  { "of the planes only", with = { ["papers.photos.dry_in"] = { "each_plane" } },
+    expect = "fail", says = "ice barrier" },
+}

@@ -36,3 +36,18 @@ cases "deck.panel_edges" {
   { "not looked at", with = over(0.34375), expect = "open" },
   { "under the state", under = "us-mn", with = over(0.34375, true), expect = "not_applicable" },
 }
+
+-- A thousandth past the figures, and decks of other kinds.
+cases "deck.board_gap" {
+  under = "us-mn/minneapolis",
+  { "0.501 in", with = boards(0.501), expect = "fail", required = 0.5 },
+}
+cases "deck.thickness" {
+  under = "us-mn/minneapolis",
+  { "0.343 in over boards", with = over(0.343, false), expect = "fail", required = 0.34375 },
+  { "5/16 over spaced boards", expect = "fail", with = { ["decks[1].kind"] = "spaced_board",
+    ["decks[1].work"] = "paneled_over", ["decks[1].over_panel_thickness_in"] = 0.3125 } },
+  { "5/16 over panels: the handout speaks of boards", expect = "not_applicable",
+    with = { ["decks[1].work"] = "paneled_over",
+      ["decks[1].over_panel_thickness_in"] = 0.3125 } },
+}

@@ -7,7 +7,7 @@ end
 cases "permit.by_share" {
   under = "us-nj/montville", from = "paperwork",
   { "up to 25 percent, exactly", with = share(25), expect = "warn", required = 25 },
-  { "26 percent", with = share(26), expect = "fail" },
+  { "25.1 percent", with = share(25.1), expect = "fail" },
   { "under IRC 2021", under = "model/irc-2021", with = share(25), expect = "not_applicable" },
 }
 

@@ -18,3 +18,16 @@ cases "papers.lead_firm" {
   { "a house of 1977", with = { ["house.year_built"] = 1977 }, expect = "fail" },
   { "of 1978", with = { ["house.year_built"] = 1978 }, expect = "not_applicable" },
 }
+
+cases "permit.by_deck" {
+  under = "us-ny/milo", from = "paperwork", with = { ["permit.status"] = "none" },
+  { "a tenth of a square foot", with = { ["decks[1].replaced_sqft"] = 0.1 }, expect = "fail" },
+}
+
+cases "papers.insurance" {
+  under = "us-ny/milo", from = "paperwork",
+  { "workers' compensation", with = { ["contractor.insurance"] = { "workers_comp" } },
+    expect = "pass" },
+  { "liability only", with = { ["contractor.insurance"] = { "liability" } }, expect = "fail",
+    says = "workers comp" },
+}

@@ -47,3 +47,16 @@ cases "permit.overdue" {
   { "another one left open", with = { ["contractor.overdue_permits"] = true },
     expect = "fail" },
 }
+
+cases "inspection.dry_in" {
+  under = "us-ny/saratoga-springs", from = "paperwork",
+  { "a visit", expect = "warn" },
+}
+
+-- The final is from the ground.
+cases "inspection.access" {
+  under = "us-ny/saratoga-springs", from = "paperwork",
+  { "no way up", with = { ["inspection.access"] = "none" }, expect = "not_applicable" },
+  { "no way up, under the state", under = "us-ny", with = { ["inspection.access"] = "none" },
+    expect = "fail" },
+}
