@@ -90,9 +90,9 @@ cases "alarms.power" {
 cases "alarms.clearances" {
   under = QUILLBANK, from = "paperwork",
   { "36 and 36", expect = "pass" },
-  { "a hair too near the bath door", with = { ["alarms.from_bath_door_in"] = 35.998 },
+  { "a hair too near the bath door", with = { ["alarms.from_bath_door_in"] = 35.999 },
     expect = "fail", required = 36 },
-  { "a hair too near a register", with = { ["alarms.from_register_in"] = 35.998 },
+  { "a hair too near a register", with = { ["alarms.from_register_in"] = 35.999 },
     expect = "fail", required = 36 },
   { "35 from the bath door", with = { ["alarms.from_bath_door_in"] = 35 }, expect = "fail",
     required = 36, found = 35 },

@@ -59,7 +59,7 @@ cases "deck.panel_span" {
     expect = "pass", required = 24, found = 24 },
   { "with clips the figure is only recalled", expect = "warn", required = 24 },
   { "a hair over", with = { ["decks[1].edge_support"] = "none",
-    ["decks[1].support_spacing_in"] = 24.002 }, expect = "fail" },
+    ["decks[1].support_spacing_in"] = 24.001 }, expect = "fail" },
   { "32/16 reaches 28 without clips", with = { ["decks[1].edge_support"] = "none",
     ["decks[1].span_rating"] = "32/16", ["decks[1].support_spacing_in"] = 28 }, expect = "warn" },
   { "32/16 at 32 needs clips", with = { ["decks[1].edge_support"] = "none",
@@ -606,4 +606,148 @@ cases "deck.nail_field" {
   { "thick panels at 6 in", with = { ["decks[1].thickness_in"] = 1.125 }, expect = "warn" },
   { "just over", expect = "fail", with = { ["decks[1].thickness_in"] = 1.125,
     ["decks[1].nails.field_spacing_in"] = 6.001 } },
+}
+
+-- One step past a figure, the smallest that prints: what a slip of it would let by.
+cases "deck.board_gap" {
+  under = "model/irc-2021",
+  { "a thousandth over a quarter", with = { decks = boards { board_gap_in = 0.251 } },
+    expect = "warn", required = 0.25, found = 0.251 },
+}
+cases "deck.board_thickness" {
+  under = "model/irc-2021",
+  { "a thousandth thinner", with = { decks = boards { thickness_in = 0.624 } },
+    expect = "fail", required = 0.625 },
+  { "rafters a thousandth farther apart", with = { decks = boards { support_spacing_in = 24.001 } },
+    expect = "fail", required = 1.5 },
+  { "at wide spacing, a thousandth thinner",
+    with = { decks = boards { support_spacing_in = 48, thickness_in = 1.499 } },
+    expect = "fail", required = 1.5 },
+}
+cases "deck.nail_band_width" {
+  under = "model/irc-2018",
+  { "a thousandth narrower", with = { ["decks[1].nails.band_width_in"] = 47.999 },
+    expect = "fail", required = 48 },
+}
+cases "deck.nail_edge_distance" {
+  under = "model/irc-2021",
+  { "a thousandth nearer", with = { ["decks[1].nails.edge_distance_in"] = 0.374 },
+    expect = "warn", required = 0.375, found = 0.374 },
+}
+cases "deck.nail_closest" {
+  under = "model/irc-2021",
+  { "a thousandth closer", with = { ["decks[1].nails.gable_spacing_in"] = 2.999 },
+    expect = "warn", required = 3, found = 2.999 },
+}
+cases "deck.nail_edges" {
+  under = "model/irc-2021",
+  { "a thousandth over", with = { ["decks[1].nails.edge_spacing_in"] = 6.001 },
+    expect = "fail", required = 6 },
+  { "in Tamarack a thousandth over 4", under = "example/tamarack",
+    with = { ["decks[1].nails.edge_spacing_in"] = 4.001 }, expect = "fail", required = 4 },
+}
+cases "deck.nail_gable" {
+  under = "model/irc-2021",
+  { "a thousandth over", with = { ["decks[1].nails.gable_spacing_in"] = 6.001 },
+    expect = "fail", required = 6 },
+  { "a thousandth over 4 where it is windy", with = { ["site.wind_vult_mph"] = 131,
+    ["decks[1].nails.gable_spacing_in"] = 4.001 }, expect = "fail", required = 4 },
+  { "in Florida a thousandth over 4", under = "us-fl", date = "2024-06-01",
+    with = { ["decks[1].nails.gable_spacing_in"] = 4.001 }, expect = "fail", required = 4 },
+  close("irc-2015", "C", 130, "warn"), close("irc-2015", "C", 131, "fail"),
+}
+cases "deck.nail_length" {
+  under = "model/irc-2021",
+  { "8d common a thousandth short", with = { ["decks[1].nails.length_in"] = 2.499 },
+    expect = "fail", required = 2.5 },
+}
+cases "deck.nail_kind" {
+  under = "model/irc-2024",
+  { "3/4 in is the last of the middle row", with = thick(0.75), expect = "warn" },
+  { "a thousandth more is thick", with = thick(0.751), expect = "fail" },
+}
+cases "deck.panel_gap" {
+  under = "model/irc-2021",
+  { "a thousandth tighter", with = { ["decks[1].panel_gap_in"] = 0.124 }, expect = "warn",
+    required = 0.125, found = 0.124 },
+  { "a thousandth wider", with = { ["decks[1].panel_gap_in"] = 0.251 }, expect = "warn",
+    required = 0.25, found = 0.251 },
+}
+cases "deck.panel_thickness" {
+  under = "model/irc-2021",
+  { "32/16 a thousandth thinner than 15/32", with = { ["decks[1].thickness_in"] = 0.468,
+    ["decks[1].span_rating"] = "32/16" }, expect = "fail" },
+}
+cases "deck.panel_span" {
+  under = "model/irc-2021",
+  { "24/16 with clips, a thousandth over", with = { ["decks[1].support_spacing_in"] = 24.001 },
+    expect = "fail", required = 24 },
+  { "32/16 with blocking, a thousandth over", with = { ["decks[1].edge_support"] = "blocking",
+    ["decks[1].span_rating"] = "32/16", ["decks[1].support_spacing_in"] = 32.001 },
+    expect = "fail", required = 32 },
+  { "32/16 without, a thousandth over", with = { ["decks[1].edge_support"] = "none",
+    ["decks[1].span_rating"] = "32/16", ["decks[1].support_spacing_in"] = 28.001 },
+    expect = "fail", required = 28 },
+  { "24/0 a thousandth thinner than 15/32", with = { ["decks[1].edge_support"] = "none",
+    ["decks[1].span_rating"] = "24/0", ["decks[1].thickness_in"] = 0.468 },
+    expect = "fail", required = 20 },
+  { "24/0 of 15/32, a thousandth over 24", with = { ["decks[1].edge_support"] = "none",
+    ["decks[1].span_rating"] = "24/0", ["decks[1].thickness_in"] = 0.469,
+    ["decks[1].support_spacing_in"] = 24.001 }, expect = "fail", required = 24 },
+  { "the footnote does not name 20/0", with = { ["decks[1].edge_support"] = "none",
+    ["decks[1].span_rating"] = "20/0", ["decks[1].thickness_in"] = 0.469 },
+    expect = "fail", required = 20 },
+}
+cases "deck.sound" {
+  under = "model/irc-2021", stage = "deck",
+  { "a tenth of a square foot left", with = { ["decks[1].measured_unsound_left_sqft"] = 0.1 },
+    expect = "fail", found = 0.1 },
+}
+
+-- Strays: so many of so many over the figure, by so much.
+local function strays(over, count, spacing)
+  local list = {}
+  for i = 1, count do list[i] = i <= over and spacing or 6 end
+  return { ["decks[1].nails.measured_edge_spacing_in"] = list }
+end
+cases "deck.nail_edges" {
+  under = "example/gullhaven", stage = "deck",
+  { "5 of 99 are 5.05 percent", with = strays(5, 99, 6.5), expect = "fail" },
+  { "an inch and a thousandth over", with = strays(1, 20, 7.001), expect = "fail" },
+}
+cases "deck.nail_edges" {
+  under = "example/kettlebend", stage = "deck",
+  { "one in ten, an inch over, exactly", with = strays(1, 10, 7), expect = "warn" },
+  { "10 of 99 are 10.1 percent", with = strays(10, 99, 6.5), expect = "fail" },
+  { "an inch and a thousandth over", with = strays(1, 10, 7.001), expect = "fail" },
+}
+
+-- A nail of each list, and one that is on none.
+cases "deck.nail_kind" {
+  under = "model/irc-2018",
+  { "ring shank in the middle row", with = thick(0.75, "RSRS_01"), expect = "warn" },
+  { "box nails in the middle row", with = thick(0.75, "box_8d"), expect = "fail" },
+  { "10d common in the thick row", with = thick(1.125, "common_10d"), expect = "warn" },
+}
+cases "deck.nail_kind" {
+  under = "model/irc-2021",
+  { "box nails in boards", expect = "fail", with = { decks = boards {
+    nails = { kind = "box_8d", length_in = 2.5, shank_in = 0.113, per_bearing = 2 } } } },
+  -- 3 x 0.120 in, ringed: longer and thicker than RSRS-01, thinner than 8d common.
+  { "a longer ringed nail than the one named", with = thick(0.4375, "RSRS_04"),
+    expect = "open", says = "RSRS 01" },
+  -- 3 x 0.131 in, ringed, beside 8d deformed of 2-1/2 x 0.131.
+  { "the longest ringed nail in the thick row", with = thick(1.125, "RSRS_05"),
+    expect = "open", says = "deformed 8d" },
+}
+for _, kind in ipairs { "RSRS_01", "RSRS_02", "RSRS_03", "RSRS_04", "RSRS_05" } do
+  cases "deck.nail_kind" {
+    under = "us-fl", date = "2024-06-01",
+    { kind .. " in a thin panel", with = thick(0.4375, kind), expect = "warn" },
+  }
+end
+cases "deck.nail_kind" {
+  under = "us-fl", date = "2024-06-01",
+  { "the fourth ringed nail in 19/32", with = thick(0.594, "RSRS_04"), expect = "warn" },
+  { "and in a thick panel", with = thick(1.125, "RSRS_04"), expect = "warn" },
 }

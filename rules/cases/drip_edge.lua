@@ -162,3 +162,38 @@ cases "drip_edge.fastener_spacing" {
     expect = "warn", required = 4 },
   { "wind not known", without = { "site.wind_vult_mph" }, expect = "open" },
 }
+
+-- One step past a figure, the smallest that prints: what a slip of it would let by.
+cases "drip_edge.lap" {
+  under = "model/irc-2021",
+  { "a thousandth short", with = { ["drip_edge.lap_in"] = 1.999 }, expect = "fail",
+    required = 2 },
+  { "in Florida a thousandth short of 3", under = "us-fl", date = "2024-06-01",
+    with = { ["drip_edge.lap_in"] = 2.999 }, expect = "fail", required = 3 },
+}
+cases "drip_edge.down" {
+  under = "model/irc-2021",
+  { "a thousandth short", with = { ["drip_edge.down_in"] = 0.249 }, expect = "fail",
+    required = 0.25 },
+  { "in Florida a thousandth short of 1/2", under = "us-fl", date = "2024-06-01",
+    with = { ["drip_edge.down_in"] = 0.499 }, expect = "fail", required = 0.5 },
+}
+cases "drip_edge.back" {
+  under = "model/irc-2021",
+  { "a thousandth short", with = { ["drip_edge.back_in"] = 1.999 }, expect = "fail",
+    required = 2 },
+}
+cases "drip_edge.fastener_spacing" {
+  under = "model/irc-2021",
+  { "a thousandth over", with = { ["drip_edge.fastener_spacing_in"] = 12.001 },
+    expect = "fail", required = 12 },
+  { "in Tamarack a thousandth over 8", under = "example/tamarack",
+    with = { ["drip_edge.fastener_spacing_in"] = 8.001 }, expect = "fail", required = 8 },
+}
+cases "drip_edge.fastener_spacing" {
+  under = "example/saltmarsh",
+  { "a thousandth over 4 where it is windy", with = { ["site.wind_vult_mph"] = 142,
+    ["drip_edge.fastener_spacing_in"] = 4.001 }, expect = "fail", required = 4 },
+  { "a house a hundredth of a foot higher", with = { ["house.mean_roof_height_ft"] = 33.01 },
+    expect = "fail", required = 4 },
+}

@@ -158,3 +158,36 @@ cases "fasteners.penetration" {
   { "a thousandth short", with = { ["fasteners.length_in"] = 1.029 }, expect = "fail",
     where = "main front" },
 }
+cases "fasteners.head" {
+  under = "model/irc-2021",
+  { "a thousandth narrower", with = { ["fasteners.head_in"] = 0.374 }, expect = "fail",
+    required = 0.375 },
+}
+cases "fasteners.past_thin_deck" {
+  under = "model/irc-2021",
+  -- 0.8415 less 0.25, 0.03 and 0.4375.
+  { "a thousandth less", with = { ["fasteners.length_in"] = 0.8415 }, expect = "warn",
+    where = "porch", required = 0.125, found = 0.124 },
+  -- 1.25 less 0.25, 0.03 and 0.749.
+  { "a deck a thousandth under 3/4 is thin", with = { ["decks[1].thickness_in"] = 0.749 },
+    expect = "warn", where = "porch", found = 0.221 },
+}
+cases "fasteners.steep" {
+  under = "model/irc-2018",
+  { "21.01:12 without the maker's method", with = { ["roof.slopes[1].pitch"] = "21.01:12" },
+    expect = "fail", where = "main front" },
+}
+cases "fasteners.count" {
+  under = "example/gullhaven",
+  { "5 in the zone", with = { ["site.high_velocity_hurricane_zone"] = true,
+    ["fasteners.per_shingle"] = 5 }, expect = "fail", required = 6 },
+}
+cases "fasteners.metal" {
+  under = "model/irc-2021",
+  { "stainless", with = { ["fasteners.metal"] = "stainless" }, expect = "pass" },
+  { "aluminum", with = { ["fasteners.metal"] = "aluminum" }, expect = "pass" },
+}
+cases "fasteners.kind" {
+  under = "example/kettlebend",
+  { "nails, where staples do too", expect = "pass" },
+}

@@ -215,3 +215,55 @@ cases "flashing.reuse" {
     with = chimney { flashing_is = "reused", flashing_condition = "sound" },
     expect = "fail" },
 }
+
+-- Every way that the lists name, and one that they do not.
+for _, way in ipairs { "step", "continuous", "by_instructions" } do
+  for _, kind in ipairs { "headwall", "slope_change" } do
+    cases "flashing.walls" {
+      under = "model/irc-2018",
+      { kind .. ", " .. way, with = wall { kind = kind, flashing = way }, expect = "pass" },
+    }
+  end
+end
+cases "flashing.walls" {
+  under = "model/irc-2018",
+  { "caulk at a head wall", with = wall { kind = "headwall", flashing = "other" },
+    expect = "fail" },
+  { "caulk at a change of slope", with = wall { kind = "slope_change", flashing = "other" },
+    expect = "fail" },
+}
+cases "flashing.wall_cover" {
+  under = "model/irc-2021",
+  { "counterflashed", with = wall { top_covered_by = "counterflashing" }, expect = "pass" },
+}
+cases "flashing.cricket_cover" {
+  under = "model/irc-2021",
+  { "the roof covering", with = chimney { cricket_cover = "roof_covering" }, expect = "pass" },
+}
+cases "flashing.reuse" {
+  under = "model/irc-2021",
+  { "decayed", with = chimney { flashing_is = "reused", flashing_condition = "decayed" },
+    expect = "fail" },
+}
+
+-- One step past a figure, the smallest that prints: what a slip of it would let by.
+cases "flashing.sidewall_size" {
+  under = "model/irc-2021",
+  { "a thousandth less up", with = wall { up_in = 3.999 }, expect = "fail", required = 4 },
+  { "a thousandth less out", with = wall { out_in = 3.999 }, expect = "fail", required = 4 },
+}
+cases "flashing.cricket" {
+  under = "model/irc-2021",
+  { "30.001 in without", with = chimney { width_in = 30.001, cricket = false },
+    expect = "fail" },
+}
+cases "flashing.base" {
+  under = "model/irc-2018",
+  { "roll of 76.9 lb", with = { ["flashing.base"] = "mineral_roll",
+    ["flashing.base_lb_per_square"] = 76.9 }, expect = "fail", required = 77 },
+}
+cases "flashing.cap" {
+  under = "model/irc-2018",
+  { "0.018 in", with = { ["roof.chimneys"] = chimney()["roof.chimneys"],
+    ["flashing.cap_thickness_in"] = 0.018 }, expect = "fail", required = 0.019 },
+}

@@ -126,3 +126,30 @@ for edition, expect in pairs { ["model/irc-2024"] = "warn", ["model/irc-2021"] =
     { "steep, under " .. edition, with = with, expect = expect, where = "front eave" },
   }
 end
+
+-- One step past a figure, the smallest that prints: what a slip of it would let by.
+cases "ice_barrier.reach" {
+  under = "example/frostmere",
+  { "45.499 in of 45.5", with = front("5:12", { ice_barrier_reach_in = 45.499 }),
+    expect = "fail", where = "front eave", required = 45.5 },
+  { "35.999 in where it is steep", with = front("8:12",
+    { overhang_in = 0, wall_thickness_in = 4, ice_barrier_reach_in = 35.999 }),
+    expect = "fail", where = "front eave", required = 36 },
+  -- 28 in level x 1.2013 = 33.64 in at 7.99:12.
+  { "7.99:12 is not steep yet", with = front("7.99:12",
+    { overhang_in = 0, wall_thickness_in = 4, ice_barrier_reach_in = 34 }), expect = "warn",
+    where = "front eave", found = 34 },
+}
+cases "ice_barrier.reach" {
+  under = "example/tamarack",
+  { "51.999 in of 52", with = { [EAVE .. "ice_barrier_reach_in"] = 51.999 },
+    expect = "fail", where = "front eave", required = 52 },
+}
+
+-- Along rakes only where a place says so, even where the table says ice barrier.
+cases "ice_barrier.rakes" {
+  under = "model/irc-2021", with = { ["site.ice_barrier_in_table"] = true },
+  { "none along a rake", expect = "not_applicable", where = "front left rake",
+    with = { ["roof.edges[4].overhang_in"] = 6, ["roof.edges[4].wall_thickness_in"] = 6,
+      ["roof.edges[4].ice_barrier_reach_in"] = 0 } },
+}

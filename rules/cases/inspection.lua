@@ -287,7 +287,6 @@ cases "inspection.ladder_tied" {
 cases "inspection.ladder_past" {
   under = QUILLBANK, from = "paperwork",
   { "3 ft", expect = "pass", required = 36, found = 36 },
-  { "a hair less", with = { ["inspection.ladder_past_eave_in"] = 35.998 }, expect = "fail" },
   { "2 ft", with = { ["inspection.ladder_past_eave_in"] = 24 }, expect = "fail" },
   { "not told", without = { "inspection.ladder_past_eave_in" }, expect = "open" },
 }
@@ -402,4 +401,51 @@ cases "inspection.deck_loaded" {
   { "not told", expect = "open" },
   { "nothing said of it where the deck is looked at", under = "us-ca/healdsburg",
     with = { ["inspection.deck.roof_loaded"] = false }, expect = "not_applicable" },
+}
+
+-- One step past a figure, the smallest that prints: what a slip of it would let by.
+cases "inspection.ladder_past" {
+  under = QUILLBANK, from = "paperwork",
+  { "35.999 in", with = { ["inspection.ladder_past_eave_in"] = 35.999 }, expect = "fail" },
+}
+cases "inspection.ladder_rating" {
+  under = QUILLBANK, from = "paperwork",
+  { "299.9 lb", with = { ["inspection.ladder_rating_lb"] = 299.9 }, expect = "fail" },
+}
+cases "inspection.address_size" {
+  under = QUILLBANK, from = "paperwork",
+  { "3.999 in high", with = { ["site.address_height_in"] = 3.999 }, expect = "fail",
+    required = 4 },
+  { "strokes of 0.499 in", with = { ["site.address_stroke_in"] = 0.499 }, expect = "fail",
+    required = 0.5 },
+}
+cases "inspection.spark_arrester_openings" {
+  under = QUILLBANK, from = "paperwork",
+  { "0.501 in", with = { ["house.spark_arrester_opening_in"] = 0.501 }, expect = "fail",
+    required = 0.5 },
+  { "0.374 in", with = { ["house.spark_arrester_opening_in"] = 0.374 }, expect = "fail",
+    required = 0.375 },
+}
+cases "inspection.mid_roof_share" {
+  under = QUILLBANK, from = "paperwork",
+  { "a tenth of a percent laid", with = { ["inspection.mid_roof.covering_percent"] = 0.1 },
+    expect = "fail", required = 0 },
+}
+cases "inspection.pre" {
+  under = QUILLBANK, from = "paperwork",
+  { "a tear-off with a porch of 2.01:12",
+    with = { ["roof.slopes[3].pitch"] = "2.01:12", ["inspection.pre.proof"] = "none" },
+    expect = "not_applicable" },
+}
+
+-- The rest of what a list names, and one that it does not.
+cases "inspection.access" {
+  under = QUILLBANK, from = "paperwork",
+  { "a scaffold", with = { ["inspection.access"] = "scaffold" }, expect = "pass" },
+  { "a lift, which the county does not name", with = { ["inspection.access"] = "lift" },
+    expect = "fail" },
+}
+cases "inspection.caller" {
+  under = QUILLBANK, from = "paperwork",
+  { "the owner", with = { ["inspection.called_by"] = "owner" }, expect = "pass" },
 }

@@ -240,3 +240,11 @@ cases "layers.coating" {
   { "over metal", with = coating "metal_panel", expect = "fail" },
   { "over spray foam, by a sister text", with = coating "spray_foam", expect = "warn" },
 }
+
+-- Everything that a coating may lie over since 2021.
+for _, kind in ipairs { "coating", "metal_panel", "roll_roofing", "built_up", "spray_foam" } do
+  cases "layers.coating" {
+    under = "model/irc-2021",
+    { "over old " .. kind, with = coating(kind), expect = "pass" },
+  }
+end

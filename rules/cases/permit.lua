@@ -594,3 +594,11 @@ cases "permit.whole_planes" {
   { "not asked for by the model code", with = { ["roof.slopes[2].replaced_percent"] = 50 },
     expect = "not_applicable", where = "main back" },
 }
+
+-- One step past a figure, the smallest that prints: what a slip of it would let by.
+cases "permit.by_deck" {
+  under = QUILLBANK, from = "paperwork",
+  { "a tenth of a square foot more than a sheet",
+    with = unpermitted { ["decks[1].replaced_sqft"] = 32.1 }, expect = "fail",
+    where = "panels" },
+}

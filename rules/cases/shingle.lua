@@ -103,3 +103,20 @@ cases "shingle.wind_class" {
   { "D by the other test at 129", with = { ["site.wind_vult_mph"] = 129 }, expect = "warn" },
   { "D by the other test at 130", with = { ["site.wind_vult_mph"] = 130 }, expect = "fail" },
 }
+
+-- One step past a figure, the smallest that prints: what a slip of it would let by.
+cases "shingle.wind_class" {
+  under = "model/irc-2021",
+  { "F by the other test at 194", with = { ["covering.D7158_class"] = "none",
+    ["site.wind_vult_mph"] = 194 }, expect = "warn", required = 194 },
+}
+cases "shingle.offset_usual" {
+  under = "model/irc-2021", stage = "final",
+  { "3.999 in", with = { ["covering.measured_offset_in"] = { 3.999, 7 } }, expect = "warn",
+    required = 4, found = 3.999 },
+}
+cases "shingle.standard" {
+  under = "model/irc-2012",
+  { "D3462 did as well", expect = "warn" },
+  { "no standard did not", with = { ["covering.made_to"] = "none" }, expect = "fail" },
+}

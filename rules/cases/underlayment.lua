@@ -425,3 +425,69 @@ cases "underlayment.lap_spacing_mid" {
   { "gone in 2015", with = { ["site.wind_vult_mph"] = 135 }, expect = "not_applicable",
     where = "main front" },
 }
+
+-- One step past a figure, the smallest that prints: what a slip of it would let by.
+cases "underlayment.cap" {
+  under = "model/irc-2018",
+  { "0.999 in", with = felt({ cap_in = 0.999 }, STORMY), expect = "fail",
+    where = "main front", required = 1 },
+}
+cases "underlayment.end_lap" {
+  under = "model/irc-2021",
+  { "3.999 in", with = felt { end_lap_in = 3.999 }, expect = "fail", where = "main front",
+    required = 4 },
+}
+cases "underlayment.end_lap_offset" {
+  under = "model/irc-2021",
+  { "5.99 ft", with = felt { end_lap_offset_ft = 5.99 }, expect = "fail",
+    where = "main front", required = 6 },
+}
+cases "underlayment.field_spacing" {
+  under = "model/irc-2018",
+  { "12.001 in", with = felt({ field_spacing_in = 12.001 }, STORMY), expect = "fail",
+    where = "main front", required = 12 },
+}
+cases "underlayment.lap_spacing" {
+  under = "model/irc-2018",
+  { "6.001 in", with = felt({ lap_spacing_in = 6.001 }, STORMY), expect = "fail",
+    where = "main front", required = 6 },
+}
+cases "underlayment.lap_spacing_mid" {
+  under = "model/irc-2012",
+  { "36.001 in", with = felt({ lap_spacing_in = 36.001 }, { ["site.wind_vult_mph"] = 143 }),
+    expect = "fail", where = "main front", required = 36 },
+}
+cases "underlayment.head_lap" {
+  under = "model/irc-2018",
+  { "1.999 in", with = felt { head_lap_in = 1.999 }, expect = "fail", where = "main front",
+    required = 2 },
+  { "3.999 in at the wind trigger", with = felt({ head_lap_in = 3.999 }, STORMY),
+    expect = "fail", where = "main front", required = 4 },
+  { "18.999 in on a low slope", with = felt({ plies = 2, head_lap_in = 18.999 },
+    { [LOW] = "3:12" }), expect = "fail", where = "porch", required = 19 },
+}
+cases "underlayment.starter" {
+  under = "model/irc-2021",
+  { "18.999 in", with = felt({ starter_width_in = 18.999 }, { [LOW] = "3:12" }),
+    expect = "fail", where = "porch", required = 19 },
+}
+
+-- What is on no list, whatever is shown for it.
+for _, edition in ipairs { "model/irc-2012", "model/irc-2018", "model/irc-2021",
+  "model/irc-2024" } do
+  cases "underlayment.kind" {
+    under = edition,
+    { "felt without a label, and a report, " .. edition, expect = "fail", where = "main front",
+      with = felt { kind = "unlabeled_felt", evaluation_report = true } },
+  }
+end
+cases "underlayment.sealed_deck" {
+  under = "example/saltmarsh",
+  { "a synthetic over taped joints",
+    with = felt { kind = "D8257", deck_joints_taped = true, tape_width_in = 4 },
+    expect = "fail", where = "main front" },
+}
+cases "underlayment.old_left" {
+  under = "model/irc-2024", with = LEFT,
+  { "an old ice barrier, covered again", expect = "warn" },
+}

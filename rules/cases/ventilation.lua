@@ -215,3 +215,64 @@ cases "ventilation.net_free_area" {
     ["attics[1].vapor_retarder"] = "class_I", ["attics[1].vents[1].place"] = "low" },
     expect = "fail", required = 1440 },
 }
+
+-- One step past a figure, the smallest that prints: what a slip of it would let by.
+cases "ventilation.airspace" {
+  under = "model/irc-2021",
+  { "0.999 in", with = { ["attics[1].airspace_in"] = 0.999 }, expect = "fail", required = 1 },
+}
+cases "ventilation.opening" {
+  under = "model/irc-2021",
+  { "0.061 in", with = { ["attics[1].vents[1].opening_in"] = 0.061 },
+    where = "attic, ridge vent", expect = "fail", required = 0.0625 },
+}
+cases "ventilation.screen" {
+  under = "model/irc-2021",
+  { "0.251 in needs one", with = { ["attics[1].vents[1].opening_in"] = 0.251,
+    ["attics[1].vents[1].screened"] = false }, where = "attic, ridge vent", expect = "fail",
+    required = 0.25 },
+}
+cases "ventilation.upper_band" {
+  under = "model/irc-2021",
+  { "3.01 ft down", with = { ["attics[1].area_sqft"] = 1500,
+    ["attics[1].vents[1].below_ridge_ft"] = 3.01 }, where = "attic, ridge vent",
+    expect = "fail", required = 3 },
+}
+-- 1,014 sq ft at 1/150 ask for 973.4 sq in, where 972 are given; at 1/200 1,351 ask
+-- for 972.7. A poor retarder in zone 6 keeps the smaller area away.
+local COLD = { ["site.climate_zone"] = "6B", ["attics[1].vapor_retarder"] = "class_III" }
+local function cold(area)
+  return { ["attics[1].area_sqft"] = area, ["site.climate_zone"] = COLD["site.climate_zone"],
+    ["attics[1].vapor_retarder"] = COLD["attics[1].vapor_retarder"] }
+end
+cases "ventilation.net_free_area" {
+  under = "model/irc-2021",
+  { "a little short of 1/150", with = cold(1014), expect = "fail", required = 973.4,
+    says = "retarder" },
+  { "a little short of 1/200, in Kettlebend", under = "example/kettlebend", with = cold(1351),
+    expect = "fail", required = 972.7, says = "retarder" },
+}
+-- Low vents of 540 sq in in an attic of 1,500 sq ft, which needs 720 in all at 1/300.
+-- 30.12 ft x 18 = 542.2: 50.1 percent; 29.88 ft: 537.8, 49.9 percent.
+local function ridge(feet, area, strip)
+  return { ["attics[1].area_sqft"] = area or 1500, ["attics[1].vents[1].length_ft"] = feet,
+    ["attics[1].vents[2].length_ft"] = strip or 60 }
+end
+cases "ventilation.high_share" {
+  under = "model/irc-2021",
+  { "50.1 percent", with = ridge(30.12), expect = "fail", required = 50, found = 50.1 },
+  -- 19.95 x 18 = 359.1 of 900 given, and of 900 needed.
+  { "39.9 percent either way", with = ridge(19.95, 1875, 60.1), expect = "fail",
+    required = 40, found = 39.9 },
+}
+cases "ventilation.high_share" {
+  under = "us-mn/rosemount",
+  { "half, exactly", with = ridge(30), expect = "warn", found = 50 },
+  { "49.9 percent", with = ridge(29.88), expect = "fail", required = 50, found = 49.9 },
+}
+-- 432 sq in high: 47.95 ft of strip give 431.6, which is 99.9 percent.
+cases "ventilation.intake" {
+  under = "model/irc-2021",
+  { "99.9 percent", with = { ["attics[1].vents[2].length_ft"] = 47.95 }, expect = "warn",
+    required = 432, found = 431.55 },
+}
