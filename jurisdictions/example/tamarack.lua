@@ -15,8 +15,8 @@ jurisdiction "example/tamarack" {
     ["slope.double_below"] = { 5, cite = "15.04.022" },
     ["underlayment.kinds_normal"] = {
       { "D226_II", "D4869_III", "D4869_IV", "D6757" }, cite = "15.04.024" },
-    ["underlayment.kinds_high_wind"] = {
-      { "D226_II", "D4869_III", "D4869_IV", "D6757" }, cite = "15.04.024" },
+    ["underlayment.kinds_high_wind"] = { cite = "15.04.024", status = "invented",
+      source = "Tamarack County, Harrow" },
 
     -- Ice barrier: the wall line is the inner face of the wall, and 30 in past it.
     ["ice_barrier.required"] = { true, cite = "15.04.026" },

@@ -8,7 +8,7 @@ jurisdiction "model/irc-2018" {
   parts = { "irc-2018.flashing.lua" },
   figures = {
     -- layers, slope, underlayment, ice_barrier, drip_edge, cautions ----------
-    ["layers.most"] = { 2, unit = "layers", sense = "at_most", cite = "R908.3.1.1",
+    ["layers.most"] = { cite = "R908.3.1.1",
       status = "seen", source = "city reroof page on the 2018 edition" },
 
     -- deck, fasteners, shingle, ventilation (below) --
@@ -43,11 +43,11 @@ jurisdiction "model/irc-2018" {
       disputed = "another recollection has it over 130, not from 130" },
 
     -- Read in this edition.
-    ["fasteners.per_shingle_least"] = { 4, unit = "nails", sense = "at_least", cite = "R905.2.6",
+    ["fasteners.per_shingle_least"] = { cite = "R905.2.6",
       status = "seen", source = "page of this edition" },
-    ["fasteners.hurricane_zone_counts"] = { false, sense = "equals", cite = "R905.2.6",
+    ["fasteners.hurricane_zone_counts"] = { cite = "R905.2.6",
       status = "seen", source = "page of this edition: no such zone is named" },
-    ["fasteners.steep_over"] = { 21, unit = "rise_in_12", sense = "over", cite = "R905.2.6",
+    ["fasteners.steep_over"] = { cite = "R905.2.6",
       status = "seen", source = "page of this edition" },
     ["ventilation.reduced_needs_both"] = { true, sense = "equals", cite = "R806.2 exception",
       status = "memory", source = "recalled; also read second-hand" },

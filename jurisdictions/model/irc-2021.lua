@@ -10,11 +10,11 @@ jurisdiction "model/irc-2021" {
     -- layers, slope, underlayment, ice_barrier, drip_edge, cautions ----------
 
     -- The reroof rules were read in this edition; the count of layers was not.
-    ["layers.most"] = { 2, unit = "layers", sense = "at_most", cite = "R908.3.1.1",
+    ["layers.most"] = { cite = "R908.3.1.1",
       status = "memory", source = "recalled; the same in every edition that was read" },
-    ["layers.overlay_allowed"] = { true, sense = "equals", cite = "R908.3.1",
+    ["layers.overlay_allowed"] = { cite = "R908.3.1",
       status = "seen", source = "code officials' forum on the 2021 recover rules" },
-    ["layers.overlay_needs_maker"] = { true, sense = "equals", cite = "R908.3.1 item 1",
+    ["layers.overlay_needs_maker"] = { cite = "R908.3.1 item 1",
       status = "seen", source = "code officials' forum on the 2021 recover rules" },
 
     -- The tables ask for a map of where wind design is required, not for 140 mph.
@@ -25,16 +25,15 @@ jurisdiction "model/irc-2021" {
       { "D226_I", "D226_II", "D4869_I", "D4869_II", "D4869_III", "D4869_IV", "D6757" },
       sense = "one_of", cite = "Table R905.1.1(1)",
       status = "parallel", source = "2018-based state code; officials' forum on a newer edition" },
-    ["underlayment.kinds_high_wind"] = { { "D226_II", "D4869_III", "D4869_IV", "D6757" },
-      sense = "one_of", cite = "Table R905.1.1(1)",
+    ["underlayment.kinds_high_wind"] = { cite = "Table R905.1.1(1)",
       status = "memory", source = "recalled; as in the 2018 edition" },
 
-    ["ice_barrier.required"] = { false, sense = "equals", cite = "R905.1.2, Table R301.2",
+    ["ice_barrier.required"] = { cite = "R905.1.2, Table R301.2",
       status = "seen", source = "trade journal; a state register on the table's new number" },
 
-    ["drip_edge.eave_required"] = { true, sense = "equals", cite = "R905.2.8.5",
+    ["drip_edge.eave_required"] = { cite = "R905.2.8.5",
       status = "memory", source = "recalled; as in the 2018 edition" },
-    ["drip_edge.rake_required"] = { true, sense = "equals", cite = "R905.2.8.5",
+    ["drip_edge.rake_required"] = { cite = "R905.2.8.5",
       status = "memory", source = "recalled; as in the 2018 edition" },
 
     -- deck, fasteners, shingle, ventilation (below) --
