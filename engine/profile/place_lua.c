@@ -10,6 +10,7 @@
 
 #include <math.h>
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 
 struct loading {
@@ -17,7 +18,8 @@ struct loading {
     struct problems *problems;
     struct place *place;
     const char *id;
-    struct block *block; /* being read */
+    struct block *block;  /* being read */
+    struct entry **last;  /* where its next entry goes */
     const struct source *source; /* the file being run: the place's own, or a part */
     int editions;
     size_t figures;
@@ -96,15 +98,15 @@ static void closed_keys(lua_State *lua, int index, const char *const *known, int
     const struct keys *keys = keys_push(lua, index);
     for (size_t i = 0; i < keys->count; i++) {
         const char *key = keys->names[i];
+        const char *const *name = known;
+        while (*name != NULL && strcmp(*name, key) != 0)
+            name++;
+        if (*name != NULL)
+            continue;
         struct nearest nearest;
         nearest_start(&nearest, key);
-        bool found = false;
-        for (const char *const *name = known; *name != NULL; name++) {
-            found = found || strcmp(*name, key) == 0;
+        for (name = known; *name != NULL; name++)
             nearest_offer(&nearest, *name);
-        }
-        if (found)
-            continue;
         if (nearest.name != NULL)
             say(loading_of(lua), line, "unknown key \"%s\"; did you mean \"%s\"?", key,
                 nearest.name);
@@ -201,16 +203,11 @@ static void read_figure(lua_State *lua, const char *name)
         luaL_error(lua, "out of memory");
     const int line = line_of_name(loading, name);
     const int table = lua_gettop(lua);
-    for (const struct entry *e = loading->block->entries; e != NULL; e = e->next)
-        if (strcmp(e->name, name) == 0)
-            say(loading, line, "figure \"%s\" is given twice; the other is in %s", name, e->file);
     entry->name = copy_text(lua, name);
     entry->file = loading->source->path;
     entry->line = line;
-    struct entry **at = &loading->block->entries;
-    while (*at != NULL)
-        at = &(*at)->next;
-    *at = entry;
+    *loading->last = entry;
+    loading->last = &entry->next;
     if (!lua_istable(lua, table)) {
         say(loading, line, "figure \"%s\" must be written { value, cite = ... }%s", name, "");
         return;
@@ -358,6 +355,14 @@ static void read_block(lua_State *lua, int index)
     read_drops(lua, index);
 }
 
+static void start_block(struct loading *loading, struct block *block)
+{
+    loading->block = block;
+    loading->last = &block->entries;
+    while (*loading->last != NULL)
+        loading->last = &(*loading->last)->next;
+}
+
 /* jurisdiction "id" { ... }: the second call, with the table. Upvalue: line. */
 static int take_block(lua_State *lua)
 {
@@ -371,7 +376,7 @@ static int take_block(lua_State *lua)
         return luaL_error(lua, "out of memory");
     block->id = loading->id;
     block->line = (int)lua_tointeger(lua, lua_upvalueindex(1));
-    loading->block = block;
+    start_block(loading, block);
     read_block(lua, 1);
     struct block **at = &loading->place->blocks;
     while (*at != NULL && (*at)->from <= block->from)
@@ -404,6 +409,33 @@ static int define(lua_State *lua)
     lua_pushcfunction(lua, part_figures);
     sandbox_define(lua, "figures");
     return 0;
+}
+
+static int entry_order(const void *a, const void *b)
+{
+    const struct entry *left = *(struct entry *const *)a, *right = *(struct entry *const *)b;
+    const int order = strcmp(left->name, right->name);
+    return order != 0 ? order : strcmp(left->file, right->file);
+}
+
+/* A table cannot name a figure twice, but a block and its parts may. */
+static void find_doubles(struct loading *loading, const struct block *block)
+{
+    size_t count = 0;
+    for (const struct entry *e = block->entries; e != NULL; e = e->next)
+        count++;
+    struct entry **sorted = arena_array(loading->arena, count + 1, sizeof(struct entry *));
+    if (sorted == NULL)
+        return;
+    count = 0;
+    for (struct entry *e = block->entries; e != NULL; e = e->next)
+        sorted[count++] = e;
+    qsort(sorted, count, sizeof(struct entry *), entry_order);
+    for (size_t i = 1; i < count; i++)
+        if (strcmp(sorted[i - 1]->name, sorted[i]->name) == 0)
+            problem_at_line(loading->problems, PROBLEM_RULES, sorted[i]->file, sorted[i]->line, 0,
+                            "figure \"%s\" is given twice; the other is in %s", sorted[i]->name,
+                            sorted[i - 1]->file);
 }
 
 /* A block without an end runs to where the next begins; two that cover one
@@ -447,7 +479,7 @@ static void run_parts(struct loading *loading, struct sandbox *sandbox, const ch
             const struct source *source =
                 path == NULL ? NULL
                              : home_read(home, path, loading->arena, sources, loading->problems);
-            loading->block = b;
+            start_block(loading, b);
             if (source == NULL || !run_source(loading, sandbox, source))
                 return;
         }
@@ -489,6 +521,9 @@ struct place *place_load(const char *home, const char *id, struct arena *arena,
                               .source = place->source};
     run_files(&loading, home, sources);
     loading.source = place->source;
+    for (const struct block *b = place->blocks; b != NULL; b = b->next)
+        if (b->part_count > 0)
+            find_doubles(&loading, b);
     settle_dates(&loading);
     if (place->blocks == NULL && problems->count == before && !problems->out_of_memory)
         problem_at_line(problems, PROBLEM_RULES, path, 1, 0, "declares no jurisdiction");

@@ -210,12 +210,16 @@ static bool climb(struct resolving *r, const char *id)
 
 /* Figures -------------------------------------------------------------------- */
 
-static struct figure *figure_find(const struct profile *profile, const char *name)
+static int figure_order(const void *a, const void *b)
 {
-    for (size_t i = 0; i < profile->figure_count; i++)
-        if (strcmp(profile->figures[i].name, name) == 0)
-            return &profile->figures[i];
-    return NULL;
+    return strcmp(((const struct figure *)a)->name, ((const struct figure *)b)->name);
+}
+
+/* Among the first `sorted` figures. */
+static struct figure *figure_find(const struct profile *profile, size_t sorted, const char *name)
+{
+    const struct figure wanted = {.name = name};
+    return bsearch(&wanted, profile->figures, sorted, sizeof(struct figure), figure_order);
 }
 
 static bool same_text(const char *a, const char *b)
@@ -357,11 +361,6 @@ static void figure_move(struct resolving *r, size_t level, const struct entry *e
     figure->cite.section = entry->cite;
 }
 
-static int figure_order(const void *a, const void *b)
-{
-    return strcmp(((const struct figure *)a)->name, ((const struct figure *)b)->name);
-}
-
 /* What a block follows but does not vouch for, and no nearer block restates.
  * Common practice is no code: whose code binds does not touch it. */
 static void doubt_figures(struct resolving *r, const struct block *block)
@@ -377,7 +376,8 @@ static void doubt_figures(struct resolving *r, const struct block *block)
     }
 }
 
-/* Lays the blocks over one another, the farthest first. */
+/* Lays the blocks over one another, the farthest first. None gives a figure twice, so
+ * each looks only among what was there before it. */
 static void lay_figures(struct resolving *r)
 {
     struct profile *profile = r->profile;
@@ -390,22 +390,21 @@ static void lay_figures(struct resolving *r)
         return;
     for (size_t i = r->depth; i-- > 0;) {
         doubt_figures(r, r->blocks[i]);
+        const size_t before = profile->figure_count;
         for (const struct entry *e = r->blocks[i]->entries; e != NULL; e = e->next) {
-            struct figure *figure = figure_find(profile, e->name);
+            struct figure *figure = figure_find(profile, before, e->name);
             if (figure == NULL)
                 figure_new(r, i, e, capacity);
             else
                 figure_move(r, i, e, figure);
         }
+        qsort(profile->figures, profile->figure_count, sizeof(struct figure), figure_order);
     }
-    qsort(profile->figures, profile->figure_count, sizeof(struct figure), figure_order);
 }
 
 const struct figure *profile_figure(const struct profile *profile, const char *name)
 {
-    const struct figure wanted = {.name = name};
-    return bsearch(&wanted, profile->figures, profile->figure_count, sizeof(struct figure),
-                   figure_order);
+    return figure_find(profile, profile->figure_count, name);
 }
 
 /* The rest ------------------------------------------------------------------- */

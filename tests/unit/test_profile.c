@@ -429,6 +429,23 @@ static void a_new_figure_says_everything(void **state)
     }
 }
 
+/* A block and its parts are one list: none of them wins over another. */
+static void a_figure_is_given_once_in_a_block_and_its_parts(void **state)
+{
+    (void)state;
+    place("elm", "jurisdiction \"elm\" { title = \"Elm\", invented = true, follows = \"model/test\",\n"
+                 "  parts = { \"elm.more.lua\" },\n"
+                 "  figures = { [\"test.most\"] = { 1, cite = \"1\" } } }\n");
+    place("elm.more", "figures {\n  [\"test.nails_most\"] = { 4, cite = \"2\" },\n}\n");
+    struct profile *profile = resolved("elm", "2026-03-02");
+    assert_float_equal(profile_figure(profile, "test.most")->value.number, 1, 0);
+    assert_float_equal(profile_figure(profile, "test.nails_most")->value.number, 4, 0);
+    profile_free(profile);
+    place("elm.more", "figures {\n  [\"test.most\"] = { 4, cite = \"2\" },\n}\n");
+    assert_refused("elm", "jurisdictions/elm.more.lua:2: figure \"test.most\" is given twice; the "
+                          "other is in jurisdictions/elm.lua");
+}
+
 static void unknown_keys_name_the_nearest(void **state)
 {
     (void)state;
@@ -554,6 +571,7 @@ int main(void)
         in_home(figures_keep_unit_sense_and_kind),
         in_home(a_moved_figure_is_cited),
         in_home(a_new_figure_says_everything),
+        in_home(a_figure_is_given_once_in_a_block_and_its_parts),
         in_home(unknown_keys_name_the_nearest),
         in_home(all_that_is_wrong_is_said_in_order),
         in_home(what_a_place_does_not_vouch_for_is_marked),
