@@ -553,6 +553,7 @@ local function band(edition, inches, mph, spacing, expect)
 end
 cases "deck.nail_band" {
   under = "model/irc-2021",
+  band("irc-2018", 0.4375, 115, 6, "warn"), band("irc-2018", 0.4375, 115, 6.001, "fail"),
   band("irc-2018", 0.75, 115, 6, "warn"), band("irc-2018", 0.75, 115, 6.001, "fail"),
   band("irc-2018", 1.125, 115, 6, "warn"), band("irc-2018", 1.125, 115, 6.001, "fail"),
   band("irc-2015", 0.75, 131, 6, "warn"), band("irc-2015", 0.75, 131, 6.001, "fail"),
