@@ -16,7 +16,8 @@ struct reading {
     const char *home;
     struct problems *problems;
     struct case_list *list;
-    const char *file; /* being read */
+    const char *file;  /* being read */
+    const char *topic; /* of a place's cases only those of this topic; NULL: all */
 };
 
 static struct reading *reading_of(lua_State *lua)
@@ -145,10 +146,18 @@ static void read_case(lua_State *lua, int group, int one, const char *rule)
         case_out_of_memory(lua);
 }
 
+static bool is_left_out(const struct reading *reading, const char *rule)
+{
+    const size_t length = reading->topic == NULL ? 0 : strlen(reading->topic);
+    return length > 0 && (strncmp(rule, reading->topic, length) != 0 || rule[length] != '.');
+}
+
 static int finish_cases(lua_State *lua)
 {
     struct reading *reading = reading_of(lua);
     luaL_checktype(lua, 1, LUA_TTABLE);
+    if (is_left_out(reading, lua_tostring(lua, lua_upvalueindex(1))))
+        return 0;
     const char *rule = arena_copy(&reading->list->arena, lua_tostring(lua, lua_upvalueindex(1)));
     if (rule == NULL)
         return case_out_of_memory(lua);
@@ -221,9 +230,10 @@ static void list_files(struct case_list *list, const char *home, const struct ca
         if (path != NULL && home_has(home, path))
             strings_add(&list->files, &list->arena, path);
     }
-    if (wanted->topic != NULL || wanted->place != NULL)
+    if (wanted->place != NULL)
         return;
-    if ((home_each(home, "rules/cases", ".lua", 0, note_file, list) != 0 && errno == ENOMEM)
+    if ((wanted->topic == NULL && home_each(home, "rules/cases", ".lua", 0, note_file, list) != 0
+            && errno == ENOMEM)
         || (home_each(home, "jurisdictions", ".cases.lua", 6, note_file, list) != 0
             && errno == ENOMEM))
         list->arena.failed = true;
@@ -236,8 +246,11 @@ void case_list_read(struct case_list *list, const char *home, const struct cases
     *list = (struct case_list){0};
     list->last = &list->first;
     list_files(list, home, wanted);
-    for (size_t i = 0; i < list->files.count && !list->arena.failed; i++)
+    for (size_t i = 0; i < list->files.count && !list->arena.failed; i++) {
+        /* The topic's own file comes first, and is read whole. */
+        reading.topic = i == 0 ? NULL : wanted->topic;
         read_file(&reading, list->files.items[i]);
+    }
     if (list->arena.failed)
         problem_out_of_memory(problems);
 }

@@ -495,6 +495,10 @@ static void proves_topics_and_everything(void **state)
     home_write(&proof.home, "jurisdictions/elm.cases.lua",
                "cases 'roof.layers' { under = 'elm', { 'two', with = { ['roof.layers'] = 2 },\n"
                "  expect = 'pass' } }\n");
+    /* A place's cases of the topic belong to it. */
+    prove(&proof, "roof");
+    assert_has(proof.report, "jurisdictions/elm.cases.lua: roof.layers: \"two\": expected pass, got fail");
+    assert_ends(proof.report, "\n7 passed, 2 failed\n");
     prove(&proof, NULL);
     assert_has(proof.report, "Elm County (elm, invented)\n  1 edition, 1 stricter\n");
     assert_has(proof.report, "jurisdictions/elm.cases.lua:1: roof.layers: \"two\": expected pass, got fail");
