@@ -44,7 +44,9 @@ static void lint_entry(struct proof *proof, struct place_proof *place, struct pr
         say(proof, place, block, entry->file, entry->line, false,
             arena_format(&proof->arena, "figure \"%s\" changes nothing: it says what is followed "
                          "anyway; take the line out", entry->name));
-    else if (same && entry->value.kind != VALUE_NONE && keeps_dispute(entry, from))
+    /* What a page of the place's own prints stays said when what is followed moves. */
+    else if (same && entry->value.kind != VALUE_NONE && keeps_dispute(entry, from)
+             && (entry->source == NULL || same_text(entry->source, from->cite.source)))
         say(proof, place, block, entry->file, entry->line, false,
             arena_format(&proof->arena, "figure \"%s\" changes no value: it is that already; to "
                          "restate only the citation, leave the value out", entry->name));

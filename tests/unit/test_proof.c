@@ -230,6 +230,21 @@ static void takes_a_limit_behind_a_switch_that_was_off_for_new(void **state)
     end(&proof);
 }
 
+/* The page of a place may print what is followed anyway: that is worth saying. */
+static void lets_a_page_of_its_own_say_the_same(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    county(&proof, "figures = { [\"roof.layers_most\"] = { 2, cite = 'C', status = 'seen',\n"
+                   "  source = 'Elm page' } },\n");
+    assert_has(proof.report, "0 errors, 0 warnings\n");
+    county(&proof, "figures = { [\"roof.layers_most\"] = { 2, cite = 'C', status = 'seen',\n"
+                   "  source = 's' } },\n");
+    assert_has(proof.report, "0 errors, 1 warning\n");
+    end(&proof);
+}
+
 /* A word that no job can say would let nothing pass, or ask for nothing. */
 static void finds_slips_in_the_words_of_a_set(void **state)
 {
@@ -497,7 +512,7 @@ static void proves_topics_and_everything(void **state)
                "  expect = 'pass' } }\n");
     /* A place's cases of the topic belong to it. */
     prove(&proof, "roof");
-    assert_has(proof.report, "jurisdictions/elm.cases.lua: roof.layers: \"two\": expected pass, got fail");
+    assert_has(proof.report, "jurisdictions/elm.cases.lua:1: roof.layers: \"two\": expected pass, got fail");
     assert_ends(proof.report, "\n7 passed, 2 failed\n");
     prove(&proof, NULL);
     assert_has(proof.report, "Elm County (elm, invented)\n  1 edition, 1 stricter\n");
@@ -707,6 +722,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(tells_which_way_a_figure_moved),
         cmocka_unit_test(takes_a_limit_behind_a_switch_that_was_off_for_new),
+        cmocka_unit_test(lets_a_page_of_its_own_say_the_same),
         cmocka_unit_test(finds_slips_in_the_words_of_a_set),
         cmocka_unit_test(gives_both_values_with_units_and_the_citation),
         cmocka_unit_test(names_what_was_removed_and_added),
