@@ -124,6 +124,8 @@ field "roof.slopes[].ridge_ft" { type = "number", unit = "ft", range = { 0, 1000
   ask = "How long is its upper edge? (same as the eave for a rectangle, 0 for a triangle)" }
 field "roof.slopes[].run_ft" { type = "number", unit = "ft", range = { 0.5, 200 }, stage = "permit",
   ask = "How far does it reach from lower to upper edge, measured level?" }
+field "roof.slopes[].plan_sqft" { type = "number", unit = "sqft", range = { 0.1, 100000 }, stage = "permit",
+  ask = "How much does it cover, seen from above? (only where a wing or a dormer cuts into it: its edges alone do not tell)" }
 field "roof.slopes[].deck" { type = "reference", refers = "decks", stage = "permit",
   ask = "Which of the decks is under it?" }
 field "roof.slopes[].underlayment" { type = "reference", refers = "underlayments", stage = "permit",
@@ -156,6 +158,66 @@ field "roof.edges[].ice_barrier_reach_in" { type = "number", unit = "in", range 
   ask = "How far up the slope does the ice barrier reach from this eave? (0 for none)" }
 field "roof.edges[].measured_ice_barrier_reach_in" { type = "numbers", unit = "in", range = { 0, 600 }, measured = true, stage = "dry-in",
   ask = "How far up the slope was the ice barrier measured from this eave?" }
+
+-- Or the plan of the house, from which the engine lays out planes, edges and
+-- valleys (engine/job/lay_out.h). rules/README.md says how they are named.
+field "roof.footprint" { type = "group", stage = "permit",
+  ask = "The plan of the house, in place of planes and edges one by one" }
+field "roof.footprint.form" { type = "choice",
+  choices = { "gable", "hip", "gable_porch", "shed", "cross_gable" }, stage = "permit",
+  ask = "Which form has the roof: gable, hip all round, gable with a lower porch roof in front, shed, or gable with a wing in front and its valleys?" }
+field "roof.footprint.length_ft" { type = "number", unit = "ft", range = { 6, 300 }, stage = "permit",
+  ask = "How long is the house along its front, wall to wall? (the ridge runs that way; of a shed, the lower edge)" }
+field "roof.footprint.width_ft" { type = "number", unit = "ft", range = { 6, 180 }, stage = "permit",
+  ask = "How wide is the house from front to back, wall to wall? (without porch or wing)" }
+field "roof.footprint.pitch" { type = "slope", range = { 0, 60 }, stage = "permit",
+  ask = "What is the roof's slope? (rise in 12, such as 5:12; but for a porch, all planes have it)" }
+field "roof.footprint.eave_overhang_in" { type = "number", unit = "in", range = { 0, 96 }, stage = "permit",
+  ask = "How far do the eaves overhang the walls, measured level?" }
+field "roof.footprint.rake_overhang_in" { type = "number", unit = "in", range = { 0, 96 }, stage = "permit",
+  ask = "How far do the rakes overhang the end walls? (a hip roof has none)" }
+field "roof.footprint.porch" { type = "group", stage = "permit", ask = "The porch, of a gable_porch" }
+field "roof.footprint.porch.length_ft" { type = "number", unit = "ft", range = { 2, 300 }, stage = "permit",
+  ask = "How long is the porch along the house?" }
+field "roof.footprint.porch.depth_ft" { type = "number", unit = "ft", range = { 2, 60 }, stage = "permit",
+  ask = "How far does the porch stand out from the house?" }
+field "roof.footprint.porch.pitch" { type = "slope", range = { 0, 60 }, stage = "permit",
+  ask = "What is the slope of the porch's roof?" }
+field "roof.footprint.wing" { type = "group", stage = "permit", ask = "The wing, of a cross_gable" }
+field "roof.footprint.wing.width_ft" { type = "number", unit = "ft", range = { 4, 180 }, stage = "permit",
+  ask = "How wide is the wing, wall to wall?" }
+field "roof.footprint.wing.out_ft" { type = "number", unit = "ft", range = { 0.5, 180 }, stage = "permit",
+  ask = "How far does the wing stand out from the front of the house?" }
+field "roof.footprint.wing.left_ft" { type = "number", unit = "ft", range = { 0, 300 }, stage = "permit",
+  ask = "How far is the wing's left wall from the left end wall of the house, seen from the front?" }
+
+-- What is said here holds for all of them; one that differs says so by its name
+-- in roof.slopes or roof.edges.
+field "roof.footprint.planes" { type = "group", stage = "permit", ask = "What all planes have alike" }
+field "roof.footprint.planes.deck" { type = "reference", refers = "decks", stage = "permit",
+  ask = "Which of the decks is under all planes? (one that differs: by its name in /roof/slopes)" }
+field "roof.footprint.planes.underlayment" { type = "reference", refers = "underlayments", stage = "permit",
+  ask = "Which of the underlayments goes on all planes? (one that differs: by its name in /roof/slopes)" }
+field "roof.footprint.planes.replaced_percent" { type = "number", unit = "percent", range = { 0, 100 }, stage = "permit",
+  ask = "How much of each plane's covering is replaced, in this job and in the months before together?" }
+field "roof.footprint.planes.under_integrated_solar" { type = "yes_no", stage = "permit",
+  ask = "Are all planes wholly under building-integrated solar panels?" }
+for _, edges in ipairs { "eaves", "rakes" } do
+  local group = "roof.footprint." .. edges
+  field(group) { type = "group", stage = "permit", ask = "What all " .. edges .. " have alike" }
+  field(group .. ".drip_edge") { type = "yes_no", stage = "permit",
+    ask = "Do the " .. edges .. " get metal drip edge? (one that differs: by its name in /roof/edges)" }
+  field(group .. ".underlayment_lies") { type = "choice", choices = { "over_metal", "under_metal" }, stage = "permit",
+    ask = "Does the underlayment lie over the metal at the " .. edges .. ", or under it?" }
+  field(group .. ".flange_sealed") { type = "yes_no", stage = "permit",
+    ask = "Where the metal lies over the underlayment at the " .. edges .. ", is its flange sealed down?" }
+end
+field "roof.footprint.eaves.wall_thickness_in" { type = "number", unit = "in", range = { 3, 24 }, stage = "permit",
+  ask = "How thick are the walls under the eaves?" }
+field "roof.footprint.eaves.over_heated_space" { type = "yes_no", stage = "permit",
+  ask = "Is there heated space behind all eaves? (one that differs, such as a porch's: by its name in /roof/edges)" }
+field "roof.footprint.eaves.ice_barrier_reach_in" { type = "number", unit = "in", range = { 0, 600 }, stage = "permit",
+  ask = "How far up the slope does the ice barrier reach from the eaves? (0 for none)" }
 
 -- Decks ---------------------------------------------------------------------
 
@@ -1087,6 +1149,17 @@ impossible "a plane has a length" {
   end,
 }
 
+impossible "a plane covers no more than its longer edge over its run" {
+  at = "plan_sqft", per = "roof.slopes",
+  when = function(job, slope)
+    local most = math.max(slope.eave_ft, slope.ridge_ft) * slope.run_ft
+    if slope.plan_sqft > most + 1 then
+      return number(slope.plan_sqft, "sqft") .. " seen from above, on a plane of at most "
+        .. number(most, "sqft")
+    end
+  end,
+}
+
 impossible "the ridge is no longer than the planes that meet there" {
   at = "roof.ridge_ft",
   when = function(job)
@@ -1148,7 +1221,8 @@ impossible "no more deck is replaced than there is" {
     for _, slope in ipairs(job.roof.slopes) do
       if slope.deck.name == deck.name then
         area = area + trade.slope_area_sqft {
-          eave_ft = slope.eave_ft, ridge_ft = slope.ridge_ft, run_ft = slope.run_ft, pitch = slope.pitch }
+          eave_ft = slope.eave_ft, ridge_ft = slope.ridge_ft, run_ft = slope.run_ft,
+          plan_sqft = known(slope, "plan_sqft") and slope.plan_sqft or nil, pitch = slope.pitch }
       end
     end
     if deck.replaced_sqft > area + 1 then

@@ -16,7 +16,8 @@ end
 
 local function plane_sqft(slope)
   return trade.slope_area_sqft {
-    eave_ft = slope.eave_ft, ridge_ft = slope.ridge_ft, run_ft = slope.run_ft, pitch = slope.pitch }
+    eave_ft = slope.eave_ft, ridge_ft = slope.ridge_ft, run_ft = slope.run_ft, pitch = slope.pitch,
+    plan_sqft = known(slope, "plan_sqft") and slope.plan_sqft or nil }
 end
 
 local function roof_sqft(job)

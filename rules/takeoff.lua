@@ -42,7 +42,8 @@ end
 
 local function plane_area(slope)
   return trade.slope_area_sqft {
-    eave_ft = slope.eave_ft, ridge_ft = slope.ridge_ft, run_ft = slope.run_ft, pitch = slope.pitch }
+    eave_ft = slope.eave_ft, ridge_ft = slope.ridge_ft, run_ft = slope.run_ft, pitch = slope.pitch,
+    plan_sqft = known(slope, "plan_sqft") and slope.plan_sqft or nil }
 end
 
 -- The planes that `counts` lets in, as one sum; 0 when it lets in none.

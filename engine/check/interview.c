@@ -4,12 +4,15 @@
 #include "base/nearest.h"
 #include "base/strings.h"
 #include "job/answer.h"
+#include "job/json.h"
+#include "job/lay_out.h"
 #include "job/put.h"
 #include "job/spot.h"
 #include "job/validate.h"
 #include "judge/judge.h"
 #include "profile/places.h"
 
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -28,6 +31,7 @@ struct interview {
     struct laws *laws;
     const char *file;
     cJSON *job;
+    cJSON *laid; /* the job as it is judged: its roof laid out; or NULL */
     struct step *steps;
     char *again;          /* pointer to be asked next, or NULL */
     struct result result; /* what the questions came from */
@@ -87,6 +91,19 @@ static bool is_still_to_come(const struct problem *problem, const struct fields 
     return field != NULL && field->required && !says(job, field->name);
 }
 
+/* A copy of the job with its roof laid out, or NULL. The job itself is written
+ * as it was answered. */
+static cJSON *laid_out(const cJSON *job, const struct law *law, const char *file,
+                       struct problems *problems)
+{
+    cJSON *laid = cJSON_Duplicate(job, true);
+    if (laid == NULL)
+        problem_out_of_memory(problems);
+    else
+        lay_out(laid, &law->book->fields, file, problems);
+    return laid;
+}
+
 /* Everything wrong with the job, required facts to come left out. */
 static void hold(struct laws *laws, const cJSON *job, const char *file, struct problems *problems)
 {
@@ -94,9 +111,12 @@ static void hold(struct laws *laws, const cJSON *job, const char *file, struct p
     const struct law *law = law_of(laws, job, file, problems);
     if (law == NULL)
         return;
-    job_validate(job, &law->book->fields, reached_by(job), file, &found);
-    if (law->profile != NULL)
-        judge_impossible(law->book, job, file, &found);
+    cJSON *laid = laid_out(job, law, file, &found);
+    if (laid != NULL)
+        job_validate(laid, &law->book->fields, reached_by(job), file, &found);
+    if (laid != NULL && law->profile != NULL)
+        judge_impossible(law->book, laid, file, &found);
+    cJSON_Delete(laid);
     for (const struct problem *p = found.first; p != NULL; p = p->next)
         if (!is_still_to_come(p, &law->book->fields, job))
             problem_at(problems, p->kind, file, p->pointer, "%s", p->message);
@@ -249,6 +269,8 @@ static void forget_questions(struct interview *interview)
 {
     questions_free(&interview->questions);
     result_free(&interview->result);
+    cJSON_Delete(interview->laid);
+    interview->laid = NULL;
     interview->result = (struct result){0};
     interview->now = NULL;
 }
@@ -283,7 +305,7 @@ static void ask_again(struct interview *interview, const struct fields *fields)
             interview->now = &interview->questions.items[i];
     if (interview->now != NULL)
         return;
-    interview->head = question_about(&interview->questions.arena, interview->job, fields,
+    interview->head = question_about(&interview->questions.arena, interview->laid, fields,
                                      interview->again);
     if (interview->head.field != NULL)
         interview->now = &interview->head;
@@ -311,8 +333,11 @@ const struct question *interview_ask(struct interview *interview, struct problem
         ask_head(interview, fields, head);
     } else {
         const enum stage reached = reached_by(interview->job);
-        if (judge(law->book, interview->job, -1, reached, &interview->result) != 0
-            || questions_of(&interview->result, interview->job, fields, reached,
+        interview->laid = laid_out(interview->job, law, interview->file, problems);
+        if (interview->laid == NULL)
+            return NULL;
+        if (judge(law->book, interview->laid, -1, reached, &interview->result) != 0
+            || questions_of(&interview->result, interview->laid, fields, reached,
                             &interview->questions) != 0)
             problem_out_of_memory(problems);
         else if (interview->again != NULL)
@@ -368,14 +393,61 @@ static void say_why(const struct problems *problems, const char *pointer, struct
     }
 }
 
+static bool add_named(cJSON *list, const char *name)
+{
+    cJSON *item = cJSON_CreateObject();
+    const bool added = item != NULL && cJSON_AddStringToObject(item, "name", name) != NULL
+                       && cJSON_AddItemToArray(list, item);
+    if (!added)
+        cJSON_Delete(item);
+    return added;
+}
+
+/* The items that only the layout has, by name, after those that the job lists. */
+static bool add_laid_out(cJSON *roof, const char *key, const cJSON *laid)
+{
+    cJSON *list = cJSON_GetObjectItemCaseSensitive(roof, key);
+    if (!cJSON_IsArray(list) && json_set(roof, key, cJSON_CreateArray()))
+        list = cJSON_GetObjectItemCaseSensitive(roof, key);
+    const int listed = cJSON_GetArraySize(list);
+    bool added = list != NULL;
+    int index = 0;
+    const cJSON *item = NULL;
+    cJSON_ArrayForEach(item, laid) {
+        const char *name = cJSON_GetStringValue(cJSON_GetObjectItemCaseSensitive(item, "name"));
+        if (index++ >= listed && name != NULL)
+            added = added && add_named(list, name);
+    }
+    return added;
+}
+
+/* Gives what is answered of a plane or edge that only the layout has an item to
+ * go into. False when out of memory. */
+static bool name_laid_out(const struct interview *interview, cJSON *job, const char *pointer)
+{
+    static const char *const LISTS[] = {"slopes", "edges", "valleys"};
+    cJSON *roof = cJSON_GetObjectItemCaseSensitive(job, "roof");
+    const cJSON *laid = cJSON_GetObjectItemCaseSensitive(interview->laid, "roof");
+    for (size_t i = 0; roof != NULL && i < sizeof(LISTS) / sizeof(LISTS[0]); i++) {
+        char start[24];
+        snprintf(start, sizeof(start), "/roof/%s/", LISTS[i]);
+        if (strncmp(pointer, start, strlen(start)) == 0)
+            return add_laid_out(roof, LISTS[i],
+                                cJSON_GetObjectItemCaseSensitive(laid, LISTS[i]));
+    }
+    return true;
+}
+
 /* Whether the job would hold with this value; it is taken over. */
 static bool try_value(struct interview *interview, cJSON *value, struct text *why)
 {
     struct problems problems = {0};
     const char *pointer = interview->now->pointer;
     cJSON *job = cJSON_Duplicate(interview->job, true);
-    bool held = job != NULL && job_put(job, pointer, value);
-    if (job == NULL)
+    bool held = job != NULL && name_laid_out(interview, job, pointer);
+    if (held)
+        held = job_put(job, pointer, value);
+    else
         cJSON_Delete(value);
     if (held) {
         hold(interview->laws, job, interview->file, &problems);
@@ -428,11 +500,13 @@ const cJSON *interview_job(const struct interview *interview, struct problems *p
 {
     const struct law *law =
         law_of(interview->laws, interview->job, interview->file, problems);
-    if (law != NULL) {
-        job_validate(interview->job, &law->book->fields, reached_by(interview->job),
-                     interview->file, problems);
-        judge_impossible(law->book, interview->job, interview->file, problems);
+    cJSON *laid = law == NULL ? NULL : laid_out(interview->job, law, interview->file, problems);
+    if (laid != NULL) {
+        job_validate(laid, &law->book->fields, reached_by(interview->job), interview->file,
+                     problems);
+        judge_impossible(law->book, laid, interview->file, problems);
     }
+    cJSON_Delete(laid);
     return interview->job;
 }
 

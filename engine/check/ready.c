@@ -2,6 +2,7 @@
 
 #include "base/date.h"
 #include "job/json.h"
+#include "job/lay_out.h"
 #include "job/validate.h"
 #include "judge/judge.h"
 
@@ -78,13 +79,14 @@ static const struct law *own_law(struct laws *laws, const cJSON *job,
 
 /* Everything wrong with the job, in one go, even when its place is unknown. */
 static void hold_against_fields(struct laws *laws, const struct law *law, const struct law *own,
-                                const cJSON *job, enum stage reached, const char *file,
+                                cJSON *job, enum stage reached, const char *file,
                                 struct problems *problems)
 {
     if (law == NULL)
         law = laws_fields(laws, problems);
     if (law == NULL)
         return;
+    lay_out(job, &law->book->fields, file, problems);
     job_validate_moved(job, &law->book->fields, own == NULL ? NULL : &own->book->fields, reached,
                        file, problems);
     judge_impossible(law->book, job, file, problems);

@@ -17,7 +17,8 @@ struct ready {
     enum stage asked, own; /* the stage the work has come to: as asked, as the job says */
 };
 
-/* Changes the job's tree: overrides are written into it. */
+/* Changes the job's tree: overrides are written into it, and the roof that its
+ * footprint describes (job/lay_out.h). */
 struct ready ready_make(struct laws *laws, cJSON *job, const struct overrides *overrides,
                         const char *file, struct problems *problems);
 

@@ -1,5 +1,6 @@
 #include "check/suppose.h"
 
+#include "job/lay_out.h"
 #include "job/spot.h"
 #include "judge/judge.h"
 
@@ -203,6 +204,17 @@ static bool try_one(struct supposing *s, const cJSON *job, int depth)
     return told;
 }
 
+/* A fact of the footprint shows in the planes and edges. False when there can be
+ * no such roof. */
+static bool lay_out_again(const struct supposing *s, cJSON *job)
+{
+    struct problems problems = {0};
+    lay_out(job, &s->book->fields, "", &problems);
+    const bool well = problems.count == 0 && !problems.out_of_memory;
+    problems_free(&problems);
+    return well;
+}
+
 static bool try_all(struct supposing *s, const cJSON *job, const char *lacks, int depth)
 {
     const struct field *field = spot_field(&s->book->fields, lacks);
@@ -210,7 +222,8 @@ static bool try_all(struct supposing *s, const cJSON *job, const char *lacks, in
     bool told = count > 0;
     for (size_t i = 0; told && i < count; i++) {
         cJSON *copy = cJSON_Duplicate(job, true);
-        told = copy != NULL && put(copy, lacks, value_at(field, i)) && try_one(s, copy, depth);
+        told = copy != NULL && put(copy, lacks, value_at(field, i))
+            && lay_out_again(s, copy) && try_one(s, copy, depth);
         cJSON_Delete(copy);
     }
     return told;

@@ -19,6 +19,7 @@
 struct plan_plane {
     const char *name;
     double pitch, eave_ft, ridge_ft, run_ft;
+    double plan_sqft; /* seen from above, where its edges do not tell it; else 0 or NAN */
     int hips, valleys, rakes;
     double eave_pieces_ft[2]; /* the first two eaves listed */
     int eaves;
@@ -37,8 +38,11 @@ struct plan_drawing {
  * says so. */
 void plan_draw(const struct plan_drawing *plan, const struct draw_sheet *sheet, struct text *out);
 
-/* Does a wing grow out of the plane, between two valleys up to its ridge? */
+/* Does a wing grow out of the plane, between two valleys? */
 bool plan_is_notched(const struct plan_plane *plane);
+
+/* Area of the plane on the slope; NAN when it is not known. */
+double plan_area_sqft(const struct plan_plane *plane);
 
 /* How far the eave reaches beyond the left end of the upper edge; the rest of
  * their difference is at the right. Both ends alike unless the sides listed say

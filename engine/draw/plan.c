@@ -73,13 +73,31 @@ bool plan_is_notched(const struct plan_plane *plane)
            && fabs(plane->eave_pieces_ft[0] + plane->eave_pieces_ft[1] - plane->eave_ft) < 0.5;
 }
 
+double plan_area_sqft(const struct plan_plane *plane)
+{
+    return isfinite(plane->plan_sqft) && plane->plan_sqft > 0
+               ? trade_plan_area_sqft(plane->plan_sqft, plane->pitch)
+               : trade_slope_area_sqft(plane->eave_ft, plane->ridge_ft, plane->run_ft,
+                                       plane->pitch);
+}
+
+/* How far up a wing cuts into the plane, measured level: to its ridge, unless
+ * what is left of the plane tells otherwise. */
+static double notch_run_ft(const struct plan_plane *plane)
+{
+    const double run = plane->run_ft, base = plane->ridge_ft - plane->eave_ft;
+    const double cut = 2 * (plane->ridge_ft * run - plane->plan_sqft) / base;
+    return plane->plan_sqft > 0 && cut > 0 && cut < run ? cut : run;
+}
+
 static void notched_outline(const struct plan_plane *plane, struct outline *out)
 {
-    const double run = plane->run_ft, first = plane->eave_pieces_ft[0];
+    const double run = plane->run_ft, tip = run - notch_run_ft(plane);
+    const double first = plane->eave_pieces_ft[0];
     const double second = plane->ridge_ft - (plane->eave_ft - first);
     *out = (struct outline){
         .corners = {{0, 0}, {plane->ridge_ft, 0}, {plane->ridge_ft, run}, {second, run},
-                    {(first + second) / 2, 0}, {first, run}, {0, run}},
+                    {(first + second) / 2, tip}, {first, run}, {0, run}},
         .sides = {PEN_LINE, PEN_LINE, PEN_LINE, PEN_HEAVY_DASH, PEN_HEAVY_DASH, PEN_LINE, PEN_LINE},
         .count = 7};
 }
@@ -313,8 +331,7 @@ static void label_plane(struct layout *layout, size_t index, struct draw_point m
                    middle.y + down.y * (high / 2 + 8) + 4, ANCHOR_MIDDLE, letter);
         return;
     }
-    draw_number(words, trade_slope_area_sqft(plane->eave_ft, plane->ridge_ft, plane->run_ft,
-                                             plane->pitch), "sqft");
+    draw_number(words, plan_area_sqft(plane), "sqft");
     if (down.x == 0 && draw_words_width(words) + 34 <= wide && high >= 3 * DRAW_LINE) {
         draw_words(&layout->draw, middle.x, middle.y + 4 + DRAW_LINE, ANCHOR_MIDDLE, words);
         width = fmax(width, draw_words_width(words));
@@ -457,8 +474,7 @@ static void describe_plane(const struct plan_plane *plane, size_t index,
     draw_number(eave, plane->eave_ft, "ft");
     draw_number(ridge, plane->ridge_ft, "ft");
     draw_number(run, plane->run_ft, "ft");
-    draw_number(area, trade_slope_area_sqft(plane->eave_ft, plane->ridge_ft, plane->run_ft,
-                                            plane->pitch), "sqft");
+    draw_number(area, plan_area_sqft(plane), "sqft");
     draw_format(out, "%s  %.60s: %.20s, eave %.20s, top %.20s, run %.20s, %.24s%s", letter,
                 plane->name == NULL ? "plane" : plane->name, pitch, eave, ridge, run, area,
                 is_known(plane) ? "" : "; not drawn");
@@ -489,8 +505,7 @@ static void add_lines(struct layout *layout, struct text *says)
         describe_plane(plane, i, words);
         draw_detail(&layout->draw, words);
         text_addf(says, " %s.", words);
-        total += trade_slope_area_sqft(plane->eave_ft, plane->ridge_ft, plane->run_ft,
-                                       plane->pitch);
+        total += plan_area_sqft(plane);
     }
     if (layout->draw.sheet.brief)
         add_names(layout);

@@ -83,8 +83,23 @@ static int sloped_length_ft(lua_State *lua)
     return 1;
 }
 
+/* A plane whose edges do not tell its area. */
+static int plan_area_sqft(lua_State *lua)
+{
+    const double plan = argument(lua, "plan_sqft"), pitch = argument(lua, "pitch");
+    const double area = trade_plan_area_sqft(plan, pitch);
+    give(lua, area);
+    record_work(lua, "%s seen from above x %s (slope factor at %s) = %s",
+                unit(plan, "sqft").text, plain(trade_slope_factor(pitch)).text,
+                unit(pitch, "rise_in_12").text, unit(area, "sqft").text);
+    return 1;
+}
+
 static int slope_area_sqft(lua_State *lua)
 {
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    if (given(lua, "plan_sqft"))
+        return plan_area_sqft(lua);
     const double eave = argument(lua, "eave_ft"), ridge = argument(lua, "ridge_ft");
     const double run = argument(lua, "run_ft"), pitch = argument(lua, "pitch");
     const double area = trade_slope_area_sqft(eave, ridge, run, pitch);

@@ -2,6 +2,8 @@
 
 #include "base/number.h"
 #include "base/text.h"
+#include "job/lay_out.h"
+#include "job/spot.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -242,15 +244,31 @@ void verdict_judged(struct finding *finding, struct judging *judging,
     finding->says = finish_text(judging, &says);
 }
 
+/* The pointer of the missing fact, or of what a roof laid out from its footprint
+ * lacks in its place; *field is that of the missing one before, of this after. */
+static const char *asked_for(const struct judging *judging, const struct field **field)
+{
+    const struct fields *fields = &judging->book->fields;
+    const char *missing = judging->record.missing_pointer;
+    const char *asked = lay_out_asks(judging->job, fields, missing, judging->arena);
+    const struct field *instead = asked == NULL ? NULL : spot_field(fields, asked);
+    if (instead == NULL)
+        return missing;
+    *field = instead;
+    return asked;
+}
+
 void verdict_open(struct finding *finding, struct judging *judging)
 {
     const struct record *record = &judging->record;
     take_record(finding, judging);
     finding->outcome = OUTCOME_OPEN;
-    finding->lacks = record->missing != NULL ? record->missing_pointer : NULL;
-    if (record->missing != NULL)
+    const struct field *field = record->missing;
+    if (field != NULL)
+        finding->lacks = asked_for(judging, &field);
+    if (field != NULL)
         finding->says = arena_format(judging->arena, "The job does not say %s: %s",
-                                     record->missing_pointer, record->missing->ask);
+                                     finding->lacks, field->ask);
     else if (record->cannot_tell != NULL)
         finding->says = record->cannot_tell;
     else

@@ -241,7 +241,8 @@ static struct plan_plane plane_of(const cJSON *job, const cJSON *slope)
                                .pitch = pitch_of(slope),
                                .eave_ft = number_of(slope, "eave_ft"),
                                .ridge_ft = number_of(slope, "ridge_ft"),
-                               .run_ft = number_of(slope, "run_ft")};
+                               .run_ft = number_of(slope, "run_ft"),
+                               .plan_sqft = number_of(slope, "plan_sqft")};
     count_sides(job, plane.name, &plane);
     return plane;
 }
@@ -276,9 +277,8 @@ static const cJSON *largest_plane(const cJSON *job, const char *deck)
     double most = -1;
     cJSON_ArrayForEach(slope, list_of(job, "roof", "slopes"))
     {
-        const double area =
-            trade_slope_area_sqft(number_of(slope, "eave_ft"), number_of(slope, "ridge_ft"),
-                                  number_of(slope, "run_ft"), pitch_of(slope));
+        const struct plan_plane plane = plane_of(job, slope);
+        const double area = plan_area_sqft(&plane);
         if (deck != NULL && is_text(slope, "deck", deck) && (largest == NULL || area > most)) {
             largest = slope;
             most = isfinite(area) ? area : most;

@@ -53,6 +53,11 @@ double trade_slope_area_sqft(double eave_ft, double ridge_ft, double run_ft, dou
     return (eave_ft + ridge_ft) / 2 * trade_sloped_length_ft(run_ft, pitch);
 }
 
+double trade_plan_area_sqft(double plan_sqft, double pitch)
+{
+    return usable(plan_sqft) ? plan_sqft * trade_slope_factor(pitch) : NAN;
+}
+
 static const char *plane_refusal(const struct roof_plane *plane)
 {
     if (!usable(plane->eave_ft) || !usable(plane->ridge_ft))

@@ -35,6 +35,9 @@ double trade_hip_length_ft(double run_ft, double pitch);
  * trapezoid, or a triangle (ridge 0). run_ft is measured level. */
 double trade_slope_area_sqft(double eave_ft, double ridge_ft, double run_ft, double pitch);
 
+/* Area of a plane of any shape, from what it covers seen from above. */
+double trade_plan_area_sqft(double plan_sqft, double pitch);
+
 /* A plane between two level edges. */
 struct roof_plane {
     double eave_ft, ridge_ft; /* lower and upper edge; one of them may be 0 */

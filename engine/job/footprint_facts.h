@@ -1,0 +1,30 @@
+/* footprint_facts.h - what a job says under /roof/footprint; internal to the
+ * job room. */
+#ifndef EAVEMARK_JOB_FOOTPRINT_FACTS_H
+#define EAVEMARK_JOB_FOOTPRINT_FACTS_H
+
+#include "job/fields.h"
+#include "trade/footprint.h"
+
+#include <cjson/cJSON.h>
+#include <stdbool.h>
+
+struct footprint_facts {
+    const cJSON *group;            /* NULL: the job states no footprint */
+    const struct field *field;     /* of the group */
+    bool wrong;                    /* a fact is not what its field takes; validation says which */
+    const char *lacking;           /* pointer of the first fact that lacks, or NULL */
+    bool form_known;
+    struct footprint roof;         /* what is not known is 0 */
+    double wing_left_ft;
+    const char *pitch, *porch_pitch; /* as the job writes them, or NULL */
+};
+
+/* The texts are those of the job. */
+void footprint_facts_read(const cJSON *job, const struct fields *fields,
+                          struct footprint_facts *out);
+
+/* True when there is a value, and it is what the field takes: type and range. */
+bool footprint_value_holds(const cJSON *node, const struct field *field);
+
+#endif
