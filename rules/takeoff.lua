@@ -78,6 +78,39 @@ quantity "squares" {
   end,
 }
 
+-- What the engine laid out, as arithmetic: planes, edges and lengths come from it.
+quantity "by_plan" {
+  title = "Roof by the plan of the house, seen from above",
+  applies = function(job)
+    return known(job.roof, "footprint"), "the job lists its planes one by one"
+  end,
+  amount = function(job)
+    local plan = job.roof.footprint
+    local eave = plan.eave_overhang_in / 12
+    local roof = { form = plan.form, length_ft = plan.length_ft, width_ft = plan.width_ft,
+      pitch = plan.pitch, eave_overhang_ft = eave }
+    if plan.form ~= "hip" then roof.rake_overhang_ft = plan.rake_overhang_in / 12 end
+    if plan.form == "gable_porch" then
+      roof.porch_length_ft, roof.porch_depth_ft = plan.porch.length_ft, plan.porch.depth_ft
+      roof.porch_pitch = plan.porch.pitch
+    elseif plan.form == "cross_gable" then
+      roof.wing_width_ft, roof.wing_out_ft = plan.wing.width_ft, plan.wing.out_ft
+    end
+    local measured = trade.footprint(roof)
+    if plan.form == "hip" then
+      trade.hip_length_ft { run_ft = math.min(plan.length_ft, plan.width_ft) / 2 + eave,
+        pitch = plan.pitch }
+    elseif plan.form == "cross_gable" then
+      trade.hip_length_ft { run_ft = plan.wing.width_ft / 2 + eave, pitch = plan.pitch }
+    end
+    return amount { exact = measured.plan_sqft, unit = "sqft",
+      note = "Eaves " .. number(measured.eave_ft, "ft") .. ", rakes "
+        .. number(measured.rake_ft, "ft") .. ", ridge " .. number(measured.ridge_ft, "ft")
+        .. ", hips " .. number(measured.hip_ft, "ft") .. ", valleys "
+        .. number(measured.valley_ft, "ft") .. ", along the slope." }
+  end,
+}
+
 -- Shingles ---------------------------------------------------------------------
 
 quantity "shingle_bundles" {

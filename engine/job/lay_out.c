@@ -6,12 +6,12 @@
 #include "job/footprint_facts.h"
 #include "job/json.h"
 #include "job/pointer.h"
-#include "job/spot.h"
 #include "job/value.h"
 #include "trade/layout.h"
 
 #include <math.h>
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 
 /* Two tapes differ by so much, in feet or inches. */
@@ -22,13 +22,13 @@ static const struct footprint STAND_IN = {
     .length_ft = 60, .width_ft = 30, .pitch = 4, .porch_length_ft = 10, .porch_depth_ft = 6,
     .porch_pitch = 4, .wing_width_ft = 20, .wing_out_ft = 10,
 };
+static const double STAND_IN_LEFT_FT = 20;
 
 struct laying {
     cJSON *job, *roof;
-    const struct fields *fields;
     const struct footprint_facts *facts;
     const struct layout *layout;
-    bool whole;            /* nothing lacks: lengths are known */
+    bool whole;            /* lengths are known, not names only */
     const char *file;
     struct problems *problems;
 };
@@ -54,11 +54,14 @@ static void disagree(struct laying *laying, const char *pointer, const char *key
     problem_at(laying->problems, PROBLEM_JOB, laying->file, text_string(&at),
                "says %s, but the roof laid out from /roof/footprint has %s here; leave one of "
                "the two out", said, laid);
+    if (at.failed)
+        problem_out_of_memory(laying->problems);
     text_free(&at);
 }
 
-/* What the plan shows goes into the group, or must agree with what is there. A
- * value of the wrong type is left to validation. */
+/* What the plan shows goes into the group, or must agree with what is there; where
+ * it does not, once that is said, the plan holds, so that nothing else is said
+ * of it. A value of the wrong type is left to validation. */
 static void put_number(struct laying *laying, cJSON *group, const char *pointer, const char *key,
                        double value, const char *unit)
 {
@@ -71,6 +74,7 @@ static void put_number(struct laying *laying, cJSON *group, const char *pointer,
         number_write_unit(there->valuedouble, unit, said);
         number_write_unit(value, unit, laid);
         disagree(laying, pointer, key, said, laid);
+        set(laying, group, key, cJSON_CreateNumber(value));
     }
 }
 
@@ -95,6 +99,7 @@ static void put_words(struct laying *laying, cJSON *group, const char *pointer, 
                  text);
         snprintf(laid, sizeof(laid), "\"%s\"", words);
         disagree(laying, pointer, key, said, laid);
+        set(laying, group, key, cJSON_CreateString(words));
     }
 }
 
@@ -189,14 +194,11 @@ static void check_names(struct laying *laying, const cJSON *list, const char *wh
 
 static bool is_named(const cJSON *job, const char *refers, const char *name)
 {
-    struct text pointer = TEXT_EMPTY;
-    text_addf(&pointer, "/%s", refers); /* lists of the job itself: "decks" */
-    const cJSON *item = NULL;
-    bool found = false;
-    cJSON_ArrayForEach(item, spot_find(job, text_string(&pointer)))
-        found = found || (name_of(item) != NULL && strcmp(name_of(item), name) == 0);
-    text_free(&pointer);
-    return found;
+    const cJSON *item = NULL; /* of a list of the job itself: "decks" */
+    cJSON_ArrayForEach(item, cJSON_GetObjectItemCaseSensitive(job, refers))
+        if (name_of(item) != NULL && strcmp(name_of(item), name) == 0)
+            return true;
+    return false;
 }
 
 /* What does not hold is reported where it stands, and nowhere else. */
@@ -347,27 +349,52 @@ static void write_roof(struct laying *laying)
     write_least_width(laying);
 }
 
+/* Without its form the roof has no planes yet that could be told more of, nor
+ * referred to: what the job says of them waits. */
+static void set_aside(cJSON *job)
+{
+    static const char *const LISTS[] = {"slopes", "edges", "valleys"};
+    cJSON *roof = cJSON_GetObjectItemCaseSensitive(job, "roof"), *chimney = NULL;
+    for (size_t i = 0; i < sizeof(LISTS) / sizeof(LISTS[0]); i++)
+        cJSON_DeleteItemFromObjectCaseSensitive(roof, LISTS[i]);
+    cJSON_ArrayForEach(chimney, cJSON_GetObjectItemCaseSensitive(roof, "chimneys"))
+        cJSON_DeleteItemFromObjectCaseSensitive(chimney, "slope");
+}
+
+/* Lays out the roof that the facts describe, or when they do not, any of that
+ * form, for its names. True when the lengths are the roof's own. */
+static bool find_layout(const struct footprint_facts *facts, struct layout *layout,
+                        const char *file, struct problems *problems)
+{
+    struct footprint roof = STAND_IN;
+    const char *why = NULL;
+    if (!facts->wrong && facts->lacking == NULL) {
+        if (trade_layout(layout, &facts->roof, facts->wing_left_ft, &why) == 0)
+            return true;
+        problem_at(problems, PROBLEM_JOB, file, "/roof/footprint", "there is no such roof: %s",
+                   why);
+    }
+    roof.form = facts->roof.form;
+    trade_layout(layout, &roof, STAND_IN_LEFT_FT, &why);
+    return false;
+}
+
 void lay_out(cJSON *job, const struct fields *fields, const char *file,
              struct problems *problems)
 {
     struct footprint_facts facts;
+    struct layout layout = {0};
     footprint_facts_read(job, fields, &facts);
-    if (facts.group == NULL || facts.wrong || !facts.form_known)
+    if (facts.group == NULL)
         return;
-    struct layout layout;
-    const char *why = NULL;
-    struct footprint roof = STAND_IN;
-    roof.form = facts.roof.form;
-    const bool whole = facts.lacking == NULL;
-    if (trade_layout(&layout, whole ? &facts.roof : &roof, whole ? facts.wing_left_ft : 20, &why)
-        != 0) {
-        problem_at(problems, PROBLEM_JOB, file, "/roof/footprint", "there is no such roof: %s",
-                   why);
+    if (!facts.form_known) {
+        set_aside(job);
         return;
     }
     struct laying laying = {.job = job, .roof = cJSON_GetObjectItemCaseSensitive(job, "roof"),
-                            .fields = fields, .facts = &facts, .layout = &layout, .whole = whole,
-                            .file = file, .problems = problems};
+                            .facts = &facts, .layout = &layout, .file = file,
+                            .problems = problems};
+    laying.whole = find_layout(&facts, &layout, file, problems);
     write_roof(&laying);
 }
 
@@ -401,18 +428,19 @@ static bool is_laid_out(const char *pointer)
 /* The group of the footprint that speaks for this item, or NULL. */
 static const char *speaks_for(const cJSON *job, const char *pointer)
 {
-    struct text item = TEXT_EMPTY;
-    const char *group = starts(pointer, "/roof/slopes/") ? "planes" : NULL;
-    if (starts(pointer, "/roof/edges/")) {
-        text_add_n(&item, pointer, (size_t)(strrchr(pointer, '/') - pointer));
-        const char *kind = cJSON_GetStringValue(
-            cJSON_GetObjectItemCaseSensitive(spot_find(job, text_string(&item)), "kind"));
-        for (size_t i = 0; kind != NULL && i < sizeof(KINDS) / sizeof(KINDS[0]); i++)
-            if (strcmp(kind, KINDS[i]) == 0)
-                group = SHARED[i];
-    }
-    text_free(&item);
-    return group;
+    static const char EDGES[] = "/roof/edges/";
+    if (starts(pointer, "/roof/slopes/"))
+        return "planes";
+    if (!starts(pointer, EDGES))
+        return NULL;
+    const cJSON *roof = cJSON_GetObjectItemCaseSensitive(job, "roof");
+    const cJSON *edge = cJSON_GetArrayItem(cJSON_GetObjectItemCaseSensitive(roof, "edges"),
+                                           atoi(pointer + strlen(EDGES)));
+    const char *kind = cJSON_GetStringValue(cJSON_GetObjectItemCaseSensitive(edge, "kind"));
+    for (size_t i = 0; kind != NULL && i < sizeof(KINDS) / sizeof(KINDS[0]); i++)
+        if (strcmp(kind, KINDS[i]) == 0)
+            return SHARED[i];
+    return NULL;
 }
 
 const char *lay_out_asks(const cJSON *job, const struct fields *fields, const char *pointer,

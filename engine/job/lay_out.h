@@ -17,10 +17,11 @@
 #include <cjson/cJSON.h>
 
 /* Writes the roof out in the job's tree. What the job lists keeps its place in
- * its list; the rest comes after. While a fact lacks, planes and edges get their
- * names only. Does nothing without a footprint, or with one that validation
- * refuses; a second time changes nothing. Adds a problem for a roof that cannot
- * be, for what disagrees with it, and for names it does not have. */
+ * its list; the rest comes after. While a fact lacks, or does not hold, planes
+ * and edges get their names only; while the form does, nothing is said of them.
+ * Does nothing without a footprint; a second time changes nothing. Adds a
+ * problem for a roof that cannot be, for what disagrees with it, and for names
+ * it does not have. */
 void lay_out(cJSON *job, const struct fields *fields, const char *file,
              struct problems *problems);
 
