@@ -1,7 +1,39 @@
 -- Cases of rules/slope.lua. Slopes around 2:12 and 4:12 follow IRC R905.2.2.
 
+-- The base job's roof by the plan of its house: 38 x 26 ft of walls, overhangs of
+-- 12 in, so 40 x 28 ft of roof.
+local PLANE_BY_PLANE = { "roof.slopes", "roof.edges", "roof.ridge_ft", "roof.form" }
+local function plan(more)
+  local facts = { form = "gable_porch", length_ft = 38, width_ft = 26, pitch = "5:12",
+    eave_overhang_in = 12, rake_overhang_in = 12,
+    porch = { length_ft = 10, depth_ft = 5, pitch = "2:12" },
+    planes = { deck = "panels", underlayment = "felt" } }
+  for name, value in pairs(more or {}) do facts[name] = value end
+  return facts
+end
+
 cases "slope.least" {
   under = "model/irc-2021",
+  { "by the plan, the porch has its own slope", with = { ["roof.footprint"] = plan() },
+    without = PLANE_BY_PLANE, expect = "pass", where = "porch", required = 2, found = 2 },
+  { "by the plan, the main planes have another", with = { ["roof.footprint"] = plan() },
+    without = PLANE_BY_PLANE, expect = "pass", where = "main back", required = 2, found = 5 },
+  { "by the plan, a porch too flat", with = { ["roof.footprint"] =
+    plan { porch = { length_ft = 10, depth_ft = 5, pitch = "1.9:12" } } },
+    without = PLANE_BY_PLANE, expect = "fail", where = "porch", required = 2, found = 1.9 },
+  { "by the plan, the porch's slope not known", with = { ["roof.footprint"] =
+    plan { porch = { length_ft = 10, depth_ft = 5 } } }, without = PLANE_BY_PLANE,
+    expect = "open", where = "porch", says = "/roof/footprint/porch/pitch" },
+  { "a plan without its form has no planes yet", with = { ["roof.footprint"] =
+    { length_ft = 38 } }, without = PLANE_BY_PLANE, expect = "open",
+    says = "/roof/footprint/form" },
+  { "a porch longer than the house", with = { ["roof.footprint"] =
+    plan { porch = { length_ft = 40, depth_ft = 5, pitch = "2:12" } } },
+    without = PLANE_BY_PLANE, expect = "refused", says = "longer than the eave wall" },
+  { "planes and a plan that differ", with = { ["roof.footprint"] = plan { width_ft = 30 } },
+    expect = "refused", says = "but the roof laid out from /roof/footprint has 16 ft here" },
+  { "a plane that covers more than it can", with = { ["roof.slopes[3].plan_sqft"] = 90 },
+    expect = "refused", says = "on a plane of at most 72 sq ft" },
   { "5:12", expect = "pass", where = "main front", required = 2, found = 5 },
   { "exactly 2:12", with = { ["roof.slopes[3].pitch"] = "2:12" }, expect = "pass",
     where = "porch", required = 2, found = 2 },

@@ -10,7 +10,8 @@ cd "$source/tests/schema"
 
 # Without a place the schema knows the fields of all of them.
 "$program" fields --schema --home "$source" >"$work/common.json"
-node check.mjs "$work/common.json" minimal.json "$source"/examples/*/job*.json --bad bad
+node check.mjs "$work/common.json" minimal.json "$source"/examples/*/job*.json \
+  "$source"/tests/fuzz/seeds/job/*.json --bad bad
 
 jobs=0
 for job in "$source"/examples/*/job*.json; do

@@ -403,6 +403,19 @@ static void the_real_rules(void **state)
     free(scene.job);
 }
 
+/* A roof laid out from the plan of the house, of which a fact lacks. */
+static void a_roof_by_its_plan(void **state)
+{
+    (void)state;
+    struct scene scene = {.name = "by its plan", .call = check, .path = EAVEMARK_HOME_DIR};
+    scene.job = file_text(EAVEMARK_HOME_DIR "/tests/fuzz/seeds/job/by_plan.json", NULL);
+    char *depth = strstr(scene.job, " 6.7,\n");
+    assert_non_null(depth);
+    memcpy(depth, "null", strlen("null"));
+    sample(&scene, FROM_SYSTEM, 1);
+    free(scene.job);
+}
+
 int main(int argc, char **argv)
 {
     const struct CMUnitTest tests[] = {
@@ -412,6 +425,7 @@ int main(int argc, char **argv)
         cmocka_unit_test(a_check_amid_collections),
         cmocka_unit_test(other_calls),
         cmocka_unit_test(the_real_rules),
+        cmocka_unit_test(a_roof_by_its_plan),
     };
     if (argc > 1) /* one of them, by its name */
         cmocka_set_test_filter(argv[1]);
