@@ -1171,6 +1171,59 @@ impossible "the ridge is no longer than the planes that meet there" {
   end,
 }
 
+-- Both planes list the hip or valley between them, so each counts twice there;
+-- lengths along the slope are rounded.
+local function listed_edges_ft(job, kind)
+  local sum = 0
+  for _, edge in ipairs(job.roof.edges) do
+    if edge.kind == kind then sum = sum + edge.length_ft end
+  end
+  return sum / 2
+end
+
+for _, kind in ipairs { "hip", "valley" } do
+  local name, these = kind .. "_ft", kind == "hip" and "hips" or "valleys"
+  impossible("no " .. kind .. " is listed that is not counted") {
+    at = "roof." .. name,
+    when = function(job)
+      local counted, listed = job.roof[name], listed_edges_ft(job, kind)
+      if counted < listed - 0.5 then
+        return number(counted, "ft") .. ", but the " .. these .. " listed under /roof/edges come to "
+          .. number(listed, "ft") .. " or more"
+      end
+    end,
+  }
+end
+
+impossible "valleys are listed where there are any" {
+  at = "roof.valleys",
+  when = function(job)
+    local listed, feet = #job.roof.valleys, job.roof.valley_ft
+    if (listed == 0) ~= (feet == 0) then
+      return "lists " .. (listed == 0 and "none" or number(listed) .. " valley"
+        .. (listed == 1 and "" or "s")) .. ", but /roof/valley_ft says " .. number(feet, "ft")
+    end
+  end,
+}
+
+-- Less than an inch showing is a slip of the tape, and no number of rolls would do.
+local function all_lap(lap, width)
+  if lap > width - 1 then
+    return "a lap of " .. number(lap, "in") .. " leaves nothing to show of a roll of "
+      .. number(width, "in")
+  end
+end
+
+impossible "an underlayment shows some of itself" {
+  at = "head_lap_in", per = "underlayments",
+  when = function(job, sheet) return all_lap(sheet.head_lap_in, sheet.roll_width_in) end,
+}
+
+impossible "an ice barrier shows some of itself" {
+  at = "ice_barrier.lap_in",
+  when = function(job) return all_lap(job.ice_barrier.lap_in, job.ice_barrier.roll_width_in) end,
+}
+
 impossible "a ridge vent needs a ridge" {
   at = "kind", per = "attics[].vents",
   when = function(job, vent)

@@ -34,6 +34,18 @@ local function holds(set, word)
   return false
 end
 
+-- What is bought is reckoned over the planes whole.
+local function whole_roof(job)
+  local part = job.scope.extent == "repair"
+  if known(job.scope, "roof_share_percent") then
+    part = part or job.scope.roof_share_percent < 100
+  end
+  if part then
+    cannot_tell("only a part of the roof is renewed, and the planes are listed whole: a job that "
+      .. "lists just what is renewed, as planes of their own, has its takeoff.")
+  end
+end
+
 local function is_shingled(job)
   return job.covering.kind == "asphalt_shingle", "only asphalt shingles are counted here"
 end
@@ -117,6 +129,7 @@ quantity "shingle_bundles" {
   title = "Shingles",
   applies = is_shingled,
   amount = function(job, figure)
+    whole_roof(job)
     local bundles = label(job.covering, "bundles_per_square", figure, "takeoff.bundles_per_square")
     work(number(bundles) .. " bundles to the square of 100 sq ft")
     return amount { exact = whole_area(job), unit = "sqft", waste_percent = waste(job),
@@ -124,9 +137,39 @@ quantity "shingle_bundles" {
   end,
 }
 
+-- Tape and paper differ by this much; as rules/drip_edge.lua has it.
+local SLACK_FT = 0.5
+
+-- An edge that is not listed would be missing from the sum.
+local function all_listed(job, kind)
+  for i, slope in ipairs(job.roof.slopes) do
+    local eaves, sides = 0, 0
+    for _, edge in ipairs(job.roof.edges) do
+      if edge.slope.name == slope.name then
+        if edge.kind == "eave" or edge.kind == "onto_roof" then
+          eaves = eaves + edge.length_ft
+        else
+          sides = sides + 1
+        end
+      end
+    end
+    local name = name_of(slope, "plane " .. i)
+    if kind == "eave" and eaves < slope.eave_ft - SLACK_FT then
+      cannot_tell("the eaves listed for " .. name .. " come to " .. number(eaves, "ft") .. " of "
+        .. number(slope.eave_ft, "ft") .. " under roof.edges: list them all.")
+    end
+    if kind ~= "eave" and sides < 2 then
+      cannot_tell("only " .. sides .. " of the sides of " .. name .. " is listed under roof.edges: "
+        .. "say of both whether it is a rake, a sidewall, a hip or a valley.")
+    end
+  end
+end
+
 -- Feet of edges of one kind that `counts` lets in; 0 when there are none.
 local function edges_ft(job, kind, counts)
   local parts = { unit = "ft" }
+  whole_roof(job)
+  all_listed(job, kind)
   for i, edge in ipairs(job.roof.edges) do
     if edge.kind == kind and (not counts or counts(edge)) then
       table.insert(parts, { name_of(edge, kind .. " " .. i), edge.length_ft })
@@ -156,6 +199,7 @@ quantity "ridge_cap" {
   applies = is_shingled,
   amount = function(job, figure)
     local roof = job.roof
+    whole_roof(job)
     local run = trade.sum { { "ridge", roof.ridge_ft }, { "hips", roof.hip_ft }, unit = "ft" }
     return amount { exact = run, unit = "ft", waste_percent = waste(job),
       each = figure "takeoff.cap_run_per_bundle", buy = "bundles", one = "bundle" }
@@ -177,6 +221,7 @@ local function nails_each(job, figure)
 end
 
 local function shingle_nails(job, figure)
+  whole_roof(job)
   return trade.nails {
     squares = trade.squares { area_sqft = whole_area(job) },
     strips_per_square = trade.strips_per_square {
@@ -247,6 +292,17 @@ local function roll_of(figure, underlayment)
     label(underlayment, "roll_length_ft", figure, "takeoff.roll_length." .. roll)
 end
 
+-- A sheet that shows less than this beyond its lap is measured wrong.
+local LEAST_SHOWING_IN = 1
+
+local function lapped_sheet(area, width, lap)
+  if width - lap < LEAST_SHOWING_IN then
+    cannot_tell("A sheet of " .. number(width, "in") .. " lapped " .. number(lap, "in")
+      .. " hardly covers anything: measure the lap again, or say the roll's width.")
+  end
+  return trade.lapped_sqft { net_sqft = area, width_in = width, lap_in = lap }
+end
+
 local function is_self_adhered(underlayment)
   return underlayment.kind == "D1970"
 end
@@ -257,7 +313,7 @@ local function double_sheet(figure, slope, area, width)
   local wide = figure "takeoff.roll_width.felt"
   local lap = width / 2 + figure "underlayment.head_lap_double_least" - wide / 2
   local strip = slope.eave_ft * figure "underlayment.starter_width_least" / 12
-  local sheet = trade.lapped_sqft { net_sqft = area, width_in = width, lap_in = lap }
+  local sheet = lapped_sheet(area, width, lap)
   return trade.sum { { "sheet", sheet }, { "strip along the eave", strip }, unit = "sqft" }
 end
 
@@ -269,11 +325,11 @@ local function single_sheet(figure, underlayment, area, width)
     lap = figure "underlayment.head_lap_least"
     if known(underlayment, "head_lap_in") then lap = math.max(lap, underlayment.head_lap_in) end
   end
-  local sheet = trade.lapped_sqft { net_sqft = area, width_in = width, lap_in = lap }
-  if not known(underlayment, "plies") or underlayment.plies < 2 then return sheet end
-  work(number(underlayment.plies, "plies") .. " everywhere: "
-    .. number(sheet * underlayment.plies, "sqft"))
-  return sheet * underlayment.plies
+  local sheet = lapped_sheet(area, width, lap)
+  local plies = math.max(figure "underlayment.plies_least", underlayment.plies)
+  if plies < 2 then return sheet end
+  work(number(plies, "plies") .. " everywhere: " .. number(sheet * plies, "sqft"))
+  return sheet * plies
 end
 
 -- Square feet of roll for one plane. Only a plane below the figure for double
@@ -305,6 +361,7 @@ quantity "underlayment_rolls" {
     return false, "no plane takes it"
   end,
   amount = function(job, figure, underlayment)
+    whole_roof(job)
     local width, length = roll_of(figure, underlayment)
     local parts = { unit = "sqft" }
     for i, slope in ipairs(job.roof.slopes) do
@@ -368,16 +425,21 @@ local function reach_needed(figure, edge)
 end
 
 local function courses_needed(job, figure, edge)
+  local width = label(job.ice_barrier, "roll_width_in", figure, "takeoff.roll_width.self_adhered")
+  local lap = label(job.ice_barrier, "lap_in", figure, "takeoff.sheet_lap")
+  if width - lap < LEAST_SHOWING_IN then
+    cannot_tell("Courses of " .. number(width, "in") .. " lapped " .. number(lap, "in")
+      .. " hardly climb: measure the lap again, or say the roll's width.")
+  end
   return trade.ice_barrier_courses {
-    reach_in = reach_needed(figure, edge),
-    width_in = label(job.ice_barrier, "roll_width_in", figure, "takeoff.roll_width.self_adhered"),
-    lap_in = label(job.ice_barrier, "lap_in", figure, "takeoff.sheet_lap"),
-  }
+    reach_in = reach_needed(figure, edge), width_in = width, lap_in = lap }
 end
 
 -- Feet of roll over all eaves.
 local function ice_barrier_ft(job, figure)
   local parts = { unit = "ft" }
+  whole_roof(job)
+  all_listed(job, "eave")
   for i, edge in ipairs(job.roof.edges) do
     if is_iced(job, figure, edge) then
       local courses = courses_needed(job, figure, edge)
@@ -464,6 +526,7 @@ quantity "valley_lining" {
     return job.roof.valley_ft > 0, "the roof has no valley"
   end,
   amount = function(job, figure)
+    whole_roof(job)
     local roll = trade.lapped_piece_ft {
       length_ft = figure "takeoff.valley_roll", lap_in = figure "takeoff.valley_lap" }
     return amount { exact = job.roof.valley_ft, unit = "ft",
@@ -666,6 +729,7 @@ local function tears_off(job)
 end
 
 local function tear_off_lb(job)
+  whole_roof(job)
   local area, parts = whole_area(job), { unit = "lb" }
   for i, old in ipairs(job.existing.coverings) do
     if old.removed then
@@ -730,6 +794,7 @@ quantity "crew_days" {
     return job.scope.method == "tear-off", "the rule of thumb is for tear-offs"
   end,
   amount = function(job, figure)
+    whole_roof(job)
     return amount { exact = trade.squares { area_sqft = whole_area(job) }, unit = "squares",
       each = figure "takeoff.squares_per_day", buy = "working days", one = "working day" }
   end,

@@ -51,6 +51,9 @@ static cJSON *whole_job(void)
     assert_non_null(job);
     put_number(child(job, "roof"), "hip_ft", 30);
     put_number(child(job, "roof"), "valley_ft", 12);
+    cJSON *valley = cJSON_CreateObject();
+    put_text(valley, "name", "valley");
+    cJSON_AddItemToArray(child(child(job, "roof"), "valleys"), valley);
     put_number(child(job, "covering"), "weight_lb_per_square", 240);
     put_number(child(job, "covering"), "strip_length_in", 36);
     put_number(child(job, "covering"), "exposure_printed_in", 5);
@@ -290,6 +293,147 @@ static void waste_that_is_not_stated_is_asked_for(void **state)
     cJSON_Delete(job);
 }
 
+/* The line is open, has no number, and says this. */
+static void leaves_open(const cJSON *report, const char *name, const char *where,
+                        const char *words)
+{
+    const cJSON *line = line_of(report, name, where);
+    assert_string_equal(word_of(line, "outcome"), "open");
+    if (strstr(word_of(line, "says"), words) == NULL)
+        fail_msg("%s says: %s", name, word_of(line, "says"));
+    assert_true(cJSON_IsNull(cJSON_GetObjectItemCaseSensitive(line, "exact")));
+    assert_true(cJSON_IsNull(cJSON_GetObjectItemCaseSensitive(line, "buy")));
+}
+
+/* An eave or rake that is not listed would be missing from what is bought. */
+static void edges_not_listed_are_no_edges_of_no_length(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    cJSON *edges = child(child(job, "roof"), "edges");
+    cJSON_DeleteItemFromArray(edges, 8); /* porch right rake */
+    cJSON_DeleteItemFromArray(edges, 1); /* back eave */
+    cJSON *report = reckoned(fixture->handle, job, "example/frostmere");
+    const char *eaves = "the eaves listed for main back come to 0 ft of 40 ft";
+    leaves_open(report, "starter", NULL, eaves);
+    leaves_open(report, "drip_edge_eave", NULL, eaves);
+    leaves_open(report, "ice_barrier_area", NULL, eaves);
+    leaves_open(report, "ice_barrier_rolls", NULL, eaves);
+    leaves_open(report, "drip_edge_rake", NULL, "only 1 of the sides of porch is listed");
+    holds_line(report, "shingle_bundles", NULL, 1289.2, 0.05, 43);
+    cJSON_Delete(report);
+    cJSON_Delete(job);
+}
+
+/* The place asks for one ply even where the job plans none. */
+static void plies_are_those_asked_for_or_more(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    cJSON *felt = cJSON_GetArrayItem(child(job, "underlayments"), 0);
+    put_number(felt, "plies", 0);
+    cJSON *report = reckoned(fixture->handle, job, "model/irc-2021");
+    holds_line(report, "underlayment_rolls", "felt", 1365.1, 0.05, 4);
+    cJSON_Delete(report);
+    put_number(felt, "plies", 3);
+    report = reckoned(fixture->handle, job, "model/irc-2021");
+    holds_line(report, "underlayment_rolls", "felt", 3 * 1365.07, 0.1, 11);
+    cJSON_Delete(report);
+    cJSON_DeleteItemFromObjectCaseSensitive(felt, "plies");
+    report = reckoned(fixture->handle, job, "model/irc-2021");
+    leaves_open(report, "underlayment_rolls", "felt", "/underlayments/0/plies");
+    cJSON_Delete(report);
+    cJSON_Delete(job);
+}
+
+/* Of a sheet that is all lap nothing shows: no number of rolls would do. */
+static void sheets_that_are_all_lap(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    cJSON *felt = cJSON_GetArrayItem(child(job, "underlayments"), 0);
+    put_number(felt, "head_lap_in", 36); /* of a roll as wide as rolls commonly are */
+    put_number(child(job, "ice_barrier"), "lap_in", 24);
+    cJSON *report = reckoned(fixture->handle, job, "example/frostmere");
+    leaves_open(report, "underlayment_rolls", "felt", "lapped 36 in");
+    cJSON_Delete(report);
+    char *text = NULL, *problems = NULL;
+    put_number(felt, "roll_width_in", 36.5);
+    put_number(child(job, "ice_barrier"), "roll_width_in", 24);
+    assert_int_equal(reckon(fixture->handle, job, NULL, EAVEMARK_TEXT, &text, &problems),
+                     EAVEMARK_UNUSABLE);
+    assert_has(problems, "/underlayments/0/head_lap_in: cannot be: a lap of 36 in leaves");
+    assert_has(problems, "/ice_barrier/lap_in: cannot be: a lap of 24 in leaves");
+    free(text);
+    free(problems);
+    cJSON_Delete(job);
+}
+
+/* Quantities are those of a whole roof; of a part they would be too much. */
+static void a_part_of_the_roof_is_not_the_whole(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    put_number(child(job, "scope"), "roof_share_percent", 30);
+    cJSON *report = reckoned(fixture->handle, job, "example/frostmere");
+    static const char *const LINES[] = {"shingle_bundles", "starter", "ridge_cap",
+        "shingle_nails", "shingle_nail_weight", "ice_barrier_area", "ice_barrier_rolls",
+        "drip_edge_eave", "drip_edge_rake", "valley_lining", "tear_off_weight", "tear_off_loads",
+        "crew_days"};
+    for (size_t i = 0; i < sizeof(LINES) / sizeof(LINES[0]); i++)
+        leaves_open(report, LINES[i], NULL, "only a part of the roof is renewed");
+    leaves_open(report, "underlayment_rolls", "felt", "only a part of the roof is renewed");
+    holds_line(report, "squares", NULL, 12.89, 0.005, -1);
+    holds_line(report, "deck_panels", "panels", 96, 0, 4);
+    cJSON_Delete(report);
+    cJSON_DeleteItemFromObjectCaseSensitive(child(job, "scope"), "roof_share_percent");
+    put_text(child(job, "scope"), "extent", "repair");
+    report = reckoned(fixture->handle, job, "example/frostmere");
+    leaves_open(report, "shingle_bundles", NULL, "only a part of the roof is renewed");
+    cJSON_Delete(report);
+    cJSON_Delete(job);
+}
+
+/* Lengths that the job says twice, in sum and by edge, and not alike. */
+static void lengths_that_contradict_edges(void **state)
+{
+    static const struct {
+        const char *key, *edges, *says;
+        double value;
+    } BAD[] = {
+        {"hip_ft", "hip", "/roof/hip_ft: cannot be: 9 ft, but the hips listed", 9},
+        {"valley_ft", "valley", "/roof/valley_ft: cannot be: 9 ft, but the valleys listed", 9},
+        {"valley_ft", NULL, "/roof/valleys: cannot be: lists 1 valley, but /roof/valley_ft", 0},
+    };
+    const struct fixture *fixture = *state;
+    for (size_t i = 0; i < sizeof(BAD) / sizeof(BAD[0]); i++) {
+        cJSON *job = cJSON_Duplicate(fixture->job, true);
+        put_number(child(job, "roof"), BAD[i].key, BAD[i].value);
+        for (int side = 0; BAD[i].edges != NULL && side < 2; side++) {
+            cJSON *edge = cJSON_CreateObject();
+            put_text(edge, "kind", BAD[i].edges);
+            put_number(edge, "length_ft", 20);
+            cJSON_AddItemToArray(child(child(job, "roof"), "edges"), edge);
+        }
+        char *text = NULL, *problems = NULL;
+        assert_int_equal(reckon(fixture->handle, job, NULL, EAVEMARK_TEXT, &text, &problems),
+                         EAVEMARK_UNUSABLE);
+        assert_has(problems, BAD[i].says);
+        free(text);
+        free(problems);
+        cJSON_Delete(job);
+    }
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    cJSON_ReplaceItemInObject(child(job, "roof"), "valleys", cJSON_CreateArray());
+    char *text = NULL, *problems = NULL;
+    assert_int_equal(reckon(fixture->handle, job, NULL, EAVEMARK_TEXT, &text, &problems),
+                     EAVEMARK_UNUSABLE);
+    assert_has(problems, "/roof/valleys: cannot be: lists none, but /roof/valley_ft says 12 ft");
+    free(text);
+    free(problems);
+    cJSON_Delete(job);
+}
+
 static void more_waste_never_buys_less(void **state)
 {
     const struct fixture *fixture = *state;
@@ -474,6 +618,11 @@ int main(void)
         cmocka_unit_test(what_a_label_says_goes_first),
         cmocka_unit_test(mends_name_what_to_buy),
         cmocka_unit_test(waste_that_is_not_stated_is_asked_for),
+        cmocka_unit_test(edges_not_listed_are_no_edges_of_no_length),
+        cmocka_unit_test(plies_are_those_asked_for_or_more),
+        cmocka_unit_test(sheets_that_are_all_lap),
+        cmocka_unit_test(a_part_of_the_roof_is_not_the_whole),
+        cmocka_unit_test(lengths_that_contradict_edges),
         cmocka_unit_test(more_waste_never_buys_less),
         cmocka_unit_test(a_fact_left_out_breaks_nothing),
         cmocka_unit_test(the_text_fits_a_terminal),
