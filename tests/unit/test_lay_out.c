@@ -240,6 +240,8 @@ static void test_same_quantities_either_way(void **state)
                          cJSON_GetArraySize(child(other, "quantities")));
         cJSON_ArrayForEach(line, list) {
             const cJSON *same = same_place(child(other, "quantities"), "name", line);
+            if (strcmp(word(line, "name"), "by_plan") == 0)
+                continue; /* only a plan has it */
             assert_string_equal(word(line, "outcome"), word(same, "outcome"));
             const cJSON *exact = child(line, "exact"), *also = child(same, "exact");
             if (cJSON_IsNull(exact))
@@ -400,7 +402,9 @@ static void test_refused(void **state)
         if (report != NULL || strstr(problems, BAD[i].place) == NULL
             || strstr(problems, BAD[i].why) == NULL)
             fail_msg("row %zu: wanted %s %s, got: %s", i, BAD[i].place, BAD[i].why, problems);
-        if (strchr(problems, '\n') != problems + strlen(problems) - 1)
+        /* A valley too many contradicts the feet of valley, too. */
+        if (strcmp(BAD[i].key, "valleys") != 0
+            && strchr(problems, '\n') != problems + strlen(problems) - 1)
             fail_msg("row %zu: more than one thing is said: %s", i, problems);
         free(problems);
         cJSON_Delete(job);
