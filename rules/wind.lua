@@ -1,5 +1,5 @@
--- wind.lua - where the tables for ordinary wind end, and what wind engineering
--- asks of the deck's nails.
+-- wind.lua - where the tables for ordinary wind end, what wind engineering asks
+-- of the deck's nails, and the pressures that come into the takeoff.
 
 local function has(set, wanted)
   for _, one in ipairs(set) do
@@ -123,6 +123,17 @@ local function zones_of(job, figure, band)
   return form == "hip" and HIP or GABLE, "wind.gcp_7_16." .. form .. "." .. band .. "."
 end
 
+-- Pressure on a small piece of roof; suction is negative.
+local function pressure_psf(figure, q, gcp)
+  return trade.cladding_psf {
+    q_psf = q,
+    gcp = gcp,
+    gcpi = figure "wind.gcpi",
+    load_factor = figure "wind.load_factor",
+    least_psf = figure "wind.pressure_least",
+  }
+end
+
 -- Worst suction on a place over the bands, psf.
 local function suction(job, figure, bands, place, q)
   local worst = 0
@@ -130,13 +141,7 @@ local function suction(job, figure, bands, place, q)
     local zones, prefix = zones_of(job, figure, band)
     local gcp = 0
     for _, zone in ipairs(zones[place]) do gcp = math.min(gcp, figure(prefix .. zone)) end
-    worst = math.min(worst, trade.cladding_psf {
-      q_psf = q,
-      gcp = gcp,
-      gcpi = figure "wind.gcpi",
-      load_factor = figure "wind.load_factor",
-      least_psf = figure "wind.pressure_least",
-    })
+    worst = math.min(worst, pressure_psf(figure, q, gcp))
   end
   return -worst
 end
@@ -157,6 +162,30 @@ local function zone_width_in(job, figure, bands)
   end
   return 12 * width
 end
+
+-- For the takeoff: what a designer or a maker of panels asks for. Zones go by the
+-- standard's own names: 1 the field, 2 along edges, 3 at corners; e at eaves, n at
+-- rakes, r at the ridge.
+quantity "wind_suction" {
+  title = "Wind suction on the plane, by zone",
+  per = "roof.slopes",
+  amount = function(job, figure, slope)
+    local band = slope_band(figure, slope.pitch)
+    local zones, prefix = zones_of(job, figure, band)
+    local q, worst, said = velocity_pressure(job, figure), 0, ""
+    for _, place in ipairs { "field", "strip", "corner" } do
+      for _, zone in ipairs(zones[place]) do
+        local psf = -pressure_psf(figure, q, figure(prefix .. zone))
+        worst = math.max(worst, psf)
+        said = said .. (said == "" and "" or ", ") .. "zone " .. string.sub(zone, 5) .. " "
+          .. number(psf, "psf")
+      end
+    end
+    return amount { exact = worst, unit = "psf",
+      note = "On a piece of 10 sq ft or less, as working load: " .. said .. "; zones along edges "
+        .. "are " .. number(zone_width_in(job, figure, { band }) / 12, "ft") .. " wide." }
+  end,
+}
 
 -- Nails ------------------------------------------------------------------------
 

@@ -293,6 +293,41 @@ static void waste_that_is_not_stated_is_asked_for(void **state)
     cJSON_Delete(job);
 }
 
+/* By hand: exposure B, 115 mph, 14 ft taken as 15. Kz is 2.01 x (15 / 1,200) to the
+ * power 2/7, or at least 0.70 in the older edition; 5:12 is 22.6 degrees. */
+static void wind_by_zone(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *report = reckoned(fixture->handle, fixture->job, "model/irc-2021");
+    const double kz = 2.01 * pow(15.0 / 1200, 2.0 / 7);
+    const double q = 0.00256 * kz * 0.85 * 115 * 115;
+    holds_line(report, "wind_suction", "main front", 0.6 * q * (3.0 + 0.18), 0.006, -1);
+    const char *says = word_of(line_of(report, "wind_suction", "main front"), "says");
+    assert_non_null(strstr(says, "zone 1 16.67 psf")); /* 0.6 q (1.5 + 0.18) */
+    assert_non_null(strstr(says, "zones along edges are 3 ft wide"));
+    cJSON_Delete(report);
+    report = reckoned(fixture->handle, fixture->job, "model/irc-2018");
+    const double older = 0.00256 * 0.70 * 0.85 * 115 * 115;
+    holds_line(report, "wind_suction", "main front", 0.6 * older * (2.6 + 0.18), 0.006, -1);
+    cJSON_Delete(report);
+}
+
+static void more_wind_never_pulls_less(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    double before = 0;
+    for (double speed = 85; speed <= 220; speed += 27) {
+        put_number(child(job, "site"), "wind_vult_mph", speed);
+        cJSON *report = reckoned(fixture->handle, job, "model/irc-2021");
+        const double psf = part_of(line_of(report, "wind_suction", "porch"), "exact");
+        assert_true(psf > before);
+        before = psf;
+        cJSON_Delete(report);
+    }
+    cJSON_Delete(job);
+}
+
 /* The line is open, has no number, and says this. */
 static void leaves_open(const cJSON *report, const char *name, const char *where,
                         const char *words)
@@ -618,6 +653,8 @@ int main(void)
         cmocka_unit_test(what_a_label_says_goes_first),
         cmocka_unit_test(mends_name_what_to_buy),
         cmocka_unit_test(waste_that_is_not_stated_is_asked_for),
+        cmocka_unit_test(wind_by_zone),
+        cmocka_unit_test(more_wind_never_pulls_less),
         cmocka_unit_test(edges_not_listed_are_no_edges_of_no_length),
         cmocka_unit_test(plies_are_those_asked_for_or_more),
         cmocka_unit_test(sheets_that_are_all_lap),
