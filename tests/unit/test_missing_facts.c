@@ -1,6 +1,6 @@
 /* No rule may pass because a fact was left out.
  *
- * For every job in examples/ and rules/cases/, and every field in it: the
+ * For every job in rules/cases/ and tests/fuzz/seeds/job/, and every field in it: the
  * field is removed and the job checked again, whole and stage by stage. A job
  * that is then refused is fine. Otherwise no finding may have turned from
  * fail or open into one that is met (pass, or warn without a mend), nor from
@@ -232,7 +232,7 @@ static void test_no_fact_left_out_helps(void **state)
     eavemark *handle = eavemark_open(EAVEMARK_HOME_DIR);
     assert_non_null(handle);
     probe_folder(handle, EAVEMARK_HOME_DIR "/rules/cases", 0, &removals, &checked, &jobs);
-    probe_folder(handle, EAVEMARK_HOME_DIR "/rules/cases", 0, &removals, &checked, &jobs);
+    probe_folder(handle, EAVEMARK_HOME_DIR "/tests/fuzz/seeds/job", 0, &removals, &checked, &jobs);
     eavemark_close(handle);
     printf("%zu jobs, %zu facts removed, %zu checks compared\n", jobs, removals, checked);
     assert_true(jobs >= 2);
