@@ -216,6 +216,10 @@ field "roof.footprint.eaves.wall_thickness_in" { type = "number", unit = "in", r
   ask = "How thick are the walls under the eaves?" }
 field "roof.footprint.eaves.over_heated_space" { type = "yes_no", stage = "permit",
   ask = "Is there heated space behind all eaves? (one that differs, such as a porch's: by its name in /roof/edges)" }
+field "roof.footprint.rakes.wall_thickness_in" { type = "number", unit = "in", range = { 3, 24 }, stage = "permit",
+  ask = "How thick are the walls under the rakes?" }
+field "roof.footprint.rakes.ice_barrier_reach_in" { type = "number", unit = "in", range = { 0, 600 }, stage = "permit",
+  ask = "How far in from the rakes does the ice barrier reach? (0 for none)" }
 field "roof.footprint.eaves.ice_barrier_reach_in" { type = "number", unit = "in", range = { 0, 600 }, stage = "permit",
   ask = "How far up the slope does the ice barrier reach from the eaves? (0 for none)" }
 

@@ -424,29 +424,49 @@ local function reach_needed(figure, edge)
   return needed
 end
 
-local function courses_needed(job, figure, edge)
+local function courses_over(job, figure, reach)
   local width = label(job.ice_barrier, "roll_width_in", figure, "takeoff.roll_width.self_adhered")
   local lap = label(job.ice_barrier, "lap_in", figure, "takeoff.sheet_lap")
   if width - lap < LEAST_SHOWING_IN then
     cannot_tell("Courses of " .. number(width, "in") .. " lapped " .. number(lap, "in")
       .. " hardly climb: measure the lap again, or say the roll's width.")
   end
-  return trade.ice_barrier_courses {
-    reach_in = reach_needed(figure, edge), width_in = width, lap_in = lap }
+  return trade.ice_barrier_courses { reach_in = reach, width_in = width, lap_in = lap }
 end
 
--- Feet of roll over all eaves.
+local function courses_needed(job, figure, edge)
+  return courses_over(job, figure, reach_needed(figure, edge))
+end
+
+-- Across the slope there is no pitch to count.
+local function rake_courses(job, figure, edge)
+  local wall = 0
+  if figure "ice_barrier.wall_counts" then wall = edge.wall_thickness_in end
+  return courses_over(job, figure, trade.sum { { "overhang", edge.overhang_in }, { "wall", wall },
+    { "inside it", figure "ice_barrier.inside_wall_least" }, unit = "in" })
+end
+
+-- Feet of roll over all eaves, and over rakes and valleys where the place asks.
 local function ice_barrier_ft(job, figure)
   local parts = { unit = "ft" }
+  local rakes, valleys = figure "ice_barrier.rakes_required", figure "ice_barrier.valleys_required"
   whole_roof(job)
   all_listed(job, "eave")
+  if rakes then all_listed(job, "rake") end
   for i, edge in ipairs(job.roof.edges) do
+    local courses
     if is_iced(job, figure, edge) then
-      local courses = courses_needed(job, figure, edge)
-      table.insert(parts, { name_of(edge, "eave " .. i) .. ", " .. number(courses, "count") .. " x "
-        .. number(edge.length_ft, "ft") .. " =", courses * edge.length_ft })
+      courses = courses_needed(job, figure, edge)
+    elseif rakes and edge.kind == "rake" then
+      courses = rake_courses(job, figure, edge)
+    end
+    if courses then
+      table.insert(parts, { name_of(edge, edge.kind .. " " .. i) .. ", "
+        .. number(courses, "count") .. " x " .. number(edge.length_ft, "ft") .. " =",
+        courses * edge.length_ft })
     end
   end
+  if valleys then table.insert(parts, { "valleys", job.roof.valley_ft }) end
   if #parts == 0 then return 0 end
   return trade.sum(parts)
 end
@@ -461,7 +481,7 @@ quantity "ice_barrier_courses" {
 }
 
 quantity "ice_barrier_area" {
-  title = "Ice barrier over all eaves",
+  title = "Ice barrier in all",
   applies = has_ice_barrier,
   amount = function(job, figure)
     local width = label(job.ice_barrier, "roll_width_in", figure, "takeoff.roll_width.self_adhered")

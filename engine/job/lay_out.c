@@ -16,6 +16,7 @@
 
 /* Two tapes differ by so much, in feet or inches. */
 static const double AGREE_FT = 0.1, AGREE_IN = 1;
+static const double IN_PER_FT = 12;
 
 /* Any house will do to learn the names of its parts. */
 static const struct footprint STAND_IN = {
@@ -264,10 +265,13 @@ static void write_edge(struct laying *laying, cJSON *list, const struct layout_e
         put_words(laying, item, at, "slope", plane->name);
         if (laying->whole)
             put_number(laying, item, at, "length_ft", edge->length_ft, "ft");
-        /* What stands under a porch's eave, and how far in, no plan shows. */
+        /* What stands under a porch's edges, and how far in, no plan shows. */
         if (laying->whole && edge->kind == LAYOUT_EAVE && !plane->porch)
             put_number(laying, item, at, "overhang_in",
-                       laying->facts->roof.eave_overhang_ft * 12, "in");
+                       laying->facts->roof.eave_overhang_ft * IN_PER_FT, "in");
+        if (laying->whole && edge->kind == LAYOUT_RAKE && !plane->porch)
+            put_number(laying, item, at, "overhang_in",
+                       laying->facts->roof.rake_overhang_ft * IN_PER_FT, "in");
         fill_from(laying, item, SHARED[edge->kind]);
     }
     text_free(&pointer);

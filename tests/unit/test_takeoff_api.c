@@ -340,6 +340,31 @@ static void leaves_open(const cJSON *report, const char *name, const char *where
     assert_true(cJSON_IsNull(cJSON_GetObjectItemCaseSensitive(line, "buy")));
 }
 
+/* A village that wants it 36 in inside the wall along all edges and in valleys.
+ * Eaves: (12 + 6 + 36) x 1.0833 = 58.5 in, two courses of 40 ft twice; the porch's
+ * 75.9 in, three of 12 ft. Rakes: 6 + 6 + 36 = 48 in level, two courses of 68 ft.
+ * And 12 ft of valley. */
+static void ice_barrier_at_all_edges(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *job = cJSON_Duplicate(fixture->job, true), *edge = NULL;
+    cJSON_ArrayForEach(edge, child(child(job, "roof"), "edges")) {
+        if (strcmp(child(edge, "kind")->valuestring, "rake") != 0)
+            continue;
+        put_number(edge, "overhang_in", 6);
+        put_number(edge, "wall_thickness_in", 6);
+    }
+    cJSON *report = reckoned(fixture->handle, job, "us-il/kildeer");
+    holds_line(report, "ice_barrier_area", NULL, (80 + 80 + 36 + 2 * 68 + 12) * 3.0, 0.05, -1);
+    holds_line(report, "ice_barrier_rolls", NULL, 344, 0, 6); /* 378.4 / 66.7 */
+    cJSON_Delete(report);
+    cJSON_Delete(job);
+    /* Not known what stands under the rakes: open, not the eaves alone. */
+    report = reckoned(fixture->handle, fixture->job, "us-il/kildeer");
+    leaves_open(report, "ice_barrier_rolls", NULL, "/roof/edges/3/wall_thickness_in");
+    cJSON_Delete(report);
+}
+
 /* An eave or rake that is not listed would be missing from what is bought. */
 static void edges_not_listed_are_no_edges_of_no_length(void **state)
 {
@@ -653,6 +678,7 @@ int main(void)
         cmocka_unit_test(what_a_label_says_goes_first),
         cmocka_unit_test(mends_name_what_to_buy),
         cmocka_unit_test(waste_that_is_not_stated_is_asked_for),
+        cmocka_unit_test(ice_barrier_at_all_edges),
         cmocka_unit_test(wind_by_zone),
         cmocka_unit_test(more_wind_never_pulls_less),
         cmocka_unit_test(edges_not_listed_are_no_edges_of_no_length),
