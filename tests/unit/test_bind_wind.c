@@ -41,6 +41,8 @@ static const struct called CALLS[] = {
      68.201, "the lesser is 68.2 lb", NULL},
     {"trade.nail_spacing_in { capacity_lb = 100, support_spacing_in = 24, psf = -50 }", 12,
      "a nail each 12 in", NULL},
+    {"trade.slope_area_sqft { plan_sqft = 800, pitch = 9 }", 1000,
+     "800 sq ft seen from above x 1.2500 (slope factor at 9:12) = 1,000 sq ft", NULL},
     {"trade.footprint { form = \"gable\", length_ft = 40, width_ft = 24, pitch = 5 }.area_sqft",
      1040, "2 planes, 960 sq ft in plan, 1,040 sq ft on the slope", NULL},
     {"trade.footprint { form = \"cross_gable\", length_ft = 60, width_ft = 30, pitch = 6, "

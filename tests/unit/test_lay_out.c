@@ -441,6 +441,15 @@ static void test_lower_wing_takes_a_triangle(void **state)
     const cJSON *line = same_place(child(report, "quantities"), "name", wanted);
     const double area = (60 * 15 - 20 * 10 / 2.0) * sqrt(1.25);
     assert_true(fabs(child(child(line, "exact"), "value")->valuedouble - area) < 0.06);
+    char *text = cJSON_PrintUnformatted(job);
+    const struct eavemark_request request = {.name = "job.json", .text = text,
+                                             .length = strlen(text)};
+    eavemark_result *result = eavemark_check(*state, &request);
+    char *page = eavemark_result_report(result, EAVEMARK_HTML, false);
+    assert_non_null(strstr(page, "main front: 6:12, eave 40 ft, top 60 ft, run 15 ft, 894.4 sq ft"));
+    eavemark_result_free(result);
+    cJSON_free(text);
+    free(page);
     cJSON_Delete(report);
     cJSON_Delete(wanted);
     cJSON_Delete(job);
