@@ -1262,8 +1262,15 @@ impossible "an edge is no longer than its plane allows" {
       end
       return
     end
-    if edge.kind == "hip" or edge.kind == "valley" then return end -- these run askew
     local longest = trade.sloped_length_ft { run_ft = slope.run_ft, pitch = slope.pitch }
+    if edge.kind == "hip" or edge.kind == "valley" then -- these run askew
+      local across = math.sqrt(longest ^ 2 + math.max(slope.eave_ft, slope.ridge_ft) ^ 2)
+      if edge.length_ft > across + 0.05 then
+        return "a " .. edge.kind .. " of " .. number(edge.length_ft, "ft")
+          .. ", but no line across its plane is longer than " .. number(across, "ft")
+      end
+      return
+    end
     if edge.length_ft > longest + 0.05 then
       return "a " .. edge.kind .. " of " .. tostring(edge.length_ft) .. " ft on a plane that is only "
         .. number(longest, "ft") .. " from eave to ridge along the slope"
