@@ -487,6 +487,13 @@ field "attics[].vents[].count" { type = "integer", range = { 0, 2000 }, stage = 
   ask = "How many are there?" }
 field "attics[].vents[].nfa_each_sqin" { type = "number", unit = "sqin", range = { 0, 5000 }, stage = "permit",
   ask = "What net free area is on each one's label?" }
+field "attics[].vents[].gross_each_sqin" { type = "number", unit = "sqin", range = { 0.1, 10000 }, stage = "permit",
+  ask = "How large is the opening of each that has no label, before its screen or louver? (width x height)" }
+field "attics[].vents[].cover" { type = "choice",
+  choices = { "quarter_inch_cloth", "eighth_inch_mesh", "sixteen_mesh",
+    "wood_louver_quarter_inch_cloth", "wood_louver_eighth_inch_mesh",
+    "wood_louver_sixteen_mesh" }, stage = "permit",
+  ask = "What covers that opening? (mesh, with or without wood louvers)" }
 field "attics[].vents[].length_ft" { type = "number", unit = "ft", range = { 0, 2000 }, stage = "permit",
   ask = "How many feet of it are there?" }
 field "attics[].vents[].nfa_sqin_per_ft" { type = "number", unit = "sqin_per_ft", range = { 0, 200 }, stage = "permit",

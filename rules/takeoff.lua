@@ -558,22 +558,32 @@ quantity "valley_lining" {
 
 local function sold_by_foot(vent)
   if known(vent, "nfa_sqin_per_ft") then return true end
-  if known(vent, "nfa_each_sqin") then return false end
+  if known(vent, "nfa_each_sqin") or known(vent, "gross_each_sqin") then return false end
   return vent.kind == "ridge" or vent.kind == "soffit_strip"
 end
 
-local function vent_area(vent)
+-- A label's, or of what has none, its opening behind its cover; as
+-- rules/ventilation.lua has it.
+local function each_area(figure, vent)
+  if known(vent, "nfa_each_sqin") or not known(vent, "gross_each_sqin") then
+    return vent.nfa_each_sqin
+  end
+  return trade.vent_net_sqin { gross_sqin = vent.gross_each_sqin,
+    multiplier = figure("ventilation.gross_times." .. vent.cover) }
+end
+
+local function vent_area(figure, vent)
   if sold_by_foot(vent) then
     return trade.vent_area_sqin { length_ft = vent.length_ft, sqin_per_ft = vent.nfa_sqin_per_ft }
   end
-  return trade.vent_area_sqin { count = vent.count, each_sqin = vent.nfa_each_sqin }
+  return trade.vent_area_sqin { count = vent.count, each_sqin = each_area(figure, vent) }
 end
 
 local function vents_short(figure, attic)
   local parts = { unit = "sqin" }
   for i, vent in ipairs(attic.vents) do
     if vent.kind ~= "powered" then
-      table.insert(parts, { name_of(vent, "vent " .. i), vent_area(vent) })
+      table.insert(parts, { name_of(vent, "vent " .. i), vent_area(figure, vent) })
     end
   end
   local given = 0
@@ -624,7 +634,7 @@ quantity "vents_more" {
       return amount { exact = short, unit = "sqin", each = each, buy = "feet", one = "foot",
         note = "Share it out between high and low vents." }
     end
-    local each = vent.nfa_each_sqin
+    local each = each_area(figure, vent)
     if each <= 0 then cannot_tell("This vent has no free area.") end
     return amount { exact = short, unit = "sqin", each = each, buy = "vents", one = "vent",
       note = "Share it out between high and low vents." }

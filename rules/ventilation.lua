@@ -22,11 +22,20 @@ end
 
 -- Areas ------------------------------------------------------------------------
 
--- Labels give an area per foot of strip or per unit. When neither is known the
--- vent's kind says which one to ask for.
+-- Labels give an area per foot of strip or per unit. What has no label is measured:
+-- its opening and what covers it. When none is known the vent's kind says which
+-- label to ask for.
+local function is_labeled(vent)
+  return known(vent, "nfa_sqin_per_ft") or known(vent, "nfa_each_sqin")
+end
+
+local function is_measured(vent)
+  return not is_labeled(vent) and known(vent, "gross_each_sqin")
+end
+
 local function sold_by_foot(vent)
   if known(vent, "nfa_sqin_per_ft") then return true end
-  if known(vent, "nfa_each_sqin") then return false end
+  if known(vent, "nfa_each_sqin") or known(vent, "gross_each_sqin") then return false end
   return vent.kind == "ridge" or vent.kind == "soffit_strip"
 end
 
@@ -35,19 +44,25 @@ local function is_counted(vent)
   return vent.kind ~= "powered"
 end
 
-local function vent_area(vent)
+local function each_area(figure, vent)
+  if not is_measured(vent) then return vent.nfa_each_sqin end
+  return trade.vent_net_sqin { gross_sqin = vent.gross_each_sqin,
+    multiplier = figure("ventilation.gross_times." .. vent.cover) }
+end
+
+local function vent_area(figure, vent)
   if sold_by_foot(vent) then
     return trade.vent_area_sqin { length_ft = vent.length_ft, sqin_per_ft = vent.nfa_sqin_per_ft }
   end
-  return trade.vent_area_sqin { count = vent.count, each_sqin = vent.nfa_each_sqin }
+  return trade.vent_area_sqin { count = vent.count, each_sqin = each_area(figure, vent) }
 end
 
 -- The area of the vents that `counts` lets in, shown as a sum.
-local function area_of(attic, counts)
+local function area_of(figure, attic, counts)
   local parts = { unit = "sqin" }
   for _, vent in ipairs(attic.vents) do
     if is_counted(vent) and counts(vent) then
-      table.insert(parts, { vent.name, vent_area(vent) })
+      table.insert(parts, { vent.name, vent_area(figure, vent) })
     end
   end
   if #parts == 0 then return 0 end
@@ -70,6 +85,14 @@ local function area_needed(attic, ratio)
   return trade.vent_area_needed_sqin { area_sqft = attic.area_sqft, ratio = ratio }
 end
 
+local function measured_names(attic)
+  local names = {}
+  for _, vent in ipairs(attic.vents) do
+    if is_counted(vent) and is_measured(vent) then table.insert(names, vent.name) end
+  end
+  return table.concat(names, ", ")
+end
+
 -- Areas and shares are sorted as they print, to a tenth.
 local function as_printed(value)
   return math.floor(value * 10 + 0.5) / 10
@@ -78,7 +101,7 @@ end
 -- What the vents give and the two areas that may be asked for. `claims` is true
 -- when the attic stands or falls with the smaller one; else `why` says why not.
 local function weigh(figure, attic)
-  local given = area_of(attic, every_vent)
+  local given = area_of(figure, attic, every_vent)
   local full = area_needed(attic, figure "ventilation.ratio_default")
   if as_printed(given) >= as_printed(full) then
     return { given = given, full = full, claims = false,
@@ -112,7 +135,7 @@ end
 -- Upper vents count as such only near the ridge.
 local function upper_area(figure, attic)
   local most = figure "ventilation.upper_band_most"
-  return area_of(attic, function(vent)
+  return area_of(figure, attic, function(vent)
     return is_high(vent) and as_printed(vent.below_ridge_ft) <= most
   end)
 end
@@ -120,7 +143,7 @@ end
 -- The split, read two ways: upper vents as a share of the area needed (as the
 -- words go) and of the area given (as a bigger pair of vents would have it).
 local function split(figure, attic, needed)
-  local upper, low = upper_area(figure, attic), area_of(attic, is_low)
+  local upper, low = upper_area(figure, attic), area_of(figure, attic, is_low)
   local of_given = 0
   if upper + low > 0 then
     of_given = trade.share_percent { part = upper, whole = upper + low, unit = "sqin" }
@@ -191,7 +214,7 @@ local function fits(job, vent, feet)
 end
 
 -- The least whole feet, or whole vents, that would make good the shortage.
-local function what_mends(job, attic, short)
+local function what_mends(job, figure, attic, short)
   local parts = {}
   for _, vent in ipairs(attic.vents) do
     if is_counted(vent) and sold_by_foot(vent) and vent.nfa_sqin_per_ft > 0 then
@@ -200,19 +223,20 @@ local function what_mends(job, attic, short)
         table.insert(parts, number(feet, "ft") .. " more of " .. vent.name .. " at its "
           .. number(vent.nfa_sqin_per_ft, "sqin_per_ft"))
       end
-    elseif is_counted(vent) and not sold_by_foot(vent) and vent.nfa_each_sqin > 0 then
-      local count = trade.vent_more { short_sqin = short, each_sqin = vent.nfa_each_sqin }
+    elseif is_counted(vent) and not sold_by_foot(vent) and each_area(figure, vent) > 0 then
+      local each = each_area(figure, vent)
+      local count = trade.vent_more { short_sqin = short, each_sqin = each }
       table.insert(parts, number(count, "count") .. " more of " .. vent.name .. " at "
-        .. number(vent.nfa_each_sqin, "sqin") .. " each")
+        .. number(each, "sqin") .. " each")
     end
   end
   return table.concat(parts, ", or ")
 end
 
-local function shortage(job, attic, given, needed)
+local function shortage(job, figure, attic, given, needed)
   local short = needed - given
   if short <= 0 then return nil end
-  local more = what_mends(job, attic, short)
+  local more = what_mends(job, figure, attic, short)
   local says = number(short, "sqin") .. " short of " .. number(needed, "sqin")
   if more ~= "" then says = says .. ": " .. more end
   return says
@@ -235,6 +259,11 @@ rule "ventilation.net_free_area" {
       found = found:say("They would do for the smaller area, but " .. refused .. ".")
     end
     if reading == "given" then found = found:warn(READ_TWO_WAYS) end
+    local measured = measured_names(attic)
+    if measured ~= "" then
+      found = found:warn("No label gives the free area of " .. measured .. ": it is reckoned from "
+        .. "opening and cover by a trade table, and the inspector may go by another.")
+    end
     if basis == "ceiling" then
       found = found:warn("Sources disagree on which area counts. A ceiling's leaves out garages, "
         .. "porches and eaves open to the attic: count them too.")
@@ -243,9 +272,9 @@ rule "ventilation.net_free_area" {
   end,
   mend = function(job, figure, attic)
     local areas = weigh(figure, attic)
-    local full = shortage(job, attic, areas.given, areas.full)
+    local full = shortage(job, figure, attic, areas.given, areas.full)
     if not full then return "Keep the labels of the vents for the inspector." end
-    local reduced = shortage(job, attic, areas.given, areas.reduced)
+    local reduced = shortage(job, figure, attic, areas.given, areas.reduced)
     if not reduced then
       return "The full area is " .. full .. ". Or meet the conditions of the smaller area."
     end
@@ -431,14 +460,14 @@ rule "ventilation.intake" {
   per = "attics",
   applies = is_vented,
   judge = function(job, figure, attic)
-    local low, high = area_of(attic, is_low), area_of(attic, is_high)
+    local low, high = area_of(figure, attic, is_low), area_of(figure, attic, is_high)
     local share = figure "ventilation.intake_share_least"
     work("low vents at least " .. number(share, "percent") .. " of the " .. number(high, "sqin")
       .. " of high vents")
     return at_least(low, high * share / 100, "sqin")
   end,
   mend = function(job, figure, attic)
-    local low, high = area_of(attic, is_low), area_of(attic, is_high)
+    local low, high = area_of(figure, attic, is_low), area_of(figure, attic, is_high)
     local short = high * figure "ventilation.intake_share_least" / 100 - low
     if short <= 0 then return "Keep the eaves clear of insulation." end
     return "Add " .. number(short, "sqin") .. " of vent area at the eaves."

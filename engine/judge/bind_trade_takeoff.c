@@ -142,6 +142,16 @@ static int vent_more(lua_State *lua)
                                 : trade_vent_more_units(short_sqin, argument(lua, "each_sqin")));
 }
 
+static int vent_net_sqin(lua_State *lua)
+{
+    const double gross = argument(lua, "gross_sqin"), multiplier = argument(lua, "multiplier");
+    const double net = trade_vent_net_sqin(gross, multiplier);
+    give(lua, net);
+    record_work(lua, "%s of opening / %s for its cover = %s net", unit(gross, "sqin").text,
+                unit(multiplier, "times").text, unit(net, "sqin").text);
+    return 1;
+}
+
 static int vent_gross_sqin(lua_State *lua)
 {
     const double net = argument(lua, "net_sqin"), multiplier = argument(lua, "multiplier");
@@ -292,6 +302,7 @@ static const struct luaL_Reg NAMES[] = {
     {"lapped_piece_ft", lapped_piece_ft},
     {"panel_nails", panel_nails},
     {"vent_more", vent_more},
+    {"vent_net_sqin", vent_net_sqin},
     {"vent_gross_sqin", vent_gross_sqin},
     {"fan_cfm", fan_cfm},
     {"fan_intake_sqin", fan_intake_sqin},

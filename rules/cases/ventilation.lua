@@ -13,11 +13,33 @@ local function journal_vents(blocks)
   }
 end
 
+-- Gable louvers that bear no label, and a soffit strip.
+local function louvers(count, strip_ft)
+  return {
+    { name = "louvers", kind = "gable", place = "high", below_ridge_ft = 2, count = count,
+      gross_each_sqin = 270, cover = "wood_louver_eighth_inch_mesh" },
+    { name = "strip", kind = "soffit_strip", place = "low", length_ft = strip_ft,
+      nfa_sqin_per_ft = 9 },
+  }
+end
+
 cases "ventilation.net_free_area" {
   under = "model/irc-2021",
   { "the full area", expect = "pass", required = 960, found = 972 },
   { "the full area, exactly", with = { ["attics[1].area_sqft"] = 1012.5 }, expect = "pass",
     required = 972, found = 972 },
+  { "two gable louvers without labels: 270 sq in over 2.25 each, by a trade table",
+    with = { ["attics[1].vents"] = louvers(2, 80) }, expect = "warn", required = 960, found = 960,
+    says = "louvers" },
+  { "one louver fewer, and less strip", with = { ["attics[1].vents"] = louvers(1, 38) },
+    expect = "fail", required = 960, found = 462 },
+  { "a label goes before the opening", with = { ["attics[1].vents"] = { { name = "louvers",
+      kind = "gable", place = "high", below_ridge_ft = 2, count = 2, nfa_each_sqin = 480,
+      gross_each_sqin = 2000, cover = "quarter_inch_cloth" } } },
+    expect = "pass", required = 960, found = 960 },
+  { "an opening whose cover is not known", with = { ["attics[1].vents"] = { { name = "louvers",
+      kind = "gable", place = "high", below_ridge_ft = 2, count = 2, gross_each_sqin = 2000 } } },
+    expect = "open", says = "/attics/0/vents/0/cover" },
   { "the smaller area, split 44 to 56", with = { ["attics[1].area_sqft"] = 1020 },
     expect = "warn", required = 489.6, found = 972 },
   { "the smaller area, exactly", with = { ["attics[1].area_sqft"] = 2025 }, expect = "warn",

@@ -390,8 +390,8 @@ static const char *const RULES_SEE[] = {
     "trade.slope_factor", "trade.sloped_length_ft", "trade.squares", "trade.stack_most",
     "trade.stack_psf", "trade.stocked_length_in", "trade.strips_per_square", "trade.sum",
     "trade.vasd_to_vult", "trade.vent_area_needed_sqin", "trade.vent_area_sqin",
-    "trade.vent_gross_sqin", "trade.vent_more", "trade.vult_to_vasd", "trade.wind_ke",
-    "trade.wind_kz", "trade.wind_q_psf", "trade.zone_width_ft", "work",
+    "trade.vent_gross_sqin", "trade.vent_more", "trade.vent_net_sqin", "trade.vult_to_vasd",
+    "trade.wind_ke", "trade.wind_kz", "trade.wind_q_psf", "trade.zone_width_ft", "work",
 };
 
 static void a_rule_sees_this_and_no_more(void **state)

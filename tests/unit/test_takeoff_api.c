@@ -236,6 +236,23 @@ static void short_vents_say_what_to_buy(void **state)
     cJSON_Delete(job);
 }
 
+/* An opening of 225 sq in behind louvers and mesh gives 225 / 2.25 = 100. */
+static void openings_without_a_label(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    cJSON *attic = cJSON_GetArrayItem(child(job, "attics"), 0);
+    cJSON *vents = cJSON_Parse("[{\"name\":\"louver\",\"kind\":\"gable\",\"place\":\"high\","
+                               "\"count\":2,\"gross_each_sqin\":225,"
+                               "\"cover\":\"wood_louver_eighth_inch_mesh\"}]");
+    cJSON_ReplaceItemInObject(attic, "vents", vents);
+    cJSON *report = reckoned(fixture->handle, job, "model/irc-2021");
+    holds_line(report, "vents_short", "attic", 960 - 200, 0.05, -1);
+    holds_line(report, "vents_more", "attic, louver", 760, 0.05, 8); /* 7.6 at 100 */
+    cJSON_Delete(report);
+    cJSON_Delete(job);
+}
+
 static void what_a_label_says_goes_first(void **state)
 {
     const struct fixture *fixture = *state;
@@ -675,6 +692,7 @@ int main(void)
         cmocka_unit_test(two_plies_only_where_the_slope_asks),
         cmocka_unit_test(the_place_drives_the_figures),
         cmocka_unit_test(short_vents_say_what_to_buy),
+        cmocka_unit_test(openings_without_a_label),
         cmocka_unit_test(what_a_label_says_goes_first),
         cmocka_unit_test(mends_name_what_to_buy),
         cmocka_unit_test(waste_that_is_not_stated_is_asked_for),
