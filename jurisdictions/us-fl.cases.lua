@@ -225,6 +225,9 @@ cases "fasteners.count" {
 -- roofs built to the code of 2007 or later (SB 4-D).
 local QUARTER = { ["scope.roof_share_percent"] = 26, ["scope.earlier_roofing"] = {},
   ["scope.rest_to_code"] = false, ["scope.rest_under_relief"] = false }
+local function relieved(day)
+  return { ["scope.rest_under_relief"] = true, ["scope.old_roof_permitted_on"] = day }
+end
 cases "permit.share_trigger" {
   under = "us-fl", date = EIGHTH, with = QUARTER,
   { "26 percent of an older roof", expect = "fail" },
@@ -235,12 +238,17 @@ cases "permit.share_trigger" {
   { "12 after 14 in the same year", with = { ["scope.roof_share_percent"] = 12,
     ["scope.earlier_roofing"] = { { done_on = "2023-06-01", roof_share_percent = 14 } } },
     expect = "fail" },
-  { "the rest built to the code of 2007", with = { ["scope.rest_under_relief"] = true },
+  { "the rest built to the code of 2007", with = relieved "2009-03-01",
     expect = "not_applicable" },
-  { "the same before the relief", date = "2022-05-31",
-    with = { ["scope.rest_under_relief"] = true }, expect = "fail" },
-  { "on its first day carried", date = "2022-06-01",
-    with = { ["scope.rest_under_relief"] = true }, expect = "not_applicable" },
+  { "permitted the day before that code", with = relieved "2009-02-28", expect = "fail" },
+  { "said to be, but not when", with = { ["scope.rest_under_relief"] = true },
+    expect = "open", says = "/scope/old_roof_permitted_on" },
+  { "the same before the relief", date = "2022-05-31", with = relieved "2009-03-01",
+    expect = "fail" },
+  { "on its first day carried", date = "2022-06-01", with = relieved "2009-03-01",
+    expect = "not_applicable" },
+  { "and permitted too early", date = "2022-06-01", with = relieved "2009-02-28",
+    expect = "fail" },
   { "not known under which code", without = { "scope.rest_under_relief" }, expect = "open" },
 }
 

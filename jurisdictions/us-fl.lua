@@ -263,6 +263,8 @@ end
 local function with_relief(figures)
   figures["permit.rest_relief"] = { true, cite = "s. 553.844(5) F.S.", status = "seen",
     source = BILL }
+  figures["permit.rest_relief_from"] = { 20090301, cite = "s. 553.844(5) F.S.", status = "seen",
+    source = "lawyers' page: the day the code of 2007 took effect, as the working test" }
   return figures
 end
 

@@ -1340,3 +1340,6 @@ field "underlayments[].fastener_through_deck" { type = "yes_no", stage = "permit
   ask = "Do the fasteners go through the deck?" }
 field "underlayments[].fastener_into_deck_in" { type = "number", unit = "in", range = { 0, 6 }, stage = "permit",
   ask = "How far do the fasteners go into the deck?" }
+
+field "scope.old_roof_permitted_on" { type = "date", stage = "permit",
+  ask = "On which day was the permit of the old roof issued?" }

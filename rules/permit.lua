@@ -327,6 +327,18 @@ rule "permit.by_heavy_covering" {
 
 -- How far the work must go -----------------------------------------------------------
 
+-- "2009-03-01" as the number that date figures are written in.
+local function as_date(text)
+  return tonumber(string.sub(text, 1, 4) .. string.sub(text, 6, 7) .. string.sub(text, 9, 10))
+end
+
+-- Where the place names a day, the permit of the old roof shows that it may stay.
+local function rest_may_stay(job, figure)
+  if not figure "permit.rest_relief" or not job.scope.rest_under_relief then return false end
+  local from = figure "permit.rest_relief_from"
+  return from == 0 or as_date(job.scope.old_roof_permitted_on) >= from
+end
+
 rule "permit.share_trigger" {
   title = "So much of the roof that the rest must follow",
   stage = "permit",
@@ -334,7 +346,7 @@ rule "permit.share_trigger" {
     if not figure "permit.rest_counts" then
       return false, "no share of the roof pulls in the rest here"
     end
-    if figure "permit.rest_relief" and job.scope.rest_under_relief then
+    if rest_may_stay(job, figure) then
       return false, "the old roof was built under a code that lets the rest stay"
     end
     return true

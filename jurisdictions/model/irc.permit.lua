@@ -89,6 +89,9 @@ figures {
   ["permit.rest_at_counts"] = not_at("R908.1", "the same rule: no more than 25 percent"),
   ["permit.rest_months"] = figure_of(12, "months", "at_least", "R908.1", "the same rule"),
   ["permit.rest_relief"] = unsaid "R908.1",
+  -- 0: no day is named, the job says whether the old roof's code was new enough.
+  ["permit.rest_relief_from"] = { 0, unit = "date", sense = "from", cite = "R908.1",
+    status = "seen", source = "local handouts, nearly all of which print no such limit" },
   ["permit.whole_planes_required"] = off "R908.1",
   ["permit.whole_planes_least"] = figure_of(100, "percent", "at_least", "R908.1",
     "a Colorado town's page: the whole slope"),
