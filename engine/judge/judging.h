@@ -80,6 +80,7 @@ struct node node_child(struct judging *judging, const struct node *parent,
 void bind_job(lua_State *lua);
 void bind_figure(lua_State *lua);
 void bind_compare(lua_State *lua);
+void bind_plain(lua_State *lua);
 void bind_trade(lua_State *lua);
 void bind_amount(lua_State *lua);
 

@@ -663,6 +663,7 @@ static int define(lua_State *lua)
     }
     bind_job(lua);
     bind_compare(lua);
+    bind_plain(lua);
     bind_trade(lua);
     bind_amount(lua);
     return 0;

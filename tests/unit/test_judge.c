@@ -357,6 +357,42 @@ static void the_job_reads_as_declared(void **state)
     assert_outcome("return known(job, 'nothing')", "broken", "the job has no field \"nothing\"");
 }
 
+/* rules/README.md: has and as_printed. A list of the job counts as read. */
+static void plain_helpers_help(void **state)
+{
+    (void)state;
+    static const struct {
+        const char *asked, *outcome;
+    } rows[] = {
+        {"has({ 'a', 'b' }, 'b')", "pass"},
+        {"has({ 'a', 'b' }, 'c')", "fail"},
+        {"has({}, 'a')", "fail"},
+        {"has({ 1, 2 }, 2) and not has({ '1' }, 1)", "pass"},
+        {"has(job.existing.kinds, 'asphalt')", "pass"},
+        {"has(job.existing.kinds, 'tile')", "fail"},
+        {"as_printed(1.0004, 'in') == 1 and as_printed(1.0006, 'in') == 1.001", "pass"},
+        {"as_printed(3.995, 'rise_in_12') == 4 and as_printed(3.994, 'rise_in_12') == 3.99", "pass"},
+        {"as_printed(139.5, 'mph') == 140 and as_printed(50.04, 'percent') == 50", "pass"},
+        {"as_printed(0.12345, 'coefficient') == 0.123", "pass"},
+    };
+    for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {
+        char line[300];
+        snprintf(line, sizeof(line), "figure 'test.seen' return shown(%s, 'it')", rows[i].asked);
+        char *json = report_of("", line, SMALL_JOB);
+        assert_member(json, "test.it", 0, "outcome", rows[i].outcome);
+        free(json);
+    }
+    static const char *const broken[] = {"has(nil, 'a')", "has({ 'a' })", "as_printed('x', 'in')",
+                                         "as_printed(1)"};
+    for (size_t i = 0; i < sizeof(broken) / sizeof(broken[0]); i++) {
+        char line[300];
+        snprintf(line, sizeof(line), "figure 'test.seen' return shown(%s, 'it')", broken[i]);
+        char *json = report_of("", line, SMALL_JOB);
+        assert_member(json, "test.it", 0, "outcome", "broken");
+        free(json);
+    }
+}
+
 static void a_rule_may_be_unable_to_tell(void **state)
 {
     (void)state;
@@ -684,6 +720,7 @@ int main(void)
         in_home(nothing_is_not_lacking),
         in_home(reads_are_recorded_once_in_order),
         in_home(the_job_reads_as_declared),
+        in_home(plain_helpers_help),
         in_home(a_rule_may_be_unable_to_tell),
         in_home(applies_may_say_no),
         in_home(per_judges_each_item),
