@@ -19,13 +19,6 @@ field "papers.wall_ties_first_step_percent" { type = "number", unit = "percent",
   range = { 0, 1000 }, stage = "permit",
   ask = "What share of the reroof's price would the gable ends, or all corners, take?" }
 
-local function has(set, wanted)
-  for _, one in ipairs(set) do
-    if one == wanted then return true end
-  end
-  return false
-end
-
 rule "papers.wall_ties" {
   title = "Ties from roof to wall, improved with the reroof",
   stage = "permit",

@@ -7,13 +7,6 @@
 -- (alarms.by_price). Both may be on; one that bites is enough. A price exactly
 -- at the figure is on whichever side alarms.at_price_counts says.
 
-local function has(list, wanted)
-  for _, one in ipairs(list) do
-    if one == wanted then return true end
-  end
-  return false
-end
-
 local function lacking(list, wanted)
   local words = {}
   for _, one in ipairs(wanted) do

@@ -4,19 +4,6 @@
 -- nailing, unless the place asks for it. Spacings are judged as planned until
 -- the deck stage, and as measured from then on.
 
--- Thicknesses are sorted into table rows as they print, to a thousandth: a
--- deck written 0.469 is the 15/32 of the table.
-local function as_printed(inches)
-  return math.floor(inches * 1000 + 0.5) / 1000
-end
-
-local function has(set, wanted)
-  for _, one in ipairs(set) do
-    if one == wanted then return true end
-  end
-  return false
-end
-
 -- What the shingles end up on: new panels hide whatever is under them.
 local function is_panels(deck)
   return deck.kind == "panel" or deck.work == "paneled_over"
@@ -28,13 +15,14 @@ local function panel_thickness(deck)
   return deck.thickness_in
 end
 
--- The row of the nailing table: thin, mid or thick; nil when it has none.
+-- The row of the nailing table: thin, mid or thick; nil when it has none. A deck
+-- written 0.469 is the 15/32 of the table.
 local function nail_row(figure, deck)
-  local inches = as_printed(panel_thickness(deck))
-  if inches < as_printed(figure "deck.nail_panel_least") then return nil end
-  if inches <= as_printed(figure "deck.nail_panel_thin_most") then return "thin" end
-  if inches <= as_printed(figure "deck.nail_panel_mid_most") then return "mid" end
-  if inches <= as_printed(figure "deck.nail_panel_thick_most") then return "thick" end
+  local inches = as_printed(panel_thickness(deck), "in")
+  if inches < as_printed(figure "deck.nail_panel_least", "in") then return nil end
+  if inches <= as_printed(figure "deck.nail_panel_thin_most", "in") then return "thin" end
+  if inches <= as_printed(figure "deck.nail_panel_mid_most", "in") then return "mid" end
+  if inches <= as_printed(figure "deck.nail_panel_thick_most", "in") then return "thick" end
   return nil
 end
 
@@ -162,9 +150,8 @@ local function span_allowed(figure, deck, spacing)
   if spacing <= span then return span end
   -- A footnote lets one rating span further when the panel is thick.
   if not has(figure "deck.panel_span_thick_ratings", rating) then return span end
-  if as_printed(panel_thickness(deck)) < as_printed(figure "deck.panel_span_thick_from") then
-    return span
-  end
+  local thick = as_printed(figure "deck.panel_span_thick_from", "in")
+  if as_printed(panel_thickness(deck), "in") < thick then return span end
   return figure "deck.panel_span_unsupported_thick"
 end
 
@@ -214,7 +201,7 @@ rule "deck.panel_thickness" {
     local least = figure("deck.panel_thickness_least." .. deck.span_rating)
     -- A kept panel is measured itself, not the one laid over it.
     local inches = deck.kind == "panel" and deck.thickness_in or panel_thickness(deck)
-    if as_printed(inches) < as_printed(least) and may_stay(figure, deck) then
+    if as_printed(inches, "in") < as_printed(least, "in") and may_stay(figure, deck) then
       return cannot_tell(MAY_STAY)
     end
     return at_least(inches, least, "in")
@@ -244,7 +231,7 @@ rule "deck.thickness" {
   end,
   judge = function(job, figure, deck)
     local least, inches = figure "deck.thickness_least", panel_thickness(deck)
-    if as_printed(inches) < as_printed(least) then
+    if as_printed(inches, "in") < as_printed(least, "in") then
       if may_stay(figure, deck) then return cannot_tell(MAY_STAY) end
       if figure "deck.shear_listing_allowed" then
         return any_of(at_least(inches, least, "in"),
@@ -320,7 +307,7 @@ rule "deck.board_thickness" {
     local spacing, inches = deck.support_spacing_in, deck.thickness_in
     local near = spacing <= figure "deck.board_spacing_most"
     local least = figure(near and "deck.board_thickness_least" or "deck.board_thickness_least_wide")
-    if as_printed(inches) < as_printed(least) then
+    if as_printed(inches, "in") < as_printed(least, "in") then
       if may_stay(figure, deck) then return cannot_tell(MAY_STAY) end
       return at_least(inches, least, "in")
     end
@@ -355,7 +342,7 @@ rule "deck.board_nails" {
   per = "decks",
   applies = boards_are_nailed,
   judge = function(job, figure, deck)
-    local wide = as_printed(deck.board_width_in) > figure "deck.board_wide_over"
+    local wide = as_printed(deck.board_width_in, "in") > figure "deck.board_wide_over"
     local least = figure(wide and "deck.board_nails_least.wide" or "deck.board_nails_least.narrow")
     if inspecting() then return each_at_least(deck.nails.measured_per_bearing, least, "nails") end
     return at_least(deck.nails.per_bearing, least, "nails")

@@ -1,13 +1,6 @@
 -- drip_edge.lua - metal at eaves and rakes: there, lapped, nailed, and in order
 -- with the underlayment.
 
-local function holds(set, word)
-  for _, one in ipairs(set) do
-    if one == word then return true end
-  end
-  return false
-end
-
 local function is_judged(job, figure)
   if job.covering.kind ~= "asphalt_shingle" then
     return false, "the figures here are for asphalt shingles"
@@ -68,7 +61,7 @@ end
 
 local function judge_present(job, figure, edge)
   if not edge.drip_edge and figure "drip_edge.variance_allowed" then
-    return shown(holds(job.permit.variances, "drip_edge"),
+    return shown(has(job.permit.variances, "drip_edge"),
       "drip edge, or a variance granted for it")
   end
   return shown(edge.drip_edge, "drip edge")
@@ -110,7 +103,7 @@ rule "drip_edge.order_eave" {
   applies = function(job, figure, edge) return is_ordered(job, figure, edge, "eave") end,
   judge = function(job, figure, edge)
     local orders, lies = figure "drip_edge.orders_eave", edge.underlayment_lies
-    if not holds(orders, lies) and figure "drip_edge.sealed_flange_allowed" then
+    if not has(orders, lies) and figure "drip_edge.sealed_flange_allowed" then
       return shown(edge.flange_sealed, "the flange sealed down where it lies on the underlayment")
     end
     return one_of(lies, orders)

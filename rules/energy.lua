@@ -6,18 +6,6 @@
 -- ever worked out from the other. Any one exception excuses the plane, so a
 -- covering that falls short fails only once every exception is known not to hold.
 
-local function has(set, wanted)
-  for _, one in ipairs(set) do
-    if one == wanted then return true end
-  end
-  return false
-end
-
-local function as_printed(value, decimals)
-  local scale = 10 ^ decimals
-  return math.floor(value * scale + 0.5) / scale
-end
-
 -- A place lists zones of the model code ("4A") or of its own state ("state_12").
 local function in_zones(job, zones)
   for _, zone in ipairs(zones) do
@@ -28,13 +16,13 @@ end
 
 -- Steep or low; exactly the named slope is steep only where the place says so.
 local function is_steep(figure, slope)
-  local pitch, from = as_printed(slope.pitch, 2), figure "energy.steep_from"
+  local pitch, from = as_printed(slope.pitch, "rise_in_12"), figure "energy.steep_from"
   if pitch == from then return figure "energy.steep_at_named_slope" end
   return pitch > from
 end
 
 local function enough_renewed(job, figure)
-  return as_printed(job.scope.roof_share_percent, 1) >= figure "energy.trigger_over",
+  return as_printed(job.scope.roof_share_percent, "percent") >= figure "energy.trigger_over",
     "too little of the roof is renewed"
 end
 
@@ -42,13 +30,14 @@ end
 -- passed over: the finding cites the figure that sorts it, and who disagrees.
 
 local function exactly_the_share(job, figure)
-  local share, over = as_printed(job.scope.roof_share_percent, 1), figure "energy.trigger_over"
+  local share = as_printed(job.scope.roof_share_percent, "percent")
+  local over = figure "energy.trigger_over"
   if share ~= over or figure "energy.trigger_at_named_share" then return nil end
   return at_most(share, over, "percent"):say("Exactly that share of the roof is not more than it.")
 end
 
 local function is_exactly_the_slope(figure, slope)
-  return as_printed(slope.pitch, 2) == figure "energy.steep_from"
+  return as_printed(slope.pitch, "rise_in_12") == figure "energy.steep_from"
 end
 
 -- Of a plane exactly at the slope, where only the other kind is asked for.
@@ -75,15 +64,15 @@ local function met_by_covering(covering, figure, slope_class)
   if known(covering, "aged_reflectance") and known(covering, "aged_emittance") then
     local reflectance, emittance =
       figure(name .. "_reflectance_least"), figure(name .. "_emittance_least")
-    if as_printed(covering.aged_reflectance, 3) >= reflectance
-      and as_printed(covering.aged_emittance, 3) >= emittance then
+    if as_printed(covering.aged_reflectance, "reflectance") >= reflectance
+      and as_printed(covering.aged_emittance, "emittance") >= emittance then
       return all_of(at_least(covering.aged_reflectance, reflectance, "reflectance"),
         at_least(covering.aged_emittance, emittance, "emittance"))
     end
   end
   if known(covering, "aged_SRI") then
     local index = figure(name .. "_SRI_least")
-    if as_printed(covering.aged_SRI, 3) >= index then
+    if as_printed(covering.aged_SRI, "SRI") >= index then
       return at_least(covering.aged_SRI, index, "SRI")
     end
   end
@@ -108,7 +97,7 @@ local EXCEPTIONS = {
   { flag = "energy.exempt_ceiling_R", facts = { "ceiling_R" },
     says = "ceiling or roof insulation that excuses the roof",
     holds = function(energy, figure)
-      return as_printed(energy.ceiling_R, 3) >= figure "energy.exempt_ceiling_R_least"
+      return as_printed(energy.ceiling_R, "R") >= figure "energy.exempt_ceiling_R_least"
     end },
   { flag = "energy.exempt_radiant_barrier", facts = { "radiant_barrier" },
     says = "a radiant barrier that excuses the roof",
@@ -127,19 +116,19 @@ local EXCEPTIONS = {
   { flag = "energy.exempt_deck_R", facts = { "deck_R" },
     says = "continuous insulation at the deck that excuses the roof",
     holds = function(energy, figure)
-      return as_printed(energy.deck_R, 3) >= figure "energy.exempt_deck_R_least"
+      return as_printed(energy.deck_R, "R") >= figure "energy.exempt_deck_R_least"
     end },
   { flag = "energy.exempt_air_space", facts = { "air_space_in" },
     says = "an air space under the covering that excuses the roof",
     holds = function(energy, figure)
-      return as_printed(energy.air_space_in, 3) >= figure "energy.exempt_air_space_least"
+      return as_printed(energy.air_space_in, "in") >= figure "energy.exempt_air_space_least"
     end },
   { flag = "energy.exempt_profile", facts = { "profile_ratio", "profile_share_percent" },
     says = "a profile deep enough to excuse the roof",
     holds = function(energy, figure)
-      return as_printed(energy.profile_ratio, 3)
+      return as_printed(energy.profile_ratio, "rise_per_width")
           >= figure "energy.exempt_profile_rise_least"
-        and as_printed(energy.profile_share_percent, 1)
+        and as_printed(energy.profile_share_percent, "percent")
           >= figure "energy.exempt_profile_share_least"
     end },
   { flag = "energy.exempt_sealed_ducts", facts = { "ducts_insulated_and_sealed" },
@@ -148,7 +137,7 @@ local EXCEPTIONS = {
   { flag = "energy.exempt_mass", facts = { "mass_psf" }, low = true,
     says = "a roof heavy enough to be excused",
     holds = function(energy, figure)
-      return as_printed(energy.mass_psf, 2) >= figure "energy.exempt_mass_least"
+      return as_printed(energy.mass_psf, "psf") >= figure "energy.exempt_mass_least"
     end },
 }
 
@@ -241,12 +230,12 @@ rule "energy.low_insulation" {
     if is_steep(figure, slope) then return exactly_the_slope(figure, slope) end
     local wanted = figure "energy.low_deck_R_least"
     if known(job, "energy") and known(job.energy, "deck_R")
-      and as_printed(job.energy.deck_R, 3) >= wanted then
+      and as_printed(job.energy.deck_R, "R") >= wanted then
       return at_least(job.energy.deck_R, wanted, "R")
     end
     -- What was there before the work may be enough to be let off.
     local enough = figure "energy.low_deck_R_existing_least"
-    if as_printed(job.energy.deck_before_R, 3) >= enough then
+    if as_printed(job.energy.deck_before_R, "R") >= enough then
       return at_least(job.energy.deck_before_R, enough, "R")
         :say("What was there before is enough to be left as it is.")
     end

@@ -7,19 +7,6 @@
 -- fire.wildfire_details: their figures are common practice in the model, so
 -- that the place's own status decides whether what is not met fails.
 
-local function has(set, wanted)
-  for _, one in ipairs(set) do
-    if one == wanted then return true end
-  end
-  return false
-end
-
--- Triggers sort lengths and shares as they print.
-local function as_printed(value, decimals)
-  local scale = 10 ^ decimals
-  return math.floor(value * scale + 0.5) / scale
-end
-
 -- The classes on both lists; nil stands for no demand yet.
 local function both(a, b)
   if not a then return b end
@@ -61,7 +48,7 @@ local function share_renewed(job, figure)
       table.insert(parts, { "done " .. work_done.done_on, work_done.roof_share_percent })
     end
   end
-  return as_printed(trade.sum(parts), 1)
+  return as_printed(trade.sum(parts), "percent")
 end
 
 -- Some places ask for a class only of a large share of the roof, or where an
@@ -73,7 +60,7 @@ local function is_large(job, figure)
     if share == over and figure "fire.class_at_named_share" then return true end
   end
   return figure "fire.class_by_addition"
-    and as_printed(job.scope.addition_floor_sqft, 1) > figure "fire.class_addition_over"
+    and as_printed(job.scope.addition_floor_sqft, "sqft") > figure "fire.class_addition_over"
 end
 
 -- A small piece may match the old roof where the place lets it, whatever its
@@ -86,7 +73,7 @@ local function matches_old(job, figure)
     return false
   end
   if figure "fire.match_old_adds_up" then return share_renewed(job, figure) <= most end
-  return as_printed(job.scope.roof_share_percent, 1) <= most
+  return as_printed(job.scope.roof_share_percent, "percent") <= most
 end
 
 -- The classes that will do on this house; nil when any will.
@@ -108,7 +95,7 @@ local function demanded(job, figure)
   -- The lot line is asked for only where it could narrow the demand.
   local narrows = not classes
   for _, one in ipairs(classes or {}) do narrows = narrows or not has(near, one) end
-  if narrows and as_printed(job.site.lot_line_ft, 2) < figure "fire.lot_line_under" then
+  if narrows and as_printed(job.site.lot_line_ft, "ft") < figure "fire.lot_line_under" then
     classes = both(classes, near)
   end
   if classes and has(classes, "none") then return nil end

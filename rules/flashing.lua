@@ -4,18 +4,6 @@
 -- Walls, chimneys and penetrations are lists of the job; an empty list says
 -- that there are none, a missing one that nobody looked.
 
--- Triggers sort widths as they print.
-local function as_printed(inches)
-  return math.floor(inches * 1000 + 0.5) / 1000
-end
-
-local function has(set, wanted)
-  for _, one in ipairs(set) do
-    if one == wanted then return true end
-  end
-  return false
-end
-
 -- A flashing that is there is new, or the old one used again.
 local function is_there(one)
   return one.flashing_is ~= "none"
@@ -158,7 +146,7 @@ rule "flashing.chimneys" {
 }
 
 local function is_wide(figure, one)
-  return as_printed(one.width_in) > figure "flashing.cricket_over"
+  return as_printed(one.width_in, "in") > figure "flashing.cricket_over"
 end
 
 local NARROW = "only what is wider than the figure needs a cricket; exactly that wide does not"

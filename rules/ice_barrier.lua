@@ -44,8 +44,8 @@ local function reach_needed(figure, edge)
     inside_in = figure "ice_barrier.inside_wall_least",
     pitch = slope.pitch,
   }
-  -- Sorted as it prints: 33.69 degrees is 8:12.
-  local pitch = math.floor(slope.pitch * 100 + 0.5) / 100
+  -- 33.69 degrees is 8:12.
+  local pitch = as_printed(slope.pitch, "rise_in_12")
   if figure "ice_barrier.steep_applies" and pitch >= figure "ice_barrier.steep_from" then
     local steep = figure "ice_barrier.steep_reach_least"
     work("on a slope this steep at least " .. number(steep, "in") .. " up the slope")

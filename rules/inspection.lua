@@ -11,13 +11,6 @@
 -- the contractor's own report ... A look that a place has is never taken as held:
 -- the job must say so.
 
-local function has(set, wanted)
-  for _, one in ipairs(set) do
-    if one == wanted then return true end
-  end
-  return false
-end
-
 local function any_new_deck(job)
   for _, deck in ipairs(job.decks) do
     if deck.work ~= "kept" then return true end
@@ -170,7 +163,7 @@ rule "inspection.deputy" {
     if not figure "inspection.deputy_required" then
       return false, "no deputy inspector is asked for"
     end
-    return math.floor(slope.pitch * 100 + 0.5) / 100 < figure "inspection.deputy_under",
+    return as_printed(slope.pitch, "rise_in_12") < figure "inspection.deputy_under",
       "this plane is steep enough to do without"
   end,
   judge = function(job)

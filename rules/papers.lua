@@ -5,13 +5,6 @@
 -- place turns it on in one line (papers.X_required). A paper that the job does
 -- not mention leaves the finding open: it is never taken as there.
 
-local function has(list, wanted)
-  for _, one in ipairs(list) do
-    if one == wanted then return true end
-  end
-  return false
-end
-
 -- The words of `wanted` that `list` has not, as people say them.
 local function lacking(list, wanted)
   local words = {}

@@ -4,13 +4,6 @@ local function shingles_only(job)
   return job.covering.kind == "asphalt_shingle", "only asphalt shingles are judged here"
 end
 
-local function has(set, wanted)
-  for _, one in ipairs(set) do
-    if one == wanted then return true end
-  end
-  return false
-end
-
 -- Wind ------------------------------------------------------------------------
 
 -- The speed the label is good for by one test; nil when it shows no class.

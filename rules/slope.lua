@@ -8,11 +8,6 @@ local LEAST = {
   roll_roofing = "slope.least.roll_roofing",
 }
 
--- Triggers sort a slope as it prints, so that 18.43 degrees is 4:12.
-local function as_printed(pitch)
-  return math.floor(pitch * 100 + 0.5) / 100
-end
-
 rule "slope.least" {
   title = "Least slope for the covering",
   stage = "permit",
@@ -26,7 +21,7 @@ rule "slope.least" {
     end
     -- Seams differ; lapped and unsealed needs the most, so that much does for all.
     local least = figure "slope.least.metal_panel_lapped"
-    if as_printed(slope.pitch) < least then
+    if as_printed(slope.pitch, "rise_in_12") < least then
       cannot_tell("under " .. number(least, "rise_in_12") .. " the seam of the panels decides; "
         .. "sealed and standing seams may lie flatter")
     end
@@ -43,7 +38,7 @@ rule "slope.double_underlayment" {
     if job.covering.kind ~= "asphalt_shingle" then
       return false, "only asphalt shingles are judged here"
     end
-    local pitch = as_printed(slope.pitch)
+    local pitch = as_printed(slope.pitch, "rise_in_12")
     if pitch >= figure "slope.double_below" then return false, "the plane is steep enough" end
     return pitch >= figure "slope.least.asphalt_shingle",
       "the plane is too flat for shingles at all"

@@ -22,18 +22,6 @@ local function name_of(item, otherwise)
   return otherwise
 end
 
--- Slopes are sorted as they print: 18.43 degrees is 4:12.
-local function as_printed(value)
-  return math.floor(value * 100 + 0.5) / 100
-end
-
-local function holds(set, word)
-  for _, one in ipairs(set) do
-    if one == word then return true end
-  end
-  return false
-end
-
 -- What is bought is reckoned over the planes whole.
 local function whole_roof(job)
   local part = job.scope.extent == "repair"
@@ -250,7 +238,7 @@ quantity "shingle_nails" {
 local function nails_to_the_pound(job, figure)
   if known(job.fasteners, "nails_to_the_pound") then return job.fasteners.nails_to_the_pound end
   local length = number(job.fasteners.length_in)
-  if not holds(figure "takeoff.nails_to_the_pound.lengths", length) then
+  if not has(figure "takeoff.nails_to_the_pound.lengths", length) then
     cannot_tell("How many nails of this length go to the pound is not known here: the job can say "
       .. "it as /fasteners/nails_to_the_pound.")
   end
@@ -336,7 +324,7 @@ end
 -- underlayment gets two plies of its own accord.
 local function sheet_on(figure, underlayment, slope, width)
   local area, below = plane_area(slope), figure "slope.double_below"
-  if as_printed(slope.pitch) >= below or is_self_adhered(underlayment) then
+  if as_printed(slope.pitch, "rise_in_12") >= below or is_self_adhered(underlayment) then
     return single_sheet(figure, underlayment, area, width)
   end
   work(number(slope.pitch, "rise_in_12") .. " is under " .. number(below, "rise_in_12")
@@ -385,7 +373,7 @@ local function has_ice_barrier(job, figure)
     return false, "no ice barrier is asked for; under a bare model code the place's own climate "
       .. "table decides"
   end
-  if not holds(figure "ice_barrier.coverings", job.covering.kind) then
+  if not has(figure "ice_barrier.coverings", job.covering.kind) then
     return false, "the ice barrier section does not name this covering"
   end
   if job.scope.method == "overlay" and not figure "ice_barrier.on_overlay_required" then
@@ -411,7 +399,7 @@ local function reach_needed(figure, edge)
   local needed = trade.ice_barrier_reach_in { overhang_in = edge.overhang_in, wall_in = wall,
     inside_in = figure "ice_barrier.inside_wall_least", pitch = slope.pitch }
   if figure "ice_barrier.steep_applies"
-    and as_printed(slope.pitch) >= figure "ice_barrier.steep_from" then
+    and as_printed(slope.pitch, "rise_in_12") >= figure "ice_barrier.steep_from" then
     local steep = figure "ice_barrier.steep_reach_least"
     work("on a slope this steep at least " .. number(steep, "in") .. " up the slope")
     needed = math.max(needed, steep)

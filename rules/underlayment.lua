@@ -3,19 +3,6 @@
 -- Three things decide what is asked of it: whether the plane is stripped at
 -- all, whether its slope calls for two plies, and whether the place is windy.
 
-local function holds(set, word)
-  for _, one in ipairs(set) do
-    if one == word then return true end
-  end
-  return false
-end
-
--- Triggers sort slopes and speeds as they print.
-local function as_printed(value, decimals)
-  local scale = 10 ^ decimals
-  return math.floor(value * scale + 0.5) / scale
-end
-
 -- The least of what was measured. An empty list shows nothing.
 local function least_of(list)
   if #list == 0 then cannot_tell("no laps were measured") end
@@ -32,7 +19,7 @@ local function is_windy(job, figure)
   if figure "underlayment.wind_by_map" then return job.site.wind_design_required end
   local speed = job.site.wind_vult_mph
   if figure "underlayment.wind_on_vasd" then speed = trade.vult_to_vasd(speed) end
-  return as_printed(speed, 0) >= figure "underlayment.wind_from"
+  return as_printed(speed, "mph") >= figure "underlayment.wind_from"
 end
 
 local function is_laid(job, figure)
@@ -51,7 +38,7 @@ local function is_self_adhered(slope)
 end
 
 local function is_double(figure, slope)
-  return as_printed(slope.pitch, 2) < figure "slope.double_below"
+  return as_printed(slope.pitch, "rise_in_12") < figure "slope.double_below"
 end
 
 -- Laps are the maker's business where the sheet sticks to the deck.
@@ -94,19 +81,19 @@ rule "underlayment.kind" {
     local high = figure "underlayment.any_wind_counts" and normal
       or figure "underlayment.kinds_high_wind"
     -- A kind on both lists, or an exception to them, does whatever the wind.
-    if holds(normal, kind) and holds(high, kind) then return one_of(kind, high) end
-    if not holds(normal, kind) and not holds(high, kind) then
+    if has(normal, kind) and has(high, kind) then return one_of(kind, high) end
+    if not has(normal, kind) and not has(high, kind) then
       if is_self_adhered(slope) then
         return one_of(kind, figure "underlayment.kinds_self_adhered")
       end
-      if holds(figure "underlayment.kinds_by_report", kind) then
+      if has(figure "underlayment.kinds_by_report", kind) then
         return shown(slope.underlayment.evaluation_report,
           "an evaluation report that accepts it in place of a listed felt")
           :say("The tables do not list it; the building department accepts the report or not.")
       end
     end
     if is_windy(job, figure) then return one_of(kind, high) end
-    if holds(high, kind) then
+    if has(high, kind) then
       return one_of(kind, high)
         :warn("It is listed for windy places only; being the heavier felt it is taken everywhere.")
     end
@@ -293,23 +280,23 @@ rule "underlayment.sealed_deck" {
     local underlayment = slope.underlayment
     local kind, plies = underlayment.kind, underlayment.plies
 
-    if holds(methods, "full_self_adhered") and is_self_adhered(slope) then
+    if has(methods, "full_self_adhered") and is_self_adhered(slope) then
       return all_of(one_of(kind, figure "underlayment.kinds_self_adhered"),
         at_least(plies, figure "underlayment.plies_least", "plies"))
     end
 
     -- Two plies that do are enough; if they do not, taped joints still may be.
-    local two = holds(methods, "two_plies") and plies >= figure "slope.double_plies_least"
+    local two = has(methods, "two_plies") and plies >= figure "slope.double_plies_least"
     local lap
     if two then
       lap = underlayment.head_lap_in
       if inspecting() then lap = least_of(underlayment.measured_head_lap_in) end
       if lap >= figure "underlayment.head_lap_double_least"
-        and holds(figure "underlayment.two_ply_kinds", kind) then
+        and has(figure "underlayment.two_ply_kinds", kind) then
         return two_plies(figure, underlayment, lap)
       end
     end
-    if holds(methods, "taped_joints") and underlayment.deck_joints_taped then
+    if has(methods, "taped_joints") and underlayment.deck_joints_taped then
       return all_of(
         at_least(underlayment.tape_width_in, figure "underlayment.tape_width_least", "in"),
         at_least(plies, figure "underlayment.plies_least", "plies"),
@@ -332,7 +319,7 @@ rule "underlayment.old_left" {
   end,
   judge = function(job, figure)
     local left = job.existing.adhered_left
-    if not holds(figure "underlayment.old_may_stay", left) then
+    if not has(figure "underlayment.old_may_stay", left) then
       cannot_tell("the edition in force says nothing of an old adhered sheet of this kind left "
         .. "on the deck: ask the building department")
     end
@@ -357,7 +344,7 @@ rule "underlayment.lap_spacing_mid" {
     if is_windy(job, figure) then return false, "the wind is stronger: closer fasteners" end
     local speed = job.site.wind_vult_mph
     if figure "underlayment.wind_on_vasd" then speed = trade.vult_to_vasd(speed) end
-    return as_printed(speed, 0) > figure "underlayment.mid_wind_over",
+    return as_printed(speed, "mph") > figure "underlayment.mid_wind_over",
       "it is not windy enough here: what holds it in place will do"
   end,
   judge = function(job, figure, slope)

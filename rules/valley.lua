@@ -1,12 +1,5 @@
 -- valley.lua - what lies under the shingles, or open to the sky, in a valley.
 
-local function has(set, wanted)
-  for _, one in ipairs(set) do
-    if one == wanted then return true end
-  end
-  return false
-end
-
 local function shingled(job)
   return job.covering.kind == "asphalt_shingle", "the figures here are for asphalt shingles"
 end

@@ -4,13 +4,6 @@
 -- looked at only when the full area is not there, and then every condition has
 -- to be shown. Unvented attics are not judged; their rules must be confirmed.
 
-local function has(set, wanted)
-  for _, one in ipairs(set) do
-    if one == wanted then return true end
-  end
-  return false
-end
-
 local function is_vented(job, figure, attic)
   return attic.vented, "this attic is unvented: the rules for unvented roofs are not judged here, "
     .. "so have the building department confirm them"
@@ -93,23 +86,18 @@ local function measured_names(attic)
   return table.concat(names, ", ")
 end
 
--- Areas and shares are sorted as they print, to a tenth.
-local function as_printed(value)
-  return math.floor(value * 10 + 0.5) / 10
-end
-
 -- What the vents give and the two areas that may be asked for. `claims` is true
 -- when the attic stands or falls with the smaller one; else `why` says why not.
 local function weigh(figure, attic)
   local given = area_of(figure, attic, every_vent)
   local full = area_needed(attic, figure "ventilation.ratio_default")
-  if as_printed(given) >= as_printed(full) then
+  if as_printed(given, "sqin") >= as_printed(full, "sqin") then
     return { given = given, full = full, claims = false,
       why = "the vents give the full area, so the smaller one is not claimed" }
   end
   local reduced = area_needed(attic, figure "ventilation.ratio_reduced")
   return { given = given, full = full, reduced = reduced,
-    claims = as_printed(given) >= as_printed(reduced),
+    claims = as_printed(given, "sqin") >= as_printed(reduced, "sqin"),
     why = "the vents do not even give the smaller area" }
 end
 
@@ -136,7 +124,7 @@ end
 local function upper_area(figure, attic)
   local most = figure "ventilation.upper_band_most"
   return area_of(figure, attic, function(vent)
-    return is_high(vent) and as_printed(vent.below_ridge_ft) <= most
+    return is_high(vent) and as_printed(vent.below_ridge_ft, "ft") <= most
   end)
 end
 
@@ -152,12 +140,12 @@ local function split(figure, attic, needed)
     of_needed = trade.share_percent { part = upper, whole = needed, unit = "sqin" },
     of_given = of_given,
     placed = upper + low,
-    enough = as_printed(upper + low) >= as_printed(needed),
+    enough = as_printed(upper + low, "sqin") >= as_printed(needed, "sqin"),
   }
 end
 
 local function in_band(figure, percent)
-  local rounded = as_printed(percent)
+  local rounded = as_printed(percent, "percent")
   return rounded >= figure "ventilation.high_share_least"
     and rounded <= figure "ventilation.high_share_most"
 end
@@ -346,7 +334,8 @@ rule "ventilation.upper_band" {
     if not is_high(vent) then return false, "this vent is low" end
     if not is_counted(vent) then return false, "a fan's area is not counted" end
     -- One more vent lower down does no harm where the others make the split.
-    if as_printed(vent.below_ridge_ft) <= figure "ventilation.upper_band_most" then return true end
+    local below = as_printed(vent.below_ridge_ft, "ft")
+    if below <= figure "ventilation.upper_band_most" then return true end
     local needed = area_needed(attic, figure "ventilation.ratio_reduced")
     local without = balanced_by(figure, split(figure, attic, needed))
     return not without, "it is not counted as high, and the others suffice without it"

@@ -1,18 +1,6 @@
 -- wind.lua - where the tables for ordinary wind end, what wind engineering asks
 -- of the deck's nails, and the pressures that come into the takeoff.
 
-local function has(set, wanted)
-  for _, one in ipairs(set) do
-    if one == wanted then return true end
-  end
-  return false
-end
-
--- Thicknesses, angles and spacings sort as they print, to a thousandth.
-local function as_printed(value)
-  return math.floor(value * 1000 + 0.5) / 1000
-end
-
 -- Speeds are whole miles an hour, as they print.
 local function whole_mph(job)
   return math.floor(job.site.wind_vult_mph + 0.5)
@@ -75,7 +63,7 @@ end
 local BANDS = { "low", "shallow", "mid", "steep" }
 
 local function slope_band(figure, pitch)
-  local degrees = as_printed(trade.pitch_degrees(pitch))
+  local degrees = as_printed(trade.pitch_degrees(pitch), "degrees")
   for _, band in ipairs(BANDS) do
     if degrees <= figure("wind.band_most." .. band) then return band end
   end
@@ -231,12 +219,12 @@ end
 
 -- What the nailing table asks for, read as deck.lua does; nil where it ends.
 local function table_spacings(job, figure, deck)
-  local inches = as_printed(deck.thickness_in)
+  local inches = as_printed(deck.thickness_in, "in")
   if whole_mph(job) >= figure "deck.nail_wind_under" then return nil end
-  if inches < as_printed(figure "deck.nail_panel_least") then return nil end
+  if inches < as_printed(figure "deck.nail_panel_least", "in") then return nil end
   local row
   for _, name in ipairs { "thin", "mid", "thick" } do
-    if not row and inches <= as_printed(figure("deck.nail_panel_" .. name .. "_most")) then
+    if not row and inches <= as_printed(figure("deck.nail_panel_" .. name .. "_most"), "in") then
       row = name
     end
   end
@@ -288,7 +276,7 @@ local function compared(job, figure, deck)
   if it.tabled then most = math.min(most, it.tabled.edge) end
   it.edge = edge_spacing(deck.nails, field_spacing(deck.nails), most)
   -- A band is only needed where the field's own spacing would not hold the edges.
-  if as_printed(it.field) > as_printed(it.needed.edge) then
+  if as_printed(it.field, "in") > as_printed(it.needed.edge, "in") then
     it.zone_in = zone_width_in(job, figure, bands)
     it.band_in = deck.nails.band_width_in
   end
@@ -303,11 +291,11 @@ end
 -- What falls short of the engineering, in words; nil when nothing does.
 local function shortfall(it)
   local said
-  if as_printed(it.field) > as_printed(it.needed.field)
-    or as_printed(it.edge) > as_printed(it.needed.edge) then
+  if as_printed(it.field, "in") > as_printed(it.needed.field, "in")
+    or as_printed(it.edge, "in") > as_printed(it.needed.edge, "in") then
     said = "But " .. engineered(it) .. "; nails are " .. inches(it.field) .. " and "
       .. inches(it.edge) .. " apart. The code's table does not ask for it."
-  elseif it.zone_in and as_printed(it.band_in) < as_printed(it.zone_in) then
+  elseif it.zone_in and as_printed(it.band_in, "in") < as_printed(it.zone_in, "in") then
     said = "But the closer nails should reach " .. inches(it.zone_in)
       .. " in from the edges, not " .. inches(it.band_in) .. "."
   end

@@ -4,18 +4,6 @@
 -- Rot is a list: one entry for each member found, such as a rafter tail, fascia
 -- or the deck's edge; an empty list says that none was found.
 
-local function as_printed(value, decimals)
-  local scale = 10 ^ decimals
-  return math.floor(value * scale + 0.5) / scale
-end
-
-local function has(set, wanted)
-  for _, one in ipairs(set) do
-    if one == wanted then return true end
-  end
-  return false
-end
-
 -- Rot ------------------------------------------------------------------------------
 
 rule "wood.replaced" {
@@ -114,15 +102,16 @@ rule "wood.exposure" {
     if covering.kind == "wood_shake" then
       cannot_tell("the table of exposures of shakes is not held here: see R905.8 as adopted")
     end
-    if as_printed(slope.pitch, 2) < figure "slope.least.wood_shingle" then
+    if as_printed(slope.pitch, "rise_in_12") < figure "slope.least.wood_shingle" then
       cannot_tell("the plane is too flat for wood shingles; slope.least judges that")
     end
     local length
     for _, one in ipairs(LENGTHS) do
-      if as_printed(covering.wood_length_in, 3) == one then length = one end
+      if as_printed(covering.wood_length_in, "in") == one then length = one end
     end
     if not length then cannot_tell("the table has no row for shingles of this length") end
-    local band = as_printed(slope.pitch, 2) < figure "wood.exposure_low_below" and "low" or "steep"
+    local low = as_printed(slope.pitch, "rise_in_12") < figure "wood.exposure_low_below"
+    local band = low and "low" or "steep"
     local most = figure("wood.exposure_most." .. band .. "." .. string.format("%d", length)
       .. "." .. covering.wood_grade)
     if inspecting() then return each_at_most(covering.measured_exposure_in, most, "in") end
@@ -144,7 +133,7 @@ rule "wood.solid_eaves" {
     if deck.kind ~= "spaced_board" or deck.work == "paneled_over" then
       return false, "the deck is solid"
     end
-    return as_printed(job.site.january_mean_F, 1) <= figure "wood.solid_eaves_at_most",
+    return as_printed(job.site.january_mean_F, "F") <= figure "wood.solid_eaves_at_most",
       "January is not cold enough here"
   end,
   judge = function(job, figure, deck)

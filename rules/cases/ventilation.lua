@@ -65,6 +65,8 @@ cases "ventilation.net_free_area" {
     without = { "attics[1].vents[1].below_ridge_ft" }, expect = "open" },
   { "high vents too far down do not count as high", with = { ["attics[1].area_sqft"] = 1500,
     ["attics[1].vents[1].below_ridge_ft"] = 3.5 }, expect = "fail", required = 1440 },
+  { "nor are they a hair past 3 ft", with = { ["attics[1].area_sqft"] = 1500,
+    ["attics[1].vents[1].below_ridge_ft"] = 3.01 }, expect = "fail", required = 1440 },
   { "a ceiling's area may not be all", with = { ["attics[1].area_basis"] = "ceiling" },
     expect = "warn", says = "Sources disagree" },
   { "basis not said", without = { "attics[1].area_basis" }, expect = "open" },
