@@ -1307,8 +1307,8 @@ field "permit.begun_before" { type = "yes_no", stage = "permit",
   ask = "Has any of the work begun before the permit was issued?" }
 field "inspection.ready_at_call" { type = "yes_no", stage = "deck",
   ask = "Is all the work of the stage done when the inspector is called?" }
-field "inspection.built_as_approved" { type = "yes_no", stage = "final",
-  ask = "Is the roof built as the approved papers say: covering, underlayment, deck and nails?" }
+field "inspection.built_as_permitted" { type = "yes_no", stage = "final",
+  ask = "Is the roof built as the papers of the permit say: covering, underlayment, deck and nails?" }
 field "inspection.deck.roof_loaded" { type = "yes_no", stage = "deck",
   ask = "Does the new covering lie on the roof when the bare deck is looked at?" }
 field "inspection.winter" { type = "group", stage = "deck", ask = "The winter rule" }

@@ -397,14 +397,14 @@ rule "inspection.ready" {
   mend = "Finish the stage before the call: a look in vain is often charged.",
 }
 
-rule "inspection.as_approved" {
-  title = "Roof built as approved",
+rule "inspection.as_permitted" {
+  title = "Roof built as the papers of the permit say",
   stage = "final",
-  applies = visited("inspection.as_approved_counts", "nothing is said of the approved papers"),
+  applies = visited("inspection.as_permitted_counts", "the permit's papers are not looked at"),
   judge = function(job)
-    return shown(job.inspection.built_as_approved, "a roof built as the approved papers say")
+    return shown(job.inspection.built_as_permitted, "a roof built as the papers of the permit say")
   end,
-  mend = "Have the change approved before the final, or build what was approved.",
+  mend = "Have the change taken into the permit before the final, or build what its papers say.",
 }
 
 -- What must be so ------------------------------------------------------------------------

@@ -149,7 +149,7 @@ jurisdiction "example/quillbank" {
     ["inspection.bin_gone_required"] = { true, cite = "5-60" },
     ["inspection.downspouts_count"] = { true, cite = "5-60" },
     ["inspection.ready_counts"] = { true, cite = "5-58" },
-    ["inspection.as_approved_counts"] = { true, cite = "5-64" },
+    ["inspection.as_permitted_counts"] = { true, cite = "5-64" },
     ["inspection.deck_loaded_counts"] = { true, cite = "5-65" },
     ["inspection.deck_loaded_wanted"] = { true, cite = "5-65" },
     ["inspection.solar_counts"] = { true, cite = "5-61" },

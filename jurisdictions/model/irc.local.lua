@@ -157,7 +157,7 @@ figures {
 
   -- Inspection -------------------------------------------------------------------------
   ["inspection.ready_counts"] = off "R109.3",
-  ["inspection.as_approved_counts"] = off "R106.4",
+  ["inspection.as_permitted_counts"] = off "R106.4",
   -- No reroof handout asks for it either way: a place that does says which.
   ["inspection.deck_loaded_counts"] = off "R109.1.5",
   ["inspection.deck_loaded_wanted"] = { true, sense = "equals", cite = "R109.1.5 says nothing of it",

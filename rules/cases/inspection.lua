@@ -384,13 +384,13 @@ cases "inspection.ready" {
     with = { ["inspection.ready_at_call"] = false }, expect = "not_applicable" },
 }
 
-cases "inspection.as_approved" {
+cases "inspection.as_permitted" {
   under = QUILLBANK, from = "paperwork",
-  { "as approved", with = { ["inspection.built_as_approved"] = true }, expect = "pass" },
-  { "otherwise", with = { ["inspection.built_as_approved"] = false }, expect = "fail" },
+  { "as permitted", with = { ["inspection.built_as_permitted"] = true }, expect = "pass" },
+  { "otherwise", with = { ["inspection.built_as_permitted"] = false }, expect = "fail" },
   { "not told", expect = "open" },
   { "nothing said of it", under = "model/irc-2021",
-    with = { ["inspection.built_as_approved"] = false }, expect = "not_applicable" },
+    with = { ["inspection.built_as_permitted"] = false }, expect = "not_applicable" },
 }
 
 -- No handout on reroofs asks for it; the invented county does.
