@@ -432,3 +432,18 @@ cases "underlayment.end_lap" {
   { "5.999 in", with = { ["underlayments[1].end_lap_in"] = 5.999 }, expect = "fail",
     where = "main front", required = 6 },
 }
+
+-- The high-velocity zone: what was read second-hand of it is told, not judged.
+cases "underlayment.plies" {
+  under = "us-fl", date = EIGHTH,
+  { "one ply in the 8th edition", expect = "warn", where = "main front",
+    says = "high-velocity zone FBC-B 1518.2.1 asks for two" },
+  { "none", with = { ["underlayments[1].plies"] = 0 }, expect = "fail", where = "main front" },
+}
+cases "fasteners.past_thin_deck" {
+  under = "us-fl",
+  { "1/8 in past in the 7th", date = SEVENTH, with = { ["fasteners.length_in"] = 0.8425 },
+    expect = "warn", says = "3/16 in through" },
+  { "and in the 8th", date = EIGHTH, with = { ["fasteners.length_in"] = 0.8425 },
+    expect = "warn" },
+}

@@ -272,6 +272,9 @@ local function of_2020()
   local figures = common("FBC-EB 2020")
   figures["underlayment.tape_width_least"] = { 4, cite = "R905.1.1", status = "parallel",
     source = "trade magazine on the rule of 2007" }
+  figures["fasteners.past_thin_deck_least"] = { cite = "R905.2.5", status = "practice",
+    source = "trade association bulletin", disputed = "in the high-velocity zone nail tips went "
+      .. "3/16 in through before the 8th edition, read second-hand" }
   return figures
 end
 
@@ -284,6 +287,9 @@ local function of_2023()
     source = "read second-hand on a trade page: 3-3/4 in, 95 mm" }
   figures["underlayment.kinds_normal"] = { kinds, cite = "R905.1.1", status = "memory",
     source = named }
+  figures["underlayment.plies_least"] = { 1, cite = "R905.1.1", status = "memory",
+    source = "recalled", disputed = "in the high-velocity zone FBC-B 1518.2.1 asks for two layers, "
+      .. "half-lapped, read second-hand" }
   return with_relief(figures)
 end
 
