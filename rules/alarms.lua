@@ -85,7 +85,12 @@ rule "alarms.co" {
   stage = "final",
   applies = co_due,
   judge = function(job, figure)
-    return places(job.alarms.co_at, figure "alarms.co_places", "working carbon monoxide alarms")
+    local wanted = {}
+    for _, place in ipairs(figure "alarms.co_places") do table.insert(wanted, place) end
+    if has(job.house.co_sources, "bedroom_appliance") then
+      for _, place in ipairs(figure "alarms.co_bedroom_places") do table.insert(wanted, place) end
+    end
+    return places(job.alarms.co_at, wanted, "working carbon monoxide alarms")
   end,
   mend = "Put up alarms where they are lacking, and test them.",
   caution = "Tear-off can knock a flue apart: test the alarms afterwards.",
@@ -179,7 +184,8 @@ rule "alarms.gas_vents" {
   stage = "final",
   applies = function(job, figure)
     if not figure "alarms.gas_vents_count" then return false, "gas vents are not looked at" end
-    if not has(job.house.co_sources, "fuel_appliance") then
+    if not has(job.house.co_sources, "fuel_appliance")
+      and not has(job.house.co_sources, "bedroom_appliance") then
       if #job.house.co_sources == 0 then
         return cannot_tell("the list of fires and garages is empty: say none, or which")
       end

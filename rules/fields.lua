@@ -1035,8 +1035,10 @@ field "alarms.proof" { type = "choice", choices = { "none", "seen", "signed_form
   ask = "What shows the alarms: nothing, an inspector saw them, a signed form, or an affidavit?" }
 field "alarms.form_signed_by" { type = "choices", choices = { "none", "owner", "contractor", "tenant" }, stage = "final",
   ask = "Who signed the alarm form? (none, or each)" }
-field "house.co_sources" { type = "choices", choices = { "none", "fuel_appliance", "fireplace", "attached_garage" }, stage = "permit",
-  ask = "Which of these has the house: an appliance that burns fuel, a fireplace, an attached garage? (none, or each)" }
+field "house.co_sources" { type = "choices",
+  choices = { "none", "fuel_appliance", "bedroom_appliance", "fireplace", "attached_garage" }, stage = "permit",
+  ask = "Which of these has the house: an appliance that burns fuel, one in a bedroom, a fireplace, an attached garage? "
+    .. "(none, or each)" }
 field "house.solid_fuel_chimney" { type = "yes_no", stage = "permit",
   ask = "Is there a chimney of a fireplace or stove that burns wood?" }
 field "house.spark_arrester" { type = "yes_no", stage = "final",

@@ -30,8 +30,12 @@ figures {
 
   ["alarms.smoke_places"] = figure_of({ "each_bedroom", "outside_bedrooms", "each_story" }, nil,
     "one_of", "R314.3", "two California alarm sheets"),
-  ["alarms.co_sources"] = figure_of({ "fuel_appliance", "fireplace", "attached_garage" }, nil,
+  ["alarms.co_sources"] = figure_of(
+    { "fuel_appliance", "bedroom_appliance", "fireplace", "attached_garage" }, nil,
     "one_of", "R315.2", "California county sheets on the 2013 wording"),
+  -- Beside those, in a bedroom that holds what burns fuel.
+  ["alarms.co_bedroom_places"] = figure_of({ "fuel_bedroom" }, nil, "one_of", "R315.3",
+    "a California retrofit sheet"),
   ["alarms.co_places"] = figure_of({ "outside_bedrooms", "each_story" }, nil, "one_of", "R315.3",
     "a California retrofit sheet"),
   ["alarms.listed_required"] = off "R314.1",
