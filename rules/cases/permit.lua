@@ -78,6 +78,8 @@ cases "permit.by_area" {
     with = unpermitted { ["scope.area_sqft"] = 200 }, expect = "fail" },
   { "just under them is free", under = STILLBEND,
     with = unpermitted { ["scope.area_sqft"] = 199.8 }, expect = "pass" },
+  { "small enough, whatever its deck", expect = "pass",
+    with = unpermitted { ["scope.area_sqft"] = 100, ["decks[1].replaced_sqft"] = 400 } },
   { "area not known", without = { "scope.area_sqft" }, expect = "open" },
   { "the model code sets no size", under = "model/irc-2021", from = "paperwork",
     expect = "not_applicable" },
@@ -188,6 +190,8 @@ cases "permit.by_deck_share" {
   { "like for like, but over the deck share",
     with = unpermitted { ["scope.material_change"] = false, ["decks[1].replaced_sqft"] = 400 },
     expect = "fail" },
+  { "small enough by its size, but over the deck share", expect = "fail",
+    with = unpermitted { ["scope.area_sqft"] = 100, ["decks[1].replaced_sqft"] = 400 } },
   { "size of the new deck not known", without = { "decks[1].replaced_sqft" }, expect = "open" },
 }
 
