@@ -28,6 +28,8 @@ jurisdiction "model/irc-2021" {
     ["underlayment.kinds_high_wind"] = { cite = "Table R905.1.1(1)",
       status = "memory", source = "recalled; as in the 2018 edition" },
 
+    ["ice_barrier.by_table"] = { cite = "R905.1.2, Table R301.2", status = "seen",
+      source = "trade journal; a state register on the table's new number" },
     ["ice_barrier.required"] = { cite = "R905.1.2, Table R301.2",
       status = "seen", source = "trade journal; a state register on the table's new number" },
 
