@@ -447,3 +447,19 @@ cases "fasteners.past_thin_deck" {
   { "and in the 8th", date = EIGHTH, with = { ["fasteners.length_in"] = 0.8425 },
     expect = "warn" },
 }
+
+-- Old boards nailed again: the sheet wants two nails in boards of 1 x 12 as well.
+local function boards(nails)
+  return { decks = { { name = "panels", kind = "board", work = "replaced", thickness_in = 0.75,
+    support_spacing_in = 24, board_gap_in = 0.125, board_width_in = 11.25, nails = {
+      kind = "common_8d", length_in = 2.5, shank_in = 0.131, per_bearing = nails } } } }
+end
+for _, day in ipairs { SEVENTH, EIGHTH } do
+  cases "deck.board_nails" {
+    under = "us-fl", date = day,
+    { "two in a wide board", with = boards(2), expect = "warn", required = 2, says = "three" },
+    { "one", with = boards(1), expect = "fail", required = 2 },
+    { "two under the model code", under = "model/irc-2021", with = boards(2), expect = "fail",
+      required = 3 },
+  }
+end

@@ -202,6 +202,9 @@ local function common(eb)
       status = "memory", source = "read on a weak copy" },
     ["deck.board_nails_least.narrow"] = { 2, cite = deck .. ".1.1", status = "seen",
       source = SHEET },
+    ["deck.board_nails_least.wide"] = { 2, cite = deck .. ".1.1", status = "seen",
+      source = SHEET .. ", which names boards 1 x 12", disputed = "the model code's table asks "
+        .. "for three in boards over 6 in wide" },
     ["deck.overdriven_allowed"] = { false, cite = deck .. ".1.1", status = "seen",
       source = SHEET },
 
