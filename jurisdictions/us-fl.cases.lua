@@ -463,3 +463,24 @@ for _, day in ipairs { SEVENTH, EIGHTH } do
       required = 3 },
   }
 end
+
+-- Panels that the model code takes, and the state's own table may not.
+local function panel(rating, spacing, edges)
+  return { ["decks[1].span_rating"] = rating, ["decks[1].support_spacing_in"] = spacing,
+    ["decks[1].edge_support"] = edges, ["decks[1].work"] = "replaced" }
+end
+for _, day in ipairs { SEVENTH, EIGHTH } do
+  cases "deck.panel_span" {
+    under = "us-fl", date = day,
+    { "24/16, edges held", with = panel("24/16", 24, "clips"), expect = "warn", required = 24,
+      says = "40/20" },
+    { "24/16 over more", with = panel("24/16", 24.001, "clips"), expect = "fail" },
+    { "24/16, edges free", with = panel("24/16", 24, "none"), expect = "warn", required = 24 },
+    { "24/16, free, over more", with = panel("24/16", 24.001, "none"), expect = "fail" },
+    { "32/16, edges held", with = panel("32/16", 32, "clips"), expect = "warn", required = 32,
+      says = "40/20" },
+    { "32/16 over more", with = panel("32/16", 32.001, "clips"), expect = "fail" },
+    { "32/16, edges free", with = panel("32/16", 28, "none"), expect = "warn", required = 28 },
+    { "32/16, free, over more", with = panel("32/16", 28.001, "none"), expect = "fail" },
+  }
+end

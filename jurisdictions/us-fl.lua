@@ -6,7 +6,8 @@
 -- the code second-hand. The source says which.
 --
 -- Not carried, because their cells were not found in a form that can be read:
--- the deck nailing table R803.2.3.1, the panel thickness table R803.2.2, the
+-- the deck nailing table R803.2.3.1, the panel thickness table R803.2.2 (told
+-- beside the spans it may tighten), the
 -- re-nailing grid 706.7.1.2 for nails already there, and the roof-to-wall
 -- table 706.8.1. So no figure here rests on them, and spacings are disputed.
 -- The high-velocity zone (Miami-Dade and Broward) is carried only in its number
@@ -28,6 +29,8 @@ local SHEET = "a Florida county's reroof sheet"
 local NOTICE = "the state's notice to building departments on the 2007 mitigation rule"
 local NEW_PANELS = "new panels follow Table R803.2.3.1, whose cells were not read: in strong wind "
   .. "it asks for 4 in"
+local THICKER = "from 140 mph the state's own table asks for panels up to 40/20 on rafters 24 in "
+  .. "apart, as a weak copy has it: 24/16 at 140 in exposure B, 32/16 at 150, 40/20 at 160 and in C"
 local YEAR_ONLY = "the state's cut-off is 1 March 2002, so a house of that year may be on either "
   .. "side of it"
 local TWO_THOUSAND_SEVEN = "adjusters' pages quoting the rule of 2007 and of 2017"
@@ -35,6 +38,11 @@ local SECTION = "read second-hand on a page quoting the section"
 local BILL = "the bill of 2022 (SB 4-D)"
 local PACKETS = "two Florida counties' reroof pages"
 local SHEETS = "Florida counties' reroof sheets"
+-- The model code's spans stand, and say so.
+local function thin_panel(span)
+  return { span, cite = "R803.2.2", status = "memory", source = "recalled: the model code's table",
+    disputed = THICKER }
+end
 local HEAVY_FELTS = { "D226_II", "D4869_III", "D4869_IV" }
 
 -- The approved synthetics are accepted by their approval, which
@@ -190,6 +198,10 @@ local function common(eb)
       source = "read second-hand on an inspector's page", disputed = NEW_PANELS },
     ["deck.nail_field_most.thick"] = { 6, cite = deck .. ".1.2", status = "memory",
       source = "read second-hand on an inspector's page", disputed = NEW_PANELS },
+    ["deck.panel_span_supported.24/16"] = thin_panel(24),
+    ["deck.panel_span_unsupported.24/16"] = thin_panel(24),
+    ["deck.panel_span_supported.32/16"] = thin_panel(32),
+    ["deck.panel_span_unsupported.32/16"] = thin_panel(28),
     ["deck.nail_gable_most"] = { 4, cite = "R803.2.3.1", status = "memory",
       source = "recalled; the table itself was not found" },
     ["deck.nail_panel_thin_most"] = { 0.46875, cite = "R803.2.3.1", status = "memory",
