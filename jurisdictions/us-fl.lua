@@ -7,9 +7,8 @@
 --
 -- Not carried, because their cells were not found in a form that can be read:
 -- the deck nailing table R803.2.3.1, the panel thickness table R803.2.2 (told
--- beside the spans it may tighten), the
--- re-nailing grid 706.7.1.2 for nails already there, and the roof-to-wall
--- table 706.8.1. So no figure here rests on them, and spacings are disputed.
+-- beside the spans it may tighten), the re-nailing grid 706.7.1.2 for nails
+-- already there, and the roof-to-wall table 706.8.1. So no figure here rests on them, and spacings are disputed.
 -- The high-velocity zone (Miami-Dade and Broward) is carried only in its number
 -- of nails; its own underlayment and deck rules are not.
 --
