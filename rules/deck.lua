@@ -529,6 +529,13 @@ local function widest(spacings)
   return most
 end
 
+-- A field nailed as close as the band needs no band: by what was measured, once
+-- the deck is looked at.
+local function field_does(nails, most)
+  if inspecting() then return widest(nails.measured_field_spacing_in) <= most end
+  return nails.field_spacing_in <= most
+end
+
 rule "deck.nail_band" {
   title = "Closer nails near eaves, ridges and gables",
   stage = "deck",
@@ -538,15 +545,9 @@ rule "deck.nail_band" {
     local why = no_spacing(job, figure, deck)
     if why then return cannot_tell(why) end
     local nails, most = deck.nails, band_limit(job, figure, nail_row(figure, deck))
-    if inspecting() then
-      if not known(nails, "measured_band_spacing_in") and #nails.measured_field_spacing_in > 0
-        and widest(nails.measured_field_spacing_in) <= most then
-        return measured(figure, nails.measured_field_spacing_in, most)
-          :say("The whole field is nailed that close.")
-      end
-      return measured(figure, nails.measured_band_spacing_in, most)
-    end
-    if not known(nails, "band_spacing_in") and nails.field_spacing_in <= most then
+    -- What was measured elsewhere in the field says nothing of the band.
+    if inspecting() then return measured(figure, nails.measured_band_spacing_in, most) end
+    if not known(nails, "band_spacing_in") and field_does(nails, most) then
       return at_most(nails.field_spacing_in, most, "in")
         :say("The whole field is nailed that close.")
     end
@@ -563,8 +564,7 @@ rule "deck.nail_band_width" {
     local closer, why = band_is_closer(job, figure, deck)
     if not closer then return false, why end
     if no_spacing(job, figure, deck) then return true end
-    local most = band_limit(job, figure, nail_row(figure, deck))
-    if not known(deck.nails, "band_spacing_in") and deck.nails.field_spacing_in <= most then
+    if field_does(deck.nails, band_limit(job, figure, nail_row(figure, deck))) then
       return false, "the whole field is nailed as close as the band"
     end
     return true
@@ -572,10 +572,35 @@ rule "deck.nail_band_width" {
   judge = function(job, figure, deck)
     local why = no_spacing(job, figure, deck)
     if why then return cannot_tell(why) end
-    return at_least(deck.nails.band_width_in, figure "deck.nail_band_width_least", "in")
+    local least = figure "deck.nail_band_width_least"
+    if inspecting() then return each_at_least(deck.nails.measured_band_width_in, least, "in") end
+    return at_least(deck.nails.band_width_in, least, "in")
   end,
   mend = "Carry the closer nailing further in from the eaves, ridges and gable ends.",
 }
+
+-- The closest of all spacings planned, or of all measured. Gable ends and a band
+-- count where the job has them.
+local function closest_nails(job, figure, deck)
+  local nails, gable = deck.nails, has_gable(job, deck)
+  if not inspecting() then
+    local closest = math.min(nails.edge_spacing_in, nails.field_spacing_in)
+    if gable then closest = math.min(closest, nails.gable_spacing_in) end
+    -- Left out, there is no band; nailed close, the band is for deck.nail_band to ask.
+    if known(nails, "band_spacing_in") then closest = math.min(closest, nails.band_spacing_in) end
+    return closest
+  end
+  local lists = { nails.measured_edge_spacing_in, nails.measured_field_spacing_in }
+  if gable then table.insert(lists, nails.measured_gable_spacing_in) end
+  if known(nails, "measured_band_spacing_in") then
+    table.insert(lists, nails.measured_band_spacing_in)
+  end
+  local closest = math.huge
+  for _, list in ipairs(lists) do
+    for _, spacing in ipairs(list) do closest = math.min(closest, spacing) end
+  end
+  return closest
+end
 
 rule "deck.nail_closest" {
   title = "Nails not so close that they split the rafter",
@@ -583,12 +608,7 @@ rule "deck.nail_closest" {
   per = "decks",
   applies = panels_are_nailed,
   judge = function(job, figure, deck)
-    local nails = deck.nails
-    local closest = math.min(nails.edge_spacing_in, nails.field_spacing_in)
-    -- These two may be left out: the first two are always planned.
-    if known(nails, "gable_spacing_in") then closest = math.min(closest, nails.gable_spacing_in) end
-    if known(nails, "band_spacing_in") then closest = math.min(closest, nails.band_spacing_in) end
-    return at_least(closest, figure "deck.nail_spacing_least", "in")
+    return at_least(closest_nails(job, figure, deck), figure "deck.nail_spacing_least", "in")
   end,
   mend = "Stagger the nails, or double the framing where they must be closer.",
 }
@@ -599,7 +619,9 @@ rule "deck.nail_edge_distance" {
   per = "decks",
   applies = panels_are_nailed,
   judge = function(job, figure, deck)
-    return at_least(deck.nails.edge_distance_in, figure "deck.nail_edge_distance_least", "in")
+    local least = figure "deck.nail_edge_distance_least"
+    if inspecting() then return each_at_least(deck.nails.measured_edge_distance_in, least, "in") end
+    return at_least(deck.nails.edge_distance_in, least, "in")
   end,
   mend = "Nail further in; where the rafter is too narrow for both panels, add a strip to it.",
 }

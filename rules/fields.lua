@@ -296,6 +296,10 @@ field "decks[].nails.measured_gable_spacing_in" { type = "numbers", unit = "in",
   ask = "What spacings were measured into gable-end framing?" }
 field "decks[].nails.measured_band_spacing_in" { type = "numbers", unit = "in", range = { 0.1, 60 }, measured = true, stage = "deck",
   ask = "What spacings were measured in the closer-nailed band?" }
+field "decks[].nails.measured_band_width_in" { type = "numbers", unit = "in", range = { 0, 240 }, measured = true, stage = "deck",
+  ask = "How far in from eaves, ridges and gable ends was the closer nailing measured to reach?" }
+field "decks[].nails.measured_edge_distance_in" { type = "numbers", unit = "in", range = { 0, 3 }, measured = true, stage = "deck",
+  ask = "How far from the panel edge were nails measured?" }
 field "decks[].nails.measured_per_bearing" { type = "numbers", unit = "nails", range = { 0, 12 }, measured = true, stage = "deck",
   ask = "How many nails were counted at each board and rafter crossing looked at?" }
 field "decks[].nails.overdriven_or_missed" { type = "yes_no", measured = true, stage = "deck",

@@ -249,15 +249,19 @@ local function field_spacing(nails)
   return nails.field_spacing_in
 end
 
--- Near the edges the band's spacing counts. Only where the field is nailed close
--- enough for them too may the band be left unsaid.
+-- Near the edges the band's spacing counts. Only in a plan, where the field is nailed
+-- close enough for them too, may the band be left unsaid.
 local function edge_spacing(nails, field, most)
-  if inspecting() then
-    if not known(nails, "measured_band_spacing_in") and field <= most then return field end
-    return widest(nails.measured_band_spacing_in)
-  end
+  if inspecting() then return widest(nails.measured_band_spacing_in) end
   if not known(nails, "band_spacing_in") and field <= most then return field end
   return nails.band_spacing_in
+end
+
+local function band_width(nails)
+  if not inspecting() then return nails.band_width_in end
+  local least = math.huge
+  for _, width in ipairs(nails.measured_band_width_in) do least = math.min(least, width) end
+  return least
 end
 
 -- Down to a tenth: what holds at 10.9 need not hold at 11.
@@ -278,7 +282,7 @@ local function compared(job, figure, deck)
   -- A band is only needed where the field's own spacing would not hold the edges.
   if as_printed(it.field, "in") > as_printed(it.needed.edge, "in") then
     it.zone_in = zone_width_in(job, figure, bands)
-    it.band_in = deck.nails.band_width_in
+    it.band_in = band_width(deck.nails)
   end
   return it
 end

@@ -302,7 +302,8 @@ cases "deck.nail_band" {
   under = "model/irc-2018",
   { "4 in where 6 is asked", expect = "warn", required = 6, found = 4 },
   { "6 in, exactly", with = { ["decks[1].nails.band_spacing_in"] = 6 }, expect = "warn" },
-  { "8 in", with = { ["decks[1].nails.band_spacing_in"] = 8 }, expect = "fail", required = 6 },
+  { "8 in", with = { ["decks[1].nails.band_spacing_in"] = 8,
+    ["decks[1].nails.field_spacing_in"] = 12 }, expect = "fail", required = 6 },
   { "from 130, 4 in", with = { ["decks[1].nails.band_spacing_in"] = 6,
     ["site.wind_vult_mph"] = 130 }, expect = "fail", required = 4 },
   { "a field as close needs no band", without = { "decks[1].nails.band_spacing_in" },
@@ -318,20 +319,31 @@ cases "deck.nail_band" {
     with = { ["decks[1].nails.measured_band_spacing_in"] = { 6, 7 } }, expect = "fail", found = 7 },
   { "measured within", stage = "deck",
     with = { ["decks[1].nails.measured_band_spacing_in"] = { 6, 4 } }, expect = "warn" },
-  { "the field measured as close as the band", stage = "deck",
-    with = { ["decks[1].nails.measured_field_spacing_in"] = { 6, 5.5 } }, expect = "warn" },
+  { "the field measured as close, the band not measured", stage = "deck",
+    with = { ["decks[1].nails.measured_field_spacing_in"] = { 6, 5.5 } }, expect = "open" },
   { "planned, but not measured", stage = "deck", expect = "open" },
   { "past the table", with = { ["site.wind_vult_mph"] = 150 }, expect = "open" },
 }
 
 cases "deck.nail_band_width" {
   under = "model/irc-2018",
+  with = { ["decks[1].nails.field_spacing_in"] = 12 },
   { "48 in, exactly", expect = "warn", required = 48, found = 48 },
   { "47 in", with = { ["decks[1].nails.band_width_in"] = 47 }, expect = "fail", found = 47 },
   { "not known", without = { "decks[1].nails.band_width_in" }, expect = "open" },
-  { "the whole field is as close", without = { "decks[1].nails.band_spacing_in" },
+  { "the whole field is as close", with = { ["decks[1].nails.field_spacing_in"] = 6 },
     expect = "not_applicable" },
   { "no band is asked for", under = "model/irc-2021", expect = "not_applicable" },
+  { "planned close, but measured wide", stage = "deck",
+    with = { ["decks[1].nails.field_spacing_in"] = 6,
+      ["decks[1].nails.measured_field_spacing_in"] = { 6, 8 } },
+    without = { "decks[1].nails.band_spacing_in" }, expect = "open" },
+  { "planned, but not measured", stage = "deck",
+    with = { ["decks[1].nails.measured_field_spacing_in"] = { 12 } }, expect = "open",
+    says = "measured_band_width_in" },
+  { "the narrowest place counts", stage = "deck",
+    with = { ["decks[1].nails.measured_field_spacing_in"] = { 12 },
+      ["decks[1].nails.measured_band_width_in"] = { 50, 47.9, 49 } }, expect = "fail", found = 47.9 },
 }
 
 cases "deck.nail_closest" {
@@ -342,6 +354,13 @@ cases "deck.nail_closest" {
   { "2 in splits the rafter", with = { ["decks[1].nails.gable_spacing_in"] = 2 },
     expect = "warn", found = 2 },
   { "not known", without = { "decks[1].nails.edge_spacing_in" }, expect = "open" },
+  { "gable nails not known", without = { "decks[1].nails.gable_spacing_in" }, expect = "open" },
+  { "planned, but not measured", stage = "deck", expect = "open" },
+  { "measured closer than planned", stage = "deck",
+    with = { ["decks[1].nails.measured_edge_spacing_in"] = { 6, 2.5 },
+      ["decks[1].nails.measured_field_spacing_in"] = { 6 },
+      ["decks[1].nails.measured_gable_spacing_in"] = { 4 } },
+    expect = "warn", found = 2.5, required = 3 },
 }
 
 cases "deck.nail_edge_distance" {
@@ -350,6 +369,10 @@ cases "deck.nail_edge_distance" {
   { "1/4 in", with = { ["decks[1].nails.edge_distance_in"] = 0.25 }, expect = "warn",
     required = 0.375, found = 0.25 },
   { "not known", without = { "decks[1].nails.edge_distance_in" }, expect = "open" },
+  { "planned, but not measured", stage = "deck", expect = "open" },
+  { "one nail measured too near", stage = "deck",
+    with = { ["decks[1].nails.measured_edge_distance_in"] = { 0.5, 0.25 } }, expect = "warn",
+    found = 0.25 },
 }
 
 cases "deck.nails_driven" {
