@@ -124,6 +124,11 @@ rule "deck.sound" {
   end,
   judge = function(job, figure, deck)
     local most = figure "deck.unsound_left_most"
+    -- Said both ways, the rules for new deck would pass it over.
+    if deck.work == "kept" and known(deck, "replaced_sqft") and deck.replaced_sqft > 0 then
+      return cannot_tell("this deck is said to be kept as it is, yet "
+        .. number(deck.replaced_sqft, "sqft") .. " of it replaced: say which")
+    end
     if inspecting() then return at_most(deck.measured_unsound_left_sqft, most, "sqft") end
     local left = math.max(0, deck.unsound_sqft - deck.replaced_sqft)
     work(number(deck.unsound_sqft, "sqft") .. " unsound, " .. number(deck.replaced_sqft, "sqft")

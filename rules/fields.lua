@@ -131,7 +131,7 @@ field "roof.slopes[].deck" { type = "reference", refers = "decks", stage = "perm
 field "roof.slopes[].underlayment" { type = "reference", refers = "underlayments", stage = "permit",
   ask = "Which of the underlayments goes on it?" }
 
-field "roof.edges" { type = "list", range = { 0, 200 }, stage = "permit",
+field "roof.edges" { type = "list", range = { 1, 200 }, stage = "permit",
   ask = "Each eave of the roof, and both sides of each plane (rake, sidewall, hip or valley)" }
 field "roof.edges[].name" { type = "text", range = { 1, 60 }, stage = "permit",
   ask = "What do you call this edge?" }
@@ -225,7 +225,7 @@ field "roof.footprint.eaves.ice_barrier_reach_in" { type = "number", unit = "in"
 
 -- Decks ---------------------------------------------------------------------
 
-field "decks" { type = "list", range = { 0, 20 }, stage = "permit",
+field "decks" { type = "list", range = { 1, 20 }, stage = "permit",
   ask = "Each kind of deck on the roof" }
 field "decks[].name" { type = "text", range = { 1, 60 }, stage = "permit",
   ask = "What do you call this deck?" }
@@ -460,7 +460,7 @@ field "fasteners.overdriven_or_high" { type = "yes_no", measured = true, stage =
 
 -- Attics --------------------------------------------------------------------
 
-field "attics" { type = "list", range = { 0, 20 }, stage = "permit",
+field "attics" { type = "list", range = { 1, 20 }, stage = "permit",
   ask = "Each separate attic or rafter space under the roof" }
 field "attics[].name" { type = "text", range = { 1, 60 }, stage = "permit",
   ask = "What do you call this attic?" }
@@ -1288,6 +1288,67 @@ impossible "an edge is no longer than its plane allows" {
       return "a " .. edge.kind .. " of " .. tostring(edge.length_ft) .. " ft on a plane that is only "
         .. number(longest, "ft") .. " from eave to ridge along the slope"
     end
+  end,
+}
+
+-- New deck means that nothing lies on it any more.
+impossible "an overlay leaves the deck under it" {
+  at = "work", per = "decks",
+  when = function(job, deck)
+    if job.scope.method == "overlay" and (deck.work == "replaced" or deck.work == "paneled_over") then
+      return "the old covering stays, and so does the deck under it"
+    end
+  end,
+}
+
+impossible "hips listed are hips counted" {
+  at = "roof.hip_ft",
+  when = function(job)
+    if job.roof.hip_ft > 0 then return end
+    for _, edge in ipairs(job.roof.edges) do
+      if edge.kind == "hip" then return "no hip, but /roof/edges lists " .. edge.name .. " as one" end
+    end
+  end,
+}
+
+impossible "valleys listed are valleys counted" {
+  at = "roof.valley_ft",
+  when = function(job)
+    if job.roof.valley_ft > 0 then return end
+    for _, edge in ipairs(job.roof.edges) do
+      if edge.kind == "valley" then
+        return "no valley, but /roof/edges lists " .. edge.name .. " as one"
+      end
+    end
+  end,
+}
+
+-- A hip takes off the upper edge what a valley adds to it.
+impossible "a plane between hips narrows upward" {
+  at = "ridge_ft", per = "roof.slopes",
+  when = function(job, slope)
+    local hips = 0
+    for _, edge in ipairs(job.roof.edges) do
+      if edge.slope.name == slope.name then
+        if edge.kind == "valley" then return end
+        if edge.kind == "hip" then hips = hips + 1 end
+      end
+    end
+    if hips > 0 and slope.ridge_ft >= slope.eave_ft then
+      return "the upper edge is not shorter than the lower one, though a hip bounds this plane"
+    end
+  end,
+}
+
+impossible "some lower edge is an eave" {
+  at = "roof.edges",
+  when = function(job)
+    local onto = 0
+    for _, edge in ipairs(job.roof.edges) do
+      if edge.kind == "eave" then return end
+      if edge.kind == "onto_roof" then onto = onto + 1 end
+    end
+    if onto > 0 then return "every lower edge listed lies onto another roof, but there is no other" end
   end,
 }
 

@@ -775,3 +775,19 @@ cases "deck.nail_kind" {
   { "the fourth ringed nail in 19/32", with = thick(0.594, "RSRS_04"), expect = "warn" },
   { "and in a thick panel", with = thick(1.125, "RSRS_04"), expect = "warn" },
 }
+
+-- What cannot be, or cannot be told.
+cases "deck.sound" {
+  under = "model/irc-2021",
+  { "a list that names no deck", with = { decks = {} },
+    without = { "roof.slopes[1].deck", "roof.slopes[2].deck", "roof.slopes[3].deck" },
+    expect = "refused", says = "has 0 items" },
+  { "more replaced than there is", with = { ["decks[1].replaced_sqft"] = 2000 },
+    expect = "refused", says = "2,000 sq ft replaced" },
+  { "a deck replaced under an overlay", with = { ["decks[1].work"] = "replaced",
+    ["scope.method"] = "overlay", ["existing.layers_removed"] = 0,
+    ["existing.coverings[1].removed"] = false },
+    expect = "refused", says = "the old covering stays" },
+  { "kept as it is, and partly replaced", with = { ["decks[1].work"] = "kept" },
+    expect = "open", says = "say which" },
+}

@@ -197,3 +197,28 @@ cases "drip_edge.fastener_spacing" {
   { "a house a hundredth of a foot higher", with = { ["house.mean_roof_height_ft"] = 33.01 },
     expect = "fail", required = 4 },
 }
+
+-- What cannot be.
+cases "drip_edge.edges_listed" {
+  under = "model/irc-2021",
+  { "a roof without edges", with = { ["roof.edges"] = {} }, expect = "refused",
+    says = "has 0 items" },
+  { "an eave longer than its plane", with = { ["roof.edges[1].length_ft"] = 41 },
+    expect = "refused", says = "an eave of 41 ft on a plane whose lower edge is 40 ft" },
+  { "a rake longer than its plane", with = { ["roof.edges[4].length_ft"] = 16 },
+    expect = "refused", says = "a rake of 16 ft" },
+  { "more ridge than planes meet at", with = { ["roof.ridge_ft"] = 93 }, expect = "refused",
+    says = "93 ft of ridge" },
+  { "a plane without length", with = { ["roof.slopes[3].eave_ft"] = 0,
+    ["roof.slopes[3].ridge_ft"] = 0 }, expect = "refused", says = "has no area" },
+  { "rakes called hips on a roof without hips", with = { ["roof.hip_ft"] = 0,
+    ["roof.edges[4].kind"] = "hip" }, expect = "refused", says = "no hip, but" },
+  { "a hip beside a plane that does not narrow", with = { ["roof.hip_ft"] = 40,
+    ["roof.edges[4].kind"] = "hip" }, expect = "refused",
+    says = "the upper edge is not shorter than the lower one" },
+  { "a rake called a valley on a roof without valleys", with = { ["roof.valley_ft"] = 0,
+    ["roof.edges[4].kind"] = "valley" }, expect = "refused", says = "no valley, but" },
+  { "every eave onto another roof", with = { ["roof.edges[1].kind"] = "onto_roof",
+    ["roof.edges[2].kind"] = "onto_roof", ["roof.edges[3].kind"] = "onto_roof" },
+    expect = "refused", says = "lies onto another roof" },
+}

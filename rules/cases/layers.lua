@@ -248,3 +248,21 @@ for _, kind in ipairs { "coating", "metal_panel", "roll_roofing", "built_up", "s
     { "over old " .. kind, with = coating(kind), expect = "pass" },
   }
 end
+}
+
+-- What cannot be.
+cases "layers.total" {
+  under = "model/irc-2021",
+  { "more layers than are listed", with = { ["existing.layers"] = 2 }, expect = "refused",
+    says = "lists 1 of them, but /existing/layers says 2" },
+  { "more layers off than are there", with = { ["existing.layers_removed"] = 2 },
+    expect = "refused", says = "cannot come off a roof that has 1" },
+  { "fewer marked as removed", with = { ["existing.coverings[1].removed"] = false },
+    expect = "refused", says = "0 of /existing/coverings are marked removed" },
+  { "off from under one that stays", with = { ["existing.layers"] = 2,
+    ["existing.coverings"] = { { kind = "asphalt_shingle", removed = false },
+      { kind = "wood_shingle", removed = true } } },
+    expect = "refused", says = "comes off from under layer 1" },
+  { "an overlay over nothing", with = { ["scope.method"] = "overlay" }, expect = "refused",
+    says = "none stays" },
+}

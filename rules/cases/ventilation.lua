@@ -300,3 +300,14 @@ cases "ventilation.intake" {
   { "99.9 percent", with = { ["attics[1].vents[2].length_ft"] = 47.95 }, expect = "warn",
     required = 432, found = 431.55 },
 }
+
+-- What cannot be.
+cases "ventilation.net_free_area" {
+  under = "model/irc-2021",
+  { "a ridge vent without a ridge", with = { ["roof.ridge_ft"] = 0 }, expect = "refused",
+    says = "a ridge vent on a roof that has no ridge" },
+  { "more ridge vent than ridge", with = { ["attics[1].vents[1].length_ft"] = 41 },
+    expect = "refused", says = "41 ft of ridge vent on 40 ft of ridge" },
+  { "a list that names no attic", with = { attics = {} }, expect = "refused",
+    says = "has 0 items" },
+}
