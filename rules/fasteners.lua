@@ -9,11 +9,19 @@ local function nails_only(job)
   return job.fasteners.kind == "nail", "these figures are for nails"
 end
 
+-- Other coverings are fastened by sections of their own, which are not carried
+-- here: this rule is open for them, so that silence is never taken for a pass.
 rule "fasteners.kind" {
   title = "Kind of fastener",
   stage = "permit",
-  applies = shingles_only,
+  applies = function(job)
+    return job.covering.kind ~= "coating", "a coating has no fasteners"
+  end,
   judge = function(job, figure)
+    if job.covering.kind ~= "asphalt_shingle" then
+      cannot_tell("the fastening figures held here are for asphalt shingles; the code's "
+        .. "section on this covering and its maker's instructions say")
+    end
     return one_of(job.fasteners.kind, figure "fasteners.kinds")
   end,
   mend = "Use roofing nails.",

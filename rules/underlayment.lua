@@ -70,12 +70,24 @@ rule "underlayment.plies" {
   mend = "Lay underlayment over the whole plane.",
 }
 
+-- Other coverings have sections of their own, which are not carried here: the one
+-- rule that says so is open, so that silence is never taken for a pass.
+local function is_laid_or_other(job, figure)
+  if job.covering.kind == "asphalt_shingle" then return is_laid(job, figure) end
+  if job.covering.kind == "coating" then return false, "no underlayment lies under a coating" end
+  return job.scope.method ~= "overlay", "an overlay strips nothing, so no underlayment is laid"
+end
+
 rule "underlayment.kind" {
   title = "Kind printed on the roll",
   stage = "dry-in",
   per = "roof.slopes",
-  applies = is_laid,
+  applies = is_laid_or_other,
   judge = function(job, figure, slope)
+    if job.covering.kind ~= "asphalt_shingle" then
+      cannot_tell("the underlayment figures held here are for asphalt shingles; the code's "
+        .. "section on this covering and its maker's instructions say")
+    end
     local kind = slope.underlayment.kind
     local normal = figure "underlayment.kinds_normal"
     local high = figure "underlayment.any_wind_counts" and normal

@@ -8,7 +8,9 @@ cases "fasteners.kind" {
   { "nails", expect = "pass" },
   { "staples", with = { ["fasteners.kind"] = "staple" }, expect = "fail" },
   { "not known", without = { "fasteners.kind" }, expect = "open" },
-  { "other coverings are not judged", with = { ["covering.kind"] = "slate" },
+  { "other coverings are not judged here", with = { ["covering.kind"] = "slate" },
+    expect = "open", says = "asphalt shingles" },
+  { "a coating is not fastened", with = { ["covering.kind"] = "coating" },
     expect = "not_applicable" },
 }
 

@@ -491,3 +491,18 @@ cases "underlayment.old_left" {
   under = "model/irc-2024", with = LEFT,
   { "an old ice barrier, covered again", expect = "warn" },
 }
+
+-- Coverings whose own sections are not carried.
+cases "underlayment.kind" {
+  under = "model/irc-2021",
+  { "wood shingles", with = { ["covering.kind"] = "wood_shingle" }, expect = "open",
+    where = "main front", says = "asphalt shingles" },
+  { "metal panels", with = { ["covering.kind"] = "metal_panel" }, expect = "open",
+    where = "main front" },
+  { "a coating has none", with = { ["covering.kind"] = "coating" }, expect = "not_applicable",
+    where = "main front" },
+  { "an overlay of metal panels lays none", with = { ["covering.kind"] = "metal_panel",
+    ["scope.method"] = "overlay", ["existing.layers_removed"] = 0,
+    ["existing.coverings[1].removed"] = false }, expect = "not_applicable",
+    where = "main front" },
+}
