@@ -234,8 +234,10 @@ rule "ventilation.net_free_area" {
   title = "Net free vent area of the attic",
   stage = "permit",
   per = "attics",
-  applies = is_vented,
   judge = function(job, figure, attic)
+    -- The one rule that says so, so that silence is never taken for a pass.
+    local vented, why = is_vented(job, figure, attic)
+    if not vented then cannot_tell(why) end
     local basis, areas = attic.area_basis, weigh(figure, attic)
     local needed, refused, reading = areas.full, nil, nil
     if areas.claims then
