@@ -498,6 +498,22 @@ local function has_gable(job, deck)
   return false
 end
 
+-- The first plane over this deck of which a side is not listed, or nil.
+local function unlisted_sides(job, deck)
+  for _, slope in ipairs(job.roof.slopes) do
+    if slope.deck.name == deck.name then
+      local sides = 0
+      for _, edge in ipairs(job.roof.edges) do
+        if edge.slope.name == slope.name and edge.kind ~= "eave" and edge.kind ~= "onto_roof" then
+          sides = sides + 1
+        end
+      end
+      if sides < 2 then return slope.name end
+    end
+  end
+  return nil
+end
+
 rule "deck.nail_gable" {
   title = "Nail spacing into gable-end framing",
   stage = "deck",
@@ -505,11 +521,16 @@ rule "deck.nail_gable" {
   applies = function(job, figure, deck)
     local nailed, why = panels_are_nailed(job, figure, deck)
     if not nailed then return false, why end
-    return has_gable(job, deck), "no rake is listed over this deck, so it has no gable end"
+    if has_gable(job, deck) or unlisted_sides(job, deck) then return true end
+    return false, "no rake is listed over this deck, so it has no gable end"
   end,
   judge = function(job, figure, deck)
     local why = no_spacing(job, figure, deck)
     if why then return cannot_tell(why) end
+    if not has_gable(job, deck) then
+      cannot_tell("not both sides of " .. unlisted_sides(job, deck) .. " are listed under "
+        .. "roof.edges, so whether this deck has a gable end is not known")
+    end
     local most = gable_limit(job, figure)
     if inspecting() then return measured(figure, deck.nails.measured_gable_spacing_in, most) end
     return at_most(deck.nails.gable_spacing_in, most, "in")

@@ -33,6 +33,33 @@ rule "ice_barrier.kind" {
   mend = "Use a self-adhered sheet, or two plies of underlayment cemented together.",
 }
 
+-- Tape and paper differ by this much before an eave counts as not wholly listed.
+local SLACK_FT = 0.5
+
+-- An eave that is not listed is one that nobody laid the barrier along.
+rule "ice_barrier.eaves_listed" {
+  title = "Every eave of the plane listed",
+  stage = "permit",
+  per = "roof.slopes",
+  applies = is_needed,
+  judge = function(job, figure, slope)
+    local listed = 0
+    for _, edge in ipairs(job.roof.edges) do
+      if edge.slope.name == slope.name and (edge.kind == "eave" or edge.kind == "onto_roof") then
+        listed = listed + edge.length_ft
+      end
+    end
+    local least = slope.eave_ft - SLACK_FT
+    if listed < least then
+      cannot_tell("this plane's lower edge is " .. number(slope.eave_ft, "ft")
+        .. " long, but the eaves listed for it come to " .. number(listed, "ft"))
+    end
+    return at_least(listed, least, "ft")
+  end,
+  asks_only = true,
+  mend = "List the missing eaves in the job.",
+}
+
 -- How far it must reach along the slope, in inches.
 local function reach_needed(figure, edge)
   local slope = edge.slope

@@ -294,8 +294,13 @@ cases "deck.nail_gable" {
   { "planned, but not measured", stage = "deck", expect = "open" },
   { "not known", without = { "decks[1].nails.gable_spacing_in" }, expect = "open" },
   { "exposure not known", without = { "site.exposure" }, expect = "open" },
-  { "a hip roof has no gable", with = { ["roof.edges"] = { { name = "eave", kind = "eave",
-    slope = "main front", length_ft = 40 } } }, expect = "not_applicable" },
+  { "walls on both sides of each plane, so no gable", with = { ["roof.edges[4].kind"] = "sidewall",
+    ["roof.edges[5].kind"] = "sidewall", ["roof.edges[6].kind"] = "sidewall",
+    ["roof.edges[7].kind"] = "sidewall", ["roof.edges[8].kind"] = "sidewall",
+    ["roof.edges[9].kind"] = "sidewall" }, expect = "not_applicable" },
+  { "sides that nobody listed may be gables", with = { ["roof.edges"] = { { name = "eave",
+    kind = "eave", slope = "main front", length_ft = 40 } } }, expect = "open",
+    says = "gable end" },
 }
 
 cases "deck.nail_band" {

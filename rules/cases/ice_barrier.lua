@@ -153,3 +153,21 @@ cases "ice_barrier.rakes" {
     with = { ["roof.edges[4].overhang_in"] = 6, ["roof.edges[4].wall_thickness_in"] = 6,
       ["roof.edges[4].ice_barrier_reach_in"] = 0 } },
 }
+
+-- Only eaves that are listed are judged, so all of them must be, whatever the
+-- covering and whether or not the place asks for drip edge.
+cases "ice_barrier.eaves_listed" {
+  under = "example/frostmere",
+  { "the whole eave", expect = "pass", where = "main front" },
+  { "as much as can be left out", with = { ["roof.edges[1].length_ft"] = 39.5 },
+    expect = "pass", where = "main front" },
+  { "part of it not listed", with = { ["roof.edges[1].length_ft"] = 39.4 }, expect = "open",
+    where = "main front", says = "39.4 ft" },
+  { "an eave of the other plane", with = { ["roof.edges[1].slope"] = "main back" },
+    expect = "open", where = "main front" },
+  { "slate", with = { ["covering.kind"] = "slate", ["roof.edges[1].slope"] = "main back" },
+    expect = "open", where = "main front" },
+  { "no edges at all", without = { "roof.edges" }, expect = "open", where = "main front" },
+  { "none asked for", under = "model/irc-2021", expect = "not_applicable",
+    where = "main front" },
+}
