@@ -297,7 +297,7 @@ static void note_pen(struct layout *layout, enum draw_pen pen, bool ridge)
 static void draw_outline(struct layout *layout, const struct view *view,
                          const struct outline *outline, bool ridge)
 {
-    struct draw_point corners[CORNERS_MOST];
+    struct draw_point corners[CORNERS_MOST] = {{0, 0}};
     for (size_t i = 0; i < outline->count; i++)
         corners[i] = on_paper(view, outline->corners[i]);
     draw_shape(&layout->draw, corners, outline->count, PEN_NONE, FILL_PAPER);

@@ -655,8 +655,8 @@ cases "deck.board_thickness" {
 }
 cases "deck.nail_band_width" {
   under = "model/irc-2018",
-  { "a thousandth narrower", with = { ["decks[1].nails.band_width_in"] = 47.999 },
-    expect = "fail", required = 48 },
+  { "a thousandth narrower", with = { ["decks[1].nails.field_spacing_in"] = 12,
+    ["decks[1].nails.band_width_in"] = 47.999 }, expect = "fail", required = 48 },
 }
 cases "deck.nail_edge_distance" {
   under = "model/irc-2021",

@@ -248,7 +248,6 @@ for _, kind in ipairs { "coating", "metal_panel", "roll_roofing", "built_up", "s
     { "over old " .. kind, with = coating(kind), expect = "pass" },
   }
 end
-}
 
 -- What cannot be.
 cases "layers.total" {
