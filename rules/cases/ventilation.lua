@@ -23,6 +23,24 @@ local function louvers(count, strip_ft)
   }
 end
 
+-- One opening under each cover that the trade table lists, just large enough for
+-- the 960 sq in asked for (144 / 150 of 1,000 sq ft), and a trace smaller.
+for cover, times in pairs { quarter_inch_cloth = 1, eighth_inch_mesh = 1.25, sixteen_mesh = 2,
+  wood_louver_quarter_inch_cloth = 2, wood_louver_eighth_inch_mesh = 2.25,
+  wood_louver_sixteen_mesh = 3 } do
+  local function opening(sqin)
+    return { ["attics[1].vents"] = { { name = "opening", kind = "gable", place = "high",
+      below_ridge_ft = 2, count = 1, gross_each_sqin = sqin, cover = cover } } }
+  end
+  cases "ventilation.net_free_area" {
+    under = "model/irc-2021",
+    { cover .. ", just enough", with = opening(960 * times), expect = "warn", required = 960,
+      found = 960 },
+    { cover .. ", a trace too small", with = opening(960 * times - 0.2 * times), expect = "fail",
+      required = 960 },
+  }
+end
+
 cases "ventilation.net_free_area" {
   under = "model/irc-2021",
   { "the full area", expect = "pass", required = 960, found = 972 },
