@@ -29,14 +29,14 @@ figures {
     source = "the same statute: over 1,000" },
 
   ["alarms.smoke_places"] = figure_of({ "each_bedroom", "outside_bedrooms", "each_story" }, nil,
-    "one_of", "R314.3", "two California alarm sheets"),
+    "all_of", "R314.3", "two California alarm sheets"),
   ["alarms.co_sources"] = figure_of(
     { "fuel_appliance", "bedroom_appliance", "fireplace", "attached_garage" }, nil,
     "one_of", "R315.2", "California county sheets on the 2013 wording"),
   -- Beside those, in a bedroom that holds what burns fuel.
   ["alarms.co_bedroom_places"] = figure_of({ "fuel_bedroom" }, nil, "one_of", "R315.3",
     "a California retrofit sheet"),
-  ["alarms.co_places"] = figure_of({ "outside_bedrooms", "each_story" }, nil, "one_of", "R315.3",
+  ["alarms.co_places"] = figure_of({ "outside_bedrooms", "each_story" }, nil, "all_of", "R315.3",
     "a California retrofit sheet"),
   ["alarms.listed_required"] = off "R314.1",
   ["alarms.power_counts"] = off "R314.6",
@@ -51,7 +51,7 @@ figures {
   ["alarms.proofs"] = figure_of({ "seen", "signed_form", "affidavit" }, nil, "one_of", "R314.2.2",
     "California self-certification sheets for permits without a look inside"),
   ["alarms.form_signers_count"] = off "R314.2.2",
-  ["alarms.form_signers"] = figure_of({ "owner", "contractor" }, nil, "one_of", "R314.2.2",
+  ["alarms.form_signers"] = figure_of({ "owner", "contractor" }, nil, "all_of", "R314.2.2",
     "a California sheet that both sign; another has owner and tenant"),
   ["alarms.co_affidavit_required"] = off "R315.2.2",
   ["alarms.gas_vents_count"] = off "R109.1.6",

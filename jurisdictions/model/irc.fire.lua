@@ -29,7 +29,7 @@ figures {
     cite = "R902.1", status = "seen", source = STATE .. ": no zones are named" },
   ["fire.state_area_counts"] = { false, sense = "equals", cite = "R902.1", status = "seen",
     source = STATE .. ": no zones are named" },
-  ["fire.state_area_exempt_zones"] = { { "moderate" }, sense = "one_of", cite = "R902.1",
+  ["fire.state_area_exempt_zones"] = { { "moderate" }, sense = "among", cite = "R902.1",
     status = "practice", source = "one state's law lets its moderate zone off" },
   ["fire.classes_state_area"] = { { "A", "B" }, sense = "one_of", cite = "R902.1",
     status = "practice", source = "one state's law for lands it answers for" },
@@ -48,10 +48,10 @@ figures {
     status = "seen", source = STATE .. ": no share of the roof is named" },
 
   -- Counted as class A without a test. Slate lies over underlayment.
-  ["fire.deemed_A_any_deck"] = { { "slate" }, sense = "one_of", cite = "R902.1 exc. 4",
+  ["fire.deemed_A_any_deck"] = { { "slate" }, sense = "among", cite = "R902.1 exc. 4",
     status = "seen", source = STATE },
   ["fire.deemed_A_noncombustible_deck"] = {
-    { "metal_panel", "metal_shingle", "clay_tile", "concrete_tile", "slate" }, sense = "one_of",
+    { "metal_panel", "metal_shingle", "clay_tile", "concrete_tile", "slate" }, sense = "among",
     cite = "R902.1 exc. 2", status = "seen", source = STATE },
   ["fire.deemed_A_copper_least"] = { 16, unit = "oz", sense = "at_least",
     cite = "R902.1 exc. 3", status = "seen", source = STATE },
@@ -91,7 +91,7 @@ figures {
   ["fire.wildfire_details"] = { false, sense = "equals", cite = "R902.1", status = "practice",
     source = DETAIL, disputed = "a guideline says that the wildfire chapter binds new houses "
       .. "only, not a reroof" },
-  ["fire.wildfire_zones"] = { { "moderate", "high", "very_high" }, sense = "one_of",
+  ["fire.wildfire_zones"] = { { "moderate", "high", "very_high" }, sense = "among",
     cite = "R902.1", status = "practice", source = DETAIL },
   ["fire.gap_ways"] = { { "firestopped", "cap_sheet" }, sense = "one_of", cite = "R902.1",
     status = "practice", source = DETAIL },

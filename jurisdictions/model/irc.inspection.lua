@@ -71,10 +71,10 @@ figures {
     "R109.1.5", "handouts from five states, each with a moment of its own"),
   ["inspection.mid_roof_coverings"] = figure_of(
     { "asphalt_shingle", "roll_roofing", "wood_shingle", "wood_shake", "slate", "clay_tile",
-      "concrete_tile", "metal_panel", "metal_shingle" }, nil, "one_of", "R109.1.5",
+      "concrete_tile", "metal_panel", "metal_shingle" }, nil, "among", "R109.1.5",
     "handouts that name no covering; one names tile, slate and battens only"),
   ["inspection.mid_roof_holders"] = figure_of({ "owner", "contractor", "agent", "other" }, nil,
-    "one_of", "R109.1.5", "handouts that name nobody; one asks it of owners only"),
+    "among", "R109.1.5", "handouts that name nobody; one asks it of owners only"),
   ["inspection.mid_roof_courses_count"] = off "R109.1.5",
   ["inspection.mid_roof_courses_least"] = figure_of(8, "count", "at_least", "R109.1.5",
     "a Montana city's notice: 8 to 10 courses"),

@@ -9,7 +9,7 @@ local function off(cite)
 end
 
 local function none(cite)
-  return { {}, sense = "one_of", cite = cite, status = "memory",
+  return { {}, sense = "all_of", cite = cite, status = "memory",
     source = "recalled: the model code names no such list" }
 end
 
@@ -65,7 +65,7 @@ figures {
   ["papers.double_deck_needs_engineer"] = off "R106.1",
   ["papers.asbestos_test_required"] = off "R105.3",
   ["papers.asbestos_coverings"] = figure_of({ "built_up", "roll_roofing", "asphalt_shingle",
-    "asbestos_cement" }, nil, "one_of", "40 CFR 61 subpart M",
+    "asbestos_cement" }, nil, "among", "40 CFR 61 subpart M",
     "a Washington city's page; Code of Federal Regulations, appendix A"),
   ["papers.waste_plan_required"] = off "R105.3",
   ["papers.waste_overlay_exempt"] = unsaid "R105.3",
@@ -81,7 +81,7 @@ figures {
     status = "seen", source = "a Florida county's page: house of 2002 or older",
     disputed = "the state's cut-off is 1 March 2002" },
   ["papers.affidavit_unseen_only"] = unsaid "R109.1.5",
-  ["papers.affidavit_covers"] = figure_of({ "deck_nailing" }, nil, "one_of", "R109.1.5",
+  ["papers.affidavit_covers"] = figure_of({ "deck_nailing" }, nil, "all_of", "R109.1.5",
     "five Florida handouts: the nailing of the deck"),
   ["papers.affidavit_signers"] = figure_of({ "license_holder" }, nil, "one_of", "R109.1.5",
     "Florida handouts: the contractor who holds the license"),

@@ -36,9 +36,9 @@ figures {
   ["valley.metals"] = { { "copper", "high_yield_copper", "aluminum", "stainless", "galvanized",
     "zinc", "lead", "painted_terne" }, sense = "one_of", cite = "Table R905.2.8.2",
     status = "memory", source = "recalled" },
-  ["valley.metals_by_gage"] = { { "stainless" }, sense = "one_of", cite = "Table R905.2.8.2",
+  ["valley.metals_by_gage"] = { { "stainless" }, sense = "among", cite = "Table R905.2.8.2",
     status = "memory", source = "recalled" },
-  ["valley.metals_by_weight"] = { { "lead", "painted_terne" }, sense = "one_of",
+  ["valley.metals_by_weight"] = { { "lead", "painted_terne" }, sense = "among",
     cite = "Table R905.2.8.2", status = "memory", source = "recalled" },
   -- Thicknesses in thousandths of an inch.
   ["valley.metal_mils_least.copper"] = mils(21.6),

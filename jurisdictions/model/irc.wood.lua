@@ -11,14 +11,14 @@ figures {
     status = "seen", source = HANDOUT },
   ["wood.structure_required"] = { true, sense = "equals", cite = "R908.2", status = "seen",
     source = "engineers' page on the section in an older edition" },
-  ["wood.framing_members"] = { { "rafter", "rafter_tail", "truss" }, sense = "one_of",
+  ["wood.framing_members"] = { { "rafter", "rafter_tail", "truss" }, sense = "among",
     cite = "R802", status = "memory", source = "recalled" },
   ["wood.match_required"] = { true, sense = "equals", cite = "R802 and R803 give no figure",
     status = "practice", source = "recalled trade practice: match species and size" },
   ["wood.primed_required"] = { true, sense = "equals", cite = "no section",
     status = "practice", source = "builders' trade handbook on priming end grain" },
   ["wood.primed_members"] = { { "fascia", "rafter_tail", "starter_board", "rake_board",
-    "soffit" }, sense = "one_of", cite = "no section", status = "practice",
+    "soffit" }, sense = "among", cite = "no section", status = "practice",
     source = "builders' trade handbook on priming end grain" },
 
   -- Wood shingles. "low" is under 4:12. Three grades, No. 1 the best.
