@@ -181,8 +181,8 @@ static void add_sections(const struct sheet *sheet)
     struct text signs = card_signs(sheet->card);
     html_phrase(out, &signs);
     text_addf(out, "</caption>\n<colgroup><col><col><col><col>%s</colgroup>\n"
-                   "<thead role=\"rowgroup\"><tr role=\"row\">" HTML_COLUMN "<span class=\"unseen\">Tick</span></th>"
-                   HTML_COLUMN "Looked at</th>" HTML_COLUMN "To hit</th>" HTML_COLUMN
+                   "<thead role=\"rowgroup\"><tr role=\"row\">" HTML_COLUMN
+                   "<span class=\"unseen\">Tick</span></th>" HTML_COLUMN "Looked at</th>" HTML_COLUMN "To hit</th>" HTML_COLUMN
                    "Planned</th>%s</tr></thead>\n",
               sheet->room ? "<col>" : "",
               sheet->room ? HTML_COLUMN "Measured</th>" : "");

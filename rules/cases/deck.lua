@@ -348,7 +348,8 @@ cases "deck.nail_band_width" {
     says = "measured_band_width_in" },
   { "the narrowest place counts", stage = "deck",
     with = { ["decks[1].nails.measured_field_spacing_in"] = { 12 },
-      ["decks[1].nails.measured_band_width_in"] = { 50, 47.9, 49 } }, expect = "fail", found = 47.9 },
+      ["decks[1].nails.measured_band_width_in"] = { 50, 47.9, 49 } }, expect = "fail",
+    found = 47.9 },
 }
 
 cases "deck.nail_closest" {
