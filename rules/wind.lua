@@ -171,7 +171,8 @@ quantity "wind_suction" {
     end
     return amount { exact = worst, unit = "psf",
       note = "On a piece of 10 sq ft or less, as working load: " .. said .. "; zones along edges "
-        .. "are " .. number(zone_width_in(job, figure, { band }) / 12, "ft") .. " wide." }
+        .. "are " .. number(zone_width_in(job, figure, { band }) / 12, "ft") .. " wide. Overhangs "
+        .. "and porches open below are pulled harder." }
   end,
 }
 
