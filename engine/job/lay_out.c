@@ -11,7 +11,6 @@
 
 #include <math.h>
 #include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
 
 /* Two tapes differ by so much, in feet or inches. */
@@ -226,10 +225,9 @@ static const char *const KINDS[] = {
     [LAYOUT_EAVE] = "eave", [LAYOUT_RAKE] = "rake", [LAYOUT_HIP] = "hip",
     [LAYOUT_VALLEY] = "valley",
 };
-static const char *const SHARED[] = {
-    [LAYOUT_EAVE] = "eaves", [LAYOUT_RAKE] = "rakes", [LAYOUT_HIP] = "hips",
-    [LAYOUT_VALLEY] = "valleys",
-};
+/* What is said once for all of a kind; of hips and valleys there is nothing. */
+static const char *const SHARED[] = {[LAYOUT_EAVE] = "eaves", [LAYOUT_RAKE] = "rakes",
+                                     [LAYOUT_HIP] = NULL, [LAYOUT_VALLEY] = NULL};
 
 static void write_plane(struct laying *laying, cJSON *list, const struct layout_plane *plane)
 {
@@ -272,7 +270,8 @@ static void write_edge(struct laying *laying, cJSON *list, const struct layout_e
         if (laying->whole && edge->kind == LAYOUT_RAKE && !plane->porch)
             put_number(laying, item, at, "overhang_in",
                        laying->facts->roof.rake_overhang_ft * IN_PER_FT, "in");
-        fill_from(laying, item, SHARED[edge->kind]);
+        if (SHARED[edge->kind] != NULL)
+            fill_from(laying, item, SHARED[edge->kind]);
     }
     text_free(&pointer);
 }
@@ -400,65 +399,4 @@ void lay_out(cJSON *job, const struct fields *fields, const char *file,
                             .problems = problems};
     laying.whole = find_layout(&facts, &layout, file, problems);
     write_roof(&laying);
-}
-
-/* What to ask ------------------------------------------------------------------- */
-
-static bool starts(const char *text, const char *start)
-{
-    return strncmp(text, start, strlen(start)) == 0;
-}
-
-/* Whether the plan shows it, wherever the job does not say it. */
-static bool is_laid_out(const char *pointer)
-{
-    static const char *const WHOLE[] = {"/roof/slopes", "/roof/edges", "/roof/valleys",
-                                        "/roof/form", "/roof/ridge_ft", "/roof/hip_ft",
-                                        "/roof/valley_ft", "/house/least_width_ft"};
-    static const char *const LAST[] = {"name", "pitch", "eave_ft", "ridge_ft", "run_ft", "kind",
-                                       "slope", "length_ft", "overhang_in"};
-    for (size_t i = 0; i < sizeof(WHOLE) / sizeof(WHOLE[0]); i++)
-        if (strcmp(pointer, WHOLE[i]) == 0)
-            return true;
-    if (!starts(pointer, "/roof/slopes/") && !starts(pointer, "/roof/edges/"))
-        return false;
-    const char *last = strrchr(pointer, '/') + 1;
-    for (size_t i = 0; i < sizeof(LAST) / sizeof(LAST[0]); i++)
-        if (strcmp(last, LAST[i]) == 0)
-            return true;
-    return false;
-}
-
-/* The group of the footprint that speaks for this item, or NULL. */
-static const char *speaks_for(const cJSON *job, const char *pointer)
-{
-    static const char EDGES[] = "/roof/edges/";
-    if (starts(pointer, "/roof/slopes/"))
-        return "planes";
-    if (!starts(pointer, EDGES))
-        return NULL;
-    const cJSON *roof = cJSON_GetObjectItemCaseSensitive(job, "roof");
-    const cJSON *edge = cJSON_GetArrayItem(cJSON_GetObjectItemCaseSensitive(roof, "edges"),
-                                           atoi(pointer + strlen(EDGES)));
-    const char *kind = cJSON_GetStringValue(cJSON_GetObjectItemCaseSensitive(edge, "kind"));
-    for (size_t i = 0; kind != NULL && i < sizeof(KINDS) / sizeof(KINDS[0]); i++)
-        if (strcmp(kind, KINDS[i]) == 0)
-            return SHARED[i];
-    return NULL;
-}
-
-const char *lay_out_asks(const cJSON *job, const struct fields *fields, const char *pointer,
-                         struct arena *arena)
-{
-    struct footprint_facts facts;
-    footprint_facts_read(job, fields, &facts);
-    if (facts.group == NULL)
-        return pointer;
-    if (facts.lacking != NULL && is_laid_out(pointer))
-        return arena_copy(arena, facts.lacking);
-    const char *group = speaks_for(job, pointer), *last = strrchr(pointer, '/');
-    const struct field *field = group == NULL ? NULL : fields_child(facts.field, group);
-    if (field == NULL || fields_child(field, last + 1) == NULL)
-        return pointer;
-    return arena_format(arena, "/roof/footprint/%s%s", group, last);
 }
