@@ -2,6 +2,7 @@
  * quantities as by planes and edges, what is asked for when a fact lacks, and
  * what is refused. The houses are those of the examples, all invented. */
 #include "include/eavemark.h"
+#include "support/random_numbers.h"
 #include "support/temporary_home.h"
 
 #include <cjson/cJSON.h>
@@ -540,6 +541,51 @@ static void test_asked_of_one(void **state)
     cJSON_Delete(job);
 }
 
+/* Any plan within the ranges of its facts is judged, or refused for one reason;
+ * no rule or quantity breaks on it, and nothing is printed that is no number. */
+static void test_any_plan(void **state)
+{
+    static const char *const FORMS[] = {"gable", "hip", "gable_porch", "shed", "cross_gable"};
+    static const char *const PITCHES[] = {"0:12", "3:12", "30 deg", "24:12", "60:12"};
+    struct random_numbers numbers = {RANDOM_SEED};
+    int judged = 0;
+    for (int i = 0; i < 100; i++) {
+        char plan[512];
+        snprintf(plan, sizeof(plan),
+                 "{\"form\":\"%s\",\"length_ft\":%.2f,\"width_ft\":%.1f,\"pitch\":\"%s\","
+                 "\"eave_overhang_in\":%.0f,%s\"porch\":{\"length_ft\":%.1f,\"depth_ft\":%.1f,"
+                 "\"pitch\":\"3:12\"},\"wing\":{\"width_ft\":%.1f,\"out_ft\":%.1f,"
+                 "\"left_ft\":%.2f}}",
+                 FORMS[i % 5], random_between(&numbers, 6, 300), random_between(&numbers, 6, 180),
+                 PITCHES[i / 5 % 5], random_between(&numbers, 0, 96),
+                 i % 5 == 1 ? "" : "\"rake_overhang_in\":16,", random_between(&numbers, 2, 60),
+                 random_between(&numbers, 2, 12), random_between(&numbers, 4, 60),
+                 random_between(&numbers, 0.5, 60), random_between(&numbers, 0, 60));
+        const struct house house = {"overlay-gable", plan, NULL, NULL};
+        cJSON *job = by_plan(&house);
+        /* Its ridge vent may be longer than this ridge. */
+        cJSON_ReplaceItemInObject(job, "attics", cJSON_CreateArray());
+        char *text = cJSON_PrintUnformatted(job), *report = NULL, *problems = NULL;
+        const struct eavemark_request request = {.name = "job.json", .text = text,
+                                                 .length = strlen(text)};
+        const enum eavemark_status status =
+            eavemark_takeoff(*state, &request, EAVEMARK_TEXT, &report, &problems);
+        if (status == EAVEMARK_UNUSABLE) {
+            if (strstr(problems, "/roof/footprint: there is no such roof") == NULL)
+                fail_msg("%s refused: %s", plan, problems);
+        } else if (status != EAVEMARK_NOTHING_FAILED)
+            fail_msg("status %d for %s: %s", (int)status, plan, problems);
+        if (report != NULL && (strstr(report, " nan") != NULL || strstr(report, " inf ") != NULL))
+            fail_msg("no number in the takeoff of %s", plan);
+        judged += report != NULL;
+        cJSON_free(text);
+        free(report);
+        free(problems);
+        cJSON_Delete(job);
+    }
+    assert_true(judged > 50);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -553,6 +599,7 @@ int main(void)
         cmocka_unit_test(test_lower_wing_takes_a_triangle),
         cmocka_unit_test(test_asked_question_by_question),
         cmocka_unit_test(test_asked_of_one),
+        cmocka_unit_test(test_any_plan),
     };
     return cmocka_run_group_tests_name("roofs by their plan", tests, start, stop);
 }
