@@ -29,8 +29,8 @@ local function whole_roof(job)
     part = part or job.scope.roof_share_percent < 100
   end
   if part then
-    cannot_tell("only a part of the roof is renewed, and the planes are listed whole: a job that "
-      .. "lists just what is renewed, as planes of their own, has its takeoff.")
+    cannot_tell("only a part of the roof is renewed, and the planes are listed whole. For a "
+      .. "takeoff list just what is renewed, as a reroof and without /scope/roof_share_percent.")
   end
 end
 
