@@ -182,8 +182,8 @@ static void add_sections(const struct sheet *sheet)
     html_phrase(out, &signs);
     text_addf(out, "</caption>\n<colgroup><col><col><col><col>%s</colgroup>\n"
                    "<thead role=\"rowgroup\"><tr role=\"row\">" HTML_COLUMN
-                   "<span class=\"unseen\">Tick</span></th>" HTML_COLUMN "Looked at</th>" HTML_COLUMN
-                   "To hit</th>" HTML_COLUMN "Planned</th>%s</tr></thead>\n",
+                   "<span class=\"unseen\">Tick</span></th>" HTML_COLUMN "Looked at</th>"
+                   HTML_COLUMN "To hit</th>" HTML_COLUMN "Planned</th>%s</tr></thead>\n",
               sheet->room ? "<col>" : "",
               sheet->room ? HTML_COLUMN "Measured</th>" : "");
     for (size_t s = 0; s < sheet->card->section_count; s++)
