@@ -305,13 +305,30 @@ local function double_sheet(figure, slope, area, width)
   return trade.sum { { "sheet", sheet }, { "strip along the eave", strip }, unit = "sqft" }
 end
 
-local function single_sheet(figure, underlayment, area, width)
+-- The same wind as that of underlayment.head_lap.
+local function is_windy(job, figure)
+  if figure "underlayment.any_wind_counts" then return false end
+  if figure "underlayment.wind_by_map" then return job.site.wind_design_required end
+  local speed = job.site.wind_vult_mph
+  if figure "underlayment.wind_on_vasd" then speed = trade.vult_to_vasd(speed) end
+  return as_printed(speed, "mph") >= figure "underlayment.wind_from"
+end
+
+-- Sheets lapped by more than any wind asks for are bought alike in any wind.
+local function lap_of(job, figure, underlayment)
+  local lap = figure "underlayment.head_lap_least"
+  if known(underlayment, "head_lap_in") then lap = math.max(lap, underlayment.head_lap_in) end
+  local in_wind = figure "underlayment.head_lap_high_wind_least"
+  if lap >= in_wind or not is_windy(job, figure) then return lap end
+  return in_wind
+end
+
+local function single_sheet(job, figure, underlayment, area, width)
   local lap
   if is_self_adhered(underlayment) then
     lap = label(underlayment, "head_lap_in", figure, "takeoff.sheet_lap")
   else
-    lap = figure "underlayment.head_lap_least"
-    if known(underlayment, "head_lap_in") then lap = math.max(lap, underlayment.head_lap_in) end
+    lap = lap_of(job, figure, underlayment)
   end
   local sheet = lapped_sheet(area, width, lap)
   local plies = math.max(figure "underlayment.plies_least", underlayment.plies)
@@ -322,10 +339,10 @@ end
 
 -- Square feet of roll for one plane. Only a plane below the figure for double
 -- underlayment gets two plies of its own accord.
-local function sheet_on(figure, underlayment, slope, width)
+local function sheet_on(job, figure, underlayment, slope, width)
   local area, below = plane_area(slope), figure "slope.double_below"
   if as_printed(slope.pitch, "rise_in_12") >= below or is_self_adhered(underlayment) then
-    return single_sheet(figure, underlayment, area, width)
+    return single_sheet(job, figure, underlayment, area, width)
   end
   work(number(slope.pitch, "rise_in_12") .. " is under " .. number(below, "rise_in_12")
     .. ": " .. number(figure "slope.double_plies_least", "plies") .. " on this plane")
@@ -355,7 +372,7 @@ quantity "underlayment_rolls" {
     for i, slope in ipairs(job.roof.slopes) do
       if takes(slope, underlayment) then
         table.insert(parts, { name_of(slope, "plane " .. i),
-          sheet_on(figure, underlayment, slope, width) })
+          sheet_on(job, figure, underlayment, slope, width) })
       end
     end
     work("a roll of " .. number(width, "in") .. " by " .. number(length, "ft"))

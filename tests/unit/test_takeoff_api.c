@@ -423,6 +423,28 @@ static void plies_are_those_asked_for_or_more(void **state)
     cJSON_Delete(job);
 }
 
+/* Where the wind asks for a wider lap, sheets of the usual one would not reach. */
+static void sheets_lap_as_the_wind_asks(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    cJSON *site = child(job, "site");
+    cJSON_DeleteItemFromObjectCaseSensitive(site, "wind_design_required");
+    cJSON *report = reckoned(fixture->handle, job, NULL);
+    leaves_open(report, "underlayment_rolls", "felt", "/site/wind_design_required");
+    cJSON_Delete(report);
+    assert_non_null(cJSON_AddTrueToObject(site, "wind_design_required"));
+    report = reckoned(fixture->handle, job, NULL);
+    /* Lapped 2 in the sheet is 1,365.07: x 34/36 net, x 36/32 lapped 4 in. */
+    holds_line(report, "underlayment_rolls", "felt", 1365.07 * 34 / 32, 0.1, 4);
+    cJSON_Delete(report);
+    put_number(cJSON_GetArrayItem(child(job, "underlayments"), 0), "head_lap_in", 6);
+    report = reckoned(fixture->handle, job, NULL); /* wide enough for any wind */
+    holds_line(report, "underlayment_rolls", "felt", 1365.07 * 34 / 30, 0.1, 4);
+    cJSON_Delete(report);
+    cJSON_Delete(job);
+}
+
 /* Of a sheet that is all lap nothing shows: no number of rolls would do. */
 static void sheets_that_are_all_lap(void **state)
 {
@@ -701,6 +723,7 @@ int main(void)
         cmocka_unit_test(more_wind_never_pulls_less),
         cmocka_unit_test(edges_not_listed_are_no_edges_of_no_length),
         cmocka_unit_test(plies_are_those_asked_for_or_more),
+        cmocka_unit_test(sheets_lap_as_the_wind_asks),
         cmocka_unit_test(sheets_that_are_all_lap),
         cmocka_unit_test(a_part_of_the_roof_is_not_the_whole),
         cmocka_unit_test(lengths_that_contradict_edges),
