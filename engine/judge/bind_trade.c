@@ -2,6 +2,7 @@
  *
  * Thin: reads named arguments, calls the pure function, and writes the
  * arithmetic it did into the finding. */
+#include "judge/bind_argument.h"
 #include "judge/judging.h"
 
 #include "base/number.h"
@@ -14,72 +15,23 @@
 #include <lauxlib.h>
 #include <lua.h>
 
-#include <math.h>
 #include <stdio.h>
 #include <string.h>
 
-static double argument(lua_State *lua, const char *key)
-{
-    luaL_checktype(lua, 1, LUA_TTABLE);
-    lua_getfield(lua, 1, key);
-    if (lua_type(lua, -1) != LUA_TNUMBER)
-        luaL_error(lua, "%s must be a number", key);
-    const double value = lua_tonumber(lua, -1);
-    lua_pop(lua, 1);
-    return value;
-}
-
-static bool given(lua_State *lua, const char *key)
-{
-    luaL_checktype(lua, 1, LUA_TTABLE);
-    lua_getfield(lua, 1, key);
-    const bool there = !lua_isnil(lua, -1);
-    lua_pop(lua, 1);
-    return there;
-}
-
-static int give(lua_State *lua, double value)
-{
-    if (!isfinite(value))
-        return luaL_error(lua, "the arithmetic was given a value out of range");
-    lua_pushnumber(lua, value);
-    return 1;
-}
-
-struct written {
-    char text[96];
-};
-
-static struct written unit(double value, const char *name)
-{
-    struct written w;
-    number_write_unit(value, name, w.text);
-    return w;
-}
-
-static struct written plain(double value)
-{
-    struct written w;
-    char digits[64];
-    snprintf(digits, sizeof(digits), "%.4f", value);
-    snprintf(w.text, sizeof(w.text), "%s", digits);
-    return w;
-}
-
 static int slope_factor(lua_State *lua)
 {
-    return give(lua, trade_slope_factor(luaL_checknumber(lua, 1)));
+    return give_number(lua, trade_slope_factor(luaL_checknumber(lua, 1)));
 }
 
 static int sloped_length_ft(lua_State *lua)
 {
     const double run = argument(lua, "run_ft"), pitch = argument(lua, "pitch");
     const double length = trade_sloped_length_ft(run, pitch);
-    give(lua, length);
+    give_number(lua, length);
     record_work(lua, "%s of run x %s (slope factor at %s) = %s along the slope",
-                unit(run, "ft").text,
-                plain(trade_slope_factor(pitch)).text, unit(pitch, "rise_in_12").text,
-                unit(length, "ft").text);
+                in_unit(run, "ft").text,
+                as_factor(trade_slope_factor(pitch)).text, in_unit(pitch, "rise_in_12").text,
+                in_unit(length, "ft").text);
     return 1;
 }
 
@@ -88,25 +40,26 @@ static int plan_area_sqft(lua_State *lua)
 {
     const double plan = argument(lua, "plan_sqft"), pitch = argument(lua, "pitch");
     const double area = trade_plan_area_sqft(plan, pitch);
-    give(lua, area);
+    give_number(lua, area);
     record_work(lua, "%s seen from above x %s (slope factor at %s) = %s",
-                unit(plan, "sqft").text, plain(trade_slope_factor(pitch)).text,
-                unit(pitch, "rise_in_12").text, unit(area, "sqft").text);
+                in_unit(plan, "sqft").text, as_factor(trade_slope_factor(pitch)).text,
+                in_unit(pitch, "rise_in_12").text, in_unit(area, "sqft").text);
     return 1;
 }
 
 static int slope_area_sqft(lua_State *lua)
 {
     luaL_checktype(lua, 1, LUA_TTABLE);
-    if (given(lua, "plan_sqft"))
+    if (argument_given(lua, "plan_sqft"))
         return plan_area_sqft(lua);
     const double eave = argument(lua, "eave_ft"), ridge = argument(lua, "ridge_ft");
     const double run = argument(lua, "run_ft"), pitch = argument(lua, "pitch");
     const double area = trade_slope_area_sqft(eave, ridge, run, pitch);
-    give(lua, area);
-    record_work(lua, "(%s + %s) / 2 x %s x %s (slope factor at %s) = %s", unit(eave, "ft").text,
-                unit(ridge, "ft").text, unit(run, "ft").text, plain(trade_slope_factor(pitch)).text,
-                unit(pitch, "rise_in_12").text, unit(area, "sqft").text);
+    give_number(lua, area);
+    record_work(lua, "(%s + %s) / 2 x %s x %s (slope factor at %s) = %s", in_unit(eave, "ft").text,
+                in_unit(ridge, "ft").text, in_unit(run, "ft").text,
+                as_factor(trade_slope_factor(pitch)).text,
+                in_unit(pitch, "rise_in_12").text, in_unit(area, "sqft").text);
     return 1;
 }
 
@@ -114,28 +67,28 @@ static int vent_area_needed_sqin(lua_State *lua)
 {
     const double area = argument(lua, "area_sqft"), ratio = argument(lua, "ratio");
     const double needed = trade_vent_area_needed_sqin(area, ratio);
-    give(lua, needed);
-    record_work(lua, "%s / %s x 144 sq in per sq ft = %s needed", unit(area, "sqft").text,
-                unit(ratio, "ratio").text, unit(needed, "sqin").text);
+    give_number(lua, needed);
+    record_work(lua, "%s / %s x 144 sq in per sq ft = %s needed", in_unit(area, "sqft").text,
+                in_unit(ratio, "ratio").text, in_unit(needed, "sqin").text);
     return 1;
 }
 
 static int vent_area_sqin(lua_State *lua)
 {
     double area;
-    if (given(lua, "length_ft")) {
+    if (argument_given(lua, "length_ft")) {
         const double length = argument(lua, "length_ft"), each = argument(lua, "sqin_per_ft");
         area = trade_vent_strip_sqin(length, each);
-        give(lua, area);
-        record_work(lua, "%s x %s = %s", unit(length, "ft").text, unit(each, "sqin_per_ft").text,
-                    unit(area, "sqin").text);
+        give_number(lua, area);
+        record_work(lua, "%s x %s = %s", in_unit(length, "ft").text,
+                    in_unit(each, "sqin_per_ft").text, in_unit(area, "sqin").text);
     } else {
         const double count = argument(lua, "count"), each = argument(lua, "each_sqin");
         area = trade_vent_units_sqin(count, each);
-        give(lua, area);
-        record_work(lua, "%s vents x %s each = %s", unit(count, "count").text,
-                    unit(each, "sqin").text,
-                    unit(area, "sqin").text);
+        give_number(lua, area);
+        record_work(lua, "%s vents x %s each = %s", in_unit(count, "count").text,
+                    in_unit(each, "sqin").text,
+                    in_unit(area, "sqin").text);
     }
     return 1;
 }
@@ -153,9 +106,9 @@ static int share_percent(lua_State *lua)
     const double part = argument(lua, "part"), whole = argument(lua, "whole");
     const char *name = optional_unit(lua);
     const double share = trade_share_percent(part, whole);
-    give(lua, share);
-    record_work(lua, "%s of %s = %s", unit(part, name).text, unit(whole, name).text,
-                unit(share, "percent").text);
+    give_number(lua, share);
+    record_work(lua, "%s of %s = %s", in_unit(part, name).text, in_unit(whole, name).text,
+                in_unit(share, "percent").text);
     return 1;
 }
 
@@ -176,12 +129,12 @@ static int sum(lua_State *lua)
         const double value = luaL_checknumber(lua, -1);
         const size_t used = strlen(line);
         snprintf(line + used, sizeof(line) - used, "%s%s %s", i == 1 ? "" : " + ",
-                 luaL_checkstring(lua, -2), unit(value, name).text);
+                 luaL_checkstring(lua, -2), in_unit(value, name).text);
         total += value;
         lua_pop(lua, 3);
     }
-    give(lua, total);
-    record_work(lua, "%s = %s", line, unit(total, name).text);
+    give_number(lua, total);
+    record_work(lua, "%s = %s", line, in_unit(total, name).text);
     return 1;
 }
 
@@ -190,12 +143,12 @@ static int ice_barrier_reach_in(lua_State *lua)
     const double overhang = argument(lua, "overhang_in"), wall = argument(lua, "wall_in");
     const double inside = argument(lua, "inside_in"), pitch = argument(lua, "pitch");
     const double reach = trade_ice_barrier_reach_in(overhang, wall, inside, pitch);
-    give(lua, reach);
+    give_number(lua, reach);
     record_work(lua,
                 "(overhang %s + wall %s + inside %s) x %s (slope factor at %s) = %s up the slope",
-                unit(overhang, "in").text, unit(wall, "in").text, unit(inside, "in").text,
-                plain(trade_slope_factor(pitch)).text, unit(pitch, "rise_in_12").text,
-                unit(reach, "in").text);
+                in_unit(overhang, "in").text, in_unit(wall, "in").text, in_unit(inside, "in").text,
+                as_factor(trade_slope_factor(pitch)).text, in_unit(pitch, "rise_in_12").text,
+                in_unit(reach, "in").text);
     return 1;
 }
 
@@ -203,9 +156,9 @@ static int vult_to_vasd(lua_State *lua)
 {
     const double vult = luaL_checknumber(lua, 1);
     const double vasd = trade_vult_to_vasd(vult);
-    give(lua, vasd);
-    record_work(lua, "Vult %s x square root of 0.6 = Vasd %s", unit(vult, "mph").text,
-                unit(vasd, "mph").text);
+    give_number(lua, vasd);
+    record_work(lua, "Vult %s x square root of 0.6 = Vasd %s", in_unit(vult, "mph").text,
+                in_unit(vasd, "mph").text);
     return 1;
 }
 
@@ -213,10 +166,10 @@ static int nails_penetration_in(lua_State *lua)
 {
     const double length = argument(lua, "length_in"), through = argument(lua, "through_in");
     const double left = trade_nail_penetration_in(length, through);
-    give(lua, left);
+    give_number(lua, left);
     record_work(lua, "nail %s - layers above the deck %s = %s for the deck",
-                unit(length, "in").text,
-                unit(through, "in").text, unit(left, "in").text);
+                in_unit(length, "in").text,
+                in_unit(through, "in").text, in_unit(left, "in").text);
     return 1;
 }
 
@@ -224,7 +177,7 @@ static int nails_penetration_in(lua_State *lua)
 static int number(lua_State *lua)
 {
     const double value = luaL_checknumber(lua, 1);
-    lua_pushstring(lua, unit(value, luaL_optstring(lua, 2, NULL)).text);
+    lua_pushstring(lua, in_unit(value, luaL_optstring(lua, 2, NULL)).text);
     return 1;
 }
 

@@ -3,6 +3,7 @@
  *
  * Thin: reads named arguments, calls the pure function, and writes the
  * arithmetic it did into the record. */
+#include "judge/bind_argument.h"
 #include "judge/judging.h"
 
 #include "base/number.h"
@@ -17,62 +18,17 @@
 #include <lua.h>
 
 #include <math.h>
-#include <stdio.h>
 
 enum { STOCKED_MOST = 64 };
-
-static double argument(lua_State *lua, const char *key)
-{
-    luaL_checktype(lua, 1, LUA_TTABLE);
-    lua_getfield(lua, 1, key);
-    if (lua_type(lua, -1) != LUA_TNUMBER)
-        luaL_error(lua, "%s must be a number", key);
-    const double value = lua_tonumber(lua, -1);
-    lua_pop(lua, 1);
-    return value;
-}
-
-static double optional(lua_State *lua, const char *key, double otherwise)
-{
-    luaL_checktype(lua, 1, LUA_TTABLE);
-    const bool given = lua_getfield(lua, 1, key) != LUA_TNIL;
-    lua_pop(lua, 1);
-    return given ? argument(lua, key) : otherwise;
-}
-
-static int give(lua_State *lua, double value)
-{
-    if (!isfinite(value))
-        return luaL_error(lua, "the arithmetic was given a value out of range");
-    lua_pushnumber(lua, value);
-    return 1;
-}
-
-struct written {
-    char text[96];
-};
-
-static struct written unit(double value, const char *name)
-{
-    struct written w;
-    number_write_unit(value, name, w.text);
-    return w;
-}
-
-static struct written plain(double value)
-{
-    struct written w;
-    snprintf(w.text, sizeof(w.text), "%.4f", value);
-    return w;
-}
 
 /* Buying -------------------------------------------------------------------------- */
 
 static int squares(lua_State *lua)
 {
     const double area = argument(lua, "area_sqft"), result = trade_squares(area);
-    give(lua, result);
-    record_work(lua, "%s / 100 sq ft = %s", unit(area, "sqft").text, unit(result, "squares").text);
+    give_number(lua, result);
+    record_work(lua, "%s / 100 sq ft = %s", in_unit(area, "sqft").text, in_unit(result,
+                "squares").text);
     return 1;
 }
 
@@ -80,9 +36,9 @@ static int strips_per_square(lua_State *lua)
 {
     const double length = argument(lua, "length_in"), exposure = argument(lua, "exposure_in");
     const double strips = trade_strips_per_square(length, exposure);
-    give(lua, strips);
+    give_number(lua, strips);
     record_work(lua, "14,400 sq in / (%s x %s of exposure) = %.1f strips to the square",
-                unit(length, "in").text, unit(exposure, "in").text, strips);
+                in_unit(length, "in").text, in_unit(exposure, "in").text, strips);
     return 1;
 }
 
@@ -90,9 +46,9 @@ static int nails(lua_State *lua)
 {
     const double area = argument(lua, "squares"), strips = argument(lua, "strips_per_square");
     const double each = argument(lua, "per_strip"), total = trade_nails(area, strips, each);
-    give(lua, total);
-    record_work(lua, "%s x %.1f strips x %s = %s", unit(area, "squares").text, strips,
-                unit(each, "nails").text, unit(total, "nails").text);
+    give_number(lua, total);
+    record_work(lua, "%s x %.1f strips x %s = %s", in_unit(area, "squares").text, strips,
+                in_unit(each, "nails").text, in_unit(total, "nails").text);
     return 1;
 }
 
@@ -100,10 +56,10 @@ static int lapped_sqft(lua_State *lua)
 {
     const double net = argument(lua, "net_sqft"), width = argument(lua, "width_in");
     const double lap = argument(lua, "lap_in"), gross = trade_lapped_sqft(net, width, lap);
-    give(lua, gross);
-    record_work(lua, "%s x %s wide / %s showing (lap %s) = %s of sheet", unit(net, "sqft").text,
-                unit(width, "in").text, unit(width - lap, "in").text, unit(lap, "in").text,
-                unit(gross, "sqft").text);
+    give_number(lua, gross);
+    record_work(lua, "%s x %s wide / %s showing (lap %s) = %s of sheet", in_unit(net, "sqft").text,
+                in_unit(width, "in").text, in_unit(width - lap, "in").text, in_unit(lap, "in").text,
+                in_unit(gross, "sqft").text);
     return 1;
 }
 
@@ -111,9 +67,9 @@ static int lapped_piece_ft(lua_State *lua)
 {
     const double length = argument(lua, "length_ft"), lap = argument(lua, "lap_in");
     const double covers = trade_lapped_piece_ft(length, lap);
-    give(lua, covers);
-    record_work(lua, "a piece of %s lapped %s covers %s", unit(length, "ft").text,
-                unit(lap, "in").text, unit(covers, "ft").text);
+    give_number(lua, covers);
+    record_work(lua, "a piece of %s lapped %s covers %s", in_unit(length, "ft").text,
+                in_unit(lap, "in").text, in_unit(covers, "ft").text);
     return 1;
 }
 
@@ -123,10 +79,10 @@ static int panel_nails(lua_State *lua)
     const double support = argument(lua, "support_in"), edge = argument(lua, "edge_in");
     const double field = argument(lua, "field_in");
     const double count = trade_panel_nails(length, width, support, edge, field);
-    give(lua, count);
+    give_number(lua, count);
     record_work(lua, "panel %s x %s on supports %s apart, nails %s at edges and %s between: %s",
-                unit(length, "in").text, unit(width, "in").text, unit(support, "in").text,
-                unit(edge, "in").text, unit(field, "in").text, unit(count, "nails").text);
+                in_unit(length, "in").text, in_unit(width, "in").text, in_unit(support, "in").text,
+                in_unit(edge, "in").text, in_unit(field, "in").text, in_unit(count, "nails").text);
     return 1;
 }
 
@@ -137,8 +93,8 @@ static int panel_nails(lua_State *lua)
 static int vent_more(lua_State *lua)
 {
     const double short_sqin = argument(lua, "short_sqin");
-    const double per_ft = optional(lua, "sqin_per_ft", 0);
-    return give(lua, per_ft > 0 ? trade_vent_more_feet(short_sqin, per_ft)
+    const double per_ft = argument_or(lua, "sqin_per_ft", 0);
+    return give_number(lua, per_ft > 0 ? trade_vent_more_feet(short_sqin, per_ft)
                                 : trade_vent_more_units(short_sqin, argument(lua, "each_sqin")));
 }
 
@@ -146,24 +102,24 @@ static int vent_net_sqin(lua_State *lua)
 {
     const double gross = argument(lua, "gross_sqin"), multiplier = argument(lua, "multiplier");
     const double net = trade_vent_net_sqin(gross, multiplier);
-    give(lua, net);
-    record_work(lua, "%s of opening / %s for its cover = %s net", unit(gross, "sqin").text,
-                unit(multiplier, "times").text, unit(net, "sqin").text);
+    give_number(lua, net);
+    record_work(lua, "%s of opening / %s for its cover = %s net", in_unit(gross, "sqin").text,
+                in_unit(multiplier, "times").text, in_unit(net, "sqin").text);
     return 1;
 }
 
 static int vent_gross_sqin(lua_State *lua)
 {
     const double net = argument(lua, "net_sqin"), multiplier = argument(lua, "multiplier");
-    return give(lua, trade_vent_gross_sqin(net, multiplier));
+    return give_number(lua, trade_vent_gross_sqin(net, multiplier));
 }
 
 static int fan_cfm(lua_State *lua)
 {
     const double area = argument(lua, "area_sqft"), rate = argument(lua, "cfm_per_sqft");
-    const double boost = optional(lua, "boost", 1), cfm = trade_fan_cfm(area, rate, boost);
-    give(lua, cfm);
-    record_work(lua, "%s x %.2f cfm per sq ft x %.2f = %.0f cfm", unit(area, "sqft").text, rate,
+    const double boost = argument_or(lua, "boost", 1), cfm = trade_fan_cfm(area, rate, boost);
+    give_number(lua, cfm);
+    record_work(lua, "%s x %.2f cfm per sq ft x %.2f = %.0f cfm", in_unit(area, "sqft").text, rate,
                 boost, cfm);
     return 1;
 }
@@ -172,9 +128,9 @@ static int fan_intake_sqin(lua_State *lua)
 {
     const double cfm = argument(lua, "cfm"), rate = argument(lua, "cfm_per_intake_sqft");
     const double intake = trade_fan_intake_sqin(cfm, rate);
-    give(lua, intake);
+    give_number(lua, intake);
     record_work(lua, "%.0f cfm / %.0f cfm per sq ft of intake x 144 = %s of intake", cfm, rate,
-                unit(intake, "sqin").text);
+                in_unit(intake, "sqin").text);
     return 1;
 }
 
@@ -185,12 +141,12 @@ static int ice_barrier_courses(lua_State *lua)
     const double reach = argument(lua, "reach_in"), width = argument(lua, "width_in");
     const double lap = argument(lua, "lap_in");
     const double courses = trade_ice_barrier_courses(reach, width, lap);
-    give(lua, courses);
+    give_number(lua, courses);
     record_work(lua, "%.0f course%s of %s lapped %s reach%s %s, for %s", courses,
-                courses == 1 ? "" : "s", unit(width, "in").text, unit(lap, "in").text,
+                courses == 1 ? "" : "s", in_unit(width, "in").text, in_unit(lap, "in").text,
                 courses == 1 ? "es" : "",
-                unit(trade_ice_barrier_covers_in(courses, width, lap), "in").text,
-                unit(reach, "in").text);
+                in_unit(trade_ice_barrier_covers_in(courses, width, lap), "in").text,
+                in_unit(reach, "in").text);
     return 1;
 }
 
@@ -199,8 +155,8 @@ static int ice_barrier_courses(lua_State *lua)
 static int nail_length_in(lua_State *lua)
 {
     const double through = argument(lua, "through_in"), deck = argument(lua, "deck_in");
-    const double into = argument(lua, "into_in"), past = optional(lua, "past_in", 0);
-    return give(lua, trade_nail_length_in(through, deck, into, past));
+    const double into = argument(lua, "into_in"), past = argument_or(lua, "past_in", 0);
+    return give_number(lua, trade_nail_length_in(through, deck, into, past));
 }
 
 /* trade.stocked_length_in(length, { 1, 1.25 }): the next that will do, or nil. */
@@ -231,25 +187,25 @@ static int deck_psf(lua_State *lua)
 {
     const double thickness = argument(lua, "thickness_in"), each = argument(lua, "psf_per_in");
     const double load = trade_deck_psf(thickness, each);
-    give(lua, load);
-    record_work(lua, "deck %s x %s for an inch = %s", unit(thickness, "in").text,
-                unit(each, "psf").text, unit(load, "psf").text);
+    give_number(lua, load);
+    record_work(lua, "deck %s x %s for an inch = %s", in_unit(thickness, "in").text,
+                in_unit(each, "psf").text, in_unit(load, "psf").text);
     return 1;
 }
 
 static int layer_psf(lua_State *lua)
 {
-    return give(lua, trade_psf(argument(lua, "lb_per_square")));
+    return give_number(lua, trade_psf(argument(lua, "lb_per_square")));
 }
 
 static int plan_load_psf(lua_State *lua)
 {
     const double slope = argument(lua, "slope_psf"), pitch = argument(lua, "pitch");
     const double plan = trade_plan_load_psf(slope, pitch);
-    give(lua, plan);
-    record_work(lua, "%s x %s (slope factor at %s) = %s over the level", unit(slope, "psf").text,
-                plain(trade_slope_factor(pitch)).text, unit(pitch, "rise_in_12").text,
-                unit(plan, "psf").text);
+    give_number(lua, plan);
+    record_work(lua, "%s x %s (slope factor at %s) = %s over the level", in_unit(slope, "psf").text,
+                as_factor(trade_slope_factor(pitch)).text, in_unit(pitch, "rise_in_12").text,
+                in_unit(plan, "psf").text);
     return 1;
 }
 
@@ -257,9 +213,9 @@ static int layer_lb(lua_State *lua)
 {
     const double area = argument(lua, "area_sqft"), weight = argument(lua, "lb_per_square");
     const double pounds = trade_layer_lb(area, weight);
-    give(lua, pounds);
-    record_work(lua, "%s x %s = %s", unit(trade_squares(area), "squares").text,
-                unit(weight, "lb_per_square").text, unit(pounds, "lb").text);
+    give_number(lua, pounds);
+    record_work(lua, "%s x %s = %s", in_unit(trade_squares(area), "squares").text,
+                in_unit(weight, "lb_per_square").text, in_unit(pounds, "lb").text);
     return 1;
 }
 
@@ -270,27 +226,28 @@ static int haul(lua_State *lua)
     const double heap = trade_heap_cuyd(weight, density);
     struct trade_loads loads;
     if (trade_haul(&loads, heap, weight, bed, payload) != 0)
-        return give(lua, NAN);
+        return give_number(lua, NAN);
     record_work(lua, "by volume: %s / %s per cu yd = %.1f cu yd, in a bed of %.1f: %.0f",
-                unit(weight, "lb").text, unit(density, "lb").text, heap, bed, loads.by_volume);
-    record_work(lua, "by weight: %s / %s of payload: %.0f", unit(weight, "lb").text,
-                unit(payload, "lb").text, loads.by_weight);
-    return give(lua, loads.loads);
+                in_unit(weight, "lb").text, in_unit(density, "lb").text, heap, bed,
+                loads.by_volume);
+    record_work(lua, "by weight: %s / %s of payload: %.0f", in_unit(weight, "lb").text,
+                in_unit(payload, "lb").text, loads.by_weight);
+    return give_number(lua, loads.loads);
 }
 
 static int stack_psf(lua_State *lua)
 {
     const double bundles = argument(lua, "bundles"), each = argument(lua, "bundle_lb");
     const double area = argument(lua, "area_sqft"), load = trade_stack_psf(bundles, each, area);
-    give(lua, load);
-    record_work(lua, "%.0f bundles x %s / %s = %s", bundles, unit(each, "lb").text,
-                unit(area, "sqft").text, unit(load, "psf").text);
+    give_number(lua, load);
+    record_work(lua, "%.0f bundles x %s / %s = %s", bundles, in_unit(each, "lb").text,
+                in_unit(area, "sqft").text, in_unit(load, "psf").text);
     return 1;
 }
 
 static int stack_most(lua_State *lua)
 {
-    return give(lua, trade_stack_most(argument(lua, "bundle_lb"), argument(lua, "area_sqft"),
+    return give_number(lua, trade_stack_most(argument(lua, "bundle_lb"), argument(lua, "area_sqft"),
                                       argument(lua, "limit_psf")));
 }
 

@@ -3,6 +3,7 @@
  *
  * Thin, like bind_trade.c: reads named arguments, calls the pure function,
  * and writes the arithmetic it did into the finding. */
+#include "judge/bind_argument.h"
 #include "judge/judging.h"
 
 #include "base/number.h"
@@ -16,85 +17,35 @@
 #include <lua.h>
 
 #include <math.h>
-#include <stdio.h>
 #include <string.h>
-
-/* The named argument of the table at 1, which must be a number. */
-static double argument(lua_State *lua, const char *key)
-{
-    luaL_checktype(lua, 1, LUA_TTABLE);
-    lua_getfield(lua, 1, key);
-    if (lua_type(lua, -1) != LUA_TNUMBER)
-        luaL_error(lua, "%s must be a number", key);
-    const double value = lua_tonumber(lua, -1);
-    lua_pop(lua, 1);
-    return value;
-}
-
-/* The same, 0 when it is not given. */
-static double argument_or_0(lua_State *lua, const char *key)
-{
-    luaL_checktype(lua, 1, LUA_TTABLE);
-    lua_getfield(lua, 1, key);
-    const bool absent = lua_isnil(lua, -1);
-    lua_pop(lua, 1);
-    return absent ? 0 : argument(lua, key);
-}
-
-static int give(lua_State *lua, double value)
-{
-    if (!isfinite(value))
-        return luaL_error(lua, "the arithmetic was given a value out of range");
-    lua_pushnumber(lua, value);
-    return 1;
-}
-
-struct written {
-    char text[96];
-};
-
-static struct written unit(double value, const char *name)
-{
-    struct written w;
-    number_write_unit(value, name, w.text);
-    return w;
-}
 
 /* A coefficient: three decimals at most. */
 static struct written plain(double value)
 {
-    return unit(value, NULL);
-}
-
-/* Four decimals, as tables of slope factors have them. */
-static struct written factor(double value)
-{
-    struct written w;
-    snprintf(w.text, sizeof(w.text), "%.4f", value);
-    return w;
+    return in_unit(value, NULL);
 }
 
 /* Geometry ----------------------------------------------------------------- */
 
 static int hip_factor(lua_State *lua)
 {
-    return give(lua, trade_hip_factor(luaL_checknumber(lua, 1)));
+    return give_number(lua, trade_hip_factor(luaL_checknumber(lua, 1)));
 }
 
 static int hip_length_ft(lua_State *lua)
 {
     const double run = argument(lua, "run_ft"), pitch = argument(lua, "pitch");
     const double length = trade_hip_length_ft(run, pitch);
-    give(lua, length);
+    give_number(lua, length);
     record_work(lua, "%s of common run x %s (hip and valley factor at %s) = %s",
-                unit(run, "ft").text, factor(trade_hip_factor(pitch)).text,
-                unit(pitch, "rise_in_12").text, unit(length, "ft").text);
+                in_unit(run, "ft").text, as_factor(trade_hip_factor(pitch)).text,
+                in_unit(pitch, "rise_in_12").text, in_unit(length, "ft").text);
     return 1;
 }
 
 static int pitch_degrees(lua_State *lua)
 {
-    return give(lua, trade_pitch_to_degrees(luaL_checknumber(lua, 1)));
+    return give_number(lua, trade_pitch_to_degrees(luaL_checknumber(lua, 1)));
 }
 
 static const char *const FORMS[] = {"gable", "hip", "gable_porch", "shed", "cross_gable", NULL};
@@ -126,13 +77,13 @@ static int footprint(lua_State *lua)
         .length_ft = argument(lua, "length_ft"),
         .width_ft = argument(lua, "width_ft"),
         .pitch = argument(lua, "pitch"),
-        .eave_overhang_ft = argument_or_0(lua, "eave_overhang_ft"),
-        .rake_overhang_ft = argument_or_0(lua, "rake_overhang_ft"),
-        .porch_length_ft = argument_or_0(lua, "porch_length_ft"),
-        .porch_depth_ft = argument_or_0(lua, "porch_depth_ft"),
-        .porch_pitch = argument_or_0(lua, "porch_pitch"),
-        .wing_width_ft = argument_or_0(lua, "wing_width_ft"),
-        .wing_out_ft = argument_or_0(lua, "wing_out_ft"),
+        .eave_overhang_ft = argument_or(lua, "eave_overhang_ft", 0),
+        .rake_overhang_ft = argument_or(lua, "rake_overhang_ft", 0),
+        .porch_length_ft = argument_or(lua, "porch_length_ft", 0),
+        .porch_depth_ft = argument_or(lua, "porch_depth_ft", 0),
+        .porch_pitch = argument_or(lua, "porch_pitch", 0),
+        .wing_width_ft = argument_or(lua, "wing_width_ft", 0),
+        .wing_out_ft = argument_or(lua, "wing_out_ft", 0),
     };
     struct footprint_measure m;
     const char *why;
@@ -149,9 +100,9 @@ static int footprint(lua_State *lua)
     set_number(lua, "top_ft", m.top_ft);
     set_number(lua, "planes", m.planes);
     record_work(lua, "%s x %s of walls at %s: %d planes, %s in plan, %s on the slope",
-                unit(roof.length_ft, "ft").text, unit(roof.width_ft, "ft").text,
-                unit(roof.pitch, "rise_in_12").text, m.planes, unit(m.plan_sqft, "sqft").text,
-                unit(m.area_sqft, "sqft").text);
+                in_unit(roof.length_ft, "ft").text, in_unit(roof.width_ft, "ft").text,
+                in_unit(roof.pitch, "rise_in_12").text, m.planes, in_unit(m.plan_sqft, "sqft").text,
+                in_unit(m.area_sqft, "sqft").text);
     return 1;
 }
 
@@ -161,9 +112,9 @@ static int vasd_to_vult(lua_State *lua)
 {
     const double vasd = luaL_checknumber(lua, 1);
     const double vult = trade_vasd_to_vult(vasd);
-    give(lua, vult);
-    record_work(lua, "Vasd %s / square root of 0.6 = Vult %s", unit(vasd, "mph").text,
-                unit(vult, "mph").text);
+    give_number(lua, vult);
+    record_work(lua, "Vasd %s / square root of 0.6 = Vult %s", in_unit(vasd, "mph").text,
+                in_unit(vult, "mph").text);
     return 1;
 }
 
@@ -178,10 +129,10 @@ static int wind_kz(lua_State *lua)
         .floor = argument(lua, "floor"),
     };
     const double kz = trade_wind_kz(height, &profile);
-    give(lua, kz);
+    give_number(lua, kz);
     record_work(lua, "Kz = %s x (%s / %s) ^ (2 / %s), not under %s = %s",
-                plain(profile.factor).text, unit(fmax(height, profile.least_ft), "ft").text,
-                unit(profile.zg_ft, "ft").text, plain(profile.alpha).text,
+                plain(profile.factor).text, in_unit(fmax(height, profile.least_ft), "ft").text,
+                in_unit(profile.zg_ft, "ft").text, plain(profile.alpha).text,
                 plain(profile.floor).text, plain(kz).text);
     return 1;
 }
@@ -190,8 +141,8 @@ static int wind_ke(lua_State *lua)
 {
     const double elevation = luaL_checknumber(lua, 1);
     const double ke = trade_wind_ke(elevation);
-    give(lua, ke);
-    record_work(lua, "Ke = e ^ (-0.0000362 x %s) = %s", unit(elevation, "ft").text,
+    give_number(lua, ke);
+    record_work(lua, "Ke = e ^ (-0.0000362 x %s) = %s", in_unit(elevation, "ft").text,
                 plain(ke).text);
     return 1;
 }
@@ -206,10 +157,10 @@ static int wind_q_psf(lua_State *lua)
         .ke = argument(lua, "ke"),
     };
     const double q = trade_wind_q_psf(&site);
-    give(lua, q);
+    give_number(lua, q);
     record_work(lua, "q = 0.00256 x Kz %s x Kzt %s x Kd %s x Ke %s x (%s) squared = %s",
                 plain(site.kz).text, plain(site.kzt).text, plain(site.kd).text,
-                plain(site.ke).text, unit(site.vult_mph, "mph").text, unit(q, "psf").text);
+                plain(site.ke).text, in_unit(site.vult_mph, "mph").text, in_unit(q, "psf").text);
     return 1;
 }
 
@@ -223,12 +174,12 @@ static int zone_width_ft(lua_State *lua)
         .least_ft = argument(lua, "least_ft"),
     };
     const double a = trade_zone_width_ft(width, height, &rule);
-    give(lua, a);
+    give_number(lua, a);
     record_work(lua, "zone width: smaller of %s x %s and %s x %s, not under %s x %s or %s = %s",
-                plain(rule.width_share).text, unit(width, "ft").text,
-                plain(rule.height_share).text, unit(height, "ft").text,
-                plain(rule.least_share).text, unit(width, "ft").text,
-                unit(rule.least_ft, "ft").text, unit(a, "ft").text);
+                plain(rule.width_share).text, in_unit(width, "ft").text,
+                plain(rule.height_share).text, in_unit(height, "ft").text,
+                plain(rule.least_share).text, in_unit(width, "ft").text,
+                in_unit(rule.least_ft, "ft").text, in_unit(a, "ft").text);
     return 1;
 }
 
@@ -241,10 +192,10 @@ static int cladding_psf(lua_State *lua)
         .least_psf = argument(lua, "least_psf"),
     };
     const double psf = trade_cladding_psf(q, gcp, &load);
-    give(lua, psf);
-    record_work(lua, "%s x (%s + %s inside) x %s = %s, at least %s", unit(q, "psf").text,
+    give_number(lua, psf);
+    record_work(lua, "%s x (%s + %s inside) x %s = %s, at least %s", in_unit(q, "psf").text,
                 plain(fabs(gcp)).text, plain(load.gcpi).text, plain(load.load_factor).text,
-                unit(fabs(psf), "psf").text, unit(load.least_psf, "psf").text);
+                in_unit(fabs(psf), "psf").text, in_unit(load.least_psf, "psf").text);
     return 1;
 }
 
@@ -270,14 +221,14 @@ static int nail_capacity_lb(lua_State *lua)
     const char *why;
     if (trade_nail_capacity(&can, &nail, &nailing, &why) != 0)
         return luaL_error(lua, "no such nailing: %s", why);
-    give(lua, can.lb);
+    give_number(lua, can.lb);
     record_work(lua, "%s shank of %s, %s in wood of gravity %s: withdrawal %s; head of %s "
                 "through %s panel of gravity %s: %s; the lesser is %s",
-                nail.ring_in > 0 ? "ringed" : "smooth", unit(nail.shank_in, "in").text,
-                unit(can.penetration_in, "in").text, plain(nailing.framing_gravity).text,
-                unit(can.withdrawal_lb, "lb").text, unit(nail.head_in, "in").text,
-                unit(nailing.panel_in, "in").text, plain(nailing.panel_gravity).text,
-                unit(can.pull_through_lb, "lb").text, unit(can.lb, "lb").text);
+                nail.ring_in > 0 ? "ringed" : "smooth", in_unit(nail.shank_in, "in").text,
+                in_unit(can.penetration_in, "in").text, plain(nailing.framing_gravity).text,
+                in_unit(can.withdrawal_lb, "lb").text, in_unit(nail.head_in, "in").text,
+                in_unit(nailing.panel_in, "in").text, plain(nailing.panel_gravity).text,
+                in_unit(can.pull_through_lb, "lb").text, in_unit(can.lb, "lb").text);
     return 1;
 }
 
@@ -287,10 +238,10 @@ static int nail_spacing_in(lua_State *lua)
     const double support = argument(lua, "support_spacing_in");
     const double psf = fabs(argument(lua, "psf"));
     const double spacing = trade_nail_spacing_in(capacity, support, psf);
-    give(lua, spacing);
+    give_number(lua, spacing);
     record_work(lua, "%s / (%s between supports x %s) = a nail each %s",
-                unit(capacity, "lb").text, unit(support, "in").text, unit(psf, "psf").text,
-                unit(spacing, "in").text);
+                in_unit(capacity, "lb").text, in_unit(support, "in").text, in_unit(psf, "psf").text,
+                in_unit(spacing, "in").text);
     return 1;
 }
 
