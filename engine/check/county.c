@@ -89,7 +89,7 @@ static int find_parent(struct county_start *start, struct laws *laws, struct pro
                    near[0] == '\0' ? "(none found: is this the right --home?)" : near);
         return -1;
     }
-    const long date = places_newest(laws->home, start->follows, problems);
+    const long date = places_newest(&laws->shelf, laws->home, start->follows, problems);
     start->parent = laws_find(laws, start->follows, date == 0 ? FIRST_DAY : date, "--follows",
                               problems);
     if (start->parent == NULL)

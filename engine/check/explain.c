@@ -76,7 +76,8 @@ static const struct law *asked_law(struct explaining *e)
     if (request->jurisdiction != NULL) {
         e->date = request->date;
         if (e->date == 0)
-            e->date = places_newest(e->laws->home, request->jurisdiction, &e->out->problems);
+            e->date = places_newest(&e->laws->shelf, e->laws->home, request->jurisdiction,
+                                    &e->out->problems);
         return laws_find(e->laws, request->jurisdiction, e->date == 0 ? 20000101 : e->date,
                          "--jurisdiction", &e->out->problems);
     }
@@ -309,7 +310,7 @@ void explain_names(struct laws *laws, enum names_kind kind, struct strings *name
         places_ids(laws->home, names, arena);
     else if (kind == NAMES_PARTS)
         collect_parts(&to, laws, problems);
-    else if (places_stand(laws->home, 0, &places) != 0)
+    else if (places_stand(&laws->shelf, laws->home, 0, &places) != 0)
         problem_out_of_memory(problems);
     else if (kind == NAMES_FIGURES)
         collect_figures(&to, &places);
@@ -442,7 +443,7 @@ void explain(struct laws *laws, const struct explain_request *request, struct ex
         with_job.date = date_parse(out->checked.result.date);
         e.request = &with_job;
     }
-    if (places_stand(laws->home, e.request->date, &out->places) != 0) {
+    if (places_stand(&laws->shelf, laws->home, e.request->date, &out->places) != 0) {
         problem_out_of_memory(&out->problems);
         return;
     }

@@ -61,7 +61,7 @@ const struct law *laws_find(struct laws *laws, const char *id, long date, const 
         problem_out_of_memory(problems);
         return NULL;
     }
-    law->profile = profile_resolve(laws->home, id, date, job_file, problems);
+    law->profile = profile_resolve_from(&laws->shelf, laws->home, id, date, job_file, problems);
     if (law->profile != NULL)
         law->book = rulebook_load(laws->home, law->profile, problems);
     if (law->book == NULL) {
@@ -105,4 +105,5 @@ void laws_free(struct laws *laws)
         laws->first = law->next;
         law_free(law);
     }
+    shelf_free(&laws->shelf);
 }

@@ -5,6 +5,7 @@
 #include "base/problem.h"
 #include "judge/rulebook.h"
 #include "profile/profile.h"
+#include "profile/shelf.h"
 
 struct law {
     struct profile *profile; /* NULL for the bare field catalogue */
@@ -17,6 +18,7 @@ struct law {
 struct laws {
     const char *home;
     struct law *first;
+    struct shelf shelf; /* the places they were made of */
     bool out_of_memory; /* something passed over in silence was for want of memory */
 };
 

@@ -112,7 +112,7 @@ static void days_of(struct proof *proof, const struct place *place, struct days 
 }
 
 /* Every day on which the place, or one it follows, changes. */
-static void find_days(struct proof *proof, const char *home, const struct place *place,
+static void find_days(struct proof *proof, struct laws *laws, const struct place *place,
                       struct days *days)
 {
     struct strings chain = {0};
@@ -120,7 +120,8 @@ static void find_days(struct proof *proof, const char *home, const struct place 
     days_add(days, FIRST_DAY);
     days_of(proof, place, days, &chain);
     for (size_t i = 0; !proof->arena.failed && i < chain.count && i < PROFILE_LONGEST_CHAIN; i++) {
-        place = place_load(home, chain.items[i], &proof->arena, &proof->sources, &ignored);
+        place = shelf_place(&laws->shelf, laws->home, chain.items[i], &proof->arena,
+                            &proof->sources, &ignored);
         if (place != NULL)
             days_of(proof, place, days, &chain);
     }
@@ -365,7 +366,8 @@ void proof_place(struct laws *laws, struct proof *proof, const char *id, long da
     if (p.place == NULL)
         return;
     p.place->id = p.place->title = id;
-    p.written = place_load(laws->home, id, &proof->arena, &proof->sources, &problems);
+    p.written = shelf_place(&laws->shelf, laws->home, id, &proof->arena, &proof->sources,
+                            &problems);
     if (p.written == NULL) {
         struct proof_block *block = block_new(proof, p.place);
         if (block != NULL)
@@ -373,7 +375,7 @@ void proof_place(struct laws *laws, struct proof *proof, const char *id, long da
     } else {
         p.place->title = p.written->blocks->title;
         p.place->invented = p.written->blocks->invented;
-        find_days(proof, laws->home, p.written, &p.days);
+        find_days(proof, laws, p.written, &p.days);
         if (date != 0)
             days_add(&p.days, date);
         for (const struct block *b = p.written->blocks; b != NULL; b = b->next) {

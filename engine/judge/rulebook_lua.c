@@ -86,17 +86,18 @@ static void closed_keys(lua_State *lua, const char *const *known)
         refuse(lua, "every part needs a name%s%s", "", "");
     for (size_t i = 0; i < keys->count; i++) {
         const char *key = keys->names[i];
+        const char *const *name = known;
+        while (*name != NULL && strcmp(*name, key) != 0)
+            name++;
+        if (*name != NULL)
+            continue;
         struct nearest nearest;
         nearest_start(&nearest, key);
-        bool found = false;
-        for (const char *const *name = known; *name != NULL; name++) {
-            found = found || strcmp(*name, key) == 0;
+        for (name = known; *name != NULL; name++)
             nearest_offer(&nearest, *name);
-        }
-        if (!found && nearest.name != NULL)
+        if (nearest.name != NULL)
             refuse(lua, "unknown key \"%s\"; did you mean \"%s\"?", key, nearest.name);
-        if (!found)
-            refuse(lua, "unknown key \"%s\"%s", key, "");
+        refuse(lua, "unknown key \"%s\"%s", key, "");
     }
     lua_pop(lua, 1);
 }

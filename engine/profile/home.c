@@ -222,7 +222,8 @@ int source_line(const struct source *source, const char *needle, int from)
     if (found == NULL)
         return 0;
     int line = 1;
-    for (const char *at = source->text; at < found; at++)
-        line += *at == '\n';
+    for (const char *at = source->text;
+         (at = memchr(at, '\n', (size_t)(found - at))) != NULL; at++)
+        line++;
     return line;
 }

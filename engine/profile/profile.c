@@ -2,7 +2,7 @@
 
 #include "base/date.h"
 #include "base/nearest.h"
-#include "profile/place.h"
+#include "profile/shelf.h"
 
 #include <ctype.h>
 #include <stdio.h>
@@ -10,6 +10,7 @@
 #include <string.h>
 
 struct resolving {
+    struct shelf *shelf; /* or NULL: places are read for this profile alone */
     const char *home;
     const char *job_file;
     long date;
@@ -190,8 +191,10 @@ static bool climb(struct resolving *r, const char *id)
     while (id != NULL) {
         if (r->depth > 0 && !may_follow(r, id))
             return false;
-        const struct place *place = place_load(r->home, id, &r->profile->arena,
-                                               &r->profile->sources, r->problems);
+        struct profile *profile = r->profile;
+        const struct place *place = r->shelf == NULL
+            ? place_load(r->home, id, &profile->arena, &profile->sources, r->problems)
+            : shelf_place(r->shelf, r->home, id, &profile->arena, &profile->sources, r->problems);
         if (place == NULL)
             return false;
         const struct block *block = block_on(place, r->date);
@@ -202,7 +205,7 @@ static bool climb(struct resolving *r, const char *id)
         r->places[r->depth] = place;
         r->blocks[r->depth] = block;
         r->depth++;
-        narrow(r->profile, block);
+        narrow(profile, block);
         id = block->follows;
     }
     return true;
@@ -472,7 +475,15 @@ static void lay_heading(struct resolving *r)
 struct profile *profile_resolve(const char *home, const char *id, long date,
                                 const char *job_file, struct problems *problems)
 {
-    struct resolving r = {.home = home, .job_file = job_file, .date = date, .problems = problems};
+    return profile_resolve_from(NULL, home, id, date, job_file, problems);
+}
+
+struct profile *profile_resolve_from(struct shelf *shelf, const char *home, const char *id,
+                                     long date, const char *job_file,
+                                     struct problems *problems)
+{
+    struct resolving r = {.shelf = shelf, .home = home, .job_file = job_file, .date = date,
+                          .problems = problems};
     if (!profile_exists(home, id)) {
         say_unknown(&r, id);
         return NULL;

@@ -69,6 +69,12 @@ struct profile {
 struct profile *profile_resolve(const char *home, const char *id, long date,
                                 const char *job_file, struct problems *problems);
 
+/* The same from what is on a shelf (shelf.h), which must outlive the profile. */
+struct shelf;
+struct profile *profile_resolve_from(struct shelf *shelf, const char *home, const char *id,
+                                     long date, const char *job_file,
+                                     struct problems *problems);
+
 /* Can this text be an id: a-z, 0-9, '-', '_', and '/' between parts? */
 bool profile_is_id(const char *id);
 
