@@ -49,12 +49,18 @@ export function makePage(program, home, path, args) {
   return { name: basename(path, ".html"), path, url: pathToFileURL(path).href };
 }
 
-// A report of each job, and a card for each stage.
+// "job-dry-in.json" is taken up for its own stage, other jobs for each.
+function stagesOf(path) {
+  const own = STAGES.filter((stage) => basename(path) === `job-${stage}.json`);
+  return own.length > 0 ? own : STAGES;
+}
+
+// A report of each job, and its cards.
 export function makePages(program, home, folder, jobs) {
   return jobs.flatMap((job) => [
     { kind: "report",
       ...makePage(program, home, join(folder, `${jobName(job)}-report.html`), ["check", job]) },
-    ...STAGES.map((stage) => ({ kind: "card",
+    ...stagesOf(job).map((stage) => ({ kind: "card",
       ...makePage(program, home, join(folder, `${jobName(job)}-card-${stage}.html`),
         ["card", "--stage", stage, job]) })),
   ]);

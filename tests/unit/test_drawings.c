@@ -13,23 +13,23 @@
 #include <stdlib.h>
 #include <string.h>
 
-static char *page_of(const char *path, const char *stage)
+/* The page, in *report. */
+static void read_page(char **report, const char *path, const char *stage)
 {
-    char *report = NULL, *problems = NULL;
+    char *problems = NULL;
     eavemark *handle = eavemark_open(EAVEMARK_HOME_DIR);
     const struct eavemark_request request = {.name = path, .stage = stage};
     assert_non_null(handle);
     if (stage != NULL) {
-        assert_int_equal(eavemark_card(handle, &request, EAVEMARK_HTML, &report, &problems), 0);
+        assert_int_equal(eavemark_card(handle, &request, EAVEMARK_HTML, report, &problems), 0);
         free(problems);
     } else {
         eavemark_result *result = eavemark_check(handle, &request);
-        report = eavemark_result_report(result, EAVEMARK_HTML, false);
+        *report = eavemark_result_report(result, EAVEMARK_HTML, false);
         eavemark_result_free(result);
     }
     eavemark_close(handle);
-    assert_non_null(report);
-    return report;
+    assert_non_null(*report);
 }
 
 #define EXAMPLE(name) EAVEMARK_HOME_DIR "/examples/" name "/job.json"
@@ -37,13 +37,13 @@ static char *page_of(const char *path, const char *stage)
 /* The part of the page that holds the drawings. */
 static char *drawings_of(const char *path, const char *stage)
 {
-    char *page = page_of(path, stage);
-    char *start = strstr(page, "<section class=\"drawings\"");
+    char *page = NULL;
+    read_page(&page, path, stage);
+    const char *start = strstr(page, "<section class=\"drawings\"");
     assert_non_null(start);
-    char *end = strstr(start, "</section>");
+    const char *end = strstr(start, "</section>");
     assert_non_null(end);
-    *end = '\0';
-    char *part = strdup(start);
+    char *part = strndup(start, (size_t)(end - start));
     free(page);
     assert_non_null(part);
     return part;
