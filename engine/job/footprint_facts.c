@@ -36,6 +36,11 @@ bool footprint_value_holds(const cJSON *node, const struct field *field)
     return true;
 }
 
+const char *footprint_form_word(enum roof_form form)
+{
+    return FORMS[form];
+}
+
 /* The value of a fact, or NULL; pointer is its place, kept when it lacks. */
 static const cJSON *value_of(const struct reading *from, const char *name, const char *pointer)
 {

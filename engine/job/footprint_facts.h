@@ -24,6 +24,9 @@ struct footprint_facts {
 void footprint_facts_read(const cJSON *job, const struct fields *fields,
                           struct footprint_facts *out);
 
+/* "gable_porch": as jobs write it. */
+const char *footprint_form_word(enum roof_form form);
+
 /* True when there is a value, and it is what the field takes: type and range. */
 bool footprint_value_holds(const cJSON *node, const struct field *field);
 

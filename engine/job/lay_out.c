@@ -382,6 +382,20 @@ static bool find_layout(const struct footprint_facts *facts, struct layout *layo
     return false;
 }
 
+/* A porch or a wing that the form has no place for would be left out unseen. */
+static void refuse_part(const struct footprint_facts *facts, enum roof_form with,
+                        const char *part, const char *file, struct problems *problems)
+{
+    char pointer[64];
+    if (facts->roof.form == with
+        || is_absent(cJSON_GetObjectItemCaseSensitive(facts->group, part)))
+        return;
+    snprintf(pointer, sizeof(pointer), "/roof/footprint/%s", part);
+    problem_at(problems, PROBLEM_JOB, file, pointer,
+               "a roof of the form \"%s\" has no %s; the form that has is \"%s\"",
+               footprint_form_word(facts->roof.form), part, footprint_form_word(with));
+}
+
 void lay_out(cJSON *job, const struct fields *fields, const char *file,
              struct problems *problems)
 {
@@ -397,6 +411,8 @@ void lay_out(cJSON *job, const struct fields *fields, const char *file,
     struct laying laying = {.job = job, .roof = cJSON_GetObjectItemCaseSensitive(job, "roof"),
                             .facts = &facts, .layout = &layout, .file = file,
                             .problems = problems};
+    refuse_part(&facts, ROOF_GABLE_PORCH, "porch", file, problems);
+    refuse_part(&facts, ROOF_CROSS_GABLE, "wing", file, problems);
     laying.whole = find_layout(&facts, &layout, file, problems);
     write_roof(&laying);
 }
