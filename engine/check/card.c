@@ -24,6 +24,20 @@ static bool says_something(const struct finding *finding)
     return finding->outcome != OUTCOME_NOT_APPLICABLE;
 }
 
+/* Is it of a rule that only asks for facts others need? There is nothing to hit. */
+static bool only_asks(const struct making *making, const struct finding *finding)
+{
+    const struct rule *rule = making->ready->law->book->rules;
+    while (rule != NULL && strcmp(rule->id, finding->rule) != 0)
+        rule = rule->next;
+    return rule != NULL && rule->asks_only;
+}
+
+static bool is_met(const struct finding *finding)
+{
+    return finding->outcome == OUTCOME_PASS || finding->outcome == OUTCOME_WARN;
+}
+
 /* The fact that an open finding lacks, or NULL. */
 static const struct field *lacking(const struct making *making, const struct finding *finding)
 {
@@ -84,7 +98,8 @@ static void add_item(struct making *making, struct card_section *section, size_t
     const struct finding *plan = &making->card->plan.findings[index];
     const struct finding *now = &making->card->now.findings[index];
     making->placed[index] = true;
-    if (!says_something(plan) && !says_something(now))
+    const bool asks = only_asks(making, now);
+    if ((!says_something(plan) && !says_something(now)) || (asks && is_met(now)))
         return;
     const struct field *lacks = lacking(making, now);
     struct card_item *item = &section->items[section->count++];
@@ -93,7 +108,8 @@ static void add_item(struct making *making, struct card_section *section, size_t
                                .to_measure = lacks != NULL && lacks->measured,
                                .measured = is_measured(making, now),
                                .cites = now->cites, .cite_count = now->cite_count};
-    find_demand(making, item);
+    if (!asks)
+        find_demand(making, item);
 }
 
 /* Questions --------------------------------------------------------------------- */

@@ -52,6 +52,11 @@ static const char GRAIN_RULES[] =
     GRAIN_RULE("d.one", "One") GRAIN_RULE("d.two", "Two") GRAIN_RULE("d.three", "Three")
     GRAIN_RULE("d.four", "Four") GRAIN_RULE("d.five", "Five");
 
+static const char TOLD_RULE[] =
+    "rule \"e.told\" { title = \"Wood told\", stage = \"deck\", mend = \"m\", asks_only = true,\n"
+    "  judge = function(job, figure) figure \"test.most\"\n"
+    "    return shown(job.wood ~= \"none\", \"the wood\") end }\n";
+
 static const char PLACE[] =
     "jurisdiction \"example/alder\" {\n"
     "  title = \"Alder County\", invented = true, follows = \"model/test\", from = \"2020-01-01\",\n"
@@ -199,6 +204,23 @@ static void tells_short_rows_from_those_to_measure(void **state)
     free(card);
 }
 
+/* What the job has told already is nothing to look at. */
+static void leaves_out_what_was_only_asked(void **state)
+{
+    struct cards *cards = *state;
+    home_write(&cards->home, "rules/e.lua", TOLD_RULE);
+    char *card = card_of(cards, SMALL_JOB, EAVEMARK_TEXT);
+    at(card, " 1. Which wood? ____");
+    at(card, "waiting   By wood; Wood told\n");
+    free(card);
+    char *job = text_with(SMALL_JOB, "\"stage\"", "\"wood\": \"fir\", \"stage\"");
+    card = card_of(cards, job, EAVEMARK_TEXT);
+    assert_null(strstr(card, "Wood told"));
+    at(card, "[ ] By wood [a.wood]");
+    free(card);
+    free(job);
+}
+
 static void follows_the_order_of_the_place(void **state)
 {
     char *card = card_of(*state, SMALL_JOB, EAVEMARK_TEXT);
@@ -277,6 +299,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(asks_the_same_of_all_planes_once, start, stop),
         cmocka_unit_test_setup_teardown(cites_in_short_what_the_head_says, start, stop),
         cmocka_unit_test_setup_teardown(tells_short_rows_from_those_to_measure, start, stop),
+        cmocka_unit_test_setup_teardown(leaves_out_what_was_only_asked, start, stop),
         cmocka_unit_test_setup_teardown(follows_the_order_of_the_place, start, stop),
         cmocka_unit_test_setup_teardown(says_what_is_known_of_the_house, start, stop),
         cmocka_unit_test_setup_teardown(measured_values_stand_in_their_place, start, stop),
