@@ -175,8 +175,8 @@ static void add_sections(const struct sheet *sheet)
     struct text *out = sheet->out;
     text_addf(out, "<section aria-labelledby=\"look\">\n<h2 id=\"look\">What will be looked "
                    "at</h2>\n<table class=\"look stack%s\" role=\"table\">\n"
-                   "<caption>In the order of a walk over the job. A plan that meets the figure "
-                   "shows nothing yet: what is on the roof counts. ",
+                   "<caption>In the order of a walk over the job. What is on the roof counts, "
+                   "not the plan. ",
               sheet->room ? "" : " plain");
     struct text signs = card_signs(sheet->card);
     html_phrase(out, &signs);
