@@ -50,7 +50,10 @@ void value_add_demand(struct text *out, const char *sense, const struct value *r
     const bool equals = sense == NULL || strcmp(sense, "equals") == 0;
     if (equals && required->kind == VALUE_NUMBER)
         text_add(out, "exactly ");
-    if (!equals) {
+    /* "all of none" says no more than "none". */
+    const bool nothing = required->kind == VALUE_SET && required->set_count == 0 && !equals
+        && strcmp(sense, "none_of") != 0;
+    if (!equals && !nothing) {
         add_plain(out, sense);
         text_add(out, " ");
     }

@@ -187,7 +187,7 @@ static const struct move MOVES[] = {
     {"roof.not_over", "{ 'slate', 'tile' }", "stricter"},
     {"roof.not_over", "{}", "looser"},       {"roof.kind_required", "false", "looser"},
     {"roof.papers", "{ 'felt', 'none', 'synthetic' }", "stricter"},
-    {"roof.papers", "{ 'felt' }", "looser"}, {"roof.old_kinds", "{ 'felt', 'none' }", "changed"},
+    {"roof.papers", "{ 'felt' }", "looser"}, {"roof.papers", "{}", "looser"}, {"roof.old_kinds", "{ 'felt', 'none' }", "changed"},
     {"roof.overlay_allowed", "false", "stricter"}, {"roof.way", "false", "changed"},
 };
 
@@ -274,6 +274,9 @@ static void gives_both_values_with_units_and_the_citation(void **state)
     join_lines(proof.report);
     assert_has(proof.report, "roof.layers_most: was at most 2 layers, now at most 1 layer "
                              "(Elm County ch. 7)");
+    county(&proof, "figures = { ['roof.papers'] = { {}, cite = 'ch. 7' } },\n");
+    join_lines(proof.report);
+    assert_has(proof.report, "roof.papers: was all of felt, none, now none (Elm County ch. 7)");
     end(&proof);
 }
 
