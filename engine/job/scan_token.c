@@ -41,7 +41,7 @@ static bool is_low(long code)
     return code >= 0xDC00 && code <= 0xDFFF;
 }
 
-/* \uXXXX, or a pair of them; the backslash is next. */
+/* A backslash, u and four digits, or a pair of them; the backslash is next. */
 static bool scan_unicode(struct scan *scan)
 {
     const size_t at = scan->at;
