@@ -27,7 +27,7 @@ static void add_phrase(struct text *out, const char *label, struct text phrase)
     page_phrase(out, LABEL, &phrase);
 }
 
-static void add_title(struct text *out, const struct card_row *row)
+static struct text title_of(const struct card_row *row)
 {
     struct text title = TEXT_EMPTY, places = card_row_places(row);
     if (row->again)
@@ -35,13 +35,13 @@ static void add_title(struct text *out, const struct card_row *row)
     else
         text_addf(&title, "%s%s%s [%s]", card_row_title(row), places.length > 0 ? ": " : "",
                   text_string(&places), row->items->now->rule);
-    text_add(out, "[ ] ");
-    page_phrase(out, TICK, &title);
+    title.failed = title.failed || places.failed;
     text_free(&places);
+    return title;
 }
 
 /* The figure and, beside it, what is planned. */
-static void add_hit(const struct card *card, struct text *out, const struct card_row *row)
+static struct text hit_of(const struct card *card, const struct card_row *row)
 {
     struct text hit = card_row_hit(row), plan = card_row_plan(row);
     if (hit.length == 0)
@@ -53,7 +53,7 @@ static void add_hit(const struct card *card, struct text *out, const struct card
     if (cites.length > 0 && !row->cited)
         text_addf(&hit, " - %s", text_string(&cites));
     text_free(&cites);
-    add_phrase(out, "to hit", hit);
+    return hit;
 }
 
 static void add_room(struct text *out, const struct card_row *row)
@@ -80,8 +80,17 @@ static void add_bad(struct text *out, const struct finding *finding)
 
 static void add_row(const struct card *card, struct text *out, const struct card_row *row)
 {
-    add_title(out, row);
-    add_hit(card, out, row);
+    struct text title = title_of(row), hit = hit_of(card, row);
+    text_add(out, "[ ] ");
+    if (row->short_one) { /* nothing to write or mend: a paragraph will do */
+        text_addf(&title, ": %s", text_string(&hit));
+        title.failed = title.failed || hit.failed;
+        page_phrase(out, TICK, &title);
+        text_free(&hit);
+        return;
+    }
+    page_phrase(out, TICK, &title);
+    add_phrase(out, "to hit", hit);
     add_room(out, row);
     add_bad(out, row->failed);
     add_bad(out, row->broken);
