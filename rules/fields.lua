@@ -1177,6 +1177,19 @@ impossible "a plane covers no more than its longer edge over its run" {
   end,
 }
 
+-- A slip of a digit would shrink the roof, and let a permit or a share be free.
+impossible "what cuts into a plane leaves half of it" {
+  at = "plan_sqft", per = "roof.slopes",
+  when = function(job, slope)
+    local whole = (slope.eave_ft + slope.ridge_ft) / 2 * slope.run_ft
+    if slope.plan_sqft < whole / 2 - 1 then
+      return number(slope.plan_sqft, "sqft") .. " seen from above is less than half of the "
+        .. number(whole, "sqft") .. " that its edges enclose; what is left of a plane cut up so "
+        .. "is told better as planes of its own"
+    end
+  end,
+}
+
 impossible "the ridge is no longer than the planes that meet there" {
   at = "roof.ridge_ft",
   when = function(job)
