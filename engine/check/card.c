@@ -57,18 +57,6 @@ static void demand_from(struct card_item *item, const struct finding *finding)
     item->amended = finding->amended;
 }
 
-/* Does the finding rest on a fact that was measured or seen on the roof? */
-static bool is_measured(const struct making *making, const struct finding *finding)
-{
-    for (size_t i = 0; finding->compared && i < finding->read_count; i++) {
-        const struct field *field =
-            spot_field(&making->ready->law->book->fields, finding->reads[i]);
-        if (field != NULL && field->measured)
-            return true;
-    }
-    return false;
-}
-
 /* What will be held against the roof: from the judgement as if the stage had
  * come; by supposing what is lacking there; or from the plan. */
 static void find_demand(struct making *making, struct card_item *item)
@@ -106,7 +94,7 @@ static void add_item(struct making *making, struct card_section *section, size_t
     *item = (struct card_item){.plan = plan, .now = now, .ask = lacks == NULL ? NULL : lacks->ask,
                                .of = lacks == NULL ? NULL : spot_name(making->job, now->lacks),
                                .to_measure = lacks != NULL && lacks->measured,
-                               .measured = is_measured(making, now),
+                               .measured = now->measured,
                                .cites = now->cites, .cite_count = now->cite_count};
     if (!asks)
         find_demand(making, item);

@@ -67,6 +67,7 @@ struct finding {
     const char *duty;     /* what a duty asks for, in the rule's words, or NULL */
     const char *lacks;    /* open for want of this fact: its JSON pointer, or NULL */
     bool compared;        /* required and found are set */
+    bool measured;        /* it rests on a fact that was measured or seen on the roof */
     struct value required;
     const char *sense;    /* at_least, at_most, one_of, equals */
     struct value found;   /* kind VALUE_NONE when there is none */
@@ -114,6 +115,7 @@ struct result {
     struct finding *findings;       /* by rule id, then by place in the job */
     size_t finding_count;
     size_t counts[OUTCOME_COUNT];
+    size_t by_word; /* passes of a visit that has come for which nothing was measured */
     const struct safety *safety;
     size_t safety_count;
     const char *caution;            /* the closing one */

@@ -301,8 +301,12 @@ int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage re
     if (book->watch.only_rule == NULL)
         list_drawings(&run);
     book->sandbox->user = NULL;
-    for (size_t i = 0; i < result->finding_count; i++)
-        result->counts[result->findings[i].outcome]++;
+    for (size_t i = 0; i < result->finding_count; i++) {
+        const struct finding *finding = &result->findings[i];
+        result->counts[finding->outcome]++;
+        result->by_word += finding->outcome == OUTCOME_PASS && !finding->measured
+            && reached >= finding->stage && finding->stage != STAGE_PERMIT;
+    }
     result->caution = "This is a pre-check, not a permit or an inspection. Codes are amended "
                       "locally and figures may be out of date: confirm every item with the "
                       "local building department before relying on it.";

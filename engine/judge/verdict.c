@@ -2,6 +2,7 @@
 
 #include "base/number.h"
 #include "base/text.h"
+#include "job/spot.h"
 #include "job/lay_out.h"
 #include "job/spot.h"
 
@@ -219,6 +220,16 @@ static void verdict_borrowed(struct finding *finding, struct judging *judging,
         finding->says = "";
 }
 
+static bool is_measured(const struct judging *judging, const struct finding *finding)
+{
+    for (size_t i = 0; i < finding->read_count; i++) {
+        const struct field *field = spot_field(&judging->book->fields, finding->reads[i]);
+        if (field != NULL && field->measured)
+            return true;
+    }
+    return false;
+}
+
 void verdict_judged(struct finding *finding, struct judging *judging,
                     const struct judgement *judgement)
 {
@@ -231,6 +242,7 @@ void verdict_judged(struct finding *finding, struct judging *judging,
     take_record(finding, judging);
     finding->outcome = outcome_of(judgement, &judging->record);
     finding->compared = true;
+    finding->measured = is_measured(judging, finding);
     finding->required = judgement->required;
     finding->found = judgement->found;
     finding->sense = judgement->sense;

@@ -194,6 +194,14 @@ static void start_group(const struct sheet *sheet, const struct group *group)
                           "<p class=\"gloss\">%s</p>\n",
               group->id, group->id, sheet->result->counts[group->outcome], group->heading,
               group->gloss);
+    struct text words = story_by_word(sheet->result);
+    if (group->outcome == OUTCOME_PASS && words.length > 0) {
+        text_add(sheet->out, "<p class=\"gloss\">");
+        html_phrase(sheet->out, &words);
+        text_add(sheet->out, "</p>\n");
+    } else {
+        text_free(&words);
+    }
 }
 
 /* Goes over the stories of an outcome: only those said in brief, or only the

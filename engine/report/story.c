@@ -104,3 +104,13 @@ void story_count_idle(const struct result *result, struct text *counts)
         rules++;
     }
 }
+
+struct text story_by_word(const struct result *result)
+{
+    struct text words = TEXT_EMPTY;
+    if (result->by_word > 0)
+        text_addf(&words, "%zu of these by what the job says alone: nothing was measured for %s. "
+                  "Look at %s before the inspector does.", result->by_word,
+                  result->by_word == 1 ? "it" : "them", result->by_word == 1 ? "it" : "each");
+    return words;
+}

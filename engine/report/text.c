@@ -260,6 +260,20 @@ static void add_brief(const struct page *page, const struct finding *finding, si
 
 /* Groups ------------------------------------------------------------------ */
 
+static void start_group(const struct page *page, const struct result *result,
+                        enum outcome outcome)
+{
+    text_addf(page->out, "\n-- %zu %s: %s\n", result->counts[outcome], outcome_word(outcome),
+              LOOKS[outcome].gloss);
+    if (outcome != OUTCOME_PASS || result->by_word == 0)
+        return;
+    struct text words = story_by_word(result);
+    text_add(page->out, "   ");
+    wrap_add(page->out, 3, text_string(&words));
+    page->out->failed = page->out->failed || words.failed;
+    text_free(&words);
+}
+
 static void add_group(const struct page *page, const struct result *result, enum outcome outcome)
 {
     bool any = false, was_brief = false;
@@ -270,8 +284,7 @@ static void add_group(const struct page *page, const struct result *result, enum
             continue;
         count = story_length(result, i);
         if (!any)
-            text_addf(page->out, "\n-- %zu %s: %s\n", result->counts[outcome],
-                      outcome_word(outcome), LOOKS[outcome].gloss);
+            start_group(page, result, outcome);
         const bool brief = story_is_brief(finding);
         if (brief && !(any && was_brief))
             text_add(page->out, "\n");

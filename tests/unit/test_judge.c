@@ -526,6 +526,54 @@ static void measured_facts_take_the_place_of_planned(void **state)
     free(measured);
 }
 
+/* The report as people read it, or as a page; to be freed. */
+static char *told(const char *job, enum eavemark_form form)
+{
+    eavemark *handle = eavemark_open(home.path);
+    assert_non_null(handle);
+    const struct eavemark_request request = {.name = "job.json", .text = job,
+                                             .length = strlen(job)};
+    eavemark_result *result = eavemark_check(handle, &request);
+    char *text = eavemark_result_report(result, form, false);
+    eavemark_result_free(result);
+    eavemark_close(handle);
+    assert_non_null(text);
+    return text;
+}
+
+/* Once a visit has come, a pass for which nothing was measured is told apart. */
+static void passes_by_the_jobs_word_are_counted(void **state)
+{
+    (void)state;
+    home_write(&home, "rules/test.lua",
+               "rule \"test.a\" { title = \"A\", stage = \"deck\", mend = \"m\",\n"
+               "  judge = function(job, figure)\n"
+               "    return at_most(job.existing.layers, figure \"test.seen\", \"layers\") end }\n"
+               "rule \"test.b\" { title = \"B\", stage = \"deck\", mend = \"m\", per = \"decks\",\n"
+               "  judge = function(job, figure, deck)\n"
+               "    if not inspecting() then return at_most(deck.spacing_in,\n"
+               "      figure \"test.nails_most\", \"in\") end\n"
+               "    return each_at_most(deck.measured_spacing_in, figure \"test.nails_most\",\n"
+               "      \"in\") end }\n"
+               "rule \"test.c\" { title = \"C\", stage = \"permit\", mend = \"m\",\n"
+               "  judge = function(job, figure)\n"
+               "    return at_most(job.existing.layers, figure \"test.seen\", \"layers\") end }\n");
+    char *text = told(SMALL_JOB, EAVEMARK_TEXT);
+    assert_has(text, "-- 3 pass: shown to meet the figure\n\n"); /* nothing to be seen yet */
+    free(text);
+    char *job = text_with(SMALL_JOB, "\"stage\": \"permit\"", "\"stage\": \"deck\"");
+    char *seen = text_with(job, "\"spacing_in\": 6", "\"measured_spacing_in\": [5, 6]");
+    text = told(seen, EAVEMARK_TEXT);
+    assert_has(text, "-- 3 pass: shown to meet the figure\n   1 of these by what the job says "
+                     "alone: nothing was measured for it.");
+    free(text);
+    text = told(seen, EAVEMARK_HTML);
+    assert_has(text, "<p class=\"gloss\">1 of these by what the job says alone:");
+    free(text);
+    free(seen);
+    free(job);
+}
+
 static void a_stage_narrows_the_rules(void **state)
 {
     (void)state;
@@ -727,6 +775,7 @@ int main(void)
         in_home(per_goes_two_lists_deep),
         in_home(an_item_without_a_name_is_numbered),
         in_home(measured_facts_take_the_place_of_planned),
+        in_home(passes_by_the_jobs_word_are_counted),
         in_home(a_stage_narrows_the_rules),
         in_home(a_dropped_rule_says_who_and_why),
         in_home(dropping_what_is_not_there_is_refused),
