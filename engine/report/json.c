@@ -210,11 +210,18 @@ static void add_as_ascii(struct text *out, const char *json)
     const unsigned char *s = (const unsigned char *)json;
     size_t left = strlen(json);
     while (left > 0) {
+        size_t plain = 0; /* by far the most */
+        while (plain < left && s[plain] >= ' ' && s[plain] < 0x7F)
+            plain++;
+        text_add_n(out, (const char *)s, plain);
+        s += plain, left -= plain;
+        if (left == 0)
+            break;
         size_t length = utf8_length(s, left);
         if (s[0] == '\t')
             text_add(out, s != (const unsigned char *)json && s[-1] == ':' ? " " : "  ");
-        else if (length == 1 && s[0] != 0x7F)
-            text_add_n(out, (const char *)s, 1);
+        else if (s[0] == '\n')
+            text_add(out, "\n");
         else
             add_escape(out, length == 0 ? 0xFFFD : code_point(s, length));
         length = length == 0 ? 1 : length;
