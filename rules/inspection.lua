@@ -191,7 +191,12 @@ rule "inspection.deck_loaded" {
 }
 
 -- A season in which the deck may be felted before it is looked at, if enough of it
--- can still be seen afterwards. Its days are "MM-DD" and run over the new year.
+-- can still be seen afterwards. Its days are "MM-DD", and may run over the new year.
+local function in_season(day, from, to)
+  if from <= to then return day >= from and day <= to end
+  return day >= from or day <= to
+end
+
 rule "inspection.winter_rule" {
   title = "Deck felted before the look, under the winter rule",
   stage = "deck",
@@ -209,7 +214,7 @@ rule "inspection.winter_rule" {
     local day = string.sub(winter.felted_on, 6, 10)
     local from, to = figure("inspection.winter_from")[1], figure("inspection.winter_to")[1]
     return all_of(
-      shown(day >= from or day <= to, "a day of the season, " .. from .. " to " .. to),
+      shown(in_season(day, from, to), "a day of the season, " .. from .. " to " .. to),
       shown(winter.letter, "the contractor's letter, with a sketch of the rot"),
       at_most(winter.covering_sqft, figure "inspection.winter_covering_most", "sqft"),
       at_least(winter.felt_peeled, figure "inspection.winter_felt_peeled_least", "count"))

@@ -228,3 +228,17 @@ cases "underlayment.sealed_deck" {
     with = { ["underlayments[1].deck_joints_taped"] = true,
       ["underlayments[1].tape_width_in"] = 4 } },
 }
+
+-- A season that does not run over the new year has days before it and after it.
+local function felted(day)
+  return { ["inspection.deck.proof"] = "winter_rule", ["inspection.winter"] = {
+    felted_on = day, letter = true, covering_sqft = 50, felt_peeled = 3 } }
+end
+cases "inspection.winter_rule" {
+  under = "example/reedlock", date = "2026-03-02", from = "paperwork",
+  { "on its first day", with = felted "2026-01-05", expect = "pass" },
+  { "the day before", with = felted "2026-01-04", expect = "fail", says = "01-05" },
+  { "on its last day", with = felted "2026-03-20", expect = "pass" },
+  { "the day after", with = felted "2026-03-21", expect = "fail" },
+  { "in December", with = felted "2026-12-31", expect = "fail" },
+}

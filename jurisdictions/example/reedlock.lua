@@ -27,6 +27,9 @@ jurisdiction "example/reedlock" {
     -- Deck: an inch over is let pass, yet of none; the middle row of panels is
     -- nailed closer than the thin one.
     ["deck.over_spacing_most"] = { 1, cite = "2-15" },
+    -- A season within one year.
+    ["inspection.winter_from"] = { { "01-05" }, cite = "2-17" },
+    ["inspection.winter_to"] = { { "03-20" }, cite = "2-17" },
     ["deck.nail_field_most.mid"] = { 4, cite = "2-16" },
     ["deck.renail_required"] = { true, cite = "2-17" },
     ["shingle.hail_label_required"] = { true, cite = "2-18" },
@@ -45,7 +48,8 @@ jurisdiction "example/reedlock" {
     ["inspection.required.pre"] = { true, cite = "2-40" },
     ["inspection.methods.pre"] = { { "overlay" }, cite = "2-40" },
     ["inspection.required.deck"] = { true, cite = "2-41" },
-    ["inspection.proofs.deck"] = { { "visit", "affidavit", "photos" }, cite = "2-41" },
+    ["inspection.proofs.deck"] = { { "visit", "affidavit", "photos", "winter_rule" },
+      cite = "2-41" },
     ["inspection.required.mid_roof"] = { true, cite = "2-42" },
     ["inspection.mid_roof_share_counts"] = { true, cite = "2-42" },
 
