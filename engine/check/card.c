@@ -27,9 +27,7 @@ static bool says_something(const struct finding *finding)
 /* Is it of a rule that only asks for facts others need? There is nothing to hit. */
 static bool only_asks(const struct making *making, const struct finding *finding)
 {
-    const struct rule *rule = making->ready->law->book->rules;
-    while (rule != NULL && strcmp(rule->id, finding->rule) != 0)
-        rule = rule->next;
+    const struct rule *rule = rulebook_rule(making->ready->law->book, finding->rule);
     return rule != NULL && rule->asks_only;
 }
 

@@ -247,14 +247,6 @@ static bool row_differs(const struct comparison *c, const struct row *row)
     return false;
 }
 
-static bool law_has_rule(const struct law *law, const char *id)
-{
-    for (const struct rule *r = law->book->rules; r != NULL; r = r->next)
-        if (strcmp(r->id, id) == 0)
-            return true;
-    return false;
-}
-
 /* Of a row with a finding on both sides, what it rests on and is not alike; of
  * one with a single finding, why it stands alone. */
 static void find_change(struct comparison *c, struct row *row)
@@ -267,7 +259,7 @@ static void find_change(struct comparison *c, struct row *row)
         row->rests_otherwise = change.figure_count > 0 || change.fact_count > 0;
     } else {
         const size_t without = change.findings[0] == NULL ? 0 : 1;
-        change.no_such_rule = !law_has_rule(c->sides[without].law, row->rule);
+        change.no_such_rule = rulebook_rule(c->sides[without].law->book, row->rule) == NULL;
     }
     if (row->differs)
         c->changes[c->change_count++] = change;

@@ -51,14 +51,6 @@ static void add_columns(struct explanation *out, const struct law *asked)
 
 /* Finding the rule ------------------------------------------------------------ */
 
-static const struct rule *rule_of(const struct law *law, const char *id)
-{
-    for (const struct rule *r = law->book->rules; r != NULL; r = r->next)
-        if (strcmp(r->id, id) == 0)
-            return r;
-    return NULL;
-}
-
 static const struct standing *newest_edition(const struct places *places)
 {
     const struct standing *newest = NULL; /* editions sort by their year */
@@ -117,11 +109,11 @@ static void find_rule(struct explaining *e, const struct law *asked)
 {
     struct explanation *out = e->out;
     out->law = asked;
-    out->rule = rule_of(asked, e->request->name);
+    out->rule = rulebook_rule(asked->book, e->request->name);
     for (size_t i = 0; out->rule == NULL && i < out->places.count; i++) {
         const struct law *law = may_add_rules(&out->places, i) ? law_of(e->laws, &out->places, i)
                                                                : NULL;
-        out->rule = law == NULL ? NULL : rule_of(law, e->request->name);
+        out->rule = law == NULL ? NULL : rulebook_rule(law->book, e->request->name);
         if (out->rule == NULL)
             continue;
         out->law = law;

@@ -169,14 +169,6 @@ static void step_flag(struct trying *trying)
     step(trying, &moved, "turned over");
 }
 
-static bool has(const struct value *set, const char *member)
-{
-    for (size_t i = 0; i < set->set_count; i++)
-        if (strcmp(set->set[i], member) == 0)
-            return true;
-    return false;
-}
-
 /* Choices that stand beside members of the set in the catalogue: what a slip
  * could add to it. Fields are walked as the tree they are. */
 static void find_others(const struct field *field, const struct value *set, struct arena *arena,
@@ -185,9 +177,9 @@ static void find_others(const struct field *field, const struct value *set, stru
     for (const struct field *f = field->first_child; f != NULL; f = f->next) {
         bool beside = false;
         for (size_t i = 0; i < f->choice_count; i++)
-            beside = beside || has(set, f->choices[i]);
+            beside = beside || profile_set_has(set, f->choices[i]);
         for (size_t i = 0; beside && i < f->choice_count; i++)
-            if (!has(set, f->choices[i]))
+            if (!profile_set_has(set, f->choices[i]))
                 strings_add_once(others, arena, f->choices[i]);
         find_others(f, set, arena, others);
     }

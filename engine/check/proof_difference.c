@@ -29,18 +29,10 @@ static enum difference_kind number_kind(const char *sense, double from, double t
     return DIFFERENCE_CHANGED;
 }
 
-static bool has(const struct value *set, const char *member)
-{
-    for (size_t i = 0; i < set->set_count; i++)
-        if (strcmp(set->set[i], member) == 0)
-            return true;
-    return false;
-}
-
 static bool within(const struct value *inner, const struct value *outer)
 {
     for (size_t i = 0; i < inner->set_count; i++)
-        if (!has(outer, inner->set[i]))
+        if (!profile_set_has(outer, inner->set[i]))
             return false;
     return true;
 }
@@ -179,14 +171,6 @@ static void compare_figures(struct proof *proof, struct proof_block *block,
     }
 }
 
-static const struct rule *rule_find(const struct rulebook *book, const char *id)
-{
-    for (const struct rule *r = book->rules; r != NULL; r = r->next)
-        if (strcmp(r->id, id) == 0)
-            return r;
-    return NULL;
-}
-
 static bool drops(const struct profile *profile, const char *rule)
 {
     for (size_t i = 0; i < profile->drop_count; i++)
@@ -204,7 +188,7 @@ static void compare_rules(struct proof *proof, struct proof_block *block, const 
                 .of = DIFFERENCE_RULE, .kind = DIFFERENCE_REMOVED, .name = own->drops[i].rule,
                 .says = own->drops[i].reason});
     for (const struct rule *r = block->law->book->rules; r != NULL; r = r->next)
-        if (rule_find(parent->book, r->id) == NULL && !drops(own, r->id))
+        if (rulebook_rule(parent->book, r->id) == NULL && !drops(own, r->id))
             add(proof, block, (struct difference){.of = DIFFERENCE_RULE, .kind = DIFFERENCE_ADDED,
                                                   .name = r->id, .says = r->title});
 }

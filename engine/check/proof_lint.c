@@ -90,14 +90,6 @@ static void offer_choices(const struct field *field, struct nearest *nearest)
     }
 }
 
-static bool has(const struct value *set, const char *word)
-{
-    for (size_t i = 0; i < set->set_count; i++)
-        if (strcmp(set->set[i], word) == 0)
-            return true;
-    return false;
-}
-
 /* Do members of the set say what some field of a job can say? Some do not: lengths of
  * nails, for one. */
 static bool holds_choices(const struct field *root, const struct value *set)
@@ -122,7 +114,7 @@ static void lint_words(struct proof *proof, struct place_proof *place, struct pr
     for (size_t i = 0; i < entry->value.set_count; i++) {
         const char *word = entry->value.set[i];
         struct nearest nearest;
-        if (has(old, word) || is_choice(root, word))
+        if (profile_set_has(old, word) || is_choice(root, word))
             continue;
         nearest_start(&nearest, word);
         offer_choices(root, &nearest);

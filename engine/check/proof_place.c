@@ -138,9 +138,7 @@ static void remark_broken(struct proof *proof, struct place_proof *place,
 {
     for (size_t i = 0; i < result->finding_count; i++) {
         const struct finding *finding = &result->findings[i];
-        const struct rule *rule = block->law->book->rules;
-        while (rule != NULL && strcmp(rule->id, finding->rule) != 0)
-            rule = rule->next;
+        const struct rule *rule = rulebook_rule(block->law->book, finding->rule);
         if (finding->outcome != OUTCOME_BROKEN || rule == NULL)
             continue;
         /* "The rule itself erred (FILE:LINE): ..."; the place is told already. */

@@ -120,6 +120,9 @@ struct rulebook {
 struct rulebook *rulebook_load(const char *home, const struct profile *profile,
                                struct problems *problems);
 
+/* The rule of this id, or NULL. */
+const struct rule *rulebook_rule(const struct rulebook *book, const char *id);
+
 void rulebook_free(struct rulebook *book);
 
 #endif

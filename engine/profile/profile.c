@@ -240,6 +240,14 @@ bool profile_same_value(const struct value *a, const struct value *b)
     return a->number == b->number && a->yes == b->yes;
 }
 
+bool profile_set_has(const struct value *set, const char *member)
+{
+    for (size_t i = 0; i < set->set_count; i++)
+        if (strcmp(set->set[i], member) == 0)
+            return true;
+    return false;
+}
+
 static void say_figure(struct resolving *r, const struct entry *entry, const char *what,
                        const char *hint)
 {

@@ -75,6 +75,9 @@ struct profile *profile_resolve_from(struct shelf *shelf, const char *home, cons
                                      long date, const char *job_file,
                                      struct problems *problems);
 
+/* Is the member in the set? */
+bool profile_set_has(const struct value *set, const char *member);
+
 /* Can this text be an id: a-z, 0-9, '-', '_', and '/' between parts? */
 bool profile_is_id(const char *id);
 

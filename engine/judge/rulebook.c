@@ -1,0 +1,11 @@
+#include "judge/rulebook.h"
+
+#include <string.h>
+
+const struct rule *rulebook_rule(const struct rulebook *book, const char *id)
+{
+    const struct rule *rule = book->rules;
+    while (rule != NULL && strcmp(rule->id, id) != 0)
+        rule = rule->next;
+    return rule;
+}
