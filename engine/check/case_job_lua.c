@@ -2,6 +2,7 @@
 
 #include "base/nearest.h"
 #include "job/json.h"
+#include "sandbox/keys.h"
 
 #include <lauxlib.h>
 #include <lua.h>
@@ -10,7 +11,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-enum { DEEPEST_VALUE = 8 };
+enum { DEEPEST_VALUE = 8, DIGITS_MOST = 5, PATH_LONGEST = 500 };
 
 static cJSON *from_lua(lua_State *lua, int depth);
 
@@ -69,6 +70,13 @@ static cJSON *from_lua(lua_State *lua, int depth)
     }
 }
 
+/* Raises: JSON texts end at a zero byte, and the job would say less than the case. */
+static void check_text(lua_State *lua, const char *path)
+{
+    if (lua_type(lua, -1) == LUA_TSTRING && strlen(lua_tostring(lua, -1)) != lua_rawlen(lua, -1))
+        luaL_error(lua, "%s: a text with a zero byte is no value for a job", path);
+}
+
 /* One step of a path: a name, or [number]. */
 struct step {
     char name[80];
@@ -82,11 +90,11 @@ static const char *next_step(lua_State *lua, const char *path, struct step *step
         return NULL;
     step->index = -1;
     if (*path == '[') {
-        char *end;
-        step->index = (int)strtol(path + 1, &end, 10) - 1;
-        if (*end != ']' || step->index < 0)
+        const size_t digits = strspn(path + 1, "0123456789");
+        step->index = digits > DIGITS_MOST ? -1 : (int)strtol(path + 1, NULL, 10) - 1;
+        if (path[1 + digits] != ']' || step->index < 0)
             luaL_error(lua, "no such place in a job: %s", path);
-        return end + 1;
+        return path + digits + 2;
     }
     path += *path == '.';
     const size_t length = strcspn(path, ".[");
@@ -104,13 +112,20 @@ static cJSON *child_of(const cJSON *parent, const struct step *step)
     return cJSON_GetObjectItemCaseSensitive(parent, step->name);
 }
 
-/* Finds the parent of the path's last step, making groups on the way if asked. */
+/* Finds the parent of the path's last step, making groups on the way if asked. A path
+ * is no deeper than a job: what walks down jobs goes as deep as they are. */
 static cJSON *find_parent(lua_State *lua, cJSON *job, const char *path, struct step *last,
                           bool make)
 {
     cJSON *parent = job;
+    if (*path == '\0')
+        luaL_error(lua, "no such place in a job: an empty path");
+    if (strlen(path) > PATH_LONGEST)
+        luaL_error(lua, "no such place in a job: a path of more than %d bytes", PATH_LONGEST);
     path = next_step(lua, path, last);
-    while (path != NULL && *path != '\0') {
+    for (int steps = 1; path != NULL && *path != '\0'; steps++) {
+        if (steps == JSON_DEEPEST)
+            luaL_error(lua, "no such place in a job: more than %d steps", JSON_DEEPEST);
         cJSON *child = child_of(parent, last);
         if (child == NULL && make && last->index < 0 && cJSON_IsObject(parent)) {
             child = cJSON_AddObjectToObject(parent, last->name);
@@ -133,6 +148,7 @@ void case_job_set(lua_State *lua, cJSON *job, const char *path)
         || lua_type(lua, -1) == LUA_TSTRING;
     const bool table = lua_type(lua, -1) == LUA_TTABLE;
     const int top = lua_gettop(lua);
+    check_text(lua, path);
     cJSON *value = from_lua(lua, 0);
     lua_settop(lua, top - 1);
     /* A table may also hold what is no value: then it is both. */
@@ -183,27 +199,19 @@ static void remove_place(lua_State *lua, cJSON *job, const char *path)
     cJSON_Delete(cJSON_DetachItemViaPointer(parent, old));
 }
 
-/* Keys of `with`, sorted, so that lists grow in order. */
+/* The changes in the order of their places' names, so that lists grow in order. */
 static void with_sorted(lua_State *lua, cJSON *job)
 {
     const int table = lua_gettop(lua);
-    const char *before = NULL;
-    for (;;) {
-        const char *least = NULL;
-        for (lua_pushnil(lua); lua_next(lua, table) != 0; lua_pop(lua, 1)) {
-            if (lua_type(lua, -2) != LUA_TSTRING)
-                luaL_error(lua, "with: every change names a place");
-            const char *key = lua_tostring(lua, -2);
-            if ((before == NULL || strcmp(key, before) > 0)
-                && (least == NULL || strcmp(key, least) < 0))
-                least = key;
-        }
-        if (least == NULL)
-            return;
-        lua_getfield(lua, table, least);
-        case_job_set(lua, job, least);
-        before = least; /* held by the table */
+    const struct keys *places = keys_push(lua, table);
+    if (places->others)
+        luaL_error(lua, "with: every change names a place");
+    for (size_t i = 0; i < places->count; i++) {
+        if (lua_getfield(lua, table, places->names[i]) == LUA_TNIL)
+            luaL_error(lua, "with: a place's name must not hold a zero byte");
+        case_job_set(lua, job, places->names[i]);
     }
+    lua_settop(lua, table);
 }
 
 void case_job_with(lua_State *lua, cJSON *job, int index)

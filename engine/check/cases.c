@@ -202,7 +202,7 @@ int cases_run(struct laws *laws, const struct cases_wanted *wanted, struct tally
     case_list_read(&list, laws->home, wanted, problems);
     for (struct rule_case *c = list.first; c != NULL; c = c->next) {
         const size_t before = out->length;
-        const bool held = problems->count == 0 && run_case(&running, c, out);
+        const bool held = !problems->out_of_memory && run_case(&running, c, out);
         if (held)
             tally->held++;
         else

@@ -26,7 +26,9 @@ struct tally {
 
 /* Runs the cases wanted. A line per case that went wrong is added to out, and
  * one for each rule no case shows met, not met, or lacking a fact. Files that
- * do not run are problems. Returns 0, or -1 when anything did not hold. */
+ * do not run are problems, and keep none but their own cases from being run; which
+ * rules lack a case is then not known, and not said. Returns 0, or -1 when anything did
+ * not hold. */
 int cases_run(struct laws *laws, const struct cases_wanted *wanted, struct tally *tally,
               struct text *out, struct problems *problems);
 

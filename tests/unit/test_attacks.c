@@ -6,9 +6,9 @@
  * harmless rule that must still judge, and afterwards the same handle must
  * give the same report, byte for byte. Set EAVEMARK_SLOW to run this under a
  * memory checker. */
+#include "support/attacks.h"
 #include "support/small_law.h"
 
-#include <dirent.h>
 #include <setjmp.h>
 #include <stdarg.h>
 #include <stdbool.h>
@@ -23,61 +23,24 @@
 
 #include <cmocka.h>
 
-static const char HARMLESS[] =
-    "rule \"harmless.layers\" {\n"
-    "  title = \"Layers\", stage = \"permit\",\n"
-    "  judge = function(job, figure)\n"
-    "    return at_most(job.existing.layers, figure \"test.most\", \"layers\")\n"
-    "  end,\n"
-    "  mend = \"Take one off.\",\n"
-    "}\n";
-
-struct attack {
-    char name[64];    /* "endless_loop" */
-    char stops[16];   /* "steps" ... "error" */
-    char words[160];  /* expected in the message */
-    bool load;
-};
-
 /* Under a checker that runs everything much slower, the clock may win. */
 static bool slow(void)
 {
     return getenv("EAVEMARK_SLOW") != NULL;
 }
 
-static const char *words_of_limit(const char *stops)
+/* Any limit will do then. */
+static const char *words_of(const struct attack *attack)
 {
-    if (slow() && strcmp(stops, "error") != 0)
-        return "and was stopped";
-    return strcmp(stops, "steps") == 0 ? "took too many steps and was stopped"
-        : strcmp(stops, "time") == 0   ? "took too long and was stopped"
-        : strcmp(stops, "memory") == 0 ? "took too much memory and was stopped"
-                                       : NULL;
-}
-
-/* Reads `-- stops: error "words"` and `-- when: load`. */
-static void read_head(struct attack *attack, const char *text)
-{
-    if (sscanf(text, "-- stops: %15[a-z]", attack->stops) != 1)
-        fail_msg("%s: its first line does not say what stops it", attack->name);
-    const char *limit = words_of_limit(attack->stops);
-    if (limit != NULL) {
-        snprintf(attack->words, sizeof(attack->words), "%s", limit);
-    } else {
-        assert_string_equal(attack->stops, "error");
-        const char *end = strchr(text, '\n');
-        const char *open = strchr(text, '"');
-        assert_true(open != NULL && open < end && end[-1] == '"');
-        snprintf(attack->words, sizeof(attack->words), "%.*s", (int)(end - open - 2), open + 1);
-    }
-    attack->load = strstr(text, "\n-- when: load\n") != NULL;
+    const bool limit = strcmp(attack->stops, "error") != 0;
+    return slow() && limit ? "and was stopped" : attack->words;
 }
 
 static void make_home(struct temporary_home *home)
 {
     home_make(home);
     small_law_write(home);
-    home_write(home, "rules/harmless.lua", HARMLESS);
+    home_write(home, "rules/harmless.lua", HARMLESS_RULE);
 }
 
 static struct outcome_of_check check(eavemark *handle, const char *stage)
@@ -105,7 +68,7 @@ static void assert_contained(eavemark *handle, const struct attack *attack)
         assert_int_equal(hit.status, EAVEMARK_BROKEN);
         assert_member(hit.json, rule, 0, "outcome", "broken");
         assert_member_has(hit.json, rule, 0, "says", "rules/attack.lua:");
-        assert_member_has(hit.json, rule, 0, "says", attack->words);
+        assert_member_has(hit.json, rule, 0, "says", words_of(attack));
         assert_member(hit.json, "harmless.layers", 0, "outcome", "pass");
         outcome_free(&hit);
     }
@@ -138,17 +101,14 @@ static void assert_refused(struct temporary_home *home, eavemark *handle, const 
 static void run_attack(void **state)
 {
     struct attack *attack = *state;
-    char path[256];
     struct temporary_home home;
-    snprintf(path, sizeof(path), "%s/tests/attacks/%s.lua", EAVEMARK_HOME_DIR, attack->name);
-    char *text = file_text(path, NULL);
-    read_head(attack, text);
+    attack_read(attack);
     make_home(&home);
-    home_write(&home, "rules/attack.lua", text);
+    home_write(&home, "rules/attack.lua", attack->text);
     eavemark *handle = eavemark_open(home.path);
     const double start = seconds();
     if (attack->load)
-        assert_refused(&home, handle, "rules/attack.lua", attack->words);
+        assert_refused(&home, handle, "rules/attack.lua", words_of(attack));
     else
         assert_contained(handle, attack);
     /* Twice contained: no single attack may take longer than 3 s. */
@@ -157,7 +117,7 @@ static void run_attack(void **state)
         fail_msg("%s took %.1f s", attack->name, took);
     eavemark_close(handle);
     home_remove(&home);
-    free(text);
+    attack_free(attack);
 }
 
 /* Attacks that no text file of Lua can show ---------------------------------- */
@@ -485,9 +445,6 @@ static void hostile_profiles_are_refused(void **state)
     refuse_profile(bytecode, sizeof(bytecode) - 1, "attempt to load a binary chunk");
 }
 
-/* All files, as cmocka tests of their own name. */
-enum { ATTACKS_MOST = 400 };
-
 static const struct CMUnitTest OTHERS[] = {
     cmocka_unit_test(bytecode_is_refused),
     cmocka_unit_test(a_zero_byte_in_a_rule_file_is_refused),
@@ -507,36 +464,7 @@ static const struct CMUnitTest OTHERS[] = {
 };
 enum { OTHER_COUNT = sizeof(OTHERS) / sizeof(OTHERS[0]) };
 
-static size_t list_attacks(struct attack *attacks)
-{
-    struct dirent **names = NULL;
-    size_t count = 0;
-    const int found = scandir(EAVEMARK_HOME_DIR "/tests/attacks", &names, NULL, alphasort);
-    for (int i = 0; i < found; i++) {
-        const char *dot = strrchr(names[i]->d_name, '.');
-        const size_t length = dot == NULL ? 0 : (size_t)(dot - names[i]->d_name);
-        if (length > 0 && length < sizeof(attacks->name) && strcmp(dot, ".lua") == 0
-            && count < ATTACKS_MOST) {
-            memcpy(attacks[count].name, names[i]->d_name, length);
-            count++;
-        }
-        free(names[i]);
-    }
-    free(names);
-    return count;
-}
-
 int main(void)
 {
-    static struct attack attacks[ATTACKS_MOST];
-    static struct CMUnitTest tests[ATTACKS_MOST + OTHER_COUNT];
-    const size_t count = list_attacks(attacks);
-    if (count < 100 || count == ATTACKS_MOST) {
-        fprintf(stderr, "%zu attacks found: not what there should be\n", count);
-        return 1;
-    }
-    for (size_t i = 0; i < count; i++)
-        tests[i] = (struct CMUnitTest){attacks[i].name, run_attack, NULL, NULL, &attacks[i]};
-    memcpy(tests + count, OTHERS, sizeof(OTHERS));
-    return _cmocka_run_group_tests("attacks", tests, count + OTHER_COUNT, NULL, NULL);
+    return attacks_run("", 100, run_attack, OTHERS, OTHER_COUNT);
 }

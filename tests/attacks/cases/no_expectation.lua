@@ -1,0 +1,6 @@
+-- stops: error "expects nothing"
+-- A case that expects nothing could not fail.
+
+cases "harmless.layers" {
+  { "nothing" },
+}

@@ -1,0 +1,97 @@
+#include "support/attacks.h"
+
+#include "support/temporary_home.h"
+
+#include <dirent.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+const char HARMLESS_RULE[] =
+    "rule \"harmless.layers\" {\n"
+    "  title = \"Layers\", stage = \"permit\",\n"
+    "  judge = function(job, figure)\n"
+    "    return at_most(job.existing.layers, figure \"test.most\", \"layers\")\n"
+    "  end,\n"
+    "  mend = \"Take one off.\",\n"
+    "}\n";
+
+static const char *words_of_limit(const char *stops)
+{
+    return strcmp(stops, "steps") == 0 ? "took too many steps and was stopped"
+        : strcmp(stops, "time") == 0   ? "took too long and was stopped"
+        : strcmp(stops, "memory") == 0 ? "took too much memory and was stopped"
+                                       : NULL;
+}
+
+static void read_head(struct attack *attack)
+{
+    const char *text = attack->text;
+    if (sscanf(text, "-- stops: %15[a-z]", attack->stops) != 1)
+        fail_msg("%s: its first line does not say what stops it", attack->name);
+    const char *limit = words_of_limit(attack->stops);
+    if (limit != NULL) {
+        snprintf(attack->words, sizeof(attack->words), "%s", limit);
+    } else {
+        const char *end = strchr(text, '\n');
+        const char *open = strchr(text, '"');
+        assert_true(open != NULL && open < end && end[-1] == '"');
+        snprintf(attack->words, sizeof(attack->words), "%.*s", (int)(end - open - 2), open + 1);
+    }
+    attack->load = strstr(text, "\n-- when: load\n") != NULL;
+}
+
+void attack_read(struct attack *attack)
+{
+    char path[256];
+    snprintf(path, sizeof(path), "%s/tests/attacks/%s%s%s.lua", EAVEMARK_HOME_DIR, attack->folder,
+             attack->folder[0] == '\0' ? "" : "/", attack->name);
+    attack->text = file_text(path, NULL);
+    read_head(attack);
+}
+
+void attack_free(struct attack *attack)
+{
+    free(attack->text);
+    attack->text = NULL;
+}
+
+enum { ATTACKS_MOST = 400, OTHERS_MOST = 100 };
+
+static size_t list_attacks(const char *folder, struct attack *attacks)
+{
+    char path[256];
+    struct dirent **names = NULL;
+    size_t count = 0;
+    snprintf(path, sizeof(path), "%s/tests/attacks/%s", EAVEMARK_HOME_DIR, folder);
+    const int found = scandir(path, &names, NULL, alphasort);
+    for (int i = 0; i < found; i++) {
+        const char *dot = strrchr(names[i]->d_name, '.');
+        const size_t length = dot == NULL ? 0 : (size_t)(dot - names[i]->d_name);
+        if (length > 0 && length < sizeof(attacks->name) && strcmp(dot, ".lua") == 0
+            && count < ATTACKS_MOST) {
+            memcpy(attacks[count].name, names[i]->d_name, length);
+            attacks[count++].folder = folder;
+        }
+        free(names[i]);
+    }
+    free(names);
+    return count;
+}
+
+int attacks_run(const char *folder, size_t least, CMUnitTestFunction run,
+                const struct CMUnitTest *others, size_t other_count)
+{
+    static struct attack attacks[ATTACKS_MOST];
+    static struct CMUnitTest tests[ATTACKS_MOST + OTHERS_MOST];
+    const size_t count = list_attacks(folder, attacks);
+    if (count < least || count == ATTACKS_MOST || other_count > OTHERS_MOST) {
+        fprintf(stderr, "%zu attacks found: not what there should be\n", count);
+        return 1;
+    }
+    for (size_t i = 0; i < count; i++)
+        tests[i] = (struct CMUnitTest){attacks[i].name, run, NULL, NULL, &attacks[i]};
+    if (other_count > 0)
+        memcpy(tests + count, others, other_count * sizeof(*others));
+    return _cmocka_run_group_tests("attacks", tests, count + other_count, NULL, NULL);
+}

@@ -1,0 +1,116 @@
+/* Every file of tests/attacks/cases, as the cases of an invented county.
+ *
+ * The first line says what stops it: `case "words"`, the case alone fails, or
+ * a limit or `error "words"`, the file is refused. Either way the proof of
+ * everything ends, names the file, and runs the cases of other files; and what
+ * is said of another place does not change by a byte. */
+#include "support/attacks.h"
+#include "support/small_law.h"
+
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stdbool.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include <cmocka.h>
+
+static const char COUNTY[] = "jurisdiction \"example/attack\" { title = \"Attack County\",\n"
+                             "  invented = true, follows = \"model/test\" }\n";
+static const char CASES[] =
+    "cases \"harmless.layers\" { under = \"model/test\",\n"
+    "  { \"one\", expect = \"pass\" },\n"
+    "  { \"many\", with = { [\"existing.layers\"] = 5 }, expect = \"fail\" },\n"
+    "  { \"not known\", without = { \"existing.layers\" }, expect = \"open\" },\n"
+    "}\n";
+
+struct said {
+    enum eavemark_status status;
+    char *report, *problems;
+};
+
+static void said_free(struct said *said)
+{
+    free(said->report);
+    free(said->problems);
+}
+
+static struct said prove(const struct temporary_home *home)
+{
+    struct said said;
+    eavemark *handle = eavemark_open(home->path);
+    said.status = eavemark_proof(handle, NULL, NULL, EAVEMARK_TEXT, &said.report, &said.problems);
+    eavemark_close(handle);
+    assert_non_null(said.problems);
+    return said;
+}
+
+/* How the rule is judged under another place; the cases are only read for it. */
+static struct said explain(const struct temporary_home *home)
+{
+    struct said said;
+    eavemark *handle = eavemark_open(home->path);
+    const struct eavemark_request request = {.jurisdiction = "model/test"};
+    said.status = eavemark_explain(handle, "harmless.layers", &request, EAVEMARK_TEXT,
+                                   &said.report, &said.problems);
+    eavemark_close(handle);
+    assert_non_null(said.problems);
+    return said;
+}
+
+static void assert_others_stand(const struct temporary_home *home, const char *check_before)
+{
+    eavemark *handle = eavemark_open(home->path);
+    char *text = NULL;
+    assert_int_equal(eavemark_fields(handle, NULL, false, NULL, NULL, &text), 0);
+    free(text);
+    struct outcome_of_check after = home_check(handle, SMALL_JOB, NULL, NULL, NULL);
+    assert_string_equal(after.json, check_before);
+    outcome_free(&after);
+    eavemark_close(handle);
+    struct said explained = explain(home);
+    assert_int_equal(explained.status, EAVEMARK_NOTHING_FAILED);
+    assert_string_equal(explained.problems, "");
+    assert_has(explained.report, "layers");
+    said_free(&explained);
+}
+
+static void run_attack(void **state)
+{
+    struct attack *attack = *state;
+    struct temporary_home home;
+    attack_read(attack);
+    home_make(&home);
+    small_law_write(&home);
+    home_write(&home, "rules/harmless.lua", HARMLESS_RULE);
+    home_write(&home, "rules/cases/base.json", SMALL_JOB);
+    home_write(&home, "rules/cases/harmless.lua", CASES);
+    home_write(&home, "jurisdictions/example/attack.lua", COUNTY);
+    eavemark *handle = eavemark_open(home.path);
+    struct outcome_of_check before = home_check(handle, SMALL_JOB, NULL, NULL, NULL);
+    eavemark_close(handle);
+    assert_int_equal(before.status, EAVEMARK_NOTHING_FAILED);
+    home_write(&home, "jurisdictions/example/attack.cases.lua", attack->text);
+
+    struct said proof = prove(&home);
+    const bool only_the_case = strcmp(attack->stops, "case") == 0;
+    assert_int_equal(proof.status, only_the_case ? EAVEMARK_FAILED : EAVEMARK_BROKEN);
+    const char *where = only_the_case ? proof.report : proof.problems;
+    assert_has(where, "jurisdictions/example/attack.cases.lua");
+    assert_has(where, attack->words);
+    assert_has(proof.report, "\n3 passed, ");
+    said_free(&proof);
+
+    assert_others_stand(&home, before.json);
+    outcome_free(&before);
+    home_remove(&home);
+    attack_free(attack);
+}
+
+int main(void)
+{
+    return attacks_run("cases", 5, run_attack, NULL, 0);
+}
