@@ -60,6 +60,8 @@ local function common()
       source = LOOKED_AT, disputed = LOCAL },
 
     ["layers.most"] = { 2, cite = "R908.3.1.1", status = "memory", source = RECALLED },
+    ["layers.peeled_counts"] = { true, cite = "R908.3.1.1", status = "memory",
+      source = RECALLED },
     ["layers.bases_allowed"] = { { "sound" }, cite = "R908.3.1.1", status = "memory",
       source = "recalled: the model code's list" },
     ["layers.not_over"] = { { "slate", "clay_tile", "concrete_tile", "asbestos_cement" },

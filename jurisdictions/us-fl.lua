@@ -54,6 +54,8 @@ local function common(eb)
   return {
     -- Layers.
     ["layers.most"] = { 2, cite = eb .. " 706.3", status = "memory", source = "recalled" },
+    ["layers.peeled_counts"] = { true, cite = eb .. " 706.3", status = "memory",
+      source = "recalled" },
     ["layers.bases_allowed"] = { { "sound" }, cite = eb .. " 706.3", status = "memory",
       source = "read second-hand on a page quoting the 2017 rule" },
     ["layers.not_over"] = { { "slate", "clay_tile", "concrete_tile", "asbestos_cement" },

@@ -21,6 +21,7 @@ local function edition(from, to, unsure)
     figures = {
       -- Two coverings there already: strip. Since 1 April 2003.
       ["layers.most"] = { 2, cite = "R908.3", status = "memory", source = LOW },
+      ["layers.peeled_counts"] = { true, cite = "R908.3", status = "memory", source = LOW },
       ["fire.forest_counts"] = { true, sense = "equals", cite = "R902; ORS 215.730",
         status = "seen", source = "an older copy of the state's chapter 9" },
     },

@@ -5,10 +5,13 @@
 --
 -- An overlay adds one layer to whatever stays; a tear-off goes down to the
 -- deck. Every bar to an overlay is a rule of its own, so that a county can move
--- or drop one without touching the others.
+-- or drop one without touching the others. They look at what stays, not at the
+-- word: a tear-off that leaves a layer lays over it.
 
 local function is_overlay(job)
-  return job.scope.method == "overlay", "nothing is laid over: the old covering is torn off"
+  if job.scope.method == "overlay" then return true end
+  return job.existing.layers_removed < job.existing.layers,
+    "nothing is laid over: the old covering is torn off"
 end
 
 local function is_wood(layer)
@@ -18,7 +21,9 @@ end
 rule "layers.overlay" {
   title = "Laying over an old covering",
   stage = "permit",
-  applies = is_overlay,
+  applies = function(job)
+    return job.scope.method == "overlay", "nothing is laid over: the old covering is torn off"
+  end,
   judge = function(job, figure)
     local methods = { "tear-off" }
     if figure "layers.overlay_allowed" then methods = { "tear-off", "overlay" } end
@@ -50,10 +55,23 @@ local function layers_most(job, figure)
   return figure "layers.most"
 end
 
+-- A layer that is peeled off to make room still counts: the code asks how many
+-- are on before the work, and where they are too many, all of them come off.
+local function peeled_counts(job, figure)
+  local removed = job.existing.layers_removed
+  return removed > 0 and removed < job.existing.layers and figure "layers.peeled_counts"
+end
+
 rule "layers.total" {
-  title = "Layers of covering after the work",
+  title = "Layers of covering, old and new",
   stage = "permit",
   judge = function(job, figure)
+    if peeled_counts(job, figure) then
+      local all = trade.sum { { "on the roof now", job.existing.layers }, { "new", 1 },
+        unit = "layers" }
+      return at_most(all, layers_most(job, figure), "layers")
+        :say("A layer that is peeled off counts where another stays under the new one.")
+    end
     local after = trade.sum {
       { "on the roof now", job.existing.layers },
       { "taken off", -job.existing.layers_removed },
@@ -62,7 +80,7 @@ rule "layers.total" {
     }
     return at_most(after, layers_most(job, figure), "layers")
   end,
-  mend = "Take off more of the old layers, or tear off to the deck.",
+  mend = "Tear off to the deck.",
   caution = "Every layer left in place adds weight that the rafters must carry (R908.2).",
 }
 

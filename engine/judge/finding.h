@@ -57,7 +57,7 @@ struct drawing;
 
 struct finding {
     const char *rule;  /* "layers.total" */
-    const char *title; /* "Layers of covering after the work" */
+    const char *title; /* "Layers of covering, old and new" */
     enum stage stage;
     const char *where; /* "porch slope", or NULL: the whole house */
     const char *item;  /* its JSON pointer, or NULL */

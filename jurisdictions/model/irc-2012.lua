@@ -23,6 +23,7 @@ jurisdiction "model/irc-2012" {
   figures = {
     -- Reroofing: R907, which moved to R908 in 2015.
     ["layers.most"] = { cite = "R907.3 item 3", status = "memory", source = RECALLED },
+    ["layers.peeled_counts"] = { cite = "R907.3 item 3", status = "memory", source = RECALLED },
     ["layers.overlay_allowed"] = { cite = "R907.3", status = "memory", source = RECALLED },
     ["layers.overlay_needs_maker"] = { cite = "R907.1, R905.1", status = "memory",
       source = RECALLED },

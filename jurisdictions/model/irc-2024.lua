@@ -16,6 +16,7 @@ jurisdiction "model/irc-2024" {
   figures = {
     ["layers.most"] = { cite = "R908.3.1.1", status = "parallel",
       source = "summary of the existing-building code of 2024" },
+    ["layers.peeled_counts"] = { cite = "R908.3.1.1 item 3", disputed = NEW_SECTION },
     ["layers.overlay_allowed"] = { true, cite = "R908.3.1", status = "seen",
       source = "code officials' forum: the rules of 2021 are kept", disputed = NEW_SECTION },
     ["layers.overlay_needs_maker"] = { true, cite = "R908.3.1 item 1", status = "seen",

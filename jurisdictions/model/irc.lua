@@ -19,6 +19,9 @@ jurisdiction "model/irc" {
     -- Layers. The section moved from R907 to R908 in 2015.
     ["layers.most"] = { 2, unit = "layers", sense = "at_most", cite = "R908.3.1.1",
       status = "seen", source = "city reroof pages and a city code of the same wording" },
+    -- Two or more on now, and all of them come off: peeling one does not help.
+    ["layers.peeled_counts"] = { true, sense = "equals", cite = "R908.3.1.1 item 3",
+      status = "parallel", source = "a city code of the same wording" },
     ["layers.overlay_allowed"] = { true, sense = "equals", cite = "R908.3.1",
       status = "parallel", source = "a city code of the same wording" },
     ["layers.overlay_needs_maker"] = { true, sense = "equals", cite = "R908.3.1 item 1",

@@ -42,10 +42,18 @@ cases "layers.total" {
     with = overlay { ["existing.layers"] = 2,
       ["existing.coverings"] = { old("asphalt_shingle", false), old("asphalt_shingle", false) } },
     expect = "fail", required = 2, found = 3 },
-  { "one of two taken off makes two",
+  { "one of two peeled off: item 3 asks how many are on now",
     with = overlay { ["existing.layers"] = 2, ["existing.layers_removed"] = 1,
       ["existing.coverings"] = { old("asphalt_shingle", true), old("asphalt_shingle", false) } },
-    expect = "pass", found = 2 },
+    expect = "fail", required = 2, found = 3, says = "peeled off counts" },
+  { "one of two peeled off, by the name of a tear-off",
+    with = { ["existing.layers"] = 2, ["existing.layers_removed"] = 1,
+      ["existing.coverings"] = { old("asphalt_shingle", true), old("asphalt_shingle", false) } },
+    expect = "fail", required = 2, found = 3 },
+  { "both of two off",
+    with = { ["existing.layers"] = 2, ["existing.layers_removed"] = 2,
+      ["existing.coverings"] = { old("asphalt_shingle", true), old("asphalt_shingle", true) } },
+    expect = "pass", found = 1 },
   { "layers not counted", without = { "existing.layers" }, expect = "open" },
   { "layers to come off not said", without = { "existing.layers_removed" }, expect = "open" },
 }
@@ -57,6 +65,40 @@ cases "layers.total" {
   { "three", with = overlay { ["existing.layers"] = 2,
     ["existing.coverings"] = { old("asphalt_shingle", false), old("asphalt_shingle", false) } },
     expect = "fail", required = 2, found = 3 },
+}
+
+-- Every edition bars a new covering over two or more: 2012 in R907.3 item 3.
+for _, edition in ipairs { "2012", "2015", "2018", "2021", "2024" } do
+  cases "layers.total" {
+    under = "model/irc-" .. edition,
+    { "one of three peeled off, in " .. edition,
+      with = overlay { ["existing.layers"] = 3, ["existing.layers_removed"] = 1,
+        ["existing.coverings"] = { old("asphalt_shingle", true), old("asphalt_shingle", false),
+          old("asphalt_shingle", false) } },
+      expect = "fail", required = 2, found = 4 },
+  }
+end
+
+-- What stays is laid over, whatever the job is called.
+local TWO_LESS_ONE = { ["existing.layers"] = 2, ["existing.layers_removed"] = 1,
+  ["existing.coverings"] = { old("asphalt_shingle", true), old("asphalt_shingle", false) } }
+cases "layers.base_kind" {
+  under = "model/irc-2021",
+  { "a tear-off that leaves slate", with = { ["existing.layers_removed"] = 0,
+    ["existing.coverings"] = { old("slate", false) } }, expect = "fail" },
+}
+cases "layers.base_condition" {
+  under = "model/irc-2021",
+  { "a tear-off that leaves a rotted layer", with = {
+    ["existing.layers"] = 2, ["existing.layers_removed"] = 1,
+    ["existing.coverings"] = TWO_LESS_ONE["existing.coverings"],
+    ["existing.condition"] = "rotted" }, expect = "fail" },
+  { "a tear-off, layers not said", without = { "existing.layers_removed" }, expect = "open" },
+}
+cases "layers.maker" {
+  under = "model/irc-2021",
+  { "a tear-off that leaves a layer", with = TWO_LESS_ONE,
+    without = { "covering.maker_allows_overlay" }, expect = "open" },
 }
 
 cases "layers.tear_off" {
