@@ -188,13 +188,21 @@ local function new_deck_sqft(job, deck)
   return deck_sqft(job, deck)
 end
 
+-- Of all decks together: sheets spread over several are no fewer.
+local function all_new_deck_sqft(job)
+  local parts = { unit = "sqft" }
+  for _, deck in ipairs(job.decks) do
+    table.insert(parts, { deck.name, new_deck_sqft(job, deck) })
+  end
+  return trade.sum(parts)
+end
+
 rule "permit.by_deck" {
   title = "A permit by any new deck",
   stage = "permit",
-  per = "decks",
   applies = triggers("permit.deck_any_counts", "a sheet of deck calls for no permit here"),
-  judge = function(job, figure, deck)
-    local new = new_deck_sqft(job, deck)
+  judge = function(job, figure)
+    local new = all_new_deck_sqft(job)
     local free = figure "permit.deck_any_free"
     if not is_inside(new, free, false, 0.1) then
       return at_most(new, free, "sqft"):say("So its new deck calls for no permit.")
@@ -209,8 +217,7 @@ rule "permit.by_deck_share" {
   stage = "permit",
   applies = triggers("permit.deck_share_counts", "the share of new deck calls for no permit here"),
   judge = function(job, figure)
-    local new, limit = 0, figure "permit.deck_share_limit"
-    for _, deck in ipairs(job.decks) do new = new + new_deck_sqft(job, deck) end
+    local new, limit = all_new_deck_sqft(job), figure "permit.deck_share_limit"
     local share = percent_of(new, roof_sqft(job))
     if not is_inside(share, limit, figure "permit.deck_share_at_counts", 0.1) then
       return at_most(share, limit, "percent"):say("So its share of new deck calls for no permit.")
