@@ -61,7 +61,8 @@ card "dry-in" {
 }
 
 card "final" {
-  { title = "Who calls, and how early", "inspection.final", "inspection.notice",
+  { title = "Who calls, and how early", "inspection.final", "inspection.final_passed",
+    "inspection.notice",
     "inspection.caller", "inspection.holder_calls", "inspection.someone_there" },
   { title = "On the site", "permit.posted", "papers.on_site_final", "papers.wrapper",
     "shingle.instructions", "papers", "permit" },

@@ -155,6 +155,24 @@ visit_rules("final", {
   mend = "Call for the final: the permit stays open without it.",
 })
 
+-- Held is not passed. Before it is held nobody can say.
+rule "inspection.final_passed" {
+  title = "The final went well",
+  stage = "final",
+  applies = function(job, figure)
+    local due, why = visit_due(job, figure, "final")
+    if not due then return false, why end
+    return inspecting(), "told when the final has been held"
+  end,
+  judge = function(job, figure)
+    local result = job.inspection.final.result
+    if result == "not_held" then cannot_tell("the final has not been held yet") end
+    return one_of(result, figure "inspection.results_that_do")
+  end,
+  mend = "Mend what was found, and call for the final again: the permit stays open until it has "
+    .. "gone well.",
+}
+
 rule "inspection.deputy" {
   title = "Deputy inspector on a nearly flat roof",
   stage = "permit",

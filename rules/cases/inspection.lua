@@ -169,6 +169,27 @@ cases "inspection.final" {
     expect = "pass" },
 }
 
+-- A final that was held is not yet one that went well.
+cases "inspection.final_passed" {
+  under = QUILLBANK, from = "paperwork",
+  { "passed", with = { ["inspection.final.result"] = "passed" }, expect = "pass" },
+  { "corrections", with = { ["inspection.final.result"] = "corrections" }, expect = "fail" },
+  { "in part, where that will do", with = { ["inspection.final.result"] = "partial" },
+    expect = "pass" },
+  { "not held yet", with = { ["inspection.final.result"] = "not_held" }, expect = "open",
+    says = "not been held" },
+  { "not told", expect = "open" },
+}
+cases "inspection.final_passed" {
+  under = "model/irc-2021", stage = "final",
+  { "in part, under the model code", with = { ["inspection.final.result"] = "partial" },
+    expect = "fail" },
+  { "told at the end only", with = { ["inspection.final.result"] = "corrections" },
+    stage = "dry-in", expect = "not_applicable" },
+  { "no final in the place", under = "us-sc/goose-creek",
+    with = { ["inspection.final.result"] = "corrections" }, expect = "not_applicable" },
+}
+
 -- Hidden too soon, and in order ------------------------------------------------------------
 -- IRC R109.4, recalled; ten handouts: nothing hidden before it is looked at.
 
