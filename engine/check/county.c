@@ -118,13 +118,9 @@ static const struct figure *first_figure(const struct law *law, const bool *aske
 
 static const struct rule *first_rule(const struct law *law)
 {
-    for (const struct rule *r = law->book->rules; r != NULL; r = r->next) {
-        bool dropped = false;
-        for (size_t i = 0; i < law->profile->drop_count; i++)
-            dropped = dropped || strcmp(law->profile->drops[i].rule, r->id) == 0;
-        if (!dropped)
+    for (const struct rule *r = law->book->rules; r != NULL; r = r->next)
+        if (profile_drop(law->profile, r->id) == NULL)
             return r;
-    }
     return NULL;
 }
 

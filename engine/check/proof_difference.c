@@ -171,24 +171,16 @@ static void compare_figures(struct proof *proof, struct proof_block *block,
     }
 }
 
-static bool drops(const struct profile *profile, const char *rule)
-{
-    for (size_t i = 0; i < profile->drop_count; i++)
-        if (strcmp(profile->drops[i].rule, rule) == 0)
-            return true;
-    return false;
-}
-
 static void compare_rules(struct proof *proof, struct proof_block *block, const struct law *parent)
 {
     const struct profile *own = block->law->profile;
     for (size_t i = 0; i < own->drop_count; i++)
-        if (!drops(parent->profile, own->drops[i].rule))
+        if (profile_drop(parent->profile, own->drops[i].rule) == NULL)
             add(proof, block, (struct difference){
                 .of = DIFFERENCE_RULE, .kind = DIFFERENCE_REMOVED, .name = own->drops[i].rule,
                 .says = own->drops[i].reason});
     for (const struct rule *r = block->law->book->rules; r != NULL; r = r->next)
-        if (rulebook_rule(parent->book, r->id) == NULL && !drops(own, r->id))
+        if (rulebook_rule(parent->book, r->id) == NULL && profile_drop(own, r->id) == NULL)
             add(proof, block, (struct difference){.of = DIFFERENCE_RULE, .kind = DIFFERENCE_ADDED,
                                                   .name = r->id, .says = r->title});
 }

@@ -55,14 +55,11 @@ static void lint_entry(struct proof *proof, struct place_proof *place, struct pr
 static void lint_drop(struct proof *proof, struct place_proof *place, struct proof_block *block,
                       const struct profile *parent, const struct entry_drop *drop)
 {
-    for (size_t i = 0; i < parent->drop_count; i++)
-        if (strcmp(parent->drops[i].rule, drop->rule) == 0) {
-            say(proof, place, block, block->file,
-                drop->line, false,
-                arena_format(&proof->arena, "drops \"%s\", which %s has dropped already; take the "
-                             "line out", drop->rule, parent->drops[i].by));
-            return;
-        }
+    const struct drop *already = profile_drop(parent, drop->rule);
+    if (already != NULL)
+        say(proof, place, block, block->file, drop->line, false,
+            arena_format(&proof->arena, "drops \"%s\", which %s has dropped already; take the "
+                         "line out", drop->rule, already->by));
 }
 
 /* Words of sets --------------------------------------------------------------------------- */

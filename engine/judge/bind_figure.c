@@ -85,7 +85,23 @@ void push_figure_function(lua_State *lua)
     lua_pushcfunction(lua, figure);
 }
 
+/* dropped("rule"): who drops it here and why, in words; nil where it stands. */
+static int dropped(lua_State *lua)
+{
+    const struct judging *judging = judging_of(lua);
+    const char *id = luaL_checkstring(lua, 1);
+    if (rulebook_rule(judging->book, id) == NULL)
+        return luaL_error(lua, "no rule is named \"%s\"", id);
+    const struct drop *drop = profile_drop(judging->book->profile, id);
+    if (drop == NULL)
+        lua_pushnil(lua);
+    else
+        lua_pushfstring(lua, "%s is dropped by %s: %s", id, drop->by, drop->reason);
+    return 1;
+}
+
 void bind_figure(lua_State *lua)
 {
-    (void)lua; /* figures are handed to each function, not defined */
+    lua_pushcfunction(lua, dropped); /* figures are handed to each function, not defined */
+    sandbox_define(lua, "dropped");
 }

@@ -154,20 +154,12 @@ static void visit_item(struct walk *walk, const struct node *missing)
     judge_item(run, walk);
 }
 
-static const struct drop *dropped(const struct profile *profile, const char *rule)
-{
-    for (size_t i = profile->drop_count; i-- > 0;)
-        if (strcmp(profile->drops[i].rule, rule) == 0)
-            return &profile->drops[i];
-    return NULL;
-}
-
 static void judge_rule(struct run *run, const struct rule *rule)
 {
     run->rule = rule;
     run->judging.said_by_rule = 0;
     run->judging.record = (struct record){0};
-    const struct drop *drop = dropped(run->judging.book->profile, rule->id);
+    const struct drop *drop = profile_drop(run->judging.book->profile, rule->id);
     if (drop != NULL) {
         struct finding *finding = finding_new(run);
         if (finding != NULL)

@@ -663,6 +663,7 @@ static int define(lua_State *lua)
         sandbox_define(lua, reg->name);
     }
     bind_job(lua);
+    bind_figure(lua);
     bind_compare(lua);
     bind_plain(lua);
     bind_trade(lua);

@@ -413,6 +413,14 @@ static void lay_figures(struct resolving *r)
     }
 }
 
+const struct drop *profile_drop(const struct profile *profile, const char *rule)
+{
+    for (size_t i = profile->drop_count; i-- > 0;)
+        if (strcmp(profile->drops[i].rule, rule) == 0)
+            return &profile->drops[i];
+    return NULL;
+}
+
 const struct figure *profile_figure(const struct profile *profile, const char *name)
 {
     return figure_find(profile, profile->figure_count, name);

@@ -91,6 +91,9 @@ void profile_near_names(const char *home, const char *wanted, char *text, size_t
 /* The same number, yes or no, text or set; units are not looked at. */
 bool profile_same_value(const struct value *a, const struct value *b);
 
+/* By whom the rule is dropped, the nearest place last said; or NULL. */
+const struct drop *profile_drop(const struct profile *profile, const char *rule);
+
 /* The figure of this name, or NULL. */
 const struct figure *profile_figure(const struct profile *profile, const char *name);
 

@@ -378,7 +378,7 @@ static void a_pack_sees_this_and_no_more(void **state)
 /* Names that only rule files see. */
 static const char *const RULES_SEE[] = {
     "about", "all_of", "amount", "any_of", "as_printed", "at_least", "at_most", "cannot_tell", "card",
-    "caution", "drawing", "each_at_least", "each_at_most", "equals", "field",
+    "caution", "drawing", "dropped", "each_at_least", "each_at_most", "equals", "field",
     "has", "impossible", "inspecting", "known",
     "none_of", "number", "one_of", "quantity", "rule", "shown", "spacings_at_most",
     "trade.cladding_psf", "trade.cricket_height_in", "trade.deck_psf", "trade.fan_cfm",
