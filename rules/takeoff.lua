@@ -34,6 +34,17 @@ local function whole_roof(job)
   end
 end
 
+-- What the place has dropped altogether is not bought for its sake. With some of
+-- the rules left, the thing is wanted still.
+local function all_dropped(...)
+  local why
+  for _, rule in ipairs { ... } do
+    why = dropped(rule)
+    if not why then return nil end
+  end
+  return why
+end
+
 local function is_shingled(job)
   return job.covering.kind == "asphalt_shingle", "only asphalt shingles are counted here"
 end
@@ -196,15 +207,22 @@ quantity "ridge_cap" {
 
 -- Nails to a shingle: the place's number, the maker's, or what is planned,
 -- whichever is most.
-local function nails_each(job, figure)
+local function nails_asked(job, figure)
   local least = figure "fasteners.per_shingle_least"
   if figure "fasteners.hurricane_zone_counts" and job.site.high_velocity_hurricane_zone then
     least = math.max(least, figure "fasteners.per_shingle_least_hurricane_zone")
   end
-  local most = math.max(least, job.covering.nails_printed)
+  return least
+end
+
+local function nails_each(job, figure)
+  local printed, why = job.covering.nails_printed, dropped "fasteners.count"
+  local least = why and 0 or nails_asked(job, figure)
+  local most = math.max(least, printed)
   if known(job.fasteners, "per_shingle") then most = math.max(most, job.fasteners.per_shingle) end
-  work(number(most, "nails") .. " to the shingle; the place asks for " .. number(least, "nails")
-    .. ", the maker for " .. number(job.covering.nails_printed, "nails"))
+  work(number(most, "nails") .. " to the shingle; "
+    .. (why or "the place asks for " .. number(least, "nails")) .. "; the maker asks for "
+    .. number(printed, "nails"))
   return most
 end
 
@@ -316,6 +334,7 @@ end
 
 -- Sheets lapped by more than any wind asks for are bought alike in any wind.
 local function lap_of(job, figure, underlayment)
+  if dropped "underlayment.head_lap" then return underlayment.head_lap_in end
   local lap = figure "underlayment.head_lap_least"
   if known(underlayment, "head_lap_in") then lap = math.max(lap, underlayment.head_lap_in) end
   local in_wind = figure "underlayment.head_lap_high_wind_least"
@@ -331,7 +350,10 @@ local function single_sheet(job, figure, underlayment, area, width)
     lap = lap_of(job, figure, underlayment)
   end
   local sheet = lapped_sheet(area, width, lap)
-  local plies = math.max(figure "underlayment.plies_least", underlayment.plies)
+  local plies = underlayment.plies
+  if not dropped "underlayment.plies" then
+    plies = math.max(figure "underlayment.plies_least", plies)
+  end
   if plies < 2 then return sheet end
   work(number(plies, "plies") .. " everywhere: " .. number(sheet * plies, "sqft"))
   return sheet * plies
@@ -341,7 +363,8 @@ end
 -- underlayment gets two plies of its own accord.
 local function sheet_on(job, figure, underlayment, slope, width)
   local area, below = plane_area(slope), figure "slope.double_below"
-  if as_printed(slope.pitch, "rise_in_12") >= below or is_self_adhered(underlayment) then
+  if as_printed(slope.pitch, "rise_in_12") >= below or is_self_adhered(underlayment)
+    or dropped "slope.double_underlayment" then
     return single_sheet(job, figure, underlayment, area, width)
   end
   work(number(slope.pitch, "rise_in_12") .. " is under " .. number(below, "rise_in_12")
@@ -385,10 +408,16 @@ quantity "underlayment_rolls" {
 
 -- Ice barrier --------------------------------------------------------------------
 
+-- Who is asked for one; as rules/ice_barrier.lua has it.
 local function has_ice_barrier(job, figure)
-  if not figure "ice_barrier.required" then
-    return false, "no ice barrier is asked for; under a bare model code the place's own climate "
-      .. "table decides"
+  local why = all_dropped("ice_barrier.kind", "ice_barrier.reach")
+  if why then return false, why end
+  if not figure "ice_barrier.required"
+    and not (figure "ice_barrier.by_table" and job.site.ice_barrier_in_table) then
+    return false, "no ice barrier is asked for here"
+  end
+  if figure "ice_barrier.one_family_exempt" and job.house.kind == "one_family" then
+    return false, "one-family houses are let off here"
   end
   if not has(figure "ice_barrier.coverings", job.covering.kind) then
     return false, "the ice barrier section does not name this covering"
@@ -411,6 +440,11 @@ end
 
 -- How far it must reach; as rules/ice_barrier.lua has it.
 local function reach_needed(figure, edge)
+  local why = dropped "ice_barrier.reach"
+  if why then
+    cannot_tell("How far the barrier reaches here was not worked out: " .. why .. ". Take it "
+      .. "from the check.")
+  end
   local slope, wall = edge.slope, 0
   if figure "ice_barrier.wall_counts" then wall = edge.wall_thickness_in end
   local needed = trade.ice_barrier_reach_in { overhang_in = edge.overhang_in, wall_in = wall,
@@ -528,10 +562,13 @@ local function drip_edge(kind)
       return true
     end,
     amount = function(job, figure)
-      local all = figure(required)
-      if not all then work("not asked for here: only the edges that get it") end
+      local why = dropped("drip_edge." .. kind)
+      local all = not why and figure(required)
+      if not all then
+        work((why or "not asked for here") .. ": only the edges that get it")
+      end
       local feet = edges_ft(job, kind, function(edge) return all or edge.drip_edge end)
-      local lap = figure "drip_edge.lap_least"
+      local lap = dropped "drip_edge.lap" and 0 or figure "drip_edge.lap_least"
       if known(job.drip_edge, "lap_in") then lap = math.max(lap, job.drip_edge.lap_in) end
       local piece = trade.lapped_piece_ft {
         length_ft = figure "takeoff.drip_edge_piece", lap_in = lap }
@@ -548,7 +585,13 @@ quantity "drip_edge_rake" (drip_edge "rake")
 quantity "valley_lining" {
   title = "Lining of the valleys",
   applies = function(job)
-    return job.roof.valley_ft > 0, "the roof has no valley"
+    if job.roof.valley_ft == 0 then return false, "the roof has no valley" end
+    local why = dropped "valley.lining"
+    if not why then return true end
+    for _, valley in ipairs(job.roof.valleys) do
+      if valley.lining ~= "none" then return true end
+    end
+    return false, why
   end,
   amount = function(job, figure)
     whole_roof(job)
@@ -601,6 +644,8 @@ local function vents_short(figure, attic)
 end
 
 local function is_vented(job, figure, attic)
+  local why = dropped "ventilation.net_free_area"
+  if why then return false, why end
   return attic.vented, "an unvented attic is not reckoned here"
 end
 
@@ -674,38 +719,59 @@ local function panel_sqft(figure)
   return figure "takeoff.panel_length" * figure "takeoff.panel_width" / 144
 end
 
+-- Panels lie where the deck is panels, and where new ones go over boards.
+local function new_panels(deck)
+  if deck.work == "paneled_over" then return true end
+  return deck.kind == "panel", "boards are bought by the foot"
+end
+
+local function deck_area(job, deck)
+  whole_roof(job)
+  return area_of(job, function(slope) return slope.deck.name == deck.name end)
+end
+
+-- New panels, in square feet: over or in place of the whole deck, or as the job says.
+local function panels_laid(job, deck)
+  if deck.work == "paneled_over" or deck.work == "replaced" then return deck_area(job, deck) end
+  return deck.replaced_sqft
+end
+
 quantity "deck_panels" {
   title = "Deck panels",
   per = "decks",
-  applies = function(job, figure, deck)
-    return deck.kind == "panel", "boards are bought by the foot"
-  end,
+  applies = function(job, figure, deck) return new_panels(deck) end,
   amount = function(job, figure, deck)
-    return amount { exact = deck.replaced_sqft, unit = "sqft",
+    return amount { exact = panels_laid(job, deck), unit = "sqft",
       waste_percent = waste(job, "sheet_waste_percent"), each = panel_sqft(figure),
       buy = "panels", one = "panel" }
   end,
 }
 
+-- The members that carry the panels; as rules/deck.lua has it.
+local function support_spacing(deck)
+  if deck.kind == "spaced_board" then return deck.board_gap_in + deck.board_width_in end
+  return deck.support_spacing_in
+end
+
 quantity "deck_nails" {
   title = "Nails of the deck",
   per = "decks",
   applies = function(job, figure, deck)
-    if deck.kind ~= "panel" then return false, "only panels are counted" end
-    if deck.renailed then return true end
+    if not new_panels(deck) then return false, "only panels are counted" end
+    if deck.work == "paneled_over" or deck.work == "replaced" or deck.renailed then return true end
     return deck.replaced_sqft > 0, "no panel is replaced and the kept ones are not nailed again"
   end,
   amount = function(job, figure, deck)
     local area
-    if deck.renailed then
-      area = area_of(job, function(slope) return slope.deck.name == deck.name end)
+    if deck.work ~= "paneled_over" and deck.work ~= "replaced" and deck.renailed then
+      area = deck_area(job, deck)
       work("the kept panels are nailed again: all of it")
     else
-      area = deck.replaced_sqft
+      area = panels_laid(job, deck)
     end
     local each = trade.panel_nails {
       length_in = figure "takeoff.panel_length", width_in = figure "takeoff.panel_width",
-      support_in = deck.support_spacing_in,
+      support_in = support_spacing(deck),
       edge_in = deck.nails.edge_spacing_in, field_in = deck.nails.field_spacing_in,
     }
     local panels = area / panel_sqft(figure)
@@ -830,7 +896,11 @@ quantity "crew_days" {
   end,
   amount = function(job, figure)
     whole_roof(job)
-    return amount { exact = trade.squares { area_sqft = whole_area(job) }, unit = "squares",
+    -- Measured and counted alike only to the square: a hundredth of one is no day.
+    local squares = trade.squares { area_sqft = whole_area(job) }
+    local counted = math.max(1, math.floor(squares + 0.5))
+    work(number(squares, "squares") .. ", counted as " .. number(counted, "squares"))
+    return amount { exact = counted, unit = "squares",
       each = figure "takeoff.squares_per_day", buy = "working days", one = "working day" }
   end,
 }

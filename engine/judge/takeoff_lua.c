@@ -13,6 +13,7 @@
 
 #include <math.h>
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 #include <time.h>
 
@@ -64,6 +65,20 @@ static const char *text_part(lua_State *lua, const char *name)
     return text;
 }
 
+enum { QUOTIENT_BYTES = 64, QUOTIENT_PLACES = 2, QUOTIENT_MOST_PLACES = 9 };
+
+/* A quotient with as many places as it takes to come to the count bought when
+ * rounded up: 5.005, not 5.00, where six are bought. */
+static void write_quotient(double quotient, double count, char text[QUOTIENT_BYTES])
+{
+    for (int places = QUOTIENT_PLACES; places <= QUOTIENT_MOST_PLACES; places++) {
+        snprintf(text, QUOTIENT_BYTES, "%.*f", places, quotient);
+        if (ceil(strtod(text, NULL)) == count)
+            return;
+    }
+    snprintf(text, QUOTIENT_BYTES, "%.*f", QUOTIENT_PLACES, quotient);
+}
+
 /* The arithmetic from exact to bought, as lines of the record. */
 static void show(lua_State *lua, const struct amount *amount)
 {
@@ -78,9 +93,12 @@ static void show(lua_State *lua, const struct amount *amount)
         return;
     number_write_unit(amount->each, amount->unit, each);
     number_write(amount->count, "count", count);
-    if (amount->each != 1)
-        record_work(lua, "%s / %s each = %.2f, so %s %s", with, each, more / amount->each, count,
-                    amount->count == 1 ? amount->one : amount->buy);
+    if (amount->each == 1)
+        return;
+    char quotient[QUOTIENT_BYTES];
+    write_quotient(more / amount->each, amount->count, quotient);
+    record_work(lua, "%s / %s each = %s, so %s %s", with, each, quotient, count,
+                amount->count == 1 ? amount->one : amount->buy);
 }
 
 static int amount_call(lua_State *lua)

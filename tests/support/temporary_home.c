@@ -103,6 +103,28 @@ void home_copy(const struct temporary_home *home, const char *path)
     free(text);
 }
 
+void home_copy_all(const struct temporary_home *home, const char *path)
+{
+    char from[PATH_MAX];
+    join(from, EAVEMARK_HOME_DIR, path);
+    DIR *folder = opendir(from);
+    assert_non_null(folder);
+    for (struct dirent *entry = readdir(folder); entry != NULL; entry = readdir(folder)) {
+        char inner[PATH_MAX], full[PATH_MAX];
+        struct stat about;
+        if (entry->d_name[0] == '.')
+            continue;
+        join(inner, path, entry->d_name);
+        join(full, EAVEMARK_HOME_DIR, inner);
+        assert_int_equal(stat(full, &about), 0);
+        if (S_ISDIR(about.st_mode))
+            home_copy_all(home, inner);
+        else
+            home_copy(home, inner);
+    }
+    closedir(folder);
+}
+
 const char *home_path(const struct temporary_home *home, const char *path)
 {
     static _Thread_local char full[PATH_MAX];

@@ -27,6 +27,9 @@ void home_delete(const struct temporary_home *home, const char *path);
 /* Copies a file of the source tree to the same path of the home. */
 void home_copy(const struct temporary_home *home, const char *path);
 
+/* Copies a folder of the source tree with all in it ("rules"). */
+void home_copy_all(const struct temporary_home *home, const char *path);
+
 /* The full path of a file; valid until the next call from the same thread. */
 const char *home_path(const struct temporary_home *home, const char *path);
 

@@ -172,7 +172,7 @@ static void the_common_quantities(void **state)
     holds_line(report, "tear_off_weight", NULL, 2836.3, 0.1, -1);   /* 12.8923 x 220 */
     holds_line(report, "tear_off_loads", NULL, 1, 0, -1);
     holds_line(report, "stack_load", NULL, 20, 0, -1);              /* 4 x 80 / 16 */
-    holds_line(report, "crew_days", NULL, 12.89, 0.005, 3);
+    holds_line(report, "crew_days", NULL, 13, 0, 3);                /* 13 / 6 = 2.17 */
     assert_string_equal(word_of(line_of(report, "ice_barrier_rolls", NULL), "outcome"),
                         "not_applicable");
     assert_string_equal(word_of(line_of(report, "attic_fan", "attic"), "outcome"),
@@ -355,6 +355,180 @@ static void leaves_open(const cJSON *report, const char *name, const char *where
         fail_msg("%s says: %s", name, word_of(line, "says"));
     assert_true(cJSON_IsNull(cJSON_GetObjectItemCaseSensitive(line, "exact")));
     assert_true(cJSON_IsNull(cJSON_GetObjectItemCaseSensitive(line, "buy")));
+}
+
+static enum eavemark_status small_takeoff(const char *quantities, char **report, char **problems)
+{
+    struct temporary_home home;
+    home_make(&home);
+    small_law_write(&home);
+    home_write(&home, "rules/takeoff.lua", quantities);
+    eavemark *handle = eavemark_open(home.path);
+    const struct eavemark_request request = {
+        .name = "job.json", .text = SMALL_JOB, .length = strlen(SMALL_JOB)};
+    const enum eavemark_status status =
+        eavemark_takeoff(handle, &request, EAVEMARK_TEXT, report, problems);
+    eavemark_close(handle);
+    home_remove(&home);
+    return status;
+}
+
+/* Under the bare model code the place's climate table asks for the barrier, and the
+ * job quotes it; as ice_barrier.reach demands it. */
+static void the_climate_table_orders_too(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    cJSON *in_table = child(child(job, "site"), "ice_barrier_in_table");
+    in_table->type = cJSON_True;
+    cJSON *report = reckoned(fixture->handle, job, "model/irc-2021");
+    holds_line(report, "ice_barrier_courses", "front eave", 2, 0, -1);
+    holds_line(report, "ice_barrier_area", NULL, (80 + 80 + 36) * 3, 0.05, -1);
+    holds_line(report, "ice_barrier_rolls", NULL, 196, 0, 4);
+    cJSON_Delete(report);
+    report = reckoned(fixture->handle, job, "us-co/denver"); /* lets one-family houses off */
+    assert_string_equal(word_of(line_of(report, "ice_barrier_rolls", NULL), "outcome"),
+                        "not_applicable");
+    cJSON_Delete(report);
+    cJSON_DeleteItemFromObjectCaseSensitive(child(job, "site"), "ice_barrier_in_table");
+    report = reckoned(fixture->handle, job, "model/irc-2021");
+    leaves_open(report, "ice_barrier_rolls", NULL, "/site/ice_barrier_in_table");
+    cJSON_Delete(report);
+    cJSON_Delete(job);
+}
+
+/* Panels go over boards, and over all of them; 1,289.23 sq ft, 1,418.2 with waste. */
+static void boards_paneled_over_take_panels(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    cJSON *deck = cJSON_GetArrayItem(child(job, "decks"), 0);
+    put_text(deck, "work", "paneled_over");
+    put_number(deck, "over_panel_thickness_in", 0.5);
+    cJSON_DeleteItemFromObjectCaseSensitive(deck, "replaced_sqft");
+    cJSON *report = reckoned(fixture->handle, job, NULL);
+    holds_line(report, "deck_panels", "panels", 1289.2, 0.05, 45); /* 44.3 */
+    cJSON_Delete(report);
+    put_text(deck, "kind", "spaced_board");
+    put_number(deck, "board_width_in", 3.5);
+    put_number(deck, "board_gap_in", 8.5); /* one board to the foot */
+    report = reckoned(fixture->handle, job, NULL);
+    holds_line(report, "deck_panels", "panels", 1289.2, 0.05, 45);
+    /* 9 lines of nails, 9 each, on 40.29 panels. */
+    holds_line(report, "deck_nails", "panels", 1289.23 / 32 * 81, 1, -1);
+    cJSON_Delete(report);
+    put_text(deck, "kind", "panel");
+    put_text(deck, "work", "replaced");
+    report = reckoned(fixture->handle, job, NULL);
+    holds_line(report, "deck_panels", "panels", 1289.2, 0.05, 45);
+    cJSON_Delete(report);
+    put_number(child(job, "scope"), "roof_share_percent", 30);
+    report = reckoned(fixture->handle, job, NULL);
+    leaves_open(report, "deck_panels", "panels", "only a part of the roof is renewed");
+    cJSON_Delete(report);
+    cJSON_Delete(job);
+}
+
+static eavemark *county_that_drops(struct temporary_home *home, const char *drops)
+{
+    char text[1024];
+    home_make(home);
+    home_copy_all(home, "rules");
+    home_copy_all(home, "jurisdictions/model");
+    snprintf(text, sizeof(text), "jurisdiction 'drop' { title = 'Drop County', invented = true,"
+             " follows = 'model/irc-2021', code = 'Drop Code', figures = {"
+             " ['ice_barrier.required'] = { true, cite = '1' } }, drop = { %s } }\n", drops);
+    home_write(home, "jurisdictions/drop.lua", text);
+    eavemark *handle = eavemark_open(home->path);
+    assert_non_null(handle);
+    return handle;
+}
+
+/* What a place has dropped is not bought for its sake. */
+static void a_dropped_rule_orders_nothing(void **state)
+{
+    const struct fixture *fixture = *state;
+    struct temporary_home home;
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    eavemark *handle = county_that_drops(&home,
+        "['ice_barrier.kind'] = 'waived by 1', ['ice_barrier.reach'] = 'waived by 2',"
+        " ['drip_edge.rake'] = 'waived by 3', ['fasteners.count'] = 'waived by 4',"
+        " ['ventilation.net_free_area'] = 'waived by 5',"
+        " ['slope.double_underlayment'] = 'waived by 6', ['underlayment.plies'] = 'waived by 7',"
+        " ['underlayment.head_lap'] = 'waived by 8', ['valley.lining'] = 'waived by 9'");
+    put_number(cJSON_GetArrayItem(child(job, "underlayments"), 0), "head_lap_in", 0);
+    put_text(cJSON_GetArrayItem(child(child(job, "roof"), "valleys"), 0), "lining", "none");
+    put_text(slope_of(job, 2), "pitch", "3:12");
+    put_number(child(job, "covering"), "nails_printed", 3);
+    put_number(child(job, "fasteners"), "per_shingle", 3);
+    for (int i = 3; i < 9; i++) /* the rakes */
+        child(cJSON_GetArrayItem(child(child(job, "roof"), "edges"), i), "drip_edge")->type =
+            cJSON_False;
+    cJSON *report = reckoned(handle, job, "drop");
+    static const char *const GONE[][2] = {
+        {"ice_barrier_courses", "front eave"}, {"ice_barrier_area", NULL},
+        {"ice_barrier_rolls", NULL}, {"vents_short", "attic"}, {"valley_lining", NULL}};
+    for (size_t i = 0; i < sizeof(GONE) / sizeof(GONE[0]); i++) {
+        const cJSON *line = line_of(report, GONE[i][0], GONE[i][1]);
+        assert_string_equal(word_of(line, "outcome"), "not_applicable");
+        assert_has(word_of(line, "says"), "is dropped by Drop County: waived by");
+    }
+    holds_line(report, "drip_edge_rake", NULL, 0, 0, 0);
+    holds_line(report, "drip_edge_eave", NULL, 92, 0, 11);
+    const double area = 1213.33 + 72 * sqrt(1 + 9.0 / 144);
+    holds_line(report, "shingle_nails", NULL, area / 100 * 80 * 3, 1, -1);
+    holds_line(report, "underlayment_rolls", "felt", area, 0.1, 4);
+    cJSON_Delete(report);
+    eavemark_close(handle);
+    home_remove(&home);
+    /* Where only how far is dropped, nobody knows here how much to buy. */
+    handle = county_that_drops(&home, "['ice_barrier.reach'] = 'told in another way'");
+    report = reckoned(handle, job, "drop");
+    leaves_open(report, "ice_barrier_courses", "front eave", "told in another way");
+    leaves_open(report, "ice_barrier_rolls", NULL, "told in another way");
+    cJSON_Delete(report);
+    eavemark_close(handle);
+    home_remove(&home);
+    cJSON_Delete(job);
+}
+
+/* What is printed of a division must come to what is bought. */
+static void printed_quotients_round_as_bought(void **state)
+{
+    (void)state;
+    static const struct {
+        const char *exact, *says;
+    } AMOUNTS[] = {
+        {"30.03", "30.03 squares / 6 squares each = 5.005, so 6 rolls"},
+        {"30.6", "= 5.10, so 6 rolls"},
+        {"29.97", "so 5 rolls"},
+        {"30.000006", "= 5.000001, so 6 rolls"},
+        {"30", "= 5.00, so 5 rolls"},
+    };
+    for (size_t i = 0; i < sizeof(AMOUNTS) / sizeof(AMOUNTS[0]); i++) {
+        char quantity[256], *report = NULL, *problems = NULL;
+        snprintf(quantity, sizeof(quantity), "quantity 'a' { title = 'A', amount = function()"
+                 " return amount { exact = %s, unit = 'squares', each = 6, buy = 'rolls' } end }\n",
+                 AMOUNTS[i].exact);
+        assert_int_equal(small_takeoff(quantity, &report, &problems), EAVEMARK_NOTHING_FAILED);
+        assert_has(report, AMOUNTS[i].says);
+        free(report);
+        free(problems);
+    }
+}
+
+/* Crews count whole squares: a hundredth of one is no day's work. */
+static void days_go_by_whole_squares(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    put_number(slope_of(job, 0), "eave_ft", 153.068); /* 30.04 squares in all */
+    put_number(slope_of(job, 0), "ridge_ft", 153.068);
+    cJSON *report = reckoned(fixture->handle, job, NULL);
+    holds_line(report, "squares", NULL, 30.04, 0.005, -1);
+    holds_line(report, "crew_days", NULL, 30, 0, 5);
+    cJSON_Delete(report);
+    cJSON_Delete(job);
 }
 
 /* A village that wants it 36 in inside the wall along all edges and in valleys.
@@ -638,22 +812,6 @@ static void a_job_that_cannot_be_used(void **state)
 
 /* Quantities that go wrong --------------------------------------------------------- */
 
-static enum eavemark_status small_takeoff(const char *quantities, char **report, char **problems)
-{
-    struct temporary_home home;
-    home_make(&home);
-    small_law_write(&home);
-    home_write(&home, "rules/takeoff.lua", quantities);
-    eavemark *handle = eavemark_open(home.path);
-    const struct eavemark_request request = {
-        .name = "job.json", .text = SMALL_JOB, .length = strlen(SMALL_JOB)};
-    const enum eavemark_status status =
-        eavemark_takeoff(handle, &request, EAVEMARK_TEXT, report, problems);
-    eavemark_close(handle);
-    home_remove(&home);
-    return status;
-}
-
 static void one_broken_quantity_spares_the_others(void **state)
 {
     (void)state;
@@ -718,6 +876,11 @@ int main(void)
         cmocka_unit_test(what_a_label_says_goes_first),
         cmocka_unit_test(mends_name_what_to_buy),
         cmocka_unit_test(waste_that_is_not_stated_is_asked_for),
+        cmocka_unit_test(the_climate_table_orders_too),
+        cmocka_unit_test(boards_paneled_over_take_panels),
+        cmocka_unit_test(a_dropped_rule_orders_nothing),
+        cmocka_unit_test(printed_quotients_round_as_bought),
+        cmocka_unit_test(days_go_by_whole_squares),
         cmocka_unit_test(ice_barrier_at_all_edges),
         cmocka_unit_test(wind_by_zone),
         cmocka_unit_test(more_wind_never_pulls_less),
