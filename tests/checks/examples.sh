@@ -1,8 +1,9 @@
 #!/bin/bash
-# The example houses: each job's report, text and JSON, is kept beside it as
-# expected-STAGE.txt and .json (job.json is the permit stage) and must come out
-# again byte for byte, but for the fingerprint, which moves with every edit of a
-# rule. --accept writes the reports anew: read the difference before keeping it.
+# The example houses: each job's report is kept beside it (job.json is the permit
+# stage) and must come out again byte for byte: expected-STAGE.txt is the text, but
+# for the fingerprint, which moves with every edit of a rule; expected-STAGE.findings
+# the findings of the JSON that apply, a line each (findings.mjs). schema.sh holds the
+# JSON as a whole. --accept writes both anew: read the difference before keeping it.
 #
 # usage: examples.sh [--accept] [PROGRAM]     (without PROGRAM: build/eavemark)
 set -u
@@ -19,10 +20,10 @@ export ASAN_OPTIONS=exitcode=99 UBSAN_OPTIONS=exitcode=99
 failures=0 jobs=0
 flunk() { failures=$((failures + 1)); echo "FAILED: $*"; }
 
-mask() { sed -E 's/("fingerprint": ")[0-9a-f]{64}"/\1masked"/; s/^(Rules and figures used: )[0-9a-f]+$/\1masked/'; }
+mask() { sed -E 's/^(Rules and figures used: )[0-9a-f]+$/\1masked/'; }
 count() { sed -nE "s/.*\"summary\": \{.*\"$1\": ([0-9]+).*/\1/p" "$work/json" | head -1; }
 
-# report JOB: both forms into $work/txt and $work/json.
+# report JOB: both forms into $work/txt and $work/json, and the latter's findings.
 report() {
     local form status
     for form in txt json; do
@@ -39,6 +40,7 @@ report() {
     [ "$(count open)" = 0 ] || flunk "$1: $(count open) open"
     [ "$(count broken)" = 0 ] || flunk "$1: $(count broken) broken"
     mv "$work/kept" "$work/json"
+    node tests/checks/findings.mjs <"$work/json" >"$work/findings" || flunk "$1: no findings"
 }
 
 # keep NAME FILE: compares, or with --accept replaces.
@@ -61,7 +63,7 @@ for job in examples/*/job*.json; do
     report "$job"
     [ "$stage" = mended ] && grep -q '"outcome": "fail"' "$work/json" && flunk "$job: something fails"
     keep "$folder/expected-$stage.txt" "$work/txt"
-    keep "$folder/expected-$stage.json" "$work/json"
+    keep "$folder/expected-$stage.findings" "$work/findings"
     grep -q "$(basename "$job")\|job.json. and its stages" "$folder/README.md" 2>/dev/null \
         || flunk "$folder/README.md does not tell of $(basename "$job")"
     grep -q '"invented": true' "$work/json" || flunk "$job: the place is not an invented one"

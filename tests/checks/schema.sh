@@ -1,7 +1,8 @@
 #!/usr/bin/env bash
 # schema.sh PROGRAM SOURCE_DIR: the JSON Schema that `eavemark fields --schema`
 # prints, held by another validator against every example job (under its own
-# place and date, whose fields may be its own) and against a set of bad jobs.
+# place and date, whose fields may be its own) and against a set of bad jobs; and
+# the one of reports, held against what `eavemark check` says of them.
 set -euo pipefail
 program=$1 source=$2
 work=$(mktemp -d)
@@ -24,3 +25,14 @@ for job in "$source"/examples/*/job*.json; do
 done
 [ "$jobs" -ge 4 ] || { echo "only $jobs example jobs were found" >&2; exit 1; }
 echo "$jobs example jobs agree with the schema of their place"
+
+# Reports: of the examples, of a job that leaves most things open, and as lines of many.
+mkdir "$work/reports"
+report() { "$program" check --form json --home "$source" "$@" || [ $? -eq 1 ]; }
+for job in minimal.json "$source"/examples/*/job*.json; do
+  report "$job" >"$work/reports/$(basename "$(dirname "$job")")-$(basename "$job")"
+  node -p 'JSON.stringify(JSON.parse(require("fs").readFileSync(process.argv[1])))' "$job"
+done >"$work/jobs"
+report --lines "$work/jobs" >"$work/lines"
+split -l 1 --additional-suffix=.json "$work/lines" "$work/reports/line-"
+node report.mjs "$source/engine/report/report.schema.json" report.json "$work/reports"

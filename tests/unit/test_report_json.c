@@ -1,6 +1,9 @@
-/* The JSON contract: which keys, in which order, holding what. */
+/* The JSON contract: which keys, in which order, holding what.
+ *
+ * usage: test_report_json [--accept]   (writes tests/schema/report.json anew) */
 #include "report/report.h"
 
+#include "base/file.h"
 #include "include/eavemark.h"
 #include "sample_result.h"
 
@@ -9,6 +12,7 @@
 #include <setjmp.h>
 #include <stdarg.h>
 #include <stdint.h>
+#include <stdio.h>
 #include <stdlib.h>
 
 #include <cmocka.h>
@@ -220,6 +224,37 @@ static void one_line_or_many(void **state)
     free(many);
 }
 
+#define GOLDEN EAVEMARK_HOME_DIR "/tests/schema/report.json"
+
+/* The sample's report to the byte, as it is kept for whoever reads such reports. */
+static void the_whole_as_kept(void **state)
+{
+    (void)state;
+    struct sample sample;
+    sample_make(&sample);
+    char *report = written(&sample.result, true);
+    char *kept;
+    size_t length;
+    assert_int_equal(file_read(&kept, &length, GOLDEN, 1 << 20), FILE_READ);
+    if (strcmp(report, kept) != 0)
+        fail_msg("the report is not " GOLDEN " (if that is meant: test_report_json --accept):\n%s",
+                 report);
+    free(kept);
+    free(report);
+}
+
+static int accept_the_whole(void)
+{
+    struct sample sample;
+    sample_make(&sample);
+    struct text report = TEXT_EMPTY;
+    report_json(&sample.result, true, &report);
+    FILE *file = report.failed ? NULL : fopen(GOLDEN, "w");
+    const bool written_out = file != NULL && fputs(text_string(&report), file) >= 0;
+    text_free(&report);
+    return file != NULL && fclose(file) == 0 && written_out ? 0 : 1;
+}
+
 static void the_same_twice(void **state)
 {
     (void)state;
@@ -282,8 +317,10 @@ static void a_failed_text_stays_failed(void **state)
     assert_true(full.failed);
 }
 
-int main(void)
+int main(int argc, char **argv)
 {
+    if (argc == 2 && strcmp(argv[1], "--accept") == 0)
+        return accept_the_whole();
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(keys_and_their_order),
         cmocka_unit_test(the_top),
@@ -292,6 +329,7 @@ int main(void)
         cmocka_unit_test(values_of_every_kind),
         cmocka_unit_test(nasty_texts),
         cmocka_unit_test(one_line_or_many),
+        cmocka_unit_test(the_whole_as_kept),
         cmocka_unit_test(the_same_twice),
         cmocka_unit_test(every_allocation_may_fail),
         cmocka_unit_test(a_failed_text_stays_failed),

@@ -1,0 +1,44 @@
+// The findings of a JSON report that apply, one a line, as the example houses
+// keep them; then how many of each topic do not apply.
+//
+//   eavemark check --form json JOB.json | node findings.mjs
+//
+//   rule | where | outcome | found | demanded | section
+import { readFileSync } from "node:fs";
+
+const VERBS = { at_least: "at least", at_most: "at most", equals: "", one_of: "one of",
+  none_of: "none of", all_of: "all of" };
+
+function valueWords(value) {
+  if (Array.isArray(value)) return value.length === 0 ? "(none)" : value.join(", ");
+  if (typeof value === "boolean") return value ? "yes" : "no";
+  return String(value);
+}
+
+function figureWords(figure) {
+  if (figure === null) return "-";
+  const verb = figure.sense === undefined ? "" : VERBS[figure.sense];
+  if (verb === undefined) throw new Error(`a sense without words: ${figure.sense}`);
+  return [verb, valueWords(figure.value), figure.unit ?? ""].filter((word) => word !== "").join(" ");
+}
+
+function line(finding) {
+  const sections = [...new Set(finding.cite.map((cite) => cite.section ?? cite.code))];
+  return [finding.rule, finding.where ?? "-", finding.outcome, figureWords(finding.found),
+    figureWords(finding.required), sections.join("; ") || "-"].join(" | ");
+}
+
+function notApplicable(findings) {
+  const counts = {};
+  for (const { rule, outcome } of findings) {
+    const topic = rule.split(".")[0];
+    if (outcome === "not_applicable") counts[topic] = (counts[topic] ?? 0) + 1;
+  }
+  return counts;
+}
+
+const report = JSON.parse(readFileSync(0, "utf8"));
+const lines = report.findings.filter((finding) => finding.outcome !== "not_applicable").map(line);
+const counts = Object.entries(notApplicable(report.findings));
+console.log(["rule | where | outcome | found | demanded | section", ...lines, "", "not applicable:",
+  ...counts.map(([topic, count]) => `${topic} ${count}`)].join("\n"));
