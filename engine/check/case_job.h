@@ -15,6 +15,8 @@ void case_job_set(lua_State *lua, cJSON *job, const char *path);
 /* Marks the list of cases as cut short and raises. */
 int case_out_of_memory(lua_State *lua);
 
+enum { CASE_CHANGES_MOST = 200 }; /* of one `with` */
+
 /* Applies the `with` and `without` of the table at index. */
 void case_job_with(lua_State *lua, cJSON *job, int index);
 

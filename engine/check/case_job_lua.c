@@ -3,10 +3,12 @@
 #include "base/nearest.h"
 #include "job/json.h"
 #include "sandbox/keys.h"
+#include "sandbox/sandbox.h"
 
 #include <lauxlib.h>
 #include <lua.h>
 
+#include <math.h>
 #include <stdbool.h>
 #include <stdlib.h>
 #include <string.h>
@@ -51,11 +53,10 @@ static cJSON *from_table(lua_State *lua, int depth)
     return node;
 }
 
-/* The value on top of the stack, which stays there; NULL for what JSON has not. */
+/* The value on top of the stack, which was weighed and stays there; NULL when out of
+ * memory. Never raises. */
 static cJSON *from_lua(lua_State *lua, int depth)
 {
-    if (depth > DEEPEST_VALUE)
-        return NULL;
     switch (lua_type(lua, -1)) {
     case LUA_TBOOLEAN:
         return cJSON_CreateBool(lua_toboolean(lua, -1));
@@ -70,11 +71,34 @@ static cJSON *from_lua(lua_State *lua, int depth)
     }
 }
 
-/* Raises: JSON texts end at a zero byte, and the job would say less than the case. */
-static void check_text(lua_State *lua, const char *path)
+enum { VALUE_STEPS = 8 };
+
+/* Looks through the value on top of the stack, which stays there, before anything is
+ * built that raising would leave behind: charges what it takes (a table may stand in
+ * another any number of times, and costs Lua nothing), and raises at what JSON has not. */
+static void weigh(lua_State *lua, const char *path, int depth)
 {
-    if (lua_type(lua, -1) == LUA_TSTRING && strlen(lua_tostring(lua, -1)) != lua_rawlen(lua, -1))
-        luaL_error(lua, "%s: a text with a zero byte is no value for a job", path);
+    sandbox_charge(lua, VALUE_STEPS);
+    sandbox_charge_kept(lua, sizeof(cJSON));
+    const int type = lua_type(lua, -1);
+    if (type == LUA_TSTRING) {
+        sandbox_charge_kept(lua, lua_rawlen(lua, -1));
+        /* The job would say less than the case. */
+        if (strlen(lua_tostring(lua, -1)) != lua_rawlen(lua, -1))
+            luaL_error(lua, "%s: a text with a zero byte is no value for a job", path);
+        return;
+    }
+    const bool number = type == LUA_TNUMBER && isfinite(lua_tonumber(lua, -1));
+    if (depth > DEEPEST_VALUE || (type != LUA_TTABLE && type != LUA_TBOOLEAN && !number))
+        luaL_error(lua, "%s: that is no value for a job", path);
+    if (type != LUA_TTABLE)
+        return;
+    luaL_checkstack(lua, 4, NULL);
+    for (lua_pushnil(lua); lua_next(lua, -2) != 0; lua_pop(lua, 1)) {
+        if (lua_type(lua, -2) == LUA_TSTRING)
+            sandbox_charge_kept(lua, lua_rawlen(lua, -2));
+        weigh(lua, path, depth + 1);
+    }
 }
 
 /* One step of a path: a name, or [number]. */
@@ -144,20 +168,12 @@ void case_job_set(lua_State *lua, cJSON *job, const char *path)
 {
     struct step last;
     cJSON *parent = find_parent(lua, job, path, &last, true);
-    const bool plain = lua_type(lua, -1) == LUA_TBOOLEAN || lua_type(lua, -1) == LUA_TNUMBER
-        || lua_type(lua, -1) == LUA_TSTRING;
-    const bool table = lua_type(lua, -1) == LUA_TTABLE;
     const int top = lua_gettop(lua);
-    check_text(lua, path);
+    weigh(lua, path, 0);
     cJSON *value = from_lua(lua, 0);
     lua_settop(lua, top - 1);
-    /* A table may also hold what is no value: then it is both. */
-    if (value == NULL && plain)
-        case_out_of_memory(lua);
-    if (value == NULL && table)
-        luaL_error(lua, "%s: that is no value for a job, or out of memory", path);
     if (value == NULL)
-        luaL_error(lua, "%s: that is no value for a job", path);
+        case_out_of_memory(lua);
     cJSON *old = child_of(parent, &last);
     if (last.index < 0 && cJSON_IsObject(parent)) {
         if (!json_set(parent, last.name, value))
@@ -206,6 +222,8 @@ static void with_sorted(lua_State *lua, cJSON *job)
     const struct keys *places = keys_push(lua, table);
     if (places->others)
         luaL_error(lua, "with: every change names a place");
+    if (places->count > CASE_CHANGES_MOST)
+        luaL_error(lua, "with: more than %d changes", CASE_CHANGES_MOST);
     for (size_t i = 0; i < places->count; i++) {
         if (lua_getfield(lua, table, places->names[i]) == LUA_TNIL)
             luaL_error(lua, "with: a place's name must not hold a zero byte");

@@ -12,12 +12,15 @@
 struct rule_case {
     const char *file, *rule, *title;
     int line;          /* where its group begins */
-    cJSON *job;        /* NULL: it could not be built, and fault says why */
+    char *job;         /* JSON, a tenth of the tree that case_job makes of it; NULL: it could
+                          not be built, and fault says why unless its file was stopped there */
     const char *fault; /* or NULL */
     const char *expect, *where, *says;
     struct value required, found; /* VALUE_NONE: not looked at */
     struct rule_case *next;
 };
+
+enum { CASES_MOST = 2000 }; /* of one file */
 
 struct case_list {
     struct arena arena;
@@ -30,6 +33,9 @@ struct case_list {
  * is added to problems; what is wrong with one case's changes stays with it. */
 void case_list_read(struct case_list *list, const char *home, const struct cases_wanted *wanted,
                     struct problems *problems);
+
+/* The job of a case that has one, afresh; to be freed. NULL when out of memory. */
+cJSON *case_job(const struct rule_case *c);
 
 void case_list_free(struct case_list *list);
 

@@ -136,7 +136,12 @@ static bool run_case(struct running *running, struct rule_case *c, struct text *
         wrong(out, c, c->fault);
     if (c->job == NULL)
         return false;
-    check_job(running->laws, c->job, &none, c->file, &checked);
+    cJSON *job = case_job(c);
+    if (job == NULL) {
+        running->arena.failed = true;
+        return false;
+    }
+    check_job(running->laws, job, &none, c->file, &checked);
     if (!checked.judged) {
         held = refusal_holds(c, &checked, out);
     } else if (strcmp(c->expect, "refused") == 0) {
@@ -145,6 +150,7 @@ static bool run_case(struct running *running, struct rule_case *c, struct text *
     } else {
         held = findings_hold(running, c, &checked.result, out);
     }
+    cJSON_Delete(job);
     laws_forget(running->laws, &checked.problems);
     checked_free(&checked);
     return held;
@@ -223,17 +229,22 @@ void cases_each(struct laws *laws, const char *rule,
                 void (*visit)(void *data, const struct checked *checked), void *data,
                 struct problems *problems)
 {
-    const struct cases_wanted all = {0};
+    const struct cases_wanted wanted = {.rule = rule};
     struct case_list list;
-    case_list_read(&list, laws->home, &all, problems);
+    case_list_read(&list, laws->home, &wanted, problems);
     for (struct rule_case *c = list.first; c != NULL; c = c->next) {
-        if (c->job == NULL || (rule != NULL && strcmp(c->rule, rule) != 0))
+        if (c->job == NULL)
             continue;
         const struct overrides none = {0};
         struct checked checked = {0};
-        check_job(laws, c->job, &none, c->file, &checked);
+        cJSON *job = case_job(c);
+        if (job == NULL)
+            laws->out_of_memory = true;
+        else
+            check_job(laws, job, &none, c->file, &checked);
         if (checked.judged)
             visit(data, &checked);
+        cJSON_Delete(job);
         laws_forget(laws, &checked.problems);
         checked_free(&checked);
     }

@@ -11,6 +11,7 @@
 /* Which cases; all of them when neither a topic nor a place is named. */
 struct cases_wanted {
     const char *topic;               /* rules/cases/TOPIC.lua, and what places have of it */
+    const char *rule;                /* of these only the cases of one rule */
     const char *place;               /* jurisdictions/PLACE.cases.lua, if there is one */
     const struct strings *own_rules; /* with a place: the rule files it has to show cases for */
     /* Told of every case run, and every rule that lacks one (or NULL): the file

@@ -17,6 +17,10 @@ struct reading {
     struct problems *problems;
     struct case_list *list;
     const char *file;  /* being read */
+    size_t count;      /* of its cases */
+    cJSON *job;        /* of the case being built; here, so that a file that is stopped
+                          in the midst of it leaves nothing behind */
+    const char *rule;  /* only its cases; or NULL: all */
     const char *topic; /* of a place's cases only those of this topic; NULL: all */
 };
 
@@ -31,14 +35,26 @@ int case_out_of_memory(lua_State *lua)
     return luaL_error(lua, "out of memory");
 }
 
+/* A copy in the list's arena of the text on top of the stack; raises when out of memory. */
+static const char *keep_text(lua_State *lua, const char *key)
+{
+    const char *text = lua_tostring(lua, -1);
+    const size_t length = lua_rawlen(lua, -1);
+    if (strlen(text) != length)
+        luaL_error(lua, "%s must not hold a zero byte", key);
+    sandbox_charge_kept(lua, length + 1);
+    const char *copy = arena_copy_n(&reading_of(lua)->list->arena, text, length);
+    if (copy == NULL)
+        case_out_of_memory(lua);
+    return copy;
+}
+
 static const char *text_of(lua_State *lua, int index, const char *key)
 {
     lua_getfield(lua, index, key);
     if (!lua_isnil(lua, -1) && lua_type(lua, -1) != LUA_TSTRING)
         luaL_error(lua, "%s must be a text", key);
-    const char *text = arena_copy(&reading_of(lua)->list->arena, lua_tostring(lua, -1));
-    if (text == NULL && !lua_isnil(lua, -1))
-        luaL_error(lua, "out of memory");
+    const char *text = lua_isnil(lua, -1) ? NULL : keep_text(lua, key);
     lua_pop(lua, 1);
     return text;
 }
@@ -60,14 +76,15 @@ static struct value value_of(lua_State *lua, int index, const char *key)
     else if (lua_isboolean(lua, -1))
         value = (struct value){.kind = VALUE_YES_NO, .yes = lua_toboolean(lua, -1)};
     else if (lua_type(lua, -1) == LUA_TSTRING)
-        value = (struct value){
-            .kind = VALUE_TEXT,
-            .text = arena_copy(&reading_of(lua)->list->arena, lua_tostring(lua, -1))};
+        value = (struct value){.kind = VALUE_TEXT, .text = keep_text(lua, key)};
     else if (!lua_isnil(lua, -1))
         luaL_error(lua, "%s must be a number, a text, or true or false", key);
     lua_pop(lua, 1);
     return value;
 }
+
+/* Reading the base job and writing the case's is work done in C. */
+enum { BYTES_A_STEP = 8 };
 
 /* The base job a case starts from, parsed afresh. */
 static cJSON *base_job(lua_State *lua, const char *from)
@@ -86,12 +103,13 @@ static cJSON *base_job(lua_State *lua, const char *from)
     return job;
 }
 
-/* The job of the case at 1, from the tables of its group, at 2, and its own, at 3. */
+/* Puts the job of the case at 1 together from the tables of its group, at 2, and its
+ * own, at 3. */
 static int build_job(lua_State *lua)
 {
     enum { GROUP = 2, ONE = 3 };
     struct rule_case *c = lua_touserdata(lua, 1);
-    c->job = base_job(lua, text_of(lua, GROUP, "from"));
+    cJSON *job = reading_of(lua)->job = base_job(lua, text_of(lua, GROUP, "from"));
     const char *shared[] = {"jurisdiction", "date", "stage"};
     const char *keys[] = {"under", "date", "stage"};
     for (int i = 0; i < 3; i++) {
@@ -100,26 +118,39 @@ static int build_job(lua_State *lua)
             value = text_of(lua, GROUP, keys[i]);
         if (value != NULL) {
             lua_pushstring(lua, value);
-            case_job_set(lua, c->job, shared[i]);
+            case_job_set(lua, job, shared[i]);
         }
     }
-    case_job_with(lua, c->job, GROUP);
-    case_job_with(lua, c->job, ONE);
+    case_job_with(lua, job, GROUP);
+    case_job_with(lua, job, ONE);
+    c->job = cJSON_PrintUnformatted(job);
+    if (c->job == NULL)
+        case_out_of_memory(lua);
+    const size_t length = strlen(c->job);
+    sandbox_charge(lua, length / BYTES_A_STEP);
+    sandbox_charge_kept(lua, length);
     return 0;
 }
 
-/* The case in the table at `one`; `group` holds what its cases share. The
- * job is built last, so that an error before it leaks nothing. */
+static void drop_job(struct reading *reading)
+{
+    cJSON_Delete(reading->job);
+    reading->job = NULL;
+}
+
+/* The case in the table at `one`; `group` holds what its cases share. */
 static void read_case(lua_State *lua, int group, int one, const char *rule)
 {
     struct reading *reading = reading_of(lua);
+    if (++reading->count > CASES_MOST)
+        luaL_error(lua, "more than %d cases in one file", CASES_MOST);
+    sandbox_charge_kept(lua, sizeof(struct rule_case));
     struct rule_case *c = arena_alloc(&reading->list->arena, sizeof(*c));
     if (c == NULL)
-        luaL_error(lua, "out of memory");
-    lua_rawgeti(lua, one, 1);
-    c->title = arena_copy(&reading->list->arena, luaL_checkstring(lua, -1));
-    if (c->title == NULL)
         case_out_of_memory(lua);
+    lua_rawgeti(lua, one, 1);
+    luaL_checkstring(lua, -1);
+    c->title = keep_text(lua, "the title");
     lua_pop(lua, 1);
     c->file = reading->file;
     c->line = line_of(lua);
@@ -137,10 +168,11 @@ static void read_case(lua_State *lua, int group, int one, const char *rule)
     lua_pushlightuserdata(lua, c);
     lua_pushvalue(lua, group);
     lua_pushvalue(lua, one);
-    if (sandbox_try(lua, 3) == 0)
+    const int built = sandbox_try(lua, 3);
+    drop_job(reading);
+    if (built == 0)
         return;
-    cJSON_Delete(c->job);
-    c->job = NULL;
+    sandbox_charge_kept(lua, lua_rawlen(lua, -1));
     c->fault = arena_copy(&reading->list->arena, lua_tostring(lua, -1));
     if (c->fault == NULL)
         case_out_of_memory(lua);
@@ -149,6 +181,8 @@ static void read_case(lua_State *lua, int group, int one, const char *rule)
 static bool is_left_out(const struct reading *reading, const char *rule)
 {
     const size_t length = reading->topic == NULL ? 0 : strlen(reading->topic);
+    if (reading->rule != NULL && strcmp(rule, reading->rule) != 0)
+        return true;
     return length > 0 && (strncmp(rule, reading->topic, length) != 0 || rule[length] != '.');
 }
 
@@ -158,9 +192,9 @@ static int finish_cases(lua_State *lua)
     luaL_checktype(lua, 1, LUA_TTABLE);
     if (is_left_out(reading, lua_tostring(lua, lua_upvalueindex(1))))
         return 0;
-    const char *rule = arena_copy(&reading->list->arena, lua_tostring(lua, lua_upvalueindex(1)));
-    if (rule == NULL)
-        return case_out_of_memory(lua);
+    lua_pushvalue(lua, lua_upvalueindex(1));
+    const char *rule = keep_text(lua, "a rule's name");
+    lua_pop(lua, 1);
     const size_t count = (size_t)lua_rawlen(lua, 1);
     if (count == 0)
         return luaL_error(lua, "cases \"%s\" has no cases", rule);
@@ -199,6 +233,7 @@ static void read_file(struct reading *reading, const char *path)
         return;
     }
     reading->file = path;
+    reading->count = 0;
     sandbox->user = reading;
     enum sandbox_stop stop = sandbox_setup(sandbox, define, NULL);
     if (stop != SANDBOX_DONE) /* our own names: no file is at fault */
@@ -208,6 +243,7 @@ static void read_file(struct reading *reading, const char *path)
     if (stop != SANDBOX_DONE)
         problem_at_line(reading->problems, PROBLEM_RULES, sandbox_place(sandbox, stop, path), 0, 0,
                         "%s", sandbox_message(sandbox, stop));
+    drop_job(reading);
     sandbox_close(sandbox);
 }
 
@@ -242,7 +278,8 @@ static void list_files(struct case_list *list, const char *home, const struct ca
 void case_list_read(struct case_list *list, const char *home, const struct cases_wanted *wanted,
                     struct problems *problems)
 {
-    struct reading reading = {.home = home, .problems = problems, .list = list};
+    struct reading reading = {.home = home, .problems = problems, .list = list,
+                              .rule = wanted->rule};
     *list = (struct case_list){0};
     list->last = &list->first;
     list_files(list, home, wanted);
@@ -255,9 +292,14 @@ void case_list_read(struct case_list *list, const char *home, const struct cases
         problem_out_of_memory(problems);
 }
 
+cJSON *case_job(const struct rule_case *c)
+{
+    return cJSON_Parse(c->job);
+}
+
 void case_list_free(struct case_list *list)
 {
     for (struct rule_case *c = list->first; c != NULL; c = c->next)
-        cJSON_Delete(c->job);
+        cJSON_free(c->job);
     arena_free(&list->arena);
 }

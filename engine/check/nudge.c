@@ -12,6 +12,7 @@
 /* One case judged once: what it asked for and what came out. */
 struct trial {
     const struct rule_case *wanted;
+    cJSON *job; /* its, laid out */
     const struct law *law;
     bool *asked, *decides; /* one per figure of the law: as in struct watch */
     enum stage reached;
@@ -58,26 +59,26 @@ static void keep_outcomes(struct trying *trying, struct trial *trial, const stru
 
 /* Judges the case as it stands. What does not hold or is refused on purpose
  * is the proof's business. */
-static void try_case(struct trying *trying, const struct rule_case *c)
+static void try_job(struct trying *trying, const struct rule_case *c, cJSON *job)
 {
     struct problems ignored = {0};
     struct arena *arena = &trying->nudge->arena;
-    const long date = date_parse(text_of(c->job, "date"));
+    const long date = date_parse(text_of(job, "date"));
     const struct law *law =
-        laws_find(trying->laws, text_of(c->job, "jurisdiction"), date, c->file, &ignored);
+        laws_find(trying->laws, text_of(job, "jurisdiction"), date, c->file, &ignored);
     laws_forget(trying->laws, &ignored);
     struct trial *trial = law == NULL ? NULL : arena_alloc(arena, sizeof(*trial));
     if (trial == NULL)
         return;
-    const int stage = stage_by_word(text_of(c->job, "stage"));
-    *trial = (struct trial){.wanted = c, .law = law,
+    const int stage = stage_by_word(text_of(job, "stage"));
+    *trial = (struct trial){.wanted = c, .job = job, .law = law,
                             .reached = stage < 0 ? STAGE_PERMIT : (enum stage)stage};
     trial->asked = arena_array(arena, law->profile->figure_count + 1, sizeof(bool));
     trial->decides = arena_array(arena, law->profile->figure_count + 1, sizeof(bool));
     law->book->watch = (struct watch){c->rule, trial->asked, trial->decides};
     const struct overrides none = {0};
     struct checked checked = {0};
-    check_job(trying->laws, c->job, &none, c->file, &checked);
+    check_job(trying->laws, job, &none, c->file, &checked);
     law->book->watch = (struct watch){NULL, NULL, NULL};
     if (checked.judged) {
         keep_outcomes(trying, trial, &checked.result);
@@ -89,13 +90,26 @@ static void try_case(struct trying *trying, const struct rule_case *c)
     checked_free(&checked);
 }
 
+/* The job of a trial is the trial's; that of no trial goes. */
+static void try_case(struct trying *trying, const struct rule_case *c)
+{
+    struct trial **last = trying->last;
+    cJSON *job = case_job(c);
+    if (job == NULL)
+        problem_out_of_memory(&trying->nudge->problems);
+    else
+        try_job(trying, c, job);
+    if (trying->last == last)
+        cJSON_Delete(job);
+}
+
 static bool outcome_changes(const struct trying *trying, const struct trial *trial)
 {
     struct result result = {0};
     struct rulebook *book = trial->law->book;
     book->watch.only_rule = trial->wanted->rule;
     bool changed = false;
-    if (judge(book, trial->wanted->job, -1, trial->reached, &result) != 0)
+    if (judge(book, trial->job, -1, trial->reached, &result) != 0)
         problem_out_of_memory(&trying->nudge->problems);
     book->watch.only_rule = NULL;
     size_t at = 0;
@@ -345,6 +359,8 @@ void nudge_run(struct laws *laws, const char *topic, struct nudge *nudge)
                    "no figure that cases use begins with \"%s.\"", topic);
     if (nudge->arena.failed)
         problem_out_of_memory(&nudge->problems);
+    for (struct trial *t = trying.first; t != NULL; t = t->next)
+        cJSON_Delete(t->job);
     case_list_free(&trying.cases);
 }
 

@@ -24,7 +24,14 @@ enum {
     RULE_DEEPEST_PER = 3, /* lists within lists */
     RULE_NO_FUNCTION = -1,
     RULES_MOST = 2000,
-    FIELDS_MOST = 2000,
+    FIELDS_MOST = 2000, /* without a place: of one file */
+    CHOICES_MOST = 200,
+    CHOICE_LONGEST = 200, ASK_LONGEST = 1000, /* bytes: they are shown to people */
+    QUANTITIES_MOST = 500,
+    IMPOSSIBLES_MOST = 500,
+    CAUTIONS_MOST = 200,
+    ABOUTS_MOST = 50,
+    CARD_PARTS_MOST = 200, CARD_NAMES_MOST = 1000, /* of all cards together */
 };
 
 struct rule {

@@ -19,7 +19,7 @@ struct reading {
     struct problems *problems;
     const char *file; /* being run */
     struct strings files;
-    size_t field_count;
+    size_t field_count, quantities, impossibles, cautions, abouts, card_parts, card_names;
     bool fields_only; /* of every place, for a job whose place is not known */
 };
 
@@ -102,21 +102,40 @@ static void closed_keys(lua_State *lua, const char *const *known)
     lua_pop(lua, 1);
 }
 
-/* A copy that outlives the call; raises when out of memory. */
+/* Zeroed memory that outlives the call; raises when out of memory. */
+static void *keep(lua_State *lua, size_t count, size_t size)
+{
+    sandbox_charge_kept(lua, count * size);
+    void *kept = arena_array(arena_of(lua), count, size);
+    if (kept == NULL)
+        luaL_error(lua, "out of memory");
+    return kept;
+}
+
+/* A copy that does; likewise. */
 static const char *keep_text(lua_State *lua, const char *text)
 {
-    const char *copy = arena_copy(arena_of(lua), text);
-    if (copy == NULL)
-        luaL_error(lua, "out of memory");
-    return copy;
+    const size_t length = strlen(text);
+    return memcpy(keep(lua, length + 1, 1), text, length);
+}
+
+/* Raises when the text on top of the stack would be cut short in C. */
+static void check_zero(lua_State *lua, const char *key)
+{
+    if (strlen(lua_tostring(lua, -1)) != lua_rawlen(lua, -1))
+        refuse(lua, "%s must not hold a zero byte%s", key, "");
 }
 
 static const char *text_of(lua_State *lua, const char *key)
 {
+    const char *text = NULL;
     lua_getfield(lua, 1, key);
-    if (!lua_isnil(lua, -1) && lua_type(lua, -1) != LUA_TSTRING)
+    if (lua_type(lua, -1) == LUA_TSTRING) {
+        check_zero(lua, key);
+        text = keep_text(lua, lua_tostring(lua, -1));
+    } else if (!lua_isnil(lua, -1)) {
         refuse(lua, "%s must be a text%s", key, "");
-    const char *text = lua_isnil(lua, -1) ? NULL : keep_text(lua, lua_tostring(lua, -1));
+    }
     lua_pop(lua, 1);
     return text;
 }
@@ -127,6 +146,13 @@ static const char *need_text(lua_State *lua, const char *key)
     if (text == NULL)
         refuse(lua, "has no %s%s", key, "");
     return text;
+}
+
+/* Counts one more of these; raises when there are too many. */
+static void count_one(lua_State *lua, size_t *count, size_t most, const char *what)
+{
+    if (++*count > most)
+        luaL_error(lua, "more than %d %s", (int)most, what);
 }
 
 static bool flag_of(lua_State *lua, const char *key)
@@ -185,13 +211,16 @@ static void read_choices(lua_State *lua, struct field *spec)
     lua_getfield(lua, 1, "choices");
     if (lua_istable(lua, -1)) {
         spec->choice_count = (size_t)lua_rawlen(lua, -1);
-        spec->choices = arena_array(arena_of(lua), spec->choice_count + 1, sizeof(char *));
-        if (spec->choices == NULL)
-            luaL_error(lua, "out of memory");
+        if (spec->choice_count > CHOICES_MOST)
+            refuse(lua, "has more than 200 choices%s%s", "", "");
+        spec->choices = keep(lua, spec->choice_count + 1, sizeof(char *));
         for (size_t i = 0; i < spec->choice_count; i++) {
             lua_rawgeti(lua, -1, (lua_Integer)i + 1);
             if (lua_type(lua, -1) != LUA_TSTRING)
                 refuse(lua, "choices are texts%s%s", "", "");
+            check_zero(lua, "a choice");
+            if (lua_rawlen(lua, -1) > CHOICE_LONGEST)
+                refuse(lua, "a choice is longer than 200 bytes%s%s", "", "");
             spec->choices[i] = keep_text(lua, lua_tostring(lua, -1));
             lua_pop(lua, 1);
         }
@@ -203,8 +232,7 @@ static int finish_field(lua_State *lua)
 {
     struct reading *reading = reading_of(lua);
     struct field spec = {0};
-    if (++reading->field_count > FIELDS_MOST)
-        return luaL_error(lua, "more than %d fields", FIELDS_MOST);
+    count_one(lua, &reading->field_count, FIELDS_MOST, "fields");
     closed_keys(lua, FIELD_KEYS);
     const char *type = need_text(lua, "type");
     const int known = field_type_by_word(type);
@@ -214,6 +242,8 @@ static int finish_field(lua_State *lua)
     spec.unit = text_of(lua, "unit");
     spec.refers = text_of(lua, "refers");
     spec.ask = need_text(lua, "ask");
+    if (strlen(spec.ask) > ASK_LONGEST)
+        return refuse(lua, "the question is longer than 1000 bytes%s%s", "", "");
     spec.stage = stage_word(stage_of(lua, need_text(lua, "stage")));
     spec.file = reading->file;
     spec.required = flag_of(lua, "required");
@@ -221,6 +251,7 @@ static int finish_field(lua_State *lua)
     read_range(lua, &spec);
     read_choices(lua, &spec);
     const char *why = "out of memory";
+    sandbox_charge_kept(lua, sizeof(spec) + 2 * strlen(declared_name(lua)) + strlen(spec.file) + 3);
     if (reading->fields_only && fields_find(&reading->book->fields, declared_name(lua)) != NULL)
         return 0; /* two places may ask for the same thing */
     if (fields_add(&reading->book->fields, declared_name(lua), &spec, &why) == NULL)
@@ -295,9 +326,7 @@ static int finish_rule(lua_State *lua)
     check_rule_id(lua, id);
     if (reading->book->rule_count == RULES_MOST)
         return luaL_error(lua, "more than %d rules", RULES_MOST);
-    struct rule *rule = arena_alloc(arena_of(lua), sizeof(*rule));
-    if (rule == NULL)
-        return luaL_error(lua, "out of memory");
+    struct rule *rule = keep(lua, 1, sizeof(*rule));
     rule->id = keep_text(lua, id);
     rule->title = need_text(lua, "title");
     rule->stage = stage_of(lua, need_text(lua, "stage"));
@@ -341,9 +370,8 @@ static int finish_quantity(lua_State *lua)
     for (; *at != NULL; at = &(*at)->next)
         if (strcmp((*at)->name, declared_name(lua)) == 0)
             return refuse(lua, "is already a quantity, in %s%s", (*at)->file, "");
-    struct quantity *quantity = arena_alloc(arena_of(lua), sizeof(*quantity));
-    if (quantity == NULL)
-        return luaL_error(lua, "out of memory");
+    count_one(lua, &reading->quantities, QUANTITIES_MOST, "quantities");
+    struct quantity *quantity = keep(lua, 1, sizeof(*quantity));
     quantity->name = keep_text(lua, declared_name(lua));
     quantity->title = need_text(lua, "title");
     quantity->per_depth = read_per(lua, quantity->per);
@@ -369,9 +397,8 @@ static const char *const IMPOSSIBLE_KEYS[] = {"at", "per", "when", NULL};
 static int finish_impossible(lua_State *lua)
 {
     closed_keys(lua, IMPOSSIBLE_KEYS);
-    struct impossible *check = arena_alloc(arena_of(lua), sizeof(*check));
-    if (check == NULL)
-        return luaL_error(lua, "out of memory");
+    count_one(lua, &reading_of(lua)->impossibles, IMPOSSIBLES_MOST, "impossible");
+    struct impossible *check = keep(lua, 1, sizeof(*check));
     check->name = keep_text(lua, declared_name(lua));
     check->file = reading_of(lua)->file;
     check->line = (int)lua_tointeger(lua, lua_upvalueindex(2));
@@ -409,6 +436,8 @@ static void read_stages(lua_State *lua, bool stages[STAGE_COUNT])
     if (!lua_istable(lua, -1))
         refuse(lua, "stages is a list of stages%s%s", "", "");
     const size_t count = (size_t)lua_rawlen(lua, -1);
+    if (count > STAGE_COUNT)
+        refuse(lua, "stages is a list of stages, each once%s%s", "", "");
     for (size_t i = 1; i <= count; i++) {
         lua_rawgeti(lua, -1, (lua_Integer)i);
         stages[stage_of(lua, luaL_checkstring(lua, -1))] = true;
@@ -442,9 +471,8 @@ static void read_cite(lua_State *lua, struct cite *cite)
 static int finish_caution(lua_State *lua)
 {
     closed_keys(lua, CAUTION_KEYS);
-    struct caution *caution = arena_alloc(arena_of(lua), sizeof(*caution));
-    if (caution == NULL)
-        return luaL_error(lua, "out of memory");
+    count_one(lua, &reading_of(lua)->cautions, CAUTIONS_MOST, "cautions");
+    struct caution *caution = keep(lua, 1, sizeof(*caution));
     caution->name = keep_text(lua, declared_name(lua));
     read_stages(lua, caution->stages);
     read_cite(lua, &caution->cite);
@@ -476,9 +504,8 @@ static const char *const ABOUT_KEYS[] = {"says", NULL};
 static int finish_about(lua_State *lua)
 {
     closed_keys(lua, ABOUT_KEYS);
-    struct about *about = arena_alloc(arena_of(lua), sizeof(*about));
-    if (about == NULL)
-        return luaL_error(lua, "out of memory");
+    count_one(lua, &reading_of(lua)->abouts, ABOUTS_MOST, "lines about the house");
+    struct about *about = keep(lua, 1, sizeof(*about));
     about->label = keep_text(lua, declared_name(lua));
     about->says = function_of(lua, "says");
     if (about->says == RULE_NO_FUNCTION)
@@ -501,6 +528,7 @@ static void read_card_names(lua_State *lua, struct card_part *part)
 {
     const size_t count = (size_t)lua_rawlen(lua, -1);
     for (size_t i = 1; i <= count; i++) {
+        count_one(lua, &reading_of(lua)->card_names, CARD_NAMES_MOST, "names on cards");
         lua_rawgeti(lua, -1, (lua_Integer)i);
         if (lua_type(lua, -1) != LUA_TSTRING)
             refuse(lua, "a part lists rules and topics by name%s%s", "", "");
@@ -515,9 +543,7 @@ static struct card_part *read_card_part(lua_State *lua)
 {
     if (!lua_istable(lua, -1))
         refuse(lua, "each part is a table: a title, and rules or topics%s%s", "", "");
-    struct card_part *part = arena_alloc(arena_of(lua), sizeof(*part));
-    if (part == NULL)
-        luaL_error(lua, "out of memory");
+    struct card_part *part = keep(lua, 1, sizeof(*part));
     lua_getfield(lua, -1, "title");
     if (lua_type(lua, -1) != LUA_TSTRING)
         refuse(lua, "a part has no title%s%s", "", "");
@@ -538,6 +564,7 @@ static int finish_card(lua_State *lua)
         return refuse(lua, "is laid out twice%s%s", "", "");
     const size_t count = (size_t)lua_rawlen(lua, 1);
     for (size_t i = 1; i <= count; i++) {
+        count_one(lua, &reading_of(lua)->card_parts, CARD_PARTS_MOST, "parts of cards");
         lua_rawgeti(lua, 1, (lua_Integer)i);
         *at = read_card_part(lua);
         at = &(*at)->next;
@@ -620,13 +647,10 @@ static int finish_drawing(lua_State *lua)
     for (; *at != NULL; at = &(*at)->next)
         if (strcmp((*at)->name, declared_name(lua)) == 0)
             return refuse(lua, "is already a drawing, in %s%s", (*at)->file, "");
-    struct drawing *drawing = arena_alloc(arena_of(lua), sizeof(*drawing));
+    struct drawing *drawing = keep(lua, 1, sizeof(*drawing));
     const size_t count = count_parts(lua, "rules") + count_parts(lua, "figures")
                          + count_parts(lua, "numbers");
-    if (drawing == NULL
-        || (drawing->parts = arena_array(arena_of(lua), count + 1, sizeof(*drawing->parts)))
-               == NULL)
-        return luaL_error(lua, "out of memory");
+    drawing->parts = keep(lua, count + 1, sizeof(*drawing->parts));
     drawing->name = keep_text(lua, declared_name(lua));
     drawing->file = reading_of(lua)->file;
     drawing->line = (int)lua_tointeger(lua, lua_upvalueindex(2));
@@ -694,7 +718,7 @@ static void run_file(struct reading *reading, const char *path)
         sandbox_run(book->sandbox, source->text, source->length, source->path);
     if (stop != SANDBOX_DONE)
         say_stop(reading, stop);
-    else if (heap_used(&book->sandbox->heap) > SANDBOX_LOAD_BYTES) /* each file had that much */
+    else if (sandbox_overfull(book->sandbox)) /* each file had that much */
         say_stop(reading, SANDBOX_MEMORY);
 }
 
@@ -730,6 +754,18 @@ static void check_references(struct reading *reading)
                         dangling->path, why);
 }
 
+/* Runs a file for its fields alone, and puts the heap back: what one county takes of
+ * it must not be lacking for the next. */
+static void run_for_fields(struct reading *reading, const char *path)
+{
+    struct sandbox *sandbox = reading->book->sandbox;
+    const size_t kept = sandbox->kept;
+    reading->field_count = 0;
+    run_file(reading, path);
+    sandbox->kept = kept;
+    sandbox_reset(sandbox);
+}
+
 /* Without a place: the fields of every place, so that any real name is known.
  * A place whose file does not run leaves the catalogue partial; whoever asks
  * about that place will be told. */
@@ -741,8 +777,10 @@ static void load_every_field(struct reading *reading)
     reading->problems = &untold;
     if (home_each(reading->home, "jurisdictions", ".rules.lua", 6, note_file, reading) != 0)
         reading->book->fields.partial = true;
+    if (sandbox_keep(reading->book->sandbox) != 0)
+        reading->book->arena.failed = true;
     for (size_t i = 0; i < reading->files.count && !reading->book->arena.failed; i++)
-        run_file(reading, reading->files.items[i]);
+        run_for_fields(reading, reading->files.items[i]);
     if (untold.count > 0)
         reading->book->fields.partial = true;
     if (untold.out_of_memory)

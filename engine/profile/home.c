@@ -201,29 +201,21 @@ void sources_fingerprint(struct sources *sources, char out[65])
         snprintf(out + 2 * i, 3, "%02x", digest[i]);
 }
 
-/* The place stands in a line that begins with "--". */
-static bool in_comment(const char *text, const char *place)
-{
-    while (place > text && place[-1] != '\n')
-        place--;
-    return strncmp(place + strspn(place, " \t"), "--", 2) == 0;
-}
-
+/* Each line is looked through once: a file may be one line of half a megabyte that holds
+ * the needle a hundred thousand times, all of it a comment. */
 int source_line(const struct source *source, const char *needle, int from)
 {
-    const char *start = source->text;
-    for (int line = 1; line < from && start != NULL; line++) {
-        start = strchr(start, '\n');
-        start = start == NULL ? NULL : start + 1;
+    const char *at = source->text, *found = strstr(at, needle);
+    for (int line = 1; found != NULL; line++) {
+        const char *end = strchr(at, '\n');
+        const bool comment = strncmp(at + strspn(at, " \t"), "--", 2) == 0;
+        if (line >= from && !comment && (end == NULL || found < end) && found >= at)
+            return line;
+        if (end == NULL)
+            return 0;
+        at = end + 1;
+        if (found < at)
+            found = strstr(at, needle);
     }
-    const char *found = start == NULL ? NULL : strstr(start, needle);
-    while (found != NULL && in_comment(source->text, found))
-        found = strstr(found + 1, needle);
-    if (found == NULL)
-        return 0;
-    int line = 1;
-    for (const char *at = source->text;
-         (at = memchr(at, '\n', (size_t)(found - at))) != NULL; at++)
-        line++;
-    return line;
+    return 0;
 }

@@ -13,7 +13,15 @@
 
 #include <stdbool.h>
 
-enum { PLACE_FIGURES_MOST = 2000, PLACE_EDITIONS_MOST = 200 }; /* of one file */
+/* Of one place, its parts included. */
+enum {
+    PLACE_FIGURES_MOST = 2000,
+    PLACE_EDITIONS_MOST = 200,
+    PLACE_PARTS_MOST = 100,
+    PLACE_DROPS_MOST = 2000,
+    PLACE_SET_MOST = 200,     /* members */
+    PLACE_PROBLEMS_MOST = 200,
+};
 
 /* A figure as one place gives it; parts left out are NULL. */
 struct entry {

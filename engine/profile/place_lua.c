@@ -22,7 +22,7 @@ struct loading {
     struct entry **last;  /* where its next entry goes */
     const struct source *source; /* the file being run: the place's own, or a part */
     int editions;
-    size_t figures;
+    size_t figures, parts, drops, said;
 };
 
 static struct loading *loading_of(lua_State *lua)
@@ -30,10 +30,14 @@ static struct loading *loading_of(lua_State *lua)
     return sandbox_of(lua)->user;
 }
 
-/* Adds a problem at the line where `needle` stands in the file. */
-static void say(struct loading *loading, int line, const char *format, const char *a, const char *b)
+/* Adds a problem at this line of the file being run; raises when there were too many.
+ * Never called but inside the sandbox. */
+static void say(lua_State *lua, int line, const char *format, const char *a, const char *b)
 {
+    struct loading *loading = loading_of(lua);
     char message[512];
+    if (++loading->said > PLACE_PROBLEMS_MOST)
+        luaL_error(lua, "more than %d things are wrong", PLACE_PROBLEMS_MOST);
     /* Formats here are literals of this file with at most two %s. */
 #pragma GCC diagnostic push
 #pragma GCC diagnostic ignored "-Wformat-nonliteral"
@@ -44,12 +48,20 @@ static void say(struct loading *loading, int line, const char *format, const cha
 }
 
 /* Raises when out of memory: half a place must not be read further. */
+static void *keep(lua_State *lua, size_t count, size_t size)
+{
+    sandbox_charge_kept(lua, count * size);
+    void *kept = arena_array(loading_of(lua)->arena, count, size);
+    if (kept == NULL)
+        luaL_error(lua, "out of memory");
+    return kept;
+}
+
+/* Likewise. */
 static const char *copy_text(lua_State *lua, const char *text)
 {
-    const char *copy = arena_copy(loading_of(lua)->arena, text);
-    if (copy == NULL)
-        luaL_error(lua, "out of memory");
-    return copy;
+    const size_t length = strlen(text);
+    return memcpy(keep(lua, length + 1, 1), text, length);
 }
 
 static const char *copy_string(lua_State *lua, int index)
@@ -63,11 +75,11 @@ static const char *text_of(lua_State *lua, int index, const char *key, int line)
     const char *text = NULL;
     lua_getfield(lua, index, key);
     if (lua_type(lua, -1) == LUA_TSTRING && strlen(lua_tostring(lua, -1)) != lua_rawlen(lua, -1))
-        say(loading_of(lua), line, "%s must not hold a zero byte%s", key, "");
+        say(lua, line, "%s must not hold a zero byte%s", key, "");
     else if (lua_type(lua, -1) == LUA_TSTRING)
         text = copy_string(lua, -1);
     else if (!lua_isnil(lua, -1))
-        say(loading_of(lua), line, "%s must be a text%s", key, "");
+        say(lua, line, "%s must be a text%s", key, "");
     lua_pop(lua, 1);
     return text;
 }
@@ -76,7 +88,7 @@ static bool flag_of(lua_State *lua, int index, const char *key)
 {
     lua_getfield(lua, index, key);
     if (!lua_isnil(lua, -1) && !lua_isboolean(lua, -1))
-        say(loading_of(lua), loading_of(lua)->block->line, "%s must be true or false%s", key, "");
+        say(lua, loading_of(lua)->block->line, "%s must be true or false%s", key, "");
     const bool set = lua_toboolean(lua, -1);
     lua_pop(lua, 1);
     return set;
@@ -88,7 +100,7 @@ static long date_of(lua_State *lua, int index, const char *key)
     const char *text = text_of(lua, index, key, loading->block->line);
     const long date = text == NULL ? 0 : date_parse(text);
     if (text != NULL && date == 0)
-        say(loading, loading->block->line, "%s: \"%s\" is not a date (YYYY-MM-DD)", key, text);
+        say(lua, loading->block->line, "%s: \"%s\" is not a date (YYYY-MM-DD)", key, text);
     return date;
 }
 
@@ -108,10 +120,10 @@ static void closed_keys(lua_State *lua, int index, const char *const *known, int
         for (name = known; *name != NULL; name++)
             nearest_offer(&nearest, *name);
         if (nearest.name != NULL)
-            say(loading_of(lua), line, "unknown key \"%s\"; did you mean \"%s\"?", key,
+            say(lua, line, "unknown key \"%s\"; did you mean \"%s\"?", key,
                 nearest.name);
         else
-            say(loading_of(lua), line, "unknown key \"%s\"%s", key, "");
+            say(lua, line, "unknown key \"%s\"%s", key, "");
     }
     lua_pop(lua, 1);
 }
@@ -120,7 +132,7 @@ static const char *const SENSES[] = {"at_least", "at_most", "equals", "one_of", 
                                      "all_of", "among", "from", "over", "under", NULL};
 static const char *const STATUSES[] = {"seen", "parallel", "memory", "practice", "invented", NULL};
 
-static void one_of_words(struct loading *loading, const char *key, const char *word,
+static void one_of_words(lua_State *lua, const char *key, const char *word,
                          const char *const *words, int line)
 {
     if (word == NULL)
@@ -128,22 +140,21 @@ static void one_of_words(struct loading *loading, const char *key, const char *w
     for (const char *const *w = words; *w != NULL; w++)
         if (strcmp(*w, word) == 0)
             return;
-    say(loading, line, "%s: \"%s\" is not one of the known words (jurisdictions/README.md)", key,
+    say(lua, line, "%s: \"%s\" is not one of the known words (jurisdictions/README.md)", key,
         word);
 }
 
 static struct value read_set(lua_State *lua, int index, const char *name, int line)
 {
-    struct loading *loading = loading_of(lua);
     struct value value = {.kind = VALUE_SET};
     value.set_count = (size_t)lua_rawlen(lua, index);
-    const char **set = arena_array(loading->arena, value.set_count + 1, sizeof(*set));
-    if (set == NULL)
-        luaL_error(lua, "out of memory");
+    if (value.set_count > PLACE_SET_MOST)
+        luaL_error(lua, "figure \"%s\": a set has more than %d members", name, PLACE_SET_MOST);
+    const char **set = keep(lua, value.set_count + 1, sizeof(*set));
     for (size_t i = 0; i < value.set_count; i++) {
         lua_rawgeti(lua, index, (lua_Integer)i + 1);
         if (lua_type(lua, -1) != LUA_TSTRING)
-            say(loading, line, "figure \"%s\": a set holds texts only%s", name, "");
+            say(lua, line, "figure \"%s\": a set holds texts only%s", name, "");
         set[i] = lua_type(lua, -1) == LUA_TSTRING ? copy_string(lua, -1) : "";
         lua_pop(lua, 1);
     }
@@ -163,7 +174,7 @@ static struct value read_value(lua_State *lua, const char *name, int line)
         value.kind = VALUE_NUMBER;
         value.number = lua_tonumber(lua, -1);
         if (!isfinite(value.number))
-            say(loading_of(lua), line, "figure \"%s\" is not a finite number%s", name, "");
+            say(lua, line, "figure \"%s\" is not a finite number%s", name, "");
         break;
     case LUA_TBOOLEAN:
         value.kind = VALUE_YES_NO;
@@ -173,15 +184,20 @@ static struct value read_value(lua_State *lua, const char *name, int line)
         value = read_set(lua, lua_gettop(lua), name, line);
         break;
     default:
-        say(loading_of(lua), line, "figure \"%s\" must be a number, true or false, or a set%s",
+        say(lua, line, "figure \"%s\" must be a number, true or false, or a set%s",
             name, "");
     }
     lua_pop(lua, 1);
     return value;
 }
 
-static int line_of_name(struct loading *loading, const char *name)
+/* Charges for looking through the file: C's own search is quick, but not free. */
+enum { BYTES_A_STEP = 256 };
+
+static int line_of_name(lua_State *lua, const char *name)
 {
+    struct loading *loading = loading_of(lua);
+    sandbox_charge(lua, loading->source->length / BYTES_A_STEP);
     char quoted[160];
     snprintf(quoted, sizeof(quoted), "[\"%s\"]", name);
     const bool own = loading->source == loading->place->source;
@@ -198,10 +214,8 @@ static const char *const FIGURE_KEYS[] = {"unit", "sense", "cite", "status", "so
 static void read_figure(lua_State *lua, const char *name)
 {
     struct loading *loading = loading_of(lua);
-    struct entry *entry = arena_alloc(loading->arena, sizeof(*entry));
-    if (entry == NULL)
-        luaL_error(lua, "out of memory");
-    const int line = line_of_name(loading, name);
+    struct entry *entry = keep(lua, 1, sizeof(*entry));
+    const int line = line_of_name(lua, name);
     const int table = lua_gettop(lua);
     entry->name = copy_text(lua, name);
     entry->file = loading->source->path;
@@ -209,7 +223,7 @@ static void read_figure(lua_State *lua, const char *name)
     *loading->last = entry;
     loading->last = &entry->next;
     if (!lua_istable(lua, table)) {
-        say(loading, line, "figure \"%s\" must be written { value, cite = ... }%s", name, "");
+        say(lua, line, "figure \"%s\" must be written { value, cite = ... }%s", name, "");
         return;
     }
     closed_keys(lua, table, FIGURE_KEYS, line);
@@ -220,8 +234,8 @@ static void read_figure(lua_State *lua, const char *name)
     entry->status = text_of(lua, table, "status", line);
     entry->source = text_of(lua, table, "source", line);
     entry->disputed = text_of(lua, table, "disputed", line);
-    one_of_words(loading, "sense", entry->sense, SENSES, line);
-    one_of_words(loading, "status", entry->status, STATUSES, line);
+    one_of_words(lua, "sense", entry->sense, SENSES, line);
+    one_of_words(lua, "status", entry->status, STATUSES, line);
 }
 
 /* Reads the table of figures at index (absolute). */
@@ -230,7 +244,7 @@ static void read_figure_table(lua_State *lua, int index)
     struct loading *loading = loading_of(lua);
     const struct keys *names = keys_push(lua, index);
     if (names->others)
-        say(loading, loading->block->line, "figures: every figure needs a name%s%s", "", "");
+        say(lua, loading->block->line, "figures: every figure needs a name%s%s", "", "");
     loading->figures += names->count;
     if (loading->figures > PLACE_FIGURES_MOST)
         luaL_error(lua, "more than %d figures", PLACE_FIGURES_MOST);
@@ -249,7 +263,7 @@ static void read_figures(lua_State *lua, int index)
     if (lua_istable(lua, -1))
         read_figure_table(lua, lua_gettop(lua));
     else if (!lua_isnil(lua, -1))
-        say(loading, loading->block->line, "figures must be a table%s%s", "", "");
+        say(lua, loading->block->line, "figures must be a table%s%s", "", "");
     lua_pop(lua, 1);
 }
 
@@ -269,12 +283,13 @@ static void read_parts(lua_State *lua, int index)
     struct loading *loading = loading_of(lua);
     lua_getfield(lua, index, "parts");
     if (!lua_isnil(lua, -1) && !lua_istable(lua, -1))
-        say(loading, loading->block->line, "parts must be a list of file names%s%s", "", "");
+        say(lua, loading->block->line, "parts must be a list of file names%s%s", "", "");
     if (lua_istable(lua, -1)) {
         const size_t count = (size_t)lua_rawlen(lua, -1);
-        loading->block->parts = arena_array(loading->arena, count + 1, sizeof(char *));
-        if (loading->block->parts == NULL)
-            luaL_error(lua, "out of memory");
+        loading->parts += count;
+        if (loading->parts > PLACE_PARTS_MOST)
+            luaL_error(lua, "more than %d parts", PLACE_PARTS_MOST);
+        loading->block->parts = keep(lua, count + 1, sizeof(char *));
         for (size_t i = 1; i <= count; i++) {
             lua_rawgeti(lua, -1, (lua_Integer)i);
             luaL_checkstring(lua, -1);
@@ -291,13 +306,11 @@ static void read_drop(lua_State *lua, int drops, const char *rule)
     struct loading *loading = loading_of(lua);
     lua_getfield(lua, drops, rule);
     if (lua_type(lua, -1) != LUA_TSTRING) {
-        say(loading, loading->block->line, "drop is written [\"rule\"] = \"why\"%s%s", "", "");
+        say(lua, loading->block->line, "drop is written [\"rule\"] = \"why\"%s%s", "", "");
     } else {
-        struct entry_drop *drop = arena_alloc(loading->arena, sizeof(*drop));
-        if (drop == NULL)
-            luaL_error(lua, "out of memory");
+        struct entry_drop *drop = keep(lua, 1, sizeof(*drop));
         *drop = (struct entry_drop){copy_text(lua, rule), copy_string(lua, -1),
-                                    line_of_name(loading, rule), loading->block->drops};
+                                    line_of_name(lua, rule), loading->block->drops};
         loading->block->drops = drop;
     }
     lua_pop(lua, 1);
@@ -309,11 +322,14 @@ static void read_drops(lua_State *lua, int index)
     lua_getfield(lua, index, "drop");
     const int drops = lua_gettop(lua);
     if (!lua_isnil(lua, drops) && !lua_istable(lua, drops))
-        say(loading, loading->block->line, "drop must be a table%s%s", "", "");
+        say(lua, loading->block->line, "drop must be a table%s%s", "", "");
     if (lua_istable(lua, drops)) {
         const struct keys *rules = keys_push(lua, drops);
         if (rules->others)
-            say(loading, loading->block->line, "drop is written [\"rule\"] = \"why\"%s%s", "", "");
+            say(lua, loading->block->line, "drop is written [\"rule\"] = \"why\"%s%s", "", "");
+        loading->drops += rules->count;
+        if (loading->drops > PLACE_DROPS_MOST)
+            luaL_error(lua, "drops more than %d rules", PLACE_DROPS_MOST);
         for (size_t i = rules->count; i-- > 0;)
             read_drop(lua, drops, rules->names[i]);
     }
@@ -345,9 +361,9 @@ static void read_block(lua_State *lua, int index)
     block->from = date_of(lua, index, "from");
     block->to = date_of(lua, index, "to");
     if (block->title == NULL)
-        say(loading, line, "jurisdiction \"%s\" has no title%s", block->id, "");
+        say(lua, line, "jurisdiction \"%s\" has no title%s", block->id, "");
     if (block->from != 0 && block->to != 0 && block->to <= block->from)
-        say(loading, line,
+        say(lua, line,
             "jurisdiction \"%s\" ends before it begins: `to` must be later than `from`%s",
             block->id, "");
     read_figures(lua, index);
@@ -371,9 +387,7 @@ static int take_block(lua_State *lua)
     lua_settop(lua, 1);
     if (++loading->editions > PLACE_EDITIONS_MOST)
         return luaL_error(lua, "more than %d editions", PLACE_EDITIONS_MOST);
-    struct block *block = arena_alloc(loading->arena, sizeof(*block));
-    if (block == NULL)
-        return luaL_error(lua, "out of memory");
+    struct block *block = keep(lua, 1, sizeof(*block));
     block->id = loading->id;
     block->line = (int)lua_tointeger(lua, lua_upvalueindex(1));
     start_block(loading, block);
@@ -448,8 +462,9 @@ static void settle_dates(struct loading *loading)
         if (b->next->from < b->to || b->next->from == b->from) {
             char day[16];
             date_write(b->next->from, day);
-            say(loading, b->next->line, "jurisdiction \"%s\": two editions both cover %s; give the "
-                "earlier one a `to`, the first day it no longer binds", b->id, day);
+            problem_at_line(loading->problems, PROBLEM_RULES, loading->source->path, b->next->line,
+                            0, "jurisdiction \"%s\": two editions both cover %s; give the "
+                            "earlier one a `to`, the first day it no longer binds", b->id, day);
         }
     }
 }

@@ -52,6 +52,20 @@ void sandbox_charge(lua_State *lua, size_t steps)
         sandbox_end(lua, SANDBOX_TIME);
 }
 
+void sandbox_charge_kept(lua_State *lua, size_t bytes)
+{
+    struct sandbox *sandbox = sandbox_of(lua);
+    if (bytes > sandbox->kept_left)
+        sandbox_end(lua, SANDBOX_MEMORY);
+    sandbox->kept_left -= bytes;
+    sandbox->kept += bytes;
+}
+
+bool sandbox_overfull(const struct sandbox *sandbox)
+{
+    return heap_used(&sandbox->heap) + sandbox->kept > SANDBOX_LOAD_BYTES;
+}
+
 int sandbox_signal(lua_State *lua)
 {
     return sandbox_end(lua, SANDBOX_SIGNAL);
@@ -161,6 +175,7 @@ static void arm(struct sandbox *sandbox, long steps, int ms, size_t bytes)
     sandbox->stop = SANDBOX_DONE;
     sandbox->message[0] = '\0';
     sandbox->steps_left = steps;
+    sandbox->kept_left = SANDBOX_KEPT_BYTES;
     sandbox->deadline_ns = now_ns() + ms * 1000000LL;
     heap_allow(&sandbox->heap, bytes);
 }

@@ -9,7 +9,8 @@
  *           work they are about to do (sandbox_charge); the same on every
  *           machine
  *   time    wall clock, looked at whenever steps are counted
- *   memory  bytes taken from the heap during the call
+ *   memory  bytes taken from the heap during the call, and while loading those that
+ *           binders keep outside it (sandbox_charge_kept)
  *
  * Text chunks only. Errors: a sandbox_stop and a message that names file and
  * line where Lua gave them.
@@ -30,6 +31,7 @@ enum {
     SANDBOX_HEAP_BYTES = 64 * 1024 * 1024,
     SANDBOX_LOAD_BYTES = 24 * 1024 * 1024, /* for loading all packs */
     SANDBOX_CALL_BYTES = 4 * 1024 * 1024,  /* for judging one thing */
+    SANDBOX_KEPT_BYTES = 16 * 1024 * 1024, /* of one file, outside the heap */
     SANDBOX_LOAD_STEPS = 5 * 1000 * 1000,
     SANDBOX_CALL_STEPS = 400 * 1000,
     SANDBOX_LOAD_MS = 2000,
@@ -55,6 +57,8 @@ struct sandbox {
     bool loading;            /* in sandbox_run or sandbox_setup, not in sandbox_call */
     enum sandbox_stop stop;  /* why the running call is ending */
     long steps_left;
+    size_t kept_left;        /* of the file being loaded */
+    size_t kept;             /* by all files so far */
     long long deadline_ns;   /* monotonic clock */
     char message[SANDBOX_MESSAGE_BYTES];
 };
@@ -87,6 +91,14 @@ void sandbox_protect(lua_State *lua);
 /* Inside a call: charges steps for work about to be done in C; ends the call
  * when they, or its time, run out. */
 void sandbox_charge(lua_State *lua, size_t steps);
+
+/* Inside a call: charges bytes about to be kept outside the heap, where no limit of
+ * Lua's sees them: one text of a megabyte may stand in a table a hundred thousand
+ * times, and each place of it is copied. Ends the call when they run out. */
+void sandbox_charge_kept(lua_State *lua, size_t bytes);
+
+/* More than all files together may take: what the heap holds, and what was kept. */
+bool sandbox_overfull(const struct sandbox *sandbox);
 
 /* Inside a call: calls the C function below its arguments on the stack, which are
  * popped. 0, or -1 when it raised an error of its own, with the message on top. A

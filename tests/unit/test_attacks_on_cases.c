@@ -101,7 +101,12 @@ static void run_attack(void **state)
     const char *where = only_the_case ? proof.report : proof.problems;
     assert_has(where, "jurisdictions/example/attack.cases.lua");
     assert_has(where, attack->words);
-    assert_has(proof.report, "\n3 passed, ");
+    /* What the attack's own file came to before it was stopped counts too. */
+    const char *passed = strstr(proof.report, " passed, ");
+    assert_non_null(passed);
+    while (passed > proof.report && passed[-1] != '\n')
+        passed--;
+    assert_true(strtoul(passed, NULL, 10) >= 3);
     said_free(&proof);
 
     assert_others_stand(&home, before.json);
