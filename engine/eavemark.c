@@ -111,11 +111,12 @@ enum eavemark_status eavemark_result_status(const eavemark_result *result, bool 
             || problems_any(&checked->problems, PROBLEM_RULES);
         return broken ? EAVEMARK_BROKEN : EAVEMARK_UNUSABLE;
     }
-    const size_t *counts = checked->result.counts;
-    if (counts[OUTCOME_BROKEN] > 0)
+    const struct result *found = &checked->result;
+    if (found->counts[OUTCOME_BROKEN] > 0)
         return EAVEMARK_BROKEN;
-    if (counts[OUTCOME_FAIL] > 0
-        || (strict && (counts[OUTCOME_WARN] > 0 || counts[OUTCOME_OPEN] > 0)))
+    if (found->counts[OUTCOME_FAIL] > 0
+        || (strict && (found->counts[OUTCOME_OPEN] > 0 || found->not_met > 0
+                       || found->disputed > 0)))
         return EAVEMARK_FAILED;
     return EAVEMARK_NOTHING_FAILED;
 }
@@ -125,8 +126,10 @@ const char *eavemark_result_problems(const eavemark_result *result)
     return result->problems;
 }
 
-char *eavemark_result_report(const eavemark_result *result, enum eavemark_form form, bool colour)
+char *eavemark_result_report(const eavemark_result *result, enum eavemark_form form,
+                             unsigned options)
 {
+    const bool colour = (options & EAVEMARK_COLOUR) != 0, all = (options & EAVEMARK_ALL) != 0;
     if (!result->checked.judged)
         return NULL;
     struct text text = TEXT_EMPTY;
@@ -136,7 +139,7 @@ char *eavemark_result_report(const eavemark_result *result, enum eavemark_form f
         break;
     case EAVEMARK_JSON:
     case EAVEMARK_JSON_LINE:
-        report_json(&result->checked.result, form == EAVEMARK_JSON, &text);
+        report_json(&result->checked.result, form == EAVEMARK_JSON, all, &text);
         break;
     case EAVEMARK_HTML:
         report_html(&result->checked.result, result->job, &text);

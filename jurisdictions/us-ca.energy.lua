@@ -22,7 +22,7 @@ figures {
   ["energy.trigger_over"] = told(nil, CITE, "read second-hand: a research note"),
   ["energy.trigger_at_named_share"] = { false, cite = CITE, status = "memory",
     source = "read second-hand: the 2022 fact sheet says more than",
-    disputed = "a state form for 2025 is reported to say 50 % or more" },
+    disputed = "a state form for 2025 is reported to say 50 % or more", rival = true },
   ["energy.steep_from"] = told(nil, CITE, TICKET),
   ["energy.steep_at_named_slope"] = { true, cite = CITE, status = "memory", source = TICKET,
     disputed = "trade copy, and the rule set before its correction, begin above 2:12" },

@@ -38,7 +38,7 @@ figures {
     source = STATUTE .. ": within any one-year period" },
   ["fire.whole_roof_at_named_share"] = { false, cite = "H&S 13132.7", status = "seen",
     source = STATUTE .. ": more than",
-    disputed = "some local pages keep the wording of before 1999, 50 % or more" },
+    disputed = "some local pages keep the wording of before 1999, 50 % or more", rival = true },
 
   ["fire.tests"] = { { "E108", "UL_790" }, cite = "CBC 1505.1", status = "seen",
     source = "county bulletin on class A roofs" },

@@ -45,33 +45,47 @@ double number_tolerance(const char *unit)
     return 0.5 * pow(10, -number_decimals(unit));
 }
 
+/* Part of a unit that is told in whole numbers, as somebody wrote it: four and a
+ * half nails. 129.73 mph came of arithmetic, 129.5 mph did not. */
+static bool is_written_part(double value, const char *unit)
+{
+    const double hundredths = value * 100;
+    return number_decimals(unit) == 0 && value != round(value)
+        && fabs(hundredths - round(hundredths)) < 1e-6;
+}
+
 double number_rounded(double value, const char *unit)
 {
+    if (is_written_part(value, unit))
+        return value;
     const double scale = pow(10, number_decimals(unit));
     const double rounded = round(value * scale) / scale;
     return rounded == 0 ? 0 : rounded; /* no negative zero */
 }
 
 /* The tolerance is closed: a sum that lands a rounding error beyond the half
- * digit must not decide an inspection. */
-static double slack(const char *unit)
+ * digit must not decide an inspection. A part of a whole unit prints as it is, so
+ * it is compared as it is. */
+static double slack(double found, double limit, const char *unit)
 {
+    if (is_written_part(found, unit) || is_written_part(limit, unit))
+        return 1e-9 * (1 + fabs(limit));
     return number_tolerance(unit) * (1 + 1e-9);
 }
 
 bool number_at_least(double found, double limit, const char *unit)
 {
-    return found >= limit - slack(unit);
+    return found >= limit - slack(found, limit, unit);
 }
 
 bool number_at_most(double found, double limit, const char *unit)
 {
-    return found <= limit + slack(unit);
+    return found <= limit + slack(found, limit, unit);
 }
 
 bool number_equals(double found, double limit, const char *unit)
 {
-    return fabs(found - limit) <= slack(unit);
+    return fabs(found - limit) <= slack(found, limit, unit);
 }
 
 double number_on_tape(double limit, const char *sense, const char *unit)
@@ -80,8 +94,9 @@ double number_on_tape(double limit, const char *sense, const char *unit)
     if (sense == NULL || unit == NULL || strcmp(unit, "in") != 0 || !(limit >= HAND_IN))
         return limit;
     if (strcmp(sense, "at_least") == 0)
-        return ceil((limit - slack(unit)) * PARTS) / PARTS;
-    return strcmp(sense, "at_most") == 0 ? floor((limit + slack(unit)) * PARTS) / PARTS : limit;
+        return ceil((limit - number_tolerance(unit)) * PARTS) / PARTS;
+    return strcmp(sense, "at_most") == 0
+        ? floor((limit + number_tolerance(unit)) * PARTS) / PARTS : limit;
 }
 
 static void drop_zeros(char *digits)
@@ -99,11 +114,12 @@ void number_write(double value, const char *unit, char out[64])
 {
     char digits[64];
     const double rounded = number_rounded(value, unit);
+    const int decimals = is_written_part(rounded, unit) ? 2 : number_decimals(unit);
     if (!isfinite(rounded) || fabs(rounded) >= 1e15) {
         snprintf(out, 64, "%g", rounded);
         return;
     }
-    snprintf(digits, sizeof(digits), "%.*f", number_decimals(unit), rounded);
+    snprintf(digits, sizeof(digits), "%.*f", decimals, rounded);
     drop_zeros(digits);
     const char *start = digits + (digits[0] == '-');
     const size_t whole = strcspn(start, ".");

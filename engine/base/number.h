@@ -15,7 +15,9 @@ int number_decimals(const char *unit);
 /* Half the last printed digit of the unit. */
 double number_tolerance(const char *unit);
 
-/* value rounded to the unit's last printed decimal. */
+/* value rounded to the unit's last printed decimal. A part of a unit that is told in
+ * whole numbers (4.5 nails, 129.25 mph: to the hundredth, as people write) is kept,
+ * printed and compared as it is. */
 double number_rounded(double value, const char *unit);
 
 /* found >= limit, found <= limit, found == limit, within the tolerance. */

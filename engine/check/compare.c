@@ -210,9 +210,9 @@ static void find_facts(struct comparison *c, struct change *change)
     if (change->facts == NULL)
         return;
     for (size_t i = 0; i < left->read_count; i++)
-        add_fact(c, change, 0, left->reads[i]);
+        add_fact(c, change, 0, left->reads[i].at);
     for (size_t i = 0; i < right->read_count; i++)
-        add_fact(c, change, 1, right->reads[i]);
+        add_fact(c, change, 1, right->reads[i].at);
 }
 
 /* Differences ------------------------------------------------------------------- */

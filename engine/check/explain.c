@@ -146,7 +146,7 @@ static void note_figures(struct explanation *out, const struct finding *finding)
 static void note_fields(struct explanation *out, const struct finding *finding)
 {
     for (size_t i = 0; i < finding->read_count; i++) {
-        const struct field *field = spot_field(&out->law->book->fields, finding->reads[i]);
+        const struct field *field = spot_field(&out->law->book->fields, finding->reads[i].at);
         bool known = field == NULL || field == out->law->book->fields.root;
         for (size_t j = 0; j < out->field_count; j++)
             known = known || out->fields[j] == field;

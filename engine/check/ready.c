@@ -110,6 +110,11 @@ void ready_heading(struct result *result, const cJSON *job, const struct law *la
     result->edition = arena_copy(arena, profile->edition);
     result->own_code = arena_copy(arena, profile->own_code);
     result->as_seen = arena_copy(arena, profile->as_seen);
+    const char **doubts = arena_array(arena, profile->doubt_count + 1, sizeof(*doubts));
+    for (size_t i = 0; doubts != NULL && i < profile->doubt_count; i++)
+        doubts[i] = arena_copy(arena, profile->doubts[i]);
+    result->doubts = doubts;
+    result->doubt_count = doubts == NULL ? 0 : profile->doubt_count;
     memcpy(result->fingerprint, law->fingerprint, sizeof(result->fingerprint));
     result->only_stage = stage;
 }

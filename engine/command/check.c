@@ -54,7 +54,9 @@ void check_run(const struct check *check, struct check_outcome *out)
         out->status = (int)eavemark_result_status(result, check->strict);
         out->problems = strdup(eavemark_result_problems(result));
         out->report = eavemark_result_report(
-            result, form, form == EAVEMARK_TEXT && check_wants_colour(check));
+            result, form,
+            (form == EAVEMARK_TEXT && check_wants_colour(check) ? EAVEMARK_COLOUR : 0u)
+                | (check->all ? EAVEMARK_ALL : 0u));
     }
     if (out->problems == NULL || (out->report == NULL && out->problems[0] == '\0')) {
         check_outcome_free(out);
@@ -115,15 +117,18 @@ static const struct option_line OPTIONS[] = {
      offsetof(struct check, jurisdiction), false},
     {"date", 0, "YYYY-MM-DD", "as if applied for on this day", KIND_OTHER,
      offsetof(struct check, date), false},
-    {"stage", 0, "STAGE", "only what is looked at then: permit, deck, dry-in, final", KIND_STAGE,
+    {"stage", 0, "STAGE", "what is looked at then, and what was left undone\nbefore: "
+     "permit, deck, dry-in, final", KIND_STAGE,
      offsetof(struct check, stage), false},
     {"form", 0, "FORM", "text (to read), json (to pass on) or html (to print)",
      KIND_REPORT_FORM,
      offsetof(struct check, form), false},
     {"output", 'o', "FILE", "write the report there, once it is complete", KIND_FILE,
      offsetof(struct check, output), false},
-    {"strict", 0, NULL, "warnings and open questions count as failures", KIND_NONE,
+    {"strict", 0, NULL, "what is open, not met or disputed counts as failed", KIND_NONE,
      offsetof(struct check, strict), false},
+    {"all", 0, NULL, "every finding in full, and those that do not apply", KIND_NONE,
+     offsetof(struct check, all), false},
     {"lines", 0, NULL, "JOB holds one job per line; one JSON result per line.\n"
      "Without JOB, standard input is read", KIND_NONE, offsetof(struct check, lines), false},
     {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,

@@ -8,7 +8,7 @@
 
 struct check {
     const char *home, *jurisdiction, *date, *stage, *form, *output;
-    bool strict, lines;
+    bool strict, lines, all;
     const char *job; /* a path, or "-" */
 };
 

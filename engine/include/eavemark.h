@@ -27,7 +27,7 @@ typedef struct eavemark_result eavemark_result;
 /* What a check comes to; also the exit status of the program. */
 enum eavemark_status {
     EAVEMARK_NOTHING_FAILED = 0,
-    EAVEMARK_FAILED = 1,   /* at least one fail (strict: warn or open too) */
+    EAVEMARK_FAILED = 1,   /* at least one fail (strict: or open, not met, disputed) */
     EAVEMARK_UNUSABLE = 2, /* the job or the arguments cannot be used */
     EAVEMARK_BROKEN = 3,   /* a rule or profile is broken, or out of memory */
 };
@@ -46,7 +46,7 @@ struct eavemark_request {
     size_t length;
     const char *jurisdiction; /* overrides the job's, or NULL */
     const char *date;         /* YYYY-MM-DD, overrides the job's, or NULL */
-    const char *stage;        /* only this stage's rules, or NULL: all */
+    const char *stage;        /* this stage's rules, and what earlier ones left undone; NULL: all */
 };
 
 /* Checks one job. A result is freed before the handle it came from is closed:
@@ -60,9 +60,16 @@ enum eavemark_status eavemark_result_status(const eavemark_result *result, bool 
 /* What was wrong with the job, rules or profile, a line each, "" if nothing. */
 const char *eavemark_result_problems(const eavemark_result *result);
 
-/* The report; to be freed with free(). NULL when out of memory or when the
- * result holds no findings. */
-char *eavemark_result_report(const eavemark_result *result, enum eavemark_form form, bool colour);
+/* How a report is written: flags. */
+enum eavemark_report_option {
+    EAVEMARK_COLOUR = 1, /* text for a terminal that shows colours */
+    EAVEMARK_ALL = 2,    /* every finding in full, those that do not apply included */
+};
+
+/* The report; to be freed with free(). options: flags of eavemark_report_option, or
+ * 0. NULL when out of memory or when the result holds no findings. */
+char *eavemark_result_report(const eavemark_result *result, enum eavemark_form form,
+                             unsigned options);
 
 void eavemark_result_free(eavemark_result *result);
 

@@ -5,6 +5,7 @@
 #include "base/text.h"
 #include "job/footprint_facts.h"
 #include "job/json.h"
+#include "job/origin.h"
 #include "job/pointer.h"
 #include "job/value.h"
 #include "trade/layout.h"
@@ -42,6 +43,7 @@ static bool is_absent(const cJSON *node)
 
 static void set(struct laying *laying, cJSON *group, const char *key, cJSON *value)
 {
+    origin_mark(value, ORIGIN_PLAN);
     if (!json_set(group, key, value))
         problem_out_of_memory(laying->problems);
 }
@@ -140,6 +142,7 @@ static cJSON *item_of(struct laying *laying, cJSON *list, const char *name, stru
             problem_out_of_memory(laying->problems);
             return NULL;
         }
+        origin_mark(item, ORIGIN_PLAN);
     }
     pointer_add_item(pointer, index);
     return item;

@@ -19,6 +19,7 @@ static const char JUDGEMENT_KEY = 'j'; /* registry: the metatable of judgements 
 
 void push_judgement(lua_State *lua, struct judgement *judgement)
 {
+    judgement_name_makers(judging_of(lua), judgement);
     struct judgement **kept = lua_newuserdatauv(lua, sizeof(judgement), 0);
     *kept = judgement;
     lua_rawgetp(lua, LUA_REGISTRYINDEX, &JUDGEMENT_KEY);
@@ -179,27 +180,9 @@ static int one_of(lua_State *lua)
     return 1;
 }
 
-/* "none of slate, clay_tile" */
-static const char *ban_text(struct arena *arena, const struct value *banned)
-{
-    struct text text = TEXT_EMPTY;
-    text_add(&text, "none of ");
-    for (size_t i = 0; i < banned->set_count; i++) {
-        text_add(&text, i == 0 ? "" : ", ");
-        text_add(&text, banned->set[i]);
-    }
-    const char *kept = text.failed ? NULL : arena_copy(arena, text_string(&text));
-    if (kept == NULL)
-        arena->failed = true;
-    text_free(&text);
-    return kept;
-}
-
-/* The contract has no sense for a ban: it demands, as a text, none of them. */
 static int none_of(lua_State *lua)
 {
-    struct judging *judging = judging_of(lua);
-    struct judgement *judgement = judgement_new(lua, "equals");
+    struct judgement *judgement = judgement_new(lua, "none_of");
     const struct value banned = keep_set(lua, 2);
     judgement->found = keep_value(lua, 1, NULL);
     judgement->met = true;
@@ -210,9 +193,7 @@ static int none_of(lua_State *lua)
             judgement->met = judgement->met && !set_has(&banned, judgement->found.set[i]);
     else
         return luaL_argerror(lua, 1, "a text or a list of texts expected");
-    const char *text = ban_text(judging->arena, &banned);
-    check_arena(lua);
-    judgement->required = (struct value){.kind = VALUE_TEXT, .text = text};
+    judgement->required = banned;
     push_judgement(lua, judgement);
     return 1;
 }
@@ -356,9 +337,43 @@ static int choose(lua_State *lua, bool met)
     return 1;
 }
 
+/* Do the two bound one number from both sides? */
+static bool is_other_bound(const struct judgement *a, const struct judgement *b)
+{
+    return a != b && a->found.kind == VALUE_NUMBER && b->found.kind == VALUE_NUMBER
+        && a->required.kind == VALUE_NUMBER && b->required.kind == VALUE_NUMBER
+        && a->found.number == b->found.number && strcmp(a->sense, b->sense) != 0
+        && (a->found.unit == b->found.unit
+            || (a->found.unit != NULL && b->found.unit != NULL
+                && strcmp(a->found.unit, b->found.unit) == 0));
+}
+
+/* The makers of both: what is met is met by the figures of each. */
+static void add_makers(lua_State *lua, struct judgement *to, const struct judgement *from)
+{
+    const size_t count = to->maker_count + from->maker_count;
+    const struct figure **makers =
+        arena_array(judging_of(lua)->arena, count + 1, sizeof(*makers));
+    check_arena(lua);
+    size_t kept = 0;
+    for (size_t i = 0; i < count; i++) {
+        const struct figure *maker =
+            i < to->maker_count ? to->makers[i] : from->makers[i - to->maker_count];
+        bool told = false;
+        for (size_t j = 0; j < kept; j++)
+            told = told || makers[j] == maker;
+        if (!told)
+            makers[kept++] = maker;
+    }
+    to->makers = makers;
+    to->maker_count = kept;
+}
+
+/* A warning on any part is a warning on the whole; when all are met, all that
+ * demanded something made what is met; a number held from both sides shows both
+ * bounds, whichever part decides. */
 static int all_of(lua_State *lua)
 {
-    /* A warning on any part is a warning on the whole. */
     const char *warn = NULL;
     const int count = lua_gettop(lua);
     for (int i = 1; i <= count; i++) {
@@ -368,6 +383,17 @@ static int all_of(lua_State *lua)
     }
     choose(lua, false);
     struct judgement *chosen = to_judgement(lua, -1);
+    for (int i = 1; i <= count; i++) {
+        const struct judgement *other = to_judgement(lua, i);
+        if (other == NULL || other == chosen)
+            continue;
+        if (chosen->also.kind == VALUE_NONE && is_other_bound(chosen, other)) {
+            chosen->also = other->required;
+            chosen->also_sense = other->sense;
+        }
+        if (chosen->met)
+            add_makers(lua, chosen, other);
+    }
     if (warn != NULL && chosen->warn == NULL)
         chosen->warn = warn;
     return 1;

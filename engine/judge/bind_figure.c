@@ -59,17 +59,20 @@ static int figure(lua_State *lua)
     record_figure(judging, found);
     watch_figure(judging, (size_t)(found - judging->book->profile->figures));
     check_arena(lua);
-    switch (found->value.kind) {
+    const bool rival = judging->reading != NULL && found->disputed != NULL
+        && found->rival.kind != VALUE_NONE && strcmp(found->disputed, judging->reading) == 0;
+    const struct value *value = rival ? &found->rival : &found->value;
+    switch (value->kind) {
     case VALUE_NUMBER:
-        lua_pushnumber(lua, found->value.number);
+        lua_pushnumber(lua, value->number);
         return 1;
     case VALUE_YES_NO:
-        lua_pushboolean(lua, found->value.yes);
+        lua_pushboolean(lua, value->yes);
         return 1;
     case VALUE_SET:
-        lua_createtable(lua, (int)found->value.set_count, 0);
-        for (size_t i = 0; i < found->value.set_count; i++) {
-            lua_pushstring(lua, found->value.set[i]);
+        lua_createtable(lua, (int)value->set_count, 0);
+        for (size_t i = 0; i < value->set_count; i++) {
+            lua_pushstring(lua, value->set[i]);
             lua_rawseti(lua, -2, (lua_Integer)i + 1);
         }
         return 1;

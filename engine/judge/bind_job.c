@@ -329,6 +329,19 @@ static int cannot_tell(lua_State *lua)
     return sandbox_signal(lua);
 }
 
+/* not_known("what to ask"): open, and for the building department to answer: what
+ * this place asks was never read. */
+static int not_known(lua_State *lua)
+{
+    struct judging *judging = judging_of(lua);
+    judging->record.ask_place = true;
+    judging->record.cannot_tell =
+        arena_format(judging->arena, "What this place asks was not read: %.1000s",
+                     luaL_checkstring(lua, 1));
+    check_arena(lua);
+    return sandbox_signal(lua);
+}
+
 void bind_job(lua_State *lua)
 {
     lua_createtable(lua, 0, 4);
@@ -347,4 +360,6 @@ void bind_job(lua_State *lua)
     sandbox_define(lua, "inspecting");
     lua_pushcfunction(lua, cannot_tell);
     sandbox_define(lua, "cannot_tell");
+    lua_pushcfunction(lua, not_known);
+    sandbox_define(lua, "not_known");
 }

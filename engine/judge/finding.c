@@ -9,6 +9,19 @@ static const char *const WORDS[OUTCOME_COUNT] = {
     [OUTCOME_BROKEN] = "broken",
 };
 
+const char *why_word(int index)
+{
+    static const char *const WHYS[WHY_COUNT] = {"practice", "unconfirmed", "disputed", "advice"};
+    return WHYS[index];
+}
+
+const char *ask_word(enum ask ask)
+{
+    static const char *const ASKS[] = {
+        [ASK_NOBODY] = NULL, [ASK_JOB] = "job", [ASK_LATER] = "later", [ASK_PLACE] = "place"};
+    return ASKS[ask];
+}
+
 const char *outcome_word(enum outcome outcome)
 {
     return WORDS[outcome];

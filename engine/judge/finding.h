@@ -8,6 +8,7 @@
 #define EAVEMARK_JUDGE_FINDING_H
 
 #include "base/arena.h"
+#include "job/origin.h"
 #include "job/stage.h"
 
 #include <stdbool.h>
@@ -15,7 +16,7 @@
 
 enum outcome {
     OUTCOME_PASS,           /* shown to meet the figure */
-    OUTCOME_WARN,           /* met, but on a weak figure; or common practice not met */
+    OUTCOME_WARN,           /* met, but unconfirmed or disputed; or practice not met */
     OUTCOME_FAIL,           /* shown not to meet it */
     OUTCOME_OPEN,           /* the job lacks a fact */
     OUTCOME_NOT_APPLICABLE, /* the rule has nothing to say about this job */
@@ -25,6 +26,30 @@ enum outcome {
 
 /* "pass", "not_applicable" ... as in the JSON contract. */
 const char *outcome_word(enum outcome outcome);
+
+/* Is it met, whatever the outcome makes of how sure the figure is? */
+enum met { MET_UNKNOWN, MET_YES, MET_NO };
+
+/* Why an outcome is no plain pass or fail: flags. */
+enum why {
+    WHY_PRACTICE = 1,    /* a figure is common practice, not code */
+    WHY_UNCONFIRMED = 2, /* a figure was recalled, or read in a sister text only */
+    WHY_DISPUTED = 4,    /* it is met on one reading of the sources, not on another */
+    WHY_ADVICE = 8,      /* what the rule says need not be done, or is risky though met */
+};
+enum { WHY_COUNT = 4 };
+
+/* "practice" ... of the flag 1 << index. */
+const char *why_word(int index);
+
+/* Who can answer what is open. */
+enum ask {
+    ASK_NOBODY, /* it is not open */
+    ASK_JOB,    /* whoever wrote the job: a fact is missing */
+    ASK_LATER,  /* the same, but it can be known at a later stage only */
+    ASK_PLACE,  /* the building department: what it asks was never read */
+};
+const char *ask_word(enum ask ask);
 
 enum value_kind { VALUE_NONE, VALUE_NUMBER, VALUE_YES_NO, VALUE_TEXT, VALUE_SET };
 
@@ -55,6 +80,18 @@ struct amended {
 struct figure;
 struct drawing;
 
+/* A figure that made a demanded value; both are the profile's. */
+struct maker {
+    const char *figure; /* "layers.most" */
+    const struct cite *cite;
+};
+
+/* A fact that was read: its JSON pointer, and where the job has it from. */
+struct read {
+    const char *at;
+    enum origin from;
+};
+
 struct finding {
     const char *rule;  /* "layers.total" */
     const char *title; /* "Layers of covering, old and new" */
@@ -62,6 +99,9 @@ struct finding {
     const char *where; /* "porch slope", or NULL: the whole house */
     const char *item;  /* its JSON pointer, or NULL */
     enum outcome outcome;
+    enum met met;
+    unsigned why;         /* flags of enum why */
+    enum ask ask;         /* of an open finding */
     const char *says;     /* all of it in words */
     const char *note;     /* the part of says beyond required and found, or NULL */
     const char *duty;     /* what a duty asks for, in the rule's words, or NULL */
@@ -69,18 +109,23 @@ struct finding {
     bool compared;        /* required and found are set */
     bool measured;        /* it rests on a fact that was measured or seen on the roof */
     struct value required;
-    const char *sense;    /* at_least, at_most, one_of, equals */
+    const char *sense;    /* at_least, at_most, one_of, none_of, equals */
+    struct value also;    /* the other bound, where there are two; else VALUE_NONE */
+    const char *also_sense;
+    struct value rival;   /* disputed: what another source demands; else VALUE_NONE */
     struct value found;   /* kind VALUE_NONE when there is none */
     const struct cite *cites;
     size_t cite_count;
     const struct figure *const *figures; /* asked for, in that order; the profile's (profile.h) */
     size_t figure_count;
+    const struct maker *makers; /* those of them that made the demanded value */
+    size_t maker_count;
     const struct amended *amended; /* or NULL */
     const char *const *work;       /* the arithmetic, a line each */
     size_t work_count;
     const char *mend;    /* or NULL */
     const char *caution; /* or NULL */
-    const char *const *reads; /* JSON pointers, in the order first read */
+    const struct read *reads; /* in the order first read */
     size_t read_count;
 };
 
@@ -110,11 +155,16 @@ struct result {
     const char *edition;
     const char *own_code;           /* whose sections are the place's own */
     const char *as_seen;            /* "as published on ...", or NULL */
+    const char *const *doubts;      /* why the whole book may not be this place's law */
+    size_t doubt_count;
     char fingerprint[65];           /* sha256, lower-case hex */
-    int only_stage;                 /* a stage, or -1: all of them */
+    int only_stage;                 /* a stage, with what earlier ones left undone; -1: all */
     struct finding *findings;       /* by rule id, then by place in the job */
     size_t finding_count;
     size_t counts[OUTCOME_COUNT];
+    size_t met_unconfirmed; /* warnings that are met, only the figure is unconfirmed */
+    size_t disputed;        /* met on one reading, not on another */
+    size_t not_met;         /* fails, and warnings not met */
     size_t by_word; /* passes of a visit that has come for which nothing was measured */
     const struct safety *safety;
     size_t safety_count;

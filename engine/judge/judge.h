@@ -14,7 +14,8 @@
 void judge_impossible(struct rulebook *book, const cJSON *job, const char *file,
                       struct problems *problems);
 
-/* Judges a valid job by every rule, or only those of one stage. reached is
+/* Judges a valid job by every rule; or with only_stage (not -1) by those of that
+ * stage and before, of which what is met of earlier stages is left out. reached is
  * the stage the work has come to: rules of that stage and before go by what
  * was measured. Fills result's findings, counts, safety cautions and closing
  * caution, all in result->arena. A rule that errs is a finding of its own

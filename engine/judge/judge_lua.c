@@ -96,6 +96,66 @@ static const char *mend_of(struct run *run, struct call *call)
                         sandbox_message(run->judging.book->sandbox, stop));
 }
 
+/* Judges once more with all that is disputed in these words as the rival has it: one
+ * source may differ in several figures, which then go together. */
+static void read_otherwise(struct run *run, const struct walk *walk, const char *disputed,
+                           struct dispute *dispute)
+{
+    struct call call = {.judging = &run->judging, .rule = run->rule, .items = walk->items,
+                        .depth = walk->depth};
+    run->judging.record = (struct record){0};
+    run->judging.reading = disputed;
+    const enum sandbox_stop stop = call_enter(&run->judging, call_rule, &call);
+    run->judging.reading = NULL;
+    dispute->looked++;
+    if (stop == SANDBOX_DONE && (!call.applies || call.judgement->met))
+        return;
+    if (stop == SANDBOX_DONE && dispute->rival.kind == VALUE_NONE) {
+        dispute->rival = call.judgement->required;
+        dispute->sense = call.judgement->sense;
+    }
+    dispute->disputed = true;
+}
+
+static bool is_maker(const struct judgement *judgement, const struct figure *figure)
+{
+    for (size_t i = 0; i < judgement->maker_count; i++)
+        if (judgement->makers[i] == figure)
+            return true;
+    return false;
+}
+
+/* Has a figure asked for before this one, with a rival, been disputed in the same words? */
+static bool said_before(const struct record *record, size_t index)
+{
+    for (size_t i = 0; i < index; i++)
+        if (record->figures[i]->disputed != NULL
+            && record->figures[i]->rival.kind != VALUE_NONE
+            && strcmp(record->figures[i]->disputed, record->figures[index]->disputed) == 0)
+            return true;
+    return false;
+}
+
+/* Is what is met met on every reading? Where another source is known to differ and
+ * its value is not, a demand made of it cannot be. */
+static struct dispute dispute_of(struct run *run, const struct walk *walk,
+                                 const struct judgement *judgement)
+{
+    struct dispute dispute = {0};
+    const struct record record = run->judging.record;
+    for (size_t i = 0; judgement->met && i < record.figure_count; i++) {
+        const struct figure *figure = record.figures[i];
+        if (figure->disputed == NULL || said_before(&record, i))
+            continue;
+        if (figure->rival.kind != VALUE_NONE)
+            read_otherwise(run, walk, figure->disputed, &dispute);
+        else if (is_maker(judgement, figure))
+            dispute.disputed = true;
+    }
+    run->judging.record = record;
+    return dispute;
+}
+
 static void judge_item(struct run *run, struct walk *walk)
 {
     struct call call = {.judging = &run->judging, .rule = run->rule, .items = walk->items,
@@ -113,10 +173,11 @@ static void judge_item(struct run *run, struct walk *walk)
                        sandbox_message(run->judging.book->sandbox, stop));
     else if (!call.applies)
         verdict_not_applicable(finding, &run->judging, call.reason);
-    else
-        verdict_judged(finding, &run->judging, call.judgement);
-    if (finding->outcome == OUTCOME_FAIL
-        || (finding->outcome == OUTCOME_WARN && !call.judgement->met))
+    else {
+        const struct dispute dispute = dispute_of(run, walk, call.judgement);
+        verdict_judged(finding, &run->judging, run->rule, call.judgement, &dispute);
+    }
+    if (finding->met == MET_NO)
         finding->mend = mend_of(run, &call);
     if (finding->outcome != OUTCOME_NOT_APPLICABLE && finding->outcome != OUTCOME_PASS)
         finding->caution = run->rule->caution;
@@ -269,6 +330,34 @@ static void list_drawings(struct run *run)
     }
 }
 
+/* Of earlier stages, what is met is behind the crew; what fails, is open or is not
+ * met is still on the roof, and the inspector of this stage sees it. */
+static void keep_unfinished(struct result *result, enum stage stage)
+{
+    size_t kept = 0;
+    for (size_t i = 0; i < result->finding_count; i++) {
+        const struct finding *finding = &result->findings[i];
+        if (finding->stage == stage || finding->met == MET_NO
+            || finding->outcome == OUTCOME_OPEN || finding->outcome == OUTCOME_BROKEN)
+            result->findings[kept++] = *finding;
+    }
+    result->finding_count = kept;
+}
+
+static void count_findings(struct result *result, enum stage reached)
+{
+    for (size_t i = 0; i < result->finding_count; i++) {
+        const struct finding *finding = &result->findings[i];
+        result->counts[finding->outcome]++;
+        result->by_word += finding->met == MET_YES && finding->outcome == OUTCOME_PASS
+            && !finding->measured && reached >= finding->stage && finding->stage != STAGE_PERMIT;
+        result->not_met += finding->met == MET_NO;
+        result->disputed += (finding->why & WHY_DISPUTED) != 0;
+        result->met_unconfirmed +=
+            finding->met == MET_YES && (finding->why & WHY_UNCONFIRMED) != 0;
+    }
+}
+
 int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage reached,
           struct result *result)
 {
@@ -279,8 +368,9 @@ int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage re
     run.give_up = now.tv_sec + JOB_SECONDS;
     sandbox_reset(book->sandbox);
     book->sandbox->user = &run.judging;
+    run.judging.reached = reached;
     for (const struct rule *r = book->rules; r != NULL; r = r->next) {
-        if ((only_stage >= 0 && (int)r->stage != only_stage)
+        if ((only_stage >= 0 && (int)r->stage > only_stage)
             || (book->watch.only_rule != NULL && strcmp(book->watch.only_rule, r->id) != 0))
             continue;
         run.judging.inspecting = reached >= r->stage && r->stage != STAGE_PERMIT;
@@ -293,12 +383,9 @@ int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage re
     if (book->watch.only_rule == NULL)
         list_drawings(&run);
     book->sandbox->user = NULL;
-    for (size_t i = 0; i < result->finding_count; i++) {
-        const struct finding *finding = &result->findings[i];
-        result->counts[finding->outcome]++;
-        result->by_word += finding->outcome == OUTCOME_PASS && !finding->measured
-            && reached >= finding->stage && finding->stage != STAGE_PERMIT;
-    }
+    if (only_stage >= 0)
+        keep_unfinished(result, (enum stage)only_stage);
+    count_findings(result, reached);
     result->caution = "This is a pre-check, not a permit or an inspection. Codes are amended "
                       "locally and figures may be out of date: confirm every item with the "
                       "local building department before relying on it.";

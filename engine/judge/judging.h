@@ -27,6 +27,10 @@ struct judgement {
     bool met;
     struct value required, found;
     const char *sense;
+    struct value also;         /* the other bound of two, or VALUE_NONE */
+    const char *also_sense;
+    const struct figure **makers; /* the figures that made the demanded value */
+    size_t maker_count;
     const char *warn;          /* met, but risky: why; or NULL */
     const char *say;           /* sentences added by the rule; or NULL */
     const char *duty;          /* what must be shown; or NULL */
@@ -41,13 +45,18 @@ struct record {
     const struct field *missing;   /* the fact that was lacking, or NULL */
     const char *missing_pointer;
     const char *cannot_tell;       /* the rule's own words for it, or NULL */
+    bool ask_place;                /* cannot_tell is for the building department to say */
 };
+
 
 struct judging {
     struct arena *arena;       /* of the result */
     const struct rulebook *book;
     const cJSON *job;
+    enum stage reached;        /* the stage the work has come to */
     bool inspecting;           /* the stage of the rule has been reached */
+    const char *reading;       /* figures disputed in these words are given as their rival
+                                  source has them; NULL: all as the profile has them */
     bool mending;              /* the outcome is known; what would mend it is being said */
     size_t said_by_rule;       /* bytes that this rule left in the findings */
     size_t said;               /* and all rules of this job */
@@ -101,6 +110,9 @@ void push_figure_function(lua_State *lua);
 
 /* The judgement at index, or NULL. */
 struct judgement *to_judgement(lua_State *lua, int index);
+
+/* Names the figures that made the demanded value: called once it is set. */
+void judgement_name_makers(struct judging *judging, struct judgement *judgement);
 
 /* Adds a line of arithmetic to the record. */
 void record_work(lua_State *lua, const char *format, ...)

@@ -41,6 +41,7 @@ struct rule {
     size_t per_depth;                          /* 0: once for the house */
     int applies, judge, mend_function;         /* registry references */
     const char *mend, *caution;
+    bool advice;    /* not met, it warns: nobody has to do it */
     bool asks_only; /* is met or stays open: it asks for facts others need */
     const char *file;
     int line;

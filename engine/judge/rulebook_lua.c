@@ -293,7 +293,7 @@ static size_t read_per(lua_State *lua, const struct field *per[RULE_DEEPEST_PER]
 /* rule "topic.thing" { ... } ---------------------------------------------------- */
 
 static const char *const RULE_KEYS[] = {"title", "stage", "per", "applies", "judge", "mend",
-                                        "caution", "asks_only", NULL};
+                                        "caution", "asks_only", "advice", NULL};
 
 static void check_rule_id(lua_State *lua, const char *id)
 {
@@ -332,6 +332,7 @@ static int finish_rule(lua_State *lua)
     rule->stage = stage_of(lua, need_text(lua, "stage"));
     rule->caution = text_of(lua, "caution");
     rule->asks_only = flag_of(lua, "asks_only");
+    rule->advice = flag_of(lua, "advice");
     rule->per_depth = read_per(lua, rule->per);
     rule->applies = function_of(lua, "applies");
     rule->judge = function_of(lua, "judge");

@@ -2,9 +2,9 @@
 
 #include "base/number.h"
 #include "base/text.h"
-#include "job/spot.h"
 #include "job/lay_out.h"
 #include "job/spot.h"
+#include "job/stage.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -31,12 +31,25 @@ static bool same_cite(const struct cite *a, const struct cite *b)
         && same_text(a->status, b->status) && same_text(a->source, b->source);
 }
 
+/* The facts read, each with where the job has it from. */
+static void take_reads(struct finding *finding, struct judging *judging)
+{
+    const struct strings *pointers = &judging->record.reads;
+    struct read *reads = arena_array(judging->arena, pointers->count + 1, sizeof(*reads));
+    if (reads == NULL)
+        return;
+    for (size_t i = 0; i < pointers->count; i++)
+        reads[i] = (struct read){pointers->items[i],
+                                 origin_of(spot_find(judging->job, pointers->items[i]))};
+    finding->reads = reads;
+    finding->read_count = pointers->count;
+}
+
 /* Copies what the record holds into the finding. */
 static void take_record(struct finding *finding, struct judging *judging)
 {
     const struct record *record = &judging->record;
-    finding->reads = record->reads.items;
-    finding->read_count = record->reads.count;
+    take_reads(finding, judging);
     finding->work = record->work.items;
     finding->work_count = record->work.count;
     finding->figures = record->figures;
@@ -97,6 +110,7 @@ static const char *sense_words(const char *sense)
     return strcmp(sense, "at_least") == 0 ? "at least "
         : strcmp(sense, "at_most") == 0   ? "at most "
         : strcmp(sense, "one_of") == 0    ? "one of "
+        : strcmp(sense, "none_of") == 0   ? "none of "
                                           : "";
 }
 
@@ -107,34 +121,11 @@ static void say_comparison(struct text *out, const struct judgement *judgement)
     text_add(out, "; demanded ");
     text_add(out, sense_words(judgement->sense));
     add_value(out, &judgement->required);
-    text_add(out, ".");
-}
-
-/* How the figures weaken a comparison: one sentence per kind of weakness. */
-static void say_weakness(struct text *out, const struct record *record)
-{
-    bool memory = false, parallel = false, practice = false;
-    for (size_t i = 0; i < record->figure_count; i++) {
-        const struct figure *figure = record->figures[i];
-        memory = memory || is_status(figure, "memory");
-        parallel = parallel || is_status(figure, "parallel");
-        practice = practice || is_status(figure, "practice");
+    if (judgement->also.kind != VALUE_NONE) {
+        text_addf(out, " and %s", sense_words(judgement->also_sense));
+        add_value(out, &judgement->also);
     }
-    if (memory)
-        text_add(out, " The figure is recalled from memory, not read: confirm it.");
-    if (parallel)
-        text_add(out, " The figure was read in a sister code, not in this one: confirm it.");
-    if (practice)
-        text_add(out, " This is common practice, not code.");
-    for (size_t i = 0; i < record->figure_count; i++)
-        if (record->figures[i]->disputed != NULL)
-            text_addf(out, " Sources disagree: %s.", record->figures[i]->disputed);
-    const char *unsure = NULL;
-    for (size_t i = 0; i < record->figure_count; i++)
-        if (record->figures[i]->unsure != NULL)
-            unsure = record->figures[i]->unsure;
-    if (unsure != NULL)
-        text_addf(out, " Not certain that this binds here: %s.", unsure);
+    text_add(out, ".");
 }
 
 /* The first figure asked for that is not this place's law, or NULL. */
@@ -162,28 +153,137 @@ static bool let_off_by_borrowed(const struct record *record)
     return false;
 }
 
-static bool all_practice(const struct record *record)
-{
-    for (size_t i = 0; i < record->figure_count; i++)
-        if (!is_status(record->figures[i], "practice"))
-            return false;
-    return record->figure_count > 0;
-}
+/* Outcomes ----------------------------------------------------------------------- */
 
-static bool any_weak(const struct record *record)
+/* How sure the figures are that made the demanded value. */
+struct surety {
+    bool read;        /* one was read in its own code, or is the invented place's own */
+    bool parallel;    /* one was read in a sister text only */
+    bool memory;      /* one is recalled */
+    bool practice;    /* one is common practice */
+    bool unsure;      /* one is of a book that may not bind here */
+    bool draft;       /* all are asked by a draft only */
+};
+
+/* A duty that a code has switched on binds, be its measure common practice. */
+static bool is_switched_on(const struct record *record)
 {
-    for (size_t i = 0; i < record->figure_count; i++)
-        if (!is_well_known(record->figures[i]) || record->figures[i]->disputed != NULL
-            || record->figures[i]->unsure != NULL)
+    for (size_t i = 0; i < record->figure_count; i++) {
+        const struct figure *figure = record->figures[i];
+        if (figure->value.kind == VALUE_YES_NO && figure->value.yes && figure->draft == NULL
+            && !is_status(figure, "practice"))
             return true;
+    }
     return false;
 }
 
-static enum outcome outcome_of(const struct judgement *judgement, const struct record *record)
+static struct surety surety_of(const struct judgement *judgement)
 {
-    if (!judgement->met)
-        return all_practice(record) ? OUTCOME_WARN : OUTCOME_FAIL;
-    return judgement->warn != NULL || any_weak(record) ? OUTCOME_WARN : OUTCOME_PASS;
+    struct surety surety = {.draft = judgement->maker_count > 0};
+    for (size_t i = 0; i < judgement->maker_count; i++) {
+        const struct figure *maker = judgement->makers[i];
+        surety.read |= is_well_known(maker);
+        surety.parallel |= is_status(maker, "parallel");
+        surety.memory |= is_status(maker, "memory") || maker->cite.status == NULL;
+        surety.practice |= is_status(maker, "practice");
+        surety.unsure |= maker->unsure != NULL;
+        surety.draft &= maker->draft != NULL;
+    }
+    return surety;
+}
+
+/* Met: a pass, unless a figure that made the demand was not read, another source
+ * would have it otherwise, or the rule calls it risky. */
+static void decide_met(struct finding *finding, const struct judgement *judgement,
+                       const struct surety *surety, bool disputed)
+{
+    finding->met = MET_YES;
+    if (surety->practice)
+        finding->why |= WHY_PRACTICE;
+    if (surety->memory || surety->parallel)
+        finding->why |= WHY_UNCONFIRMED;
+    if (disputed)
+        finding->why |= WHY_DISPUTED;
+    if (judgement->warn != NULL)
+        finding->why |= WHY_ADVICE;
+    finding->outcome = (finding->why & ~(unsigned)WHY_PRACTICE) == 0 ? OUTCOME_PASS : OUTCOME_WARN;
+}
+
+/* Not met: a fail, unless nothing but practice, a draft or advice asks for it. One
+ * whose every code figure is recalled, or whose book may not bind here, says so. */
+static void decide_unmet(struct finding *finding, const struct rule *rule,
+                         const struct record *record, const struct surety *surety)
+{
+    const bool code = surety->read || surety->parallel || surety->memory
+        || is_switched_on(record);
+    finding->met = MET_NO;
+    finding->outcome = OUTCOME_WARN;
+    if (rule->advice || surety->draft) {
+        finding->why |= WHY_ADVICE;
+    } else if (!code) {
+        finding->why |= WHY_PRACTICE;
+    } else {
+        finding->outcome = OUTCOME_FAIL;
+        if (surety->unsure || (surety->memory && !surety->read && !surety->parallel))
+            finding->why |= WHY_UNCONFIRMED;
+    }
+}
+
+/* Words -------------------------------------------------------------------------- */
+
+static const char *unsure_of(const struct judgement *judgement)
+{
+    for (size_t i = 0; i < judgement->maker_count; i++)
+        if (judgement->makers[i]->unsure != NULL)
+            return judgement->makers[i]->unsure;
+    return NULL;
+}
+
+/* Stands first: whoever reads no further must know that it may not hold. */
+static void say_first(struct text *out, const struct finding *finding,
+                      const struct judgement *judgement, const struct surety *surety)
+{
+    if (finding->met != MET_NO || !(finding->why & WHY_UNCONFIRMED))
+        return;
+    if (surety->unsure)
+        text_addf(out, " Not certain that this binds here: %s.", unsure_of(judgement));
+    if (surety->memory && !surety->read && !surety->parallel)
+        text_add(out, " Unconfirmed: the figure is recalled from memory, not read.");
+}
+
+/* The figures by name that were not read. */
+static void say_unconfirmed(struct text *out, const struct judgement *judgement,
+                            const char *status, const char *words)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < judgement->maker_count; i++)
+        if (is_status(judgement->makers[i], status))
+            text_addf(out, "%s%s", count++ == 0 ? " Unconfirmed: " : ", ",
+                      judgement->makers[i]->name);
+    if (count > 0)
+        text_addf(out, " %s %s.", count == 1 ? "is" : "are", words);
+}
+
+static void say_dispute(struct text *out, const struct finding *finding,
+                        const struct record *record, const struct dispute *dispute)
+{
+    for (size_t i = 0; i < record->figure_count; i++) {
+        const char *disputed = record->figures[i]->disputed;
+        bool said = disputed == NULL;
+        for (size_t j = 0; j < i && !said; j++)
+            said = same_text(record->figures[j]->disputed, disputed);
+        if (!said)
+            text_addf(out, " Sources disagree: %s.", disputed);
+    }
+    if (finding->met != MET_YES || dispute->looked == 0)
+        return;
+    if (!dispute->disputed) {
+        text_add(out, " It is met either way.");
+    } else if (dispute->rival.kind != VALUE_NONE) {
+        text_addf(out, " The other reading demands %s", sense_words(dispute->sense));
+        add_value(out, &dispute->rival);
+        text_add(out, ".");
+    }
 }
 
 static const char *finish_text(struct judging *judging, struct text *text)
@@ -196,14 +296,23 @@ static const char *finish_text(struct judging *judging, struct text *text)
 }
 
 /* What goes beyond the comparison itself; NULL when there is nothing. */
-static const char *note_of(struct judging *judging, const struct judgement *judgement)
+static const char *note_of(struct judging *judging, const struct finding *finding,
+                           const struct judgement *judgement, const struct surety *surety,
+                           const struct dispute *dispute)
 {
     struct text note = TEXT_EMPTY;
+    say_first(&note, finding, judgement, surety);
     if (judgement->say != NULL)
         text_addf(&note, " %s", judgement->say);
     if (judgement->warn != NULL)
         text_addf(&note, " %s", judgement->warn);
-    say_weakness(&note, &judging->record);
+    if (finding->met == MET_YES) {
+        say_unconfirmed(&note, judgement, "memory", "recalled from memory, not read");
+        say_unconfirmed(&note, judgement, "parallel", "read in a sister code, not in this one");
+    }
+    if (finding->why & WHY_PRACTICE)
+        text_add(&note, " This is common practice, not code.");
+    say_dispute(&note, finding, &judging->record, dispute);
     const char *text = finish_text(judging, &note);
     return text[0] == '\0' ? NULL : text + 1;
 }
@@ -214,6 +323,7 @@ static void verdict_borrowed(struct finding *finding, struct judging *judging,
 {
     take_record(finding, judging);
     finding->outcome = OUTCOME_OPEN;
+    finding->ask = ASK_PLACE;
     finding->says = arena_format(judging->arena, "What is asked for here was not established: %s. "
                                  "Ask the building department.", figure->borrowed);
     if (finding->says == NULL)
@@ -223,31 +333,60 @@ static void verdict_borrowed(struct finding *finding, struct judging *judging,
 static bool is_measured(const struct judging *judging, const struct finding *finding)
 {
     for (size_t i = 0; i < finding->read_count; i++) {
-        const struct field *field = spot_field(&judging->book->fields, finding->reads[i]);
+        const struct field *field = spot_field(&judging->book->fields, finding->reads[i].at);
         if (field != NULL && field->measured)
             return true;
     }
     return false;
 }
 
-void verdict_judged(struct finding *finding, struct judging *judging,
-                    const struct judgement *judgement)
+static void take_makers(struct finding *finding, struct judging *judging,
+                        const struct judgement *judgement)
+{
+    struct maker *makers =
+        arena_array(judging->arena, judgement->maker_count + 1, sizeof(*makers));
+    if (makers == NULL)
+        return;
+    for (size_t i = 0; i < judgement->maker_count; i++)
+        makers[i] = (struct maker){judgement->makers[i]->name, &judgement->makers[i]->cite};
+    finding->makers = makers;
+    finding->maker_count = judgement->maker_count;
+}
+
+/* What the judgement compared. */
+static void take_judgement(struct finding *finding, struct judging *judging,
+                           const struct judgement *judgement, const struct dispute *dispute)
+{
+    finding->compared = true;
+    finding->measured = is_measured(judging, finding);
+    finding->required = judgement->required;
+    finding->found = judgement->found;
+    finding->sense = judgement->sense;
+    finding->also = judgement->also;
+    finding->also_sense = judgement->also_sense;
+    take_makers(finding, judging, judgement);
+    finding->duty = judgement->duty;
+    if (dispute->disputed)
+        finding->rival = dispute->rival;
+}
+
+void verdict_judged(struct finding *finding, struct judging *judging, const struct rule *rule,
+                    const struct judgement *judgement, const struct dispute *dispute)
 {
     const struct figure *borrowed = borrowed_of(&judging->record);
     if (borrowed != NULL) {
         verdict_borrowed(finding, judging, borrowed);
         return;
     }
+    const struct surety surety = surety_of(judgement);
     struct text says = TEXT_EMPTY;
     take_record(finding, judging);
-    finding->outcome = outcome_of(judgement, &judging->record);
-    finding->compared = true;
-    finding->measured = is_measured(judging, finding);
-    finding->required = judgement->required;
-    finding->found = judgement->found;
-    finding->sense = judgement->sense;
-    finding->note = note_of(judging, judgement);
-    finding->duty = judgement->duty;
+    take_judgement(finding, judging, judgement, dispute);
+    if (judgement->met)
+        decide_met(finding, judgement, &surety, dispute->disputed);
+    else
+        decide_unmet(finding, rule, &judging->record, &surety);
+    finding->note = note_of(judging, finding, judgement, &surety, dispute);
     /* A duty's own words say it better than "found yes". */
     if (judgement->required.kind != VALUE_YES_NO || finding->note == NULL)
         say_comparison(&says, judgement);
@@ -270,6 +409,12 @@ static const char *asked_for(const struct judging *judging, const struct field *
     return asked;
 }
 
+/* The stage at which the fact can be known has not come. */
+static bool is_known_later(const struct field *field, enum stage reached)
+{
+    return field->stage != NULL && stage_by_word(field->stage) > (int)reached;
+}
+
 void verdict_open(struct finding *finding, struct judging *judging)
 {
     const struct record *record = &judging->record;
@@ -278,6 +423,9 @@ void verdict_open(struct finding *finding, struct judging *judging)
     const struct field *field = record->missing;
     if (field != NULL)
         finding->lacks = asked_for(judging, &field);
+    finding->ask = record->ask_place                             ? ASK_PLACE
+        : field != NULL && is_known_later(field, judging->reached) ? ASK_LATER
+                                                                  : ASK_JOB;
     if (field != NULL)
         finding->says = arena_format(judging->arena, "The job does not say %s: %s",
                                      finding->lacks, field->ask);

@@ -5,11 +5,28 @@
 #include "judge/finding.h"
 #include "judge/judging.h"
 
-/* The rule compared: pass, warn or fail, by what was met and by how well the
- * figures it asked for are known. Open when one of them is borrowed: not the
- * law of this place. */
-void verdict_judged(struct finding *finding, struct judging *judging,
-                    const struct judgement *judgement);
+/* What came of judging again with each disputed figure as the other source has it. */
+struct dispute {
+    size_t looked;      /* figures that another source has otherwise */
+    bool disputed;      /* under one of them it is not met, or cannot be told */
+    struct value rival; /* what is demanded then, or VALUE_NONE */
+    const char *sense;
+};
+
+/* The rule compared. Two questions, kept apart: is it met, and how sure is the
+ * figure. Only the figures that made the demanded value bear on how sure it is.
+ *
+ *   met      all of them read, practice or invented   pass
+ *            one recalled or of a sister text         warn, unconfirmed
+ *            not so under another source's value      warn, disputed
+ *            called risky by the rule                 warn, advice
+ *   not met  one read, or of a sister text            fail
+ *            else one recalled                        fail, unconfirmed, said first
+ *            practice, a draft, or advice             warn
+ *
+ * Open when one of the figures is borrowed: not the law of this place. */
+void verdict_judged(struct finding *finding, struct judging *judging, const struct rule *rule,
+                    const struct judgement *judgement, const struct dispute *dispute);
 
 /* The job lacked a fact, or the rule could not tell. */
 void verdict_open(struct finding *finding, struct judging *judging);

@@ -28,6 +28,8 @@ struct entry {
     const char *name;
     struct value value; /* VALUE_NONE: only the citation is restated */
     const char *sense, *cite, *status, *source, *disputed;
+    const char *book;   /* the book the section stands in, if not the place's own; or NULL */
+    struct value rival; /* what another source says, where sources disagree; or VALUE_NONE */
     const char *file;
     int line;
     struct entry *next;
@@ -44,6 +46,7 @@ struct block {
     const char *id, *title, *follows, *code, *edition, *as_seen, *rules;
     const char *borrowed; /* why what it follows does not bind here; or NULL */
     const char *unsure;   /* why it is not certain that it does; or NULL */
+    const char *draft;    /* why its own figures are not law yet, or ever; or NULL */
     bool invented, model, base_only;
     long from, to; /* 0: no beginning, no end */
     const char **parts; /* files beside this one with more of its figures */

@@ -162,11 +162,10 @@ static struct value read_set(lua_State *lua, int index, const char *name, int li
     return value;
 }
 
-/* The value in position 1 of the figure's table, on top of the stack. */
-static struct value read_value(lua_State *lua, const char *name, int line)
+/* The value on top of the stack, which is popped. */
+static struct value take_value(lua_State *lua, const char *name, int line)
 {
     struct value value = {.kind = VALUE_NONE};
-    lua_rawgeti(lua, -1, 1);
     switch (lua_type(lua, -1)) {
     case LUA_TNIL:
         break;
@@ -191,6 +190,20 @@ static struct value read_value(lua_State *lua, const char *name, int line)
     return value;
 }
 
+/* The value in position 1 of the figure's table, on top of the stack. */
+static struct value read_value(lua_State *lua, const char *name, int line)
+{
+    lua_rawgeti(lua, -1, 1);
+    return take_value(lua, name, line);
+}
+
+/* The value that another source gives. */
+static struct value read_rival(lua_State *lua, int table, const struct entry *entry, int line)
+{
+    lua_getfield(lua, table, "rival");
+    return take_value(lua, entry->name, line);
+}
+
 /* Charges for looking through the file: C's own search is quick, but not free. */
 enum { BYTES_A_STEP = 256 };
 
@@ -208,7 +221,7 @@ static int line_of_name(lua_State *lua, const char *name)
 }
 
 static const char *const FIGURE_KEYS[] = {"unit", "sense", "cite", "status", "source", "disputed",
-                                          NULL};
+                                          "rival", "book", NULL};
 
 /* Reads the figure on top of the stack. */
 static void read_figure(lua_State *lua, const char *name)
@@ -234,6 +247,15 @@ static void read_figure(lua_State *lua, const char *name)
     entry->status = text_of(lua, table, "status", line);
     entry->source = text_of(lua, table, "source", line);
     entry->disputed = text_of(lua, table, "disputed", line);
+    entry->book = text_of(lua, table, "book", line);
+    entry->rival = read_rival(lua, table, entry, line);
+    if (entry->rival.kind != VALUE_NONE && entry->disputed == NULL)
+        say(lua, line, "figure \"%s\" has a rival value, but no disputed = \"...\" that says "
+            "whose it is%s", name, "");
+    if (entry->rival.kind != VALUE_NONE && entry->value.kind != VALUE_NONE
+        && entry->rival.kind != entry->value.kind)
+        say(lua, line, "figure \"%s\": rival is another kind of value than the figure%s",
+            name, "");
     one_of_words(lua, "sense", entry->sense, SENSES, line);
     one_of_words(lua, "status", entry->status, STATUSES, line);
 }
@@ -337,7 +359,7 @@ static void read_drops(lua_State *lua, int index)
 }
 
 static const char *const BLOCK_KEYS[] = {"title", "invented", "model", "base_only", "follows",
-                                         "from", "to", "code", "borrowed", "unsure",
+                                         "from", "to", "code", "borrowed", "unsure", "draft",
                                          "edition", "as_seen", "figures", "parts", "drop", "rules",
                                          NULL};
 
@@ -355,6 +377,7 @@ static void read_block(lua_State *lua, int index)
     block->rules = text_of(lua, index, "rules", line);
     block->borrowed = text_of(lua, index, "borrowed", line);
     block->unsure = text_of(lua, index, "unsure", line);
+    block->draft = text_of(lua, index, "draft", line);
     block->invented = flag_of(lua, index, "invented");
     block->base_only = flag_of(lua, index, "base_only");
     block->model = flag_of(lua, index, "model");

@@ -311,8 +311,11 @@ static void figure_new(struct resolving *r, size_t level, const struct entry *en
         return;
     struct figure *figure = &r->profile->figures[r->profile->figure_count++];
     *figure = (struct figure){.name = entry->name, .value = entry->value, .sense = entry->sense,
-                              .disputed = entry->disputed};
-    figure->cite = (struct cite){code_name(r, level), entry->cite, entry->status, entry->source};
+                              .disputed = entry->disputed, .rival = entry->rival,
+                              .draft = r->blocks[level]->draft};
+    figure->rival.unit = entry->value.unit;
+    figure->cite = (struct cite){entry->book != NULL ? entry->book : code_name(r, level),
+                                 entry->cite, entry->status, entry->source};
 }
 
 /* What a new value may not change, and what it must say. */
@@ -339,12 +342,26 @@ static bool figure_may_move(struct resolving *r, size_t level, const struct entr
     return false;
 }
 
+/* A draft is not law: what it would move stays, and the draft is another reading. */
+static void figure_draft(const struct entry *entry, const char *draft, struct figure *figure)
+{
+    if (entry->value.kind == VALUE_NONE || profile_same_value(&entry->value, &figure->value))
+        return;
+    figure->disputed = draft;
+    figure->rival = entry->value;
+    figure->rival.unit = figure->value.unit;
+}
+
 static void figure_move(struct resolving *r, size_t level, const struct entry *entry,
                         struct figure *figure)
 {
     if (!figure_may_move(r, level, entry, figure))
         return;
     const struct block *block = r->blocks[level];
+    if (block->draft != NULL) {
+        figure_draft(entry, block->draft, figure);
+        return;
+    }
     if (entry->value.kind != VALUE_NONE) {
         const char *unit = figure->value.unit;
         if (!block->model && !profile_same_value(&entry->value, &figure->value)) {
@@ -357,18 +374,23 @@ static void figure_move(struct resolving *r, size_t level, const struct entry *e
         figure->value = entry->value;
         figure->value.unit = unit;
         figure->disputed = entry->disputed;
+        figure->rival = (struct value){0};
         figure->cite.status = block->invented ? "invented" : entry->status;
         figure->cite.source = entry->source != NULL ? entry->source : block->title;
     }
     figure->borrowed = NULL;
     figure->unsure = NULL;
-    if (entry->disputed != NULL)
+    figure->draft = NULL;
+    if (entry->disputed != NULL) {
         figure->disputed = entry->disputed;
+        figure->rival = entry->rival;
+        figure->rival.unit = figure->value.unit;
+    }
     if (entry->status != NULL)
         figure->cite.status = entry->status;
     if (entry->source != NULL)
         figure->cite.source = entry->source;
-    figure->cite.code = code_name(r, level);
+    figure->cite.code = entry->book != NULL ? entry->book : code_name(r, level);
     figure->cite.section = entry->cite;
 }
 
@@ -463,6 +485,29 @@ static void lay_rule_files(struct resolving *r)
                 beside(&profile->arena, r->places[i]->source->path, r->blocks[i]->rules);
 }
 
+/* Each reason once: a city often repeats its state's. */
+static void add_doubt(struct profile *profile, const char *doubt)
+{
+    for (size_t i = 0; i < profile->doubt_count && doubt != NULL; i++)
+        if (strcmp(profile->doubts[i], doubt) == 0)
+            return;
+    if (doubt != NULL)
+        profile->doubts[profile->doubt_count++] = doubt;
+}
+
+static void lay_doubts(struct resolving *r)
+{
+    struct profile *profile = r->profile;
+    profile->doubts = arena_array(&profile->arena, 3 * r->depth + 1, sizeof(char *));
+    if (profile->doubts == NULL)
+        return;
+    for (size_t i = 0; i < r->depth; i++) {
+        add_doubt(profile, r->blocks[i]->draft);
+        add_doubt(profile, r->blocks[i]->unsure);
+        add_doubt(profile, r->blocks[i]->borrowed);
+    }
+}
+
 static void lay_heading(struct resolving *r)
 {
     struct profile *profile = r->profile;
@@ -483,6 +528,7 @@ static void lay_heading(struct resolving *r)
             profile->as_seen = r->blocks[i]->as_seen;
     }
     profile->chain_count = r->depth;
+    lay_doubts(r);
     if (profile->edition == NULL)
         profile->edition = nearest->title;
     profile->own_code = code_name(r, 0);

@@ -27,8 +27,10 @@ struct figure {
     const char *sense;         /* at_least ... under */
     struct cite cite;
     const char *disputed;      /* how sources disagree, or NULL */
+    struct value rival;        /* what the other source says; VALUE_NONE: not stated */
     const char *borrowed;      /* why it is not this place's law: judges nothing; or NULL */
-    const char *unsure;        /* why it may not be this place's law: weakens; or NULL */
+    const char *unsure;        /* why it may not be this place's law; or NULL */
+    const char *draft;         /* only a draft asks it: nobody fails by it; or NULL */
     bool moved;                /* a place gave another value than what it follows */
     struct amended amended;    /* by whom, from what to what; when moved */
 };
@@ -47,6 +49,8 @@ struct profile {
     const char *edition;      /* "IRC 2021" */
     const char *own_code;     /* what the place's own figures cite; a model's is its edition */
     const char *as_seen;      /* or NULL */
+    const char **doubts;      /* why what is followed may not bind here, nearest first */
+    size_t doubt_count;
     bool invented;
     bool base_only;           /* there to be followed; no job is judged under it */
     bool model;               /* a model code itself, not a place */

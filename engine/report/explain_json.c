@@ -142,14 +142,14 @@ static bool add_facts_read(cJSON *object, const struct explanation *x, const str
     cJSON *array = cJSON_AddArrayToObject(object, "facts");
     bool added = array != NULL;
     for (size_t i = 0; added && i < f->read_count; i++) {
-        const cJSON *value = spot_find(x->job, f->reads[i]);
+        const cJSON *value = spot_find(x->job, f->reads[i].at);
         cJSON *fact = add_object(array);
         cJSON *copy = value == NULL ? cJSON_CreateNull() : cJSON_Duplicate(value, true);
         if (fact == NULL || !cJSON_AddItemToObject(fact, "value", copy)) {
             cJSON_Delete(copy);
             return false;
         }
-        added = json_add_text(fact, "at", f->reads[i]);
+        added = json_add_text(fact, "at", f->reads[i].at);
     }
     return added;
 }

@@ -348,10 +348,10 @@ static void add_facts_read(const struct explanation *x, const struct finding *fi
                            struct text *out)
 {
     for (size_t i = 0; i < finding->read_count; i++) {
-        const struct field *field = spot_field(&x->law->book->fields, finding->reads[i]);
+        const struct field *field = spot_field(&x->law->book->fields, finding->reads[i].at);
         struct text line = TEXT_EMPTY;
-        text_addf(&line, "%s = ", finding->reads[i]);
-        spot_add_value(&line, spot_find(x->job, finding->reads[i]), field);
+        text_addf(&line, "%s = ", finding->reads[i].at);
+        spot_add_value(&line, spot_find(x->job, finding->reads[i].at), field);
         page_labelled_phrase(out, i == 0 ? "1 facts" : "", &line);
     }
     if (finding->read_count == 0)

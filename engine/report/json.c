@@ -7,6 +7,7 @@
 #include "report/value.h"
 
 #include <cjson/cJSON.h>
+#include <stdio.h>
 #include <string.h>
 
 bool json_add_text(cJSON *object, const char *key, const char *text)
@@ -49,6 +50,45 @@ bool json_add_value(cJSON *object, const char *key, const struct value *value)
         return json_add_texts(object, key, value->set, value->set_count);
     }
     return cJSON_AddNullToObject(object, key) != NULL;
+}
+
+bool json_add_reads(cJSON *object, const struct finding *finding)
+{
+    cJSON *array = cJSON_AddArrayToObject(object, "reads");
+    bool added = array != NULL;
+    for (size_t i = 0; added && i < finding->read_count; i++) {
+        cJSON *read = cJSON_CreateObject();
+        added = cJSON_AddItemToArray(array, read)
+            && json_add_text(read, "at", finding->reads[i].at)
+            && json_add_text(read, "from", origin_word(finding->reads[i].from));
+    }
+    return added;
+}
+
+static bool add_met(cJSON *object, enum met met)
+{
+    return met == MET_UNKNOWN ? cJSON_AddNullToObject(object, "met") != NULL
+                              : cJSON_AddBoolToObject(object, "met", met == MET_YES) != NULL;
+}
+
+static bool add_why(cJSON *object, unsigned why)
+{
+    cJSON *array = cJSON_AddArrayToObject(object, "why");
+    bool added = array != NULL;
+    for (int i = 0; added && i < WHY_COUNT; i++)
+        if (why & (1u << i))
+            added = cJSON_AddItemToArray(array, cJSON_CreateString(why_word(i)));
+    return added;
+}
+
+/* The ids of the figures that made the demanded value. */
+static bool add_makers(cJSON *object, const struct finding *finding)
+{
+    cJSON *array = cJSON_AddArrayToObject(object, "figures");
+    bool added = array != NULL;
+    for (size_t i = 0; added && i < finding->maker_count; i++)
+        added = cJSON_AddItemToArray(array, cJSON_CreateString(finding->makers[i].figure));
+    return added;
 }
 
 /* A value with its unit, and its sense when it has one; null when absent. */
@@ -104,26 +144,65 @@ static bool add_finding(cJSON *array, const struct finding *finding)
         && json_add_text(object, "stage", stage_word(finding->stage))
         && json_add_text(object, "where", finding->where)
         && json_add_text(object, "outcome", outcome_word(finding->outcome))
+        && add_met(object, finding->met)
+        && add_why(object, finding->why)
+        && json_add_text(object, "ask", ask_word(finding->ask))
         && json_add_text(object, "says", finding->says)
         && add_figure(object, "required", finding->compared, &finding->required, &finding->sense)
+        && add_figure(object, "also", finding->compared, &finding->also, &finding->also_sense)
+        && add_figure(object, "rival", finding->compared, &finding->rival, NULL)
         && add_figure(object, "found", finding->compared, &finding->found, NULL)
+        && add_makers(object, finding)
         && json_add_cites(object, finding)
         && json_add_amended(object, finding->amended)
         && json_add_texts(object, "work", finding->work, finding->work_count)
         && json_add_text(object, "mend", finding->mend)
         && json_add_text(object, "caution", finding->caution)
-        && json_add_texts(object, "reads", finding->reads, finding->read_count);
+        && json_add_reads(object, finding);
 }
 
-static bool add_findings(cJSON *root, const struct result *result)
+static bool add_findings(cJSON *root, const struct result *result, bool all)
 {
     cJSON *array = cJSON_AddArrayToObject(root, "findings");
     if (array == NULL)
         return false;
     for (size_t i = 0; i < result->finding_count; i++)
-        if (!add_finding(array, &result->findings[i]))
+        if ((all || result->findings[i].outcome != OUTCOME_NOT_APPLICABLE)
+            && !add_finding(array, &result->findings[i]))
             return false;
     return true;
+}
+
+/* "deck": 4 ... findings that do not apply, counted by topic. */
+static bool add_not_applicable(cJSON *root, const struct result *result)
+{
+    cJSON *object = cJSON_AddObjectToObject(root, "not_applicable");
+    char topic[80] = "";
+    size_t count = 0;
+    for (size_t i = 0; object != NULL && i <= result->finding_count; i++) {
+        const struct finding *finding = i < result->finding_count ? &result->findings[i] : NULL;
+        if (finding != NULL && finding->outcome != OUTCOME_NOT_APPLICABLE)
+            continue;
+        const size_t length = finding == NULL ? 0 : strcspn(finding->rule, ".");
+        if (finding == NULL || strlen(topic) != length
+            || strncmp(topic, finding->rule, length) != 0) {
+            if (count > 0 && !add_count(object, topic, count))
+                return false;
+            count = 0;
+            snprintf(topic, sizeof(topic), "%.*s", (int)length,
+                     finding == NULL ? "" : finding->rule);
+        }
+        count++;
+    }
+    return object != NULL;
+}
+
+static bool add_counts(cJSON *root, const struct result *result)
+{
+    cJSON *object = cJSON_AddObjectToObject(root, "counts");
+    return object != NULL && add_count(object, "met_unconfirmed", result->met_unconfirmed)
+        && add_count(object, "disputed", result->disputed)
+        && add_count(object, "not_met", result->not_met);
 }
 
 bool json_add_jurisdiction(cJSON *root, const struct result *result)
@@ -134,6 +213,7 @@ bool json_add_jurisdiction(cJSON *root, const struct result *result)
         && json_add_text(object, "title", result->jurisdiction_title)
         && cJSON_AddBoolToObject(object, "invented", result->invented) != NULL
         && json_add_texts(object, "chain", result->chain, result->chain_count)
+        && json_add_texts(object, "doubts", result->doubts, result->doubt_count)
         && json_add_text(object, "edition", result->edition);
 }
 
@@ -170,7 +250,7 @@ static bool add_caution(cJSON *root, const struct result *result)
     return added;
 }
 
-static bool add_everything(cJSON *root, const struct result *result)
+static bool add_everything(cJSON *root, const struct result *result, bool all)
 {
     return json_add_text(root, "eavemark", EAVEMARK_VERSION)
         && json_add_text(root, "job", result->job)
@@ -178,7 +258,9 @@ static bool add_everything(cJSON *root, const struct result *result)
         && json_add_jurisdiction(root, result)
         && json_add_text(root, "fingerprint", result->fingerprint)
         && add_summary(root, result)
-        && add_findings(root, result)
+        && add_counts(root, result)
+        && add_findings(root, result, all)
+        && (all || add_not_applicable(root, result))
         && add_caution(root, result);
 }
 
@@ -244,8 +326,8 @@ void json_finish(cJSON *root, bool complete, bool pretty, struct text *out)
     cJSON_free(printed);
 }
 
-void report_json(const struct result *result, bool pretty, struct text *out)
+void report_json(const struct result *result, bool pretty, bool all, struct text *out)
 {
     cJSON *root = cJSON_CreateObject();
-    json_finish(root, root != NULL && add_everything(root, result), pretty, out);
+    json_finish(root, root != NULL && add_everything(root, result, all), pretty, out);
 }

@@ -18,8 +18,9 @@ bool json_add_text(cJSON *object, const char *key, const char *text);
 bool json_add_texts(cJSON *object, const char *key, const char *const *texts, size_t count);
 bool json_add_value(cJSON *object, const char *key, const struct value *value);
 
-/* "cite" of a finding; "amended"; "jurisdiction" of a result. */
+/* "cite" of a finding; "reads", each { at, from }; "amended"; "jurisdiction" of a result. */
 bool json_add_cites(cJSON *object, const struct finding *finding);
+bool json_add_reads(cJSON *object, const struct finding *finding);
 bool json_add_amended(cJSON *object, const struct amended *amended);
 bool json_add_jurisdiction(cJSON *root, const struct result *result);
 

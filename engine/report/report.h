@@ -20,9 +20,10 @@ void report_text(const struct result *result, bool colour, struct text *out);
 void report_html(const struct result *result, const cJSON *job, struct text *out);
 
 /* The JSON contract (design of `check --form json`), with a final newline.
- * pretty: indented over many lines; otherwise all on one. The same result
- * gives the same bytes. */
-void report_json(const struct result *result, bool pretty, struct text *out);
+ * pretty: indented over many lines; otherwise all on one. all: with the findings
+ * that do not apply, of which otherwise only the number by topic is given. The
+ * same result gives the same bytes. */
+void report_json(const struct result *result, bool pretty, bool all, struct text *out);
 
 /* A takeoff for people: what to buy, then what is only good to know, then the
  * questions that are open. Widths and errors as above. */

@@ -58,7 +58,7 @@ static bool add_line(cJSON *array, const struct quantity_line *line)
         && json_add_amended(object, finding->amended)
         && json_add_text(object, "outcome", takeoff_word(finding->outcome))
         && json_add_text(object, "says", finding->says)
-        && json_add_texts(object, "reads", finding->reads, finding->read_count);
+        && json_add_reads(object, finding);
 }
 
 static bool add_lines(cJSON *root, const struct takeoff *takeoff)

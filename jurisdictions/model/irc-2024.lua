@@ -40,7 +40,8 @@ jurisdiction "model/irc-2024" {
     ["ice_barrier.by_table"] = { cite = "R905.1.2, Table R301.2" },
     ["ice_barrier.required"] = { cite = "R905.1.2, Table R301.2" },
     ["ice_barrier.steep_applies"] = { false, cite = "R905.1.2", status = "seen",
-      source = "code officials' forum: the longer reach was removed", disputed = REMOVED },
+      source = "code officials' forum: the longer reach was removed", disputed = REMOVED,
+      rival = true },
 
     ["drip_edge.eave_required"] = { cite = "R905.2.8.5", status = "memory",
       source = AS_2021 },

@@ -5,7 +5,7 @@ local DRAFT = "draft of 1993; whether it was adopted was not read"
 
 local function seen(value)
   return { value, cite = "draft ordinance of 1993", status = "seen",
-    source = "the city's archive", disputed = DRAFT }
+    source = "the city's archive" }
 end
 
 jurisdiction "us-ca/redwood-city" {
@@ -13,6 +13,7 @@ jurisdiction "us-ca/redwood-city" {
   follows = "us-ca",
   edition = "California Residential Code; a draft ordinance of 1993",
   as_seen = "2026-11-25",
+  draft = DRAFT,
   figures = {
     ["fire.class_required"] = seen(true),
     ["fire.classes"] = seen { "A", "B" },

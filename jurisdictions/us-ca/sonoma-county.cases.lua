@@ -8,16 +8,16 @@ end
 
 cases "fire.class" {
   under = "us-ca/sonoma-county",
-  { "exactly half, class B", with = job(50, 0, "B"), expect = "warn" },
+  { "exactly half, class B", with = job(50, 0, "B"), expect = "pass" },
   { "over half, class B", with = job(50.1, 0, "B"), expect = "fail" },
-  { "over half, class A", with = job(51, 0, "A"), expect = "warn" },
-  { "a small piece beside 640 sq ft of new floor", with = job(10, 640, "B"), expect = "warn" },
+  { "over half, class A", with = job(51, 0, "A"), expect = "pass" },
+  { "a small piece beside 640 sq ft of new floor", with = job(10, 640, "B"), expect = "pass" },
   { "a small piece beside more", with = job(10, 640.1, "B"), expect = "fail" },
   { "addition not told", with = { ["scope.roof_share_percent"] = 10,
     ["covering.fire_class"] = "B", ["site.fire_zone"] = "none",
     ["site.state_fire_area"] = false, ["scope.earlier_roofing"] = {} }, expect = "open" },
   { "over half, class B, under the state", under = "us-ca", with = job(51, 0, "B"),
-    expect = "warn" },
+    expect = "pass" },
 }
 
 cases "inspection.pre" {

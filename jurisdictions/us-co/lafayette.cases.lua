@@ -13,7 +13,7 @@ end
 
 cases "shingle.hail_label" {
   under = "us-co/lafayette",
-  { "class 4", with = hail "4", expect = "warn" },
+  { "class 4", with = hail "4", expect = "pass" },
   { "class 3", with = hail "3", expect = "fail", found = "3" },
   { "documented hail of the last day is let off", with = fell("2019-07-31", true),
     expect = "not_applicable" },
@@ -28,7 +28,7 @@ cases "shingle.hail_label" {
 
 cases "shingle.hail_proof" {
   under = "us-co/lafayette", stage = "final", with = { ["existing.hail_damaged"] = false },
-  { "a wrapper", with = { ["covering.hail_proof"] = "wrapper" }, expect = "warn" },
+  { "a wrapper", with = { ["covering.hail_proof"] = "wrapper" }, expect = "pass" },
   { "nothing", with = { ["covering.hail_proof"] = "none" }, expect = "fail" },
   { "not known", expect = "open" },
 }
@@ -69,7 +69,7 @@ cases "layers.total" {
 
 cases "shingle.hail_proof" {
   under = "us-co/lafayette", stage = "final", with = { ["existing.hail_damaged"] = false },
-  { "the maker's papers", with = { ["covering.hail_proof"] = "papers" }, expect = "warn" },
+  { "the maker's papers", with = { ["covering.hail_proof"] = "papers" }, expect = "pass" },
 }
 cases "shingle.wind_label" {
   under = "us-co/lafayette",

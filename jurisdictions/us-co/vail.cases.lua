@@ -2,7 +2,7 @@
 
 cases "fire.material_ban" {
   under = "us-co/vail",
-  { "shingles", expect = "warn" },
+  { "shingles", expect = "pass" },
   { "wood shakes", with = { ["covering.kind"] = "wood_shake" }, expect = "fail" },
   { "wood shingles", with = { ["covering.kind"] = "wood_shingle" }, expect = "fail" },
   { "wood shakes of class A as well", with = { ["covering.kind"] = "wood_shake",
@@ -14,6 +14,6 @@ cases "fire.material_ban" {
 
 cases "fire.class" {
   under = "us-co/vail",
-  { "class A", expect = "warn" },
+  { "class A", expect = "pass" },
   { "class B", with = { ["covering.fire_class"] = "B" }, expect = "fail" },
 }

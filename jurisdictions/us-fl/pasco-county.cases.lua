@@ -6,7 +6,7 @@ end
 
 cases "papers.underlayment_stated" {
   under = "us-fl/pasco-county", from = "paperwork",
-  { "2002, No. 30 felt", with = house(2002, "no_30_felt"), expect = "warn",
+  { "2002, No. 30 felt", with = house(2002, "no_30_felt"), expect = "pass",
     says = "1 March 2002" },
   { "2002, not stated", with = house(2002, "none"), expect = "fail" },
   { "2003", with = house(2003, "none"), expect = "not_applicable" },
@@ -45,5 +45,5 @@ end
 
 cases "papers.underlayment_stated" {
   under = "us-fl/pasco-county", from = "paperwork",
-  { "2002, self-adhered", with = house(2002, "self_adhered"), expect = "warn" },
+  { "2002, self-adhered", with = house(2002, "self_adhered"), expect = "pass" },
 }

@@ -18,8 +18,8 @@ static bool is_harmless(const char *text)
 
 static void look_at_reports(const eavemark_result *result, enum eavemark_status status)
 {
-    char *text = eavemark_result_report(result, EAVEMARK_TEXT, false);
-    char *json = eavemark_result_report(result, EAVEMARK_JSON_LINE, false);
+    char *text = eavemark_result_report(result, EAVEMARK_TEXT, 0);
+    char *json = eavemark_result_report(result, EAVEMARK_JSON_LINE, EAVEMARK_ALL);
     FUZZ_REQUIRE((text == NULL) == (json == NULL));
     if (json == NULL) {
         FUZZ_REQUIRE(status == EAVEMARK_UNUSABLE || status == EAVEMARK_BROKEN);

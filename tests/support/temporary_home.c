@@ -162,7 +162,7 @@ struct outcome_of_check home_check(eavemark *handle, const char *job, const char
     struct outcome_of_check outcome = {.status = eavemark_result_status(result, false),
                                        .problems = strdup(eavemark_result_problems(result)),
                                        .json = eavemark_result_report(result, EAVEMARK_JSON_LINE,
-                                                                      false)};
+                                                                      EAVEMARK_ALL)};
     eavemark_result_free(result);
     assert_non_null(outcome.problems);
     return outcome;

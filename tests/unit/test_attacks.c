@@ -366,7 +366,7 @@ static void all_findings_together_are_bounded(void **state)
                                              .length = strlen(SMALL_JOB)};
     eavemark_result *result = eavemark_check(handle, &request);
     assert_string_equal(eavemark_result_problems(result), "");
-    char *json = eavemark_result_report(result, EAVEMARK_JSON_LINE, false);
+    char *json = eavemark_result_report(result, EAVEMARK_JSON_LINE, EAVEMARK_ALL);
     assert_member_has(json, "attack.n100", 0, "says", "the rule has said more than 1024 KB");
     assert_member_has(json, "attack.n399", 0, "says",
                       "was not run: the rules before it took all the time or room there is");

@@ -60,8 +60,8 @@ static void check(const struct scene *scene, eavemark *handle, struct answer *an
         return;
     const char *problems = eavemark_result_problems(result);
     answer->status = (int)eavemark_result_status(result, false);
-    answer->report = eavemark_result_report(result, EAVEMARK_JSON_LINE, false);
-    char *text = eavemark_result_report(result, EAVEMARK_TEXT, false);
+    answer->report = eavemark_result_report(result, EAVEMARK_JSON_LINE, EAVEMARK_ALL);
+    char *text = eavemark_result_report(result, EAVEMARK_TEXT, 0);
     allocations_work(); /* the rest is the test's own */
     answer->problems = malloc(strlen(problems) + 1);
     if (answer->problems != NULL)

@@ -56,7 +56,7 @@ static cJSON *report_of(eavemark *handle, const cJSON *job, const char *stage)
     eavemark_result *result = eavemark_check(handle, &request);
     assert_non_null(result);
     assert_int_not_equal(eavemark_result_status(result, false), EAVEMARK_BROKEN);
-    char *report = eavemark_result_report(result, EAVEMARK_JSON_LINE, false);
+    char *report = eavemark_result_report(result, EAVEMARK_JSON_LINE, EAVEMARK_ALL);
     cJSON *tree = report == NULL ? NULL : cJSON_Parse(report);
     free(report);
     eavemark_result_free(result);

@@ -20,7 +20,7 @@
 static char *written(const struct result *result, bool pretty)
 {
     struct text out = TEXT_EMPTY;
-    report_json(result, pretty, &out);
+    report_json(result, pretty, true, &out);
     assert_false(out.failed);
     assert_non_null(out.bytes);
     return out.bytes;
@@ -80,13 +80,13 @@ static void keys_and_their_order(void **state)
     struct sample sample;
     sample_make(&sample);
     cJSON *root = parsed(&sample.result);
-    assert_keys(root, "eavemark job date jurisdiction fingerprint summary findings caution ");
-    assert_keys(at(root, "jurisdiction"), "id title invented chain edition ");
+    assert_keys(root, "eavemark job date jurisdiction fingerprint summary counts findings caution ");
+    assert_keys(at(root, "jurisdiction"), "id title invented chain doubts edition ");
     assert_keys(at(root, "summary"), "pass warn fail open not_applicable broken ");
     assert_int_equal(cJSON_GetArraySize(at(root, "findings")), SAMPLE_FINDINGS);
     for (int i = 0; i < SAMPLE_FINDINGS; i++)
-        assert_keys(finding(root, i), "rule stage where outcome says required found cite amended "
-                                      "work mend caution reads ");
+        assert_keys(finding(root, i), "rule stage where outcome met why ask says required also "
+                                      "rival found figures cite amended work mend caution reads ");
     const cJSON *fail = finding(root, 2);
     assert_keys(at(fail, "required"), "value unit sense ");
     assert_keys(at(fail, "found"), "value unit ");
@@ -107,10 +107,12 @@ static void the_top(void **state)
     assert_printed(at(root, "jurisdiction"),
                    "{\"id\":\"example/tamarack\",\"title\":\"Tamarack County\",\"invented\":true,"
                    "\"chain\":[\"example/tamarack\",\"model/irc-2021\"],"
+                   "\"doubts\":[\"the page is old\"],"
                    "\"edition\":\"IRC 2021 as amended\"}");
     assert_int_equal(strlen(at(root, "fingerprint")->valuestring), 64);
     assert_printed(at(root, "summary"), "{\"pass\":1,\"warn\":2,\"fail\":1,\"open\":1,"
                                         "\"not_applicable\":2,\"broken\":1}");
+    assert_printed(at(root, "counts"), "{\"met_unconfirmed\":1,\"disputed\":1,\"not_met\":1}");
     assert_text(root, "caution",
                 "The building department decides.\n"
                 "Tie off. (Code of Practice 4; common practice, not code)");
@@ -125,16 +127,21 @@ static void a_full_finding(void **state)
     cJSON *root = parsed(&sample.result);
     assert_printed(finding(root, 2),
                    "{\"rule\":\"layers.total\",\"stage\":\"permit\",\"where\":null,"
-                   "\"outcome\":\"fail\",\"says\":\"Found 3 layers. 2 layers stay under the new one.\","
+                   "\"outcome\":\"fail\",\"met\":false,\"why\":[\"unconfirmed\"],\"ask\":null,"
+                   "\"says\":\"Found 3 layers. 2 layers stay under the new one.\","
                    "\"required\":{\"value\":1,\"unit\":\"layers\",\"sense\":\"at_most\"},"
+                   "\"also\":{\"value\":0,\"unit\":\"layers\",\"sense\":\"at_least\"},"
+                   "\"rival\":{\"value\":2,\"unit\":\"layers\"},"
                    "\"found\":{\"value\":3,\"unit\":\"layers\"},"
+                   "\"figures\":[\"layers.most\"],"
                    "\"cite\":[{\"code\":\"IRC 2021\",\"section\":\"R908.3.1.1\","
                    "\"status\":\"seen\",\"source\":\"city handouts\"}],"
                    "\"amended\":{\"by\":\"Tamarack County\",\"from\":2,\"to\":1},"
                    "\"work\":[\"2 kept + 1 new = 3 layers\",\"3 is over 1\"],"
                    "\"mend\":\"Tear off to the deck.\","
                    "\"caution\":\"Old layers hide soft decks.\","
-                   "\"reads\":[\"/existing/layers\",\"/scope/method\"]}");
+                   "\"reads\":[{\"at\":\"/existing/layers\",\"from\":\"job\"},"
+                   "{\"at\":\"/scope/method\",\"from\":\"plan\"}]}");
     cJSON_Delete(root);
 }
 
@@ -146,13 +153,34 @@ static void a_bare_finding(void **state)
     cJSON *root = parsed(&sample.result);
     assert_printed(finding(root, 3),
                    "{\"rule\":\"slope.least\",\"stage\":\"permit\",\"where\":\"front\","
-                   "\"outcome\":\"open\",\"says\":\"Not known: roof.slopes[1].pitch.\","
-                   "\"required\":null,\"found\":null,\"cite\":[],\"amended\":null,\"work\":[],"
+                   "\"outcome\":\"open\",\"met\":null,\"why\":[],\"ask\":\"later\","
+                   "\"says\":\"Not known: roof.slopes[1].pitch.\","
+                   "\"required\":null,\"also\":null,\"rival\":null,\"found\":null,"
+                   "\"figures\":[],\"cite\":[],\"amended\":null,\"work\":[],"
                    "\"mend\":null,\"caution\":null,\"reads\":[]}");
     assert_text(finding(root, 0), "outcome", "broken");
     assert_text(finding(root, 4), "outcome", "not_applicable");
     assert_text(finding(root, 7), "stage", "dry-in");
     cJSON_Delete(root);
+}
+
+/* What does not apply fills most of a report: told as numbers, unless all is wanted. */
+static void what_does_not_apply_is_counted(void **state)
+{
+    (void)state;
+    struct sample sample;
+    struct text out = TEXT_EMPTY;
+    sample_make(&sample);
+    sample.findings[0].outcome = OUTCOME_NOT_APPLICABLE;
+    report_json(&sample.result, false, false, &out);
+    cJSON *root = cJSON_Parse(text_string(&out));
+    assert_keys(root, "eavemark job date jurisdiction fingerprint summary counts findings "
+                      "not_applicable caution ");
+    assert_printed(at(root, "not_applicable"), "{\"deck\":1,\"valley\":2}");
+    assert_int_equal(cJSON_GetArraySize(at(root, "findings")), SAMPLE_FINDINGS - 3);
+    assert_text(finding(root, 0), "rule", "drip_edge.eave");
+    cJSON_Delete(root);
+    text_free(&out);
 }
 
 static void values_of_every_kind(void **state)
@@ -291,7 +319,7 @@ static void every_allocation_may_fail(void **state)
     for (;; refused++) {
         struct text out = TEXT_EMPTY;
         allocations_left = refused;
-        report_json(&sample.result, false, &out);
+        report_json(&sample.result, false, true, &out);
         const bool done = !out.failed;
         if (done)
             assert_string_equal(text_string(&out), whole);
@@ -313,7 +341,7 @@ static void a_failed_text_stays_failed(void **state)
     sample_make(&sample);
     char byte = '\0';
     struct text full = {.bytes = &byte, .length = SIZE_MAX / 2 - 1, .capacity = SIZE_MAX / 2};
-    report_json(&sample.result, false, &full);
+    report_json(&sample.result, false, true, &full);
     assert_true(full.failed);
 }
 
@@ -326,6 +354,7 @@ int main(int argc, char **argv)
         cmocka_unit_test(the_top),
         cmocka_unit_test(a_full_finding),
         cmocka_unit_test(a_bare_finding),
+        cmocka_unit_test(what_does_not_apply_is_counted),
         cmocka_unit_test(values_of_every_kind),
         cmocka_unit_test(nasty_texts),
         cmocka_unit_test(one_line_or_many),

@@ -380,7 +380,7 @@ static const char *const RULES_SEE[] = {
     "about", "all_of", "amount", "any_of", "as_printed", "at_least", "at_most", "cannot_tell", "card",
     "caution", "drawing", "dropped", "each_at_least", "each_at_most", "equals", "field",
     "has", "impossible", "inspecting", "known",
-    "none_of", "number", "one_of", "quantity", "rule", "shown", "spacings_at_most",
+    "none_of", "not_known", "number", "one_of", "quantity", "rule", "shown", "spacings_at_most",
     "trade.cladding_psf", "trade.cricket_height_in", "trade.deck_psf", "trade.fan_cfm",
     "trade.fan_intake_sqin", "trade.footprint", "trade.haul", "trade.hip_factor",
     "trade.hip_length_ft", "trade.ice_barrier_courses", "trade.ice_barrier_reach_in",

@@ -1,0 +1,30 @@
+#include "job/origin.h"
+
+#include <stddef.h>
+
+/* Above cJSON_StringIsConst (1 << 9), the highest bit that cJSON uses. */
+enum { ORIGIN_SHIFT = 12, ORIGIN_MASK = 7 };
+
+const char *origin_word(enum origin origin)
+{
+    static const char *const WORDS[ORIGIN_COUNT] = {
+        [ORIGIN_JOB] = "job",     [ORIGIN_PLAN] = "plan",       [ORIGIN_SHOP] = "shop",
+        [ORIGIN_PLACE] = "place", [ORIGIN_DERIVED] = "derived",
+    };
+    return WORDS[origin];
+}
+
+void origin_mark(cJSON *node, enum origin origin)
+{
+    if (node == NULL)
+        return;
+    node->type = (node->type & ~(ORIGIN_MASK << ORIGIN_SHIFT)) | ((int)origin << ORIGIN_SHIFT);
+    for (cJSON *child = node->child; child != NULL; child = child->next)
+        origin_mark(child, origin);
+}
+
+enum origin origin_of(const cJSON *node)
+{
+    return node == NULL ? ORIGIN_JOB
+                        : (enum origin)((node->type >> ORIGIN_SHIFT) & ORIGIN_MASK);
+}

@@ -1,0 +1,31 @@
+/* origin.h - where a fact of a job comes from.
+ *
+ * A job's tree is one cJSON tree whoever filled it in. The origin of a value
+ * stands in a part of its `type` that cJSON leaves alone (it looks at the
+ * lowest ten bits only); cJSON_Duplicate carries it along. What nobody has
+ * marked is the job's own.
+ */
+#ifndef EAVEMARK_JOB_ORIGIN_H
+#define EAVEMARK_JOB_ORIGIN_H
+
+#include <cjson/cJSON.h>
+
+enum origin {
+    ORIGIN_JOB,     /* written in the job, or asked by its writer */
+    ORIGIN_PLAN,    /* laid out from the plan of the house (lay_out.h) */
+    ORIGIN_SHOP,    /* the shop sheet */
+    ORIGIN_PLACE,   /* one all over the place */
+    ORIGIN_DERIVED, /* follows from other facts */
+    ORIGIN_COUNT
+};
+
+/* "job", "plan" ... as in the JSON contract. */
+const char *origin_word(enum origin origin);
+
+/* Marks a value and all below it. */
+void origin_mark(cJSON *node, enum origin origin);
+
+/* Of NULL: the job's. */
+enum origin origin_of(const cJSON *node);
+
+#endif
