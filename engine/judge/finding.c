@@ -11,7 +11,8 @@ static const char *const WORDS[OUTCOME_COUNT] = {
 
 const char *why_word(int index)
 {
-    static const char *const WHYS[WHY_COUNT] = {"practice", "unconfirmed", "disputed", "advice"};
+    static const char *const WHYS[WHY_COUNT] = {"practice", "unconfirmed", "disputed", "advice",
+                                                "place"};
     return WHYS[index];
 }
 

@@ -36,8 +36,9 @@ enum why {
     WHY_UNCONFIRMED = 2, /* a figure was recalled, or read in a sister text only */
     WHY_DISPUTED = 4,    /* it is met on one reading of the sources, not on another */
     WHY_ADVICE = 8,      /* what the rule says need not be done, or is risky though met */
+    WHY_PLACE = 16,      /* open: what the place asks was never read */
 };
-enum { WHY_COUNT = 4 };
+enum { WHY_COUNT = 5 };
 
 /* "practice" ... of the flag 1 << index. */
 const char *why_word(int index);

@@ -324,6 +324,7 @@ static void verdict_borrowed(struct finding *finding, struct judging *judging,
     take_record(finding, judging);
     finding->outcome = OUTCOME_OPEN;
     finding->ask = ASK_PLACE;
+    finding->why |= WHY_PLACE;
     finding->says = arena_format(judging->arena, "What is asked for here was not established: %s. "
                                  "Ask the building department.", figure->borrowed);
     if (finding->says == NULL)
@@ -421,6 +422,7 @@ void verdict_open(struct finding *finding, struct judging *judging)
     take_record(finding, judging);
     finding->outcome = OUTCOME_OPEN;
     const struct field *field = record->missing;
+    finding->why |= record->ask_place ? WHY_PLACE : 0u;
     if (field != NULL)
         finding->lacks = asked_for(judging, &field);
     finding->ask = record->ask_place                             ? ASK_PLACE

@@ -34,7 +34,7 @@ const SPOILED = [
   [`${FULL}/found/value type`, (report, finding) => { finding.found.value = null; }],
   [`${FULL}/cite/0/status enum`, (report, finding) => { finding.cite[0].status = "sure"; }],
   [`${FULL}/amended required`, (report, finding) => { delete finding.amended.by; }],
-  [`${FULL}/reads/0 pattern`, (report, finding) => { finding.reads[0] = "existing.layers"; }],
+  [`${FULL}/reads/0/at pattern`, (report, finding) => { finding.reads[0].at = "existing.layers"; }],
   [`${FULL}/why/0 enum`, (report, finding) => { finding.why = ["luck"]; }],
   [`${FULL}/met type`, (report, finding) => { finding.met = "yes"; }],
   [`${FULL}/reads/0/from enum`, (report, finding) => {

@@ -276,7 +276,7 @@ static int accept_the_whole(void)
     struct sample sample;
     sample_make(&sample);
     struct text report = TEXT_EMPTY;
-    report_json(&sample.result, true, &report);
+    report_json(&sample.result, true, true, &report);
     FILE *file = report.failed ? NULL : fopen(GOLDEN, "w");
     const bool written_out = file != NULL && fputs(text_string(&report), file) >= 0;
     text_free(&report);
