@@ -31,6 +31,14 @@ seed() {
     done
 }
 
+# The attacks of one line, a file each.
+one_line_attacks() {
+    awk -v corpus="$1" '/^[a-z]/ { name = $1; sub(":", "", name) }
+        /^    / { printf "rule \"attack.%s\" { title = \"x\", stage = \"final\", mend = \"x\",\n" \
+                  "  judge = function(job, figure)\n%s\n  end }\n", name, $0 >(corpus "/attack_" name ".lua") }' \
+        tests/attacks/one_line.attacks
+}
+
 # Words of the languages, so that the fuzzer need not spell them out.
 words() {
     case $1 in
@@ -49,7 +57,8 @@ for target in $targets; do
     case $target in
     job | lines) seed "$corpus" examples/*/*.json tests/schema/bad/*.json rules/cases/*.json ;;
     profile) seed "$corpus" jurisdictions/*.lua jurisdictions/*/*.lua ;;
-    rules) seed "$corpus" rules/*.lua rules/cases/*.lua tests/attacks/*.lua ;;
+    rules) seed "$corpus" rules/*.lua rules/cases/*.lua tests/attacks/*.lua
+        one_line_attacks "$corpus" ;;
     esac
     seed "$corpus" "tests/fuzz/seeds/$target"/* "tests/fuzz/regressions/$target"/*
     words "$target" >"$build/$target.dict"

@@ -44,6 +44,11 @@ static void read_head(struct attack *attack)
 void attack_read(struct attack *attack)
 {
     char path[256];
+    if (attack->one_line != NULL) {
+        attack->text = attack->one_line;
+        read_head(attack);
+        return;
+    }
     snprintf(path, sizeof(path), "%s/tests/attacks/%s%s%s.lua", EAVEMARK_HOME_DIR, attack->folder,
              attack->folder[0] == '\0' ? "" : "/", attack->name);
     attack->text = file_text(path, NULL);
@@ -53,7 +58,7 @@ void attack_read(struct attack *attack)
 void attack_free(struct attack *attack)
 {
     free(attack->text);
-    attack->text = NULL;
+    attack->text = attack->one_line = NULL;
 }
 
 enum { ATTACKS_MOST = 400, OTHERS_MOST = 100 };
@@ -79,12 +84,46 @@ static size_t list_attacks(const char *folder, struct attack *attacks)
     return count;
 }
 
+/* Of "NAME: STOPS" and the judge's line after it. False for a line of another kind. */
+static bool one_line_attack(struct attack *attack, const char *entry)
+{
+    static const char FILE_TEXT[] = "-- stops: %s\n\nrule \"attack.%s\" {\n"
+                                    "  title = \"One line\",\n  stage = \"final\",\n"
+                                    "  judge = function(job, figure)\n    %s\n  end,\n"
+                                    "  mend = \"Remove this rule.\",\n}\n";
+    char stops[192], judge[192], text[1024];
+    if (sscanf(entry, "%63[a-z0-9_]: %191[^\n]\n    %191[^\n]", attack->name, stops, judge) != 3)
+        return false;
+    snprintf(text, sizeof(text), FILE_TEXT, stops, attack->name, judge);
+    attack->one_line = strdup(text);
+    return attack->one_line != NULL;
+}
+
+/* Those of the folder's one_line.attacks, after the `count` there are already. */
+static size_t list_one_line_attacks(const char *folder, struct attack *attacks, size_t count)
+{
+    if (folder[0] != '\0')
+        return count;
+    char *table = file_text(EAVEMARK_HOME_DIR "/tests/attacks/one_line.attacks", NULL);
+    for (const char *line = table; line != NULL && count < ATTACKS_MOST;) {
+        const bool entry = line[0] != '#' && line[0] != ' ' && line[0] != '\n' && line[0] != '\0';
+        if (entry && one_line_attack(&attacks[count], line))
+            attacks[count++].folder = folder;
+        else if (entry)
+            count = ATTACKS_MOST; /* not to be read: no run at all */
+        line = strchr(line, '\n');
+        line = line == NULL ? NULL : line + 1;
+    }
+    free(table);
+    return count;
+}
+
 int attacks_run(const char *folder, size_t least, CMUnitTestFunction run,
                 const struct CMUnitTest *others, size_t other_count)
 {
     static struct attack attacks[ATTACKS_MOST];
     static struct CMUnitTest tests[ATTACKS_MOST + OTHERS_MOST];
-    const size_t count = list_attacks(folder, attacks);
+    const size_t count = list_one_line_attacks(folder, attacks, list_attacks(folder, attacks));
     if (count < least || count == ATTACKS_MOST || other_count > OTHERS_MOST) {
         fprintf(stderr, "%zu attacks found: not what there should be\n", count);
         return 1;

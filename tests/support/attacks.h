@@ -1,5 +1,6 @@
 /* attacks.h - hostile files of tests/attacks, and what must stop each.
  *
+ * A file NAME.lua is one attack; one_line.attacks holds many whose judge is a line.
  * The first line of a file says it: `-- stops: steps`, time or memory for a
  * limit, `-- stops: error "words"` or another word with words for what is said.
  * A second line `-- when: load` means: while the file loads. */
@@ -18,6 +19,7 @@
 struct attack {
     const char *folder; /* below tests/attacks, or "" */
     char name[64];      /* "endless_loop" */
+    char *one_line;     /* the file to be, when it is of one_line.attacks; else NULL */
     char stops[16];     /* "steps" ... "error" */
     char words[160];    /* expected in the message */
     bool load;
@@ -31,9 +33,9 @@ extern const char HARMLESS_RULE[];
 void attack_read(struct attack *attack);
 void attack_free(struct attack *attack);
 
-/* Runs `run` for every file of the folder ("" for tests/attacks itself), its
+/* Runs `run` for every attack of the folder ("" for tests/attacks itself), its
  * state a struct attack with folder and name, and the other tests after them.
- * At least `least` files there must be. What cmocka returns. */
+ * At least `least` there must be. What cmocka returns. */
 int attacks_run(const char *folder, size_t least, CMUnitTestFunction run,
                 const struct CMUnitTest *others, size_t other_count);
 

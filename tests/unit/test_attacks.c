@@ -1,4 +1,4 @@
-/* Every file of tests/attacks, run as a rule of a home of its own through the
+/* Every attack of tests/attacks, run as a rule of a home of its own through the
  * public interface; and the attacks that are no text file.
  *
  * The first line of an attack says which limit must stop it; a second line
@@ -466,5 +466,5 @@ enum { OTHER_COUNT = sizeof(OTHERS) / sizeof(OTHERS[0]) };
 
 int main(void)
 {
-    return attacks_run("", 100, run_attack, OTHERS, OTHER_COUNT);
+    return attacks_run("", 150, run_attack, OTHERS, OTHER_COUNT);
 }
