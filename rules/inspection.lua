@@ -294,10 +294,18 @@ rule "inspection.mid_roof_share" {
     return inspecting(), "measured on the roof"
   end,
   judge = function(job, figure)
-    return at_most(job.inspection.mid_roof.covering_percent,
-      figure "inspection.mid_roof_share_most", "percent")
+    local laid = job.inspection.mid_roof.covering_percent
+    return all_of(at_least(laid, figure "inspection.mid_roof_share_least", "percent"),
+      at_most(laid, figure "inspection.mid_roof_share_most", "percent"))
   end,
-  mend = "Stop sooner: what lies beneath must still be seen.",
+  mend = function(job, figure)
+    local least = figure "inspection.mid_roof_share_least"
+    if as_printed(job.inspection.mid_roof.covering_percent, "percent") < least then
+      return "Lay " .. number(least, "percent") .. " before the look: there must be something to "
+        .. "look at."
+    end
+    return "Stop sooner: what lies beneath must still be seen."
+  end,
 }
 
 -- Calling ------------------------------------------------------------------------------

@@ -129,6 +129,7 @@ jurisdiction "example/quillbank" {
     ["inspection.mid_roof_holders"] = { { "owner", "contractor" }, cite = "5-53" },
     ["inspection.mid_roof_share_counts"] = { true, cite = "5-53(b)" },
     ["inspection.mid_roof_share_most"] = { 0, cite = "5-53(b)" },
+    ["inspection.mid_roof_share_least"] = { 0, cite = "5-53(b)" },
     ["inspection.no_cover"] = own "5-57",
     ["inspection.in_order"] = own "5-57",
     ["inspection.results_that_do"] = { { "passed", "partial" }, cite = "5-57" },

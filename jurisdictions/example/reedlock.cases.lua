@@ -99,6 +99,13 @@ cases "inspection.mid_roof_share" {
     required = 50, found = 50, says = "common practice" },
   { "a tenth of a percent more", with = { ["inspection.mid_roof.covering_percent"] = 50.1 },
     expect = "fail", required = 50, found = 50.1 },
+  -- Too early is no better than too late: there is nothing yet to look at.
+  { "a tenth, exactly", with = { ["inspection.mid_roof.covering_percent"] = 10 },
+    expect = "warn", found = 10 },
+  { "a tenth of a percent less", with = { ["inspection.mid_roof.covering_percent"] = 9.9 },
+    expect = "fail", required = 10, found = 9.9 },
+  { "five percent", with = { ["inspection.mid_roof.covering_percent"] = 5 },
+    expect = "fail", required = 10, found = 5 },
 }
 
 -- Papers.

@@ -52,6 +52,7 @@ jurisdiction "example/reedlock" {
       cite = "2-41" },
     ["inspection.required.mid_roof"] = { true, cite = "2-42" },
     ["inspection.mid_roof_share_counts"] = { true, cite = "2-42" },
+    ["inspection.mid_roof_share_least"] = { 10, cite = "2-42" },
 
     -- Alarms, with any permit.
     ["alarms.exterior_exempt"] = { false, cite = "2-50" },

@@ -83,6 +83,8 @@ figures {
   ["inspection.mid_roof_share_counts"] = off "R109.1.5",
   ["inspection.mid_roof_share_most"] = { 50, unit = "percent", sense = "at_most",
     cite = "R109.1.5", status = "practice", source = "common practice: half the roof" },
+  ["inspection.mid_roof_share_least"] = { 0, unit = "percent", sense = "at_least",
+    cite = "R109.1.5", status = "practice", source = "common practice: none need be laid" },
 
   -- Order, notice, callers.
   ["inspection.no_cover"] = recalled(true, "equals", "R109.4"),
