@@ -846,8 +846,8 @@ field "permit.longest_idle_days" { type = "integer", unit = "days", range = { 0,
   ask = "What was the longest wait: from the permit to the start of work, or a stop since?" }
 field "permit.extended" { type = "yes_no", stage = "deck",
   ask = "Was the permit extended in writing?" }
-field "permit.open_days" { type = "integer", unit = "days", range = { 0, 5000 }, stage = "final",
-  ask = "How many days has the permit been open?" }
+field "permit.open_days" { type = "integer", unit = "days", range = { 0, 5000 }, stage = "deck",
+  ask = "How many days is it since the permit was issued?" }
 
 field "contractor" { type = "group", stage = "permit", ask = "Who does the work" }
 field "contractor.license" { type = "choice", choices = { "none", "roofing", "general", "other" }, stage = "permit",
@@ -1070,9 +1070,9 @@ field "permit.variances" { type = "choices", choices = { "none", "drip_edge", "u
   ask = "For which of these has the place granted a variance or another method in writing? (none, or each)" }
 field "permit.kind" { type = "choice", choices = { "reroof", "small_repair" }, stage = "permit",
   ask = "Is the permit one for a reroof or one for a small repair?" }
-field "permit.mostly_done" { type = "yes_no", stage = "final",
+field "permit.mostly_done" { type = "yes_no", stage = "deck",
   ask = "Was most of the work done before the permit's time was up?" }
-field "permit.delay_explained" { type = "yes_no", stage = "final",
+field "permit.delay_explained" { type = "yes_no", stage = "deck",
   ask = "Has the place been given a reason for the delay?" }
 field "permit.certificate" { type = "yes_no", stage = "final",
   ask = "Has the place issued a certificate of compliance?" }

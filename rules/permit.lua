@@ -699,14 +699,20 @@ rule "permit.life" {
   mend = "Ask for an extension in writing before the permit lapses, or apply anew.",
 }
 
+-- An extension is so many more days, not leave for good.
+local function days_with_extension(figure)
+  return trade.sum { { "from issue", figure "permit.open_days_most" },
+    { "extension", figure "permit.extension_days" }, unit = "days" }
+end
+
 rule "permit.open" {
-  title = "Permit closed in time",
-  stage = "final",
+  title = "Permit not run out since it was issued",
+  stage = "deck",
   applies = function(job, figure)
     if not figure "permit.open_counts" then
-      return false, "no time is set in which the whole job must be closed"
+      return false, "no time from the day of issue is set for the whole job"
     end
-    return inspecting(), "counted at the final"
+    return inspecting(), "counted once the permit is issued"
   end,
   judge = function(job, figure)
     local days, most = job.permit.open_days, figure "permit.open_days_most"
@@ -714,12 +720,17 @@ rule "permit.open" {
     -- Any one excuse that the place takes is enough.
     local permit, excused = job.permit, at_most(days, most, "days")
     for _, excuse in ipairs(figure "permit.open_excuses") do
-      local given
-      if excuse == "extended" then given = permit.extended
-      elseif excuse == "mostly_done" then given = permit.mostly_done
-      else given = permit.delay_explained end
-      excused = any_of(excused, shown(given, "an excuse that the place takes: it was extended, "
-        .. "the work mostly done by then, or the delay explained"))
+      if excuse == "extended" then
+        if permit.extended then
+          excused = any_of(excused, at_most(days, days_with_extension(figure), "days"))
+        end
+      else
+        local given
+        if excuse == "mostly_done" then given = permit.mostly_done
+        else given = permit.delay_explained end
+        excused = any_of(excused, shown(given, "an excuse that the place takes: the work mostly "
+          .. "done by then, or the delay explained"))
+      end
     end
     return excused
   end,

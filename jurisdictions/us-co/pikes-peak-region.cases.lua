@@ -29,6 +29,29 @@ cases "inspection.holder_calls" {
     with = { ["inspection.called_by"] = "owner" }, expect = "not_applicable" },
 }
 
+-- The page counts from the day of issue, not the days without work.
+cases "permit.open" {
+  under = "us-co/pikes-peak-region", stage = "deck",
+  with = { ["permit.longest_idle_days"] = 20, ["permit.extended"] = false },
+  { "180 days after issue, exactly", with = { ["permit.open_days"] = 180 }, expect = "pass",
+    required = 180 },
+  { "181 days after issue, at the deck", with = { ["permit.open_days"] = 181 },
+    expect = "fail", required = 180, found = 181 },
+  { "200 days, at the dry-in", with = { ["permit.open_days"] = 200 }, stage = "dry-in",
+    expect = "fail" },
+  { "200 days, extended", with = { ["permit.open_days"] = 200, ["permit.extended"] = true },
+    expect = "pass", required = 360 },
+  { "361 days: there is one extension only", with = { ["permit.open_days"] = 361,
+    ["permit.extended"] = true }, expect = "fail" },
+  { "200 days, extended or not is not known", with = { ["permit.open_days"] = 200 },
+    without = { "permit.extended" }, expect = "open" },
+  { "days since issue not known", expect = "open" },
+  { "before the work", with = { ["permit.open_days"] = 200 }, stage = "permit",
+    expect = "not_applicable" },
+  { "the model code counts days without work", under = "model/irc-2012",
+    with = { ["permit.open_days"] = 200 }, expect = "not_applicable" },
+}
+
 cases "permit.life" {
   under = "us-co/pikes-peak-region", from = "paperwork",
   { "180 days, exactly", with = { ["permit.longest_idle_days"] = 180 }, expect = "pass",

@@ -15,7 +15,9 @@ end
 
 local function common(edge, more)
   local figures = {
-    ["permit.life_days"] = seen(180, "storm damage page: 180 days from issue"),
+    ["permit.open_counts"] = seen(true, "storm damage page: 180 days from issue"),
+    ["permit.open_days_most"] = seen(180, "storm damage page: 180 days from issue"),
+    ["permit.open_excuses"] = seen({ "extended" }, "storm damage page: one extension, free"),
     ["permit.extension_days"] = seen(180, "storm damage page: one extension, free"),
     ["inspection.only_holder_calls"] = seen(true, "storm damage page"),
     ["drip_edge.eave_required"] = told(edge),
