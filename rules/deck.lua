@@ -97,16 +97,27 @@ end
 
 -- What the deck is -----------------------------------------------------------
 
+-- Every covering may lie on a solid deck. What others than asphalt shingles ask of
+-- spaced boards is held for wood only, in wood.lua.
 rule "deck.solid" {
-  title = "Solid deck under shingles",
+  title = "Solid deck under the covering",
   stage = "permit",
   per = "decks",
   applies = function(job, figure, deck)
-    if job.covering.kind == "asphalt_shingle" then return true end
-    return figure "deck.solid_counts_for_all",
-      "only asphalt shingles are held to a solid deck here"
+    local kind = job.covering.kind
+    if kind == "asphalt_shingle" or figure "deck.solid_counts_for_all" then return true end
+    if kind == "coating" then return false, "a coating lies on the old roof" end
+    if kind == "wood_shingle" or kind == "wood_shake" then
+      return false, "spaced boards under wood are judged by wood.spaced_deck"
+    end
+    return deck.work ~= "paneled_over" and deck.kind == "spaced_board",
+      "a solid deck bears this covering"
   end,
   judge = function(job, figure, deck)
+    if job.covering.kind ~= "asphalt_shingle" and not figure "deck.solid_counts_for_all" then
+      cannot_tell("this covering is not judged here: the code's section on it and its maker's "
+        .. "instructions say what it asks")
+    end
     local kind = is_panels(deck) and "panel" or deck.kind
     return one_of(kind, figure "deck.kinds_solid")
   end,

@@ -19,8 +19,8 @@ rule "fasteners.kind" {
   end,
   judge = function(job, figure)
     if job.covering.kind ~= "asphalt_shingle" then
-      cannot_tell("the fastening figures held here are for asphalt shingles; the code's "
-        .. "section on this covering and its maker's instructions say")
+      cannot_tell("this covering is not judged here: the code's section on it and its maker's "
+        .. "instructions say what it asks")
     end
     return one_of(job.fasteners.kind, figure "fasteners.kinds")
   end,

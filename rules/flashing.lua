@@ -68,12 +68,14 @@ rule "flashing.sidewall_size" {
   stage = "dry-in",
   per = "roof.walls",
   applies = function(job, figure, wall)
-    if job.covering.kind ~= "asphalt_shingle" then
-      return false, "the figures here are for asphalt shingles"
-    end
+    if job.covering.kind == "coating" then return false, "a coating lies on the old roof" end
     return is_flashed_sidewall(wall)
   end,
   judge = function(job, figure, wall)
+    if job.covering.kind ~= "asphalt_shingle" then
+      cannot_tell("this covering is not judged here: the code's section on it and its maker's "
+        .. "instructions say what it asks")
+    end
     return all_of(
       at_least(wall.up_in, figure "flashing.sidewall_up_least", "in"),
       at_least(wall.out_in, figure "flashing.sidewall_out_least", "in"))

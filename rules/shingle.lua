@@ -41,8 +41,15 @@ end
 rule "shingle.wind_class" {
   title = "Wind class on the shingle wrapper",
   stage = "permit",
-  applies = shingles_only,
+  -- Open for other coverings, so that silence is never taken for a pass.
+  applies = function(job)
+    return job.covering.kind ~= "coating", "a coating bears no wind class"
+  end,
   judge = function(job, figure)
+    if not shingles_only(job) then
+      cannot_tell("this covering is not judged here: the code's section on it and its maker's "
+        .. "instructions say what it asks")
+    end
     local most = best_speed(job, figure)
     if not most then return one_of(job.covering.D7158_class, figure "shingle.D7158_classes") end
     local speed = wind_speed(job)

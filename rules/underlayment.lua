@@ -85,8 +85,8 @@ rule "underlayment.kind" {
   applies = is_laid_or_other,
   judge = function(job, figure, slope)
     if job.covering.kind ~= "asphalt_shingle" then
-      cannot_tell("the underlayment figures held here are for asphalt shingles; the code's "
-        .. "section on this covering and its maker's instructions say")
+      cannot_tell("this covering is not judged here: the code's section on it and its maker's "
+        .. "instructions say what it asks")
     end
     local kind = slope.underlayment.kind
     local normal = figure "underlayment.kinds_normal"

@@ -47,12 +47,19 @@ rule "valley.lining" {
   title = "Kind of valley lining",
   stage = "dry-in",
   per = "roof.valleys",
+  -- The one rule that says so of other coverings, so that silence is no pass.
   applies = function(job, figure)
+    if job.covering.kind == "coating" then return false, "a coating lies on the old roof" end
+    if not shingled(job) then return true end
     local judged, why = is_judged(job, figure)
     if not judged then return false, why end
     return figure "valley.lining_required", "no lining is asked for here"
   end,
   judge = function(job, figure, valley)
+    if not shingled(job) then
+      cannot_tell("this covering is not judged here: the code's section on it and its maker's "
+        .. "instructions say what it asks")
+    end
     if valley.kind == "open" then return one_of(valley.lining, figure "valley.linings_open") end
     return one_of(valley.lining, figure "valley.linings_closed")
   end,

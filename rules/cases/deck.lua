@@ -35,6 +35,28 @@ cases "deck.solid" {
     expect = "not_applicable" },
 }
 
+-- What other coverings ask of spaced boards is not held here: silence is no pass.
+for _, kind in ipairs { "roll_roofing", "slate", "clay_tile", "concrete_tile", "metal_panel",
+  "metal_shingle" } do
+  cases "deck.solid" {
+    under = "model/irc-2021", with = { ["covering.kind"] = kind },
+    { kind .. " on spaced boards", with = { ["decks[1].kind"] = "spaced_board" },
+      expect = "open", says = "not judged here" },
+    { kind .. " on panels over spaced boards", with = { ["decks[1].kind"] = "spaced_board",
+      ["decks[1].work"] = "paneled_over", ["decks[1].over_panel_thickness_in"] = 0.5 },
+      expect = "not_applicable" },
+    { kind .. " on panels", expect = "not_applicable" },
+    { kind .. " on what is not known", without = { "decks[1].kind" }, expect = "open" },
+  }
+end
+for _, kind in ipairs { "wood_shingle", "wood_shake", "coating" } do
+  cases "deck.solid" {
+    under = "model/irc-2021", with = { ["covering.kind"] = kind },
+    { kind .. " on spaced boards: wood has rules of its own, a coating lies on the old roof",
+      with = { ["decks[1].kind"] = "spaced_board" }, expect = "not_applicable" },
+  }
+end
+
 cases "deck.sound" {
   under = "model/irc-2021",
   { "more is replaced than is unsound", expect = "pass", found = 0 },

@@ -62,6 +62,8 @@ cases "flashing.sidewall_size" {
   { "3 1/2 up", with = wall { up_in = 3.5 }, expect = "fail", found = 3.5 },
   { "3 out", with = wall { out_in = 3 }, expect = "fail", found = 3 },
   { "not known", with = wall(), without = { "roof.walls[1].up_in" }, expect = "open" },
+  { "beside tile", with = { ["covering.kind"] = "clay_tile",
+    ["roof.walls"] = wall()["roof.walls"] }, expect = "open", says = "not judged here" },
   { "a head wall has no figure", with = wall { kind = "headwall", up_in = 2 },
     expect = "not_applicable" },
 }

@@ -38,6 +38,8 @@ cases "shingle.wind_class" {
   { "height not known", without = { "house.mean_roof_height_ft" }, expect = "open" },
   { "wind not known", without = { "site.wind_vult_mph" }, expect = "open" },
   { "other coverings are not judged", with = { ["covering.kind"] = "slate" },
+    expect = "open", says = "not judged here" },
+  { "a coating has no class", with = { ["covering.kind"] = "coating" },
     expect = "not_applicable" },
 }
 

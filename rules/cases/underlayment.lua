@@ -496,7 +496,7 @@ cases "underlayment.old_left" {
 cases "underlayment.kind" {
   under = "model/irc-2021",
   { "wood shingles", with = { ["covering.kind"] = "wood_shingle" }, expect = "open",
-    where = "main front", says = "asphalt shingles" },
+    where = "main front", says = "not judged here" },
   { "metal panels", with = { ["covering.kind"] = "metal_panel" }, expect = "open",
     where = "main front" },
   { "a coating has none", with = { ["covering.kind"] = "coating" }, expect = "not_applicable",

@@ -45,6 +45,8 @@ cases "valley.lining" {
   { "list not known", without = { "roof.valleys" }, expect = "open" },
   { "no valleys", expect = "not_applicable" },
   { "other coverings have their own", with = { ["covering.kind"] = "slate",
+    ["roof.valleys"] = { { name = "valley" } } }, expect = "open", says = "not judged here" },
+  { "a coating lines none", with = { ["covering.kind"] = "coating",
     ["roof.valleys"] = { { name = "valley" } } }, expect = "not_applicable" },
 }
 
