@@ -42,6 +42,8 @@ figures {
 
   ["fire.tests"] = { { "E108", "UL_790" }, cite = "CBC 1505.1", status = "seen",
     source = "county bulletin on class A roofs" },
+  ["fire.tests_by_standard"] = { {}, cite = "CBC 1505.1", status = "seen",
+    source = "county bulletin on class A roofs: those two tests" },
   ["fire.wood_weathering_required"] = { true, cite = "H&S 13132.7", status = "seen",
     source = STATUTE },
   ["fire.wood_weathering_years_least"] = { cite = "H&S 13132.7", status = "seen",

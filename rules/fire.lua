@@ -153,9 +153,12 @@ rule "fire.proof" {
     return not is_deemed_A(job, figure), "this covering counts as class A without a test"
   end,
   judge = function(job, figure)
-    local covering = job.covering
-    return all_of(one_of(covering.fire_proof, figure "fire.proofs"),
-      one_of(covering.fire_test, figure "fire.tests"))
+    local proof = one_of(job.covering.fire_proof, figure "fire.proofs")
+    local test, tests = job.covering.fire_test, figure "fire.tests"
+    if not has(tests, test) and has(figure "fire.tests_by_standard", test) then
+      tests = figure "fire.tests_by_standard"
+    end
+    return all_of(proof, one_of(test, tests))
   end,
   mend = "Keep the wrapper or listing that names the class and the test for the inspector.",
   caution = "The class belongs to the whole system: deck, underlayment and covering as listed.",

@@ -30,6 +30,7 @@ struct entry {
     const char *sense, *cite, *status, *source, *disputed;
     const char *book;   /* the book the section stands in, if not the place's own; or NULL */
     struct value rival; /* what another source says, where sources disagree; or VALUE_NONE */
+    struct value read_in; /* a set: the editions in whose text it was read; or VALUE_NONE */
     const char *file;
     int line;
     struct entry *next;

@@ -221,7 +221,29 @@ static int line_of_name(lua_State *lua, const char *name)
 }
 
 static const char *const FIGURE_KEYS[] = {"unit", "sense", "cite", "status", "source", "disputed",
-                                          "rival", "book", NULL};
+                                          "rival", "book", "read_in", NULL};
+
+/* The editions in whose text the figure at index was read. */
+static struct value read_editions(lua_State *lua, int index, const struct entry *entry)
+{
+    struct value editions = {.kind = VALUE_NONE};
+    lua_getfield(lua, index, "read_in");
+    if (lua_istable(lua, -1))
+        editions = read_set(lua, lua_gettop(lua), entry->name, entry->line);
+    else if (!lua_isnil(lua, -1))
+        say(lua, entry->line, "figure \"%s\": read_in is a list of editions%s",
+            entry->name, "");
+    lua_pop(lua, 1);
+    if (editions.kind == VALUE_NONE)
+        return editions;
+    if (entry->status == NULL || strcmp(entry->status, "seen") != 0)
+        say(lua, entry->line, "figure \"%s\": read_in goes with status = \"seen\"%s",
+            entry->name, "");
+    if (!loading_of(lua)->block->model)
+        say(lua, entry->line, "figure \"%s\": read_in is for the figures of a model code%s",
+            entry->name, "");
+    return editions;
+}
 
 /* Reads the figure on top of the stack. */
 static void read_figure(lua_State *lua, const char *name)
@@ -247,6 +269,7 @@ static void read_figure(lua_State *lua, const char *name)
     entry->status = text_of(lua, table, "status", line);
     entry->source = text_of(lua, table, "source", line);
     entry->disputed = text_of(lua, table, "disputed", line);
+    entry->read_in = read_editions(lua, table, entry);
     entry->book = text_of(lua, table, "book", line);
     entry->rival = read_rival(lua, table, entry, line);
     if (entry->rival.kind != VALUE_NONE && entry->disputed == NULL)

@@ -312,7 +312,7 @@ static void figure_new(struct resolving *r, size_t level, const struct entry *en
     struct figure *figure = &r->profile->figures[r->profile->figure_count++];
     *figure = (struct figure){.name = entry->name, .value = entry->value, .sense = entry->sense,
                               .disputed = entry->disputed, .rival = entry->rival,
-                              .draft = r->blocks[level]->draft};
+                              .draft = r->blocks[level]->draft, .read_in = entry->read_in};
     figure->rival.unit = entry->value.unit;
     figure->cite = (struct cite){entry->book != NULL ? entry->book : code_name(r, level),
                                  entry->cite, entry->status, entry->source};
@@ -375,6 +375,7 @@ static void figure_move(struct resolving *r, size_t level, const struct entry *e
         figure->value.unit = unit;
         figure->disputed = entry->disputed;
         figure->rival = (struct value){0};
+        figure->read_in = (struct value){.kind = VALUE_NONE};
         figure->cite.status = block->invented ? "invented" : entry->status;
         figure->cite.source = entry->source != NULL ? entry->source : block->title;
     }
@@ -386,8 +387,10 @@ static void figure_move(struct resolving *r, size_t level, const struct entry *e
         figure->rival = entry->rival;
         figure->rival.unit = figure->value.unit;
     }
-    if (entry->status != NULL)
+    if (entry->status != NULL) {
         figure->cite.status = entry->status;
+        figure->read_in = entry->read_in;
+    }
     if (entry->source != NULL)
         figure->cite.source = entry->source;
     figure->cite.code = entry->book != NULL ? entry->book : code_name(r, level);
@@ -441,6 +444,27 @@ const struct drop *profile_drop(const struct profile *profile, const char *rule)
         if (strcmp(profile->drops[i].rule, rule) == 0)
             return &profile->drops[i];
     return NULL;
+}
+
+/* The edition of the model code that the place follows, or NULL. */
+static const char *edition_of_model(const struct resolving *r)
+{
+    for (size_t i = 0; i < r->depth; i++)
+        if (r->blocks[i]->model && !r->blocks[i]->base_only)
+            return r->blocks[i]->edition;
+    return NULL;
+}
+
+/* What was read in other editions than the one followed is no more than a sister
+ * text's here, and must not pass for what was read. */
+static void settle_readings(struct resolving *r)
+{
+    const char *edition = edition_of_model(r);
+    for (size_t i = 0; edition != NULL && i < r->profile->figure_count; i++) {
+        struct figure *figure = &r->profile->figures[i];
+        if (figure->read_in.kind == VALUE_SET && !profile_set_has(&figure->read_in, edition))
+            figure->cite.status = "parallel";
+    }
 }
 
 const struct figure *profile_figure(const struct profile *profile, const char *name)
@@ -560,6 +584,7 @@ struct profile *profile_resolve_from(struct shelf *shelf, const char *home, cons
     if (own_id != NULL && climb(&r, own_id)) {
         lay_heading(&r);
         lay_figures(&r);
+        settle_readings(&r);
         lay_drops(&r);
         lay_rule_files(&r);
     }

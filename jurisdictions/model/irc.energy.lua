@@ -4,10 +4,12 @@
 -- that turns a duty on states its own.
 
 local STATE = "one state's energy code, read second-hand"
-local OFF = "recalled; a duty of states, off here"
+local OFF = "state code texts on the editions of 2018 to 2024: no such duty; states have it"
+local BOOKS = { "IRC 2018", "IRC 2021", "IRC 2024" }
 
 local function off(cite)
-  return { false, sense = "equals", cite = cite, status = "memory", source = OFF }
+  return { false, sense = "equals", cite = cite, status = "seen", source = OFF,
+    read_in = BOOKS }
 end
 
 local function number(value, unit, sense, cite, source)

@@ -1,34 +1,37 @@
 -- Fire class (R902), the same in all editions where an edition says nothing
 -- else, and the wildfire details, which the model leaves off.
 
-local STATE = "a state residential code on the 2018 edition"
+-- What was read: code texts of states that took the editions of 2015 to 2024 over,
+-- not the printed books. In another edition such a figure counts as parallel.
+local TEXTS = "state code texts on the editions of 2015 to 2024"
+local BOOKS = { "IRC 2015", "IRC 2018", "IRC 2021", "IRC 2024" }
 local DETAIL = "wildfire chapter of one state, as its counties and insurers' research print it"
 
 figures {
   -- A class is asked for where the place's own law calls for one (the model
   -- names no place: off), or near a lot line.
   ["fire.class_required"] = { false, sense = "equals", cite = "R902.1", status = "seen",
-    source = STATE },
+    source = TEXTS, read_in = BOOKS },
   ["fire.classes"] = { { "A", "B", "C" }, sense = "one_of", cite = "R902.1", status = "seen",
-    source = STATE },
+    source = TEXTS, read_in = BOOKS },
   ["fire.lot_line_under"] = { 3, unit = "ft", sense = "under", cite = "R902.1", status = "seen",
-    source = STATE .. "; older texts say property line, the same 3 ft" },
+    source = TEXTS, read_in = BOOKS },
   ["fire.classes_near_line"] = { { "A", "B", "C" }, sense = "one_of", cite = "R902.1",
-    status = "seen", source = STATE },
+    status = "seen", source = TEXTS, read_in = BOOKS },
 
   -- Classes by fire zone: a place's own law turns them on.
   ["fire.class_by_zone"] = { false, sense = "equals", cite = "R902.1", status = "seen",
-    source = STATE .. ": no zones are named" },
+    source = TEXTS, read_in = BOOKS },
   ["fire.classes_in.none"] = { { "A", "B", "C", "none" }, sense = "one_of", cite = "R902.1",
-    status = "seen", source = STATE .. ": no zones are named" },
-  ["fire.classes_in.moderate"] = { { "A", "B", "C", "none" }, sense = "one_of",
-    cite = "R902.1", status = "seen", source = STATE .. ": no zones are named" },
+    status = "seen", source = TEXTS, read_in = BOOKS },
+  ["fire.classes_in.moderate"] = { { "A", "B", "C", "none" }, sense = "one_of", cite = "R902.1",
+    status = "seen", source = TEXTS, read_in = BOOKS },
   ["fire.classes_in.high"] = { { "A", "B", "C", "none" }, sense = "one_of", cite = "R902.1",
-    status = "seen", source = STATE .. ": no zones are named" },
-  ["fire.classes_in.very_high"] = { { "A", "B", "C", "none" }, sense = "one_of",
-    cite = "R902.1", status = "seen", source = STATE .. ": no zones are named" },
+    status = "seen", source = TEXTS, read_in = BOOKS },
+  ["fire.classes_in.very_high"] = { { "A", "B", "C", "none" }, sense = "one_of", cite = "R902.1",
+    status = "seen", source = TEXTS, read_in = BOOKS },
   ["fire.state_area_counts"] = { false, sense = "equals", cite = "R902.1", status = "seen",
-    source = STATE .. ": no zones are named" },
+    source = TEXTS, read_in = BOOKS },
   ["fire.state_area_exempt_zones"] = { { "moderate" }, sense = "among", cite = "R902.1",
     status = "practice", source = "one state's law lets its moderate zone off" },
   ["fire.classes_state_area"] = { { "A", "B" }, sense = "one_of", cite = "R902.1",
@@ -37,7 +40,7 @@ figures {
   -- A whole roof brought under the class by the share renewed, and small pieces
   -- that may match the old roof: places have them, the model has not.
   ["fire.whole_roof_required"] = { false, sense = "equals", cite = "R902.1", status = "seen",
-    source = STATE .. ": no share of the roof is named" },
+    source = TEXTS, read_in = BOOKS },
   ["fire.whole_roof_over"] = { 50, unit = "percent", sense = "over", cite = "R902.1",
     status = "practice", source = "one state's law" },
   ["fire.whole_roof_at_named_share"] = { false, sense = "equals", cite = "R902.1",
@@ -45,44 +48,45 @@ figures {
   ["fire.whole_roof_months"] = { 12, unit = "months", sense = "at_most", cite = "R902.1",
     status = "practice", source = "one state's law" },
   ["fire.match_old_most"] = { 0, unit = "percent", sense = "at_most", cite = "R902.1",
-    status = "seen", source = STATE .. ": no share of the roof is named" },
+    status = "seen", source = TEXTS, read_in = BOOKS },
 
   -- Counted as class A without a test. Slate lies over underlayment.
   ["fire.deemed_A_any_deck"] = { { "slate" }, sense = "among", cite = "R902.1 exc. 4",
-    status = "seen", source = STATE },
+    status = "seen", source = TEXTS, read_in = BOOKS },
   ["fire.deemed_A_noncombustible_deck"] = {
     { "metal_panel", "metal_shingle", "clay_tile", "concrete_tile", "slate" }, sense = "among",
-    cite = "R902.1 exc. 2", status = "seen", source = STATE },
-  ["fire.deemed_A_copper_least"] = { 16, unit = "oz", sense = "at_least",
-    cite = "R902.1 exc. 3", status = "seen", source = STATE },
+    cite = "R902.1 exc. 2", status = "seen", source = TEXTS, read_in = BOOKS },
+  ["fire.deemed_A_copper_least"] = { 16, unit = "oz", sense = "at_least", cite = "R902.1 exc. 3",
+    status = "seen", source = TEXTS, read_in = BOOKS },
 
-  -- Proof. Glass-felt shingles made to D3462 carry class A by that standard.
+  -- Proof. The section names two tests.
   ["fire.proof_required"] = { true, sense = "equals", cite = "R902.1", status = "seen",
-    source = STATE .. ": tested coverings" },
+    source = TEXTS, read_in = BOOKS },
   ["fire.proofs"] = { { "listing", "wrapper", "evaluation_report" }, sense = "one_of",
-    cite = "R902.1, R904.4", status = "seen",
-    source = "county bulletin on class A roofs; " .. STATE },
-  ["fire.tests"] = { { "E108", "UL_790", "D3462_glass_felt" }, sense = "one_of",
-    cite = "R902.1", status = "seen",
-    source = STATE .. "; roofing magazine on D3462 carrying class A" },
+    cite = "R902.1, R904.4", status = "seen", source = TEXTS, read_in = BOOKS },
+  ["fire.tests"] = { { "E108", "UL_790" }, sense = "one_of", cite = "R902.1", status = "seen",
+    source = TEXTS, read_in = BOOKS },
+  -- A standard of the covering itself that carries the class with it.
+  ["fire.tests_by_standard"] = { { "D3462_glass_felt" }, sense = "one_of", cite = "R902.1",
+    status = "parallel", source = "roofing magazine on D3462 carrying class A" },
 
   ["fire.wood_treated_required"] = { true, sense = "equals", cite = "R902.2", status = "seen",
-    source = STATE },
+    source = TEXTS, read_in = BOOKS },
   ["fire.wood_labels_required"] = { true, sense = "equals", cite = "R902.2", status = "seen",
-    source = STATE },
-  ["fire.wood_weathering_required"] = { false, sense = "equals", cite = "R902.2",
-    status = "seen", source = STATE .. ": no such test is named" },
+    source = TEXTS, read_in = BOOKS },
+  ["fire.wood_weathering_required"] = { false, sense = "equals", cite = "R902.2", status = "seen",
+    source = TEXTS, read_in = BOOKS },
   ["fire.wood_weathering_years_least"] = { 5, unit = "years", sense = "at_least",
     cite = "R902.2", status = "practice", source = "one state's law" },
 
-  ["fire.pv_class_required"] = { true, sense = "equals", cite = "R902.3, R902.4",
-    status = "seen", source = STATE },
+  ["fire.pv_class_required"] = { true, sense = "equals", cite = "R902.3, R902.4", status = "seen",
+    source = TEXTS, read_in = BOOKS },
 
   -- Bans by place, and by place and zone. None in the model.
-  ["fire.banned"] = { {}, sense = "none_of", cite = "R902.1", status = "seen",
-    source = STATE .. ": no covering is banned" },
+  ["fire.banned"] = { {}, sense = "none_of", cite = "R902.1", status = "seen", source = TEXTS,
+    read_in = BOOKS },
   ["fire.banned_in_zones"] = { {}, sense = "none_of", cite = "R902.1", status = "seen",
-    source = STATE .. ": no covering is banned" },
+    source = TEXTS, read_in = BOOKS },
   ["fire.ban_zones"] = { { "moderate", "high", "very_high" }, sense = "one_of",
     cite = "R902.1", status = "practice", source = "one county's ordinance" },
 

@@ -2,9 +2,22 @@
 -- own pages: all of it off here, and switched on in one line by a place. A
 -- figure beside a switch is the one that a page prints.
 
+-- What was read: code texts of states that took the editions of 2015 to 2024 over,
+-- not the printed books. In another edition such a figure counts as parallel.
+local TEXTS = "state code texts on the editions of 2015 to 2024"
+local NO_LINE = TEXTS .. ": no such line"
+local BOOKS = { "IRC 2015", "IRC 2018", "IRC 2021", "IRC 2024" }
+
 local function off(cite)
-  return { false, sense = "equals", cite = cite, status = "memory",
-    source = "recalled: the model code has no such line" }
+  return { false, sense = "equals", cite = cite, status = "seen", source = NO_LINE,
+    read_in = BOOKS }
+end
+
+-- The code has such a line, for every building or every permit; whether it is looked at
+-- in a reroof is the place's to say.
+local function by_choice(cite, what)
+  return { false, sense = "equals", cite = cite, status = "seen",
+    source = TEXTS .. ": " .. what, read_in = BOOKS }
 end
 
 -- What narrows or loosens a duty, off until a place prints it: it must not cast
@@ -22,7 +35,8 @@ local ANY_CLASS = { "A", "B", "C", "none" }
 
 figures {
   -- Shingles: wind and hail classes by name ------------------------------------
-  ["shingle.wind_label_required"] = off "R905.2.4.1",
+  ["shingle.wind_label_required"] = by_choice("R905.2.4.1",
+    "every wrapper bears its class; off until a place names one"),
   ["shingle.wind_labels_D7158"] = figure_of({ "G", "H" }, nil, "one_of", "R905.2.4.1",
     "a Colorado city's page"),
   ["shingle.wind_labels_D3161"] = figure_of({ "F" }, nil, "one_of", "R905.2.4.1",
@@ -125,8 +139,8 @@ figures {
   ["permit.certificate_required"] = off "R110.1",
 
   -- Papers ---------------------------------------------------------------------------
-  ["papers.handed_in_overlay"] = { {}, sense = "all_of", cite = "R106.1", status = "memory",
-    source = "recalled: the model code names no such list" },
+  ["papers.handed_in_overlay"] = { {}, sense = "all_of", cite = "R106.1", status = "seen",
+    source = NO_LINE, read_in = BOOKS },
   ["papers.value_counts"] = off "R106.1",
   ["papers.value_from"] = figure_of(300000, "usd", "from", "R106.1",
     "a checklist of a Florida city"),
@@ -134,7 +148,8 @@ figures {
     "the same checklist: appraisal sheet"),
   ["papers.value_papers_final"] = figure_of({ "tie_affidavit" }, nil, "all_of", "R106.1",
     "the same checklist: affidavits on the ties, due before the final"),
-  ["papers.packets_count"] = off "R106.1",
+  ["papers.packets_count"] = by_choice("R106.1",
+    "two sets or more, which may be waived; off until a place counts them"),
   ["papers.packets_least"] = figure_of(2, "count", "at_least", "R106.1", "the same checklist"),
   ["papers.approval_marks_count"] = off "R106.1",
   ["papers.approval_marks"] = figure_of({ "circled" }, nil, "one_of", "R106.1",
@@ -153,15 +168,18 @@ figures {
   ["papers.waste_share_least"] = figure_of(80, "percent", "at_least", "R105.3",
     "the same ordinance; the state asks for 65"),
 
-  ["permit.late_fee_counts"] = off "R105.1",
+  ["permit.late_fee_counts"] = by_choice("R108.6",
+    "a further fee for work before the permit; its amount is the place's"),
 
   -- Inspection -------------------------------------------------------------------------
   ["inspection.ready_counts"] = off "R109.3",
-  ["inspection.as_permitted_counts"] = off "R106.4",
+  ["inspection.as_permitted_counts"] = by_choice("R106.4",
+    "work as the permit shows it; off until a place looks at it"),
   -- No reroof handout asks for it either way: a place that does says which.
   ["inspection.deck_loaded_counts"] = off "R109.1.5",
-  ["inspection.deck_loaded_wanted"] = { true, sense = "equals", cite = "R109.1.5 says nothing of it",
-    status = "practice", source = "a city's list for new houses: loaded by the frame inspection" },
+  ["inspection.deck_loaded_wanted"] = { true, sense = "equals",
+    cite = "R109.1.5 says nothing of it", status = "practice",
+    source = "a city's list for new houses: loaded by the frame inspection" },
   -- Days of the year as month and day; the season runs over the new year.
   ["inspection.winter_from"] = figure_of({ "10-15" }, nil, "one_of", "R109.1.5",
     "a California city's page: from 15 October"),

@@ -3,14 +3,26 @@
 -- a place switches it on; a figure beside a switch is one that a handout prints.
 -- Maker's instructions on the site are shingle.instructions_required.
 
+-- What was read: code texts of states that took the editions of 2015 to 2024 over,
+-- not the printed books. In another edition such a figure counts as parallel.
+local TEXTS = "state code texts on the editions of 2015 to 2024"
+local NO_LINE = TEXTS .. ": no such paper"
+local BOOKS = { "IRC 2015", "IRC 2018", "IRC 2021", "IRC 2024" }
+
 local function off(cite)
-  return { false, sense = "equals", cite = cite, status = "memory",
-    source = "recalled: the model code names no such paper" }
+  return { false, sense = "equals", cite = cite, status = "seen", source = NO_LINE,
+    read_in = BOOKS }
 end
 
 local function none(cite)
-  return { {}, sense = "all_of", cite = cite, status = "memory",
-    source = "recalled: the model code names no such list" }
+  return { {}, sense = "all_of", cite = cite, status = "seen", source = NO_LINE, read_in = BOOKS }
+end
+
+-- The code asks for something of the kind of every permit; what a reroof must bring
+-- is the place's own list, so nothing is asked for here.
+local function left_to_the_place(cite, what)
+  return { {}, sense = "all_of", cite = cite, status = "seen",
+    source = TEXTS .. ": " .. what, read_in = BOOKS }
 end
 
 local function figure_of(value, unit, sense, cite, source)
@@ -26,8 +38,10 @@ end
 
 figures {
   -- With the application -----------------------------------------------------------
-  ["papers.application_states"] = none "R105.3",
-  ["papers.handed_in"] = none "R106.1",
+  ["papers.application_states"] = left_to_the_place("R105.3",
+    "seven items of any application; the form is the place's"),
+  ["papers.handed_in"] = left_to_the_place("R106.1",
+    "two sets or more of documents, which may be waived"),
   ["papers.contract_required"] = off "R105.3",
   ["papers.sketch_required"] = off "R106.1",
   ["papers.sketch_copies_least"] = figure_of(1, "count", "at_least", "R106.1",
@@ -98,8 +112,11 @@ figures {
   ["papers.photos_clear_required"] = off "R109.1.5",
 
   -- On the site ---------------------------------------------------------------------------
-  ["papers.on_site_deck"] = none "R106.3.1",
-  ["papers.on_site_dry_in"] = none "R106.3.1",
-  ["papers.on_site_final"] = none "R106.3.1",
+  ["papers.on_site_deck"] = left_to_the_place("R106.3.1",
+    "a reviewed set on the site, where there is one"),
+  ["papers.on_site_dry_in"] = left_to_the_place("R106.3.1",
+    "a reviewed set on the site, where there is one"),
+  ["papers.on_site_final"] = left_to_the_place("R106.3.1",
+    "a reviewed set on the site, where there is one"),
   ["papers.wrapper_required"] = off "R109.1.6",
 }

@@ -1,14 +1,20 @@
--- The model code on permits (chapter 1), as far as it is recalled, and the
--- figures that places set beside it: off here, and switched on in one line by a
--- place. Chapter 1 is the part of the code that places replace most often.
+-- The model code on permits (chapter 1), and the figures that places set beside
+-- it: off here, and switched on in one line by a place. Chapter 1 is the part of
+-- the code that places replace most often.
 --
 -- A limit that does not bind until it is switched on is one that a handout
 -- prints; the source says what kind. Each switch's cite is where the model code
 -- would have it.
 
+-- What was read: code texts of states that took the editions of 2015 to 2024 over,
+-- not the printed books. In another edition such a figure counts as parallel.
+local TEXTS = "state code texts on the editions of 2015 to 2024"
+local NO_LINE = TEXTS .. ": no such line"
+local BOOKS = { "IRC 2015", "IRC 2018", "IRC 2021", "IRC 2024" }
+
 local function off(cite)
-  return { false, sense = "equals", cite = cite, status = "memory",
-    source = "recalled: the model code has no such line" }
+  return { false, sense = "equals", cite = cite, status = "seen", source = NO_LINE,
+    read_in = BOOKS }
 end
 
 local function figure_of(value, unit, sense, cite, source)
@@ -29,8 +35,8 @@ end
 
 figures {
   -- Whether a permit is needed -------------------------------------------------
-  ["permit.every"] = { true, sense = "equals", cite = "R105.1", status = "memory",
-    source = "recalled; the exempt list of R105.2 has no line for reroofing" },
+  ["permit.every"] = { true, sense = "equals", cite = "R105.1", status = "seen", source = TEXTS,
+    read_in = BOOKS },
   ["permit.repair_exempt"] = { true, sense = "equals", cite = "R105.2.2", status = "seen",
     source = "two local pages that print R105.2.2" },
 
@@ -107,7 +113,7 @@ figures {
 
   -- Who ---------------------------------------------------------------------------
   ["permit.holders"] = { { "owner", "contractor", "agent" }, sense = "one_of", cite = "R105.1",
-    status = "memory", source = "recalled: the owner or the owner's agent" },
+    status = "seen", source = TEXTS, read_in = BOOKS },
   ["permit.license_required"] = off "R105.3",
   ["permit.licenses"] = figure_of({ "roofing", "general" }, nil, "one_of", "R105.3",
     "local pages: a state roofer's or contractor's license"),
@@ -122,15 +128,15 @@ figures {
   ["permit.bin_required"] = off "R105.3",
 
   -- While the work goes on ----------------------------------------------------------
-  ["permit.posted_required"] = { true, sense = "equals", cite = "R105.7", status = "memory",
-    source = "recalled" },
+  ["permit.posted_required"] = { true, sense = "equals", cite = "R105.7", status = "seen",
+    source = TEXTS, read_in = BOOKS },
   ["permit.visible_required"] = off "R105.7",
-  ["permit.life_counts"] = { true, sense = "equals", cite = "R105.5", status = "memory",
-    source = "recalled" },
-  ["permit.life_days"] = { 180, unit = "days", sense = "at_most", cite = "R105.5",
-    status = "memory", source = "recalled" },
+  ["permit.life_counts"] = { true, sense = "equals", cite = "R105.5", status = "seen",
+    source = TEXTS, read_in = BOOKS },
+  ["permit.life_days"] = { 180, unit = "days", sense = "at_most", cite = "R105.5", status = "seen",
+    source = TEXTS, read_in = BOOKS },
   ["permit.extension_days"] = { 180, unit = "days", sense = "at_most", cite = "R105.5",
-    status = "memory", source = "recalled; a Colorado department's page gives one of 180" },
+    status = "seen", source = TEXTS, read_in = BOOKS },
   ["permit.open_counts"] = off "R105.5",
   ["permit.open_days_most"] = figure_of(60, "days", "at_most", "R105.5",
     "a Kansas city's page: the permit dies 60 days after issue"),

@@ -1,18 +1,20 @@
 -- Rotted wood, and wood shingles and shakes (R905.7, R905.8). No row of the code
 -- makes replaced fascia or tails of any species: that part is practice.
 
-local HANDOUT = "city reroof handout: rotten deck is replaced"
-local PAGE = "page of the 2018 edition"
+-- What was read: code texts of states that took the editions of 2015 to 2024 over,
+-- not the printed books. In another edition such a figure counts as parallel.
+local TEXTS = "state code texts on the editions of 2015 to 2024"
+local BOOKS = { "IRC 2015", "IRC 2018", "IRC 2021", "IRC 2024" }
 
 figures {
   ["wood.rot_replaced_required"] = { true, sense = "equals", cite = "R905.2.1, R908.2",
-    status = "seen", source = HANDOUT },
+    status = "seen", source = TEXTS, read_in = BOOKS },
   ["wood.repairs_allowed"] = { { "new_piece" }, sense = "one_of", cite = "R905.2.1, R908.2",
-    status = "seen", source = HANDOUT },
+    status = "seen", source = TEXTS, read_in = BOOKS },
   ["wood.structure_required"] = { true, sense = "equals", cite = "R908.2", status = "seen",
-    source = "engineers' page on the section in an older edition" },
-  ["wood.framing_members"] = { { "rafter", "rafter_tail", "truss" }, sense = "among",
-    cite = "R802", status = "memory", source = "recalled" },
+    source = TEXTS, read_in = BOOKS },
+  ["wood.framing_members"] = { { "rafter", "rafter_tail", "truss" }, sense = "among", cite = "R802",
+    status = "practice", source = "a working list: what counts as framing here" },
   ["wood.match_required"] = { true, sense = "equals", cite = "R802 and R803 give no figure",
     status = "practice", source = "recalled trade practice: match species and size" },
   ["wood.primed_required"] = { true, sense = "equals", cite = "no section",
@@ -22,17 +24,17 @@ figures {
     source = "builders' trade handbook on priming end grain" },
 
   -- Wood shingles. "low" is under 4:12. Three grades, No. 1 the best.
-  ["wood.exposure_limited"] = { true, sense = "equals", cite = "R905.7.5",
-    status = "parallel", source = PAGE },
-  ["wood.exposure_low_below"] = { 4, unit = "rise_in_12", sense = "under",
-    cite = "Table R905.7.5", status = "parallel", source = PAGE },
+  ["wood.exposure_limited"] = { true, sense = "equals", cite = "R905.7.5", status = "seen",
+    source = TEXTS, read_in = BOOKS },
+  ["wood.exposure_low_below"] = { 4, unit = "rise_in_12", sense = "under", cite = "Table R905.7.5",
+    status = "seen", source = TEXTS, read_in = BOOKS },
 
   ["wood.solid_eaves_required"] = { true, sense = "equals", cite = "R905.7.1.1, R905.8.1.1",
-    status = "parallel", source = PAGE .. ", for shakes" },
+    status = "seen", source = TEXTS, read_in = BOOKS },
   ["wood.solid_eaves_at_most"] = { 25, unit = "F", sense = "at_most",
-    cite = "R905.7.1.1, R905.8.1.1", status = "parallel", source = PAGE .. ", for shakes" },
-  ["wood.spaced_deck_barred_in"] = { { "D2" }, sense = "none_of", cite = "R803.1",
-    status = "memory", source = "recalled" },
+    cite = "R905.7.1.1, R905.8.1.1", status = "seen", source = TEXTS, read_in = BOOKS },
+  ["wood.spaced_deck_barred_in"] = { { "D2" }, sense = "none_of", cite = "R803.1", status = "seen",
+    source = TEXTS, read_in = BOOKS },
 }
 
 -- Rows: length; then exposures by grade on low slopes, and on steeper ones.
@@ -46,11 +48,9 @@ local rows = {}
 for _, row in ipairs(TABLE) do
   for _, band in ipairs { "low", "steep" } do
     for grade = 1, 3 do
-      -- Of the longest, only the best grade was read.
-      local read = row[1] ~= "24" or grade == 1
       rows["wood.exposure_most." .. band .. "." .. row[1] .. ".No" .. grade] = {
         row[band][grade], unit = "in", sense = "at_most", cite = "Table R905.7.5",
-        status = read and "parallel" or "memory", source = read and PAGE or "recalled" }
+        status = "seen", source = TEXTS, read_in = BOOKS }
     end
   end
 end

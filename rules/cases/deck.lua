@@ -79,24 +79,24 @@ cases "deck.panel_span" {
   -- The 24/16 span without edge support was read on an officials' forum.
   { "24/16 at 24 without clips, exactly", with = { ["decks[1].edge_support"] = "none" },
     expect = "pass", required = 24, found = 24 },
-  { "with clips the figure is only recalled", expect = "warn", required = 24 },
+  { "with clips", expect = "pass", required = 24 },
   { "a hair over", with = { ["decks[1].edge_support"] = "none",
     ["decks[1].support_spacing_in"] = 24.001 }, expect = "fail" },
   { "32/16 reaches 28 without clips", with = { ["decks[1].edge_support"] = "none",
-    ["decks[1].span_rating"] = "32/16", ["decks[1].support_spacing_in"] = 28 }, expect = "warn" },
+    ["decks[1].span_rating"] = "32/16", ["decks[1].support_spacing_in"] = 28 }, expect = "pass" },
   { "32/16 at 32 needs clips", with = { ["decks[1].edge_support"] = "none",
     ["decks[1].span_rating"] = "32/16", ["decks[1].support_spacing_in"] = 32 },
     expect = "fail", required = 28, found = 32 },
   { "32/16 at 32 with blocking", with = { ["decks[1].edge_support"] = "blocking",
-    ["decks[1].span_rating"] = "32/16", ["decks[1].support_spacing_in"] = 32 }, expect = "warn" },
+    ["decks[1].span_rating"] = "32/16", ["decks[1].support_spacing_in"] = 32 }, expect = "pass" },
   { "thin 24/0 without clips stops at 20", with = { ["decks[1].edge_support"] = "none",
     ["decks[1].span_rating"] = "24/0" }, expect = "fail", required = 20, found = 24 },
   { "thin 24/0 at 20", with = { ["decks[1].edge_support"] = "none",
     ["decks[1].span_rating"] = "24/0", ["decks[1].support_spacing_in"] = 20 },
-    expect = "warn", required = 20 },
+    expect = "pass", required = 20 },
   { "24/0 of 15/32 reaches 24", with = { ["decks[1].edge_support"] = "none",
     ["decks[1].span_rating"] = "24/0", ["decks[1].thickness_in"] = 0.469 },
-    expect = "warn", required = 24 },
+    expect = "pass", required = 24 },
   { "a kept deck is for the department to judge", with = { ["decks[1].work"] = "kept",
     ["decks[1].edge_support"] = "none", ["decks[1].span_rating"] = "24/0" },
     expect = "open", says = "building department" },
@@ -109,12 +109,12 @@ cases "deck.panel_span" {
 
 cases "deck.panel_thickness" {
   under = "model/irc-2021",
-  { "7/16 for 24/16, exactly", expect = "warn", required = 0.4375, found = 0.4375 },
+  { "7/16 for 24/16, exactly", expect = "pass", required = 0.4375, found = 0.4375 },
   { "thinner than the rating is made", with = { ["decks[1].thickness_in"] = 0.375 },
     expect = "fail", found = 0.375 },
   { "just under 7/16", with = { ["decks[1].thickness_in"] = 0.436 }, expect = "fail" },
   { "15/32 for 32/16, rounded", with = { ["decks[1].thickness_in"] = 0.469,
-    ["decks[1].span_rating"] = "32/16" }, expect = "warn" },
+    ["decks[1].span_rating"] = "32/16" }, expect = "pass" },
   { "a kept thin one is for the department to judge", with = { ["decks[1].thickness_in"] = 0.375,
     ["decks[1].work"] = "kept" }, expect = "open" },
   { "not measured", without = { "decks[1].thickness_in" }, expect = "open" },
@@ -122,7 +122,7 @@ cases "deck.panel_thickness" {
 
 cases "deck.panel_gap" {
   under = "model/irc-2021",
-  { "an eighth, exactly", expect = "warn", found = 0.125 },
+  { "an eighth, exactly", expect = "pass", found = 0.125 },
   { "a quarter is the widest", with = { ["decks[1].panel_gap_in"] = 0.25 }, expect = "warn",
     found = 0.25 },
   { "laid tight", with = { ["decks[1].panel_gap_in"] = 0 }, expect = "warn", required = 0.125,
@@ -151,7 +151,7 @@ cases "deck.board_thickness" {
 
 cases "deck.board_gap" {
   under = "model/irc-2021",
-  { "an eighth", with = { decks = boards() }, expect = "warn", found = 0.125 },
+  { "an eighth", with = { decks = boards() }, expect = "pass", found = 0.125 },
   { "a quarter, exactly", with = { decks = boards { board_gap_in = 0.25 } },
     expect = "warn", found = 0.25 },
   { "half an inch", with = { decks = boards { board_gap_in = 0.5 } },
@@ -164,19 +164,19 @@ cases "deck.board_gap" {
 
 cases "deck.board_nails" {
   under = "model/irc-2021",
-  { "two in a 1x6, exactly", with = { decks = boards { nails = nailed(2) } }, expect = "warn",
+  { "two in a 1x6, exactly", with = { decks = boards { nails = nailed(2) } }, expect = "pass",
     required = 2, found = 2 },
   { "one is too few", with = { decks = boards { nails = nailed(1) } }, expect = "fail",
     required = 2, found = 1 },
   { "three in a 1x8, exactly", with = { decks = boards { board_width_in = 7.25,
-    nails = nailed(3) } }, expect = "warn", required = 3 },
+    nails = nailed(3) } }, expect = "pass", required = 3 },
   { "two in a 1x8", with = { decks = boards { board_width_in = 7.25, nails = nailed(2) } },
     expect = "fail", required = 3, found = 2 },
   { "not known", with = { decks = boards { nails = nailed() } }, expect = "open" },
   { "width not known", with = { decks = boards({ nails = nailed(3) }, "board_width_in") },
     expect = "open" },
   { "counted", stage = "deck", with = { decks = boards { nails = nailed(2, { 2, 2, 3 }) } },
-    expect = "warn", found = 2 },
+    expect = "pass", found = 2 },
   { "one crossing short", stage = "deck",
     with = { decks = boards { nails = nailed(2, { 2, 1, 3 }) } }, expect = "fail", found = 1 },
   { "planned, but not counted", stage = "deck",
@@ -186,21 +186,21 @@ cases "deck.board_nails" {
 
 cases "deck.nail_kind" {
   under = "model/irc-2021",
-  { "8d common", expect = "warn" },
+  { "8d common", expect = "pass" },
   { "ring-shank named by the table", with = { ["decks[1].nails.kind"] = "RSRS_01" },
-    expect = "warn" },
+    expect = "pass" },
   { "8d box is thinner than 8d common", with = { ["decks[1].nails.kind"] = "box_8d" },
     expect = "fail" },
   { "6d common", with = { ["decks[1].nails.kind"] = "common_6d" }, expect = "fail" },
   { "a bigger nail that the table does not name", with = { ["decks[1].nails.kind"] = "common_10d" },
     expect = "open", says = "building department" },
-  { "at 1/2 in the thin row", with = { ["decks[1].thickness_in"] = 0.5 }, expect = "warn" },
+  { "at 1/2 in the thin row", with = { ["decks[1].thickness_in"] = 0.5 }, expect = "pass" },
   { "at 7/8 the thick row wants more", with = { ["decks[1].thickness_in"] = 0.875 },
     expect = "fail" },
   { "at 7/8 the 2018 edition is still in its middle row", under = "model/irc-2018",
-    with = { ["decks[1].thickness_in"] = 0.875 }, expect = "warn" },
+    with = { ["decks[1].thickness_in"] = 0.875 }, expect = "pass" },
   { "8d deformed in the thick row", with = { ["decks[1].thickness_in"] = 1.125,
-    ["decks[1].nails.kind"] = "deformed_8d" }, expect = "warn" },
+    ["decks[1].nails.kind"] = "deformed_8d" }, expect = "pass" },
   { "thicker than the table", with = { ["decks[1].thickness_in"] = 1.5 }, expect = "open" },
   { "thinner than the table", with = { ["decks[1].thickness_in"] = 0.3125 }, expect = "open" },
   { "staples are advised against", with = { ["decks[1].nails.kind"] = "staple" },
@@ -211,7 +211,7 @@ cases "deck.nail_kind" {
     ["decks[1].renailed"] = false }, expect = "not_applicable" },
   { "kept, and not said whether it is nailed again", with = { ["decks[1].work"] = "kept" },
     without = { "decks[1].renailed" }, expect = "open" },
-  { "kept but nailed again", with = { ["decks[1].work"] = "kept" }, expect = "warn" },
+  { "kept but nailed again", with = { ["decks[1].work"] = "kept" }, expect = "pass" },
 }
 
 cases "deck.nail_length" {
@@ -222,7 +222,7 @@ cases "deck.nail_length" {
     expect = "fail", found = 2.375 },
   { "longer will do", with = { ["decks[1].nails.length_in"] = 3 }, expect = "pass" },
   { "ring-shank is shorter by name", with = { ["decks[1].nails.kind"] = "RSRS_01",
-    ["decks[1].nails.length_in"] = 2.375 }, expect = "warn", required = 2.375 },
+    ["decks[1].nails.length_in"] = 2.375 }, expect = "pass", required = 2.375 },
   { "not known", without = { "decks[1].nails.length_in" }, expect = "open" },
   { "staples have none", with = { ["decks[1].nails.kind"] = "staple" },
     expect = "not_applicable" },
@@ -241,18 +241,18 @@ cases "deck.nail_shank" {
 
 cases "deck.nail_edges" {
   under = "model/irc-2021",
-  { "6 in, exactly", expect = "warn", required = 6, found = 6 },
+  { "6 in, exactly", expect = "pass", required = 6, found = 6 },
   { "just over", with = { ["decks[1].nails.edge_spacing_in"] = 6.01 }, expect = "fail" },
   { "not known", without = { "decks[1].nails.edge_spacing_in" }, expect = "open" },
   { "measured within", stage = "deck",
-    with = { ["decks[1].nails.measured_edge_spacing_in"] = { 5.5, 6, 5.75 } }, expect = "warn",
+    with = { ["decks[1].nails.measured_edge_spacing_in"] = { 5.5, 6, 5.75 } }, expect = "pass",
     found = 6 },
   { "one measured over", stage = "deck",
     with = { ["decks[1].nails.measured_edge_spacing_in"] = { 5.5, 6, 6.25 } }, expect = "fail",
     found = 6.25 },
   { "planned, but not measured", stage = "deck", expect = "open" },
   { "below the speed where the table ends", with = { ["site.wind_vult_mph"] = 139 },
-    expect = "warn" },
+    expect = "pass" },
   { "from there on it needs a design", with = { ["site.wind_vult_mph"] = 140 }, expect = "open",
     says = "wind design" },
   { "staples follow another table", with = { ["decks[1].nails.kind"] = "staple" },
@@ -265,46 +265,46 @@ cases "deck.nail_edges" {
 
 cases "deck.nail_field" {
   under = "model/irc-2021",
-  { "6 in, exactly", expect = "warn", required = 6, found = 6 },
+  { "6 in, exactly", expect = "pass", required = 6, found = 6 },
   { "12 in was the 2018 pattern", with = { ["decks[1].nails.field_spacing_in"] = 12 },
     expect = "fail", required = 6, found = 12 },
   { "12 in under 2018, exactly", under = "model/irc-2018",
-    with = { ["decks[1].nails.field_spacing_in"] = 12 }, expect = "warn", required = 12 },
+    with = { ["decks[1].nails.field_spacing_in"] = 12 }, expect = "pass", required = 12 },
   { "just over under 2018", under = "model/irc-2018",
     with = { ["decks[1].nails.field_spacing_in"] = 12.01 }, expect = "fail" },
   { "thick panels keep 12", with = { ["decks[1].thickness_in"] = 0.875,
-    ["decks[1].nails.field_spacing_in"] = 12 }, expect = "warn", required = 12 },
+    ["decks[1].nails.field_spacing_in"] = 12 }, expect = "pass", required = 12 },
   { "3/4 in is not thick yet", with = { ["decks[1].thickness_in"] = 0.75,
     ["decks[1].nails.field_spacing_in"] = 12 }, expect = "fail", required = 6 },
   { "the new panel counts, not the boards under it", with = {
-    decks = { OVER_SPACED } }, expect = "warn", required = 6 },
+    decks = { OVER_SPACED } }, expect = "pass", required = 6 },
   { "not known", without = { "decks[1].nails.field_spacing_in" }, expect = "open" },
   { "measured over", stage = "deck",
     with = { ["decks[1].nails.measured_field_spacing_in"] = { 6, 6, 8 } }, expect = "fail",
     found = 8 },
   { "measured within", stage = "deck",
-    with = { ["decks[1].nails.measured_field_spacing_in"] = { 6, 5 } }, expect = "warn" },
+    with = { ["decks[1].nails.measured_field_spacing_in"] = { 6, 5 } }, expect = "pass" },
   { "planned, but not measured", stage = "deck", expect = "open" },
 }
 
 cases "deck.nail_gable" {
   under = "model/irc-2021",
-  { "4 in where 6 will do", expect = "warn", required = 6, found = 4 },
-  { "6 in, exactly", with = { ["decks[1].nails.gable_spacing_in"] = 6 }, expect = "warn" },
+  { "4 in where 6 will do", expect = "pass", required = 6, found = 4 },
+  { "6 in, exactly", with = { ["decks[1].nails.gable_spacing_in"] = 6 }, expect = "pass" },
   { "8 in", with = { ["decks[1].nails.gable_spacing_in"] = 8 }, expect = "fail", required = 6 },
   { "exposure B at 130: still 6", with = { ["decks[1].nails.gable_spacing_in"] = 6,
-    ["site.wind_vult_mph"] = 130 }, expect = "warn", required = 6 },
+    ["site.wind_vult_mph"] = 130 }, expect = "pass", required = 6 },
   { "exposure B over 130: 4", with = { ["decks[1].nails.gable_spacing_in"] = 6,
     ["site.wind_vult_mph"] = 131 }, expect = "fail", required = 4 },
   { "exposure C at 110: still 6", with = { ["decks[1].nails.gable_spacing_in"] = 6,
-    ["site.wind_vult_mph"] = 110, ["site.exposure"] = "C" }, expect = "warn", required = 6 },
+    ["site.wind_vult_mph"] = 110, ["site.exposure"] = "C" }, expect = "pass", required = 6 },
   { "exposure C over 110: 4", with = { ["decks[1].nails.gable_spacing_in"] = 6,
     ["site.wind_vult_mph"] = 111, ["site.exposure"] = "C" }, expect = "fail", required = 4 },
   { "4 in will do there, exactly", with = { ["site.wind_vult_mph"] = 111,
-    ["site.exposure"] = "C" }, expect = "warn", required = 4, found = 4 },
+    ["site.exposure"] = "C" }, expect = "pass", required = 4, found = 4 },
   { "2018 does not look at exposure", under = "model/irc-2018",
     with = { ["decks[1].nails.gable_spacing_in"] = 6, ["site.wind_vult_mph"] = 129,
-    ["site.exposure"] = "C" }, expect = "warn", required = 6 },
+    ["site.exposure"] = "C" }, expect = "pass", required = 6 },
   { "2018 from 130", under = "model/irc-2018",
     with = { ["decks[1].nails.gable_spacing_in"] = 6, ["site.wind_vult_mph"] = 130 },
     expect = "fail", required = 4 },
@@ -312,7 +312,7 @@ cases "deck.nail_gable" {
     with = { ["decks[1].nails.measured_gable_spacing_in"] = { 6, 6.5 } }, expect = "fail",
     found = 6.5 },
   { "measured within", stage = "deck",
-    with = { ["decks[1].nails.measured_gable_spacing_in"] = { 6, 4 } }, expect = "warn" },
+    with = { ["decks[1].nails.measured_gable_spacing_in"] = { 6, 4 } }, expect = "pass" },
   { "planned, but not measured", stage = "deck", expect = "open" },
   { "not known", without = { "decks[1].nails.gable_spacing_in" }, expect = "open" },
   { "exposure not known", without = { "site.exposure" }, expect = "open" },
@@ -327,25 +327,25 @@ cases "deck.nail_gable" {
 
 cases "deck.nail_band" {
   under = "model/irc-2018",
-  { "4 in where 6 is asked", expect = "warn", required = 6, found = 4 },
-  { "6 in, exactly", with = { ["decks[1].nails.band_spacing_in"] = 6 }, expect = "warn" },
+  { "4 in where 6 is asked", expect = "pass", required = 6, found = 4 },
+  { "6 in, exactly", with = { ["decks[1].nails.band_spacing_in"] = 6 }, expect = "pass" },
   { "8 in", with = { ["decks[1].nails.band_spacing_in"] = 8,
     ["decks[1].nails.field_spacing_in"] = 12 }, expect = "fail", required = 6 },
   { "from 130, 4 in", with = { ["decks[1].nails.band_spacing_in"] = 6,
     ["site.wind_vult_mph"] = 130 }, expect = "fail", required = 4 },
   { "a field as close needs no band", without = { "decks[1].nails.band_spacing_in" },
-    expect = "warn", found = 6 },
+    expect = "pass", found = 6 },
   { "a wide field leaves the band open", with = { ["decks[1].nails.field_spacing_in"] = 12 },
     without = { "decks[1].nails.band_spacing_in" }, expect = "open" },
   { "2021 asks no closer below its speeds", under = "model/irc-2021", expect = "not_applicable" },
   { "2021 asks 4 over them", under = "model/irc-2021", with = { ["site.wind_vult_mph"] = 131,
     ["decks[1].nails.band_spacing_in"] = 6 }, expect = "fail", required = 4 },
   { "2021, 4 in", under = "model/irc-2021", with = { ["site.wind_vult_mph"] = 131 },
-    expect = "warn", required = 4 },
+    expect = "pass", required = 4 },
   { "measured over", stage = "deck",
     with = { ["decks[1].nails.measured_band_spacing_in"] = { 6, 7 } }, expect = "fail", found = 7 },
   { "measured within", stage = "deck",
-    with = { ["decks[1].nails.measured_band_spacing_in"] = { 6, 4 } }, expect = "warn" },
+    with = { ["decks[1].nails.measured_band_spacing_in"] = { 6, 4 } }, expect = "pass" },
   { "the field measured as close, the band not measured", stage = "deck",
     with = { ["decks[1].nails.measured_field_spacing_in"] = { 6, 5.5 } }, expect = "open" },
   { "planned, but not measured", stage = "deck", expect = "open" },
@@ -355,7 +355,7 @@ cases "deck.nail_band" {
 cases "deck.nail_band_width" {
   under = "model/irc-2018",
   with = { ["decks[1].nails.field_spacing_in"] = 12 },
-  { "48 in, exactly", expect = "warn", required = 48, found = 48 },
+  { "48 in, exactly", expect = "pass", required = 48, found = 48 },
   { "47 in", with = { ["decks[1].nails.band_width_in"] = 47 }, expect = "fail", found = 47 },
   { "not known", without = { "decks[1].nails.band_width_in" }, expect = "open" },
   { "the whole field is as close", with = { ["decks[1].nails.field_spacing_in"] = 6 },
@@ -481,7 +481,7 @@ cases "deck.nail_length" {
 }
 
 -- A step to either side of a figure: what `eavemark proof --nudge` looks for.
--- The values are typed here again, from the same tables as recalled.
+-- The values are typed here again, from the same tables.
 
 -- Table R503.2.1.1(1): rating, thickness as printed, span with edges held and not.
 local PANELS = {
@@ -496,34 +496,34 @@ for _, panel in ipairs(PANELS) do
   end
   cases "deck.panel_thickness" {
     under = "model/irc-2021",
-    { rating .. ", exactly", with = deck(inches, 16, "none"), expect = "warn" },
+    { rating .. ", exactly", with = deck(inches, 16, "none"), expect = "pass" },
     { rating .. ", a thousandth thinner", with = deck(inches - 0.001, 16, "none"),
       expect = "fail" },
   }
   cases "deck.panel_span" {
     under = "model/irc-2021",
     { rating .. " with edges held, exactly", with = deck(inches, held, "blocking"),
-      expect = "warn", required = held },
+      expect = "pass", required = held },
     { rating .. " with edges held, just over", with = deck(inches, held + 0.001, "blocking"),
       expect = "fail" },
-    { rating .. " without, exactly", with = deck(inches, loose, "none"), expect = "warn",
+    { rating .. " without, exactly", with = deck(inches, loose, "none"), expect = "pass",
       required = loose },
     { rating .. " without, just over", with = deck(inches, loose + 0.001, "none"),
       expect = "fail" },
   }
 end
 
--- Lengths and shanks by name: ASTM F1667 and Table R602.3(1), recalled; common
--- and box nails as a public nailing table prints them.
+-- Lengths and shanks by name: ASTM F1667 and Table R602.3(1). Nobody printed the
+-- second and fifth ringed nail; the fourth and the sinker were read in sister texts.
 local NAILS = {
   RSRS_02 = { 2.5, 0.12 }, RSRS_03 = { 2.5, 0.131 }, RSRS_04 = { 3, 0.12 },
   RSRS_05 = { 3, 0.131 }, box_8d = { 2.5, 0.113 }, common_6d = { 2, 0.113 },
   common_10d = { 3, 0.148 }, deformed_8d = { 2.5, 0.131 }, sinker_8d = { 2.375, 0.113 },
   RSRS_01 = { 2.375, 0.113 },
 }
-local PRINTED = { box_8d = true, common_6d = true, common_10d = true }
+local UNREAD = { RSRS_02 = true, RSRS_04 = true, RSRS_05 = true, sinker_8d = true }
 for kind, size in pairs(NAILS) do
-  local met = PRINTED[kind] and "pass" or "warn"
+  local met = UNREAD[kind] and "warn" or "pass"
   local function nail(length, shank)
     return { ["decks[1].nails.kind"] = kind, ["decks[1].nails.length_in"] = length,
       ["decks[1].nails.shank_in"] = shank }
@@ -547,11 +547,11 @@ end
 -- The rows of the nailing table, at their edges.
 cases "deck.nail_kind" {
   under = "model/irc-2018",
-  { "3/8 in is the thinnest panel with a row", with = thick(0.375), expect = "warn" },
+  { "3/8 in is the thinnest panel with a row", with = thick(0.375), expect = "pass" },
   { "just under", with = thick(0.374), expect = "open" },
-  { "1 in is the last of the middle row", with = thick(1), expect = "warn" },
+  { "1 in is the last of the middle row", with = thick(1), expect = "pass" },
   { "just over", with = thick(1.001), expect = "fail" },
-  { "1-1/4 in is the last of all", with = thick(1.25, "deformed_8d"), expect = "warn" },
+  { "1-1/4 in is the last of all", with = thick(1.25, "deformed_8d"), expect = "pass" },
   { "past it", with = thick(1.251, "deformed_8d"), expect = "open" },
 }
 
@@ -560,25 +560,25 @@ cases "deck.nail_kind" {
 local function ringed(inches)
   return { ["decks[1].thickness_in"] = inches, ["decks[1].nails.kind"] = "RSRS_01" }
 end
-for _, year in ipairs { "2012", "2015" } do
+for year, met in pairs { ["2012"] = "warn", ["2015"] = "pass" } do
   cases "deck.nail_kind" {
     under = "model/irc-" .. year,
     { "a ringed nail in the thin row", with = ringed(0.4375), expect = "fail" },
     { "and in the middle row", with = ringed(0.75), expect = "fail" },
     { "8d common in the thin row", with = { ["decks[1].thickness_in"] = 0.4375 },
-      expect = "warn" },
-    { "and in the middle row", with = { ["decks[1].thickness_in"] = 0.75 }, expect = "warn" },
+      expect = met },
+    { "and in the middle row", with = { ["decks[1].thickness_in"] = 0.75 }, expect = met },
   }
 end
 cases "deck.nail_kind" {
   under = "model/irc-2018",
-  { "a ringed nail in the thin row", with = ringed(0.4375), expect = "warn" },
-  { "and in the middle row", with = ringed(0.75), expect = "warn" },
+  { "a ringed nail in the thin row", with = ringed(0.4375), expect = "pass" },
+  { "and in the middle row", with = ringed(0.75), expect = "pass" },
 }
 
 cases "deck.board_nails" {
   under = "model/irc-2021",
-  { "6 in wide is still narrow", expect = "warn", required = 2,
+  { "6 in wide is still narrow", expect = "pass", required = 2,
     with = { decks = boards { board_width_in = 6, nails = nailed(2) } } },
   { "a thousandth more is wide", expect = "fail", required = 3,
     with = { decks = boards { board_width_in = 6.001, nails = nailed(2) } } },
@@ -591,9 +591,9 @@ local function field(edition, inches, spacing, expect)
 end
 cases "deck.nail_field" {
   under = "model/irc-2021",
-  field("irc-2015", 0.75, 12, "warn"), field("irc-2015", 0.75, 12.001, "fail"),
-  field("irc-2021", 0.75, 6, "warn"), field("irc-2021", 0.75, 6.001, "fail"),
-  field("irc-2024", 0.75, 6, "warn"), field("irc-2024", 0.75, 6.001, "fail"),
+  field("irc-2015", 0.75, 12, "pass"), field("irc-2015", 0.75, 12.001, "fail"),
+  field("irc-2021", 0.75, 6, "pass"), field("irc-2021", 0.75, 6.001, "fail"),
+  field("irc-2024", 0.75, 6, "pass"), field("irc-2024", 0.75, 6.001, "fail"),
 }
 
 -- Where the band is closer than the field: by edition, row and wind.
@@ -606,11 +606,11 @@ local function band(edition, inches, mph, spacing, expect)
 end
 cases "deck.nail_band" {
   under = "model/irc-2021",
-  band("irc-2018", 0.4375, 115, 6, "warn"), band("irc-2018", 0.4375, 115, 6.001, "fail"),
-  band("irc-2018", 0.75, 115, 6, "warn"), band("irc-2018", 0.75, 115, 6.001, "fail"),
-  band("irc-2018", 1.125, 115, 6, "warn"), band("irc-2018", 1.125, 115, 6.001, "fail"),
-  band("irc-2015", 0.75, 131, 6, "warn"), band("irc-2015", 0.75, 131, 6.001, "fail"),
-  band("irc-2021", 0.75, 131, 4, "warn"), band("irc-2021", 0.75, 131, 4.001, "fail"),
+  band("irc-2018", 0.4375, 115, 6, "pass"), band("irc-2018", 0.4375, 115, 6.001, "fail"),
+  band("irc-2018", 0.75, 115, 6, "pass"), band("irc-2018", 0.75, 115, 6.001, "fail"),
+  band("irc-2018", 1.125, 115, 6, "pass"), band("irc-2018", 1.125, 115, 6.001, "fail"),
+  band("irc-2015", 0.75, 131, 6, "pass"), band("irc-2015", 0.75, 131, 6.001, "fail"),
+  band("irc-2021", 0.75, 131, 4, "pass"), band("irc-2021", 0.75, 131, 4.001, "fail"),
   band("irc-2021", 1.125, 115, 12, "not_applicable"),
   band("irc-2015", 0.4375, 115, 12, "not_applicable"),
   band("irc-2015", 0.75, 115, 12, "not_applicable"),
@@ -626,8 +626,8 @@ local function close(edition, exposure, mph, expect)
 end
 cases "deck.nail_gable" {
   under = "model/irc-2021",
-  close("irc-2024", "D", 110, "warn"), close("irc-2024", "D", 111, "fail"),
-  close("irc-2018", "D", 129, "warn"), close("irc-2018", "D", 130, "fail"),
+  close("irc-2024", "D", 110, "pass"), close("irc-2024", "D", 111, "fail"),
+  close("irc-2018", "D", 129, "pass"), close("irc-2018", "D", 130, "fail"),
 }
 for _, exposure in ipairs { "B", "C", "D" } do
   cases "deck.nail_band" {
@@ -708,7 +708,7 @@ cases "deck.nail_gable" {
     ["decks[1].nails.gable_spacing_in"] = 4.001 }, expect = "fail", required = 4 },
   { "in Florida a thousandth over 4", under = "us-fl", date = "2024-06-01",
     with = { ["decks[1].nails.gable_spacing_in"] = 4.001 }, expect = "fail", required = 4 },
-  close("irc-2015", "C", 130, "warn"), close("irc-2015", "C", 131, "fail"),
+  close("irc-2015", "C", 130, "pass"), close("irc-2015", "C", 131, "fail"),
 }
 cases "deck.nail_length" {
   under = "model/irc-2021",
@@ -717,7 +717,7 @@ cases "deck.nail_length" {
 }
 cases "deck.nail_kind" {
   under = "model/irc-2024",
-  { "3/4 in is the last of the middle row", with = thick(0.75), expect = "warn" },
+  { "3/4 in is the last of the middle row", with = thick(0.75), expect = "pass" },
   { "a thousandth more is thick", with = thick(0.751), expect = "fail" },
 }
 cases "deck.panel_gap" {
@@ -779,9 +779,9 @@ cases "deck.nail_edges" {
 -- A nail of each list, and one that is on none.
 cases "deck.nail_kind" {
   under = "model/irc-2018",
-  { "ring shank in the middle row", with = thick(0.75, "RSRS_01"), expect = "warn" },
+  { "ring shank in the middle row", with = thick(0.75, "RSRS_01"), expect = "pass" },
   { "box nails in the middle row", with = thick(0.75, "box_8d"), expect = "fail" },
-  { "10d common in the thick row", with = thick(1.125, "common_10d"), expect = "warn" },
+  { "10d common in the thick row", with = thick(1.125, "common_10d"), expect = "pass" },
 }
 cases "deck.nail_kind" {
   under = "model/irc-2021",

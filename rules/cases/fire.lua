@@ -98,7 +98,10 @@ cases "fire.class" {
 
 cases "fire.proof" {
   under = "model/irc-2018", with = { ["site.lot_line_ft"] = 2 },
-  { "wrapper of a glass-felt shingle", expect = "pass" },
+  { "wrapper of a glass-felt shingle: its standard carries the class", expect = "warn",
+    says = "sister" },
+  { "a listing of such a shingle by a fire test", with = { ["covering.fire_test"] = "E108" },
+    expect = "pass" },
   { "listing by a fire test", with = { ["covering.fire_proof"] = "listing",
     ["covering.fire_test"] = "UL_790" }, expect = "pass" },
   { "an evaluation report", with = { ["covering.fire_proof"] = "evaluation_report",

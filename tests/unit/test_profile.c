@@ -411,6 +411,60 @@ static void a_moved_figure_is_cited(void **state)
     assert_refused("example/a", "figure \"test.most\" has no source");
 }
 
+/* A base of two editions: what was read in the text of one is a sister text's in the
+ * other, until that other says what it read itself. */
+static void a_reading_holds_for_its_editions(void **state)
+{
+    (void)state;
+    place("model/base", "jurisdiction \"model/base\" { title = \"Base\", model = true,\n"
+          "  base_only = true, edition = \"TEST\", figures = {\n"
+          "  [\"test.read\"] = { 3, unit = \"in\", sense = \"at_most\", cite = \"1.1\",\n"
+          "    status = \"seen\", source = \"a text\", read_in = { \"TEST 2020\" } },\n"
+          "  [\"test.restated\"] = { 3, unit = \"in\", sense = \"at_most\", cite = \"1.2\",\n"
+          "    status = \"seen\", source = \"a text\", read_in = { \"TEST 2020\" } },\n"
+          "  [\"test.moved\"] = { 3, unit = \"in\", sense = \"at_most\", cite = \"1.3\",\n"
+          "    status = \"seen\", source = \"a text\", read_in = { \"TEST 2020\" } },\n"
+          "  [\"test.no_book\"] = { 3, unit = \"in\", sense = \"at_most\", cite = \"1.4\",\n"
+          "    status = \"seen\", source = \"a page\" } } }\n");
+    place("model/new", "jurisdiction \"model/new\" { title = \"New\", model = true,\n"
+          "  follows = \"model/base\", edition = \"TEST 2020\" }\n");
+    place("model/old", "jurisdiction \"model/old\" { title = \"Old\", model = true,\n"
+          "  follows = \"model/base\", edition = \"TEST 2010\", figures = {\n"
+          "  [\"test.restated\"] = { cite = \"9.2\", status = \"seen\", source = \"an old text\" },\n"
+          "  [\"test.moved\"] = { 4, cite = \"9.3\", status = \"seen\", source = \"an old text\" } } }\n");
+    place("us-xx", "jurisdiction \"us-xx\" { title = \"X\", follows = \"model/old\", edition = \"X 1\",\n"
+          "  figures = { [\"test.read\"] = { cite = \"7\" } } }\n");
+    struct profile *recent = resolved("model/new", "2026-03-02");
+    struct profile *old = resolved("us-xx", "2026-03-02");
+    static const struct {
+        const char *name, *recent, *old;
+    } figures[] = {
+        {"test.read", "seen", "parallel"}, {"test.restated", "seen", "seen"},
+        {"test.moved", "seen", "seen"},    {"test.no_book", "seen", "seen"},
+    };
+    for (size_t i = 0; i < sizeof(figures) / sizeof(figures[0]); i++) {
+        const char *name = figures[i].name;
+        assert_string_equal(profile_figure(recent, name)->cite.status, figures[i].recent);
+        assert_string_equal(profile_figure(old, name)->cite.status, figures[i].old);
+    }
+    profile_free(recent);
+    profile_free(old);
+}
+
+static void a_reading_is_of_a_model_and_was_seen(void **state)
+{
+    (void)state;
+    assert_block_refused("figures = { [\"test.most\"] = { 2, cite = \"1\", status = \"seen\",\n"
+                         "  source = \"p\", read_in = { \"TEST 2020\" } } }",
+                         "figure \"test.most\": read_in is for the figures of a model code");
+    assert_block_refused("model = true, figures = { [\"test.most\"] = { 2, cite = \"1\",\n"
+                         "  status = \"memory\", source = \"p\", read_in = { \"TEST 2020\" } } }",
+                         "figure \"test.most\": read_in goes with status = \"seen\"");
+    assert_block_refused("model = true, figures = { [\"test.most\"] = { 2, cite = \"1\",\n"
+                         "  status = \"seen\", source = \"p\", read_in = \"TEST 2020\" } }",
+                         "figure \"test.most\": read_in is a list of editions");
+}
+
 static void a_new_figure_says_everything(void **state)
 {
     (void)state;
@@ -570,6 +624,8 @@ int main(void)
         in_home(a_link_out_of_the_home_is_no_place),
         in_home(figures_keep_unit_sense_and_kind),
         in_home(a_moved_figure_is_cited),
+        in_home(a_reading_holds_for_its_editions),
+        in_home(a_reading_is_of_a_model_and_was_seen),
         in_home(a_new_figure_says_everything),
         in_home(a_figure_is_given_once_in_a_block_and_its_parts),
         in_home(unknown_keys_name_the_nearest),
