@@ -1,347 +1,483 @@
 -- Florida: the Florida Building Code, Residential (FBC-R), 7th edition (2020)
--- and 8th (2023), with the deck duties of the Existing Building book (FBC-EB).
+-- and 8th (2023), with the Building (FBC-B) and Existing Building (FBC-EB) books.
 --
--- "parallel" here is a figure read in the code's text of 2004 and 2006, or in
--- the rule of 2007; "memory" one recalled, or read only on a page that restates
--- the code second-hand. The source says which.
+-- The 8th edition's text was read: chapters 3, 8 and 9 of the residential book,
+-- chapters 1, 15 and 23 of the building one, chapter 7 of the existing one. Of the
+-- 7th only pages that restate it were: what is taken from the text of 2023, or from
+-- one of 2004 and 2006, is "parallel" there.
 --
--- Not carried, because their cells were not found in a form that can be read:
--- the deck nailing table R803.2.3.1, the panel thickness table R803.2.2 (told
--- beside the spans it may tighten), the re-nailing grid 706.7.1.2 for nails
--- already there, and the roof-to-wall table 706.8.1. So no figure here rests on them, and spacings are disputed.
--- The high-velocity zone (Miami-Dade and Broward) is carried only in its number
--- of nails; its own underlayment and deck rules are not.
+-- Wind: R301.2.1.1 wants a design method for houses from 115 mph, but sends roof
+-- sheathing to R803 and coverings to chapter 9, whose tables end by themselves. So
+-- no speed as such stands in the way of a reroof here.
 --
--- Permits and papers: counties print the deck affidavit, the approval sheets and
--- the looks each in their own way; what is here is the pattern. The uplift that
--- roof-to-wall ties must hold is not carried either: Table 706.8.1 was not read.
--- The day in May 2022 on which the relief from the 25 percent rule began was not
--- read: it is taken from June on.
+-- The residential book names no day for its relief of newer houses, only that they
+-- were permitted under the Florida Building Code, whose first day was 1 March 2002.
+-- The high-velocity zone (Miami-Dade and Broward) goes by sections 1512 to 1525 of
+-- the building book instead of chapter 9 here: only its number of nails is carried.
 --
 -- The 9th edition is planned for December 2026; its day, the 31st, is recalled. So
 -- that month says that it may have begun, and after it this profile binds no more.
 
 local OLD_TEXT = "officials' forum quoting the Florida text of 2004 and 2006; later ones recalled"
-local COPY = "read second-hand on a page quoting R905.2.5 in its Florida form"
 local FELTS = "read second-hand on a trade page about the sealed deck rule"
-local SHEET = "a Florida county's reroof sheet"
-local NOTICE = "the state's notice to building departments on the 2007 mitigation rule"
-local NEW_PANELS = "new panels follow Table R803.2.3.1, whose cells were not read: in strong wind "
-  .. "it asks for 4 in"
-local THICKER = "from 140 mph the state's own table asks for panels up to 40/20 on rafters 24 in "
-  .. "apart, as a weak copy has it: 24/16 at 140 in exposure B, 32/16 at 150, 40/20 at 160 and in C"
 local YEAR_ONLY = "the state's cut-off is 1 March 2002, so a house of that year may be on either "
   .. "side of it"
-local TWO_THOUSAND_SEVEN = "adjusters' pages quoting the rule of 2007 and of 2017"
-local SECTION = "read second-hand on a page quoting the section"
-local BILL = "the bill of 2022 (SB 4-D)"
+local ONE_FAMILY = "the rule of 2007 and the statute behind it (s. 553.844) speak of site-built "
+  .. "one-family houses, the code of no kind of house"
+local BILL = "the bill of 2022 (SB 4-D), in force on its signing, 26 May 2022"
+local STATUTES = "Florida Statutes"
 local PACKETS = "two Florida counties' reroof pages"
 local SHEETS = "Florida counties' reroof sheets"
--- The model code's spans stand, and say so.
-local function thin_panel(span)
-  return { span, cite = "R803.2.2", status = "memory", source = "recalled: the model code's table",
-    disputed = THICKER }
+local FORMS = "no line of the code: counties' reroof forms"
+local EXEMPT = "since 1 July 2026 the owner of a one-family house needs none below 7,500 dollars, "
+  .. "save for structural work, which a city takes roofing to be: ask yours"
+
+local ALL_KINDS = { "one_family", "two_family", "townhouse" }
+local EIGHT_PENNY = { "common_8d", "box_8d", "sinker_8d", "deformed_8d", "common_10d", "RSRS_01",
+  "RSRS_02", "RSRS_03", "RSRS_04", "RSRS_05" }
+local METALS = { "copper", "aluminum", "stainless", "galvanized", "aluminum_zinc", "zinc", "lead",
+  "painted_terne" }
+
+-- Table R803.2.3.1, framing 24 in apart: the last speed at which a pattern of nails
+-- holds the outer zone, by exposure, and by wood of gravity 0.42 and of 0.49.
+local NAILS = {
+  B = { light = { even = 150, close = 180 }, dense = { wide = 120, even = 180 } },
+  C = { light = { even = 130, close = 160, closest = 180 }, dense = { even = 160, close = 180 } },
+  D = { light = { even = 120, close = 150, closest = 180 }, dense = { even = 140, close = 180 } },
+}
+local PATTERNS = { wide = { 6, 12 }, even = { 6, 6 }, close = { 4, 4 }, closest = { 3, 3 } }
+local ORDER = { "wide", "even", "close", "closest" } -- as rules/deck.lua counts them
+
+-- Table R803.2.2, framing 24 in apart: the last speed for panels of a span rating.
+local PANELS = {
+  B = { ["24/16"] = 140, ["32/16"] = 150, ["40/20"] = 180, ["48/24"] = 180 },
+  C = { ["24/16"] = 120, ["32/16"] = 130, ["40/20"] = 170, ["48/24"] = 180 },
+  D = { ["32/16"] = 115, ["40/20"] = 160, ["48/24"] = 180 },
+}
+local RATINGS = { "24/16", "32/16", "40/20", "48/24" }
+local THICKNESS = { ["24/16"] = 0.4375, ["32/16"] = 0.46875, ["40/20"] = 0.59375,
+  ["48/24"] = 0.71875 }
+
+-- How a figure of the text is known: `read` makes one of a value, or, without a value,
+-- says of one that is inherited that it stands here too.
+local function reader(status, source)
+  return function(value, cite, more)
+    local figure = {}
+    for name, said in pairs(more or {}) do figure[name] = said end
+    figure[1], figure.cite, figure.status, figure.source = value, cite, status, source
+    return figure
+  end
 end
-local HEAVY_FELTS = { "D226_II", "D4869_III", "D4869_IV" }
 
--- The approved synthetics are accepted by their approval, which
--- underlayment.kind asks for; here they only count as a layer.
-local LAYERS = { "D226_II", "D4869_III", "D4869_IV", "D8257", "other_synthetic" }
+local function in_unit(unit, sense, more)
+  local figure = more or {}
+  figure.unit, figure.sense = unit, sense
+  return figure
+end
 
--- What both editions share; eb is the Existing Building book's name.
-local function common(eb)
-  local deck = eb .. " 706.7"
-  return {
-    -- Layers.
-    ["layers.most"] = { 2, cite = eb .. " 706.3", status = "memory", source = "recalled" },
-    ["layers.peeled_counts"] = { true, cite = eb .. " 706.3", status = "memory",
-      source = "recalled" },
-    ["layers.bases_allowed"] = { { "sound" }, cite = eb .. " 706.3", status = "memory",
-      source = "read second-hand on a page quoting the 2017 rule" },
-    ["layers.not_over"] = { { "slate", "clay_tile", "concrete_tile", "asbestos_cement" },
-      cite = eb .. " 706.3", status = "memory", source = "recalled" },
+local function deck_tables(read)
+  local it = {}
+  local nails, panels = "Table R803.2.3.1", "Table R803.2.2"
+  for ground, woods in pairs(NAILS) do
+    for wood, speeds in pairs(woods) do
+      local row, first, last = ground .. "." .. wood, nil, nil
+      for i, pattern in ipairs(ORDER) do
+        if speeds[pattern] then
+          first, last = first or i, i
+          it["deck.wind_pattern_vult_most." .. row .. "." .. pattern] =
+            read(speeds[pattern], nails, in_unit("mph", "at_most"))
+        end
+      end
+      it["deck.wind_pattern_first." .. row] = read(first, nails, in_unit("count", "equals"))
+      it["deck.wind_pattern_last." .. row] = read(last, nails, in_unit("count", "equals"))
+    end
+  end
+  for pattern, spacings in pairs(PATTERNS) do
+    it["deck.wind_pattern_edge_most." .. pattern] =
+      read(spacings[1], nails, in_unit("in", "at_most"))
+    it["deck.wind_pattern_field_most." .. pattern] =
+      read(spacings[2], nails, in_unit("in", "at_most"))
+  end
+  for ground, speeds in pairs(PANELS) do
+    local named = {}
+    for _, rating in ipairs(RATINGS) do
+      if speeds[rating] then
+        table.insert(named, rating)
+        it["deck.panel_vult_most." .. ground .. "." .. rating] =
+          read(speeds[rating], panels, in_unit("mph", "at_most"))
+      end
+    end
+    it["deck.panel_wind_ratings." .. ground] = read(named, panels, { sense = "one_of" })
+  end
+  for rating, least in pairs(THICKNESS) do
+    it["deck.panel_thickness_least." .. rating] = read(least, panels)
+  end
+  -- The model code's table of spans is reserved here: its figures stand only as what a
+  -- stamped rating means, and deck.panel_wind says what wind leaves of them.
+  it["deck.panel_span_supported.24/16"] = read(24, panels)
+  it["deck.panel_span_unsupported.24/16"] = read(24, panels)
+  it["deck.panels_by_wind"] = read(true, panels)
+  it["deck.nails_by_wind"] = read(true, nails)
+  it["deck.wind_table_framing_most"] = read(24, nails, in_unit("in", "at_most"))
+  -- The rows are for wood of gravity 0.42 and of 0.49: 0.42 and 0.43, 0.50 and 0.55 by the
+  -- wood standard's table.
+  it["deck.wind_table_light_woods"] = read({ "spruce_pine_fir", "hem_fir" }, nails,
+    { sense = "among" })
+  it["deck.wind_table_dense_woods"] = read({ "douglas_fir_larch", "southern_pine" }, nails,
+    { sense = "among" })
+  -- Inside of the outer 4 ft one spacing does (note a).
+  it["deck.wind_inside_edge_most"] = read(6, nails .. " note a", in_unit("in", "at_most"))
+  it["deck.wind_inside_field_most"] = read(6, nails .. " note a", in_unit("in", "at_most"))
+  it["deck.nail_band_width_least"] = read(48, nails .. " note a")
+  it["deck.nail_panel_thin_most"] = read(0.46875, "R803.2.3.1")
+  it["deck.nail_kinds.thin"] = read({ "RSRS_01", "RSRS_03", "RSRS_04" }, "R803.2.3.1")
+  it["deck.nail_kinds.mid"] = read({ "RSRS_03" }, "R803.2.3.1")
+  it["deck.nail_kinds.thick"] = read({ "RSRS_03" }, "R803.2.3.1")
+  for kind, size in pairs { RSRS_01 = { 2.375, 0.113 }, RSRS_03 = { 2.5, 0.131 },
+    RSRS_04 = { 3, 0.12 } } do
+    it["deck.nail_length." .. kind] = read(size[1], "R803.2.3.1")
+    it["deck.nail_shank." .. kind] = read(size[2], "R803.2.3.1")
+  end
 
-    ["slope.least.asphalt_shingle"] = { 2, cite = "R905.2.2", status = "seen",
-      source = "a Florida city's reroof handout" },
+  -- An old deck, when its covering comes off. A job says only the year a house was
+  -- built, so the whole of 2002 counts as before.
+  it["deck.renail_required"] = read(true, "R908.7, R908.7.1")
+  it["deck.renail_built_before"] = read(2003, "R908.7 exception", { disputed = YEAR_ONLY })
+  it["deck.renail_house_kinds"] = read(ALL_KINDS, "R908.7", { disputed = ONE_FAMILY })
+  it["deck.renail_by_old_nails"] = read(true, "Table R908.7.1.2")
+  it["deck.old_nail_shank_least"] = read(0.113, "R908.7.1", in_unit("in", "at_least"))
+  it["deck.old_nail_length_least"] = read(2.25, "R908.7.1", in_unit("in", "at_least"))
+  it["deck.old_nail_spacing_most"] = read(6, "Table R908.7.1.2", in_unit("in", "at_most"))
+  it["deck.renail_spacing_most"] = read(6, "Table R908.7.1.2", in_unit("in", "at_most"))
+  it["deck.renail_kinds"] = read({ "RSRS_01" }, "R908.7.1.2", { sense = "one_of" })
+  it["deck.renail_kinds_board"] = read(EIGHT_PENNY, "R908.7.1.1", { sense = "one_of" })
+  it["deck.renail_length_least"] = read(2.25, "R908.7.1.2", in_unit("in", "at_least",
+    { disputed = "the existing building book (706.7.1.2) prints 2-3/8 in for the same nail",
+      rival = 2.375 }))
+  it["deck.board_nails_least.narrow"] = read(2, "R908.7.1.1")
+  it["deck.board_nails_least.wide"] = read(2, "R908.7.1.1")
+  it["deck.board_spacing_most"] = read(24, "Table R803.1")
+  it["deck.board_thickness_least"] = read(0.625, "Table R803.1")
+  it["deck.board_thickness_least_wide"] = read(1.5, "Table R803.1")
+  return it
+end
 
-    -- Fasteners.
-    ["fasteners.metals"] = { { "galvanized", "stainless", "aluminum", "copper" },
-      cite = "R905.2.5", status = "memory", source = COPY },
-    ["fasteners.shank_least"] = { 0.105, cite = "R905.2.5", status = "memory", source = COPY },
-    ["fasteners.head_least"] = { 0.375, cite = "R905.2.5", status = "memory", source = COPY },
-    ["fasteners.penetration_least"] = { 0.75, cite = "R905.2.5", status = "memory",
-      source = COPY },
-    ["fasteners.per_shingle_least"] = { 4, cite = "R905.2.6", status = "memory",
-      source = "recalled; the product approval may ask for more" },
-    ["fasteners.hurricane_zone_counts"] = { true, cite = "FBC-B 1518, RAS 115",
-      status = "memory", source = "recalled" },
-    ["fasteners.per_shingle_least_hurricane_zone"] = { 6, cite = "FBC-B 1518, RAS 115",
-      status = "memory", source = "recalled" },
-    ["fasteners.steep_over"] = { 21, cite = "R905.2.6", status = "memory", source = "recalled" },
+-- What both editions share, as the text of 2023 has it.
+local function shared(read, year)
+  local it = deck_tables(read)
+  local building, existing = { book = "FBC-B " .. year }, { book = "FBC-EB " .. year }
+  local function add(figures) for name, figure in pairs(figures) do it[name] = figure end end
 
-    -- Wind classes: the model code's grid, in a section of Florida's own.
-    ["shingle.D7158_vult_most.D"] = { 116, cite = "R905.2.6.1", status = "memory",
-      source = "recalled: the model code's grid" },
-    ["shingle.D7158_vult_most.G"] = { 155, cite = "R905.2.6.1", status = "memory",
-      source = "recalled: the model code's grid" },
-    ["shingle.D7158_vult_most.H"] = { 194, cite = "R905.2.6.1", status = "memory",
-      source = "recalled: the model code's grid" },
-    ["shingle.D3161_vult_most.A"] = { 129, cite = "R905.2.6.1", status = "memory",
-      source = "recalled: the model code's grid" },
-    ["shingle.D3161_vult_most.D"] = { 129, cite = "R905.2.6.1", status = "memory",
-      source = "recalled: the model code's grid" },
-    ["shingle.D3161_vult_most.F"] = { 194, cite = "R905.2.6.1", status = "memory",
-      source = "recalled: the model code's grid" },
+  add {
+    ["layers.most"] = read(2, "R908.3 item 3"),
+    ["layers.bases_allowed"] = read({ "sound" }, "R908.3 item 1"),
+    ["layers.not_over"] = read({ "wood_shingle", "wood_shake", "slate", "clay_tile",
+      "concrete_tile", "asbestos_cement" }, "R908.3 item 2"),
+    ["layers.over_wood_shake_allowed"] = read(false, "R908.3 item 2"),
+    ["layers.wood_hollow_needs_cover"] = read(true, "706.4", existing),
+    -- Asphalt shingles where their maker takes the coating, which layers.maker asks.
+    ["layers.coating_over"] = read({ "spray_foam", "asphalt_shingle" }, "R908.3 exc. 3 and 5"),
+    ["layers.overlay_needs_maker"] = read(true, "R905.1"),
 
-    -- Drip edge: longer laps and drop than the model code, closer nails in wind.
-    ["drip_edge.eave_required"] = { true, cite = "R905.2.8.5", status = "parallel",
-      source = OLD_TEXT },
-    ["drip_edge.rake_required"] = { true, cite = "R905.2.8.5", status = "parallel",
-      source = OLD_TEXT },
-    ["drip_edge.lap_least"] = { 3, cite = "R905.2.8.5", status = "parallel",
-      source = OLD_TEXT .. "; a county's sheet agrees" },
-    ["drip_edge.down_least"] = { 0.5, cite = "R905.2.8.5", status = "parallel",
-      source = OLD_TEXT },
-    ["drip_edge.back_least"] = { 2, cite = "R905.2.8.5", status = "parallel", source = OLD_TEXT },
-    ["drip_edge.fastener_spacing_most"] = { 12, cite = "R905.2.8.5", status = "parallel",
-      source = OLD_TEXT, disputed = "a county's sheet asks for 4 in whatever the wind" },
-    ["drip_edge.close_fastening"] = { true, cite = "R905.2.8.5", status = "parallel",
-      source = OLD_TEXT },
-    ["drip_edge.close_spacing_most"] = { 4, cite = "R905.2.8.5", status = "parallel",
-      source = OLD_TEXT .. "; a county's sheet agrees" },
-    ["drip_edge.close_wind_from"] = { 110, cite = "R905.2.8.5", status = "parallel",
-      source = OLD_TEXT },
-    ["drip_edge.close_wind_on_vasd"] = { true, cite = "R905.2.8.5", status = "memory",
-      source = "recalled; the old text says basic wind speed" },
-    ["drip_edge.close_height_over"] = { 33, cite = "R905.2.8.5", status = "parallel",
-      source = OLD_TEXT },
-    -- At eaves the metal may lie either way; on top of the underlayment its
-    -- flange is sealed with a band of roof cement 4 in wide.
-    ["drip_edge.orders_eave"] = { { "over_metal" }, cite = "R905.2.8.5", status = "parallel",
-      source = OLD_TEXT },
-    ["drip_edge.sealed_flange_allowed"] = { true, cite = "R905.2.8.5", status = "parallel",
-      source = OLD_TEXT },
-    ["drip_edge.orders_rake"] = { cite = "R905.2.8.5",
-      disputed = "the Florida text was not read on rakes; this is the model code's order" },
+    ["slope.least.asphalt_shingle"] = read(2, "R905.2.2"),
+    ["slope.least.roll_roofing"] = read(1, "R905.5.2"),
+    ["slope.least.metal_panel_lapped"] = read(3, "R905.10.2 item 1"),
+    ["slope.double_below"] = read(4, "Table R905.1.1.1"),
+    ["slope.double_plies_least"] = read(2, "Table R905.1.1.1"),
 
-    -- Underlayment: a sealed deck, outside the high-velocity zone.
-    ["underlayment.sealed_deck_required"] = { true, cite = "R905.1.1", status = "seen",
-      source = "fact sheet of the state's code program, June 2020" },
-    ["underlayment.sealed_deck_methods"] = { { "full_self_adhered", "taped_joints", "two_plies" },
-      cite = "R905.1.1", status = "memory", source = FELTS,
-      disputed = "in the high-velocity zone FBC-B 1518 binds instead, which is not carried" },
-    ["underlayment.tape_kinds"] = { LAYERS, cite = "R905.1.1", status = "memory",
-      source = FELTS },
-    ["underlayment.two_ply_kinds"] = { LAYERS, cite = "R905.1.1", status = "memory",
-      source = FELTS },
-    ["underlayment.kinds_self_adhered"] = { { "D1970" }, cite = "R905.1.1", status = "memory",
-      source = FELTS },
-    ["underlayment.kinds_normal"] = { HEAVY_FELTS, cite = "R905.1.1", status = "memory",
-      source = FELTS },
-    ["underlayment.head_lap_least"] = { 4, cite = "R905.1.1", status = "memory",
-      source = "recalled; older books had 2 in" },
-    ["underlayment.head_lap_double_least"] = { 19, cite = "R905.1.1", status = "memory",
-      source = "read second-hand: half the roll and 1 in; the 19 recalled",
-      disputed = "the same page gives half the roll and 2 in for the second course" },
-    ["underlayment.starter_width_least"] = { 19, cite = "R905.1.1", status = "memory",
-      source = "read second-hand: half the roll; the 19 recalled",
-      disputed = "half of a 36 in roll is 18" },
-    ["underlayment.end_lap_least"] = { 6, cite = "R905.1.1", status = "memory",
-      source = "recalled" },
-    ["underlayment.end_lap_offset_least"] = { 6, cite = "R905.1.1", status = "memory",
-      source = "recalled" },
-    -- One list of kinds, one lap, and the nailing grid at any wind speed.
-    ["underlayment.any_wind_counts"] = { true, cite = "R905.1.1", status = "memory",
-      source = "recalled; a county's sheet gives the grid without a speed" },
-    ["underlayment.lap_spacing_wind_most"] = { 6, cite = "R905.1.1", status = "seen",
-      source = SHEET },
-    ["underlayment.field_spacing_wind_most"] = { 12, cite = "R905.1.1", status = "seen",
-      source = SHEET },
-    ["underlayment.fasteners_wind"] = { { "cap_nail" }, cite = "R905.1.1", status = "memory",
-      source = "recalled: cap nails, or nails with tin tags" },
-    ["underlayment.cap_wind_least"] = { 1, cite = "R905.1.1", status = "memory",
-      source = "recalled" },
-    ["underlayment.cap_mils_least.metal"] = { cite = "R905.1.1", status = "memory",
-      source = "recalled: 32 gage" },
-    ["underlayment.cap_mils_least.power_driven_metal"] = { cite = "R905.1.1",
-      status = "memory", source = "recalled" },
-    ["underlayment.cap_mils_least.plastic"] = { cite = "R905.1.1", status = "memory",
-      source = "recalled" },
-    ["underlayment.shank_least.ringed"] = { cite = "R905.1.1", status = "memory",
-      source = "recalled" },
-    ["underlayment.shank_least.smooth"] = { cite = "R905.1.1", status = "memory",
-      source = "recalled" },
-    ["underlayment.bite_least"] = { cite = "R905.1.1", status = "memory", source = "recalled" },
+    ["fasteners.metals"] = read({ "galvanized", "stainless", "aluminum", "copper" }, "R905.2.5"),
+    ["fasteners.shank_least"] = read(0.105, "R905.2.5"),
+    ["fasteners.head_least"] = read(0.375, "R905.2.5"),
+    ["fasteners.penetration_least"] = read(0.75, "R905.2.5"),
+    ["fasteners.per_shingle_least"] = read(4, "R905.2.6"),
+    ["fasteners.hurricane_zone_counts"] = read(true, "1518.7.3.2", building),
+    ["fasteners.per_shingle_least_hurricane_zone"] = read(6, "1518.7.3.2", building),
+    ["fasteners.steep_over"] = read(21, "R905.2.6"),
 
-    -- Valleys: narrower metal than the model code's.
-    ["valley.metal_width_least"] = { 16, cite = "R905.2.8.2", status = "memory",
-      source = "read second-hand on a page quoting R905.2.8.2 in its Florida form" },
-    ["valley.roll_bottom_width_least"] = { 18, cite = "R905.2.8.2", status = "memory",
-      source = "read second-hand on a page quoting R905.2.8.2 in its Florida form" },
-    ["valley.roll_top_width_least"] = { 36, cite = "R905.2.8.2", status = "memory",
-      source = "read second-hand on a page quoting R905.2.8.2 in its Florida form" },
-    ["valley.smooth_width_least"] = { 36, cite = "R905.2.8.2", status = "memory",
-      source = "read second-hand on a page quoting R905.2.8.2 in its Florida form" },
+    ["shingle.standards"] = read({ "D3462" }, "R905.2.4"),
+    ["shingle.D7158_vult_most.D"] = read(116, "Table R905.2.6.1"),
+    ["shingle.D7158_vult_most.G"] = read(155, "Table R905.2.6.1"),
+    ["shingle.D7158_vult_most.H"] = read(194, "Table R905.2.6.1"),
+    ["shingle.D7158_classes"] = read({ "D", "G", "H" }, "Table R905.2.6.1"),
+    ["shingle.D3161_classes"] = read({ "D", "F" }, "Table R905.2.6.1"),
+    ["shingle.D3161_vult_most.D"] = read(129, "Table R905.2.6.1"),
+    ["shingle.D3161_vult_most.F"] = read(194, "Table R905.2.6.1"),
 
-    -- Deck: an old one is nailed again when the covering comes off. A job says
-    -- only the year a house was built, so the whole of 2002 counts as before.
-    ["deck.renail_required"] = { true, cite = deck .. ", 706.7.1", status = "seen",
-      source = NOTICE },
-    ["deck.renail_built_before"] = { cite = deck .. " exception", status = "seen",
-      source = "a Florida county's page: built in 2002 or before", disputed = YEAR_ONLY },
-    ["deck.renail_house_kinds"] = { { "one_family" }, cite = deck .. ".1", status = "seen",
-      source = NOTICE .. "; a county's page lets duplexes and townhouses off" },
-    ["deck.nail_edge_most"] = { 6, cite = deck .. ".1.2", status = "memory",
-      source = "read second-hand on an inspector's page", disputed = NEW_PANELS },
-    ["deck.nail_field_most.thin"] = { 6, cite = deck .. ".1.2", status = "memory",
-      source = "read second-hand on an inspector's page", disputed = NEW_PANELS },
-    ["deck.nail_field_most.mid"] = { 6, cite = deck .. ".1.2", status = "memory",
-      source = "read second-hand on an inspector's page", disputed = NEW_PANELS },
-    ["deck.nail_field_most.thick"] = { 6, cite = deck .. ".1.2", status = "memory",
-      source = "read second-hand on an inspector's page", disputed = NEW_PANELS },
-    ["deck.panel_span_supported.24/16"] = thin_panel(24),
-    ["deck.panel_span_unsupported.24/16"] = thin_panel(24),
-    ["deck.panel_span_supported.32/16"] = thin_panel(32),
-    ["deck.panel_span_unsupported.32/16"] = thin_panel(28),
-    ["deck.nail_gable_most"] = { 4, cite = "R803.2.3.1", status = "memory",
-      source = "recalled; the table itself was not found" },
-    ["deck.nail_panel_thin_most"] = { 0.46875, cite = "R803.2.3.1", status = "memory",
-      source = "recalled, and read on a weak copy" },
-    ["deck.nail_kinds.thin"] = { { "RSRS_01", "RSRS_02", "RSRS_03", "RSRS_04", "RSRS_05" },
-      cite = "R803.2.3.1", status = "memory", source = "recalled" },
-    ["deck.nail_kinds.mid"] = { { "RSRS_03", "RSRS_04" }, cite = "R803.2.3.1",
-      status = "memory", source = "read on a weak copy" },
-    ["deck.nail_kinds.thick"] = { { "RSRS_03", "RSRS_04" }, cite = "R803.2.3.1",
-      status = "memory", source = "read on a weak copy" },
-    ["deck.board_nails_least.narrow"] = { 2, cite = deck .. ".1.1", status = "seen",
-      source = SHEET },
-    ["deck.board_nails_least.wide"] = { 2, cite = deck .. ".1.1", status = "seen",
-      source = SHEET .. ", which names boards 1 x 12", disputed = "the model code's table asks "
-        .. "for three in boards over 6 in wide" },
-    ["deck.overdriven_allowed"] = { false, cite = deck .. ".1.1", status = "seen",
-      source = SHEET },
+    ["drip_edge.eave_required"] = read(true, "R905.2.8.5"),
+    ["drip_edge.rake_required"] = read(true, "R905.2.8.5"),
+    ["drip_edge.lap_least"] = read(3, "R905.2.8.5"),
+    ["drip_edge.down_least"] = read(0.5, "R905.2.8.5"),
+    ["drip_edge.back_least"] = read(2, "R905.2.8.5"),
+    ["drip_edge.fastener_spacing_most"] = read(12, "R905.2.8.5"),
+    ["drip_edge.close_fastening"] = read(true, "R905.2.8.5"),
+    ["drip_edge.close_spacing_most"] = read(4, "R905.2.8.5"),
+    ["drip_edge.close_wind_from"] = read(110, "R905.2.8.5"),
+    ["drip_edge.close_wind_on_vasd"] = read(true, "R905.2.8.5, R301.2.1.3"),
+    ["drip_edge.close_height_over"] = read(33, "R905.2.8.5"),
+
+    -- A sealed deck, one list of kinds, one lap and one nailing grid at any wind.
+    ["underlayment.sealed_deck_required"] = read(true, "R905.1.1, R905.1.1.1"),
+    ["underlayment.sealed_deck_methods"] = read({ "full_self_adhered", "taped_joints",
+      "two_plies" }, "R905.1.1.1 items 1 to 3"),
+    ["underlayment.kinds_self_adhered"] = read({ "D1970" }, "R905.1.1.1 item 1"),
+    ["underlayment.plies_least"] = read(1, "R905.1.1.1"),
+    ["underlayment.head_lap_least"] = read(4, "Table R905.1.1.1"),
+    ["underlayment.end_lap_least"] = read(6, "R905.1.1.1 item 3"),
+    ["underlayment.end_lap_offset_least"] = read(6, "R905.1.1.1 item 3"),
+    -- By the roll: 19 and 18 in are those of a 36 in roll.
+    ["underlayment.double_lap_by_roll"] = read(true, "R905.1.1.1 item 3"),
+    ["underlayment.double_lap_past_half_least"] = read(1, "R905.1.1.1 item 3",
+      in_unit("in", "at_least")),
+    ["underlayment.head_lap_double_least"] = read(19, "R905.1.1.1 item 3"),
+    ["underlayment.starter_width_least"] = read(18, "R905.1.1.1 item 3"),
+    ["underlayment.third_course_counts"] = read(true, "R905.1.1.1 item 3"),
+    ["underlayment.third_course_past_half_least"] = read(2, "R905.1.1.1 item 3",
+      in_unit("in", "at_least")),
+    ["underlayment.third_course_lap_least"] = read(20, "R905.1.1.1 item 3",
+      in_unit("in", "at_least")),
+    ["underlayment.any_wind_counts"] = read(true, "R905.1.1.1"),
+    ["underlayment.lap_spacing_wind_most"] = read(6, "R905.1.1.1"),
+    ["underlayment.field_spacing_wind_most"] = read(12, "R905.1.1.1"),
+    ["underlayment.fasteners_wind"] = read({ "cap_nail" }, "R905.1.1.1"),
+    ["underlayment.shanks"] = read({ "ringed" }, "R905.1.1.1"),
+    ["underlayment.shank_least.ringed"] = read(0.083, "R905.1.1.1"),
+    ["underlayment.cap_wind_least"] = read(1, "R905.1.1.1"),
+    -- 32 gage, which the building book prints as this many inches.
+    ["underlayment.cap_mils_least.metal"] = read(10, "R905.1.1.1, FBC-B 1517.5.2",
+      { disputed = "sheet metal of 32 gage that is galvanized is 0.0134 in", rival = 13.4 }),
+    ["underlayment.cap_mils_least.power_driven_metal"] = read(10, "Table R905.1.1.1"),
+    ["underlayment.cap_mils_least.plastic"] = read(35, "R905.1.1.1"),
+    ["underlayment.bite_least"] = read(0.75, "R905.1.1.1"),
+    ["underlayment.metal_caps_count"] = read(true, "R905.1.1.1"),
+    ["underlayment.metal_caps_from"] = read(170, "R905.1.1.1", in_unit("mph", "from")),
+    ["underlayment.caps_metal"] = read({ "metal", "power_driven_metal" }, "R905.1.1.1",
+      { sense = "one_of" }),
+
+    ["ice_barrier.by_table"] = read(false, "R905.1.2, Table R301.2(1)"),
+    ["ice_barrier.required"] = read(false, "R905.1.2, Table R301.2(1)"),
+
+    ["valley.metal_width_least"] = read(16, "R905.2.8.2 item 1"),
+    ["valley.roll_bottom_width_least"] = read(18, "R905.2.8.2 item 2"),
+    ["valley.roll_top_width_least"] = read(36, "R905.2.8.2 item 2"),
+    ["valley.smooth_width_least"] = read(36, "R905.2.8.2 item 3"),
+    ["valley.self_adhered_width_least"] = read(36, "R905.2.8.2 item 3"),
+    ["valley.metals"] = read(METALS, "Table R903.2.1"),
+    ["valley.metal_mils_least.aluminum_zinc"] = read(17.9, "Table R903.2.1",
+      in_unit("mil", "at_least")),
+
+    -- Flashing: a table by metal; no size for step flashing, no kick-out.
+    ["flashing.by_metal"] = read(true, "Table R903.2.1"),
+    ["flashing.metals"] = read(METALS, "Table R903.2.1", { sense = "one_of" }),
+    ["flashing.metals_by_gage"] = read({ "stainless" }, "Table R903.2.1", { sense = "among" }),
+    ["flashing.metals_by_weight"] = read({ "lead", "painted_terne" }, "Table R903.2.1",
+      { sense = "among" }),
+    ["flashing.metal_gage_most.stainless"] = read(28, "Table R903.2.1",
+      in_unit("gage", "at_most")),
+    ["flashing.metal_weight_least.lead"] = read(2.5, "Table R903.2.1", in_unit("lb", "at_least")),
+    ["flashing.metal_weight_least.painted_terne"] = read(20, "Table R903.2.1",
+      in_unit("lb", "at_least")),
+    ["flashing.step_has_size"] = read(false, "R905.2.8.3"),
+    ["flashing.kickout_required"] = read(false, "R903.2.1"),
+    ["flashing.sidewall_methods"] = read({ "step", "continuous" }, "R905.2.8.3"),
+    ["flashing.sidewall_up_least"] = read(4, "R905.2.8.1 item 3"),
+    ["flashing.sidewall_out_least"] = read(4, "R905.2.8.1 item 3"),
+    ["flashing.base_kinds"] = read({ "metal", "mineral_roll" }, "R905.2.8.1"),
+    ["flashing.base_roll_least"] = read(77, "R905.2.8.1"),
+    ["flashing.reuse_barred"] = read({ "rusted", "damaged", "decayed" }, "R908.5"),
+    ["flashing.cricket_required"] = read(true, "R903.2.2"),
+    ["flashing.cricket_over"] = read(30, "R903.2.2"),
+    ["flashing.cricket_skylight_exempt"] = read(true, "R903.2.2 exception"),
+    ["flashing.cricket_by_table"] = read(true, "Table R1003.20"),
+
+    ["fire.deemed_A_any_deck"] = read({}, "R902.1 exc. 1 to 3"),
+    ["fire.lot_line_under"] = read(3, "R902.1"),
+
+    ["ventilation.ratio_default"] = read(150, "R806.2"),
+    ["ventilation.ratio_reduced"] = read(300, "R806.2 exception"),
+    ["ventilation.high_share_least"] = read(40, "R806.2 exception"),
+    ["ventilation.high_share_most"] = read(50, "R806.2 exception"),
+    ["ventilation.upper_band_most"] = read(3, "R806.2 exception"),
+    ["ventilation.opening_least"] = read(0.0625, "R806.1"),
+    ["ventilation.opening_most"] = read(0.25, "R806.1"),
+    -- The split alone: no zone asks for a retarder here.
+    ["ventilation.reduced_needs_both"] = read(true, "R806.2 exception"),
+    ["ventilation.retarder_zones"] = read({}, "R806.2 exception"),
+
+    ["alarms.exterior_exempt"] = read(true, "R314.2.2 exc. 1, R315.1 exc."),
+    ["permit.every"] = read(true, "105.1, 105.2", building),
+    ["permit.life_days"] = read(180, "105.4.1", building),
 
     -- A quarter of the roof, or of a section of it, in 12 months.
-    ["permit.rest_counts"] = { true, cite = eb .. " 706.1.1", status = "memory",
-      source = TWO_THOUSAND_SEVEN },
-    ["permit.rest_limit"] = { 25, cite = eb .. " 706.1.1", status = "memory",
-      source = TWO_THOUSAND_SEVEN, disputed = "the rule counts a section of the roof by itself as "
-        .. "well, which a job cannot say" },
-    ["permit.rest_at_counts"] = { false, cite = eb .. " 706.1.1", status = "memory",
-      source = TWO_THOUSAND_SEVEN .. ": no more than 25 percent" },
-    ["permit.rest_months"] = { 12, cite = eb .. " 706.1.1", status = "memory",
-      source = TWO_THOUSAND_SEVEN },
+    ["permit.rest_counts"] = read(true, "R908.1.1"),
+    ["permit.rest_limit"] = read(25, "R908.1.1"),
+    ["permit.rest_by_section"] = read(true, "R908.1.1"),
+    ["permit.rest_at_counts"] = read(false, "R908.1.1"),
+    ["permit.rest_months"] = read(12, "R908.1.1"),
 
-    -- Papers.
-    ["papers.commencement_required"] = { true, cite = "s. 713.13 F.S.", status = "seen",
+    -- Ties from roof to wall: strengthened with the reroof, up to a share of its price.
+    ["papers.wall_ties_required"] = read(true, "R908.8", { sense = "equals" }),
+    ["papers.wall_ties_house_kinds"] = read(ALL_KINDS, "R908.8",
+      { sense = "one_of", disputed = ONE_FAMILY }),
+    ["papers.wall_ties_value_from"] = read(300000, "R908.8", in_unit("usd", "from")),
+    ["papers.wall_ties_built_before"] = read(2003, "R908.8 exception", in_unit("year", "under",
+      { disputed = YEAR_ONLY })),
+    ["papers.wall_ties_share_over"] = read(15, "R908.8 item 2, R908.8.1 exc. 2",
+      in_unit("percent", "over")),
+    ["papers.wall_ties_ways"] = read({ "improved", "sound_already", "done_to_share",
+      "due_when_built" }, "R908.8.1 and its exceptions", { sense = "one_of" }),
+
+    ["inspection.required.dry_in"] = read(true, "110.3", building),
+  }
+  for metal, mils in pairs { copper = 24, aluminum = 24, galvanized = 17.9, aluminum_zinc = 17.9,
+    zinc = 27 } do
+    it["flashing.metal_mils_least." .. metal] = read(mils, "Table R903.2.1",
+      in_unit("mil", "at_least"))
+  end
+  it["valley.metal_mils_least.copper"] = read(24, "Table R903.2.1")
+  for _, one in ipairs { "mils_least.aluminum", "mils_least.galvanized", "mils_least.zinc",
+    "gage_most.stainless", "weight_least.lead", "weight_least.painted_terne" } do
+    it["valley.metal_" .. one] = read(nil, "Table R903.2.1")
+  end
+
+  -- Papers, as counties and the statutes have them.
+  add {
+    ["papers.commencement_required"] = { true, book = STATUTES, cite = "713.13", status = "seen",
       source = PACKETS },
-    ["papers.commencement_price_limit"] = { 2500, cite = "s. 713.13 F.S.", status = "seen",
-      source = PACKETS, disputed = "5,000 since a change of 2023, as recalled" },
-    ["papers.commencement_posted_required"] = { true, cite = "s. 713.13 F.S.", status = "seen",
+    ["papers.commencement_posted_required"] = { true, book = STATUTES, cite = "713.13", status = "seen",
       source = PACKETS .. ": posted before the first visit" },
     ["papers.approval_sheets_required"] = { true, cite = "FBC 107; rule 61G20-3",
       status = "seen", source = SHEETS },
-    ["papers.approval_sheets_least"] = { 1, cite = "FBC 107; rule 61G20-3", status = "seen",
-      source = SHEETS, disputed = "a county wants 2" },
+    ["papers.approval_sheets_least"] = { 1, cite = "county sheets; no number in the code",
+      status = "practice", source = SHEETS, disputed = "a county wants 2", rival = 2 },
     ["papers.approval_numbers_required"] = { true, cite = "FBC 107; rule 61G20-3",
       status = "seen", source = "a Florida city's reroof handout" },
-    ["papers.affidavit_required"] = { true, cite = deck, status = "seen",
-      source = "five Florida handouts", disputed = "counties differ: affidavit, photographs or "
-        .. "a visit, and some want it before a notary" },
-    ["papers.affidavit_by_age"] = { true, cite = deck, status = "seen",
+    ["papers.affidavit_required"] = { true, cite = FORMS, status = "practice",
+      source = "five Florida handouts, which differ: affidavit, photographs or a visit, and "
+        .. "some want it before a notary" },
+    ["papers.affidavit_by_age"] = { true, cite = FORMS, status = "practice",
       source = "a Florida county's page: built in 2002 or before" },
-    ["papers.affidavit_built_most"] = { 2002, cite = deck, status = "seen",
+    ["papers.affidavit_built_most"] = { 2002, cite = FORMS, status = "practice",
       source = "a Florida county's page: built in 2002 or before", disputed = YEAR_ONLY },
-    ["inspection.required.dry_in"] = { true, cite = "FBC-B 110.3", status = "seen",
-      source = SHEET, disputed = "counties differ in what they look at, and when" },
-    ["inspection.proofs.dry_in"] = { { "visit", "photos" }, cite = "FBC-B 110.3",
-      status = "seen", source = SHEET, disputed = "not every county takes photographs" },
-
-    -- Ties from roof to wall: strengthened with the reroof, up to a share of its price.
-    ["papers.wall_ties_required"] = { true, sense = "equals", cite = eb .. " 706.8",
-      status = "memory", source = SECTION },
-    ["papers.wall_ties_house_kinds"] = { { "one_family" }, sense = "one_of",
-      cite = eb .. " 706.8", status = "memory", source = SECTION },
-    ["papers.wall_ties_value_from"] = { 300000, unit = "usd", sense = "from",
-      cite = eb .. " 706.8", status = "memory", source = SECTION },
-    ["papers.wall_ties_built_before"] = { 2003, unit = "year", sense = "under",
-      cite = eb .. " 706.8 exception", status = "memory", source = SECTION,
-      disputed = YEAR_ONLY },
-    ["papers.wall_ties_share_over"] = { 15, unit = "percent", sense = "over",
-      cite = eb .. " 706.8.1", status = "seen", source = "a building department's page; the "
-        .. "state's text of the 2007 rule" },
-    ["papers.wall_ties_ways"] = { { "improved", "sound_already", "done_to_share" },
-      sense = "one_of", cite = eb .. " 706.8.1", status = "memory", source = SECTION },
+    ["inspection.proofs.dry_in"] = { { "visit", "photos" }, book = building.book, cite = "110.3",
+      status = "seen", source = "a Florida county's reroof sheet",
+      disputed = "not every county takes photographs", rival = { "visit" } },
   }
+  return it
+end
+
+-- The notice of commencement by the price of the job.
+local function commencement(it, dollars, source)
+  it["papers.commencement_price_limit"] = { dollars, book = STATUTES, cite = "713.13", status = "seen",
+    source = source }
+end
+
+local function with_old_notice(it)
+  commencement(it, 2500, PACKETS)
+  return it
+end
+
+local function with_new_notice(it)
+  commencement(it, 5000, "notices of the change of law of October 2023")
+  return it
 end
 
 -- A roof built to the code of 2007 or later may stay beside the new part.
-local function with_relief(figures)
-  figures["permit.rest_relief"] = { true, cite = "s. 553.844(5) F.S.", status = "seen",
-    source = BILL }
-  figures["permit.rest_relief_from"] = { 20090301, cite = "s. 553.844(5) F.S.", status = "seen",
-    source = "lawyers' page: the day the code of 2007 took effect, as the working test" }
-  return figures
+local function with_relief(it)
+  it["permit.rest_relief"] = { true, book = STATUTES, cite = "553.844(5)", status = "seen", source = BILL }
+  it["permit.rest_relief_from"] = { 20090301, book = STATUTES, cite = "553.844(5)", status = "seen",
+    source = "the commission's own page: the day the code of 2007 took effect" }
+  return it
 end
 
+local LAYERS = { "D226_II", "D4869_III", "D4869_IV", "D8257", "other_synthetic" }
+
+-- The 7th edition: the drip edge lies either way, the tape is wider, and synthetics
+-- count as a layer by their approval, which underlayment.kind asks for.
 local function of_2020()
-  local figures = common("FBC-EB 2020")
-  figures["underlayment.tape_width_least"] = { 4, cite = "R905.1.1", status = "parallel",
-    source = "trade magazine on the rule of 2007" }
-  figures["fasteners.past_thin_deck_least"] = { cite = "R905.2.5", status = "practice",
+  local it = shared(reader("parallel", "the state's code text of 2023"), "2020")
+  local function put(name, value, status, source, more)
+    local figure = more or {}
+    figure[1], figure.status, figure.source = value, status, source
+    figure.cite = string.sub(name, 1, 4) == "drip" and "R905.2.8.5" or "R905.1.1"
+    it[name] = figure
+  end
+  put("drip_edge.orders_eave", { "over_metal" }, "parallel", OLD_TEXT)
+  put("drip_edge.sealed_flange_allowed", true, "parallel", OLD_TEXT)
+  it["drip_edge.orders_rake"] = { cite = "R905.2.8.5", status = "memory", source = "recalled",
+    disputed = "the text of this edition was not read on rakes; this is the model code's order" }
+  put("underlayment.tape_width_least", 4, "parallel", "trade magazine on the rule of 2007")
+  put("underlayment.kinds_normal", { "D226_II", "D4869_III", "D4869_IV" }, "memory", FELTS)
+  put("underlayment.tape_kinds", LAYERS, "memory", FELTS)
+  put("underlayment.two_ply_kinds", LAYERS, "memory", FELTS)
+  it["fasteners.past_thin_deck_least"] = { cite = "R905.2.5", status = "practice",
     source = "trade association bulletin", disputed = "in the high-velocity zone nail tips went "
       .. "3/16 in through before the 8th edition, read second-hand" }
-  return figures
+  it["wind.asce_year"] = { 2016, cite = "R301.2.1", status = "parallel",
+    source = "an engineer's newsletter and trade magazines on the editions" }
+  return it
 end
 
--- The 8th edition takes a narrower tape, and names a standard for synthetics.
 local function of_2023()
-  local figures = common("FBC-EB 2023")
-  local kinds = { "D226_II", "D4869_III", "D4869_IV", "D8257" }
-  local named = "read second-hand on a trade page, which speaks of the high-velocity zone"
-  figures["underlayment.tape_width_least"] = { 3.75, cite = "R905.1.1", status = "memory",
-    source = "read second-hand on a trade page: 3-3/4 in, 95 mm" }
-  figures["underlayment.kinds_normal"] = { kinds, cite = "R905.1.1", status = "memory",
-    source = named }
-  figures["underlayment.plies_least"] = { 1, cite = "R905.1.1", status = "memory",
-    source = "recalled", disputed = "in the high-velocity zone FBC-B 1518.2.1 asks for two layers, "
-      .. "half-lapped, read second-hand" }
-  return with_relief(figures)
+  local read = reader("seen", "state code text on this edition")
+  local it = shared(read, "2023")
+  it["drip_edge.orders_eave"] = read({ "under_metal" }, "R905.2.8.5")
+  it["drip_edge.orders_rake"] = read({ "under_metal" }, "R905.2.8.5")
+  it["drip_edge.sealed_flange_allowed"] = read(false, "R905.2.8.5")
+  it["drip_edge.primed_flange_allowed"] = read(true, "R905.2.8.5")
+  it["drip_edge.cement_required"] = read(true, "R905.2.8.5")
+  it["drip_edge.cement_width_least"] = read(4, "R905.2.8.5", in_unit("in", "at_least"))
+  it["underlayment.tape_width_least"] = read(3.75, "R905.1.1.1 item 2")
+  it["underlayment.tape_kinds_count"] = read(true, "R905.1.1.1 item 2")
+  it["underlayment.tapes"] = read({ "D1970", "AAMA_711_3" }, "R905.1.1.1 item 2",
+    { sense = "one_of" })
+  -- D6757 only over taped joints, which underlayment.sealed_deck looks at.
+  it["underlayment.kinds_normal"] = read({ "D226_II", "D4869_III", "D4869_IV", "D6757",
+    "D8257" }, "Table R905.1.1.1")
+  it["underlayment.tape_kinds"] = read({ "D226_II", "D4869_III", "D4869_IV", "D6757", "D8257" },
+    "Table R905.1.1.1")
+  it["underlayment.two_ply_kinds"] = read({ "D226_II", "D4869_III", "D4869_IV", "D8257" },
+    "R905.1.1.1 item 3")
+  it["underlayment.old_may_stay"] = read({ "ice_barrier", "underlayment" },
+    "R905.1.1.1 item 1 exc. 2, R908.1 exc. 2")
+  it["underlayment.old_needs_nails_shown"] = read(true, "R905.1.1.1 item 1 exc. 2")
+  return with_new_notice(with_relief(it))
 end
 
-local function seventh(from, to, figures)
+local NO_GATE = "R301.2.1.1 sends roof sheathing to R803 and coverings to chapter 9, whose tables "
+  .. "end by themselves"
+
+local function block(edition, base, unsure, from, to, figures)
+  local names = { ["2020"] = "7th", ["2023"] = "8th" }
   jurisdiction "us-fl" {
     title = "Florida",
-    follows = "model/irc-2018",
-    unsure = "that the 7th edition rests on IRC 2018 is recalled, not read",
+    follows = "model/irc-" .. base,
+    unsure = unsure,
     from = from,
     to = to,
-    code = "FBC-R 2020",
-    edition = "Florida 7th edition, 2020 (on IRC 2018)",
-    as_seen = "2026-11-25",
+    code = "FBC-R " .. edition,
+    edition = "Florida " .. names[edition] .. " edition, " .. edition .. " (on IRC " .. base .. ")",
+    as_seen = "2026-11-28",
     rules = "us-fl.rules.lua",
     figures = figures,
+    drop = { ["wind.prescriptive_limit"] = NO_GATE },
   }
 end
 
-seventh("2020-12-31", "2022-06-01", of_2020())
-seventh("2022-06-01", "2023-12-31", with_relief(of_2020()))
+local SEVENTH = "that the 7th edition rests on IRC 2018 is recalled, and its text was not read: most "
+  .. "of what is held of it is that of 2023"
+block("2020", "2018", SEVENTH, "2020-12-31", "2022-05-26", with_old_notice(of_2020()))
+block("2020", "2018", SEVENTH, "2022-05-26", "2023-10-01",
+  with_relief(with_old_notice(of_2020())))
+block("2020", "2018", SEVENTH, "2023-10-01", "2023-12-31",
+  with_relief(with_new_notice(of_2020())))
 
-local function eighth(from, to, more)
-  jurisdiction "us-fl" {
-    title = "Florida",
-    follows = "model/irc-2021",
-    unsure = "that the 8th edition rests on IRC 2021 was read second-hand" .. (more or ""),
-    from = from,
-    to = to,
-    code = "FBC-R 2023",
-    edition = "Florida 8th edition, 2023 (on IRC 2021)",
-    as_seen = "2026-11-25",
-    rules = "us-fl.rules.lua",
-    figures = of_2023(),
-  }
+block("2023", "2021", nil, "2023-12-31", "2026-07-01", of_2023())
+
+local function since_july()
+  local it = of_2023()
+  it["permit.every"].disputed = EXEMPT
+  return it
 end
-
-eighth("2023-12-31", "2026-12-01")
-eighth("2026-12-01", "2026-12-31",
-  ", and the 9th is planned for this month: ask whether it has begun")
+block("2023", "2021", nil, "2026-07-01", "2026-12-01", since_july())
+block("2023", "2021", "the 9th edition is planned for this month: ask whether it has begun",
+  "2026-12-01", "2026-12-31", since_july())

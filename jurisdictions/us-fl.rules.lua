@@ -10,10 +10,11 @@ field "house.insured_value_usd" { type = "number", unit = "usd", range = { 0, 10
   stage = "permit",
   ask = "For how much is the house insured? (without proof: the county's value of it)" }
 field "papers.wall_ties" { type = "choice",
-  choices = { "none", "improved", "sound_already", "done_to_share", "beyond_share" },
+  choices = { "none", "improved", "sound_already", "due_when_built", "done_to_share",
+    "beyond_share" },
   stage = "permit",
   ask = "What is done about the ties from roof to wall: nothing, all improved, found strong "
-    .. "already, improved in the code's order up to the share of the price, or is the first step "
+    .. "already, already due by the code they were built to, improved in the code's order up to the share of the price, or is the first step "
     .. "alone beyond that share?" }
 field "papers.wall_ties_first_step_percent" { type = "number", unit = "percent",
   range = { 0, 1000 }, stage = "permit",

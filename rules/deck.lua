@@ -26,12 +26,50 @@ local function nail_row(figure, deck)
   return nil
 end
 
+local function board_nails_least(figure, deck)
+  local wide = as_printed(deck.board_width_in, "in") > figure "deck.board_wide_over"
+  return figure(wide and "deck.board_nails_least.wide" or "deck.board_nails_least.narrow")
+end
+
+local function within(spacing, most)
+  return as_printed(spacing, "in") <= as_printed(most, "in")
+end
+
+-- A place may ask for no new nails where the old ones are stout and close enough.
+local function old_nails_do(figure, deck)
+  if not figure "deck.renail_by_old_nails" then return false end
+  local old = deck.old_nails
+  if old.kind ~= "nail_8d" then return false end
+  if as_printed(old.shank_in, "in") < as_printed(figure "deck.old_nail_shank_least", "in")
+    or as_printed(old.length_in, "in") < as_printed(figure "deck.old_nail_length_least", "in") then
+    return false
+  end
+  if deck.kind ~= "panel" then return old.per_bearing >= board_nails_least(figure, deck) end
+  local most = figure "deck.old_nail_spacing_most"
+  return within(old.edge_spacing_in, most) and within(old.field_spacing_in, most)
+end
+
+-- Some of the old deck is still there. With new panels over it, those are nailed.
+local function old_deck_stays(figure, deck)
+  if deck.work == "kept" then return true end
+  return deck.work == "partly_replaced" and figure "deck.renail_by_old_nails"
+end
+
 -- Some places want the old deck nailed again when the covering comes off.
-local function renail_due(job, figure, deck)
+local function renail_reaches(job, figure, deck)
   if not figure "deck.renail_required" then return false end
-  if deck.work ~= "kept" or job.scope.method ~= "tear-off" then return false end
+  if not old_deck_stays(figure, deck) or job.scope.method ~= "tear-off" then return false end
   if not has(figure "deck.renail_house_kinds", job.house.kind) then return false end
   return job.house.year_built < figure "deck.renail_built_before"
+end
+
+local function renail_due(job, figure, deck)
+  return renail_reaches(job, figure, deck) and not old_nails_do(figure, deck)
+end
+
+-- Nailed by the place's table for old decks, not by the one for new panels.
+local function is_renailed_old(figure, deck)
+  return deck.work == "kept" and figure "deck.renail_by_old_nails"
 end
 
 local function is_nailed(job, figure, deck)
@@ -67,16 +105,6 @@ local function is_close_nailed(job, figure)
   return math.floor(speed + 0.5) >= named and figure "deck.nail_close_at_named_speed"
 end
 
-local function gable_limit(job, figure)
-  if is_close_nailed(job, figure) then return figure "deck.nail_gable_close_most" end
-  return figure "deck.nail_gable_most"
-end
-
-local function band_limit(job, figure, row)
-  if is_close_nailed(job, figure) then return figure "deck.nail_band_close_most" end
-  return figure("deck.nail_band_most." .. row)
-end
-
 local function measured(figure, spacings, most)
   return spacings_at_most(spacings, most, "in", {
     share = figure "deck.over_spacing_share_most", over = figure "deck.over_spacing_most" })
@@ -87,13 +115,135 @@ local PAST_TABLE = "at this wind speed the nailing table no longer binds: "
 local NO_ROW = "the nailing table has no row for panels this thick"
 local STAPLES = "staples follow a table of their own, which is not judged here"
 
+-- A table by wind -------------------------------------------------------------
+--
+-- A state may have a table of its own for new panels, by wind speed, exposure and
+-- the framing's wood: which of four patterns, from wide to closest, holds the roof's
+-- outer zone. A row of it names some of the four, from a first to a last, and to which
+-- speed each will do. Inside of the outer zone one spacing does.
+
+local PATTERNS = { "wide", "even", "close", "closest" }
+
+local function whole_mph(job)
+  return math.floor(job.site.wind_vult_mph + 0.5)
+end
+
+local function too_far_apart(figure, deck)
+  return not within(deck.support_spacing_in, figure "deck.wind_table_framing_most")
+end
+
+local function pattern_for(job, figure, wood)
+  local row = job.site.exposure .. "." .. wood
+  local speed = whole_mph(job)
+  for i = figure("deck.wind_pattern_first." .. row), figure("deck.wind_pattern_last." .. row) do
+    if speed <= figure("deck.wind_pattern_vult_most." .. row .. "." .. PATTERNS[i]) then
+      return PATTERNS[i]
+    end
+  end
+  return nil
+end
+
+-- The pattern, or nil and why there is none. The wood is asked for only where it matters.
+local function wind_pattern(job, figure, deck)
+  if too_far_apart(figure, deck) then
+    return nil, "the nailing table by wind ends at framing "
+      .. number(figure "deck.wind_table_framing_most", "in") .. " apart"
+  end
+  local light, dense = pattern_for(job, figure, "light"), pattern_for(job, figure, "dense")
+  local pattern = light
+  if light ~= dense then
+    local wood = deck.framing_wood
+    if has(figure "deck.wind_table_dense_woods", wood) then
+      pattern = dense
+    elseif not has(figure "deck.wind_table_light_woods", wood) then
+      return nil, "the nailing table by wind has no row for framing of this wood"
+    end
+  end
+  if pattern then return pattern end
+  return nil, "the nailing table by wind ends below this speed: the nailing needs a wind design, "
+    .. "which is not judged here"
+end
+
+local function by_wind(figure, deck)
+  return figure "deck.nails_by_wind" and not is_renailed_old(figure, deck)
+end
+
 -- Why no spacing can be judged, or nil when it can.
 local function no_spacing(job, figure, deck)
   if deck.nails.kind == "staple" then return STAPLES end
+  if is_renailed_old(figure, deck) then return nil end
+  if figure "deck.nails_by_wind" then
+    local pattern, why = wind_pattern(job, figure, deck)
+    return why
+  end
   if past_table(job, figure) then return PAST_TABLE end
   if not nail_row(figure, deck) then return NO_ROW end
   return nil
 end
+
+-- In part an old deck, in part new panels: the closer of what each is asked.
+local function and_renailed(job, figure, deck, most)
+  if deck.work ~= "partly_replaced" or not figure "deck.renail_by_old_nails" then return most end
+  local old = figure "deck.renail_spacing_most"
+  if most <= old or not renail_due(job, figure, deck) then return most end
+  return old
+end
+
+local function is_loose(pattern)
+  return pattern == "wide" or pattern == "even"
+end
+
+local function edge_limit(job, figure, deck)
+  if is_renailed_old(figure, deck) then return figure "deck.renail_spacing_most" end
+  if not by_wind(figure, deck) then return figure "deck.nail_edge_most" end
+  local pattern = wind_pattern(job, figure, deck)
+  local most = is_loose(pattern) and figure("deck.wind_pattern_edge_most." .. pattern)
+    or figure "deck.wind_inside_edge_most"
+  return and_renailed(job, figure, deck, most)
+end
+
+local function field_limit(job, figure, deck)
+  if is_renailed_old(figure, deck) then return figure "deck.renail_spacing_most" end
+  if not by_wind(figure, deck) then
+    return figure("deck.nail_field_most." .. nail_row(figure, deck))
+  end
+  local pattern = wind_pattern(job, figure, deck)
+  local most = is_loose(pattern) and figure("deck.wind_pattern_field_most." .. pattern)
+    or figure "deck.wind_inside_field_most"
+  return and_renailed(job, figure, deck, most)
+end
+
+local function gable_limit(job, figure, deck)
+  if is_renailed_old(figure, deck) then return figure "deck.renail_spacing_most" end
+  if by_wind(figure, deck) then
+    return and_renailed(job, figure, deck,
+      figure("deck.wind_pattern_edge_most." .. wind_pattern(job, figure, deck)))
+  end
+  if is_close_nailed(job, figure) then return figure "deck.nail_gable_close_most" end
+  return figure "deck.nail_gable_most"
+end
+
+local function band_limit(job, figure, deck)
+  if is_renailed_old(figure, deck) then return figure "deck.renail_spacing_most" end
+  if by_wind(figure, deck) then
+    return and_renailed(job, figure, deck,
+      figure("deck.wind_pattern_field_most." .. wind_pattern(job, figure, deck)))
+  end
+  if is_close_nailed(job, figure) then return figure "deck.nail_band_close_most" end
+  return figure("deck.nail_band_most." .. nail_row(figure, deck))
+end
+
+-- Framing closer than the table's may be nailed by a standard of its own, which is not
+-- held here, up to the widest pattern.
+local function standard_may_do(figure, deck, found, most, place)
+  if not by_wind(figure, deck) or within(found, most) then return false end
+  local framing = figure "deck.wind_table_framing_most"
+  if as_printed(deck.support_spacing_in, "in") >= as_printed(framing, "in") then return false end
+  return within(found, figure("deck.wind_pattern_" .. place .. "_most.wide"))
+end
+
+local STANDARD = "the nailing table by wind is for framing 24 in apart; for closer framing the "
+  .. "code takes a wood standard's spacing, which is not held here"
 
 -- What the deck is -----------------------------------------------------------
 
@@ -180,6 +330,9 @@ end
 local MAY_STAY = "a new deck like this would not meet the table; whether a sound one "
   .. "that stays may keep it is for the building department to say"
 
+local PANELS_END = "the table of panels by wind ends at framing 24 in apart: wider framing needs a "
+  .. "design"
+
 local function spans_as_panels(job, figure, deck)
   if deck.kind == "panel" then return true end
   if deck.work ~= "paneled_over" then return false, "this deck is boards" end
@@ -223,6 +376,37 @@ rule "deck.panel_thickness" {
     return at_least(inches, least, "in")
   end,
   mend = "Read the stamp and measure again: panels of this rating are not made so thin.",
+}
+
+-- A state's table of new panels by wind. What it names for a panel does for a
+-- stronger one.
+rule "deck.panel_wind" {
+  title = "New panels strong enough for the wind",
+  stage = "permit",
+  per = "decks",
+  applies = function(job, figure, deck)
+    if not figure "deck.panels_by_wind" then return false, "no table of panels by wind here" end
+    if deck.work == "kept" then return false, "the table is for new panels; this deck stays" end
+    return spans_as_panels(job, figure, deck)
+  end,
+  judge = function(job, figure, deck)
+    local framing = figure "deck.wind_table_framing_most"
+    local spacing = as_printed(support_spacing(deck), "in")
+    if spacing > framing then return cannot_tell(PANELS_END) end
+    local rating = deck.span_rating == "60/32" and "48/24" or deck.span_rating
+    local ground = job.site.exposure
+    local named = figure("deck.panel_wind_ratings." .. ground)
+    local speed = whole_mph(job)
+    local met = has(named, rating) and speed <= figure("deck.panel_vult_most." .. ground .. "."
+      .. rating)
+    if not met and spacing < framing then
+      return cannot_tell("the table of panels by wind is for framing " .. number(framing, "in")
+        .. " apart; what closer framing may carry is not held here")
+    end
+    if not has(named, rating) then return one_of(rating, named) end
+    return at_most(speed, figure("deck.panel_vult_most." .. ground .. "." .. rating), "mph")
+  end,
+  mend = "Use thicker panels of a higher span rating.",
 }
 
 -- A place's own least thickness, of decks of the kinds it names.
@@ -358,8 +542,7 @@ rule "deck.board_nails" {
   per = "decks",
   applies = boards_are_nailed,
   judge = function(job, figure, deck)
-    local wide = as_printed(deck.board_width_in, "in") > figure "deck.board_wide_over"
-    local least = figure(wide and "deck.board_nails_least.wide" or "deck.board_nails_least.narrow")
+    local least = board_nails_least(figure, deck)
     if inspecting() then return each_at_least(deck.nails.measured_per_bearing, least, "nails") end
     return at_least(deck.nails.per_bearing, least, "nails")
   end,
@@ -393,6 +576,9 @@ local function in_words(kind)
 end
 
 local function named_nails(figure, deck)
+  if is_renailed_old(figure, deck) then
+    return figure(is_panels(deck) and "deck.renail_kinds" or "deck.renail_kinds_board")
+  end
   if not is_panels(deck) then return figure "deck.nail_kinds.board" end
   local row = nail_row(figure, deck)
   return row and figure("deck.nail_kinds." .. row)
@@ -451,7 +637,11 @@ rule "deck.nail_length" {
   applies = nail_has_a_size,
   judge = function(job, figure, deck)
     check_label(deck)
-    return at_least(deck.nails.length_in, figure("deck.nail_length." .. deck.nails.kind), "in")
+    local nails = deck.nails
+    if is_renailed_old(figure, deck) and has(figure "deck.renail_kinds", nails.kind) then
+      return at_least(nails.length_in, figure "deck.renail_length_least", "in")
+    end
+    return at_least(nails.length_in, figure("deck.nail_length." .. nails.kind), "in")
   end,
   mend = "Use nails of the full length; the name on the gun's magazine is not a size.",
 }
@@ -471,6 +661,16 @@ rule "deck.nail_shank" {
 
 -- Spacings -------------------------------------------------------------------
 
+-- The widest spacing planned, or measured once the deck is looked at.
+local function widest_of(nails, place)
+  if not inspecting() then return nails[place .. "_spacing_in"] end
+  local most = 0
+  for _, spacing in ipairs(nails["measured_" .. place .. "_spacing_in"]) do
+    most = math.max(most, spacing)
+  end
+  return most
+end
+
 rule "deck.nail_edges" {
   title = "Nail spacing along panel edges",
   stage = "deck",
@@ -479,7 +679,7 @@ rule "deck.nail_edges" {
   judge = function(job, figure, deck)
     local why = no_spacing(job, figure, deck)
     if why then return cannot_tell(why) end
-    local most = figure "deck.nail_edge_most"
+    local most = edge_limit(job, figure, deck)
     if inspecting() then return measured(figure, deck.nails.measured_edge_spacing_in, most) end
     return at_most(deck.nails.edge_spacing_in, most, "in")
   end,
@@ -494,7 +694,10 @@ rule "deck.nail_field" {
   judge = function(job, figure, deck)
     local why = no_spacing(job, figure, deck)
     if why then return cannot_tell(why) end
-    local most = figure("deck.nail_field_most." .. nail_row(figure, deck))
+    local most = field_limit(job, figure, deck)
+    if standard_may_do(figure, deck, widest_of(deck.nails, "field"), most, "field") then
+      return cannot_tell(STANDARD)
+    end
     if inspecting() then return measured(figure, deck.nails.measured_field_spacing_in, most) end
     return at_most(deck.nails.field_spacing_in, most, "in")
   end,
@@ -542,7 +745,10 @@ rule "deck.nail_gable" {
       cannot_tell("not both sides of " .. unlisted_sides(job, deck) .. " are listed under "
         .. "roof.edges, so whether this deck has a gable end is not known")
     end
-    local most = gable_limit(job, figure)
+    local most = gable_limit(job, figure, deck)
+    if standard_may_do(figure, deck, widest_of(deck.nails, "gable"), most, "edge") then
+      return cannot_tell(STANDARD)
+    end
     if inspecting() then return measured(figure, deck.nails.measured_gable_spacing_in, most) end
     return at_most(deck.nails.gable_spacing_in, most, "in")
   end,
@@ -555,22 +761,15 @@ local function band_is_closer(job, figure, deck)
   local nailed, why = panels_are_nailed(job, figure, deck)
   if not nailed then return false, why end
   if no_spacing(job, figure, deck) then return true end -- judge says why it cannot
-  local row = nail_row(figure, deck)
-  if band_limit(job, figure, row) < figure("deck.nail_field_most." .. row) then return true end
+  if band_limit(job, figure, deck) < field_limit(job, figure, deck) then return true end
   return false, "no closer nailing than in the field is asked for here"
 end
 
-local function widest(spacings)
-  local most = 0
-  for _, spacing in ipairs(spacings) do most = math.max(most, spacing) end
-  return most
-end
-
 -- A field nailed as close as the band needs no band: by what was measured, once
--- the deck is looked at.
-local function field_does(nails, most)
-  if inspecting() then return widest(nails.measured_field_spacing_in) <= most end
-  return nails.field_spacing_in <= most
+-- the deck is looked at. A table by wind holds the panels' edges in the band too.
+local function field_does(figure, deck, most)
+  if by_wind(figure, deck) and widest_of(deck.nails, "edge") > most then return false end
+  return widest_of(deck.nails, "field") <= most
 end
 
 rule "deck.nail_band" {
@@ -581,12 +780,15 @@ rule "deck.nail_band" {
   judge = function(job, figure, deck)
     local why = no_spacing(job, figure, deck)
     if why then return cannot_tell(why) end
-    local nails, most = deck.nails, band_limit(job, figure, nail_row(figure, deck))
+    local nails, most = deck.nails, band_limit(job, figure, deck)
     -- What was measured elsewhere in the field says nothing of the band.
     if inspecting() then return measured(figure, nails.measured_band_spacing_in, most) end
-    if not known(nails, "band_spacing_in") and field_does(nails, most) then
+    if not known(nails, "band_spacing_in") and field_does(figure, deck, most) then
       return at_most(nails.field_spacing_in, most, "in")
         :say("The whole field is nailed that close.")
+    end
+    if standard_may_do(figure, deck, nails.band_spacing_in, most, "field") then
+      return cannot_tell(STANDARD)
     end
     return at_most(nails.band_spacing_in, most, "in")
   end,
@@ -601,7 +803,7 @@ rule "deck.nail_band_width" {
     local closer, why = band_is_closer(job, figure, deck)
     if not closer then return false, why end
     if no_spacing(job, figure, deck) then return true end
-    if field_does(deck.nails, band_limit(job, figure, nail_row(figure, deck))) then
+    if field_does(figure, deck, band_limit(job, figure, deck)) then
       return false, "the whole field is nailed as close as the band"
     end
     return true
@@ -686,12 +888,32 @@ rule "deck.renailed" {
   stage = "permit",
   per = "decks",
   applies = function(job, figure, deck)
-    if deck.work ~= "kept" then return false, "this deck gets new nails anyway" end
-    if renail_due(job, figure, deck) then return true end
+    if not old_deck_stays(figure, deck) then return false, "this deck gets new nails anyway" end
+    if renail_reaches(job, figure, deck) then return true end
     return false, "the place does not ask for this house's kept deck to be nailed again"
   end,
   judge = function(job, figure, deck)
-    return equals(deck.renailed, figure "deck.renail_required")
+    local again = known(deck, "renailed") and deck.renailed
+    if again or not figure "deck.renail_by_old_nails" or deck.old_nails.kind ~= "nail_8d" then
+      return equals(deck.renailed, figure "deck.renail_required")
+    end
+    local old = deck.old_nails
+    local stout = all_of(
+      at_least(old.shank_in, figure "deck.old_nail_shank_least", "in"),
+      at_least(old.length_in, figure "deck.old_nail_length_least", "in"))
+    if deck.kind ~= "panel" then
+      return all_of(stout, at_least(old.per_bearing, board_nails_least(figure, deck), "nails"))
+    end
+    local most = figure "deck.old_nail_spacing_most"
+    return all_of(stout, at_most(old.edge_spacing_in, most, "in"),
+      at_most(old.field_spacing_in, most, "in"))
+      :say("The old nails are judged: as stout and close as this, they need no new ones.")
   end,
-  mend = "Plan to nail the bare deck again before the underlayment goes on.",
+  mend = function(job, figure, deck)
+    if not figure "deck.renail_by_old_nails" then
+      return "Plan to nail the bare deck again before the underlayment goes on."
+    end
+    return "Plan to nail the bare deck again: beside staples or 6d nails the new ones alone must "
+      .. "be close enough, beside 8d nails the old and the new together."
+  end,
 }

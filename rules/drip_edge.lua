@@ -96,19 +96,36 @@ local function is_ordered(job, figure, edge, kind)
   return edge.drip_edge, "there is no metal at this edge"
 end
 
+local function judge_order(figure, edge, orders)
+  local lies = edge.underlayment_lies
+  -- A sheet that sticks may lie over metal that was primed for it.
+  if not has(orders, lies) and lies == "over_metal" and figure "drip_edge.primed_flange_allowed"
+    and edge.slope.underlayment.kind == "D1970" then
+    return shown(edge.flange_primed, "the flange primed where the self-adhered sheet lies over it")
+  end
+  return one_of(lies, orders)
+end
+
+local function mend_order(edges, orders)
+  if has(orders, "over_metal") then
+    return "At " .. edges .. " set the metal first and bring the underlayment down over it."
+  end
+  return "At " .. edges .. " lay the underlayment first and set the metal over it."
+end
+
 rule "drip_edge.order_eave" {
   title = "Underlayment and metal at the eave",
   stage = "dry-in",
   per = "roof.edges",
   applies = function(job, figure, edge) return is_ordered(job, figure, edge, "eave") end,
   judge = function(job, figure, edge)
-    local orders, lies = figure "drip_edge.orders_eave", edge.underlayment_lies
-    if not has(orders, lies) and figure "drip_edge.sealed_flange_allowed" then
+    local orders = figure "drip_edge.orders_eave"
+    if not has(orders, edge.underlayment_lies) and figure "drip_edge.sealed_flange_allowed" then
       return shown(edge.flange_sealed, "the flange sealed down where it lies on the underlayment")
     end
-    return one_of(lies, orders)
+    return judge_order(figure, edge, orders)
   end,
-  mend = "At eaves set the metal first and bring the underlayment down over it.",
+  mend = function(job, figure) return mend_order("eaves", figure "drip_edge.orders_eave") end,
 }
 
 rule "drip_edge.order_rake" {
@@ -117,9 +134,27 @@ rule "drip_edge.order_rake" {
   per = "roof.edges",
   applies = function(job, figure, edge) return is_ordered(job, figure, edge, "rake") end,
   judge = function(job, figure, edge)
-    return one_of(edge.underlayment_lies, figure "drip_edge.orders_rake")
+    return judge_order(figure, edge, figure "drip_edge.orders_rake")
   end,
-  mend = "At rakes lay the underlayment first and set the metal over it.",
+  mend = function(job, figure) return mend_order("rakes", figure "drip_edge.orders_rake") end,
+}
+
+-- One state wants every flange under a band of roof cement.
+rule "drip_edge.cement" {
+  title = "Roof cement over the drip edge's flange",
+  stage = "dry-in",
+  per = "roof.edges",
+  applies = function(job, figure, edge)
+    if not figure "drip_edge.cement_required" then
+      return false, "no cement is asked for over the flange"
+    end
+    local kind = edge.kind == "rake" and "rake" or "eave"
+    return is_ordered(job, figure, edge, kind)
+  end,
+  judge = function(job, figure, edge)
+    return at_least(edge.flange_cement_in, figure "drip_edge.cement_width_least", "in")
+  end,
+  mend = "Trowel a band of roof cement over the flange, or over the self-adhered sheet on it.",
 }
 
 local function has_metal(job, figure)

@@ -148,6 +148,10 @@ field "roof.edges[].underlayment_lies" { type = "choice", choices = { "over_meta
   ask = "Does the underlayment lie over the metal here, or under it?" }
 field "roof.edges[].flange_sealed" { type = "yes_no", stage = "permit",
   ask = "Where the metal lies over the underlayment, is its flange sealed down?" }
+field "roof.edges[].flange_cement_in" { type = "number", unit = "in", range = { 0, 24 }, stage = "permit",
+  ask = "How wide a band of roof cement goes over the flange here? (0 for none)" }
+field "roof.edges[].flange_primed" { type = "yes_no", stage = "permit",
+  ask = "Is the flange primed where a self-adhered sheet lies over it?" }
 field "roof.edges[].overhang_in" { type = "number", unit = "in", range = { 0, 96 }, stage = "permit",
   ask = "How far does this eave overhang the wall, measured level?" }
 field "roof.edges[].wall_thickness_in" { type = "number", unit = "in", range = { 3, 24 }, stage = "permit",
@@ -211,6 +215,10 @@ for _, edges in ipairs { "eaves", "rakes" } do
     ask = "Does the underlayment lie over the metal at the " .. edges .. ", or under it?" }
   field(group .. ".flange_sealed") { type = "yes_no", stage = "permit",
     ask = "Where the metal lies over the underlayment at the " .. edges .. ", is its flange sealed down?" }
+  field(group .. ".flange_cement_in") { type = "number", unit = "in", range = { 0, 24 }, stage = "permit",
+    ask = "How wide a band of roof cement goes over the flange at the " .. edges .. "? (0 for none)" }
+  field(group .. ".flange_primed") { type = "yes_no", stage = "permit",
+    ask = "Is the flange at the " .. edges .. " primed where a self-adhered sheet lies over it?" }
 end
 field "roof.footprint.eaves.wall_thickness_in" { type = "number", unit = "in", range = { 3, 24 }, stage = "permit",
   ask = "How thick are the walls under the eaves?" }
@@ -261,6 +269,19 @@ field "decks[].over_panel_thickness_in" { type = "number", unit = "in", range = 
   ask = "If new panels go over it, how thick are they?" }
 field "decks[].renailed" { type = "yes_no", stage = "permit",
   ask = "Will the kept deck be nailed again?" }
+field "decks[].old_nails" { type = "group", stage = "permit", ask = "How this deck was nailed before the job" }
+field "decks[].old_nails.kind" { type = "choice", choices = { "nail_8d", "nail_6d", "staple", "other" }, stage = "permit",
+  ask = "What held the old deck until now: 8d nails, 6d nails, staples, or something else? (pull one and measure it)" }
+field "decks[].old_nails.length_in" { type = "number", unit = "in", range = { 0.5, 6 }, stage = "permit",
+  ask = "How long are the old deck nails?" }
+field "decks[].old_nails.shank_in" { type = "number", unit = "in", range = { 0.05, 0.3 }, stage = "permit",
+  ask = "How thick is the shank of the old deck nails?" }
+field "decks[].old_nails.edge_spacing_in" { type = "number", unit = "in", range = { 0.5, 48 }, stage = "permit",
+  ask = "How far apart at most are the old nails along panel edges?" }
+field "decks[].old_nails.field_spacing_in" { type = "number", unit = "in", range = { 0.5, 48 }, stage = "permit",
+  ask = "How far apart at most are the old nails along the rafters inside panels?" }
+field "decks[].old_nails.per_bearing" { type = "integer", unit = "nails", range = { 0, 12 }, stage = "permit",
+  ask = "How many old nails at least hold each board at each rafter?" }
 field "decks[].unsound_sqft" { type = "number", unit = "sqft", range = { 0, 50000 }, stage = "deck",
   ask = "How much of it was found rotted, soft, split or delaminated?" }
 field "decks[].replaced_sqft" { type = "number", unit = "sqft", range = { 0, 50000 }, stage = "deck",
@@ -346,6 +367,10 @@ field "underlayments[].deck_joints_taped" { type = "yes_no", stage = "permit",
   ask = "Are all deck joints taped with self-adhered strip first?" }
 field "underlayments[].tape_width_in" { type = "number", unit = "in", range = { 0, 12 }, stage = "permit",
   ask = "How wide is that tape?" }
+field "underlayments[].tape_is" { type = "choice", choices = { "D1970", "AAMA_711_3", "other" }, stage = "permit",
+  ask = "What is the tape over the deck's joints, by its wrapper: ASTM D1970, AAMA 711 level 3, or other?" }
+field "underlayments[].third_course_lap_in" { type = "number", unit = "in", range = { 0, 72 }, stage = "permit",
+  ask = "Of two plies: how far does the third course, the second full sheet, lap the one below?" }
 field "underlayments[].fastener" { type = "choice", choices = { "cap_nail", "cap_staple", "nail", "staple", "adhered" }, stage = "permit",
   ask = "What holds it down?" }
 field "underlayments[].lap_spacing_in" { type = "number", unit = "in", range = { 0.5, 60 }, stage = "permit",
@@ -554,6 +579,8 @@ field "site.seismic_category" { type = "choice", choices = { "A", "B", "C", "D0"
 
 field "scope.roof_share_percent" { type = "number", unit = "percent", range = { 0, 100 }, stage = "permit",
   ask = "What share of the whole roof does this job renew?" }
+field "scope.section_share_percent" { type = "number", unit = "percent", range = { 0, 100 }, stage = "permit",
+  ask = "Of the section of roof that the work takes most of, between joints, parapets, walls or other levels: how much, with what was done there in the months before?" }
 field "scope.earlier_roofing" { type = "list", range = { 0, 20 }, stage = "permit",
   ask = "Each earlier renewal of part of this roof (an empty list if there was none)" }
 field "scope.earlier_roofing[].done_on" { type = "date", stage = "permit",
@@ -562,6 +589,8 @@ field "scope.earlier_roofing[].roof_share_percent" { type = "number", unit = "pe
   ask = "What share of the whole roof did it renew?" }
 field "existing.adhered_left" { type = "choice", choices = { "none", "ice_barrier", "underlayment" }, stage = "dry-in",
   ask = "Does an old adhered sheet stay on the deck: none, the ice barrier, or one over the whole deck?" }
+field "existing.adhered_left_nails_shown" { type = "yes_no", stage = "dry-in",
+  ask = "Is it shown, by papers or from the attic, that the deck under the old sheet is nailed as it must be?" }
 field "existing.adhered_left_covered" { type = "yes_no", stage = "dry-in",
   ask = "Is the old adhered sheet covered again with a new one?" }
 field "existing.fire_class_left" { type = "choice", choices = { "A", "B", "C", "none", "nothing_left" }, stage = "permit",
@@ -657,6 +686,17 @@ field "flashing.base" { type = "choice", choices = { "metal", "mineral_roll", "o
   ask = "Is base flashing metal, mineral-surfaced roll roofing, or something else?" }
 field "flashing.base_thickness_in" { type = "number", unit = "in", range = { 0.001, 0.5 }, stage = "permit",
   ask = "How thick is the base flashing's metal? (26 gauge galvanized is 0.019 in)" }
+for _, part in ipairs { "base", "cap" } do
+  local group = "flashing." .. part
+  field(group .. "_metal") { type = "choice",
+    choices = { "copper", "aluminum", "stainless", "galvanized", "aluminum_zinc", "zinc", "lead",
+      "painted_terne", "plain_steel", "other" }, stage = "permit",
+    ask = "Which metal is the " .. part .. " flashing?" }
+  field(group .. "_gage") { type = "integer", unit = "gage", range = { 1, 50 }, stage = "permit",
+    ask = "Which gage is the " .. part .. " flashing, if stainless? (a higher number is thinner)" }
+  field(group .. "_weight_lb") { type = "number", unit = "lb", range = { 0, 100 }, stage = "permit",
+    ask = "How heavy is the " .. part .. " flashing, if lead or terne, by the weight it is sold under?" }
+end
 field "flashing.base_lb_per_square" { type = "number", unit = "lb_per_square", range = { 0, 300 }, stage = "permit",
   ask = "How heavy is the mineral-surfaced roll, per 100 sq ft?" }
 field "flashing.corrosion_resistant" { type = "yes_no", stage = "permit",
@@ -745,8 +785,8 @@ field "roof.valleys[].measured_width_in" { type = "numbers", unit = "in", range 
 field "roof.valleys[].bottom_width_in" { type = "number", unit = "in", range = { 0, 120 }, stage = "permit",
   ask = "Of two plies, how wide is the bottom one?" }
 field "roof.valleys[].metal" { type = "choice",
-  choices = { "copper", "high_yield_copper", "aluminum", "stainless", "galvanized", "zinc", "lead",
-    "painted_terne", "plain_steel", "other" }, stage = "permit",
+  choices = { "copper", "high_yield_copper", "aluminum", "stainless", "galvanized",
+    "aluminum_zinc", "zinc", "lead", "painted_terne", "plain_steel", "other" }, stage = "permit",
   ask = "Which metal lines it?" }
 field "roof.valleys[].thickness_in" { type = "number", unit = "in", range = { 0.001, 0.5 }, stage = "permit",
   ask = "How thick is that metal?" }

@@ -58,8 +58,11 @@ rule "flashing.walls" {
   mend = "Flash it along its whole length.",
 }
 
-local function is_flashed_sidewall(wall)
+local function is_flashed_sidewall(figure, wall)
   if wall.kind ~= "sidewall" then return false, "this is no sidewall" end
+  if not figure "flashing.step_has_size" and wall.flashing == "step" then
+    return false, "no size of step flashing is given here"
+  end
   return is_there(wall), "there is no flashing to measure; flashing.walls judges that"
 end
 
@@ -69,7 +72,7 @@ rule "flashing.sidewall_size" {
   per = "roof.walls",
   applies = function(job, figure, wall)
     if job.covering.kind == "coating" then return false, "a coating lies on the old roof" end
-    return is_flashed_sidewall(wall)
+    return is_flashed_sidewall(figure, wall)
   end,
   judge = function(job, figure, wall)
     if job.covering.kind ~= "asphalt_shingle" then
@@ -236,6 +239,20 @@ local function any_new(job)
   return false, "no new flashing goes on"
 end
 
+-- A table by metal: thickness for most, gage for some, weight for others. `read` gets
+-- the one that is asked for.
+local function of_metal(figure, metal, read)
+  local named = figure "flashing.metals"
+  if not has(named, metal) then return one_of(metal, named) end
+  if has(figure "flashing.metals_by_gage", metal) then
+    return at_most(read.gage(), figure("flashing.metal_gage_most." .. metal), "gage")
+  end
+  if has(figure "flashing.metals_by_weight", metal) then
+    return at_least(read.weight(), figure("flashing.metal_weight_least." .. metal), "lb")
+  end
+  return at_least(read.thickness() * 1000, figure("flashing.metal_mils_least." .. metal), "mil")
+end
+
 rule "flashing.base" {
   title = "What base flashing is made of",
   stage = "dry-in",
@@ -248,6 +265,12 @@ rule "flashing.base" {
         figure "flashing.base_roll_least", "lb_per_square"))
     end
     if flashing.base ~= "metal" then return kind end
+    if figure "flashing.by_metal" then
+      return all_of(kind, of_metal(figure, flashing.base_metal, {
+        thickness = function() return flashing.base_thickness_in end,
+        gage = function() return flashing.base_gage end,
+        weight = function() return flashing.base_weight_lb end }))
+    end
     return all_of(kind,
       shown(flashing.corrosion_resistant, "metal that does not rust"),
       at_least(flashing.base_thickness_in, figure "flashing.metal_least", "in"))
@@ -270,7 +293,14 @@ rule "flashing.cap" {
     return false, "there is no cap flashing"
   end,
   judge = function(job, figure)
-    return at_least(job.flashing.cap_thickness_in, figure "flashing.cap_least", "in")
+    local flashing = job.flashing
+    if figure "flashing.by_metal" then
+      return of_metal(figure, flashing.cap_metal, {
+        thickness = function() return flashing.cap_thickness_in end,
+        gage = function() return flashing.cap_gage end,
+        weight = function() return flashing.cap_weight_lb end })
+    end
+    return at_least(flashing.cap_thickness_in, figure "flashing.cap_least", "in")
   end,
   mend = "Use thicker metal.",
 }

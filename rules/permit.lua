@@ -361,6 +361,10 @@ rule "permit.share_trigger" {
   judge = function(job, figure)
     local limit = figure "permit.rest_limit"
     local share = share_renewed(job, figure "permit.rest_months")
+    -- A part of the roof that stands by itself may be past it where the whole is not.
+    if share < 100 - 0.05 and figure "permit.rest_by_section" then
+      share = math.max(share, job.scope.section_share_percent)
+    end
     if not is_inside(share, limit, figure "permit.rest_at_counts", 0.1) then
       return at_most(share, limit, "percent")
     end

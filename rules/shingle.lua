@@ -9,6 +9,8 @@ end
 -- The speed the label is good for by one test; nil when it shows no class.
 local function label_speed(figure, test, class)
   if class == "none" then return nil end
+  -- A class that the place's table does not name is good for no speed.
+  if test == "D3161" and not has(figure "shingle.D3161_classes", class) then return nil end
   return figure("shingle." .. test .. "_vult_most." .. class)
 end
 

@@ -41,6 +41,32 @@ local function is_double(figure, slope)
   return as_printed(slope.pitch, "rise_in_12") < figure "slope.double_below"
 end
 
+local FELTS = { "D226_I", "D226_II", "D4869_I", "D4869_II", "D4869_III", "D4869_IV", "D6757",
+  "unlabeled_felt" }
+
+-- Some codes measure a double lap by the roll: half its width and so much more. The
+-- figure in inches is that of common felt; other rolls have to say their width.
+local function goes_by_roll(figure, sheet)
+  if not figure "underlayment.double_lap_by_roll" then return false end
+  return known(sheet, "roll_width_in") or not has(FELTS, sheet.kind)
+end
+
+local function half_roll_in(sheet)
+  work("half of a roll " .. number(sheet.roll_width_in, "in") .. " wide: "
+    .. number(sheet.roll_width_in / 2, "in"))
+  return sheet.roll_width_in / 2
+end
+
+local function double_lap_least(figure, sheet)
+  if not goes_by_roll(figure, sheet) then return figure "underlayment.head_lap_double_least" end
+  return half_roll_in(sheet) + figure "underlayment.double_lap_past_half_least"
+end
+
+local function starter_least(figure, sheet)
+  if not goes_by_roll(figure, sheet) then return figure "underlayment.starter_width_least" end
+  return half_roll_in(sheet)
+end
+
 -- Laps are the maker's business where the sheet sticks to the deck.
 local function is_lapped(job, figure, slope)
   local laid, why = is_laid(job, figure)
@@ -122,7 +148,7 @@ rule "underlayment.head_lap" {
   judge = function(job, figure, slope)
     local least
     if is_double(figure, slope) then
-      least = figure "underlayment.head_lap_double_least"
+      least = double_lap_least(figure, slope.underlayment)
     elseif not figure "underlayment.any_wind_counts" and is_windy(job, figure) then
       least = figure "underlayment.head_lap_high_wind_least"
     else
@@ -174,9 +200,9 @@ rule "underlayment.starter" {
   end,
   judge = function(job, figure, slope)
     return at_least(slope.underlayment.starter_width_in,
-      figure "underlayment.starter_width_least", "in")
+      starter_least(figure, slope.underlayment), "in")
   end,
-  mend = "Start at the eave with a strip a little over half the roll's width.",
+  mend = "Start at the eave with a strip of half the roll's width or a little more.",
 }
 
 rule "underlayment.fasteners" {
@@ -214,6 +240,25 @@ rule "underlayment.cap_thickness" {
   mend = "Use fasteners with thicker caps.",
 }
 
+rule "underlayment.cap_metal" {
+  title = "Metal caps in very strong wind",
+  stage = "dry-in",
+  per = "roof.slopes",
+  applies = function(job, figure, slope)
+    if not figure "underlayment.metal_caps_count" then
+      return false, "no wind asks for metal caps here"
+    end
+    local fastened, why = is_wind_fastened(job, figure, slope)
+    if not fastened then return false, why end
+    return as_printed(job.site.wind_vult_mph, "mph") >= figure "underlayment.metal_caps_from",
+      "it is not windy enough: plastic caps will do"
+  end,
+  judge = function(job, figure, slope)
+    return one_of(slope.underlayment.cap_made_of, figure "underlayment.caps_metal")
+  end,
+  mend = "Use cap nails with metal caps.",
+}
+
 -- Ringed nails may be thinner; staples are measured by their wire.
 local function shank_kind(sheet)
   if sheet.fastener == "cap_staple" then return "staple" end
@@ -226,9 +271,10 @@ rule "underlayment.shank" {
   per = "roof.slopes",
   applies = is_wind_fastened,
   judge = function(job, figure, slope)
-    local sheet = slope.underlayment
-    return at_least(sheet.fastener_shank_in,
-      figure("underlayment.shank_least." .. shank_kind(sheet)), "in")
+    local sheet, named = slope.underlayment, figure "underlayment.shanks"
+    local kind = shank_kind(sheet)
+    if not has(named, kind) then return one_of(kind, named) end
+    return at_least(sheet.fastener_shank_in, figure("underlayment.shank_least." .. kind), "in")
   end,
   mend = "Use heavier fasteners; the box says how thick they are.",
 }
@@ -273,9 +319,11 @@ rule "underlayment.field_spacing" {
 }
 
 local function two_plies(figure, underlayment, lap)
+  local kinds = figure "underlayment.two_ply_kinds"
+  if not has(kinds, underlayment.kind) then return one_of(underlayment.kind, kinds) end
   return all_of(
-    one_of(underlayment.kind, figure "underlayment.two_ply_kinds"),
-    at_least(lap, figure "underlayment.head_lap_double_least", "in"))
+    one_of(underlayment.kind, kinds),
+    at_least(lap, double_lap_least(figure, underlayment), "in"))
 end
 
 rule "underlayment.sealed_deck" {
@@ -303,8 +351,8 @@ rule "underlayment.sealed_deck" {
     if two then
       lap = underlayment.head_lap_in
       if inspecting() then lap = least_of(underlayment.measured_head_lap_in) end
-      if lap >= figure "underlayment.head_lap_double_least"
-        and has(figure "underlayment.two_ply_kinds", kind) then
+      if has(figure "underlayment.two_ply_kinds", kind)
+        and lap >= double_lap_least(figure, underlayment) then
         return two_plies(figure, underlayment, lap)
       end
     end
@@ -321,6 +369,25 @@ rule "underlayment.sealed_deck" {
   mend = "Cover the deck with a self-adhered sheet, tape its joints first, or lay two plies.",
 }
 
+rule "underlayment.tape" {
+  title = "What the deck's joints are taped with",
+  stage = "dry-in",
+  per = "roof.slopes",
+  applies = function(job, figure, slope)
+    local laid, why = is_laid(job, figure)
+    if not laid then return false, why end
+    if not figure "underlayment.tape_kinds_count" then
+      return false, "what the tape is made of is not judged here"
+    end
+    if is_self_adhered(slope) then return false, "a self-adhered sheet needs no tape under it" end
+    return slope.underlayment.deck_joints_taped, "the deck's joints are not taped"
+  end,
+  judge = function(job, figure, slope)
+    return one_of(slope.underlayment.tape_is, figure "underlayment.tapes")
+  end,
+  mend = "Tape the joints with one that is listed, as its maker prints.",
+}
+
 -- What sticks to the deck may be hard to strip; some editions let it stay.
 rule "underlayment.old_left" {
   title = "Old adhered sheet left on the deck",
@@ -335,10 +402,39 @@ rule "underlayment.old_left" {
       cannot_tell("the edition in force says nothing of an old adhered sheet of this kind left "
         .. "on the deck: ask the building department")
     end
-    return shown(job.existing.adhered_left_covered,
+    local covered = shown(job.existing.adhered_left_covered,
       "a new sheet of the same duty over the old one")
+    if not figure "underlayment.old_needs_nails_shown" then return covered end
+    return all_of(covered, shown(job.existing.adhered_left_nails_shown,
+      "proof that the deck under the old sheet is nailed as it must be"))
   end,
   mend = "Cover the old sheet with a new one, or strip it.",
+}
+
+-- One state laps the first full sheet over another further than those after it.
+rule "underlayment.third_course" {
+  title = "Lap of the third course of double underlayment",
+  stage = "dry-in",
+  per = "roof.slopes",
+  applies = function(job, figure, slope)
+    if not figure "underlayment.third_course_counts" then
+      return false, "all courses lap alike here"
+    end
+    local lapped, why = is_lapped(job, figure, slope)
+    if not lapped then return false, why end
+    return slope.underlayment.plies >= figure "slope.double_plies_least",
+      "one ply has no such course"
+  end,
+  judge = function(job, figure, slope)
+    local sheet, least = slope.underlayment, nil
+    if goes_by_roll(figure, sheet) then
+      least = half_roll_in(sheet) + figure "underlayment.third_course_past_half_least"
+    else
+      least = figure "underlayment.third_course_lap_least"
+    end
+    return at_least(sheet.third_course_lap_in, least, "in")
+  end,
+  mend = "Lap the second full sheet over the first by half the roll and two inches.",
 }
 
 -- One old edition asked for some fasteners before the wind got strong.

@@ -220,6 +220,11 @@ end
 
 -- What the nailing table asks for, read as deck.lua does; nil where it ends.
 local function table_spacings(job, figure, deck)
+  -- An old deck may have a table of its own, by how it was nailed before.
+  if deck.work == "kept" and figure "deck.renail_by_old_nails" then
+    local most = figure "deck.renail_spacing_most"
+    return { field = most, edge = most }
+  end
   local inches = as_printed(deck.thickness_in, "in")
   if whole_mph(job) >= figure "deck.nail_wind_under" then return nil end
   if inches < as_printed(figure "deck.nail_panel_least", "in") then return nil end
@@ -322,6 +327,9 @@ rule "wind.nail_spacing" {
     end
     if deck.work == "kept" and not deck.renailed then
       return false, "this deck is kept and not nailed again"
+    end
+    if deck.work ~= "kept" and figure "deck.nails_by_wind" then
+      return false, "the nailing table here goes by wind, exposure and wood itself"
     end
     if deck.kind == "panel" and deck.work ~= "paneled_over" then return true end
     return figure "wind.engineered_nailing_binds",

@@ -31,6 +31,7 @@ jurisdiction "model/irc-2021" {
       "one_of", "Table R905.1.1(1)"),
 
     ["underlayment.fasteners_wind"] = read({ "cap_nail" }, nil, "one_of", "Table R905.1.1(3)"),
+    ["underlayment.shanks"] = read({ "ringed" }, nil, "one_of", "Table R905.1.1(3)"),
 
     ["ice_barrier.by_table"] = { cite = "R905.1.2, Table R301.2" },
     ["ice_barrier.required"] = { cite = "R905.1.2, Table R301.2" },

@@ -34,6 +34,7 @@ jurisdiction "model/irc-2024" {
       { "full_self_adhered", "taped_joints", "two_plies" }, nil, "one_of", "Table R905.1.1(2)"),
 
     ["underlayment.fasteners_wind"] = read({ "cap_nail" }, nil, "one_of", "Table R905.1.1(3)"),
+    ["underlayment.shanks"] = read({ "ringed" }, nil, "one_of", "Table R905.1.1(3)"),
 
     ["ice_barrier.by_table"] = { cite = "R905.1.2, Table R301.2" },
     ["ice_barrier.required"] = { cite = "R905.1.2, Table R301.2" },

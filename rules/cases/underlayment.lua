@@ -413,7 +413,7 @@ each_edition({
 
 cases "underlayment.head_lap" {
   under = "us-fl", date = "2024-06-01",
-  { "4 in", with = felt { head_lap_in = 4 }, expect = "warn", where = "main front" },
+  { "4 in", with = felt { head_lap_in = 4 }, expect = "pass", where = "main front" },
   { "a thousandth short", with = felt { head_lap_in = 3.999 }, expect = "fail",
     where = "main front" },
 }
@@ -520,3 +520,14 @@ cases "underlayment.kind" {
     ["existing.coverings[1].removed"] = false }, expect = "not_applicable",
     where = "main front" },
 }
+
+-- Table R905.1.1(3): ring or deformed shanks alone since 2021.
+for _, row in ipairs { { "2018", "pass" }, { "2021", "fail" }, { "2024", "fail" } } do
+  local windy = { ["site.wind_vult_mph"] = 150, ["site.wind_design_required"] = true,
+    ["underlayments[1].fastener_shank_in"] = 0.12, ["underlayments[1].fastener_ringed"] = false }
+  cases "underlayment.shank" {
+    under = "model/irc-" .. row[1],
+    { "a stout smooth shank in " .. row[1], with = windy, expect = row[2],
+      where = "main front" },
+  }
+end

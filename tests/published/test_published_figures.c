@@ -20,6 +20,7 @@
 #define ICE "city page citing IRC R905.1.2"
 #define NAIL_SIZES "nailing table on a public engineering page, IRC Table R602.3(1)"
 #define NAIL_SCAN "scan of IRC Table R602.3(1) in a city archive"
+#define FL_2023 "Florida Building Code, Residential, 8th edition (2023)"
 #define FL_2004 "officials' forum quoting the Florida text of 2004 and 2006, R905.2.8"
 #define FL_SHEET "a Florida county's reroof procedure sheet"
 #define CA_SUMMARY "summary of California's attic rules, CRC R806.2"
@@ -190,6 +191,27 @@ static void florida(void **state)
     numbers_are("us-fl", "2024-06-03", rows, COUNT(rows));
 }
 
+/* Tables R803.2.2, R803.2.3.1 and R908.7.1.2 of the code of 2023, a cell of each row. */
+static void florida_by_wind(void **state)
+{
+    (void)state;
+    const struct printed rows[] = {
+        {KIND_CODE, "deck.panel_vult_most.B.24/16", 140, "mph", FL_2023},
+        {KIND_CODE, "deck.panel_vult_most.C.32/16", 130, "mph", FL_2023},
+        {KIND_CODE, "deck.panel_vult_most.D.40/20", 160, "mph", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_vult_most.B.light.even", 150, "mph", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_vult_most.B.dense.wide", 120, "mph", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_vult_most.C.light.close", 160, "mph", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_vult_most.D.light.close", 150, "mph", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_vult_most.D.dense.even", 140, "mph", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_field_most.wide", 12, "in", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_edge_most.closest", 3, "in", FL_2023},
+        {KIND_CODE, "deck.old_nail_length_least", 2.25, "in", FL_2023},
+        {KIND_CODE, "deck.renail_spacing_most", 6, "in", FL_2023},
+    };
+    numbers_are("us-fl", "2024-06-03", rows, COUNT(rows));
+}
+
 /* The tape over deck joints: 4 in (trade magazine on the rule of 2007), and
  * 3-3/4 in, 95 mm, from the 8th edition on (trade page). */
 static void florida_tape_by_edition(void **state)
@@ -298,9 +320,13 @@ static void duties_and_lists(void **state)
          "fact sheet of Florida's code program, June 2020"},
         {KIND_CODE, "us-fl", "deck.renail_required", true, NULL,
          "Florida's notice to building departments on the 2007 mitigation rule"},
-        {KIND_CODE, "us-fl", "deck.renail_house_kinds", false, "one_family",
-         "a Florida county's page on hurricane mitigation"},
-        {KIND_CODE, "us-fl", "drip_edge.sealed_flange_allowed", true, NULL, FL_2004},
+        {KIND_CODE, "us-fl", "deck.renail_house_kinds", false, "one_family two_family townhouse",
+         FL_2023},
+        {KIND_CODE, "us-fl", "drip_edge.orders_eave", false, "under_metal", FL_2023},
+        {KIND_CODE, "us-fl", "drip_edge.cement_required", true, NULL, FL_2023},
+        {KIND_CODE, "us-fl", "ice_barrier.by_table", false, NULL, FL_2023},
+        {KIND_CODE, "us-fl", "underlayment.tapes", false, "D1970 AAMA_711_3", FL_2023},
+        {KIND_CODE, "us-fl", "deck.renail_kinds", false, "RSRS_01", FL_2023},
         {KIND_CODE, "model/irc-2018", "ice_barrier.required", false, NULL,
          "a town's climate table that says no: the place decides, IRC R905.1.2"},
     };
@@ -346,6 +372,7 @@ int main(void)
         cmocka_unit_test(decks),
         cmocka_unit_test(minnesota),
         cmocka_unit_test(florida),
+        cmocka_unit_test(florida_by_wind),
         cmocka_unit_test(florida_tape_by_edition),
         cmocka_unit_test(california),
         cmocka_unit_test(editions_by_day),
