@@ -512,6 +512,8 @@ field "attics[].vents[].place" { type = "choice", choices = { "high", "low" }, s
   ask = "Is it high (near the ridge) or low (at the eave)?" }
 field "attics[].vents[].below_ridge_ft" { type = "number", unit = "ft", range = { 0, 60 }, stage = "permit",
   ask = "How far below the ridge or highest point is it, straight down?" }
+field "attics[].vents[].left_as_is" { type = "yes_no", stage = "permit",
+  ask = "Was it there before, and does the work leave it as it is?" }
 field "attics[].vents[].count" { type = "integer", range = { 0, 2000 }, stage = "permit",
   ask = "How many are there?" }
 field "attics[].vents[].nfa_each_sqin" { type = "number", unit = "sqin", range = { 0, 5000 }, stage = "permit",

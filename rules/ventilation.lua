@@ -4,12 +4,37 @@
 -- looked at only when the full area is not there, and then every condition has
 -- to be shown. Unvented attics are not judged; their rules must be confirmed.
 
+-- Laid over, a roof keeps its vents. A vent that is new is judged all the same, and
+-- with it the attic that it serves.
+local function may_stay(job, figure)
+  return job.scope.method == "overlay" and not figure "ventilation.on_overlay_required"
+end
+
+-- Is the attic one that the work leaves as it was? Then why nothing is asked of it.
+local function is_left(job, figure, attic)
+  if not may_stay(job, figure) then return false end
+  for _, vent in ipairs(attic.vents) do
+    if not vent.left_as_is then return false end
+  end
+  return true, "an overlay leaves the vents of this attic as they were"
+end
+
+local function is_touched(job, figure, attic)
+  local left, why = is_left(job, figure, attic)
+  return not left, why
+end
+
 local function is_vented(job, figure, attic)
+  local left, why = is_left(job, figure, attic)
+  if left then return false, why end
   return attic.vented, "this attic is unvented: the rules for unvented roofs are not judged here, "
     .. "so have the building department confirm them"
 end
 
 local function serves_vented(job, figure, vent, attic)
+  if may_stay(job, figure) and vent.left_as_is then
+    return false, "an overlay leaves this vent as it was"
+  end
   return is_vented(job, figure, attic)
 end
 
@@ -234,6 +259,7 @@ rule "ventilation.net_free_area" {
   title = "Net free vent area of the attic",
   stage = "permit",
   per = "attics",
+  applies = is_touched,
   judge = function(job, figure, attic)
     -- The one rule that says so, so that silence is never taken for a pass.
     local vented, why = is_vented(job, figure, attic)
@@ -373,8 +399,8 @@ rule "ventilation.screen" {
   stage = "permit",
   per = "attics[].vents",
   applies = function(job, figure, vent, attic)
-    local vented, why = is_vented(job, figure, attic)
-    if not vented then return false, why end
+    local serves, why = serves_vented(job, figure, vent, attic)
+    if not serves then return false, why end
     return needs_screen(figure, vent), "openings this narrow need no screen"
   end,
   judge = function(job, figure, vent)
@@ -419,6 +445,8 @@ rule "ventilation.fans_outdoors" {
   stage = "permit",
   per = "attics",
   applies = function(job, figure, attic)
+    local touched, why = is_touched(job, figure, attic)
+    if not touched then return false, why end
     return figure "ventilation.fans_outdoors_required", "the place does not ask for it"
   end,
   judge = function(job, figure, attic)

@@ -20,6 +20,7 @@ jurisdiction "example/kettlebend" {
     ["deck.over_spacing_most"] = { 1, cite = "8-120" },
 
     ["ventilation.ratio_default"] = { 200, cite = "8-124" },
+    ["ventilation.on_overlay_required"] = { true, cite = "8-124(b)" },
   },
   drop = {
     ["deck.panel_gap"] = "waived by Kettlebend County Code 8-121",

@@ -103,6 +103,7 @@ jurisdiction "model/irc-2012" {
       source = "city page and insurance commentary: from this edition on" },
     ["drip_edge.rake_required"] = { cite = "R905.2.8.5", status = "seen",
       source = "city page and insurance commentary: from this edition on, at gables" },
+    ["ventilation.on_overlay_required"] = { cite = "R907.1, R102.7" },
     ["drip_edge.on_overlay_required"] = { cite = "R907.1, R905.2.8.5" },
 
     -- Shingles: two tables here.

@@ -503,6 +503,9 @@ jurisdiction "model/irc" {
 
     -- Attic ventilation. These held from 2012 on; whether one or both conditions of
     -- the smaller area are needed differs by edition.
+    -- The section on laying over holds it to chapter 9; attic vents are in chapter 8.
+    ["ventilation.on_overlay_required"] = { false, sense = "equals", cite = "R908.1, R102.7",
+      status = "memory", source = "recalled" },
     ["ventilation.ratio_default"] = { 150, unit = "ratio", sense = "at_most", cite = "R806.2",
       status = "seen", source = TEXTS, read_in = BOOKS },
     ["ventilation.ratio_reduced"] = { 300, unit = "ratio", sense = "at_most", cite = "R806.2",

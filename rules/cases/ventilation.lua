@@ -329,3 +329,46 @@ cases "ventilation.net_free_area" {
   { "a list that names no attic", with = { attics = {} }, expect = "refused",
     says = "has 0 items" },
 }
+
+-- Laid over, a roof keeps the vents it has: IRC R908.1 holds the work to chapter 9,
+-- and attic vents stand in chapter 8; what is lawfully there may stay (R102.7). Kettlebend
+-- asks for them all the same.
+local function laid_over(left, changes)
+  local with = { ["scope.method"] = "overlay", ["existing.layers_removed"] = 0,
+    ["existing.coverings[1].removed"] = false, ["attics[1].vents[1].left_as_is"] = left[1],
+    ["attics[1].vents[2].left_as_is"] = left[2] }
+  for place, value in pairs(changes or {}) do with[place] = value end
+  return with
+end
+local BAD = { ["attics[1].area_sqft"] = 3000, ["attics[1].vents[1].length_ft"] = 5,
+  ["attics[1].airspace_in"] = 0.5, ["attics[1].fans_end_outdoors"] = false,
+  ["attics[1].vents[2].opening_in"] = 2, ["attics[1].vents[2].screened"] = false,
+  ["attics[1].vents[2].opens_outdoors"] = false }
+for _, rule in ipairs { "net_free_area", "airspace", "fans_outdoors", "intake", "exhaust_kinds" } do
+  cases("ventilation." .. rule) {
+    under = "model/irc-2021",
+    { "an overlay that leaves the vents", with = laid_over({ true, true }, BAD),
+      expect = "not_applicable", where = "attic" },
+    { "an overlay, vents left or not is not known", with = laid_over({ true }, BAD),
+      expect = "open", where = "attic", says = "left_as_is" },
+  }
+end
+for _, rule in ipairs { "net_free_area", "airspace", "fans_outdoors" } do
+  cases("ventilation." .. rule) {
+    under = "model/irc-2021",
+    { "an overlay with one new vent", with = laid_over({ true, false }, BAD), expect = "fail",
+      where = "attic" },
+    { "an overlay where the county asks for the vents too", under = "example/kettlebend",
+      with = laid_over({ true, true }, BAD), expect = "fail", where = "attic" },
+    { "a tear-off", with = BAD, expect = "fail", where = "attic" },
+  }
+end
+for _, rule in ipairs { "screen", "opens_outdoors" } do
+  cases("ventilation." .. rule) {
+    under = "model/irc-2021",
+    { "an old vent beside a new one", with = laid_over({ false, true }, BAD),
+      expect = "not_applicable", where = "attic, soffit strip" },
+    { "a new vent beside an old one", with = laid_over({ true, false }, BAD), expect = "fail",
+      where = "attic, soffit strip" },
+  }
+end
