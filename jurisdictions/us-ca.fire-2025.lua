@@ -1,10 +1,23 @@
--- California, fire class and wildfire details, CRC 2025: the wildfire chapter
--- has moved to a code of its own (Part 7), and "all other areas" one section up.
+-- California, fire class and wildfire details, CRC 2025: R902.1.2 is for areas outside
+-- of fire zones and the wildland-urban interface alone. Inside of them a code of its own
+-- binds (Part 7), whose text was not read: short of class A, which no reading can ask
+-- more than, a roof there is for the department to judge.
 --
--- The statute's floor (B in a very high zone, C elsewhere) is below the code's,
--- so the code's classes stand here. Cities and counties lift them further.
+-- The statute's floor (B in a very high zone, C elsewhere) is below the code's.
+-- Cities and counties lift the classes further.
 
-local STATUTE = "the statute as amended in 2001"
+local TEXT = "state code text on this edition"
+local STATUTE = "the statute as stored in 2026"
+local SAFETY = "Health and Safety Code"
+
+local function read(value, cite)
+  return { value, cite = cite, status = "seen", source = TEXT }
+end
+
+local function statute(value, cite)
+  return { value, book = SAFETY, cite = cite, status = "seen", source = STATUTE }
+end
+
 local WUI = "recalled or read second-hand; a county's text of chapter 7A, insurers' research"
 
 local function detail(section)
@@ -12,42 +25,28 @@ local function detail(section)
 end
 
 figures {
-  ["fire.class_by_zone"] = { true, cite = "R902.1.1, R902.1.2", status = "seen",
-    source = "local amendments that edit these sections; a city's page" },
-  ["fire.classes_in.none"] = { { "A", "B", "C" }, cite = "R902.1.2", status = "seen",
-    source = "local amendments that edit this section" },
-  ["fire.classes_in.moderate"] = { { "A", "B", "C" }, cite = "R902.1.2", status = "memory",
-    source = "recalled: as before", disputed = "the local maps of 2025 carry moderate zones "
-      .. "for the first time: ask the building department" },
-  ["fire.classes_in.high"] = { { "A", "B", "C" }, cite = "R902.1.2", status = "memory",
-    source = "recalled: as before", disputed = "class A may reach the high zones of the "
-      .. "local maps of 2025: ask the building department" },
-  ["fire.classes_in.very_high"] = { { "A" }, cite = "R902.1.1, Part 7 ch. 5; H&S 13132.7(a)",
-    status = "memory", source = "recalled: a move, not a rewrite, says the fire marshal" },
-  ["fire.state_area_counts"] = { true, cite = "R902.1.1, Part 7 ch. 5; H&S 13132.7(c)",
-    status = "memory", source = "statute read second-hand; the code's number recalled" },
-  ["fire.classes_state_area"] = { cite = "R902.1.1, Part 7 ch. 5; H&S 13132.7(c)",
-    status = "memory", source = "statute read second-hand; the code's number recalled" },
-  ["fire.state_area_exempt_zones"] = { cite = "R902.1.1, Part 7 ch. 5; H&S 13132.7(c)",
-    status = "memory", source = "statute read second-hand; the code's number recalled" },
+  ["fire.class_by_zone"] = read(true, "R902.1.1, R902.1.2"),
+  ["fire.classes_in.none"] = read({ "A", "B", "C" }, "R902.1.2"),
+  ["fire.classes_in.moderate"] = { { "A" }, book = "CBC Part 7", cite = "ch. 5, not read",
+    status = "seen", source = TEXT .. ": R902.1.1 sends there" },
+  ["fire.classes_in.high"] = { { "A" }, book = "CBC Part 7", cite = "ch. 5, not read",
+    status = "seen", source = TEXT .. ": R902.1.1 sends there" },
+  ["fire.zones_not_read"] = read({ "moderate", "high" }, "R902.1.1"),
+  ["fire.classes_in.very_high"] = { { "A" }, cite = "R902.1.1, Part 7 ch. 5",
+    status = "seen", source = "pages of 2025 and 2026 on very high zones" },
+  ["fire.state_area_counts"] = statute(true, "13132.7(c)"),
+  ["fire.classes_state_area"] = statute({ "A", "B" }, "13132.7(c)"),
+  ["fire.state_area_exempt_zones"] = statute({ "moderate" }, "13132.7(c)"),
 
-  ["fire.whole_roof_required"] = { true, cite = "H&S 13132.7", status = "seen",
-    source = STATUTE },
-  ["fire.whole_roof_over"] = { cite = "H&S 13132.7", status = "seen", source = STATUTE },
-  ["fire.whole_roof_months"] = { cite = "H&S 13132.7", status = "seen",
-    source = STATUTE .. ": within any one-year period" },
-  ["fire.whole_roof_at_named_share"] = { false, cite = "H&S 13132.7", status = "seen",
-    source = STATUTE .. ": more than",
-    disputed = "some local pages keep the wording of before 1999, 50 % or more", rival = true },
+  ["fire.whole_roof_required"] = read(true, "R902.1.2"),
+  ["fire.whole_roof_over"] = read(50, "R902.1.2"),
+  ["fire.whole_roof_months"] = read(12, "R902.1.2"),
+  ["fire.whole_roof_at_named_share"] = read(false, "R902.1.2"),
 
-  ["fire.tests"] = { { "E108", "UL_790" }, cite = "CBC 1505.1", status = "seen",
-    source = "county bulletin on class A roofs" },
-  ["fire.tests_by_standard"] = { {}, cite = "CBC 1505.1", status = "seen",
-    source = "county bulletin on class A roofs: those two tests" },
-  ["fire.wood_weathering_required"] = { true, cite = "H&S 13132.7", status = "seen",
-    source = STATUTE },
-  ["fire.wood_weathering_years_least"] = { cite = "H&S 13132.7", status = "seen",
-    source = STATUTE },
+  ["fire.tests"] = read({ "E108", "UL_790" }, "R902.1"),
+  ["fire.deemed_A_any_deck"] = read({ "slate" }, "R902.1 exc. 4"),
+  ["fire.wood_weathering_required"] = read(true, "R902.2"),
+  ["fire.wood_weathering_years_least"] = read(5, "R902.2"),
 
   -- Warned of, not demanded: the status is practice. A place that holds reroofs
   -- to the wildfire chapter states this figure with how it knows it.

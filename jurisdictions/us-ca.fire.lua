@@ -10,6 +10,11 @@ local function detail(section)
   return { cite = section, status = "practice", source = WUI }
 end
 
+local function in_statute(value)
+  return { value, book = "Health and Safety Code", cite = "13132.7(c)", status = "seen",
+    source = "the statute as stored in 2026" }
+end
+
 figures {
   ["fire.class_by_zone"] = { true, cite = "R902.1.1 to R902.1.3", status = "seen",
     source = "local amendments that edit these sections; a city's page" },
@@ -21,12 +26,9 @@ figures {
     source = "local amendments that edit this section" },
   ["fire.classes_in.very_high"] = { { "A" }, cite = "R902.1.1; H&S 13132.7(a)",
     status = "seen", source = "a city's page restating the building code; the statute asks B" },
-  ["fire.state_area_counts"] = { true, cite = "R902.1.2; H&S 13132.7(c)", status = "memory",
-    source = "statute read second-hand; the code's number recalled" },
-  ["fire.classes_state_area"] = { cite = "R902.1.2; H&S 13132.7(c)",
-    status = "memory", source = "statute read second-hand; the code's number recalled" },
-  ["fire.state_area_exempt_zones"] = { cite = "R902.1.2; H&S 13132.7(c)",
-    status = "memory", source = "statute read second-hand; the code's number recalled" },
+  ["fire.state_area_counts"] = in_statute(true),
+  ["fire.classes_state_area"] = in_statute { "A", "B" },
+  ["fire.state_area_exempt_zones"] = in_statute { "moderate" },
 
   ["fire.whole_roof_required"] = { true, cite = "H&S 13132.7", status = "seen",
     source = STATUTE },

@@ -139,6 +139,21 @@ rule "alarms.clearances" {
   mend = "Move the alarm.",
 }
 
+rule "alarms.cooking" {
+  title = "Smoke alarms away from the stove",
+  stage = "final",
+  applies = function(job, figure)
+    if not figure "alarms.cooking_counts" then return false, "no distance from a stove is set" end
+    return smoke_due(job, figure)
+  end,
+  judge = function(job, figure)
+    local kind = job.alarms.nearest_cooking_is
+    if kind == "listed" then return shown(true, "an alarm listed for use near a stove") end
+    return at_least(job.alarms.from_cooking_ft, figure("alarms.cooking_least." .. kind), "ft")
+  end,
+  mend = "Move the alarm, or put one there that is listed for use near a stove.",
+}
+
 rule "alarms.proof" {
   title = "What shows the alarms",
   stage = "final",

@@ -1077,6 +1077,11 @@ field "alarms.from_bath_door_in" { type = "number", unit = "in", range = { 0, 10
   ask = "How far is the nearest alarm from a bathroom door?" }
 field "alarms.from_register_in" { type = "number", unit = "in", range = { 0, 1000 }, stage = "final",
   ask = "How far is the nearest alarm from an air register or the tip of a fan blade?" }
+field "alarms.from_cooking_ft" { type = "number", unit = "ft", range = { 0, 300 }, stage = "final",
+  ask = "How far, measured level, is the nearest smoke alarm from a stove or oven that is built in?" }
+field "alarms.nearest_cooking_is" { type = "choice",
+  choices = { "ionization", "silenced", "photoelectric", "photoelectric_open", "listed" }, stage = "final",
+  ask = "What is that alarm, by its label: ionization, ionization with a silencing switch, photoelectric, photoelectric where the kitchen is open to the room and no other place is left, or listed for use near a stove?" }
 field "alarms.proof" { type = "choice", choices = { "none", "seen", "signed_form", "affidavit" }, stage = "final",
   ask = "What shows the alarms: nothing, an inspector saw them, a signed form, or an affidavit?" }
 field "alarms.form_signed_by" { type = "choices", choices = { "none", "owner", "contractor", "tenant" }, stage = "final",

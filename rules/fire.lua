@@ -131,6 +131,10 @@ rule "fire.class" {
       class = "A"
       work("this covering on this deck counts as class A without a test")
     end
+    if not has(classes, class) and figure "fire.class_by_zone"
+      and has(figure "fire.zones_not_read", job.site.fire_zone) then
+      return not_known("which class this zone asks for: the code that says it was not read")
+    end
     if not has(classes, class) and figure "fire.historic_exceptions" and job.site.historic then
       return cannot_tell("the place has exceptions for historic buildings that are not carried "
         .. "here: ask whether this house is one of them")

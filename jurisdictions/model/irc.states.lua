@@ -36,6 +36,11 @@ figures {
   ["shingle.D3161_classes"] = { { "A", "D", "F" }, sense = "one_of", cite = "Table R905.2.4.1",
     status = "seen", source = TEXTS, read_in = { "IRC 2018", "IRC 2021", "IRC 2024" } },
 
+  -- Fire zones whose classes stand in a code that was not read, and alarms by the stove.
+  ["fire.zones_not_read"] = { {}, sense = "among", cite = "R902.1", status = "seen",
+    source = TEXTS, read_in = BOOKS },
+  ["alarms.cooking_counts"] = off "R314.3",
+
   -- A section of the roof by itself, beside the whole of it.
   ["permit.rest_by_section"] = off "R908.1",
 
