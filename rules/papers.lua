@@ -5,219 +5,144 @@
 -- place turns it on in one line (papers.X_required). A paper that the job does
 -- not mention leaves the finding open: it is never taken as there.
 
--- The words of `wanted` that `list` has not, as people say them.
-local function lacking(list, wanted)
-  local words = {}
-  for _, one in ipairs(wanted) do
-    if not has(list, one) then
-      local word = ""
-      for i = 1, #one do
-        local letter = string.sub(one, i, i)
-        word = word .. (letter == "_" and " " or letter)
-      end
-      table.insert(words, word)
-    end
-  end
-  return words
-end
-
--- Everything in the set must be in the job's list.
-local function all_shown(list, wanted, what)
-  local words = lacking(list, wanted)
-  work(#wanted .. " asked for, " .. #words .. " lacking")
-  if #words == 0 then return shown(true, what .. ", all that the place asks for") end
-  return shown(false, what .. ", also: " .. table.concat(words, ", "))
-end
-
--- A rule for one list: the place's set against what the job names.
-local function list_rule(id, spec)
-  rule(id) {
-    title = spec.title,
-    stage = spec.stage,
-    applies = function(job, figure)
-      if #figure(spec.set) == 0 then return false, spec.off end
-      return true
-    end,
-    judge = function(job, figure)
-      return all_shown(spec.list(job), figure(spec.set), spec.what)
-    end,
-    mend = spec.mend,
-    caution = spec.caution,
-  }
-end
-
--- A rule for one paper that is there or not.
-local function paper_rule(id, spec)
-  rule(id) {
-    title = spec.title,
-    stage = spec.stage,
-    applies = function(job, figure)
-      if not figure(spec.switch) then return false, spec.off end
-      if not spec.when then return true end
-      return spec.when(job, figure)
-    end,
-    judge = function(job)
-      return shown(spec.fact(job), spec.what)
-    end,
-    mend = spec.mend,
-    caution = spec.caution,
-  }
-end
-
-local function by_contractor(job)
-  return job.permit.holder ~= "owner", "the owner takes out the permit"
-end
+local by_contractor = no { is { "permit.holder", "owner" },
+  otherwise = "the owner takes out the permit" }
 
 -- With the application ------------------------------------------------------------------
 
-list_rule("papers.application", {
-  title = "What the application states", stage = "permit",
-  set = "papers.application_states",
-  off = "the place asks for nothing in particular on the application",
-  list = function(job) return job.papers.application_states end,
-  what = "an application that states what the place asks for",
-  mend = "Fill in the rest of the form.",
-})
-
-list_rule("papers.handed_in", {
-  title = "Other papers with the application", stage = "permit",
-  set = "papers.handed_in",
-  off = "no other papers are asked for with the application",
-  list = function(job) return job.papers.handed_in end,
-  what = "the papers asked for with the application",
-  mend = "Hand in the rest.",
-})
-
-rule "papers.handed_in_overlay" {
-  title = "Papers asked for with an overlay",
+demand "papers.application" {
+  title = "What the application states",
   stage = "permit",
-  applies = function(job, figure)
-    if #figure "papers.handed_in_overlay" == 0 then
-      return false, "no other papers are asked for with an overlay"
-    end
-    return job.scope.method == "overlay", "nothing is laid over"
-  end,
-  judge = function(job, figure)
-    return all_shown(job.papers.handed_in, figure "papers.handed_in_overlay",
-      "the papers asked for with an overlay")
-  end,
+  when = { asks { "papers.application_states",
+    otherwise = "the place asks for nothing in particular on the application" } },
+  fact = "papers.application_states", meets = "papers.application_states",
+  shown = "an application that states what the place asks for",
+  mend = "Fill in the rest of the form.",
+}
+
+demand "papers.handed_in" {
+  title = "Other papers with the application",
+  stage = "permit",
+  when = { asks { "papers.handed_in",
+    otherwise = "no other papers are asked for with the application" } },
+  fact = "papers.handed_in", meets = "papers.handed_in",
+  shown = "the papers asked for with the application",
   mend = "Hand in the rest.",
 }
 
--- With the application, and before the final.
-local function value_rule(id, title, stage, set)
-  rule(id) {
-    title = title,
-    stage = stage,
-    applies = function(job, figure)
-      if not figure "papers.value_counts" then
-        return false, "the house's value calls for no papers here"
-      end
-      return math.floor(job.house.value_usd + 0.5) >= figure "papers.value_from",
-        "the house is worth less"
-    end,
-    judge = function(job, figure)
-      return all_shown(job.papers.handed_in, figure(set),
-        "the papers asked for with a house of that value")
-    end,
-    mend = "Hand in the rest.",
-  }
-end
+demand "papers.handed_in_overlay" {
+  title = "Papers asked for with an overlay",
+  stage = "permit",
+  when = {
+    asks { "papers.handed_in_overlay", otherwise = "no other papers are asked for with an overlay" },
+    is { "scope.method", "overlay", otherwise = "nothing is laid over" },
+  },
+  fact = "papers.handed_in", meets = "papers.handed_in_overlay",
+  shown = "the papers asked for with an overlay",
+  mend = "Hand in the rest.",
+}
 
-value_rule("papers.by_value", "Papers asked for with a dear house", "permit",
-  "papers.value_papers")
-value_rule("papers.by_value_final", "Papers due before the final with a dear house", "final",
-  "papers.value_papers_final")
+local DEAR = {
+  on { "papers.value_counts", otherwise = "the house's value calls for no papers here" },
+  meant { "house.value_usd", "papers.value_from", otherwise = "the house is worth less" },
+}
 
-rule "papers.packets" {
+demand "papers.by_value" {
+  title = "Papers asked for with a dear house",
+  stage = "permit",
+  when = DEAR,
+  fact = "papers.handed_in", meets = "papers.value_papers",
+  shown = "the papers asked for with a house of that value",
+  mend = "Hand in the rest.",
+}
+
+demand "papers.by_value_final" {
+  title = "Papers due before the final with a dear house",
+  stage = "final",
+  when = DEAR,
+  fact = "papers.handed_in", meets = "papers.value_papers_final",
+  shown = "the papers asked for with a house of that value",
+  mend = "Hand in the rest.",
+}
+
+demand "papers.packets" {
   title = "Sets of the application",
   stage = "permit",
-  applies = function(job, figure)
-    return figure "papers.packets_count", "no number of sets is asked for"
-  end,
-  judge = function(job, figure)
-    return at_least(job.papers.packets, figure "papers.packets_least", "count")
-  end,
+  when = { on { "papers.packets_count", otherwise = "no number of sets is asked for" } },
+  fact = "papers.packets", meets = "papers.packets_least",
   mend = "Hand in as many sets as are asked for.",
 }
 
-rule "papers.approvals_marked" {
+demand "papers.approvals_marked" {
   title = "How the approval sheets are marked",
   stage = "permit",
-  applies = function(job, figure)
-    return figure "papers.approval_marks_count", "nothing is said about marking the sheets"
-  end,
-  judge = function(job, figure)
-    return one_of(job.papers.approvals_marked, figure "papers.approval_marks")
-  end,
+  when = { on { "papers.approval_marks_count",
+    otherwise = "nothing is said about marking the sheets" } },
+  fact = "papers.approvals_marked", meets = "papers.approval_marks",
   mend = "Mark the sheets again, as the place reads them.",
 }
 
-paper_rule("papers.contract", {
-  title = "Copy of the contract", stage = "permit",
-  switch = "papers.contract_required", off = "no copy of the contract is asked for",
-  when = by_contractor,
-  fact = function(job) return job.papers.contract end,
-  what = "a copy of the signed contract",
+demand "papers.contract" {
+  title = "Copy of the contract",
+  stage = "permit",
+  when = {
+    on { "papers.contract_required", otherwise = "no copy of the contract is asked for" },
+    by_contractor,
+  },
+  fact = "papers.contract", shown = "a copy of the signed contract",
   mend = "Hand in a copy of the signed contract.",
-})
+}
 
-rule "papers.sketch" {
+demand "papers.sketch" {
   title = "Roof sketch or plan",
   stage = "permit",
-  applies = function(job, figure)
-    return figure "papers.sketch_required", "no roof sketch is asked for"
-  end,
-  judge = function(job, figure)
-    return at_least(job.papers.sketch_copies, figure "papers.sketch_copies_least", "count")
-  end,
+  when = { on { "papers.sketch_required", otherwise = "no roof sketch is asked for" } },
+  fact = "papers.sketch_copies", meets = "papers.sketch_copies_least",
   mend = "Draw the roof with its areas, in as many copies as are asked for.",
 }
 
-paper_rule("papers.plans", {
-  title = "Drawings for a new pitch", stage = "permit",
-  switch = "papers.plans_for_pitch_required", off = "no drawings are asked for a new pitch",
-  when = function(job) return job.scope.pitch_change, "no plane changes its pitch" end,
-  fact = function(job) return job.papers.plans end,
-  what = "drawings of the framing, because the pitch changes",
+demand "papers.plans" {
+  title = "Drawings for a new pitch",
+  stage = "permit",
+  when = {
+    on { "papers.plans_for_pitch_required", otherwise = "no drawings are asked for a new pitch" },
+    is { "scope.pitch_change", otherwise = "no plane changes its pitch" },
+  },
+  fact = "papers.plans", shown = "drawings of the framing, because the pitch changes",
   mend = "Have the new framing drawn, and hand the drawings in.",
-})
+}
 
-rule "papers.product_approval" {
+demand "papers.product_approval" {
   title = "Product approval sheets",
   stage = "permit",
-  applies = function(job, figure)
-    return figure "papers.approval_sheets_required", "no approval sheets are asked for"
-  end,
-  judge = function(job, figure)
-    return at_least(job.papers.approval_sheets, figure "papers.approval_sheets_least", "count")
-  end,
+  when = { on { "papers.approval_sheets_required",
+    otherwise = "no approval sheets are asked for" } },
+  fact = "papers.approval_sheets", meets = "papers.approval_sheets_least",
   mend = "Hand in the sheets of the covering and of the underlayment.",
 }
 
-paper_rule("papers.approval_numbers", {
-  title = "Product approval numbers", stage = "permit",
-  switch = "papers.approval_numbers_required", off = "no approval numbers are asked for",
-  fact = function(job) return job.papers.approval_numbers end,
-  what = "the approval number of each product",
+demand "papers.approval_numbers" {
+  title = "Product approval numbers",
+  stage = "permit",
+  when = { on { "papers.approval_numbers_required",
+    otherwise = "no approval numbers are asked for" } },
+  fact = "papers.approval_numbers", shown = "the approval number of each product",
   mend = "Look up the numbers of the very products on the truck.",
-})
+}
 
-paper_rule("papers.maker_specification", {
-  title = "Maker's specification or evaluation report", stage = "permit",
-  switch = "papers.maker_specification_required",
-  off = "no maker's specification is asked for with the application",
-  fact = function(job) return job.papers.maker_specification end,
-  what = "the maker's specification or an evaluation report",
+demand "papers.maker_specification" {
+  title = "Maker's specification or evaluation report",
+  stage = "permit",
+  when = { on { "papers.maker_specification_required",
+    otherwise = "no maker's specification is asked for with the application" } },
+  fact = "papers.maker_specification",
+  shown = "the maker's specification or an evaluation report",
   mend = "Hand in the maker's sheet or the report of the covering.",
-})
+}
 
 -- A notice of commencement, where the contract is dear enough. A price at the
 -- figure is on whichever side the place says.
 local function notice_due(job, figure)
-  if not figure "papers.commencement_required" then
-    return false, "no notice of commencement is asked for"
-  end
   local price, limit = job.scope.price_usd, figure "papers.commencement_price_limit"
   if math.abs(price - limit) < 0.005 then
     return figure "papers.commencement_at_price_counts", "the price is at the figure, not over it"
@@ -225,127 +150,116 @@ local function notice_due(job, figure)
   return price > limit, "the price is under the figure"
 end
 
-rule "papers.commencement" {
+local NOTICE = {
+  on { "papers.commencement_required", otherwise = "no notice of commencement is asked for" },
+  notice_due,
+}
+
+demand "papers.commencement" {
   title = "Notice of commencement recorded",
   stage = "permit",
-  applies = notice_due,
-  judge = function(job)
-    return shown(job.papers.commencement_recorded, "a recorded notice of commencement")
-  end,
+  when = NOTICE,
+  fact = "papers.commencement_recorded", shown = "a recorded notice of commencement",
   mend = "Have the owner sign the notice, and record it before the first visit.",
 }
 
-rule "papers.commencement_posted" {
+demand "papers.commencement_posted" {
   title = "Notice of commencement on the site",
   stage = "deck",
-  applies = function(job, figure)
-    if not figure "papers.commencement_posted_required" then
-      return false, "the notice need not be posted"
-    end
-    return notice_due(job, figure)
-  end,
-  judge = function(job)
-    return shown(job.papers.commencement_posted, "the recorded notice posted on the site")
-  end,
+  when = {
+    on { "papers.commencement_posted_required", otherwise = "the notice need not be posted" },
+    NOTICE,
+  },
+  fact = "papers.commencement_posted", shown = "the recorded notice posted on the site",
   mend = "Post the recorded notice before the first visit.",
 }
 
-rule "papers.insurance" {
+demand "papers.insurance" {
   title = "Insurance papers",
   stage = "permit",
-  applies = function(job, figure)
-    if #figure "papers.insurance" == 0 then return false, "no insurance papers are asked for" end
-    return by_contractor(job)
-  end,
-  judge = function(job, figure)
-    return all_shown(job.contractor.insurance, figure "papers.insurance", "papers on insurance")
-  end,
+  when = {
+    asks { "papers.insurance", otherwise = "no insurance papers are asked for" },
+    by_contractor,
+  },
+  fact = "contractor.insurance", meets = "papers.insurance", shown = "papers on insurance",
   mend = "Hand in the certificates.",
 }
 
-rule "papers.liability" {
+demand "papers.liability" {
   title = "Sum of the liability insurance",
   stage = "permit",
-  applies = function(job, figure)
-    if not figure "papers.liability_counts" then
-      return false, "no sum is set for liability insurance"
-    end
-    return by_contractor(job)
-  end,
-  judge = function(job, figure)
-    return at_least(job.contractor.liability_usd, figure "papers.liability_least", "usd")
-  end,
+  when = {
+    on { "papers.liability_counts", otherwise = "no sum is set for liability insurance" },
+    by_contractor,
+  },
+  fact = "contractor.liability_usd", meets = "papers.liability_least",
   mend = "Have the sum raised, and hand in the new certificate.",
 }
 
-paper_rule("papers.lead_firm", {
-  title = "Lead-safe firm on an older house", stage = "permit",
-  switch = "papers.lead_firm_required", off = "the permit does not ask for a lead-safe firm",
-  when = function(job, figure)
-    local paid, why = by_contractor(job)
-    if not paid then return false, why end
-    return job.house.year_built < figure "papers.lead_built_before", "the house is newer"
-  end,
-  fact = function(job) return job.contractor.lead_safe_firm end,
-  what = "the number of a lead-safe certified firm",
+demand "papers.lead_firm" {
+  title = "Lead-safe firm on an older house",
+  stage = "permit",
+  when = {
+    on { "papers.lead_firm_required", otherwise = "the permit does not ask for a lead-safe firm" },
+    by_contractor,
+    meant { "house.year_built", "papers.lead_built_before", otherwise = "the house is newer" },
+  },
+  fact = "contractor.lead_safe_firm", shown = "the number of a lead-safe certified firm",
   mend = "Use a lead-safe certified firm where painted wood is disturbed, and give its number.",
   caution = "Old paint on eaves and trim poisons those who scrape it and those who live there.",
-})
+}
 
-local function association(job)
-  return job.site.association, "no association has a say in this roof"
-end
+local association = is { "site.association", otherwise = "no association has a say in this roof" }
 
-paper_rule("papers.association", {
-  title = "The association's consent", stage = "permit",
-  switch = "papers.association_letter_required", off = "no letter of an association is asked for",
-  when = association,
-  fact = function(job) return job.papers.association_letter end,
-  what = "the association's letter of consent",
+demand "papers.association" {
+  title = "The association's consent",
+  stage = "permit",
+  when = {
+    on { "papers.association_letter_required",
+      otherwise = "no letter of an association is asked for" },
+    association,
+  },
+  fact = "papers.association_letter", shown = "the association's letter of consent",
   mend = "Get the letter and hand it in.",
-})
+}
 
-rule "papers.association_notice" {
+demand "papers.association_notice" {
   title = "Notice to the association",
   stage = "permit",
-  applies = function(job, figure)
-    if not figure "papers.association_notice_required" then
-      return false, "no notice to an association is asked for"
-    end
-    return association(job)
-  end,
-  judge = function(job, figure)
-    return at_least(job.papers.association_notice_days,
-      figure "papers.association_notice_days_least", "days")
-  end,
+  when = {
+    on { "papers.association_notice_required",
+      otherwise = "no notice to an association is asked for" },
+    association,
+  },
+  fact = "papers.association_notice_days", meets = "papers.association_notice_days_least",
   mend = "Tell the association, and wait out the days.",
 }
 
-rule "papers.planning" {
+demand "papers.planning" {
   title = "Consent of the planning office",
   stage = "permit",
-  applies = function(job, figure)
-    if figure "papers.planning_required" then return true end
-    if not figure "papers.planning_on_change" then
-      return false, "the planning office is not asked here"
-    end
-    if job.scope.looks_change or job.scope.material_change then return true end
-    return false, "neither color, look nor kind of the roof changes"
-  end,
-  judge = function(job)
-    return shown(job.papers.planning_consent, "the consent of the planning or design office")
-  end,
+  when = { either {
+    on "papers.planning_required",
+    all {
+      on { "papers.planning_on_change", otherwise = "the planning office is not asked here" },
+      either { is "scope.looks_change", is "scope.material_change",
+        otherwise = "neither color, look nor kind of the roof changes" },
+    },
+  } },
+  fact = "papers.planning_consent", shown = "the consent of the planning or design office",
   mend = "Ask the planning office first.",
 }
 
-paper_rule("papers.historic", {
-  title = "Certificate for a historic house", stage = "permit",
-  switch = "papers.historic_required", off = "no certificate for historic houses is asked for",
-  when = function(job) return job.site.historic, "the site is not historic" end,
-  fact = function(job) return job.papers.historic_certificate end,
-  what = "a certificate of the historic commission",
+demand "papers.historic" {
+  title = "Certificate for a historic house",
+  stage = "permit",
+  when = {
+    on { "papers.historic_required", otherwise = "no certificate for historic houses is asked for" },
+    is { "site.historic", otherwise = "the site is not historic" },
+  },
+  fact = "papers.historic_certificate", shown = "a certificate of the historic commission",
   mend = "Get the certificate before applying.",
-})
+}
 
 rule "papers.engineer" {
   title = "Engineer's word on a heavy covering",
@@ -364,20 +278,18 @@ rule "papers.engineer" {
   caution = "A roof too heavy for its rafters comes down without warning.",
 }
 
-rule "papers.double_deck" {
+demand "papers.double_deck" {
   title = "Engineer's word on a second deck",
   stage = "permit",
   per = "decks",
-  applies = function(job, figure, deck)
-    if not figure "papers.double_deck_needs_engineer" then
-      return false, "a second layer of deck calls for no engineer here"
-    end
-    if deck.work ~= "paneled_over" then return false, "no deck is laid over this one" end
-    return deck.kind ~= "spaced_board", "panels over spaced boards are the first solid deck"
-  end,
-  judge = function(job)
-    return shown(job.papers.engineer_report, "an engineer's word on a second layer of deck")
-  end,
+  when = {
+    on { "papers.double_deck_needs_engineer",
+      otherwise = "a second layer of deck calls for no engineer here" },
+    is { "decks[].work", "paneled_over", otherwise = "no deck is laid over this one" },
+    no { is { "decks[].kind", "spaced_board" },
+      otherwise = "panels over spaced boards are the first solid deck" },
+  },
+  fact = "papers.engineer_report", shown = "an engineer's word on a second layer of deck",
   mend = "Take the old deck off, or have an engineer look at the framing.",
 }
 
@@ -408,73 +320,64 @@ rule "papers.asbestos" {
   caution = "Until it is tested, neither break, saw nor grind old roofing.",
 }
 
-paper_rule("papers.waste_plan", {
-  title = "Plan for the debris", stage = "permit",
-  switch = "papers.waste_plan_required", off = "no plan for the debris is asked for",
-  when = function(job, figure)
-    if job.scope.method ~= "overlay" then return true end
-    return not figure "papers.waste_overlay_exempt", "an overlay is free of it"
-  end,
-  fact = function(job) return job.papers.waste_plan end,
-  what = "a plan for the debris",
-  mend = "Say where the debris goes, and keep the weight tags.",
-})
+local not_exempt = either { no { is { "scope.method", "overlay" } },
+  off "papers.waste_overlay_exempt", otherwise = "an overlay is free of it" }
 
-rule "papers.waste_share" {
+demand "papers.waste_plan" {
+  title = "Plan for the debris",
+  stage = "permit",
+  when = {
+    on { "papers.waste_plan_required", otherwise = "no plan for the debris is asked for" },
+    not_exempt,
+  },
+  fact = "papers.waste_plan", shown = "a plan for the debris",
+  mend = "Say where the debris goes, and keep the weight tags.",
+}
+
+demand "papers.waste_share" {
   title = "Share of the debris that is used again",
   stage = "final",
-  applies = function(job, figure)
-    if not figure "papers.waste_share_counts" then
-      return false, "no share of the debris is set"
-    end
-    return math.floor(job.scope.price_usd + 0.5) >= figure "papers.waste_share_price_from",
-      "the job costs less than the figure"
-  end,
-  judge = function(job, figure)
-    return at_least(job.papers.waste_reused_percent, figure "papers.waste_share_least", "percent")
-  end,
+  when = {
+    on { "papers.waste_share_counts", otherwise = "no share of the debris is set" },
+    meant { "scope.price_usd", "papers.waste_share_price_from",
+      otherwise = "the job costs less than the figure" },
+  },
+  fact = "papers.waste_reused_percent", meets = "papers.waste_share_least",
   mend = "Send more of it to a yard that sorts, and keep the weight tags.",
 }
 
-rule "papers.underlayment_stated" {
+demand "papers.underlayment_stated" {
   title = "Underlayment named on the form",
   stage = "permit",
-  applies = function(job, figure)
-    if not figure "papers.underlayment_stated_required" then
-      return false, "the form need not name the underlayment"
-    end
-    return job.house.year_built <= figure "papers.underlayment_stated_built_most",
-      "the house is newer than those whose form names it"
-  end,
-  judge = function(job, figure)
-    return one_of(job.papers.underlayment_stated, figure "papers.underlayments_stated")
-  end,
+  when = {
+    on { "papers.underlayment_stated_required",
+      otherwise = "the form need not name the underlayment" },
+    meant { "house.year_built", "papers.underlayment_stated_built_most",
+      otherwise = "the house is newer than those whose form names it" },
+  },
+  fact = "papers.underlayment_stated", meets = "papers.underlayments_stated",
   mend = "Name on the form one that the place takes, and lay it.",
 }
 
-rule "papers.waste_deposit" {
+demand "papers.waste_deposit" {
   title = "Deposit for the debris",
   stage = "permit",
-  applies = function(job, figure)
-    if not figure "papers.waste_deposit_counts" then return false, "no deposit is asked for" end
-    if job.scope.method == "overlay" and figure "papers.waste_overlay_exempt" then
-      return false, "an overlay is free of it"
-    end
-    return true
-  end,
-  judge = function(job, figure)
-    return at_least(job.papers.waste_deposit_usd, figure "papers.waste_deposit_least", "usd")
-  end,
+  when = {
+    on { "papers.waste_deposit_counts", otherwise = "no deposit is asked for" },
+    not_exempt,
+  },
+  fact = "papers.waste_deposit_usd", meets = "papers.waste_deposit_least",
   mend = "Pay the deposit; it comes back with the weight tags.",
 }
 
-paper_rule("papers.site_measures", {
-  title = "Chutes, fences, scaffolds and bin described", stage = "permit",
-  switch = "papers.site_measures_required", off = "no description of the site is asked for",
-  fact = function(job) return job.papers.site_measures end,
-  what = "a description of chutes, fences, scaffolds and the bin",
+demand "papers.site_measures" {
+  title = "Chutes, fences, scaffolds and bin described",
+  stage = "permit",
+  when = { on { "papers.site_measures_required",
+    otherwise = "no description of the site is asked for" } },
+  fact = "papers.site_measures", shown = "a description of chutes, fences, scaffolds and the bin",
   mend = "Describe how debris comes down and how people are kept clear.",
-})
+}
 
 -- Affidavit -------------------------------------------------------------------------------
 
@@ -499,62 +402,57 @@ local function affidavit_due(job, figure)
   return true
 end
 
-local function affidavit_rule(id, spec)
-  rule(id) {
-    title = spec.title,
-    stage = spec.stage,
-    applies = function(job, figure)
-      if spec.switch and not figure(spec.switch) then return false, spec.off end
-      return affidavit_due(job, figure)
-    end,
-    judge = spec.judge,
-    mend = spec.mend,
-  }
-end
-
-affidavit_rule("papers.affidavit", {
-  title = "Signed affidavit on hidden work", stage = "final",
-  judge = function(job, figure)
-    return all_shown(job.papers.affidavit.covers, figure "papers.affidavit_covers",
-      "a signed affidavit on the hidden work")
-  end,
+demand "papers.affidavit" {
+  title = "Signed affidavit on hidden work",
+  stage = "final",
+  when = affidavit_due,
+  fact = "papers.affidavit.covers", meets = "papers.affidavit_covers",
+  shown = "a signed affidavit on the hidden work",
   mend = "Have the license holder sign for the work that nobody can see any more.",
-})
+}
 
-affidavit_rule("papers.affidavit_signer", {
-  title = "Who signs the affidavit", stage = "final",
-  judge = function(job, figure)
-    return one_of(job.papers.affidavit.signed_by, figure "papers.affidavit_signers")
-  end,
+demand "papers.affidavit_signer" {
+  title = "Who signs the affidavit",
+  stage = "final",
+  when = affidavit_due,
+  fact = "papers.affidavit.signed_by", meets = "papers.affidavit_signers",
   mend = "Have it signed by one whose word the place takes.",
-})
+}
 
-affidavit_rule("papers.affidavit_notarized", {
-  title = "Affidavit notarized", stage = "final",
-  switch = "papers.affidavit_notarized_required", off = "the affidavit need not be notarized",
-  judge = function(job)
-    return shown(job.papers.affidavit.notarized, "a notarized affidavit")
-  end,
+demand "papers.affidavit_notarized" {
+  title = "Affidavit notarized",
+  stage = "final",
+  when = {
+    on { "papers.affidavit_notarized_required", otherwise = "the affidavit need not be notarized" },
+    affidavit_due,
+  },
+  fact = "papers.affidavit.notarized", shown = "a notarized affidavit",
   mend = "Have it signed again before a notary.",
-})
+}
 
-affidavit_rule("papers.affidavit_on_site", {
-  title = "Affidavit on the site", stage = "final",
-  switch = "papers.affidavit_on_site_required", off = "the affidavit need not be on the site",
-  judge = function(job)
-    return shown(job.papers.affidavit.on_site, "the affidavit on the site at the final")
-  end,
+demand "papers.affidavit_on_site" {
+  title = "Affidavit on the site",
+  stage = "final",
+  when = {
+    on { "papers.affidavit_on_site_required",
+      otherwise = "the affidavit need not be on the site" },
+    affidavit_due,
+  },
+  fact = "papers.affidavit.on_site", shown = "the affidavit on the site at the final",
   mend = "Post the affidavit with the permit card.",
-})
+}
 
-affidavit_rule("papers.affidavit_filed", {
-  title = "Affidavit on file before the final", stage = "final",
-  switch = "papers.affidavit_filed_required", off = "the affidavit need not be filed beforehand",
-  judge = function(job)
-    return shown(job.papers.affidavit.filed, "the affidavit on file before the final")
-  end,
+demand "papers.affidavit_filed" {
+  title = "Affidavit on file before the final",
+  stage = "final",
+  when = {
+    on { "papers.affidavit_filed_required",
+      otherwise = "the affidavit need not be filed beforehand" },
+    affidavit_due,
+  },
+  fact = "papers.affidavit.filed", shown = "the affidavit on file before the final",
   mend = "File it before calling for the final.",
-})
+}
 
 -- Photographs --------------------------------------------------------------------------------
 -- Asked for in every case, or only where they stand in for a visit.
@@ -586,7 +484,7 @@ local function photo_rule(id, visit, stage, title, mend)
       return photos_due(figure, job, visit)
     end,
     judge = function(job, figure)
-      return all_shown(job.papers.photos[visit], there(job, figure(set)), "photographs")
+      return has_all(job.papers.photos[visit], there(job, figure(set)), "photographs")
     end,
     mend = mend,
   }
@@ -609,61 +507,72 @@ local function any_photos_due(job, figure)
   return false
 end
 
-local function photo_quality(id, title, switch, off, fact, what, mend)
-  rule(id) {
-    title = title,
-    stage = "final",
-    applies = function(job, figure)
-      if not figure(switch) then return false, off end
-      return any_photos_due(job, figure), "no photographs are asked for"
-    end,
-    judge = function(job)
-      return shown(fact(job), what)
-    end,
-    mend = mend,
-  }
-end
+demand "papers.photos_tied" {
+  title = "Photographs tied to the job",
+  stage = "final",
+  when = {
+    on { "papers.photos_tied_required",
+      otherwise = "photographs need not show the permit number or address" },
+    all { any_photos_due, otherwise = "no photographs are asked for" },
+  },
+  fact = "papers.photos.tied_to_job",
+  shown = "the permit number or address in or with every photograph",
+  mend = "Chalk the permit number on the deck, or put it in the subject line.",
+}
 
-photo_quality("papers.photos_tied", "Photographs tied to the job",
-  "papers.photos_tied_required", "photographs need not show the permit number or address",
-  function(job) return job.papers.photos.tied_to_job end,
-  "the permit number or address in or with every photograph",
-  "Chalk the permit number on the deck, or put it in the subject line.")
-
-photo_quality("papers.photos_clear", "Photographs that can be enlarged",
-  "papers.photos_clear_required", "nothing is said about the sharpness of photographs",
-  function(job) return job.papers.photos.clear end,
-  "photographs that stay sharp when enlarged, as plain files",
-  "Send them again, sharp and as plain files.")
+demand "papers.photos_clear" {
+  title = "Photographs that can be enlarged",
+  stage = "final",
+  when = {
+    on { "papers.photos_clear_required",
+      otherwise = "nothing is said about the sharpness of photographs" },
+    all { any_photos_due, otherwise = "no photographs are asked for" },
+  },
+  fact = "papers.photos.clear",
+  shown = "photographs that stay sharp when enlarged, as plain files",
+  mend = "Send them again, sharp and as plain files.",
+}
 
 -- On the site ----------------------------------------------------------------------------------
 
-local function site_list(id, set, stage, title, when)
-  list_rule(id, {
-    title = title, stage = stage, set = set,
-    off = "nothing in particular is asked for on the site " .. when,
-    list = function(job) return job.papers.on_site end,
-    what = "the papers asked for on the site",
-    mend = "Lay the rest out before the visit.",
-  })
-end
+demand "papers.on_site_deck" {
+  title = "Papers on the site at the deck visit",
+  stage = "deck",
+  when = { asks { "papers.on_site_deck",
+    otherwise = "nothing in particular is asked for on the site at the deck visit" } },
+  fact = "papers.on_site", meets = "papers.on_site_deck",
+  shown = "the papers asked for on the site",
+  mend = "Lay the rest out before the visit.",
+}
 
-site_list("papers.on_site_deck", "papers.on_site_deck", "deck",
-  "Papers on the site at the deck visit",
-  "at the deck visit")
-site_list("papers.on_site_dry_in", "papers.on_site_dry_in", "dry-in",
-  "Papers on the site at the dry-in visit", "at the dry-in visit")
-site_list("papers.on_site_final", "papers.on_site_final", "final",
-  "Papers on the site at the final",
-  "at the final")
+demand "papers.on_site_dry_in" {
+  title = "Papers on the site at the dry-in visit",
+  stage = "dry-in",
+  when = { asks { "papers.on_site_dry_in",
+    otherwise = "nothing in particular is asked for on the site at the dry-in visit" } },
+  fact = "papers.on_site", meets = "papers.on_site_dry_in",
+  shown = "the papers asked for on the site",
+  mend = "Lay the rest out before the visit.",
+}
 
-paper_rule("papers.wrapper", {
-  title = "Shingle wrapper at the final", stage = "final",
-  switch = "papers.wrapper_required", off = "no wrapper is asked for at the final",
-  when = function(job)
-    return job.covering.kind == "asphalt_shingle", "only asphalt shingles come in wrappers"
-  end,
-  fact = function(job) return job.papers.wrapper_at_final end,
-  what = "a shingle wrapper on the site at the final",
+demand "papers.on_site_final" {
+  title = "Papers on the site at the final",
+  stage = "final",
+  when = { asks { "papers.on_site_final",
+    otherwise = "nothing in particular is asked for on the site at the final" } },
+  fact = "papers.on_site", meets = "papers.on_site_final",
+  shown = "the papers asked for on the site",
+  mend = "Lay the rest out before the visit.",
+}
+
+demand "papers.wrapper" {
+  title = "Shingle wrapper at the final",
+  stage = "final",
+  when = {
+    on { "papers.wrapper_required", otherwise = "no wrapper is asked for at the final" },
+    is { "covering.kind", "asphalt_shingle",
+      otherwise = "only asphalt shingles come in wrappers" },
+  },
+  fact = "papers.wrapper_at_final", shown = "a shingle wrapper on the site at the final",
   mend = "Keep a wrapper dry until the final: the stagger is checked against it.",
-})
+}

@@ -1,11 +1,9 @@
 /* bind_compare.c - the comparisons a rule may make.
  *
  * Each gives a judgement: met or not, what was demanded, what was found. */
-#include "judge/judging.h"
+#include "judge/judgement.h"
 
 #include "base/number.h"
-#include "base/text.h"
-#include "trade/spacing.h"
 
 #include <lauxlib.h>
 #include <lua.h>
@@ -37,12 +35,11 @@ struct judgement *to_judgement(lua_State *lua, int index)
     return same ? *(struct judgement **)data : NULL;
 }
 
-static struct judgement *judgement_new(lua_State *lua, const char *sense)
+static struct judgement *new_judgement(lua_State *lua, const char *sense)
 {
     count_said(lua, sizeof(struct judgement));
-    struct judgement *judgement = arena_alloc(judging_of(lua)->arena, sizeof(*judgement));
+    struct judgement *judgement = judgement_new(judging_of(lua), sense);
     check_arena(lua);
-    judgement->sense = sense;
     return judgement;
 }
 
@@ -134,7 +131,7 @@ static int compare_numbers(lua_State *lua, const char *sense,
     const double found = check_finite(lua, 1, "the value found");
     const double limit = check_finite(lua, 2, "the limit");
     const char *unit = keep_text(lua, 3);
-    struct judgement *judgement = judgement_new(lua, sense);
+    struct judgement *judgement = new_judgement(lua, sense);
     judgement->met = met(found, limit, unit);
     judgement->found = number_value(found, unit);
     judgement->required = number_value(limit, unit);
@@ -159,7 +156,7 @@ static int equals(lua_State *lua)
     if (lua_type(lua, 1) != lua_type(lua, 2))
         return luaL_error(lua, "equals: a %s cannot equal a %s", luaL_typename(lua, 1),
                           luaL_typename(lua, 2));
-    struct judgement *judgement = judgement_new(lua, "equals");
+    struct judgement *judgement = new_judgement(lua, "equals");
     judgement->found = keep_value(lua, 1, NULL);
     judgement->required = keep_value(lua, 2, NULL);
     if (judgement->found.kind == VALUE_SET)
@@ -172,7 +169,7 @@ static int equals(lua_State *lua)
 static int one_of(lua_State *lua)
 {
     const char *found = luaL_checkstring(lua, 1);
-    struct judgement *judgement = judgement_new(lua, "one_of");
+    struct judgement *judgement = new_judgement(lua, "one_of");
     judgement->required = keep_set(lua, 2);
     judgement->found = keep_value(lua, 1, NULL);
     judgement->met = set_has(&judgement->required, found);
@@ -182,7 +179,7 @@ static int one_of(lua_State *lua)
 
 static int none_of(lua_State *lua)
 {
-    struct judgement *judgement = judgement_new(lua, "none_of");
+    struct judgement *judgement = new_judgement(lua, "none_of");
     const struct value banned = keep_set(lua, 2);
     judgement->found = keep_value(lua, 1, NULL);
     judgement->met = true;
@@ -202,16 +199,24 @@ static int none_of(lua_State *lua)
 static int shown(lua_State *lua)
 {
     luaL_checktype(lua, 1, LUA_TBOOLEAN);
-    struct judgement *judgement = judgement_new(lua, "equals");
-    judgement->met = lua_toboolean(lua, 1);
-    judgement->found = (struct value){.kind = VALUE_YES_NO, .yes = judgement->met};
-    judgement->required = (struct value){.kind = VALUE_YES_NO, .yes = true};
     const char *what = keep_text(lua, 2);
-    judgement->duty = what;
-    if (what != NULL)
-        judgement->say = arena_format(judging_of(lua)->arena, "Demanded: %s. Found: %s.", what,
-                                      judgement->met ? "yes" : "no");
+    struct judgement *judgement =
+        judgement_of_duty(judging_of(lua), lua_toboolean(lua, 1), what);
     check_arena(lua);
+    count_said(lua, sizeof(*judgement));
+    push_judgement(lua, judgement);
+    return 1;
+}
+
+/* has_all(list, set, "what"): the duty to have all of the set; what is lacking is named. */
+static int has_all(lua_State *lua)
+{
+    const struct value found = keep_set(lua, 1), required = keep_set(lua, 2);
+    const char *what = keep_text(lua, 3);
+    sandbox_charge(lua, found.set_count * required.set_count);
+    struct judgement *judgement = judgement_of_all(judging_of(lua), &found, &required, what);
+    check_arena(lua);
+    count_said(lua, sizeof(*judgement) + 2 * strlen(judgement->duty));
     push_judgement(lua, judgement);
     return 1;
 }
@@ -223,7 +228,7 @@ static double *keep_numbers(lua_State *lua, size_t *count)
     luaL_checktype(lua, 1, LUA_TTABLE);
     *count = (size_t)lua_rawlen(lua, 1);
     if (*count == 0) {
-        judging->record.cannot_tell = "Nothing was measured: the list is empty.";
+        judging->record.cannot_tell = JUDGEMENT_NOTHING_MEASURED;
         sandbox_signal(lua);
     }
     sandbox_charge(lua, *count);
@@ -249,14 +254,17 @@ static double option(lua_State *lua, int index, const char *key)
     return value;
 }
 
-static void work_spread(lua_State *lua, const struct spread *spread, double limit, const char *unit)
+/* Charges for what a comparison of a list keeps, and pushes what came of it. */
+static int push_compared(lua_State *lua, struct judgement *judgement)
 {
-    char worst[96], most[96], share[96];
-    number_write_unit(spread->most, unit, worst);
-    number_write_unit(limit, unit, most);
-    number_write_unit(spread->over_percent, "percent", share);
-    record_work(lua, "%zu measured: widest %s; %zu over %s (%s of them)", spread->count, worst,
-                spread->over, most, share);
+    enum { KEPT = 1024 }; /* the judgement, and its line of arithmetic */
+    check_arena(lua);
+    if (judgement == NULL)
+        return luaL_error(lua, "the measured list cannot be judged");
+    sandbox_charge(lua, TEXT_STEPS);
+    count_said(lua, KEPT);
+    push_judgement(lua, judgement);
+    return 1;
 }
 
 /* spacings_at_most(list, limit, unit, { share =, over = }). */
@@ -264,50 +272,21 @@ static int spacings_at_most(lua_State *lua)
 {
     size_t count;
     const double *numbers = keep_numbers(lua, &count);
-    const double limit = check_finite(lua, 2, "the limit");
-    const char *unit = keep_text(lua, 3);
-    const double share = option(lua, 4, "share"), over = option(lua, 4, "over");
-    struct spread spread;
-    if (trade_spread(&spread, numbers, count, limit, unit) != 0)
-        return luaL_error(lua, "the measured list cannot be judged");
-    struct judgement *judgement = judgement_new(lua, "at_most");
-    judgement->required = number_value(limit, unit);
-    judgement->found = number_value(spread.most, unit);
-    judgement->met = spread.over == 0;
-    work_spread(lua, &spread, limit, unit);
-    if (!judgement->met && number_at_most(spread.over_percent, share, "percent")
-        && number_at_most(spread.most, limit + over, unit)) {
-        judgement->met = true;
-        judgement->warn = "Some are over the figure, within the allowance given for stray ones.";
-    }
-    push_judgement(lua, judgement);
-    return 1;
+    const struct value limit =
+        number_value(check_finite(lua, 2, "the limit"), keep_text(lua, 3));
+    return push_compared(lua, judgement_of_spread(judging_of(lua), numbers, count, &limit,
+                                                  option(lua, 4, "share"),
+                                                  option(lua, 4, "over")));
 }
 
 static int each_compare(lua_State *lua, bool least)
 {
     size_t count;
     const double *numbers = keep_numbers(lua, &count);
-    const double limit = check_finite(lua, 2, "the limit");
-    const char *unit = keep_text(lua, 3);
-    struct judgement *judgement = judgement_new(lua, least ? "at_least" : "at_most");
-    double worst = numbers[0];
-    size_t bad = 0;
-    for (size_t i = 0; i < count; i++) {
-        worst = least ? fmin(worst, numbers[i]) : fmax(worst, numbers[i]);
-        bad += least ? !number_at_least(numbers[i], limit, unit)
-                     : !number_at_most(numbers[i], limit, unit);
-    }
-    char written[96];
-    number_write_unit(worst, unit, written);
-    record_work(lua, "%zu measured: the worst %s; %zu out of bounds (%.1f %% of them)", count,
-                written,
-                bad, 100.0 * (double)bad / (double)count);
-    judgement->met = bad == 0;
-    judgement->found = number_value(worst, unit);
-    judgement->required = number_value(limit, unit);
-    push_judgement(lua, judgement);
-    return 1;
+    const struct value limit =
+        number_value(check_finite(lua, 2, "the limit"), keep_text(lua, 3));
+    return push_compared(lua,
+                         judgement_of_each(judging_of(lua), numbers, count, &limit, least));
 }
 
 static int each_at_least(lua_State *lua)
@@ -320,88 +299,41 @@ static int each_at_most(lua_State *lua)
     return each_compare(lua, false);
 }
 
-/* The first judgement that is met (or not), or else the last. */
-static int choose(lua_State *lua, bool met)
+/* Folded two by two: the first that is not met, or else the last. */
+static int all_of(lua_State *lua)
+{
+    const int count = lua_gettop(lua);
+    luaL_argcheck(lua, count > 0, 1, "a judgement expected");
+    int chosen = 1;
+    for (int i = 1; i <= count; i++)
+        luaL_argcheck(lua, to_judgement(lua, i) != NULL, i, "a judgement expected");
+    for (int i = 2; i <= count; i++) {
+        struct judgement *before = to_judgement(lua, chosen), *next = to_judgement(lua, i);
+        if (judgement_of_both(judging_of(lua), before, next) == next)
+            chosen = i;
+    }
+    check_arena(lua);
+    lua_pushvalue(lua, chosen);
+    return 1;
+}
+
+/* The first that is met, or else the last. A part may be a function that gives one: it
+ * is called only if none before it is met, so that what it reads is not read in vain. */
+static int any_of(lua_State *lua)
 {
     const int count = lua_gettop(lua);
     luaL_argcheck(lua, count > 0, 1, "a judgement expected");
     for (int i = 1; i <= count; i++) {
-        const struct judgement *judgement = to_judgement(lua, i);
+        lua_pushvalue(lua, i);
+        if (lua_isfunction(lua, -1))
+            lua_call(lua, 0, 1);
+        const struct judgement *judgement = to_judgement(lua, -1);
         luaL_argcheck(lua, judgement != NULL, i, "a judgement expected");
-        if (judgement->met == met) {
-            lua_pushvalue(lua, i);
+        if (judgement->met || i == count)
             return 1;
-        }
+        lua_pop(lua, 1);
     }
-    lua_settop(lua, count);
     return 1;
-}
-
-/* Do the two bound one number from both sides? */
-static bool is_other_bound(const struct judgement *a, const struct judgement *b)
-{
-    return a != b && a->found.kind == VALUE_NUMBER && b->found.kind == VALUE_NUMBER
-        && a->required.kind == VALUE_NUMBER && b->required.kind == VALUE_NUMBER
-        && a->found.number == b->found.number && strcmp(a->sense, b->sense) != 0
-        && (a->found.unit == b->found.unit
-            || (a->found.unit != NULL && b->found.unit != NULL
-                && strcmp(a->found.unit, b->found.unit) == 0));
-}
-
-/* The makers of both: what is met is met by the figures of each. */
-static void add_makers(lua_State *lua, struct judgement *to, const struct judgement *from)
-{
-    const size_t count = to->maker_count + from->maker_count;
-    const struct figure **makers =
-        arena_array(judging_of(lua)->arena, count + 1, sizeof(*makers));
-    check_arena(lua);
-    size_t kept = 0;
-    for (size_t i = 0; i < count; i++) {
-        const struct figure *maker =
-            i < to->maker_count ? to->makers[i] : from->makers[i - to->maker_count];
-        bool told = false;
-        for (size_t j = 0; j < kept; j++)
-            told = told || makers[j] == maker;
-        if (!told)
-            makers[kept++] = maker;
-    }
-    to->makers = makers;
-    to->maker_count = kept;
-}
-
-/* A warning on any part is a warning on the whole; when all are met, all that
- * demanded something made what is met; a number held from both sides shows both
- * bounds, whichever part decides. */
-static int all_of(lua_State *lua)
-{
-    const char *warn = NULL;
-    const int count = lua_gettop(lua);
-    for (int i = 1; i <= count; i++) {
-        const struct judgement *judgement = to_judgement(lua, i);
-        if (judgement != NULL && judgement->warn != NULL)
-            warn = judgement->warn;
-    }
-    choose(lua, false);
-    struct judgement *chosen = to_judgement(lua, -1);
-    for (int i = 1; i <= count; i++) {
-        const struct judgement *other = to_judgement(lua, i);
-        if (other == NULL || other == chosen)
-            continue;
-        if (chosen->also.kind == VALUE_NONE && is_other_bound(chosen, other)) {
-            chosen->also = other->required;
-            chosen->also_sense = other->sense;
-        }
-        if (chosen->met)
-            add_makers(lua, chosen, other);
-    }
-    if (warn != NULL && chosen->warn == NULL)
-        chosen->warn = warn;
-    return 1;
-}
-
-static int any_of(lua_State *lua)
-{
-    return choose(lua, true);
 }
 
 static struct judgement *check_judgement(lua_State *lua)
@@ -442,14 +374,13 @@ static int add_say(lua_State *lua)
 void record_work(lua_State *lua, const char *format, ...)
 {
     char line[1024];
-    struct judging *judging = judging_of(lua);
     va_list args;
     va_start(args, format);
     vsnprintf(line, sizeof(line), format, args);
     va_end(args);
     sandbox_charge(lua, TEXT_STEPS);
     count_said(lua, strlen(line));
-    strings_add(&judging->record.work, judging->arena, arena_copy(judging->arena, line));
+    record_work_line(judging_of(lua), "%s", line);
     check_arena(lua);
 }
 
@@ -466,6 +397,7 @@ static const struct luaL_Reg NAMES[] = {
     {"one_of", one_of},
     {"none_of", none_of},
     {"shown", shown},
+    {"has_all", has_all},
     {"spacings_at_most", spacings_at_most},
     {"each_at_least", each_at_least},
     {"each_at_most", each_at_most},

@@ -8,25 +8,6 @@
 
 #include <string.h>
 
-static void record_figure(struct judging *judging, const struct figure *figure)
-{
-    struct record *record = &judging->record;
-    for (size_t i = 0; i < record->figure_count; i++)
-        if (record->figures[i] == figure)
-            return;
-    if (record->figure_count == record->figure_capacity) {
-        const size_t capacity = record->figure_capacity == 0 ? 8 : record->figure_capacity * 2;
-        const struct figure **figures = arena_array(judging->arena, capacity, sizeof(*figures));
-        if (figures == NULL)
-            return;
-        if (record->figure_count > 0)
-            memcpy(figures, record->figures, record->figure_count * sizeof(*figures));
-        record->figures = figures;
-        record->figure_capacity = capacity;
-    }
-    record->figures[record->figure_count++] = figure;
-}
-
 static int no_such_figure(lua_State *lua, const char *name)
 {
     const struct profile *profile = judging_of(lua)->book->profile;
@@ -39,15 +20,6 @@ static int no_such_figure(lua_State *lua, const char *name)
     return luaL_error(lua, "no figure is named \"%s\" (did you mean \"%s\"?)", name, nearest.name);
 }
 
-static void watch_figure(const struct judging *judging, size_t index)
-{
-    const struct watch *watch = &judging->book->watch;
-    if (watch->asked != NULL)
-        watch->asked[index] = true;
-    if (watch->decides != NULL && !judging->mending)
-        watch->decides[index] = true;
-}
-
 /* figure "name": its number, true or false, or set. */
 static int figure(lua_State *lua)
 {
@@ -56,12 +28,8 @@ static int figure(lua_State *lua)
     const struct figure *found = profile_figure(judging->book->profile, name);
     if (found == NULL)
         return no_such_figure(lua, name);
-    record_figure(judging, found);
-    watch_figure(judging, (size_t)(found - judging->book->profile->figures));
+    const struct value *value = judging_figure(judging, found);
     check_arena(lua);
-    const bool rival = judging->reading != NULL && found->disputed != NULL
-        && found->rival.kind != VALUE_NONE && strcmp(found->disputed, judging->reading) == 0;
-    const struct value *value = rival ? &found->rival : &found->value;
     switch (value->kind) {
     case VALUE_NUMBER:
         lua_pushnumber(lua, value->number);

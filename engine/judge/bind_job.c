@@ -82,7 +82,7 @@ struct node node_child(struct judging *judging, const struct node *parent,
     return node;
 }
 
-static void record_read(struct judging *judging, const char *pointer)
+void record_read(struct judging *judging, const char *pointer)
 {
     strings_add_once(&judging->record.reads, judging->arena, pointer);
 }
@@ -158,22 +158,30 @@ static struct node referred_list(struct judging *judging, const char *path)
     return node;
 }
 
-static int push_referred(lua_State *lua, const struct node *reference)
+bool node_referred(struct judging *judging, const struct node *reference, struct node *out)
 {
-    struct judging *judging = judging_of(lua);
     const struct node list = referred_list(judging, reference->field->refers);
     size_t index = 0;
     const cJSON *item = NULL;
     cJSON_ArrayForEach(item, list.json) {
         const cJSON *name = cJSON_GetObjectItemCaseSensitive(item, "name");
         if (cJSON_IsString(name) && strcmp(name->valuestring, reference->json->valuestring) == 0) {
-            push_node(lua, (struct node){item, list.field, true,
-                                         pointer_index(judging->arena, list.pointer, index)});
-            return 1;
+            *out = (struct node){item, list.field, true,
+                                 pointer_index(judging->arena, list.pointer, index)};
+            return true;
         }
         index++;
     }
-    return lacks(lua, reference);
+    return false;
+}
+
+static int push_referred(lua_State *lua, const struct node *reference)
+{
+    struct node item;
+    if (!node_referred(judging_of(lua), reference, &item))
+        return lacks(lua, reference);
+    push_node(lua, item);
+    return 1;
 }
 
 static int push_array(lua_State *lua, const struct node *node)

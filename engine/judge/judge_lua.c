@@ -2,6 +2,7 @@
 
 #include "base/number.h"
 #include "judge/judging.h"
+#include "judge/row.h"
 #include "judge/verdict.h"
 #include "judge/walk.h"
 
@@ -96,6 +97,37 @@ static const char *mend_of(struct run *run, struct call *call)
                         sandbox_message(run->judging.book->sandbox, stop));
 }
 
+/* How judging one thing once ended. */
+enum judged { JUDGED_COMPARED, JUDGED_NOT_APPLICABLE, JUDGED_OPEN, JUDGED_BROKEN };
+
+/* By its row or its functions; *why says what broke. */
+static enum judged judge_once(struct run *run, struct call *call, const char **why)
+{
+    enum sandbox_stop stop = SANDBOX_DONE;
+    *why = NULL;
+    if (run->rule->row == NULL) {
+        stop = call_enter(&run->judging, call_rule, call);
+    } else {
+        switch (row_judge(call, &stop, why)) {
+        case ROW_JUDGED:
+            return JUDGED_COMPARED;
+        case ROW_NOT_APPLICABLE:
+            return JUDGED_NOT_APPLICABLE;
+        case ROW_OPEN:
+            return JUDGED_OPEN;
+        case ROW_STOPPED:
+            break;
+        }
+    }
+    if (stop == SANDBOX_SIGNAL)
+        return JUDGED_OPEN;
+    if (stop == SANDBOX_DONE && *why == NULL)
+        return call->applies ? JUDGED_COMPARED : JUDGED_NOT_APPLICABLE;
+    if (*why == NULL)
+        *why = sandbox_message(run->judging.book->sandbox, stop);
+    return JUDGED_BROKEN;
+}
+
 /* Judges once more with all that is disputed in these words as the rival has it: one
  * source may differ in several figures, which then go together. */
 static void read_otherwise(struct run *run, const struct walk *walk, const char *disputed,
@@ -105,12 +137,13 @@ static void read_otherwise(struct run *run, const struct walk *walk, const char 
                         .depth = walk->depth};
     run->judging.record = (struct record){0};
     run->judging.reading = disputed;
-    const enum sandbox_stop stop = call_enter(&run->judging, call_rule, &call);
+    const char *why;
+    const enum judged judged = judge_once(run, &call, &why);
     run->judging.reading = NULL;
     dispute->looked++;
-    if (stop == SANDBOX_DONE && (!call.applies || call.judgement->met))
+    if (judged == JUDGED_NOT_APPLICABLE || (judged == JUDGED_COMPARED && call.judgement->met))
         return;
-    if (stop == SANDBOX_DONE && dispute->rival.kind == VALUE_NONE) {
+    if (judged == JUDGED_COMPARED && dispute->rival.kind == VALUE_NONE) {
         dispute->rival = call.judgement->required;
         dispute->sense = call.judgement->sense;
     }
@@ -165,17 +198,22 @@ static void judge_item(struct run *run, struct walk *walk)
         return;
     finding->where = walk_where(walk);
     finding->item = walk->depth > 0 ? walk->items[walk->depth - 1].pointer : NULL;
-    const enum sandbox_stop stop = call_enter(&run->judging, call_rule, &call);
-    if (stop == SANDBOX_SIGNAL)
+    const char *why;
+    switch (judge_once(run, &call, &why)) {
+    case JUDGED_OPEN:
         verdict_open(finding, &run->judging);
-    else if (stop != SANDBOX_DONE)
-        verdict_broken(finding, &run->judging, run->rule,
-                       sandbox_message(run->judging.book->sandbox, stop));
-    else if (!call.applies)
+        break;
+    case JUDGED_BROKEN:
+        verdict_broken(finding, &run->judging, run->rule, why);
+        break;
+    case JUDGED_NOT_APPLICABLE:
         verdict_not_applicable(finding, &run->judging, call.reason);
-    else {
+        break;
+    case JUDGED_COMPARED: {
         const struct dispute dispute = dispute_of(run, walk, call.judgement);
         verdict_judged(finding, &run->judging, run->rule, call.judgement, &dispute);
+        break;
+    }
     }
     if (finding->met == MET_NO)
         finding->mend = mend_of(run, &call);

@@ -85,6 +85,15 @@ const char *pointer_index(struct arena *arena, const char *pointer, size_t index
 struct node node_child(struct judging *judging, const struct node *parent,
                        const struct field *child);
 
+/* The item that a reference names; false when there is none of that name. */
+bool node_referred(struct judging *judging, const struct node *reference, struct node *out);
+
+/* Records that the fact there was read, once. */
+void record_read(struct judging *judging, const char *pointer);
+
+/* A figure that a rule asks for: recorded, and its value as it is to be read now. */
+const struct value *judging_figure(struct judging *judging, const struct figure *figure);
+
 /* Binders: each defines its names in a fresh sandbox. */
 void bind_job(lua_State *lua);
 void bind_figure(lua_State *lua);
@@ -116,6 +125,10 @@ void judgement_name_makers(struct judging *judging, struct judgement *judgement)
 
 /* Adds a line of arithmetic to the record. */
 void record_work(lua_State *lua, const char *format, ...)
+    __attribute__((format(printf, 2, 3)));
+
+/* The same without Lua and its limits. */
+void record_work_line(struct judging *judging, const char *format, ...)
     __attribute__((format(printf, 2, 3)));
 
 /* Fails the call when the arena ran out. */

@@ -25,6 +25,7 @@ enum {
     RULE_NO_FUNCTION = -1,
     RULES_MOST = 2000,
     FIELDS_MOST = 2000, /* without a place: of one file */
+    CONDITIONS_MOST = 20000,
     CHOICES_MOST = 200,
     CHOICE_LONGEST = 200, ASK_LONGEST = 1000, /* bytes: they are shown to people */
     QUANTITIES_MOST = 500,
@@ -34,11 +35,14 @@ enum {
     CARD_PARTS_MOST = 200, CARD_NAMES_MOST = 1000, /* of all cards together */
 };
 
+struct row;
+
 struct rule {
     const char *id, *title;
     enum stage stage;
     const struct field *per[RULE_DEEPEST_PER]; /* lists, outermost first */
     size_t per_depth;                          /* 0: once for the house */
+    const struct row *row;                     /* one comparison (row.h), or NULL: */
     int applies, judge, mend_function;         /* registry references */
     const char *mend, *caution;
     bool advice;    /* not met, it warns: nobody has to do it */

@@ -102,13 +102,23 @@ static int no_writing(lua_State *lua)
     return luaL_error(lua, "this table may not be changed");
 }
 
+/* Upvalue: the table behind the view. */
+static int view_length(lua_State *lua)
+{
+    lua_pushinteger(lua, (lua_Integer)lua_rawlen(lua, lua_upvalueindex(1)));
+    return 1;
+}
+
 /* Gives the table on top a metatable that refuses writes and hides itself;
  * reads go to the value just below it, which is removed. */
 static void make_view(lua_State *lua) /* stack: source view -> view */
 {
-    lua_createtable(lua, 0, 3);
+    lua_createtable(lua, 0, 4);
     lua_pushvalue(lua, -3);
     lua_setfield(lua, -2, "__index");
+    lua_pushvalue(lua, -3);
+    lua_pushcclosure(lua, view_length, 1);
+    lua_setfield(lua, -2, "__len");
     lua_pushcfunction(lua, no_writing);
     lua_setfield(lua, -2, "__newindex");
     lua_pushboolean(lua, 0);
@@ -131,6 +141,16 @@ void sandbox_define(lua_State *lua, const char *name)
     lua_insert(lua, -2);
     lua_rawset(lua, -3);
     lua_pop(lua, 1);
+}
+
+bool sandbox_defines(lua_State *lua, const char *name)
+{
+    lua_rawgetp(lua, LUA_REGISTRYINDEX, &VISIBLE_KEY);
+    lua_pushstring(lua, name);
+    lua_rawget(lua, -2);
+    const bool defined = !lua_isnil(lua, -1);
+    lua_pop(lua, 2);
+    return defined;
 }
 
 static int prepare(lua_State *lua)

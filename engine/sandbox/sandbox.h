@@ -85,6 +85,9 @@ enum sandbox_stop sandbox_call(struct sandbox *sandbox, lua_CFunction function, 
  * pops it. */
 void sandbox_define(lua_State *lua, const char *name);
 
+/* Inside a call: do packs see this name already? */
+bool sandbox_defines(lua_State *lua, const char *name);
+
 /* Inside a call: replaces the table on top of the stack with a read-only view. */
 void sandbox_protect(lua_State *lua);
 

@@ -377,22 +377,23 @@ static void a_pack_sees_this_and_no_more(void **state)
 
 /* Names that only rule files see. */
 static const char *const RULES_SEE[] = {
-    "about", "all_of", "amount", "any_of", "as_printed", "at_least", "at_most", "cannot_tell", "card",
-    "caution", "drawing", "dropped", "each_at_least", "each_at_most", "equals", "field",
-    "has", "impossible", "inspecting", "known",
-    "none_of", "not_known", "number", "one_of", "quantity", "rule", "shown", "spacings_at_most",
+    "about", "all", "all_of", "amount", "any_of", "as_printed", "asks", "at_least", "at_most",
+    "cannot_tell", "card", "caution", "common", "demand", "drawing", "dropped", "each_at_least",
+    "each_at_most", "either", "equals", "field", "has", "has_all", "impossible", "inspected",
+    "inspecting", "is", "known", "meant", "no", "none_of", "not_known", "number", "off", "on",
+    "one_of", "quantity", "rule", "said", "shown", "some", "spacings_at_most",
     "trade.cladding_psf", "trade.cricket_height_in", "trade.deck_psf", "trade.fan_cfm",
     "trade.fan_intake_sqin", "trade.footprint", "trade.haul", "trade.hip_factor",
     "trade.hip_length_ft", "trade.ice_barrier_courses", "trade.ice_barrier_reach_in",
     "trade.lapped_piece_ft", "trade.lapped_sqft", "trade.layer_lb", "trade.layer_psf",
-    "trade.nail_capacity_lb", "trade.nail_length_in", "trade.nail_spacing_in",
-    "trade.nails", "trade.nails_penetration_in", "trade.panel_nails", "trade.pitch_degrees",
-    "trade.plan_load_psf", "trade.share_percent", "trade.slope_area_sqft",
-    "trade.slope_factor", "trade.sloped_length_ft", "trade.squares", "trade.stack_most",
-    "trade.stack_psf", "trade.stocked_length_in", "trade.strips_per_square", "trade.sum",
-    "trade.vasd_to_vult", "trade.vent_area_needed_sqin", "trade.vent_area_sqin",
-    "trade.vent_gross_sqin", "trade.vent_more", "trade.vent_net_sqin", "trade.vult_to_vasd",
-    "trade.wind_ke", "trade.wind_kz", "trade.wind_q_psf", "trade.zone_width_ft", "work",
+    "trade.nail_capacity_lb", "trade.nail_length_in", "trade.nail_spacing_in", "trade.nails",
+    "trade.nails_penetration_in", "trade.panel_nails", "trade.pitch_degrees",
+    "trade.plan_load_psf", "trade.share_percent", "trade.slope_area_sqft", "trade.slope_factor",
+    "trade.sloped_length_ft", "trade.squares", "trade.stack_most", "trade.stack_psf",
+    "trade.stocked_length_in", "trade.strips_per_square", "trade.sum", "trade.vasd_to_vult",
+    "trade.vent_area_needed_sqin", "trade.vent_area_sqin", "trade.vent_gross_sqin",
+    "trade.vent_more", "trade.vent_net_sqin", "trade.vult_to_vasd", "trade.wind_ke",
+    "trade.wind_kz", "trade.wind_q_psf", "trade.zone_width_ft", "work",
 };
 
 static void a_rule_sees_this_and_no_more(void **state)

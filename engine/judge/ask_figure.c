@@ -1,0 +1,47 @@
+/* ask_figure.c - a figure is asked for: what is recorded of it, whoever asks. */
+#include "judge/judging.h"
+
+#include <string.h>
+
+static void record_figure(struct judging *judging, const struct figure *figure)
+{
+    struct record *record = &judging->record;
+    for (size_t i = 0; i < record->figure_count; i++)
+        if (record->figures[i] == figure)
+            return;
+    if (record->figure_count == record->figure_capacity) {
+        const size_t capacity = record->figure_capacity == 0 ? 8 : record->figure_capacity * 2;
+        const struct figure **figures = arena_array(judging->arena, capacity, sizeof(*figures));
+        if (figures == NULL)
+            return;
+        if (record->figure_count > 0)
+            memcpy(figures, record->figures, record->figure_count * sizeof(*figures));
+        record->figures = figures;
+        record->figure_capacity = capacity;
+    }
+    record->figures[record->figure_count++] = figure;
+}
+
+static void watch_figure(const struct judging *judging, const struct figure *figure)
+{
+    const size_t index = (size_t)(figure - judging->book->profile->figures);
+    const struct watch *watch = &judging->book->watch;
+    if (watch->asked != NULL)
+        watch->asked[index] = true;
+    if (watch->decides != NULL && !judging->mending)
+        watch->decides[index] = true;
+}
+
+/* Another source may have it otherwise, and be the one to go by now. */
+static bool is_read_otherwise(const struct judging *judging, const struct figure *figure)
+{
+    return judging->reading != NULL && figure->disputed != NULL
+        && figure->rival.kind != VALUE_NONE && strcmp(figure->disputed, judging->reading) == 0;
+}
+
+const struct value *judging_figure(struct judging *judging, const struct figure *figure)
+{
+    record_figure(judging, figure);
+    watch_figure(judging, figure);
+    return is_read_otherwise(judging, figure) ? &figure->rival : &figure->value;
+}

@@ -1,0 +1,89 @@
+/* bind_declare.h - reading the declarations of rule files: word "name" { ... }.
+ *
+ * Each kind of declaration is a row of a table: its word, the keys it may have, and
+ * what takes it over once they are looked through. That function finds the table of
+ * the declaration at index 1; whatever it keeps lives in the rulebook's arena and is
+ * charged to the file. All of this may raise: only for use inside the sandbox.
+ */
+#ifndef EAVEMARK_JUDGE_BIND_DECLARE_H
+#define EAVEMARK_JUDGE_BIND_DECLARE_H
+
+#include "judge/judging.h"
+
+#include <lua.h>
+
+struct declaring {
+    struct rulebook *book;
+    const char *home;
+    struct problems *problems;
+    const char *file; /* being run */
+    struct strings files;
+    size_t field_count, quantities, impossibles, cautions, abouts, card_parts, card_names;
+    size_t conditions;
+    bool fields_only; /* of every place, for a job whose place is not known */
+};
+
+struct declaration {
+    const char *word;
+    const char *const *keys; /* the keys it may have; NULL: a list, or any */
+    lua_CFunction finish;
+    bool is_field;           /* of account when only fields are wanted */
+};
+
+/* Tables that end with a NULL word. */
+extern const struct declaration DECLARE_FIELDS[], DECLARE_RULES[], DECLARE_ROWS[],
+    DECLARE_CAUTIONS[], DECLARE_CARDS[];
+
+/* Defines the words of a table for the files to come. */
+void declare_words(lua_State *lua, const struct declaration *declarations);
+
+/* Defines common, by which the file that is run first shares names with the others. */
+#define DECLARE_COMMON_FILE "rules/common.lua"
+void bind_common(lua_State *lua);
+
+/* Defines the words that conditions of rows are written with. */
+void bind_condition(lua_State *lua);
+
+/* Raises unless a file is being loaded. */
+struct declaring *declaring_of(lua_State *lua);
+struct arena *declare_arena(lua_State *lua);
+
+/* The name and the line of the declaration at hand. */
+const char *declare_name(lua_State *lua);
+int declare_line(lua_State *lua);
+
+/* Raises "FILE:LINE: "name": message" at the declaration. */
+int declare_refuse(lua_State *lua, const char *format, ...)
+    __attribute__((format(printf, 2, 3), noreturn));
+
+/* Zeroed memory that outlives the call; a copy of a text that does. */
+void *declare_keep(lua_State *lua, size_t count, size_t size);
+const char *declare_keep_text(lua_State *lua, const char *text);
+
+/* Raises when the text on top of the stack would be cut short in C. */
+void declare_check_zero(lua_State *lua, const char *key);
+
+/* What stands under a key: a text, or NULL (need: refused without one); true or
+ * false; a function as a registry reference, or RULE_NO_FUNCTION. */
+const char *declare_text(lua_State *lua, const char *key);
+const char *declare_need_text(lua_State *lua, const char *key);
+bool declare_flag(lua_State *lua, const char *key);
+int declare_function(lua_State *lua, const char *key);
+
+/* Counts one more of these; raises when there are too many. */
+void declare_count(lua_State *lua, size_t *count, size_t most, const char *what);
+
+enum stage declare_stage(lua_State *lua, const char *word);
+
+/* Sets those that the key `stages` lists. */
+void declare_stages(lua_State *lua, bool stages[STAGE_COUNT]);
+
+/* A rule with what every rule says; it is added once the rest is read. */
+struct rule *declare_new_rule(lua_State *lua);
+void declare_add_rule(lua_State *lua, struct rule *rule);
+
+/* Sets per[] to the lists that the key `per` ("attics[].vents") goes through; returns
+ * how many. */
+size_t declare_per(lua_State *lua, const struct field *per[RULE_DEEPEST_PER]);
+
+#endif

@@ -1,0 +1,81 @@
+/* declare_caution_lua.c - safety cautions, and lines about the house. */
+#include "judge/bind_declare.h"
+
+#include <lauxlib.h>
+
+#include <string.h>
+
+/* caution "..." { ... } ------------------------------------------------------------ */
+
+static const char *const CAUTION_KEYS[] = {"stages", "when", "says", "cite", NULL};
+
+static const char *cite_part(lua_State *lua, const char *key)
+{
+    lua_getfield(lua, -1, key);
+    if (lua_type(lua, -1) != LUA_TSTRING)
+        declare_refuse(lua, "cite has no %s", key);
+    const char *text = declare_keep_text(lua, lua_tostring(lua, -1));
+    lua_pop(lua, 1);
+    return text;
+}
+
+static void read_cite(lua_State *lua, struct cite *cite)
+{
+    lua_getfield(lua, 1, "cite");
+    if (!lua_istable(lua, -1))
+        declare_refuse(lua, "cite is a table of code, section, status and source");
+    cite->code = cite_part(lua, "code");
+    cite->section = cite_part(lua, "section");
+    cite->status = cite_part(lua, "status");
+    cite->source = cite_part(lua, "source");
+    lua_pop(lua, 1);
+}
+
+static int finish_caution(lua_State *lua)
+{
+    declare_count(lua, &declaring_of(lua)->cautions, CAUTIONS_MOST, "cautions");
+    struct caution *caution = declare_keep(lua, 1, sizeof(*caution));
+    caution->name = declare_keep_text(lua, declare_name(lua));
+    declare_stages(lua, caution->stages);
+    read_cite(lua, &caution->cite);
+    caution->when = declare_function(lua, "when");
+    caution->says_function = RULE_NO_FUNCTION;
+    lua_getfield(lua, 1, "says");
+    const bool computed = lua_isfunction(lua, -1);
+    lua_pop(lua, 1);
+    if (computed)
+        caution->says_function = declare_function(lua, "says");
+    else
+        caution->says = declare_need_text(lua, "says");
+    struct caution **at = &declaring_of(lua)->book->cautions;
+    while (*at != NULL)
+        at = &(*at)->next;
+    *at = caution;
+    return 0;
+}
+
+/* about "..." { ... } -------------------------------------------------------------- */
+
+static const char *const ABOUT_KEYS[] = {"says", NULL};
+
+static int finish_about(lua_State *lua)
+{
+    declare_count(lua, &declaring_of(lua)->abouts, ABOUTS_MOST, "lines about the house");
+    struct about *about = declare_keep(lua, 1, sizeof(*about));
+    about->label = declare_keep_text(lua, declare_name(lua));
+    about->says = declare_function(lua, "says");
+    if (about->says == RULE_NO_FUNCTION)
+        return declare_refuse(lua, "has no says function");
+    struct about **at = &declaring_of(lua)->book->abouts;
+    while (*at != NULL)
+        at = &(*at)->next;
+    *at = about;
+    return 0;
+}
+
+
+const struct declaration DECLARE_CAUTIONS[] = {
+    {"caution", CAUTION_KEYS, finish_caution, false},
+    {"about", ABOUT_KEYS, finish_about, false},
+    {NULL, NULL, NULL, false},
+};

@@ -1,0 +1,145 @@
+/* declare_rule_lua.c - rule, quantity and impossible: what is made of functions. */
+#include "judge/bind_declare.h"
+
+#include <lauxlib.h>
+
+#include <stdio.h>
+#include <string.h>
+
+/* rule "topic.thing" { ... } ---------------------------------------------------- */
+
+static const char *const RULE_KEYS[] = {"title", "stage", "per", "applies", "judge", "mend",
+                                        "caution", "asks_only", "advice", NULL};
+
+static void check_rule_id(lua_State *lua, const char *id)
+{
+    const char *dot = strchr(id, '.');
+    if (dot == NULL || dot == id || dot[1] == '\0' || strlen(id) > 80)
+        declare_refuse(lua, "a rule is named topic.thing");
+    if (strspn(id, "abcdefghijklmnopqrstuvwxyz0123456789_.") != lua_rawlen(lua, lua_upvalueindex(1))
+        || strchr(dot + 1, '.') != NULL)
+        declare_refuse(lua, "a rule's name holds a-z, 0-9, _ and one dot");
+    for (const struct rule *r = declaring_of(lua)->book->rules; r != NULL; r = r->next)
+        if (strcmp(r->id, id) == 0)
+            declare_refuse(lua, "is already a rule, in %s", r->file);
+}
+
+static void rule_insert(struct rulebook *book, struct rule *rule)
+{
+    struct rule **at = &book->rules;
+    while (*at != NULL && strcmp((*at)->id, rule->id) < 0)
+        at = &(*at)->next;
+    rule->next = *at;
+    *at = rule;
+    book->rule_count++;
+}
+
+/* What every rule says, whatever it judges by. */
+struct rule *declare_new_rule(lua_State *lua)
+{
+    struct declaring *declaring = declaring_of(lua);
+    check_rule_id(lua, declare_name(lua));
+    if (declaring->book->rule_count == RULES_MOST)
+        luaL_error(lua, "more than %d rules", RULES_MOST);
+    struct rule *rule = declare_keep(lua, 1, sizeof(*rule));
+    rule->id = declare_keep_text(lua, declare_name(lua));
+    rule->title = declare_need_text(lua, "title");
+    rule->stage = declare_stage(lua, declare_need_text(lua, "stage"));
+    rule->caution = declare_text(lua, "caution");
+    rule->asks_only = declare_flag(lua, "asks_only");
+    rule->advice = declare_flag(lua, "advice");
+    rule->per_depth = declare_per(lua, rule->per);
+    rule->applies = rule->judge = rule->mend_function = RULE_NO_FUNCTION;
+    lua_getfield(lua, 1, "mend");
+    const bool computed = lua_isfunction(lua, -1);
+    lua_pop(lua, 1);
+    if (computed)
+        rule->mend_function = declare_function(lua, "mend");
+    else
+        rule->mend = declare_text(lua, "mend");
+    if (!computed && rule->mend == NULL)
+        declare_refuse(lua, "has no mend: say what would put it right");
+    rule->file = declaring->file;
+    rule->line = declare_line(lua);
+    return rule;
+}
+
+void declare_add_rule(lua_State *lua, struct rule *rule)
+{
+    rule_insert(declaring_of(lua)->book, rule);
+}
+
+static int finish_rule(lua_State *lua)
+{
+    struct rule *rule = declare_new_rule(lua);
+    rule->applies = declare_function(lua, "applies");
+    rule->judge = declare_function(lua, "judge");
+    if (rule->judge == RULE_NO_FUNCTION)
+        return declare_refuse(lua, "has no judge function");
+    declare_add_rule(lua, rule);
+    return 0;
+}
+
+/* quantity "..." { ... } ---------------------------------------------------------- */
+
+static const char *const QUANTITY_KEYS[] = {"title", "per", "applies", "amount", NULL};
+
+static int finish_quantity(lua_State *lua)
+{
+    struct declaring *reading = declaring_of(lua);
+    struct quantity **at = &reading->book->quantities;
+    for (; *at != NULL; at = &(*at)->next)
+        if (strcmp((*at)->name, declare_name(lua)) == 0)
+            return declare_refuse(lua, "is already a quantity, in %s", (*at)->file);
+    declare_count(lua, &reading->quantities, QUANTITIES_MOST, "quantities");
+    struct quantity *quantity = declare_keep(lua, 1, sizeof(*quantity));
+    quantity->name = declare_keep_text(lua, declare_name(lua));
+    quantity->title = declare_need_text(lua, "title");
+    quantity->per_depth = declare_per(lua, quantity->per);
+    quantity->applies = declare_function(lua, "applies");
+    quantity->amount = declare_function(lua, "amount");
+    if (quantity->amount == RULE_NO_FUNCTION)
+        return declare_refuse(lua, "has no amount function");
+    quantity->file = reading->file;
+    quantity->line = declare_line(lua);
+    *at = quantity;
+    return 0;
+}
+
+/* impossible "..." { ... } -------------------------------------------------------- */
+
+static const char *const IMPOSSIBLE_KEYS[] = {"at", "per", "when", NULL};
+
+static int finish_impossible(lua_State *lua)
+{
+    declare_count(lua, &declaring_of(lua)->impossibles, IMPOSSIBLES_MOST, "impossible");
+    struct impossible *check = declare_keep(lua, 1, sizeof(*check));
+    check->name = declare_keep_text(lua, declare_name(lua));
+    check->file = declaring_of(lua)->file;
+    check->line = declare_line(lua);
+    check->at = declare_need_text(lua, "at");
+    check->per_depth = declare_per(lua, check->per);
+    check->when = declare_function(lua, "when");
+    if (check->when == RULE_NO_FUNCTION)
+        return declare_refuse(lua, "has no when function");
+    const struct rulebook *book = declaring_of(lua)->book;
+    char path[256];
+    snprintf(path, sizeof(path), "%s%s%s",
+             check->per_depth > 0 ? check->per[check->per_depth - 1]->path : "",
+             check->per_depth > 0 ? "[]." : "", check->at);
+    if (fields_find(&book->fields, path) == NULL)
+        return declare_refuse(lua, "at: there is no field \"%s\"", path);
+    struct impossible **at = &declaring_of(lua)->book->impossibles;
+    while (*at != NULL)
+        at = &(*at)->next;
+    *at = check;
+    return 0;
+}
+
+
+const struct declaration DECLARE_RULES[] = {
+    {"rule", RULE_KEYS, finish_rule, false},
+    {"quantity", QUANTITY_KEYS, finish_quantity, false},
+    {"impossible", IMPOSSIBLE_KEYS, finish_impossible, false},
+    {NULL, NULL, NULL, false},
+};

@@ -1,0 +1,224 @@
+#include "judge/judgement.h"
+
+#include "base/number.h"
+#include "base/text.h"
+#include "trade/spacing.h"
+
+#include <math.h>
+#include <string.h>
+
+struct judgement *judgement_new(struct judging *judging, const char *sense)
+{
+    struct judgement *judgement = arena_alloc(judging->arena, sizeof(*judgement));
+    if (judgement != NULL)
+        judgement->sense = sense;
+    return judgement;
+}
+
+static struct value number_value(double number, const char *unit)
+{
+    return (struct value){.kind = VALUE_NUMBER, .number = number, .unit = unit};
+}
+
+static bool same_text(const char *a, const char *b)
+{
+    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
+}
+
+/* Values ----------------------------------------------------------------------------- */
+
+static bool numbers_meet(double found, const char *sense, double limit, const char *unit)
+{
+    return strcmp(sense, "at_least") == 0 ? number_at_least(found, limit, unit)
+        : strcmp(sense, "at_most") == 0   ? number_at_most(found, limit, unit)
+                                          : number_equals(found, limit, unit);
+}
+
+/* How many of the texts found are in the set. */
+static size_t count_in(const struct value *found, const struct value *set)
+{
+    size_t count = 0;
+    if (found->kind == VALUE_TEXT)
+        return profile_set_has(set, found->text);
+    for (size_t i = 0; i < found->set_count; i++)
+        count += profile_set_has(set, found->set[i]);
+    return count;
+}
+
+static bool is_number_sense(const char *sense)
+{
+    return strcmp(sense, "at_least") == 0 || strcmp(sense, "at_most") == 0
+        || strcmp(sense, "equals") == 0;
+}
+
+struct judgement *judgement_of_values(struct judging *judging, const struct value *found,
+                                      const char *sense, const struct value *required)
+{
+    struct judgement *judgement = judgement_new(judging, sense);
+    if (judgement == NULL)
+        return NULL;
+    judgement->found = *found;
+    judgement->required = *required;
+    if (found->kind == VALUE_NUMBER && required->kind == VALUE_NUMBER && is_number_sense(sense)) {
+        judgement->found.unit = required->unit;
+        judgement->met = numbers_meet(found->number, sense, required->number, required->unit);
+    } else if (found->kind == VALUE_YES_NO && required->kind == VALUE_YES_NO) {
+        judgement->met = found->yes == required->yes;
+    } else if (required->kind == VALUE_SET
+               && (found->kind == VALUE_TEXT || found->kind == VALUE_SET)) {
+        const size_t all = found->kind == VALUE_TEXT ? 1 : found->set_count;
+        const size_t in = count_in(found, required);
+        judgement->met = strcmp(sense, "none_of") == 0 ? in == 0 : in == all;
+    } else if (found->kind == VALUE_TEXT && required->kind == VALUE_TEXT) {
+        judgement->met = same_text(found->text, required->text);
+    } else {
+        return NULL;
+    }
+    return judgement;
+}
+
+/* Duties ----------------------------------------------------------------------------- */
+
+struct judgement *judgement_of_duty(struct judging *judging, bool met, const char *what)
+{
+    struct judgement *judgement = judgement_new(judging, "equals");
+    if (judgement == NULL)
+        return NULL;
+    judgement->met = met;
+    judgement->found = (struct value){.kind = VALUE_YES_NO, .yes = met};
+    judgement->required = (struct value){.kind = VALUE_YES_NO, .yes = true};
+    judgement->duty = what;
+    if (what != NULL)
+        judgement->say = arena_format(judging->arena, "Demanded: %s. Found: %s.", what,
+                                      met ? "yes" : "no");
+    return judgement;
+}
+
+struct judgement *judgement_of_all(struct judging *judging, const struct value *found,
+                                   const struct value *required, const char *what)
+{
+    struct text also = TEXT_EMPTY;
+    size_t lacking = 0;
+    for (size_t i = 0; i < required->set_count; i++) {
+        if (profile_set_has(found, required->set[i]))
+            continue;
+        text_add(&also, lacking++ == 0 ? ", also: " : ", ");
+        for (const char *at = required->set[i]; *at != '\0'; at++)
+            text_add_n(&also, *at == '_' ? " " : at, 1);
+    }
+    record_work_line(judging, "%zu asked for, %zu lacking", required->set_count, lacking);
+    const char *demand = arena_format(judging->arena, "%s%s", what == NULL ? "all of them" : what,
+                                      lacking == 0 ? ", all that the place asks for"
+                                                   : text_string(&also));
+    judging->arena->failed |= also.failed;
+    text_free(&also);
+    return judgement_of_duty(judging, lacking == 0, demand);
+}
+
+/* Measured lists ---------------------------------------------------------------------- */
+
+struct judgement *judgement_of_spread(struct judging *judging, const double *numbers, size_t count,
+                                      const struct value *limit, double share, double over)
+{
+    struct spread spread;
+    char worst[96], most[96], over_share[96];
+    struct judgement *judgement = judgement_new(judging, "at_most");
+    if (judgement == NULL
+        || trade_spread(&spread, numbers, count, limit->number, limit->unit) != 0)
+        return NULL;
+    judgement->required = *limit;
+    judgement->found = number_value(spread.most, limit->unit);
+    judgement->met = spread.over == 0;
+    number_write_unit(spread.most, limit->unit, worst);
+    number_write_unit(limit->number, limit->unit, most);
+    number_write_unit(spread.over_percent, "percent", over_share);
+    record_work_line(judging, "%zu measured: widest %s; %zu over %s (%s of them)", spread.count,
+                     worst, spread.over, most, over_share);
+    if (!judgement->met && number_at_most(spread.over_percent, share, "percent")
+        && number_at_most(spread.most, limit->number + over, limit->unit)) {
+        judgement->met = true;
+        judgement->warn = "Some are over the figure, within the allowance given for stray ones.";
+    }
+    return judgement;
+}
+
+struct judgement *judgement_of_each(struct judging *judging, const double *numbers, size_t count,
+                                    const struct value *limit, bool least)
+{
+    struct judgement *judgement = judgement_new(judging, least ? "at_least" : "at_most");
+    if (judgement == NULL)
+        return NULL;
+    double worst = numbers[0];
+    size_t bad = 0;
+    for (size_t i = 0; i < count; i++) {
+        worst = least ? fmin(worst, numbers[i]) : fmax(worst, numbers[i]);
+        bad += !numbers_meet(numbers[i], judgement->sense, limit->number, limit->unit);
+    }
+    char written[96];
+    number_write_unit(worst, limit->unit, written);
+    record_work_line(judging, "%zu measured: the worst %s; %zu out of bounds (%.1f %% of them)",
+                     count, written, bad, 100.0 * (double)bad / (double)count);
+    judgement->met = bad == 0;
+    judgement->found = number_value(worst, limit->unit);
+    judgement->required = *limit;
+    return judgement;
+}
+
+/* Two together ------------------------------------------------------------------------- */
+
+/* Do the two bound one number from both sides? */
+static bool is_other_bound(const struct judgement *a, const struct judgement *b)
+{
+    return a->found.kind == VALUE_NUMBER && b->found.kind == VALUE_NUMBER
+        && a->required.kind == VALUE_NUMBER && b->required.kind == VALUE_NUMBER
+        && a->found.number == b->found.number && strcmp(a->sense, b->sense) != 0
+        && same_text(a->found.unit, b->found.unit);
+}
+
+/* The makers of both: what is met is met by the figures of each. */
+static void add_makers(struct judging *judging, struct judgement *to,
+                       const struct judgement *from)
+{
+    const size_t count = to->maker_count + from->maker_count;
+    const struct figure **makers = arena_array(judging->arena, count + 1, sizeof(*makers));
+    size_t kept = 0;
+    for (size_t i = 0; makers != NULL && i < count; i++) {
+        const struct figure *maker =
+            i < to->maker_count ? to->makers[i] : from->makers[i - to->maker_count];
+        bool told = false;
+        for (size_t j = 0; j < kept; j++)
+            told = told || makers[j] == maker;
+        if (!told)
+            makers[kept++] = maker;
+    }
+    to->makers = makers;
+    to->maker_count = kept;
+}
+
+struct judgement *judgement_of_both(struct judging *judging, struct judgement *first,
+                                    struct judgement *second)
+{
+    struct judgement *chosen = !first->met || second->met ? first : second;
+    chosen = first->met && second->met ? second : chosen;
+    struct judgement *other = chosen == first ? second : first;
+    if (chosen->also.kind == VALUE_NONE && is_other_bound(chosen, other)) {
+        chosen->also = other->required;
+        chosen->also_sense = other->sense;
+    }
+    if (chosen->met)
+        add_makers(judging, chosen, other);
+    if (chosen->warn == NULL)
+        chosen->warn = other->warn;
+    return chosen;
+}
+
+void judgement_made_by(struct judging *judging, struct judgement *judgement,
+                       const struct figure *const *figures, size_t count)
+{
+    if (judgement == NULL)
+        return;
+    judgement->makers = arena_array(judging->arena, count + 1, sizeof(*judgement->makers));
+    judgement->maker_count = judgement->makers == NULL ? 0 : count;
+    for (size_t i = 0; i < judgement->maker_count; i++)
+        judgement->makers[i] = figures[i];
+}

@@ -1,0 +1,343 @@
+#include "judge/row.h"
+
+#include "base/number.h"
+#include "judge/judgement.h"
+
+#include <string.h>
+
+/* Conditions ----------------------------------------------------------------------- */
+
+enum holds { HOLDS, HOLDS_NOT, HOLDS_UNKNOWN, HOLDS_STOPPED };
+
+struct asking {
+    struct call *call;
+    struct node items[FACT_DEEPEST_SCOPE]; /* the rule's, then those of WHEN_SOME */
+    size_t depth;
+    const char *reason; /* of the innermost that did not hold */
+    enum sandbox_stop stop;
+};
+
+static enum holds condition_holds(struct asking *asking, const struct condition *condition);
+
+static bool has_word(const char *const *words, size_t count, const char *word)
+{
+    for (size_t i = 0; i < count; i++)
+        if (strcmp(words[i], word) == 0)
+            return true;
+    return false;
+}
+
+/* Of a list of choices one is enough. */
+static bool shares_word(const char *const *words, size_t count, const struct value *value)
+{
+    if (value->kind == VALUE_TEXT)
+        return has_word(words, count, value->text);
+    for (size_t i = 0; i < value->set_count; i++)
+        if (has_word(words, count, value->set[i]))
+            return true;
+    return false;
+}
+
+static bool is_meant(const struct figure *figure, const struct value *limit,
+                     const struct value *fact)
+{
+    const char *unit = limit->unit;
+    if (limit->kind == VALUE_SET)
+        return shares_word(limit->set, limit->set_count, fact);
+    if (strcmp(figure->sense, "over") == 0)
+        return !number_at_most(fact->number, limit->number, unit);
+    if (strcmp(figure->sense, "under") == 0)
+        return !number_at_least(fact->number, limit->number, unit);
+    if (strcmp(figure->sense, "at_most") == 0)
+        return number_at_most(fact->number, limit->number, unit);
+    return number_at_least(fact->number, limit->number, unit);
+}
+
+static enum holds fact_holds(struct asking *asking, const struct condition *condition)
+{
+    struct judging *judging = asking->call->judging;
+    struct node node;
+    if (condition->kind == WHEN_SAID)
+        return fact_known(judging, condition->fact, asking->items) ? HOLDS : HOLDS_NOT;
+    if (!fact_read(judging, condition->fact, asking->items, &node))
+        return HOLDS_UNKNOWN;
+    const struct value value = fact_value(judging, &node);
+    if (condition->kind == WHEN_MEANT)
+        return is_meant(condition->figure, judging_figure(judging, condition->figure), &value)
+            ? HOLDS : HOLDS_NOT;
+    if (value.kind == VALUE_YES_NO)
+        return value.yes != condition->wants_no ? HOLDS : HOLDS_NOT;
+    return shares_word(condition->words, condition->word_count, &value) ? HOLDS : HOLDS_NOT;
+}
+
+static enum holds figure_holds(struct asking *asking, const struct condition *condition)
+{
+    const struct value *value = judging_figure(asking->call->judging, condition->figure);
+    const bool on = condition->kind == WHEN_ASKS ? value->set_count > 0
+                                                 : value->yes == (condition->kind == WHEN_ON);
+    return on ? HOLDS : HOLDS_NOT;
+}
+
+static enum holds all_hold(struct asking *asking, const struct condition *condition)
+{
+    for (size_t i = 0; i < condition->part_count; i++) {
+        const enum holds holds = condition_holds(asking, &condition->parts[i]);
+        if (holds != HOLDS)
+            return holds;
+    }
+    return HOLDS;
+}
+
+static enum holds one_holds(struct asking *asking, const struct condition *condition)
+{
+    for (size_t i = 0; i < condition->part_count; i++) {
+        const enum holds holds = condition_holds(asking, &condition->parts[i]);
+        if (holds != HOLDS_NOT)
+            return holds;
+    }
+    return HOLDS_NOT;
+}
+
+static enum holds some_item_holds(struct asking *asking, const struct condition *condition)
+{
+    struct judging *judging = asking->call->judging;
+    struct node list;
+    size_t index = 0;
+    const cJSON *item = NULL;
+    if (!fact_read(judging, condition->fact, asking->items, &list))
+        return HOLDS_UNKNOWN;
+    cJSON_ArrayForEach(item, list.json) {
+        asking->items[asking->depth++] = (struct node){
+            item, list.field, true, pointer_index(judging->arena, list.pointer, index++)};
+        const enum holds holds = all_hold(asking, condition);
+        asking->depth--;
+        if (holds != HOLDS_NOT)
+            return holds;
+    }
+    return HOLDS_NOT;
+}
+
+static int call_for_condition(lua_State *lua)
+{
+    struct call *call = lua_touserdata(lua, 1);
+    call_applies(lua, call, call->function);
+    return 0;
+}
+
+static enum holds function_holds(struct asking *asking, const struct condition *condition)
+{
+    struct call call = {.judging = asking->call->judging, .rule = asking->call->rule,
+                        .items = asking->call->items, .depth = asking->call->depth,
+                        .function = condition->function};
+    asking->stop = call_enter(call.judging, call_for_condition, &call);
+    if (asking->stop == SANDBOX_SIGNAL)
+        return HOLDS_UNKNOWN;
+    if (asking->stop != SANDBOX_DONE)
+        return HOLDS_STOPPED;
+    if (!call.applies)
+        asking->reason = call.reason;
+    return call.applies ? HOLDS : HOLDS_NOT;
+}
+
+static enum holds kind_holds(struct asking *asking, const struct condition *condition)
+{
+    switch (condition->kind) {
+    case WHEN_ON:
+    case WHEN_OFF:
+    case WHEN_ASKS:
+        return figure_holds(asking, condition);
+    case WHEN_IS:
+    case WHEN_MEANT:
+    case WHEN_SAID:
+        return fact_holds(asking, condition);
+    case WHEN_SOME:
+        return some_item_holds(asking, condition);
+    case WHEN_ALL:
+        return all_hold(asking, condition);
+    case WHEN_EITHER:
+        return one_holds(asking, condition);
+    case WHEN_NO: {
+        const enum holds holds = condition_holds(asking, condition->parts);
+        return holds == HOLDS ? HOLDS_NOT : holds == HOLDS_NOT ? HOLDS : holds;
+    }
+    case WHEN_INSPECTED:
+        return asking->call->judging->inspecting ? HOLDS : HOLDS_NOT;
+    case WHEN_FUNCTION:
+        return function_holds(asking, condition);
+    }
+    return HOLDS_STOPPED;
+}
+
+/* What a condition says goes before what its parts say. */
+static enum holds condition_holds(struct asking *asking, const struct condition *condition)
+{
+    const enum holds holds = kind_holds(asking, condition);
+    if (holds == HOLDS_NOT && condition->otherwise != NULL)
+        asking->reason = condition->otherwise;
+    return holds;
+}
+
+void row_each_condition(const struct row *row,
+                        void (*visit)(void *data, const struct condition *condition), void *data)
+{
+    const struct condition *open[RULES_MOST]; /* far more than a row may hold: row_lua.c */
+    size_t count = 0;
+    open[count++] = &row->when;
+    while (count > 0) {
+        const struct condition *condition = open[--count];
+        visit(data, condition);
+        for (size_t i = condition->part_count; i-- > 0 && count < RULES_MOST;)
+            open[count++] = &condition->parts[i];
+    }
+}
+
+/* The comparison --------------------------------------------------------------------- */
+
+/* The figure of the fact's word, or NULL. */
+static const struct figure *figure_by(struct judging *judging, const struct row *row,
+                                      const char *word)
+{
+    const char *id = arena_format(judging->arena, "%s%s", row->by_prefix, word);
+    return id == NULL ? NULL : profile_figure(judging->book->profile, id);
+}
+
+static struct value in_figure_unit(struct judging *judging, const struct row *row,
+                                   struct value found, const char *unit)
+{
+    if (row->factor == 1 || found.kind != VALUE_NUMBER)
+        return found;
+    char from[96], to[96];
+    number_write_unit(found.number, found.unit, from);
+    found.number *= row->factor;
+    found.unit = unit;
+    number_write_unit(found.number, unit, to);
+    record_work_line(judging, "%s = %s", from, to);
+    return found;
+}
+
+/* The duties that switch the row on are what asks for it. */
+struct switches {
+    const struct figure *figures[8];
+    size_t count;
+};
+
+static void add_switch(void *data, const struct condition *condition)
+{
+    struct switches *switches = data;
+    if (condition->kind == WHEN_ON && switches->count < 8)
+        switches->figures[switches->count++] = condition->figure;
+}
+
+static struct judgement *judge_duty(struct judging *judging, const struct row *row,
+                                    const struct node *node)
+{
+    const struct value found = fact_value(judging, node);
+    struct judgement *judgement =
+        judgement_of_duty(judging, found.yes != row->wants_no, row->shown);
+    struct switches switches = {.count = 0};
+    row_each_condition(row, add_switch, &switches);
+    judgement_made_by(judging, judgement, switches.figures, switches.count);
+    return judgement;
+}
+
+static struct judgement *judge_list(struct judging *judging, const struct row *row,
+                                    const struct node *node, const struct figure *figure)
+{
+    const struct value *limit = judging_figure(judging, figure);
+    const struct value *share =
+        row->share == NULL ? NULL : judging_figure(judging, row->share);
+    const struct value *over = row->over == NULL ? NULL : judging_figure(judging, row->over);
+    size_t count = 0;
+    double *numbers =
+        arena_array(judging->arena, (size_t)cJSON_GetArraySize(node->json) + 1, sizeof(*numbers));
+    const cJSON *item = NULL;
+    cJSON_ArrayForEach(item, node->json)
+        if (numbers != NULL)
+            numbers[count++] = item->valuedouble * row->factor;
+    if (count == 0) {
+        judging->record.cannot_tell = JUDGEMENT_NOTHING_MEASURED;
+        return NULL;
+    }
+    if (share != NULL)
+        return judgement_of_spread(judging, numbers, count, limit,
+                                   share->number, over == NULL ? 0 : over->number);
+    return judgement_of_each(judging, numbers, count, limit,
+                             strcmp(figure->sense, "at_least") == 0);
+}
+
+static struct judgement *judge_against(struct judging *judging, const struct row *row,
+                                       const struct node *node, const struct figure *figure)
+{
+    if (node->field->type == FIELD_NUMBERS)
+        return judge_list(judging, row, node, figure);
+    const struct value *limit = judging_figure(judging, figure);
+    const struct value found =
+        in_figure_unit(judging, row, fact_value(judging, node), limit->unit);
+    if (limit->kind == VALUE_SET && strcmp(figure->sense, "all_of") == 0)
+        return judgement_of_all(judging, &found, limit, row->shown);
+    return judgement_of_values(judging, &found, figure->sense, limit);
+}
+
+static struct judgement *judge_figures(struct call *call, const struct row *row,
+                                       const struct node *node, const char **why)
+{
+    struct judging *judging = call->judging;
+    const struct figure *figures[2] = {row->meets[0], row->meets[1]};
+    size_t count = row->meets_count;
+    if (row->by_prefix != NULL) {
+        struct node word;
+        if (!fact_read(judging, row->by, call->items, &word))
+            return NULL;
+        figures[0] = figure_by(judging, row, word.json->valuestring);
+        count = 1;
+        if (figures[0] == NULL) {
+            *why = arena_format(judging->arena, "no figure is named \"%s%s\"", row->by_prefix,
+                                word.json->valuestring);
+            return NULL;
+        }
+    }
+    struct judgement *judgement = judge_against(judging, row, node, figures[0]);
+    if (judgement == NULL)
+        return NULL;
+    judgement_made_by(judging, judgement, figures, 1);
+    if (count == 1)
+        return judgement;
+    struct judgement *second = judge_against(judging, row, node, figures[1]);
+    if (second == NULL)
+        return NULL;
+    judgement_made_by(judging, second, &figures[1], 1);
+    return judgement_of_both(judging, judgement, second);
+}
+
+enum row_end row_judge(struct call *call, enum sandbox_stop *stop, const char **why)
+{
+    struct judging *judging = call->judging;
+    const struct row *row = call->rule->row;
+    struct asking asking = {.call = call, .depth = call->depth, .stop = SANDBOX_DONE};
+    struct node node;
+    for (size_t i = 0; i < call->depth; i++)
+        asking.items[i] = call->items[i];
+    *stop = SANDBOX_DONE;
+    *why = NULL;
+    const enum holds holds = condition_holds(&asking, &row->when);
+    *stop = asking.stop;
+    call->reason = asking.reason;
+    if (holds != HOLDS)
+        return holds == HOLDS_NOT ? ROW_NOT_APPLICABLE
+            : holds == HOLDS_UNKNOWN ? ROW_OPEN : ROW_STOPPED;
+    judging->record.work = (struct strings){0}; /* what follows shows its own */
+    const struct fact *fact =
+        row->measured != NULL && judging->inspecting ? row->measured : row->fact;
+    if (!fact_read(judging, fact, call->items, &node))
+        return ROW_OPEN;
+    struct judgement *judgement = row->meets_count == 0 && row->by_prefix == NULL
+        ? judge_duty(judging, row, &node) : judge_figures(call, row, &node, why);
+    if (judgement == NULL)
+        return *why != NULL ? ROW_STOPPED : ROW_OPEN;
+    if (row->say != NULL)
+        judgement->say = judgement->say == NULL
+            ? row->say : arena_format(judging->arena, "%s %s", judgement->say, row->say);
+    call->applies = true;
+    call->judgement = judgement;
+    return ROW_JUDGED;
+}
