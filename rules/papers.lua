@@ -34,7 +34,8 @@ demand "papers.handed_in_overlay" {
   title = "Papers asked for with an overlay",
   stage = "permit",
   when = {
-    asks { "papers.handed_in_overlay", otherwise = "no other papers are asked for with an overlay" },
+    asks { "papers.handed_in_overlay",
+      otherwise = "no other papers are asked for with an overlay" },
     is { "scope.method", "overlay", otherwise = "nothing is laid over" },
   },
   fact = "papers.handed_in", meets = "papers.handed_in_overlay",
@@ -254,7 +255,8 @@ demand "papers.historic" {
   title = "Certificate for a historic house",
   stage = "permit",
   when = {
-    on { "papers.historic_required", otherwise = "no certificate for historic houses is asked for" },
+    on { "papers.historic_required",
+      otherwise = "no certificate for historic houses is asked for" },
     is { "site.historic", otherwise = "the site is not historic" },
   },
   fact = "papers.historic_certificate", shown = "a certificate of the historic commission",

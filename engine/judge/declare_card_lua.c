@@ -18,7 +18,8 @@ static void read_card_names(lua_State *lua, struct card_part *part)
         lua_rawgeti(lua, -1, (lua_Integer)i);
         if (lua_type(lua, -1) != LUA_TSTRING)
             declare_refuse(lua, "a part lists rules and topics by name");
-        strings_add(&part->names, declare_arena(lua), declare_keep_text(lua, lua_tostring(lua, -1)));
+        strings_add(&part->names, declare_arena(lua),
+                    declare_keep_text(lua, lua_tostring(lua, -1)));
         lua_pop(lua, 1);
     }
     if (count == 0)
