@@ -392,8 +392,7 @@ end
 
 -- Some places want it always, some for older houses, some only for what no
 -- inspector saw.
-local function affidavit_due(job, figure)
-  if not figure "papers.affidavit_required" then return false, "no affidavit is asked for" end
+local function affidavit_narrowed(job, figure)
   if figure "papers.affidavit_by_age"
     and job.house.year_built > figure "papers.affidavit_built_most" then
     return false, "the house is newer than those that need an affidavit"
@@ -403,6 +402,11 @@ local function affidavit_due(job, figure)
   end
   return true
 end
+
+local affidavit_due = {
+  on { "papers.affidavit_required", otherwise = "no affidavit is asked for" },
+  affidavit_narrowed,
+}
 
 demand "papers.affidavit" {
   title = "Signed affidavit on hidden work",

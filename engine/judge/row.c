@@ -215,8 +215,9 @@ static struct value in_figure_unit(struct judging *judging, const struct row *ro
     return found;
 }
 
-/* The duties that switch the row on are what asks for it. */
+/* A duty is asked for by what switched it on. */
 struct switches {
+    const struct record *record;
     const struct figure *figures[8];
     size_t count;
 };
@@ -224,8 +225,22 @@ struct switches {
 static void add_switch(void *data, const struct condition *condition)
 {
     struct switches *switches = data;
-    if (condition->kind == WHEN_ON && switches->count < 8)
-        switches->figures[switches->count++] = condition->figure;
+    if (condition->kind != WHEN_ON || switches->count == 8 || !condition->figure->value.yes)
+        return;
+    for (size_t i = 0; i < switches->record->figure_count; i++)
+        if (switches->record->figures[i] == condition->figure) {
+            switches->figures[switches->count++] = condition->figure;
+            return;
+        }
+}
+
+static void made_by_switches(struct judging *judging, const struct row *row,
+                             struct judgement *judgement)
+{
+    struct switches switches = {.record = &judging->record};
+    row_each_condition(row, add_switch, &switches);
+    if (switches.count > 0)
+        judgement_made_by(judging, judgement, switches.figures, switches.count);
 }
 
 static struct judgement *judge_duty(struct judging *judging, const struct row *row,
@@ -234,9 +249,7 @@ static struct judgement *judge_duty(struct judging *judging, const struct row *r
     const struct value found = fact_value(judging, node);
     struct judgement *judgement =
         judgement_of_duty(judging, found.yes != row->wants_no, row->shown);
-    struct switches switches = {.count = 0};
-    row_each_condition(row, add_switch, &switches);
-    judgement_made_by(judging, judgement, switches.figures, switches.count);
+    made_by_switches(judging, row, judgement);
     return judgement;
 }
 
@@ -300,6 +313,8 @@ static struct judgement *judge_figures(struct call *call, const struct row *row,
     if (judgement == NULL)
         return NULL;
     judgement_made_by(judging, judgement, figures, 1);
+    if (judgement->duty != NULL) /* to have all of a set */
+        made_by_switches(judging, row, judgement);
     if (count == 1)
         return judgement;
     struct judgement *second = judge_against(judging, row, node, figures[1]);
