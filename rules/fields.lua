@@ -1462,7 +1462,7 @@ field "underlayments[].cap_thickness_in" { type = "number", unit = "in", range =
 field "underlayments[].fastener_shank_in" { type = "number", unit = "in", range = { 0.01, 0.25 }, stage = "permit",
   ask = "How thick is the fastener's shank or wire, by the box?" }
 field "underlayments[].fastener_ringed" { type = "yes_no", stage = "permit",
-  ask = "Is the shank of the cap nails ringed?" }
+  ask = "Is the shank of the cap nails ringed or otherwise deformed?" }
 field "underlayments[].fastener_through_deck" { type = "yes_no", stage = "permit",
   ask = "Do the fasteners go through the deck?" }
 field "underlayments[].fastener_into_deck_in" { type = "number", unit = "in", range = { 0, 6 }, stage = "permit",

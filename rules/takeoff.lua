@@ -316,9 +316,15 @@ end
 -- Two plies are laid by lapping each sheet over half of the one below, and a
 -- strip under the first. Rolls of another width lap by as much more than half.
 local function double_sheet(figure, slope, area, width)
-  local wide = figure "takeoff.roll_width.felt"
-  local lap = width / 2 + figure "underlayment.head_lap_double_least" - wide / 2
-  local strip = slope.eave_ft * figure "underlayment.starter_width_least" / 12
+  local lap, start
+  if figure "underlayment.double_lap_by_roll" then
+    lap, start = width / 2 + figure "underlayment.double_lap_past_half_least", width / 2
+  else
+    local wide = figure "takeoff.roll_width.felt"
+    lap = width / 2 + figure "underlayment.head_lap_double_least" - wide / 2
+    start = figure "underlayment.starter_width_least"
+  end
+  local strip = slope.eave_ft * start / 12
   local sheet = lapped_sheet(area, width, lap)
   return trade.sum { { "sheet", sheet }, { "strip along the eave", strip }, unit = "sqft" }
 end
@@ -332,13 +338,31 @@ local function is_windy(job, figure)
   return as_printed(speed, "mph") >= figure "underlayment.wind_from"
 end
 
+-- The same tape as that of underlayment.plies.
+local function is_taped(figure, underlayment)
+  if not has(figure "underlayment.sealed_deck_methods", "taped_joints") then return false end
+  return underlayment.deck_joints_taped
+    and as_printed(underlayment.tape_width_in, "in") >= figure "underlayment.tape_width_least"
+end
+
+-- Two plies for the wind, where the edition asks for them.
+local function is_doubled_by_wind(job, figure, underlayment)
+  if dropped "underlayment.plies" then return false end
+  if figure "underlayment.plies_high_wind_least" < figure "slope.double_plies_least" then
+    return false
+  end
+  return is_windy(job, figure) and not is_taped(figure, underlayment)
+end
+
 -- Sheets lapped by more than any wind asks for are bought alike in any wind.
 local function lap_of(job, figure, underlayment)
   if dropped "underlayment.head_lap" then return underlayment.head_lap_in end
   local lap = figure "underlayment.head_lap_least"
   if known(underlayment, "head_lap_in") then lap = math.max(lap, underlayment.head_lap_in) end
   local in_wind = figure "underlayment.head_lap_high_wind_least"
-  if lap >= in_wind or not is_windy(job, figure) then return lap end
+  if lap >= in_wind or not is_windy(job, figure) or is_taped(figure, underlayment) then
+    return lap
+  end
   return in_wind
 end
 
@@ -360,12 +384,18 @@ local function single_sheet(job, figure, underlayment, area, width)
 end
 
 -- Square feet of roll for one plane. Only a plane below the figure for double
--- underlayment gets two plies of its own accord.
+-- underlayment gets two plies of its own accord, and any where the wind asks for them.
 local function sheet_on(job, figure, underlayment, slope, width)
   local area, below = plane_area(slope), figure "slope.double_below"
-  if as_printed(slope.pitch, "rise_in_12") >= below or is_self_adhered(underlayment)
-    or dropped "slope.double_underlayment" then
+  if is_self_adhered(underlayment) then
     return single_sheet(job, figure, underlayment, area, width)
+  end
+  if as_printed(slope.pitch, "rise_in_12") >= below or dropped "slope.double_underlayment" then
+    if not is_doubled_by_wind(job, figure, underlayment) then
+      return single_sheet(job, figure, underlayment, area, width)
+    end
+    work("the wind asks for " .. number(figure "underlayment.plies_high_wind_least", "plies"))
+    return double_sheet(figure, slope, area, width)
   end
   work(number(slope.pitch, "rise_in_12") .. " is under " .. number(below, "rise_in_12")
     .. ": " .. number(figure "slope.double_plies_least", "plies") .. " on this plane")

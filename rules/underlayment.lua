@@ -22,6 +22,11 @@ local function is_windy(job, figure)
   return as_printed(speed, "mph") >= figure "underlayment.wind_from"
 end
 
+-- Windy, where the kinds and laps of windy places are asked for.
+local function is_stormy(job, figure)
+  return not figure "underlayment.any_wind_counts" and is_windy(job, figure)
+end
+
 local function is_laid(job, figure)
   if job.covering.kind ~= "asphalt_shingle" then
     return false, "the figures here are for asphalt shingles; this covering has its own"
@@ -67,6 +72,31 @@ local function starter_least(figure, sheet)
   return half_roll_in(sheet)
 end
 
+-- Strips of tape over the joints of the deck: some editions take them in place of what
+-- windy places ask of plies and laps.
+local function is_taped(figure, sheet)
+  if not has(figure "underlayment.sealed_deck_methods", "taped_joints") then return false end
+  return sheet.deck_joints_taped
+    and as_printed(sheet.tape_width_in, "in") >= figure "underlayment.tape_width_least"
+end
+
+-- Plies where one would do but for the wind.
+local function plies_wanted(job, figure, slope)
+  local least = figure "underlayment.plies_least"
+  if not is_stormy(job, figure) then return least end
+  local windy = figure "underlayment.plies_high_wind_least"
+  if windy <= least or is_self_adhered(slope) or is_taped(figure, slope.underlayment) then
+    return least
+  end
+  return windy
+end
+
+-- Laid as double underlayment, for the slope or for the wind.
+local function is_laid_double(job, figure, slope)
+  return is_double(figure, slope)
+    or plies_wanted(job, figure, slope) >= figure "slope.double_plies_least"
+end
+
 -- Laps are the maker's business where the sheet sticks to the deck.
 local function is_lapped(job, figure, slope)
   local laid, why = is_laid(job, figure)
@@ -91,9 +121,15 @@ rule "underlayment.plies" {
     return not is_double(figure, slope), "slope.double_underlayment judges so low a slope"
   end,
   judge = function(job, figure, slope)
-    return at_least(slope.underlayment.plies, figure "underlayment.plies_least", "plies")
+    return at_least(slope.underlayment.plies, plies_wanted(job, figure, slope), "plies")
   end,
-  mend = "Lay underlayment over the whole plane.",
+  mend = function(job, figure, slope)
+    if plies_wanted(job, figure, slope) == figure "underlayment.plies_least" then
+      return "Lay underlayment over the whole plane."
+    end
+    return "Lay two plies shingle-fashion over the whole plane, or a self-adhered sheet, or tape "
+      .. "the joints of the deck first: this wind asks for one of them."
+  end,
 }
 
 -- Other coverings have sections of their own, which are not carried here: the one
@@ -130,7 +166,13 @@ rule "underlayment.kind" {
           :say("The tables do not list it; the building department accepts the report or not.")
       end
     end
-    if is_windy(job, figure) then return one_of(kind, high) end
+    if is_windy(job, figure) then
+      if figure "underlayment.tape_frees_kind" and is_taped(figure, slope.underlayment) then
+        return one_of(kind, figure "underlayment.tape_kinds")
+          :say("Over taped joints the kinds of calmer places do.")
+      end
+      return one_of(kind, high)
+    end
     if has(high, kind) then
       return one_of(kind, high)
         :warn("It is listed for windy places only; being the heavier felt it is taken everywhere.")
@@ -146,18 +188,18 @@ rule "underlayment.head_lap" {
   per = "roof.slopes",
   applies = is_lapped,
   judge = function(job, figure, slope)
-    local least
-    if is_double(figure, slope) then
-      least = double_lap_least(figure, slope.underlayment)
-    elseif not figure "underlayment.any_wind_counts" and is_windy(job, figure) then
+    local sheet, least = slope.underlayment, nil
+    if is_laid_double(job, figure, slope) then
+      least = double_lap_least(figure, sheet)
+    elseif is_stormy(job, figure) and not is_taped(figure, sheet) then
       least = figure "underlayment.head_lap_high_wind_least"
     else
       least = figure "underlayment.head_lap_least"
     end
     if inspecting() then
-      return each_at_least(slope.underlayment.measured_head_lap_in, least, "in")
+      return each_at_least(sheet.measured_head_lap_in, least, "in")
     end
-    return at_least(slope.underlayment.head_lap_in, least, "in")
+    return at_least(sheet.head_lap_in, least, "in")
   end,
   mend = "Lay each sheet shingle-fashion from the eave with the full lap.",
 }
@@ -168,7 +210,8 @@ rule "underlayment.end_lap" {
   per = "roof.slopes",
   applies = is_lapped,
   judge = function(job, figure, slope)
-    local least = figure "underlayment.end_lap_least"
+    local least = figure(is_double(figure, slope) and "underlayment.end_lap_double_least"
+      or "underlayment.end_lap_least")
     if inspecting() then
       return each_at_least(slope.underlayment.measured_end_lap_in, least, "in")
     end
@@ -196,7 +239,7 @@ rule "underlayment.starter" {
   applies = function(job, figure, slope)
     local lapped, why = is_lapped(job, figure, slope)
     if not lapped then return false, why end
-    return is_double(figure, slope), "only double underlayment starts with a strip"
+    return is_laid_double(job, figure, slope), "only double underlayment starts with a strip"
   end,
   judge = function(job, figure, slope)
     return at_least(slope.underlayment.starter_width_in,
@@ -213,7 +256,12 @@ rule "underlayment.fasteners" {
   judge = function(job, figure, slope)
     return one_of(slope.underlayment.fastener, figure "underlayment.fasteners_wind")
   end,
-  mend = "Use cap nails or cap staples.",
+  mend = function(job, figure)
+    if has(figure "underlayment.fasteners_wind", "cap_staple") then
+      return "Use cap nails or cap staples."
+    end
+    return "Use cap nails."
+  end,
 }
 
 rule "underlayment.cap" {

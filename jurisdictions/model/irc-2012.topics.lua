@@ -3,6 +3,11 @@
 figures {
   ["underlayment.mid_wind_applies"] = { true, cite = "R905.2.7.2", status = "memory",
     source = "recalled" },
+  ["underlayment.plies_high_wind_least"] = { cite = "R905.2.7.2" },
+  ["underlayment.end_lap_double_least"] = { cite = "R905.2.7" },
+  ["underlayment.double_lap_by_roll"] = { cite = "R905.2.7" },
+  ["underlayment.shanks"] = { cite = "R905.2.7.2" },
+  ["underlayment.tape_frees_kind"] = { cite = "R905.2.7.2" },
   ["underlayment.mid_wind_over"] = { cite = "R905.2.7.2" },
   ["underlayment.lap_spacing_mid_most"] = { cite = "R905.2.7.2" },
   ["underlayment.cap_mils_least.metal"] = { cite = "R905.2.7.2", status = "parallel",

@@ -25,6 +25,11 @@ jurisdiction "model/irc-2015" {
     ["underlayment.kinds_high_wind"] = { { "D226_II", "D4869_IV", "D6757" },
       cite = "Table R905.1.1(1)", status = "seen", source = TEXT },
 
+    ["underlayment.sealed_deck_methods"] = { { "full_self_adhered", "taped_joints" },
+      cite = "R905.1.1 exc. 1 and 2", status = "seen", source = TEXT },
+    ["underlayment.end_lap_double_least"] = { 4, cite = "Table R905.1.1(2), by its row of one ply",
+      status = "practice", source = "the row of one ply; the rows under 4:12 name no end lap" },
+
     -- Deck nails: the common nail alone, the ringed one came in 2018. 12 in the
     -- field; past 130 mph 6 in the band by the edges, and 4 into gable framing.
     ["deck.nail_kinds.thin"] = { { "common_8d" }, cite = "Table R602.3(1)", status = "seen",

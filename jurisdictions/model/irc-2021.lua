@@ -30,6 +30,9 @@ jurisdiction "model/irc-2021" {
     ["underlayment.kinds_high_wind"] = read({ "D226_II", "D4869_III", "D4869_IV" }, nil,
       "one_of", "Table R905.1.1(1)"),
 
+    ["underlayment.plies_high_wind_least"] = read(2, "plies", "at_least", "Table R905.1.1(2)"),
+    ["underlayment.sealed_deck_methods"] = read({ "full_self_adhered", "taped_joints" }, nil,
+      "one_of", "R905.1.1 exc. 1 and 2"),
     ["underlayment.fasteners_wind"] = read({ "cap_nail" }, nil, "one_of", "Table R905.1.1(3)"),
     ["underlayment.shanks"] = read({ "ringed" }, nil, "one_of", "Table R905.1.1(3)"),
 

@@ -33,6 +33,12 @@ jurisdiction "model/irc-2024" {
     ["underlayment.sealed_deck_methods"] = read(
       { "full_self_adhered", "taped_joints", "two_plies" }, nil, "one_of", "Table R905.1.1(2)"),
 
+    ["underlayment.plies_high_wind_least"] = read(2, "plies", "at_least", "Table R905.1.1(2)"),
+    -- Half the sheet and 2 in: 20 in of common felt; the starter is half a sheet.
+    ["underlayment.double_lap_by_roll"] = read(true, nil, "equals", "Table R905.1.1(2)"),
+    ["underlayment.head_lap_double_least"] = read(20, "in", "at_least", "Table R905.1.1(2)"),
+    ["underlayment.starter_width_least"] = read(18, "in", "at_least", "Table R905.1.1(2)"),
+    ["underlayment.tape_frees_kind"] = read(false, nil, "equals", "Table R905.1.1(1)"),
     ["underlayment.fasteners_wind"] = read({ "cap_nail" }, nil, "one_of", "Table R905.1.1(3)"),
     ["underlayment.shanks"] = read({ "ringed" }, nil, "one_of", "Table R905.1.1(3)"),
 

@@ -19,7 +19,12 @@ figures {
   ["deck.panels_by_wind"] = off "R803.2.2",
 
   -- Underlayment: laps by the roll, caps and tape by kind.
-  ["underlayment.double_lap_by_roll"] = off "Table R905.1.1(2)",
+  -- Half the roll and so much more: also of the model's 2024 edition.
+  ["underlayment.double_lap_by_roll"] = { false, sense = "equals", cite = "Table R905.1.1(2)",
+    status = "seen", source = TEXTS, read_in = { "IRC 2015", "IRC 2018", "IRC 2021" } },
+  ["underlayment.double_lap_past_half_least"] = { 2, unit = "in", sense = "at_least",
+    cite = "Table R905.1.1(2)", status = "seen", source = "state code text on the 2024 edition",
+    read_in = { "IRC 2024" } },
   ["underlayment.metal_caps_count"] = off "Table R905.1.1(3)",
   ["underlayment.tape_kinds_count"] = off "R905.1.1",
   ["underlayment.third_course_counts"] = off "Table R905.1.1(2)",

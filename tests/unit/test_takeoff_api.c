@@ -597,24 +597,52 @@ static void plies_are_those_asked_for_or_more(void **state)
     cJSON_Delete(job);
 }
 
-/* Where the wind asks for a wider lap, sheets of the usual one would not reach. */
+/* Where the wind asks for a wider lap, sheets of the usual one would not reach. Lapped
+ * 2 in the sheet is 1,365.07: x 34/36 net, x 36/32 lapped 4 in. */
 static void sheets_lap_as_the_wind_asks(void **state)
 {
     const struct fixture *fixture = *state;
     cJSON *job = cJSON_Duplicate(fixture->job, true);
-    cJSON *site = child(job, "site");
-    cJSON_DeleteItemFromObjectCaseSensitive(site, "wind_design_required");
-    cJSON *report = reckoned(fixture->handle, job, NULL);
-    leaves_open(report, "underlayment_rolls", "felt", "/site/wind_design_required");
-    cJSON_Delete(report);
-    assert_non_null(cJSON_AddTrueToObject(site, "wind_design_required"));
-    report = reckoned(fixture->handle, job, NULL);
-    /* Lapped 2 in the sheet is 1,365.07: x 34/36 net, x 36/32 lapped 4 in. */
+    put_number(child(job, "site"), "wind_vult_mph", 140);
+    cJSON *report = reckoned(fixture->handle, job, "model/irc-2018");
     holds_line(report, "underlayment_rolls", "felt", 1365.07 * 34 / 32, 0.1, 4);
     cJSON_Delete(report);
     put_number(cJSON_GetArrayItem(child(job, "underlayments"), 0), "head_lap_in", 6);
-    report = reckoned(fixture->handle, job, NULL); /* wide enough for any wind */
+    report = reckoned(fixture->handle, job, "model/irc-2018"); /* wide enough for any wind */
     holds_line(report, "underlayment_rolls", "felt", 1365.07 * 34 / 30, 0.1, 4);
+    cJSON_Delete(report);
+    cJSON_Delete(job);
+}
+
+/* From 2021 on the wind asks for two plies: lapped 19 in, or half the sheet and 2 in,
+ * over a strip along 92 ft of eaves; over taped joints one does. */
+static void sheets_are_doubled_for_the_wind(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    cJSON *site = child(job, "site");
+    const double net = 1365.07 * 34 / 36;
+    cJSON_DeleteItemFromObjectCaseSensitive(site, "wind_design_required");
+    cJSON *report = reckoned(fixture->handle, job, "model/irc-2021");
+    leaves_open(report, "underlayment_rolls", "felt", "/site/wind_design_required");
+    cJSON_Delete(report);
+    assert_non_null(cJSON_AddTrueToObject(site, "wind_design_required"));
+    report = reckoned(fixture->handle, job, "model/irc-2021");
+    holds_line(report, "underlayment_rolls", "felt", net * 36 / 17 + 92 * 19.0 / 12, 0.1, 8);
+    cJSON_Delete(report);
+    report = reckoned(fixture->handle, job, "model/irc-2024");
+    holds_line(report, "underlayment_rolls", "felt", net * 36 / 16 + 92 * 18.0 / 12, 0.1, 8);
+    cJSON_Delete(report);
+    cJSON *felt = cJSON_GetArrayItem(child(job, "underlayments"), 0);
+    cJSON_DeleteItemFromObjectCaseSensitive(felt, "deck_joints_taped");
+    report = reckoned(fixture->handle, job, "model/irc-2021");
+    leaves_open(report, "underlayment_rolls", "felt", "/underlayments/0/deck_joints_taped");
+    cJSON_Delete(report);
+    assert_non_null(cJSON_AddTrueToObject(felt, "deck_joints_taped"));
+    cJSON_DeleteItemFromObjectCaseSensitive(felt, "tape_width_in");
+    put_number(felt, "tape_width_in", 4);
+    report = reckoned(fixture->handle, job, "model/irc-2021");
+    holds_line(report, "underlayment_rolls", "felt", 1365.07, 0.1, 4);
     cJSON_Delete(report);
     cJSON_Delete(job);
 }
@@ -887,6 +915,7 @@ int main(void)
         cmocka_unit_test(edges_not_listed_are_no_edges_of_no_length),
         cmocka_unit_test(plies_are_those_asked_for_or_more),
         cmocka_unit_test(sheets_lap_as_the_wind_asks),
+        cmocka_unit_test(sheets_are_doubled_for_the_wind),
         cmocka_unit_test(sheets_that_are_all_lap),
         cmocka_unit_test(a_part_of_the_roof_is_not_the_whole),
         cmocka_unit_test(lengths_that_contradict_edges),
