@@ -26,9 +26,15 @@ local function nail_row(figure, deck)
   return nil
 end
 
-local function board_nails_least(figure, deck)
-  local wide = as_printed(deck.board_width_in, "in") > figure "deck.board_wide_over"
-  return figure(wide and "deck.board_nails_least.wide" or "deck.board_nails_least.narrow")
+-- Box nails are thinner than common ones: the table asks for more of them.
+local function board_nails_least(figure, deck, kind)
+  local width = as_printed(deck.board_width_in, "in")
+  local size = width > figure "deck.board_wide_over" and "wide" or "narrow"
+  if not kind or not has(figure "deck.nails_box", kind) then
+    return figure("deck.board_nails_least." .. size)
+  end
+  if width > figure "deck.board_widest_over" then size = "widest" end
+  return figure("deck.board_nails_least_box." .. size)
 end
 
 local function within(spacing, most)
@@ -91,9 +97,11 @@ local function boards_are_nailed(job, figure, deck)
   return is_nailed(job, figure, deck)
 end
 
--- Past this speed the table no longer binds: someone has to design the roof.
+-- Past this speed, and wherever the map calls for a wind design, the table no longer
+-- binds: someone has to design the roof.
 local function past_table(job, figure)
-  return math.floor(job.site.wind_vult_mph + 0.5) >= figure "deck.nail_wind_under"
+  if math.floor(job.site.wind_vult_mph + 0.5) >= figure "deck.nail_wind_under" then return true end
+  return figure "deck.nail_wind_by_map" and job.site.wind_design_required
 end
 
 -- Does the wind call for closer nails at gable ends and in the band? Editions
@@ -110,7 +118,7 @@ local function measured(figure, spacings, most)
     share = figure "deck.over_spacing_share_most", over = figure "deck.over_spacing_most" })
 end
 
-local PAST_TABLE = "at this wind speed the nailing table no longer binds: "
+local PAST_TABLE = "in this wind the nailing table no longer binds: "
   .. "the nailing needs a wind design, which is not judged here"
 local NO_ROW = "the nailing table has no row for panels this thick"
 local STAPLES = "staples follow a table of their own, which is not judged here"
@@ -542,7 +550,8 @@ rule "deck.board_nails" {
   per = "decks",
   applies = boards_are_nailed,
   judge = function(job, figure, deck)
-    local least = board_nails_least(figure, deck)
+    local kind = not is_renailed_old(figure, deck) and deck.nails.kind
+    local least = board_nails_least(figure, deck, kind)
     if inspecting() then return each_at_least(deck.nails.measured_per_bearing, least, "nails") end
     return at_least(deck.nails.per_bearing, least, "nails")
   end,
@@ -575,12 +584,19 @@ local function in_words(kind)
   return words
 end
 
+-- Framing too light for the table's own nails.
+local function is_light_framing(figure, deck)
+  return figure "deck.nail_gravity_counts" and is_panels(deck)
+    and figure("wind.gravity." .. deck.framing_wood) < figure "deck.nail_gravity_least"
+end
+
 local function named_nails(figure, deck)
   if is_renailed_old(figure, deck) then
     return figure(is_panels(deck) and "deck.renail_kinds" or "deck.renail_kinds_board")
   end
   if not is_panels(deck) then return figure "deck.nail_kinds.board" end
   local row = nail_row(figure, deck)
+  if row and is_light_framing(figure, deck) then return figure "deck.nail_kinds_light" end
   return row and figure("deck.nail_kinds." .. row)
 end
 
@@ -601,6 +617,8 @@ rule "deck.nail_kind" {
     local kind = deck.nails.kind
     check_label(deck)
     if kind == "staple" then
+      local most = figure "deck.staple_mph_most"
+      if whole_mph(job) > most then return at_most(job.site.wind_vult_mph, most, "mph") end
       local barred = figure "deck.fasteners_barred"
       if has(barred, kind) then return none_of(kind, barred) end
       return cannot_tell(STAPLES)

@@ -252,9 +252,10 @@ field "decks[].panel_wood" { type = "choice",
   choices = { "osb", "plywood", "plywood_structural_1" }, stage = "permit",
   ask = "Are the panels OSB, plywood, or plywood stamped Structural I?" }
 field "decks[].framing_wood" { type = "choice",
-  choices = { "southern_pine", "douglas_fir_larch", "hem_fir", "spruce_pine_fir" },
+  choices = { "southern_pine", "douglas_fir_larch", "hem_fir", "spruce_pine_fir", "spruce_pine_fir_south",
+    "western_woods" },
   stage = "permit",
-  ask = "Which wood are the rafters or trusses? (the grade stamp says: SP, DF-L, HF, SPF)" }
+  ask = "Which wood are the rafters or trusses? (the grade stamp says: SP, DF-L, HF, SPF, SPFS, WW)" }
 field "decks[].framing_wet" { type = "yes_no", stage = "permit",
   ask = "Is the framing wet when it is nailed, or will it get wet in use?" }
 field "decks[].panel_gap_in" { type = "number", unit = "in", range = { 0, 2 }, stage = "deck",

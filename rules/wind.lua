@@ -227,6 +227,7 @@ local function table_spacings(job, figure, deck)
   end
   local inches = as_printed(deck.thickness_in, "in")
   if whole_mph(job) >= figure "deck.nail_wind_under" then return nil end
+  if figure "deck.nail_wind_by_map" and job.site.wind_design_required then return nil end
   if inches < as_printed(figure "deck.nail_panel_least", "in") then return nil end
   local row
   for _, name in ipairs { "thin", "mid", "thick" } do

@@ -146,6 +146,8 @@ jurisdiction "model/irc-2012" {
       source = "engineer's page on this edition's map: 110 mph on the older scale; 100 in "
         .. "mapped hurricane regions" },
 
+    ["deck.nail_wind_by_map"] = { cite = "R301.2.1.1" },
+
     -- Wind pressures: the coefficients are those of the next standard.
     ["wind.asce_year"] = { 2010, unit = "year", sense = "equals", cite = "Table R301.2(2)",
       status = "parallel", source = NEXT },

@@ -52,6 +52,7 @@ jurisdiction "model/irc-2021" {
     ["deck.nail_close_mph.D"] = { 110, unit = "mph", sense = "over",
       cite = "Table R602.3(1) footnote f names no exposure D", status = "practice",
       source = "taken as exposure C, the windiest that the footnote names" },
+    ["deck.staple_mph_most"] = read(110, "mph", "at_most", "Table R602.3(2)"),
     ["deck.nail_close_at_named_speed"] = footnote(false, nil, "equals"),
 
     ["ventilation.reduced_needs_both"] = read(true, nil, "equals", "R806.2 exception"),

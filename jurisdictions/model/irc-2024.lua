@@ -60,6 +60,8 @@ jurisdiction "model/irc-2024" {
     ["deck.nail_close_mph.D"] = { 110, unit = "mph", sense = "over",
       cite = "Table R602.3(1) footnote f names no exposure D", status = "practice",
       source = "taken as exposure C, the windiest that the footnote names" },
+    ["deck.staple_mph_most"] = read(110, "mph", "at_most", "Table R602.3(2)"),
+    ["deck.nail_gravity_counts"] = read(true, nil, "equals", "Table R602.3(1) footnote f"),
     ["deck.nail_close_at_named_speed"] = footnote(false, nil, "equals"),
 
     ["wind.asce_year"] = { 2016, unit = "year", sense = "equals", cite = "Table R301.2.1(1)",

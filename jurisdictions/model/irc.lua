@@ -348,6 +348,18 @@ jurisdiction "model/irc" {
     ["deck.board_nails_least.wide"] = { 3, unit = "nails", sense = "at_least",
       cite = "Table R602.3(1)", status = "seen", source = TEXTS, read_in = BOOKS },
 
+    -- Box nails: three in a 1x6 and a 1x8, four in what is wider.
+    ["deck.nails_box"] = { { "box_8d" }, sense = "among", cite = "Table R602.3(1)",
+      status = "practice", source = "a working list: the box nails of that table" },
+    ["deck.board_widest_over"] = { 8, unit = "in", sense = "over", cite = "Table R602.3(1)",
+      status = "seen", source = TEXTS, read_in = BOOKS },
+    ["deck.board_nails_least_box.narrow"] = { 3, unit = "nails", sense = "at_least",
+      cite = "Table R602.3(1)", status = "seen", source = TEXTS, read_in = BOOKS },
+    ["deck.board_nails_least_box.wide"] = { 3, unit = "nails", sense = "at_least",
+      cite = "Table R602.3(1)", status = "seen", source = TEXTS, read_in = BOOKS },
+    ["deck.board_nails_least_box.widest"] = { 4, unit = "nails", sense = "at_least",
+      cite = "Table R602.3(1)", status = "seen", source = TEXTS, read_in = BOOKS },
+
     -- Deck nails. The rows of the nailing table go by the thickness of the panel;
     -- where a row ends and what it asks for differ by edition.
     ["deck.nail_panel_least"] = { 0.375, unit = "in", sense = "at_least", cite = "Table R602.3(1)",
@@ -362,8 +374,8 @@ jurisdiction "model/irc" {
       cite = "Table R602.3(1)", status = "seen", source = TEXTS, read_in = BOOKS },
     ["deck.nail_kinds.thick"] = { { "common_10d", "deformed_8d" }, sense = "one_of",
       cite = "Table R602.3(1)", status = "seen", source = TEXTS, read_in = BOOKS },
-    ["deck.nail_kinds.board"] = { { "common_8d" }, sense = "one_of", cite = "Table R602.3(1)",
-      status = "memory", source = "recalled" },
+    ["deck.nail_kinds.board"] = { { "common_8d", "box_8d" }, sense = "one_of",
+      cite = "Table R602.3(1)", status = "seen", source = TEXTS, read_in = BOOKS },
     ["deck.nails_ringed"] = {
       { "deformed_8d", "RSRS_01", "RSRS_02", "RSRS_03", "RSRS_04", "RSRS_05" }, sense = "one_of",
       cite = "ASTM F1667", status = "practice",
@@ -428,6 +440,20 @@ jurisdiction "model/irc" {
       cite = "Table R602.3(1) footnote f", status = "seen", source = TEXTS, read_in = BOOKS },
     ["deck.nail_band_width_least"] = { 48, unit = "in", sense = "at_least",
       cite = "Table R602.3(1) footnote f", status = "seen", source = TEXTS, read_in = BOOKS },
+    ["deck.nail_wind_by_map"] = { true, sense = "equals", cite = "R301.2.1.1", status = "seen",
+      source = TEXTS, read_in = BOOKS },
+    -- Light framing: the spacings hold for a gravity of 0.42 and more, says 2024.
+    ["deck.nail_gravity_counts"] = { false, sense = "equals", cite = "Table R602.3(1) footnote f",
+      status = "seen", source = TEXTS, read_in = { "IRC 2015", "IRC 2018", "IRC 2021" } },
+    ["deck.nail_gravity_least"] = { 0.42, unit = "coefficient", sense = "at_least",
+      cite = "Table R602.3(1) footnote f", status = "seen",
+      source = "state code text on the 2024 edition", read_in = { "IRC 2024" } },
+    ["deck.nail_kinds_light"] = { { "RSRS_03" }, sense = "one_of",
+      cite = "Table R602.3(1) footnote f", status = "seen",
+      source = "state code text on the 2024 edition", read_in = { "IRC 2024" } },
+    -- Staples have a table of their own, which is not held here: only where it ends.
+    ["deck.staple_mph_most"] = { 129, unit = "mph", sense = "at_most", cite = "Table R602.3(2)",
+      status = "seen", source = TEXTS .. ": under 130", read_in = { "IRC 2015", "IRC 2018" } },
     ["deck.nail_wind_under"] = { 140, unit = "mph", sense = "under", cite = "R301.2.1.1",
       status = "seen",
       source = TEXTS .. ": by the map; 140 is named for special wind regions, since 2021",
@@ -755,6 +781,10 @@ jurisdiction "model/irc" {
       cite = "NDS Table 12.3.3A", status = "parallel", source = WOOD_NOTES },
     ["wind.gravity.spruce_pine_fir"] = { 0.42, unit = "coefficient", sense = "equals",
       cite = "NDS Table 12.3.3A", status = "parallel", source = WOOD_NOTES },
+    ["wind.gravity.spruce_pine_fir_south"] = { 0.36, unit = "coefficient", sense = "equals",
+      cite = "NDS Table 12.3.3A", status = "memory", source = "recalled" },
+    ["wind.gravity.western_woods"] = { 0.36, unit = "coefficient", sense = "equals",
+      cite = "NDS Table 12.3.3A", status = "memory", source = "recalled" },
     ["wind.gravity.osb"] = { 0.5, unit = "coefficient", sense = "equals",
       cite = "NDS Table 12.3.3B", status = "memory", source = "recalled" },
     ["wind.gravity.plywood"] = { 0.42, unit = "coefficient", sense = "equals",

@@ -203,9 +203,9 @@ cases "deck.nail_kind" {
     ["decks[1].nails.kind"] = "deformed_8d" }, expect = "pass" },
   { "thicker than the table", with = { ["decks[1].thickness_in"] = 1.5 }, expect = "open" },
   { "thinner than the table", with = { ["decks[1].thickness_in"] = 0.3125 }, expect = "open" },
-  { "staples are advised against", with = { ["decks[1].nails.kind"] = "staple" },
-    expect = "warn" },
-  { "8d common in boards", with = { decks = boards { nails = nailed(2) } }, expect = "warn" },
+  { "staples are advised against", with = { ["decks[1].nails.kind"] = "staple",
+    ["site.wind_vult_mph"] = 110 }, expect = "warn" },
+  { "8d common in boards", with = { decks = boards { nails = nailed(2) } }, expect = "pass" },
   { "not known", without = { "decks[1].nails.kind" }, expect = "open" },
   { "kept and not nailed again", with = { ["decks[1].work"] = "kept",
     ["decks[1].renailed"] = false }, expect = "not_applicable" },
@@ -783,7 +783,7 @@ cases "deck.nail_kind" {
 }
 cases "deck.nail_kind" {
   under = "model/irc-2021",
-  { "box nails in boards", expect = "fail", with = { decks = boards {
+  { "box nails in boards", expect = "pass", with = { decks = boards {
     nails = { kind = "box_8d", length_in = 2.5, shank_in = 0.113, per_bearing = 2 } } } },
   -- 3 x 0.120 in, ringed: longer and thicker than RSRS-01, thinner than 8d common.
   { "a longer ringed nail than the one named", with = thick(0.4375, "RSRS_04"),
@@ -807,4 +807,84 @@ cases "deck.sound" {
     expect = "refused", says = "the old covering stays" },
   { "kept as it is, and partly replaced", with = { ["decks[1].work"] = "kept" },
     expect = "open", says = "say which" },
+}
+
+-- Box nails in boards (Table R602.3(1), state code texts on 2015 to 2024): three in a 1x6
+-- and a 1x8, four in what is wider; of common nails two and three.
+local function boxed(width, count)
+  return { decks = boards { board_width_in = width, nails = { kind = "box_8d", length_in = 2.5,
+    shank_in = 0.113, per_bearing = count } } }
+end
+local function common(width, count)
+  return { decks = boards { board_width_in = width, nails = nailed(count) } }
+end
+for _, year in ipairs { 2015, 2018, 2021, 2024 } do
+  cases "deck.board_nails" {
+    under = "model/irc-" .. year,
+    { "three box nails in a 1x6, " .. year, with = boxed(5.5, 3), expect = "pass", required = 3 },
+    { "two, " .. year, with = boxed(6, 2), expect = "fail", required = 3 },
+    { "three in a 1x8, " .. year, with = boxed(8, 3), expect = "pass", required = 3 },
+    { "two in a 1x8, " .. year, with = boxed(7.25, 2), expect = "fail", required = 3 },
+    { "four in a 1x10, " .. year, with = boxed(8.001, 4), expect = "pass", required = 4 },
+    { "three in a 1x10, " .. year, with = boxed(9.25, 3), expect = "fail", required = 4 },
+    { "three common nails in a 1x10, " .. year, with = common(9.25, 3), expect = "pass",
+      required = 3 },
+  }
+  cases "deck.nail_kind" {
+    under = "model/irc-" .. year,
+    { "box nails in boards, " .. year, with = boxed(5.5, 3), expect = "pass" },
+  }
+end
+
+-- Staples: Table R602.3(2) ends under 130 mph, and at 110 from 2021 on.
+for year, most in pairs { [2015] = 129, [2018] = 129, [2021] = 110, [2024] = 110 } do
+  local function stapled(mph)
+    return { ["decks[1].nails.kind"] = "staple", ["site.wind_vult_mph"] = mph }
+  end
+  cases "deck.nail_kind" {
+    under = "model/irc-" .. year,
+    { "staples in the last wind of their table, " .. year, with = stapled(most), expect = "warn",
+      says = "practice" },
+    { "and past it, " .. year, with = stapled(most + 1), expect = "fail", required = most },
+  }
+end
+
+-- Where the map calls for a wind design the table no longer binds, whatever the speed.
+local MAPPED = { ["site.wind_vult_mph"] = 135, ["site.wind_design_required"] = true }
+for _, year in ipairs { 2012, 2015, 2018, 2021, 2024 } do
+  for _, id in ipairs { "deck.nail_edges", "deck.nail_field", "deck.nail_gable" } do
+    cases(id) {
+      under = "model/irc-" .. year,
+      { "inside the map's area, " .. year, with = MAPPED, expect = "open", says = "wind design" },
+    }
+  end
+end
+cases "deck.nail_edges" {
+  under = "model/irc-2021",
+  { "135 mph outside of it", with = { ["site.wind_vult_mph"] = 135 }, expect = "pass" },
+  { "the map not looked at", without = { "site.wind_design_required" }, expect = "open" },
+}
+
+-- Light framing (Table R602.3(1) footnote f of 2024): under a gravity of 0.42 the third
+-- ringed nail alone.
+for year, light in pairs { [2018] = "pass", [2021] = "pass", [2024] = "fail" } do
+  local function framed(wood, kind)
+    return { ["decks[1].framing_wood"] = wood, ["decks[1].nails.kind"] = kind }
+  end
+  cases "deck.nail_kind" {
+    under = "model/irc-" .. year,
+    { "8d common in spruce-pine-fir, 0.42, " .. year,
+      with = framed("spruce_pine_fir", "common_8d"), expect = "pass" },
+    { "in southern spruce-pine-fir, 0.36, " .. year,
+      with = framed("spruce_pine_fir_south", "common_8d"), expect = light },
+    { "in western woods, 0.36, " .. year, with = framed("western_woods", "common_8d"),
+      expect = light },
+  }
+end
+cases "deck.nail_kind" {
+  under = "model/irc-2024",
+  { "the third ringed nail in light framing", expect = "pass",
+    with = { ["decks[1].framing_wood"] = "western_woods", ["decks[1].nails.kind"] = "RSRS_03" } },
+  { "the wood not known", without = { "decks[1].framing_wood" }, expect = "open" },
+  { "boards do not ask for it", with = boxed(5.5, 3), expect = "pass" },
 }

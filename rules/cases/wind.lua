@@ -192,6 +192,11 @@ edges("Douglas fir and larch", "gullhaven", exactly(130, "B", 30, "4:12", 2,
   nail("common_8d", 2.5, 0.131, "douglas_fir_larch", "osb")), 5.414)
 edges("hem-fir", "gullhaven",
   exactly(130, "B", 30, "4:12", 1.5, nail("common_8d", 2.5, 0.131, "hem_fir", "osb")), 4.952)
+-- 46.4 lb, as 0.36 to the power of 2.5 stands to that of hem-fir's 0.43.
+for _, wood in ipairs { "spruce_pine_fir_south", "western_woods" } do
+  edges(wood, "gullhaven",
+    exactly(130, "B", 30, "4:12", 1.5, nail("common_8d", 2.5, 0.131, wood, "osb")), 3.176)
+end
 local WET_RINGED = nail("RSRS_01", 2.375, 0.113, "spruce_pine_fir", "osb")
 WET_RINGED["decks[1].framing_wet"] = true
 edges("wet, ringed", "gullhaven", exactly(130, "B", 30, "4:12", 1.5, WET_RINGED), 5.895)
