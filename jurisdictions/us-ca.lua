@@ -93,7 +93,8 @@ end
 local function of_2025()
   local read = reader("seen", TEXT)
   return with(common(read), {
-    ["alarms.exterior_exempt"] = read(false, "R310.2.2, R311.2"),
+    ["alarms.exterior_exempt"] = read(false, "R310.2.2"),
+    ["alarms.co_in_every_house"] = read(true, "R311.2"),
     ["alarms.by_permit"] = read(true, "R310.2.2"),
     ["alarms.smoke_places"] = read({ "each_bedroom", "outside_bedrooms", "each_story" },
       "R310.3"),

@@ -343,8 +343,8 @@ local function shared(read, year)
   add {
     ["papers.commencement_required"] = { true, book = STATUTES, cite = "713.13", status = "seen",
       source = PACKETS },
-    ["papers.commencement_posted_required"] = { true, book = STATUTES, cite = "713.13", status = "seen",
-      source = PACKETS .. ": posted before the first visit" },
+    ["papers.commencement_posted_required"] = { true, book = STATUTES, cite = "713.13",
+      status = "seen", source = PACKETS .. ": posted before the first visit" },
     ["papers.approval_sheets_required"] = { true, cite = "FBC 107; rule 61G20-3",
       status = "seen", source = SHEETS },
     ["papers.approval_sheets_least"] = { 1, cite = "county sheets; no number in the code",
@@ -367,8 +367,8 @@ end
 
 -- The notice of commencement by the price of the job.
 local function commencement(it, dollars, source)
-  it["papers.commencement_price_limit"] = { dollars, book = STATUTES, cite = "713.13", status = "seen",
-    source = source }
+  it["papers.commencement_price_limit"] = { dollars, book = STATUTES, cite = "713.13",
+    status = "seen", source = source }
 end
 
 local function with_old_notice(it)
@@ -383,9 +383,10 @@ end
 
 -- A roof built to the code of 2007 or later may stay beside the new part.
 local function with_relief(it)
-  it["permit.rest_relief"] = { true, book = STATUTES, cite = "553.844(5)", status = "seen", source = BILL }
-  it["permit.rest_relief_from"] = { 20090301, book = STATUTES, cite = "553.844(5)", status = "seen",
-    source = "the commission's own page: the day the code of 2007 took effect" }
+  it["permit.rest_relief"] = { true, book = STATUTES, cite = "553.844(5)", status = "seen",
+    source = BILL }
+  it["permit.rest_relief_from"] = { 20090301, book = STATUTES, cite = "553.844(5)",
+    status = "seen", source = "the commission's own page: the day the code of 2007 took effect" }
   return it
 end
 
@@ -463,8 +464,8 @@ local function block(edition, base, unsure, from, to, figures)
   }
 end
 
-local SEVENTH = "that the 7th edition rests on IRC 2018 is recalled, and its text was not read: most "
-  .. "of what is held of it is that of 2023"
+local SEVENTH = "that the 7th edition rests on IRC 2018 is recalled, and its text was not read: "
+  .. "most of what is held of it is that of 2023"
 block("2020", "2018", SEVENTH, "2020-12-31", "2022-05-26", with_old_notice(of_2020()))
 block("2020", "2018", SEVENTH, "2022-05-26", "2023-10-01",
   with_relief(with_old_notice(of_2020())))

@@ -24,5 +24,5 @@ local function edition(from, to, unsure)
 end
 
 edition("2016-04-20", "2025-08-29")
-edition("2025-08-29", nil, "a book on IRC 2021, due on 29 August 2025, was stayed in court: ask "
-  .. "whether it still is")
+edition("2025-08-29", nil, "a book on IRC 2021, due on 29 August 2025, was stayed in court, and "
+  .. "still was in August 2026: ask whether it is")

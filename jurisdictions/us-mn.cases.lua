@@ -67,3 +67,11 @@ cases "inspection.access" {
   { "a ladder", expect = "pass" },
   { "nothing", with = { ["inspection.access"] = "none" }, expect = "fail" },
 }
+
+-- The next book was in preparation in August 2026.
+cases "slope.least" {
+  under = "us-mn",
+  { "on the last day of July", date = "2026-07-31", expect = "pass", where = "main front" },
+  { "since", date = "2026-08-01", expect = "pass", where = "main front",
+    says = "in preparation in August 2026" },
+}

@@ -32,3 +32,37 @@ cases "permit.every" {
   under = "us-ny",
   { "not every reroof", expect = "not_applicable" },
 }
+
+-- What the text of 2025 has of its own: a longer reach on steep slopes, hurricane-prone
+-- regions, the life of a permit left to cities, carbon monoxide left to the fire code.
+cases "ice_barrier.reach" {
+  under = "us-ny", date = "2026-03-02", with = { ["site.ice_barrier_in_table"] = true,
+    ["roof.slopes[1].pitch"] = "8:12", ["roof.edges[1].overhang_in"] = 0,
+    ["roof.edges[1].wall_thickness_in"] = 4 },
+  { "34 in at 8:12", with = { ["roof.edges[1].ice_barrier_reach_in"] = 34 }, expect = "fail",
+    where = "front eave", required = 36 },
+  { "36 in, exactly", with = { ["roof.edges[1].ice_barrier_reach_in"] = 36 }, expect = "pass",
+    where = "front eave" },
+  { "34 in at 7.9:12", with = { ["roof.slopes[1].pitch"] = "7.9:12",
+    ["roof.edges[1].ice_barrier_reach_in"] = 34 }, expect = "pass", where = "front eave" },
+}
+cases "underlayment.fasteners" {
+  under = "us-ny", date = "2026-03-02", with = { ["underlayments[1].fastener"] = "nail" },
+  { "hurricane-prone", with = { ["site.hurricane_prone_region"] = true }, expect = "fail",
+    where = "main front" },
+  { "not, though the map shades it", with = { ["site.hurricane_prone_region"] = false,
+    ["site.wind_design_required"] = true }, expect = "not_applicable", where = "main front" },
+  { "not known", expect = "open", where = "main front" },
+  { "the map decides in the model code", under = "model/irc-2024",
+    with = { ["site.hurricane_prone_region"] = true }, expect = "not_applicable",
+    where = "main front" },
+}
+cases "permit.life" {
+  under = "us-ny", date = "2026-03-02", stage = "deck",
+  { "the city says how long", expect = "open", says = "leaves it to" },
+}
+cases "alarms.co" {
+  under = "us-ny",
+  { "in a code that was not read", date = "2026-03-02", expect = "open", says = "fire code" },
+  { "let off by the book before", date = "2025-12-30", expect = "not_applicable" },
+}

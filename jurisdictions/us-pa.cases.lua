@@ -23,3 +23,15 @@ cases "permit.every" {
   under = "us-pa",
   { "not every reroof", expect = "not_applicable" },
 }
+
+-- One or more of the two conditions in the state's text of 2021 (R806.2): 1,500 sq ft need
+-- 1,440 sq in, or 720.
+local HIGH = { ["site.climate_zone"] = "6A", ["attics[1].area_sqft"] = 1500,
+  ["attics[1].vents[1].below_ridge_ft"] = 4 }
+cases "ventilation.net_free_area" {
+  under = "us-pa", with = HIGH,
+  { "a retarder alone", date = "2026-07-01", expect = "pass", where = "attic",
+    required = 720 },
+  { "a retarder alone under the editions of 2018", date = "2025-12-31", expect = "fail",
+    where = "attic", required = 1440 },
+}

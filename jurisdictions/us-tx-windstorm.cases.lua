@@ -45,3 +45,14 @@ cases "inspection.windstorm" {
   under = "us-tx-windstorm", stage = "deck", with = { ["site.windstorm_certificate"] = true },
   { "the department", with = { ["inspection.windstorm_by"] = "department" }, expect = "pass" },
 }
+
+-- The book by the day of application: one for all before March 2026, in doubt for a month,
+-- the next from April. In a mapped area the book of 2024 takes no one ply of light felt.
+cases "deck.nail_field" {
+  under = "us-tx-windstorm", with = { ["decks[1].nails.field_spacing_in"] = 12 },
+  { "12 in on the last day before", date = "2026-02-28", expect = "pass", required = 12 },
+  { "12 in in the month of doubt", date = "2026-03-31", expect = "pass", required = 12,
+    says = "from 1 March 2026" },
+  { "12 in by the book of 2024", date = "2026-04-01", expect = "fail", required = 6,
+    says = "read second-hand" },
+}

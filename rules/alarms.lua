@@ -43,8 +43,8 @@ end
 
 -- Does this job bring the duty? `by_permit` and `by_price` name its switches; the
 -- second is asked only where the first does not bite.
-local function brought(job, figure, by_permit, by_price)
-  if figure "alarms.exterior_exempt" then
+local function brought(job, figure, exempt, by_permit, by_price)
+  if exempt then
     return false, "work on the outside of the house does not bring this duty here"
   end
   local so, why
@@ -55,12 +55,21 @@ local function brought(job, figure, by_permit, by_price)
 end
 
 local function smoke_due(job, figure)
-  return brought(job, figure, "alarms.by_permit", "alarms.by_price")
+  return brought(job, figure, figure "alarms.exterior_exempt", "alarms.by_permit",
+    "alarms.by_price")
 end
 
 local function co_due(job, figure)
-  local so, why = brought(job, figure, "alarms.co_by_permit", "alarms.co_by_price")
+  -- What is due in every house is due though the work is outside.
+  local exempt = figure "alarms.exterior_exempt" and not figure "alarms.co_in_every_house"
+  local so, why = brought(job, figure, exempt, "alarms.co_by_permit", "alarms.co_by_price")
   if not so then return false, why end
+  if figure "alarms.co_owner_exempt" and job.house.kind == "one_family"
+    and job.house.year_built < figure "alarms.co_owner_exempt_before"
+    and job.house.owner_lives_there then
+    return false, "old houses that their owners live in are let off"
+  end
+  if not figure "alarms.co_by_sources" then return true end
   if #job.house.co_sources == 0 then
     return cannot_tell("the list of fires and garages is empty: say none, or which")
   end
@@ -83,11 +92,18 @@ rule "alarms.smoke" {
 rule "alarms.co" {
   title = "Carbon monoxide alarms",
   stage = "final",
-  applies = co_due,
+  applies = function(job, figure)
+    if figure "alarms.co_not_read" then return true end
+    return co_due(job, figure)
+  end,
   judge = function(job, figure)
+    if figure "alarms.co_not_read" then
+      return not_known("whether a reroof brings carbon monoxide alarms: the fire code that says "
+        .. "it was not read")
+    end
     local wanted = {}
     for _, place in ipairs(figure "alarms.co_places") do table.insert(wanted, place) end
-    if has(job.house.co_sources, "bedroom_appliance") then
+    if figure "alarms.co_by_sources" and has(job.house.co_sources, "bedroom_appliance") then
       for _, place in ipairs(figure "alarms.co_bedroom_places") do table.insert(wanted, place) end
     end
     return places(job.alarms.co_at, wanted, "working carbon monoxide alarms")

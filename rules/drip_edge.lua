@@ -60,6 +60,10 @@ local function is_due(job, figure, edge, kind)
 end
 
 local function judge_present(job, figure, edge)
+  if not edge.drip_edge and figure "drip_edge.not_read" then
+    return not_known("whether drip edge is asked for at all, or only where the maker does: the "
+      .. "book that binds was not read")
+  end
   if not edge.drip_edge and figure "drip_edge.variance_allowed" then
     return shown(has(job.permit.variances, "drip_edge"),
       "drip edge, or a variance granted for it")

@@ -31,6 +31,8 @@ field "house.kind" { type = "choice", choices = { "one_family", "two_family", "t
   ask = "Is it a one-family house, a two-family house or a townhouse?" }
 field "house.year_built" { type = "integer", unit = "year", range = { 1600, 2100 }, stage = "permit",
   ask = "In which year was the house built?" }
+field "house.owner_lives_there" { type = "yes_no", stage = "permit",
+  ask = "Does the owner live in the house?" }
 field "house.stories" { type = "integer", range = { 1, 4 }, stage = "permit",
   ask = "How many stories?" }
 field "house.mean_roof_height_ft" { type = "number", unit = "ft", range = { 6, 60 }, stage = "permit",
@@ -126,6 +128,8 @@ field "roof.slopes[].run_ft" { type = "number", unit = "ft", range = { 0.5, 200 
   ask = "How far does it reach from lower to upper edge, measured level?" }
 field "roof.slopes[].plan_sqft" { type = "number", unit = "sqft", range = { 0.1, 100000 }, stage = "permit",
   ask = "How much does it cover, seen from above? (only where a wing or a dormer cuts into it: its edges alone do not tell)" }
+field "roof.slopes[].ends_at_wall" { type = "yes_no", stage = "permit",
+  ask = "Does its upper edge end at a wall of the house?" }
 field "roof.slopes[].deck" { type = "reference", refers = "decks", stage = "permit",
   ask = "Which of the decks is under it?" }
 field "roof.slopes[].underlayment" { type = "reference", refers = "underlayments", stage = "permit",
@@ -577,6 +581,10 @@ field "site.state_fire_area" { type = "yes_no", stage = "permit",
   ask = "Is it on land where the state, not the city or county, answers for wildfires?" }
 field "site.january_mean_F" { type = "number", unit = "F", range = { -60, 90 }, stage = "permit",
   ask = "What is the mean temperature in January here?" }
+field "site.ice_history" { type = "yes_no", stage = "permit",
+  ask = "Has ice been known to form along eaves here and back water up?" }
+field "site.hurricane_prone_region" { type = "yes_no", stage = "permit",
+  ask = "Is the house in a hurricane-prone region (on the Atlantic, design speed over 115 mph)?" }
 field "site.seismic_category" { type = "choice", choices = { "A", "B", "C", "D0", "D1", "D2", "E" }, stage = "permit",
   ask = "Which seismic design category is the house in?" }
 

@@ -4,6 +4,12 @@
 -- job has to quote.
 local function is_asked_for(job, figure)
   if figure "ice_barrier.required" then return true end
+  -- Or by how cold January is, or by a history of ice where one is known.
+  if figure "ice_barrier.by_january_mean"
+    and as_printed(job.site.january_mean_F, "F") <= figure "ice_barrier.january_mean_most" then
+    return true
+  end
+  if figure "ice_barrier.by_history" and job.site.ice_history then return true end
   return figure "ice_barrier.by_table" and job.site.ice_barrier_in_table
 end
 
@@ -65,12 +71,18 @@ local function reach_needed(figure, edge)
   local slope = edge.slope
   local wall = 0
   if figure "ice_barrier.wall_counts" then wall = edge.wall_thickness_in end
+  local inside = figure "ice_barrier.inside_wall_least"
+  local along = figure "ice_barrier.inside_along_slope"
   local needed = trade.ice_barrier_reach_in {
     overhang_in = edge.overhang_in,
     wall_in = wall,
-    inside_in = figure "ice_barrier.inside_wall_least",
+    inside_in = along and 0 or inside,
     pitch = slope.pitch,
   }
+  if along then
+    work("and " .. number(inside, "in") .. " more, measured along the slope")
+    needed = needed + inside
+  end
   -- 33.69 degrees is 8:12.
   local pitch = as_printed(slope.pitch, "rise_in_12")
   if figure "ice_barrier.steep_applies" and pitch >= figure "ice_barrier.steep_from" then
@@ -99,6 +111,11 @@ rule "ice_barrier.reach" {
     if not needed then return false, why end
     if figure "ice_barrier.unheated_exempt" then
       return edge.over_heated_space, "there is no heated space behind this eave"
+    end
+    -- Such as a porch's roof that ends at the house.
+    if figure "ice_barrier.unheated_at_wall_exempt" and not edge.over_heated_space then
+      return not edge.slope.ends_at_wall,
+        "there is no heated space behind this eave, and its plane ends at a wall"
     end
     return true
   end,

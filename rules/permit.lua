@@ -694,6 +694,9 @@ rule "permit.life" {
     return true
   end,
   judge = function(job, figure)
+    if figure "permit.life_is_local" then
+      return not_known("how long a permit lives: the state leaves it to the city or county")
+    end
     local idle, life = job.permit.longest_idle_days, figure "permit.life_days"
     if idle <= life or not job.permit.extended then return at_most(idle, life, "days") end
     local longer = trade.sum { { "life", life }, { "extension", figure "permit.extension_days" },

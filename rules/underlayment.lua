@@ -16,6 +16,8 @@ end
 -- change with the wind.
 local function is_windy(job, figure)
   if figure "underlayment.any_wind_counts" then return true end
+  if not figure "underlayment.wind_counts" then return false end
+  if figure "underlayment.wind_by_region" then return job.site.hurricane_prone_region end
   if figure "underlayment.wind_by_map" then return job.site.wind_design_required end
   local speed = job.site.wind_vult_mph
   if figure "underlayment.wind_on_vasd" then speed = trade.vult_to_vasd(speed) end

@@ -7,7 +7,18 @@
 -- Laid over, a roof keeps its vents. A vent that is new is judged all the same, and
 -- with it the attic that it serves.
 local function may_stay(job, figure)
-  return job.scope.method == "overlay" and not figure "ventilation.on_overlay_required"
+  if job.scope.method == "overlay" then return not figure "ventilation.on_overlay_required" end
+  -- One state looks at vents only where the deck is new.
+  if not figure "ventilation.with_new_deck_only" then return false end
+  for _, deck in ipairs(job.decks) do
+    if deck.work ~= "kept" then return false end
+  end
+  return true
+end
+
+local function stays_why(job)
+  if job.scope.method == "overlay" then return "an overlay leaves" end
+  return "a job that replaces no deck leaves"
 end
 
 -- Is the attic one that the work leaves as it was? Then why nothing is asked of it.
@@ -16,7 +27,7 @@ local function is_left(job, figure, attic)
   for _, vent in ipairs(attic.vents) do
     if not vent.left_as_is then return false end
   end
-  return true, "an overlay leaves the vents of this attic as they were"
+  return true, stays_why(job) .. " the vents of this attic as they were"
 end
 
 local function is_touched(job, figure, attic)
@@ -33,7 +44,7 @@ end
 
 local function serves_vented(job, figure, vent, attic)
   if may_stay(job, figure) and vent.left_as_is then
-    return false, "an overlay leaves this vent as it was"
+    return false, stays_why(job) .. " this vent as it was"
   end
   return is_vented(job, figure, attic)
 end

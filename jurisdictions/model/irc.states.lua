@@ -33,7 +33,29 @@ figures {
     cite = "Table R905.1.1(3)", status = "seen", source = TEXTS,
     read_in = { "IRC 2015", "IRC 2018" } },
 
+  ["underlayment.wind_counts"] = { true, sense = "equals", cite = "Table R905.1.1(1)",
+    status = "seen", source = TEXTS, read_in = BOOKS },
+  ["underlayment.wind_by_region"] = off "Table R905.1.1(1)",
+
+  -- The ice barrier by January's mean or by history, and how its reach is measured.
+  ["ice_barrier.by_january_mean"] = off "R905.1.2",
+  ["ice_barrier.by_history"] = off "R905.1.2",
+  ["ice_barrier.inside_along_slope"] = off "R905.1.2",
+  ["ice_barrier.unheated_at_wall_exempt"] = off "R905.1.2",
+
+  -- Attic vents where the deck is new alone.
+  ["ventilation.with_new_deck_only"] = off "R908.1",
+
+  -- What a state leaves to its cities, or to a code that was not read.
+  ["permit.life_is_local"] = off "R105.5",
+  ["alarms.co_not_read"] = off "R315.2",
+  ["alarms.co_in_every_house"] = off "R315.2",
+  ["alarms.co_owner_exempt"] = off "R315.2.2",
+  ["alarms.co_by_sources"] = { true, sense = "equals", cite = "R315.2", status = "seen",
+    source = TEXTS, read_in = BOOKS },
+
   -- Drip edge.
+  ["drip_edge.not_read"] = off "R905.2.8.5",
   ["drip_edge.cement_required"] = off "R905.2.8.5",
   ["drip_edge.primed_flange_allowed"] = off "R905.2.8.5",
 

@@ -11,9 +11,8 @@ end
 
 jurisdiction "us-nj/montville" {
   title = "Montville, New Jersey",
-  follows = "model/irc-2021",
-  edition = "IRC 2021, New Jersey edition (recalled)",
-  unsure = "that the state's edition is that of 2021 is recalled, not read",
+  follows = "us-nj",
+  edition = "New Jersey one- and two-family subcode 2021 (on IRC 2021)",
   as_seen = "2026-11-25",
   figures = {
     ["permit.every"] = seen(false),

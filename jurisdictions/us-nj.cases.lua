@@ -1,0 +1,14 @@
+-- Cases of New Jersey: the subcode's first day, and the ice barrier by January's mean
+-- (R905.1.2).
+
+cases "ice_barrier.kind" {
+  under = "us-nj", with = { ["ice_barrier.kind"] = "none" },
+  { "the day before", date = "2022-09-05", expect = "refused", says = "from 2022-09-06" },
+  { "25 F on the first day, exactly", date = "2022-09-06",
+    with = { ["site.january_mean_F"] = 25 }, expect = "fail" },
+  { "26 F, whatever a table says", date = "2026-03-02", with = { ["site.january_mean_F"] = 26,
+    ["site.ice_barrier_in_table"] = true }, expect = "not_applicable" },
+  { "not known", date = "2026-03-02", expect = "open" },
+  { "in Montville too", under = "us-nj/montville", date = "2026-03-02",
+    with = { ["site.january_mean_F"] = 25 }, expect = "fail" },
+}
