@@ -20,7 +20,9 @@ struct rule_case {
     struct rule_case *next;
 };
 
-enum { CASES_MOST = 2000 }; /* of one file */
+/* Of one file: how many, and the steps that judging them may take; a check takes about a
+ * hundred thousand. */
+enum { CASES_MOST = 2000, CASES_STEPS = 400 * 1000 * 1000 };
 
 struct case_list {
     struct arena arena;

@@ -19,6 +19,9 @@ struct running {
     const struct cases_wanted *wanted;
     struct arena arena;
     struct seen *seen;
+    const char *file;       /* whose cases are being run */
+    long long steps_before; /* when its first was */
+    bool spent;             /* they have taken all there is for them */
 };
 
 static struct seen *seen_of(struct running *running, const char *rule)
@@ -134,8 +137,26 @@ static bool refusal_holds(const struct rule_case *c, const struct checked *check
     return refused;
 }
 
+/* Have the cases of this file before this one left it nothing? Told once. */
+static bool is_spent(struct running *running, const struct rule_case *c, struct text *out)
+{
+    const long long steps = laws_steps(running->laws);
+    if (running->file == NULL || strcmp(running->file, c->file) != 0) {
+        running->file = c->file;
+        running->steps_before = steps;
+        running->spent = false;
+    }
+    if (!running->spent && steps - running->steps_before > CASES_STEPS)
+        wrong(out, c, "was not run, nor were those after it: the cases before it took all the "
+                      "steps there are for one file");
+    running->spent = running->spent || steps - running->steps_before > CASES_STEPS;
+    return running->spent;
+}
+
 static bool run_case(struct running *running, struct rule_case *c, struct text *out)
 {
+    if (is_spent(running, c, out))
+        return false;
     const struct overrides none = {0};
     struct checked checked = {0};
     bool held;

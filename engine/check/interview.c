@@ -114,8 +114,10 @@ static void hold(struct laws *laws, const cJSON *job, const char *file, struct p
     cJSON *laid = laid_out(job, law, file, &found);
     if (laid != NULL)
         job_validate(laid, &law->book->fields, reached_by(job), file, &found);
-    if (laid != NULL && law->profile != NULL)
+    if (laid != NULL && law->profile != NULL) {
+        judge_begin(law->book);
         judge_impossible(law->book, laid, file, &found);
+    }
     cJSON_Delete(laid);
     for (const struct problem *p = found.first; p != NULL; p = p->next)
         if (!is_still_to_come(p, &law->book->fields, job))
@@ -336,6 +338,7 @@ const struct question *interview_ask(struct interview *interview, struct problem
         interview->laid = laid_out(interview->job, law, interview->file, problems);
         if (interview->laid == NULL)
             return NULL;
+        judge_begin(law->book);
         if (judge(law->book, interview->laid, -1, reached, &interview->result) != 0
             || questions_of(&interview->result, interview->laid, fields, reached,
                             &interview->questions) != 0)
@@ -504,6 +507,7 @@ const cJSON *interview_job(const struct interview *interview, struct problems *p
     if (laid != NULL) {
         job_validate(laid, &law->book->fields, reached_by(interview->job), interview->file,
                      problems);
+        judge_begin(law->book);
         judge_impossible(law->book, laid, interview->file, problems);
     }
     cJSON_Delete(laid);

@@ -98,6 +98,14 @@ const struct law *laws_fields(struct laws *laws, struct problems *problems)
     return law;
 }
 
+long long laws_steps(const struct laws *laws)
+{
+    long long steps = 0;
+    for (const struct law *law = laws->first; law != NULL; law = law->next)
+        steps += law->book->sandbox->taken;
+    return steps;
+}
+
 void laws_free(struct laws *laws)
 {
     while (laws->first != NULL) {

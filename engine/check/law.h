@@ -37,6 +37,9 @@ const struct law *laws_find(struct laws *laws, const char *id, long date, const 
  * place is not known. */
 const struct law *laws_fields(struct laws *laws, struct problems *problems);
 
+/* Steps that all laws' rules have taken so far. */
+long long laws_steps(const struct laws *laws);
+
 void laws_free(struct laws *laws);
 
 #endif

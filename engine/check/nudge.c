@@ -109,6 +109,7 @@ static bool outcome_changes(const struct trying *trying, const struct trial *tri
     struct rulebook *book = trial->law->book;
     book->watch.only_rule = trial->wanted->rule;
     bool changed = false;
+    judge_begin(book);
     if (judge(book, trial->job, -1, trial->reached, &result) != 0)
         problem_out_of_memory(&trying->nudge->problems);
     book->watch.only_rule = NULL;

@@ -89,6 +89,7 @@ static void hold_against_fields(struct laws *laws, const struct law *law, const 
     lay_out(job, &law->book->fields, file, problems);
     job_validate_moved(job, &law->book->fields, own == NULL ? NULL : &own->book->fields, reached,
                        file, problems);
+    judge_begin(law->book);
     judge_impossible(law->book, job, file, problems);
 }
 

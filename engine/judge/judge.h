@@ -8,6 +8,10 @@
 
 #include <cjson/cJSON.h>
 
+/* Begins the steps and processor time that all of one check has: judge_impossible, judge
+ * and takeoff_reckon share them, as often as they are called until the next beginning. */
+void judge_begin(struct rulebook *book);
+
 /* Adds a problem for every combination of facts that the catalogue calls
  * impossible. A check that lacks a fact is silent; one that errs is a problem
  * of PROBLEM_RULES. */

@@ -12,9 +12,6 @@
 #include <math.h>
 #include <stdlib.h>
 #include <string.h>
-#include <time.h>
-
-enum { JOB_SECONDS = 20 };
 
 static int call_rule(lua_State *lua)
 {
@@ -55,7 +52,6 @@ struct run {
     struct result *result;
     const struct rule *rule;
     size_t capacity;
-    long long give_up; /* seconds of the monotonic clock */
 };
 
 static struct finding *finding_new(struct run *run)
@@ -222,11 +218,9 @@ static void judge_item(struct run *run, struct walk *walk)
 }
 
 /* The rules before this one took all the time, or said all there is room for. */
-static bool spent(const struct judging *judging, long long give_up)
+static bool spent(const struct judging *judging)
 {
-    struct timespec now;
-    clock_gettime(CLOCK_MONOTONIC, &now);
-    return now.tv_sec >= give_up || judging->said > SAID_MOST;
+    return sandbox_spent(judging->book->sandbox) || judging->said > SAID_MOST;
 }
 
 static void visit_item(struct walk *walk, const struct node *missing)
@@ -243,7 +237,7 @@ static void visit_item(struct walk *walk, const struct node *missing)
         verdict_open(finding, &run->judging);
         return;
     }
-    if (spent(&run->judging, run->give_up)) {
+    if (spent(&run->judging)) {
         struct finding *finding = finding_new(run);
         if (finding != NULL)
             verdict_broken(finding, &run->judging, run->rule,
@@ -396,14 +390,16 @@ static void count_findings(struct result *result, enum stage reached)
     }
 }
 
+void judge_begin(struct rulebook *book)
+{
+    sandbox_begin(book->sandbox, SANDBOX_CHECK_STEPS, SANDBOX_CHECK_MS);
+}
+
 int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage reached,
           struct result *result)
 {
     struct run run = {.judging = {.arena = &result->arena, .book = book, .job = job},
                       .result = result};
-    struct timespec now;
-    clock_gettime(CLOCK_MONOTONIC, &now);
-    run.give_up = now.tv_sec + JOB_SECONDS;
     sandbox_reset(book->sandbox);
     book->sandbox->user = &run.judging;
     run.judging.reached = reached;
@@ -436,7 +432,6 @@ struct impossible_run {
     const struct impossible *check;
     const char *file;
     struct problems *problems;
-    long long give_up;
     bool broken;
 };
 
@@ -468,7 +463,7 @@ static void visit_impossible(struct walk *walk, const struct node *missing)
     struct impossible_run *run = walk->data;
     if (missing != NULL || run->broken)
         return;
-    if (spent(walk->judging, run->give_up)) {
+    if (spent(walk->judging)) {
         impossible_broken(run, "was not run: those before it took all the time there is");
         return;
     }
@@ -492,13 +487,10 @@ void judge_impossible(struct rulebook *book, const cJSON *job, const char *file,
                       struct problems *problems)
 {
     struct judging judging = {.arena = &problems->arena, .book = book, .job = job};
-    struct timespec now;
-    clock_gettime(CLOCK_MONOTONIC, &now);
     sandbox_reset(book->sandbox);
     book->sandbox->user = &judging;
     for (const struct impossible *c = book->impossibles; c != NULL; c = c->next) {
-        struct impossible_run run = {.check = c, .file = file, .problems = problems,
-                                     .give_up = now.tv_sec + JOB_SECONDS};
+        struct impossible_run run = {.check = c, .file = file, .problems = problems};
         judging.said_by_rule = 0;
         struct walk walk = {.judging = &judging, .per = c->per, .depth = c->per_depth, .data = &run,
                             .visit = visit_impossible};

@@ -69,6 +69,8 @@ static void note_file(void *data, const char *path)
 static void load_rules(struct declaring *reading)
 {
     const struct profile *profile = reading->book->profile;
+    /* What the place's own files take is not lacking for those of everybody. */
+    sandbox_begin(reading->book->sandbox, SANDBOX_FILES_STEPS, SANDBOX_FILES_MS);
     for (size_t i = 0; i < profile->rule_file_count; i++)
         run_file(reading, profile->rule_files[i]);
     const int listed = home_each(reading->home, "rules", ".lua", 0, note_file, reading);
@@ -77,6 +79,7 @@ static void load_rules(struct declaring *reading)
     else if (listed != 0)
         problem_at_line(reading->problems, PROBLEM_RULES, "rules", 0, 0,
                         "cannot be read as a folder");
+    sandbox_begin(reading->book->sandbox, SANDBOX_FILES_STEPS, SANDBOX_FILES_MS);
     for (size_t i = 0; i < reading->files.count && !reading->book->arena.failed; i++)
         run_file(reading, reading->files.items[i]);
 }
@@ -97,6 +100,7 @@ static void run_for_fields(struct declaring *reading, const char *path)
     struct sandbox *sandbox = reading->book->sandbox;
     const size_t kept = sandbox->kept;
     reading->field_count = 0;
+    sandbox_begin(sandbox, SANDBOX_FILES_STEPS, SANDBOX_FILES_MS);
     run_file(reading, path);
     sandbox->kept = kept;
     sandbox_reset(sandbox);

@@ -28,7 +28,7 @@ struct sandbox *sandbox_of(lua_State *lua)
 static long long now_ns(void)
 {
     struct timespec now;
-    clock_gettime(CLOCK_MONOTONIC, &now);
+    clock_gettime(CLOCK_THREAD_CPUTIME_ID, &now);
     return (long long)now.tv_sec * 1000000000LL + now.tv_nsec;
 }
 
@@ -40,16 +40,34 @@ static int sandbox_end(lua_State *lua, enum sandbox_stop stop)
     return lua_error(lua);
 }
 
+/* Asking for a thread's time is a call into the system: it is not done at each charge. A
+ * call that never comes so far has no time limit, and needs none. */
+static void look_at_clock(lua_State *lua)
+{
+    struct sandbox *sandbox = sandbox_of(lua);
+    const long long now = now_ns();
+    sandbox->not_looked = 0;
+    if (sandbox->call_ends_ns == 0)
+        sandbox->call_ends_ns = now + sandbox->call_ms * 1000000LL;
+    if (now > sandbox->total_ends_ns) {
+        sandbox->total_left = sandbox->steps_left = 0;
+        sandbox_end(lua, SANDBOX_SPENT);
+    }
+    if (now > sandbox->call_ends_ns)
+        sandbox_end(lua, SANDBOX_TIME);
+}
+
 void sandbox_charge(lua_State *lua, size_t steps)
 {
     struct sandbox *sandbox = sandbox_of(lua);
     if (steps >= (size_t)sandbox->steps_left) {
         sandbox->steps_left = 0;
-        sandbox_end(lua, SANDBOX_STEPS);
+        sandbox_end(lua, sandbox->total_left > 0 ? SANDBOX_STEPS : SANDBOX_SPENT);
     }
     sandbox->steps_left -= (long)steps;
-    if (now_ns() > sandbox->deadline_ns)
-        sandbox_end(lua, SANDBOX_TIME);
+    sandbox->not_looked += (long)steps;
+    if (sandbox->not_looked >= HOOK_STEPS)
+        look_at_clock(lua);
 }
 
 void sandbox_charge_kept(lua_State *lua, size_t bytes)
@@ -190,13 +208,28 @@ static void keep_message(struct sandbox *sandbox)
                  lua_typename(lua, lua_type(lua, -1)));
 }
 
+void sandbox_begin(struct sandbox *sandbox, long steps, int ms)
+{
+    sandbox->total_left = steps;
+    sandbox->total_ends_ns = now_ns() + ms * 1000000LL;
+}
+
+bool sandbox_spent(const struct sandbox *sandbox)
+{
+    return sandbox->total_left <= 0;
+}
+
+/* A call that may take all that is left of the total ends it. */
 static void arm(struct sandbox *sandbox, long steps, int ms, size_t bytes)
 {
     sandbox->stop = SANDBOX_DONE;
     sandbox->message[0] = '\0';
-    sandbox->steps_left = steps;
+    sandbox->steps_left = steps < sandbox->total_left ? steps : sandbox->total_left;
+    sandbox->total_left -= sandbox->steps_left;
+    sandbox->taken += sandbox->steps_left;
+    sandbox->call_ms = ms;
+    sandbox->call_ends_ns = 0;
     sandbox->kept_left = SANDBOX_KEPT_BYTES;
-    sandbox->deadline_ns = now_ns() + ms * 1000000LL;
     heap_allow(&sandbox->heap, bytes);
 }
 
@@ -209,6 +242,8 @@ static enum sandbox_stop enter(struct sandbox *sandbox, lua_CFunction function, 
     lua_pushlightuserdata(lua, data);
     const int status = lua_pcall(lua, 1, 0, 0);
     const enum sandbox_stop stop = classify(sandbox, status);
+    sandbox->total_left += sandbox->steps_left;
+    sandbox->taken -= sandbox->steps_left;
     if (status != LUA_OK) {
         if (stop == SANDBOX_ERROR)
             keep_message(sandbox);
@@ -279,6 +314,7 @@ struct sandbox *sandbox_open(void)
         return NULL;
     }
     heap_allow(&sandbox->heap, SANDBOX_LOAD_BYTES);
+    sandbox_begin(sandbox, SANDBOX_FILES_STEPS, SANDBOX_FILES_MS);
     sandbox->lua = lua_newstate(heap_allocate, &sandbox->heap);
     if (sandbox->lua != NULL) {
         memcpy(lua_getextraspace(sandbox->lua), &sandbox, sizeof(sandbox));
@@ -322,6 +358,8 @@ const char *sandbox_message(struct sandbox *sandbox, enum sandbox_stop stop)
         return "took too many steps and was stopped";
     case SANDBOX_TIME:
         return "took too long and was stopped";
+    case SANDBOX_SPENT:
+        return "was stopped: this and what ran before it took all the steps or time there are";
     case SANDBOX_MEMORY:
         return "took too much memory and was stopped";
     case SANDBOX_SIGNAL:

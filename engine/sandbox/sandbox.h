@@ -8,9 +8,13 @@
  *   steps   counted in Lua instructions, plus what C functions charge for the
  *           work they are about to do (sandbox_charge); the same on every
  *           machine
- *   time    wall clock, looked at whenever steps are counted
+ *   time    processor time of the thread, looked at every few hundred steps: a
+ *           machine that is busy or asleep costs a pack nothing
  *   memory  bytes taken from the heap during the call, and while loading those that
  *           binders keep outside it (sandbox_charge_kept)
+ *
+ * Each call has its own, and all calls since sandbox_begin have a total of steps and
+ * time between them: a thousand rules that each stay below their limit are bounded too.
  *
  * Text chunks only. Errors: a sandbox_stop and a message that names file and
  * line where Lua gave them.
@@ -32,10 +36,16 @@ enum {
     SANDBOX_LOAD_BYTES = 24 * 1024 * 1024, /* for loading all packs */
     SANDBOX_CALL_BYTES = 4 * 1024 * 1024,  /* for judging one thing */
     SANDBOX_KEPT_BYTES = 16 * 1024 * 1024, /* of one file, outside the heap */
-    SANDBOX_LOAD_STEPS = 5 * 1000 * 1000,
+    SANDBOX_LOAD_STEPS = 5 * 1000 * 1000, /* of one file */
     SANDBOX_CALL_STEPS = 400 * 1000,
     SANDBOX_LOAD_MS = 2000,
     SANDBOX_CALL_MS = 500,
+    /* Totals: of all files of one kind, and of a whole check, which takes about a
+     * hundred thousand steps. */
+    SANDBOX_FILES_STEPS = 2 * SANDBOX_LOAD_STEPS,
+    SANDBOX_FILES_MS = 2 * SANDBOX_LOAD_MS,
+    SANDBOX_CHECK_STEPS = 40 * 1000 * 1000,
+    SANDBOX_CHECK_MS = 10 * 1000,
     SANDBOX_SOURCE_BYTES = 512 * 1024, /* of one file */
     SANDBOX_MESSAGE_BYTES = 512,
     SANDBOX_SORT_LONGEST = 10000, /* items of a list that may be sorted */
@@ -46,6 +56,7 @@ enum sandbox_stop {
     SANDBOX_ERROR,  /* the pack's own error, or a syntax error */
     SANDBOX_STEPS,
     SANDBOX_TIME,
+    SANDBOX_SPENT,  /* the total, most of it by calls before */
     SANDBOX_MEMORY,
     SANDBOX_SIGNAL, /* a binder ended the call on purpose: sandbox_signal */
 };
@@ -56,10 +67,15 @@ struct sandbox {
     void *user;              /* for binders */
     bool loading;            /* in sandbox_run or sandbox_setup, not in sandbox_call */
     enum sandbox_stop stop;  /* why the running call is ending */
-    long steps_left;
+    long steps_left;         /* of the running call */
+    long total_left;         /* of all calls, the running one's taken off */
+    long long taken;         /* by all calls ever */
+    long not_looked;         /* steps since the clock was looked at */
+    int call_ms;             /* of the running call */
+    long long call_ends_ns;  /* thread's processor time; 0: not looked at yet */
+    long long total_ends_ns;
     size_t kept_left;        /* of the file being loaded */
     size_t kept;             /* by all files so far */
-    long long deadline_ns;   /* monotonic clock */
     char message[SANDBOX_MESSAGE_BYTES];
 };
 
@@ -69,6 +85,14 @@ void sandbox_close(struct sandbox *sandbox);
 
 /* The sandbox a state belongs to. */
 struct sandbox *sandbox_of(lua_State *lua);
+
+/* Begins a total of steps and processor time for all calls until the next begins: that
+ * of a check, or of all files of one kind. A state is opened with SANDBOX_FILES_STEPS
+ * and SANDBOX_FILES_MS begun. Calls and begin belong to one thread. */
+void sandbox_begin(struct sandbox *sandbox, long steps, int ms);
+
+/* What was begun was seen to have come to its end: no call would get anywhere. */
+bool sandbox_spent(const struct sandbox *sandbox);
 
 /* Runs one source text. name appears in messages ("rules/deck.lua"). */
 enum sandbox_stop sandbox_run(struct sandbox *sandbox, const char *source, size_t length,

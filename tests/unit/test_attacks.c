@@ -48,10 +48,11 @@ static struct outcome_of_check check(eavemark *handle, const char *stage)
     return home_check(handle, SMALL_JOB, NULL, NULL, stage);
 }
 
+/* Of the processor: how busy the machine is besides does not count. */
 static double seconds(void)
 {
     struct timespec now;
-    clock_gettime(CLOCK_MONOTONIC, &now);
+    clock_gettime(CLOCK_THREAD_CPUTIME_ID, &now);
     return (double)now.tv_sec + (double)now.tv_nsec / 1e9;
 }
 
@@ -270,6 +271,41 @@ static void many_greedy_items_leave_room_for_the_rest(void **state)
     outcome_free(&hit);
 }
 
+/* Two thousand rules of which each stays just within its limit: those for which nothing
+ * is left are not run, and say so. */
+static void all_rules_together_have_a_total(void **state)
+{
+    (void)state;
+    struct outcome_of_check hit = with_rule(
+        "for i = 1000, 1399 do\n"
+        "  rule(\"slow.n\" .. i) { title = \"x\", stage = \"final\", mend = \"x\",\n"
+        "    judge = function(job, figure)\n"
+        "      local n = 0\n"
+        "      for i = 1, 95000 do n = n + 1 end\n"
+        "      return at_most(1, figure \"test.most\", \"layers\") end }\n"
+        "end\n");
+    assert_int_equal(hit.status, EAVEMARK_BROKEN);
+    assert_member(hit.json, "slow.n1000", 0, "outcome", "pass");
+    assert_member_has(hit.json, "slow.n1399", 0, "says", "was not run: the rules before it");
+    outcome_free(&hit);
+}
+
+/* A mend is asked for only after its rule failed, but takes from the same total. */
+static void all_mends_together_have_a_total(void **state)
+{
+    (void)state;
+    struct outcome_of_check hit = with_rule(
+        "for i = 1000, 1399 do\n"
+        "  rule(\"slow.n\" .. i) { title = \"x\", stage = \"final\",\n"
+        "    judge = function(job, figure) return at_most(9, figure \"test.most\", \"layers\") end,\n"
+        "    mend = function() while true do end end }\n"
+        "end\n");
+    assert_int_equal(hit.status, EAVEMARK_BROKEN);
+    assert_member(hit.json, "slow.n1000", 0, "outcome", "fail");
+    assert_member_has(hit.json, "slow.n1399", 0, "says", "was not run: the rules before it");
+    outcome_free(&hit);
+}
+
 /* Findings outlive the sandbox, so no limit of Lua bounds them: a job with
  * many vents, each judged with as much text as may be. */
 static void findings_are_bounded_as_a_whole(void **state)
@@ -456,6 +492,8 @@ static const struct CMUnitTest OTHERS[] = {
     cmocka_unit_test(a_loop_in_mend_leaves_the_failure_standing),
     cmocka_unit_test(a_loop_in_a_caution_shows_the_caution),
     cmocka_unit_test(many_greedy_items_leave_room_for_the_rest),
+    cmocka_unit_test(all_rules_together_have_a_total),
+    cmocka_unit_test(all_mends_together_have_a_total),
     cmocka_unit_test(findings_are_bounded_as_a_whole),
     cmocka_unit_test(a_loop_in_an_impossibility_is_told_once),
     cmocka_unit_test(files_that_hoard_memory_are_refused),

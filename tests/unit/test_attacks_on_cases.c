@@ -78,17 +78,22 @@ static void assert_others_stand(const struct temporary_home *home, const char *c
     said_free(&explained);
 }
 
+static void make_home(struct temporary_home *home)
+{
+    home_make(home);
+    small_law_write(home);
+    home_write(home, "rules/harmless.lua", HARMLESS_RULE);
+    home_write(home, "rules/cases/base.json", SMALL_JOB);
+    home_write(home, "rules/cases/harmless.lua", CASES);
+    home_write(home, "jurisdictions/example/attack.lua", COUNTY);
+}
+
 static void run_attack(void **state)
 {
     struct attack *attack = *state;
     struct temporary_home home;
     attack_read(attack);
-    home_make(&home);
-    small_law_write(&home);
-    home_write(&home, "rules/harmless.lua", HARMLESS_RULE);
-    home_write(&home, "rules/cases/base.json", SMALL_JOB);
-    home_write(&home, "rules/cases/harmless.lua", CASES);
-    home_write(&home, "jurisdictions/example/attack.lua", COUNTY);
+    make_home(&home);
     eavemark *handle = eavemark_open(home.path);
     struct outcome_of_check before = home_check(handle, SMALL_JOB, NULL, NULL, NULL);
     eavemark_close(handle);
@@ -115,7 +120,39 @@ static void run_attack(void **state)
     attack_free(attack);
 }
 
+/* A county's slow rules make each of its cases slow: those for which nothing is left are
+ * not run, and the cases of others are. */
+static void all_cases_of_a_file_have_a_total(void **state)
+{
+    (void)state;
+    struct temporary_home home;
+    make_home(&home);
+    home_write(&home, "jurisdictions/example/attack.lua",
+               "jurisdiction \"example/attack\" { title = \"Attack County\", invented = true,\n"
+               "  follows = \"model/test\", rules = \"attack.rules.lua\" }\n");
+    home_write(&home, "jurisdictions/example/attack.rules.lua",
+               "for i = 1, 60 do\n"
+               "  rule(\"slow.n\" .. i) { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+               "    judge = function() while true do end end }\n"
+               "end\n");
+    home_write(&home, "jurisdictions/example/attack.cases.lua",
+               "local group = { under = \"example/attack\" }\n"
+               "for i = 1, 100 do group[i] = { \"case \" .. i, expect = \"broken\" } end\n"
+               "cases \"slow.n1\" (group)\n");
+    struct said proof = prove(&home);
+    assert_has(proof.report, "\"case 18\": was not run, nor were those after it");
+    assert_null(strstr(proof.report, "\"case 17\""));
+    assert_null(strstr(proof.report, "\"case 19\""));
+    /* Its first seventeen, and the three of the harmless rule. */
+    assert_has(proof.report, "20 passed, ");
+    said_free(&proof);
+    home_remove(&home);
+}
+
 int main(void)
 {
-    return attacks_run("cases", 5, run_attack, NULL, 0);
+    static const struct CMUnitTest others[] = {
+        cmocka_unit_test(all_cases_of_a_file_have_a_total),
+    };
+    return attacks_run("cases", 5, run_attack, others, sizeof(others) / sizeof(others[0]));
 }

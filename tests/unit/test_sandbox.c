@@ -98,14 +98,24 @@ static int charge_without_end(lua_State *lua)
     return 0;
 }
 
-/* Takes no steps to speak of, only time. */
+/* Waits far longer than a call may take, but takes no processor time to speak of: as
+ * when the machine is busy with something else, or the lid was closed. */
 static int wait_long(lua_State *lua)
 {
-    const struct timespec moment = {.tv_nsec = 20 * 1000 * 1000};
-    for (;;) {
+    const struct timespec moment = {.tv_nsec = 100 * 1000 * 1000};
+    for (int i = 0; i * 100 < 2 * SANDBOX_CALL_MS; i++) {
         nanosleep(&moment, NULL);
-        sandbox_charge(lua, 1);
+        sandbox_charge(lua, 1000);
     }
+    return 0;
+}
+
+/* Takes few steps, but goes on until it is stopped. */
+static int work_on(lua_State *lua)
+{
+    for (volatile unsigned long i = 0;; i++)
+        if (i % 20000000 == 0)
+            sandbox_charge(lua, 500);
     return 0;
 }
 
@@ -134,18 +144,51 @@ static void work_done_in_c_is_charged(void **state)
     sandbox_close(sandbox);
 }
 
-static void the_clock_ends_what_steps_do_not(void **state)
+static void processor_time_ends_what_steps_do_not(void **state)
 {
     (void)state;
     struct sandbox *sandbox = sandbox_open();
-    struct timespec start, end;
-    clock_gettime(CLOCK_MONOTONIC, &start);
-    assert_int_equal(sandbox_call(sandbox, wait_long, NULL), SANDBOX_TIME);
-    clock_gettime(CLOCK_MONOTONIC, &end);
-    const double took = (double)(end.tv_sec - start.tv_sec)
-        + (double)(end.tv_nsec - start.tv_nsec) / 1e9;
-    assert_true(took > 0.4 && took < 2.5);
+    assert_int_equal(sandbox_call(sandbox, work_on, NULL), SANDBOX_TIME);
     assert_string_equal(sandbox_message(sandbox, SANDBOX_TIME), "took too long and was stopped");
+    assert_int_equal(sandbox_call(sandbox, do_nothing, NULL), SANDBOX_DONE);
+    sandbox_close(sandbox);
+}
+
+static void waiting_is_not_working(void **state)
+{
+    (void)state;
+    struct sandbox *sandbox = sandbox_open();
+    assert_int_equal(sandbox_call(sandbox, wait_long, NULL), SANDBOX_DONE);
+    sandbox_close(sandbox);
+}
+
+static int charge_a_tenth(lua_State *lua)
+{
+    sandbox_charge(lua, SANDBOX_CALL_STEPS / 10);
+    return 0;
+}
+
+/* Ten calls that each stay within their limit, and a total for seven and a half. */
+static void all_calls_together_have_a_total(void **state)
+{
+    (void)state;
+    struct sandbox *sandbox = sandbox_open();
+    for (int round = 0; round < 2; round++) {
+        sandbox_begin(sandbox, SANDBOX_CALL_STEPS * 3 / 4, SANDBOX_CHECK_MS);
+        for (int i = 0; i < 7; i++) {
+            assert_false(sandbox_spent(sandbox));
+            assert_int_equal(sandbox_call(sandbox, charge_a_tenth, NULL), SANDBOX_DONE);
+        }
+        assert_int_equal(sandbox_call(sandbox, charge_a_tenth, NULL), SANDBOX_SPENT);
+        assert_true(sandbox_spent(sandbox));
+        assert_int_equal(sandbox_call(sandbox, charge_a_tenth, NULL), SANDBOX_SPENT);
+    }
+    sandbox_begin(sandbox, SANDBOX_CHECK_STEPS, 1);
+    assert_int_equal(sandbox_call(sandbox, work_on, NULL), SANDBOX_SPENT);
+    assert_true(sandbox_spent(sandbox));
+    assert_has(sandbox_message(sandbox, SANDBOX_SPENT), "took all the steps or time there are");
+    sandbox_begin(sandbox, SANDBOX_CHECK_STEPS, SANDBOX_CHECK_MS);
+    assert_int_equal(sandbox_call(sandbox, charge_a_tenth, NULL), SANDBOX_DONE);
     sandbox_close(sandbox);
 }
 
@@ -436,7 +479,9 @@ int main(void)
         cmocka_unit_test(what_is_there_works),
         cmocka_unit_test(each_limit_has_its_name),
         cmocka_unit_test(work_done_in_c_is_charged),
-        cmocka_unit_test(the_clock_ends_what_steps_do_not),
+        cmocka_unit_test(processor_time_ends_what_steps_do_not),
+        cmocka_unit_test(waiting_is_not_working),
+        cmocka_unit_test(all_calls_together_have_a_total),
         cmocka_unit_test(steps_are_the_same_each_time),
         cmocka_unit_test(a_source_has_a_size),
         cmocka_unit_test(the_place_is_told_once),
