@@ -232,37 +232,139 @@ end
 
 -- The rules ----------------------------------------------------------------------
 
--- Ridge vent ends where the ridge does; strips are left to the eye.
-local function fits(job, vent, feet)
-  return vent.kind ~= "ridge" or vent.length_ft + feet <= job.roof.ridge_ft
+-- What mends a shortage ------------------------------------------------------------
+-- Each way that is named must be met when it is followed: the area, the split that the
+-- smaller area hangs on, and as much low area as high.
+
+-- A vent of which more can be had: what one foot or one piece of it gives. Ridge vent
+-- ends where the ridge does; strips are left to the eye.
+local function source_of(job, figure, vent)
+  if not is_counted(vent) then return nil end
+  local foot = sold_by_foot(vent)
+  local each = foot and vent.nfa_sqin_per_ft or each_area(figure, vent)
+  if each <= 0 then return nil end
+  local most
+  if vent.kind == "ridge" and foot then most = job.roof.ridge_ft - vent.length_ft end
+  return { vent = vent, each = each, foot = foot, most = most }
 end
 
--- The least whole feet, or whole vents, that would make good the shortage.
-local function what_mends(job, figure, attic, short)
-  local parts = {}
+local function sources(job, figure, attic, counts)
+  local list = {}
   for _, vent in ipairs(attic.vents) do
-    if is_counted(vent) and sold_by_foot(vent) and vent.nfa_sqin_per_ft > 0 then
-      local feet = trade.vent_more { short_sqin = short, sqin_per_ft = vent.nfa_sqin_per_ft }
-      if fits(job, vent, feet) then
-        table.insert(parts, number(feet, "ft") .. " more of " .. vent.name .. " at its "
-          .. number(vent.nfa_sqin_per_ft, "sqin_per_ft"))
-      end
-    elseif is_counted(vent) and not sold_by_foot(vent) and each_area(figure, vent) > 0 then
-      local each = each_area(figure, vent)
-      local count = trade.vent_more { short_sqin = short, each_sqin = each }
-      table.insert(parts, number(count, "count") .. " more of " .. vent.name .. " at "
-        .. number(each, "sqin") .. " each")
-    end
+    local source = counts(vent) and source_of(job, figure, vent) or nil
+    if source then table.insert(list, source) end
   end
-  return table.concat(parts, ", or ")
+  return list
 end
 
-local function shortage(job, figure, attic, given, needed)
-  local short = needed - given
-  if short <= 0 then return nil end
-  local more = what_mends(job, figure, attic, short)
-  local says = number(short, "sqin") .. " short of " .. number(needed, "sqin")
-  if more ~= "" then says = says .. ": " .. more end
+-- How much more of it gives that many sq in, and its words; nil where there is no room.
+local function more_of(source, sqin)
+  local count
+  if source.foot then
+    count = trade.vent_more { short_sqin = sqin, sqin_per_ft = source.each }
+  else
+    count = trade.vent_more { short_sqin = sqin, each_sqin = source.each }
+  end
+  if source.most and count > source.most then return nil end
+  local name = " more of " .. source.vent.name .. " at "
+  if source.foot then
+    return count * source.each, number(count, "ft") .. name .. "its "
+      .. number(source.each, "sqin_per_ft")
+  end
+  return count * source.each, number(count, "count") .. name .. number(source.each, "sqin")
+    .. " each"
+end
+
+-- Likewise of the low vents; where there are none yet, of new ones.
+local function more_low(lows, sqin)
+  if lows[1] then return more_of(lows[1], sqin) end
+  local whole = math.ceil(sqin)
+  return whole, number(whole, "sqin") .. " more of new vents at the eaves"
+end
+
+local function low_for(figure, high)
+  return high * figure "ventilation.intake_share_least" / 100
+end
+
+-- Ways to the full area: low vents of any kind, or high ones while the low ones keep up.
+local function ways_to_full(job, figure, attic, areas)
+  local ways, low = {}, area_of(figure, attic, is_low)
+  local high, short = area_of(figure, attic, is_high), areas.full - areas.given
+  local wanted = math.max(short, low_for(figure, high) - low)
+  local lows = sources(job, figure, attic, is_low)
+  for _, source in ipairs(lows) do
+    local gives, says = more_low({ source }, wanted)
+    table.insert(ways, says)
+  end
+  if #lows == 0 then
+    local gives, says = more_low(lows, wanted)
+    table.insert(ways, says)
+  end
+  for _, source in ipairs(sources(job, figure, attic, is_high)) do
+    local gives, says = more_of(source, short)
+    if gives and low >= low_for(figure, high + gives) then table.insert(ways, says) end
+  end
+  return ways
+end
+
+-- Can the smaller area be had by vents alone, and must they then be split? Nothing is
+-- told of it while what it hangs on is not known.
+local function smaller_hangs_on(job, figure, attic)
+  local both = figure "ventilation.reduced_needs_both"
+  local zone_known = known(job.site, "climate_zone") or known(job.site, "state_climate_zone")
+  if not zone_known or not known(attic, "vapor_retarder") then
+    return not both and "split" or nil
+  end
+  local holds = retarder_holds(job, figure, attic)
+  if both then return holds and "split" or nil end
+  return holds and "nothing" or "split"
+end
+
+-- Upper vents brought into the band, then low ones until both readings of it, or where
+-- there is too much upper area already the one that can still be met, are met.
+local function way_to_split(job, figure, attic, areas)
+  for _, vent in ipairs(attic.vents) do
+    if is_high(vent) and is_counted(vent) and not known(vent, "below_ridge_ft") then return nil end
+  end
+  local band = figure "ventilation.upper_band_most"
+  local uppers = sources(job, figure, attic, function(vent)
+    return is_high(vent) and as_printed(vent.below_ridge_ft, "ft") <= band
+  end)
+  local upper, low = upper_area(figure, attic), area_of(figure, attic, is_low)
+  local high, parts = area_of(figure, attic, is_high), {}
+  local least = areas.reduced * figure "ventilation.high_share_least" / 100
+  local most = areas.reduced * figure "ventilation.high_share_most" / 100
+  if upper < least then
+    if not uppers[1] then return nil end
+    local gives, says = more_of(uppers[1], least - upper)
+    if not gives then return nil end
+    table.insert(parts, says)
+    upper, high = upper + gives, high + gives
+  end
+  local wanted = math.max(areas.reduced - upper, low_for(figure, high))
+  if upper > most then
+    wanted = math.max(wanted, upper * (100 / figure "ventilation.high_share_most" - 1))
+  end
+  if wanted > low then
+    local gives, says = more_low(sources(job, figure, attic, is_low), wanted - low)
+    table.insert(parts, says)
+    low = low + gives
+  end
+  -- Whole feet and pieces may overshoot a narrow band; and so many vents that they would
+  -- do for the full area are no way to the smaller one.
+  local balanced = in_band(figure, 100 * upper / areas.reduced)
+    or in_band(figure, 100 * upper / (upper + low))
+  if #parts == 0 or not balanced or high + low >= areas.full then return nil end
+  return table.concat(parts, " and ")
+end
+
+local function way_to_smaller(job, figure, attic, areas)
+  local hangs_on = smaller_hangs_on(job, figure, attic)
+  if hangs_on == "split" then return way_to_split(job, figure, attic, areas) end
+  if hangs_on ~= "nothing" then return nil end
+  local low, high = area_of(figure, attic, is_low), area_of(figure, attic, is_high)
+  local gives, says = more_low(sources(job, figure, attic, is_low),
+    math.max(areas.reduced - areas.given, low_for(figure, high) - low))
   return says
 end
 
@@ -299,14 +401,14 @@ rule "ventilation.net_free_area" {
   end,
   mend = function(job, figure, attic)
     local areas = weigh(figure, attic)
-    local full = shortage(job, figure, attic, areas.given, areas.full)
-    if not full then return "Keep the labels of the vents for the inspector." end
-    local reduced = shortage(job, figure, attic, areas.given, areas.reduced)
-    if not reduced then
-      return "The full area is " .. full .. ". Or meet the conditions of the smaller area."
-    end
-    return "The full area is " .. full .. ". The smaller area, if its conditions are met, is "
-      .. reduced .. "."
+    if not areas.reduced then return "Keep the labels of the vents for the inspector." end
+    local says = "The full area is " .. number(areas.full - areas.given, "sqin") .. " short of "
+      .. number(areas.full, "sqin") .. ": "
+      .. table.concat(ways_to_full(job, figure, attic, areas), "; or ")
+    local smaller = way_to_smaller(job, figure, attic, areas)
+    if not smaller then return says .. "." end
+    return says .. ". For the smaller area of " .. number(areas.reduced, "sqin") .. ": " .. smaller
+      .. "."
   end,
   caution = "Blow-in insulation over the soffits shuts vents that the label still counts.",
 }
