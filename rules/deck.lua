@@ -451,19 +451,18 @@ rule "deck.thickness" {
   mend = "Use panels of that thickness.",
 }
 
-rule "deck.panel_edges" {
+demand "deck.panel_edges" {
   title = "No bare panel edge at eaves and rakes",
   stage = "deck",
   per = "decks",
-  applies = function(job, figure, deck)
-    if not figure "deck.panel_edges_hidden_required" then
-      return false, "nothing is said about the edges of new panels"
-    end
-    return deck.work == "paneled_over", "no panels are laid over this deck"
-  end,
-  judge = function(job, figure, deck)
-    return shown(not deck.panel_edges_bare, "panel edges covered at eaves and rakes")
-  end,
+  when = {
+    on { "deck.panel_edges_hidden_required",
+      otherwise = "nothing is said about the edges of new panels" },
+    is { "decks[].work", "paneled_over", otherwise = "no panels are laid over this deck" },
+  },
+  fact = "decks[].panel_edges_bare",
+  wants = false,
+  shown = "panel edges covered at eaves and rakes",
   mend = "Cover the edges with metal or trim.",
 }
 
@@ -528,18 +527,16 @@ rule "deck.board_thickness" {
   mend = "Lay panels rated for the rafter spacing over the boards, nailed into the rafters.",
 }
 
-rule "deck.board_gap" {
+demand "deck.board_gap" {
   title = "Gaps between boards",
   stage = "permit",
   per = "decks",
-  applies = function(job, figure, deck)
-    if deck.kind ~= "board" then return false, "this deck is not tight boards" end
-    return deck.work ~= "paneled_over", "new panels cover the gaps"
-  end,
-  judge = function(job, figure, deck)
-    return at_most(deck.board_gap_in, figure "deck.board_gap_most", "in")
-      :say("The code says solid and gives no gap; shingle makers often give one.")
-  end,
+  when = {
+    is { "decks[].kind", "board", otherwise = "this deck is not tight boards" },
+    no { is { "decks[].work", "paneled_over" }, otherwise = "new panels cover the gaps" },
+  },
+  fact = "decks[].board_gap_in", meets = "deck.board_gap_most",
+  say = "The code says solid and gives no gap; shingle makers often give one.",
   mend = "Fill the gaps, or lay panels over the boards.",
   caution = "A nail in a gap holds nothing, and a foot may go through a knot beside it.",
 }
@@ -885,18 +882,16 @@ rule "deck.nail_edge_distance" {
 
 -- On the roof ----------------------------------------------------------------
 
-rule "deck.nails_driven" {
+demand "deck.nails_driven" {
   title = "Deck nails flush and in the rafter",
   stage = "deck",
   per = "decks",
-  applies = function(job, figure, deck)
-    local nailed, why = is_nailed(job, figure, deck)
-    if not nailed then return false, why end
-    return inspecting(), "looked at when the deck is nailed: heads flush, none beside the rafter"
-  end,
-  judge = function(job, figure, deck)
-    return equals(deck.nails.overdriven_or_missed, figure "deck.overdriven_allowed")
-  end,
+  when = {
+    is_nailed,
+    inspected {
+      otherwise = "looked at when the deck is nailed: heads flush, none beside the rafter" },
+  },
+  fact = "decks[].nails.overdriven_or_missed", meets = "deck.overdriven_allowed",
   mend = "Drive another nail beside each one that broke the face or missed; turn the gun down.",
   caution = "Pull or bend over the points that missed before anyone works in the attic.",
 }

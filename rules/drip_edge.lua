@@ -182,23 +182,19 @@ rule "drip_edge.lap" {
   mend = "Lap the pieces further.",
 }
 
-rule "drip_edge.down" {
+demand "drip_edge.down" {
   title = "Drop of the drip edge below the deck",
   stage = "dry-in",
-  applies = has_metal,
-  judge = function(job, figure)
-    return at_least(job.drip_edge.down_in, figure "drip_edge.down_least", "in")
-  end,
+  when = { has_metal },
+  fact = "drip_edge.down_in", meets = "drip_edge.down_least",
   mend = "Use a profile with a longer drop.",
 }
 
-rule "drip_edge.back" {
+demand "drip_edge.back" {
   title = "Reach of the drip edge back onto the deck",
   stage = "dry-in",
-  applies = has_metal,
-  judge = function(job, figure)
-    return at_least(job.drip_edge.back_in, figure "drip_edge.back_least", "in")
-  end,
+  when = { has_metal },
+  fact = "drip_edge.back_in", meets = "drip_edge.back_least",
   mend = "Use a profile with a wider flange.",
 }
 

@@ -261,12 +261,10 @@ rule "energy.opened_cavity" {
   mend = "Fill the opened spaces before the deck goes back on.",
 }
 
-rule "energy.opened_airspace" {
+demand "energy.opened_airspace" {
   title = "Air left over insulation in opened rafter spaces",
   stage = "deck",
-  applies = opens_rafters,
-  judge = function(job, figure)
-    return at_least(job.energy.cavity_air_gap_in, figure "energy.opened_air_gap_least", "in")
-  end,
+  when = { opens_rafters },
+  fact = "energy.cavity_air_gap_in", meets = "energy.opened_air_gap_least",
   mend = "Leave clear air from eave to ridge between insulation and deck.",
 }

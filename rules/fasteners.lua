@@ -27,33 +27,27 @@ rule "fasteners.kind" {
   mend = "Use roofing nails.",
 }
 
-rule "fasteners.metal" {
+demand "fasteners.metal" {
   title = "Metal of the roofing nails",
   stage = "permit",
-  applies = nails_only,
-  judge = function(job, figure)
-    return one_of(job.fasteners.metal, figure "fasteners.metals")
-  end,
+  when = { nails_only },
+  fact = "fasteners.metal", meets = "fasteners.metals",
   mend = "Use nails that do not rust: galvanized (not plated), stainless, aluminum or copper.",
 }
 
-rule "fasteners.shank" {
+demand "fasteners.shank" {
   title = "Shank of the roofing nails",
   stage = "permit",
-  applies = nails_only,
-  judge = function(job, figure)
-    return at_least(job.fasteners.shank_in, figure "fasteners.shank_least", "in")
-  end,
+  when = { nails_only },
+  fact = "fasteners.shank_in", meets = "fasteners.shank_least",
   mend = "Use a heavier nail: 12 gauge is 0.105 in, 11 gauge 0.120 in.",
 }
 
-rule "fasteners.head" {
+demand "fasteners.head" {
   title = "Head of the roofing nails",
   stage = "permit",
-  applies = nails_only,
-  judge = function(job, figure)
-    return at_least(job.fasteners.head_in, figure "fasteners.head_least", "in")
-  end,
+  when = { nails_only },
+  fact = "fasteners.head_in", meets = "fasteners.head_least",
   mend = "Use nails with wider heads.",
   caution = "A small head pulls through the shingle in wind.",
 }
@@ -193,16 +187,14 @@ rule "fasteners.steep" {
   caution = "No one stands on a plane this steep: work from staging.",
 }
 
-rule "fasteners.driven" {
+demand "fasteners.driven" {
   title = "Nails flush, straight and on the nail line",
   stage = "final",
-  applies = function(job, figure)
-    local shingled, why = shingles_only(job)
-    if not shingled then return false, why end
-    return inspecting(), "looked at on the roof: heads flush, straight, on the maker's nail line"
-  end,
-  judge = function(job, figure)
-    return equals(job.fasteners.overdriven_or_high, figure "fasteners.overdriven_allowed")
-  end,
+  when = {
+    shingles_only,
+    inspected {
+      otherwise = "looked at on the roof: heads flush, straight, on the maker's nail line" },
+  },
+  fact = "fasteners.overdriven_or_high", meets = "fasteners.overdriven_allowed",
   mend = "Pull high nails, seal the holes and nail again on the line; seal and renail sunk ones.",
 }

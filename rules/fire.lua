@@ -258,40 +258,32 @@ local function wood_is_classed(job, figure)
   return class_is_due(job, figure)
 end
 
-rule "fire.wood_treated" {
+demand "fire.wood_treated" {
   title = "Treatment of classed wood shingles and shakes",
   stage = "permit",
-  applies = wood_is_classed,
-  judge = function(job, figure)
-    return equals(job.covering.wood_pressure_treated, figure "fire.wood_treated_required")
-      :say("A class comes with pressure treatment, not with a coating.")
-  end,
+  when = { wood_is_classed },
+  fact = "covering.wood_pressure_treated", meets = "fire.wood_treated_required",
+  say = "A class comes with pressure treatment, not with a coating.",
   mend = "Use pressure-treated fire-retardant wood, or another covering.",
 }
 
-rule "fire.wood_label" {
+demand "fire.wood_label" {
   title = "Label on every bundle of classed wood",
   stage = "dry-in",
-  applies = wood_is_classed,
-  judge = function(job, figure)
-    return equals(job.covering.wood_bundles_labeled, figure "fire.wood_labels_required")
-      :say("Each bundle's label names the class; keep the labels for the inspector.")
-  end,
+  when = { wood_is_classed },
+  fact = "covering.wood_bundles_labeled", meets = "fire.wood_labels_required",
+  say = "Each bundle's label names the class; keep the labels for the inspector.",
   mend = "Send unlabeled bundles back.",
 }
 
-rule "fire.wood_weathering" {
+demand "fire.wood_weathering" {
   title = "Weathering test of wood coverings",
   stage = "permit",
-  applies = function(job, figure)
-    local wood, why = is_wood(job)
-    if not wood then return false, why end
-    return figure "fire.wood_weathering_required", "no weathering test is asked for here"
-  end,
-  judge = function(job, figure)
-    return at_least(job.covering.wood_weathering_years,
-      figure "fire.wood_weathering_years_least", "years")
-  end,
+  when = {
+    is_wood,
+    on { "fire.wood_weathering_required", otherwise = "no weathering test is asked for here" },
+  },
+  fact = "covering.wood_weathering_years", meets = "fire.wood_weathering_years_least",
   mend = "Use wood whose listing shows those years of natural weathering.",
 }
 
@@ -339,18 +331,15 @@ rule "fire.gaps" {
   mend = "Stop the space against embers, or lay mineral-surfaced cap sheet over the deck.",
 }
 
-rule "fire.eave_stop" {
+demand "fire.eave_stop" {
   title = "Open ends of the covering at eave and ridge",
   stage = "dry-in",
-  applies = function(job, figure)
-    local asked, why = details_asked(job, figure)
-    if not asked then return false, why end
-    return job.covering.leaves_space, "the covering lies flat on the deck"
-  end,
-  judge = function(job, figure)
-    return equals(job.covering.ends_stopped, figure "fire.ends_stopped_required")
-      :say("Bird stops or the like keep embers out.")
-  end,
+  when = {
+    details_asked,
+    is { "covering.leaves_space", otherwise = "the covering lies flat on the deck" },
+  },
+  fact = "covering.ends_stopped", meets = "fire.ends_stopped_required",
+  say = "Bird stops or the like keep embers out.",
   mend = "Close the ends with noncombustible stops made for this profile.",
 }
 
@@ -361,14 +350,12 @@ local function metal_is_exposed(job, figure, valley)
   return valley.lining == "metal", "the lining is not metal"
 end
 
-rule "fire.valley_metal" {
+demand "fire.valley_metal" {
   title = "Thickness of exposed valley metal",
   stage = "dry-in",
   per = "roof.valleys",
-  applies = metal_is_exposed,
-  judge = function(job, figure, valley)
-    return at_least(valley.thickness_in, figure "fire.valley_metal_least", "in")
-  end,
+  when = { metal_is_exposed },
+  fact = "roof.valleys[].thickness_in", meets = "fire.valley_metal_least",
   mend = "Use thicker corrosion-resistant metal.",
 }
 
@@ -386,18 +373,15 @@ rule "fire.valley_underlay" {
   mend = "Lay cap sheet under the metal, the full length of the valley.",
 }
 
-rule "fire.gutters" {
+demand "fire.gutters" {
   title = "Keeping leaves out of gutters",
   stage = "final",
-  applies = function(job, figure)
-    local asked, why = details_asked(job, figure)
-    if not asked then return false, why end
-    return job.gutters.fitted, "the house has no gutters"
-  end,
-  judge = function(job, figure)
-    return equals(job.gutters.guarded, figure "fire.gutter_guard_required")
-      :say("Noncombustible guards are the usual way.")
-  end,
+  when = {
+    details_asked,
+    is { "gutters.fitted", otherwise = "the house has no gutters" },
+  },
+  fact = "gutters.guarded", meets = "fire.gutter_guard_required",
+  say = "Noncombustible guards are the usual way.",
   mend = "Fit gutter guards.",
 }
 

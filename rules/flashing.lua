@@ -101,18 +101,17 @@ rule "flashing.wall_cover" {
   mend = "Bring the upright leg behind the siding, or counterflash it.",
 }
 
-rule "flashing.kickout" {
+demand "flashing.kickout" {
   title = "Kick-out where an eave ends against a wall",
   stage = "dry-in",
   per = "roof.walls",
-  applies = function(job, figure, wall)
-    if wall.kind ~= "sidewall" then return false, "this is no sidewall" end
-    if not wall.eave_ends_here then return false, "no eave ends against this wall" end
-    return figure "flashing.kickout_required", "no kick-out is asked for here"
-  end,
-  judge = function(job, figure, wall)
-    return shown(wall.kickout, "the lowest flashing turned out, to throw water clear of the wall")
-  end,
+  when = {
+    is { "roof.walls[].kind", "sidewall", otherwise = "this is no sidewall" },
+    is { "roof.walls[].eave_ends_here", otherwise = "no eave ends against this wall" },
+    on { "flashing.kickout_required", otherwise = "no kick-out is asked for here" },
+  },
+  fact = "roof.walls[].kickout",
+  shown = "the lowest flashing turned out, to throw water clear of the wall",
   mend = "Set a kick-out at the lower end and lap the siding over it.",
   caution = "Rot hides in the wall under a missing kick-out: look before closing it.",
 }
@@ -179,14 +178,12 @@ local function has_cricket(job, figure, chimney)
   return chimney.cricket, "there is no cricket; flashing.cricket judges that"
 end
 
-rule "flashing.cricket_cover" {
+demand "flashing.cricket_cover" {
   title = "What covers the cricket",
   stage = "dry-in",
   per = "roof.chimneys",
-  applies = has_cricket,
-  judge = function(job, figure, chimney)
-    return one_of(chimney.cricket_cover, figure "flashing.cricket_covers")
-  end,
+  when = { has_cricket },
+  fact = "roof.chimneys[].cricket_cover", meets = "flashing.cricket_covers",
   mend = "Cover it with sheet metal or with the roof covering.",
 }
 

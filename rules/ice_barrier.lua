@@ -29,13 +29,11 @@ local function is_needed(job, figure)
   return true
 end
 
-rule "ice_barrier.kind" {
+demand "ice_barrier.kind" {
   title = "What the ice barrier is",
   stage = "dry-in",
-  applies = is_needed,
-  judge = function(job, figure)
-    return one_of(job.ice_barrier.kind, figure "ice_barrier.kinds")
-  end,
+  when = { is_needed },
+  fact = "ice_barrier.kind", meets = "ice_barrier.kinds",
   mend = "Use a self-adhered sheet, or two plies of underlayment cemented together.",
 }
 
@@ -151,18 +149,14 @@ rule "ice_barrier.rakes" {
   mend = "Lay ice barrier along the rake as well.",
 }
 
-rule "ice_barrier.valleys" {
+demand "ice_barrier.valleys" {
   title = "Ice barrier in the valleys",
   stage = "dry-in",
   per = "roof.valleys",
-  applies = function(job, figure)
-    if not figure "ice_barrier.valleys_required" then
-      return false, "no ice barrier is asked for in valleys"
-    end
-    return is_needed(job, figure)
-  end,
-  judge = function(job, figure, valley)
-    return shown(valley.ice_barrier, "ice barrier under this valley")
-  end,
+  when = {
+    on { "ice_barrier.valleys_required", otherwise = "no ice barrier is asked for in valleys" },
+    is_needed,
+  },
+  fact = "roof.valleys[].ice_barrier", shown = "ice barrier under this valley",
   mend = "Lay ice barrier down the valley before it is lined.",
 }

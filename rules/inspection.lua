@@ -173,20 +173,16 @@ rule "inspection.final_passed" {
     .. "gone well.",
 }
 
-rule "inspection.deputy" {
+demand "inspection.deputy" {
   title = "Deputy inspector on a nearly flat roof",
   stage = "permit",
   per = "roof.slopes",
-  applies = function(job, figure, slope)
-    if not figure "inspection.deputy_required" then
-      return false, "no deputy inspector is asked for"
-    end
-    return as_printed(slope.pitch, "rise_in_12") < figure "inspection.deputy_under",
-      "this plane is steep enough to do without"
-  end,
-  judge = function(job)
-    return shown(job.inspection.deputy, "a deputy inspector who watches the work")
-  end,
+  when = {
+    on { "inspection.deputy_required", otherwise = "no deputy inspector is asked for" },
+    meant { "roof.slopes[].pitch", "inspection.deputy_under",
+      otherwise = "this plane is steep enough to do without" },
+  },
+  fact = "inspection.deputy", shown = "a deputy inspector who watches the work",
   mend = "Engage a deputy inspector before the work.",
 }
 
@@ -468,15 +464,14 @@ rule "inspection.labels" {
   mend = "Keep a wrapper of every product until the final.",
 }
 
-rule "inspection.ties" {
+demand "inspection.ties" {
   title = "Rafters tied down to the walls",
   stage = "deck",
-  applies = function(job, figure)
-    return figure "inspection.ties_count", "ties at the rafters are not looked at with a reroof"
-  end,
-  judge = function(job)
-    return shown(job.roof.ties_at_each_rafter, "a metal tie at every rafter or truss")
-  end,
+  when = {
+    on { "inspection.ties_count",
+      otherwise = "ties at the rafters are not looked at with a reroof" },
+  },
+  fact = "roof.ties_at_each_rafter", shown = "a metal tie at every rafter or truss",
   mend = "Add ties while the edge of the deck is open.",
 }
 
@@ -511,34 +506,26 @@ rule "inspection.downspouts" {
   mend = "Let downspouts run onto the ground, away from the house.",
 }
 
-rule "inspection.solar" {
+demand "inspection.solar" {
   title = "Solar panels put back",
   stage = "final",
-  applies = function(job, figure)
-    if not figure "inspection.solar_counts" then
-      return false, "panels that are put back are not judged with this permit"
-    end
-    return job.scope.solar_reset, "no panels are put back"
-  end,
-  judge = function(job, figure)
-    return one_of(job.inspection.solar_proof, figure "inspection.solar_proofs")
-  end,
+  when = {
+    on { "inspection.solar_counts",
+      otherwise = "panels that are put back are not judged with this permit" },
+    is { "scope.solar_reset", otherwise = "no panels are put back" },
+  },
+  fact = "inspection.solar_proof", meets = "inspection.solar_proofs",
   mend = "Call for a look at the panels.",
 }
 
-rule "inspection.solar_electrician" {
+demand "inspection.solar_electrician" {
   title = "Electrician for the solar panels",
   stage = "permit",
-  applies = function(job, figure)
-    if not figure "inspection.solar_electrician_required" then
-      return false, "no electrician is asked for"
-    end
-    return job.scope.solar_reset, "no panels are put back"
-  end,
-  judge = function(job)
-    return shown(job.inspection.solar_electrician,
-      "the electrician who puts the panels back, named")
-  end,
+  when = {
+    on { "inspection.solar_electrician_required", otherwise = "no electrician is asked for" },
+    is { "scope.solar_reset", otherwise = "no panels are put back" },
+  },
+  fact = "inspection.solar_electrician", shown = "the electrician who puts the panels back, named",
   mend = "Name a licensed electrician on the permit.",
 }
 

@@ -115,13 +115,11 @@ rule "layers.base_kind" {
   mend = "Take this layer off.",
 }
 
-rule "layers.base_condition" {
+demand "layers.base_condition" {
   title = "Condition of what is laid over",
   stage = "permit",
-  applies = is_overlay,
-  judge = function(job, figure)
-    return one_of(job.existing.condition, figure "layers.bases_allowed")
-  end,
+  when = { is_overlay },
+  fact = "existing.condition", meets = "layers.bases_allowed",
   mend = "Tear off to the deck and replace what is wet or rotted.",
 }
 
@@ -148,18 +146,15 @@ rule "layers.wood_hollow" {
   mend = "First cover the old wood all over with gypsum board, mineral or glass fiber or the like.",
 }
 
-rule "layers.maker" {
+demand "layers.maker" {
   title = "The maker's word on laying over",
   stage = "permit",
-  applies = function(job, figure)
-    local overlay, why = is_overlay(job)
-    if not overlay then return false, why end
-    return figure "layers.overlay_needs_maker", "the maker's word is not asked for here"
-  end,
-  judge = function(job)
-    return shown(job.covering.maker_allows_overlay,
-      "the maker's printed instructions for laying over such a covering")
-  end,
+  when = {
+    is_overlay,
+    on { "layers.overlay_needs_maker", otherwise = "the maker's word is not asked for here" },
+  },
+  fact = "covering.maker_allows_overlay",
+  shown = "the maker's printed instructions for laying over such a covering",
   mend = "Use a shingle whose printed instructions allow it, or tear off.",
 }
 
@@ -228,16 +223,14 @@ rule "layers.dead_load" {
   caution = "Old houses may have been framed for less than is assumed here.",
 }
 
-rule "layers.coating" {
+demand "layers.coating" {
   title = "A coating over an old roof",
   stage = "permit",
   per = "existing.coverings",
-  applies = function(job, figure, layer)
-    if job.covering.kind ~= "coating" then return false, "the new covering is no coating" end
-    return not layer.removed, "this layer comes off"
-  end,
-  judge = function(job, figure, layer)
-    return one_of(layer.kind, figure "layers.coating_over")
-  end,
+  when = {
+    is { "covering.kind", "coating", otherwise = "the new covering is no coating" },
+    is { "existing.coverings[].removed", false, otherwise = "this layer comes off" },
+  },
+  fact = "existing.coverings[].kind", meets = "layers.coating_over",
   mend = "Take this layer off, or use a covering that may lie over it.",
 }

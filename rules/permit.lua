@@ -83,16 +83,15 @@ rule "permit.every" {
   mend = "Apply for the permit before any work.",
 }
 
-rule "permit.late_fee" {
+demand "permit.late_fee" {
   title = "No work before the permit",
   stage = "permit",
-  applies = function(job, figure)
-    return figure "permit.late_fee_counts", "no fee is printed for work without a permit"
-  end,
-  judge = function(job)
-    return shown(not job.permit.begun_before,
-      "work that waits for the permit: a fee is charged on top where it does not")
-  end,
+  when = {
+    on { "permit.late_fee_counts", otherwise = "no fee is printed for work without a permit" },
+  },
+  fact = "permit.begun_before",
+  wants = false,
+  shown = "work that waits for the permit: a fee is charged on top where it does not",
   mend = "Stop, and apply for the permit before going on.",
 }
 
@@ -442,54 +441,42 @@ local function shingles(job)
   return job.covering.kind == "asphalt_shingle", "only asphalt shingles come in these make-ups"
 end
 
-rule "permit.grade" {
+demand "permit.grade" {
   title = "Make-up of the shingles",
   stage = "permit",
-  applies = function(job, figure)
-    if not figure "permit.grade_counts" then return false, "any make-up of shingle may go on" end
-    return shingles(job)
-  end,
-  judge = function(job, figure)
-    return one_of(job.covering.grade, figure "permit.grades")
-  end,
+  when = {
+    on { "permit.grade_counts", otherwise = "any make-up of shingle may go on" },
+    shingles,
+  },
+  fact = "covering.grade", meets = "permit.grades",
   mend = "Choose a shingle of a make-up that the place takes.",
 }
 
-rule "permit.warranty" {
+demand "permit.warranty" {
   title = "Lifetime warranty on the shingles",
   stage = "permit",
-  applies = function(job, figure)
-    if not figure "permit.lifetime_required" then
-      return false, "no length of warranty is asked for"
-    end
-    return shingles(job)
-  end,
-  judge = function(job)
-    return shown(job.covering.lifetime_warranty, "a maker's warranty for life")
-  end,
+  when = {
+    on { "permit.lifetime_required", otherwise = "no length of warranty is asked for" },
+    shingles,
+  },
+  fact = "covering.lifetime_warranty", shown = "a maker's warranty for life",
   mend = "Choose a shingle with such a warranty.",
 }
 
-rule "permit.local_list" {
+demand "permit.local_list" {
   title = "Covering on the place's own list",
   stage = "permit",
-  applies = function(job, figure)
-    return figure "permit.local_list_counts", "the place keeps no list of coverings"
-  end,
-  judge = function(job)
-    return shown(job.covering.on_local_list, "a covering that is on the place's list")
-  end,
+  when = { on { "permit.local_list_counts", otherwise = "the place keeps no list of coverings" } },
+  fact = "covering.on_local_list", shown = "a covering that is on the place's list",
   mend = "Choose from the list, or ask the place to add this one.",
 }
 
 -- Who -----------------------------------------------------------------------------------
 
-rule "permit.holder" {
+demand "permit.holder" {
   title = "Who takes out the permit",
   stage = "permit",
-  judge = function(job, figure)
-    return one_of(job.permit.holder, figure "permit.holders")
-  end,
+  fact = "permit.holder", meets = "permit.holders",
   mend = "Have the owner or the contractor take it out.",
 }
 
@@ -497,33 +484,27 @@ local function by_contractor(job)
   return job.permit.holder ~= "owner", "the owner takes out the permit"
 end
 
-rule "permit.license" {
+demand "permit.license" {
   title = "Contractor's license",
   stage = "permit",
-  applies = function(job, figure)
-    if not figure "permit.license_required" then
-      return false, "no contractor's license is asked for with the permit"
-    end
-    return by_contractor(job)
-  end,
-  judge = function(job, figure)
-    return one_of(job.contractor.license, figure "permit.licenses")
-  end,
+  when = {
+    on { "permit.license_required",
+      otherwise = "no contractor's license is asked for with the permit" },
+    by_contractor,
+  },
+  fact = "contractor.license", meets = "permit.licenses",
   mend = "Show the license that the place asks of roofers.",
 }
 
-rule "permit.registration" {
+demand "permit.registration" {
   title = "Contractor registered with the place",
   stage = "permit",
-  applies = function(job, figure)
-    if not figure "permit.registration_required" then
-      return false, "no registration of the contractor is asked for"
-    end
-    return by_contractor(job)
-  end,
-  judge = function(job)
-    return shown(job.contractor.registered, "a contractor registered or licensed with the place")
-  end,
+  when = {
+    on { "permit.registration_required",
+      otherwise = "no registration of the contractor is asked for" },
+    by_contractor,
+  },
+  fact = "contractor.registered", shown = "a contractor registered or licensed with the place",
   mend = "Register with the place before applying.",
 }
 
@@ -554,72 +535,57 @@ rule "permit.owner_statement" {
   mend = "Sign the owner's statement as the place wants it signed.",
 }
 
-rule "permit.overdue" {
+demand "permit.overdue" {
   title = "No other permit left open too long",
   stage = "permit",
-  applies = function(job, figure)
-    if not figure "permit.overdue_bars" then
-      return false, "another open permit does not stand in the way here"
-    end
-    return by_contractor(job)
-  end,
-  judge = function(job)
-    return shown(not job.contractor.overdue_permits, "no other permit of the contractor overdue")
-  end,
+  when = {
+    on { "permit.overdue_bars", otherwise = "another open permit does not stand in the way here" },
+    by_contractor,
+  },
+  fact = "contractor.overdue_permits",
+  wants = false,
+  shown = "no other permit of the contractor overdue",
   mend = "Close the old permit first.",
 }
 
-rule "permit.violations" {
+demand "permit.violations" {
   title = "No violation open on the property",
   stage = "permit",
-  applies = function(job, figure)
-    return figure "permit.violations_bar", "open violations do not stand in the way here"
-  end,
-  judge = function(job)
-    return shown(not job.site.open_violations, "no code violation open on the property")
-  end,
+  when = {
+    on { "permit.violations_bar", otherwise = "open violations do not stand in the way here" },
+  },
+  fact = "site.open_violations", wants = false, shown = "no code violation open on the property",
   mend = "Clear the violation first, or ask for a permit that does.",
 }
 
-rule "permit.right_of_way" {
+demand "permit.right_of_way" {
   title = "Leave to use the street or sidewalk",
   stage = "permit",
-  applies = function(job, figure)
-    if not figure "permit.right_of_way_required" then
-      return false, "use of the street is not judged with this permit"
-    end
-    return job.site.right_of_way_used, "nothing stands in the street or on the sidewalk"
-  end,
-  judge = function(job)
-    return shown(job.site.right_of_way_permit, "a permit for the street or sidewalk")
-  end,
+  when = {
+    on { "permit.right_of_way_required",
+      otherwise = "use of the street is not judged with this permit" },
+    is { "site.right_of_way_used", otherwise = "nothing stands in the street or on the sidewalk" },
+  },
+  fact = "site.right_of_way_permit", shown = "a permit for the street or sidewalk",
   mend = "Keep everything on the lot, or get the permit.",
 }
 
-rule "permit.right_of_way_clear" {
+demand "permit.right_of_way_clear" {
   title = "Nothing kept in the street or on the sidewalk",
   stage = "permit",
-  applies = function(job, figure)
-    return figure "permit.right_of_way_clear_required", "the street may be used here"
-  end,
-  judge = function(job)
-    return shown(not job.site.right_of_way_used, "street and sidewalk left clear")
-  end,
+  when = { on { "permit.right_of_way_clear_required", otherwise = "the street may be used here" } },
+  fact = "site.right_of_way_used", wants = false, shown = "street and sidewalk left clear",
   mend = "Keep everything on the lot.",
 }
 
-rule "permit.bin_deposit" {
+demand "permit.bin_deposit" {
   title = "Deposit for the debris bin",
   stage = "permit",
-  applies = function(job, figure)
-    if not figure "permit.bin_deposit_required" then
-      return false, "no deposit for a bin is asked for"
-    end
-    return job.site.bin_used, "there is no debris bin"
-  end,
-  judge = function(job)
-    return shown(job.site.bin_deposit, "the deposit for the debris bin, paid")
-  end,
+  when = {
+    on { "permit.bin_deposit_required", otherwise = "no deposit for a bin is asked for" },
+    is { "site.bin_used", otherwise = "there is no debris bin" },
+  },
+  fact = "site.bin_deposit", shown = "the deposit for the debris bin, paid",
   mend = "Pay the deposit with the bin's permit.",
 }
 
@@ -639,16 +605,14 @@ rule "permit.kind" {
   mend = "Take out the permit for a reroof.",
 }
 
-rule "permit.bin" {
+demand "permit.bin" {
   title = "Leave for the debris bin",
   stage = "permit",
-  applies = function(job, figure)
-    if not figure "permit.bin_required" then return false, "no permit for a bin is asked for" end
-    return job.site.bin_used, "there is no debris bin"
-  end,
-  judge = function(job)
-    return shown(job.site.bin_permit, "a permit for the debris bin")
-  end,
+  when = {
+    on { "permit.bin_required", otherwise = "no permit for a bin is asked for" },
+    is { "site.bin_used", otherwise = "there is no debris bin" },
+  },
+  fact = "site.bin_permit", shown = "a permit for the debris bin",
   mend = "Get the bin's permit before it comes.",
 }
 
@@ -744,17 +708,13 @@ rule "permit.open" {
   mend = "Call for the final now, or ask for more time in writing.",
 }
 
-rule "permit.certificate" {
+demand "permit.certificate" {
   title = "Certificate at the end",
   stage = "final",
-  applies = function(job, figure)
-    if not figure "permit.certificate_required" then
-      return false, "no certificate is asked for at the end"
-    end
-    return inspecting(), "asked for at the end"
-  end,
-  judge = function(job)
-    return shown(job.permit.certificate, "a certificate of compliance issued by the place")
-  end,
+  when = {
+    on { "permit.certificate_required", otherwise = "no certificate is asked for at the end" },
+    inspected { otherwise = "asked for at the end" },
+  },
+  fact = "permit.certificate", shown = "a certificate of compliance issued by the place",
   mend = "Ask for the certificate once the final has gone well.",
 }

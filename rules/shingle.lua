@@ -116,23 +116,19 @@ local function hail_label_due(job, figure)
   return not job.existing.hail_documented, "the hail that is made good fell before the duty began"
 end
 
-rule "shingle.hail_label" {
+demand "shingle.hail_label" {
   title = "Hail class on the shingle wrapper",
   stage = "permit",
-  applies = hail_label_due,
-  judge = function(job, figure)
-    return one_of(job.covering.UL_2218_class, figure "shingle.hail_labels")
-  end,
+  when = { hail_label_due },
+  fact = "covering.UL_2218_class", meets = "shingle.hail_labels",
   mend = "Use shingles whose wrapper names that class of UL 2218.",
 }
 
-rule "shingle.hail_proof" {
+demand "shingle.hail_proof" {
   title = "What shows the hail class",
   stage = "final",
-  applies = hail_label_due,
-  judge = function(job, figure)
-    return one_of(job.covering.hail_proof, figure "shingle.hail_proofs")
-  end,
+  when = { hail_label_due },
+  fact = "covering.hail_proof", meets = "shingle.hail_proofs",
   mend = "Keep a wrapper or the maker's papers for the inspector.",
 }
 
@@ -189,26 +185,22 @@ rule "shingle.offset_usual" {
   mend = "Ask the maker whether so small an offset is sound for this shingle.",
 }
 
-rule "shingle.instructions" {
+demand "shingle.instructions" {
   title = "Maker's printed instructions on the site",
   stage = "final",
-  applies = function(job, figure)
-    local shingled, why = shingles_only(job)
-    if not shingled then return false, why end
-    return figure "shingle.instructions_required", "the place does not ask for them on the site"
-  end,
-  judge = function(job, figure)
-    return equals(job.covering.instructions_on_site, figure "shingle.instructions_required")
-  end,
+  when = {
+    shingles_only,
+    on { "shingle.instructions_required",
+      otherwise = "the place does not ask for them on the site" },
+  },
+  fact = "covering.instructions_on_site", meets = "shingle.instructions_required",
   mend = "Keep a wrapper and the printed instructions on the site until the final.",
 }
 
-rule "shingle.standard" {
+demand "shingle.standard" {
   title = "Standard that the shingles are made to",
   stage = "permit",
-  applies = shingles_only,
-  judge = function(job, figure)
-    return one_of(job.covering.made_to, figure "shingle.standards")
-  end,
+  when = { shingles_only },
+  fact = "covering.made_to", meets = "shingle.standards",
   mend = "Use shingles whose wrapper names the standard.",
 }

@@ -222,15 +222,13 @@ rule "underlayment.end_lap" {
   mend = "Lap the ends further, or patch short ones with a full piece.",
 }
 
-rule "underlayment.end_lap_offset" {
+demand "underlayment.end_lap_offset" {
   title = "Distance between end laps of neighboring courses",
   stage = "dry-in",
   per = "roof.slopes",
-  applies = is_lapped,
-  judge = function(job, figure, slope)
-    return at_least(slope.underlayment.end_lap_offset_ft,
-      figure "underlayment.end_lap_offset_least", "ft")
-  end,
+  when = { is_lapped },
+  fact = "roof.slopes[].underlayment.end_lap_offset_ft",
+  meets = "underlayment.end_lap_offset_least",
   mend = "Start the next course with a sheet of another length.",
 }
 
@@ -250,14 +248,12 @@ rule "underlayment.starter" {
   mend = "Start at the eave with a strip of half the roll's width or a little more.",
 }
 
-rule "underlayment.fasteners" {
+demand "underlayment.fasteners" {
   title = "What holds the underlayment in wind",
   stage = "dry-in",
   per = "roof.slopes",
-  applies = is_wind_fastened,
-  judge = function(job, figure, slope)
-    return one_of(slope.underlayment.fastener, figure "underlayment.fasteners_wind")
-  end,
+  when = { is_wind_fastened },
+  fact = "roof.slopes[].underlayment.fastener", meets = "underlayment.fasteners_wind",
   mend = function(job, figure)
     if has(figure "underlayment.fasteners_wind", "cap_staple") then
       return "Use cap nails or cap staples."
@@ -266,14 +262,12 @@ rule "underlayment.fasteners" {
   end,
 }
 
-rule "underlayment.cap" {
+demand "underlayment.cap" {
   title = "Width of the caps",
   stage = "dry-in",
   per = "roof.slopes",
-  applies = is_wind_fastened,
-  judge = function(job, figure, slope)
-    return at_least(slope.underlayment.cap_in, figure "underlayment.cap_wind_least", "in")
-  end,
+  when = { is_wind_fastened },
+  fact = "roof.slopes[].underlayment.cap_in", meets = "underlayment.cap_wind_least",
   mend = "Use fasteners with wider caps.",
 }
 
@@ -290,22 +284,17 @@ rule "underlayment.cap_thickness" {
   mend = "Use fasteners with thicker caps.",
 }
 
-rule "underlayment.cap_metal" {
+demand "underlayment.cap_metal" {
   title = "Metal caps in very strong wind",
   stage = "dry-in",
   per = "roof.slopes",
-  applies = function(job, figure, slope)
-    if not figure "underlayment.metal_caps_count" then
-      return false, "no wind asks for metal caps here"
-    end
-    local fastened, why = is_wind_fastened(job, figure, slope)
-    if not fastened then return false, why end
-    return as_printed(job.site.wind_vult_mph, "mph") >= figure "underlayment.metal_caps_from",
-      "it is not windy enough: plastic caps will do"
-  end,
-  judge = function(job, figure, slope)
-    return one_of(slope.underlayment.cap_made_of, figure "underlayment.caps_metal")
-  end,
+  when = {
+    on { "underlayment.metal_caps_count", otherwise = "no wind asks for metal caps here" },
+    is_wind_fastened,
+    meant { "site.wind_vult_mph", "underlayment.metal_caps_from",
+      otherwise = "it is not windy enough: plastic caps will do" },
+  },
+  fact = "roof.slopes[].underlayment.cap_made_of", meets = "underlayment.caps_metal",
   mend = "Use cap nails with metal caps.",
 }
 
@@ -344,27 +333,22 @@ rule "underlayment.bite" {
   mend = "Use longer fasteners.",
 }
 
-rule "underlayment.lap_spacing" {
+demand "underlayment.lap_spacing" {
   title = "Fasteners along the laps in wind",
   stage = "dry-in",
   per = "roof.slopes",
-  applies = is_wind_fastened,
-  judge = function(job, figure, slope)
-    return at_most(slope.underlayment.lap_spacing_in,
-      figure "underlayment.lap_spacing_wind_most", "in")
-  end,
+  when = { is_wind_fastened },
+  fact = "roof.slopes[].underlayment.lap_spacing_in", meets = "underlayment.lap_spacing_wind_most",
   mend = "Add fasteners along side and end laps.",
 }
 
-rule "underlayment.field_spacing" {
+demand "underlayment.field_spacing" {
   title = "Fasteners between the laps in wind",
   stage = "dry-in",
   per = "roof.slopes",
-  applies = is_wind_fastened,
-  judge = function(job, figure, slope)
-    return at_most(slope.underlayment.field_spacing_in,
-      figure "underlayment.field_spacing_wind_most", "in")
-  end,
+  when = { is_wind_fastened },
+  fact = "roof.slopes[].underlayment.field_spacing_in",
+  meets = "underlayment.field_spacing_wind_most",
   mend = "Fasten on a closer grid between the laps.",
 }
 

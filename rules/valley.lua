@@ -122,25 +122,21 @@ rule "valley.metal" {
   mend = "Use a metal of the table, as thick as it says.",
 }
 
-rule "valley.before" {
+demand "valley.before" {
   title = "Lining laid before the shingles",
   stage = "dry-in",
   per = "roof.valleys",
-  applies = is_lined,
-  judge = function(job, figure, valley)
-    return equals(valley.lined_before_shingles, figure "valley.lined_first")
-      :say("Lay it as its maker prints.")
-  end,
+  when = { is_lined },
+  fact = "roof.valleys[].lined_before_shingles", meets = "valley.lined_first",
+  say = "Lay it as its maker prints.",
   mend = "Take the shingles in the valley up and line it first.",
 }
 
-rule "valley.nails" {
+demand "valley.nails" {
   title = "Nails kept away from the valley's center",
   stage = "final",
   per = "roof.valleys",
-  applies = is_judged,
-  judge = function(job, figure, valley)
-    return at_least(valley.nails_from_center_in, figure "valley.nails_from_center_least", "in")
-  end,
+  when = { is_judged },
+  fact = "roof.valleys[].nails_from_center_in", meets = "valley.nails_from_center_least",
   mend = "Pull nails near the center and seal their holes.",
 }

@@ -489,14 +489,12 @@ rule "ventilation.upper_band" {
 
 -- Each opening -------------------------------------------------------------------
 
-rule "ventilation.opening" {
+demand "ventilation.opening" {
   title = "Least width of vent openings",
   stage = "permit",
   per = "attics[].vents",
-  applies = serves_vented,
-  judge = function(job, figure, vent)
-    return at_least(vent.opening_in, figure "ventilation.opening_least", "in")
-  end,
+  when = { serves_vented },
+  fact = "attics[].vents[].opening_in", meets = "ventilation.opening_least",
   mend = "Use a vent with wider openings; paint and dust close narrow ones.",
 }
 
@@ -528,43 +526,36 @@ rule "ventilation.screen" {
   caution = "Look for bats, birds and wasps before closing an open vent.",
 }
 
-rule "ventilation.opens_outdoors" {
+demand "ventilation.opens_outdoors" {
   title = "Vents open to outside air",
   stage = "permit",
   per = "attics[].vents",
-  applies = serves_vented,
-  judge = function(job, figure, vent)
-    return equals(vent.opens_outdoors, figure "ventilation.outdoors_required")
-  end,
+  when = { serves_vented },
+  fact = "attics[].vents[].opens_outdoors", meets = "ventilation.outdoors_required",
   mend = "Lead the vent to outside air; one that opens into another space is not counted.",
 }
 
 -- The attic ----------------------------------------------------------------------
 
-rule "ventilation.airspace" {
+demand "ventilation.airspace" {
   title = "Air between insulation and deck",
   stage = "permit",
   per = "attics",
-  applies = is_vented,
-  judge = function(job, figure, attic)
-    return at_least(attic.airspace_in, figure "ventilation.airspace_least", "in")
-  end,
+  when = { is_vented },
+  fact = "attics[].airspace_in", meets = "ventilation.airspace_least",
   mend = "Set baffles at the eaves that hold the insulation down.",
   caution = "Step only on framing in an attic; old insulation may hold asbestos.",
 }
 
-rule "ventilation.fans_outdoors" {
+demand "ventilation.fans_outdoors" {
   title = "Bath and kitchen fans end outdoors",
   stage = "permit",
   per = "attics",
-  applies = function(job, figure, attic)
-    local touched, why = is_touched(job, figure, attic)
-    if not touched then return false, why end
-    return figure "ventilation.fans_outdoors_required", "the place does not ask for it"
-  end,
-  judge = function(job, figure, attic)
-    return equals(attic.fans_end_outdoors, figure "ventilation.fans_outdoors_required")
-  end,
+  when = {
+    is_touched,
+    on { "ventilation.fans_outdoors_required", otherwise = "the place does not ask for it" },
+  },
+  fact = "attics[].fans_end_outdoors", meets = "ventilation.fans_outdoors_required",
   mend = "Run each fan's duct through the roof or wall to its own hood while the roof is open.",
 }
 

@@ -6,16 +6,12 @@
 
 -- Rot ------------------------------------------------------------------------------
 
-rule "wood.replaced" {
+demand "wood.replaced" {
   title = "Rotted wood replaced",
   stage = "deck",
   per = "rot",
-  applies = function(job, figure)
-    return figure "wood.rot_replaced_required", "rotted wood may stay here"
-  end,
-  judge = function(job, figure, piece)
-    return one_of(piece.repair, figure "wood.repairs_allowed")
-  end,
+  when = { on { "wood.rot_replaced_required", otherwise = "rotted wood may stay here" } },
+  fact = "rot[].repair", meets = "wood.repairs_allowed",
   mend = "Cut back to sound wood and put in a new piece before the deck is covered.",
   caution = "Rotted eaves do not hold a foot or a ladder: keep off them.",
 }
@@ -57,23 +53,18 @@ rule "wood.primed" {
   mend = "Take it down and prime the back and the cuts, or use boards primed all around.",
 }
 
-rule "wood.carries" {
+demand "wood.carries" {
   title = "Framing that can carry the roof after the repair",
   stage = "deck",
   per = "rot",
-  applies = function(job, figure, piece)
-    if not figure "wood.structure_required" then
-      return false, "nothing is asked about the framing here"
-    end
-    if not has(figure "wood.framing_members", piece.member) then
-      return false, "this member carries no roof"
-    end
-    return piece.reaches_wall, "the rot lies outside the wall: the member still bears whole"
-  end,
-  judge = function(job, figure, piece)
-    return shown(piece.strength_shown,
-      "a repair of the framing drawn, or accepted by the building department")
-  end,
+  when = {
+    on { "wood.structure_required", otherwise = "nothing is asked about the framing here" },
+    meant { "rot[].member", "wood.framing_members", otherwise = "this member carries no roof" },
+    is { "rot[].reaches_wall",
+      otherwise = "the rot lies outside the wall: the member still bears whole" },
+  },
+  fact = "rot[].strength_shown",
+  shown = "a repair of the framing drawn, or accepted by the building department",
   mend = "Ask the building department, or an engineer, how to repair framing at its bearing.",
 }
 

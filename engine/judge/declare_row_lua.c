@@ -15,11 +15,14 @@
 
 enum { CONDITIONS_OF_ONE = 64, CONDITIONS_DEEPEST = 8 };
 
-/* A demand being read. */
+/* A demand being read. Past a switch that the place leaves off nothing is ever looked
+ * at: the figures named there stand with the places that turn it on, and may lack. */
 struct reading_row {
     struct scope scope;
     size_t conditions;
     int depth;
+    bool optional; /* inside of what need not hold: either, no, some */
+    bool dormant;
 };
 
 /* Names ------------------------------------------------------------------------------ */
@@ -35,12 +38,14 @@ static const struct fact *find_fact(lua_State *lua, const struct scope *scope, c
     return fact;
 }
 
-static const struct figure *find_figure(lua_State *lua, const char *name)
+/* NULL only in a dormant demand. */
+static const struct figure *find_figure(lua_State *lua, const struct reading_row *reading,
+                                        const char *name)
 {
     const struct profile *profile = declaring_of(lua)->book->profile;
     const struct figure *figure = profile_figure(profile, name);
     struct nearest nearest;
-    if (figure != NULL)
+    if (figure != NULL || reading->dormant)
         return figure;
     nearest_start(&nearest, name);
     for (size_t i = 0; i < profile->figure_count; i++)
@@ -55,10 +60,11 @@ static const char *kind_words(enum value_kind kind)
     return kind == VALUE_NUMBER ? "a number" : kind == VALUE_SET ? "a set" : "true or false";
 }
 
-static const struct figure *find_figure_of(lua_State *lua, const char *name, enum value_kind kind)
+static const struct figure *find_figure_of(lua_State *lua, const struct reading_row *reading,
+                                           const char *name, enum value_kind kind)
 {
-    const struct figure *figure = find_figure(lua, name);
-    if (figure->value.kind != kind)
+    const struct figure *figure = find_figure(lua, reading, name);
+    if (figure != NULL && figure->value.kind != kind)
         declare_refuse(lua, "figure \"%s\" is %s; here one that is %s is wanted", name,
                        kind_words(figure->value.kind), kind_words(kind));
     return figure;
@@ -230,13 +236,16 @@ static void read_is(lua_State *lua, struct condition *condition)
 }
 
 /* meant { "fact", "figure" }: on the figure's side, or among its words. */
-static void read_meant(lua_State *lua, struct condition *condition)
+static void read_meant(lua_State *lua, const struct reading_row *reading,
+                       struct condition *condition)
 {
     static const char *const SIDES[] = {"from", "over", "under", "at_least", "at_most", "among",
                                         "one_of", NULL};
     const struct field *field = condition->fact->field;
-    condition->figure = find_figure(lua, need_text_at(lua, 2, "a figure"));
+    condition->figure = find_figure(lua, reading, need_text_at(lua, 2, "a figure"));
     const struct figure *figure = condition->figure;
+    if (figure == NULL)
+        return;
     const bool words = field->type == FIELD_CHOICE || field->type == FIELD_CHOICES;
     if (!is_one_of(figure->sense, SIDES)
         || !((is_number(field) && field->type != FIELD_NUMBERS
@@ -288,14 +297,17 @@ static void read_kind(lua_State *lua, struct reading_row *reading, struct condit
     if (KINDS[k].fact)
         condition->fact = find_fact(lua, &reading->scope, need_text_at(lua, 1, "a fact"));
     if (KINDS[k].figure != VALUE_NONE)
-        condition->figure = find_figure_of(lua, need_text_at(lua, 1, "a figure"),
+        condition->figure = find_figure_of(lua, reading, need_text_at(lua, 1, "a figure"),
                                            KINDS[k].figure);
+    const bool optional = reading->optional;
+    reading->optional = optional || condition->kind == WHEN_SOME
+        || condition->kind == WHEN_EITHER || condition->kind == WHEN_NO;
     switch (condition->kind) {
     case WHEN_IS:
         read_is(lua, condition);
         break;
     case WHEN_MEANT:
-        read_meant(lua, condition);
+        read_meant(lua, reading, condition);
         break;
     case WHEN_SOME:
         read_some(lua, reading, condition);
@@ -310,6 +322,9 @@ static void read_kind(lua_State *lua, struct reading_row *reading, struct condit
             declare_refuse(lua, "no takes one condition");
         break;
     case WHEN_ON:
+        reading->dormant |= !optional && condition->figure != NULL
+            && !condition->figure->value.yes && condition->figure->rival.kind == VALUE_NONE;
+        break;
     case WHEN_OFF:
     case WHEN_ASKS:
     case WHEN_SAID:
@@ -317,6 +332,7 @@ static void read_kind(lua_State *lua, struct reading_row *reading, struct condit
     case WHEN_FUNCTION:
         break;
     }
+    reading->optional = optional;
 }
 
 /* The value on top of the stack: a condition, a list of them, or a function. */
@@ -365,7 +381,7 @@ static const struct fact *fact_of(lua_State *lua, const struct scope *scope, con
 }
 
 /* Every choice of the fact must have its figure, or nobody could say what is asked. */
-static void check_table(lua_State *lua, struct row *row)
+static void check_table(lua_State *lua, const struct reading_row *reading, struct row *row)
 {
     const struct field *by = row->by->field;
     if (by->type != FIELD_CHOICE)
@@ -381,38 +397,41 @@ static void check_table(lua_State *lua, struct row *row)
         row->factor = check_pair(lua, row->fact->field, figure);
         any = true;
     }
-    if (!any)
+    if (!any && !reading->dormant)
         declare_refuse(lua, "no figure is named \"%s%s\", nor of any other choice of %s",
                        row->by_prefix, by->choices[0], by->path);
 }
 
-static void read_meets(lua_State *lua, const struct scope *scope, struct row *row)
+static void read_meets(lua_State *lua, const struct reading_row *reading, struct row *row)
 {
     row->factor = 1;
-    row->by = fact_of(lua, scope, "by");
+    row->by = fact_of(lua, &reading->scope, "by");
     lua_getfield(lua, 1, "meets");
     if (row->by != NULL && lua_type(lua, -1) == LUA_TSTRING) {
         row->by_prefix = arena_format(declare_arena(lua), "%s.", lua_tostring(lua, -1));
         if (row->by_prefix == NULL)
             luaL_error(lua, "out of memory");
-        check_table(lua, row);
+        check_table(lua, reading, row);
     } else if (lua_type(lua, -1) == LUA_TSTRING) {
-        row->meets[row->meets_count++] = find_figure(lua, lua_tostring(lua, -1));
+        row->meets[row->meets_count++] = find_figure(lua, reading, lua_tostring(lua, -1));
     } else if (lua_istable(lua, -1) && luaL_len(lua, -1) == 2 && row->by == NULL) {
         for (int i = 1; i <= 2; i++)
-            row->meets[row->meets_count++] = find_figure(lua, need_text_at(lua, i, "a figure"));
+            row->meets[row->meets_count++] =
+                find_figure(lua, reading, need_text_at(lua, i, "a figure"));
     } else if (!lua_isnil(lua, -1)) {
         declare_refuse(lua, "meets names a figure, or two: { \"least\", \"most\" }");
     }
     lua_pop(lua, 1);
     for (size_t i = 0; i < row->meets_count; i++)
-        row->factor = check_pair(lua, row->fact->field, row->meets[i]);
+        if (row->meets[i] != NULL)
+            row->factor = check_pair(lua, row->fact->field, row->meets[i]);
 }
 
-static const struct figure *figure_of(lua_State *lua, const char *key)
+static const struct figure *figure_of(lua_State *lua, const struct reading_row *reading,
+                                      const char *key)
 {
     const char *name = declare_text(lua, key);
-    return name == NULL ? NULL : find_figure_of(lua, name, VALUE_NUMBER);
+    return name == NULL ? NULL : find_figure_of(lua, reading, name, VALUE_NUMBER);
 }
 
 static void check_measured(lua_State *lua, const struct row *row)
@@ -428,7 +447,8 @@ static void check_measured(lua_State *lua, const struct row *row)
     if (!same_text(unit_of(measured), unit_of(row->fact->field)))
         declare_refuse(lua, "%s and %s differ in unit", measured->path, row->fact->field->path);
     for (size_t i = 0; i < row->meets_count; i++)
-        check_pair(lua, measured, row->meets[i]);
+        if (row->meets[i] != NULL)
+            check_pair(lua, measured, row->meets[i]);
 }
 
 static void note_switch(void *data, const struct condition *condition)
@@ -478,12 +498,12 @@ static int finish_demand(lua_State *lua)
     if (row->fact == NULL)
         return declare_refuse(lua, "has no fact: which one is looked at?");
     row->measured = fact_of(lua, &reading.scope, "measured");
-    row->share = figure_of(lua, "share");
-    row->over = figure_of(lua, "over");
+    row->share = figure_of(lua, &reading, "share");
+    row->over = figure_of(lua, &reading, "over");
     row->shown = declare_text(lua, "shown");
     row->say = declare_text(lua, "say");
     row->wants_no = wants_no(lua);
-    read_meets(lua, &reading.scope, row);
+    read_meets(lua, &reading, row);
     check_measured(lua, row);
     if (row->meets_count == 0 && row->by_prefix == NULL)
         check_duty(lua, row);

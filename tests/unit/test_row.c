@@ -298,6 +298,19 @@ static void mistakes_are_errors_of_the_file(void **state)
         assert_refused(rows[i].body, rows[i].says);
 }
 
+/* The figures past a switch stand with the places that turn it on. */
+static void past_a_switch_that_is_off_figures_may_lack(void **state)
+{
+    (void)state;
+    assert_found("when = { on { \"r.off\", otherwise = \"not here\" } },\n"
+                 "fact = \"existing.layers\", meets = \"r.elsewhere\"", "not_applicable", "not here");
+    assert_refused("when = { on \"r.on\" }, fact = \"existing.layers\", meets = \"r.elsewhere\"",
+                   "no figure is named \"r.elsewhere\"");
+    assert_refused("when = { either { on \"r.off\", on \"r.on\" } },\n"
+                   "fact = \"existing.layers\", meets = \"r.elsewhere\"",
+                   "no figure is named \"r.elsewhere\"");
+}
+
 /* rules/common.lua is run first; what it shares nobody can change. */
 static void rule_files_share_names(void **state)
 {
@@ -349,6 +362,7 @@ int main(void)
         in_home(what_is_measured_counts_from_its_stage_on),
         in_home(feet_may_be_held_against_inches),
         in_home(mistakes_are_errors_of_the_file),
+        in_home(past_a_switch_that_is_off_figures_may_lack),
         in_home(rule_files_share_names),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
