@@ -1,7 +1,8 @@
 -- cautions.lua - what can hurt the crew, by stage.
 --
--- Printed with reports and cards; never a finding. They bind the employer, not
--- the permit. `when` leaves one out where the danger is ruled out; a fact that
+-- Printed with reports and cards; never a finding. `brief` is the one line of a
+-- screen, `says` the long form of the full report and of a card's back. They bind the
+-- employer, not the permit. `when` leaves one out where the danger is ruled out; a fact that
 -- the job lacks rules nothing out.
 
 local ALL = { "permit", "deck", "dry-in", "final" }
@@ -12,6 +13,10 @@ end
 
 caution "falls" {
   stages = ALL,
+  brief = function(job, figure)
+    return "From " .. number(figure "cautions.fall_height", "ft")
+      .. " up: rails, nets or a harness line."
+  end,
   says = function(job, figure)
     return "From " .. number(figure "cautions.fall_height", "ft") .. " above a lower level, work "
       .. "behind rails, over nets or on a harness line. A written plan instead is only for "
@@ -23,6 +28,10 @@ caution "falls" {
 
 caution "ladders" {
   stages = ALL,
+  brief = function(job, figure)
+    return "Ladder: tied, " .. number(figure "cautions.ladder_above_least", "ft")
+      .. " past the eave, foot out 1 in " .. number(figure "cautions.ladder_lean") .. "."
+  end,
   says = function(job, figure)
     return "Set the ladder's foot " .. number(1, "ft") .. " out for every "
       .. number(figure "cautions.ladder_lean", "ft") .. " of its working length, run its rails "
@@ -35,6 +44,10 @@ caution "ladders" {
 
 caution "power_lines" {
   stages = ALL,
+  brief = function(job, figure)
+    return "Power lines: keep people, ladders and metal edge "
+      .. number(figure "cautions.power_line_gap_least", "ft") .. " away."
+  end,
   says = function(job, figure)
     return "Find the overhead lines before raising anything. Keep people, ladders and lengths of "
       .. "metal edge or gutter " .. number(figure "cautions.power_line_gap_least", "ft")
@@ -48,6 +61,7 @@ caution "power_lines" {
 
 caution "weak_deck" {
   stages = { "permit", "deck", "dry-in" },
+  brief = "Soft deck: look from the attic before anyone goes up; mark it, keep off.",
   says = "Find out whether the old roof will hold people before going up: look from the attic. "
     .. "Mark soft spots, keep off them, and open them first.",
   cite = { code = "29 CFR", section = "1926.501(a)(2)", status = "parallel",
@@ -56,6 +70,7 @@ caution "weak_deck" {
 
 caution "holes" {
   stages = { "deck", "dry-in", "final" },
+  brief = "Skylights and holes: rail them, or cover them with what holds a person.",
   says = function(job, figure)
     return "Rail skylights and openings in the deck, or cover them with something that holds "
       .. number(figure "cautions.cover_load_times", "times")
@@ -67,6 +82,7 @@ caution "holes" {
 
 caution "loading" {
   stages = { "permit", "dry-in", "final" },
+  brief = "Bundles: along the ridge, over several rafters, never in one stack.",
   says = "Spread bundles along the ridge over several rafters, never in one stack, and never over "
     .. "soft deck. Ask an engineer where an overlay or a heavier covering adds weight.",
   cite = { code = "common practice", section = "loading", status = "practice",
@@ -75,6 +91,7 @@ caution "loading" {
 
 caution "heat" {
   stages = { "deck", "dry-in", "final" },
+  brief = "Heat: water, shade, rest, and an eye on new hands.",
   says = function(job, figure)
     return "Water, shade and rest in heat, and a close watch on new and returning hands. One "
       .. "state's measure: from " .. number(figure "cautions.heat_rest_from", "F") .. " at least "
@@ -87,6 +104,7 @@ caution "heat" {
 
 caution "nail_guns" {
   stages = { "deck", "dry-in", "final" },
+  brief = "Nail guns: full-sequence trigger; never carried with the trigger held.",
   says = function(job, figure)
     return "Use the full-sequence trigger, on the flat too: a bump trigger hurts people about "
       .. number(figure "cautions.bump_trigger_times", "times")
@@ -99,6 +117,7 @@ caution "nail_guns" {
 caution "asbestos" {
   stages = { "permit", "deck" },
   when = tears_off,
+  brief = "Asbestos in the old roof: ask or test before tear-off.",
   says = function(job, figure)
     return "Old shingles, felts, coatings, mastics and flashings may hold asbestos (over "
       .. number(figure "cautions.asbestos_over", "percent")
@@ -114,6 +133,11 @@ caution "lead_paint" {
   when = function(job, figure)
     return job.house.year_built < figure "cautions.lead_paint_before"
   end,
+  brief = function(job, figure)
+    return "Built before " .. string.format("%d", figure "cautions.lead_paint_before")
+      .. ": lead paint; a lead-safe firm for more than "
+      .. number(figure "cautions.lead_paint_free_most", "sqft") .. "."
+  end,
   says = function(job, figure)
     -- A year is written bare: a thousands mark would not do.
     return "A house built before " .. string.format("%d", figure "cautions.lead_paint_before")
@@ -128,6 +152,7 @@ caution "lead_paint" {
 caution "open_deck" {
   stages = { "deck" },
   when = tears_off,
+  brief = "Open deck: no more than can be dried in the same day.",
   says = "Do not leave an opened deck to the weather while waiting for the inspector: open no more "
     .. "than can be dried in that day, and ask for partial looks.",
   cite = { code = "local", section = "reroof inspection procedure", status = "practice",
@@ -136,6 +161,7 @@ caution "open_deck" {
 
 caution "gas_vents" {
   stages = { "final" },
+  brief = "Gas vents: see in the attic that they still fit; test the CO alarms.",
   says = "After tear-off and flashing work, look in the attic that gas vent pipes still fit "
     .. "together, and test the carbon monoxide alarms.",
   cite = { code = "local", section = "final reroof inspection", status = "practice",

@@ -4,6 +4,10 @@
 -- choices, the stage at which it is known, and the question a person would be
 -- asked. Validation, `eavemark fields` and the JSON Schema all come from here.
 --
+-- `answer` says where one would look it up: the desk, the wrapper (or box, or label),
+-- a paper, the department, the roof or the attic. What a group or list says goes for
+-- all in it that says nothing else; what no one says is found at the desk.
+--
 -- Types: group, list, text, number, integer, yes_no, choice, slope, date,
 -- numbers, choices, reference. A number's name ends in its unit. A field with
 -- measured = true was seen on the roof at that stage; the same fact without
@@ -35,24 +39,24 @@ field "house.owner_lives_there" { type = "yes_no", stage = "permit",
   ask = "Does the owner live in the house?" }
 field "house.stories" { type = "integer", range = { 1, 4 }, stage = "permit",
   ask = "How many stories?" }
-field "house.mean_roof_height_ft" { type = "number", unit = "ft", range = { 6, 60 }, stage = "permit",
+field "house.mean_roof_height_ft" { type = "number", unit = "ft", range = { 6, 60 }, answer = "roof", stage = "permit",
   ask = "How high is the middle of the roof above the ground (halfway between eave and ridge)?" }
-field "house.least_width_ft" { type = "number", unit = "ft", range = { 6, 400 }, stage = "permit",
+field "house.least_width_ft" { type = "number", unit = "ft", range = { 6, 400 }, answer = "roof", stage = "permit",
   ask = "How wide is the roof's plan at its narrower side, eaves included?" }
 
-field "site" { type = "group", stage = "permit", ask = "The site" }
+field "site" { type = "group", answer = "department", stage = "permit", ask = "The site" }
 field "site.wind_vult_mph" { type = "number", unit = "mph", range = { 85, 220 }, stage = "permit",
   ask = "What is the ultimate design wind speed (Vult) here?" }
 field "site.wind_design_required" { type = "yes_no", stage = "permit",
   ask = "Does the code's map put this place where wind design is required?" }
 field "site.ice_barrier_in_table" { type = "yes_no", stage = "permit",
   ask = "Does the place's climate table say that eaves need an ice barrier?" }
-field "site.exposure" { type = "choice", choices = { "B", "C", "D" }, stage = "permit",
+field "site.exposure" { type = "choice", choices = { "B", "C", "D" }, answer = "desk", stage = "permit",
   ask = "Wind exposure: B built-up or wooded, C open country, D open water?" }
 field "site.wind_topographic_coefficient" { type = "number", unit = "coefficient",
-  range = { 1, 3 }, stage = "permit",
+  range = { 1, 3 }, answer = "desk", stage = "permit",
   ask = "What is the wind's topographic factor Kzt? (1 unless on a hill, ridge or bluff)" }
-field "site.wind_design_done" { type = "yes_no", stage = "permit",
+field "site.wind_design_done" { type = "yes_no", answer = "paper", stage = "permit",
   ask = "Has the roof been designed for this wind, by an engineer or by a high-wind standard?" }
 field "site.climate_zone" { type = "choice",
   choices = { "1A", "2A", "2B", "3A", "3B", "3C", "4A", "4B", "4C", "5A", "5B", "5C", "6A", "6B", "7", "8" },
@@ -68,10 +72,10 @@ field "scope.method" { type = "choice", choices = { "tear-off", "overlay" }, sta
 
 -- What is on the roof now ---------------------------------------------------
 
-field "existing" { type = "group", stage = "permit", ask = "What is on the roof now" }
+field "existing" { type = "group", answer = "roof", stage = "permit", ask = "What is on the roof now" }
 field "existing.layers" { type = "integer", unit = "layers", range = { 0, 6 }, stage = "permit",
   ask = "How many layers of covering are on the roof now?" }
-field "existing.layers_removed" { type = "integer", unit = "layers", range = { 0, 6 }, stage = "permit",
+field "existing.layers_removed" { type = "integer", unit = "layers", range = { 0, 6 }, answer = "desk", stage = "permit",
   ask = "How many of those layers will be taken off?" }
 field "existing.condition" { type = "choice", choices = { "sound", "water_soaked", "rotted" }, stage = "permit",
   ask = "Is the old covering and the deck under it sound, water-soaked, or rotted?" }
@@ -88,7 +92,7 @@ field "existing.coverings[].weight_lb_per_square" { type = "number", unit = "lb_
   stage = "permit",
   ask = "How much does a square (100 sq ft) of this layer weigh? (common strip shingles 200 "
     .. "to 250 lb)" }
-field "existing.coverings[].removed" { type = "yes_no", stage = "permit",
+field "existing.coverings[].removed" { type = "yes_no", answer = "desk", stage = "permit",
   ask = "Will this layer be taken off?" }
 field "existing.hidden_space_over_wood" { type = "yes_no", stage = "permit",
   ask = "Would the new covering leave a hollow space over old wood shingles or shakes?" }
@@ -97,14 +101,14 @@ field "existing.wood_covered_with_noncombustible" { type = "yes_no", stage = "pe
 
 field "existing.hail_damaged" { type = "yes_no", stage = "permit",
   ask = "Does the job make good hail damage?" }
-field "existing.hail_on" { type = "date", stage = "permit",
+field "existing.hail_on" { type = "date", answer = "desk", stage = "permit",
   ask = "On which day did that hail fall?" }
-field "existing.hail_documented" { type = "yes_no", stage = "permit",
+field "existing.hail_documented" { type = "yes_no", answer = "paper", stage = "permit",
   ask = "Is there a paper, such as an insurer's, that shows the day of the hail?" }
 
 -- The roof ------------------------------------------------------------------
 
-field "roof" { type = "group", stage = "permit", ask = "The roof" }
+field "roof" { type = "group", answer = "roof", stage = "permit", ask = "The roof" }
 field "roof.ridge_ft" { type = "number", unit = "ft", range = { 0, 1000 }, stage = "permit",
   ask = "How many feet of ridge does the roof have in all? (0 for none)" }
 field "roof.hip_ft" { type = "number", unit = "ft", range = { 0, 2000 }, stage = "permit",
@@ -130,9 +134,9 @@ field "roof.slopes[].plan_sqft" { type = "number", unit = "sqft", range = { 0.1,
   ask = "How much does it cover, seen from above? (only where a wing or a dormer cuts into it: its edges alone do not tell)" }
 field "roof.slopes[].ends_at_wall" { type = "yes_no", stage = "permit",
   ask = "Does its upper edge end at a wall of the house?" }
-field "roof.slopes[].deck" { type = "reference", refers = "decks", stage = "permit",
+field "roof.slopes[].deck" { type = "reference", refers = "decks", answer = "desk", stage = "permit",
   ask = "Which of the decks is under it?" }
-field "roof.slopes[].underlayment" { type = "reference", refers = "underlayments", stage = "permit",
+field "roof.slopes[].underlayment" { type = "reference", refers = "underlayments", answer = "desk", stage = "permit",
   ask = "Which of the underlayments goes on it?" }
 
 field "roof.edges" { type = "list", range = { 1, 200 }, stage = "permit",
@@ -146,11 +150,11 @@ field "roof.edges[].slope" { type = "reference", refers = "roof.slopes", stage =
   ask = "Which plane does it bound?" }
 field "roof.edges[].length_ft" { type = "number", unit = "ft", range = { 0.1, 1000 }, stage = "permit",
   ask = "How long is it?" }
-field "roof.edges[].drip_edge" { type = "yes_no", stage = "permit",
+field "roof.edges[].drip_edge" { type = "yes_no", answer = "desk", stage = "permit",
   ask = "Does it get metal drip edge?" }
-field "roof.edges[].underlayment_lies" { type = "choice", choices = { "over_metal", "under_metal" }, stage = "permit",
+field "roof.edges[].underlayment_lies" { type = "choice", choices = { "over_metal", "under_metal" }, answer = "desk", stage = "permit",
   ask = "Does the underlayment lie over the metal here, or under it?" }
-field "roof.edges[].flange_sealed" { type = "yes_no", stage = "permit",
+field "roof.edges[].flange_sealed" { type = "yes_no", answer = "desk", stage = "permit",
   ask = "Where the metal lies over the underlayment, is its flange sealed down?" }
 field "roof.edges[].flange_cement_in" { type = "number", unit = "in", range = { 0, 24 }, stage = "permit",
   ask = "How wide a band of roof cement goes over the flange here? (0 for none)" }
@@ -162,7 +166,7 @@ field "roof.edges[].wall_thickness_in" { type = "number", unit = "in", range = {
   ask = "How thick is the wall under this eave?" }
 field "roof.edges[].over_heated_space" { type = "yes_no", stage = "permit",
   ask = "Is there heated space behind this eave?" }
-field "roof.edges[].ice_barrier_reach_in" { type = "number", unit = "in", range = { 0, 600 }, stage = "permit",
+field "roof.edges[].ice_barrier_reach_in" { type = "number", unit = "in", range = { 0, 600 }, answer = "desk", stage = "permit",
   ask = "How far up the slope does the ice barrier reach from this eave? (0 for none)" }
 field "roof.edges[].measured_ice_barrier_reach_in" { type = "numbers", unit = "in", range = { 0, 600 }, measured = true, stage = "dry-in",
   ask = "How far up the slope was the ice barrier measured from this eave?" }
@@ -201,7 +205,7 @@ field "roof.footprint.wing.left_ft" { type = "number", unit = "ft", range = { 0,
 
 -- What is said here holds for all of them; one that differs says so by its name
 -- in roof.slopes or roof.edges.
-field "roof.footprint.planes" { type = "group", stage = "permit", ask = "What all planes have alike" }
+field "roof.footprint.planes" { type = "group", answer = "desk", stage = "permit", ask = "What all planes have alike" }
 field "roof.footprint.planes.deck" { type = "reference", refers = "decks", stage = "permit",
   ask = "Which of the decks is under all planes? (one that differs: by its name in /roof/slopes)" }
 field "roof.footprint.planes.underlayment" { type = "reference", refers = "underlayments", stage = "permit",
@@ -237,9 +241,9 @@ field "roof.footprint.eaves.ice_barrier_reach_in" { type = "number", unit = "in"
 
 -- Decks ---------------------------------------------------------------------
 
-field "decks" { type = "list", range = { 1, 20 }, stage = "permit",
+field "decks" { type = "list", range = { 1, 20 }, answer = "attic", stage = "permit",
   ask = "Each kind of deck on the roof" }
-field "decks[].name" { type = "text", range = { 1, 60 }, stage = "permit",
+field "decks[].name" { type = "text", range = { 1, 60 }, answer = "desk", stage = "permit",
   ask = "What do you call this deck?" }
 field "decks[].kind" { type = "choice", choices = { "panel", "board", "spaced_board" }, stage = "permit",
   ask = "Is it panels, tight boards, or spaced boards?" }
@@ -248,7 +252,7 @@ field "decks[].thickness_in" { type = "number", unit = "in", range = { 0.1, 4 },
 field "decks[].span_rating" { type = "choice",
   choices = { "16/0", "20/0", "24/0", "24/16", "32/16", "40/20", "48/24", "60/32" }, stage = "permit",
   ask = "Which span rating is stamped on the panels?" }
-field "decks[].edge_support" { type = "choice", choices = { "none", "clips", "blocking", "tongue_and_groove" }, stage = "permit",
+field "decks[].edge_support" { type = "choice", choices = { "none", "clips", "blocking", "tongue_and_groove" }, answer = "desk", stage = "permit",
   ask = "How are panel edges between rafters held: not at all, clips, blocking, tongue and groove?" }
 field "decks[].support_spacing_in" { type = "number", unit = "in", range = { 8, 72 }, stage = "permit",
   ask = "How far apart are the rafters or trusses, on center?" }
@@ -262,17 +266,17 @@ field "decks[].framing_wood" { type = "choice",
   ask = "Which wood are the rafters or trusses? (the grade stamp says: SP, DF-L, HF, SPF, SPFS, WW)" }
 field "decks[].framing_wet" { type = "yes_no", stage = "permit",
   ask = "Is the framing wet when it is nailed, or will it get wet in use?" }
-field "decks[].panel_gap_in" { type = "number", unit = "in", range = { 0, 2 }, stage = "deck",
+field "decks[].panel_gap_in" { type = "number", unit = "in", range = { 0, 2 }, answer = "desk", stage = "deck",
   ask = "What gap is left between panels?" }
 field "decks[].board_gap_in" { type = "number", unit = "in", range = { 0, 12 }, stage = "permit",
   ask = "What is the widest gap between boards?" }
 field "decks[].board_width_in" { type = "number", unit = "in", range = { 1, 16 }, stage = "permit",
   ask = "How wide are the boards?" }
-field "decks[].work" { type = "choice", choices = { "kept", "partly_replaced", "replaced", "paneled_over" }, stage = "permit",
+field "decks[].work" { type = "choice", choices = { "kept", "partly_replaced", "replaced", "paneled_over" }, answer = "desk", stage = "permit",
   ask = "Is this deck kept as it is, partly replaced, all replaced, or covered with new panels?" }
 field "decks[].over_panel_thickness_in" { type = "number", unit = "in", range = { 0.1, 2 }, stage = "permit",
   ask = "If new panels go over it, how thick are they?" }
-field "decks[].renailed" { type = "yes_no", stage = "permit",
+field "decks[].renailed" { type = "yes_no", answer = "desk", stage = "permit",
   ask = "Will the kept deck be nailed again?" }
 field "decks[].old_nails" { type = "group", stage = "permit", ask = "How this deck was nailed before the job" }
 field "decks[].old_nails.kind" { type = "choice", choices = { "nail_8d", "nail_6d", "staple", "other" }, stage = "permit",
@@ -289,16 +293,16 @@ field "decks[].old_nails.per_bearing" { type = "integer", unit = "nails", range 
   ask = "How many old nails at least hold each board at each rafter?" }
 field "decks[].unsound_sqft" { type = "number", unit = "sqft", range = { 0, 50000 }, stage = "deck",
   ask = "How much of it was found rotted, soft, split or delaminated?" }
-field "decks[].replaced_sqft" { type = "number", unit = "sqft", range = { 0, 50000 }, stage = "deck",
+field "decks[].replaced_sqft" { type = "number", unit = "sqft", range = { 0, 50000 }, answer = "desk", stage = "deck",
   ask = "How much of it was (or will be) replaced?" }
-field "decks[].nails" { type = "group", stage = "permit", ask = "How this deck is nailed" }
+field "decks[].nails" { type = "group", answer = "desk", stage = "permit", ask = "How this deck is nailed" }
 field "decks[].nails.kind" { type = "choice",
   choices = { "common_8d", "common_10d", "deformed_8d", "box_8d", "common_6d", "sinker_8d",
     "RSRS_01", "RSRS_02", "RSRS_03", "RSRS_04", "RSRS_05", "staple" }, stage = "permit",
   ask = "Which nail holds the deck?" }
-field "decks[].nails.length_in" { type = "number", unit = "in", range = { 0.5, 6 }, stage = "permit",
+field "decks[].nails.length_in" { type = "number", unit = "in", range = { 0.5, 6 }, answer = "wrapper", stage = "permit",
   ask = "How long is the deck nail?" }
-field "decks[].nails.shank_in" { type = "number", unit = "in", range = { 0.05, 0.3 }, stage = "permit",
+field "decks[].nails.shank_in" { type = "number", unit = "in", range = { 0.05, 0.3 }, answer = "wrapper", stage = "permit",
   ask = "How thick is the deck nail's shank?" }
 field "decks[].nails.edge_spacing_in" { type = "number", unit = "in", range = { 0.5, 48 }, stage = "permit",
   ask = "How far apart are nails along panel edges?" }
@@ -314,48 +318,48 @@ field "decks[].nails.edge_distance_in" { type = "number", unit = "in", range = {
   ask = "How far are nails kept from the panel edge?" }
 field "decks[].nails.per_bearing" { type = "integer", unit = "nails", range = { 0, 12 }, stage = "permit",
   ask = "How many nails hold each board at each rafter?" }
-field "decks[].nails.measured_edge_spacing_in" { type = "numbers", unit = "in", range = { 0.1, 60 }, measured = true, stage = "deck",
+field "decks[].nails.measured_edge_spacing_in" { type = "numbers", unit = "in", range = { 0.1, 60 }, measured = true, answer = "roof", stage = "deck",
   ask = "What spacings were measured along panel edges?" }
-field "decks[].nails.measured_field_spacing_in" { type = "numbers", unit = "in", range = { 0.1, 60 }, measured = true, stage = "deck",
+field "decks[].nails.measured_field_spacing_in" { type = "numbers", unit = "in", range = { 0.1, 60 }, measured = true, answer = "roof", stage = "deck",
   ask = "What spacings were measured along the rafters inside panels?" }
-field "decks[].nails.measured_gable_spacing_in" { type = "numbers", unit = "in", range = { 0.1, 60 }, measured = true, stage = "deck",
+field "decks[].nails.measured_gable_spacing_in" { type = "numbers", unit = "in", range = { 0.1, 60 }, measured = true, answer = "roof", stage = "deck",
   ask = "What spacings were measured into gable-end framing?" }
-field "decks[].nails.measured_band_spacing_in" { type = "numbers", unit = "in", range = { 0.1, 60 }, measured = true, stage = "deck",
+field "decks[].nails.measured_band_spacing_in" { type = "numbers", unit = "in", range = { 0.1, 60 }, measured = true, answer = "roof", stage = "deck",
   ask = "What spacings were measured in the closer-nailed band?" }
-field "decks[].nails.measured_band_width_in" { type = "numbers", unit = "in", range = { 0, 240 }, measured = true, stage = "deck",
+field "decks[].nails.measured_band_width_in" { type = "numbers", unit = "in", range = { 0, 240 }, measured = true, answer = "roof", stage = "deck",
   ask = "How far in from eaves, ridges and gable ends was the closer nailing measured to reach?" }
-field "decks[].nails.measured_edge_distance_in" { type = "numbers", unit = "in", range = { 0, 3 }, measured = true, stage = "deck",
+field "decks[].nails.measured_edge_distance_in" { type = "numbers", unit = "in", range = { 0, 3 }, measured = true, answer = "roof", stage = "deck",
   ask = "How far from the panel edge were nails measured?" }
-field "decks[].nails.measured_per_bearing" { type = "numbers", unit = "nails", range = { 0, 12 }, measured = true, stage = "deck",
+field "decks[].nails.measured_per_bearing" { type = "numbers", unit = "nails", range = { 0, 12 }, measured = true, answer = "roof", stage = "deck",
   ask = "How many nails were counted at each board and rafter crossing looked at?" }
-field "decks[].nails.overdriven_or_missed" { type = "yes_no", measured = true, stage = "deck",
+field "decks[].nails.overdriven_or_missed" { type = "yes_no", measured = true, answer = "roof", stage = "deck",
   ask = "Were deck nails seen sunk through the face or missing the rafter?" }
-field "decks[].nails.measured_label_matches" { type = "yes_no", measured = true, stage = "deck",
+field "decks[].nails.measured_label_matches" { type = "yes_no", measured = true, answer = "roof", stage = "deck",
   ask = "Was the label on the nail box read on the roof, and does it show this nail?" }
-field "decks[].measured_unsound_left_sqft" { type = "number", unit = "sqft", range = { 0, 50000 }, measured = true, stage = "deck",
+field "decks[].measured_unsound_left_sqft" { type = "number", unit = "sqft", range = { 0, 50000 }, measured = true, answer = "roof", stage = "deck",
   ask = "How much rotted, soft, split or delaminated deck is still there?" }
 
 -- Underlayments -------------------------------------------------------------
 
-field "underlayments" { type = "list", range = { 0, 20 }, stage = "permit",
+field "underlayments" { type = "list", range = { 0, 20 }, answer = "wrapper", stage = "permit",
   ask = "Each underlayment used" }
-field "underlayments[].name" { type = "text", range = { 1, 60 }, stage = "permit",
+field "underlayments[].name" { type = "text", range = { 1, 60 }, answer = "desk", stage = "permit",
   ask = "What do you call this underlayment?" }
 field "underlayments[].kind" { type = "choice",
   choices = { "D226_I", "D226_II", "D4869_I", "D4869_II", "D4869_III", "D4869_IV", "D6757", "D1970", "D8257",
     "other_synthetic", "unlabeled_felt" }, stage = "permit",
   ask = "Which ASTM standard and type is printed on the roll? (D226_I is No. 15 felt, D226_II No. 30, D1970 peel-and-stick)" }
-field "underlayments[].evaluation_report" { type = "yes_no", stage = "permit",
+field "underlayments[].evaluation_report" { type = "yes_no", answer = "paper", stage = "permit",
   ask = "Is there an evaluation report that accepts it in place of a listed felt?" }
-field "underlayments[].plies" { type = "integer", unit = "plies", range = { 0, 4 }, stage = "permit",
+field "underlayments[].plies" { type = "integer", unit = "plies", range = { 0, 4 }, answer = "desk", stage = "permit",
   ask = "How many plies everywhere?" }
-field "underlayments[].head_lap_in" { type = "number", unit = "in", range = { 0, 36 }, stage = "permit",
+field "underlayments[].head_lap_in" { type = "number", unit = "in", range = { 0, 36 }, answer = "desk", stage = "permit",
   ask = "How far does each sheet lap the one below?" }
-field "underlayments[].end_lap_in" { type = "number", unit = "in", range = { 0, 36 }, stage = "permit",
+field "underlayments[].end_lap_in" { type = "number", unit = "in", range = { 0, 36 }, answer = "desk", stage = "permit",
   ask = "How far do sheets lap at their ends?" }
-field "underlayments[].end_lap_offset_ft" { type = "number", unit = "ft", range = { 0, 50 }, stage = "permit",
+field "underlayments[].end_lap_offset_ft" { type = "number", unit = "ft", range = { 0, 50 }, answer = "desk", stage = "permit",
   ask = "How far apart are the end laps of neighboring courses?" }
-field "underlayments[].starter_width_in" { type = "number", unit = "in", range = { 0, 72 }, stage = "permit",
+field "underlayments[].starter_width_in" { type = "number", unit = "in", range = { 0, 72 }, answer = "desk", stage = "permit",
   ask = "How wide is the starter strip at the eave?" }
 field "underlayments[].thickness_in" { type = "number", unit = "in", range = { 0, 0.5 }, stage = "permit",
   ask = "How thick is one ply?" }
@@ -368,7 +372,7 @@ field "underlayments[].roll_width_in" { type = "number", unit = "in", range = { 
 field "underlayments[].roll_length_ft" { type = "number", unit = "ft", range = { 10, 2000 },
   stage = "permit",
   ask = "How long is the roll?" }
-field "underlayments[].deck_joints_taped" { type = "yes_no", stage = "permit",
+field "underlayments[].deck_joints_taped" { type = "yes_no", answer = "desk", stage = "permit",
   ask = "Are all deck joints taped with self-adhered strip first?" }
 field "underlayments[].tape_width_in" { type = "number", unit = "in", range = { 0, 12 }, stage = "permit",
   ask = "How wide is that tape?" }
@@ -378,18 +382,18 @@ field "underlayments[].third_course_lap_in" { type = "number", unit = "in", rang
   ask = "Of two plies: how far does the third course, the second full sheet, lap the one below?" }
 field "underlayments[].fastener" { type = "choice", choices = { "cap_nail", "cap_staple", "nail", "staple", "adhered" }, stage = "permit",
   ask = "What holds it down?" }
-field "underlayments[].lap_spacing_in" { type = "number", unit = "in", range = { 0.5, 60 }, stage = "permit",
+field "underlayments[].lap_spacing_in" { type = "number", unit = "in", range = { 0.5, 60 }, answer = "desk", stage = "permit",
   ask = "How far apart are its fasteners along the laps?" }
-field "underlayments[].field_spacing_in" { type = "number", unit = "in", range = { 0.5, 60 }, stage = "permit",
+field "underlayments[].field_spacing_in" { type = "number", unit = "in", range = { 0.5, 60 }, answer = "desk", stage = "permit",
   ask = "How far apart are its fasteners between the laps?" }
 field "underlayments[].cap_in" { type = "number", unit = "in", range = { 0, 3 }, stage = "permit",
   ask = "How wide are the caps?" }
-field "underlayments[].measured_head_lap_in" { type = "numbers", unit = "in", range = { 0, 36 }, measured = true, stage = "dry-in",
+field "underlayments[].measured_head_lap_in" { type = "numbers", unit = "in", range = { 0, 36 }, measured = true, answer = "roof", stage = "dry-in",
   ask = "What head laps were measured?" }
-field "underlayments[].measured_end_lap_in" { type = "numbers", unit = "in", range = { 0, 36 }, measured = true, stage = "dry-in",
+field "underlayments[].measured_end_lap_in" { type = "numbers", unit = "in", range = { 0, 36 }, measured = true, answer = "roof", stage = "dry-in",
   ask = "What end laps were measured?" }
 
-field "ice_barrier" { type = "group", stage = "permit", ask = "The ice barrier" }
+field "ice_barrier" { type = "group", answer = "wrapper", stage = "permit", ask = "The ice barrier" }
 field "ice_barrier.kind" { type = "choice", choices = { "self_adhered", "two_cemented_plies", "none" }, stage = "permit",
   ask = "What is the ice barrier: self-adhered sheet, two plies cemented together, or none?" }
 field "ice_barrier.roll_width_in" { type = "number", unit = "in", range = { 6, 144 },
@@ -398,7 +402,7 @@ field "ice_barrier.roll_width_in" { type = "number", unit = "in", range = { 6, 1
 field "ice_barrier.roll_length_ft" { type = "number", unit = "ft", range = { 10, 500 },
   stage = "permit",
   ask = "How long is the roll of ice barrier?" }
-field "ice_barrier.lap_in" { type = "number", unit = "in", range = { 0, 24 }, stage = "permit",
+field "ice_barrier.lap_in" { type = "number", unit = "in", range = { 0, 24 }, answer = "desk", stage = "permit",
   ask = "How far does each course of ice barrier lap the one below?" }
 
 -- Drip edge -----------------------------------------------------------------
@@ -412,31 +416,31 @@ field "drip_edge.back_in" { type = "number", unit = "in", range = { 0, 24 }, sta
   ask = "How far does it run back onto the deck?" }
 field "drip_edge.fastener_spacing_in" { type = "number", unit = "in", range = { 0.5, 60 }, stage = "permit",
   ask = "How far apart are its fasteners?" }
-field "drip_edge.measured_lap_in" { type = "numbers", unit = "in", range = { 0, 24 }, measured = true, stage = "dry-in",
+field "drip_edge.measured_lap_in" { type = "numbers", unit = "in", range = { 0, 24 }, measured = true, answer = "roof", stage = "dry-in",
   ask = "What laps were measured on the drip edge?" }
-field "drip_edge.measured_fastener_spacing_in" { type = "numbers", unit = "in", range = { 0.1, 60 }, measured = true, stage = "dry-in",
+field "drip_edge.measured_fastener_spacing_in" { type = "numbers", unit = "in", range = { 0.1, 60 }, measured = true, answer = "roof", stage = "dry-in",
   ask = "What fastener spacings were measured on the drip edge?" }
 
 -- The new covering ----------------------------------------------------------
 
-field "covering" { type = "group", stage = "permit", ask = "The new covering" }
+field "covering" { type = "group", answer = "wrapper", stage = "permit", ask = "The new covering" }
 field "covering.kind" { type = "choice",
   choices = { "asphalt_shingle", "roll_roofing", "wood_shingle", "wood_shake", "slate", "clay_tile",
-    "concrete_tile", "metal_panel", "metal_shingle", "coating" }, stage = "permit",
+    "concrete_tile", "metal_panel", "metal_shingle", "coating" }, answer = "desk", stage = "permit",
   ask = "What kind of covering goes on?" }
 field "covering.UL_2218_class" { type = "choice", choices = { "1", "2", "3", "4", "none" }, stage = "permit",
   ask = "Which UL 2218 hail class does the shingle wrapper show?" }
 field "covering.hail_proof" { type = "choice", choices = { "wrapper", "papers", "none" }, stage = "final",
   ask = "What shows the hail class to the inspector: a wrapper, the maker's papers, or nothing?" }
-field "covering.listed_over_old" { type = "yes_no", stage = "permit",
+field "covering.listed_over_old" { type = "yes_no", answer = "paper", stage = "permit",
   ask = "Is the new covering listed as a class A assembly over the old one?" }
-field "covering.on_battens" { type = "yes_no", stage = "permit",
+field "covering.on_battens" { type = "yes_no", answer = "desk", stage = "permit",
   ask = "Does it lie on battens?" }
 field "covering.made_to" { type = "choice", choices = { "D3462", "D225", "none" }, stage = "permit",
   ask = "Which ASTM product standard does the shingle wrapper name?" }
 field "covering.maker_allows_overlay" { type = "yes_no", stage = "permit",
   ask = "Do the shingle maker's printed instructions allow laying over an old covering like this one?" }
-field "covering.instructions_on_site" { type = "yes_no", stage = "final",
+field "covering.instructions_on_site" { type = "yes_no", answer = "desk", stage = "final",
   ask = "Are the maker's printed instructions on the site?" }
 field "covering.thickness_at_nail_in" { type = "number", unit = "in", range = { 0.05, 2 }, stage = "permit",
   ask = "How thick is the new covering where the nail goes through it, all its plies together?" }
@@ -459,12 +463,12 @@ field "covering.strip_length_in" { type = "number", unit = "in", range = { 6, 60
   ask = "How long is one shingle? (36, or 39.375 for metric ones)" }
 field "covering.bundles_per_square" { type = "number", range = { 1, 8 }, stage = "permit",
   ask = "How many bundles make a square, by the wrapper?" }
-field "covering.measured_exposure_in" { type = "numbers", unit = "in", range = { 1, 20 }, measured = true, stage = "final",
+field "covering.measured_exposure_in" { type = "numbers", unit = "in", range = { 1, 20 }, measured = true, answer = "roof", stage = "final",
   ask = "What exposures were measured, course to course?" }
-field "covering.measured_offset_in" { type = "numbers", unit = "in", range = { 0, 40 }, measured = true, stage = "final",
+field "covering.measured_offset_in" { type = "numbers", unit = "in", range = { 0, 40 }, measured = true, answer = "roof", stage = "final",
   ask = "What offsets were measured between joints of neighboring courses?" }
 
-field "fasteners" { type = "group", stage = "permit", ask = "The covering's fasteners" }
+field "fasteners" { type = "group", answer = "wrapper", stage = "permit", ask = "The covering's fasteners" }
 field "fasteners.kind" { type = "choice", choices = { "nail", "staple" }, stage = "permit",
   ask = "Is the covering nailed or stapled?" }
 field "fasteners.metal" { type = "choice",
@@ -476,21 +480,21 @@ field "fasteners.head_in" { type = "number", unit = "in", range = { 0.1, 1.5 }, 
   ask = "How wide is the nail's head?" }
 field "fasteners.length_in" { type = "number", unit = "in", range = { 0.25, 6 }, stage = "permit",
   ask = "How long is the nail?" }
-field "fasteners.per_shingle" { type = "integer", unit = "nails", range = { 0, 12 }, stage = "permit",
+field "fasteners.per_shingle" { type = "integer", unit = "nails", range = { 0, 12 }, answer = "desk", stage = "permit",
   ask = "How many nails will go into each shingle?" }
-field "fasteners.steep_method" { type = "yes_no", stage = "permit",
+field "fasteners.steep_method" { type = "yes_no", answer = "desk", stage = "permit",
   ask = "Is the maker's steep-slope fastening used?" }
 field "fasteners.nails_to_the_pound" { type = "number", unit = "nails", range = { 10, 2000 },
   stage = "permit",
   ask = "How many of these roofing nails go to the pound, by the box?" }
-field "fasteners.measured_per_shingle" { type = "numbers", unit = "nails", range = { 0, 12 }, measured = true, stage = "final",
+field "fasteners.measured_per_shingle" { type = "numbers", unit = "nails", range = { 0, 12 }, measured = true, answer = "roof", stage = "final",
   ask = "How many nails were counted in each shingle looked at?" }
-field "fasteners.overdriven_or_high" { type = "yes_no", measured = true, stage = "final",
+field "fasteners.overdriven_or_high" { type = "yes_no", measured = true, answer = "roof", stage = "final",
   ask = "Were nails seen over-driven, crooked, or above the nail line?" }
 
 -- Attics --------------------------------------------------------------------
 
-field "attics" { type = "list", range = { 1, 20 }, stage = "permit",
+field "attics" { type = "list", range = { 1, 20 }, answer = "attic", stage = "permit",
   ask = "Each separate attic or rafter space under the roof" }
 field "attics[].name" { type = "text", range = { 1, 60 }, stage = "permit",
   ask = "What do you call this attic?" }
@@ -521,7 +525,7 @@ field "attics[].vents[].left_as_is" { type = "yes_no", stage = "permit",
   ask = "Was it there before, and does the work leave it as it is?" }
 field "attics[].vents[].count" { type = "integer", range = { 0, 2000 }, stage = "permit",
   ask = "How many are there?" }
-field "attics[].vents[].nfa_each_sqin" { type = "number", unit = "sqin", range = { 0, 5000 }, stage = "permit",
+field "attics[].vents[].nfa_each_sqin" { type = "number", unit = "sqin", range = { 0, 5000 }, answer = "wrapper", stage = "permit",
   ask = "What net free area is on each one's label?" }
 field "attics[].vents[].gross_each_sqin" { type = "number", unit = "sqin", range = { 0.1, 10000 }, stage = "permit",
   ask = "How large is the opening of each that has no label, before its screen or louver? (width x height)" }
@@ -530,9 +534,9 @@ field "attics[].vents[].cover" { type = "choice",
     "wood_louver_quarter_inch_cloth", "wood_louver_eighth_inch_mesh",
     "wood_louver_sixteen_mesh" }, stage = "permit",
   ask = "What covers that opening? (mesh, with or without wood louvers)" }
-field "attics[].vents[].length_ft" { type = "number", unit = "ft", range = { 0, 2000 }, stage = "permit",
+field "attics[].vents[].length_ft" { type = "number", unit = "ft", range = { 0, 2000 }, answer = "roof", stage = "permit",
   ask = "How many feet of it are there?" }
-field "attics[].vents[].nfa_sqin_per_ft" { type = "number", unit = "sqin_per_ft", range = { 0, 200 }, stage = "permit",
+field "attics[].vents[].nfa_sqin_per_ft" { type = "number", unit = "sqin_per_ft", range = { 0, 200 }, answer = "wrapper", stage = "permit",
   ask = "What net free area per foot is on its label?" }
 field "attics[].vents[].opening_in" { type = "number", unit = "in", range = { 0.01, 60 }, stage = "permit",
   ask = "What is the least width of its openings (of the screen's, if it has one)?" }
@@ -573,7 +577,7 @@ field "takeoff.payload_lb" { type = "number", unit = "lb", range = { 300, 60000 
 
 -- Fire, energy, flashing, valleys, rotted wood -------------------------------
 
-field "site.lot_line_ft" { type = "number", unit = "ft", range = { 0, 10000 }, stage = "permit",
+field "site.lot_line_ft" { type = "number", unit = "ft", range = { 0, 10000 }, answer = "desk", stage = "permit",
   ask = "How far is the nearest edge of the roof from a lot line?" }
 field "site.fire_zone" { type = "choice", choices = { "none", "moderate", "high", "very_high" }, stage = "permit",
   ask = "Which fire hazard severity zone is the house in, by the state's or the local map?" }
@@ -594,7 +598,7 @@ field "scope.section_share_percent" { type = "number", unit = "percent", range =
   ask = "Of the section of roof that the work takes most of, between joints, parapets, walls or other levels: how much, with what was done there in the months before?" }
 field "scope.earlier_roofing" { type = "list", range = { 0, 20 }, stage = "permit",
   ask = "Each earlier renewal of part of this roof (an empty list if there was none)" }
-field "scope.earlier_roofing[].done_on" { type = "date", stage = "permit",
+field "scope.earlier_roofing[].done_on" { type = "date", answer = "paper", stage = "permit",
   ask = "On which day was it done?" }
 field "scope.earlier_roofing[].roof_share_percent" { type = "number", unit = "percent", range = { 0, 100 }, stage = "permit",
   ask = "What share of the whole roof did it renew?" }
@@ -613,7 +617,7 @@ field "covering.fire_proof" { type = "choice", choices = { "listing", "wrapper",
   ask = "What paper shows that class?" }
 field "covering.fire_test" { type = "choice", choices = { "E108", "UL_790", "D3462_glass_felt", "none" }, stage = "permit",
   ask = "Which test does it name: ASTM E108, UL 790, or ASTM D3462 for glass-felt shingles?" }
-field "covering.over_noncombustible_deck" { type = "yes_no", stage = "permit",
+field "covering.over_noncombustible_deck" { type = "yes_no", answer = "desk", stage = "permit",
   ask = "Is the deck under it noncombustible everywhere (concrete or steel)?" }
 field "covering.copper_oz" { type = "number", unit = "oz", range = { 0, 100 }, stage = "permit",
   ask = "If it is sheet copper, how many ounces does a square foot weigh? (0 if it is not copper)" }
@@ -627,13 +631,13 @@ field "covering.wood_length_in" { type = "number", unit = "in", range = { 12, 36
   ask = "How long are the wood shingles?" }
 field "covering.wood_grade" { type = "choice", choices = { "No1", "No2", "No3" }, stage = "permit",
   ask = "Which grade are they?" }
-field "covering.leaves_space" { type = "yes_no", stage = "permit",
+field "covering.leaves_space" { type = "yes_no", answer = "desk", stage = "permit",
   ask = "Does its profile, or battens under it, leave a space between it and the deck?" }
-field "covering.space_is" { type = "choice", choices = { "firestopped", "cap_sheet", "open" }, stage = "dry-in",
+field "covering.space_is" { type = "choice", choices = { "firestopped", "cap_sheet", "open" }, answer = "desk", stage = "dry-in",
   ask = "Is that space firestopped, is there cap sheet over the deck under it, or is it open?" }
 field "covering.cap_sheet_lb" { type = "number", unit = "lb", range = { 0, 200 }, stage = "dry-in",
   ask = "How heavy is that cap sheet, per 100 sq ft? (0 if there is none)" }
-field "covering.ends_stopped" { type = "yes_no", stage = "dry-in",
+field "covering.ends_stopped" { type = "yes_no", answer = "roof", stage = "dry-in",
   ask = "Are its open ends at eave and ridge closed?" }
 field "covering.aged_reflectance" { type = "number", unit = "reflectance", range = { 0, 1 }, stage = "permit",
   ask = "What aged solar reflectance is the covering rated for?" }
@@ -645,16 +649,16 @@ field "covering.aged_SRI" { type = "number", unit = "SRI", range = { -20, 130 },
 field "solar" { type = "group", stage = "permit", ask = "Solar panels" }
 field "solar.put_on" { type = "yes_no", stage = "permit",
   ask = "Do solar panels go on, or back on, this roof?" }
-field "solar.fire_class" { type = "choice", choices = { "A", "B", "C", "none" }, stage = "permit",
+field "solar.fire_class" { type = "choice", choices = { "A", "B", "C", "none" }, answer = "wrapper", stage = "permit",
   ask = "Which fire class are panels and racks listed for together?" }
 
-field "gutters" { type = "group", stage = "permit", ask = "The gutters" }
+field "gutters" { type = "group", answer = "roof", stage = "permit", ask = "The gutters" }
 field "gutters.fitted" { type = "yes_no", stage = "permit",
   ask = "Has the house gutters?" }
 field "gutters.guarded" { type = "yes_no", stage = "final",
   ask = "Do they have guards that keep leaves out?" }
 
-field "attics[].vents[].ember_listed" { type = "yes_no", stage = "permit",
+field "attics[].vents[].ember_listed" { type = "yes_no", answer = "wrapper", stage = "permit",
   ask = "Is it listed as keeping out flame and embers (ASTM E2886)?" }
 field "attics[].vents[].mesh_noncombustible" { type = "yes_no", stage = "permit",
   ask = "Is its mesh of a material that neither burns nor corrodes?" }
@@ -662,7 +666,7 @@ field "attics[].vents[].mesh_noncombustible" { type = "yes_no", stage = "permit"
 field "roof.slopes[].under_integrated_solar" { type = "yes_no", stage = "permit",
   ask = "Is this whole plane under building-integrated solar panels?" }
 
-field "energy" { type = "group", stage = "permit", ask = "What keeps heat in and out" }
+field "energy" { type = "group", answer = "attic", stage = "permit", ask = "What keeps heat in and out" }
 field "energy.ceiling_R" { type = "number", unit = "R", range = { 0, 100 }, stage = "permit",
   ask = "What R-value has the insulation of the ceiling or roof?" }
 field "energy.radiant_barrier" { type = "yes_no", stage = "permit",
@@ -692,8 +696,8 @@ field "energy.cavity_R" { type = "number", unit = "R", range = { 0, 100 }, stage
 field "energy.cavity_air_gap_in" { type = "number", unit = "in", range = { 0, 24 }, stage = "deck",
   ask = "How much clear air is left between that insulation and the deck?" }
 
-field "flashing" { type = "group", stage = "permit", ask = "The new flashing" }
-field "flashing.base" { type = "choice", choices = { "metal", "mineral_roll", "other" }, stage = "permit",
+field "flashing" { type = "group", answer = "wrapper", stage = "permit", ask = "The new flashing" }
+field "flashing.base" { type = "choice", choices = { "metal", "mineral_roll", "other" }, answer = "desk", stage = "permit",
   ask = "Is base flashing metal, mineral-surfaced roll roofing, or something else?" }
 field "flashing.base_thickness_in" { type = "number", unit = "in", range = { 0.001, 0.5 }, stage = "permit",
   ask = "How thick is the base flashing's metal? (26 gauge galvanized is 0.019 in)" }
@@ -721,7 +725,7 @@ field "roof.walls[].name" { type = "text", range = { 1, 60 }, stage = "permit",
   ask = "What do you call this place?" }
 field "roof.walls[].kind" { type = "choice", choices = { "sidewall", "headwall", "slope_change" }, stage = "permit",
   ask = "Does the wall stand beside the plane (sidewall), above it (headwall), or does only the slope change?" }
-field "roof.walls[].flashing_is" { type = "choice", choices = { "new", "reused", "none" }, stage = "dry-in",
+field "roof.walls[].flashing_is" { type = "choice", choices = { "new", "reused", "none" }, answer = "desk", stage = "dry-in",
   ask = "Is its flashing new, the old one used again, or is there none?" }
 field "roof.walls[].flashing_condition" { type = "choice", choices = { "sound", "rusted", "damaged", "decayed" }, stage = "dry-in",
   ask = "In what condition is old flashing that is used again?" }
@@ -750,7 +754,7 @@ field "roof.chimneys[].masonry" { type = "yes_no", stage = "permit",
   ask = "Is it masonry?" }
 field "roof.chimneys[].meets_ridge" { type = "yes_no", stage = "permit",
   ask = "Does the ridge meet it, so that no roof lies above it?" }
-field "roof.chimneys[].flashing_is" { type = "choice", choices = { "new", "reused", "none" }, stage = "dry-in",
+field "roof.chimneys[].flashing_is" { type = "choice", choices = { "new", "reused", "none" }, answer = "desk", stage = "dry-in",
   ask = "Is its flashing new, the old one used again, or is there none?" }
 field "roof.chimneys[].flashing_condition" { type = "choice", choices = { "sound", "rusted", "damaged", "decayed" }, stage = "dry-in",
   ask = "In what condition is old flashing that is used again?" }
@@ -771,7 +775,7 @@ field "roof.penetrations[].kind" { type = "choice", choices = { "pipe", "vent", 
   ask = "Is it a pipe, a vent, a skylight or something else?" }
 field "roof.penetrations[].width_in" { type = "number", unit = "in", range = { 0.5, 240 }, stage = "permit",
   ask = "How wide is it along the ridge, square to the slope?" }
-field "roof.penetrations[].flashing_is" { type = "choice", choices = { "new", "reused", "none" }, stage = "dry-in",
+field "roof.penetrations[].flashing_is" { type = "choice", choices = { "new", "reused", "none" }, answer = "desk", stage = "dry-in",
   ask = "Is its flashing new, the old one used again, or is there none?" }
 field "roof.penetrations[].flashing_condition" { type = "choice", choices = { "sound", "rusted", "damaged", "decayed" }, stage = "dry-in",
   ask = "In what condition is old flashing that is used again?" }
@@ -819,7 +823,7 @@ field "roof.valleys[].cap_sheet_full_length" { type = "yes_no", stage = "dry-in"
 field "decks[].solid_at_eaves" { type = "yes_no", stage = "deck",
   ask = "Is this deck solid from the eave as far up as an ice barrier would go?" }
 
-field "rot" { type = "list", range = { 0, 200 }, stage = "deck",
+field "rot" { type = "list", range = { 0, 200 }, answer = "roof", stage = "deck",
   ask = "Each piece of wood found rotted when the roof was opened (an empty list if none was)" }
 field "rot[].name" { type = "text", range = { 1, 60 }, stage = "deck",
   ask = "What do you call this piece?" }
@@ -866,22 +870,22 @@ field "scope.joins" { type = "choices", choices = { "none", "ridge", "hip", "ope
   stage = "permit", ask = "Where do the new covering and one of another kind meet? (none, or every such place)" }
 field "scope.solar_reset" { type = "yes_no", stage = "permit",
   ask = "Are solar panels taken off and put back?" }
-field "roof.slopes[].replaced_percent" { type = "number", unit = "percent", range = { 0, 100 }, stage = "permit",
+field "roof.slopes[].replaced_percent" { type = "number", unit = "percent", range = { 0, 100 }, answer = "desk", stage = "permit",
   ask = "How much of this plane's covering is replaced, in this job and in the months before together?" }
 
 field "covering.grade" { type = "choice", choices = { "three_tab", "laminated", "other" }, stage = "permit",
   ask = "Which make-up of asphalt shingle is it: three-tab, laminated, or another?" }
 field "covering.lifetime_warranty" { type = "yes_no", stage = "permit",
   ask = "Does the maker's warranty on the covering run for life?" }
-field "covering.on_local_list" { type = "yes_no", stage = "permit",
+field "covering.on_local_list" { type = "yes_no", answer = "department", stage = "permit",
   ask = "Is the covering on the place's own list of those it accepts?" }
-field "roof.ties_at_each_rafter" { type = "yes_no", stage = "deck",
+field "roof.ties_at_each_rafter" { type = "yes_no", answer = "attic", stage = "deck",
   ask = "Is every rafter or truss tied down to the wall with metal?" }
 
 field "permit" { type = "group", stage = "permit", ask = "The permit" }
 field "permit.status" { type = "choice", choices = { "none", "applied", "issued" }, stage = "permit",
   ask = "Is there a permit: none, applied for, or issued?" }
-field "permit.number" { type = "text", range = { 1, 60 }, stage = "deck",
+field "permit.number" { type = "text", range = { 1, 60 }, answer = "paper", stage = "deck",
   ask = "What is the permit's number?" }
 field "permit.holder" { type = "choice", choices = { "owner", "contractor", "agent", "other" }, stage = "permit",
   ask = "Who takes out the permit?" }
@@ -918,32 +922,32 @@ field "site.historic" { type = "yes_no", stage = "permit",
   ask = "Is the house a landmark or in a historic district?" }
 field "site.open_violations" { type = "yes_no", stage = "permit",
   ask = "Are there code violations open on this property?" }
-field "site.right_of_way_used" { type = "yes_no", stage = "permit",
+field "site.right_of_way_used" { type = "yes_no", answer = "desk", stage = "permit",
   ask = "Will material, a bin or a chute stand in the street or on the sidewalk?" }
-field "site.right_of_way_permit" { type = "yes_no", stage = "permit",
+field "site.right_of_way_permit" { type = "yes_no", answer = "paper", stage = "permit",
   ask = "Is there a permit for using the street or sidewalk?" }
-field "site.bin_used" { type = "yes_no", stage = "permit",
+field "site.bin_used" { type = "yes_no", answer = "desk", stage = "permit",
   ask = "Will there be a debris bin?" }
-field "site.bin_permit" { type = "yes_no", stage = "permit",
+field "site.bin_permit" { type = "yes_no", answer = "paper", stage = "permit",
   ask = "Is there a permit for the debris bin?" }
-field "site.association" { type = "yes_no", stage = "permit",
+field "site.association" { type = "yes_no", answer = "desk", stage = "permit",
   ask = "Does a homeowners' association have a say in the roof?" }
-field "site.address_posted" { type = "yes_no", stage = "permit",
+field "site.address_posted" { type = "yes_no", answer = "desk", stage = "permit",
   ask = "Is the house number posted where it reads from the street?" }
-field "site.address_height_in" { type = "number", unit = "in", range = { 0, 36 }, stage = "permit",
+field "site.address_height_in" { type = "number", unit = "in", range = { 0, 36 }, answer = "desk", stage = "permit",
   ask = "How tall are its digits?" }
-field "site.address_stroke_in" { type = "number", unit = "in", range = { 0, 6 }, stage = "permit",
+field "site.address_stroke_in" { type = "number", unit = "in", range = { 0, 6 }, answer = "desk", stage = "permit",
   ask = "How wide are the strokes of its digits?" }
-field "site.snow_on_roof" { type = "yes_no", measured = true, stage = "deck",
+field "site.snow_on_roof" { type = "yes_no", measured = true, answer = "roof", stage = "deck",
   ask = "Is there snow on the roof on the day of the visit?" }
-field "site.clean" { type = "yes_no", measured = true, stage = "final",
+field "site.clean" { type = "yes_no", measured = true, answer = "desk", stage = "final",
   ask = "Is the site clean of debris?" }
-field "site.bin_gone" { type = "yes_no", measured = true, stage = "final",
+field "site.bin_gone" { type = "yes_no", measured = true, answer = "desk", stage = "final",
   ask = "Is the debris bin gone?" }
-field "site.downspouts_to_storm_sewer" { type = "yes_no", measured = true, stage = "final",
+field "site.downspouts_to_storm_sewer" { type = "yes_no", measured = true, answer = "roof", stage = "final",
   ask = "Do downspouts run into the storm sewer?" }
 
-field "papers" { type = "group", stage = "permit", ask = "The papers" }
+field "papers" { type = "group", answer = "paper", stage = "permit", ask = "The papers" }
 field "papers.application_states" { type = "choices",
   choices = { "squares", "price", "old_covering", "new_covering", "old_layers", "layers_removed", "deck_replaced",
     "pitch", "weight", "fire_class", "wind_class", "warranty", "maker", "color", "listing_number", "who_works",
@@ -1101,11 +1105,11 @@ field "house.co_sources" { type = "choices",
     .. "(none, or each)" }
 field "house.solid_fuel_chimney" { type = "yes_no", stage = "permit",
   ask = "Is there a chimney of a fireplace or stove that burns wood?" }
-field "house.spark_arrester" { type = "yes_no", stage = "final",
+field "house.spark_arrester" { type = "yes_no", answer = "roof", stage = "final",
   ask = "Does every such chimney have a spark arrester?" }
-field "house.spark_arrester_opening_in" { type = "number", unit = "in", range = { 0.1, 2 }, stage = "final",
+field "house.spark_arrester_opening_in" { type = "number", unit = "in", range = { 0.1, 2 }, answer = "roof", stage = "final",
   ask = "How wide are the arrester's openings?" }
-field "house.gas_vents_fit" { type = "yes_no", measured = true, stage = "final",
+field "house.gas_vents_fit" { type = "yes_no", measured = true, answer = "attic", stage = "final",
   ask = "Were the gas vent pipes looked at in the attic, and do they still fit together?" }
 
 -- What single places ask -----------------------------------------------------
@@ -1116,7 +1120,7 @@ field "scope.addition_floor_sqft" { type = "number", unit = "sqft", range = { 0,
   ask = "How much floor does an addition of this job add on the story where it adds most? (0 without one)" }
 field "house.value_usd" { type = "number", unit = "usd", range = { 0, 100000000 }, stage = "permit",
   ask = "For what is the house insured or, failing that, assessed?" }
-field "decks[].shear_listed" { type = "yes_no", stage = "permit",
+field "decks[].shear_listed" { type = "yes_no", answer = "wrapper", stage = "permit",
   ask = "Are the panels listed as equal in shear to the thickness that the place names?" }
 field "decks[].panel_edges_bare" { type = "yes_no", stage = "deck",
   ask = "Can the edge of a new panel be seen at an eave or rake?" }
@@ -1132,7 +1136,7 @@ field "permit.delay_explained" { type = "yes_no", stage = "deck",
   ask = "Has the place been given a reason for the delay?" }
 field "permit.certificate" { type = "yes_no", stage = "final",
   ask = "Has the place issued a certificate of compliance?" }
-field "site.bin_deposit" { type = "yes_no", stage = "permit",
+field "site.bin_deposit" { type = "yes_no", answer = "paper", stage = "permit",
   ask = "Is the deposit for the debris bin paid?" }
 field "papers.packets" { type = "integer", unit = "count", range = { 0, 20 }, stage = "permit",
   ask = "How many whole sets of the application are handed in?" }
@@ -1456,11 +1460,11 @@ field "inspection.winter.covering_sqft" { type = "number", unit = "sqft", range 
   ask = "How much of the covering is laid when the inspector comes under the winter rule?" }
 field "inspection.winter.felt_peeled" { type = "integer", unit = "count", range = { 0, 100 }, stage = "deck",
   ask = "In how many places can the felt be peeled back for the inspector?" }
-field "decks[].joints_staggered" { type = "yes_no", stage = "deck",
+field "decks[].joints_staggered" { type = "yes_no", answer = "roof", stage = "deck",
   ask = "Are the panel joints staggered?" }
-field "decks[].joints_on_supports" { type = "yes_no", stage = "deck",
+field "decks[].joints_on_supports" { type = "yes_no", answer = "roof", stage = "deck",
   ask = "Does every end joint lie on a rafter or truss?" }
-field "decks[].joints_filled" { type = "yes_no", stage = "deck",
+field "decks[].joints_filled" { type = "yes_no", answer = "roof", stage = "deck",
   ask = "Is there solid wood under the joints that run along the slope's courses?" }
 
 field "underlayments[].cap_made_of" { type = "choice", choices = { "metal", "power_driven_metal", "plastic" },
@@ -1477,5 +1481,5 @@ field "underlayments[].fastener_through_deck" { type = "yes_no", stage = "permit
 field "underlayments[].fastener_into_deck_in" { type = "number", unit = "in", range = { 0, 6 }, stage = "permit",
   ask = "How far do the fasteners go into the deck?" }
 
-field "scope.old_roof_permitted_on" { type = "date", stage = "permit",
+field "scope.old_roof_permitted_on" { type = "date", answer = "department", stage = "permit",
   ask = "On which day was the permit of the old roof issued?" }

@@ -33,6 +33,7 @@ rule "slope.least" {
 rule "slope.double_underlayment" {
   title = "Double underlayment on a low slope",
   stage = "permit",
+  cause = "two plies",
   per = "roof.slopes",
   applies = function(job, figure, slope)
     if job.covering.kind ~= "asphalt_shingle" then

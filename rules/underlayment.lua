@@ -187,6 +187,7 @@ rule "underlayment.kind" {
 rule "underlayment.head_lap" {
   title = "Lap of each sheet over the one below",
   stage = "dry-in",
+  cause = "two plies",
   per = "roof.slopes",
   applies = is_lapped,
   judge = function(job, figure, slope)
@@ -235,6 +236,7 @@ demand "underlayment.end_lap_offset" {
 rule "underlayment.starter" {
   title = "Starter strip under double underlayment",
   stage = "dry-in",
+  cause = "two plies",
   per = "roof.slopes",
   applies = function(job, figure, slope)
     local lapped, why = is_lapped(job, figure, slope)

@@ -371,6 +371,7 @@ end
 rule "ventilation.net_free_area" {
   title = "Net free vent area of the attic",
   stage = "permit",
+  cause = "vent openings",
   per = "attics",
   applies = is_touched,
   judge = function(job, figure, attic)
@@ -416,6 +417,7 @@ rule "ventilation.net_free_area" {
 rule "ventilation.high_share" {
   title = "Share of the vents that is high",
   stage = "permit",
+  cause = "vent openings",
   per = "attics",
   applies = split_is_asked,
   judge = function(job, figure, attic)
@@ -468,6 +470,7 @@ rule "ventilation.retarder" {
 rule "ventilation.upper_band" {
   title = "High vents near the ridge",
   stage = "permit",
+  cause = "vent openings",
   per = "attics[].vents",
   applies = function(job, figure, vent, attic)
     local asked, why = split_is_asked(job, figure, attic)
@@ -580,6 +583,7 @@ rule "ventilation.exhaust_kinds" {
 rule "ventilation.intake" {
   title = "As much low vent area as high",
   stage = "permit",
+  cause = "vent openings",
   per = "attics",
   applies = is_vented,
   judge = function(job, figure, attic)

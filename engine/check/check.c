@@ -1,5 +1,6 @@
 #include "check/check.h"
 
+#include "check/asked.h"
 #include "check/ready.h"
 #include "judge/judge.h"
 
@@ -11,7 +12,8 @@ void check_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
         return;
     ready_heading(&out->result, job, ready.law, ready.stage);
     const enum stage reached = ready.stage >= 0 ? ready.asked : ready.own;
-    if (judge(ready.law->book, job, ready.stage, reached, &out->result) != 0)
+    if (judge(ready.law->book, job, ready.stage, reached, &out->result) != 0
+        || ask_of_result(&out->result, job, &ready.law->book->fields) != 0)
         problem_out_of_memory(&out->problems);
     else
         out->judged = true;

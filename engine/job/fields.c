@@ -46,6 +46,7 @@ int fields_start(struct fields *fields)
     fields->root->path = "";
     fields->root->type = FIELD_GROUP;
     fields->root->stage = "permit";
+    fields->root->answer = FIELD_ANSWERS[0];
     return 0;
 }
 
@@ -245,6 +246,7 @@ static struct field *copy_spec(struct fields *fields, const char *path, const ch
     field->refers = arena_copy(arena, spec->refers);
     field->stage = arena_copy(arena, spec->stage == NULL ? "permit" : spec->stage);
     field->ask = arena_copy(arena, spec->ask);
+    field->answer = arena_copy(arena, spec->answer);
     field->file = arena_copy(arena, spec->file);
     field->parent = field->first_child = field->last_child = field->next = NULL;
     return arena->failed ? NULL : field;
@@ -253,6 +255,8 @@ static struct field *copy_spec(struct fields *fields, const char *path, const ch
 static void link_child(struct field *parent, struct field *child)
 {
     child->parent = parent;
+    if (child->answer == NULL)
+        child->answer = parent->answer;
     if (parent->last_child == NULL)
         parent->first_child = child;
     else

@@ -48,6 +48,8 @@ struct field {
     const char *stage;        /* stage at which the fact is known: "permit", "deck" ...;
                                  fields_add takes NULL for "permit" */
     const char *ask;          /* the question a person would be asked */
+    const char *answer;       /* where its answer is found: a word of FIELD_ANSWERS;
+                                 fields_add takes NULL for where its parent's is */
     const char *file;         /* which file declared it */
     bool required;            /* a job without it is refused */
     bool measured;            /* seen on the roof at `stage`, not planned */
@@ -56,6 +58,10 @@ struct field {
 };
 
 enum { FIELDS_DEEPEST = 8 }; /* parts of a path */
+
+/* Where an answer may be found, in the order in which one would go there; NULL ends
+ * them: desk, wrapper (or box, or label), paper, department, roof, attic. */
+extern const char *const FIELD_ANSWERS[];
 
 struct fields {
     struct arena arena;
@@ -71,7 +77,8 @@ int fields_start(struct fields *fields);
  * Returns NULL and sets *why (static or arena text) when the declaration is
  * refused: unknown parent (with the nearest), already declared, unit missing
  * from the name, empty range, a range where none belongs, a choice without
- * choices, unknown stage, a reference to something that is not a list. */
+ * choices, unknown stage, unknown place of the answer, a reference to something that
+ * is not a list. */
 struct field *fields_add(struct fields *fields, const char *path, const struct field *spec,
                          const char **why);
 

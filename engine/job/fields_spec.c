@@ -18,6 +18,17 @@ static const char *const COUNTS[] = {
     "nails", "layers", "plies", "days", "squares", "count", "year",
 };
 
+const char *const FIELD_ANSWERS[] = {"desk",       "wrapper", "paper",
+                                     "department", "roof",    "attic", NULL};
+
+static bool is_answer(const char *word)
+{
+    const char *const *known = FIELD_ANSWERS;
+    while (*known != NULL && strcmp(*known, word) != 0)
+        known++;
+    return *known != NULL;
+}
+
 static bool among(const char *const *words, size_t count, const char *word)
 {
     for (size_t i = 0; i < count; i++)
@@ -151,6 +162,11 @@ bool fields_spec_sound(struct fields *fields, const char *path, const char *name
     }
     if (spec->stage != NULL && stage_by_word(spec->stage) < 0) {
         *why = arena_format(&fields->arena, "there is no stage \"%s\"", spec->stage);
+        return false;
+    }
+    if (spec->answer != NULL && !is_answer(spec->answer)) {
+        *why = arena_format(&fields->arena, "answer \"%s\" is not one of desk, wrapper, paper, "
+                            "department, roof, attic", spec->answer);
         return false;
     }
     *why = unit_wrong(&fields->arena, name, spec);

@@ -190,6 +190,17 @@ int declare_function(lua_State *lua, const char *key)
     return luaL_ref(lua, LUA_REGISTRYINDEX);
 }
 
+int declare_function_or_text(lua_State *lua, const char *key, const char **text)
+{
+    lua_getfield(lua, 1, key);
+    const bool computed = lua_isfunction(lua, -1);
+    lua_pop(lua, 1);
+    if (computed)
+        return declare_function(lua, key);
+    *text = declare_text(lua, key);
+    return RULE_NO_FUNCTION;
+}
+
 enum stage declare_stage(lua_State *lua, const char *word)
 {
     const int stage = stage_by_word(word);

@@ -70,6 +70,10 @@ const char *declare_need_text(lua_State *lua, const char *key);
 bool declare_flag(lua_State *lua, const char *key);
 int declare_function(lua_State *lua, const char *key);
 
+/* What may be written out or worked out: a function, or *text is set; neither where
+ * the key is absent. */
+int declare_function_or_text(lua_State *lua, const char *key, const char **text);
+
 /* Counts one more of these; raises when there are too many. */
 void declare_count(lua_State *lua, size_t *count, size_t most, const char *what);
 

@@ -7,7 +7,7 @@
 
 /* caution "..." { ... } ------------------------------------------------------------ */
 
-static const char *const CAUTION_KEYS[] = {"stages", "when", "says", "cite", NULL};
+static const char *const CAUTION_KEYS[] = {"stages", "when", "says", "brief", "cite", NULL};
 
 static const char *cite_part(lua_State *lua, const char *key)
 {
@@ -39,14 +39,10 @@ static int finish_caution(lua_State *lua)
     declare_stages(lua, caution->stages);
     read_cite(lua, &caution->cite);
     caution->when = declare_function(lua, "when");
-    caution->says_function = RULE_NO_FUNCTION;
-    lua_getfield(lua, 1, "says");
-    const bool computed = lua_isfunction(lua, -1);
-    lua_pop(lua, 1);
-    if (computed)
-        caution->says_function = declare_function(lua, "says");
-    else
-        caution->says = declare_need_text(lua, "says");
+    caution->says_function = declare_function_or_text(lua, "says", &caution->says);
+    caution->brief_function = declare_function_or_text(lua, "brief", &caution->brief);
+    if (caution->says == NULL && caution->says_function == RULE_NO_FUNCTION)
+        return declare_refuse(lua, "has no says");
     struct caution **at = &declaring_of(lua)->book->cautions;
     while (*at != NULL)
         at = &(*at)->next;

@@ -6,7 +6,7 @@
 #include <string.h>
 
 static const char *const FIELD_KEYS[] = {"type", "unit", "range", "choices", "refers", "stage",
-                                         "ask", "required", "measured", NULL};
+                                         "ask", "answer", "required", "measured", NULL};
 
 static void read_range(lua_State *lua, struct field *spec)
 {
@@ -61,6 +61,7 @@ static int finish_field(lua_State *lua)
     spec.unit = declare_text(lua, "unit");
     spec.refers = declare_text(lua, "refers");
     spec.ask = declare_need_text(lua, "ask");
+    spec.answer = declare_text(lua, "answer");
     if (strlen(spec.ask) > ASK_LONGEST)
         return declare_refuse(lua, "the question is longer than 1000 bytes");
     spec.stage = stage_word(declare_stage(lua, declare_need_text(lua, "stage")));

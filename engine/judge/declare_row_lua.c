@@ -472,7 +472,7 @@ static void check_duty(lua_State *lua, const struct row *row)
 
 static const char *const ROW_KEYS[] = {
     "title", "stage", "per", "when", "fact", "measured", "meets", "by", "share", "over", "shown",
-    "wants", "say", "mend", "caution", "asks_only", "advice", NULL};
+    "wants", "say", "mend", "caution", "asks_only", "advice", "cause", NULL};
 
 /* wants = false: the duty is done when the fact is no. */
 static bool wants_no(lua_State *lua)

@@ -9,7 +9,7 @@
 /* rule "topic.thing" { ... } ---------------------------------------------------- */
 
 static const char *const RULE_KEYS[] = {"title", "stage", "per", "applies", "judge", "mend",
-                                        "caution", "asks_only", "advice", NULL};
+                                        "caution", "asks_only", "advice", "cause", NULL};
 
 static void check_rule_id(lua_State *lua, const char *id)
 {
@@ -46,18 +46,13 @@ struct rule *declare_new_rule(lua_State *lua)
     rule->title = declare_need_text(lua, "title");
     rule->stage = declare_stage(lua, declare_need_text(lua, "stage"));
     rule->caution = declare_text(lua, "caution");
+    rule->cause = declare_text(lua, "cause");
     rule->asks_only = declare_flag(lua, "asks_only");
     rule->advice = declare_flag(lua, "advice");
     rule->per_depth = declare_per(lua, rule->per);
-    rule->applies = rule->judge = rule->mend_function = RULE_NO_FUNCTION;
-    lua_getfield(lua, 1, "mend");
-    const bool computed = lua_isfunction(lua, -1);
-    lua_pop(lua, 1);
-    if (computed)
-        rule->mend_function = declare_function(lua, "mend");
-    else
-        rule->mend = declare_text(lua, "mend");
-    if (!computed && rule->mend == NULL)
+    rule->applies = rule->judge = RULE_NO_FUNCTION;
+    rule->mend_function = declare_function_or_text(lua, "mend", &rule->mend);
+    if (rule->mend_function == RULE_NO_FUNCTION && rule->mend == NULL)
         declare_refuse(lua, "has no mend: say what would put it right");
     rule->file = declaring->file;
     rule->line = declare_line(lua);

@@ -81,10 +81,12 @@ struct amended {
 struct figure;
 struct drawing;
 
-/* A figure that made a demanded value; both are the profile's. */
+/* A figure that made a demanded value; all are the profile's. */
 struct maker {
     const char *figure; /* "layers.most" */
     const struct cite *cite;
+    const struct value *value; /* what it says, and how it binds */
+    const char *sense;
 };
 
 /* A fact that was read: its JSON pointer, and where the job has it from. */
@@ -105,15 +107,22 @@ struct finding {
     enum ask ask;         /* of an open finding */
     const char *says;     /* all of it in words */
     const char *note;     /* the part of says beyond required and found, or NULL */
+    const char *remark;   /* of note, what the rule itself adds, or NULL */
+    const char *disagree; /* how the sources of a figure disagree, or NULL */
+    const char *unsure;   /* why the book that it fails by may not bind here, or NULL */
+    const char *cause;    /* rules of one cause are told together in one place; or NULL */
+    const char *wanting;  /* not met: the fact found wanting, by pointer; NULL: not told apart */
     const char *duty;     /* what a duty asks for, in the rule's words, or NULL */
     const char *lacks;    /* open for want of this fact: its JSON pointer, or NULL */
+    bool asked;           /* a question of the result stands for it */
     bool compared;        /* required and found are set */
     bool measured;        /* it rests on a fact that was measured or seen on the roof */
     struct value required;
-    const char *sense;    /* at_least, at_most, one_of, none_of, equals */
+    const char *sense;    /* at_least, at_most, one_of, none_of, all_of, equals */
     struct value also;    /* the other bound, where there are two; else VALUE_NONE */
     const char *also_sense;
     struct value rival;   /* disputed: what another source demands; else VALUE_NONE */
+    const char *rival_sense;
     struct value found;   /* kind VALUE_NONE when there is none */
     const struct cite *cites;
     size_t cite_count;
@@ -132,9 +141,20 @@ struct finding {
 
 /* A safety caution that a stage brings. */
 struct safety {
-    const char *name; /* "falls" */
+    const char *name;  /* "falls" */
+    const char *brief; /* in one line; NULL: says is no longer */
     const char *says;
     struct cite cite;
+};
+
+/* A question that the job leaves open. One fact in several places of the job is asked
+ * once. */
+struct asked {
+    const char *ask;          /* in words */
+    const char *const *where; /* the items it is asked of: "main front"; none: of the house */
+    size_t where_count;
+    const char *answer;       /* where its answer is found: "desk" ... (job/fields.h) */
+    size_t decides;           /* how many findings wait for it */
 };
 
 /* A line about the house, for whoever stands before it. */
@@ -167,6 +187,9 @@ struct result {
     size_t disputed;        /* met on one reading, not on another */
     size_t not_met;         /* fails, and warnings not met */
     size_t by_word; /* passes of a visit that has come for which nothing was measured */
+    enum stage reached;             /* the stage the work has come to */
+    const struct asked *asked;      /* what can be answered now, in the trade's order */
+    size_t asked_count;
     const struct safety *safety;
     size_t safety_count;
     const char *caution;            /* the closing one */

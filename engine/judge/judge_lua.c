@@ -281,14 +281,23 @@ static bool caution_present(struct run *run, const struct caution *caution)
     return call_enter(&run->judging, call_for_flag, &call) != SANDBOX_DONE || call.present;
 }
 
-static const char *caution_text(struct run *run, const struct caution *caution)
+/* What a function says, or the text where there is none; NULL where it fails. */
+static const char *caution_words(struct run *run, int function, const char *text)
 {
-    if (caution->says_function == RULE_NO_FUNCTION)
-        return caution->says;
-    struct call call = {.judging = &run->judging, .function = caution->says_function};
+    if (function == RULE_NO_FUNCTION)
+        return text;
+    struct call call = {.judging = &run->judging, .function = function};
     run->judging.record = (struct record){0};
     call_enter(&run->judging, call_for_text, &call);
-    return call.text == NULL ? caution->name : call.text;
+    return call.text;
+}
+
+static struct safety safety_of(struct run *run, const struct caution *caution)
+{
+    const char *says = caution_words(run, caution->says_function, caution->says);
+    return (struct safety){.name = caution->name, .cite = caution->cite,
+                           .says = says == NULL ? caution->name : says,
+                           .brief = caution_words(run, caution->brief_function, caution->brief)};
 }
 
 static void judge_cautions(struct run *run, enum stage stage)
@@ -302,8 +311,7 @@ static void judge_cautions(struct run *run, enum stage stage)
     run->result->safety = safety;
     for (const struct caution *c = run->judging.book->cautions; c != NULL; c = c->next)
         if (c->stages[stage] && caution_present(run, c))
-            safety[run->result->safety_count++] =
-                (struct safety){c->name, caution_text(run, c), c->cite};
+            safety[run->result->safety_count++] = safety_of(run, c);
 }
 
 /* About the house: a line of which a fact is missing is left out. */
@@ -420,6 +428,7 @@ int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage re
     if (only_stage >= 0)
         keep_unfinished(result, (enum stage)only_stage);
     count_findings(result, reached);
+    result->reached = reached;
     result->caution = "This is a pre-check, not a permit or an inspection. Codes are amended "
                       "locally and figures may be out of date: confirm every item with the "
                       "local building department before relying on it.";

@@ -45,6 +45,7 @@ struct rule {
     const struct row *row;                     /* one comparison (row.h), or NULL: */
     int applies, judge, mend_function;         /* registry references */
     const char *mend, *caution;
+    const char *cause;  /* not met, told together with the others of this cause; or NULL */
     bool advice;    /* not met, it warns: nobody has to do it */
     bool asks_only; /* is met or stays open: it asks for facts others need */
     const char *file;
@@ -78,8 +79,9 @@ struct impossible {
 struct caution {
     const char *name;
     bool stages[STAGE_COUNT];
-    int when, says_function;
+    int when, says_function, brief_function;
     const char *says;
+    const char *brief; /* the same in one line, or NULL */
     struct cite cite;
     struct caution *next;
 };

@@ -264,8 +264,8 @@ static void say_unconfirmed(struct text *out, const struct judgement *judgement,
         text_addf(out, " %s %s.", count == 1 ? "is" : "are", words);
 }
 
-static void say_dispute(struct text *out, const struct finding *finding,
-                        const struct record *record, const struct dispute *dispute)
+/* Each way in which the sources disagree, once, as a sentence with this lead. */
+static void add_disputes(struct text *out, const struct record *record, const char *lead)
 {
     for (size_t i = 0; i < record->figure_count; i++) {
         const char *disputed = record->figures[i]->disputed;
@@ -273,8 +273,15 @@ static void say_dispute(struct text *out, const struct finding *finding,
         for (size_t j = 0; j < i && !said; j++)
             said = same_text(record->figures[j]->disputed, disputed);
         if (!said)
-            text_addf(out, " Sources disagree: %s.", disputed);
+            text_addf(out, "%s%s%s%s", lead[0] == '\0' && out->length > 0 ? "; " : "", lead,
+                      disputed, lead[0] == '\0' ? "" : ".");
     }
+}
+
+static void say_dispute(struct text *out, const struct finding *finding,
+                        const struct record *record, const struct dispute *dispute)
+{
+    add_disputes(out, record, " Sources disagree: ");
     if (finding->met != MET_YES || dispute->looked == 0)
         return;
     if (!dispute->disputed) {
@@ -349,7 +356,8 @@ static void take_makers(struct finding *finding, struct judging *judging,
     if (makers == NULL)
         return;
     for (size_t i = 0; i < judgement->maker_count; i++)
-        makers[i] = (struct maker){judgement->makers[i]->name, &judgement->makers[i]->cite};
+        makers[i] = (struct maker){judgement->makers[i]->name, &judgement->makers[i]->cite,
+                                   &judgement->makers[i]->value, judgement->makers[i]->sense};
     finding->makers = makers;
     finding->maker_count = judgement->maker_count;
 }
@@ -367,8 +375,66 @@ static void take_judgement(struct finding *finding, struct judging *judging,
     finding->also_sense = judgement->also_sense;
     take_makers(finding, judging, judgement);
     finding->duty = judgement->duty;
-    if (dispute->disputed)
+    if (dispute->disputed) {
         finding->rival = dispute->rival;
+        finding->rival_sense = dispute->sense;
+    }
+}
+
+/* Is the value found the fact at this pointer, or one of its list? */
+static bool is_value_at(const struct judging *judging, const char *pointer,
+                        const struct value *found)
+{
+    const cJSON *fact = spot_find(judging->job, pointer), *one = NULL;
+    if (found->kind == VALUE_TEXT)
+        return cJSON_IsString(fact) && same_text(fact->valuestring, found->text);
+    if (found->kind != VALUE_NUMBER)
+        return false;
+    bool among = cJSON_IsNumber(fact) && number_equals(fact->valuedouble, found->number, NULL);
+    cJSON_ArrayForEach(one, fact)
+        among = among
+            || (cJSON_IsNumber(one) && number_equals(one->valuedouble, found->number, NULL));
+    return among;
+}
+
+/* What was read and found wanting: the only fact that has the value found. */
+static const char *wanting_of(const struct judging *judging, const struct finding *finding)
+{
+    const char *wanting = NULL;
+    for (size_t i = 0; i < finding->read_count; i++) {
+        if (!is_value_at(judging, finding->reads[i].at, &finding->found))
+            continue;
+        if (wanting != NULL)
+            return NULL;
+        wanting = finding->reads[i].at;
+    }
+    return wanting;
+}
+
+/* The rule's own sentences, apart from what the engine says of the figures. */
+static const char *remark_of(struct judging *judging, const struct judgement *judgement)
+{
+    if (judgement->say == NULL || judgement->warn == NULL)
+        return judgement->say != NULL ? judgement->say : judgement->warn;
+    const char *both = arena_format(judging->arena, "%s %s", judgement->say, judgement->warn);
+    return both == NULL ? "" : both;
+}
+
+/* What reports tell apart from the comparison, and from one another. */
+static void take_words(struct finding *finding, struct judging *judging, const struct rule *rule,
+                       const struct judgement *judgement)
+{
+    const struct record *record = &judging->record;
+    struct text disagree = TEXT_EMPTY;
+    add_disputes(&disagree, record, "");
+    finding->remark = remark_of(judging, judgement);
+    if (disagree.length > 0 || disagree.failed)
+        finding->disagree = finish_text(judging, &disagree);
+    if (finding->met != MET_NO)
+        return;
+    finding->unsure = unsure_of(judgement);
+    finding->cause = rule->cause;
+    finding->wanting = wanting_of(judging, finding);
 }
 
 void verdict_judged(struct finding *finding, struct judging *judging, const struct rule *rule,
@@ -387,6 +453,7 @@ void verdict_judged(struct finding *finding, struct judging *judging, const stru
         decide_met(finding, judgement, &surety, dispute->disputed);
     else
         decide_unmet(finding, rule, &judging->record, &surety);
+    take_words(finding, judging, rule, judgement);
     finding->note = note_of(judging, finding, judgement, &surety, dispute);
     /* A duty's own words say it better than "found yes". */
     if (judgement->required.kind != VALUE_YES_NO || finding->note == NULL)

@@ -33,10 +33,11 @@ static void sample_fail(struct sample *s, struct finding *finding)
     *finding = (struct finding){
         .rule = "layers.total", .title = "Layers after the work", .stage = STAGE_PERMIT,
         .outcome = OUTCOME_FAIL, .met = MET_NO, .why = WHY_UNCONFIRMED, .says = "Found 3 layers. 2 layers stay under the new one.",
-        .note = "2 layers stay under the new one.", .compared = true,
+        .note = "2 layers stay under the new one.", .remark = "2 layers stay under the new one.",
+        .compared = true,
         .required = sample_number(1, "layers"), .sense = "at_most",
         .also = sample_number(0, "layers"), .also_sense = "at_least",
-        .rival = sample_number(2, "layers"), .makers = &s->maker, .maker_count = 1,
+        .rival = sample_number(2, "layers"), .rival_sense = "at_most", .makers = &s->maker, .maker_count = 1,
         .found = sample_number(3, "layers"), .cites = &s->seen, .cite_count = 1,
         .amended = &s->amended, .work = s->work, .work_count = 2, .mend = "Tear off to the deck.",
         .caution = "Old layers hide soft decks.", .reads = s->reads, .read_count = 2,
@@ -87,11 +88,11 @@ static void sample_make(struct sample *s)
         .work = {"2 kept + 1 new = 3 layers", "3 is over 1"},
         .reads = {{"/existing/layers", ORIGIN_JOB}, {"/scope/method", ORIGIN_PLAN}},
         .set = {"D226_II", "D1970"},
-        .safety = {"falls", "Tie off.", {"Code of Practice", "4", "practice", NULL}},
+        .safety = {"falls", NULL, "Tie off.", {"Code of Practice", "4", "practice", NULL}},
     };
     s->amended = (struct amended){"Tamarack County", sample_number(2, "layers"),
                                   sample_number(1, "layers")};
-    s->maker = (struct maker){"layers.most", &s->seen};
+    s->maker = (struct maker){"layers.most", &s->seen, NULL, NULL};
     sample_findings(s);
     s->result = (struct result){
         .job = "Blue house", .date = "2026-03-01", .jurisdiction = "example/tamarack",

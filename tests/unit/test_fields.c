@@ -229,6 +229,21 @@ static void a_stage_is_one_of_four(void **state)
         "dry-in");
 }
 
+/* Where the answer is found: as stated, else as its parent has it, else at the desk. */
+static void an_answer_is_found_somewhere(void **state)
+{
+    struct fields *fields = *state;
+    assert_refused(fields, "x", (struct field){.type = FIELD_YES_NO, .answer = "cellar"},
+                   "answer \"cellar\" is not one of desk, wrapper, paper, department, roof, attic");
+    sample_add(fields, "attics", (struct field){.type = FIELD_LIST, .answer = "attic"});
+    assert_string_equal(
+        sample_add(fields, "attics[].name", (struct field){.type = FIELD_TEXT})->answer, "attic");
+    assert_string_equal(sample_add(fields, "attics[].label", (struct field){
+                            .type = FIELD_TEXT, .answer = "wrapper"})->answer, "wrapper");
+    assert_string_equal(sample_add(fields, "y", (struct field){.type = FIELD_TEXT})->answer,
+                        "desk");
+}
+
 static void near_names_are_found(void **state)
 {
     struct fields *fields = *state;
@@ -303,6 +318,7 @@ int main(void)
         CASE(a_list_inside_a_list_cannot_be_referred_to),
         CASE(a_list_of_the_nameless_cannot_be_referred_to),
         CASE(a_stage_is_one_of_four),
+        CASE(an_answer_is_found_somewhere),
         CASE(near_names_are_found),
         CASE(namesakes_are_few_or_none),
         CASE(short_words_get_no_wild_guess),
