@@ -135,7 +135,10 @@ char *eavemark_result_report(const eavemark_result *result, enum eavemark_form f
     struct text text = TEXT_EMPTY;
     switch (form) {
     case EAVEMARK_TEXT:
-        report_text(&result->checked.result, colour, &text);
+        if (all)
+            report_text_all(&result->checked.result, colour, &text);
+        else
+            report_text(&result->checked.result, colour, &text);
         break;
     case EAVEMARK_JSON:
     case EAVEMARK_JSON_LINE:

@@ -9,14 +9,19 @@
 #include <cjson/cJSON.h>
 #include <stdbool.h>
 
-/* For people: failures first, then open, warnings, passes; at most 80 columns
- * wide (a single unbreakable word may be longer). colour adds ANSI colours;
- * the outcome is always also a word. Sets out->failed when out of memory. */
+/* For people, on one screen: what to fix, to look at, to answer, and of what is met
+ * only how much (digest.h); 80 columns wide. What fails or is not met is never left out
+ * to make it fit. colour adds ANSI colours; the part of the report is always also a
+ * word. Sets out->failed when out of memory. */
 void report_text(const struct result *result, bool colour, struct text *out);
 
-/* The same for people as one HTML page: no script, nothing fetched, to be read
+/* Every finding in full: failures first, then open, warnings, passes. Widths, colours
+ * and errors as above. */
+void report_text_all(const struct result *result, bool colour, struct text *out);
+
+/* Both for people as one HTML page: no script, nothing fetched, to be read
  * on a screen of any width, heard, or printed. job is the job as it was judged,
- * from which drawings are made. */
+ * from which the drawings of the full one are made. */
 void report_html(const struct result *result, const cJSON *job, struct text *out);
 
 /* The JSON contract (design of `check --form json`), with a final newline.

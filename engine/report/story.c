@@ -105,6 +105,12 @@ void story_count_idle(const struct result *result, struct text *counts)
     }
 }
 
+bool story_is_by_word(const struct result *result, const struct finding *finding)
+{
+    return finding->met == MET_YES && finding->outcome == OUTCOME_PASS && !finding->measured
+        && result->reached >= finding->stage && finding->stage != STAGE_PERMIT;
+}
+
 struct text story_by_word(const struct result *result)
 {
     struct text words = TEXT_EMPTY;

@@ -29,6 +29,9 @@ bool story_asked_before(const struct result *result, size_t index);
 /* Not applicable, and it would be so under the model law too. */
 bool story_is_idle(const struct finding *finding);
 
+/* Met by what the job says alone, though the visit has come: nothing was measured. */
+bool story_is_by_word(const struct result *result, const struct finding *finding);
+
 /* "21 of these by what the job says alone: ..." beside the passes; "" for none. */
 struct text story_by_word(const struct result *result);
 

@@ -1,402 +1,467 @@
+/* text.c - the report on one screen, see report.h. */
 #include "report/report.h"
 
 #include "base/utf8.h"
 #include "include/eavemark.h"
-#include "report/story.h"
-#include "report/value.h"
+#include "job/fields.h"
+#include "report/digest.h"
+#include "report/page.h"
+#include "report/telling.h"
 #include "report/wrap.h"
 
 #include <string.h>
 
 enum {
-    HEAD_HANG = 9,   /* "Place    " */
-    WORD_HANG = 8,   /* "BROKEN  " */
-    LABEL_HANG = 20, /* under the title, after "arithmetic" */
-    PRINT_SHOWN = 16, /* characters of the fingerprint: enough to tell two apart */
+    SCREEN_LINES = 60,
+    CONFIRM_FEWEST = 6,  /* lines of figures to confirm, however full the screen */
+    ASKED_MOST = 16,     /* questions */
+    NUMBER_HANG = 4,     /* " 12 " */
+    DETAIL_HANG = 6,
+    MEND_HANG = 12,      /* "    mend    " */
+    LIST_HANG = 2,
+    NAME_MOST = 40, DEMAND_FEWEST = 20, /* columns, of a figure to confirm */
+    PRINT_SHOWN = 16,    /* characters of the fingerprint: enough to tell two apart */
 };
 
 /* What the report is written to, and how. */
-struct page {
+struct screen {
     struct text *out;
+    const struct result *result;
+    const struct digest *digest;
     bool colour;
 };
 
-struct look {
-    const char *word;   /* as printed before a finding */
-    const char *colour; /* ANSI, for those who ask for it */
-    const char *gloss;  /* what the outcome means, beside its group's heading */
-};
-
-static const struct look LOOKS[OUTCOME_COUNT] = {
-    [OUTCOME_PASS] = {"pass", "\033[32m", "shown to meet the figure"},
-    [OUTCOME_WARN] = {"WARN", "\033[33m", "met on a weak figure, risky, or not common practice"},
-    [OUTCOME_FAIL] = {"FAIL", "\033[1;31m", "shown not to meet the figure"},
-    [OUTCOME_OPEN] = {"OPEN", "\033[36m", "cannot be told yet: a fact is missing"},
-    [OUTCOME_NOT_APPLICABLE] = {"n/a", "", "nothing to say about this job"},
-    [OUTCOME_BROKEN] = {"BROKEN", "\033[1;35m", "the rule itself erred, so nothing is shown"},
-};
-
-static void add_coloured(const struct page *page, const char *colour, const char *words)
+static void lead(const struct screen *screen, size_t columns, const char *words)
 {
-    const bool on = page->colour && colour[0] != '\0';
-    text_addf(page->out, "%s%s%s", on ? colour : "", words, on ? "\033[0m" : "");
+    text_addf(screen->out, "%-*s", (int)columns, words);
 }
 
-/* Wraps a phrase built up beforehand, and releases it. */
-static void add_phrase(const struct page *page, size_t hang, struct text *phrase)
+/* The rest of a line that leads in with so many columns; releases the phrase. */
+static void say(const struct screen *screen, size_t hang, struct text phrase)
 {
-    if (phrase->failed)
-        page->out->failed = true;
-    else
-        wrap_add(page->out, hang, text_string(phrase));
-    text_free(phrase);
+    page_phrase(screen->out, hang, &phrase);
 }
 
-/* The heading ------------------------------------------------------------- */
-
-static void add_head(const struct page *page, const char *label, const char *words)
+/* "FIX  2 fail ----": the word is what tells one part from another. */
+static void start_part(const struct screen *screen, const char *word, const char *colour,
+                       struct text gloss)
 {
-    if (words == NULL)
-        return;
-    text_addf(page->out, "%-*s", HEAD_HANG, label);
-    wrap_add(page->out, HEAD_HANG, words);
+    text_addf(screen->out, "\n%s%s%s  ", screen->colour ? colour : "", word,
+              screen->colour ? "\033[0m" : "");
+    say(screen, strlen(word) + 2, gloss);
 }
 
-static void add_place(const struct page *page, const struct result *result)
+static const char *plural(size_t count)
 {
+    return count == 1 ? "" : "s";
+}
+
+/* The heading ------------------------------------------------------------------------- */
+
+static void add_place(const struct screen *screen)
+{
+    const struct result *result = screen->result;
     struct text place = TEXT_EMPTY;
     text_addf(&place, "%s (%s)", result->jurisdiction_title, result->jurisdiction);
-    text_addf(page->out, "%-*s", HEAD_HANG, "Place");
-    add_phrase(page, HEAD_HANG, &place);
-    if (result->invented) {
-        text_addf(page->out, "%-*s", HEAD_HANG, "");
-        add_coloured(page, "\033[1;33m", "INVENTED PLACE");
-        text_add(page->out, ": no real county, and not the law anywhere\n");
-    }
+    lead(screen, PAGE_HEAD, "Place");
+    say(screen, PAGE_HEAD, place);
+    if (result->invented)
+        page_head(screen->out, "", "INVENTED PLACE: no real county, and not the law anywhere");
 }
 
-/* A real place's rules are as old as the day its pages were read. */
-static void add_as_seen(const struct page *page, const struct result *result)
+static void add_book(const struct screen *screen)
 {
+    const struct result *result = screen->result;
+    struct text book = TEXT_EMPTY, seen = TEXT_EMPTY;
+    text_addf(&book, "%s, for a permit applied for on %s", result->edition, result->date);
+    lead(screen, PAGE_HEAD, "Book");
+    say(screen, PAGE_HEAD, book);
     if (result->as_seen == NULL)
         return;
-    struct text seen = TEXT_EMPTY;
-    text_addf(&seen, "as published on its page on %s; may have changed", result->as_seen);
-    text_addf(page->out, "%-*s", HEAD_HANG, "Read");
-    add_phrase(page, HEAD_HANG, &seen);
+    text_addf(&seen, "as the place's page stood on %s; it may have changed", result->as_seen);
+    lead(screen, PAGE_HEAD, "Read");
+    say(screen, PAGE_HEAD, seen);
 }
 
-static void add_chain(const struct page *page, const struct result *result)
+static void add_stage(const struct screen *screen)
 {
-    if (result->chain_count == 0)
+    const int stage = screen->result->only_stage;
+    struct text words = TEXT_EMPTY;
+    if (stage < 0 || stage >= STAGE_COUNT)
         return;
-    struct text chain = TEXT_EMPTY;
-    for (size_t i = 0; i < result->chain_count; i++)
-        text_addf(&chain, "%s%s", i > 0 ? ", then " : "", result->chain[i]);
-    text_addf(page->out, "%-*s", HEAD_HANG, "Chain");
-    add_phrase(page, HEAD_HANG, &chain);
+    text_addf(&words, "%s: what is looked at then, and what was left undone before",
+              stage_word((enum stage)stage));
+    lead(screen, PAGE_HEAD, "Stage");
+    say(screen, PAGE_HEAD, words);
 }
 
-static void add_counts(const struct page *page, const struct result *result)
+static void add_heading(const struct screen *screen)
 {
-    static const struct {
-        enum outcome outcome;
-        const char *word;
-    } ORDER[] = {
-        {OUTCOME_BROKEN, "broken"},
-        {OUTCOME_FAIL, "fail"},
-        {OUTCOME_OPEN, "open"},
-        {OUTCOME_WARN, "warn"},
-        {OUTCOME_PASS, "pass"},
-        {OUTCOME_NOT_APPLICABLE, "not applicable"},
-    };
-    struct text counts = TEXT_EMPTY;
-    for (size_t i = 0; i < sizeof(ORDER) / sizeof(ORDER[0]); i++) {
-        const size_t count = result->counts[ORDER[i].outcome];
-        /* A broken rule is news; that none is broken is not. */
-        if (ORDER[i].outcome == OUTCOME_BROKEN && count == 0)
+    const struct result *result = screen->result;
+    text_add(screen->out, "Eavemark " EAVEMARK_VERSION ", pre-check of a reroof\n\n");
+    page_head(screen->out, "Job", result->job);
+    add_place(screen);
+    add_book(screen);
+    for (size_t i = 0; i < result->doubt_count; i++)
+        page_head(screen->out, i == 0 ? "Doubt" : "", result->doubts[i]);
+    add_stage(screen);
+    lead(screen, PAGE_HEAD, "Count");
+    say(screen, PAGE_HEAD, telling_counts(result, screen->digest));
+}
+
+/* What fails, and what to look at ---------------------------------------------------------- */
+
+static void add_told(const struct screen *screen, const struct told *told, size_t number)
+{
+    struct text title = telling_title(told);
+    text_addf(&title, " [%s]", told->findings[0]->rule);
+    if (number > 0)
+        text_addf(screen->out, "%3zu ", number);
+    else
+        lead(screen, NUMBER_HANG, "");
+    say(screen, NUMBER_HANG, title);
+    lead(screen, DETAIL_HANG, "");
+    say(screen, DETAIL_HANG, telling_compared(screen->result, told));
+}
+
+typedef const char *nth_of_block(const struct block *block, size_t nth);
+
+/* Has a block before this one the same text? */
+static bool is_said_before(const struct blocks *blocks, size_t index, nth_of_block *nth_of,
+                           const char *text)
+{
+    const char *other;
+    for (size_t i = 0; i < index; i++)
+        for (size_t j = 0; (other = nth_of(&blocks->items[i], j)) != NULL; j++)
+            if (strcmp(other, text) == 0)
+                return true;
+    return false;
+}
+
+/* Each of a block's texts of a kind, under one label. */
+static void add_labelled(const struct screen *screen, const struct block *block, const char *label,
+                         nth_of_block *nth_of)
+{
+    const char *text;
+    for (size_t i = 0; (text = nth_of(block, i)) != NULL; i++) {
+        text_addf(screen->out, "%*s%-*s", NUMBER_HANG, "", MEND_HANG - NUMBER_HANG,
+                  i == 0 ? label : "");
+        wrap_add(screen->out, MEND_HANG, text);
+    }
+}
+
+/* A caution is said once on a screen. */
+static void add_cautions(const struct screen *screen, const struct blocks *blocks, size_t index)
+{
+    const char *text, *label = "care";
+    for (size_t i = 0; (text = telling_caution(&blocks->items[index], i)) != NULL; i++) {
+        if (is_said_before(blocks, index, telling_caution, text))
             continue;
-        text_addf(&counts, "%s%zu %s", counts.length > 0 ? ", " : "", count, ORDER[i].word);
+        text_addf(screen->out, "%*s%-*s", NUMBER_HANG, "", MEND_HANG - NUMBER_HANG, label);
+        wrap_add(screen->out, MEND_HANG, text);
+        label = "";
     }
-    text_addf(page->out, "%-*s", HEAD_HANG, "Count");
-    add_phrase(page, HEAD_HANG, &counts);
 }
 
-static void add_heading(const struct page *page, const struct result *result)
+static void add_blocks(const struct screen *screen, const struct blocks *blocks, bool cautions)
 {
-    text_add(page->out, "Eavemark " EAVEMARK_VERSION ", pre-check of a reroof\n\n");
-    add_head(page, "Job", result->job);
-    add_place(page, result);
-    add_head(page, "Date", result->date);
-    add_head(page, "Law", result->edition);
-    add_chain(page, result);
-    add_as_seen(page, result);
-    if (result->only_stage >= 0 && result->only_stage < STAGE_COUNT) {
-        text_addf(page->out, "%-*sonly what is looked at at this stage: %s\n", HEAD_HANG, "Stage",
-                  stage_word((enum stage)result->only_stage));
+    for (size_t i = 0; i < blocks->count; i++) {
+        const struct block *block = &blocks->items[i];
+        for (size_t j = 0; j < block->count; j++)
+            add_told(screen, &block->told[j], j == 0 ? i + 1 : 0);
+        add_labelled(screen, block, "doubt", telling_dispute);
+        add_labelled(screen, block, "mend", telling_mend);
+        if (cautions)
+            add_cautions(screen, blocks, i);
     }
-    add_counts(page, result);
 }
 
-/* One finding ------------------------------------------------------------- */
-
-/* count findings that tell the same story share one title that names every
- * place. */
-static void add_title(const struct page *page, const struct finding *finding, size_t count)
+static void add_fix(const struct screen *screen)
 {
-    const struct look *look = &LOOKS[finding->outcome];
-    struct text title = TEXT_EMPTY;
-    text_add(&title, finding->title == NULL ? finding->rule : finding->title);
-    for (size_t i = 0; i < count; i++)
-        if (finding[i].where != NULL)
-            text_addf(&title, "%s%s", i == 0 ? ": " : "; ", finding[i].where);
-    text_addf(&title, " [%s]", finding->rule);
-    add_coloured(page, look->colour, look->word);
-    text_addf(page->out, "%*s", WORD_HANG - (int)strlen(look->word), "");
-    add_phrase(page, WORD_HANG, &title);
-}
-
-static void start_label(const struct page *page, const char *label)
-{
-    text_addf(page->out, "%*s%-*s", WORD_HANG, "", LABEL_HANG - WORD_HANG, label);
-}
-
-static void add_labelled(const struct page *page, const char *label, const char *words)
-{
-    if (words == NULL)
+    const struct blocks *fix = &screen->digest->fix;
+    struct text gloss = TEXT_EMPTY;
+    if (fix->count == 0)
         return;
-    start_label(page, label);
-    wrap_add(page->out, LABEL_HANG, words);
+    text_addf(&gloss, "%zu fail", fix->findings);
+    if (fix->count < fix->findings)
+        text_addf(&gloss, ", %zu to mend", fix->count);
+    start_part(screen, "FIX", "\033[1;31m", gloss);
+    add_blocks(screen, fix, true);
 }
 
-static void add_plain(const struct page *page, const char *words)
+static void add_look(const struct screen *screen)
 {
-    if (words == NULL || words[0] == '\0')
+    const struct blocks *look = &screen->digest->look;
+    if (look->count == 0)
         return;
-    text_addf(page->out, "%*s", WORD_HANG, "");
-    wrap_add(page->out, WORD_HANG, words);
+    start_part(screen, "LOOK", "\033[1;33m", telling_look(look));
+    add_blocks(screen, look, false);
 }
 
-static void add_compared(const struct page *page, const struct finding *finding)
+/* Rules that broke, and what is open ------------------------------------------------------- */
+
+/* "Gap: deck.lua:12: no figure ..." */
+static void add_pendings(const struct screen *screen, const struct pendings *pendings)
 {
-    if (!finding->compared)
+    for (size_t i = 0; i < pendings->count; i++) {
+        struct text line = telling_waiting(&pendings->items[i]);
+        text_addf(&line, ": %s", pendings->items[i].says);
+        lead(screen, LIST_HANG, "");
+        say(screen, LIST_HANG + 2, line);
+    }
+}
+
+static void add_broken(const struct screen *screen)
+{
+    const struct pendings *broken = &screen->digest->broken;
+    struct text gloss = TEXT_EMPTY;
+    if (broken->count == 0)
         return;
-    struct text demand = TEXT_EMPTY, found = TEXT_EMPTY;
-    if (finding->required.kind != VALUE_NONE) {
-        value_add_demand(&demand, finding->sense, &finding->required);
-        start_label(page, "demanded");
-        add_phrase(page, LABEL_HANG, &demand);
-    }
-    if (finding->found.kind != VALUE_NONE) {
-        value_add(&found, &finding->found);
-        start_label(page, "found");
-        add_phrase(page, LABEL_HANG, &found);
-    }
+    text_addf(&gloss, "%zu rule%s erred: what was to be looked at was not judged",
+              broken->findings, plural(broken->findings));
+    start_part(screen, "BROKEN", "\033[1;35m", gloss);
+    add_pendings(screen, broken);
 }
 
-static void add_cites(const struct page *page, const struct finding *finding)
+/* Is it among the questions shown, those that decide the most? */
+static bool is_shown(const struct result *result, size_t index)
 {
-    for (size_t i = 0; i < finding->cite_count; i++) {
-        if (story_cited_before(finding, i, true))
+    size_t before = 0;
+    for (size_t i = 0; i < result->asked_count; i++)
+        before += result->asked[i].decides > result->asked[index].decides
+            || (result->asked[i].decides == result->asked[index].decides && i < index);
+    return before < ASKED_MOST;
+}
+
+static void add_asked_of(const struct screen *screen, const char *answer)
+{
+    const struct result *result = screen->result;
+    bool any = false;
+    for (size_t i = 0; i < result->asked_count; i++) {
+        const struct asked *asked = &result->asked[i];
+        if (strcmp(asked->answer, answer) != 0 || !is_shown(result, i))
             continue;
-        struct text cite = TEXT_EMPTY;
-        cite_add(&cite, &finding->cites[i]);
-        text_add(&cite, " (");
-        cite_add_status(&cite, &finding->cites[i]);
-        text_add(&cite, ")");
-        start_label(page, i == 0 ? "cited" : "");
-        add_phrase(page, LABEL_HANG, &cite);
-    }
-}
-
-static void add_amended(const struct page *page, const struct amended *amended)
-{
-    if (amended == NULL)
-        return;
-    struct text moved = TEXT_EMPTY;
-    text_addf(&moved, "by %s: from ", amended->by);
-    value_add(&moved, &amended->from);
-    text_add(&moved, " to ");
-    value_add(&moved, &amended->to);
-    start_label(page, "amended");
-    add_phrase(page, LABEL_HANG, &moved);
-}
-
-static void add_finding(const struct page *page, const struct finding *finding, size_t count)
-{
-    text_add(page->out, "\n");
-    add_title(page, finding, count);
-    /* What was demanded and found stands in its own lines below. */
-    add_plain(page, finding->compared ? finding->note : finding->says);
-    add_compared(page, finding);
-    for (size_t i = 0; i < finding->work_count; i++)
-        add_labelled(page, i == 0 ? "arithmetic" : "", finding->work[i]);
-    add_cites(page, finding);
-    add_amended(page, finding->amended);
-    add_labelled(page, "mend", finding->mend);
-    add_labelled(page, "caution", finding->caution);
-}
-
-static void add_brief(const struct page *page, const struct finding *finding, size_t count)
-{
-    struct text brief = TEXT_EMPTY;
-    add_title(page, finding, count);
-    text_add(&brief, finding->says);
-    for (size_t i = 0; i < finding->cite_count; i++) {
-        const char *status = finding->cites[i].status;
-        if (story_cited_before(finding, i, false))
-            continue;
-        text_add(&brief, i == 0 ? " (" : "; ");
-        cite_add(&brief, &finding->cites[i]);
-        text_addf(&brief, ", %s", status == NULL ? "status not stated" : status);
-    }
-    if (finding->cite_count > 0)
-        text_add(&brief, ")");
-    text_addf(page->out, "%*s", WORD_HANG, "");
-    add_phrase(page, WORD_HANG, &brief);
-    add_amended(page, finding->amended);
-    add_labelled(page, "caution", finding->caution);
-}
-
-/* Groups ------------------------------------------------------------------ */
-
-static void start_group(const struct page *page, const struct result *result,
-                        enum outcome outcome)
-{
-    text_addf(page->out, "\n-- %zu %s: %s\n", result->counts[outcome], outcome_word(outcome),
-              LOOKS[outcome].gloss);
-    if (outcome != OUTCOME_PASS || result->by_word == 0)
-        return;
-    struct text words = story_by_word(result);
-    text_add(page->out, "   ");
-    wrap_add(page->out, 3, text_string(&words));
-    page->out->failed = page->out->failed || words.failed;
-    text_free(&words);
-}
-
-static void add_group(const struct page *page, const struct result *result, enum outcome outcome)
-{
-    bool any = false, was_brief = false;
-    for (size_t i = 0, count = 1; i < result->finding_count; i += count) {
-        const struct finding *finding = &result->findings[i];
-        count = 1;
-        if (finding->outcome != outcome)
-            continue;
-        count = story_length(result, i);
         if (!any)
-            start_group(page, result, outcome);
-        const bool brief = story_is_brief(finding);
-        if (brief && !(any && was_brief))
-            text_add(page->out, "\n");
+            text_addf(screen->out, "%*s%s\n", LIST_HANG, "", telling_answer(answer));
         any = true;
-        was_brief = brief;
-        if (brief)
-            add_brief(page, finding, count);
-        else
-            add_finding(page, finding, count);
+        lead(screen, NUMBER_HANG, "");
+        say(screen, NUMBER_HANG + 2, telling_question(asked));
     }
 }
 
-/* The facts the job lacks, each asked once, with all that waits for it. */
-
-static void add_waiting(const struct page *page, const struct result *result, size_t index)
+static void add_not_shown(const struct screen *screen)
 {
-    const char *says = result->findings[index].says;
-    struct text waiting = TEXT_EMPTY;
-    for (size_t i = index; i < result->finding_count; i++) {
-        const struct finding *finding = &result->findings[i];
-        if (finding->outcome != OUTCOME_OPEN || !story_same_text(finding->says, says))
-            continue;
-        text_addf(&waiting, "%s%s", waiting.length > 0 ? "; " : "",
-                  finding->title == NULL ? finding->rule : finding->title);
-        if (finding->where != NULL)
-            text_addf(&waiting, ", %s", finding->where);
-        text_addf(&waiting, " [%s]", finding->rule);
+    const struct result *result = screen->result;
+    size_t questions = 0, findings = 0;
+    for (size_t i = 0; i < result->asked_count; i++) {
+        questions += !is_shown(result, i);
+        findings += is_shown(result, i) ? 0 : result->asked[i].decides;
     }
-    start_label(page, "waiting");
-    add_phrase(page, LABEL_HANG, &waiting);
+    if (questions > 0)
+        text_addf(screen->out, "%*sand %zu more, which decide %zu: eavemark new --fill JOB asks "
+                  "them\n", LIST_HANG, "", questions, findings);
 }
 
-static void add_open(const struct page *page, const struct result *result)
+static void add_answer(const struct screen *screen)
 {
-    const struct look *look = &LOOKS[OUTCOME_OPEN];
-    if (result->counts[OUTCOME_OPEN] > 0)
-        text_addf(page->out, "\n-- %zu open: %s\n", result->counts[OUTCOME_OPEN], look->gloss);
-    for (size_t i = 0; i < result->finding_count; i++) {
-        const struct finding *finding = &result->findings[i];
-        if (finding->outcome != OUTCOME_OPEN || story_asked_before(result, i))
-            continue;
-        text_add(page->out, "\n");
-        add_coloured(page, look->colour, look->word);
-        text_addf(page->out, "%*s", WORD_HANG - (int)strlen(look->word), "");
-        wrap_add(page->out, WORD_HANG, finding->says == NULL ? "" : finding->says);
-        add_waiting(page, result, i);
-        add_labelled(page, "caution", finding->caution);
-    }
+    const struct digest *digest = screen->digest;
+    struct text gloss = TEXT_EMPTY;
+    if (digest->asked + digest->untold.findings == 0)
+        return;
+    if (digest->asked > 0)
+        text_addf(&gloss, "%zu question%s decide %zu finding%s; in brackets, how many each",
+                  screen->result->asked_count, plural(screen->result->asked_count), digest->asked,
+                  plural(digest->asked));
+    else
+        text_addf(&gloss, "%zu finding%s", digest->untold.findings,
+                  plural(digest->untold.findings));
+    start_part(screen, "ANSWER", "\033[1;36m", gloss);
+    for (const char *const *answer = FIELD_ANSWERS; *answer != NULL; answer++)
+        add_asked_of(screen, *answer);
+    add_not_shown(screen);
+    if (digest->untold.count > 0)
+        text_addf(screen->out, "%*sCannot be told from the job\n", LIST_HANG, "");
+    add_pendings(screen, &digest->untold);
 }
 
-/* One list of names for what does not apply. What the place itself has
- * dropped gets its sentence: under other law it might bind. */
-static void add_not_applicable(const struct page *page, const struct result *result)
+static void add_later(const struct screen *screen)
 {
-    const size_t count = result->counts[OUTCOME_NOT_APPLICABLE];
-    struct text names = TEXT_EMPTY;
-    story_count_idle(result, &names);
-    if (names.length > 0)
-        text_add(&names, " (rules by topic; --form json names each and says why)");
-    if (count > 0)
-        text_addf(page->out, "\n-- %zu not applicable to this job\n\n", count);
-    if (names.length > 0 || names.failed) {
-        text_addf(page->out, "%*s", WORD_HANG, "");
-        add_phrase(page, WORD_HANG, &names);
+    const struct digest *digest = screen->digest;
+    struct text gloss = TEXT_EMPTY;
+    struct text later = telling_later(digest);
+    if (digest->later > 0) {
+        text_addf(&gloss, "%zu that only a later stage can tell: %s", digest->later,
+                  text_string(&later));
+        start_part(screen, "LATER", "\033[1m", gloss);
     }
-    for (size_t i = 0; i < result->finding_count; i++) {
-        const struct finding *finding = &result->findings[i];
-        if (finding->outcome != OUTCOME_NOT_APPLICABLE || story_is_idle(finding))
-            continue;
-        struct text dropped = TEXT_EMPTY;
-        text_addf(&dropped, "%s: %s", finding->rule, finding->says);
-        text_addf(page->out, "%*s", WORD_HANG, "");
-        add_phrase(page, WORD_HANG, &dropped);
-    }
+    text_free(&later);
 }
 
-/* The end ----------------------------------------------------------------- */
-
-static void add_safety(const struct page *page, const struct result *result)
+static void add_unknown(const struct screen *screen)
 {
-    if (result->safety_count > 0)
-        text_add(page->out, "\nAt this stage, take care\n");
+    const struct pendings *unknown = &screen->digest->unknown;
+    struct text gloss = TEXT_EMPTY;
+    if (unknown->count == 0)
+        return;
+    text_addf(&gloss, "%zu: ask the building department", unknown->findings);
+    start_part(screen, "NOT KNOWN HERE", "\033[1;36m", gloss);
+    add_pendings(screen, unknown);
+}
+
+/* What is met ------------------------------------------------------------------------------- */
+
+static void add_met(const struct screen *screen)
+{
+    const struct digest *digest = screen->digest;
+    struct text gloss = TEXT_EMPTY, more = telling_met(digest);
+    if (digest->met > 0) {
+        text_addf(&gloss, "%zu, by topic%s%s", digest->met, more.length > 0 ? ". " : "",
+                  text_string(&more));
+        start_part(screen, "MET", "\033[1;32m", gloss);
+        lead(screen, LIST_HANG, "");
+        say(screen, LIST_HANG, telling_topics(digest));
+    }
+    text_free(&more);
+}
+
+/* Words in so many columns, cut where they are too long. */
+static size_t add_cut(const struct screen *screen, const struct text *phrase, size_t columns)
+{
+    struct text safe = TEXT_EMPTY;
+    utf8_add_printable(&safe, text_string(phrase));
+    const char *at = text_string(&safe);
+    const size_t all = utf8_columns(at);
+    const bool cut = all > columns;
+    for (size_t i = 0; i < (cut ? columns - 3 : all); i++) {
+        const size_t bytes = utf8_length((const unsigned char *)at, strlen(at));
+        text_add_n(screen->out, at, bytes == 0 ? 1 : bytes);
+        at += bytes == 0 ? 1 : bytes;
+    }
+    text_add(screen->out, cut ? "..." : "");
+    screen->out->failed = screen->out->failed || phrase->failed || safe.failed;
+    text_free(&safe);
+    return cut ? columns : all;
+}
+
+/* One line: figure, what it says, where, and how it is known. What it says gives way. */
+static void add_doubtful(const struct screen *screen, const struct doubtful *doubtful)
+{
+    const struct maker *maker = doubtful->maker;
+    struct text name = TEXT_EMPTY, source = TEXT_EMPTY;
+    struct text demand = telling_demand(doubtful);
+    struct text section = telling_section(screen->result, maker->cite);
+    text_addf(&name, "%s:", maker->figure);
+    text_addf(&source, " (%s%s%s)", telling_known(maker->cite), section.length > 0 ? ", " : "",
+              text_string(&section));
+    lead(screen, LIST_HANG, "");
+    size_t left = WRAP_COLUMNS - LIST_HANG;
+    left -= add_cut(screen, &name, NAME_MOST) + 1;
+    text_add(screen->out, " ");
+    const size_t wanted = utf8_columns(text_string(&source));
+    left -= add_cut(screen, &demand, left > wanted + DEMAND_FEWEST ? left - wanted : DEMAND_FEWEST);
+    add_cut(screen, &source, left);
+    text_add(screen->out, "\n");
+    screen->out->failed = screen->out->failed || section.failed;
+    text_free(&name);
+    text_free(&source);
+    text_free(&demand);
+    text_free(&section);
+}
+
+/* In so many lines, heading and all. */
+static void add_confirm(const struct screen *screen, size_t lines)
+{
+    const struct digest *digest = screen->digest;
+    const size_t most = lines < CONFIRM_FEWEST ? CONFIRM_FEWEST : lines;
+    const size_t head = 2; /* an empty line and the heading */
+    struct text gloss = TEXT_EMPTY;
+    if (digest->confirm_count == 0)
+        return;
+    text_addf(&gloss, "%zu figure%s that what is met rests on, not read in this book",
+              digest->confirm_count, plural(digest->confirm_count));
+    start_part(screen, "CONFIRM", "\033[1m", gloss);
+    const size_t shown = digest->confirm_count + head <= most ? digest->confirm_count
+                                                              : most - head - 1;
+    for (size_t i = 0; i < shown; i++)
+        add_doubtful(screen, &digest->confirm[i]);
+    if (shown < digest->confirm_count)
+        text_addf(screen->out, "%*sand %zu more: check --all\n", LIST_HANG, "",
+                  digest->confirm_count - shown);
+}
+
+/* The end -------------------------------------------------------------------------------------- */
+
+static void add_care(const struct screen *screen)
+{
+    const struct result *result = screen->result;
+    struct text gloss = TEXT_EMPTY;
+    if (result->safety_count == 0)
+        return;
+    text_add(&gloss, "what can hurt the crew at this stage");
+    start_part(screen, "CARE", "\033[1m", gloss);
     for (size_t i = 0; i < result->safety_count; i++) {
         const struct safety *safety = &result->safety[i];
-        struct text care = TEXT_EMPTY;
-        text_addf(&care, "%s [", safety->says);
-        cite_add(&care, &safety->cite);
-        text_add(&care, "; ");
-        cite_add_status(&care, &safety->cite);
-        text_add(&care, "]");
-        text_add(page->out, "  * ");
-        add_phrase(page, 4, &care);
+        lead(screen, LIST_HANG, "");
+        wrap_add(screen->out, LIST_HANG, safety->brief != NULL ? safety->brief : safety->says);
     }
 }
 
-static void add_close(const struct page *page, const struct result *result)
+static void add_close(const struct screen *screen)
 {
-    text_add(page->out, "\n");
-    wrap_add(page->out, 0, result->caution == NULL ? "" : result->caution);
-    text_addf(page->out, "\nRules and figures used: %.*s\n", PRINT_SHOWN, result->fingerprint);
+    const struct result *result = screen->result;
+    text_add(screen->out, "\n");
+    wrap_add(screen->out, 0, result->caution == NULL ? "" : result->caution);
+    text_addf(screen->out, "check --all prints every finding, with sources and arithmetic.\n"
+              "Rules and figures used: %.*s\n", PRINT_SHOWN, result->fingerprint);
+}
+
+static size_t lines_of(const struct text *text)
+{
+    size_t lines = 0;
+    for (const char *at = text_string(text); *at != '\0'; at++)
+        lines += *at == '\n';
+    return lines;
+}
+
+static void add_released(struct text *out, struct text *part)
+{
+    text_add(out, text_string(part));
+    out->failed = out->failed || part->failed;
+    text_free(part);
+}
+
+/* Figures to confirm get the lines that all the rest leaves free. */
+static void add_screen(const struct result *result, const struct digest *digest, bool colour,
+                       struct text *out)
+{
+    struct text above = TEXT_EMPTY, below = TEXT_EMPTY, confirm = TEXT_EMPTY;
+    struct screen screen = {&above, result, digest, colour};
+    add_heading(&screen);
+    add_broken(&screen);
+    add_fix(&screen);
+    add_look(&screen);
+    add_answer(&screen);
+    add_unknown(&screen);
+    add_later(&screen);
+    add_met(&screen);
+    screen.out = &below;
+    add_care(&screen);
+    add_close(&screen);
+    screen.out = &confirm;
+    const size_t taken = lines_of(&above) + lines_of(&below);
+    add_confirm(&screen, taken < SCREEN_LINES ? SCREEN_LINES - taken : 0);
+    add_released(out, &above);
+    add_released(out, &confirm);
+    add_released(out, &below);
 }
 
 void report_text(const struct result *result, bool colour, struct text *out)
 {
-    const struct page page = {.out = out, .colour = colour};
-    add_heading(&page, result);
-    add_group(&page, result, OUTCOME_BROKEN);
-    add_group(&page, result, OUTCOME_FAIL);
-    add_open(&page, result);
-    add_group(&page, result, OUTCOME_WARN);
-    add_group(&page, result, OUTCOME_PASS);
-    add_not_applicable(&page, result);
-    add_safety(&page, result);
-    add_close(&page, result);
+    struct digest digest;
+    digest_make(result, &digest);
+    if (digest.arena.failed)
+        out->failed = true;
+    else
+        add_screen(result, &digest, colour, out);
+    digest_free(&digest);
 }

@@ -60,6 +60,15 @@ void value_add_demand(struct text *out, const char *sense, const struct value *r
     value_add(out, required);
 }
 
+void value_add_demands(struct text *out, const struct finding *finding)
+{
+    value_add_demand(out, finding->sense, &finding->required);
+    if (finding->also.kind == VALUE_NONE)
+        return;
+    text_add(out, " and ");
+    value_add_demand(out, finding->also_sense, &finding->also);
+}
+
 void cite_add(struct text *out, const struct cite *cite)
 {
     const bool both = cite->code != NULL && cite->section != NULL && cite->section[0] != '\0';

@@ -764,6 +764,85 @@ static void cautions_follow_the_stage_and_the_danger(void **state)
     eavemark_close(handle);
 }
 
+/* The report of SMALL_JOB under these rules, as people read it. */
+static char *read_report(const char *rules, unsigned options)
+{
+    home_write(&home, "rules/test.lua", rules);
+    eavemark *handle = eavemark_open(home.path);
+    const struct eavemark_request request = {.name = "j", .text = SMALL_JOB,
+                                             .length = strlen(SMALL_JOB)};
+    eavemark_result *result = eavemark_check(handle, &request);
+    assert_string_equal(eavemark_result_problems(result), "");
+    char *text = eavemark_result_report(result, EAVEMARK_TEXT, options);
+    eavemark_result_free(result);
+    eavemark_close(handle);
+    return text;
+}
+
+/* In one line on the screen, written out or worked out; in full where all is. */
+static void a_caution_is_brief_on_the_screen(void **state)
+{
+    (void)state;
+    static const char rules[] =
+        "caution \"falls\" { stages = { \"permit\" }, says = \"Mind the edge, and tie off.\",\n"
+        "  brief = \"Mind the edge.\",\n"
+        "  cite = { code = \"C\", section = \"1\", status = \"seen\", source = \"p\" } }\n"
+        "caution \"slips\" { stages = { \"permit\" }, says = \"Mind the frost, and wait.\",\n"
+        "  brief = function(job, figure) return number(figure \"test.seen\") .. \" slips.\" end,\n"
+        "  cite = { code = \"C\", section = \"2\", status = \"seen\", source = \"p\" } }\n";
+    char *screen = read_report(rules, 0), *full = read_report(rules, EAVEMARK_ALL);
+    assert_has(screen, "\n  Mind the edge.\n  3 slips.\n");
+    assert_null(strstr(screen, "tie off"));
+    assert_has(full, "Mind the edge, and tie off.");
+    assert_has(full, "Mind the frost, and wait.");
+    free(screen);
+    free(full);
+}
+
+#define FAILS(name, keys, fact) \
+    "rule \"t." name "\" { title = \"" name "\", stage = \"permit\", mend = \"Mend.\", " keys \
+    "\n  judge = function(job, figure) return at_least(" fact ", 2 * figure \"test.seen\", " \
+    "\"layers\") end }\n"
+
+/* Rules that name one cause, and rules that find one fact wanting, are told together. */
+static void one_cause_is_told_once(void **state)
+{
+    (void)state;
+    char *screen = read_report(FAILS("a", "cause = \"both\",", "job.existing.layers")
+                               FAILS("b", "", "job.existing.layers + 0")
+                               FAILS("c", "cause = \"both\",", "#job.roof.slopes")
+                               FAILS("d", "", "#job.roof.slopes"), 0);
+    assert_has(screen, "FIX  4 fail, 2 to mend\n  1 a [t.a]\n");
+    assert_has(screen, "    b [t.b]\n");
+    assert_has(screen, "    c [t.c]\n");
+    assert_has(screen, "  2 d [t.d]\n");
+    free(screen);
+}
+
+/* What a job does not say is asked with what waits for it: one fact of several items
+ * once. */
+static void what_is_lacking_is_asked(void **state)
+{
+    (void)state;
+    char *screen = read_report(
+        "rule \"t.a\" { title = \"a\", stage = \"permit\", mend = \"x\", per = \"roof.slopes\",\n"
+        "  judge = function(job, figure, slope)\n"
+        "    return at_least(slope.extra_in, figure \"test.seen\", \"in\") end }\n"
+        "rule \"t.b\" { title = \"b\", stage = \"permit\", mend = \"x\",\n"
+        "  judge = function(job, figure)\n"
+        "    if job.existing.slippery then return not_known(\"what then\") end\n"
+        "    return at_least(1, figure \"test.seen\", \"layers\") end }\n"
+        "rule \"t.c\" { title = \"c\", stage = \"permit\", mend = \"x\",\n"
+        "  judge = function(job, figure) figure \"test.seen\" return cannot_tell(\"It is odd.\") end }\n"
+        "field \"roof.slopes[].extra_in\" { type = \"number\", unit = \"in\", stage = \"permit\",\n"
+        "  answer = \"attic\", ask = \"How much more?\" }\n", 0);
+    assert_has(screen, "ANSWER  2 questions decide 3 findings");
+    assert_has(screen, "  In the attic\n    How much more? front; back (2)\n");
+    assert_has(screen, "  Cannot be told from the job\n  c: It is odd.\n");
+    assert_has(screen, ", 4 to answer, ");
+    free(screen);
+}
+
 static void impossible_facts_make_a_job_unusable(void **state)
 {
     (void)state;
@@ -830,6 +909,9 @@ int main(void)
         in_home(a_broken_rule_leaves_the_others),
         in_home(mend_may_be_computed),
         in_home(cautions_follow_the_stage_and_the_danger),
+        in_home(a_caution_is_brief_on_the_screen),
+        in_home(one_cause_is_told_once),
+        in_home(what_is_lacking_is_asked),
         in_home(impossible_facts_make_a_job_unusable),
         in_home(a_broken_impossibility_breaks_the_check),
     };

@@ -1,0 +1,380 @@
+#include "report/telling.h"
+
+#include "report/story.h"
+#include "report/value.h"
+
+#include <string.h>
+
+enum { PLACES_SHOWN = 3 /* of a question */ };
+
+/* A phrase to put into another. */
+static void add_released(struct text *out, struct text phrase)
+{
+    text_add(out, text_string(&phrase));
+    out->failed = out->failed || phrase.failed;
+    text_free(&phrase);
+}
+
+static const char *name_of(const struct finding *finding)
+{
+    return finding->title == NULL ? finding->rule : finding->title;
+}
+
+/* What is not met, or to look at ------------------------------------------------------- */
+
+static struct text found_of(const struct finding *finding)
+{
+    struct text found = TEXT_EMPTY;
+    value_add(&found, &finding->found);
+    return found;
+}
+
+static bool same_found(const struct finding *a, const struct finding *b)
+{
+    struct text left = found_of(a), right = found_of(b);
+    const bool same = strcmp(text_string(&left), text_string(&right)) == 0;
+    text_free(&left);
+    text_free(&right);
+    return same;
+}
+
+static bool all_found_alike(const struct told *told)
+{
+    for (size_t i = 1; i < told->count; i++)
+        if (!same_found(told->findings[0], told->findings[i]))
+            return false;
+    return true;
+}
+
+/* A fail that rests on a figure nobody read says so before anything else. */
+static const char *first_words(const struct finding *finding)
+{
+    if (finding->outcome != OUTCOME_FAIL || (finding->why & WHY_UNCONFIRMED) == 0)
+        return "";
+    return finding->unsure != NULL ? "Not certain to bind here: " : "Unconfirmed figure: ";
+}
+
+struct text telling_title(const struct told *told)
+{
+    struct text title = TEXT_EMPTY;
+    const struct finding *finding = told->findings[0];
+    text_addf(&title, "%s%s", first_words(finding), name_of(finding));
+    for (size_t i = 0; all_found_alike(told) && i < told->count; i++)
+        if (told->findings[i]->where != NULL)
+            text_addf(&title, "%s%s", i == 0 ? ": " : "; ", told->findings[i]->where);
+    return title;
+}
+
+/* "found 4.8 psf (main front; main back), 4.2 psf (porch)". */
+static void add_each_found(struct text *out, const struct told *told)
+{
+    bool any = false;
+    for (size_t i = 0; i < told->count; i++) {
+        bool told_before = false;
+        for (size_t j = 0; j < i && !told_before; j++)
+            told_before = same_found(told->findings[j], told->findings[i]);
+        if (told_before)
+            continue;
+        text_add(out, any ? ", " : "found ");
+        add_released(out, found_of(told->findings[i]));
+        const char *lead = " (";
+        for (size_t j = i; j < told->count; j++)
+            if (same_found(told->findings[j], told->findings[i])) {
+                text_addf(out, "%s%s", lead, told->findings[j]->where == NULL
+                          ? "the house" : told->findings[j]->where);
+                lead = "; ";
+            }
+        text_add(out, ")");
+        any = true;
+    }
+}
+
+static void add_found(struct text *out, const struct told *told)
+{
+    if (told->findings[0]->found.kind == VALUE_NONE)
+        return;
+    if (all_found_alike(told)) {
+        text_add(out, "found ");
+        value_add(out, &told->findings[0]->found);
+    } else {
+        add_each_found(out, told);
+    }
+}
+
+/* How it stands, where it is no plain fail. */
+static const char *standing_of(const struct finding *finding)
+{
+    if (finding->outcome == OUTCOME_FAIL)
+        return "";
+    if (finding->met == MET_NO)
+        return (finding->why & WHY_PRACTICE) != 0 ? "not met, by common practice: "
+                                                  : "not met, by advice: ";
+    return (finding->why & WHY_DISPUTED) != 0 ? "met on one reading only: "
+                                              : "met, with a remark: ";
+}
+
+/* A duty's own words say it better than "found no". */
+static bool is_said_by_rule(const struct finding *finding)
+{
+    return !finding->compared
+        || (finding->required.kind == VALUE_YES_NO && finding->remark != NULL);
+}
+
+static void add_comparison(struct text *out, const struct told *told)
+{
+    const struct finding *finding = told->findings[0];
+    add_found(out, told);
+    if (finding->required.kind != VALUE_NONE) {
+        text_add(out, finding->found.kind == VALUE_NONE ? "demanded " : "; demanded ");
+        value_add_demands(out, finding);
+    }
+    if (finding->rival.kind != VALUE_NONE) {
+        text_add(out, "; another source demands ");
+        value_add_demand(out, finding->rival_sense, &finding->rival);
+    }
+}
+
+/* The nth section of the figures that made the demand; of all that were cited where
+ * none did. */
+static struct text section_of(const struct result *result, const struct finding *finding,
+                              size_t nth)
+{
+    return telling_section(result, finding->maker_count > 0 ? finding->makers[nth].cite
+                                                            : &finding->cites[nth]);
+}
+
+/* Another one holds all of it: "R905.2.2" in "R905.2.2, Table R905.1.1(2)". */
+static bool is_in_another(const struct result *result, const struct finding *finding,
+                          size_t count, size_t nth)
+{
+    struct text own = section_of(result, finding, nth);
+    bool held = own.length == 0;
+    for (size_t i = 0; i < count && !held; i++) {
+        struct text other = section_of(result, finding, i);
+        held = i != nth && strstr(text_string(&other), text_string(&own)) != NULL
+            && (other.length > own.length || i < nth);
+        text_free(&other);
+    }
+    text_free(&own);
+    return held;
+}
+
+static void add_sections(struct text *out, const struct result *result,
+                         const struct finding *finding)
+{
+    const size_t count = finding->maker_count > 0 ? finding->maker_count : finding->cite_count;
+    bool any = false;
+    for (size_t i = 0; i < count; i++) {
+        if (is_in_another(result, finding, count, i))
+            continue;
+        text_add(out, any ? "; " : " (");
+        add_released(out, section_of(result, finding, i));
+        any = true;
+    }
+    text_add(out, any ? ")" : "");
+}
+
+struct text telling_compared(const struct result *result, const struct told *told)
+{
+    struct text out = TEXT_EMPTY;
+    const struct finding *finding = told->findings[0];
+    text_add(&out, standing_of(finding));
+    if (is_said_by_rule(finding))
+        text_add(&out, finding->remark != NULL ? finding->remark : finding->says);
+    else
+        add_comparison(&out, told);
+    add_sections(&out, result, finding);
+    if (!is_said_by_rule(finding) && finding->remark != NULL)
+        text_addf(&out, ". %s", finding->remark);
+    return out;
+}
+
+static const char *mend_of(const struct finding *finding)
+{
+    return finding->mend;
+}
+
+static const char *dispute_of(const struct finding *finding)
+{
+    return finding->disagree;
+}
+
+static const char *caution_of(const struct finding *finding)
+{
+    return finding->caution;
+}
+
+/* The nth text of this kind that no earlier finding of the block has. */
+static const char *nth_of(const struct block *block, size_t nth,
+                          const char *(*kind)(const struct finding *))
+{
+    for (size_t i = 0; i < block->count; i++) {
+        const char *text = kind(block->told[i].findings[0]);
+        bool said = text == NULL;
+        for (size_t j = 0; j < i && !said; j++)
+            said = story_same_text(kind(block->told[j].findings[0]), text);
+        if (!said && nth-- == 0)
+            return text;
+    }
+    return NULL;
+}
+
+const char *telling_mend(const struct block *block, size_t nth)
+{
+    return nth_of(block, nth, mend_of);
+}
+
+const char *telling_dispute(const struct block *block, size_t nth)
+{
+    return nth_of(block, nth, dispute_of);
+}
+
+const char *telling_caution(const struct block *block, size_t nth)
+{
+    return nth_of(block, nth, caution_of);
+}
+
+/* Figures -------------------------------------------------------------------------------- */
+
+struct text telling_demand(const struct doubtful *doubtful)
+{
+    struct text demand = TEXT_EMPTY;
+    value_add_demand(&demand, doubtful->maker->sense, doubtful->maker->value);
+    return demand;
+}
+
+struct text telling_section(const struct result *result, const struct cite *cite)
+{
+    struct text section = TEXT_EMPTY;
+    const bool own = story_same_text(cite->code, result->edition) && cite->section != NULL
+        && cite->section[0] != '\0';
+    if (own)
+        text_add(&section, cite->section);
+    else
+        cite_add(&section, cite);
+    return section;
+}
+
+const char *telling_known(const struct cite *cite)
+{
+    return story_same_text(cite->status, "parallel") ? "sister text" : "recalled";
+}
+
+/* What is open ----------------------------------------------------------------------------- */
+
+struct text telling_waiting(const struct pending *pending)
+{
+    struct text waiting = TEXT_EMPTY;
+    for (size_t i = 0; i < pending->count; i++) {
+        const struct finding *finding = pending->findings[i];
+        const bool same = i > 0 && story_same_text(finding->rule, pending->findings[i - 1]->rule);
+        if (!same)
+            text_addf(&waiting, "%s%s", i == 0 ? "" : "; ", name_of(finding));
+        if (finding->where != NULL)
+            text_addf(&waiting, ", %s", finding->where);
+    }
+    return waiting;
+}
+
+struct text telling_look(const struct blocks *look)
+{
+    static const char *const WORDS[LOOK_COUNT] = {
+        [LOOK_NOT_MET] = "not met that no code demands",
+        [LOOK_DISPUTED] = "met on one reading only",
+        [LOOK_REMARK] = "met, with a remark",
+    };
+    struct text words = TEXT_EMPTY;
+    for (int i = 0; i < LOOK_COUNT; i++)
+        if (look->ranked[i] > 0)
+            text_addf(&words, "%s%zu %s", words.length > 0 ? ", " : "", look->ranked[i], WORDS[i]);
+    return words;
+}
+
+struct text telling_later(const struct digest *digest)
+{
+    struct text later = TEXT_EMPTY;
+    for (int i = 0; i < STAGE_COUNT; i++)
+        if (digest->later_by_stage[i] > 0)
+            text_addf(&later, "%s%zu at the %s", later.length > 0 ? ", " : "",
+                      digest->later_by_stage[i], stage_word((enum stage)i));
+    return later;
+}
+
+struct text telling_question(const struct asked *asked)
+{
+    struct text question = TEXT_EMPTY;
+    text_add(&question, asked->ask);
+    for (size_t i = 0; i < asked->where_count && i < PLACES_SHOWN; i++)
+        text_addf(&question, "%s%s", i == 0 ? " " : "; ", asked->where[i]);
+    if (asked->where_count > PLACES_SHOWN)
+        text_addf(&question, " and %zu more", asked->where_count - PLACES_SHOWN);
+    text_addf(&question, " (%zu)", asked->decides);
+    return question;
+}
+
+const char *telling_answer(const char *answer)
+{
+    static const struct {
+        const char *answer, *words;
+    } WORDS[] = {
+        {"desk", "At the desk"},
+        {"wrapper", "On a wrapper, box or label"},
+        {"paper", "In a paper"},
+        {"department", "From the department"},
+        {"roof", "On the roof"},
+        {"attic", "In the attic"},
+    };
+    for (size_t i = 0; i < sizeof(WORDS) / sizeof(WORDS[0]); i++)
+        if (story_same_text(WORDS[i].answer, answer))
+            return WORDS[i].words;
+    return answer;
+}
+
+/* What is met ------------------------------------------------------------------------------ */
+
+static void add_topic(struct text *out, const struct topic *topic)
+{
+    for (size_t i = 0; i < topic->length; i++)
+        text_add_n(out, topic->name[i] == '_' ? " " : &topic->name[i], 1);
+    text_addf(out, " %zu", topic->met);
+    if (topic->unconfirmed > 0)
+        text_addf(out, " (%zu)", topic->unconfirmed);
+}
+
+struct text telling_topics(const struct digest *digest)
+{
+    struct text topics = TEXT_EMPTY;
+    for (size_t i = 0; i < digest->topic_count; i++) {
+        text_add(&topics, i > 0 ? ", " : "");
+        add_topic(&topics, &digest->topics[i]);
+    }
+    return topics;
+}
+
+struct text telling_met(const struct digest *digest)
+{
+    struct text met = TEXT_EMPTY;
+    if (digest->met_unconfirmed > 0)
+        text_addf(&met, "In brackets, %zu in all: met on a figure to be confirmed.",
+                  digest->met_unconfirmed);
+    if (digest->met_by_word > 0)
+        text_addf(&met, "%s%zu by what the job says alone, nothing was measured: look before the "
+                  "inspector does.", met.length > 0 ? " " : "", digest->met_by_word);
+    return met;
+}
+
+struct text telling_counts(const struct result *result, const struct digest *digest)
+{
+    struct text counts = TEXT_EMPTY;
+    if (digest->broken.findings > 0)
+        text_addf(&counts, "%zu broken, ", digest->broken.findings);
+    text_addf(&counts, "%zu fail, %zu to look at, ", digest->fix.findings, digest->look.findings);
+    text_addf(&counts, "%zu to answer", digest->asked + digest->untold.findings);
+    if (digest->later > 0)
+        text_addf(&counts, ", %zu later", digest->later);
+    if (digest->unknown.findings > 0)
+        text_addf(&counts, ", %zu not known here", digest->unknown.findings);
+    text_addf(&counts, ", %zu met, %zu do not apply", digest->met,
+              result->counts[OUTCOME_NOT_APPLICABLE]);
+    return counts;
+}
