@@ -52,6 +52,21 @@ static void lint_entry(struct proof *proof, struct place_proof *place, struct pr
                          "restate only the citation, leave the value out", entry->name));
 }
 
+/* A section that what is followed has too, cited as if it stood in an ordinance that
+ * goes by no edition of its own: people would look for it in the wrong book. */
+static void lint_book(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                      const struct profile *parent, const struct entry *entry)
+{
+    const struct figure *from = profile_figure(parent, entry->name);
+    if (from == NULL || entry->book != NULL || block->block->edition != NULL
+        || block->block->model || !same_text(entry->cite, from->cite.section)
+        || same_text(block->block->code, from->cite.code))
+        return;
+    say(proof, place, block, entry->file, entry->line, false,
+        arena_format(&proof->arena, "figure \"%s\" is cited by a section of what is followed; if "
+                     "it stands there, write book = \"%s\"", entry->name, from->cite.code));
+}
+
 static void lint_drop(struct proof *proof, struct place_proof *place, struct proof_block *block,
                       const struct profile *parent, const struct entry_drop *drop)
 {
@@ -272,6 +287,7 @@ void proof_lint(struct proof *proof, struct place_proof *place, struct proof_blo
     for (const struct entry *e = block->block->entries; parent != NULL && e != NULL; e = e->next) {
         lint_entry(proof, place, block, parent->profile, e);
         lint_words(proof, place, block, parent->profile, e);
+        lint_book(proof, place, block, parent->profile, e);
     }
     for (const struct entry_drop *d = block->block->drops; parent != NULL && d != NULL; d = d->next)
         lint_drop(proof, place, block, parent->profile, d);

@@ -414,6 +414,9 @@ static const struct slip SLIPS[] = {
      "already; to restate only the citation, leave the value out"},
     {"figures = { [\"roof.layers_most\"] = { cite = 'R1' } },\n", EAVEMARK_NOTHING_FAILED,
      "warning jurisdictions/elm.lua:3: figure \"roof.layers_most\" changes nothing"},
+    {"figures = { [\"roof.layers_most\"] = { 1, cite = 'R1' } },\n", EAVEMARK_NOTHING_FAILED,
+     "warning jurisdictions/elm.lua:3: figure \"roof.layers_most\" is cited by a section of what is "
+     "followed; if it stands there, write book = \""},
     {"figures = { [\"roof.layers_mots\"] = { 1, unit = 'layers', sense = 'at_most', cite = 'C',\n"
      "  status = 'invented', source = 'Elm' } },\n", EAVEMARK_FAILED,
      "error jurisdictions/elm.lua:3: figure \"roof.layers_mots\" reaches no rule: no rule asks for it, "
