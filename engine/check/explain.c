@@ -5,6 +5,7 @@
 #include "check/cases.h"
 #include "job/json.h"
 #include "job/spot.h"
+#include "judge/row_reads.h"
 
 #include <errno.h>
 #include <stdio.h>
@@ -133,26 +134,34 @@ static bool some_place_has(const struct places *places, const char *figure)
 
 /* Learning what a rule reads ---------------------------------------------------- */
 
+static void note_figure(void *data, const char *name)
+{
+    struct explanation *out = data;
+    if (!strings_have(&out->figures, name))
+        strings_add(&out->figures, &out->arena, arena_copy(&out->arena, name));
+}
+
 static void note_figures(struct explanation *out, const struct finding *finding)
 {
-    for (size_t i = 0; i < finding->figure_count; i++) {
-        const char *name = finding->figures[i]->name;
-        if (!strings_have(&out->figures, name))
-            strings_add(&out->figures, &out->arena, arena_copy(&out->arena, name));
-    }
+    for (size_t i = 0; i < finding->figure_count; i++)
+        note_figure(out, finding->figures[i]->name);
+}
+
+static void note_field(void *data, const struct field *field)
+{
+    struct explanation *out = data;
+    bool known = field == NULL || field == out->law->book->fields.root || out->fields == NULL;
+    for (size_t j = 0; !known && j < out->field_count; j++)
+        known = out->fields[j] == field;
+    if (!known)
+        out->fields[out->field_count++] = field;
 }
 
 /* A field may be of a place's own: it is looked for in the rule's law. */
 static void note_fields(struct explanation *out, const struct finding *finding)
 {
-    for (size_t i = 0; i < finding->read_count; i++) {
-        const struct field *field = spot_field(&out->law->book->fields, finding->reads[i].at);
-        bool known = field == NULL || field == out->law->book->fields.root;
-        for (size_t j = 0; j < out->field_count; j++)
-            known = known || out->fields[j] == field;
-        if (!known)
-            out->fields[out->field_count++] = field;
-    }
+    for (size_t i = 0; i < finding->read_count; i++)
+        note_field(out, spot_field(&out->law->book->fields, finding->reads[i].at));
 }
 
 static size_t count_fields(const struct field *field)
@@ -231,12 +240,17 @@ static void learn(struct explaining *e)
     struct problems problems = {0};
     const size_t most = count_fields(out->law->book->fields.root);
     out->fields = arena_array(&out->arena, most, sizeof(struct field *));
-    cases_each(e->laws, out->rule->id, note_case, out, &problems);
-    out->cases_broken = problems.count > 0;
-    laws_forget(e->laws, &problems);
-    if (home_each(e->laws->home, "rules/cases", ".json", 0, note_base_job, e) != 0
-        && errno == ENOMEM)
-        e->laws->out_of_memory = true;
+    rule_each_figure(out->law->book, out->rule, note_figure, out);
+    rule_each_field(out->rule, note_field, out);
+    out->declared = rule_is_plain(out->rule);
+    if (!out->declared) {
+        cases_each(e->laws, out->rule->id, note_case, out, &problems);
+        out->cases_broken = problems.count > 0;
+        laws_forget(e->laws, &problems);
+        if (home_each(e->laws->home, "rules/cases", ".json", 0, note_base_job, e) != 0
+            && errno == ENOMEM)
+            e->laws->out_of_memory = true;
+    }
     sort_texts(&out->figures);
     if (out->fields != NULL && out->field_count > 1)
         qsort(out->fields, out->field_count, sizeof(struct field *), field_order);

@@ -1,8 +1,8 @@
 /* explain.h - what there is to say about a rule or a figure, gathered.
  *
- * Which figures and fields a rule reads is not declared anywhere: it is learnt
- * by judging the rule's cases and the base jobs and taking together what was
- * recorded.
+ * Which figures and fields a rule reads is told by its row. Of a rule made of
+ * functions it is declared nowhere: it is learnt by judging the rule's cases and the
+ * base jobs and taking together what was recorded.
  */
 #ifndef EAVEMARK_CHECK_EXPLAIN_H
 #define EAVEMARK_CHECK_EXPLAIN_H
@@ -38,7 +38,8 @@ struct explanation {
     struct strings figures;        /* names, by name */
     const struct field **fields;   /* that the rule reads, by path */
     size_t field_count;
-    size_t case_count;             /* cases that judged the rule */
+    bool declared;                 /* all of these are told by the rule's row */
+    size_t case_count;             /* else: cases that judged the rule */
     bool cases_broken;             /* not all cases could be read: it may read more */
     struct listed_rule *rules;     /* when all are listed */
     size_t rule_count;

@@ -5,6 +5,7 @@
 #include "check/case_list.h"
 #include "check/check.h"
 #include "check/mention.h"
+#include "judge/row_reads.h"
 #include "judge/judge.h"
 
 #include <string.h>
@@ -259,6 +260,8 @@ static enum nudge_state state_of_unasked(const struct trying *trying, const stru
     const char *name = trying->now->figure->name;
     if (is_asked(trying, trying->now->figure, false))
         return NUDGE_PRINTED;
+    if (rows_name_figure(law->book, name))
+        return NUDGE_UNASKED;
     bool printed = false;
     for (const struct source *s = law->book->sources.first; s != NULL; s = s->next) {
         if (!mention_in(s, name))

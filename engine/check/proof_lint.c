@@ -2,6 +2,7 @@
 
 #include "base/nearest.h"
 #include "check/mention.h"
+#include "judge/row_reads.h"
 
 #include <ctype.h>
 #include <string.h>
@@ -243,6 +244,8 @@ static void scan_fields(struct scan *scan)
 
 static bool law_names(const struct law *law, const char *name)
 {
+    if (rows_name_figure(law->book, name))
+        return true;
     for (const struct source *s = law->book->sources.first; s != NULL; s = s->next)
         if (mention_in(s, name))
             return true;

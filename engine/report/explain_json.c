@@ -133,7 +133,8 @@ static bool add_fields(cJSON *root, const struct explanation *x)
             && json_add_text(object, "stage", x->fields[i]->stage)
             && json_add_text(object, "ask", x->fields[i]->ask);
     }
-    return added && cJSON_AddNumberToObject(root, "cases", (double)x->case_count) != NULL
+    return added && cJSON_AddBoolToObject(root, "declared", x->declared) != NULL
+        && cJSON_AddNumberToObject(root, "cases", (double)x->case_count) != NULL
         && cJSON_AddBoolToObject(root, "cases_complete", !x->cases_broken) != NULL;
 }
 

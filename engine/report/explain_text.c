@@ -330,7 +330,9 @@ static void add_fields(const struct explanation *x, struct text *out)
         wrap_add(out, 4, x->fields[i]->ask);
     }
     struct text learnt = TEXT_EMPTY;
-    if (x->case_count == 0)
+    if (x->declared)
+        text_add(&learnt, "Figures and facts are those that the rule's row names: all there are.");
+    else if (x->case_count == 0)
         text_add(&learnt, "No case judges this rule: figures and facts are only those that the "
                           "base jobs bring up, and may be more.");
     else

@@ -1,0 +1,119 @@
+#include "judge/row_reads.h"
+
+#include "judge/row.h"
+
+#include <stdio.h>
+#include <string.h>
+
+/* Facts ------------------------------------------------------------------------------ */
+
+struct fields_told {
+    void (*visit)(void *data, const struct field *field);
+    void *data;
+};
+
+/* The fact, and what leads to it: groups hold nothing of their own. */
+static void tell_fact(const struct fields_told *told, const struct fact *fact)
+{
+    for (size_t i = 0; fact != NULL && i < fact->step_count; i++)
+        if (fact->steps[i]->type != FIELD_GROUP)
+            told->visit(told->data, fact->steps[i]);
+}
+
+static void tell_condition_fact(void *data, const struct condition *condition)
+{
+    tell_fact(data, condition->fact);
+}
+
+void rule_each_field(const struct rule *rule,
+                     void (*visit)(void *data, const struct field *field), void *data)
+{
+    struct fields_told told = {visit, data};
+    if (rule->row == NULL)
+        return;
+    row_each_condition(rule->row, tell_condition_fact, &told);
+    tell_fact(&told, rule->row->fact);
+    tell_fact(&told, rule->row->measured);
+    tell_fact(&told, rule->row->by);
+}
+
+/* Figures ----------------------------------------------------------------------------- */
+
+struct figures_told {
+    void (*visit)(void *data, const char *name);
+    void *data;
+};
+
+static void tell_figure(const struct figures_told *told, const struct figure *figure)
+{
+    if (figure != NULL)
+        told->visit(told->data, figure->name);
+}
+
+static void tell_condition_figure(void *data, const struct condition *condition)
+{
+    tell_figure(data, condition->figure);
+}
+
+/* One for each word of the fact that chooses. */
+static void tell_table(const struct rulebook *book, const struct row *row,
+                       const struct figures_told *told)
+{
+    const struct field *by = row->by->field;
+    for (size_t i = 0; i < by->choice_count; i++) {
+        char name[256];
+        snprintf(name, sizeof(name), "%s%s", row->by_prefix, by->choices[i]);
+        tell_figure(told, profile_figure(book->profile, name));
+    }
+}
+
+void rule_each_figure(const struct rulebook *book, const struct rule *rule,
+                      void (*visit)(void *data, const char *name), void *data)
+{
+    struct figures_told told = {visit, data};
+    const struct row *row = rule->row;
+    if (row == NULL)
+        return;
+    row_each_condition(row, tell_condition_figure, &told);
+    for (size_t i = 0; i < row->meets_count; i++)
+        tell_figure(&told, row->meets[i]);
+    tell_figure(&told, row->share);
+    tell_figure(&told, row->over);
+    if (row->by_prefix != NULL)
+        tell_table(book, row, &told);
+}
+
+struct naming {
+    const char *name;
+    bool named;
+};
+
+static void note_name(void *data, const char *name)
+{
+    struct naming *naming = data;
+    naming->named = naming->named || strcmp(naming->name, name) == 0;
+}
+
+bool rows_name_figure(const struct rulebook *book, const char *name)
+{
+    struct naming naming = {name, false};
+    for (const struct rule *rule = book->rules; rule != NULL && !naming.named; rule = rule->next)
+        rule_each_figure(book, rule, note_name, &naming);
+    return naming.named;
+}
+
+/* Plain ------------------------------------------------------------------------------- */
+
+static void note_function(void *data, const struct condition *condition)
+{
+    bool *plain = data;
+    *plain = *plain && condition->kind != WHEN_FUNCTION;
+}
+
+bool rule_is_plain(const struct rule *rule)
+{
+    bool plain = rule->row != NULL && rule->mend_function == RULE_NO_FUNCTION;
+    if (plain)
+        row_each_condition(rule->row, note_function, &plain);
+    return plain;
+}

@@ -1,0 +1,23 @@
+/* row_reads.h - what a rule reads, told by its structure alone: no job is judged and
+ * no case is run. */
+#ifndef EAVEMARK_JUDGE_ROW_READS_H
+#define EAVEMARK_JUDGE_ROW_READS_H
+
+#include "judge/rulebook.h"
+
+/* Is all that the rule reads told by its row? Not when it, or one of its conditions,
+ * is made of functions. */
+bool rule_is_plain(const struct rule *rule);
+
+/* Calls visit for every field, and for the name of every figure of the rulebook's
+ * profile, that the rule's row names; some more than once. None for a rule made of
+ * functions. */
+void rule_each_field(const struct rule *rule,
+                     void (*visit)(void *data, const struct field *field), void *data);
+void rule_each_figure(const struct rulebook *book, const struct rule *rule,
+                      void (*visit)(void *data, const char *name), void *data);
+
+/* Does some row of the rulebook name the figure? */
+bool rows_name_figure(const struct rulebook *book, const char *name);
+
+#endif

@@ -1,0 +1,93 @@
+/* What a row says that it reads is all it reads: held against what was recorded when
+ * the base jobs of the cases were judged under invented places and model editions. */
+#include "check/check.h"
+#include "job/json.h"
+#include "job/spot.h"
+#include "judge/row_reads.h"
+
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <string.h>
+
+#include <cmocka.h>
+
+struct told {
+    const struct field *field;
+    const char *figure;
+    bool found;
+};
+
+static void is_field(void *data, const struct field *field)
+{
+    struct told *told = data;
+    told->found = told->found || field == told->field;
+}
+
+static void is_figure(void *data, const char *name)
+{
+    struct told *told = data;
+    told->found = told->found || strcmp(name, told->figure) == 0;
+}
+
+static void hold(const struct law *law, const struct finding *finding, size_t *looked)
+{
+    const struct rule *rule = rulebook_rule(law->book, finding->rule);
+    if (!rule_is_plain(rule))
+        return;
+    for (size_t i = 0; i < finding->read_count; i++) {
+        struct told told = {spot_field(&law->book->fields, finding->reads[i].at), NULL, false};
+        rule_each_field(rule, is_field, &told);
+        bool per = false; /* the list that is gone through, where the job lacks it */
+        for (size_t d = 0; d < rule->per_depth; d++)
+            per = per || rule->per[d] == told.field;
+        if (!told.found && !per)
+            fail_msg("%s reads %s, which its row does not tell", rule->id, finding->reads[i].at);
+        ++*looked;
+    }
+    for (size_t i = 0; i < finding->figure_count; i++) {
+        struct told told = {NULL, finding->figures[i]->name, false};
+        rule_each_figure(law->book, rule, is_figure, &told);
+        if (!told.found)
+            fail_msg("%s asks for %s, which its row does not tell", rule->id, told.figure);
+        ++*looked;
+    }
+}
+
+static void a_row_tells_all_it_reads(void **state)
+{
+    (void)state;
+    static const char *const JOBS[] = {"rules/cases/base.json", "rules/cases/paperwork.json",
+                                       "examples/porch-tear-off/job-final.json",
+                                       "examples/overlay-gable/job.json"};
+    static const char *const PLACES[] = {"model/irc-2018", "model/irc-2024", "example/quillbank",
+                                         "example/emberlow", "us-fl"};
+    struct laws laws = {.home = EAVEMARK_HOME_DIR};
+    size_t looked = 0;
+    for (size_t j = 0; j < sizeof(JOBS) / sizeof(JOBS[0]); j++)
+        for (size_t p = 0; p < sizeof(PLACES) / sizeof(PLACES[0]); p++) {
+            char path[300];
+            struct checked checked = {0};
+            const struct overrides overrides = {PLACES[p], "2026-05-04", NULL};
+            cJSON *job = NULL;
+            snprintf(path, sizeof(path), "%s/%s", EAVEMARK_HOME_DIR, JOBS[j]);
+            json_read_file(&job, path, &checked.problems);
+            assert_non_null(job);
+            check_job(&laws, job, &overrides, path, &checked);
+            for (size_t i = 0; checked.judged && i < checked.result.finding_count; i++)
+                hold(laws_find(&laws, PLACES[p], 20260504, "", &checked.problems),
+                     &checked.result.findings[i], &looked);
+            checked_free(&checked);
+            cJSON_Delete(job);
+        }
+    laws_free(&laws);
+    assert_true(looked > 1000);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {cmocka_unit_test(a_row_tells_all_it_reads)};
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}
