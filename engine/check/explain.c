@@ -7,6 +7,7 @@
 #include "job/spot.h"
 #include "judge/row_reads.h"
 
+#include <ctype.h>
 #include <errno.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -349,6 +350,14 @@ static bool say_topic(struct explaining *e, const struct strings *rules)
     return any;
 }
 
+static bool is_topic(struct explaining *e)
+{
+    struct strings topics = {0};
+    const struct collecting to = {&topics, &e->out->arena};
+    collect_rules(&to, e->laws, &e->out->places, true);
+    return strings_have(&topics, e->request->name);
+}
+
 /* Neither a rule nor a figure. */
 static void say_unknown(struct explaining *e)
 {
@@ -421,6 +430,80 @@ static void list_rules(struct explaining *e, const struct law *asked)
         qsort(out->rules, out->rule_count, sizeof(*out->rules), listed_order);
 }
 
+/* A word ------------------------------------------------------------------------ */
+
+/* Case does not count: people write "Staple". */
+static bool has_word(const char *text, const char *word)
+{
+    const size_t length = strlen(word);
+    for (; text != NULL && *text != '\0'; text++) {
+        size_t i = 0;
+        while (i < length && tolower((unsigned char)text[i]) == tolower((unsigned char)word[i]))
+            i++;
+        if (i == length)
+            return true;
+    }
+    return false;
+}
+
+struct looking {
+    const char *word;
+    bool found;
+};
+
+static void look_in_field(void *data, const struct field *field)
+{
+    struct looking *looking = data;
+    looking->found = looking->found || has_word(field->ask, looking->word);
+    for (size_t i = 0; i < field->choice_count; i++)
+        looking->found = looking->found || has_word(field->choices[i], looking->word);
+}
+
+static bool rule_has_word(const struct rulebook *book, const char *id, const char *word)
+{
+    const struct rule *rule = rulebook_rule(book, id);
+    struct looking looking = {word, false};
+    if (rule != NULL)
+        rule_each_field(rule, look_in_field, &looking);
+    return looking.found || has_word(id, word)
+        || (rule != NULL && (has_word(rule->title, word) || has_word(rule->mend, word)
+                             || has_word(rule->caution, word)));
+}
+
+static bool set_has_word(const struct value *value, const char *word)
+{
+    for (size_t i = 0; i < value->set_count; i++)
+        if (has_word(value->set[i], word))
+            return true;
+    return false;
+}
+
+/* The rules and figures in whose words the one asked for stands. False when there are
+ * none: it may be a name misspelled. */
+static bool list_word(struct explaining *e, const struct law *asked)
+{
+    struct explanation *out = e->out;
+    const char *word = e->request->name;
+    size_t kept = 0;
+    if (strlen(word) < 3 || strchr(word, '.') != NULL)
+        return false;
+    list_rules(e, asked);
+    for (size_t i = 0; i < out->rule_count; i++)
+        if (has_word(out->rules[i].title, word)
+            || rule_has_word(asked->book, out->rules[i].id, word))
+            out->rules[kept++] = out->rules[i];
+    out->rule_count = kept;
+    for (size_t i = 0; i < asked->profile->figure_count; i++) {
+        const struct figure *figure = &asked->profile->figures[i];
+        if (has_word(figure->name, word) || set_has_word(&figure->value, word))
+            note_figure(out, figure->name);
+    }
+    out->word = kept + out->figures.count > 0 ? word : NULL;
+    if (out->word == NULL)
+        out->rules = NULL;
+    return out->word != NULL;
+}
+
 /* All of it --------------------------------------------------------------------- */
 
 static void explain_name(struct explaining *e, const struct law *asked)
@@ -432,7 +515,7 @@ static void explain_name(struct explaining *e, const struct law *asked)
     else if (some_place_has(&out->places, e->request->name)
              || profile_figure(asked->profile, e->request->name) != NULL)
         strings_add(&out->figures, &out->arena, arena_copy(&out->arena, e->request->name));
-    else
+    else if (is_topic(e) || !list_word(e, asked))
         say_unknown(e);
 }
 

@@ -12,7 +12,7 @@
 #include "profile/places.h"
 
 struct explain_request {
-    const char *name;         /* of a rule or a figure; NULL: all rules */
+    const char *name;         /* of a rule or a figure, or a word to look for; NULL: all rules */
     const char *jurisdiction; /* or NULL */
     long date;                /* or 0: the newest edition of each place */
     cJSON *job;               /* or NULL; is changed as by check_job */
@@ -41,8 +41,9 @@ struct explanation {
     bool declared;                 /* all of these are told by the rule's row */
     size_t case_count;             /* else: cases that judged the rule */
     bool cases_broken;             /* not all cases could be read: it may read more */
-    struct listed_rule *rules;     /* when all are listed */
+    struct listed_rule *rules;     /* when all are listed, or those with a word */
     size_t rule_count;
+    const char *word;              /* the word looked for: figures are listed too; or NULL */
     struct checked checked;        /* with a job: how it was judged */
     cJSON *job;                    /* not owned */
 };

@@ -29,6 +29,9 @@ static bool add_list(cJSON *root, const struct explanation *x)
             && json_add_text(rule, "title", x->rules[i].title)
             && json_add_text(rule, "only_in", x->rules[i].place);
     }
+    if (added && x->word != NULL)
+        added = json_add_text(root, "word", x->word)
+            && json_add_texts(root, "figures", x->figures.items, x->figures.count);
     return added;
 }
 

@@ -45,7 +45,11 @@ static size_t topic_length(const char *rule)
 static void add_list(const struct explanation *x, struct text *out)
 {
     const char *topic = "";
-    text_addf(out, "%zu rules. eavemark explain RULE says more of one.\n", x->rule_count);
+    if (x->word == NULL)
+        text_addf(out, "%zu rules. eavemark explain RULE says more of one.\n", x->rule_count);
+    else
+        text_addf(out, "%zu rules and %zu figures with \"%s\". eavemark explain NAME says more of "
+                  "one.\n", x->rule_count, x->figures.count, x->word);
     for (size_t i = 0; i < x->rule_count; i++) {
         const struct listed_rule *rule = &x->rules[i];
         const size_t length = topic_length(rule->id);
@@ -59,6 +63,10 @@ static void add_list(const struct explanation *x, struct text *out)
         text_addf(out, "  %-30s ", rule->id);
         page_phrase(out, 33, &line);
     }
+    if (x->figures.count > 0)
+        text_add(out, "\n-- figures\n\n");
+    for (size_t i = 0; i < x->figures.count; i++)
+        text_addf(out, "  %s\n", x->figures.items[i]);
 }
 
 /* The rule in words ----------------------------------------------------------- */
