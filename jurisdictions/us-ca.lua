@@ -67,6 +67,11 @@ end
 local function older()
   local read = reader("parallel", SISTER)
   return with(common(read), {
+    ["alarms.co_sources"] = { { "fuel_appliance", "bedroom_appliance", "fireplace",
+      "attached_garage" }, cite = "R315.2", status = "seen",
+      source = "county sheets on the 2013 wording" },
+    ["alarms.co_places"] = { { "outside_bedrooms", "each_story" }, cite = "R315.3",
+      status = "seen", source = "a retrofit sheet" },
     ["alarms.exterior_exempt"] = { false, cite = "R314.2.2, R315.2.2", status = "seen",
       source = SHEETS },
     ["alarms.by_permit"] = { cite = "R314.2.2", status = "seen", source = SHEET },

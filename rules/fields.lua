@@ -428,6 +428,8 @@ field "covering.kind" { type = "choice",
   choices = { "asphalt_shingle", "roll_roofing", "wood_shingle", "wood_shake", "slate", "clay_tile",
     "concrete_tile", "metal_panel", "metal_shingle", "coating" }, answer = "desk", stage = "permit",
   ask = "What kind of covering goes on?" }
+field "covering.metal_seam" { type = "choice", choices = { "lapped", "sealed", "standing" }, stage = "permit",
+  ask = "How are the metal panels joined: lapped, lapped with sealant in the laps, or standing seams?" }
 field "covering.UL_2218_class" { type = "choice", choices = { "1", "2", "3", "4", "none" }, stage = "permit",
   ask = "Which UL 2218 hail class does the shingle wrapper show?" }
 field "covering.hail_proof" { type = "choice", choices = { "wrapper", "papers", "none" }, stage = "final",
@@ -800,7 +802,7 @@ field "roof.valleys[].measured_width_in" { type = "numbers", unit = "in", range 
 field "roof.valleys[].bottom_width_in" { type = "number", unit = "in", range = { 0, 120 }, stage = "permit",
   ask = "Of two plies, how wide is the bottom one?" }
 field "roof.valleys[].metal" { type = "choice",
-  choices = { "copper", "high_yield_copper", "aluminum", "stainless", "galvanized",
+  choices = { "copper", "high_yield_copper", "lead_coated_copper", "lead_coated_high_yield_copper", "aluminum", "stainless", "galvanized",
     "aluminum_zinc", "zinc", "lead", "painted_terne", "plain_steel", "other" }, stage = "permit",
   ask = "Which metal lines it?" }
 field "roof.valleys[].thickness_in" { type = "number", unit = "in", range = { 0.001, 0.5 }, stage = "permit",

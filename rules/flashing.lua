@@ -141,12 +141,28 @@ rule "flashing.chimneys" {
     return figure "flashing.required", "no flashing is asked for here"
   end,
   judge = function(job, figure, chimney)
-    local based = shown(is_there(chimney), "base flashing all around the chimney")
-    if not chimney.masonry then return based end
-    return all_of(based, equals(chimney.counterflashed,
-      figure "flashing.masonry_counterflashed"):say("A masonry chimney is counterflashed."))
+    return shown(is_there(chimney), "base flashing all around the chimney")
   end,
-  mend = "Flash the chimney all around; on masonry set counterflashing into the joints.",
+  mend = "Flash the chimney all around.",
+}
+
+-- The code asks for it where a cricket meets the chimney, practice all around.
+rule "flashing.counterflashing" {
+  title = "Counterflashing on a masonry chimney",
+  stage = "dry-in",
+  per = "roof.chimneys",
+  applies = function(job, figure, chimney)
+    return chimney.masonry, "only masonry is counterflashed"
+  end,
+  judge = function(job, figure, chimney)
+    local asked = "flashing.masonry_counterflashed"
+    if known(chimney, "cricket") and chimney.cricket then
+      asked = "flashing.cricket_counterflashed"
+    end
+    return equals(chimney.counterflashed, figure(asked))
+      :say("A masonry chimney is counterflashed.")
+  end,
+  mend = "Set counterflashing into the joints of the masonry.",
 }
 
 local function is_wide(figure, one)

@@ -620,7 +620,7 @@ demand "permit.bin" {
 
 local function needs_card(job, figure, switch, off)
   if not figure(switch) then return false, off end
-  return job.permit.status ~= "none", "there is no permit to post"
+  return job.permit.status ~= "none", "there is no permit to keep there"
 end
 
 rule "permit.posted" {
@@ -633,7 +633,7 @@ rule "permit.posted" {
     return equals(job.permit.posted, figure "permit.posted_required")
       :say("It stays there from the first day until the final.")
   end,
-  mend = "Post the card before work begins, and leave it up until the final.",
+  mend = "Have the permit or a copy of it on the site before work begins, and until the final.",
 }
 
 rule "permit.visible" {

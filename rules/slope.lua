@@ -21,11 +21,11 @@ rule "slope.least" {
     end
     -- Seams differ; lapped and unsealed needs the most, so that much does for all.
     local least = figure "slope.least.metal_panel_lapped"
-    if as_printed(slope.pitch, "rise_in_12") < least then
-      cannot_tell("under " .. number(least, "rise_in_12") .. " the seam of the panels decides; "
-        .. "sealed and standing seams may lie flatter")
+    if as_printed(slope.pitch, "rise_in_12") >= least then
+      return at_least(slope.pitch, least, "rise_in_12")
     end
-    return at_least(slope.pitch, least, "rise_in_12")
+    return at_least(slope.pitch, figure("slope.least.metal_panel_" .. job.covering.metal_seam),
+      "rise_in_12")
   end,
   mend = "Use a covering made for that slope on this plane.",
 }

@@ -903,6 +903,15 @@ quantity "tear_off_loads" {
   end,
 }
 
+-- The steeper the roof, the less of passing load its rafters are framed for.
+local function live_band(job, figure)
+  local steepest = 0
+  for _, slope in ipairs(job.roof.slopes) do steepest = math.max(steepest, slope.pitch) end
+  steepest = as_printed(steepest, "rise_in_12")
+  if steepest < figure "weight.live_load_mid_from" then return "low" end
+  return steepest < figure "weight.live_load_steep_from" and "mid" or "steep"
+end
+
 quantity "stack_load" {
   title = "Load under a stack of bundles",
   applies = is_shingled,
@@ -911,10 +920,11 @@ quantity "stack_load" {
     local each, area = job.covering.weight_lb_per_square / bundles, job.takeoff.stack_sqft
     local load = trade.stack_psf {
       bundles = job.takeoff.bundles_per_stack, bundle_lb = each, area_sqft = area }
-    local live = figure "weight.roof_live_load"
+    local live = figure("weight.roof_live_load." .. live_band(job, figure))
     local most = trade.stack_most { bundle_lb = each, area_sqft = area, limit_psf = live }
     return amount { exact = load, unit = "psf",
-      note = "Roofs are framed for " .. number(live, "psf") .. " of passing load or less: "
+      note = "Rafters of the steepest plane are framed for " .. number(live, "psf")
+        .. " of passing load or less, beams under much roof for less: "
         .. number(most, "count") .. " such bundles at most on so much deck." }
   end,
 }

@@ -100,6 +100,10 @@ local function zones_of(job, figure, band)
     -- That edition has one band from flat to 27 degrees.
     return THREE, "wind.gcp_7_10." .. (band == "shallow" and "mid" or band) .. "."
   end
+  -- The newest has three zones for gables and hips alike, each form with its own.
+  if year == 2022 then
+    return THREE, "wind.gcp_7_22." .. (band == "low" and "" or form .. ".") .. band .. "."
+  end
   if year ~= 2016 then
     cannot_tell("no coefficients of the wind standard's edition of " .. number(year, "year")
       .. " are held here")
@@ -134,8 +138,10 @@ local function suction(job, figure, bands, place, q)
   return -worst
 end
 
--- Flat roofs of the newer edition have strips of another width.
+-- The code has one width for its own zones. Worked out by the standard it goes by the
+-- house, and flat roofs of the newer editions have strips of another width.
 local function zone_width_in(job, figure, bands)
+  if not figure "wind.engineered_nailing_binds" then return 12 * figure "wind.zone_width" end
   local height = job.house.mean_roof_height_ft
   local width = trade.zone_width_ft {
     least_width_ft = job.house.least_width_ft,
@@ -145,7 +151,7 @@ local function zone_width_in(job, figure, bands)
     least_share = figure "wind.zone_least_share",
     least_ft = figure "wind.zone_least",
   }
-  if has(bands, "low") and figure "wind.asce_year" == 2016 then
+  if has(bands, "low") and figure "wind.asce_year" >= figure "wind.zone_flat_from" then
     width = math.max(width, figure "wind.zone_flat_height_share" * height)
   end
   return 12 * width

@@ -64,3 +64,76 @@ zone(2026, "ridge corners", "gable", "6:12", "-3", 6.253)
 zone(2026, "ridge corners", "gable", "8:12", "-2", 9.121)
 zone(2026, "corners", "hip", "4:12", "-2.6", 7.152)
 zone(2026, "corners", "hip", "6:12", "-2", 9.121)
+
+-- The newest: three zones again; Kz 0.6892 at 30 ft (2.41 (30/3280)^(2/7.5)), q 33.74 psf, so
+-- -2 gives 44.14 psf and 9.271 in.
+zone(2027, "strips", "gable", "1.4:12", "-2.3", 8.150)
+zone(2027, "strips", "gable", "4:12", "-2.7", 7.018)
+zone(2027, "strips", "gable", "6:12", "-2.5", 7.542)
+zone(2027, "strips", "gable", "8:12", "-2", 9.271)
+zone(2027, "strips", "hip", "4:12", "-2.4", 7.834)
+zone(2027, "strips", "hip", "6:12", "-2", 9.271)
+zone(2027, "strips", "hip", "8:12", "-1.8", 10.208)
+zone(2028, "corners", "gable", "1.4:12", "-3.2", 5.980)
+zone(2028, "corners", "gable", "4:12", "-3.6", 5.347)
+zone(2028, "corners", "gable", "6:12", "-3", 6.356)
+zone(2028, "corners", "gable", "8:12", "-2.5", 7.542)
+zone(2028, "corners", "hip", "4:12", "-2.6", 7.270)
+zone(2028, "corners", "hip", "6:12", "-2", 9.271)
+zone(2028, "corners", "hip", "8:12", "-2.4", 7.834)
+
+-- Inside of the zones, which the county's study leaves to the code.
+local function inside(form, pitch, coefficient, spacing)
+  local function nailed(apart)
+    return { ["site.wind_vult_mph"] = 150, ["house.mean_roof_height_ft"] = 30,
+      ["roof.form"] = form, ["roof.slopes[1].pitch"] = pitch, ["roof.slopes[2].pitch"] = pitch,
+      ["roof.slopes[3].pitch"] = pitch, ["decks[1].nails.field_spacing_in"] = apart,
+      ["decks[1].nails.band_spacing_in"] = 0.5, ["decks[1].nails.band_width_in"] = 240 }
+  end
+  local name = "inside, " .. form .. " at " .. pitch .. ", " .. coefficient
+  cases "wind.nail_spacing" {
+    under = "example/gustwick", date = "2029-07-01",
+    { name .. ": enough", with = nailed(spacing), expect = "warn" },
+    { name .. ": a hair short", with = nailed(spacing + 0.001), expect = "fail",
+      required = spacing, found = spacing + 0.001 },
+  }
+end
+for _, pitch in ipairs { "1.4:12", "4:12", "6:12", "8:12" } do
+  zone(2029, "edges", "gable", pitch, "-1.1", 15.790)
+  if pitch ~= "1.4:12" then zone(2029, "edges", "hip", pitch, "-1.1", 15.790) end
+end
+inside("gable", "1.4:12", "-1.7", 10.751)
+inside("gable", "4:12", "-2", 9.271)
+inside("gable", "6:12", "-1.5", 12.031)
+inside("gable", "8:12", "-1.8", 10.208)
+inside("hip", "4:12", "-1.8", 10.208)
+inside("hip", "6:12", "-1.4", 12.792)
+inside("hip", "8:12", "-1.5", 12.031)
+
+-- Ground and height by the newest: 2.41 (h / zg)^(2 / alpha), zone 3 of 4:12 at -3.6.
+local function ground(exposure, height, spacing, hill)
+  local function nailed(apart)
+    return { ["site.wind_vult_mph"] = 150, ["site.exposure"] = exposure,
+      ["site.wind_topographic_coefficient"] = hill or 1,
+      ["house.mean_roof_height_ft"] = height, ["roof.form"] = "gable",
+      ["roof.slopes[1].pitch"] = "4:12", ["roof.slopes[2].pitch"] = "4:12",
+      ["roof.slopes[3].pitch"] = "4:12", ["decks[1].nails.field_spacing_in"] = 0.5,
+      ["decks[1].nails.band_spacing_in"] = apart }
+  end
+  local name = "exposure " .. exposure .. " at " .. height .. " ft, " .. (hill or "no") .. " hill"
+  cases "wind.nail_spacing" {
+    under = "example/gustwick", date = "2028-07-01",
+    { name .. ": enough", with = nailed(spacing), expect = "warn" },
+    { name .. ": a hair short", with = nailed(spacing + 0.001), expect = "fail",
+      required = spacing, found = spacing + 0.001 },
+  }
+end
+ground("B", 45, 4.799)
+ground("B", 10, 6.432)
+ground("C", 10, 4.330)
+ground("C", 30, 3.758)
+ground("D", 30, 3.156)
+-- Hills on which a hundredth of a foot of the gradient height tells.
+ground("B", 45, 4.736, 1.0134)
+ground("C", 30, 3.686, 1.0198)
+ground("D", 30, 2.929, 1.0777)

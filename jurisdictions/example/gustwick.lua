@@ -16,6 +16,12 @@ local NEW = {
   "hip.shallow.zone2e", "hip.shallow.zone2r", "hip.shallow.zone3",
   "hip.mid.zone2e", "hip.mid.zone2r", "hip.mid.zone3",
 }
+local NEWEST = { "low.zone2", "low.zone3" }
+for _, form in ipairs { "gable.shallow", "gable.mid", "gable.steep", "hip.shallow", "hip.mid",
+  "hip.steep" } do
+  table.insert(NEWEST, form .. ".zone2")
+  table.insert(NEWEST, form .. ".zone3")
+end
 local OLD = { "low.zone2", "low.zone3", "mid.zone2", "mid.zone3", "steep.zone2", "steep.zone3" }
 
 -- One year's study: of the edges, the zones kept go by the code.
@@ -57,3 +63,6 @@ study(2023, "model/irc-2021", "wind.gcp_7_16.", NEW, { "zone2n" })
 study(2024, "model/irc-2021", "wind.gcp_7_16.", NEW, { "zone2r" })
 study(2025, "model/irc-2021", "wind.gcp_7_16.", NEW, { "zone3e" })
 study(2026, "model/irc-2021", "wind.gcp_7_16.", NEW, { "zone3r", "zone3" })
+study(2027, "model/irc-2024", "wind.gcp_7_22.", NEWEST, { "zone2" })
+study(2028, "model/irc-2024", "wind.gcp_7_22.", NEWEST, { "zone3" })
+study(2029, "model/irc-2024", "wind.gcp_7_22.", NEWEST, {})

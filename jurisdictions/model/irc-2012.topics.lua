@@ -42,6 +42,9 @@ figures {
   ["fire.pv_class_required"] = { false, cite = "R902", status = "memory",
     source = "recalled: the section on solar came in 2015" },
 
+  ["drip_edge.orders_rake"] = { cite = "R905.2.8.5",
+    disputed = "copies of this edition print the words on rakes garbled" },
+
   ["flashing.sidewall_methods"] = { cite = "R905.2.8.3", status = "seen",
     source = "inspectors' forum printing this edition beside the one before" },
   ["flashing.wall_covers"] = { cite = "R905.2.8.3", status = "seen",

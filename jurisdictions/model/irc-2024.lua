@@ -3,6 +3,7 @@
 -- is R908.4, smoke alarms R310, carbon monoxide R311, addresses R308.1.
 
 local TEXT = "state code text on this edition"
+local HEIGHTS = "worked back from the height factors of Table R301.2.1(2)"
 
 local function read(value, unit, sense, cite)
   return { value, unit = unit, sense = sense, cite = cite, status = "seen", source = TEXT }
@@ -64,9 +65,18 @@ jurisdiction "model/irc-2024" {
     ["deck.nail_gravity_counts"] = read(true, nil, "equals", "Table R602.3(1) footnote f"),
     ["deck.nail_close_at_named_speed"] = footnote(false, nil, "equals"),
 
-    ["wind.asce_year"] = { 2016, unit = "year", sense = "equals", cite = "Table R301.2.1(1)",
-      status = "memory", source = "recalled; as in the 2021 edition",
-      disputed = "this edition is said to rest on the standard of 2022, which is not carried" },
+    -- The standard of 2022, its zones and its height factors. In exposure B these give the
+    -- table's factors at 15 to 25 and 40 to 50 ft; at 30 ft 0.69 where it has 0.70.
+    ["wind.asce_year"] = read(2022, "year", "equals", "Table R301.2.1(1)"),
+    ["wind.kz_factor"] = { 2.41, cite = "ASCE 7-22 26.10", status = "seen", source = HEIGHTS },
+    ["wind.alpha.B"] = { 7.5, cite = "ASCE 7-22 26.10", status = "seen", source = HEIGHTS },
+    ["wind.gradient_height.B"] = { 3280, cite = "ASCE 7-22 26.10", status = "seen",
+      source = HEIGHTS },
+    ["wind.alpha.C"] = { 9.8, cite = "ASCE 7-22 26.10", status = "memory", source = "recalled" },
+    ["wind.gradient_height.C"] = { 2460, cite = "ASCE 7-22 26.10", status = "memory",
+      source = "recalled" },
+    ["wind.gradient_height.D"] = { 1935, cite = "ASCE 7-22 26.10", status = "memory",
+      source = "recalled" },
     ["wind.kz_floor.B"] = read(0, "coefficient", "at_least", "Table R301.2.1(2)"),
 
     ["ventilation.reduced_needs_both"] = read(true, nil, "equals", "R806.2 exception"),

@@ -7,4 +7,6 @@ figures {
     status = "seen", source = TEXT },
   ["layers.coating_over"] = { { "coating", "metal_panel", "metal_shingle", "roll_roofing",
     "built_up", "spray_foam" }, cite = "R908.4 item 4", status = "seen", source = TEXT },
+  ["valley.self_adhered_width_least"] = { 36, cite = "R905.2.8.2 item 3", status = "seen",
+    source = TEXT },
 }

@@ -43,14 +43,14 @@ figures {
 
   ["alarms.smoke_places"] = figure_of({ "each_bedroom", "outside_bedrooms", "each_story" }, nil,
     "all_of", "R314.3", "two California alarm sheets"),
-  ["alarms.co_sources"] = figure_of(
-    { "fuel_appliance", "bedroom_appliance", "fireplace", "attached_garage" }, nil,
-    "one_of", "R315.2", "California county sheets on the 2013 wording"),
+  -- What burns fuel, and an attached garage that opens into the house.
+  ["alarms.co_sources"] = { { "fuel_appliance", "bedroom_appliance", "attached_garage" },
+    sense = "one_of", cite = "R315.2", status = "seen", source = TEXTS, read_in = BOOKS },
   -- Beside those, in a bedroom that holds what burns fuel.
-  ["alarms.co_bedroom_places"] = figure_of({ "fuel_bedroom" }, nil, "one_of", "R315.3",
-    "a California retrofit sheet"),
-  ["alarms.co_places"] = figure_of({ "outside_bedrooms", "each_story" }, nil, "all_of", "R315.3",
-    "a California retrofit sheet"),
+  ["alarms.co_bedroom_places"] = { { "fuel_bedroom" }, sense = "one_of", cite = "R315.3",
+    status = "seen", source = TEXTS, read_in = BOOKS },
+  ["alarms.co_places"] = { { "outside_bedrooms" }, sense = "all_of", cite = "R315.3",
+    status = "seen", source = TEXTS, read_in = BOOKS },
   ["alarms.listed_required"] = by_choice("R314.1.1",
     "asked of alarms that are due; off while roofing is let off"),
   ["alarms.power_counts"] = by_choice("R314.6",

@@ -24,7 +24,10 @@ figures {
   ["flashing.kickout_required"] = { true, sense = "equals", cite = "R903.2.1", status = "seen",
     source = TEXTS, read_in = BOOKS },
 
-  ["flashing.masonry_counterflashed"] = { true, sense = "equals", cite = "R1003.20",
+  ["flashing.masonry_counterflashed"] = { true, sense = "equals",
+    cite = "R905.2.8.4 leaves it to the maker", status = "practice",
+    source = "common practice: a masonry chimney is counterflashed all around" },
+  ["flashing.cricket_counterflashed"] = { true, sense = "equals", cite = "R1003.20",
     status = "seen", source = TEXTS, read_in = BOOKS },
   ["flashing.cricket_required"] = { true, sense = "equals", cite = "R903.2.2", status = "seen",
     source = TEXTS, read_in = BOOKS },

@@ -36,9 +36,10 @@ figures {
     source = "the width of the lining it stands in for: no width of its own was read" },
 
   -- Table R905.2.8.2.
-  ["valley.metals"] = { { "copper", "high_yield_copper", "aluminum", "stainless", "galvanized",
-    "zinc", "lead", "painted_terne" }, sense = "one_of", cite = "Table R905.2.8.2",
-    status = "memory", source = "recalled" },
+  ["valley.metals"] = { { "copper", "high_yield_copper", "lead_coated_copper",
+      "lead_coated_high_yield_copper", "aluminum", "stainless", "galvanized", "zinc", "lead",
+      "painted_terne" }, sense = "one_of", cite = "Table R905.2.8.2", status = "seen",
+    source = TEXTS, read_in = BOOKS },
   ["valley.metals_by_gage"] = { { "stainless" }, sense = "among", cite = "Table R905.2.8.2",
     status = "seen", source = TEXTS, read_in = BOOKS },
   ["valley.metals_by_weight"] = { { "lead", "painted_terne" }, sense = "among",
@@ -46,6 +47,8 @@ figures {
   -- Thicknesses in thousandths of an inch.
   ["valley.metal_mils_least.copper"] = mils(21.6),
   ["valley.metal_mils_least.high_yield_copper"] = mils(16.2),
+  ["valley.metal_mils_least.lead_coated_copper"] = mils(21.6),
+  ["valley.metal_mils_least.lead_coated_high_yield_copper"] = mils(16.2),
   ["valley.metal_mils_least.aluminum"] = mils(24),
   ["valley.metal_mils_least.galvanized"] = { 17.9, unit = "mil", sense = "at_least",
     cite = "Table R905.2.8.2", status = "seen", source = TEXTS, read_in = BOOKS },

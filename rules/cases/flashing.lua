@@ -102,11 +102,23 @@ cases "flashing.penetrations" {
 
 cases "flashing.chimneys" {
   under = "model/irc-2021",
-  { "masonry, counterflashed", with = chimney(), expect = "pass" },
-  { "not counterflashed", with = chimney { counterflashed = false }, expect = "fail" },
-  { "a boxed one needs no counterflashing", with = chimney { masonry = false },
-    expect = "pass" },
+  { "flashed", with = chimney(), expect = "pass" },
+  { "a boxed one", with = chimney { masonry = false }, expect = "pass" },
   { "not flashed", with = chimney { masonry = false, flashing_is = "none" }, expect = "fail" },
+  { "not known", with = chimney(), without = { "roof.chimneys[1].flashing_is" },
+    expect = "open" },
+}
+
+cases "flashing.counterflashing" {
+  under = "model/irc-2021",
+  { "counterflashed", with = chimney(), expect = "pass" },
+  { "not, beside a cricket", with = chimney { counterflashed = false }, expect = "fail" },
+  { "counterflashed where there is no cricket", with = chimney { cricket = false },
+    expect = "pass" },
+  { "not where there is no cricket: practice alone asks for it",
+    with = chimney { counterflashed = false, cricket = false }, expect = "warn" },
+  { "a boxed one needs none", with = chimney { masonry = false, counterflashed = false },
+    expect = "not_applicable" },
   { "not known", with = chimney(), without = { "roof.chimneys[1].counterflashed" },
     expect = "open" },
 }

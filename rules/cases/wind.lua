@@ -358,3 +358,16 @@ cases "wind.nail_spacing" {
   { "an overlay", with = { ["scope.method"] = "overlay", ["existing.layers_removed"] = 0,
     ["existing.coverings[1].removed"] = false }, expect = "not_applicable" },
 }
+
+-- The code's own zones are 4 ft wide whatever the house (figure of R301.2.1, 2015 to 2024):
+-- field nails 12 in apart do not hold the edges, so the closer ones must reach that far.
+local function edged(width)
+  return house(128, "C", { ["decks[1].nails.field_spacing_in"] = 12,
+    ["decks[1].nails.band_spacing_in"] = 5, ["decks[1].nails.band_width_in"] = width,
+    ["house.least_width_ft"] = 20 })
+end
+cases "wind.nail_spacing" {
+  under = "model/irc-2018",
+  { "closer nails over 4 ft", with = edged(48), expect = "pass" },
+  { "a hair less", with = edged(47.999), expect = "warn", says = "should reach 48" },
+}

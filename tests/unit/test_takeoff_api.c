@@ -321,7 +321,7 @@ static void wind_by_zone(void **state)
     holds_line(report, "wind_suction", "main front", 0.6 * q * (3.0 + 0.18), 0.006, -1);
     const char *says = word_of(line_of(report, "wind_suction", "main front"), "says");
     assert_non_null(strstr(says, "zone 1 16.67 psf")); /* 0.6 q (1.5 + 0.18) */
-    assert_non_null(strstr(says, "zones along edges are 3 ft wide"));
+    assert_non_null(strstr(says, "zones along edges are 4 ft wide"));
     cJSON_Delete(report);
     report = reckoned(fixture->handle, fixture->job, "model/irc-2018");
     const double older = 0.00256 * 0.70 * 0.85 * 115 * 115;
