@@ -312,7 +312,8 @@ static void figure_new(struct resolving *r, size_t level, const struct entry *en
     struct figure *figure = &r->profile->figures[r->profile->figure_count++];
     *figure = (struct figure){.name = entry->name, .value = entry->value, .sense = entry->sense,
                               .disputed = entry->disputed, .rival = entry->rival,
-                              .draft = r->blocks[level]->draft, .read_in = entry->read_in};
+                              .draft = r->blocks[level]->draft, .read_in = entry->read_in,
+                              .file = entry->file, .line = entry->line};
     figure->rival.unit = entry->value.unit;
     figure->cite = (struct cite){entry->book != NULL ? entry->book : code_name(r, level),
                                  entry->cite, entry->status, entry->source};
@@ -379,6 +380,8 @@ static void figure_move(struct resolving *r, size_t level, const struct entry *e
         figure->cite.status = block->invented ? "invented" : entry->status;
         figure->cite.source = entry->source != NULL ? entry->source : block->title;
     }
+    figure->file = entry->file;
+    figure->line = entry->line;
     figure->borrowed = NULL;
     figure->unsure = NULL;
     figure->draft = NULL;

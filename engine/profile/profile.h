@@ -32,6 +32,8 @@ struct figure {
     const char *unsure;        /* why it may not be this place's law; or NULL */
     const char *draft;         /* only a draft asks it: nobody fails by it; or NULL */
     struct value read_in;      /* a set: the editions in whose text it was read; or VALUE_NONE */
+    const char *file;          /* where it was last given or restated, below the home */
+    int line;
     bool moved;                /* a place gave another value than what it follows */
     struct amended amended;    /* by whom, from what to what; when moved */
 };

@@ -58,7 +58,9 @@ static bool add_cite(cJSON *object, const struct figure *figure)
         && json_add_text(cite, "section", figure->cite.section)
         && json_add_text(cite, "status", figure->cite.status)
         && json_add_text(cite, "source", figure->cite.source)
-        && json_add_text(object, "disputed", figure->disputed);
+        && json_add_text(object, "disputed", figure->disputed)
+        && json_add_text(object, "file", figure->file)
+        && cJSON_AddNumberToObject(object, "line", figure->line) != NULL;
 }
 
 /* The figure as one place has it. */

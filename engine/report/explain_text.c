@@ -166,7 +166,8 @@ static void add_table(const struct explanation *x, struct text *out)
 static bool same_standing(const struct figure *a, const struct figure *b)
 {
     return same_text(a->cite.section, b->cite.section) && same_text(a->cite.status, b->cite.status)
-        && same_text(a->cite.source, b->cite.source) && same_text(a->disputed, b->disputed);
+        && same_text(a->cite.source, b->cite.source) && same_text(a->disputed, b->disputed)
+        && same_text(a->file, b->file) && a->line == b->line;
 }
 
 /* Said already, of an earlier column. */
@@ -179,6 +180,13 @@ static bool said_before(const struct explanation *x, const char *name, size_t co
             return true;
     }
     return false;
+}
+
+/* Where it is written: " [jurisdictions/model/irc.lua:45]". */
+static void add_place(struct text *line, const struct figure *figure)
+{
+    if (figure->file != NULL)
+        text_addf(line, " [%s:%d]", figure->file, figure->line);
 }
 
 /* "IRC 2018, IRC 2021: R905.2.2; read in a public source: ..." */
@@ -203,6 +211,7 @@ static void add_cite(const struct explanation *x, const char *name, size_t colum
     cite_add_status(&line, &figure->cite);
     if (figure->disputed != NULL)
         text_addf(&line, "; sources disagree: %s", figure->disputed);
+    add_place(&line, figure);
     text_add(out, "    ");
     page_phrase(out, 6, &line);
 }
@@ -239,6 +248,8 @@ static void add_move(const struct standing *standing, const struct figure *figur
     if (own || profile->invented)
         add_knowledge(&line, profile, figure);
     text_add(&line, ")");
+    if (own)
+        add_place(&line, figure);
     text_add(out, "    ");
     page_phrase(out, 6, &line);
 }
@@ -260,6 +271,7 @@ static void add_moves(const struct explanation *x, const char *name, struct text
             cite_add(&line, &figure->cite);
             add_knowledge(&line, x->places.items[i].profile, figure);
             text_add(&line, ")");
+            add_place(&line, figure);
             text_add(out, "    ");
             page_phrase(out, 6, &line);
         }

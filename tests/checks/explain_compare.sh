@@ -58,7 +58,7 @@ run 2 explain zzzzzz.zzzzzz; silent; warns 'no rule and no figure'
 run 0 explain Staple; says 'with "Staple"'; says 'underlayment.fasteners'; says 'deck.fasteners_barred'
 narrow
 run 0 explain staple --form json; says '"word"'
-run 0 explain papers.liability; says 'all there are'
+run 0 explain papers.liability; says 'all there are'; says 'jurisdictions/model/irc'
 run 2 explain slope; silent; warns 'is a topic; name one of its rules: slope.double_underlayment, slope.least'
 run 2 explain "$rule" missing.json; silent; warns missing.json
 run 2 explain "$rule" --jurisdiction no/where; silent; warns no/where
