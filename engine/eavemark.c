@@ -505,9 +505,10 @@ static enum eavemark_status proof_status(const struct proof *proof)
 }
 
 enum eavemark_status eavemark_proof(eavemark *handle, const char *name, const char *date,
-                                    enum eavemark_form form, char **report, char **problems)
+                                    const char *beside, enum eavemark_form form, char **report,
+                                    char **problems)
 {
-    struct proof proof = {0};
+    struct proof proof = {.beside = beside};
     struct text out = TEXT_EMPTY;
     const long day = proof_day(date, &proof.problems);
     if (proof.problems.count == 0)

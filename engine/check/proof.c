@@ -107,7 +107,7 @@ static void finish(struct laws *laws, struct proof *proof)
 {
     for (struct place_proof *place = proof->places; place != NULL; place = place->next)
         for (struct proof_block *b = place->blocks; b != NULL; b = b->next)
-            if (b->law != NULL && b->asked != NULL)
+            if (b->law != NULL && b->asked != NULL && proof->beside == NULL)
                 proof_lint_reach(proof, place, b);
     for (const struct law *law = laws->first; law != NULL; law = law->next)
         law->book->watch.asked = NULL;
@@ -125,6 +125,10 @@ void proof_run(struct laws *laws, const char *name, long date, struct proof *pro
         return;
     }
     const char *id = NULL;
+    if (proof->beside != NULL && !profile_exists(laws->home, proof->beside)) {
+        say_unknown(laws, proof, proof->beside, &topics);
+        return;
+    }
     if (name != NULL && !topics.found) {
         if (!profile_exists(laws->home, name)) {
             say_unknown(laws, proof, name, &topics);
@@ -141,6 +145,10 @@ void proof_run(struct laws *laws, const char *name, long date, struct proof *pro
     }
     if (proof->problems.count > 0)
         return;
+    if (proof->beside != NULL) {
+        finish(laws, proof);
+        return;
+    }
     /* Under a place that cannot be loaded every job is refused. */
     if (id == NULL || !proof->places->broken)
         run_cases(laws, proof, id == NULL ? name : NULL, id);

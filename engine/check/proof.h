@@ -77,6 +77,8 @@ struct proof {
     struct sources sources;
     struct problems problems; /* why nothing was proved: an unknown name, a bad date */
     bool of_places;           /* else of a topic */
+    const char *beside;       /* set beforehand: a place to hold one beside instead of what it
+                                 follows; then differences only, no cases; or NULL */
     struct place_proof *places;
     struct tally cases;       /* all that were run */
     struct text lines;

@@ -5,7 +5,7 @@
 #include <string.h>
 
 struct proof {
-    const char *home, *date, *form;
+    const char *home, *date, *form, *beside;
     bool nudge;
 };
 
@@ -18,7 +18,7 @@ static int prove(const struct proof *proof, const char *name)
     if (handle != NULL && proof->nudge)
         status = (int)eavemark_nudge(handle, name, &report, &problems);
     else if (handle != NULL)
-        status = (int)eavemark_proof(handle, name, proof->date,
+        status = (int)eavemark_proof(handle, name, proof->date, proof->beside,
                                      json ? EAVEMARK_JSON : EAVEMARK_TEXT, &report, &problems);
     status = output_answer(status, NULL, report, problems);
     eavemark_close(handle);
@@ -36,6 +36,9 @@ static int run(int argc, char **argv)
         return complain_of_usage(&command_proof, "a proof is text or json");
     if (proof.nudge && (proof.date != NULL || proof.form != NULL))
         return complain_of_usage(&command_proof, "--nudge takes neither --date nor --form");
+    if (proof.beside != NULL && (proof.nudge || words.count == 0))
+        return complain_of_usage(&command_proof, "--beside holds one place, named first, beside "
+                                 "another");
     return prove(&proof, words.items[0]);
 }
 
@@ -44,6 +47,8 @@ static const struct option_line OPTIONS[] = {
      offsetof(struct proof, form), false},
     {"date", 0, "YYYY-MM-DD", "places: only the edition of this day", KIND_OTHER,
      offsetof(struct proof, date), false},
+    {"beside", 0, "ID", "a place: only how it differs from this one, instead of\n"
+     "from what it follows", KIND_JURISDICTION, offsetof(struct proof, beside), false},
     {"nudge", 0, NULL,
      "move every figure (of TOPIC) by its smallest step\n"
      "and list those that no case notices", KIND_NONE, offsetof(struct proof, nudge), false},

@@ -131,9 +131,12 @@ enum eavemark_status eavemark_list(eavemark *handle, enum eavemark_names names, 
  * prove, *problems a line for each thing wrong beside it ("" for none); both
  * are to be freed with free(). Status 0 when all is well, 1 when a case does
  * not hold or a place has an error, 2 for no such name or date, 3 when a file
- * is broken. */
+ * is broken. beside, a jurisdiction or NULL: that
+ * is what a place is held against, instead of what it follows, and only the
+ * differences are told: what one edition changed of another. */
 enum eavemark_status eavemark_proof(eavemark *handle, const char *name, const char *date,
-                                    enum eavemark_form form, char **report, char **problems);
+                                    const char *beside, enum eavemark_form form, char **report,
+                                    char **problems);
 
 /* Moves every figure (of one topic, or NULL: all) by its smallest step, in
  * memory, and lists those whose move changes no case's outcome. Texts as of

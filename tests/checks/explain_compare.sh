@@ -68,6 +68,16 @@ run 2 explain "$rule" --form jsn; silent; warns 'did you mean "json"?'
 mkdir -p nothing/rules nothing/jurisdictions
 run 3 explain "$rule" --home nothing; silent; [ -s err ] || flunk "an empty home is passed over"
 
+# What one edition changed of another ------------------------------------------
+
+run 0 proof model/irc-2021 --beside model/irc-2018; narrow
+says 'stricter  deck.nail_field_most.thin: was at most 12 in, now at most 6 in'
+says 'beside International Residential Code, 2018'
+grep -q 'passed' out && flunk "cases are run, though only differences are wanted"
+run 0 proof model/irc-2021 --beside model/irc-2021; says 'no difference'
+run 2 proof model/irc-2021 --beside model/irc-2019; silent; warns 'model/irc-2018'
+run 2 proof --beside model/irc-2018; silent; warns 'named first'
+
 # compare ----------------------------------------------------------------------
 
 date=$(sed -n 's/.*"date": *"\([0-9-]*\)".*/\1/p' job.json | head -1)

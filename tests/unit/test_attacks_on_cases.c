@@ -42,7 +42,7 @@ static struct said prove(const struct temporary_home *home)
 {
     struct said said;
     eavemark *handle = eavemark_open(home->path);
-    said.status = eavemark_proof(handle, NULL, NULL, EAVEMARK_TEXT, &said.report, &said.problems);
+    said.status = eavemark_proof(handle, NULL, NULL, NULL, EAVEMARK_TEXT, &said.report, &said.problems);
     eavemark_close(handle);
     assert_non_null(said.problems);
     return said;

@@ -95,7 +95,7 @@ static enum eavemark_status prove(struct start *start, const char *id, char **re
     eavemark *handle = eavemark_open(start->home.path);
     assert_non_null(handle);
     const enum eavemark_status status =
-        eavemark_proof(handle, id, NULL, EAVEMARK_TEXT, report, &problems);
+        eavemark_proof(handle, id, NULL, NULL, EAVEMARK_TEXT, report, &problems);
     eavemark_close(handle);
     assert_string_equal(problems, "");
     free(problems);

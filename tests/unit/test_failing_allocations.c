@@ -114,7 +114,7 @@ static void listing(const struct scene *scene, eavemark *handle, struct answer *
 static void proof(const struct scene *scene, eavemark *handle, struct answer *answer)
 {
     (void)scene;
-    answer->status = (int)eavemark_proof(handle, NULL, NULL, EAVEMARK_JSON_LINE, &answer->report,
+    answer->status = (int)eavemark_proof(handle, NULL, NULL, NULL, EAVEMARK_JSON_LINE, &answer->report,
                                          &answer->problems);
 }
 

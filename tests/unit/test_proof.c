@@ -121,7 +121,7 @@ static void prove_on(struct proof *proof, const char *name, const char *date,
     forget(proof);
     eavemark *handle = eavemark_open(proof->home.path);
     assert_non_null(handle);
-    proof->status = eavemark_proof(handle, name, date, form, &proof->report, &proof->problems);
+    proof->status = eavemark_proof(handle, name, date, NULL, form, &proof->report, &proof->problems);
     eavemark_close(handle);
     assert_non_null(proof->problems);
 }
