@@ -8,6 +8,7 @@
 #include "check/compare.h"
 #include "check/county.h"
 #include "check/explain.h"
+#include "check/figure_table.h"
 #include "check/interview.h"
 #include "check/nudge.h"
 #include "check/proof.h"
@@ -18,6 +19,7 @@
 #include "report/compare.h"
 #include "report/county_report.h"
 #include "report/explain.h"
+#include "report/figure_table.h"
 #include "report/nudge_report.h"
 #include "report/proof_report.h"
 #include "report/question.h"
@@ -378,6 +380,50 @@ enum eavemark_status eavemark_explain(eavemark *handle, const char *name,
     explanation_free(&explanation);
     cJSON_Delete(asked.job);
     return status;
+}
+
+static char *figures_report(const struct figure_table *table, enum eavemark_form form)
+{
+    struct text text = TEXT_EMPTY;
+    if (is_text(form))
+        report_figure_table_text(table, &text);
+    else
+        report_figure_table_json(table, form == EAVEMARK_JSON, &text);
+    return text_release(&text);
+}
+
+static bool is_known_status(const char *status)
+{
+    static const char *const KNOWN[] = {"seen", "parallel", "memory", "practice", "invented"};
+    bool known = status == NULL;
+    for (size_t i = 0; i < sizeof(KNOWN) / sizeof(KNOWN[0]); i++)
+        known = known || strcmp(status, KNOWN[i]) == 0;
+    return known;
+}
+
+enum eavemark_status eavemark_figures(eavemark *handle, const char *topic, const char *status,
+                                      const struct eavemark_request *request,
+                                      enum eavemark_form form, char **report, char **problems)
+{
+    const struct eavemark_request none = {0};
+    struct figure_table table = {0};
+    request = request == NULL ? &none : request;
+    struct figure_table_request asked = {
+        .topic = topic, .status = status, .jurisdiction = request->jurisdiction};
+    asked.date = asked_day(request, &table.problems);
+    if (!is_known_status(status))
+        problem_at(&table.problems, PROBLEM_JOB, "--status", NULL,
+                   "\"%s\" is not one of seen, parallel, memory, practice, invented", status);
+    if (table.problems.count == 0)
+        figure_table_make(&handle->laws, &asked, &table);
+    own_up(handle, &table.problems);
+    enum eavemark_status answer = problems_status(&table.problems);
+    *report = answer == EAVEMARK_NOTHING_FAILED ? figures_report(&table, form) : NULL;
+    *problems = problems_text(&table.problems);
+    if (*problems == NULL || (answer == EAVEMARK_NOTHING_FAILED && *report == NULL))
+        answer = give_neither(report, problems);
+    figure_table_free(&table);
+    return answer;
 }
 
 static char *compare_report(const struct comparison *comparison, enum eavemark_form form)

@@ -20,6 +20,7 @@ static const struct command *const COMMANDS[] = {
     &command_watch,
     &command_compare,
     &command_explain,
+    &command_figures,
     &command_takeoff,
     &command_fields,
     &command_proof,

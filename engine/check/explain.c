@@ -22,15 +22,6 @@ struct explaining {
 
 /* Columns ------------------------------------------------------------------- */
 
-/* An edition changes what it follows; what none follows is only their stock. */
-static bool is_edition(const struct places *places, const struct profile *profile)
-{
-    bool any = false;
-    for (size_t i = 0; i < places->count; i++)
-        any = any || (places->items[i].profile->model && places->items[i].profile->chain_count > 1);
-    return profile->model && (!any || profile->chain_count > 1);
-}
-
 static void add_column(struct explanation *out, const struct profile *profile)
 {
     for (size_t i = 0; i < out->column_count; i++)
@@ -45,7 +36,7 @@ static void add_columns(struct explanation *out, const struct law *asked)
     if (out->columns == NULL)
         return;
     for (size_t i = 0; i < out->places.count; i++)
-        if (is_edition(&out->places, out->places.items[i].profile))
+        if (places_is_edition(&out->places, out->places.items[i].profile))
             add_column(out, out->places.items[i].profile);
     if (asked != NULL)
         add_column(out, asked->profile);
@@ -57,7 +48,7 @@ static const struct standing *newest_edition(const struct places *places)
 {
     const struct standing *newest = NULL; /* editions sort by their year */
     for (size_t i = 0; i < places->count; i++)
-        if (newest == NULL || is_edition(places, places->items[i].profile))
+        if (newest == NULL || places_is_edition(places, places->items[i].profile))
             newest = &places->items[i];
     return newest;
 }

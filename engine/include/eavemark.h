@@ -105,6 +105,15 @@ enum eavemark_status eavemark_explain(eavemark *handle, const char *name,
                                       const struct eavemark_request *request,
                                       enum eavemark_form form, char **report, char **problems);
 
+/* A table of the figures of every model edition, or of one place: what is demanded, the
+ * section, how well it is known, what was read. topic: what their names begin
+ * with; status: "seen", "parallel", "memory", "practice" or "invented"; either may be
+ * NULL. Of request only jurisdiction and date are looked at; it may be NULL. *report and
+ * *problems as for eavemark_takeoff; EAVEMARK_UNUSABLE for what there is not. */
+enum eavemark_status eavemark_figures(eavemark *handle, const char *topic, const char *status,
+                                      const struct eavemark_request *request,
+                                      enum eavemark_form form, char **report, char **problems);
+
 /* Checks count (2 to 64) jobs and says what differs: for two, which findings
  * changed and the figure or fact that moved them; for more, a table of
  * outcomes. Status EAVEMARK_FAILED when anything differs. *report and

@@ -144,6 +144,14 @@ int places_stand(struct shelf *shelf, const char *home, long date, struct places
     return 0;
 }
 
+bool places_is_edition(const struct places *places, const struct profile *profile)
+{
+    bool any = false;
+    for (size_t i = 0; i < places->count; i++)
+        any = any || (places->items[i].profile->model && places->items[i].profile->chain_count > 1);
+    return profile->model && (!any || profile->chain_count > 1);
+}
+
 void places_free(struct places *places)
 {
     for (size_t i = 0; i < places->count; i++)

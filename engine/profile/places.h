@@ -33,6 +33,10 @@ long places_newest(struct shelf *shelf, const char *home, const char *id,
  * Returns 0, or -1 when out of memory. */
 int places_stand(struct shelf *shelf, const char *home, long date, struct places *places);
 
+/* An edition changes what it follows; a model that none of them follows is only their
+ * stock. Where no model follows another, each is an edition. */
+bool places_is_edition(const struct places *places, const struct profile *profile);
+
 void places_free(struct places *places);
 
 #endif

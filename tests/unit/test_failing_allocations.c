@@ -90,6 +90,13 @@ static void explain(const struct scene *scene, eavemark *handle, struct answer *
                                            &answer->report, &answer->problems);
 }
 
+static void figures(const struct scene *scene, eavemark *handle, struct answer *answer)
+{
+    const struct eavemark_request request = {.jurisdiction = request_of(scene).jurisdiction};
+    answer->status = (int)eavemark_figures(handle, NULL, NULL, &request, EAVEMARK_JSON_LINE,
+                                           &answer->report, &answer->problems);
+}
+
 static void compare(const struct scene *scene, eavemark *handle, struct answer *answer)
 {
     struct eavemark_request requests[2] = {request_of(scene), request_of(scene)};
@@ -366,7 +373,8 @@ static void other_calls(void **state)
     (void)state;
     /* The long ones are sampled; a proof is run anew for each case and stage. */
     static const struct { const char *name; caller call; size_t stride; } CALLS[] = {
-        {"takeoff", takeoff, 1}, {"explain", explain, 3}, {"compare", compare, 1},
+        {"takeoff", takeoff, 1}, {"explain", explain, 3}, {"figures", figures, 1},
+        {"compare", compare, 1},
         {"schema", schema, 1}, {"listing", listing, 1}, {"proof", proof, 7}, {"nudge", nudge, 1},
         {"new county", new_county, 3}};
     for (size_t i = 0; i < sizeof(CALLS) / sizeof(CALLS[0]); i++) {
