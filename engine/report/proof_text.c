@@ -150,7 +150,8 @@ void report_proof_text(const struct proof *proof, struct text *out)
     if (proof->of_places)
         text_addf(out, "%zu error%s, %zu warning%s\n", errors, errors == 1 ? "" : "s", warnings,
                   warnings == 1 ? "" : "s");
-    text_addf(out, "%zu rules judged by cases\n%zu passed, %zu failed\n", proof->cases.rules,
+    if (proof->beside == NULL)
+        text_addf(out, "%zu rules judged by cases\n%zu passed, %zu failed\n", proof->cases.rules,
               proof->cases.held, proof->cases.failed);
     out->failed = out->failed || proof->lines.failed;
 }
