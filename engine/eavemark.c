@@ -147,7 +147,10 @@ char *eavemark_result_report(const eavemark_result *result, enum eavemark_form f
         report_json(&result->checked.result, form == EAVEMARK_JSON, all, &text);
         break;
     case EAVEMARK_HTML:
-        report_html(&result->checked.result, result->job, &text);
+        if (all)
+            report_html_all(&result->checked.result, result->job, &text);
+        else
+            report_html(&result->checked.result, &text);
         break;
     }
     return text_release(&text);

@@ -114,7 +114,7 @@ static void add_law(struct text *out, const struct result *result, bool brief)
     html_pair_phrase(out, "Read", &seen);
 }
 
-void html_heading(struct text *out, const char *what, const struct result *result, bool brief)
+void html_start_heading(struct text *out, const char *what, const struct result *result)
 {
     text_add(out, "<header>\n");
     html_element(out, "p class=\"what\"", what);
@@ -122,8 +122,15 @@ void html_heading(struct text *out, const char *what, const struct result *resul
     if (result->invented)
         text_add(out, "<p class=\"invented\"><strong>INVENTED PLACE</strong>: no real county, and "
                       "not the law anywhere</p>\n");
+}
+
+void html_heading(struct text *out, const char *what, const struct result *result, bool brief)
+{
+    html_start_heading(out, what, result);
     text_add(out, "<dl class=\"head\">\n");
     add_law(out, result, brief);
+    for (size_t i = 0; !brief && i < result->doubt_count; i++)
+        html_pair(out, "Doubt", result->doubts[i]);
     if (!brief && result->only_stage >= 0 && result->only_stage < STAGE_COUNT)
         html_pair(out, "Stage", stage_word((enum stage)result->only_stage));
     for (size_t i = 0; i < result->about_count; i++)

@@ -35,6 +35,10 @@ void html_end(struct text *out);
 void html_pair(struct text *out, const char *label, const char *words);
 void html_pair_phrase(struct text *out, const char *label, struct text *phrase);
 
+/* "<header>", what the page is, whose job, and a warning of an invented place: the
+ * beginning of any head. */
+void html_start_heading(struct text *out, const char *what, const struct result *result);
+
 /* The head of a page: what it is, whose job, under which law, about the house.
  * brief: without the places the law was put together from, and the stage. */
 void html_heading(struct text *out, const char *what, const struct result *result, bool brief);

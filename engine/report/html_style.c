@@ -80,6 +80,31 @@ static const char CARD[] =
     ".bad{display:block;margin-top:.2rem}\n"
     ".names{display:grid;grid-template-columns:1fr 1fr;gap:.5rem 1.5rem;margin:.8rem 0 0}\n";
 
+/* The one screen: each part under a word in a frame of its own, so that what fails is
+ * told from what is met without color. */
+static const char SCREEN[] =
+    ".part>h2{display:flex;flex-wrap:wrap;gap:.1rem .75rem;align-items:baseline;margin:1.2rem 0 "
+    ".3rem;padding-top:.6rem;border-top-width:1px}\n"
+    ".word{font-size:1rem;letter-spacing:.06em;text-transform:uppercase;padding:0 .4rem;"
+    "border:1px solid transparent}\n"
+    ".word.fix,.word.broken{border:4px double currentColor;color:var(--fail)}\n"
+    ".word.look{border:2px solid currentColor;color:var(--warn)}\n"
+    ".word.answer,.word.unknown{border:2px dashed currentColor;color:var(--open)}\n"
+    ".word.later{border:1px dotted currentColor}\n"
+    ".word.met,.word.confirm,.word.care{padding-left:0}\n"
+    ".about{font-size:1rem;font-weight:400}\n"
+    ".blocks{padding-left:1.7rem;margin:.2rem 0}\n"
+    ".blocks>li{margin:.5rem 0;break-inside:avoid}\n"
+    ".blocks>li::marker{font-weight:700}\n"
+    ".blocks h3,.part>h3{margin:.35rem 0 .1rem}\n"
+    ".blocks dl>div{grid-template-columns:4rem 1fr}\n"
+    ".lines{padding-left:1.2rem;margin:.2rem 0}\n"
+    ".lines li{margin:.15rem 0}\n"
+    ".figures col:nth-child(1){width:33%}.figures col:nth-child(3){width:22%}"
+    ".figures col:nth-child(4){width:13%}\n"
+    ".figures tbody th{font-weight:400}\n"
+    ".screen footer{margin-top:1.2rem}\n";
+
 static const char NARROW[] =
     "@media screen and (max-width:40rem){\n"
     "body{padding:1rem .9rem 2rem}\n"
@@ -117,6 +142,9 @@ static const char PRINT[] =
     "p,li{orphans:2;widows:2}\n"
     "thead{display:table-header-group}\n"
     "tr{break-inside:avoid}\n"
+    ".part>h2{margin:8pt 0 2pt;padding-top:4pt}.word,.about{font-size:10.5pt}\n"
+    ".blocks>li{margin:4pt 0}.part p,.lines li{margin:1pt 0}\n"
+    ".screen dl>div{padding:0}.screen footer{margin-top:8pt}\n"
     "body.card{font-size:8.2pt;line-height:1.2}\n"
     ".card h1{font-size:13pt;margin:0 0 3pt}.card h2{font-size:9.6pt;margin:5pt 0 2pt;"
     "padding-top:3pt;border-top-width:2px}\n"
@@ -180,6 +208,7 @@ void html_style(struct text *out)
     text_add(out, "<style>\n");
     text_add(out, SHEET);
     text_add(out, CARD);
+    text_add(out, SCREEN);
     text_add(out, NARROW);
     text_add(out, PRINT);
     text_add(out, "</style>\n");

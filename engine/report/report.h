@@ -22,7 +22,8 @@ void report_text_all(const struct result *result, bool colour, struct text *out)
 /* Both for people as one HTML page: no script, nothing fetched, to be read
  * on a screen of any width, heard, or printed. job is the job as it was judged,
  * from which the drawings of the full one are made. */
-void report_html(const struct result *result, const cJSON *job, struct text *out);
+void report_html(const struct result *result, struct text *out);
+void report_html_all(const struct result *result, const cJSON *job, struct text *out);
 
 /* The JSON contract (design of `check --form json`), with a final newline.
  * pretty: indented over many lines; otherwise all on one. all: with the findings

@@ -276,30 +276,6 @@ struct text telling_waiting(const struct pending *pending)
     return waiting;
 }
 
-struct text telling_look(const struct blocks *look)
-{
-    static const char *const WORDS[LOOK_COUNT] = {
-        [LOOK_NOT_MET] = "not met that no code demands",
-        [LOOK_DISPUTED] = "met on one reading only",
-        [LOOK_REMARK] = "met, with a remark",
-    };
-    struct text words = TEXT_EMPTY;
-    for (int i = 0; i < LOOK_COUNT; i++)
-        if (look->ranked[i] > 0)
-            text_addf(&words, "%s%zu %s", words.length > 0 ? ", " : "", look->ranked[i], WORDS[i]);
-    return words;
-}
-
-struct text telling_later(const struct digest *digest)
-{
-    struct text later = TEXT_EMPTY;
-    for (int i = 0; i < STAGE_COUNT; i++)
-        if (digest->later_by_stage[i] > 0)
-            text_addf(&later, "%s%zu at the %s", later.length > 0 ? ", " : "",
-                      digest->later_by_stage[i], stage_word((enum stage)i));
-    return later;
-}
-
 struct text telling_question(const struct asked *asked)
 {
     struct text question = TEXT_EMPTY;
@@ -349,32 +325,4 @@ struct text telling_topics(const struct digest *digest)
         add_topic(&topics, &digest->topics[i]);
     }
     return topics;
-}
-
-struct text telling_met(const struct digest *digest)
-{
-    struct text met = TEXT_EMPTY;
-    if (digest->met_unconfirmed > 0)
-        text_addf(&met, "In brackets, %zu in all: met on a figure to be confirmed.",
-                  digest->met_unconfirmed);
-    if (digest->met_by_word > 0)
-        text_addf(&met, "%s%zu by what the job says alone, nothing was measured: look before the "
-                  "inspector does.", met.length > 0 ? " " : "", digest->met_by_word);
-    return met;
-}
-
-struct text telling_counts(const struct result *result, const struct digest *digest)
-{
-    struct text counts = TEXT_EMPTY;
-    if (digest->broken.findings > 0)
-        text_addf(&counts, "%zu broken, ", digest->broken.findings);
-    text_addf(&counts, "%zu fail, %zu to look at, ", digest->fix.findings, digest->look.findings);
-    text_addf(&counts, "%zu to answer", digest->asked + digest->untold.findings);
-    if (digest->later > 0)
-        text_addf(&counts, ", %zu later", digest->later);
-    if (digest->unknown.findings > 0)
-        text_addf(&counts, ", %zu not known here", digest->unknown.findings);
-    text_addf(&counts, ", %zu met, %zu do not apply", digest->met,
-              result->counts[OUTCOME_NOT_APPLICABLE]);
-    return counts;
 }

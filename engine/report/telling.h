@@ -33,20 +33,8 @@ const char *telling_caution(const struct block *block, size_t nth);
 /* "Gap between new panels, porch deck; Slope, porch": what waits, each once. */
 struct text telling_waiting(const struct pending *pending);
 
-/* "2 fail, 5 to look at, 1 to answer ...": everything there is, in one line. */
-struct text telling_counts(const struct result *result, const struct digest *digest);
-
-/* "1 not met that no code demands, 3 met on one reading only". */
-struct text telling_look(const struct blocks *look);
-
-/* "4 at the deck, 2 at the final". */
-struct text telling_later(const struct digest *digest);
-
 /* "deck 12 (4), drip edge 8": in brackets how many are unconfirmed. */
 struct text telling_topics(const struct digest *digest);
-
-/* "In brackets: 38 unconfirmed. 21 by the job's word alone ...", or "". */
-struct text telling_met(const struct digest *digest);
 
 /* "Which deck? main front; main back and 3 more (12)". */
 struct text telling_question(const struct asked *asked);

@@ -5,6 +5,7 @@
 #include "include/eavemark.h"
 #include "job/fields.h"
 #include "report/digest.h"
+#include "report/gloss.h"
 #include "report/page.h"
 #include "report/telling.h"
 #include "report/wrap.h"
@@ -14,7 +15,6 @@
 enum {
     SCREEN_LINES = 60,
     CONFIRM_FEWEST = 6,  /* lines of figures to confirm, however full the screen */
-    ASKED_MOST = 16,     /* questions */
     NUMBER_HANG = 4,     /* " 12 " */
     DETAIL_HANG = 6,
     MEND_HANG = 12,      /* "    mend    " */
@@ -42,7 +42,7 @@ static void say(const struct screen *screen, size_t hang, struct text phrase)
     page_phrase(screen->out, hang, &phrase);
 }
 
-/* "FIX  2 fail ----": the word is what tells one part from another. */
+/* "FIX  2 fail": the word is what tells one part from another. */
 static void start_part(const struct screen *screen, const char *word, const char *colour,
                        struct text gloss)
 {
@@ -51,48 +51,18 @@ static void start_part(const struct screen *screen, const char *word, const char
     say(screen, strlen(word) + 2, gloss);
 }
 
-static const char *plural(size_t count)
-{
-    return count == 1 ? "" : "s";
-}
-
 /* The heading ------------------------------------------------------------------------- */
 
-static void add_place(const struct screen *screen)
+/* Releases the phrase; nothing for an empty one. */
+static void add_head(const struct screen *screen, const char *label, struct text phrase)
 {
-    const struct result *result = screen->result;
-    struct text place = TEXT_EMPTY;
-    text_addf(&place, "%s (%s)", result->jurisdiction_title, result->jurisdiction);
-    lead(screen, PAGE_HEAD, "Place");
-    say(screen, PAGE_HEAD, place);
-    if (result->invented)
-        page_head(screen->out, "", "INVENTED PLACE: no real county, and not the law anywhere");
-}
-
-static void add_book(const struct screen *screen)
-{
-    const struct result *result = screen->result;
-    struct text book = TEXT_EMPTY, seen = TEXT_EMPTY;
-    text_addf(&book, "%s, for a permit applied for on %s", result->edition, result->date);
-    lead(screen, PAGE_HEAD, "Book");
-    say(screen, PAGE_HEAD, book);
-    if (result->as_seen == NULL)
-        return;
-    text_addf(&seen, "as the place's page stood on %s; it may have changed", result->as_seen);
-    lead(screen, PAGE_HEAD, "Read");
-    say(screen, PAGE_HEAD, seen);
-}
-
-static void add_stage(const struct screen *screen)
-{
-    const int stage = screen->result->only_stage;
-    struct text words = TEXT_EMPTY;
-    if (stage < 0 || stage >= STAGE_COUNT)
-        return;
-    text_addf(&words, "%s: what is looked at then, and what was left undone before",
-              stage_word((enum stage)stage));
-    lead(screen, PAGE_HEAD, "Stage");
-    say(screen, PAGE_HEAD, words);
+    if (phrase.length > 0) {
+        lead(screen, PAGE_HEAD, label);
+        say(screen, PAGE_HEAD, phrase);
+    } else {
+        screen->out->failed = screen->out->failed || phrase.failed;
+        text_free(&phrase);
+    }
 }
 
 static void add_heading(const struct screen *screen)
@@ -100,13 +70,15 @@ static void add_heading(const struct screen *screen)
     const struct result *result = screen->result;
     text_add(screen->out, "Eavemark " EAVEMARK_VERSION ", pre-check of a reroof\n\n");
     page_head(screen->out, "Job", result->job);
-    add_place(screen);
-    add_book(screen);
+    add_head(screen, "Place", gloss_place(result));
+    if (result->invented)
+        page_head(screen->out, "", "INVENTED PLACE: no real county, and not the law anywhere");
+    add_head(screen, "Book", gloss_book(result));
+    add_head(screen, "Read", gloss_read(result));
     for (size_t i = 0; i < result->doubt_count; i++)
         page_head(screen->out, i == 0 ? "Doubt" : "", result->doubts[i]);
-    add_stage(screen);
-    lead(screen, PAGE_HEAD, "Count");
-    say(screen, PAGE_HEAD, telling_counts(result, screen->digest));
+    add_head(screen, "Stage", gloss_stage(result));
+    add_head(screen, "Count", gloss_counts(result, screen->digest));
 }
 
 /* What fails, and what to look at ---------------------------------------------------------- */
@@ -178,24 +150,18 @@ static void add_blocks(const struct screen *screen, const struct blocks *blocks,
 
 static void add_fix(const struct screen *screen)
 {
-    const struct blocks *fix = &screen->digest->fix;
-    struct text gloss = TEXT_EMPTY;
-    if (fix->count == 0)
+    if (screen->digest->fix.count == 0)
         return;
-    text_addf(&gloss, "%zu fail", fix->findings);
-    if (fix->count < fix->findings)
-        text_addf(&gloss, ", %zu to mend", fix->count);
-    start_part(screen, "FIX", "\033[1;31m", gloss);
-    add_blocks(screen, fix, true);
+    start_part(screen, "FIX", "\033[1;31m", gloss_fix(screen->digest));
+    add_blocks(screen, &screen->digest->fix, true);
 }
 
 static void add_look(const struct screen *screen)
 {
-    const struct blocks *look = &screen->digest->look;
-    if (look->count == 0)
+    if (screen->digest->look.count == 0)
         return;
-    start_part(screen, "LOOK", "\033[1;33m", telling_look(look));
-    add_blocks(screen, look, false);
+    start_part(screen, "LOOK", "\033[1;33m", gloss_look(screen->digest));
+    add_blocks(screen, &screen->digest->look, false);
 }
 
 /* Rules that broke, and what is open ------------------------------------------------------- */
@@ -213,24 +179,10 @@ static void add_pendings(const struct screen *screen, const struct pendings *pen
 
 static void add_broken(const struct screen *screen)
 {
-    const struct pendings *broken = &screen->digest->broken;
-    struct text gloss = TEXT_EMPTY;
-    if (broken->count == 0)
+    if (screen->digest->broken.count == 0)
         return;
-    text_addf(&gloss, "%zu rule%s erred: what was to be looked at was not judged",
-              broken->findings, plural(broken->findings));
-    start_part(screen, "BROKEN", "\033[1;35m", gloss);
-    add_pendings(screen, broken);
-}
-
-/* Is it among the questions shown, those that decide the most? */
-static bool is_shown(const struct result *result, size_t index)
-{
-    size_t before = 0;
-    for (size_t i = 0; i < result->asked_count; i++)
-        before += result->asked[i].decides > result->asked[index].decides
-            || (result->asked[i].decides == result->asked[index].decides && i < index);
-    return before < ASKED_MOST;
+    start_part(screen, "BROKEN", "\033[1;35m", gloss_broken(screen->digest));
+    add_pendings(screen, &screen->digest->broken);
 }
 
 static void add_asked_of(const struct screen *screen, const char *answer)
@@ -239,7 +191,7 @@ static void add_asked_of(const struct screen *screen, const char *answer)
     bool any = false;
     for (size_t i = 0; i < result->asked_count; i++) {
         const struct asked *asked = &result->asked[i];
-        if (strcmp(asked->answer, answer) != 0 || !is_shown(result, i))
+        if (strcmp(asked->answer, answer) != 0 || !gloss_is_shown(result, i))
             continue;
         if (!any)
             text_addf(screen->out, "%*s%s\n", LIST_HANG, "", telling_answer(answer));
@@ -249,79 +201,47 @@ static void add_asked_of(const struct screen *screen, const char *answer)
     }
 }
 
-static void add_not_shown(const struct screen *screen)
-{
-    const struct result *result = screen->result;
-    size_t questions = 0, findings = 0;
-    for (size_t i = 0; i < result->asked_count; i++) {
-        questions += !is_shown(result, i);
-        findings += is_shown(result, i) ? 0 : result->asked[i].decides;
-    }
-    if (questions > 0)
-        text_addf(screen->out, "%*sand %zu more, which decide %zu: eavemark new --fill JOB asks "
-                  "them\n", LIST_HANG, "", questions, findings);
-}
-
 static void add_answer(const struct screen *screen)
 {
     const struct digest *digest = screen->digest;
-    struct text gloss = TEXT_EMPTY;
-    if (digest->asked + digest->untold.findings == 0)
-        return;
-    if (digest->asked > 0)
-        text_addf(&gloss, "%zu question%s decide %zu finding%s; in brackets, how many each",
-                  screen->result->asked_count, plural(screen->result->asked_count), digest->asked,
-                  plural(digest->asked));
-    else
-        text_addf(&gloss, "%zu finding%s", digest->untold.findings,
-                  plural(digest->untold.findings));
-    start_part(screen, "ANSWER", "\033[1;36m", gloss);
-    for (const char *const *answer = FIELD_ANSWERS; *answer != NULL; answer++)
-        add_asked_of(screen, *answer);
-    add_not_shown(screen);
-    if (digest->untold.count > 0)
-        text_addf(screen->out, "%*sCannot be told from the job\n", LIST_HANG, "");
-    add_pendings(screen, &digest->untold);
-}
-
-static void add_later(const struct screen *screen)
-{
-    const struct digest *digest = screen->digest;
-    struct text gloss = TEXT_EMPTY;
-    struct text later = telling_later(digest);
-    if (digest->later > 0) {
-        text_addf(&gloss, "%zu that only a later stage can tell: %s", digest->later,
-                  text_string(&later));
-        start_part(screen, "LATER", "\033[1m", gloss);
+    struct text more = gloss_not_shown(screen->result);
+    if (digest->asked + digest->untold.findings > 0) {
+        start_part(screen, "ANSWER", "\033[1;36m", gloss_answer(screen->result, digest));
+        for (const char *const *answer = FIELD_ANSWERS; *answer != NULL; answer++)
+            add_asked_of(screen, *answer);
+        if (more.length > 0)
+            text_addf(screen->out, "%*s%s\n", LIST_HANG, "", text_string(&more));
+        if (digest->untold.count > 0)
+            text_addf(screen->out, "%*sCannot be told from the job\n", LIST_HANG, "");
+        add_pendings(screen, &digest->untold);
     }
-    text_free(&later);
+    screen->out->failed = screen->out->failed || more.failed;
+    text_free(&more);
 }
 
 static void add_unknown(const struct screen *screen)
 {
-    const struct pendings *unknown = &screen->digest->unknown;
-    struct text gloss = TEXT_EMPTY;
-    if (unknown->count == 0)
+    if (screen->digest->unknown.count == 0)
         return;
-    text_addf(&gloss, "%zu: ask the building department", unknown->findings);
-    start_part(screen, "NOT KNOWN HERE", "\033[1;36m", gloss);
-    add_pendings(screen, unknown);
+    start_part(screen, "NOT KNOWN HERE", "\033[1;36m", gloss_unknown(screen->digest));
+    add_pendings(screen, &screen->digest->unknown);
+}
+
+static void add_later(const struct screen *screen)
+{
+    if (screen->digest->later > 0)
+        start_part(screen, "LATER", "\033[1m", gloss_later(screen->digest));
 }
 
 /* What is met ------------------------------------------------------------------------------- */
 
 static void add_met(const struct screen *screen)
 {
-    const struct digest *digest = screen->digest;
-    struct text gloss = TEXT_EMPTY, more = telling_met(digest);
-    if (digest->met > 0) {
-        text_addf(&gloss, "%zu, by topic%s%s", digest->met, more.length > 0 ? ". " : "",
-                  text_string(&more));
-        start_part(screen, "MET", "\033[1;32m", gloss);
-        lead(screen, LIST_HANG, "");
-        say(screen, LIST_HANG, telling_topics(digest));
-    }
-    text_free(&more);
+    if (screen->digest->met == 0)
+        return;
+    start_part(screen, "MET", "\033[1;32m", gloss_met(screen->digest));
+    lead(screen, LIST_HANG, "");
+    say(screen, LIST_HANG, telling_topics(screen->digest));
 }
 
 /* Words in so many columns, cut where they are too long. */
@@ -374,12 +294,9 @@ static void add_confirm(const struct screen *screen, size_t lines)
     const struct digest *digest = screen->digest;
     const size_t most = lines < CONFIRM_FEWEST ? CONFIRM_FEWEST : lines;
     const size_t head = 2; /* an empty line and the heading */
-    struct text gloss = TEXT_EMPTY;
     if (digest->confirm_count == 0)
         return;
-    text_addf(&gloss, "%zu figure%s that what is met rests on, not read in this book",
-              digest->confirm_count, plural(digest->confirm_count));
-    start_part(screen, "CONFIRM", "\033[1m", gloss);
+    start_part(screen, "CONFIRM", "\033[1m", gloss_confirm(digest));
     const size_t shown = digest->confirm_count + head <= most ? digest->confirm_count
                                                               : most - head - 1;
     for (size_t i = 0; i < shown; i++)

@@ -56,9 +56,19 @@ function checkCounts(say, parts, report) {
     say(`not ${summary.warn + summary.pass} met or to look at: ${words}`);
 }
 
+// The page names what the screen names.
+function checkPage(say, page, findings) {
+  const words = page.replace(/<[^>]*>/g, "");
+  for (const { rule } of findings)
+    if (!words.includes(`[${rule}]`)) say(`${rule} is not on the page`);
+}
+
 function checkScreen(name, args, most) {
   const screen = check(args);
   const report = JSON.parse(check([...args, "--form", "json"]));
+  const fails = report.findings.filter(({ outcome }) => outcome === "fail");
+  const looks = report.findings.filter(({ outcome, met, why }) => outcome === "warn"
+    && (met === false || why.includes("disputed") || why.includes("advice")));
   const say = (what) => { wrong++; console.log(`WRONG  ${name}: ${what}`); };
   const lines = screen.split("\n").slice(0, -1);
   const parts = partsOf(screen);
@@ -69,9 +79,9 @@ function checkScreen(name, args, most) {
   const order = [...parts.keys()].slice(1).map((part) => PARTS.indexOf(part));
   if (order.some((at, i) => i > 0 && at <= order[i - 1])) say(`in the order ${[...parts.keys()]}`);
   if (/\b(memory|parallel)\b/.test(screen)) say("a status on a line");
-  mustName(say, parts, "FIX", report.findings.filter(({ outcome }) => outcome === "fail"));
-  mustName(say, parts, "LOOK", report.findings.filter(({ outcome, met, why }) => outcome === "warn"
-    && (met === false || why.includes("disputed") || why.includes("advice"))));
+  mustName(say, parts, "FIX", fails);
+  mustName(say, parts, "LOOK", looks);
+  checkPage(say, check([...args, "--form", "html"]), [...fails, ...looks]);
   checkCounts(say, parts, report);
   const cautions = report.caution.split("\n").length - 1;
   const care = (parts.get("CARE") ?? []).findIndex((line) => line === "");

@@ -234,7 +234,7 @@ async function main(program, home, jobs, seed) {
     await checkTheMeasure(tab);
     const paths = exampleJobs(home);
     for (const path of paths) {
-      run(program, ["check", "--form", "html", "--home", home, "-o", page, path]);
+      run(program, ["check", "--all", "--form", "html", "--home", home, "-o", page, path]);
       if (await look(path) === 0) say(`${path}: no drawings`);
       for (const stage of STAGES) {
         run(program, ["card", "--stage", stage, "--form", "html", "--home", home, "-o", page, path]);
@@ -245,7 +245,7 @@ async function main(program, home, jobs, seed) {
     let drawn = 0, refused = 0, last = "";
     while (drawn < jobs && refused < 3 * jobs) {
       writeFileSync(file, JSON.stringify(randomJob(d, examples)));
-      const done = spawnSync(program, ["check", "--form", "html", "--home", home, "-o", page, file],
+      const done = spawnSync(program, ["check", "--all", "--form", "html", "--home", home, "-o", page, file],
         { encoding: "utf8" });
       if (done.status === 2) { refused++; last = done.stderr; continue; }
       if (![0, 1].includes(done.status) || !existsSync(page))

@@ -91,7 +91,7 @@ function checkForms(program, home, job, say) {
   const clean = join(home, "rules/cases/base.json");
   const forms = [
     ...["text", "json"].flatMap((form) => [
-      ["check", "--form", form, job], ["takeoff", "--form", form, job],
+      ["check", "--form", form, job], ["check", "--all", "--form", form, job], ["takeoff", "--form", form, job],
       ["explain", "--form", form, "nasty.fails_deck", job],
       ["explain", "--form", form, "nasty.fails_deck", "--jurisdiction", "example/nasty"],
       ["compare", "--form", form, clean, job], ["proof", "--form", form, "example/nasty"],
@@ -167,7 +167,7 @@ export async function checkHostile(browser, program, home, say) {
   const job = hostileJob(home, folder);
   checkForms(program, folder, job, say);
   checkRefused(program, folder, folder, say);
-  for (const [name, args] of [["report", ["check", job]],
+  for (const [name, args] of [["report", ["check", job]], ["full", ["check", "--all", job]],
     ...STAGES.map((stage) => [`card-${stage}`, ["card", "--stage", stage, job]])]) {
     const path = join(folder, `hostile-${name}.html`);
     const done = run(program, [...args, "--form", "html", "--home", folder, "-o", path]);

@@ -55,11 +55,14 @@ function stagesOf(path) {
   return own.length > 0 ? own : STAGES;
 }
 
-// A report of each job, and its cards.
+// A report of each job, one with every finding in full, and its cards.
 export function makePages(program, home, folder, jobs) {
   return jobs.flatMap((job) => [
     { kind: "report",
       ...makePage(program, home, join(folder, `${jobName(job)}-report.html`), ["check", job]) },
+    { kind: "full",
+      ...makePage(program, home, join(folder, `${jobName(job)}-full.html`),
+        ["check", "--all", job]) },
     ...stagesOf(job).map((stage) => ({ kind: "card",
       ...makePage(program, home, join(folder, `${jobName(job)}-card-${stage}.html`),
         ["card", "--stage", stage, job]) })),

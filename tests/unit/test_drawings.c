@@ -25,7 +25,7 @@ static void read_page(char **report, const char *path, const char *stage)
         free(problems);
     } else {
         eavemark_result *result = eavemark_check(handle, &request);
-        *report = eavemark_result_report(result, EAVEMARK_HTML, 0);
+        *report = eavemark_result_report(result, EAVEMARK_HTML, EAVEMARK_ALL);
         eavemark_result_free(result);
     }
     eavemark_close(handle);

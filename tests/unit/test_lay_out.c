@@ -277,7 +277,7 @@ static void test_card_and_comparison(void **state)
     free(problems);
     both[1].stage = NULL;
     eavemark_result *result = eavemark_check(*state, &both[1]);
-    report = eavemark_result_report(result, EAVEMARK_HTML, 0);
+    report = eavemark_result_report(result, EAVEMARK_HTML, EAVEMARK_ALL);
     assert_non_null(strstr(report, "Roof plan"));
     assert_non_null(strstr(report, "porch: 2.5:12, eave 20 ft, top 20 ft, run 8 ft"));
     eavemark_result_free(result);
@@ -451,7 +451,7 @@ static void test_lower_wing_takes_a_triangle(void **state)
     const struct eavemark_request request = {.name = "job.json", .text = text,
                                              .length = strlen(text)};
     eavemark_result *result = eavemark_check(*state, &request);
-    char *page = eavemark_result_report(result, EAVEMARK_HTML, 0);
+    char *page = eavemark_result_report(result, EAVEMARK_HTML, EAVEMARK_ALL);
     assert_non_null(strstr(page, "main front: 6:12, eave 40 ft, top 60 ft, run 15 ft, 894.4 sq ft"));
     eavemark_result_free(result);
     cJSON_free(text);
