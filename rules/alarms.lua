@@ -113,40 +113,36 @@ rule "alarms.co" {
 }
 
 -- Further demands on the alarms that are due.
-local function due_and(switch, off)
-  return function(job, figure)
-    if not figure(switch) then return false, off end
-    local so, why = smoke_due(job, figure)
-    if so then return true end
-    local co = co_due(job, figure)
-    return co, why
-  end
+local function any_due(job, figure)
+  local so, why = smoke_due(job, figure)
+  if so then return true end
+  return co_due(job, figure), why
 end
 
-rule "alarms.listed" {
+local function due_and(switch, off)
+  return { on { switch, otherwise = off }, any_due }
+end
+
+demand "alarms.listed" {
   title = "Alarms of a listed kind",
   stage = "final",
-  applies = due_and("alarms.listed_required", "no listing is asked for"),
-  judge = function(job)
-    return shown(job.alarms.listed, "the listing that the place asks for, on every alarm")
-  end,
+  when = due_and("alarms.listed_required", "no listing is asked for"),
+  fact = "alarms.listed", shown = "the listing that the place asks for, on every alarm",
   mend = "Replace alarms without it.",
 }
 
-rule "alarms.power" {
+demand "alarms.power" {
   title = "What feeds the alarms",
   stage = "final",
-  applies = due_and("alarms.power_counts", "nothing is said about what feeds the alarms"),
-  judge = function(job, figure)
-    return one_of(job.alarms.power, figure "alarms.powers")
-  end,
+  when = due_and("alarms.power_counts", "nothing is said about what feeds the alarms"),
+  fact = "alarms.power", meets = "alarms.powers",
   mend = "Use alarms with a sealed long-life battery, or wire them.",
 }
 
 rule "alarms.clearances" {
   title = "Alarms away from steam and drafts",
   stage = "final",
-  applies = due_and("alarms.clearances_count", "no distances are set"),
+  when = due_and("alarms.clearances_count", "no distances are set"),
   judge = function(job, figure)
     return all_of(
       at_least(job.alarms.from_bath_door_in, figure "alarms.bath_door_least", "in"),
@@ -170,26 +166,21 @@ rule "alarms.cooking" {
   mend = "Move the alarm, or put one there that is listed for use near a stove.",
 }
 
-rule "alarms.proof" {
+demand "alarms.proof" {
   title = "What shows the alarms",
   stage = "final",
-  applies = due_and("alarms.proof_counts", "nothing is said about how alarms are shown"),
-  judge = function(job, figure)
-    return one_of(job.alarms.proof, figure "alarms.proofs")
-  end,
+  when = due_and("alarms.proof_counts", "nothing is said about how alarms are shown"),
+  fact = "alarms.proof", meets = "alarms.proofs",
   mend = "Hand in the signed form, or let the inspector in.",
 }
 
 rule "alarms.form_signers" {
   title = "Who signs the alarm form",
   stage = "final",
-  applies = function(job, figure)
-    local due = due_and("alarms.form_signers_count", "nothing is said about who signs")
-    local so, why = due(job, figure)
-    if not so then return false, why end
-    local proof = job.alarms.proof
-    return proof == "signed_form" or proof == "affidavit", "no form stands in for a look"
-  end,
+  when = {
+    due_and("alarms.form_signers_count", "nothing is said about who signs"),
+    is { "alarms.proof", "signed_form", "affidavit", otherwise = "no form stands in for a look" },
+  },
   judge = function(job, figure)
     return places(job.alarms.form_signed_by, figure "alarms.form_signers", "signatures")
   end,

@@ -249,13 +249,11 @@ local function mid_roof_by(moment)
   end
 end
 
-rule "inspection.mid_roof_moment" {
+demand "inspection.mid_roof_moment" {
   title = "When the mid-roof look is held",
   stage = "dry-in",
-  applies = mid_roof_by(nil),
-  judge = function(job, figure)
-    return one_of(job.inspection.mid_roof.moment, figure "inspection.mid_roof_moments")
-  end,
+  when = mid_roof_by(nil),
+  fact = "inspection.mid_roof.moment", meets = "inspection.mid_roof_moments",
   mend = "Ask what the place means by mid-roof, and call at that moment.",
 }
 
@@ -315,36 +313,31 @@ local function any_visit(job, figure)
 end
 
 local function visited(switch, off)
-  return function(job, figure)
-    if switch and not figure(switch) then return false, off end
-    return any_visit(job, figure), "the place makes no visits"
-  end
+  local visits = all { any_visit, otherwise = "the place makes no visits" }
+  if not switch then return { visits } end
+  return { on { switch, otherwise = off }, visits }
 end
 
-rule "inspection.notice" {
+demand "inspection.notice" {
   title = "Notice for a visit",
   stage = "permit",
-  applies = visited("inspection.notice_required", "no notice is set for visits"),
-  judge = function(job, figure)
-    return at_least(job.inspection.notice_hours, figure "inspection.notice_hours_least", "hours")
-  end,
+  when = visited("inspection.notice_required", "no notice is set for visits"),
+  fact = "inspection.notice_hours", meets = "inspection.notice_hours_least",
   mend = "Call earlier.",
 }
 
-rule "inspection.caller" {
+demand "inspection.caller" {
   title = "Who calls the inspector",
   stage = "permit",
-  applies = visited(nil),
-  judge = function(job, figure)
-    return one_of(job.inspection.called_by, figure "inspection.callers")
-  end,
+  when = visited(nil),
+  fact = "inspection.called_by", meets = "inspection.callers",
   mend = "Have the permit's holder call.",
 }
 
 rule "inspection.holder_calls" {
   title = "Only the permit's holder calls",
   stage = "permit",
-  applies = visited("inspection.only_holder_calls", "others than the holder may call"),
+  when = visited("inspection.only_holder_calls", "others than the holder may call"),
   judge = function(job, figure)
     return equals(job.inspection.called_by == job.permit.holder,
       figure "inspection.only_holder_calls"):say("Only the one who holds the permit may call.")
@@ -352,115 +345,91 @@ rule "inspection.holder_calls" {
   mend = "Have the permit's holder call.",
 }
 
-rule "inspection.someone_there" {
+demand "inspection.someone_there" {
   title = "Someone there, or a note",
   stage = "permit",
-  applies = visited("inspection.someone_required", "nobody need be there"),
-  judge = function(job)
-    return shown(job.inspection.someone_home, "a grown person there, or a note for the inspector")
-  end,
+  when = visited("inspection.someone_required", "nobody need be there"),
+  fact = "inspection.someone_home", shown = "a grown person there, or a note for the inspector",
   mend = "Be there, or leave a note on the door or gate; keep pets in.",
 }
 
 -- Getting up -----------------------------------------------------------------------------
 
-rule "inspection.access" {
+demand "inspection.access" {
   title = "A way for the inspector to see the roof",
   stage = "deck",
-  applies = visited("inspection.access_required", "the inspector brings a way up"),
-  judge = function(job, figure)
-    return one_of(job.inspection.access, figure "inspection.accesses")
-  end,
+  when = visited("inspection.access_required", "the inspector brings a way up"),
+  fact = "inspection.access", meets = "inspection.accesses",
   mend = "Leave a ladder set up and tied for every visit.",
   caution = "Keep ladders away from the service drop.",
 }
 
 local function by_ladder(switch, off)
-  local called = visited(switch, off)
-  return function(job, figure)
-    local so, why = called(job, figure)
-    if not so then return false, why end
-    return job.inspection.access == "ladder", "the inspector goes up by other means"
-  end
+  return { visited(switch, off),
+    is { "inspection.access", "ladder", otherwise = "the inspector goes up by other means" } }
 end
 
-rule "inspection.ladder_tied" {
+demand "inspection.ladder_tied" {
   title = "Ladder set up and tied",
   stage = "deck",
-  applies = by_ladder("inspection.ladder_tied_required", "nothing is said about tying the ladder"),
-  judge = function(job)
-    return shown(job.inspection.ladder_tied, "a ladder set up and tied at the top")
-  end,
+  when = by_ladder("inspection.ladder_tied_required", "nothing is said about tying the ladder"),
+  fact = "inspection.ladder_tied", shown = "a ladder set up and tied at the top",
   mend = "Tie the ladder at the top and leave it for the visit.",
 }
 
-rule "inspection.ladder_past" {
+demand "inspection.ladder_past" {
   title = "Ladder past the eave",
   stage = "deck",
-  applies = by_ladder("inspection.ladder_past_counts", "no length past the eave is set"),
-  judge = function(job, figure)
-    return at_least(job.inspection.ladder_past_eave_in, figure "inspection.ladder_past_least", "in")
-  end,
+  when = by_ladder("inspection.ladder_past_counts", "no length past the eave is set"),
+  fact = "inspection.ladder_past_eave_in", meets = "inspection.ladder_past_least",
   mend = "Use a longer ladder, or slide it out.",
 }
 
-rule "inspection.ladder_rating" {
+demand "inspection.ladder_rating" {
   title = "Ladder's rated load",
   stage = "deck",
-  applies = by_ladder("inspection.ladder_rating_counts", "no rated load is set"),
-  judge = function(job, figure)
-    return at_least(job.inspection.ladder_rating_lb, figure "inspection.ladder_rating_least", "lb")
-  end,
+  when = by_ladder("inspection.ladder_rating_counts", "no rated load is set"),
+  fact = "inspection.ladder_rating_lb", meets = "inspection.ladder_rating_least",
   mend = "Use a ladder of a heavier class.",
 }
 
-rule "inspection.ready" {
+demand "inspection.ready" {
   title = "Work done before the inspector is called",
   stage = "deck",
-  applies = visited("inspection.ready_counts", "nothing is said about calling too early"),
-  judge = function(job)
-    return shown(job.inspection.ready_at_call, "the work of the stage all done at the call")
-  end,
+  when = visited("inspection.ready_counts", "nothing is said about calling too early"),
+  fact = "inspection.ready_at_call", shown = "the work of the stage all done at the call",
   mend = "Finish the stage before the call: a look in vain is often charged.",
 }
 
-rule "inspection.as_permitted" {
+demand "inspection.as_permitted" {
   title = "Roof built as the papers of the permit say",
   stage = "final",
-  applies = visited("inspection.as_permitted_counts", "the permit's papers are not looked at"),
-  judge = function(job)
-    return shown(job.inspection.built_as_permitted, "a roof built as the papers of the permit say")
-  end,
+  when = visited("inspection.as_permitted_counts", "the permit's papers are not looked at"),
+  fact = "inspection.built_as_permitted", shown = "a roof built as the papers of the permit say",
   mend = "Have the change taken into the permit before the final, or build what its papers say.",
 }
 
 -- What must be so ------------------------------------------------------------------------
 
 local function on_the_day(switch, off)
-  return function(job, figure)
-    if not figure(switch) then return false, off end
-    return inspecting(), "seen on the day of the visit"
-  end
+  return { on { switch, otherwise = off },
+    inspected { otherwise = "seen on the day of the visit" } }
 end
 
-rule "inspection.snow" {
+demand "inspection.snow" {
   title = "Roof clear of snow",
   stage = "deck",
-  applies = on_the_day("inspection.snow_free_required", "nothing is said about snow"),
-  judge = function(job)
-    return shown(not job.site.snow_on_roof, "a roof clear of snow")
-  end,
+  when = on_the_day("inspection.snow_free_required", "nothing is said about snow"),
+  fact = "site.snow_on_roof", wants = false, shown = "a roof clear of snow",
   mend = "Call again when the roof is clear.",
   caution = "Nobody goes onto a roof with snow or ice on it to clear it for a visit.",
 }
 
-rule "inspection.labels" {
+demand "inspection.labels" {
   title = "Labels there to be read",
   stage = "dry-in",
-  applies = on_the_day("inspection.labels_required", "no look at labels is asked for"),
-  judge = function(job)
-    return shown(job.inspection.labels_kept, "the labels of bundles and rolls there to be read")
-  end,
+  when = on_the_day("inspection.labels_required", "no look at labels is asked for"),
+  fact = "inspection.labels_kept", shown = "the labels of bundles and rolls there to be read",
   mend = "Keep a wrapper of every product until the final.",
 }
 
@@ -475,34 +444,29 @@ demand "inspection.ties" {
   mend = "Add ties while the edge of the deck is open.",
 }
 
-rule "inspection.site_clean" {
+demand "inspection.site_clean" {
   title = "Site clean at the final",
   stage = "final",
-  applies = on_the_day("inspection.clean_required", "the site is not looked at"),
-  judge = function(job)
-    return shown(job.site.clean, "a site clean of debris")
-  end,
+  when = on_the_day("inspection.clean_required", "the site is not looked at"),
+  fact = "site.clean", shown = "a site clean of debris",
   mend = "Clear debris and nails before the final.",
 }
 
-rule "inspection.bin_gone" {
+demand "inspection.bin_gone" {
   title = "Debris bin gone at the final",
   stage = "final",
-  applies = on_the_day("inspection.bin_gone_required", "the bin may stay"),
-  judge = function(job)
-    return shown(job.site.bin_gone, "the debris bin gone")
-  end,
+  when = on_the_day("inspection.bin_gone_required", "the bin may stay"),
+  fact = "site.bin_gone", shown = "the debris bin gone",
   mend = "Have the bin taken away before the final.",
 }
 
-rule "inspection.downspouts" {
+demand "inspection.downspouts" {
   title = "Downspouts off the storm sewer",
   stage = "final",
-  applies = on_the_day("inspection.downspouts_count", "downspouts are not looked at"),
-  judge = function(job)
-    return shown(not job.site.downspouts_to_storm_sewer,
-      "downspouts that do not run into the storm sewer")
-  end,
+  when = on_the_day("inspection.downspouts_count", "downspouts are not looked at"),
+  fact = "site.downspouts_to_storm_sewer",
+  wants = false,
+  shown = "downspouts that do not run into the storm sewer",
   mend = "Let downspouts run onto the ground, away from the house.",
 }
 
@@ -558,26 +522,22 @@ rule "inspection.address_size" {
 }
 
 local function chimney_counts(switch, off)
-  return function(job, figure)
-    if not figure(switch) then return false, off end
-    return job.house.solid_fuel_chimney, "no chimney of a wood fire"
-  end
+  return { on { switch, otherwise = off },
+    is { "house.solid_fuel_chimney", otherwise = "no chimney of a wood fire" } }
 end
 
-rule "inspection.spark_arrester" {
+demand "inspection.spark_arrester" {
   title = "Spark arrester on the chimney",
   stage = "final",
-  applies = chimney_counts("inspection.spark_arrester_required", "no spark arrester is asked for"),
-  judge = function(job)
-    return shown(job.house.spark_arrester, "a spark arrester on every chimney of a wood fire")
-  end,
+  when = chimney_counts("inspection.spark_arrester_required", "no spark arrester is asked for"),
+  fact = "house.spark_arrester", shown = "a spark arrester on every chimney of a wood fire",
   mend = "Fit a spark arrester.",
 }
 
 rule "inspection.spark_arrester_openings" {
   title = "Openings of the spark arrester",
   stage = "final",
-  applies = chimney_counts("inspection.spark_arrester_openings_count",
+  when = chimney_counts("inspection.spark_arrester_openings_count",
     "no openings are set for spark arresters"),
   judge = function(job, figure)
     local opening = job.house.spark_arrester_opening_in

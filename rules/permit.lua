@@ -58,10 +58,12 @@ end
 
 -- A trigger counts only where not every job needs a permit anyway.
 local function triggers(switch, off)
-  return function(job, figure)
-    if every_job(figure) then return false, "every reroof needs a permit here" end
-    return figure(switch), off
-  end
+  return {
+    function(job, figure)
+      return not every_job(figure), "every reroof needs a permit here"
+    end,
+    on { switch, otherwise = off },
+  }
 end
 
 -- Is a permit needed --------------------------------------------------------------
@@ -115,7 +117,7 @@ rule "permit.by_method" {
 rule "permit.by_area" {
   title = "A permit by the size of the job",
   stage = "permit",
-  applies = triggers("permit.area_counts", "size alone calls for no permit here"),
+  when = triggers("permit.area_counts", "size alone calls for no permit here"),
   judge = function(job, figure)
     local area, limit = job.scope.area_sqft, figure "permit.area_limit"
     if not is_inside(area, limit, figure "permit.area_at_counts", 0.1) then
@@ -151,7 +153,7 @@ end
 rule "permit.by_share" {
   title = "A permit by the share of the roof",
   stage = "permit",
-  applies = triggers("permit.share_counts", "the share of the roof calls for no permit here"),
+  when = triggers("permit.share_counts", "the share of the roof calls for no permit here"),
   judge = function(job, figure)
     local limit = figure "permit.share_limit"
     local share = share_renewed(job, figure "permit.share_months")
@@ -168,7 +170,7 @@ rule "permit.by_plane_share" {
   title = "A permit by the share of one plane",
   stage = "permit",
   per = "roof.slopes",
-  applies = triggers("permit.plane_share_counts", "the share of a plane calls for no permit here"),
+  when = triggers("permit.plane_share_counts", "the share of a plane calls for no permit here"),
   judge = function(job, figure, slope)
     local limit, share = figure "permit.plane_share_limit", slope.replaced_percent
     if not is_inside(share, limit, figure "permit.plane_share_at_counts", 0.1) then
@@ -199,7 +201,7 @@ end
 rule "permit.by_deck" {
   title = "A permit by any new deck",
   stage = "permit",
-  applies = triggers("permit.deck_any_counts", "a sheet of deck calls for no permit here"),
+  when = triggers("permit.deck_any_counts", "a sheet of deck calls for no permit here"),
   judge = function(job, figure)
     local new = all_new_deck_sqft(job)
     local free = figure "permit.deck_any_free"
@@ -214,7 +216,7 @@ rule "permit.by_deck" {
 rule "permit.by_deck_share" {
   title = "A permit by the share of new deck",
   stage = "permit",
-  applies = triggers("permit.deck_share_counts", "the share of new deck calls for no permit here"),
+  when = triggers("permit.deck_share_counts", "the share of new deck calls for no permit here"),
   judge = function(job, figure)
     local new, limit = all_new_deck_sqft(job), figure "permit.deck_share_limit"
     local share = percent_of(new, roof_sqft(job))
@@ -230,7 +232,7 @@ rule "permit.by_deck_share" {
 rule "permit.by_price" {
   title = "A permit by the price",
   stage = "permit",
-  applies = triggers("permit.price_counts", "the price calls for no permit here"),
+  when = triggers("permit.price_counts", "the price calls for no permit here"),
   judge = function(job, figure)
     local price, limit = job.scope.price_usd, figure "permit.price_limit"
     if not is_inside(price, limit, figure "permit.price_at_counts", 0.01) then
@@ -247,7 +249,7 @@ local function change_trigger(id, title, switch, off, fact, none, why)
   rule(id) {
     title = title,
     stage = "permit",
-    applies = triggers(switch, off),
+    when = triggers(switch, off),
     judge = function(job, figure)
       local wanted = figure(switch)
       if not fact(job) then return equals(not fact(job), wanted):say(none) end
@@ -300,7 +302,7 @@ end
 rule "permit.by_weight_rise" {
   title = "A permit by added weight",
   stage = "permit",
-  applies = triggers("permit.weight_rise_counts", "added weight calls for no permit here"),
+  when = triggers("permit.weight_rise_counts", "added weight calls for no permit here"),
   judge = function(job, figure)
     local before, after = weights(job)
     local limit = figure "permit.weight_rise_limit"
@@ -320,7 +322,7 @@ rule "permit.by_weight_rise" {
 rule "permit.by_heavy_covering" {
   title = "A permit by a heavy covering",
   stage = "permit",
-  applies = triggers("permit.heavy_counts", "a heavy covering calls for no permit here"),
+  when = triggers("permit.heavy_counts", "a heavy covering calls for no permit here"),
   judge = function(job, figure)
     local weight, limit = job.covering.weight_lb_per_square, figure "permit.heavy_limit"
     if not is_inside(weight, limit, figure "permit.heavy_at_counts", 0.1) then
@@ -509,29 +511,23 @@ demand "permit.registration" {
 }
 
 local function by_owner(switch, off)
-  return function(job, figure)
-    if not figure(switch) then return false, off end
-    return job.permit.holder == "owner", "a contractor takes out the permit"
-  end
+  return { on { switch, otherwise = off },
+    is { "permit.holder", "owner", otherwise = "a contractor takes out the permit" } }
 end
 
-rule "permit.owner_lives_there" {
+demand "permit.owner_lives_there" {
   title = "An owner who does the work lives in the house",
   stage = "permit",
-  applies = by_owner("permit.owner_must_live_there", "the owner need not live in the house"),
-  judge = function(job)
-    return shown(job.permit.owner_lives_there, "an owner who lives in the house")
-  end,
+  when = by_owner("permit.owner_must_live_there", "the owner need not live in the house"),
+  fact = "permit.owner_lives_there", shown = "an owner who lives in the house",
   mend = "Have a licensed contractor take out the permit.",
 }
 
-rule "permit.owner_statement" {
+demand "permit.owner_statement" {
   title = "Statement of an owner who does the work",
   stage = "permit",
-  applies = by_owner("permit.owner_statement_required", "the owner signs no statement here"),
-  judge = function(job, figure)
-    return one_of(job.permit.owner_statement, figure "permit.owner_statements")
-  end,
+  when = by_owner("permit.owner_statement_required", "the owner signs no statement here"),
+  fact = "permit.owner_statement", meets = "permit.owner_statements",
   mend = "Sign the owner's statement as the place wants it signed.",
 }
 

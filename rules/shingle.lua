@@ -135,28 +135,22 @@ demand "shingle.hail_proof" {
 -- At the final ------------------------------------------------------------------
 
 local function measured_at_final(what)
-  return function(job, figure)
-    local shingled, why = shingles_only(job)
-    if not shingled then return false, why end
-    return inspecting(), what
-  end
+  return { shingles_only, inspected { otherwise = what } }
 end
 
 -- Where the code makes the maker's printed figure its own.
 local function printed_figure_binds(what)
-  local measured = measured_at_final(what)
-  return function(job, figure)
-    if not figure "shingle.follow_instructions" then
-      return false, "the place does not hold shingles to the maker's printed figure"
-    end
-    return measured(job, figure)
-  end
+  return {
+    on { "shingle.follow_instructions",
+      otherwise = "the place does not hold shingles to the maker's printed figure" },
+    measured_at_final(what),
+  }
 end
 
 rule "shingle.exposure" {
   title = "Exposure of the courses",
   stage = "final",
-  applies = printed_figure_binds("measured on the roof, against the maker's printed exposure"),
+  when = printed_figure_binds("measured on the roof, against the maker's printed exposure"),
   judge = function(job, figure)
     local printed = figure "shingle.follow_instructions" and job.covering.exposure_printed_in
     return each_at_most(job.covering.measured_exposure_in, printed, "in")
@@ -167,7 +161,7 @@ rule "shingle.exposure" {
 rule "shingle.offset" {
   title = "Offset between joints of neighboring courses",
   stage = "final",
-  applies = printed_figure_binds("measured on the roof, against the maker's printed offset"),
+  when = printed_figure_binds("measured on the roof, against the maker's printed offset"),
   judge = function(job, figure)
     local printed = figure "shingle.follow_instructions" and job.covering.offset_printed_in
     return each_at_least(job.covering.measured_offset_in, printed, "in")
@@ -178,7 +172,7 @@ rule "shingle.offset" {
 rule "shingle.offset_usual" {
   title = "Offset usual in the trade",
   stage = "final",
-  applies = measured_at_final("measured on the roof, against what is usual in the trade"),
+  when = measured_at_final("measured on the roof, against what is usual in the trade"),
   judge = function(job, figure)
     return each_at_least(job.covering.measured_offset_in, figure "shingle.offset_least", "in")
   end,

@@ -86,6 +86,9 @@ void declare_stages(lua_State *lua, bool stages[STAGE_COUNT]);
 struct rule *declare_new_rule(lua_State *lua);
 void declare_add_rule(lua_State *lua, struct rule *rule);
 
+/* The conditions under the key `when`, or NULL. */
+const struct condition *declare_when(lua_State *lua, const struct rule *rule);
+
 /* Sets per[] to the lists that the key `per` ("attics[].vents") goes through; returns
  * how many. */
 size_t declare_per(lua_State *lua, const struct field *per[RULE_DEEPEST_PER]);

@@ -363,13 +363,30 @@ static void read_condition(lua_State *lua, struct reading_row *reading,
     reading->depth--;
 }
 
-static void read_when(lua_State *lua, struct reading_row *reading, struct row *row)
+static void read_when(lua_State *lua, struct reading_row *reading, const struct rule *rule,
+                      struct condition *when)
 {
-    row->when.kind = WHEN_ALL;
+    for (size_t i = 0; i < rule->per_depth; i++)
+        reading->scope.lists[reading->scope.depth++] = rule->per[i];
+    declare_count(lua, &declaring_of(lua)->conditions, CONDITIONS_MOST, "conditions");
+    when->kind = WHEN_ALL;
     lua_getfield(lua, 1, "when");
     if (!lua_isnil(lua, -1))
-        read_condition(lua, reading, &row->when);
+        read_condition(lua, reading, when);
     lua_pop(lua, 1);
+}
+
+const struct condition *declare_when(lua_State *lua, const struct rule *rule)
+{
+    struct reading_row reading = {.conditions = 0};
+    lua_getfield(lua, 1, "when");
+    const bool none = lua_isnil(lua, -1);
+    lua_pop(lua, 1);
+    if (none)
+        return NULL;
+    struct condition *when = declare_keep(lua, 1, sizeof(*when));
+    read_when(lua, &reading, rule, when);
+    return when;
 }
 
 /* The comparison --------------------------------------------------------------------------- */
@@ -465,7 +482,7 @@ static void check_duty(lua_State *lua, const struct row *row)
         declare_refuse(lua, "meets which figure? %s is not yes or no", row->fact->field->path);
     if (row->shown == NULL)
         declare_refuse(lua, "meets which figure? or, for a duty, shown: what must be shown");
-    row_each_condition(row, note_switch, &any);
+    row_each_condition(&row->when, note_switch, &any);
     if (!any)
         declare_refuse(lua, "no figure asks for this duty: when = { on \"...\" }");
 }
@@ -490,10 +507,7 @@ static int finish_demand(lua_State *lua)
     struct reading_row reading = {.conditions = 0};
     struct rule *rule = declare_new_rule(lua);
     struct row *row = declare_keep(lua, 1, sizeof(*row));
-    for (size_t i = 0; i < rule->per_depth; i++)
-        reading.scope.lists[reading.scope.depth++] = rule->per[i];
-    read_when(lua, &reading, row);
-    declare_count(lua, &declaring_of(lua)->conditions, CONDITIONS_MOST, "conditions");
+    read_when(lua, &reading, rule, &row->when);
     row->fact = fact_of(lua, &reading.scope, "fact");
     if (row->fact == NULL)
         return declare_refuse(lua, "has no fact: which one is looked at?");

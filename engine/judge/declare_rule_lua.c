@@ -8,7 +8,7 @@
 
 /* rule "topic.thing" { ... } ---------------------------------------------------- */
 
-static const char *const RULE_KEYS[] = {"title", "stage", "per", "applies", "judge", "mend",
+static const char *const RULE_KEYS[] = {"title", "stage", "per", "when", "applies", "judge", "mend",
                                         "caution", "asks_only", "advice", "cause", NULL};
 
 static void check_rule_id(lua_State *lua, const char *id)
@@ -67,8 +67,12 @@ void declare_add_rule(lua_State *lua, struct rule *rule)
 static int finish_rule(lua_State *lua)
 {
     struct rule *rule = declare_new_rule(lua);
+    rule->when = declare_when(lua, rule);
     rule->applies = declare_function(lua, "applies");
     rule->judge = declare_function(lua, "judge");
+    if (rule->when != NULL && rule->applies != RULE_NO_FUNCTION)
+        return declare_refuse(lua, "says both when and applies: a function may stand among the "
+                              "conditions of when");
     if (rule->judge == RULE_NO_FUNCTION)
         return declare_refuse(lua, "has no judge function");
     declare_add_rule(lua, rule);

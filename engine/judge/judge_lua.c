@@ -100,21 +100,20 @@ enum judged { JUDGED_COMPARED, JUDGED_NOT_APPLICABLE, JUDGED_OPEN, JUDGED_BROKEN
 static enum judged judge_once(struct run *run, struct call *call, const char **why)
 {
     enum sandbox_stop stop = SANDBOX_DONE;
+    enum row_end end = ROW_JUDGED;
     *why = NULL;
-    if (run->rule->row == NULL) {
+    if (run->rule->row != NULL)
+        end = row_judge(call, &stop, why);
+    else if (run->rule->when != NULL)
+        end = row_applies(call, run->rule->when, &stop);
+    if (end == ROW_NOT_APPLICABLE)
+        return JUDGED_NOT_APPLICABLE;
+    if (end == ROW_OPEN)
+        return JUDGED_OPEN;
+    if (end == ROW_JUDGED && run->rule->row != NULL)
+        return JUDGED_COMPARED;
+    if (end == ROW_JUDGED)
         stop = call_enter(&run->judging, call_rule, call);
-    } else {
-        switch (row_judge(call, &stop, why)) {
-        case ROW_JUDGED:
-            return JUDGED_COMPARED;
-        case ROW_NOT_APPLICABLE:
-            return JUDGED_NOT_APPLICABLE;
-        case ROW_OPEN:
-            return JUDGED_OPEN;
-        case ROW_STOPPED:
-            break;
-        }
-    }
     if (stop == SANDBOX_SIGNAL)
         return JUDGED_OPEN;
     if (stop == SANDBOX_DONE && *why == NULL)

@@ -177,12 +177,12 @@ static enum holds condition_holds(struct asking *asking, const struct condition 
     return holds;
 }
 
-void row_each_condition(const struct row *row,
+void row_each_condition(const struct condition *when,
                         void (*visit)(void *data, const struct condition *condition), void *data)
 {
     const struct condition *open[RULES_MOST]; /* far more than a row may hold: row_lua.c */
     size_t count = 0;
-    open[count++] = &row->when;
+    open[count++] = when;
     while (count > 0) {
         const struct condition *condition = open[--count];
         visit(data, condition);
@@ -238,7 +238,7 @@ static void made_by_switches(struct judging *judging, const struct row *row,
                              struct judgement *judgement)
 {
     struct switches switches = {.record = &judging->record};
-    row_each_condition(row, add_switch, &switches);
+    row_each_condition(&row->when, add_switch, &switches);
     if (switches.count > 0)
         judgement_made_by(judging, judgement, switches.figures, switches.count);
 }
@@ -324,23 +324,31 @@ static struct judgement *judge_figures(struct call *call, const struct row *row,
     return judgement_of_both(judging, judgement, second);
 }
 
-enum row_end row_judge(struct call *call, enum sandbox_stop *stop, const char **why)
+enum row_end row_applies(struct call *call, const struct condition *when,
+                         enum sandbox_stop *stop)
 {
-    struct judging *judging = call->judging;
-    const struct row *row = call->rule->row;
     struct asking asking = {.call = call, .depth = call->depth, .stop = SANDBOX_DONE};
-    struct node node;
     for (size_t i = 0; i < call->depth; i++)
         asking.items[i] = call->items[i];
-    *stop = SANDBOX_DONE;
-    *why = NULL;
-    const enum holds holds = condition_holds(&asking, &row->when);
+    const enum holds holds = condition_holds(&asking, when);
     *stop = asking.stop;
     call->reason = asking.reason;
     if (holds != HOLDS)
         return holds == HOLDS_NOT ? ROW_NOT_APPLICABLE
             : holds == HOLDS_UNKNOWN ? ROW_OPEN : ROW_STOPPED;
-    judging->record.work = (struct strings){0}; /* what follows shows its own */
+    call->judging->record.work = (struct strings){0}; /* what follows shows its own */
+    return ROW_JUDGED;
+}
+
+enum row_end row_judge(struct call *call, enum sandbox_stop *stop, const char **why)
+{
+    struct judging *judging = call->judging;
+    const struct row *row = call->rule->row;
+    struct node node;
+    *why = NULL;
+    const enum row_end applies = row_applies(call, &row->when, stop);
+    if (applies != ROW_JUDGED)
+        return applies;
     const struct fact *fact =
         row->measured != NULL && judging->inspecting ? row->measured : row->fact;
     if (!fact_read(judging, fact, call->items, &node))

@@ -55,13 +55,17 @@ struct row {
 /* What came of a row for one thing. */
 enum row_end { ROW_JUDGED, ROW_OPEN, ROW_NOT_APPLICABLE, ROW_STOPPED };
 
+/* Does the rule speak? ROW_JUDGED when all conditions hold; the rest as of row_judge. */
+enum row_end row_applies(struct call *call, const struct condition *when,
+                         enum sandbox_stop *stop);
+
 /* Judges call->rule's row. ROW_JUDGED sets call->judgement; ROW_NOT_APPLICABLE sets
  * call->reason, which may be NULL; ROW_STOPPED sets *stop to what ended a condition
  * that is a function, or *why to what is wrong with the row for this job. */
 enum row_end row_judge(struct call *call, enum sandbox_stop *stop, const char **why);
 
-/* Calls visit for every condition, outer ones first. */
-void row_each_condition(const struct row *row,
+/* Calls visit for a condition and every one in it, outer ones first. */
+void row_each_condition(const struct condition *when,
                         void (*visit)(void *data, const struct condition *condition), void *data);
 
 #endif

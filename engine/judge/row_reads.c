@@ -29,9 +29,11 @@ void rule_each_field(const struct rule *rule,
                      void (*visit)(void *data, const struct field *field), void *data)
 {
     struct fields_told told = {visit, data};
+    if (rule->when != NULL)
+        row_each_condition(rule->when, tell_condition_fact, &told);
     if (rule->row == NULL)
         return;
-    row_each_condition(rule->row, tell_condition_fact, &told);
+    row_each_condition(&rule->row->when, tell_condition_fact, &told);
     tell_fact(&told, rule->row->fact);
     tell_fact(&told, rule->row->measured);
     tell_fact(&told, rule->row->by);
@@ -72,9 +74,11 @@ void rule_each_figure(const struct rulebook *book, const struct rule *rule,
 {
     struct figures_told told = {visit, data};
     const struct row *row = rule->row;
+    if (rule->when != NULL)
+        row_each_condition(rule->when, tell_condition_figure, &told);
     if (row == NULL)
         return;
-    row_each_condition(row, tell_condition_figure, &told);
+    row_each_condition(&row->when, tell_condition_figure, &told);
     for (size_t i = 0; i < row->meets_count; i++)
         tell_figure(&told, row->meets[i]);
     tell_figure(&told, row->share);
@@ -114,6 +118,6 @@ bool rule_is_plain(const struct rule *rule)
 {
     bool plain = rule->row != NULL && rule->mend_function == RULE_NO_FUNCTION;
     if (plain)
-        row_each_condition(rule->row, note_function, &plain);
+        row_each_condition(&rule->row->when, note_function, &plain);
     return plain;
 }

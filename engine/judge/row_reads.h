@@ -10,8 +10,8 @@
 bool rule_is_plain(const struct rule *rule);
 
 /* Calls visit for every field, and for the name of every figure of the rulebook's
- * profile, that the rule's row names; some more than once. None for a rule made of
- * functions. */
+ * profile, that the rule's row names; some more than once. Of a rule with a judge, those
+ * of its conditions. */
 void rule_each_field(const struct rule *rule,
                      void (*visit)(void *data, const struct field *field), void *data);
 void rule_each_figure(const struct rulebook *book, const struct rule *rule,

@@ -36,6 +36,7 @@ enum {
 };
 
 struct row;
+struct condition;
 
 struct rule {
     const char *id, *title;
@@ -43,6 +44,7 @@ struct rule {
     const struct field *per[RULE_DEEPEST_PER]; /* lists, outermost first */
     size_t per_depth;                          /* 0: once for the house */
     const struct row *row;                     /* one comparison (row.h), or NULL: */
+    const struct condition *when;              /* of a rule with a judge: as of a row; or NULL */
     int applies, judge, mend_function;         /* registry references */
     const char *mend, *caution;
     const char *cause;  /* not met, told together with the others of this cause; or NULL */

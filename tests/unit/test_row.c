@@ -311,6 +311,41 @@ static void past_a_switch_that_is_off_figures_may_lack(void **state)
                    "no figure is named \"r.elsewhere\"");
 }
 
+/* A rule with a judge of its own may say of whom it speaks as a row does. */
+static void a_judge_may_have_conditions(void **state)
+{
+    (void)state;
+    static const struct {
+        const char *when, *outcome, *says;
+    } rows[] = {
+        {"when = { on \"r.on\" }", "pass", "Found 1"},
+        {"when = { on { \"r.off\", otherwise = \"not here\" } }", "not_applicable", "not here"},
+        {"when = { is \"existing.slippery\" }", "open", "slippery"},
+        {"when = { function() return nil + 1 end }", "broken", "arithmetic"},
+    };
+    for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]) + 1; i++) {
+        char rules[600];
+        const bool both = i == sizeof(rows) / sizeof(rows[0]);
+        snprintf(rules, sizeof(rules),
+                 "rule \"test.it\" { title = \"It\", stage = \"deck\", mend = \"m\", %s,\n"
+                 "  judge = function(job, figure)\n"
+                 "    return at_most(job.existing.layers, figure \"test.seen\", \"layers\") end }\n",
+                 both ? "when = { on \"r.on\" }, applies = function() return true end"
+                      : rows[i].when);
+        home_write(&home, "rules/test.lua", rules);
+        eavemark *handle = eavemark_open(home.path);
+        struct outcome_of_check outcome = home_check(handle, SMALL_JOB, "example/r", NULL, NULL);
+        if (both) {
+            assert_non_null(strstr(outcome.problems, "says both when and applies"));
+        } else {
+            assert_member(outcome.json, "test.it", 0, "outcome", rows[i].outcome);
+            assert_member_has(outcome.json, "test.it", 0, "says", rows[i].says);
+        }
+        outcome_free(&outcome);
+        eavemark_close(handle);
+    }
+}
+
 /* rules/common.lua is run first; what it shares nobody can change. */
 static void rule_files_share_names(void **state)
 {
@@ -363,6 +398,7 @@ int main(void)
         in_home(feet_may_be_held_against_inches),
         in_home(mistakes_are_errors_of_the_file),
         in_home(past_a_switch_that_is_off_figures_may_lack),
+        in_home(a_judge_may_have_conditions),
         in_home(rule_files_share_names),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
