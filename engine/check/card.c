@@ -203,6 +203,18 @@ static enum stage before(enum stage stage)
     return stage == STAGE_PERMIT ? STAGE_PERMIT : (enum stage)(stage - 1);
 }
 
+/* A broken rule has its row; a broken caution has none. */
+static void say_broken_parts(const struct rulebook *book, const struct result *result,
+                             struct problems *problems)
+{
+    for (size_t i = 0; i < result->finding_count; i++) {
+        const struct finding *finding = &result->findings[i];
+        if (finding->outcome == OUTCOME_BROKEN && rulebook_rule(book, finding->rule) == NULL)
+            problem_at_line(problems, PROBLEM_RULES, finding->file, finding->line, 0, "%s: %s",
+                            finding->title, finding->says);
+    }
+}
+
 void check_card(struct laws *laws, cJSON *job, const struct overrides *overrides,
                 const char *file, struct checked_card *out)
 {
@@ -220,6 +232,7 @@ void check_card(struct laws *laws, cJSON *job, const struct overrides *overrides
         problem_out_of_memory(&out->problems);
         return;
     }
+    say_broken_parts(book, &card->now, &out->problems);
     lay_out(&making);
     number_questions(&making);
     out->made = !card->now.arena.failed;

@@ -138,14 +138,15 @@ static void remark_broken(struct proof *proof, struct place_proof *place,
 {
     for (size_t i = 0; i < result->finding_count; i++) {
         const struct finding *finding = &result->findings[i];
-        const struct rule *rule = rulebook_rule(block->law->book, finding->rule);
-        if (finding->outcome != OUTCOME_BROKEN || rule == NULL)
+        if (finding->outcome != OUTCOME_BROKEN)
             continue;
+        const bool rule = rulebook_rule(block->law->book, finding->rule) != NULL;
         /* "The rule itself erred (FILE:LINE): ..."; the place is told already. */
         const char *told = strstr(finding->says, "): ");
         proof_remark(proof, place, block,
-                     (struct remark){rule->file, rule->line, true,
-                                     arena_format(&proof->arena, "rule \"%s\" erred: %s", rule->id,
+                     (struct remark){finding->file, finding->line, true,
+                                     arena_format(&proof->arena, "%s\"%s\" erred: %s",
+                                                  rule ? "rule " : "", finding->rule,
                                                   told == NULL ? finding->says : told + 3), NULL});
     }
 }

@@ -182,6 +182,10 @@ static int none_of(lua_State *lua)
     struct judgement *judgement = new_judgement(lua, "none_of");
     const struct value banned = keep_set(lua, 2);
     judgement->found = keep_value(lua, 1, NULL);
+    if (judgement->found.kind == VALUE_SET && judgement->found.set_count == 0) {
+        judging_of(lua)->record.cannot_tell = JUDGEMENT_NOTHING_LISTED;
+        return sandbox_signal(lua);
+    }
     judgement->met = true;
     if (judgement->found.kind == VALUE_TEXT)
         judgement->met = !set_has(&banned, judgement->found.text);

@@ -82,9 +82,19 @@ struct node node_child(struct judging *judging, const struct node *parent,
     return node;
 }
 
-void record_read(struct judging *judging, const char *pointer)
+void record_known(struct judging *judging, const struct node *node)
 {
-    strings_add_once(&judging->record.reads, judging->arena, pointer);
+    record_read(judging, node);
+    if (node->json != NULL || judging->record.unsaid != NULL)
+        return;
+    judging->record.unsaid = node->field;
+    judging->record.unsaid_pointer = node->pointer;
+}
+
+void record_read(struct judging *judging, const struct node *node)
+{
+    judging->record.said |= node->json != NULL;
+    strings_add_once(&judging->record.reads, judging->arena, node->pointer);
 }
 
 /* Ends the call: the job lacks this. */
@@ -291,7 +301,7 @@ static int node_index(lua_State *lua)
         push_node(lua, child);
         return 1;
     }
-    record_read(judging, child.pointer);
+    record_read(judging, &child);
     return child.json == NULL ? lacks(lua, &child) : push_value(lua, &child);
 }
 
@@ -316,7 +326,7 @@ static int known(lua_State *lua)
     const struct node *node = check_node(lua, 1);
     const struct field *field = child_field(lua, node, luaL_checkstring(lua, 2));
     const struct node child = read_child(lua, node, field);
-    record_read(judging, child.pointer);
+    record_known(judging, &child);
     check_arena(lua);
     lua_pushboolean(lua, child.json != NULL);
     return 1;

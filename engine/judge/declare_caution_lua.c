@@ -36,6 +36,8 @@ static int finish_caution(lua_State *lua)
     declare_count(lua, &declaring_of(lua)->cautions, CAUTIONS_MOST, "cautions");
     struct caution *caution = declare_keep(lua, 1, sizeof(*caution));
     caution->name = declare_keep_text(lua, declare_name(lua));
+    caution->file = declaring_of(lua)->file;
+    caution->line = declare_line(lua);
     declare_stages(lua, caution->stages);
     read_cite(lua, &caution->cite);
     caution->when = declare_function(lua, "when");
@@ -59,6 +61,8 @@ static int finish_about(lua_State *lua)
     declare_count(lua, &declaring_of(lua)->abouts, ABOUTS_MOST, "lines about the house");
     struct about *about = declare_keep(lua, 1, sizeof(*about));
     about->label = declare_keep_text(lua, declare_name(lua));
+    about->file = declaring_of(lua)->file;
+    about->line = declare_line(lua);
     about->says = declare_function(lua, "says");
     if (about->says == RULE_NO_FUNCTION)
         return declare_refuse(lua, "has no says function");

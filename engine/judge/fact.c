@@ -103,7 +103,7 @@ bool fact_read(struct judging *judging, const struct fact *fact, const struct no
         node = node_child(judging, &node, fact->steps[i]);
         if (node.field->type == FIELD_GROUP && i + 1 < fact->step_count)
             continue; /* its fields say what is lacking */
-        record_read(judging, node.pointer);
+        record_read(judging, &node);
         if (node.json == NULL)
             return lacks(judging, &node);
         if (node.field->type == FIELD_REFERENCE && i + 1 < fact->step_count) {
@@ -122,6 +122,10 @@ bool fact_known(struct judging *judging, const struct fact *fact, const struct n
     const struct field *missing = judging->record.missing;
     const char *pointer = judging->record.missing_pointer;
     const bool known = fact_read(judging, fact, items, &node);
+    if (!known && judging->record.unsaid == NULL) {
+        judging->record.unsaid = judging->record.missing;
+        judging->record.unsaid_pointer = judging->record.missing_pointer;
+    }
     judging->record.missing = missing;
     judging->record.missing_pointer = pointer;
     return known;

@@ -20,7 +20,7 @@ enum outcome {
     OUTCOME_FAIL,           /* shown not to meet it */
     OUTCOME_OPEN,           /* the job lacks a fact */
     OUTCOME_NOT_APPLICABLE, /* the rule has nothing to say about this job */
-    OUTCOME_BROKEN,         /* the rule itself erred */
+    OUTCOME_BROKEN,         /* the rule itself erred, or was not run; or a caution did */
     OUTCOME_COUNT
 };
 
@@ -113,6 +113,8 @@ struct finding {
     const char *cause;    /* rules of one cause are told together in one place; or NULL */
     const char *wanting;  /* not met: the fact found wanting, by pointer; NULL: not told apart */
     const char *duty;     /* what a duty asks for, in the rule's words, or NULL */
+    const char *file;     /* broken: what erred is written there */
+    int line;
     const char *lacks;    /* open for want of this fact: its JSON pointer, or NULL */
     bool asked;           /* a question of the result stands for it */
     bool compared;        /* required and found are set */

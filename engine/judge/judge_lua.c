@@ -10,6 +10,7 @@
 #include <lua.h>
 
 #include <math.h>
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -34,6 +35,8 @@ static int call_for_text(lua_State *lua)
     struct call *call = lua_touserdata(lua, 1);
     lua_call(lua, call_push(lua, call, call->function), 1);
     call->text = call_kept_text(lua, call, -1);
+    if (call->must_say && call->text == NULL)
+        return luaL_error(lua, "this function must give a text");
     return 0;
 }
 
@@ -54,7 +57,8 @@ struct run {
     size_t capacity;
 };
 
-static struct finding *finding_new(struct run *run)
+/* A blank one. */
+static struct finding *finding_add(struct run *run)
 {
     struct result *result = run->result;
     if (result->finding_count == run->capacity) {
@@ -67,14 +71,54 @@ static struct finding *finding_new(struct run *run)
         result->findings = findings;
         run->capacity = capacity;
     }
-    struct finding *finding = &result->findings[result->finding_count++];
+    return &result->findings[result->finding_count++];
+}
+
+static struct finding *finding_new(struct run *run)
+{
+    struct finding *finding = finding_add(run);
+    if (finding == NULL)
+        return NULL;
     finding->rule = run->rule->id;
     finding->title = run->rule->title;
     finding->stage = run->rule->stage;
     return finding;
 }
 
-static const char *mend_of(struct run *run, struct call *call)
+/* What else of a rulebook may err while a job is judged. */
+struct part {
+    const char *kind; /* "caution" */
+    const char *name, *title, *file;
+    int line;
+    enum stage stage;
+};
+
+/* What is said of a rule or part that stopped: one that others left nothing did not err. */
+static const char *erred(struct run *run, const char *kind)
+{
+    const bool spent = sandbox_spent(run->judging.book->sandbox);
+    const char *what = arena_format(run->judging.arena, "The %s %s", kind,
+                                    spent ? "was not run to its end" : "itself erred");
+    return what == NULL ? kind : what;
+}
+
+/* A finding of its own, so that nobody takes the report for whole. */
+static void part_broken(struct run *run, const struct part *part, const char *message)
+{
+    struct finding *finding = finding_add(run);
+    if (finding == NULL)
+        return;
+    finding->rule = arena_format(run->judging.arena, "%s.%s", part->kind, part->name);
+    finding->title = part->title;
+    finding->stage = part->stage;
+    if (finding->rule == NULL)
+        finding->rule = part->kind;
+    run->judging.record = (struct record){0};
+    verdict_broken(finding, &run->judging, erred(run, part->kind), part->file, part->line, message);
+}
+
+/* *broken says why there is none. */
+static const char *mend_of(struct run *run, struct call *call, const char **broken)
 {
     if (run->rule->mend_function == RULE_NO_FUNCTION)
         return run->rule->mend;
@@ -83,14 +127,35 @@ static const char *mend_of(struct run *run, struct call *call)
     run->judging.record = (struct record){0};
     run->judging.mending = true;
     call->function = run->rule->mend_function;
+    call->must_say = true;
     call->text = NULL;
     const enum sandbox_stop stop = call_enter(&run->judging, call_for_text, call);
+    const char *missing = run->judging.record.missing_pointer;
     run->judging.record = record;
     run->judging.mending = false;
-    if (stop == SANDBOX_DONE || stop == SANDBOX_SIGNAL)
+    if (stop == SANDBOX_DONE)
         return call->text;
+    if (stop == SANDBOX_SIGNAL)
+        return missing == NULL ? "The job does not say enough to tell what would mend it."
+                               : arena_format(run->judging.arena, "What would mend it depends on "
+                                              "%s, which the job does not say.", missing);
+    *broken = arena_copy(run->judging.arena,
+                         sandbox_message(run->judging.book->sandbox, stop));
     return arena_format(run->judging.arena, "The rule could not say what would mend it: %s",
-                        sandbox_message(run->judging.book->sandbox, stop));
+                        *broken);
+}
+
+static void mend_broken(struct run *run, const struct finding *of, const char *message)
+{
+    const char *where = of->where, *item = of->item; /* findings may move */
+    struct finding *finding = finding_new(run);
+    if (finding == NULL)
+        return;
+    finding->where = where;
+    finding->item = item;
+    run->judging.record = (struct record){0};
+    verdict_broken(finding, &run->judging, erred(run, "mend"), run->rule->file, run->rule->line,
+                   message);
 }
 
 /* How judging one thing once ended. */
@@ -184,6 +249,17 @@ static struct dispute dispute_of(struct run *run, const struct walk *walk,
     return dispute;
 }
 
+/* Nothing that the job says was read: only that it does not say something. What is
+ * left out is then what is lacking. */
+static bool rests_on_nothing(struct record *record)
+{
+    if (record->said || record->unsaid == NULL)
+        return false;
+    record->missing = record->unsaid;
+    record->missing_pointer = record->unsaid_pointer;
+    return true;
+}
+
 static void judge_item(struct run *run, struct walk *walk)
 {
     struct call call = {.judging = &run->judging, .rule = run->rule, .items = walk->items,
@@ -193,27 +269,37 @@ static void judge_item(struct run *run, struct walk *walk)
         return;
     finding->where = walk_where(walk);
     finding->item = walk->depth > 0 ? walk->items[walk->depth - 1].pointer : NULL;
-    const char *why;
+    const char *why, *broken_mend = NULL;
     switch (judge_once(run, &call, &why)) {
     case JUDGED_OPEN:
         verdict_open(finding, &run->judging);
         break;
     case JUDGED_BROKEN:
-        verdict_broken(finding, &run->judging, run->rule, why);
+        verdict_broken(finding, &run->judging, erred(run, "rule"), run->rule->file,
+                       run->rule->line, why);
         break;
     case JUDGED_NOT_APPLICABLE:
-        verdict_not_applicable(finding, &run->judging, call.reason);
+        if (rests_on_nothing(&run->judging.record))
+            verdict_open(finding, &run->judging);
+        else
+            verdict_not_applicable(finding, &run->judging, call.reason);
         break;
     case JUDGED_COMPARED: {
+        if (call.judgement->met && rests_on_nothing(&run->judging.record)) {
+            verdict_open(finding, &run->judging);
+            break;
+        }
         const struct dispute dispute = dispute_of(run, walk, call.judgement);
         verdict_judged(finding, &run->judging, run->rule, call.judgement, &dispute);
         break;
     }
     }
     if (finding->met == MET_NO)
-        finding->mend = mend_of(run, &call);
+        finding->mend = mend_of(run, &call, &broken_mend);
     if (finding->outcome != OUTCOME_NOT_APPLICABLE && finding->outcome != OUTCOME_PASS)
         finding->caution = run->rule->caution;
+    if (broken_mend != NULL)
+        mend_broken(run, finding, broken_mend);
 }
 
 /* The rules before this one took all the time, or said all there is room for. */
@@ -239,8 +325,9 @@ static void visit_item(struct walk *walk, const struct node *missing)
     if (spent(&run->judging)) {
         struct finding *finding = finding_new(run);
         if (finding != NULL)
-            verdict_broken(finding, &run->judging, run->rule,
-                           "was not run: the rules before it took all the time or room there is");
+            verdict_broken(finding, &run->judging, "The rule was not run", run->rule->file,
+                           run->rule->line,
+                           "those before it took all the steps, time or room there are");
         return;
     }
     judge_item(run, walk);
@@ -270,33 +357,54 @@ static void judge_rule(struct run *run, const struct rule *rule)
 
 /* Safety cautions --------------------------------------------------------------------- */
 
-/* A danger that a missing fact or a broken caution cannot rule out is present. */
-static bool caution_present(struct run *run, const struct caution *caution)
+static void caution_broken(struct run *run, const struct caution *caution, enum stage stage,
+                           enum sandbox_stop stop)
 {
-    if (caution->when == RULE_NO_FUNCTION)
-        return true;
-    struct call call = {.judging = &run->judging, .function = caution->when};
-    run->judging.record = (struct record){0};
-    return call_enter(&run->judging, call_for_flag, &call) != SANDBOX_DONE || call.present;
+    const struct part part = {.kind = "caution", .name = caution->name,
+                              .title = "A caution for people's safety", .file = caution->file,
+                              .line = caution->line, .stage = stage};
+    part_broken(run, &part, sandbox_message(run->judging.book->sandbox, stop));
 }
 
-/* What a function says, or the text where there is none; NULL where it fails. */
-static const char *caution_words(struct run *run, int function, const char *text)
+static enum sandbox_stop caution_enter(struct run *run, lua_CFunction function, struct call *call)
+{
+    run->judging.record = (struct record){0};
+    run->judging.said_by_rule = 0;
+    return call_enter(&run->judging, function, call);
+}
+
+/* What a function says, or the text where there is none; NULL where it fails, and *stop
+ * then says how, unless something failed before. */
+static const char *caution_words(struct run *run, int function, const char *text,
+                                 enum sandbox_stop *stop)
 {
     if (function == RULE_NO_FUNCTION)
         return text;
-    struct call call = {.judging = &run->judging, .function = function};
-    run->judging.record = (struct record){0};
-    call_enter(&run->judging, call_for_text, &call);
+    if (*stop != SANDBOX_DONE && *stop != SANDBOX_SIGNAL)
+        return NULL;
+    struct call call = {.judging = &run->judging, .function = function, .must_say = true};
+    *stop = caution_enter(run, call_for_text, &call);
     return call.text;
 }
 
-static struct safety safety_of(struct run *run, const struct caution *caution)
+/* A danger that a missing fact or a broken caution cannot rule out is present; its name
+ * then stands for the words. */
+static void judge_caution(struct run *run, const struct caution *caution, enum stage stage,
+                          struct safety *safety)
 {
-    const char *says = caution_words(run, caution->says_function, caution->says);
-    return (struct safety){.name = caution->name, .cite = caution->cite,
-                           .says = says == NULL ? caution->name : says,
-                           .brief = caution_words(run, caution->brief_function, caution->brief)};
+    struct call call = {.judging = &run->judging, .function = caution->when, .present = true};
+    enum sandbox_stop stop = SANDBOX_DONE;
+    if (caution->when != RULE_NO_FUNCTION)
+        stop = caution_enter(run, call_for_flag, &call);
+    if (stop == SANDBOX_DONE && !call.present)
+        return;
+    const char *says = caution_words(run, caution->says_function, caution->says, &stop);
+    const char *brief = caution_words(run, caution->brief_function, caution->brief, &stop);
+    safety[run->result->safety_count++] =
+        (struct safety){.name = caution->name, .cite = caution->cite,
+                        .says = says == NULL ? caution->name : says, .brief = brief};
+    if (stop != SANDBOX_DONE && stop != SANDBOX_SIGNAL)
+        caution_broken(run, caution, stage, stop);
 }
 
 static void judge_cautions(struct run *run, enum stage stage)
@@ -309,12 +417,12 @@ static void judge_cautions(struct run *run, enum stage stage)
         return;
     run->result->safety = safety;
     for (const struct caution *c = run->judging.book->cautions; c != NULL; c = c->next)
-        if (c->stages[stage] && caution_present(run, c))
-            safety[run->result->safety_count++] = safety_of(run, c);
+        if (c->stages[stage])
+            judge_caution(run, c, stage, safety);
 }
 
 /* About the house: a line of which a fact is missing is left out. */
-static void judge_abouts(struct run *run)
+static void judge_abouts(struct run *run, enum stage stage)
 {
     struct result *result = run->result;
     size_t count = 0;
@@ -327,9 +435,15 @@ static void judge_abouts(struct run *run)
     for (const struct about *a = run->judging.book->abouts; a != NULL; a = a->next) {
         struct call call = {.judging = &run->judging, .function = a->says, .facts_only = true};
         run->judging.record = (struct record){0};
+        run->judging.said_by_rule = 0;
         const enum sandbox_stop stop = call_enter(&run->judging, call_for_text, &call);
+        const struct part part = {.kind = "about", .name = a->label,
+                                  .title = "A line about the house", .file = a->file,
+                                  .line = a->line, .stage = stage};
         if (stop == SANDBOX_DONE && call.text != NULL)
             lines[result->about_count++] = (struct about_line){a->label, call.text};
+        else if (stop != SANDBOX_DONE && stop != SANDBOX_SIGNAL)
+            part_broken(run, &part, sandbox_message(run->judging.book->sandbox, stop));
     }
 }
 
@@ -420,7 +534,7 @@ int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage re
     if (book->watch.only_rule == NULL)
         judge_cautions(&run, only_stage >= 0 ? (enum stage)only_stage : reached);
     if (book->watch.only_rule == NULL)
-        judge_abouts(&run);
+        judge_abouts(&run, only_stage >= 0 ? (enum stage)only_stage : reached);
     if (book->watch.only_rule == NULL)
         list_drawings(&run);
     book->sandbox->user = NULL;
@@ -485,9 +599,14 @@ static void visit_impossible(struct walk *walk, const struct node *missing)
         impossible_broken(run, sandbox_message(walk->judging->book->sandbox, stop));
     } else if (call.text != NULL) {
         const char *base = walk->depth > 0 ? walk->items[walk->depth - 1].pointer : "";
+        /* Who says so, if it is not what everybody goes by. */
+        const bool own = strncmp(run->check->file, "rules/", strlen("rules/")) != 0;
+        char who[160] = "";
+        if (own)
+            snprintf(who, sizeof(who), " (%.100s:%d)", run->check->file, run->check->line);
         problem_at(run->problems, PROBLEM_JOB, run->file,
-                   pointer_path(walk->judging->arena, base, run->check->at), "cannot be: %s",
-                   call.text);
+                   pointer_path(walk->judging->arena, base, run->check->at), "cannot be: %s%s",
+                   call.text, who);
     }
 }
 

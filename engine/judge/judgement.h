@@ -11,6 +11,7 @@
 
 /* What an empty list of measurements shows. */
 #define JUDGEMENT_NOTHING_MEASURED "Nothing was measured: the list is empty."
+#define JUDGEMENT_NOTHING_LISTED "The list is empty, so nothing on it is shown to be in order."
 
 struct judgement *judgement_new(struct judging *judging, const char *sense);
 

@@ -44,6 +44,10 @@ struct record {
     size_t figure_count, figure_capacity;
     const struct field *missing;   /* the fact that was lacking, or NULL */
     const char *missing_pointer;
+    bool said;                     /* a fact that the job has was read */
+    const struct field *unsaid;    /* the first that was asked for with known() and is not
+                                      there, or NULL */
+    const char *unsaid_pointer;
     const char *cannot_tell;       /* the rule's own words for it, or NULL */
     bool ask_place;                /* cannot_tell is for the building department to say */
 };
@@ -89,7 +93,10 @@ struct node node_child(struct judging *judging, const struct node *parent,
 bool node_referred(struct judging *judging, const struct node *reference, struct node *out);
 
 /* Records that the fact there was read, once. */
-void record_read(struct judging *judging, const char *pointer);
+void record_read(struct judging *judging, const struct node *node);
+
+/* Records that it was asked whether the job says this. */
+void record_known(struct judging *judging, const struct node *node);
 
 /* A figure that a rule asks for: recorded, and its value as it is to be read now. */
 const struct value *judging_figure(struct judging *judging, const struct figure *figure);

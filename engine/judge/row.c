@@ -286,6 +286,11 @@ static struct judgement *judge_against(struct judging *judging, const struct row
     const struct value *limit = judging_figure(judging, figure);
     const struct value found =
         in_figure_unit(judging, row, fact_value(judging, node), limit->unit);
+    if (found.kind == VALUE_SET && found.set_count == 0
+        && strcmp(figure->sense, "all_of") != 0) { /* of all of a set, some is then lacking */
+        judging->record.cannot_tell = JUDGEMENT_NOTHING_LISTED;
+        return NULL;
+    }
     if (limit->kind == VALUE_SET && strcmp(figure->sense, "all_of") == 0)
         return judgement_of_all(judging, &found, limit, row->shown);
     return judgement_of_values(judging, &found, figure->sense, limit);

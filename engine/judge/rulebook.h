@@ -85,6 +85,8 @@ struct caution {
     const char *says;
     const char *brief; /* the same in one line, or NULL */
     struct cite cite;
+    const char *file;
+    int line;
     struct caution *next;
 };
 
@@ -92,6 +94,8 @@ struct caution {
 struct about {
     const char *label;
     int says; /* registry reference */
+    const char *file;
+    int line;
     struct about *next;
 };
 

@@ -545,16 +545,14 @@ void verdict_given(struct finding *finding, struct judging *judging, const char 
     finding->says = says != NULL ? says : "";
 }
 
-void verdict_broken(struct finding *finding, struct judging *judging, const struct rule *rule,
-                    const char *message)
+void verdict_broken(struct finding *finding, struct judging *judging, const char *what,
+                    const char *file, int line, const char *message)
 {
-    char place[32];
     take_record(finding, judging);
     finding->outcome = OUTCOME_BROKEN;
-    snprintf(place, sizeof(place), ":%d", rule->line);
-    finding->says = arena_format(judging->arena, "The rule itself erred (%s%s): %s", rule->file,
-                                 place,
-                                 message);
+    finding->file = file;
+    finding->line = line;
+    finding->says = arena_format(judging->arena, "%s (%s:%d): %s", what, file, line, message);
     if (finding->says == NULL)
         finding->says = "";
 }

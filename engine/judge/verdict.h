@@ -41,8 +41,8 @@ void verdict_dropped(struct finding *finding, struct judging *judging, const str
 /* A quantity was reckoned: nothing was compared. says may be NULL. */
 void verdict_given(struct finding *finding, struct judging *judging, const char *says);
 
-/* The rule erred. */
-void verdict_broken(struct finding *finding, struct judging *judging, const struct rule *rule,
-                    const char *message);
+/* What is written there did not do what it should: `what` says so, message why. */
+void verdict_broken(struct finding *finding, struct judging *judging, const char *what,
+                    const char *file, int line, const char *message);
 
 #endif

@@ -20,6 +20,7 @@ struct call {
     const char *reason;       /* why it does not apply, or NULL */
     struct judgement *judgement;
     const struct amount *amount; /* what a quantity came to */
+    bool must_say;            /* a text is due: none is an error */
     const char *text;         /* mend, safety caution or impossibility */
     bool present;             /* a caution's danger */
 };

@@ -239,9 +239,40 @@ static void a_loop_in_mend_leaves_the_failure_standing(void **state)
         "rule \"attack.mend\" { title = \"x\", stage = \"final\",\n"
         "  judge = function(job, figure) return at_most(9, figure \"test.most\", \"layers\") end,\n"
         "  mend = function() while true do end end }\n");
-    assert_int_equal(hit.status, EAVEMARK_FAILED);
+    assert_int_equal(hit.status, EAVEMARK_BROKEN);
     assert_member(hit.json, "attack.mend", 0, "outcome", "fail");
     assert_member_has(hit.json, "attack.mend", 0, "mend", "took too many steps");
+    assert_member(hit.json, "attack.mend", 1, "outcome", "broken");
+    assert_member_has(hit.json, "attack.mend", 1, "says",
+                      "The mend itself erred (rules/attack.lua:1): took too many steps");
+    outcome_free(&hit);
+}
+
+/* A failure that nobody says how to mend is no answer. */
+static void a_mend_without_words_is_broken(void **state)
+{
+    (void)state;
+    struct outcome_of_check hit = with_rule(
+        "rule \"attack.mend\" { title = \"x\", stage = \"final\",\n"
+        "  judge = function(job, figure) return at_most(9, figure \"test.most\", \"layers\") end,\n"
+        "  mend = function() return nil end }\n");
+    assert_int_equal(hit.status, EAVEMARK_BROKEN);
+    assert_member(hit.json, "attack.mend", 0, "outcome", "fail");
+    assert_member_has(hit.json, "attack.mend", 1, "says", "this function must give a text");
+    outcome_free(&hit);
+}
+
+/* Not an error: it says what it would take to tell. */
+static void a_mend_that_lacks_a_fact_says_so(void **state)
+{
+    (void)state;
+    struct outcome_of_check hit = with_rule(
+        "field \"extra\" { type = \"yes_no\", stage = \"permit\", ask = \"Extra?\" }\n"
+        "rule \"attack.mend\" { title = \"x\", stage = \"final\",\n"
+        "  judge = function(job, figure) return at_most(9, figure \"test.most\", \"layers\") end,\n"
+        "  mend = function(job) return job.extra and \"a\" or \"b\" end }\n");
+    assert_int_equal(hit.status, EAVEMARK_FAILED);
+    assert_member_has(hit.json, "attack.mend", 0, "mend", "depends on /extra");
     outcome_free(&hit);
 }
 
@@ -253,8 +284,172 @@ static void a_loop_in_a_caution_shows_the_caution(void **state)
         "caution \"attack\" { stages = { \"permit\" }, says = \"Mind the attack.\",\n"
         "  when = function() while true do end end,\n"
         "  cite = { code = \"a\", section = \"b\", status = \"practice\", source = \"c\" } }\n");
-    assert_int_equal(hit.status, EAVEMARK_NOTHING_FAILED);
+    assert_int_equal(hit.status, EAVEMARK_BROKEN);
+    assert_has(hit.json, "Mind the attack.");
+    assert_member(hit.json, "caution.attack", 0, "outcome", "broken");
+    assert_member_has(hit.json, "caution.attack", 0, "says",
+                      "The caution itself erred (rules/attack.lua:1): took too many steps");
     outcome_free(&hit);
+}
+
+static void a_caution_without_words_is_broken(void **state)
+{
+    (void)state;
+    struct outcome_of_check hit = with_rule(
+        "caution \"attack\" { stages = { \"permit\" }, says = function() return 5 end,\n"
+        "  cite = { code = \"a\", section = \"b\", status = \"practice\", source = \"c\" } }\n");
+    assert_int_equal(hit.status, EAVEMARK_BROKEN);
+    assert_has(hit.json, "\\nattack (");
+    assert_member_has(hit.json, "caution.attack", 0, "says", "this function must give a text");
+    outcome_free(&hit);
+}
+
+static void a_loop_in_a_line_about_the_house_is_told(void **state)
+{
+    (void)state;
+    struct outcome_of_check hit = with_rule(
+        "about \"Attack\" { says = function() while true do end end }\n");
+    assert_int_equal(hit.status, EAVEMARK_BROKEN);
+    assert_member(hit.json, "about.Attack", 0, "outcome", "broken");
+    assert_member_has(hit.json, "about.Attack", 0, "says",
+                      "The about itself erred (rules/attack.lua:1): took too many steps");
+    outcome_free(&hit);
+}
+
+/* A hundred cautions that take all they may: those left over are shown, and told. */
+static void all_cautions_together_have_a_total(void **state)
+{
+    (void)state;
+    struct outcome_of_check hit = with_rule(
+        "for i = 101, 290 do\n"
+        "  caution(\"c\" .. i) { stages = { \"permit\" }, says = \"Mind c\" .. i,\n"
+        "    when = function() while true do end end,\n"
+        "    cite = { code = \"a\", section = \"b\", status = \"practice\", source = \"c\" } }\n"
+        "end\n");
+    assert_int_equal(hit.status, EAVEMARK_BROKEN);
+    assert_has(hit.json, "Mind c290");
+    assert_member_has(hit.json, "caution.c101", 0, "says", "took too many steps");
+    assert_member_has(hit.json, "caution.c290", 0, "says", "The caution was not run to its end");
+    outcome_free(&hit);
+}
+
+/* The card shows it, and says that something is wrong. */
+static void a_card_tells_of_a_broken_caution(void **state)
+{
+    (void)state;
+    struct temporary_home home;
+    make_home(&home);
+    home_write(&home, "rules/attack.lua",
+               "caution \"attack\" { stages = { \"permit\" }, says = \"Mind the attack.\",\n"
+               "  when = function() while true do end end,\n"
+               "  cite = { code = \"a\", section = \"b\", status = \"practice\", source = \"c\" } }\n");
+    eavemark *handle = eavemark_open(home.path);
+    const struct eavemark_request request = {.name = "j", .text = SMALL_JOB, .stage = "permit",
+                                             .length = strlen(SMALL_JOB)};
+    char *report, *problems;
+    assert_int_equal(eavemark_card(handle, &request, EAVEMARK_TEXT, &report, &problems),
+                     EAVEMARK_BROKEN);
+    assert_has(report, "Mind the attack.");
+    assert_has(problems, "rules/attack.lua:1: A caution for people's safety");
+    free(report);
+    free(problems);
+    eavemark_close(handle);
+    home_remove(&home);
+}
+
+/* What the job does not say ------------------------------------------------------ */
+
+static void assert_open(const char *rule_text, const char *lacks)
+{
+    struct outcome_of_check hit = with_rule(rule_text);
+    assert_int_equal(hit.status, EAVEMARK_NOTHING_FAILED);
+    assert_member(hit.json, "attack.lack", 0, "outcome", "open");
+    assert_member_has(hit.json, "attack.lack", 0, "says", lacks);
+    outcome_free(&hit);
+}
+
+static void what_is_not_said_alone_makes_no_pass(void **state)
+{
+    (void)state;
+    assert_open("field \"extra\" { type = \"yes_no\", stage = \"permit\", ask = \"Extra?\" }\n"
+                "rule \"attack.lack\" { title = \"x\", stage = \"final\", mend = \"x\",\n"
+                "  judge = function(job, figure)\n"
+                "    if known(job, \"extra\") then return at_most(9, figure \"test.most\", \"layers\") end\n"
+                "    return at_most(1, figure \"test.most\", \"layers\")\n"
+                "  end }\n", "/extra");
+    assert_open("field \"extra\" { type = \"yes_no\", stage = \"permit\", ask = \"Extra?\" }\n"
+                "rule \"attack.lack\" { title = \"x\", stage = \"final\", mend = \"x\",\n"
+                "  applies = function(job) return known(job, \"extra\"), \"x\" end,\n"
+                "  judge = function(job, figure)\n"
+                "    return at_most(9, figure \"test.most\", \"layers\") end }\n", "/extra");
+}
+
+/* Either of two facts will do: then the one that is there carries it. */
+static void what_is_said_instead_does(void **state)
+{
+    (void)state;
+    struct outcome_of_check hit = with_rule(
+        "field \"extra\" { type = \"yes_no\", stage = \"permit\", ask = \"Extra?\" }\n"
+        "rule \"attack.lack\" { title = \"x\", stage = \"final\", mend = \"x\",\n"
+        "  judge = function(job, figure)\n"
+        "    if known(job, \"extra\") then return shown(job.extra, \"x\") end\n"
+        "    return at_most(job.existing.layers, figure \"test.most\", \"layers\")\n"
+        "  end }\n");
+    assert_member(hit.json, "attack.lack", 0, "outcome", "pass");
+    outcome_free(&hit);
+}
+
+static void an_empty_list_holds_nothing_that_is_in_order(void **state)
+{
+    (void)state;
+    assert_open("rule \"attack.lack\" { title = \"x\", stage = \"final\", mend = \"x\",\n"
+                "  judge = function(job, figure)\n"
+                "    return none_of({}, figure \"test.kinds\")\n"
+                "  end }\n", "The list is empty");
+    struct temporary_home home;
+    make_home(&home);
+    home_write(&home, "rules/attack.lua",
+               "demand \"attack.row\" { title = \"x\", stage = \"final\", mend = \"x\",\n"
+               "  fact = \"existing.kinds\", meets = \"test.kinds\" }\n");
+    eavemark *handle = eavemark_open(home.path);
+    char *job = text_with(SMALL_JOB, "[\"asphalt\"]", "[]");
+    struct outcome_of_check hit = home_check(handle, job, NULL, NULL, NULL);
+    assert_string_equal(hit.problems, "");
+    assert_member(hit.json, "attack.row", 0, "outcome", "open");
+    assert_member_has(hit.json, "attack.row", 0, "says", "The list is empty");
+    outcome_free(&hit);
+    hit = home_check(handle, SMALL_JOB, NULL, NULL, NULL);
+    assert_member(hit.json, "attack.row", 0, "outcome", "pass");
+    outcome_free(&hit);
+    free(job);
+    eavemark_close(handle);
+    home_remove(&home);
+}
+
+/* A county that calls something impossible is the one to ask about it. */
+static void an_impossibility_of_a_county_names_its_file(void **state)
+{
+    (void)state;
+    struct temporary_home home;
+    make_home(&home);
+    home_write(&home, "jurisdictions/example/attack.lua",
+               "jurisdiction \"example/attack\" { title = \"x\", follows = \"model/test\",\n"
+               "  rules = \"attack.rules.lua\" }\n");
+    home_write(&home, "jurisdictions/example/attack.rules.lua",
+               "impossible \"county\" { at = \"existing.layers\",\n"
+               "  when = function(job) return \"nobody has so many\" end }\n");
+    home_write(&home, "rules/attack.lua",
+               "impossible \"everybody\" { at = \"existing.layers\",\n"
+               "  when = function(job) return \"that is not so\" end }\n");
+    eavemark *handle = eavemark_open(home.path);
+    struct outcome_of_check hit = home_check(handle, SMALL_JOB, "example/attack", NULL, NULL);
+    assert_int_equal(hit.status, EAVEMARK_UNUSABLE);
+    assert_has(hit.problems, "/existing/layers: cannot be: nobody has so many "
+                             "(jurisdictions/example/attack.rules.lua:1)\n");
+    assert_has(hit.problems, "/existing/layers: cannot be: that is not so\n");
+    outcome_free(&hit);
+    eavemark_close(handle);
+    home_remove(&home);
 }
 
 /* Each plane's judgement takes all it may: the last of many rules still runs. */
@@ -286,7 +481,7 @@ static void all_rules_together_have_a_total(void **state)
         "end\n");
     assert_int_equal(hit.status, EAVEMARK_BROKEN);
     assert_member(hit.json, "slow.n1000", 0, "outcome", "pass");
-    assert_member_has(hit.json, "slow.n1399", 0, "says", "was not run: the rules before it");
+    assert_member_has(hit.json, "slow.n1399", 0, "says", "The rule was not run (rules/attack.lua:2)");
     outcome_free(&hit);
 }
 
@@ -302,7 +497,7 @@ static void all_mends_together_have_a_total(void **state)
         "end\n");
     assert_int_equal(hit.status, EAVEMARK_BROKEN);
     assert_member(hit.json, "slow.n1000", 0, "outcome", "fail");
-    assert_member_has(hit.json, "slow.n1399", 0, "says", "was not run: the rules before it");
+    assert_member_has(hit.json, "slow.n1399", 0, "says", "The rule was not run (rules/attack.lua:2)");
     outcome_free(&hit);
 }
 
@@ -405,7 +600,7 @@ static void all_findings_together_are_bounded(void **state)
     char *json = eavemark_result_report(result, EAVEMARK_JSON_LINE, EAVEMARK_ALL);
     assert_member_has(json, "attack.n100", 0, "says", "the rule has said more than 1024 KB");
     assert_member_has(json, "attack.n399", 0, "says",
-                      "was not run: the rules before it took all the time or room there is");
+                      "The rule was not run (rules/attack.lua:2): those before it took");
     free(json);
     eavemark_result_free(result);
     eavemark_close(handle);
@@ -490,7 +685,17 @@ static const struct CMUnitTest OTHERS[] = {
     cmocka_unit_test(a_loop_in_applies_breaks_the_rule),
     cmocka_unit_test(applies_must_answer),
     cmocka_unit_test(a_loop_in_mend_leaves_the_failure_standing),
+    cmocka_unit_test(a_mend_without_words_is_broken),
+    cmocka_unit_test(a_mend_that_lacks_a_fact_says_so),
     cmocka_unit_test(a_loop_in_a_caution_shows_the_caution),
+    cmocka_unit_test(a_caution_without_words_is_broken),
+    cmocka_unit_test(a_loop_in_a_line_about_the_house_is_told),
+    cmocka_unit_test(all_cautions_together_have_a_total),
+    cmocka_unit_test(a_card_tells_of_a_broken_caution),
+    cmocka_unit_test(what_is_not_said_alone_makes_no_pass),
+    cmocka_unit_test(what_is_said_instead_does),
+    cmocka_unit_test(an_empty_list_holds_nothing_that_is_in_order),
+    cmocka_unit_test(an_impossibility_of_a_county_names_its_file),
     cmocka_unit_test(many_greedy_items_leave_room_for_the_rest),
     cmocka_unit_test(all_rules_together_have_a_total),
     cmocka_unit_test(all_mends_together_have_a_total),

@@ -141,8 +141,11 @@ static void conditions_say_of_whom_it_speaks(void **state)
         {"is { \"existing.kinds\", \"tile\", otherwise = \"no tile\" }", "not_applicable", "no tile"},
         {"is { \"existing.kinds\", \"tile\", \"asphalt\" }", "pass", "Found"},
         {"is \"existing.slippery\"", "open", "/existing/slippery"},
-        {"said { \"existing.slippery\", otherwise = \"nobody said\" }", "not_applicable",
+        {"is { \"existing.condition\", \"sound\" },\n"
+         " said { \"existing.slippery\", otherwise = \"nobody said\" }", "not_applicable",
          "nobody said"},
+        {"said { \"existing.slippery\", otherwise = \"nobody said\" }", "open", /* nor else */
+         "/existing/slippery"},
         {"no { said \"existing.slippery\" }", "pass", "Found"},
         {"no(is { \"existing.condition\", \"sound\" })", "not_applicable", "Does not apply"},
         {"either { on \"r.off\", on \"r.on\" }", "pass", "Found"},
