@@ -132,10 +132,6 @@ local STAPLES = "staples follow a table of their own, which is not judged here"
 
 local PATTERNS = { "wide", "even", "close", "closest" }
 
-local function whole_mph(job)
-  return math.floor(job.site.wind_vult_mph + 0.5)
-end
-
 local function too_far_apart(figure, deck)
   return not within(deck.support_spacing_in, figure "deck.wind_table_framing_most")
 end
@@ -309,12 +305,6 @@ rule "deck.sound" {
 }
 
 -- What panels span -----------------------------------------------------------
-
--- The members that carry the panels: spaced boards under new panels, else rafters.
-local function support_spacing(deck)
-  if deck.kind == "spaced_board" then return deck.board_gap_in + deck.board_width_in end
-  return deck.support_spacing_in
-end
 
 -- How far panels of the rating may span as they are held at their edges.
 local function span_allowed(figure, deck, spacing)

@@ -1,9 +1,5 @@
 -- fasteners.lua - what holds the shingles: kind, size, number, and how deep it goes.
 
-local function shingles_only(job)
-  return job.covering.kind == "asphalt_shingle", "only asphalt shingles are judged here"
-end
-
 local function nails_only(job)
   if not shingles_only(job) then return false, "only asphalt shingles are judged here" end
   return job.fasteners.kind == "nail", "these figures are for nails"

@@ -30,16 +30,6 @@ local function zone_classes(job, figure)
   return classes
 end
 
--- Within the months before this application, on the calendar: the same day that
--- many months back still counts.
-local function is_recent(earlier, today, months)
-  local function day(date, back)
-    local year, month = tonumber(string.sub(date, 1, 4)), tonumber(string.sub(date, 6, 7))
-    return (year * 12 + month - back) * 31 + tonumber(string.sub(date, 9, 10))
-  end
-  return day(earlier, 0) >= day(today, months)
-end
-
 local function share_renewed(job, figure)
   local months, parts = figure "fire.whole_roof_months", { unit = "percent" }
   table.insert(parts, { "this job", job.scope.roof_share_percent })
@@ -248,8 +238,7 @@ rule "fire.class_by_material" {
 -- Wood and panels --------------------------------------------------------------
 
 local function is_wood(job)
-  local kind = job.covering.kind
-  return kind == "wood_shingle" or kind == "wood_shake", "the covering is not wood"
+  return is_wood_kind(job.covering.kind), "the covering is not wood"
 end
 
 local function wood_is_classed(job, figure)

@@ -64,41 +64,6 @@ rule "ice_barrier.eaves_listed" {
   mend = "List the missing eaves in the job.",
 }
 
--- How far it must reach along the slope, in inches.
-local function reach_needed(figure, edge)
-  local slope = edge.slope
-  local wall = 0
-  if figure "ice_barrier.wall_counts" then wall = edge.wall_thickness_in end
-  local inside = figure "ice_barrier.inside_wall_least"
-  local along = figure "ice_barrier.inside_along_slope"
-  local needed = trade.ice_barrier_reach_in {
-    overhang_in = edge.overhang_in,
-    wall_in = wall,
-    inside_in = along and 0 or inside,
-    pitch = slope.pitch,
-  }
-  if along then
-    work("and " .. number(inside, "in") .. " more, measured along the slope")
-    needed = needed + inside
-  end
-  -- 33.69 degrees is 8:12.
-  local pitch = as_printed(slope.pitch, "rise_in_12")
-  if figure "ice_barrier.steep_applies" and pitch >= figure "ice_barrier.steep_from" then
-    local steep = figure "ice_barrier.steep_reach_least"
-    work("on a slope this steep at least " .. number(steep, "in") .. " up the slope")
-    needed = math.max(needed, steep)
-  end
-  -- A short plane, such as a porch roof, cannot carry more than itself.
-  if known(slope, "run_ft") and slope.run_ft * 12 < needed then
-    local whole = 12 * trade.sloped_length_ft { run_ft = slope.run_ft, pitch = slope.pitch }
-    if whole < needed then
-      work("the plane is only " .. number(whole, "in") .. " long up the slope: the whole of it")
-      needed = whole
-    end
-  end
-  return needed
-end
-
 rule "ice_barrier.reach" {
   title = "How far up the slope the ice barrier reaches",
   stage = "dry-in",
@@ -118,7 +83,7 @@ rule "ice_barrier.reach" {
     return true
   end,
   judge = function(job, figure, edge)
-    local needed = reach_needed(figure, edge)
+    local needed = barrier_reach(figure, edge)
     if inspecting() then return each_at_least(edge.measured_ice_barrier_reach_in, needed, "in") end
     return at_least(edge.ice_barrier_reach_in, needed, "in")
   end,

@@ -15,7 +15,7 @@ local function is_overlay(job)
 end
 
 local function is_wood(layer)
-  return layer.kind == "wood_shingle" or layer.kind == "wood_shake"
+  return is_wood_kind(layer.kind)
 end
 
 rule "layers.overlay" {

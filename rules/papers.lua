@@ -5,9 +5,6 @@
 -- place turns it on in one line (papers.X_required). A paper that the job does
 -- not mention leaves the finding open: it is never taken as there.
 
-local by_contractor = no { is { "permit.holder", "owner" },
-  otherwise = "the owner takes out the permit" }
-
 -- With the application ------------------------------------------------------------------
 
 demand "papers.application" {

@@ -129,16 +129,6 @@ rule "permit.by_area" {
   mend = "Apply for the permit before any work.",
 }
 
--- Within the months before this application, on the calendar: the same day that
--- many months back still counts.
-local function is_recent(earlier, today, months)
-  local function day(date, back)
-    local year, month = tonumber(string.sub(date, 1, 4)), tonumber(string.sub(date, 6, 7))
-    return (year * 12 + month - back) * 31 + tonumber(string.sub(date, 9, 10))
-  end
-  return day(earlier, 0) >= day(today, months)
-end
-
 -- What counts together: this job, and what was renewed in the months before.
 local function share_renewed(job, months)
   local parts = { unit = "percent", { "this job", job.scope.roof_share_percent } }
@@ -335,11 +325,6 @@ rule "permit.by_heavy_covering" {
 
 -- How far the work must go -----------------------------------------------------------
 
--- "2009-03-01" as the number that date figures are written in.
-local function as_date(text)
-  return tonumber(string.sub(text, 1, 4) .. string.sub(text, 6, 7) .. string.sub(text, 9, 10))
-end
-
 -- Where the place names a day, the permit of the old roof shows that it may stay.
 local function rest_may_stay(job, figure)
   if not figure "permit.rest_relief" or not job.scope.rest_under_relief then return false end
@@ -481,10 +466,6 @@ demand "permit.holder" {
   fact = "permit.holder", meets = "permit.holders",
   mend = "Have the owner or the contractor take it out.",
 }
-
-local function by_contractor(job)
-  return job.permit.holder ~= "owner", "the owner takes out the permit"
-end
 
 demand "permit.license" {
   title = "Contractor's license",

@@ -1,9 +1,5 @@
 -- shingle.lua - the shingles themselves: wind class, exposure, offset, papers.
 
-local function shingles_only(job)
-  return job.covering.kind == "asphalt_shingle", "only asphalt shingles are judged here"
-end
-
 -- Wind ------------------------------------------------------------------------
 
 -- The speed the label is good for by one test; nil when it shows no class.
@@ -99,11 +95,6 @@ rule "shingle.wind_label" {
 }
 
 -- Hail ------------------------------------------------------------------------
-
--- "2019-07-31" as the number that date figures are written in.
-local function as_date(text)
-  return tonumber(string.sub(text, 1, 4) .. string.sub(text, 6, 7) .. string.sub(text, 9, 10))
-end
 
 local function hail_label_due(job, figure)
   if not figure "shingle.hail_label_required" then

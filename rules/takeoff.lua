@@ -309,10 +309,6 @@ local function lapped_sheet(area, width, lap)
   return trade.lapped_sqft { net_sqft = area, width_in = width, lap_in = lap }
 end
 
-local function is_self_adhered(underlayment)
-  return underlayment.kind == "D1970"
-end
-
 -- Two plies are laid by lapping each sheet over half of the one below, and a
 -- strip under the first. Rolls of another width lap by as much more than half.
 local function double_sheet(figure, slope, area, width)
@@ -329,29 +325,13 @@ local function double_sheet(figure, slope, area, width)
   return trade.sum { { "sheet", sheet }, { "strip along the eave", strip }, unit = "sqft" }
 end
 
--- The same wind as that of underlayment.head_lap.
-local function is_windy(job, figure)
-  if figure "underlayment.any_wind_counts" then return false end
-  if figure "underlayment.wind_by_map" then return job.site.wind_design_required end
-  local speed = job.site.wind_vult_mph
-  if figure "underlayment.wind_on_vasd" then speed = trade.vult_to_vasd(speed) end
-  return as_printed(speed, "mph") >= figure "underlayment.wind_from"
-end
-
--- The same tape as that of underlayment.plies.
-local function is_taped(figure, underlayment)
-  if not has(figure "underlayment.sealed_deck_methods", "taped_joints") then return false end
-  return underlayment.deck_joints_taped
-    and as_printed(underlayment.tape_width_in, "in") >= figure "underlayment.tape_width_least"
-end
-
 -- Two plies for the wind, where the edition asks for them.
 local function is_doubled_by_wind(job, figure, underlayment)
   if dropped "underlayment.plies" then return false end
   if figure "underlayment.plies_high_wind_least" < figure "slope.double_plies_least" then
     return false
   end
-  return is_windy(job, figure) and not is_taped(figure, underlayment)
+  return is_stormy(job, figure) and not is_taped(figure, underlayment)
 end
 
 -- Sheets lapped by more than any wind asks for are bought alike in any wind.
@@ -360,7 +340,7 @@ local function lap_of(job, figure, underlayment)
   local lap = figure "underlayment.head_lap_least"
   if known(underlayment, "head_lap_in") then lap = math.max(lap, underlayment.head_lap_in) end
   local in_wind = figure "underlayment.head_lap_high_wind_least"
-  if lap >= in_wind or not is_windy(job, figure) or is_taped(figure, underlayment) then
+  if lap >= in_wind or not is_stormy(job, figure) or is_taped(figure, underlayment) then
     return lap
   end
   return in_wind
@@ -404,6 +384,16 @@ end
 
 local function takes(slope, underlayment)
   return slope.underlayment.name == underlayment.name
+end
+
+-- What the check demands; where the place drops that, nobody knows.
+local function known_reach(figure, edge)
+  local why = dropped "ice_barrier.reach"
+  if why then
+    cannot_tell("How far the barrier reaches here was not worked out: " .. why .. ". Take it "
+      .. "from the check.")
+  end
+  return barrier_reach(figure, edge)
 end
 
 quantity "underlayment_rolls" {
@@ -468,31 +458,6 @@ local function is_iced(job, figure, edge)
   return true
 end
 
--- How far it must reach; as rules/ice_barrier.lua has it.
-local function reach_needed(figure, edge)
-  local why = dropped "ice_barrier.reach"
-  if why then
-    cannot_tell("How far the barrier reaches here was not worked out: " .. why .. ". Take it "
-      .. "from the check.")
-  end
-  local slope, wall = edge.slope, 0
-  if figure "ice_barrier.wall_counts" then wall = edge.wall_thickness_in end
-  local needed = trade.ice_barrier_reach_in { overhang_in = edge.overhang_in, wall_in = wall,
-    inside_in = figure "ice_barrier.inside_wall_least", pitch = slope.pitch }
-  if figure "ice_barrier.steep_applies"
-    and as_printed(slope.pitch, "rise_in_12") >= figure "ice_barrier.steep_from" then
-    local steep = figure "ice_barrier.steep_reach_least"
-    work("on a slope this steep at least " .. number(steep, "in") .. " up the slope")
-    needed = math.max(needed, steep)
-  end
-  local whole = 12 * trade.sloped_length_ft { run_ft = slope.run_ft, pitch = slope.pitch }
-  if whole < needed then
-    work("the plane is only " .. number(whole, "in") .. " long up the slope: the whole of it")
-    needed = whole
-  end
-  return needed
-end
-
 local function courses_over(job, figure, reach)
   local width = label(job.ice_barrier, "roll_width_in", figure, "takeoff.roll_width.self_adhered")
   local lap = label(job.ice_barrier, "lap_in", figure, "takeoff.sheet_lap")
@@ -504,7 +469,7 @@ local function courses_over(job, figure, reach)
 end
 
 local function courses_needed(job, figure, edge)
-  return courses_over(job, figure, reach_needed(figure, edge))
+  return courses_over(job, figure, known_reach(figure, edge))
 end
 
 -- Across the slope there is no pitch to count.
@@ -634,29 +599,6 @@ quantity "valley_lining" {
 
 -- Vents ----------------------------------------------------------------------------
 
-local function sold_by_foot(vent)
-  if known(vent, "nfa_sqin_per_ft") then return true end
-  if known(vent, "nfa_each_sqin") or known(vent, "gross_each_sqin") then return false end
-  return vent.kind == "ridge" or vent.kind == "soffit_strip"
-end
-
--- A label's, or of what has none, its opening behind its cover; as
--- rules/ventilation.lua has it.
-local function each_area(figure, vent)
-  if known(vent, "nfa_each_sqin") or not known(vent, "gross_each_sqin") then
-    return vent.nfa_each_sqin
-  end
-  return trade.vent_net_sqin { gross_sqin = vent.gross_each_sqin,
-    multiplier = figure("ventilation.gross_times." .. vent.cover) }
-end
-
-local function vent_area(figure, vent)
-  if sold_by_foot(vent) then
-    return trade.vent_area_sqin { length_ft = vent.length_ft, sqin_per_ft = vent.nfa_sqin_per_ft }
-  end
-  return trade.vent_area_sqin { count = vent.count, each_sqin = each_area(figure, vent) }
-end
-
 local function vents_short(figure, attic)
   local parts = { unit = "sqin" }
   for i, vent in ipairs(attic.vents) do
@@ -714,7 +656,7 @@ quantity "vents_more" {
       return amount { exact = short, unit = "sqin", each = each, buy = "feet", one = "foot",
         note = "Share it out between high and low vents." }
     end
-    local each = each_area(figure, vent)
+    local each = each_vent_area(figure, vent)
     if each <= 0 then cannot_tell("This vent has no free area.") end
     return amount { exact = short, unit = "sqin", each = each, buy = "vents", one = "vent",
       note = "Share it out between high and low vents." }
@@ -776,12 +718,6 @@ quantity "deck_panels" {
       buy = "panels", one = "panel" }
   end,
 }
-
--- The members that carry the panels; as rules/deck.lua has it.
-local function support_spacing(deck)
-  if deck.kind == "spaced_board" then return deck.board_gap_in + deck.board_width_in end
-  return deck.support_spacing_in
-end
 
 quantity "deck_nails" {
   title = "Nails of the deck",

@@ -11,24 +11,6 @@ local function least_of(list)
   return least
 end
 
--- Some editions go by a speed, later ones by a map. Where any wind counts, what
--- windy places ask of fasteners binds everywhere, and kinds and laps do not
--- change with the wind.
-local function is_windy(job, figure)
-  if figure "underlayment.any_wind_counts" then return true end
-  if not figure "underlayment.wind_counts" then return false end
-  if figure "underlayment.wind_by_region" then return job.site.hurricane_prone_region end
-  if figure "underlayment.wind_by_map" then return job.site.wind_design_required end
-  local speed = job.site.wind_vult_mph
-  if figure "underlayment.wind_on_vasd" then speed = trade.vult_to_vasd(speed) end
-  return as_printed(speed, "mph") >= figure "underlayment.wind_from"
-end
-
--- Windy, where the kinds and laps of windy places are asked for.
-local function is_stormy(job, figure)
-  return not figure "underlayment.any_wind_counts" and is_windy(job, figure)
-end
-
 local function is_laid(job, figure)
   if job.covering.kind ~= "asphalt_shingle" then
     return false, "the figures here are for asphalt shingles; this covering has its own"
@@ -37,11 +19,6 @@ local function is_laid(job, figure)
     return false, "an overlay strips nothing, so no underlayment is laid"
   end
   return true
-end
-
--- What a roll is; whether the code takes it is a figure.
-local function is_self_adhered(slope)
-  return slope.underlayment.kind == "D1970"
 end
 
 local function is_double(figure, slope)
@@ -74,20 +51,13 @@ local function starter_least(figure, sheet)
   return half_roll_in(sheet)
 end
 
--- Strips of tape over the joints of the deck: some editions take them in place of what
--- windy places ask of plies and laps.
-local function is_taped(figure, sheet)
-  if not has(figure "underlayment.sealed_deck_methods", "taped_joints") then return false end
-  return sheet.deck_joints_taped
-    and as_printed(sheet.tape_width_in, "in") >= figure "underlayment.tape_width_least"
-end
-
 -- Plies where one would do but for the wind.
 local function plies_wanted(job, figure, slope)
   local least = figure "underlayment.plies_least"
   if not is_stormy(job, figure) then return least end
   local windy = figure "underlayment.plies_high_wind_least"
-  if windy <= least or is_self_adhered(slope) or is_taped(figure, slope.underlayment) then
+  if windy <= least or is_self_adhered(slope.underlayment)
+    or is_taped(figure, slope.underlayment) then
     return least
   end
   return windy
@@ -103,13 +73,15 @@ end
 local function is_lapped(job, figure, slope)
   local laid, why = is_laid(job, figure)
   if not laid then return false, why end
-  return not is_self_adhered(slope), "a self-adhered sheet laps as its maker prints"
+  return not is_self_adhered(slope.underlayment), "a self-adhered sheet laps as its maker prints"
 end
 
 local function is_wind_fastened(job, figure, slope)
   local laid, why = is_laid(job, figure)
   if not laid then return false, why end
-  if is_self_adhered(slope) then return false, "a self-adhered sheet needs no fasteners" end
+  if is_self_adhered(slope.underlayment) then
+    return false, "a self-adhered sheet needs no fasteners"
+  end
   return is_windy(job, figure), "it is not windy enough here: what holds it in place will do"
 end
 
@@ -159,7 +131,7 @@ rule "underlayment.kind" {
     -- A kind on both lists, or an exception to them, does whatever the wind.
     if has(normal, kind) and has(high, kind) then return one_of(kind, high) end
     if not has(normal, kind) and not has(high, kind) then
-      if is_self_adhered(slope) then
+      if is_self_adhered(slope.underlayment) then
         return one_of(kind, figure "underlayment.kinds_self_adhered")
       end
       if has(figure "underlayment.kinds_by_report", kind) then
@@ -376,7 +348,7 @@ rule "underlayment.sealed_deck" {
     local underlayment = slope.underlayment
     local kind, plies = underlayment.kind, underlayment.plies
 
-    if has(methods, "full_self_adhered") and is_self_adhered(slope) then
+    if has(methods, "full_self_adhered") and is_self_adhered(slope.underlayment) then
       return all_of(one_of(kind, figure "underlayment.kinds_self_adhered"),
         at_least(plies, figure "underlayment.plies_least", "plies"))
     end
@@ -415,7 +387,9 @@ rule "underlayment.tape" {
     if not figure "underlayment.tape_kinds_count" then
       return false, "what the tape is made of is not judged here"
     end
-    if is_self_adhered(slope) then return false, "a self-adhered sheet needs no tape under it" end
+    if is_self_adhered(slope.underlayment) then
+      return false, "a self-adhered sheet needs no tape under it"
+    end
     return slope.underlayment.deck_joints_taped, "the deck's joints are not taped"
   end,
   judge = function(job, figure, slope)
@@ -484,7 +458,9 @@ rule "underlayment.lap_spacing_mid" {
     end
     local laid, why = is_laid(job, figure)
     if not laid then return false, why end
-    if is_self_adhered(slope) then return false, "a self-adhered sheet needs no fasteners" end
+    if is_self_adhered(slope.underlayment) then
+      return false, "a self-adhered sheet needs no fasteners"
+    end
     if is_windy(job, figure) then return false, "the wind is stronger: closer fasteners" end
     local speed = job.site.wind_vult_mph
     if figure "underlayment.wind_on_vasd" then speed = trade.vult_to_vasd(speed) end

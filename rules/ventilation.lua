@@ -62,28 +62,9 @@ local function is_measured(vent)
   return not is_labeled(vent) and known(vent, "gross_each_sqin")
 end
 
-local function sold_by_foot(vent)
-  if known(vent, "nfa_sqin_per_ft") then return true end
-  if known(vent, "nfa_each_sqin") or known(vent, "gross_each_sqin") then return false end
-  return vent.kind == "ridge" or vent.kind == "soffit_strip"
-end
-
 -- A fan moves air, but has no area that the ratio counts.
 local function is_counted(vent)
   return vent.kind ~= "powered"
-end
-
-local function each_area(figure, vent)
-  if not is_measured(vent) then return vent.nfa_each_sqin end
-  return trade.vent_net_sqin { gross_sqin = vent.gross_each_sqin,
-    multiplier = figure("ventilation.gross_times." .. vent.cover) }
-end
-
-local function vent_area(figure, vent)
-  if sold_by_foot(vent) then
-    return trade.vent_area_sqin { length_ft = vent.length_ft, sqin_per_ft = vent.nfa_sqin_per_ft }
-  end
-  return trade.vent_area_sqin { count = vent.count, each_sqin = each_area(figure, vent) }
 end
 
 -- The area of the vents that `counts` lets in, shown as a sum.
@@ -241,7 +222,7 @@ end
 local function source_of(job, figure, vent)
   if not is_counted(vent) then return nil end
   local foot = sold_by_foot(vent)
-  local each = foot and vent.nfa_sqin_per_ft or each_area(figure, vent)
+  local each = foot and vent.nfa_sqin_per_ft or each_vent_area(figure, vent)
   if each <= 0 then return nil end
   local most
   if vent.kind == "ridge" and foot then most = job.roof.ridge_ft - vent.length_ft end

@@ -1,11 +1,6 @@
 -- wind.lua - where the tables for ordinary wind end, what wind engineering asks
 -- of the deck's nails, and the pressures that come into the takeoff.
 
--- Speeds are whole miles an hour, as they print.
-local function whole_mph(job)
-  return math.floor(job.site.wind_vult_mph + 0.5)
-end
-
 -- A place may name speeds for parts of itself. Which part the house is in is a
 -- field beside its profile, whose question says where each begins.
 rule "wind.local_speed" {

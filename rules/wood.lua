@@ -71,8 +71,7 @@ demand "wood.carries" {
 -- Wood shingles and shakes -----------------------------------------------------------
 
 local function is_wood(job)
-  local kind = job.covering.kind
-  return kind == "wood_shingle" or kind == "wood_shake", "the covering is not wood"
+  return is_wood_kind(job.covering.kind), "the covering is not wood"
 end
 
 -- The table's lengths; a shingle of another length has no row.
