@@ -52,7 +52,8 @@ local function zone(number, retarder)
 end
 
 cases "ventilation.net_free_area" {
-  under = "us-ca", date = "2025-06-02", with = { ["attics[1].area_sqft"] = 1500 },
+  under = "us-ca", date = "2025-06-02", with = { ["attics[1].area_sqft"] = 1500,
+    as_meant = { { at = "/attics" } } }, -- larger than the base job's roof
   { "zone 12 asks for no retarder", with = zone("12", "none"), expect = "warn",
     required = 720 },
   { "zone 14 with class II", with = zone("14", "class_II"), expect = "warn", required = 720 },
@@ -69,6 +70,7 @@ cases "ventilation.net_free_area" {
 -- Since 2026 the model code's zones count, of which only 6 lies in the state.
 cases "ventilation.net_free_area" {
   under = "us-ca", date = "2026-01-01", with = { ["attics[1].area_sqft"] = 1500,
+    as_meant = { { at = "/attics" } }, -- larger than the base job's roof
     ["attics[1].vapor_retarder"] = "none" },
   { "state zone 14 asks for none", with = { ["site.state_climate_zone"] = "state_14",
     ["site.climate_zone"] = "3B" }, expect = "warn", required = 720 },
@@ -81,7 +83,8 @@ cases "ventilation.net_free_area" {
 }
 
 cases "ventilation.retarder" {
-  under = "us-ca", date = "2025-06-02", with = { ["attics[1].area_sqft"] = 1500 },
+  under = "us-ca", date = "2025-06-02", with = { ["attics[1].area_sqft"] = 1500,
+    as_meant = { { at = "/attics" } } }, -- larger than the base job's roof
   { "zone 16 with class I", with = zone("16", "class_I"), expect = "warn" },
   { "zone 16 without", with = zone("16", "none"), expect = "fail" },
   { "zone 3", with = zone("3", "none"), expect = "not_applicable" },
@@ -349,7 +352,7 @@ cases "alarms.smoke" {
 }
 cases "alarms.co" {
   under = "us-ca", date = "2025-06-02", with = { ["permit.status"] = "applied",
-    ["house.co_sources"] = { "fireplace" } },
+    ["house.co_sources"] = { "fireplace" }, ["house.solid_fuel_chimney"] = false },
   { "none", with = { ["alarms.co_at"] = { "none" } }, expect = "fail" },
   { "nothing burns", with = { ["house.co_sources"] = { "none" } }, expect = "not_applicable" },
 }
@@ -388,7 +391,8 @@ cases "permit.license" {
 }
 
 cases "inspection.spark_arrester" {
-  under = "us-ca", date = "2025-06-02", with = { ["house.solid_fuel_chimney"] = true },
+  under = "us-ca", date = "2025-06-02", with = { ["house.solid_fuel_chimney"] = true,
+    ["roof.chimneys"] = { { name = "brick", width_in = 20 } } },
   { "none", with = { ["house.spark_arrester"] = false }, expect = "fail" },
   { "there", with = { ["house.spark_arrester"] = true }, expect = "warn" },
   { "no such chimney", with = { ["house.solid_fuel_chimney"] = false },
@@ -419,6 +423,7 @@ cases "alarms.co" {
     ["house.co_sources"] = { "attached_garage" }, ["alarms.co_at"] = { "none" } },
     expect = "fail" },
   { "on each story alone", with = { ["house.co_sources"] = { "fireplace" },
+    ["house.solid_fuel_chimney"] = false,
     ["alarms.co_at"] = { "each_story" } }, expect = "fail" },
   { "outside the bedrooms alone", with = { ["house.co_sources"] = { "fuel_appliance" },
     ["alarms.co_at"] = { "outside_bedrooms" } }, expect = "fail" },
@@ -472,7 +477,8 @@ cases "alarms.cooking" {
   { "nor by the model code", under = "model/irc-2024", expect = "not_applicable" },
 }
 cases "inspection.spark_arrester" {
-  under = "us-ca", date = "2026-01-01", with = { ["house.solid_fuel_chimney"] = true },
+  under = "us-ca", date = "2026-01-01", with = { ["house.solid_fuel_chimney"] = true,
+    ["roof.chimneys"] = { { name = "brick", width_in = 20 } } },
   { "there, by the book of 2025", with = { ["house.spark_arrester"] = true },
     expect = "pass" },
 }

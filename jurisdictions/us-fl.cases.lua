@@ -858,6 +858,7 @@ cases "fire.class" {
 -- No zone asks for a retarder: 40 to 50 percent high is enough (R806.2).
 cases "ventilation.net_free_area" {
   under = "us-fl", date = EIGHTH, with = { ["site.climate_zone"] = "6A",
+    as_meant = { { at = "/attics" } }, -- larger than the base job's roof
     ["attics[1].area_sqft"] = 1500, ["attics[1].vapor_retarder"] = "none" },
   { "the split alone", expect = "warn", required = 720 },
 }

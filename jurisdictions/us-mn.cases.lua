@@ -34,7 +34,8 @@ cases "ice_barrier.reach" {
 
 -- Zone 6 or 7 everywhere: 1,500 sq ft needs 1,440 sq in, or 720 by both conditions.
 cases "ventilation.net_free_area" {
-  under = "us-mn", with = { ["site.climate_zone"] = "6A", ["attics[1].area_sqft"] = 1500 },
+  under = "us-mn", with = { ["site.climate_zone"] = "6A", ["attics[1].area_sqft"] = 1500,
+    as_meant = { { at = "/attics" } } }, -- larger than the base job's roof
   { "split and class II retarder", expect = "warn", required = 720, found = 972 },
   { "split alone", with = { ["attics[1].vapor_retarder"] = "none" }, expect = "fail",
     required = 1440 },

@@ -188,7 +188,9 @@ cases "fire.class" {
 }
 
 -- Vents are looked at where sheathing is replaced (R908.1.1).
-local LITTLE = { ["attics[1].area_sqft"] = 4000, ["attics[1].vents[1].left_as_is"] = true,
+local LITTLE = { ["attics[1].area_sqft"] = 4000,
+  as_meant = { { at = "/attics" } }, -- larger than the base job's roof
+  ["attics[1].vents[1].left_as_is"] = true,
   ["attics[1].vents[2].left_as_is"] = true }
 cases "ventilation.net_free_area" {
   under = "us-or", date = "2024-06-03", with = LITTLE,
@@ -202,6 +204,7 @@ cases "ventilation.net_free_area" {
 for _, zone in ipairs { "4C", "5B", "5C", "6B" } do
   cases "ventilation.net_free_area" {
     under = "us-or", date = "2024-06-03", with = { ["attics[1].area_sqft"] = 1500,
+      as_meant = { { at = "/attics" } }, -- larger than the base job's roof
       ["site.climate_zone"] = zone },
     { "zone " .. zone .. " with a retarder", expect = "warn", where = "attic",
       required = 720 },

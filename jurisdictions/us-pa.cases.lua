@@ -27,6 +27,7 @@ cases "permit.every" {
 -- One or more of the two conditions in the state's text of 2021 (R806.2): 1,500 sq ft need
 -- 1,440 sq in, or 720.
 local HIGH = { ["site.climate_zone"] = "6A", ["attics[1].area_sqft"] = 1500,
+  as_meant = { { at = "/attics" } }, -- larger than the base job's roof
   ["attics[1].vents[1].below_ridge_ft"] = 4 }
 cases "ventilation.net_free_area" {
   under = "us-pa", with = HIGH,

@@ -94,6 +94,15 @@ about "House" {
   end,
 }
 
+-- What was asked back and called meant, for whoever looks at the job again.
+about "Meant" {
+  says = function(job)
+    local places = {}
+    for _, one in ipairs(job.as_meant) do table.insert(places, one.at) end
+    return table.concat(places, "; ")
+  end,
+}
+
 about "Work" {
   says = function(job)
     return job.scope.method .. ", " .. #job.decks .. (#job.decks == 1 and " deck" or " decks")

@@ -28,6 +28,13 @@ field "stage" { type = "choice", choices = { "permit", "deck", "dry-in", "final"
 field "notes" { type = "text", range = { 0, 5000 }, stage = "permit",
   ask = "Anything to remember? (no rule reads this)" }
 
+field "as_meant" { type = "list", range = { 0, 60 }, stage = "permit",
+  ask = "Each value that was asked back and is meant as it stands" }
+field "as_meant[].at" { type = "text", range = { 1, 200 }, stage = "permit",
+  ask = "Where does it stand? (copied from the question: /roof/slopes/0/pitch)" }
+field "as_meant[].why" { type = "text", range = { 1, 500 }, stage = "permit",
+  ask = "Why is it so? (no rule reads this)" }
+
 -- House and site ------------------------------------------------------------
 
 field "house" { type = "group", stage = "permit", ask = "The house" }
@@ -1153,7 +1160,8 @@ field "inspection.deputy" { type = "yes_no", stage = "permit",
 
 -- What cannot be ------------------------------------------------------------
 -- Each check runs once, or once per item of `per`; it reports when `when`
--- returns a text. A fact it lacks only means it has nothing to say.
+-- returns a text. A fact it lacks only means it has nothing to say. More of them,
+-- and those that are only asked back, stand in cannot_be.lua.
 
 impossible "the layers listed are the layers counted" {
   at = "existing.coverings",

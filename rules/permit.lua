@@ -34,6 +34,25 @@ local function deck_sqft(job, deck)
   return sum
 end
 
+-- A size by which the job would be free must be that of the planes, or of the share
+-- of them that is done: 30 squares typed as 30 sq ft would need no permit. How far
+-- the two may lie apart: as rules/cannot_be.lua has it.
+local AREA_PERCENT, SHARE_PERCENT = 25, 1
+
+local function agreed_area(job)
+  local area, whole, share = job.scope.area_sqft, roof_sqft(job), 100
+  if known(job.scope, "roof_share_percent") or job.scope.extent == "repair" then
+    share = job.scope.roof_share_percent
+  end
+  local done = whole * share / 100
+  if area < done * (1 - AREA_PERCENT / 100) - whole * SHARE_PERCENT / 100 then
+    cannot_tell("the job is said to be of " .. number(area, "sqft") .. ", but "
+      .. number(share, "percent") .. " of the planes are " .. number(done, "sqft")
+      .. ": which holds? (30 squares are 3,000 sq ft)")
+  end
+  return area
+end
+
 -- Is a share or a size inside? `step` is the last digit that reports print: what
 -- prints as the figure is taken as the figure.
 local function is_inside(found, limit, at_counts, step)
@@ -121,7 +140,7 @@ rule "permit.by_area" {
   judge = function(job, figure)
     local area, limit = job.scope.area_sqft, figure "permit.area_limit"
     if not is_inside(area, limit, figure "permit.area_at_counts", 0.1) then
-      return at_most(area, limit, "sqft"):say("So its size calls for no permit.")
+      return at_most(agreed_area(job), limit, "sqft"):say("So its size calls for no permit.")
     end
     return permit_shown(job, "because " .. number(area, "sqft") .. " reaches past the "
       .. number(limit, "sqft") .. " that are free")
@@ -576,7 +595,7 @@ rule "permit.kind" {
   end,
   judge = function(job, figure)
     local small = job.scope.extent == "repair"
-      and not is_inside(job.scope.area_sqft, figure "permit.small_under", true, 0.1)
+      and not is_inside(agreed_area(job), figure "permit.small_under", true, 0.1)
     return one_of(job.permit.kind, small and { "small_repair", "reroof" } or { "reroof" })
   end,
   mend = "Take out the permit for a reroof.",

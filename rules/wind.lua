@@ -18,6 +18,15 @@ rule "wind.local_speed" {
   mend = "Choose covering and nails for the place's speed, and put it in the job.",
 }
 
+-- A place that states one speed for all of it is not talked down.
+demand "wind.vult" {
+  title = "Wind speed no lower than the place states",
+  stage = "permit",
+  when = { on { "wind.vult_counts", otherwise = "the place states no wind speed of its own" } },
+  fact = "site.wind_vult_mph", meets = "wind.vult_least",
+  mend = "Put the place's wind speed into the job: what else hangs on it is judged by it.",
+}
+
 rule "wind.prescriptive_limit" {
   title = "Wind within the code's own tables for houses",
   stage = "permit",

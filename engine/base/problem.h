@@ -28,6 +28,7 @@ struct problem {
     int line, column;    /* from 1; 0 when not known */
     const char *pointer; /* JSON pointer, or NULL; "" is the whole job */
     const char *message;
+    bool asks_back;      /* about a value that may be meant all the same */
     struct problem *next;
 };
 

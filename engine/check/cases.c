@@ -175,6 +175,8 @@ static bool run_case(struct running *running, struct rule_case *c, struct text *
     } else if (strcmp(c->expect, "refused") == 0) {
         wrong(out, c, "expected the job to be refused; it was judged");
         held = false;
+    } else if (strcmp(c->expect, "usable") == 0) {
+        held = true;
     } else {
         held = findings_hold(running, c, &checked.result, out);
     }

@@ -34,6 +34,7 @@ struct interview {
     cJSON *laid; /* the job as it is judged: its roof laid out; or NULL */
     struct step *steps;
     char *again;          /* pointer to be asked next, or NULL */
+    char *asked_back;     /* pointer and words of the answer last asked back, or NULL */
     struct result result; /* what the questions came from */
     struct questions questions;
     struct question head; /* a required fact; its texts live in questions.arena */
@@ -120,8 +121,11 @@ static void hold(struct laws *laws, const cJSON *job, const char *file, struct p
     }
     cJSON_Delete(laid);
     for (const struct problem *p = found.first; p != NULL; p = p->next)
-        if (!is_still_to_come(p, &law->book->fields, job))
+        if (!is_still_to_come(p, &law->book->fields, job)) {
             problem_at(problems, p->kind, file, p->pointer, "%s", p->message);
+            if (problems->last != NULL)
+                problems->last->asks_back = p->asks_back;
+        }
     problems->out_of_memory |= found.out_of_memory;
     problems_free(&found);
 }
@@ -441,10 +445,72 @@ static bool name_laid_out(const struct interview *interview, cJSON *job, const c
     return true;
 }
 
-/* Whether the job would hold with this value; it is taken over. */
-static bool try_value(struct interview *interview, cJSON *value, struct text *why)
+/* What an answer is remembered by: its place and its words. False when out of memory. */
+static bool remember(char **kept, const char *pointer, const char *words)
+{
+    struct text both = TEXT_EMPTY;
+    text_addf(&both, "%s %s", pointer, words);
+    free(*kept);
+    *kept = both.failed ? NULL : strdup(text_string(&both));
+    text_free(&both);
+    return *kept != NULL;
+}
+
+static bool is_same_answer(const char *kept, const char *pointer, const char *words)
+{
+    const size_t length = strlen(pointer);
+    return kept != NULL && strncmp(kept, pointer, length) == 0 && kept[length] == ' '
+        && strcmp(kept + length + 1, words) == 0;
+}
+
+static bool only_asks_back(const struct problems *problems)
+{
+    for (const struct problem *p = problems->first; p != NULL; p = p->next)
+        if (!p->asks_back)
+            return false;
+    return problems->count > 0;
+}
+
+/* Notes in the job that what was asked back is meant. */
+static bool add_meant(cJSON *job, const struct problems *problems)
+{
+    cJSON *list = cJSON_GetObjectItemCaseSensitive(job, "as_meant");
+    if (!cJSON_IsArray(list) && json_set(job, "as_meant", cJSON_CreateArray()))
+        list = cJSON_GetObjectItemCaseSensitive(job, "as_meant");
+    bool added = list != NULL;
+    for (const struct problem *p = problems->first; added && p != NULL; p = p->next) {
+        cJSON *item = cJSON_CreateObject();
+        added = item != NULL && cJSON_AddStringToObject(item, "at", p->pointer) != NULL
+                && cJSON_AddItemToArray(list, item);
+        if (!added)
+            cJSON_Delete(item);
+    }
+    return added;
+}
+
+/* Whether the job holds. An answer that is asked back does when it comes again, in
+ * the same words: then it is meant. */
+static bool holds(struct interview *interview, cJSON *job, const char *words, struct text *why)
 {
     struct problems problems = {0};
+    const char *pointer = interview->now->pointer;
+    hold(interview->laws, job, interview->file, &problems);
+    bool held = problems.count == 0 && !problems.out_of_memory;
+    const bool asks = only_asks_back(&problems);
+    if (asks && is_same_answer(interview->asked_back, pointer, words))
+        held = add_meant(job, &problems);
+    if (!held)
+        say_why(&problems, pointer, why);
+    if (!held && asks && remember(&interview->asked_back, pointer, words))
+        text_add(why, " (here: answer the same again)");
+    problems_free(&problems);
+    return held;
+}
+
+/* Whether the job would hold with this value; it is taken over. */
+static bool try_value(struct interview *interview, cJSON *value, const char *words,
+                      struct text *why)
+{
     const char *pointer = interview->now->pointer;
     cJSON *job = cJSON_Duplicate(interview->job, true);
     bool held = job != NULL && name_laid_out(interview, job, pointer);
@@ -452,12 +518,8 @@ static bool try_value(struct interview *interview, cJSON *value, struct text *wh
         held = job_put(job, pointer, value);
     else
         cJSON_Delete(value);
-    if (held) {
-        hold(interview->laws, job, interview->file, &problems);
-        held = problems.count == 0 && !problems.out_of_memory;
-        say_why(&problems, pointer, why);
-        problems_free(&problems);
-    }
+    if (held)
+        held = holds(interview, job, words, why);
     if (held)
         held = push_step(interview, interview->job);
     if (held)
@@ -485,7 +547,7 @@ bool interview_answer(struct interview *interview, const char *words, struct tex
         cJSON_Delete(value);
         return false;
     }
-    return try_value(interview, value, why);
+    return try_value(interview, value, words, why);
 }
 
 bool interview_skip(struct interview *interview, struct text *why)
@@ -522,6 +584,7 @@ void interview_free(struct interview *interview)
         drop_step(interview);
     forget_questions(interview);
     free(interview->again);
+    free(interview->asked_back);
     cJSON_Delete(interview->job);
     free(interview);
 }

@@ -332,6 +332,23 @@ static int known(lua_State *lua)
     return 1;
 }
 
+/* as_written(part, "field"): a text of the job, as it stands there: "12:3". */
+static int as_written(lua_State *lua)
+{
+    struct judging *judging = judging_of(lua);
+    const struct node *node = check_node(lua, 1);
+    const struct field *field = child_field(lua, node, luaL_checkstring(lua, 2));
+    const struct node child = read_child(lua, node, field);
+    record_read(judging, &child);
+    check_arena(lua);
+    if (child.json == NULL)
+        return lacks(lua, &child);
+    if (!cJSON_IsString(child.json))
+        return luaL_error(lua, "%s is not written as text", field->path);
+    lua_pushstring(lua, child.json->valuestring);
+    return 1;
+}
+
 static int inspecting(lua_State *lua)
 {
     lua_pushboolean(lua, judging_of(lua)->inspecting);
@@ -374,6 +391,8 @@ void bind_job(lua_State *lua)
     lua_rawsetp(lua, LUA_REGISTRYINDEX, &NODE_KEY);
     lua_pushcfunction(lua, known);
     sandbox_define(lua, "known");
+    lua_pushcfunction(lua, as_written);
+    sandbox_define(lua, "as_written");
     lua_pushcfunction(lua, inspecting);
     sandbox_define(lua, "inspecting");
     lua_pushcfunction(lua, cannot_tell);

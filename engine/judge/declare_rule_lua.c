@@ -107,7 +107,7 @@ static int finish_quantity(lua_State *lua)
 
 /* impossible "..." { ... } -------------------------------------------------------- */
 
-static const char *const IMPOSSIBLE_KEYS[] = {"at", "per", "when", NULL};
+static const char *const IMPOSSIBLE_KEYS[] = {"at", "per", "when", "ask_back", NULL};
 
 static int finish_impossible(lua_State *lua)
 {
@@ -117,6 +117,7 @@ static int finish_impossible(lua_State *lua)
     check->file = declaring_of(lua)->file;
     check->line = declare_line(lua);
     check->at = declare_need_text(lua, "at");
+    check->asks_back = declare_flag(lua, "ask_back");
     check->per_depth = declare_per(lua, check->per);
     check->when = declare_function(lua, "when");
     if (check->when == RULE_NO_FUNCTION)
@@ -128,6 +129,8 @@ static int finish_impossible(lua_State *lua)
              check->per_depth > 0 ? "[]." : "", check->at);
     if (fields_find(&book->fields, path) == NULL)
         return declare_refuse(lua, "at: there is no field \"%s\"", path);
+    if (check->asks_back && fields_find(&book->fields, "as_meant[].at") == NULL)
+        return declare_refuse(lua, "ask_back needs a field as_meant[].at");
     struct impossible **at = &declaring_of(lua)->book->impossibles;
     while (*at != NULL)
         at = &(*at)->next;

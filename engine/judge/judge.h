@@ -13,7 +13,8 @@
 void judge_begin(struct rulebook *book);
 
 /* Adds a problem for every combination of facts that the catalogue calls
- * impossible. A check that lacks a fact is silent; one that errs is a problem
+ * impossible, and for each that it asks back and the job does not call meant
+ * (/as_meant). A check that lacks a fact is silent; one that errs is a problem
  * of PROBLEM_RULES. */
 void judge_impossible(struct rulebook *book, const cJSON *job, const char *file,
                       struct problems *problems);

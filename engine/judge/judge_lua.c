@@ -1,6 +1,8 @@
 #include "judge/judge.h"
 
 #include "base/number.h"
+#include "job/pointer.h"
+#include "job/spot.h"
 #include "judge/judging.h"
 #include "judge/row.h"
 #include "judge/verdict.h"
@@ -580,6 +582,47 @@ static const char *pointer_path(struct arena *arena, const char *pointer, const 
     return pointer;
 }
 
+/* The lists and items of /as_meant are the catalogue's; without it nothing is meant. */
+static bool is_meant(const cJSON *job, const char *pointer)
+{
+    const cJSON *meant = NULL;
+    cJSON_ArrayForEach(meant, cJSON_GetObjectItemCaseSensitive(job, "as_meant")) {
+        const char *at = cJSON_GetStringValue(cJSON_GetObjectItemCaseSensitive(meant, "at"));
+        if (at != NULL && strcmp(at, pointer) == 0)
+            return true;
+    }
+    return false;
+}
+
+static bool ends_sentence(const char *words)
+{
+    const size_t length = strlen(words);
+    return length > 0 && strchr(".?", words[length - 1]) != NULL;
+}
+
+static void say_impossible(struct impossible_run *run, const struct walk *walk, const char *why)
+{
+    const char *base = walk->depth > 0 ? walk->items[walk->depth - 1].pointer : "";
+    const char *pointer = pointer_path(walk->judging->arena, base, run->check->at);
+    const size_t before = run->problems->count;
+    /* Who says so, if it is not what everybody goes by. */
+    char who[160] = "";
+    if (strncmp(run->check->file, "rules/", strlen("rules/")) != 0)
+        snprintf(who, sizeof(who), " (%.100s:%d)", run->check->file, run->check->line);
+    if (!run->check->asks_back) {
+        problem_at(run->problems, PROBLEM_JOB, run->file, pointer, "cannot be: %s%s", why, who);
+        return;
+    }
+    if (is_meant(walk->judging->job, pointer))
+        return;
+    problem_at(run->problems, PROBLEM_JOB, run->file, pointer,
+               "is asked back: %s%s%s If it is meant, say so: \"as_meant\": "
+               "[ { \"at\": \"%s\" } ]",
+               why, who, ends_sentence(why) && who[0] == '\0' ? "" : ".", pointer);
+    if (run->problems->count > before)
+        run->problems->last->asks_back = true;
+}
+
 static void visit_impossible(struct walk *walk, const struct node *missing)
 {
     struct impossible_run *run = walk->data;
@@ -598,15 +641,39 @@ static void visit_impossible(struct walk *walk, const struct node *missing)
     if (stop != SANDBOX_DONE) {
         impossible_broken(run, sandbox_message(walk->judging->book->sandbox, stop));
     } else if (call.text != NULL) {
-        const char *base = walk->depth > 0 ? walk->items[walk->depth - 1].pointer : "";
-        /* Who says so, if it is not what everybody goes by. */
-        const bool own = strncmp(run->check->file, "rules/", strlen("rules/")) != 0;
-        char who[160] = "";
-        if (own)
-            snprintf(who, sizeof(who), " (%.100s:%d)", run->check->file, run->check->line);
-        problem_at(run->problems, PROBLEM_JOB, run->file,
-                   pointer_path(walk->judging->arena, base, run->check->at), "cannot be: %s%s",
-                   call.text, who);
+        say_impossible(run, walk, call.text);
+    }
+}
+
+/* Is it a place at which something may be asked back? */
+static bool is_asked_back(const struct rulebook *book, const struct field *field)
+{
+    char path[256];
+    for (const struct impossible *c = book->impossibles; c != NULL; c = c->next) {
+        snprintf(path, sizeof(path), "%s%s%s",
+                 c->per_depth > 0 ? c->per[c->per_depth - 1]->path : "",
+                 c->per_depth > 0 ? "[]." : "", c->at);
+        if (c->asks_back && fields_find(&book->fields, path) == field)
+            return true;
+    }
+    return false;
+}
+
+/* A slip in /as_meant would leave the question standing, and nobody know why. */
+static void check_meant(const struct rulebook *book, const cJSON *job, const char *file,
+                        struct problems *problems)
+{
+    const cJSON *meant = NULL;
+    size_t index = 0;
+    cJSON_ArrayForEach(meant, cJSON_GetObjectItemCaseSensitive(job, "as_meant")) {
+        const char *at = cJSON_GetStringValue(cJSON_GetObjectItemCaseSensitive(meant, "at"));
+        const struct field *field = at == NULL ? NULL : spot_field(&book->fields, at);
+        char pointer[64];
+        snprintf(pointer, sizeof(pointer), "/as_meant/%zu/at", index++);
+        if (at != NULL && (field == NULL || !is_asked_back(book, field)))
+            problem_at(problems, PROBLEM_JOB, file, pointer,
+                       "\"%.*s\" is no place at which anything is asked back: copy it from the "
+                       "question", (int)pointer_quotable(at, strlen(at), 80), at);
     }
 }
 
@@ -624,6 +691,8 @@ void judge_impossible(struct rulebook *book, const cJSON *job, const char *file,
         walk_per(&walk);
     }
     book->sandbox->user = NULL;
+    if (book->profile != NULL) /* without one only the catalogue's own checks are loaded */
+        check_meant(book, job, file, problems);
     if (problems->arena.failed)
         problem_out_of_memory(problems);
 }

@@ -66,9 +66,11 @@ struct quantity {
     struct quantity *next;
 };
 
-/* A combination of facts that cannot be. */
+/* A combination of facts that cannot be; or one that hardly can, and is asked back
+ * until the job says under /as_meant that it is meant. */
 struct impossible {
     const char *name;
+    bool asks_back;
     const char *at; /* path below the item, or below the job */
     const struct field *per[RULE_DEEPEST_PER];
     size_t per_depth;

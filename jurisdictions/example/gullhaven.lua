@@ -15,6 +15,7 @@ jurisdiction "example/gullhaven" {
     ["deck.over_spacing_most"] = { 1, cite = "7-314" },
     ["fasteners.hurricane_zone_counts"] = { true, cite = "7-320" },
     ["ventilation.reduced_needs_both"] = { false, cite = "7-330" },
+    ["wind.vult_counts"] = { true, cite = "7-335" },
     ["wind.engineered_nailing_binds"] = { true, cite = "7-340" },
   },
 }

@@ -1,5 +1,5 @@
--- Saltmarsh County, invented: a windy coast whose code seals decks, nails drip
--- edge closer in wind and bars overlays. The rule cases try those duties here.
+-- Saltmarsh County, invented: a windy coast whose code states its wind, seals
+-- decks, nails drip edge closer in wind and bars overlays. The rule cases try those duties here.
 
 jurisdiction "example/saltmarsh" {
   title = "Saltmarsh County",
@@ -13,6 +13,8 @@ jurisdiction "example/saltmarsh" {
     ["underlayment.tape_width_least"] = { 3.75, cite = "14-211" },
     ["drip_edge.sealed_flange_allowed"] = { true, cite = "14-220" },
     ["drip_edge.close_fastening"] = { true, cite = "14-221" },
+    ["wind.vult_counts"] = { true, cite = "14-200" },
+    ["wind.vult_least"] = { 115, cite = "14-200" },
     ["wind.engineered_nailing_binds"] = { true, cite = "14-230" },
   },
 }

@@ -118,6 +118,9 @@ figures {
   ["ice_barrier.rakes_required"] = off "R905.1.2",
   ["ice_barrier.valleys_required"] = off "R905.1.2",
   ["drip_edge.variance_allowed"] = unsaid "R104.10",
+  ["wind.vult_counts"] = off "R301.2.1",
+  ["wind.vult_least"] = { 115, unit = "mph", sense = "at_least", cite = "R301.2.1",
+    status = "memory", source = "recalled: the map's speed for most of the country inland" },
   ["wind.local_zones_count"] = off "R301.2.1",
   ["wind.local_speed_on_vasd"] = unsaid "R301.2.1",
 

@@ -3,9 +3,12 @@
 cases "permit.by_area" {
   under = "us-ca/daly-city", from = "paperwork",
   { "exactly one square is free", with = { ["permit.status"] = "none",
-    ["scope.area_sqft"] = 100 }, expect = "pass", required = 100 },
-  { "more than one", with = { ["permit.status"] = "none", ["scope.area_sqft"] = 101 },
-    expect = "fail" },
+    ["scope.area_sqft"] = 100, ["scope.roof_share_percent"] = 7.8 }, expect = "pass",
+    required = 100 },
+  { "more than one", with = { ["permit.status"] = "none", ["scope.area_sqft"] = 101,
+    ["scope.roof_share_percent"] = 7.8 }, expect = "fail" },
+  { "one square, of a whole roof", with = { ["permit.status"] = "none",
+    ["scope.area_sqft"] = 100 }, expect = "refused", says = "/scope/area_sqft: is asked back" },
   { "under the state every reroof needs one", under = "us-ca",
     with = { ["permit.status"] = "none" }, expect = "not_applicable" },
 }

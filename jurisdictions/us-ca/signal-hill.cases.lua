@@ -1,8 +1,8 @@
 -- Cases of Signal Hill: "26 percent or more", beside the state's "more than 50".
 
 local function part(share, as_new, earlier)
-  return { ["scope.roof_share_percent"] = share, ["scope.part_as_new"] = as_new,
-    ["scope.earlier_roofing"] = earlier or {} }
+  return { ["scope.roof_share_percent"] = share, ["scope.area_sqft"] = 12.89 * share,
+    ["scope.part_as_new"] = as_new, ["scope.earlier_roofing"] = earlier or {} }
 end
 
 cases "permit.part_as_new" {

@@ -1,9 +1,20 @@
 -- Cases of Denver: the less of two triggers, against IRC 2021. A roof of 1,289 sq
--- ft has a tenth of 128.9; one of 4,000 has 400, so there the 200 bite first.
+-- ft has a tenth of 128.9; one of 3,564 has 356, so there the 200 bite first.
 
 local function unpermitted(share, area)
   return { ["permit.status"] = "none", ["scope.roof_share_percent"] = share,
     ["scope.area_sqft"] = area }
+end
+
+-- Planes of 115 ft in place of 40: 3,564 sq ft in all.
+local function of_large_roof(share, area)
+  local with = unpermitted(share, area)
+  for i = 1, 2 do
+    with["roof.slopes[" .. i .. "].eave_ft"] = 115
+    with["roof.slopes[" .. i .. "].ridge_ft"] = 115
+  end
+  with["roof.ridge_ft"] = 115
+  return with
 end
 
 cases "permit.by_share" {
@@ -11,17 +22,17 @@ cases "permit.by_share" {
   { "exactly 10 percent is free", with = unpermitted(10, 128.9), expect = "pass",
     required = 10 },
   { "11 percent of a small roof", with = unpermitted(11, 141.8), expect = "fail" },
-  { "5 percent of a large one", with = unpermitted(5, 250), expect = "pass" },
+  { "7 percent of a large one", with = of_large_roof(7, 250), expect = "pass" },
 }
 
 cases "permit.by_area" {
   under = "us-co/denver", from = "paperwork",
-  { "exactly 2 squares are free", with = unpermitted(5, 200), expect = "warn",
+  { "exactly 2 squares are free", with = of_large_roof(5.6, 200), expect = "warn",
     required = 200 },
-  { "more than 2 squares of a large roof", with = unpermitted(5, 250), expect = "fail" },
+  { "more than 2 squares of a large roof", with = of_large_roof(7, 250), expect = "fail" },
   { "11 percent of a small one", with = unpermitted(11, 141.8), expect = "warn" },
   { "every reroof needs a permit by IRC 2021", under = "model/irc-2021",
-    with = unpermitted(5, 100), expect = "not_applicable" },
+    with = of_large_roof(7, 250), expect = "not_applicable" },
 }
 
 cases "ice_barrier.kind" {

@@ -52,9 +52,11 @@ cases "ice_barrier.kind" {
 
 cases "permit.by_area" {
   under = "us-co/lafayette", from = "paperwork",
-  { "exactly one square", with = { ["permit.status"] = "none", ["scope.area_sqft"] = 100 },
+  { "exactly one square", with = { ["permit.status"] = "none", ["scope.roof_share_percent"] = 7.8,
+    ["scope.area_sqft"] = 100 },
     expect = "fail" },
-  { "under one", with = { ["permit.status"] = "none", ["scope.area_sqft"] = 99.9 },
+  { "under one", with = { ["permit.status"] = "none", ["scope.roof_share_percent"] = 7.7,
+    ["scope.area_sqft"] = 99.9 },
     expect = "pass" },
   { "the code it follows asks for one always", under = "model/irc-2015",
     expect = "not_applicable" },

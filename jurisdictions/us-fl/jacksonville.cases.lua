@@ -11,7 +11,7 @@ cases "inspection.final" {
 }
 
 local function repair(area, kind)
-  return { ["scope.extent"] = "repair", ["scope.roof_share_percent"] = 30,
+  return { ["scope.extent"] = "repair", ["scope.roof_share_percent"] = 38,
     ["scope.area_sqft"] = area, ["permit.kind"] = kind }
 end
 
@@ -29,7 +29,7 @@ cases "permit.kind" {
 cases "permit.every" {
   under = "us-fl/jacksonville", from = "paperwork",
   { "a repair needs one too", with = { ["permit.status"] = "none", ["scope.extent"] = "repair",
-    ["scope.roof_share_percent"] = 10 }, expect = "fail" },
+    ["scope.area_sqft"] = 129, ["scope.roof_share_percent"] = 10 }, expect = "fail" },
 }
 
 cases "permit.kind" {

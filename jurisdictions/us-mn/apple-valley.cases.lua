@@ -10,6 +10,7 @@ cases "inspection.dry_in" {
 
 local function set(list, chimneys)
   return { ["inspection.final.proof"] = "photos", ["roof.chimneys"] = chimneys or {},
+    ["house.solid_fuel_chimney"] = chimneys ~= nil,
     ["papers.photos.final"] = list }
 end
 

@@ -29,7 +29,8 @@ cases "inspection.dry_in" {
 
 -- 1,500 sq ft: 720 sq in by the smaller area, split 432 high and 540 low.
 cases "ventilation.high_share" {
-  under = "us-mn/rosemount", with = { ["attics[1].area_sqft"] = 1500 },
+  under = "us-mn/rosemount", with = { ["attics[1].area_sqft"] = 1500,
+    as_meant = { { at = "/attics" } } }, -- larger than the base job's roof
   { "44 percent high", expect = "fail", where = "attic" },
   { "under the state", under = "us-mn", expect = "warn", where = "attic" },
 }

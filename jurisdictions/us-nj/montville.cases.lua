@@ -1,7 +1,8 @@
 -- Cases of Montville, beside IRC 2021.
 
 local function share(percent)
-  return { ["permit.status"] = "none", ["scope.roof_share_percent"] = percent }
+  return { ["permit.status"] = "none", ["scope.roof_share_percent"] = percent,
+    ["scope.area_sqft"] = 12.89 * percent }
 end
 
 cases "permit.by_share" {

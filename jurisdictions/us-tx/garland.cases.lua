@@ -17,7 +17,8 @@ cases "permit.by_deck_share" {
 cases "permit.by_deck_share" {
   under = "us-tx/garland", from = "paperwork",
   { "one square of covering over much new deck", with = { ["permit.status"] = "none",
-    ["scope.area_sqft"] = 90, ["decks[1].replaced_sqft"] = 400 }, expect = "fail" },
+    ["scope.roof_share_percent"] = 7, ["scope.area_sqft"] = 90,
+    ["decks[1].replaced_sqft"] = 400 }, expect = "fail" },
 }
 
 cases "permit.by_material" {

@@ -5,6 +5,7 @@ local function overlay(weight)
   return { ["permit.status"] = "none", ["scope.method"] = "overlay",
     ["existing.layers_removed"] = 0, ["existing.coverings[1].removed"] = false,
     ["existing.coverings[1].weight_lb_per_square"] = 1000,
+    ["covering.kind"] = weight < 100 and "coating" or "asphalt_shingle",
     ["covering.weight_lb_per_square"] = weight }
 end
 

@@ -47,7 +47,8 @@ cases "flashing.walls" {
     flashing_is = "none" }, expect = "fail" },
   { "not known", with = wall(), without = { "roof.walls[1].flashing" }, expect = "open" },
   { "list not known", without = { "roof.walls" }, expect = "open" },
-  { "no walls", expect = "not_applicable" },
+  { "no walls", with = { ["roof.walls"] = {}, as_meant = { { at = "/roof/walls" } } },
+    expect = "not_applicable" },
 }
 
 cases "flashing.walls" {
@@ -192,7 +193,8 @@ cases "flashing.base" {
     ["flashing.base_lb_per_square"] = 70 }, expect = "fail" },
   { "plastic", with = { ["flashing.base"] = "other" }, expect = "fail" },
   { "not known", without = { "flashing.base_thickness_in" }, expect = "open" },
-  { "nothing new", with = { ["roof.penetrations[1].flashing_is"] = "reused" },
+  { "nothing new", with = { ["roof.penetrations[1].flashing_is"] = "reused",
+    ["roof.walls[1].flashing_is"] = "reused" },
     expect = "not_applicable" },
 }
 

@@ -25,6 +25,18 @@ cases "wind.prescriptive_limit" {
   { "at an ordinary speed nobody asks", without = { "site.wind_design_done" }, expect = "pass" },
 }
 
+cases "wind.vult" {
+  under = "example/saltmarsh",
+  { "115 mph, exactly", expect = "pass", required = 115 },
+  { "114 mph", with = { ["site.wind_vult_mph"] = 114 }, expect = "fail", found = 114 },
+  { "not known", without = { "site.wind_vult_mph" }, expect = "open" },
+  { "the map's own, exactly", under = "example/gullhaven", expect = "warn", required = 115 },
+  { "below it", under = "example/gullhaven", with = { ["site.wind_vult_mph"] = 114 },
+    expect = "fail" },
+  { "the model code states none", under = "model/irc-2021",
+    with = { ["site.wind_vult_mph"] = 90 }, expect = "not_applicable" },
+}
+
 -- The speeds of an invented county's two halves, on today's scale; the speeds of a
 -- real one are on the older, and its cases stand beside it.
 local function stands(part, speed)

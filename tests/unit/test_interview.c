@@ -36,7 +36,15 @@ static const char RULES[] =
 static const char IMPOSSIBLE[] =
     "impossible \"slate over many layers\" { at = \"existing.kinds\", when = function(job)\n"
     "  if job.existing.layers > 2 and job.existing.kinds[1] == \"slate\" then\n"
-    "    return \"no slate there\" end end }\n";
+    "    return \"no slate there\" end end }\n"
+    "field \"as_meant\" { type = \"list\", range = { 0, 9 }, stage = \"permit\", ask = \"?\" }\n"
+    "field \"as_meant[].at\" { type = \"text\", range = { 1, 200 }, stage = \"permit\","
+    " ask = \"?\" }\n"
+    "impossible \"many layers\" { at = \"existing.layers\", ask_back = true,\n"
+    "  when = function(job) if job.existing.layers > 4 then return \"many layers\" end end }\n"
+    "impossible \"many slippery layers\" { at = \"existing.slippery\", ask_back = true,\n"
+    "  when = function(job) if job.existing.layers > 5 and job.existing.slippery then\n"
+    "    return \"slippery\" end end }\n";
 
 static int make_home(void **state)
 {
@@ -281,6 +289,36 @@ static void what_is_wrong_is_said_and_asked_again(void **state)
 }
 
 /* Left out is not asked again, nor is what only it would lead to. */
+/* What is asked back is meant when the same answer comes again, in the same words. */
+static void an_answer_given_twice_is_meant(void **state)
+{
+    (void)state;
+    struct talk talk = start(NULL);
+    answer_head(&talk);
+    asks(&talk, "Which kinds?");
+    answers(&talk, "asphalt");
+    asks(&talk, "Slippery?");
+    answers(&talk, "y");
+    asks(&talk, "How many layers?");
+    refuses(&talk, "5", "] (here: answer the same again)");
+    refuses(&talk, "6", "/existing/slippery: is asked back: slippery");
+    refuses(&talk, "5", "is asked back: many"); /* not the same as the last */
+    refuses(&talk, "7", "out of range");
+    answers(&talk, "5");
+    asks(&talk, "Each plane");
+    char *job = job_of(&talk, 7, 0);
+    assert_has(job, "\"as_meant\": [\n    { \"at\": \"/existing/layers\" }\n  ]");
+    free(job);
+    assert_true(eavemark_interview_back(talk.interview));
+    asks(&talk, "How many layers?");
+    refuses(&talk, "6", "is asked back: many");
+    answers(&talk, "6");
+    job = job_of(&talk, 7, 0);
+    assert_has(job, "{ \"at\": \"/existing/layers\" },\n    { \"at\": \"/existing/slippery\" }");
+    free(job);
+    end(&talk);
+}
+
 static void a_skipped_fact_stays_open(void **state)
 {
     (void)state;
@@ -427,6 +465,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(a_job_comes_from_nothing),
         cmocka_unit_test(what_is_wrong_is_said_and_asked_again),
+        cmocka_unit_test(an_answer_given_twice_is_meant),
         cmocka_unit_test(a_skipped_fact_stays_open),
         cmocka_unit_test(back_takes_an_answer_back),
         cmocka_unit_test(a_job_is_filled_in),

@@ -861,6 +861,56 @@ static void impossible_facts_make_a_job_unusable(void **state)
     eavemark_close(handle);
 }
 
+/* What is asked back stands until the job says that it is meant, there and nowhere else. */
+static void what_is_asked_back_may_be_meant(void **state)
+{
+    (void)state;
+    static const char rules[] =
+        "field \"as_meant\" { type = \"list\", range = { 0, 9 }, stage = \"permit\", ask = \"?\" }\n"
+        "field \"as_meant[].at\" { type = \"text\", range = { 1, 200 }, stage = \"permit\","
+        " ask = \"?\" }\n"
+        "impossible \"a steep front\" { at = \"pitch\", per = \"roof.slopes\", ask_back = true,\n"
+        "  when = function(job, slope) if slope.pitch > 4 then\n"
+        "    return as_written(slope, \"pitch\") .. \" is steep\" end end }\n";
+    static const struct {
+        const char *meant, *says;
+    } TOLD[] = {
+        {"[]", "job.json: /roof/slopes/0/pitch: is asked back: 5:12 is steep. If it is meant, say "
+               "so: \"as_meant\": [ { \"at\": \"/roof/slopes/0/pitch\" } ]\n"},
+        {"[{\"at\":\"/roof/slopes/0/pitch\"}]", ""},
+        {"[{\"at\":\"/roof/slopes/1/pitch\"}]", "/roof/slopes/0/pitch: is asked back"},
+        {"[{\"at\":\"/roof/slopes/0/pitch\"},{\"at\":\"/existing/layers\"}]",
+         "job.json: /as_meant/1/at: \"/existing/layers\" is no place at which anything is asked "
+         "back"},
+        {"[{\"at\":\"roof.slopes\"}]", "/as_meant/0/at: \"roof.slopes\" is no place"},
+    };
+    home_write(&home, "rules/test.lua", rules);
+    eavemark *handle = eavemark_open(home.path);
+    for (size_t i = 0; i < sizeof(TOLD) / sizeof(TOLD[0]); i++) {
+        char more[256];
+        snprintf(more, sizeof(more), "\"as_meant\":%s,\"job\"", TOLD[i].meant);
+        char *job = text_with(SMALL_JOB, "\"job\"", more);
+        struct outcome_of_check outcome = home_check(handle, job, NULL, NULL, NULL);
+        if (TOLD[i].says[0] == '\0')
+            assert_string_equal(outcome.problems, "");
+        else
+            assert_has(outcome.problems, TOLD[i].says);
+        assert_int_equal(outcome.status, TOLD[i].says[0] == '\0' ? EAVEMARK_NOTHING_FAILED
+                                                                 : EAVEMARK_UNUSABLE);
+        outcome_free(&outcome);
+        free(job);
+    }
+    eavemark_close(handle);
+    home_write(&home, "rules/test.lua", "impossible \"it\" { at = \"existing.slippery\","
+               " ask_back = true, when = function() end }\n");
+    handle = eavemark_open(home.path);
+    struct outcome_of_check outcome = home_check(handle, SMALL_JOB, NULL, NULL, NULL);
+    assert_int_equal(outcome.status, EAVEMARK_BROKEN);
+    assert_has(outcome.problems, "ask_back needs a field as_meant[].at");
+    outcome_free(&outcome);
+    eavemark_close(handle);
+}
+
 static void a_broken_impossibility_breaks_the_check(void **state)
 {
     (void)state;
@@ -913,6 +963,7 @@ int main(void)
         in_home(one_cause_is_told_once),
         in_home(what_is_lacking_is_asked),
         in_home(impossible_facts_make_a_job_unusable),
+        in_home(what_is_asked_back_may_be_meant),
         in_home(a_broken_impossibility_breaks_the_check),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);

@@ -420,11 +420,11 @@ static void a_pack_sees_this_and_no_more(void **state)
 
 /* Names that only rule files see. */
 static const char *const RULES_SEE[] = {
-    "about", "all", "all_of", "amount", "any_of", "as_printed", "asks", "at_least", "at_most",
-    "cannot_tell", "card", "caution", "common", "demand", "drawing", "dropped", "each_at_least",
-    "each_at_most", "either", "equals", "field", "has", "has_all", "impossible", "inspected",
-    "inspecting", "is", "known", "meant", "no", "none_of", "not_known", "number", "off", "on",
-    "one_of", "quantity", "rule", "said", "shown", "some", "spacings_at_most",
+    "about", "all", "all_of", "amount", "any_of", "as_printed", "as_written", "asks", "at_least",
+    "at_most", "cannot_tell", "card", "caution", "common", "demand", "drawing", "dropped",
+    "each_at_least", "each_at_most", "either", "equals", "field", "has", "has_all", "impossible",
+    "inspected", "inspecting", "is", "known", "meant", "no", "none_of", "not_known", "number",
+    "off", "on", "one_of", "quantity", "rule", "said", "shown", "some", "spacings_at_most",
     "trade.cladding_psf", "trade.cricket_height_in", "trade.deck_psf", "trade.fan_cfm",
     "trade.fan_intake_sqin", "trade.footprint", "trade.haul", "trade.hip_factor",
     "trade.hip_length_ft", "trade.ice_barrier_courses", "trade.ice_barrier_reach_in",

@@ -282,14 +282,14 @@ static void mends_name_what_to_buy(void **state)
     put_number(child(job, "fasteners"), "length_in", 0.7);
     cJSON *attic = cJSON_GetArrayItem(child(job, "attics"), 0);
     put_number(cJSON_GetArrayItem(child(attic, "vents"), 0), "length_ft", 10);
-    put_number(attic, "area_sqft", 3000);
+    put_number(attic, "area_sqft", 1400);
     char *text = cJSON_PrintUnformatted(job);
     struct outcome_of_check check = home_check(fixture->handle, text, NULL, NULL, NULL);
     assert_member_has(check.json, "fasteners.penetration", 0, "mend", "1 in is the next");
     assert_member_has(check.json, "fasteners.past_thin_deck", 0, "mend", "1 in is the next");
-    /* 3,000 / 150 x 144 = 2,880, less 180 + 540: 2,160, which is 240 ft at 9. */
+    /* 1,400 / 150 x 144 = 1,344, less 180 + 540: 624, which is 69.3 ft at 9. */
     assert_member_has(check.json, "ventilation.net_free_area", 0, "mend",
-                      "240 ft more of soffit strip");
+                      "70 ft more of soffit strip");
     outcome_free(&check);
     cJSON_free(text);
     cJSON_Delete(job);
@@ -524,6 +524,7 @@ static void days_go_by_whole_squares(void **state)
     cJSON *job = cJSON_Duplicate(fixture->job, true);
     put_number(slope_of(job, 0), "eave_ft", 153.068); /* 30.04 squares in all */
     put_number(slope_of(job, 0), "ridge_ft", 153.068);
+    put_number(cJSON_GetArrayItem(child(job, "attics"), 0), "area_sqft", 2000);
     cJSON *report = reckoned(fixture->handle, job, NULL);
     holds_line(report, "squares", NULL, 30.04, 0.005, -1);
     holds_line(report, "crew_days", NULL, 30, 0, 5);

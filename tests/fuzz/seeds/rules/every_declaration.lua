@@ -33,5 +33,9 @@ quantity "sheets" { title = "Sheets",
   amount = function(job) return amount { exact = 3, unit = "sheets" } end }
 impossible "many layers" { at = "existing.layers",
   when = function(job) if job.existing.layers > 5 then return "too many" end end }
+field "as_meant" { type = "list", range = { 0, 9 }, stage = "permit", ask = "?" }
+field "as_meant[].at" { type = "text", range = { 1, 200 }, stage = "permit", ask = "?" }
+impossible "steep" { at = "pitch", per = "roof.slopes", ask_back = true,
+  when = function(job, slope) if slope.pitch > 23 then return as_written(slope, "pitch") end end }
 caution "edge" { stages = { "permit", "deck" }, when = function(job) return job.existing.slippery end,
   says = "Mind the edge.", cite = { code = "a", section = "b", status = "practice", source = "c" } }
