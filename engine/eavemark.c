@@ -16,6 +16,7 @@
 #include "job/schema.h"
 #include "job/write.h"
 #include "report/card.h"
+#include "report/changes.h"
 #include "report/compare.h"
 #include "report/county_report.h"
 #include "report/explain.h"
@@ -153,6 +154,21 @@ char *eavemark_result_report(const eavemark_result *result, enum eavemark_form f
             report_html(&result->checked.result, &text);
         break;
     }
+    return text_release(&text);
+}
+
+char *eavemark_result_changes(const eavemark_result *before, const eavemark_result *after,
+                              unsigned options)
+{
+    const struct result *was = &before->checked.result, *now = &after->checked.result;
+    const bool colour = (options & EAVEMARK_COLOUR) != 0;
+    struct text text = TEXT_EMPTY;
+    if (!before->checked.judged || !after->checked.judged)
+        return NULL;
+    if (report_is_comparable(was, now))
+        report_changes_text(was, now, colour, &text);
+    else
+        report_text(now, colour, &text);
     return text_release(&text);
 }
 

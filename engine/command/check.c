@@ -22,7 +22,7 @@ static int settle(struct check *check)
 
 /* Colour is for a terminal that can show it and a user who has not refused it
  * (NO_COLOR, a convention of many programs). */
-bool check_wants_colour(const struct check *check)
+static bool wants_colour(const struct check *check)
 {
     const char *refused = getenv("NO_COLOR"), *terminal = getenv("TERM");
     return check->output == NULL && isatty(STDOUT_FILENO) == 1
@@ -38,6 +38,17 @@ static enum eavemark_form check_form(const char *word)
                                     : EAVEMARK_TEXT;
 }
 
+bool check_is_text(const struct check *check)
+{
+    return check_form(check->form) == EAVEMARK_TEXT;
+}
+
+unsigned check_options(const struct check *check)
+{
+    return (check_is_text(check) && wants_colour(check) ? EAVEMARK_COLOUR : 0u)
+        | (check->all ? EAVEMARK_ALL : 0u);
+}
+
 void check_run(const struct check *check, struct check_outcome *out)
 {
     const struct eavemark_request request = {
@@ -46,31 +57,28 @@ void check_run(const struct check *check, struct check_outcome *out)
         .date = check->date,
         .stage = check->stage,
     };
-    const enum eavemark_form form = check_form(check->form);
     *out = (struct check_outcome){.status = EAVEMARK_BROKEN};
-    eavemark *handle = eavemark_open(home_folder(check->home));
-    eavemark_result *result = handle == NULL ? NULL : eavemark_check(handle, &request);
-    if (result != NULL) {
-        out->status = (int)eavemark_result_status(result, check->strict);
-        out->problems = strdup(eavemark_result_problems(result));
-        out->report = eavemark_result_report(
-            result, form,
-            (form == EAVEMARK_TEXT && check_wants_colour(check) ? EAVEMARK_COLOUR : 0u)
-                | (check->all ? EAVEMARK_ALL : 0u));
+    out->handle = eavemark_open(home_folder(check->home));
+    out->result = out->handle == NULL ? NULL : eavemark_check(out->handle, &request);
+    if (out->result != NULL) {
+        out->status = (int)eavemark_result_status(out->result, check->strict);
+        out->problems = strdup(eavemark_result_problems(out->result));
+        out->report = eavemark_result_report(out->result, check_form(check->form),
+                                             check_options(check));
     }
     if (out->problems == NULL || (out->report == NULL && out->problems[0] == '\0')) {
         check_outcome_free(out);
         out->status = EAVEMARK_BROKEN;
         out->problems = strdup("eavemark: out of memory\n");
     }
-    eavemark_result_free(result);
-    eavemark_close(handle);
 }
 
 void check_outcome_free(struct check_outcome *outcome)
 {
     free(outcome->problems);
     free(outcome->report);
+    eavemark_result_free(outcome->result);
+    eavemark_close(outcome->handle);
     *outcome = (struct check_outcome){0};
 }
 

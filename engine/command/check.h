@@ -17,16 +17,23 @@ struct check {
 int check_lines(const struct check *check, eavemark *handle);
 
 /* One check of check->job. report is NULL when there is none; problems is NULL
- * only when there was no memory even for the message. */
+ * only when there was no memory even for the message. handle and result are what the
+ * report was made of, or NULL. */
 struct check_outcome {
     int status;
     char *report, *problems;
+    eavemark *handle;
+    eavemark_result *result;
 };
 
 void check_run(const struct check *check, struct check_outcome *out);
 void check_outcome_free(struct check_outcome *outcome);
 
-/* Is the report for a terminal, and one that shows colours? */
-bool check_wants_colour(const struct check *check);
+/* How the report is written: flags of eavemark_report_option. Colours are for a
+ * terminal that shows them. */
+unsigned check_options(const struct check *check);
+
+/* Is it a text, for people to read? */
+bool check_is_text(const struct check *check);
 
 #endif

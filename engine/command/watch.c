@@ -24,9 +24,8 @@ struct watch {
     const struct check *check;
     struct watched watched;
     int signals;      /* readable when the user wants to stop */
-    char *last;       /* the last report that could be made, or NULL */
+    struct check_outcome last; /* the last check that gave a report, if any did */
     unsigned long number;
-    bool on_screen;   /* standard output is a terminal that can be cleared */
 };
 
 static const char *status_words(int status)
@@ -48,23 +47,40 @@ static void print_header(const struct watch *watch, int status)
 {
     struct text name = TEXT_EMPTY;
     utf8_add_printable(&name, watch->watched.changed);
-    if (watch->on_screen)
-        fputs("\033[H\033[2J", stdout);
-    printf("== check %lu", watch->number);
+    printf("%s== check %lu", watch->number > 1 ? "\n" : "", watch->number);
     if (name.length > 0)
         printf(", after a change of %s", text_string(&name));
     printf(": %s ==\n\n", status_words(status));
     text_free(&name);
 }
 
-/* The last good report stays in view, with what is wrong now under it. */
-static void print_stale(const struct watch *watch, const char *problems)
+/* The whole report the first time, then what changed. What is to be passed on is passed
+ * on whole each time. NULL when out of memory; to be freed. */
+static char *news_of(const struct watch *watch, const struct check_outcome *outcome)
 {
-    if (watch->last != NULL && watch->check->output == NULL) {
-        fputs(watch->last, stdout);
-        fputs("\n== the report above is of an earlier check; since then: ==\n\n", stdout);
+    if (watch->last.result != NULL && check_is_text(watch->check))
+        return eavemark_result_changes(watch->last.result, outcome->result,
+                                       check_options(watch->check));
+    return strdup(outcome->report);
+}
+
+static void print_news(struct watch *watch, const struct check_outcome *outcome)
+{
+    if (watch->check->output != NULL) {
+        output_text(watch->check->output, outcome->report); /* complains itself */
+        return;
     }
+    char *news = news_of(watch, outcome);
+    fputs(news == NULL ? "eavemark: out of memory\n" : news, stdout);
+    free(news);
+}
+
+/* What is wrong now; the last report is still above. */
+static void print_problems(const struct watch *watch, const char *problems)
+{
     fputs(problems == NULL ? "eavemark: out of memory\n" : problems, stdout);
+    if (watch->last.report != NULL)
+        fputs("The last report is above; the next check is held against it.\n", stdout);
 }
 
 /* Checks once; -1 when standard output cannot be written any more. */
@@ -75,18 +91,14 @@ static int check_again(struct watch *watch)
     watch->number++;
     print_header(watch, outcome.status);
     if (outcome.report == NULL) {
-        print_stale(watch, outcome.problems);
+        print_problems(watch, outcome.problems);
+        check_outcome_free(&outcome);
     } else {
-        if (watch->check->output != NULL)
-            output_text(watch->check->output, outcome.report); /* complains itself */
-        else
-            fputs(outcome.report, stdout);
+        print_news(watch, &outcome);
         fputs(outcome.problems == NULL ? "" : outcome.problems, stdout);
-        free(watch->last);
-        watch->last = outcome.report;
-        outcome.report = NULL;
+        check_outcome_free(&watch->last);
+        watch->last = outcome;
     }
-    check_outcome_free(&outcome);
     if (fflush(stdout) == 0 && !ferror(stdout))
         return 0;
     complain("standard output cannot be written");
@@ -157,12 +169,6 @@ static int open_signals(void)
     return signalfd(-1, &stops, SFD_NONBLOCK | SFD_CLOEXEC);
 }
 
-static bool can_clear_screen(void)
-{
-    const char *terminal = getenv("TERM");
-    return isatty(STDOUT_FILENO) == 1 && terminal != NULL && strcmp(terminal, "dumb") != 0;
-}
-
 static int settle(const struct check *check)
 {
     if (check->job == NULL)
@@ -184,7 +190,7 @@ static int run(int argc, char **argv)
         status = settle(&check);
     if (status != COMMAND_GOES_ON)
         return status;
-    struct watch watch = {.check = &check, .on_screen = can_clear_screen()};
+    struct watch watch = {.check = &check};
     watch.signals = open_signals();
     if (watch.signals < 0
         || watched_open(&watch.watched, check.job, home_folder(check.home)) != 0) {
@@ -196,7 +202,7 @@ static int run(int argc, char **argv)
     }
     if (watch.signals >= 0)
         close(watch.signals);
-    free(watch.last);
+    check_outcome_free(&watch.last);
     return status;
 }
 
@@ -205,13 +211,14 @@ static const struct option_line OPTIONS[] = {
      offsetof(struct check, jurisdiction), false},
     {"date", 0, "YYYY-MM-DD", "as if applied for on this day", KIND_OTHER,
      offsetof(struct check, date), false},
-    {"stage", 0, "STAGE", "only what is looked at then: permit, deck, dry-in, final", KIND_STAGE,
+    {"stage", 0, "STAGE", "what is looked at then, and what was left undone\nbefore: "
+     "permit, deck, dry-in, final", KIND_STAGE,
      offsetof(struct check, stage), false},
     {"form", 0, "FORM", "text (to read) or json (to pass on)", KIND_FORM,
      offsetof(struct check, form), false},
     {"output", 'o', "FILE", "write each report there, once it is complete", KIND_FILE,
      offsetof(struct check, output), false},
-    {"strict", 0, NULL, "warnings and open questions count as failures", KIND_NONE,
+    {"strict", 0, NULL, "what is open, not met or disputed counts as failed", KIND_NONE,
      offsetof(struct check, strict), false},
     {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,
      offsetof(struct check, home), false},
@@ -221,9 +228,9 @@ const struct command command_watch = {
     .name = "watch",
     .summary = "check a job again each time it or a rule is saved",
     .usage = "[options] JOB",
-    .about = "Checks JOB, and again each time the job, a rule or a profile is saved. When it\n"
-             "cannot be checked, the last report stays, with what is wrong under it. Ends on\n"
-             "Ctrl-C.",
+    .about = "Checks JOB, and again each time the job, a rule or a profile is saved: the whole\n"
+             "report first, then what changed since the last check. When it cannot be checked,\n"
+             "says why. Ends on Ctrl-C.",
     .options = OPTIONS,
     .option_count = sizeof(OPTIONS) / sizeof(OPTIONS[0]),
     .words = {KIND_FILE, KIND_NONE},

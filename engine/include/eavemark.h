@@ -71,6 +71,13 @@ enum eavemark_report_option {
 char *eavemark_result_report(const eavemark_result *result, enum eavemark_form form,
                              unsigned options);
 
+/* What changed from one check of a job to the next, as text: which findings came to be
+ * failed, met, open or gone, then the counts; the whole report where place, book, day or
+ * stage are others. options as above, EAVEMARK_ALL left out. To be freed with free(); NULL
+ * when out of memory or when either holds no findings. */
+char *eavemark_result_changes(const eavemark_result *before, const eavemark_result *after,
+                              unsigned options);
+
 void eavemark_result_free(eavemark_result *result);
 
 /* The card of the request's stage, which must be given: what will be looked at

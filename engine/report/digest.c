@@ -7,18 +7,6 @@
 
 /* Which part a finding stands in --------------------------------------------------- */
 
-enum part {
-    PART_BROKEN,
-    PART_FIX,
-    PART_LOOK,
-    PART_ASKED,
-    PART_UNTOLD,
-    PART_LATER,
-    PART_UNKNOWN,
-    PART_MET,
-    PART_NONE, /* does not apply */
-};
-
 static enum part part_of_open(const struct finding *finding)
 {
     if (finding->ask == ASK_PLACE)
@@ -28,7 +16,7 @@ static enum part part_of_open(const struct finding *finding)
     return finding->asked ? PART_ASKED : PART_UNTOLD;
 }
 
-static enum part part_of(const struct finding *finding)
+enum part digest_part(const struct finding *finding)
 {
     switch (finding->outcome) {
     case OUTCOME_BROKEN:
@@ -53,7 +41,7 @@ static size_t count_of(const struct result *result, enum part part)
 {
     size_t count = 0;
     for (size_t i = 0; i < result->finding_count; i++)
-        count += part_of(&result->findings[i]) == part;
+        count += digest_part(&result->findings[i]) == part;
     return count;
 }
 
@@ -99,7 +87,7 @@ static bool same_demand(const struct finding *a, const struct finding *b)
 }
 
 /* Nothing different but the place and what was found there. */
-static bool is_told_with(const struct finding *a, const struct finding *b)
+bool digest_is_told_with(const struct finding *a, const struct finding *b)
 {
     return same_text(a->rule, b->rule) && a->outcome == b->outcome && a->why == b->why
         && same_demand(a, b) && same_text(a->mend, b->mend) && same_text(a->remark, b->remark)
@@ -154,7 +142,7 @@ static struct told *told_for(struct blocks *blocks, const struct finding *findin
 {
     for (size_t i = 0; i < blocks->count; i++)
         for (size_t j = 0; j < blocks->items[i].count; j++)
-            if (is_told_with(blocks->items[i].told[j].findings[0], finding))
+            if (digest_is_told_with(blocks->items[i].told[j].findings[0], finding))
                 return &blocks->items[i].told[j];
     return NULL;
 }
@@ -205,7 +193,7 @@ static void sort_blocks(const struct result *result, struct digest *digest, stru
     for (enum look rank = 0; rank < LOOK_COUNT; rank++)
         for (size_t i = 0; i < result->finding_count && !digest->arena.failed; i++) {
             const struct finding *finding = &result->findings[i];
-            if (part_of(finding) != part || rank_of(finding) != rank)
+            if (digest_part(finding) != part || rank_of(finding) != rank)
                 continue;
             add_to_blocks(&digest->arena, blocks, finding);
             blocks->ranked[rank]++;
@@ -231,7 +219,7 @@ static void sort_pendings(const struct result *result, struct digest *digest,
         arena_array(&digest->arena, count_of(result, part) + 1, sizeof(*pendings->items));
     for (size_t i = 0; i < result->finding_count && !digest->arena.failed; i++) {
         const struct finding *finding = &result->findings[i];
-        if (part_of(finding) != part)
+        if (digest_part(finding) != part)
             continue;
         struct pending *pending = pending_for(pendings, finding);
         add_finding(&digest->arena, &pending->findings, &pending->count, finding);
@@ -244,7 +232,7 @@ static void count_open(const struct result *result, struct digest *digest)
     digest->asked = count_of(result, PART_ASKED);
     digest->later = count_of(result, PART_LATER);
     for (size_t i = 0; i < result->finding_count; i++)
-        if (part_of(&result->findings[i]) == PART_LATER)
+        if (digest_part(&result->findings[i]) == PART_LATER)
             digest->later_by_stage[result->findings[i].stage]++;
 }
 
@@ -268,7 +256,7 @@ static void count_met(const struct result *result, struct digest *digest)
         arena_array(&digest->arena, result->finding_count + 1, sizeof(*digest->topics));
     for (size_t i = 0; digest->topics != NULL && i < result->finding_count; i++) {
         const struct finding *finding = &result->findings[i];
-        if (part_of(finding) != PART_MET)
+        if (digest_part(finding) != PART_MET)
             continue;
         struct topic *topic = topic_for(digest, finding);
         const bool unconfirmed = (finding->why & WHY_UNCONFIRMED) != 0;

@@ -13,11 +13,27 @@
 
 #include <stddef.h>
 
+/* Where a finding stands on a screen, the most urgent first. */
+enum part {
+    PART_BROKEN,
+    PART_FIX,
+    PART_LOOK,
+    PART_ASKED,   /* a question of the result stands for it */
+    PART_UNTOLD,  /* none does */
+    PART_UNKNOWN, /* for the department to say */
+    PART_LATER,
+    PART_MET,
+    PART_NONE,    /* does not apply */
+    PART_COUNT,
+};
+enum part digest_part(const struct finding *finding);
+
 /* Findings of one rule that differ in nothing but their place and the value found. */
 struct told {
     const struct finding **findings;
     size_t count;
 };
+bool digest_is_told_with(const struct finding *a, const struct finding *b);
 
 /* What is told together: not met for one cause in one place, or in one dispute. */
 struct block {

@@ -95,17 +95,22 @@ stop() {
 # the same.
 start jobs/job.json
 header 1 'nothing failed'
-grep -q 'Layers here' out || flunk "the first report is missing"
+grep -q '^MET  1, by topic' out || flunk "the first report is missing"
 grep -qE '[0-9]{2}:[0-9]{2}:[0-9]{2}' out && flunk "the time is printed"
 
 job 3 >jobs/job.json
 header 2 'something failed'
 from 2 | grep -q '^== check 2, after a change of job.json: ' || flunk "what changed is not named"
-from 2 | grep -q '^FAIL' || flunk "the second report is missing"
+from 2 | grep -q '^FIX (was MET)$' || flunk "what fails now is missing"
+from 2 | grep -q '^      found 3 layers; demanded at most 2 layers' || flunk "what was found is missing"
+from 2 | grep -q '^    mend    Take one off.' || flunk "the mend is missing"
+from 2 | grep -q '^Count    1 fail, ' || flunk "the count is missing"
+from 2 | grep -q '^Place' && flunk "the whole report comes again"
 no_more 2
 
 job 2 >jobs/new && mv jobs/new jobs/job.json            # renamed into place
 header 3 'nothing failed'
+from 3 | grep -q '^MET (was FIX)$' || flunk "what is met now is missing"
 no_more 3
 
 mv jobs/job.json jobs/job.json~; job 4 >jobs/job.json   # the old one moved away first
@@ -115,46 +120,48 @@ no_more 4
 job 1 >jobs/job.json; job 1 >jobs/job.json; touch jobs/job.json  # saved twice
 header 5 'nothing failed'
 no_more 5
+job 2 >jobs/job.json                                     # nothing to tell of it
+header 6 'nothing failed'
+from 6 | grep -q '^Nothing changed that was judged' || flunk "something is said to have changed"
 
 # What is not the job is nothing to watch ---------------------------------------
 
 job 5 >jobs/other.json; echo x >jobs/job.json.swp; echo x >home/rules/.one.lua.swp
 mkdir home/rules/cases; echo x >home/rules/cases/one.lua; echo x >home/jurisdictions/a.cases.lua
-no_more 5
+no_more 6
 rm home/jurisdictions/a.cases.lua
 
-# The last good report stays, with the error under it -----------------------------
+# The last good report stays above, and is what the next is held against ----------
 
 echo '{ "eavemark_job": 1,' >jobs/job.json
-header 6 'the job cannot be used'
-from 6 >after
-grep -q 'Layers here' after || flunk "the last good report is gone"
-grep -q '^== the report above is of an earlier check' after || flunk "the old report looks new"
-tail -1 after | grep -q '^jobs/job.json:2:' || flunk "the error does not come last"
+header 7 'the job cannot be used'
+from 7 >after
+grep -q '^jobs/job.json:2:' after || flunk "the error is not told"
+tail -1 after | grep -q '^The last report is above' || flunk "what still stands is not told"
+grep -q 'Layers here' after && flunk "an old report is printed as if it were new"
 
 rm jobs/job.json
-header 7 'the job cannot be used'
-from 7 | grep -q 'Layers here' || flunk "the report is gone with the job"
+header 8 'the job cannot be used'
 job 3 >jobs/job.json                                     # deleted and recreated
-header 8 'something failed'
-from 8 | grep -q 'earlier check' && flunk "an old report is shown beside the new one"
+header 9 'something failed'
+from 9 | grep -q '^FIX (was MET)$' || flunk "it is not held against the last good report"
 
 # Rules and profiles --------------------------------------------------------------
 
 sed 's/Layers here/Layers of it/' home/rules/one.lua >new && mv new home/rules/one.lua
-header 9 'something failed'
-from 9 | grep -q 'Layers of it' || flunk "the changed rule is not used"
+header 10 'something failed'
+from 10 | grep -q '^FIX (still)$' || flunk "what fails otherwise is not told"
+from 10 | grep -q 'Layers of it' || flunk "the changed rule is not used"
 
 sed -i 's/{ 2, unit/{ 3, unit/' home/jurisdictions/model/one.lua
-header 10 'nothing failed'
-from 10 | grep -q 'Layers of it' || flunk "the report after the profile changed"
+header 11 'nothing failed'
+from 11 | grep -q 'Layers of it' || flunk "what changed with the profile"
 
 cp home/rules/one.lua keep; echo 'rule "one.layers" {' >home/rules/one.lua
-header 11 'a rule or profile is broken'
-from 11 | grep -q '^rules/one.lua:' || flunk "the broken rule is not named"
-from 11 | grep -q 'Layers of it' || flunk "the last good report is gone with the rule"
+header 12 'a rule or profile is broken'
+from 12 | grep -q '^rules/one.lua:' || flunk "the broken rule is not named"
 cp keep home/rules/one.lua
-header 12 'nothing failed'
+header 13 'nothing failed'
 
 mkdir home/jurisdictions/example                         # a folder made meanwhile
 sleep 1.5
@@ -162,6 +169,10 @@ checks=$(grep -c '^== check ' out)
 sed 's|model/one|example/two|; s/model = true,//' home/jurisdictions/model/one.lua \
     >home/jurisdictions/example/two.lua
 header $((checks + 1)) 'nothing failed'
+checks=$(grep -c '^== check ' out)
+job 3 | sed 's|model/one|example/two|' >jobs/job.json    # another place: all is new
+header $((checks + 1)) 'nothing failed'
+from $((checks + 1)) | grep -q '^Place    One (example/two)' || flunk "no whole report of another place"
 stop INT
 
 # Other ways in and out -------------------------------------------------------------
@@ -169,8 +180,8 @@ stop INT
 job 4 >jobs/job.json
 start --strict -o report jobs/job.json
 header 1 'something failed'
-grep -q '^FAIL' report || flunk "-o writes no report"
-grep -q '^FAIL' out && flunk "-o prints the report too"
+grep -q '^FIX  1 fail$' report || flunk "-o writes no report"
+grep -q '^FIX' out && flunk "-o prints the report too"
 cp report before; echo '{' >jobs/job.json
 header 2 'the job cannot be used'
 cmp -s report before || flunk "a job that cannot be used spoils the report"

@@ -62,17 +62,24 @@ static void check(const struct scene *scene, eavemark *handle, struct answer *an
     answer->status = (int)eavemark_result_status(result, false);
     answer->report = eavemark_result_report(result, EAVEMARK_JSON_LINE, EAVEMARK_ALL);
     char *text = eavemark_result_report(result, EAVEMARK_TEXT, 0);
+    char *all = eavemark_result_report(result, EAVEMARK_TEXT, EAVEMARK_ALL);
+    char *page = eavemark_result_report(result, EAVEMARK_HTML, 0);
+    char *changes = eavemark_result_changes(result, result, 0);
     allocations_work(); /* the rest is the test's own */
     answer->problems = malloc(strlen(problems) + 1);
     if (answer->problems != NULL)
         memcpy(answer->problems, problems, strlen(problems) + 1);
     /* No report and no reason for it is how memory shows (eavemark.h). */
-    if ((answer->report == NULL || text == NULL) && problems[0] == '\0') {
+    if ((answer->report == NULL || text == NULL || all == NULL || page == NULL || changes == NULL)
+        && problems[0] == '\0') {
         answer->status = EAVEMARK_BROKEN;
         free(answer->report);
         answer->report = NULL;
     }
     free(text);
+    free(all);
+    free(page);
+    free(changes);
     eavemark_result_free(result);
 }
 
