@@ -172,7 +172,7 @@ static enum judged judge_once(struct run *run, struct call *call, const char **w
     if (run->rule->row != NULL)
         end = row_judge(call, &stop, why);
     else if (run->rule->when != NULL)
-        end = row_applies(call, run->rule->when, &stop);
+        end = row_applies(call, run->rule->when, &stop, why);
     if (end == ROW_NOT_APPLICABLE)
         return JUDGED_NOT_APPLICABLE;
     if (end == ROW_OPEN)

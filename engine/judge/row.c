@@ -15,7 +15,12 @@ struct asking {
     size_t depth;
     const char *reason; /* of the innermost that did not hold */
     enum sandbox_stop stop;
+    bool lacks_figure;  /* the row names one that this place does not have */
 };
+
+/* What a row says of a figure that stands only with places that turn it on (see
+ * declare_row_lua.c), where this one has been turned on without it. */
+static const char LACKS_FIGURE[] = "names a figure that this place does not have";
 
 static enum holds condition_holds(struct asking *asking, const struct condition *condition);
 
@@ -168,9 +173,19 @@ static enum holds kind_holds(struct asking *asking, const struct condition *cond
     return HOLDS_STOPPED;
 }
 
+static bool condition_needs_figure(const struct condition *condition)
+{
+    return condition->kind == WHEN_ON || condition->kind == WHEN_OFF
+        || condition->kind == WHEN_ASKS || condition->kind == WHEN_MEANT;
+}
+
 /* What a condition says goes before what its parts say. */
 static enum holds condition_holds(struct asking *asking, const struct condition *condition)
 {
+    if (condition_needs_figure(condition) && condition->figure == NULL) {
+        asking->lacks_figure = true;
+        return HOLDS_STOPPED;
+    }
     const enum holds holds = kind_holds(asking, condition);
     if (holds == HOLDS_NOT && condition->otherwise != NULL)
         asking->reason = condition->otherwise;
@@ -314,6 +329,11 @@ static struct judgement *judge_figures(struct call *call, const struct row *row,
             return NULL;
         }
     }
+    for (size_t i = 0; i < count; i++)
+        if (figures[i] == NULL) {
+            *why = LACKS_FIGURE;
+            return NULL;
+        }
     struct judgement *judgement = judge_against(judging, row, node, figures[0]);
     if (judgement == NULL)
         return NULL;
@@ -330,13 +350,14 @@ static struct judgement *judge_figures(struct call *call, const struct row *row,
 }
 
 enum row_end row_applies(struct call *call, const struct condition *when,
-                         enum sandbox_stop *stop)
+                         enum sandbox_stop *stop, const char **why)
 {
     struct asking asking = {.call = call, .depth = call->depth, .stop = SANDBOX_DONE};
     for (size_t i = 0; i < call->depth; i++)
         asking.items[i] = call->items[i];
     const enum holds holds = condition_holds(&asking, when);
     *stop = asking.stop;
+    *why = asking.lacks_figure ? LACKS_FIGURE : NULL;
     call->reason = asking.reason;
     if (holds != HOLDS)
         return holds == HOLDS_NOT ? ROW_NOT_APPLICABLE
@@ -350,8 +371,7 @@ enum row_end row_judge(struct call *call, enum sandbox_stop *stop, const char **
     struct judging *judging = call->judging;
     const struct row *row = call->rule->row;
     struct node node;
-    *why = NULL;
-    const enum row_end applies = row_applies(call, &row->when, stop);
+    const enum row_end applies = row_applies(call, &row->when, stop, why);
     if (applies != ROW_JUDGED)
         return applies;
     const struct fact *fact =

@@ -57,7 +57,7 @@ enum row_end { ROW_JUDGED, ROW_OPEN, ROW_NOT_APPLICABLE, ROW_STOPPED };
 
 /* Does the rule speak? ROW_JUDGED when all conditions hold; the rest as of row_judge. */
 enum row_end row_applies(struct call *call, const struct condition *when,
-                         enum sandbox_stop *stop);
+                         enum sandbox_stop *stop, const char **why);
 
 /* Judges call->rule's row. ROW_JUDGED sets call->judgement; ROW_NOT_APPLICABLE sets
  * call->reason, which may be NULL; ROW_STOPPED sets *stop to what ended a condition
