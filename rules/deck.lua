@@ -289,8 +289,8 @@ rule "deck.sound" {
   end,
   judge = function(job, figure, deck)
     local most = figure "deck.unsound_left_most"
-    -- Said both ways, the rules for new deck would pass it over.
-    if deck.work == "kept" and known(deck, "replaced_sqft") and deck.replaced_sqft > 0 then
+    -- Said both ways, the rules for new deck would pass it over; left out, nobody could tell.
+    if deck.work == "kept" and deck.replaced_sqft > 0 then
       return cannot_tell("this deck is said to be kept as it is, yet "
         .. number(deck.replaced_sqft, "sqft") .. " of it replaced: say which")
     end
