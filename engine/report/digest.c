@@ -138,7 +138,7 @@ static void add_finding(struct arena *arena, const struct finding ***list, size_
     (*list)[(*count)++] = finding;
 }
 
-static struct told *told_for(struct blocks *blocks, const struct finding *finding)
+static struct told *told_for(struct told_blocks *blocks, const struct finding *finding)
 {
     for (size_t i = 0; i < blocks->count; i++)
         for (size_t j = 0; j < blocks->items[i].count; j++)
@@ -147,7 +147,7 @@ static struct told *told_for(struct blocks *blocks, const struct finding *findin
     return NULL;
 }
 
-static struct block *block_for(struct blocks *blocks, const struct finding *finding)
+static struct told_block *block_for(struct told_blocks *blocks, const struct finding *finding)
 {
     for (size_t i = 0; i < blocks->count; i++)
         for (size_t j = 0; j < blocks->items[i].count; j++)
@@ -156,7 +156,7 @@ static struct block *block_for(struct blocks *blocks, const struct finding *find
     return &blocks->items[blocks->count++];
 }
 
-static struct told *new_told(struct arena *arena, struct block *block)
+static struct told *new_told(struct arena *arena, struct told_block *block)
 {
     struct told *bigger = room_for_one(arena, block->told, block->count, sizeof(*bigger));
     if (bigger == NULL)
@@ -166,7 +166,7 @@ static struct told *new_told(struct arena *arena, struct block *block)
     return &block->told[block->count++];
 }
 
-static void add_to_blocks(struct arena *arena, struct blocks *blocks,
+static void add_to_blocks(struct arena *arena, struct told_blocks *blocks,
                           const struct finding *finding)
 {
     struct told *told = told_for(blocks, finding);
@@ -177,20 +177,20 @@ static void add_to_blocks(struct arena *arena, struct blocks *blocks,
     blocks->findings++;
 }
 
-static enum look rank_of(const struct finding *finding)
+static enum look_why rank_of(const struct finding *finding)
 {
     return finding->met != MET_YES ? LOOK_NOT_MET
         : (finding->why & WHY_DISPUTED) != 0 ? LOOK_DISPUTED : LOOK_REMARK;
 }
 
-static void sort_blocks(const struct result *result, struct digest *digest, struct blocks *blocks,
-                        enum part part)
+static void sort_blocks(const struct result *result, struct digest *digest,
+                        struct told_blocks *blocks, enum part part)
 {
     blocks->items =
         arena_array(&digest->arena, count_of(result, part) + 1, sizeof(*blocks->items));
     if (blocks->items == NULL)
         return;
-    for (enum look rank = 0; rank < LOOK_COUNT; rank++)
+    for (enum look_why rank = 0; rank < LOOK_COUNT; rank++)
         for (size_t i = 0; i < result->finding_count && !digest->arena.failed; i++) {
             const struct finding *finding = &result->findings[i];
             if (digest_part(finding) != part || rank_of(finding) != rank)

@@ -36,16 +36,16 @@ struct told {
 bool digest_is_told_with(const struct finding *a, const struct finding *b);
 
 /* What is told together: not met for one cause in one place, or in one dispute. */
-struct block {
+struct told_block {
     struct told *told;
     size_t count;
 };
 
 /* Why to look at what does not fail, the worst first. */
-enum look { LOOK_NOT_MET, LOOK_DISPUTED, LOOK_REMARK, LOOK_COUNT };
+enum look_why { LOOK_NOT_MET, LOOK_DISPUTED, LOOK_REMARK, LOOK_COUNT };
 
-struct blocks {
-    struct block *items;
+struct told_blocks {
+    struct told_block *items;
     size_t count;
     size_t findings;           /* in all of them */
     size_t ranked[LOOK_COUNT]; /* and for which reason */
@@ -80,8 +80,8 @@ struct doubtful {
 struct digest {
     struct arena arena;
     struct pendings broken;
-    struct blocks fix;      /* what fails */
-    struct blocks look;     /* no fail, but not met, or disputed, or met with a remark */
+    struct told_blocks fix;      /* what fails */
+    struct told_blocks look;     /* no fail, but not met, or disputed, or met with a remark */
     size_t asked;           /* findings that the result's questions decide */
     struct pendings untold; /* open, without a question of its own */
     struct pendings unknown; /* for the department to say */

@@ -4,6 +4,7 @@
 
 #include "include/eavemark.h"
 #include "job/fields.h"
+#include "report/confirm.h"
 #include "report/digest.h"
 #include "report/gloss.h"
 #include "report/html.h"
@@ -82,10 +83,10 @@ static void add_told(const struct sheet *sheet, const struct told *told)
     add_phrase(sheet, "p", telling_compared(sheet->result, told));
 }
 
-typedef const char *nth_of_block(const struct block *block, size_t nth);
+typedef const char *nth_of_block(const struct told_block *block, size_t nth);
 
-static void add_labelled(const struct sheet *sheet, const struct block *block, const char *label,
-                         nth_of_block *nth_of)
+static void add_labelled(const struct sheet *sheet, const struct told_block *block,
+                         const char *label, nth_of_block *nth_of)
 {
     const char *text = nth_of(block, 0);
     if (text == NULL)
@@ -96,11 +97,11 @@ static void add_labelled(const struct sheet *sheet, const struct block *block, c
     text_add(sheet->out, "</div>\n");
 }
 
-static void add_blocks(const struct sheet *sheet, const struct blocks *blocks)
+static void add_blocks(const struct sheet *sheet, const struct told_blocks *blocks)
 {
     text_add(sheet->out, "<ol class=\"blocks\">\n");
     for (size_t i = 0; i < blocks->count; i++) {
-        const struct block *block = &blocks->items[i];
+        const struct told_block *block = &blocks->items[i];
         text_add(sheet->out, "<li>\n");
         for (size_t j = 0; j < block->count; j++)
             add_told(sheet, &block->told[j]);
@@ -213,36 +214,13 @@ static void add_met(const struct sheet *sheet)
     end_part(sheet);
 }
 
-static void add_doubtful(const struct sheet *sheet, const struct doubtful *doubtful)
-{
-    struct text demand = telling_demand(doubtful);
-    struct text section = telling_section(sheet->result, doubtful->maker->cite);
-    text_add(sheet->out, "<tr role=\"row\">" HTML_ROW);
-    html_text(sheet->out, doubtful->maker->figure);
-    text_add(sheet->out, "</th><td role=\"cell\">");
-    html_phrase(sheet->out, &demand);
-    text_add(sheet->out, "</td><td role=\"cell\">");
-    html_phrase(sheet->out, &section);
-    text_add(sheet->out, "</td><td role=\"cell\">");
-    html_text(sheet->out, telling_known(doubtful->maker->cite));
-    text_add(sheet->out, "</td></tr>\n");
-}
-
 static void add_confirm(const struct sheet *sheet)
 {
     const struct digest *digest = sheet->digest;
     if (digest->confirm_count == 0)
         return;
     start_part(sheet, "confirm", "Confirm", gloss_confirm(digest));
-    text_add(sheet->out, "<table class=\"figures stack\" role=\"table\">\n"
-             "<caption class=\"unseen\">Figures to confirm</caption>\n"
-             "<colgroup><col><col><col><col></colgroup>\n"
-             "<thead role=\"rowgroup\"><tr role=\"row\">" HTML_COLUMN "Figure</th>" HTML_COLUMN
-             "Demands</th>" HTML_COLUMN "Written in</th>" HTML_COLUMN "Known</th></tr></thead>\n"
-             "<tbody role=\"rowgroup\">\n");
-    for (size_t i = 0; i < digest->confirm_count && i < CONFIRM_MOST; i++)
-        add_doubtful(sheet, &digest->confirm[i]);
-    text_add(sheet->out, "</tbody>\n</table>\n");
+    confirm_html(sheet->out, sheet->result, digest, CONFIRM_MOST);
     if (digest->confirm_count > CONFIRM_MOST)
         text_addf(sheet->out, "<p>and %zu more: check --all</p>\n",
                   digest->confirm_count - CONFIRM_MOST);

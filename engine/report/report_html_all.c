@@ -3,6 +3,7 @@
 #include "report/report.h"
 
 #include "include/eavemark.h"
+#include "report/confirm.h"
 #include "report/drawings.h"
 #include "report/html.h"
 #include "report/story.h"
@@ -334,6 +335,22 @@ static void add_groups(const struct sheet *sheet)
     }
 }
 
+/* What a screen has no room for: all the figures to confirm. */
+static void add_confirm(const struct sheet *sheet)
+{
+    struct digest digest;
+    digest_make(sheet->result, &digest);
+    if (digest.confirm_count > 0) {
+        text_addf(sheet->out, "<section aria-labelledby=\"confirm\">\n<h2 id=\"confirm\">%zu to "
+                  "confirm</h2>\n<p class=\"gloss\">figures that what is met rests on, not read"
+                  "</p>\n", digest.confirm_count);
+        confirm_html(sheet->out, sheet->result, &digest, digest.confirm_count);
+        text_add(sheet->out, "</section>\n");
+    }
+    sheet->out->failed = sheet->out->failed || digest.arena.failed;
+    digest_free(&digest);
+}
+
 void report_html_all(const struct result *result, const cJSON *job, struct text *out)
 {
     const struct sheet sheet = {.out = out, .result = result, .job = job};
@@ -347,6 +364,7 @@ void report_html_all(const struct result *result, const cJSON *job, struct text 
     text_add(out, "<main id=\"main\" tabindex=\"-1\">\n");
     add_summary(&sheet);
     add_groups(&sheet);
+    add_confirm(&sheet);
     drawings_add(&(struct drawings){.job = job, .result = result}, out);
     html_safety(out, result, true);
     text_add(out, "</main>\n");

@@ -205,7 +205,7 @@ static const char *caution_of(const struct finding *finding)
 }
 
 /* The nth text of this kind that no earlier finding of the block has. */
-static const char *nth_of(const struct block *block, size_t nth,
+static const char *nth_of(const struct told_block *block, size_t nth,
                           const char *(*kind)(const struct finding *))
 {
     for (size_t i = 0; i < block->count; i++) {
@@ -219,17 +219,17 @@ static const char *nth_of(const struct block *block, size_t nth,
     return NULL;
 }
 
-const char *telling_mend(const struct block *block, size_t nth)
+const char *telling_mend(const struct told_block *block, size_t nth)
 {
     return nth_of(block, nth, mend_of);
 }
 
-const char *telling_dispute(const struct block *block, size_t nth)
+const char *telling_dispute(const struct told_block *block, size_t nth)
 {
     return nth_of(block, nth, dispute_of);
 }
 
-const char *telling_caution(const struct block *block, size_t nth)
+const char *telling_caution(const struct told_block *block, size_t nth)
 {
     return nth_of(block, nth, caution_of);
 }

@@ -26,9 +26,9 @@ const char *telling_known(const struct cite *cite);
 
 /* The nth of the block's mends that differ; of how sources disagree; of its cautions.
  * NULL when there are no more. */
-const char *telling_mend(const struct block *block, size_t nth);
-const char *telling_dispute(const struct block *block, size_t nth);
-const char *telling_caution(const struct block *block, size_t nth);
+const char *telling_mend(const struct told_block *block, size_t nth);
+const char *telling_dispute(const struct told_block *block, size_t nth);
+const char *telling_caution(const struct told_block *block, size_t nth);
 
 /* "Gap between new panels, porch deck; Slope, porch": what waits, each once. */
 struct text telling_waiting(const struct pending *pending);

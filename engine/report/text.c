@@ -1,9 +1,9 @@
 /* text.c - the report on one screen, see report.h. */
 #include "report/report.h"
 
-#include "base/utf8.h"
 #include "include/eavemark.h"
 #include "job/fields.h"
+#include "report/confirm.h"
 #include "report/digest.h"
 #include "report/gloss.h"
 #include "report/page.h"
@@ -19,7 +19,6 @@ enum {
     DETAIL_HANG = 6,
     MEND_HANG = 12,      /* "    mend    " */
     LIST_HANG = 2,
-    NAME_MOST = 40, DEMAND_FEWEST = 20, /* columns, of a figure to confirm */
     PRINT_SHOWN = 16,    /* characters of the fingerprint: enough to tell two apart */
 };
 
@@ -96,10 +95,10 @@ static void add_told(const struct screen *screen, const struct told *told, size_
     say(screen, DETAIL_HANG, telling_compared(screen->result, told));
 }
 
-typedef const char *nth_of_block(const struct block *block, size_t nth);
+typedef const char *nth_of_block(const struct told_block *block, size_t nth);
 
 /* Has a block before this one the same text? */
-static bool is_said_before(const struct blocks *blocks, size_t index, nth_of_block *nth_of,
+static bool is_said_before(const struct told_blocks *blocks, size_t index, nth_of_block *nth_of,
                            const char *text)
 {
     const char *other;
@@ -111,8 +110,8 @@ static bool is_said_before(const struct blocks *blocks, size_t index, nth_of_blo
 }
 
 /* Each of a block's texts of a kind, under one label. */
-static void add_labelled(const struct screen *screen, const struct block *block, const char *label,
-                         nth_of_block *nth_of)
+static void add_labelled(const struct screen *screen, const struct told_block *block,
+                         const char *label, nth_of_block *nth_of)
 {
     const char *text;
     for (size_t i = 0; (text = nth_of(block, i)) != NULL; i++) {
@@ -123,7 +122,8 @@ static void add_labelled(const struct screen *screen, const struct block *block,
 }
 
 /* A caution is said once on a screen. */
-static void add_cautions(const struct screen *screen, const struct blocks *blocks, size_t index)
+static void add_cautions(const struct screen *screen, const struct told_blocks *blocks,
+                         size_t index)
 {
     const char *text, *label = "care";
     for (size_t i = 0; (text = telling_caution(&blocks->items[index], i)) != NULL; i++) {
@@ -135,10 +135,10 @@ static void add_cautions(const struct screen *screen, const struct blocks *block
     }
 }
 
-static void add_blocks(const struct screen *screen, const struct blocks *blocks, bool cautions)
+static void add_blocks(const struct screen *screen, const struct told_blocks *blocks, bool cautions)
 {
     for (size_t i = 0; i < blocks->count; i++) {
-        const struct block *block = &blocks->items[i];
+        const struct told_block *block = &blocks->items[i];
         for (size_t j = 0; j < block->count; j++)
             add_told(screen, &block->told[j], j == 0 ? i + 1 : 0);
         add_labelled(screen, block, "doubt", telling_dispute);
@@ -244,50 +244,6 @@ static void add_met(const struct screen *screen)
     say(screen, LIST_HANG, telling_topics(screen->digest));
 }
 
-/* Words in so many columns, cut where they are too long. */
-static size_t add_cut(const struct screen *screen, const struct text *phrase, size_t columns)
-{
-    struct text safe = TEXT_EMPTY;
-    utf8_add_printable(&safe, text_string(phrase));
-    const char *at = text_string(&safe);
-    const size_t all = utf8_columns(at);
-    const bool cut = all > columns;
-    for (size_t i = 0; i < (cut ? columns - 3 : all); i++) {
-        const size_t bytes = utf8_length((const unsigned char *)at, strlen(at));
-        text_add_n(screen->out, at, bytes == 0 ? 1 : bytes);
-        at += bytes == 0 ? 1 : bytes;
-    }
-    text_add(screen->out, cut ? "..." : "");
-    screen->out->failed = screen->out->failed || phrase->failed || safe.failed;
-    text_free(&safe);
-    return cut ? columns : all;
-}
-
-/* One line: figure, what it says, where, and how it is known. What it says gives way. */
-static void add_doubtful(const struct screen *screen, const struct doubtful *doubtful)
-{
-    const struct maker *maker = doubtful->maker;
-    struct text name = TEXT_EMPTY, source = TEXT_EMPTY;
-    struct text demand = telling_demand(doubtful);
-    struct text section = telling_section(screen->result, maker->cite);
-    text_addf(&name, "%s:", maker->figure);
-    text_addf(&source, " (%s%s%s)", telling_known(maker->cite), section.length > 0 ? ", " : "",
-              text_string(&section));
-    lead(screen, LIST_HANG, "");
-    size_t left = WRAP_COLUMNS - LIST_HANG;
-    left -= add_cut(screen, &name, NAME_MOST) + 1;
-    text_add(screen->out, " ");
-    const size_t wanted = utf8_columns(text_string(&source));
-    left -= add_cut(screen, &demand, left > wanted + DEMAND_FEWEST ? left - wanted : DEMAND_FEWEST);
-    add_cut(screen, &source, left);
-    text_add(screen->out, "\n");
-    screen->out->failed = screen->out->failed || section.failed;
-    text_free(&name);
-    text_free(&source);
-    text_free(&demand);
-    text_free(&section);
-}
-
 /* In so many lines, heading and all. */
 static void add_confirm(const struct screen *screen, size_t lines)
 {
@@ -299,8 +255,7 @@ static void add_confirm(const struct screen *screen, size_t lines)
     start_part(screen, "CONFIRM", "\033[1m", gloss_confirm(digest));
     const size_t shown = digest->confirm_count + head <= most ? digest->confirm_count
                                                               : most - head - 1;
-    for (size_t i = 0; i < shown; i++)
-        add_doubtful(screen, &digest->confirm[i]);
+    confirm_text(screen->out, screen->result, digest, shown);
     if (shown < digest->confirm_count)
         text_addf(screen->out, "%*sand %zu more: check --all\n", LIST_HANG, "",
                   digest->confirm_count - shown);

@@ -3,6 +3,7 @@
 
 #include "base/utf8.h"
 #include "include/eavemark.h"
+#include "report/confirm.h"
 #include "report/story.h"
 #include "report/value.h"
 #include "report/wrap.h"
@@ -364,6 +365,19 @@ static void add_not_applicable(const struct page *page, const struct result *res
     }
 }
 
+/* What a screen has no room for: all the figures to confirm. */
+static void add_confirm(const struct page *page, const struct result *result)
+{
+    struct digest digest;
+    digest_make(result, &digest);
+    if (digest.confirm_count > 0)
+        text_addf(page->out, "\n-- %zu to confirm: figures that what is met rests on, not read\n\n",
+                  digest.confirm_count);
+    confirm_text(page->out, result, &digest, digest.confirm_count);
+    page->out->failed = page->out->failed || digest.arena.failed;
+    digest_free(&digest);
+}
+
 /* The end ----------------------------------------------------------------- */
 
 static void add_safety(const struct page *page, const struct result *result)
@@ -400,6 +414,7 @@ void report_text_all(const struct result *result, bool colour, struct text *out)
     add_group(&page, result, OUTCOME_WARN);
     add_group(&page, result, OUTCOME_PASS);
     add_not_applicable(&page, result);
+    add_confirm(&page, result);
     add_safety(&page, result);
     add_close(&page, result);
 }

@@ -147,6 +147,30 @@ static void a_question_is_put_once(void **state)
     free(report);
 }
 
+/* A screen shows the first few figures to confirm; here each has its line. */
+static void every_figure_to_confirm_is_listed(void **state)
+{
+    (void)state;
+    enum { FIGURES = 80 };
+    static struct maker makers[FIGURES];
+    static char names[FIGURES][24];
+    const struct value six = sample_number(6, "in");
+    struct sample sample;
+    sample_make(&sample);
+    for (size_t i = 0; i < FIGURES; i++) {
+        snprintf(names[i], sizeof(names[i]), "a.figure_%02zu", i);
+        makers[i] = (struct maker){names[i], &sample.memory, &six, "at_most"};
+    }
+    sample.findings[6].makers = makers;
+    sample.findings[6].maker_count = FIGURES;
+    char *report = written(&sample.result, false);
+    assert_has(report, "\n-- 80 to confirm: figures that what is met rests on, not read\n\n"
+                       "  a.figure_00: at most 6 in (recalled, IRC 2021 R806.2)\n");
+    assert_has(report, "  a.figure_79: at most 6 in (recalled, IRC 2021 R806.2)\n");
+    assert_tame(report);
+    free(report);
+}
+
 static void a_pass_takes_two_lines(void **state)
 {
     (void)state;
@@ -385,6 +409,7 @@ int main(void)
         cmocka_unit_test(one_finding_in_full),
         cmocka_unit_test(a_met_warning_is_brief),
         cmocka_unit_test(a_question_is_put_once),
+        cmocka_unit_test(every_figure_to_confirm_is_listed),
         cmocka_unit_test(a_pass_takes_two_lines),
         cmocka_unit_test(a_section_is_cited_once),
         cmocka_unit_test(what_a_place_dropped),
