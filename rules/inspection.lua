@@ -92,9 +92,9 @@ local function visit_rules(visit, spec)
       if not figure "inspection.no_cover" then
         return false, "work may go on before it is looked at"
       end
+      if not inspecting() then return false, "told when the work has come so far" end
       local due, why = visit_due(job, figure, visit)
       if not due then return false, why end
-      if not inspecting() then return false, "told when the work has come so far" end
       return job.inspection[visit].proof == "visit", "shown by other means than a visit"
     end,
     judge = function(job)
@@ -110,9 +110,8 @@ local function visit_rules(visit, spec)
       if not figure "inspection.in_order" then
         return false, "the next visit does not wait for this one"
       end
-      local due, why = visit_due(job, figure, visit)
-      if not due then return false, why end
-      return inspecting(), "told when the work has come past it"
+      if not inspecting() then return false, "told when the work has come past it" end
+      return visit_due(job, figure, visit)
     end,
     judge = function(job, figure)
       return one_of(job.inspection[visit].result, figure "inspection.results_that_do")

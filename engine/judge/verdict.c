@@ -338,6 +338,29 @@ static void verdict_borrowed(struct finding *finding, struct judging *judging,
         finding->says = "";
 }
 
+/* Who would have to be asked whether this is asked for: the pages that tell it were
+ * not read. NULL when what lets the job off is known. */
+static const struct figure *let_off_by_unread(const struct record *record)
+{
+    for (size_t i = record->figure_count; i-- > 0;)
+        if (record->figures[i]->unread && is_off(&record->figures[i]->value))
+            return record->figures[i];
+    return NULL;
+}
+
+static void verdict_unread(struct finding *finding, struct judging *judging,
+                           const struct figure *figure)
+{
+    take_record(finding, judging);
+    finding->outcome = OUTCOME_OPEN;
+    finding->ask = ASK_PLACE;
+    finding->why |= WHY_PLACE;
+    finding->says = arena_format(judging->arena, "What this place asks was not read: its pages on "
+                                 "%s. Ask the building department.", figure->pages);
+    if (finding->says == NULL)
+        finding->says = "";
+}
+
 static bool is_measured(const struct judging *judging, const struct finding *finding)
 {
     for (size_t i = 0; i < finding->read_count; i++) {
@@ -511,6 +534,11 @@ void verdict_not_applicable(struct finding *finding, struct judging *judging, co
     const struct figure *borrowed = borrowed_of(&judging->record);
     if (let_off_by_borrowed(&judging->record)) {
         verdict_borrowed(finding, judging, borrowed);
+        return;
+    }
+    const struct figure *unread = let_off_by_unread(&judging->record);
+    if (unread != NULL) {
+        verdict_unread(finding, judging, unread);
         return;
     }
     take_record(finding, judging);

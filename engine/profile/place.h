@@ -30,6 +30,7 @@ struct entry {
     const char *sense, *cite, *status, *source, *disputed;
     const char *book;   /* the book the section stands in, if not the place's own; or NULL */
     struct value rival; /* what another source says, where sources disagree; or VALUE_NONE */
+    const char *pages;  /* which pages of a place would tell it; or NULL */
     struct value read_in; /* a set: the editions in whose text it was read; or VALUE_NONE */
     const char *file;
     int line;
@@ -47,6 +48,7 @@ struct block {
     const char *id, *title, *follows, *code, *edition, *as_seen, *rules;
     const char *borrowed; /* why what it follows does not bind here; or NULL */
     const char *unsure;   /* why it is not certain that it does; or NULL */
+    struct value read;    /* a set: which of the place's own pages were read whole; or VALUE_NONE */
     const char *draft;    /* why its own figures are not law yet, or ever; or NULL */
     bool invented, model, base_only;
     long from, to; /* 0: no beginning, no end */

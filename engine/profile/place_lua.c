@@ -221,7 +221,7 @@ static int line_of_name(lua_State *lua, const char *name)
 }
 
 static const char *const FIGURE_KEYS[] = {"unit", "sense", "cite", "status", "source", "disputed",
-                                          "rival", "book", "read_in", NULL};
+                                          "rival", "book", "read_in", "pages", NULL};
 
 /* The editions in whose text the figure at index was read. */
 static struct value read_editions(lua_State *lua, int index, const struct entry *entry)
@@ -270,6 +270,7 @@ static void read_figure(lua_State *lua, const char *name)
     entry->source = text_of(lua, table, "source", line);
     entry->disputed = text_of(lua, table, "disputed", line);
     entry->read_in = read_editions(lua, table, entry);
+    entry->pages = text_of(lua, table, "pages", line);
     entry->book = text_of(lua, table, "book", line);
     entry->rival = read_rival(lua, table, entry, line);
     if (entry->rival.kind != VALUE_NONE && entry->disputed == NULL)
@@ -345,6 +346,18 @@ static void read_parts(lua_State *lua, int index)
     lua_pop(lua, 1);
 }
 
+/* Which pages of its own the place goes by: { "visits", "papers" }. */
+static void read_pages(lua_State *lua, int index)
+{
+    struct block *block = loading_of(lua)->block;
+    lua_getfield(lua, index, "read");
+    if (lua_istable(lua, -1))
+        block->read = read_set(lua, lua_gettop(lua), "read", block->line);
+    else if (!lua_isnil(lua, -1))
+        say(lua, block->line, "read is a list of the pages that were read%s%s", "", "");
+    lua_pop(lua, 1);
+}
+
 /* Puts one drop before those already read. */
 static void read_drop(lua_State *lua, int drops, const char *rule)
 {
@@ -383,6 +396,7 @@ static void read_drops(lua_State *lua, int index)
 
 static const char *const BLOCK_KEYS[] = {"title", "invented", "model", "base_only", "follows",
                                          "from", "to", "code", "borrowed", "unsure", "draft",
+                                         "read",
                                          "edition", "as_seen", "figures", "parts", "drop", "rules",
                                          NULL};
 
@@ -412,6 +426,7 @@ static void read_block(lua_State *lua, int index)
         say(lua, line,
             "jurisdiction \"%s\" ends before it begins: `to` must be later than `from`%s",
             block->id, "");
+    read_pages(lua, index);
     read_figures(lua, index);
     read_parts(lua, index);
     read_drops(lua, index);

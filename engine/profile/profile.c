@@ -313,6 +313,7 @@ static void figure_new(struct resolving *r, size_t level, const struct entry *en
     *figure = (struct figure){.name = entry->name, .value = entry->value, .sense = entry->sense,
                               .disputed = entry->disputed, .rival = entry->rival,
                               .draft = r->blocks[level]->draft, .read_in = entry->read_in,
+                              .pages = entry->pages, .unread = entry->pages != NULL,
                               .file = entry->file, .line = entry->line};
     figure->rival.unit = entry->value.unit;
     figure->cite = (struct cite){entry->book != NULL ? entry->book : code_name(r, level),
@@ -380,6 +381,8 @@ static void figure_move(struct resolving *r, size_t level, const struct entry *e
         figure->cite.status = block->invented ? "invented" : entry->status;
         figure->cite.source = entry->source != NULL ? entry->source : block->title;
     }
+    if (!block->model)
+        figure->unread = false; /* the place says so itself */
     figure->file = entry->file;
     figure->line = entry->line;
     figure->borrowed = NULL;
@@ -439,6 +442,29 @@ static void lay_figures(struct resolving *r)
         }
         qsort(profile->figures, profile->figure_count, sizeof(struct figure), figure_order);
     }
+}
+
+/* What a place was seen to say nothing of is known to be as its model has it; an
+ * invented place has no pages beside its file. */
+static void read_pages(struct resolving *r)
+{
+    const struct block *nearest = r->blocks[0];
+    for (size_t page = 0; page < nearest->read.set_count; page++) {
+        bool told = false;
+        for (size_t i = 0; i < r->profile->figure_count; i++) {
+            struct figure *figure = &r->profile->figures[i];
+            if (!same_text(figure->pages, nearest->read.set[page]))
+                continue;
+            told = true;
+            figure->unread = false;
+        }
+        if (!told)
+            problem_at_line(r->problems, PROBLEM_RULES, r->places[0]->source->path,
+                            nearest->line, 0, "read: no figure is told by pages on \"%s\"",
+                            nearest->read.set[page]);
+    }
+    for (size_t i = 0; nearest->invented && i < r->profile->figure_count; i++)
+        r->profile->figures[i].unread = false;
 }
 
 const struct drop *profile_drop(const struct profile *profile, const char *rule)
@@ -588,6 +614,7 @@ struct profile *profile_resolve_from(struct shelf *shelf, const char *home, cons
         lay_heading(&r);
         lay_figures(&r);
         settle_readings(&r);
+        read_pages(&r);
         lay_drops(&r);
         lay_rule_files(&r);
     }

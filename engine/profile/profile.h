@@ -34,6 +34,8 @@ struct figure {
     struct value read_in;      /* a set: the editions in whose text it was read; or VALUE_NONE */
     const char *file;          /* where it was last given or restated, below the home */
     int line;
+    const char *pages;         /* which pages of a place would tell it; or NULL */
+    bool unread;               /* and they were not read */
     bool moved;                /* a place gave another value than what it follows */
     struct amended amended;    /* by whom, from what to what; when moved */
 };

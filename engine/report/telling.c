@@ -5,7 +5,7 @@
 
 #include <string.h>
 
-enum { PLACES_SHOWN = 3 /* of a question */ };
+enum { PLACES_SHOWN = 3 /* of a question */, WAITING_SHOWN = 8 /* rules with one answer */ };
 
 /* A phrase to put into another. */
 static void add_released(struct text *out, struct text phrase)
@@ -262,17 +262,24 @@ const char *telling_known(const struct cite *cite)
 
 /* What is open ----------------------------------------------------------------------------- */
 
+/* Of many that wait for one answer a few are named: what matters is the answer. */
 struct text telling_waiting(const struct pending *pending)
 {
     struct text waiting = TEXT_EMPTY;
+    size_t rules = 0;
     for (size_t i = 0; i < pending->count; i++) {
         const struct finding *finding = pending->findings[i];
         const bool same = i > 0 && story_same_text(finding->rule, pending->findings[i - 1]->rule);
+        rules += !same;
+        if (rules > WAITING_SHOWN)
+            continue;
         if (!same)
             text_addf(&waiting, "%s%s", i == 0 ? "" : "; ", name_of(finding));
         if (finding->where != NULL)
             text_addf(&waiting, ", %s", finding->where);
     }
+    if (rules > WAITING_SHOWN)
+        text_addf(&waiting, " and %zu more", rules - WAITING_SHOWN);
     return waiting;
 }
 

@@ -1,6 +1,8 @@
 -- The model code's inspections (R109): it names no
 -- visit for a reroof but the final; the deck and others come from local use of
--- its "other inspections". So those are off until a place switches them on.
+-- its "other inspections". So those are off until a place switches them on; whether
+-- it does, its own pages on visits and on notice tell, and until these were read it is
+-- not known.
 
 -- What was read: code texts of states that took the editions of 2015 to 2024 over,
 -- not the printed books. In another edition such a figure counts as parallel.
@@ -8,16 +10,16 @@ local TEXTS = "state code texts on the editions of 2015 to 2024"
 local NO_LINE = TEXTS .. ": no such line"
 local BOOKS = { "IRC 2015", "IRC 2018", "IRC 2021", "IRC 2024" }
 
-local function off(cite)
+local function off(cite, pages)
   return { false, sense = "equals", cite = cite, status = "seen", source = NO_LINE,
-    read_in = BOOKS }
+    read_in = BOOKS, pages = pages or "visits" }
 end
 
 -- The code has such a line, for every building or every permit; whether it is looked at
 -- in a reroof is the place's to say.
 local function by_choice(cite, what)
   return { false, sense = "equals", cite = cite, status = "seen",
-    source = TEXTS .. ": " .. what, read_in = BOOKS }
+    source = TEXTS .. ": " .. what, read_in = BOOKS, pages = "visits" }
 end
 
 local function figure_of(value, unit, sense, cite, source)
@@ -103,12 +105,12 @@ figures {
   ["inspection.no_cover"] = read(true, "equals", "R109.4"),
   ["inspection.in_order"] = read(true, "equals", "R109.4"),
   ["inspection.results_that_do"] = read({ "passed" }, "one_of", "R109.4"),
-  ["inspection.notice_required"] = off "R109.3",
+  ["inspection.notice_required"] = off("R109.3", "notice"),
   ["inspection.notice_hours_least"] = figure_of(24, "hours", "at_least", "R109.3",
     "three handouts: call 24 hours ahead"),
   ["inspection.callers"] = read({ "owner", "contractor", "agent" }, "one_of", "R109.3"),
-  ["inspection.only_holder_calls"] = off "R109.3",
-  ["inspection.someone_required"] = off "R109.3",
+  ["inspection.only_holder_calls"] = off("R109.3", "notice"),
+  ["inspection.someone_required"] = off("R109.3", "notice"),
 
   -- Getting up.
   ["inspection.access_required"] = read(true, "equals", "R109.3"),

@@ -31,6 +31,12 @@ local function figure_of(value, unit, sense, cite, source)
   return { value, unit = unit, sense = sense, cite = cite, status = "seen", source = source }
 end
 
+-- Which of a place's own pages would tell it: until these were read, off is not known.
+local function told_by(pages, figure)
+  figure.pages = pages
+  return figure
+end
+
 local ANY_CLASS = { "A", "B", "C", "none" }
 
 figures {
@@ -143,29 +149,29 @@ figures {
 
   -- Papers ---------------------------------------------------------------------------
   ["papers.handed_in_overlay"] = { {}, sense = "all_of", cite = "R106.1", status = "seen",
-    source = NO_LINE, read_in = BOOKS },
-  ["papers.value_counts"] = off "R106.1",
+    source = NO_LINE, read_in = BOOKS, pages = "papers" },
+  ["papers.value_counts"] = told_by("papers", off "R106.1"),
   ["papers.value_from"] = figure_of(300000, "usd", "from", "R106.1",
     "a checklist of a Florida city"),
   ["papers.value_papers"] = figure_of({ "appraisal" }, nil, "all_of", "R106.1",
     "the same checklist: appraisal sheet"),
   ["papers.value_papers_final"] = figure_of({ "tie_affidavit" }, nil, "all_of", "R106.1",
     "the same checklist: affidavits on the ties, due before the final"),
-  ["papers.packets_count"] = by_choice("R106.1",
-    "two sets or more, which may be waived; off until a place counts them"),
+  ["papers.packets_count"] = told_by("papers", by_choice("R106.1",
+    "two sets or more, which may be waived; off until a place counts them")),
   ["papers.packets_least"] = figure_of(2, "count", "at_least", "R106.1", "the same checklist"),
-  ["papers.approval_marks_count"] = off "R106.1",
+  ["papers.approval_marks_count"] = told_by("papers", off "R106.1"),
   ["papers.approval_marks"] = figure_of({ "circled" }, nil, "one_of", "R106.1",
     "the same checklist: circled, not highlighted"),
   ["papers.affidavit_visits"] = figure_of({ "deck", "dry_in" }, nil, "one_of", "R109.1.5",
     "Florida handouts: what no inspector saw of deck and dry-in"),
-  ["papers.underlayment_stated_required"] = off "R106.1",
+  ["papers.underlayment_stated_required"] = told_by("papers", off "R106.1"),
   ["papers.underlayment_stated_built_most"] = { 2002, unit = "year", sense = "at_most",
     cite = "R106.1", status = "seen", source = "a Florida county's page: 2002 or prior",
     disputed = "the state's cut-off is 1 March 2002" },
   ["papers.underlayments_stated"] = figure_of({ "no_30_felt", "self_adhered" }, nil, "one_of",
     "R106.1", "the same page"),
-  ["papers.waste_share_counts"] = off "R105.3",
+  ["papers.waste_share_counts"] = told_by("papers", off "R105.3"),
   ["papers.waste_share_price_from"] = figure_of(25000, "usd", "from", "R105.3",
     "a California city's ordinance: from 25,000"),
   ["papers.waste_share_least"] = figure_of(80, "percent", "at_least", "R105.3",
@@ -175,11 +181,11 @@ figures {
     "a further fee for work before the permit; its amount is the place's"),
 
   -- Inspection -------------------------------------------------------------------------
-  ["inspection.ready_counts"] = off "R109.3",
-  ["inspection.as_permitted_counts"] = by_choice("R106.4",
-    "work as the permit shows it; off until a place looks at it"),
+  ["inspection.ready_counts"] = told_by("visits", off "R109.3"),
+  ["inspection.as_permitted_counts"] = told_by("visits", by_choice("R106.4",
+    "work as the permit shows it; off until a place looks at it")),
   -- No reroof handout asks for it either way: a place that does says which.
-  ["inspection.deck_loaded_counts"] = off "R109.1.5",
+  ["inspection.deck_loaded_counts"] = told_by("visits", off "R109.1.5"),
   ["inspection.deck_loaded_wanted"] = { true, sense = "equals",
     cite = "R109.1.5 says nothing of it", status = "practice",
     source = "a city's list for new houses: loaded by the frame inspection" },
@@ -193,7 +199,7 @@ figures {
   ["inspection.winter_felt_peeled_least"] = figure_of(3, "count", "at_least", "R109.1.5",
     "the same page: felt peeled in 3 or 4 places"),
   ["inspection.mid_roof_battens_count"] = unsaid "R109.1.5",
-  ["inspection.deputy_required"] = off "R109.1.5",
+  ["inspection.deputy_required"] = told_by("visits", off "R109.1.5"),
   ["inspection.deputy_under"] = figure_of(0.25, "rise_in_12", "under", "R109.1.5",
     "an older page of a California city: under 1/4 in to the foot"),
 }

@@ -1,7 +1,8 @@
 -- Papers: the model code asks for documents as the official wants them (R105.3,
 -- R106.1) and names next to none for a reroof. So every duty here is off until
 -- a place switches it on; a figure beside a switch is one that a handout prints.
--- Maker's instructions on the site are shingle.instructions_required.
+-- What a place asks stands on its own pages on papers: until these were read, off is
+-- not known. Maker's instructions on the site are shingle.instructions_required.
 
 -- What was read: code texts of states that took the editions of 2015 to 2024 over,
 -- not the printed books. In another edition such a figure counts as parallel.
@@ -11,18 +12,19 @@ local BOOKS = { "IRC 2015", "IRC 2018", "IRC 2021", "IRC 2024" }
 
 local function off(cite)
   return { false, sense = "equals", cite = cite, status = "seen", source = NO_LINE,
-    read_in = BOOKS }
+    read_in = BOOKS, pages = "papers" }
 end
 
 local function none(cite)
-  return { {}, sense = "all_of", cite = cite, status = "seen", source = NO_LINE, read_in = BOOKS }
+  return { {}, sense = "all_of", cite = cite, status = "seen", source = NO_LINE, read_in = BOOKS,
+    pages = "papers" }
 end
 
 -- The code asks for something of the kind of every permit; what a reroof must bring
 -- is the place's own list, so nothing is asked for here.
 local function left_to_the_place(cite, what)
   return { {}, sense = "all_of", cite = cite, status = "seen",
-    source = TEXTS .. ": " .. what, read_in = BOOKS }
+    source = TEXTS .. ": " .. what, read_in = BOOKS, pages = "papers" }
 end
 
 local function figure_of(value, unit, sense, cite, source)

@@ -35,6 +35,7 @@ jurisdiction "us-ca/carlsbad" {
   to = "2022-06-10",
   edition = "California Residential Code as amended",
   as_seen = "2011-02-01",
+  read = { "visits", "papers" },
   figures = common {},
 }
 
@@ -44,6 +45,7 @@ jurisdiction "us-ca/carlsbad" {
   from = "2022-06-10",
   edition = "California Residential Code as amended",
   as_seen = "2022-06-10",
+  read = { "visits", "papers" },
   figures = common {
     ["inspection.proofs.pre"] = seen(REPORTED, "policy of 2022-06-10"),
     ["inspection.proofs.deck"] = seen(REPORTED, "policy of 2022-06-10"),

@@ -16,6 +16,7 @@ jurisdiction "us-ca/daly-city" {
   follows = "us-ca",
   edition = "California Residential Code as amended",
   as_seen = "2026-11-25",
+  read = { "visits" },
   figures = {
     ["permit.every"] = seen(false),
     ["permit.area_counts"] = seen(true),

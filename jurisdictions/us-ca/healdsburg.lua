@@ -9,6 +9,7 @@ jurisdiction "us-ca/healdsburg" {
   follows = "us-ca",
   edition = "California Residential Code as amended",
   as_seen = "2026-11-25",
+  read = { "visits" },
   figures = {
     ["fire.class_required"] = seen(true),
     ["fire.classes"] = seen { "A" },

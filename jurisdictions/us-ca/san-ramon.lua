@@ -12,6 +12,7 @@ jurisdiction "us-ca/san-ramon" {
   follows = "us-ca",
   edition = "California Residential Code; older pages of the city",
   as_seen = "2026-11-25",
+  read = { "visits" },
   figures = {
     ["permit.every"] = seen(false),
     ["permit.plane_share_counts"] = seen(true),

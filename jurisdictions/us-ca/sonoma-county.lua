@@ -15,6 +15,7 @@ jurisdiction "us-ca/sonoma-county" {
   from = "2021-05-07",
   edition = "California Residential Code as amended",
   as_seen = "2021-05-07",
+  read = { "visits" },
   figures = {
     ["fire.class_by_share"] = seen(true, BULLETIN),
     ["fire.class_share_over"] = seen(50, BULLETIN),

@@ -14,6 +14,7 @@ jurisdiction "us-co/clear-creek-county" {
   follows = "model/irc-2015",
   edition = "IRC 2015 as amended",
   as_seen = "2026-11-25",
+  read = { "visits" },
   figures = {
     ["layers.most"] = seen(1),
     ["layers.overlay_allowed"] = seen(false),

@@ -36,6 +36,7 @@ jurisdiction "us-co/pikes-peak-region" {
   edition = "regional code (IRC 2012 taken)",
   unsure = UNSURE,
   as_seen = "2026-11-25",
+  read = { "notice" },
   figures = common(false, {}),
 }
 
@@ -46,5 +47,6 @@ jurisdiction "us-co/pikes-peak-region" {
   edition = "regional code of 2018 (IRC 2012 taken)",
   unsure = UNSURE,
   as_seen = "2026-11-25",
+  read = { "notice" },
   figures = common(true, { ["drip_edge.variance_allowed"] = told(true) }),
 }

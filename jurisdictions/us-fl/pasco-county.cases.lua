@@ -12,7 +12,7 @@ cases "papers.underlayment_stated" {
   { "2003", with = house(2003, "none"), expect = "not_applicable" },
   { "not known what the form says", with = { ["house.year_built"] = 1990 }, expect = "open" },
   { "under the state", under = "us-fl", with = house(1990, "none"),
-    expect = "not_applicable" },
+    expect = "open" },
 }
 
 cases "papers.affidavit" {

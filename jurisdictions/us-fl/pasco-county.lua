@@ -13,6 +13,7 @@ jurisdiction "us-fl/pasco-county" {
   follows = "us-fl",
   edition = "Florida Building Code",
   as_seen = "2026-11-25",
+  read = { "papers" },
   figures = {
     ["papers.underlayment_stated_required"] = seen(true),
     ["papers.underlayment_stated_built_most"] = seen(2002, STATE_DAY),

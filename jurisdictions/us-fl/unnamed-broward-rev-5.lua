@@ -15,6 +15,7 @@ jurisdiction "us-fl/unnamed-broward-rev-5" {
   from = "2021-01-05",
   edition = "Florida Building Code",
   as_seen = "2021-01-05",
+  read = { "papers" },
   figures = {
     ["papers.packets_count"] = seen(true),
     ["papers.packets_least"] = seen(2),

@@ -11,6 +11,7 @@ jurisdiction "us-il/wheeling" {
   follows = "model/irc-2018",
   edition = "IRC 2018 as amended",
   as_seen = "2026-11-25",
+  read = { "visits" },
   figures = {
     ["inspection.required.dry_in"] = seen(true),
     ["inspection.required.final"] = seen(true),

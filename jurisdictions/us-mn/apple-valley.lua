@@ -12,6 +12,7 @@ jurisdiction "us-mn/apple-valley" {
   from = "2022-02-15",
   edition = "Minnesota Residential Code 2020 (on IRC 2018)",
   as_seen = "2026-11-25",
+  read = { "visits" },
   figures = {
     ["inspection.required.dry_in"] = seen(true),
     ["inspection.proofs.dry_in"] = seen { "photos" },

@@ -15,6 +15,7 @@ jurisdiction "us-mn/rosemount" {
   follows = "us-mn",
   edition = "Minnesota Residential Code 2020; a page that cites older sections",
   as_seen = "2026-11-25",
+  read = { "visits" },
   figures = {
     ["layers.overlay_allowed"] = seen(false),
     ["layers.most"] = seen(1),

@@ -9,6 +9,7 @@ jurisdiction "us-ny/milo" {
   follows = "us-ny",
   edition = "Residential Code of New York State",
   as_seen = "2026-11-25",
+  read = { "visits", "notice", "papers" },
   figures = {
     ["permit.every"] = seen(false),
     ["permit.deck_any_counts"] = seen(true),

@@ -15,7 +15,7 @@ cases "inspection.dry_in" {
     expect = "pass" },
   { "photographs do not", with = { ["inspection.dry_in.proof"] = "photos" }, expect = "fail" },
   { "under the state", under = "us-ny", with = { ["inspection.dry_in.proof"] = "none" },
-    expect = "not_applicable" },
+    expect = "open" },
 }
 
 cases "papers.affidavit" {

@@ -13,6 +13,7 @@ jurisdiction "us-ny/saratoga-springs" {
   from = "2021-07-01",
   edition = "Residential Code of New York State",
   as_seen = "2021-07-01",
+  read = { "visits" },
   figures = {
     ["permit.every"] = seen(true),
     ["permit.certificate_required"] = seen(true),

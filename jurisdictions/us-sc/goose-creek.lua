@@ -18,6 +18,7 @@ jurisdiction "us-sc/goose-creek" {
   edition = "IRC 2003 (IRC 2012 taken for the rest)",
   unsure = "the page rests on IRC 2003, and IRC 2012 is taken for what it does not change",
   as_seen = "2026-11-25",
+  read = { "visits" },
   figures = {
     ["permit.visible_required"] = seen(true),
     ["inspection.required.final"] = seen(false),

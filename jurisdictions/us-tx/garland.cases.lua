@@ -37,5 +37,5 @@ cases "papers.plans" {
   under = "us-tx/garland", from = "paperwork", with = { ["scope.pitch_change"] = true },
   { "without drawings", with = { ["papers.plans"] = false }, expect = "fail" },
   { "by the state's default", under = "us-tx", with = { ["papers.plans"] = false },
-    expect = "not_applicable" },
+    expect = "open" },
 }

@@ -22,8 +22,10 @@ local function duty(id, place, good, bad, so)
     { "so it is", with = merged(so, { [place] = good }), expect = "pass" },
     { "so it is not", with = merged(so, { [place] = bad }), expect = "fail" },
     { "not told", with = so, without = { place }, expect = "open" },
-    { "not asked for by the model code", under = "model/irc-2021", with = so,
+    { "not asked for by an invented hamlet", under = "example/hollowferry", with = so,
       without = { place }, expect = "not_applicable" },
+    { "a place that was not read", under = "model/irc-2021", with = so,
+      without = { place }, expect = "open", says = "was not read: its pages on" },
   }
 end
 
@@ -43,8 +45,8 @@ cases "inspection.pre" {
     with = { ["roof.slopes[3].pitch"] = "2.1:12", ["inspection.pre.proof"] = "none" },
     expect = "not_applicable" },
   { "not told", with = OVERLAY, without = { "inspection.pre.proof" }, expect = "open" },
-  { "the model code has no such visit", under = "model/irc-2021", with = OVERLAY,
-    expect = "not_applicable" },
+  { "the model code leaves it to the place", under = "model/irc-2021", with = OVERLAY,
+    expect = "open" },
 }
 
 -- Handouts: after the strip; only where deck is replaced (Colorado, Washington).
@@ -70,7 +72,7 @@ cases "inspection.deck" {
     expect = "not_applicable" },
   { "not told", without = { "inspection.deck.proof" }, expect = "open" },
   { "work on the deck not told", without = { "decks[1].work" }, expect = "open" },
-  { "the model code has no such visit", under = "model/irc-2021", expect = "not_applicable" },
+  { "the model code leaves it to the place", under = "model/irc-2021", expect = "open" },
   -- An old handout: no visit at 2,500 or less.
   { "a job of exactly 2,500",
     with = { ["scope.price_usd"] = 2500, ["inspection.deck.proof"] = "none" },
@@ -202,8 +204,10 @@ local function visit_cases(visit, so)
     { "left open", with = so, expect = "pass" },
     { "hidden", with = merged(so, { [at .. "hidden_first"] = true }), expect = "fail" },
     { "not told", with = so, without = { at .. "hidden_first" }, expect = "open" },
-    { "no visit, nothing to leave open", under = "model/irc-2021", with = so,
+    { "no visit, nothing to leave open", under = "example/hollowferry", with = so,
       expect = "not_applicable" },
+    { "visits not known", under = "model/irc-2021", with = so, expect = "open",
+      says = "was not read: its pages on visits" },
   }
   cases(passed) {
     under = QUILLBANK, from = "paperwork",
@@ -212,8 +216,10 @@ local function visit_cases(visit, so)
     { "corrections", with = merged(so, { [at .. "result"] = "corrections" }), expect = "fail" },
     { "never held", with = merged(so, { [at .. "result"] = "not_held" }), expect = "fail" },
     { "not told", with = so, without = { at .. "result" }, expect = "open" },
-    { "no visit, none to pass", under = "model/irc-2021", with = so,
+    { "no visit, none to pass", under = "example/hollowferry", with = so,
       expect = "not_applicable" },
+    { "visits not known", under = "model/irc-2021", with = so, expect = "open",
+      says = "was not read: its pages on visits" },
   }
 end
 
@@ -246,7 +252,7 @@ cases "inspection.notice" {
   { "24 hours", expect = "pass", required = 24, found = 24 },
   { "23 hours", with = { ["inspection.notice_hours"] = 23 }, expect = "fail" },
   { "not told", without = { "inspection.notice_hours" }, expect = "open" },
-  { "the model code sets none", under = "model/irc-2021", expect = "not_applicable" },
+  { "the model code leaves it to the place", under = "model/irc-2021", expect = "open" },
 }
 
 -- IRC R109.3, recalled: the holder or an agent.
@@ -389,8 +395,10 @@ for id, bad in pairs {
   ["inspection.spark_arrester_openings"] = { ["house.spark_arrester_opening_in"] = 2 },
 } do
   cases(id) {
-    under = "model/irc-2021", from = "paperwork",
-    { "not asked for by the model code, bad as it is", with = bad, expect = "not_applicable" },
+    under = "example/hollowferry", from = "paperwork",
+    { "not asked for by an invented hamlet, bad as it is", with = bad, expect = "not_applicable" },
+    { "a place that was not read", under = "model/irc-2021", with = bad, expect = "open",
+      says = "was not read: its pages on" },
   }
 end
 
@@ -402,7 +410,7 @@ cases "inspection.ready" {
   { "called too early", with = { ["inspection.ready_at_call"] = false }, expect = "fail" },
   { "not told", expect = "open" },
   { "nothing said of it", under = "model/irc-2021",
-    with = { ["inspection.ready_at_call"] = false }, expect = "not_applicable" },
+    with = { ["inspection.ready_at_call"] = false }, expect = "open" },
 }
 
 cases "inspection.as_permitted" {
@@ -411,7 +419,7 @@ cases "inspection.as_permitted" {
   { "otherwise", with = { ["inspection.built_as_permitted"] = false }, expect = "fail" },
   { "not told", expect = "open" },
   { "nothing said of it", under = "model/irc-2021",
-    with = { ["inspection.built_as_permitted"] = false }, expect = "not_applicable" },
+    with = { ["inspection.built_as_permitted"] = false }, expect = "open" },
 }
 
 -- No handout on reroofs asks for it; the invented county does.

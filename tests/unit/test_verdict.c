@@ -279,6 +279,70 @@ static void what_is_open_says_whom_to_ask(void **state)
     free(json);
 }
 
+/* What a model leaves to a place's own pages is not known until somebody read them,
+ * and never "not applicable". */
+static void pages_not_read_are_for_the_place_to_tell(void **state)
+{
+    (void)state;
+    static const char OWN[] =
+        "figures = { [\"v.paper\"] = { %s cite = \"1\", status = \"seen\", source = \"a page\" } }";
+    static const struct {
+        const char *parent, *keys, *outcome, *ask;
+    } places[] = {
+        {"model/paper", "", "open", "place"},
+        {"model/paper", "read = { \"visits\" },", "open", "place"},
+        {"model/paper", "read = { \"papers\" },", "not_applicable", "null"},
+        {"model/paper", "invented = true,", "not_applicable", "null"},
+        {"model/paper", "figures = 0 false,", "not_applicable", "null"}, /* says that it is off */
+        {"model/paper", "figures = 0", "not_applicable", "null"},        /* restates the model's */
+        {"model/paper", "figures = 0 true,", "pass", "null"},
+        {"state", "", "open", "place"},           /* what the state's own pages say is theirs */
+        {"state_figure", "", "not_applicable", "null"}, /* what its law says binds here */
+    };
+    home_write(&home, "jurisdictions/model/paper.lua",
+               "jurisdiction \"model/paper\" { title = \"Paper\", model = true, edition = \"P\",\n"
+               "  figures = { [\"v.paper\"] = { false, sense = \"equals\", cite = \"1\",\n"
+               "    status = \"seen\", source = \"x\", pages = \"papers\" },\n"
+               "  [\"v.visit\"] = { {}, sense = \"all_of\", cite = \"1\",\n"
+               "    status = \"seen\", source = \"x\", pages = \"visits\" } } }\n");
+    home_write(&home, "jurisdictions/state.lua",
+               "jurisdiction \"state\" { title = \"S\", follows = \"model/paper\","
+               " read = { \"papers\" } }\n");
+    char own[256], place[512];
+    snprintf(own, sizeof(own), OWN, "false,");
+    snprintf(place, sizeof(place), "jurisdiction \"state_figure\" { title = \"S\","
+             " follows = \"model/paper\", %s }\n", own);
+    home_write(&home, "jurisdictions/state_figure.lua", place);
+    for (size_t i = 0; i < sizeof(places) / sizeof(places[0]); i++) {
+        const char *keys = places[i].keys;
+        if (strncmp(keys, "figures = 0", 11) == 0) {
+            snprintf(own, sizeof(own), OWN, keys + 11);
+            keys = own;
+        }
+        snprintf(place, sizeof(place), "jurisdiction \"example/v\" { title = \"V\","
+                 " follows = \"%s\", %s }\n", places[i].parent, keys);
+        home_write(&home, "jurisdictions/example/v.lua", place);
+        char *json = report("applies = function(job, figure) return figure \"v.paper\", \"off\" end,",
+                            "return equals(true, figure \"v.paper\")");
+        assert_member(json, "test.it", 0, "outcome", places[i].outcome);
+        assert_member(json, "test.it", 0, "ask", places[i].ask);
+        if (strcmp(places[i].outcome, "open") == 0) {
+            assert_member(json, "test.it", 0, "why", "[\"place\"]");
+            assert_member_has(json, "test.it", 0, "says", "its pages on papers");
+        }
+        free(json);
+    }
+    home_write(&home, "jurisdictions/example/v.lua", "jurisdiction \"example/v\" { title = \"V\","
+               " follows = \"model/paper\", read = { \"vistis\" } }\n");
+    eavemark *handle = eavemark_open(home.path);
+    struct outcome_of_check outcome = home_check(handle, SMALL_JOB, "example/v", NULL, NULL);
+    assert_int_equal(outcome.status, EAVEMARK_BROKEN);
+    assert_has(outcome.problems, "jurisdictions/example/v.lua:1: read: no figure is told by pages on "
+               "\"vistis\"");
+    outcome_free(&outcome);
+    eavemark_close(handle);
+}
+
 /* A section is cited under the book it stands in. */
 static void a_section_keeps_its_book(void **state)
 {
@@ -332,6 +396,7 @@ int main(void)
         in_home(a_ban_has_a_sense_of_its_own),
         in_home(parts_of_whole_units_are_kept),
         in_home(what_is_open_says_whom_to_ask),
+        in_home(pages_not_read_are_for_the_place_to_tell),
         in_home(a_section_keeps_its_book),
         in_home(a_rival_must_make_sense),
     };
