@@ -338,7 +338,7 @@ local function spans_as_panels(job, figure, deck)
 end
 
 rule "deck.panel_span" {
-  title = "Panel span rating for the support spacing",
+  title = "Panel span rating for the supports",
   stage = "permit",
   per = "decks",
   applies = spans_as_panels,
@@ -692,7 +692,7 @@ rule "deck.nail_edges" {
 }
 
 rule "deck.nail_field" {
-  title = "Nail spacing along the rafters inside panels",
+  title = "Nail spacing on rafters inside panels",
   stage = "deck",
   per = "decks",
   applies = panels_are_nailed,
@@ -847,7 +847,7 @@ local function closest_nails(job, figure, deck)
 end
 
 rule "deck.nail_closest" {
-  title = "Nails not so close that they split the rafter",
+  title = "Nails far enough not to split rafters",
   stage = "deck",
   per = "decks",
   applies = panels_are_nailed,

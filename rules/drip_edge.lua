@@ -183,7 +183,7 @@ rule "drip_edge.lap" {
 }
 
 demand "drip_edge.down" {
-  title = "Drop of the drip edge below the deck",
+  title = "Drip edge down below the deck",
   stage = "dry-in",
   when = { has_metal },
   fact = "drip_edge.down_in", meets = "drip_edge.down_least",
@@ -191,7 +191,7 @@ demand "drip_edge.down" {
 }
 
 demand "drip_edge.back" {
-  title = "Reach of the drip edge back onto the deck",
+  title = "Drip edge back onto the deck",
   stage = "dry-in",
   when = { has_metal },
   fact = "drip_edge.back_in", meets = "drip_edge.back_least",

@@ -142,7 +142,7 @@ rule "fasteners.penetration" {
 }
 
 rule "fasteners.past_thin_deck" {
-  title = "How far the nails come out of a thin deck",
+  title = "Nail points out of a thin deck",
   stage = "permit",
   per = "roof.slopes",
   applies = function(job, figure, slope)

@@ -65,7 +65,7 @@ rule "ice_barrier.eaves_listed" {
 }
 
 rule "ice_barrier.reach" {
-  title = "How far up the slope the ice barrier reaches",
+  title = "Reach of the ice barrier upslope",
   stage = "dry-in",
   per = "roof.edges",
   applies = function(job, figure, edge)

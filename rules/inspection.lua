@@ -355,7 +355,7 @@ demand "inspection.someone_there" {
 -- Getting up -----------------------------------------------------------------------------
 
 demand "inspection.access" {
-  title = "A way for the inspector to see the roof",
+  title = "A way up for the inspector",
   stage = "deck",
   when = visited("inspection.access_required", "the inspector brings a way up"),
   fact = "inspection.access", meets = "inspection.accesses",

@@ -150,7 +150,7 @@ rule "shingle.exposure" {
 }
 
 rule "shingle.offset" {
-  title = "Offset between joints of neighboring courses",
+  title = "Offset of joints, course to course",
   stage = "final",
   when = printed_figure_binds("measured on the roof, against the maker's printed offset"),
   judge = function(job, figure)
@@ -183,7 +183,7 @@ demand "shingle.instructions" {
 }
 
 demand "shingle.standard" {
-  title = "Standard that the shingles are made to",
+  title = "Standard of the shingles",
   stage = "permit",
   when = { shingles_only },
   fact = "covering.made_to", meets = "shingle.standards",

@@ -196,7 +196,7 @@ rule "underlayment.end_lap" {
 }
 
 demand "underlayment.end_lap_offset" {
-  title = "Distance between end laps of neighboring courses",
+  title = "End laps apart, course to course",
   stage = "dry-in",
   per = "roof.slopes",
   when = { is_lapped },
@@ -206,7 +206,7 @@ demand "underlayment.end_lap_offset" {
 }
 
 rule "underlayment.starter" {
-  title = "Starter strip under double underlayment",
+  title = "Starter strip under two plies",
   stage = "dry-in",
   cause = "two plies",
   per = "roof.slopes",
