@@ -52,6 +52,8 @@ field "house.least_width_ft" { type = "number", unit = "ft", range = { 6, 400 },
   ask = "How wide is the roof's plan at its narrower side, eaves included?" }
 
 field "site" { type = "group", answer = "department", stage = "permit", ask = "The site" }
+field "site.address" { type = "text", range = { 1, 200 }, answer = "desk", stage = "permit",
+  ask = "Where does the house stand (street and number)?" }
 field "site.wind_vult_mph" { type = "number", unit = "mph", range = { 85, 220 }, stage = "permit",
   ask = "What is the ultimate design wind speed (Vult) here?" }
 field "site.wind_design_required" { type = "yes_no", stage = "permit",
