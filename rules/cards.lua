@@ -7,47 +7,40 @@
 -- its own. The order is common practice, drawn from handouts on reroof
 -- inspections.
 
+-- Numbers come first; who calls, what is posted and the way up come last.
+
 card "permit" {
-  { title = "Is a permit needed, and who takes it out", "permit" },
-  { title = "Papers with the application", "papers" },
   { title = "The old roof", "layers", "wood" },
   { title = "Deck and slope", "slope", "deck" },
-  { title = "Covering and its nails", "shingle", "fasteners", "wind", "fire", "energy" },
   { title = "Underlayment, edges, flashing and valleys",
     "underlayment", "ice_barrier", "drip_edge", "flashing", "valley" },
+  { title = "Covering and its nails", "shingle", "fasteners", "wind", "fire", "energy" },
   { title = "Attic air", "ventilation" },
-  { title = "The visits to come", "inspection.notice", "inspection.caller",
-    "inspection.holder_calls", "inspection.someone_there", "inspection" },
+  { title = "Permit, papers and visits", "papers", "permit", "inspection.notice",
+    "inspection.caller", "inspection.holder_calls", "inspection.someone_there", "inspection" },
 }
 
 card "deck" {
-  { title = "Who calls, and how early", "inspection.deck", "inspection.notice",
-    "inspection.caller", "inspection.holder_calls", "inspection.someone_there" },
-  { title = "On the site and posted", "permit.posted", "permit.visible", "permit.life",
-    "permit.open", "papers.commencement_posted", "papers.on_site_deck", "papers.photos_deck",
-    "permit", "papers" },
-  { title = "The way up", "inspection.access", "inspection.ladder_tied",
-    "inspection.ladder_past", "inspection.ladder_rating", "inspection.snow" },
   { title = "The bare deck", "inspection.pre_passed", "inspection.pre_hidden",
     "inspection.deck_hidden", "deck.sound", "deck.solid", "deck.panel_thickness",
     "deck.panel_span", "deck.panel_gap", "deck.board_thickness", "deck.board_gap", "wood" },
   { title = "Nails in the deck", "deck.nail_kind", "deck.nail_length", "deck.nail_shank",
-    "deck.nail_edges", "deck.nail_field", "deck.nail_gable", "deck.nail_band",
-    "deck.nail_band_width", "wind.nail_spacing", "deck.nail_edge_distance",
+    "deck.nail_edges", "deck.nail_field", "wind.nail_spacing", "deck.nail_gable",
+    "deck.nail_band", "deck.nail_band_width", "deck.nail_edge_distance",
     "deck.nail_closest", "deck.nails_driven", "deck.board_nails", "deck" },
-  { title = "What the open roof shows", "inspection.ties", "energy", "wind", "inspection" },
+  { title = "What the open roof shows", "inspection.ties", "energy", "wind" },
+  { title = "The visit: way up, papers, who calls", "inspection.access",
+    "inspection.ladder_tied", "inspection.ladder_past", "inspection.ladder_rating",
+    "inspection.snow", "permit.posted", "permit.visible", "permit.life",
+    "papers.commencement_posted", "papers.on_site_deck", "papers.photos_deck", "permit",
+    "papers", "inspection.deck", "inspection.notice", "inspection.caller",
+    "inspection.holder_calls", "inspection.someone_there", "inspection" },
 }
 
 card "dry-in" {
-  { title = "Who calls, and how early", "inspection.dry_in", "inspection.mid_roof",
-    "inspection.notice", "inspection.caller", "inspection.holder_calls",
-    "inspection.someone_there" },
-  { title = "On the site and the way up", "permit.posted", "permit.visible",
-    "permit.open", "papers.on_site_dry_in", "papers.photos_dry_in", "inspection.labels",
-    "papers", "permit", "inspection.access", "inspection.ladder_tied" },
   { title = "Before the dry-in", "inspection.deck_passed", "inspection.dry_in_hidden",
     "underlayment.old_left" },
-  { title = "Eaves and rakes", "drip_edge.eave", "drip_edge.order_eave", "drip_edge.rake",
+  { title = "Eaves and rakes", "drip_edge.eave", "drip_edge.rake", "drip_edge.order_eave",
     "drip_edge.order_rake", "drip_edge", "ice_barrier.kind", "ice_barrier.reach", "ice_barrier" },
   { title = "Underlayment", "underlayment.kind", "underlayment.plies",
     "slope.double_underlayment", "underlayment.starter", "underlayment.head_lap",
@@ -58,32 +51,39 @@ card "dry-in" {
   { title = "Walls, chimneys and pipes", "flashing" },
   { title = "Fire", "fire" },
   { title = "The mid-roof look", "inspection.mid_roof_moment", "inspection.mid_roof_courses",
-    "inspection.mid_roof_share", "inspection.mid_roof_hidden", "inspection" },
+    "inspection.mid_roof_share", "inspection.mid_roof_hidden" },
+  { title = "The visit: way up, papers, who calls", "inspection.access",
+    "inspection.ladder_tied", "permit.posted", "permit.visible", "papers.on_site_dry_in",
+    "papers.photos_dry_in", "inspection.labels", "papers", "permit", "inspection.dry_in",
+    "inspection.mid_roof", "inspection.notice", "inspection.caller",
+    "inspection.holder_calls", "inspection.someone_there", "inspection" },
 }
 
 card "final" {
-  { title = "Who calls, and how early", "inspection.final", "inspection.final_passed",
-    "inspection.notice",
-    "inspection.caller", "inspection.holder_calls", "inspection.someone_there" },
-  { title = "On the site", "permit.posted", "permit.open", "papers.on_site_final",
-    "papers.wrapper", "shingle.instructions", "papers", "permit" },
-  { title = "From the street", "inspection.address", "inspection.address_size",
-    "inspection.site_clean", "inspection.bin_gone", "inspection.downspouts" },
-  { title = "The way up", "inspection.access", "inspection.ladder_tied" },
   { title = "Covering and its nails", "inspection.dry_in_passed", "inspection.mid_roof_passed",
     "shingle.exposure", "shingle.offset", "shingle.offset_usual", "fasteners.count",
     "fasteners.driven", "shingle", "fasteners" },
   { title = "Flashing, valleys and edges", "flashing", "valley", "wood", "fire" },
   { title = "Vents, chimneys and panels", "ventilation.net_free_area", "ventilation.intake",
     "inspection.spark_arrester", "inspection.spark_arrester_openings", "inspection.solar",
-    "ventilation", "inspection" },
+    "ventilation" },
   { title = "Inside the house", "alarms" },
+  { title = "From the street", "inspection.address", "inspection.address_size",
+    "inspection.site_clean", "inspection.bin_gone", "inspection.downspouts" },
+  { title = "The visit: way up, papers, who calls", "inspection.access",
+    "inspection.ladder_tied", "permit.posted", "papers.on_site_final", "papers.wrapper",
+    "shingle.instructions", "papers", "permit", "inspection.final", "inspection.final_passed",
+    "inspection.notice", "inspection.caller", "inspection.holder_calls",
+    "inspection.someone_there", "inspection" },
 }
 
 -- About the house ------------------------------------------------------------------
 
-local KINDS = { one_family = "one-family house", two_family = "two-family house",
+local KINDS = { one_family = "one-family", two_family = "two-family",
   townhouse = "townhouse" }
+
+about "Address" { says = function(job) return job.site.address end }
+about "Permit" { says = function(job) return job.permit.number end }
 
 about "House" {
   says = function(job)
@@ -105,16 +105,11 @@ about "Meant" {
 
 about "Work" {
   says = function(job)
-    return job.scope.method .. ", " .. #job.decks .. (#job.decks == 1 and " deck" or " decks")
-  end,
-}
-
-about "Planes" {
-  says = function(job)
     local planes = {}
     for _, slope in ipairs(job.roof.slopes) do
       table.insert(planes, slope.name .. " " .. string.format("%g", slope.pitch) .. ":12")
     end
-    return table.concat(planes, "; ")
+    return job.scope.method .. ", " .. #job.decks .. (#job.decks == 1 and " deck: " or " decks: ")
+      .. table.concat(planes, "; ")
   end,
 }

@@ -129,7 +129,7 @@ static cJSON *value_at(const struct field *field, size_t index)
 
 static bool same_value(const struct value *a, const struct value *b)
 {
-    return profile_same_value(a, b) && same_text(a->unit, b->unit);
+    return profile_same_value(a, b) && same_text(a->text, b->text) && same_text(a->unit, b->unit);
 }
 
 /* The value with its texts in the arena: the result it came from is freed. */
@@ -154,22 +154,54 @@ static const struct cite *keep_cites(struct arena *arena, const struct finding *
     return cites;
 }
 
+static const struct maker *keep_makers(struct arena *arena, const struct finding *finding)
+{
+    struct maker *makers = arena_array(arena, finding->maker_count + 1, sizeof(*makers));
+    for (size_t i = 0; makers != NULL && i < finding->maker_count; i++)
+        makers[i] = finding->makers[i];
+    return makers;
+}
+
+/* The demand of a finding: of two bounds, the lower one first. Whichever the
+ * supposed value misses is what the rule held it against. */
+struct demand {
+    const struct value *required, *also;
+    const char *sense, *also_sense;
+};
+
+static struct demand demand_of(const struct finding *finding)
+{
+    const struct demand demand = {&finding->required, &finding->also, finding->sense,
+                                  finding->also_sense};
+    const bool turned = finding->also.kind != VALUE_NONE
+        && same_text(finding->also_sense, "at_least");
+    return turned ? (struct demand){demand.also, demand.required, demand.also_sense, demand.sense}
+                  : demand;
+}
+
 static bool agree(struct supposing *s, const struct finding *finding)
 {
+    const struct demand demand = demand_of(finding);
     if (finding->required.kind == VALUE_NONE)
         return false;
     if (s->any) {
         if (!same_text(s->found.duty, finding->duty))
             s->found.duty = NULL;
-        return same_value(&s->found.required, &finding->required)
-            && same_text(s->found.sense, finding->sense);
+        return same_value(&s->found.required, demand.required)
+            && same_text(s->found.sense, demand.sense)
+            && same_value(&s->found.also, demand.also)
+            && same_text(s->found.also_sense, demand.also_sense);
     }
     s->any = true;
-    s->found.required = keep_value(s->arena, &finding->required);
-    s->found.sense = arena_copy(s->arena, finding->sense);
+    s->found.required = keep_value(s->arena, demand.required);
+    s->found.sense = arena_copy(s->arena, demand.sense);
+    s->found.also = keep_value(s->arena, demand.also);
+    s->found.also_sense = arena_copy(s->arena, demand.also_sense);
     s->found.duty = arena_copy(s->arena, finding->duty);
     s->found.cites = keep_cites(s->arena, finding);
     s->found.cite_count = finding->cite_count;
+    s->found.makers = keep_makers(s->arena, finding);
+    s->found.maker_count = finding->maker_count;
     s->found.amended = finding->amended;
     return !s->arena->failed;
 }

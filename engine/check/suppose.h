@@ -18,9 +18,13 @@
 struct supposed {
     struct value required;
     const char *sense;
+    struct value also; /* the other bound, where there are two; else VALUE_NONE */
+    const char *also_sense;
     const char *duty; /* or NULL: also when it depends on what is supposed */
     const struct cite *cites;
     size_t cite_count;
+    const struct maker *makers; /* of the figures that made the demand */
+    size_t maker_count;
     const struct amended *amended; /* or NULL */
 };
 

@@ -1,4 +1,4 @@
-/* card_html.c - the card as one page, see card.h. */
+/* card_html.c - the card as two sides of a sheet, see card.h. */
 #include "report/card.h"
 
 #include "include/eavemark.h"
@@ -6,190 +6,353 @@
 #include "report/drawings.h"
 #include "report/html.h"
 
+#include <string.h>
+
 struct sheet {
     struct text *out;
     const struct card *card;
-    const cJSON *job; /* what drawings are made from */
-    bool room;        /* something is to be written down */
+    const struct card_section *open; /* whose rows are being added, or NULL */
 };
 
-static void add_bad(struct text *out, const struct finding *finding)
+static const char TICK[] = "<span class=\"tick\" role=\"img\" aria-label=\"box to tick\"></span>";
+
+/* Rows -------------------------------------------------------------------------- */
+
+static void add_span(struct text *out, const char *kind, struct text *words)
 {
-    if (finding == NULL)
+    const bool any = words->length > 0 || words->failed;
+    if (any)
+        text_addf(out, " <span class=\"%s\">", kind);
+    html_phrase(out, words);
+    if (any)
+        text_add(out, "</span>");
+}
+
+static void add_places(struct text *out, const struct card_row *row)
+{
+    struct text places = card_row_places(row);
+    add_span(out, "places", &places);
+}
+
+static void add_fault(struct text *out, const struct card_row *row)
+{
+    if (row->wrong == NULL)
         return;
+    struct text fault = card_row_fault(row);
     text_add(out, "<span class=\"bad\">");
-    html_outcome(out, finding->outcome);
-    struct text fault = card_row_fault(finding);
+    html_outcome(out, row->wrong->outcome);
     html_phrase(out, &fault);
     text_add(out, "</span>");
 }
 
-static void add_what(struct text *out, const struct card_row *row)
+/* Short rows of one rule share a cell, which names the places with the figures. */
+static void add_what(struct text *out, const struct card_thing *thing, const struct card_row *row,
+                     bool places)
 {
-    struct text places = card_row_places(row);
-    text_add(out, HTML_ROW);
+    text_addf(out, HTML_ROW "<span class=\"name\"><span class=\"number%s\">%zu</span> ",
+              row->again ? " unseen" : "", thing->number);
     text_add(out, row->again ? "<span class=\"unseen\">" : "");
-    html_text(out, card_row_title(row));
+    html_text(out, card_title_of(row->items->now));
     text_add(out, row->again ? ": </span>" : "");
-    if (places.length > 0) {
-        /* Beside lines to write on, each for a place, paper has no room to say it twice. */
-        const bool twice = row->to_write && row->count <= CARD_PLACES_MOST && row->count > 1;
-        text_addf(out, " <span class=\"places%s\">", twice ? " twice" : "");
-        html_text(out, text_string(&places));
-        text_add(out, "</span>");
-    }
-    out->failed = out->failed || places.failed;
-    text_free(&places);
+    if (places)
+        add_places(out, row);
+    text_add(out, "</span>");
+    add_fault(out, row);
     text_add(out, "</th>");
 }
 
-static void add_hit(const struct sheet *sheet, const struct card_row *row)
+static void add_hit(struct text *out, const struct card_row *row)
 {
-    struct text *out = sheet->out;
-    struct text hit = card_row_hit(row), cites = TEXT_EMPTY;
-    if (!row->cited)
-        cites = card_row_cites(sheet->card, row);
-    text_add(out, "<td role=\"cell\" data-label=\"To hit:\"><span class=\"hit\">");
-    if (hit.length == 0)
-        text_add(&hit, "as it says");
-    html_phrase(out, &hit);
-    text_add(out, "</span>");
-    const bool cited = cites.length > 0;
-    text_add(out, cited ? " <span class=\"cite\">" : "");
-    html_phrase(out, &cites);
-    text_add(out, cited ? "</span>" : "");
-    add_bad(out, row->failed);
-    add_bad(out, row->broken);
+    struct text hit = card_row_hit(row);
+    text_add(out, hit.length > 0 ? "<td role=\"cell\" data-label=\"To hit:\">"
+                                 : "<td role=\"cell\">");
+    add_span(out, "hit", &hit);
     text_add(out, "</td>");
-}
-
-/* A duty that is planned as it must be: on paper its short row says no more. */
-static bool plan_goes_without_saying(const struct card_row *row)
-{
-    const struct finding *plan = row->items->plan;
-    return row->short_one && plan->compared && plan->required.kind == VALUE_YES_NO
-        && plan->found.kind == VALUE_YES_NO && plan->found.yes == plan->required.yes;
 }
 
 static void add_plan(struct text *out, const struct card_row *row)
 {
-    struct text plan = card_row_plan(row);
-    text_addf(out, "<td role=\"cell\"%s%s>", plan.length > 0 ? " data-label=\"Planned:\"" : "",
-              plan_goes_without_saying(row) ? " class=\"unsaid\"" : "");
-    html_phrase(out, &plan);
-    text_add(out, "</td>");
+    struct text plan = card_row_plan(row), words = TEXT_EMPTY;
+    if (plan.length > 0)
+        text_addf(&words, "plan %s", text_string(&plan));
+    words.failed = words.failed || plan.failed;
+    text_free(&plan);
+    add_span(out, "plan", &words);
 }
 
-/* A line to write on, under its label; half: two of them share the width. */
-static void add_line(struct text *out, const char *label, bool half)
+/* A line to write on, under its label. */
+static void add_line(struct text *out, const char *label)
 {
-    text_add(out, half ? "<span class=\"write half\">" : "<span class=\"write\">");
+    text_add(out, "<span class=\"write\">");
     html_text(out, label);
     text_add(out, "</span>");
 }
 
+static void add_lines(struct text *out, const struct card_row *row)
+{
+    struct text label = TEXT_EMPTY;
+    if (row->count > CARD_PLACES_MOST) {
+        text_addf(&label, "each of %zu", row->count);
+        add_line(out, text_string(&label));
+    }
+    for (size_t i = 0; row->count <= CARD_PLACES_MOST && i < row->count; i++) {
+        const char *where = row->items[i].now->where;
+        add_line(out, row->count == 1 || where == NULL ? "" : where);
+    }
+    out->failed = out->failed || label.failed;
+    text_free(&label);
+}
+
+static void add_boxes(struct text *out, const struct card_row *row)
+{
+    for (size_t i = 0; i < row->count; i++) {
+        text_addf(out, "<span class=\"box\">%s ", TICK);
+        html_text(out, row->items[i].now->where);
+        text_add(out, "</span>");
+    }
+}
+
 static void add_room(struct text *out, const struct card_row *row)
 {
-    struct text words = card_row_measured(row);
-    const bool any = row->to_write || row->items->measured;
-    text_add(out, any ? "<td role=\"cell\" data-label=\"Measured:\">" : "<td role=\"cell\">");
-    html_text(out, text_string(&words));
-    if (row->to_write && row->count > CARD_PLACES_MOST) {
-        text_addf(&words, "all %zu", row->count);
-        add_line(out, text_string(&words), false);
-    } else if (row->to_write) {
-        for (size_t i = 0; i < row->count; i++) {
-            const char *where = row->items[i].now->where;
-            add_line(out, row->count == 1 || where == NULL ? "" : where, row->count > 2);
-        }
+    struct text found = card_row_measured(row);
+    text_add(out, card_room_names(row) && row->count > 2
+                      ? "<td role=\"cell\" class=\"room wide\">"
+                      : "<td role=\"cell\" class=\"room\">");
+    add_plan(out, row);
+    if (row->room == ROOM_FOUND) {
+        text_add(out, "measured ");
+        html_text(out, text_string(&found));
+    } else if (row->room == ROOM_WRITE) {
+        add_lines(out, row);
+    } else if (row->room == ROOM_BOXES) {
+        add_boxes(out, row);
     }
     text_add(out, "</td>");
-    out->failed = out->failed || words.failed;
-    text_free(&words);
+    out->failed = out->failed || found.failed;
+    text_free(&found);
 }
 
-/* alone: on paper no other short row stands beside it. */
-static void add_row(const struct sheet *sheet, const struct card_row *row, bool alone)
+static void start_row(struct text *out, const char *kind)
 {
+    text_addf(out, "<tr role=\"row\" class=\"row%s\"><td role=\"cell\">%s</td>", kind, TICK);
+}
+
+static void add_row(const struct sheet *sheet, const struct card_thing *thing,
+                    const struct card_row *row)
+{
+    start_row(sheet->out, row->again ? row->room == ROOM_NONE ? " again roomless" : " again"
+                          : row->room == ROOM_NONE            ? " roomless"
+                                                              : "");
+    add_what(sheet->out, thing, row, !card_room_names(row));
+    add_hit(sheet->out, row);
+    add_room(sheet->out, row);
+    text_add(sheet->out, "</tr>\n");
+}
+
+/* Is ticking all there is to every row of it? */
+static bool is_short(const struct card *card, const struct card_thing *thing)
+{
+    struct card_row row = card_first_row(card, thing);
+    bool all = row.items != NULL;
+    for (; all && row.items != NULL; row = card_row_after(card, thing, &row))
+        all = row.short_one;
+    return all;
+}
+
+/* Is there nothing to tell but its title and places? */
+static bool is_bare(const struct card *card, const struct card_thing *thing)
+{
+    const struct card_row row = card_first_row(card, thing);
+    struct text hit = card_row_hit(&row), plan = card_row_plan(&row);
+    const bool bare = hit.length == 0 && plan.length == 0
+        && card_row_after(card, thing, &row).items == NULL;
+    text_free(&hit);
+    text_free(&plan);
+    return bare;
+}
+
+/* How a short row stands on paper. */
+enum shape {
+    HALF,    /* in half the width: nothing but its title */
+    COLUMNS, /* in the columns of the others, where it takes one line */
+    FLOWING, /* on one line and, where it must be, the next */
+};
+enum { HALF_WIDTH = 40, WHAT_WIDTH = 36, HIT_WIDTH = 42 }; /* in letters, about */
+
+static enum shape shape_of(const struct card *card, const struct card_thing *thing)
+{
+    const struct card_row row = card_first_row(card, thing);
+    struct text places = card_row_places(&row), hit = card_row_hit(&row),
+                plan = card_row_plan(&row);
+    const size_t what = strlen(card_title_of(row.items->now)) + places.length;
+    const size_t rest = hit.length + plan.length;
+    const bool one = card_row_after(card, thing, &row).items == NULL;
+    text_free(&places);
+    text_free(&hit);
+    text_free(&plan);
+    return one && rest == 0 && what <= HALF_WIDTH                     ? HALF
+        : one && rest > 0 && what <= WHAT_WIDTH && rest <= HIT_WIDTH ? COLUMNS
+                                                                      : FLOWING;
+}
+
+/* All of it in one row: "Panel thickness: main deck 15/32 in or more; porch ...". */
+static void add_short(const struct sheet *sheet, const struct card_thing *thing, bool alone)
+{
+    static const char *const KINDS[] = {[HALF] = " short bare", [COLUMNS] = " roomless",
+                                        [FLOWING] = " short alone"};
     struct text *out = sheet->out;
-    text_addf(out, "<tr role=\"row\" class=\"row%s%s\"><td role=\"cell\"><span class=\"tick\" "
-                   "role=\"img\" aria-label=\"box to tick\"></span></td>",
-              row->short_one ? " short" : "", alone ? " alone" : "");
-    add_what(out, row);
-    add_hit(sheet, row);
-    add_plan(out, row);
-    if (sheet->room)
-        add_room(out, row);
-    text_add(out, "</tr>\n");
-}
-
-/* The next row from item number `start` on that is to be ticked; one without
- * items when there is none. */
-static struct card_row row_from(const struct sheet *sheet, const struct card_section *section,
-                                size_t start)
-{
-    while (start < section->count) {
-        const struct card_row row = card_row(sheet->card, section, start);
-        if (!card_item_waits(row.items))
-            return row;
-        start += row.count;
+    struct card_row row = card_first_row(sheet->card, thing);
+    const bool several = card_row_after(sheet->card, thing, &row).items != NULL;
+    const bool bare = is_bare(sheet->card, thing);
+    const enum shape shape = shape_of(sheet->card, thing);
+    start_row(out, shape != COLUMNS && bare && (alone || shape == FLOWING)
+                       ? " short bare alone" : KINDS[shape]);
+    add_what(out, thing, &row, !several);
+    text_add(out, bare ? "<td role=\"cell\">" : "<td role=\"cell\" data-label=\"To hit:\">");
+    for (; row.items != NULL; row = card_row_after(sheet->card, thing, &row)) {
+        struct text hit = card_row_hit(&row);
+        text_add(out, row.again ? "; " : "");
+        if (several)
+            add_places(out, &row);
+        add_span(out, "hit", &hit);
+        add_plan(out, &row);
     }
-    return (struct card_row){.items = NULL};
+    text_add(out, "</td><td role=\"cell\" class=\"room\"></td></tr>\n");
 }
 
-static void add_section(const struct sheet *sheet, const struct card_section *section)
+/* Sections ---------------------------------------------------------------------- */
+
+static void end_section(struct sheet *sheet)
 {
-    struct text *out = sheet->out;
-    if (card_section_waits(section))
+    if (sheet->open != NULL)
+        text_add(sheet->out, "</tbody>\n");
+    sheet->open = NULL;
+}
+
+static void start_section(struct sheet *sheet, const struct card_section *section)
+{
+    end_section(sheet);
+    text_addf(sheet->out, "<tbody role=\"rowgroup\"%s>\n<tr role=\"row\" class=\"head\">"
+                          "<th scope=\"rowgroup\" role=\"rowheader\" colspan=\"4\">",
+              section->kind == CARD_WRONG ? " class=\"wrong\"" : "");
+    html_text(sheet->out, section->title);
+    text_add(sheet->out, "</th></tr>\n");
+    sheet->open = section;
+}
+
+/* left: no half row stands to its left; so may the next one. */
+static void add_thing(struct sheet *sheet, const struct card_thing *thing, bool *left)
+{
+    struct card_thing after = *thing;
+    if (!is_short(sheet->card, thing)) {
+        for (struct card_row row = card_first_row(sheet->card, thing); row.items != NULL;
+             row = card_row_after(sheet->card, thing, &row))
+            add_row(sheet, thing, &row);
+        *left = true;
         return;
-    text_addf(out, "<tbody role=\"rowgroup\">\n<tr role=\"row\" class=\"head\">"
-                   "<th scope=\"rowgroup\" role=\"rowheader\" colspan=\"%d\">",
-              sheet->room ? 5 : 4);
-    html_text(out, section->title);
-    text_add(out, "</th></tr>\n");
-    bool left = true; /* two short rows stand abreast */
-    for (struct card_row row = row_from(sheet, section, 0); row.items != NULL;) {
-        const size_t next = (size_t)(row.items - section->items) + row.count;
-        const struct card_row after = row_from(sheet, section, next);
-        add_row(sheet, &row, row.short_one && left && !after.short_one);
-        left = !row.short_one || !left;
-        row = after;
     }
-    text_add(out, "</tbody>\n");
+    const bool next_too = card_next(sheet->card, &after) && after.section == thing->section
+        && is_short(sheet->card, &after) && shape_of(sheet->card, &after) == HALF;
+    const bool half = shape_of(sheet->card, thing) == HALF && (!*left || next_too);
+    add_short(sheet, thing, !half);
+    *left = !half || !*left;
 }
 
-/* Is there anything to write down, or that was? Papers are only looked at. */
-static bool needs_room(const struct card *card)
+static void start_table(struct text *out, const char *caption)
 {
-    for (size_t s = 0; s < card->section_count; s++)
-        for (size_t i = 0; i < card->sections[s].count; i++) {
-            const struct card_row row = card_row(card, &card->sections[s], i);
-            if (row.to_write || row.items->measured)
-                return true;
-        }
-    return false;
-}
-
-static void add_sections(const struct sheet *sheet)
-{
-    struct text *out = sheet->out;
-    text_addf(out, "<section aria-labelledby=\"look\">\n<h2 id=\"look\">What will be looked "
-                   "at</h2>\n<table class=\"look stack%s\" role=\"table\">\n"
-                   "<caption>In the order of a walk over the job. What is on the roof counts, "
-                   "not the plan. ",
-              sheet->room ? "" : " plain");
-    struct text signs = card_signs(sheet->card);
-    html_phrase(out, &signs);
-    text_addf(out, "</caption>\n<colgroup><col><col><col><col>%s</colgroup>\n"
+    text_addf(out, "<table class=\"look stack\" role=\"table\">\n<caption>%s</caption>\n"
+                   "<colgroup><col><col><col><col></colgroup>\n"
                    "<thead role=\"rowgroup\"><tr role=\"row\">" HTML_COLUMN
                    "<span class=\"unseen\">Tick</span></th>" HTML_COLUMN "Looked at</th>"
-                   HTML_COLUMN "To hit</th>" HTML_COLUMN "Planned</th>%s</tr></thead>\n",
-              sheet->room ? "<col>" : "",
-              sheet->room ? HTML_COLUMN "Measured</th>" : "");
-    for (size_t s = 0; s < sheet->card->section_count; s++)
-        add_section(sheet, &sheet->card->sections[s]);
-    text_add(out, "</table>\n</section>\n");
+                   HTML_COLUMN "To hit</th>" HTML_COLUMN "Planned, measured</th></tr></thead>\n",
+              caption);
 }
+
+/* How much fits ------------------------------------------------------------------- */
+
+/* About how high things stand on paper, in points, with words as long as these. */
+enum {
+    FRONT_HIGH = 615, /* what head, notes and names leave of the front */
+    HEAD_HIGH = 16, ROW_HIGH = 15, LINE_HIGH = 13, QUESTION_HIGH = 26,
+    ROOMY_PERCENT = 175, /* of that, when set larger */
+};
+
+static size_t row_height(const struct card *card, const struct card_thing *thing,
+                         const struct card_row *row)
+{
+    struct text places = card_row_places(row);
+    const size_t what = strlen(card_title_of(row->items->now))
+        + (card_room_names(row) ? 0 : places.length);
+    text_free(&places);
+    size_t height = ROW_HIGH;
+    if (is_short(card, thing))
+        return height + (shape_of(card, thing) == FLOWING && what > 2 * WHAT_WIDTH ? LINE_HIGH : 0);
+    if (what > WHAT_WIDTH)
+        height += LINE_HIGH * (what / WHAT_WIDTH);
+    if (card_room_names(row) && row->count > 2)
+        height += LINE_HIGH;
+    if (row->wrong != NULL)
+        height += LINE_HIGH * 2;
+    return height;
+}
+
+/* left: with what earlier stages left open. */
+static size_t front_height(const struct card *card, bool left)
+{
+    struct card_thing thing = {0};
+    size_t height = card_asks_in_front(card) ? card->question_count * QUESTION_HIGH : 0;
+    while (card_next(card, &thing)) {
+        if (thing.section->kind == CARD_LEFT && !left)
+            continue;
+        height += thing.opens ? HEAD_HIGH : 0;
+        for (struct card_row row = card_first_row(card, &thing); row.items != NULL;
+             row = card_row_after(card, &thing, &row))
+            height += row_height(card, &thing, &row);
+    }
+    struct text asked = card_to_ask(card);
+    height += asked.length > 0 ? LINE_HIGH * (1 + asked.length / 90) : 0;
+    text_free(&asked);
+    return height;
+}
+
+/* What earlier stages left open stands on the front when there is room for it. */
+static bool left_in_front(const struct card *card)
+{
+    return front_height(card, true) <= FRONT_HIGH;
+}
+
+/* So few things that they may be set larger. */
+static bool is_roomy(const struct card *card)
+{
+    return front_height(card, left_in_front(card)) * ROOMY_PERCENT / 100 <= FRONT_HIGH;
+}
+
+/* Tables -------------------------------------------------------------------------- */
+
+/* The things of the front, or those of the back. */
+static void add_table(const struct card *card, bool back, const char *caption, struct text *out)
+{
+    const bool left_back = !left_in_front(card);
+    struct sheet sheet = {.out = out, .card = card};
+    struct card_thing thing = {0};
+    bool any = false, left = true; /* two short rows stand abreast */
+    while (card_next(card, &thing)) {
+        if ((thing.section->kind == CARD_LEFT && left_back) != back)
+            continue;
+        if (!any)
+            start_table(out, caption);
+        any = true;
+        if (thing.opens) {
+            start_section(&sheet, thing.section);
+            left = true;
+        }
+        add_thing(&sheet, &thing, &left);
+    }
+    end_section(&sheet);
+    text_add(out, any ? "</table>\n" : "");
+}
+
+/* Questions --------------------------------------------------------------------- */
 
 static void add_question(void *data, size_t number, const char *says, const char *waiting)
 {
@@ -200,40 +363,120 @@ static void add_question(void *data, size_t number, const char *says, const char
     text_add(out, "<li>");
     html_text(out, says);
     if (waiting[0] != '\0') {
-        text_add(out, " <span class=\"cite\">Waiting: ");
+        text_add(out, " <span class=\"waiting\">Waiting: ");
         html_text(out, waiting);
         text_add(out, ".</span>");
     }
     text_add(out, "<span class=\"write\"></span></li>\n");
 }
 
-static void add_questions(const struct sheet *sheet)
+static void add_questions(const struct card *card, struct text *out)
 {
-    const size_t before = sheet->out->length;
-    card_questions(sheet->card, add_question, sheet->out);
-    if (sheet->out->length > before)
-        text_add(sheet->out, "</ol>\n</section>\n");
+    card_questions(card, add_question, out);
+    if (card->question_count > 0)
+        text_add(out, "</ol>\n</section>\n");
+}
+
+/* Front and back ------------------------------------------------------------------ */
+
+static void add_head(const struct card *card, struct text *out)
+{
+    const struct result *result = &card->now;
+    struct text place = TEXT_EMPTY;
+    text_add(&place, result->jurisdiction_title);
+    text_add(out, "<header>\n");
+    html_element(out, "p class=\"what\"", card_title(card->stage));
+    if (result->invented)
+        text_add(out, "<p class=\"invented\"><strong>INVENTED PLACE</strong>: no real county, and "
+                      "not the law anywhere</p>\n");
+    html_element(out, "h1", result->job);
+    text_add(out, "<dl class=\"head\">\n");
+    for (size_t i = 0; i < result->about_count; i++)
+        html_pair(out, result->about[i].label, result->about[i].says);
+    html_pair_phrase(out, "Place", &place);
+    text_add(out, "</dl>\n</header>\n");
+}
+
+static void add_front(const struct card *card, struct text *out)
+{
+    struct text asked = card_to_ask(card), notes = card_notes(card, left_in_front(card));
+    text_add(out, "<section class=\"front\" aria-labelledby=\"look\">\n"
+                  "<h2 id=\"look\">What will be looked at</h2>\n");
+    add_table(card, false, "In the order of a walk over the job. What is on the roof counts, "
+                           "not the plan.", out);
+    if (asked.length > 0) {
+        text_add(out, "<p class=\"department\"><strong>Ask the building department</strong>: ");
+        html_text(out, text_string(&asked));
+        text_add(out, ".</p>\n");
+    }
+    if (card_asks_in_front(card))
+        add_questions(card, out);
+    text_add(out, "<p class=\"notes\">");
+    html_phrase(out, &notes);
+    text_add(out, "</p>\n<div class=\"names\"><span class=\"write\">Looked over by</span>"
+                  "<span class=\"write\">Date</span></div>\n</section>\n");
+    out->failed = out->failed || asked.failed;
+    text_free(&asked);
+}
+
+static void add_cited(void *data, const char *numbers, const char *cites)
+{
+    struct text *out = data;
+    text_add(out, "<li><strong>");
+    html_text(out, numbers);
+    text_add(out, "</strong> ");
+    html_text(out, cites);
+    text_add(out, "</li>\n");
+}
+
+static void add_cites(const struct card *card, struct text *out)
+{
+    struct text signs = card_signs(card), list = TEXT_EMPTY;
+    if (!card_all_cites(card, add_cited, &list))
+        list.failed = true;
+    text_add(out, "<section class=\"cited\" aria-labelledby=\"cited\">\n"
+                  "<h2 id=\"cited\">Sections, by the number of the row</h2>\n<p>");
+    text_add(out, "Law of ");
+    html_text(out, card->now.jurisdiction);
+    text_addf(out, " on %s. ", card->now.date);
+    html_phrase(out, &signs);
+    text_add(out, "</p>\n");
+    for (size_t i = 0; i < card->now.doubt_count; i++)
+        html_element(out, "p", card->now.doubts[i]);
+    if (list.length > 0) {
+        text_add(out, "<ul>\n");
+        text_add(out, text_string(&list));
+        text_add(out, "</ul>\n");
+    }
+    text_add(out, "</section>\n");
+    out->failed = out->failed || list.failed;
+    text_free(&list);
+}
+
+static void add_back(const struct card *card, const cJSON *job, struct text *out)
+{
+    text_add(out, "<div class=\"back\">\n");
+    add_table(card, true, "What an earlier look left open.", out);
+    if (!card_asks_in_front(card))
+        add_questions(card, out);
+    add_cites(card, out);
+    html_safety(out, &card->now, false);
+    drawings_add(&(struct drawings){.job = job, .result = &card->now, .card = card}, out);
+    text_add(out, "</div>\n");
 }
 
 void report_card_html(const struct card *card, const cJSON *job, struct text *out)
 {
-    const struct sheet sheet = {.out = out, .card = card, .job = job, .room = needs_room(card)};
-    struct text title = TEXT_EMPTY, what = TEXT_EMPTY;
+    struct text title = TEXT_EMPTY;
     text_addf(&title, "%s - %s", card->now.job, card_title(card->stage));
-    text_addf(&what, "%s. Eavemark " EAVEMARK_VERSION ", pre-check of a reroof",
-              card_title(card->stage));
-    html_start(out, text_string(&title), "card");
-    html_heading(out, text_string(&what), &card->now, true);
+    html_start(out, text_string(&title), is_roomy(card) ? "card roomy" : "card");
+    add_head(card, out);
     text_add(out, "<main id=\"main\" tabindex=\"-1\">\n");
-    add_sections(&sheet);
-    add_questions(&sheet);
-    drawings_add(&(struct drawings){.job = job, .result = &card->now, .card = card}, out);
-    html_safety(out, &card->now, false);
-    text_add(out, "<div class=\"names\"><span class=\"write\">Looked over by</span>"
-                  "<span class=\"write\">Date</span></div>\n</main>\n");
+    add_front(card, out);
+    add_back(card, job, out);
+    text_add(out, "</main>\n");
     html_close(out, &card->now);
     html_end(out);
-    out->failed = out->failed || title.failed || what.failed;
+    out->failed = out->failed || title.failed;
     text_free(&title);
-    text_free(&what);
 }

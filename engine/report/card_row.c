@@ -4,23 +4,56 @@
 #include "report/story.h"
 #include "report/value.h"
 
+#include <stdlib.h>
 #include <string.h>
 
-/* Questions --------------------------------------------------------------------- */
+/* Things ------------------------------------------------------------------------ */
 
 bool card_item_waits(const struct card_item *item)
 {
-    return item->question > 0 && !item->demanded && item->plan->outcome != OUTCOME_FAIL
-        && item->plan->outcome != OUTCOME_BROKEN;
+    return item->question > 0 && !item->demanded && item->wrong == NULL;
 }
 
-bool card_section_waits(const struct card_section *section)
+static bool same_rule(const struct card_item *a, const struct card_item *b)
 {
-    for (size_t i = 0; i < section->count; i++)
-        if (!card_item_waits(&section->items[i]))
-            return false;
-    return true;
+    return strcmp(a->now->rule, b->now->rule) == 0;
 }
+
+/* Makes the thing that starts with item number `start`. False when all of it waits. */
+static bool thing_at(struct card_thing *thing, const struct card_section *section, size_t start)
+{
+    bool any = false;
+    thing->section = section;
+    thing->start = start;
+    for (thing->count = 0; start + thing->count < section->count; thing->count++) {
+        const struct card_item *item = &section->items[start + thing->count];
+        if (!same_rule(&section->items[start], item))
+            break;
+        any = any || !card_item_waits(item);
+    }
+    return any;
+}
+
+bool card_next(const struct card *card, struct card_thing *thing)
+{
+    const struct card_section *last = thing->section;
+    size_t s = last == NULL ? 0 : (size_t)(last - card->sections);
+    size_t start = last == NULL ? 0 : thing->start + thing->count;
+    for (; s < card->section_count; s++, start = 0) {
+        const struct card_section *section = &card->sections[s];
+        if (section->kind == CARD_PLACE)
+            continue;
+        for (; start < section->count; start += thing->count)
+            if (thing_at(thing, section, start)) {
+                thing->number++;
+                thing->opens = section != last;
+                return true;
+            }
+    }
+    return false;
+}
+
+/* Questions --------------------------------------------------------------------- */
 
 /* Names told one after another: of one rule or plane they stand together. */
 struct names {
@@ -73,8 +106,7 @@ static void gather(struct asking *asking, const struct card_section *section, si
         if (!told_before(section, i))
             add_name(&asking->of, item->of);
         if (card_item_waits(item))
-            add_name(&asking->waiting,
-                     item->now->title == NULL ? item->now->rule : item->now->title);
+            add_name(&asking->waiting, card_title_of(item->now));
     }
 }
 
@@ -107,112 +139,215 @@ static bool same_words(struct text a, struct text b)
     return same;
 }
 
-static const struct finding *failed_of(const struct card_item *item)
+/* What is only looked at is ticked; for several places, place by place. */
+static enum card_room room_of(const struct card *card, const struct card_item *item,
+                              size_t count)
 {
-    return item->now->outcome == OUTCOME_FAIL ? item->now
-        : item->plan->outcome == OUTCOME_FAIL ? item->plan
-                                              : NULL;
+    const bool number = item->demanded && item->required.kind == VALUE_NUMBER;
+    if (item->measured)
+        return item->wrong == item->now ? ROOM_NONE : ROOM_FOUND; /* the fault says it */
+    if (item->to_measure && item->demanded && item->required.kind == VALUE_YES_NO)
+        return count > 1 && count <= CARD_PLACES_MOST ? ROOM_BOXES : ROOM_NONE;
+    if (item->to_measure
+        || (card->stage != STAGE_PERMIT && number && item->now->stage == card->stage))
+        return ROOM_WRITE;
+    return ROOM_NONE;
 }
 
-static const struct finding *broken_of(const struct card_item *item)
+static struct card_row row_of(const struct card *card, const struct card_item *item, size_t count)
 {
-    return item->now->outcome == OUTCOME_BROKEN ? item->now
-        : item->plan->outcome == OUTCOME_BROKEN ? item->plan
-                                                : NULL;
-}
-
-static struct card_row row_of(const struct card_item *item)
-{
-    return (struct card_row){.items = item, .count = 1, .failed = failed_of(item),
-                             .broken = broken_of(item)};
-}
-
-static bool belong_together(const struct card_item *a, const struct card_item *b)
-{
-    const struct card_row left = row_of(a), right = row_of(b);
-    const struct finding *first = left.failed, *second = right.failed;
-    return strcmp(a->now->rule, b->now->rule) == 0 && a->to_measure == b->to_measure
-        && a->measured == b->measured
-        && same_words(card_row_measured(&left), card_row_measured(&right))
-        && left.broken == NULL && right.broken == NULL
-        && (first == NULL) == (second == NULL)
-        && (first == NULL || story_same_text(first->says, second->says))
-        && a->question == b->question
-        && same_words(card_row_hit(&left), card_row_hit(&right))
-        && same_words(card_row_plan(&left), card_row_plan(&right));
-}
-
-static bool is_to_write(const struct card *card, const struct card_item *item)
-{
-    return !item->measured
-        && (item->to_measure
-            || (card->stage != STAGE_PERMIT && item->demanded
-                && item->required.kind == VALUE_NUMBER
-                && item->now->stage == card->stage));
-}
-
-struct card_row card_row(const struct card *card, const struct card_section *section,
-                         size_t start)
-{
-    const struct card_item *item = &section->items[start];
-    struct card_row row = row_of(item);
-    while (start + row.count < section->count && belong_together(item, &item[row.count]))
-        row.count++;
-    row.to_write = is_to_write(card, item);
-    row.short_one = !row.to_write && !item->measured && row.failed == NULL && row.broken == NULL;
-    const size_t next = start + row.count;
-    row.everywhere = (start == 0 || strcmp(item[-1].now->rule, item->now->rule) != 0)
-        && (next == section->count
-            || strcmp(section->items[next].now->rule, item->now->rule) != 0);
-    if (start > 0 && strcmp(item[-1].now->rule, item->now->rule) == 0) {
-        const struct card_row before = row_of(&item[-1]);
-        row.again = true;
-        row.cited = same_words(card_row_cites(card, &before), card_row_cites(card, &row));
-    }
+    struct card_row row = {.items = item, .count = count, .wrong = item->wrong,
+                           .room = room_of(card, item, count)};
+    row.short_one = row.room == ROOM_NONE && row.wrong == NULL;
     return row;
+}
+
+static bool same_fault(const struct card_row *a, const struct card_row *b)
+{
+    if (a->wrong == NULL || b->wrong == NULL)
+        return a->wrong == b->wrong;
+    return a->wrong->outcome == b->wrong->outcome
+        && same_words(card_row_fault(a), card_row_fault(b));
+}
+
+static bool belong_together(const struct card *card, const struct card_item *a,
+                            const struct card_item *b)
+{
+    const struct card_row left = row_of(card, a, 1), right = row_of(card, b, 1);
+    return same_rule(a, b) && a->to_measure == b->to_measure && a->measured == b->measured
+        && a->question == b->question && same_fault(&left, &right)
+        && same_words(card_row_measured(&left), card_row_measured(&right))
+        && same_words(card_row_hit(&left), card_row_hit(&right));
+}
+
+/* Do the places have to be named? All of those that the rule could speak of go
+ * without saying; of those that it does speak of, the rest beside what is wrong
+ * and told above it can be counted. Anything else is told place by place: its
+ * figure would be taken for another place's. */
+static void set_told(const struct card *card, struct card_row *row)
+{
+    const char *rule = row->items->now->rule;
+    size_t all = 0, meant = 0, wrong = 0;
+    for (size_t i = 0; i < card->now.finding_count; i++)
+        if (strcmp(card->now.findings[i].rule, rule) == 0) {
+            all++;
+            meant += card->now.findings[i].outcome != OUTCOME_NOT_APPLICABLE
+                || card->plan.findings[i].outcome != OUTCOME_NOT_APPLICABLE;
+        }
+    const struct card_section *first = card->sections;
+    for (size_t i = 0; first->kind == CARD_WRONG && row->wrong == NULL && i < first->count; i++)
+        wrong += strcmp(first->items[i].now->rule, rule) == 0;
+    row->told = row->count == all                                  ? PLACES_UNSAID
+        : row->count > 1 && wrong > 0 && row->count + wrong == meant ? PLACES_OTHER
+        : row->count > CARD_PLACES_MOST - 1 && row->count == meant   ? PLACES_ALL
+                                                                     : PLACES_NAMED;
+}
+
+/* The row from item number `start` of the thing on. */
+static struct card_row row_from(const struct card *card, const struct card_thing *thing,
+                                size_t start)
+{
+    const struct card_item *items = &thing->section->items[thing->start];
+    while (start < thing->count && card_item_waits(&items[start]))
+        start++;
+    if (start >= thing->count)
+        return (struct card_row){.items = NULL};
+    size_t count = 1;
+    while (start + count < thing->count
+           && belong_together(card, &items[start], &items[start + count]))
+        count++;
+    struct card_row row = row_of(card, &items[start], count);
+    set_told(card, &row);
+    return row;
+}
+
+struct card_row card_first_row(const struct card *card, const struct card_thing *thing)
+{
+    return row_from(card, thing, 0);
+}
+
+struct card_row card_row_after(const struct card *card, const struct card_thing *thing,
+                               const struct card_row *row)
+{
+    const struct card_item *items = &thing->section->items[thing->start];
+    struct card_row after = row_from(card, thing, (size_t)(row->items - items) + row->count);
+    after.again = after.items != NULL;
+    return after;
 }
 
 /* Words ------------------------------------------------------------------------- */
 
-const char *card_row_title(const struct card_row *row)
+const char *card_title_of(const struct finding *finding)
 {
-    const struct finding *finding = row->items->now;
     return finding->title == NULL ? finding->rule : finding->title;
 }
 
 struct text card_row_places(const struct card_row *row)
 {
     struct text places = TEXT_EMPTY;
-    if (row->count > CARD_PLACES_MOST && row->everywhere) {
-        text_addf(&places, "all %zu places", row->count);
-        return places;
-    }
-    for (size_t i = 0; i < row->count; i++)
+    if (row->told == PLACES_ALL)
+        text_addf(&places, "all %zu", row->count);
+    else if (row->told == PLACES_OTHER)
+        text_addf(&places, "the other %zu", row->count);
+    for (size_t i = 0; row->told == PLACES_NAMED && i < row->count; i++)
         if (row->items[i].now->where != NULL)
             text_addf(&places, "%s%s", i == 0 ? "" : "; ", row->items[i].now->where);
     return places;
 }
 
+bool card_room_names(const struct card_row *row)
+{
+    return (row->room == ROOM_WRITE || row->room == ROOM_BOXES) && row->count > 1
+        && row->count <= CARD_PLACES_MOST;
+}
+
+static bool is_sense(const char *sense, const char *wanted)
+{
+    return story_same_text(sense, wanted);
+}
+
+/* Inches as a tape can be held against them. */
+static struct value on_tape(struct value bound, const char *sense)
+{
+    if (bound.kind == VALUE_NUMBER)
+        bound.number = number_on_tape(bound.number, sense, bound.unit);
+    return bound;
+}
+
+/* "a, b or c". */
+static void add_choices(struct text *out, const struct value *set)
+{
+    for (size_t i = 0; i < set->set_count; i++) {
+        const struct value one = {.kind = VALUE_TEXT, .text = set->set[i]};
+        text_add(out, i == 0 ? "" : i + 1 < set->set_count ? ", " : " or ");
+        value_add(out, &one);
+    }
+    if (set->set_count == 0)
+        value_add(out, set);
+}
+
+/* The number stands first: it is what the eye looks for. */
+static void add_bound(struct text *out, const struct value *bound, const char *sense)
+{
+    const struct value taped = on_tape(*bound, sense);
+    if (is_sense(sense, "at_most") && taped.number == 0) {
+        text_add(out, "none");
+        return;
+    }
+    value_add(out, &taped);
+    text_add(out, is_sense(sense, "at_least") ? " or more" : " or less");
+}
+
+/* "2 in to 4 in". */
+static void add_between(struct text *out, const struct card_item *item)
+{
+    const bool first = is_sense(item->sense, "at_least");
+    const struct value a = on_tape(item->required, item->sense);
+    const struct value b = on_tape(item->also, item->also_sense);
+    value_add(out, first ? &a : &b);
+    text_add(out, " to ");
+    value_add(out, first ? &b : &a);
+}
+
+static void add_goal(struct text *out, const struct card_item *item)
+{
+    const bool bound = item->required.kind == VALUE_NUMBER
+        && (is_sense(item->sense, "at_least") || is_sense(item->sense, "at_most"));
+    if (bound && item->also.kind == VALUE_NUMBER)
+        add_between(out, item);
+    else if (bound)
+        add_bound(out, &item->required, item->sense);
+    else if (item->required.kind == VALUE_SET && is_sense(item->sense, "one_of"))
+        add_choices(out, &item->required);
+    else if (item->required.kind == VALUE_SET && is_sense(item->sense, "none_of")) {
+        text_add(out, "not ");
+        add_choices(out, &item->required);
+    } else if (item->required.kind == VALUE_YES_NO)
+        text_add(out, item->duty == NULL ? "" : item->duty);
+    else
+        value_add_demand(out, item->sense, &item->required);
+}
+
 struct text card_row_hit(const struct card_row *row)
 {
     const struct card_item *item = row->items;
-    struct value required = item->required;
     struct text hit = TEXT_EMPTY;
-    if (required.kind == VALUE_NUMBER)
-        required.number = number_on_tape(required.number, item->sense, required.unit);
-    if (item->demanded && item->required.kind == VALUE_SET && item->required.set_count == 1
-        && story_same_text(item->sense, "one_of"))
-        value_add(&hit, &required); /* "one of visit" is no choice */
-    else if (item->demanded && item->required.kind != VALUE_YES_NO)
-        value_add_demand(&hit, item->sense, &required);
-    else if (item->demanded)
-        text_add(&hit, item->duty != NULL ? item->duty : "must be so");
-    if (item->demanded && item->amended != NULL)
+    if (item->demanded)
+        add_goal(&hit, item);
+    if (hit.length > 0 && item->amended != NULL)
         text_add(&hit, "*");
+    if (item->now->rival.kind == VALUE_NUMBER) {
+        const struct card_item other = {.required = item->now->rival, .sense = item->sense};
+        text_add(&hit, " (another source: ");
+        add_goal(&hit, &other);
+        text_add(&hit, ")");
+    }
     if (item->question > 0)
-        text_addf(&hit, "%ssee question %zu", hit.length > 0 ? "; " : "", item->question);
+        text_addf(&hit, "%squestion %zu", hit.length > 0 ? "; " : "", item->question);
     return hit;
 }
+
+static const char SO[] = "so", NOT_SO[] = "not so";
 
 /* Where a thing must be so, "found no" would be misread: it may be as it must. */
 static struct text found_words(const struct finding *finding)
@@ -221,15 +356,47 @@ static struct text found_words(const struct finding *finding)
     if (!finding->compared || finding->found.kind == VALUE_NONE)
         return found;
     if (finding->found.kind == VALUE_YES_NO && finding->required.kind == VALUE_YES_NO)
-        text_add(&found, finding->found.yes == finding->required.yes ? "so" : "not so");
+        text_add(&found, finding->found.yes == finding->required.yes ? SO : NOT_SO);
     else
         value_add(&found, &finding->found);
     return found;
 }
 
+/* Does it say what is to be hit, only once more? */
+static bool goes_without_saying(const struct card_item *item)
+{
+    const struct value *required = &item->required, *found = &item->plan->found;
+    if (found->kind == VALUE_YES_NO)
+        return true;
+    if (!item->demanded)
+        return false;
+    const bool one = required->kind == VALUE_SET && required->set_count == 1;
+    const char *word = one ? required->set[0] : required->text;
+    return found->kind == VALUE_NUMBER ? required->kind == VALUE_NUMBER
+                                             && number_equals(found->number, required->number,
+                                                              found->unit)
+         : found->kind == VALUE_TEXT   ? story_same_text(found->text, word)
+         : found->kind == VALUE_SET    ? one && found->set_count == 1
+                                             && story_same_text(found->set[0], word)
+                                       : false;
+}
+
+static struct text plan_of(const struct card_item *item)
+{
+    if (item->measured || item->plan->met != MET_YES || goes_without_saying(item))
+        return TEXT_EMPTY;
+    return found_words(item->plan);
+}
+
 struct text card_row_plan(const struct card_row *row)
 {
-    return found_words(row->items->plan);
+    struct text plan = plan_of(row->items);
+    for (size_t i = 1; i < row->count; i++)
+        if (!same_words(plan_of(&row->items[0]), plan_of(&row->items[i]))) {
+            text_free(&plan);
+            plan = TEXT_EMPTY;
+        }
+    return plan;
 }
 
 struct text card_row_measured(const struct card_row *row)
@@ -237,36 +404,84 @@ struct text card_row_measured(const struct card_row *row)
     return row->items->measured ? found_words(row->items->now) : TEXT_EMPTY;
 }
 
-struct text card_row_fault(const struct finding *finding)
+struct text card_row_fault(const struct card_row *row)
 {
-    struct text fault = found_words(finding), says = TEXT_EMPTY;
-    if (fault.length > 0)
-        text_addf(&says, "found %s.", text_string(&fault));
+    const struct finding *wrong = row->wrong;
+    struct text fault = TEXT_EMPTY, found = TEXT_EMPTY;
+    if (wrong == NULL)
+        return fault;
+    if (wrong->outcome != OUTCOME_BROKEN)
+        found = found_words(wrong);
+    if (wrong->why & WHY_UNCONFIRMED)
+        text_add(&fault, "Figure not confirmed. ");
+    else if (wrong->why & WHY_PRACTICE)
+        text_add(&fault, "Common practice, not code. ");
+    if (found.length == 0)
+        text_add(&fault, wrong->says == NULL ? "" : wrong->says);
+    else if (strcmp(text_string(&found), NOT_SO) == 0)
+        text_add(&fault, wrong->measured ? "Not so." : "Not so in the plan.");
     else
-        text_add(&says, finding->says == NULL ? "" : finding->says);
-    if (finding->mend != NULL)
-        text_addf(&says, " Mend: %s", finding->mend);
-    says.failed = says.failed || fault.failed;
-    text_free(&fault);
-    return says;
+        text_addf(&fault, "%s %s.", wrong->measured ? "Found" : "Planned", text_string(&found));
+    if (wrong->mend != NULL)
+        text_addf(&fault, " %s", wrong->mend);
+    fault.failed = fault.failed || found.failed;
+    text_free(&found);
+    return fault;
 }
+
+/* Sections ----------------------------------------------------------------------- */
 
 /* A card has room for a few sections; `explain` names them all. */
 enum { CITES_MOST = 4 };
 
-/* The citations that differ, each once. */
-static size_t distinct(const struct card_item *item, const struct cite *told[], size_t most)
+static bool same_cite(const struct cite *a, const struct cite *b)
 {
-    const struct finding cited = {.cites = item->cites, .cite_count = item->cite_count};
-    size_t count = 0;
-    for (size_t i = 0; i < cited.cite_count; i++) {
-        if (story_cited_before(&cited, i, false))
-            continue;
-        if (count < most)
-            told[count] = &cited.cites[i];
-        count++;
+    return story_same_text(a->code, b->code) && story_same_text(a->section, b->section)
+        && story_same_text(a->status, b->status);
+}
+
+struct cites {
+    const struct cite *told[CITES_MOST];
+    size_t shown, count;
+    bool recalled; /* one of those not shown is less well known than its text was read */
+};
+
+static void take_cite(struct cites *cites, const struct cite *cite)
+{
+    for (size_t i = 0; i < cites->shown; i++)
+        if (same_cite(cites->told[i], cite))
+            return;
+    if (cites->shown < CITES_MOST)
+        cites->told[cites->shown++] = cite;
+    else
+        cites->recalled = cites->recalled || cite->status == NULL
+            || strcmp(cite->status, "memory") == 0;
+    cites->count++;
+}
+
+/* Does it rest on the very same as the one before it? Most places do. */
+static bool cites_alike(const struct card_item *a, const struct card_item *b)
+{
+    bool alike = a->cite_count == b->cite_count;
+    for (size_t i = 0; alike && i < a->cite_count; i++)
+        alike = same_cite(&a->cites[i], &b->cites[i]);
+    return alike;
+}
+
+/* The citations that differ, each once. */
+static struct cites cites_of(const struct card_thing *thing)
+{
+    struct cites cites = {.count = 0};
+    const struct card_item *items = &thing->section->items[thing->start];
+    for (size_t i = 0; i < thing->count; i++) {
+        const struct finding cited = {.cites = items[i].cites,
+                                      .cite_count = items[i].cite_count};
+        for (size_t c = 0; c < cited.cite_count; c++)
+            if ((i == 0 || !cites_alike(&items[i], &items[i - 1]))
+                && !story_cited_before(&cited, c, false))
+                take_cite(&cites, &cited.cites[c]);
     }
-    return count;
+    return cites;
 }
 
 static bool same_standing(const struct cite *a, const struct cite *b)
@@ -310,38 +525,164 @@ static void add_standing(struct text *out, const struct cite *const told[], size
         text_addf(out, " (%s)", status == NULL ? "status not stated" : status);
 }
 
-/* Is any figure less well known than its text was read? */
-static bool any_recalled(const struct card_item *item)
+struct text card_cites(const struct card *card, const struct card_thing *thing)
 {
-    for (size_t i = 0; i < item->cite_count; i++)
-        if (item->cites[i].status == NULL || strcmp(item->cites[i].status, "memory") == 0)
-            return true;
-    return false;
+    struct text words = TEXT_EMPTY;
+    const struct cites cites = cites_of(thing);
+    for (size_t i = 0; i < cites.shown; i++)
+        add_standing(&words, cites.told, cites.shown, i, &card->now);
+    if (cites.count > cites.shown)
+        text_addf(&words, "; %zu more%s", cites.count - cites.shown,
+                  cites.recalled ? ", some from memory" : "");
+    return words;
 }
 
-struct text card_row_cites(const struct card *card, const struct card_row *row)
+/* Numbers told in order: those that follow each other are told as a span. */
+struct spans {
+    struct text told;
+    size_t first, last; /* the span that is not told yet; 0: none */
+};
+
+static void end_span(struct spans *spans)
 {
-    const struct cite *told[CITES_MOST];
-    struct text cites = TEXT_EMPTY;
-    const size_t count = distinct(row->items, told, CITES_MOST);
-    const size_t shown = count < CITES_MOST ? count : CITES_MOST;
-    for (size_t i = 0; i < shown; i++)
-        add_standing(&cites, told, shown, i, &card->now);
-    if (count > shown)
-        text_addf(&cites, "; %zu more%s", count - shown,
-                  any_recalled(row->items) ? ", some from memory" : "");
-    return cites;
+    if (spans->first == 0)
+        return;
+    text_addf(&spans->told, "%s%zu", spans->told.length > 0 ? ", " : "", spans->first);
+    if (spans->last > spans->first)
+        text_addf(&spans->told, "%s%zu", spans->last > spans->first + 1 ? " to " : ", ",
+                  spans->last);
+}
+
+static void add_number(struct spans *spans, size_t number)
+{
+    if (spans->first > 0 && number == spans->last + 1) {
+        spans->last = number;
+        return;
+    }
+    end_span(spans);
+    spans->first = spans->last = number;
+}
+
+/* Tells the things that are cited like the one at `start`, unless an earlier one was. */
+static void visit_like(const struct text *cites, size_t count, size_t start,
+                       void (*visit)(void *data, const char *numbers, const char *cites),
+                       void *data)
+{
+    const char *words = text_string(&cites[start]);
+    struct spans spans = {TEXT_EMPTY, 0, 0};
+    for (size_t i = 0; i < count; i++)
+        if (strcmp(text_string(&cites[i]), words) == 0) {
+            if (i < start)
+                return;
+            add_number(&spans, i + 1);
+        }
+    end_span(&spans);
+    visit(data, text_string(&spans.told), words);
+    text_free(&spans.told);
+}
+
+bool card_all_cites(const struct card *card,
+                    void (*visit)(void *data, const char *numbers, const char *cites), void *data)
+{
+    struct card_thing thing = {0};
+    size_t count = 0;
+    while (card_next(card, &thing))
+        count++;
+    struct text *cites = calloc(count + 1, sizeof(*cites));
+    bool well = cites != NULL;
+    thing = (struct card_thing){0};
+    while (well && card_next(card, &thing)) {
+        cites[thing.number - 1] = card_cites(card, &thing);
+        well = !cites[thing.number - 1].failed;
+    }
+    for (size_t i = 0; well && i < count; i++)
+        if (cites[i].length > 0)
+            visit_like(cites, count, i, visit, data);
+    for (size_t i = 0; cites != NULL && i < count; i++)
+        text_free(&cites[i]);
+    free(cites);
+    return well;
 }
 
 struct text card_signs(const struct card *card)
 {
     struct text signs = TEXT_EMPTY;
     const struct result *now = &card->now;
-    text_addf(&signs, "* moved by the place. A section alone is of %s", now->edition);
+    text_addf(&signs, "A section alone is of %s", now->edition);
     if (now->own_code != NULL && !story_same_text(now->own_code, now->edition))
         text_addf(&signs, "; local: %s%s", now->own_code, now->invented ? " (invented)" : "");
-    text_add(&signs, ".");
+    text_add(&signs, ". Seen: read in public. Parallel: in a sister text. Memory: recalled. "
+                     "Practice: no code.");
     return signs;
+}
+
+/* Notes ------------------------------------------------------------------------- */
+
+static bool is_unconfirmed(const struct card_thing *thing)
+{
+    for (size_t i = 0; i < thing->count; i++)
+        if (thing->section->items[thing->start + i].unconfirmed)
+            return true;
+    return false;
+}
+
+static bool is_moved(const struct card_thing *thing)
+{
+    for (size_t i = 0; i < thing->count; i++)
+        if (thing->section->items[thing->start + i].amended != NULL)
+            return true;
+    return false;
+}
+
+enum { FRONT_QUESTIONS_MOST = 5 };
+
+bool card_asks_in_front(const struct card *card)
+{
+    return card->question_count <= FRONT_QUESTIONS_MOST;
+}
+
+struct text card_notes(const struct card *card, bool left_in_front)
+{
+    struct text notes = TEXT_EMPTY;
+    struct spans spans = {TEXT_EMPTY, 0, 0};
+    struct card_thing thing = {0};
+    size_t left = 0;
+    bool moved = false;
+    while (card_next(card, &thing)) {
+        if (is_unconfirmed(&thing))
+            add_number(&spans, thing.number);
+        moved = moved || is_moved(&thing);
+        left += thing.section->kind == CARD_LEFT;
+    }
+    end_span(&spans);
+    if (left > 0 && !left_in_front)
+        text_addf(&notes, "Left open at earlier stages: %zu, on the back. ", left);
+    if (!card_asks_in_front(card))
+        text_addf(&notes, "Questions to answer: %zu, on the back. ", card->question_count);
+    if (spans.told.length > 0)
+        text_addf(&notes, "Figures not confirmed: %s. ", text_string(&spans.told));
+    if (moved)
+        text_add(&notes, "* the place's own figure. ");
+    if (card->now.doubt_count > 0)
+        text_add(&notes, "Whether this book binds here is in doubt: back. ");
+    text_add(&notes, "Sections and cautions: back. A pre-check only: the building department "
+                     "decides.");
+    notes.failed = notes.failed || spans.told.failed;
+    text_free(&spans.told);
+    return notes;
+}
+
+struct text card_to_ask(const struct card *card)
+{
+    struct text asked = TEXT_EMPTY;
+    for (size_t s = 0; s < card->section_count; s++) {
+        const struct card_section *section = &card->sections[s];
+        for (size_t i = 0; section->kind == CARD_PLACE && i < section->count; i++)
+            if (i == 0 || !same_rule(&section->items[i], &section->items[i - 1]))
+                text_addf(&asked, "%s%s", asked.length > 0 ? "; " : "",
+                          card_title_of(section->items[i].now));
+    }
+    return asked;
 }
 
 const char *card_title(enum stage stage)

@@ -6,57 +6,102 @@
 #include "base/text.h"
 #include "check/card.h"
 
+/* What a card numbers: a rule, at the places that stand together in a section.
+ * They make one row or, where they differ, several. */
+struct card_thing {
+    const struct card_section *section; /* NULL before the first */
+    size_t start, count;                /* its items */
+    size_t number;                      /* from 1 */
+    bool opens;                         /* the first of its section */
+};
+
+/* From one thing to the next, from a zeroed one to the first: what is wrong, the
+ * walk, what earlier stages left. Leaves out what card_item_waits. False when
+ * there is none left. */
+bool card_next(const struct card *card, struct card_thing *thing);
+
+/* What a row has room for. */
+enum card_room {
+    ROOM_NONE,  /* ticking is all */
+    ROOM_WRITE, /* a line to write on */
+    ROOM_BOXES, /* a box for each place */
+    ROOM_FOUND, /* what was measured: card_row_measured */
+};
+
+/* How a row names its places. */
+enum card_places { PLACES_NAMED, PLACES_UNSAID, PLACES_ALL, PLACES_OTHER };
+
 /* Neighboring places of one rule of which everything on the card is the same. */
 struct card_row {
     const struct card_item *items;
     size_t count;
-    const struct finding *failed; /* planned or measured so that it fails, or NULL */
-    const struct finding *broken; /* or NULL */
-    bool to_write;                /* there is something to measure or see */
-    bool short_one;               /* nothing is written, measured or wrong: ticking is all */
-    bool everywhere;              /* all places of the rule that the card tells of */
-    bool again;                   /* of the same rule as the row before it */
-    bool cited;                   /* in the row before it, word for word */
+    const struct finding *wrong; /* that which is not met, or NULL */
+    enum card_room room;
+    bool short_one;  /* no room and nothing wrong */
+    enum card_places told;
+    bool again;      /* not the first of its thing */
 };
 
-/* The row that starts with item number `start` of the section. */
-struct card_row card_row(const struct card *card, const struct card_section *section,
-                         size_t start);
+/* The first row of a thing, and the one after another: one without items when
+ * there is none. */
+struct card_row card_first_row(const struct card *card, const struct card_thing *thing);
+struct card_row card_row_after(const struct card *card, const struct card_thing *thing,
+                               const struct card_row *row);
 
 /* There is nothing to hit before a question is answered: the row is told with
  * the question, not among those to tick. */
 bool card_item_waits(const struct card_item *item);
-bool card_section_waits(const struct card_section *section);
 
-/* Places a row lists one by one where it says them; above that only how many. */
+/* So many places have a line or a box of their own each. */
 enum { CARD_PLACES_MOST = 4 };
 
 /* "Nail spacing along panel edges". */
-const char *card_row_title(const struct card_row *row);
+const char *card_title_of(const struct finding *finding);
 
-/* "main deck; porch deck", "all 9 places"; "" for the house. */
+/* "main deck; porch deck", "all 9", "the other 4"; "" for the house and for all there is. */
 struct text card_row_places(const struct card_row *row);
 
-/* "at most 6 in", "drip edge", "must be so"; with "*" where the place has moved
- * the figure, or "see question 2", after it. */
+/* Is there room for each place under its name? Then card_row_places may be left out. */
+bool card_room_names(const struct card_row *row);
+
+/* "6 in or less", "2 in to 4 in", "drip edge"; "" when ticking says it. With "*"
+ * where the place has moved the figure, or "question 2", after it. */
 struct text card_row_hit(const struct card_row *row);
 
-/* "6 in"; "so" or "not so" of what must be so; "" when nothing is planned. */
+/* "6 in", when it tells more than the figure to hit does; else "", and where the
+ * places differ in it. */
 struct text card_row_plan(const struct card_row *row);
 
-/* The same of what was measured or seen; "" when nothing was. */
+/* The same of what was measured or seen, "so" or "not so" too. */
 struct text card_row_measured(const struct card_row *row);
 
-/* What is wrong, and what mends it: "found 8 in. Mend: ..."; the report says
+/* What is wrong, and what mends it: "Found 8 in. Add nails ..."; the report says
  * more. */
-struct text card_row_fault(const struct finding *finding);
+struct text card_row_fault(const struct card_row *row);
 
-/* "R905.2.2, Table R602.3(1) (seen); local 15.04": see card_signs; cut
- * short when many. */
-struct text card_row_cites(const struct card *card, const struct card_row *row);
+/* "R905.2.2, Table R602.3(1) (seen); local 15.04", of all that the thing's items
+ * rest on: see card_signs; cut short when many. */
+struct text card_cites(const struct card *card, const struct card_thing *thing);
 
-/* What the "*", sections without a code and "local" mean. */
+/* Calls visit for each different wording of card_cites, with the numbers of its
+ * things: "3, 5 to 7". False when out of memory. */
+bool card_all_cites(const struct card *card,
+                    void (*visit)(void *data, const char *numbers, const char *cites), void *data);
+
+/* What sections without a code, "local" and the words behind them mean. */
 struct text card_signs(const struct card *card);
+
+/* What has to be said beside the numbers: which are not confirmed, what "*" is,
+ * and what stands on the back. Questions and what earlier stages left are told by
+ * their count, unless they stand in front too. */
+struct text card_notes(const struct card *card, bool left_in_front);
+
+/* "Title: place, place; Title", of the section the building department is to be
+ * asked about; "" when there is none. */
+struct text card_to_ask(const struct card *card);
+
+/* So few questions that they stand on the front. */
+bool card_asks_in_front(const struct card *card);
 
 /* Calls visit for each question that is open, once each, from 1, with what it is
  * asked of before it: "porch; main front: How thick is it?". waiting names

@@ -1,5 +1,7 @@
 #include "report/html_style.h"
 
+#include "report/card_style.h"
+
 /* Sizes go by a step of 1.2 from the body's; print sets the body in points. */
 static const char SHEET[] =
     ":root{--ink:#1b1b19;--soft:#55534c;--line:#8d897e;--faint:#d8d4c8;--paper:#fffefb;"
@@ -60,26 +62,6 @@ static const char SHEET[] =
     ".sheets figure{margin:0 0 1.2rem}\n"
     "footer{margin-top:2rem;padding-top:.6rem;border-top:1px solid var(--ink)}\n";
 
-/* The card: a table to be ticked off, with room to write. */
-static const char CARD[] =
-    ".card h2{margin-top:1.2rem}\n"
-    ".look col:nth-child(1){width:2.8rem}.look col:nth-child(3){width:32%}"
-    ".look col:nth-child(4){width:15%}.look col:nth-child(5){width:20%}\n"
-    ".look.plain col:nth-child(3){width:47%}.look.plain col:nth-child(4){width:14%}\n"
-    ".look tbody th[scope=rowgroup]{padding-top:.9rem;font-size:1rem;"
-    "border-bottom:1px solid var(--ink)}\n"
-    ".look th[scope=row]{font-weight:600}\n"
-    ".look th .rule,.look td .cite{display:block}\n"
-    ".look tr{break-inside:avoid}\n"
-    ".places{font-weight:400;display:block}\n"
-    ".tick{display:inline-block;width:1.05rem;height:1.05rem;border:1.5px solid var(--ink);"
-    "margin-top:.15rem}\n"
-    ".hit{font-weight:700}\n"
-    ".write{display:block;border-bottom:1px solid var(--ink);min-height:1.7rem;padding-top:.1rem;"
-    "font-size:.833rem}\n"
-    ".bad{display:block;margin-top:.2rem}\n"
-    ".names{display:grid;grid-template-columns:1fr 1fr;gap:.5rem 1.5rem;margin:.8rem 0 0}\n";
-
 /* The one screen: each part under a word in a frame of its own, so that what fails is
  * told from what is met without color. */
 static const char SCREEN[] =
@@ -118,14 +100,6 @@ static const char NARROW[] =
     ".stack th,.stack td{padding:.1rem 0;border:0}\n"
     "td[data-label]::before{content:attr(data-label) \" \";color:var(--soft);"
     "font-size:.833rem;font-weight:400}\n"
-    ".look tbody tr.head{padding:.9rem 0 0}.look tbody th[scope=rowgroup]{padding:0;border:0}\n"
-    ".look tbody tr.row{display:grid;grid-template-columns:2.25rem 1fr}\n"
-    ".look .row>*{grid-column:2}\n"
-    ".look .row>td:first-child{grid-column:1;grid-row:1}\n"
-    ".look .row>th{grid-row:1}\n"
-    ".write{min-height:2.2rem}\n"
-    ".tick{width:1.5rem;height:1.5rem}\n"
-    ".names{grid-template-columns:1fr}\n"
     "}\n";
 
 static const char PRINT[] =
@@ -145,71 +119,16 @@ static const char PRINT[] =
     ".part>h2{margin:8pt 0 2pt;padding-top:4pt}.word,.about{font-size:10.5pt}\n"
     ".blocks>li{margin:4pt 0}.part p,.lines li{margin:1pt 0}\n"
     ".screen dl>div{padding:0}.screen footer{margin-top:8pt}\n"
-    "body.card{font-size:8.2pt;line-height:1.2}\n"
-    ".card h1{font-size:13pt;margin:0 0 3pt}.card h2{font-size:9.6pt;margin:5pt 0 2pt;"
-    "padding-top:3pt;border-top-width:2px}\n"
-    ".card .invented{border-width:1.5px;padding:1pt 4pt;margin:2pt 0}\n"
-    ".card caption{padding:0 0 1pt}\n"
-    ".card .mark{line-height:1.1}.card .bad{margin:0}\n"
-    ".card .what,.card .cite,.card .rule,.card .print,.card .mark,.card caption,.card thead th,"
-    ".card .write{font-size:7.1pt}\n"
-    ".card th,.card td{padding:1.1pt 6pt 1.1pt 0}\n"
-    ".card dl.head{columns:2;column-gap:18pt}\n"
-    ".card dl>div{grid-template-columns:42pt 1fr;padding:0}\n"
-    /* On paper a row is a line: what is ticked and no more stands two abreast. */
-    ".look,.look caption,.look tbody th[scope=rowgroup]{display:block}\n"
-    ".look colgroup{display:none}.look thead{position:absolute;left:-999rem}\n"
-    ".look tbody{display:block}.look tbody tr{border-bottom:.5pt solid var(--faint)}\n"
-    ".look tbody tr.head{display:block;break-after:avoid;border-bottom-color:var(--ink)}\n"
-    ".card .look tbody th,.card .look tbody td{border:0;padding:1.2pt 0}\n"
-    ".card .look tbody th[scope=rowgroup]{padding-top:3pt;font-size:9pt}\n"
-    ".look tr.row{display:grid;grid-template-columns:12pt 33% 1fr 12% 20%;column-gap:5pt}\n"
-    ".look.plain tr.row{grid-template-columns:12pt 33% 1fr 14%}\n"
-    ".look tr.row.short{display:inline-block;vertical-align:top;position:relative;width:48.8%;"
-    "margin-right:.8%;padding:1.2pt 0 1.2pt 17pt}\n"
-    ".look .short>*{display:inline}.look .short .tick{position:absolute;left:0;top:2.4pt}\n"
-    ".look tr.row.short.alone{width:100%;margin:0}\n"
-    ".look .short th::after{content:\": \"}.look .short .hit{font-weight:400}\n"
-    ".look td[data-label=\"Measured:\"]{display:flex;flex-wrap:wrap;gap:0 5pt;"
-    "align-items:baseline}\n"
-    ".look td .write{flex:1 1 auto}.look td .write.half{flex:1 1 40%}\n"
-    ".look td[data-label=\"Measured:\"]:has(.half)::before{content:none}\n"
-    ".look td .cite{display:inline}.look .short td.unsaid{display:none}\n"
-    ".look td[data-label=\"Planned:\"]::before,.look td[data-label=\"Measured:\"]::before"
-    "{content:\" \" attr(data-label) \" \";color:var(--soft);font-size:7.1pt;font-weight:400}\n"
-    ".tick{width:9pt;height:9pt}\n"
-    ".write{min-height:10.5pt;padding:0}\n"
-    ".care li,.ask li{margin:.6pt 0}\n"
-    ".card .care ul,.card .ask ol{columns:2;column-gap:18pt}\n"
-    ".card li{break-inside:avoid}\n"
-    ".card .places{display:inline}.card .twice{display:none}\n"
-    ".card .places::before{content:\"- \"}.card .unseen+.places::before{content:none}\n"
-    ".card .care,.card .ask,.card footer{font-size:7.4pt}\n"
-    ".ask .write{min-height:8pt}\n"
-    /* A single drawing leaves most of the sheet's width to the cautions. */
-    ".card .drawings:has(figure:only-of-type){float:left;width:37%;margin-right:2%}\n"
-    ".card .drawings:has(figure:only-of-type) .sheets{columns:auto}\n"
-    ".card .drawings:has(figure:only-of-type){break-inside:avoid}\n"
-    ".card .drawings:has(figure:only-of-type)+.care{display:flow-root;break-inside:avoid}\n"
-    ".card .drawings:has(figure:only-of-type)+.care ul{columns:1}\n"
-    ".names,.card footer{clear:both}\n"
-    ".write.half{display:inline-block;width:47%;margin-right:3%;vertical-align:bottom}\n"
-    ".card footer{margin-top:4pt;padding-top:1pt;break-before:avoid}"
-    ".card footer p{display:inline}.names{break-inside:avoid;break-after:avoid}\n"
-    ".names{margin-top:2pt}\n"
     ".sheets figure{margin:0 0 8pt}\n"
-    ".card .sheets figure{margin:0 0 4pt}\n"
-    ".card .sheets svg{width:188pt}\n"
-    ".card figcaption{font-size:7.4pt;padding:0}\n"
     "}\n";
 
 void html_style(struct text *out)
 {
     text_add(out, "<style>\n");
     text_add(out, SHEET);
-    text_add(out, CARD);
     text_add(out, SCREEN);
     text_add(out, NARROW);
     text_add(out, PRINT);
+    card_style(out);
     text_add(out, "</style>\n");
 }

@@ -13,7 +13,12 @@ import { DESKTOP, PAPER, PHONE, makePages, openBrowser, temporaryFolder } from "
 // WCAG 2.2 level AA, and what axe-core calls best practice (landmarks, headings).
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
-const SHEETS_MOST = { report: 2, card: 2, full: Infinity };
+const SHEETS_MOST = { report: 2, full: Infinity };
+// A card's front is one side of a sheet and its back another; a job that leaves dozens of
+// questions open (rules/cases/paperwork.json) may go on.
+const CARD_SHEETS_MOST = 2, LONG_CARD_SHEETS_MOST = 3;
+const LONG_CARD = /paperwork/;
+const FRONT_POINTS_LEAST = 11;
 
 let wrong = 0;
 export function say(page, what) {
@@ -88,6 +93,37 @@ function colors() {
   return [...faults];
 }
 
+// Runs in the page, laid out for print: words of a card's front that are set smaller, and
+// how far down the sheet it reaches.
+function front(least) {
+  const small = new Set();
+  const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  let words = 0;
+  for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+    const element = node.parentElement;
+    if (node.data.trim() === "" || !element.closest("header, .front")
+      || element.closest(".unseen, caption, thead, style") || element.getClientRects().length === 0)
+      continue;
+    const points = parseFloat(getComputedStyle(element).fontSize) * 72 / 96;
+    words++;
+    if (points < least - 0.01) small.add(`${points} pt: ${node.data.trim().slice(0, 30)}`);
+  }
+  const back = document.querySelector(".back");
+  return { small: [...small], words, end: document.querySelector(".front").getBoundingClientRect().bottom,
+    apart: back !== null && getComputedStyle(back).breakBefore === "page" };
+}
+
+async function checkCard(tab, page, count) {
+  const found = await tab.evaluate(front, FRONT_POINTS_LEAST);
+  for (const words of found.small) say(page.name, `on the front, ${words}`);
+  if (found.words < 20) say(page.name, `only ${found.words} words on the front`);
+  if (!found.apart) say(page.name, "the back does not start a side of its own");
+  const long = LONG_CARD.test(page.name);
+  if (!long && found.end > PAPER.height) say(page.name, `the front is ${found.end} px long`);
+  if (count > (long ? LONG_CARD_SHEETS_MOST : CARD_SHEETS_MOST))
+    say(page.name, `prints on ${count} sheets`);
+}
+
 function sheets(pdf) {
   return (pdf.toString("latin1").match(/\/Type\s*\/Page(?![a-zA-Z])/g) ?? []).length;
 }
@@ -108,8 +144,9 @@ async function checkPrint(tab, page) {
   const pdf = await tab.pdf({ preferCSSPageSize: true });
   const count = sheets(pdf);
   if (!/\/MediaBox\s*\[0 0 612 792\]/.test(pdf.toString("latin1"))) say(page.name, "not on Letter");
-  if (count === 0 || count > SHEETS_MOST[page.kind])
-    say(page.name, `prints on ${count} sheets`);
+  if (count === 0) say(page.name, "prints on no sheet");
+  if (page.kind === "card") await checkCard(tab, page, count);
+  else if (count > SHEETS_MOST[page.kind]) say(page.name, `prints on ${count} sheets`);
   return count;
 }
 
