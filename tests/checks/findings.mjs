@@ -1,9 +1,9 @@
 // The findings of a JSON report that apply, one a line, as the example houses
 // keep them; then how many of each topic do not apply.
 //
-//   eavemark check --form json JOB.json | node findings.mjs
+//   eavemark check --all --form json JOB.json | node findings.mjs
 //
-//   rule | where | outcome | found | demanded | section
+//   rule | where | outcome (why; whom to ask) | found | demanded (what a rival source demands) | section
 import { readFileSync } from "node:fs";
 
 const VERBS = { at_least: "at least", at_most: "at most", equals: "", one_of: "one of",
@@ -22,10 +22,19 @@ function figureWords(figure) {
   return [verb, valueWords(figure.value), figure.unit ?? ""].filter((word) => word !== "").join(" ");
 }
 
+const inBrackets = (words) => (words.length === 0 ? "" : ` (${words.join("; ")})`);
+
+function demanded({ required, also, rival }) {
+  const both = also === null ? "" : `, ${figureWords(also)}`;
+  return figureWords(required) + both + inBrackets(rival === null ? [] : [figureWords(rival)]);
+}
+
 function line(finding) {
-  const sections = [...new Set(finding.cite.map((cite) => cite.section ?? cite.code))];
-  return [finding.rule, finding.where ?? "-", finding.outcome, figureWords(finding.found),
-    figureWords(finding.required), sections.join("; ") || "-"].join(" | ");
+  const { rule, where, outcome, why, ask, found, cite } = finding;
+  const doubts = [...why, ...(ask === null ? [] : [`ask: ${ask}`])];
+  const sections = [...new Set(cite.map(({ section, code }) => section ?? code))];
+  return [rule, where ?? "-", outcome + inBrackets(doubts), figureWords(found), demanded(finding),
+    sections.join("; ") || "-"].join(" | ");
 }
 
 function notApplicable(findings) {

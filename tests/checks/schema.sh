@@ -26,13 +26,15 @@ done
 [ "$jobs" -ge 4 ] || { echo "only $jobs example jobs were found" >&2; exit 1; }
 echo "$jobs example jobs agree with the schema of their place"
 
-# Reports: of the examples, of a job that leaves most things open, and as lines of many.
+# Reports: of the examples, of a job that leaves most things open, with what does not
+# apply, and as lines of many.
 mkdir "$work/reports"
 report() { "$program" check --form json --home "$source" "$@" || [ $? -eq 1 ]; }
 for job in minimal.json "$source"/examples/*/job*.json; do
   report "$job" >"$work/reports/$(basename "$(dirname "$job")")-$(basename "$job")"
   node -p 'JSON.stringify(JSON.parse(require("fs").readFileSync(process.argv[1])))' "$job"
 done >"$work/jobs"
+report --all minimal.json >"$work/reports/all.json"
 report --lines "$work/jobs" >"$work/lines"
 split -l 1 --additional-suffix=.json "$work/lines" "$work/reports/line-"
 node report.mjs "$source/engine/report/report.schema.json" report.json "$work/reports"
