@@ -309,7 +309,7 @@ static size_t front_height(const struct card *card, bool left)
              row = card_row_after(card, &thing, &row))
             height += row_height(card, &thing, &row);
     }
-    struct text asked = card_to_ask(card);
+    struct text asked = card_to_ask(card, true);
     height += asked.length > 0 ? LINE_HIGH * (1 + asked.length / 90) : 0;
     text_free(&asked);
     return height;
@@ -397,26 +397,31 @@ static void add_head(const struct card *card, struct text *out)
     text_add(out, "</dl>\n</header>\n");
 }
 
+/* Releases what is to be asked. */
+static void add_department(struct text asked, struct text *out)
+{
+    const bool any = asked.length > 0;
+    if (any)
+        text_add(out, "<p class=\"department\"><strong>Ask the building department</strong>: ");
+    html_phrase(out, &asked);
+    if (any)
+        text_add(out, ".</p>\n");
+}
+
 static void add_front(const struct card *card, struct text *out)
 {
-    struct text asked = card_to_ask(card), notes = card_notes(card, left_in_front(card));
+    struct text asked = card_to_ask(card, true), notes = card_notes(card, left_in_front(card));
     text_add(out, "<section class=\"front\" aria-labelledby=\"look\">\n"
                   "<h2 id=\"look\">What will be looked at</h2>\n");
     add_table(card, false, "In the order of a walk over the job. What is on the roof counts, "
                            "not the plan.", out);
-    if (asked.length > 0) {
-        text_add(out, "<p class=\"department\"><strong>Ask the building department</strong>: ");
-        html_text(out, text_string(&asked));
-        text_add(out, ".</p>\n");
-    }
+    add_department(asked, out);
     if (card_asks_in_front(card))
         add_questions(card, out);
     text_add(out, "<p class=\"notes\">");
     html_phrase(out, &notes);
     text_add(out, "</p>\n<div class=\"names\"><span class=\"write\">Looked over by</span>"
                   "<span class=\"write\">Date</span></div>\n</section>\n");
-    out->failed = out->failed || asked.failed;
-    text_free(&asked);
 }
 
 static void add_cited(void *data, const char *numbers, const char *cites)
@@ -459,6 +464,8 @@ static void add_back(const struct card *card, const cJSON *job, struct text *out
     add_table(card, true, "What an earlier look left open.", out);
     if (!card_asks_in_front(card))
         add_questions(card, out);
+    if (!card_to_ask_in_front(card))
+        add_department(card_to_ask(card, false), out);
     add_cites(card, out);
     html_safety(out, &card->now, false);
     drawings_add(&(struct drawings){.job = job, .result = &card->now, .card = card}, out);

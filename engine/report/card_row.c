@@ -672,16 +672,76 @@ struct text card_notes(const struct card *card, bool left_in_front)
     return notes;
 }
 
-struct text card_to_ask(const struct card *card)
+/* The rules of which only the department knows, one after another; NULL after the last. */
+static const struct card_item *next_to_ask(const struct card *card, const struct card_item *last)
 {
-    struct text asked = TEXT_EMPTY;
     for (size_t s = 0; s < card->section_count; s++) {
         const struct card_section *section = &card->sections[s];
-        for (size_t i = 0; section->kind == CARD_PLACE && i < section->count; i++)
-            if (i == 0 || !same_rule(&section->items[i], &section->items[i - 1]))
-                text_addf(&asked, "%s%s", asked.length > 0 ? "; " : "",
-                          card_title_of(section->items[i].now));
+        if (section->kind != CARD_PLACE)
+            continue;
+        for (size_t i = last == NULL ? 0 : (size_t)(last - section->items); i < section->count; i++)
+            if (last == NULL || !same_rule(&section->items[i], last))
+                return &section->items[i];
     }
+    return NULL;
+}
+
+static size_t count_to_ask(const struct card *card, const char *topic, size_t length)
+{
+    size_t count = 0;
+    for (const struct card_item *item = next_to_ask(card, NULL); item != NULL;
+         item = next_to_ask(card, item))
+        count += strncmp(item->now->rule, topic, length) == 0 && item->now->rule[length] == '.';
+    return count;
+}
+
+static bool topic_before(const struct card *card, const struct card_item *item, size_t length)
+{
+    for (const struct card_item *other = next_to_ask(card, NULL); other != item;
+         other = next_to_ask(card, other))
+        if (strncmp(other->now->rule, item->now->rule, length + 1) == 0)
+            return true;
+    return false;
+}
+
+/* "inspection 24, papers 31". */
+static void add_topics(const struct card *card, struct text *out)
+{
+    for (const struct card_item *item = next_to_ask(card, NULL); item != NULL;
+         item = next_to_ask(card, item)) {
+        const char *rule = item->now->rule;
+        const size_t length = strcspn(rule, ".");
+        if (topic_before(card, item, length))
+            continue;
+        text_add(out, out->length > 0 ? ", " : "");
+        for (size_t i = 0; i < length; i++)
+            text_add_n(out, rule[i] == '_' ? " " : &rule[i], 1);
+        text_addf(out, " %zu", count_to_ask(card, rule, length));
+    }
+}
+
+enum { FRONT_ASKED_MOST = 5 };
+
+bool card_to_ask_in_front(const struct card *card)
+{
+    size_t count = 0;
+    for (const struct card_item *item = next_to_ask(card, NULL); item != NULL;
+         item = next_to_ask(card, item))
+        count++;
+    return count <= FRONT_ASKED_MOST;
+}
+
+struct text card_to_ask(const struct card *card, bool in_front)
+{
+    struct text asked = TEXT_EMPTY;
+    if (in_front && !card_to_ask_in_front(card)) {
+        add_topics(card, &asked);
+        text_add(&asked, ": see the back");
+        return asked;
+    }
+    for (const struct card_item *item = next_to_ask(card, NULL); item != NULL;
+         item = next_to_ask(card, item))
+        text_addf(&asked, "%s%s", asked.length > 0 ? "; " : "", card_title_of(item->now));
     return asked;
 }
 

@@ -96,9 +96,10 @@ struct text card_signs(const struct card *card);
  * their count, unless they stand in front too. */
 struct text card_notes(const struct card *card, bool left_in_front);
 
-/* "Title: place, place; Title", of the section the building department is to be
- * asked about; "" when there is none. */
-struct text card_to_ask(const struct card *card);
+/* "Title; Title", of what only the building department can tell; "" when there is none.
+ * in_front: "papers 31, permit 2: see the back" when they are many. */
+struct text card_to_ask(const struct card *card, bool in_front);
+bool card_to_ask_in_front(const struct card *card);
 
 /* So few questions that they stand on the front. */
 bool card_asks_in_front(const struct card *card);

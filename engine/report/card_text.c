@@ -255,17 +255,23 @@ static void add_head(const struct card *card, struct text *out)
     page_phrase(out, PAGE_HEAD, &law);
 }
 
-static void add_front(const struct card *card, struct text *out)
+/* Releases what is to be asked. */
+static void add_department(struct text asked, struct text *out)
 {
-    struct text asked = card_to_ask(card), notes = card_notes(card, false);
-    add_head(card, out);
-    add_things(card, false, out);
     if (asked.length > 0) {
         text_add(out, "-- Ask the building department\n");
         wrap_add(out, 0, text_string(&asked));
     }
     out->failed = out->failed || asked.failed;
     text_free(&asked);
+}
+
+static void add_front(const struct card *card, struct text *out)
+{
+    struct text asked = card_to_ask(card, true), notes = card_notes(card, false);
+    add_head(card, out);
+    add_things(card, false, out);
+    add_department(asked, out);
     if (card_asks_in_front(card))
         card_questions(card, add_question, out);
     text_add(out, "\n");
@@ -315,6 +321,8 @@ void report_card_text(const struct card *card, struct text *out)
     add_things(card, true, out);
     if (!card_asks_in_front(card))
         card_questions(card, add_question, out);
+    if (!card_to_ask_in_front(card))
+        add_department(card_to_ask(card, false), out);
     add_cites(card, out);
     add_safety(out, result);
     text_add(out, "\n");
