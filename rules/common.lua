@@ -135,6 +135,219 @@ local function vent_area(figure, vent)
   return trade.vent_area_sqin { count = vent.count, each_sqin = each_vent_area(figure, vent) }
 end
 
+-- What calls for a permit -----------------------------------------------------------
+
+local function percent_of(part, whole)
+  return trade.share_percent { part = part, whole = whole, unit = "sqft" }
+end
+
+local function plane_sqft(slope)
+  return trade.slope_area_sqft {
+    eave_ft = slope.eave_ft, ridge_ft = slope.ridge_ft, run_ft = slope.run_ft, pitch = slope.pitch,
+    plan_sqft = known(slope, "plan_sqft") and slope.plan_sqft or nil }
+end
+
+local function roof_sqft(job)
+  local sum = 0
+  for _, slope in ipairs(job.roof.slopes) do sum = sum + plane_sqft(slope) end
+  return sum
+end
+
+local function deck_sqft(job, deck)
+  local sum = 0
+  for _, slope in ipairs(job.roof.slopes) do
+    if slope.deck.name == deck.name then sum = sum + plane_sqft(slope) end
+  end
+  return sum
+end
+
+-- A size by which the job would be free must be that of the planes, or of the share
+-- of them that is done: 30 squares typed as 30 sq ft would need no permit. How far
+-- the two may lie apart: as rules/cannot_be.lua has it.
+local AREA_PERCENT, SHARE_PERCENT = 25, 1
+
+local function agreed_area(job)
+  local area, whole, share = job.scope.area_sqft, roof_sqft(job), 100
+  if known(job.scope, "roof_share_percent") or job.scope.extent == "repair" then
+    share = job.scope.roof_share_percent
+  end
+  local done = whole * share / 100
+  if area < done * (1 - AREA_PERCENT / 100) - whole * SHARE_PERCENT / 100 then
+    cannot_tell("the job is said to be of " .. number(area, "sqft") .. ", but "
+      .. number(share, "percent") .. " of the planes are " .. number(done, "sqft")
+      .. ": which holds? (30 squares are 3,000 sq ft)")
+  end
+  return area
+end
+
+-- Is a share or a size inside? `step` is the last digit that reports print: what
+-- prints as the figure is taken as the figure.
+local function is_inside(found, limit, at_counts, step)
+  local apart = math.floor(math.abs(found - limit) / step + 0.5)
+  if apart == 0 then return at_counts end
+  return found > limit
+end
+
+-- What counts together: this job, and what was renewed in the months before.
+local function share_renewed(job, months)
+  local parts = { unit = "percent", { "this job", job.scope.roof_share_percent } }
+  for _, done in ipairs(job.scope.earlier_roofing) do
+    if is_recent(done.done_on, job.date, months) then
+      table.insert(parts, { "done " .. done.done_on, done.roof_share_percent })
+    end
+  end
+  return trade.sum(parts)
+end
+
+-- New deck counts whether it takes the old one's place or lies over it.
+local function new_deck_sqft(job, deck)
+  if deck.work == "kept" then return 0 end
+  if deck.work == "partly_replaced" then return deck.replaced_sqft end
+  return deck_sqft(job, deck)
+end
+
+-- Of all decks together: sheets spread over several are no fewer.
+local function all_new_deck_sqft(job)
+  local parts = { unit = "sqft" }
+  for _, deck in ipairs(job.decks) do
+    table.insert(parts, { deck.name, new_deck_sqft(job, deck) })
+  end
+  return trade.sum(parts)
+end
+
+-- What weighs on the deck now, and after the work.
+local function weights(job)
+  local before, after = 0, job.covering.weight_lb_per_square
+  for _, layer in ipairs(job.existing.coverings) do
+    before = before + layer.weight_lb_per_square
+    if not layer.removed then after = after + layer.weight_lb_per_square end
+  end
+  return before, after
+end
+
+-- Does it call for a permit, and where a measure decides: what was found, and up to
+-- what a job is free.
+local permit_triggers = {}
+
+function permit_triggers.method(job, figure)
+  local overlay = job.scope.method == "overlay"
+  return figure(overlay and "permit.overlay_counts" or "permit.tear_off_counts")
+end
+
+function permit_triggers.area(job, figure)
+  local area, limit = job.scope.area_sqft, figure "permit.area_limit"
+  local inside = is_inside(area, limit, figure "permit.area_at_counts", 0.1)
+  return inside, inside and area or agreed_area(job), limit
+end
+
+function permit_triggers.share(job, figure)
+  local limit = figure "permit.share_limit"
+  local share = share_renewed(job, figure "permit.share_months")
+  return is_inside(share, limit, figure "permit.share_at_counts", 0.1), share, limit
+end
+
+function permit_triggers.plane_share(job, figure, slope)
+  local limit, share = figure "permit.plane_share_limit", slope.replaced_percent
+  return is_inside(share, limit, figure "permit.plane_share_at_counts", 0.1), share, limit
+end
+
+function permit_triggers.deck(job, figure)
+  local new, free = all_new_deck_sqft(job), figure "permit.deck_any_free"
+  return is_inside(new, free, false, 0.1), new, free
+end
+
+function permit_triggers.deck_share(job, figure)
+  local new, limit = all_new_deck_sqft(job), figure "permit.deck_share_limit"
+  local share = percent_of(new, roof_sqft(job))
+  return is_inside(share, limit, figure "permit.deck_share_at_counts", 0.1), share, limit
+end
+
+function permit_triggers.price(job, figure)
+  local price, limit = job.scope.price_usd, figure "permit.price_limit"
+  return is_inside(price, limit, figure "permit.price_at_counts", 0.01), price, limit
+end
+
+function permit_triggers.pitch(job)
+  return job.scope.pitch_change
+end
+
+function permit_triggers.material(job)
+  return job.scope.material_change
+end
+
+function permit_triggers.structure(job)
+  return job.scope.structure_altered
+end
+
+function permit_triggers.history(job)
+  return job.site.historic
+end
+
+function permit_triggers.spaced_deck(job)
+  for _, deck in ipairs(job.decks) do
+    if deck.kind == "spaced_board" and deck.work == "replaced" then return true end
+  end
+  return false
+end
+
+function permit_triggers.weight_rise(job, figure)
+  local before, after = weights(job)
+  local limit = figure "permit.weight_rise_limit"
+  if before == 0 then return cannot_tell("nothing lies on the roof now to compare with") end
+  work(number(before, "lb_per_square") .. " now, " .. number(after, "lb_per_square")
+    .. " after the work")
+  local rise = 100 * (after - before) / before
+  return is_inside(rise, limit, figure "permit.weight_rise_at_counts", 0.1), rise, limit
+end
+
+function permit_triggers.heavy_covering(job, figure)
+  local weight, limit = job.covering.weight_lb_per_square, figure "permit.heavy_limit"
+  return is_inside(weight, limit, figure "permit.heavy_at_counts", 0.1), weight, limit
+end
+
+-- Those that a switch of the place turns on for the whole job.
+local SWITCHED = {
+  { "permit.structure_counts", permit_triggers.structure },
+  { "permit.pitch_change_counts", permit_triggers.pitch },
+  { "permit.material_change_counts", permit_triggers.material },
+  { "permit.historic_counts", permit_triggers.history },
+  { "permit.spaced_deck_counts", permit_triggers.spaced_deck },
+  { "permit.area_counts", permit_triggers.area },
+  { "permit.share_counts", permit_triggers.share },
+  { "permit.deck_any_counts", permit_triggers.deck },
+  { "permit.deck_share_counts", permit_triggers.deck_share },
+  { "permit.price_counts", permit_triggers.price },
+  { "permit.weight_rise_counts", permit_triggers.weight_rise },
+  { "permit.heavy_counts", permit_triggers.heavy_covering },
+}
+
+local function is_exempt_repair(job, figure)
+  return figure "permit.repair_exempt" and job.scope.extent == "repair"
+    and not job.scope.structure_altered
+end
+
+local function permit_is_needed(job, figure)
+  if figure "permit.every" then return not is_exempt_repair(job, figure) end
+  if permit_triggers.method(job, figure) then return true end
+  for _, trigger in ipairs(SWITCHED) do
+    if figure(trigger[1]) and trigger[2](job, figure) then return true end
+  end
+  if figure "permit.plane_share_counts" then
+    for _, slope in ipairs(job.roof.slopes) do
+      if permit_triggers.plane_share(job, figure, slope) then return true end
+    end
+  end
+  return false
+end
+
+-- Visits and lapsing go with a permit: one that was taken out, needed or not, or one
+-- that is needed. Whether one is needed is asked only where none was taken out.
+local function permit_counts(job, figure)
+  if known(job.permit, "status") and job.permit.status ~= "none" then return true end
+  if permit_is_needed(job, figure) then return true end
+  return job.permit.status ~= "none", "no permit is needed, and none is taken out"
+end
+
 common {
   shingles_only = shingles_only,
   by_contractor = by_contractor,
@@ -151,4 +364,10 @@ common {
   sold_by_foot = sold_by_foot,
   each_vent_area = each_vent_area,
   vent_area = vent_area,
+  is_inside = is_inside,
+  agreed_area = agreed_area,
+  share_renewed = share_renewed,
+  permit_triggers = permit_triggers,
+  is_exempt_repair = is_exempt_repair,
+  permit_counts = permit_counts,
 }

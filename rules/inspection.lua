@@ -45,6 +45,9 @@ local NARROWED = {
 }
 
 local function visit_due(job, figure, visit)
+  -- First, so that it also holds where nobody read which visits the place has.
+  local permit, none = permit_counts(job, figure)
+  if not permit then return false, none end
   if not figure("inspection.required." .. visit) then
     return false, "the place has no such visit"
   end
@@ -313,8 +316,8 @@ end
 
 local function visited(switch, off)
   local visits = all { any_visit, otherwise = "the place makes no visits" }
-  if not switch then return { visits } end
-  return { on { switch, otherwise = off }, visits }
+  if not switch then return { permit_counts, visits } end
+  return { on { switch, otherwise = off }, permit_counts, visits }
 end
 
 demand "inspection.notice" {
@@ -412,7 +415,7 @@ demand "inspection.as_permitted" {
 
 local function on_the_day(switch, off)
   return { on { switch, otherwise = off },
-    inspected { otherwise = "seen on the day of the visit" } }
+    inspected { otherwise = "seen on the day of the visit" }, permit_counts }
 end
 
 demand "inspection.snow" {

@@ -10,57 +10,6 @@
 -- "25 percent or more"): permit.X_limit is the figure, permit.X_at_counts says
 -- that a job exactly at it is already inside.
 
-local function percent_of(part, whole)
-  return trade.share_percent { part = part, whole = whole, unit = "sqft" }
-end
-
-local function plane_sqft(slope)
-  return trade.slope_area_sqft {
-    eave_ft = slope.eave_ft, ridge_ft = slope.ridge_ft, run_ft = slope.run_ft, pitch = slope.pitch,
-    plan_sqft = known(slope, "plan_sqft") and slope.plan_sqft or nil }
-end
-
-local function roof_sqft(job)
-  local sum = 0
-  for _, slope in ipairs(job.roof.slopes) do sum = sum + plane_sqft(slope) end
-  return sum
-end
-
-local function deck_sqft(job, deck)
-  local sum = 0
-  for _, slope in ipairs(job.roof.slopes) do
-    if slope.deck.name == deck.name then sum = sum + plane_sqft(slope) end
-  end
-  return sum
-end
-
--- A size by which the job would be free must be that of the planes, or of the share
--- of them that is done: 30 squares typed as 30 sq ft would need no permit. How far
--- the two may lie apart: as rules/cannot_be.lua has it.
-local AREA_PERCENT, SHARE_PERCENT = 25, 1
-
-local function agreed_area(job)
-  local area, whole, share = job.scope.area_sqft, roof_sqft(job), 100
-  if known(job.scope, "roof_share_percent") or job.scope.extent == "repair" then
-    share = job.scope.roof_share_percent
-  end
-  local done = whole * share / 100
-  if area < done * (1 - AREA_PERCENT / 100) - whole * SHARE_PERCENT / 100 then
-    cannot_tell("the job is said to be of " .. number(area, "sqft") .. ", but "
-      .. number(share, "percent") .. " of the planes are " .. number(done, "sqft")
-      .. ": which holds? (30 squares are 3,000 sq ft)")
-  end
-  return area
-end
-
--- Is a share or a size inside? `step` is the last digit that reports print: what
--- prints as the figure is taken as the figure.
-local function is_inside(found, limit, at_counts, step)
-  local apart = math.floor(math.abs(found - limit) / step + 0.5)
-  if apart == 0 then return at_counts end
-  return found > limit
-end
-
 -- The permit, as far as it can be known: applied for before the work, issued and
 -- numbered once it has begun.
 local function permit_shown(job, why)
@@ -92,11 +41,8 @@ rule "permit.every" {
   stage = "permit",
   applies = function(job, figure)
     if not every_job(figure) then return false, "not every reroof needs a permit here" end
-    if figure "permit.repair_exempt" and job.scope.extent == "repair"
-      and not job.scope.structure_altered then
-      return false, "a small repair that leaves the framing alone needs none"
-    end
-    return true
+    return not is_exempt_repair(job, figure),
+      "a small repair that leaves the framing alone needs none"
   end,
   judge = function(job)
     return permit_shown(job, "because every reroof needs one")
@@ -121,9 +67,8 @@ rule "permit.by_method" {
   stage = "permit",
   applies = function(job, figure)
     if every_job(figure) then return false, "every reroof needs a permit here" end
-    local overlay = job.scope.method == "overlay"
-    if figure(overlay and "permit.overlay_counts" or "permit.tear_off_counts") then return true end
-    return false, overlay and "an overlay as such needs no permit here"
+    if permit_triggers.method(job, figure) then return true end
+    return false, job.scope.method == "overlay" and "an overlay as such needs no permit here"
       or "a tear-off as such needs no permit here"
   end,
   judge = function(job)
@@ -138,9 +83,9 @@ rule "permit.by_area" {
   stage = "permit",
   when = triggers("permit.area_counts", "size alone calls for no permit here"),
   judge = function(job, figure)
-    local area, limit = job.scope.area_sqft, figure "permit.area_limit"
-    if not is_inside(area, limit, figure "permit.area_at_counts", 0.1) then
-      return at_most(agreed_area(job), limit, "sqft"):say("So its size calls for no permit.")
+    local inside, area, limit = permit_triggers.area(job, figure)
+    if not inside then
+      return at_most(area, limit, "sqft"):say("So its size calls for no permit.")
     end
     return permit_shown(job, "because " .. number(area, "sqft") .. " reaches past the "
       .. number(limit, "sqft") .. " that are free")
@@ -148,25 +93,13 @@ rule "permit.by_area" {
   mend = "Apply for the permit before any work.",
 }
 
--- What counts together: this job, and what was renewed in the months before.
-local function share_renewed(job, months)
-  local parts = { unit = "percent", { "this job", job.scope.roof_share_percent } }
-  for _, done in ipairs(job.scope.earlier_roofing) do
-    if is_recent(done.done_on, job.date, months) then
-      table.insert(parts, { "done " .. done.done_on, done.roof_share_percent })
-    end
-  end
-  return trade.sum(parts)
-end
-
 rule "permit.by_share" {
   title = "A permit by the share of the roof",
   stage = "permit",
   when = triggers("permit.share_counts", "the share of the roof calls for no permit here"),
   judge = function(job, figure)
-    local limit = figure "permit.share_limit"
-    local share = share_renewed(job, figure "permit.share_months")
-    if not is_inside(share, limit, figure "permit.share_at_counts", 0.1) then
+    local inside, share, limit = permit_triggers.share(job, figure)
+    if not inside then
       return at_most(share, limit, "percent"):say("So its share of the roof calls for no permit.")
     end
     return permit_shown(job, "because " .. number(share, "percent") .. " of the roof reaches past "
@@ -181,8 +114,8 @@ rule "permit.by_plane_share" {
   per = "roof.slopes",
   when = triggers("permit.plane_share_counts", "the share of a plane calls for no permit here"),
   judge = function(job, figure, slope)
-    local limit, share = figure "permit.plane_share_limit", slope.replaced_percent
-    if not is_inside(share, limit, figure "permit.plane_share_at_counts", 0.1) then
+    local inside, share, limit = permit_triggers.plane_share(job, figure, slope)
+    if not inside then
       return at_most(share, limit, "percent"):say("So its share of this plane calls for no permit.")
     end
     return permit_shown(job, "because " .. number(share, "percent") .. " of a plane reaches past "
@@ -191,30 +124,13 @@ rule "permit.by_plane_share" {
   mend = "Apply for the permit before any work.",
 }
 
--- New deck counts whether it takes the old one's place or lies over it.
-local function new_deck_sqft(job, deck)
-  if deck.work == "kept" then return 0 end
-  if deck.work == "partly_replaced" then return deck.replaced_sqft end
-  return deck_sqft(job, deck)
-end
-
--- Of all decks together: sheets spread over several are no fewer.
-local function all_new_deck_sqft(job)
-  local parts = { unit = "sqft" }
-  for _, deck in ipairs(job.decks) do
-    table.insert(parts, { deck.name, new_deck_sqft(job, deck) })
-  end
-  return trade.sum(parts)
-end
-
 rule "permit.by_deck" {
   title = "A permit by any new deck",
   stage = "permit",
   when = triggers("permit.deck_any_counts", "a sheet of deck calls for no permit here"),
   judge = function(job, figure)
-    local new = all_new_deck_sqft(job)
-    local free = figure "permit.deck_any_free"
-    if not is_inside(new, free, false, 0.1) then
+    local inside, new, free = permit_triggers.deck(job, figure)
+    if not inside then
       return at_most(new, free, "sqft"):say("So its new deck calls for no permit.")
     end
     return permit_shown(job, "because " .. number(new, "sqft") .. " of new deck is laid")
@@ -227,9 +143,8 @@ rule "permit.by_deck_share" {
   stage = "permit",
   when = triggers("permit.deck_share_counts", "the share of new deck calls for no permit here"),
   judge = function(job, figure)
-    local new, limit = all_new_deck_sqft(job), figure "permit.deck_share_limit"
-    local share = percent_of(new, roof_sqft(job))
-    if not is_inside(share, limit, figure "permit.deck_share_at_counts", 0.1) then
+    local inside, share, limit = permit_triggers.deck_share(job, figure)
+    if not inside then
       return at_most(share, limit, "percent"):say("So its share of new deck calls for no permit.")
     end
     return permit_shown(job, "because " .. number(share, "percent") .. " of the deck is new, past "
@@ -243,8 +158,8 @@ rule "permit.by_price" {
   stage = "permit",
   when = triggers("permit.price_counts", "the price calls for no permit here"),
   judge = function(job, figure)
-    local price, limit = job.scope.price_usd, figure "permit.price_limit"
-    if not is_inside(price, limit, figure "permit.price_at_counts", 0.01) then
+    local inside, price, limit = permit_triggers.price(job, figure)
+    if not inside then
       return at_most(price, limit, "usd"):say("So its price calls for no permit.")
     end
     return permit_shown(job, "because " .. number(price, "usd") .. " reaches past the "
@@ -254,7 +169,8 @@ rule "permit.by_price" {
 }
 
 -- Triggers that are there or not.
-local function change_trigger(id, title, switch, off, fact, none, why)
+local function change_trigger(id, title, switch, off, none, why)
+  local fact = permit_triggers[string.sub(id, 11)]
   rule(id) {
     title = title,
     stage = "permit",
@@ -270,56 +186,31 @@ end
 
 change_trigger("permit.by_pitch", "A permit by a new pitch", "permit.pitch_change_counts",
   "a new pitch calls for no permit here",
-  function(job) return job.scope.pitch_change end,
   "No plane changes its pitch.", "because the pitch changes")
 
 change_trigger("permit.by_material", "A permit by a new kind of covering",
   "permit.material_change_counts", "another kind of covering calls for no permit here",
-  function(job) return job.scope.material_change end,
   "The new covering is like the old.", "because the covering is not like the old")
 
 change_trigger("permit.by_structure", "A permit by work on the framing",
   "permit.structure_counts", "work on the framing calls for no permit under this rule",
-  function(job) return job.scope.structure_altered end,
   "The framing is left alone.", "because the framing is altered")
 
 change_trigger("permit.by_history", "A permit by a historic site", "permit.historic_counts",
   "a historic site calls for no permit of its own here",
-  function(job) return job.site.historic end,
   "The site is not historic.", "because the site is historic")
 
 change_trigger("permit.by_spaced_deck", "A permit by taking off spaced boards",
   "permit.spaced_deck_counts", "taking off spaced boards calls for no permit here",
-  function(job)
-    for _, deck in ipairs(job.decks) do
-      if deck.kind == "spaced_board" and deck.work == "replaced" then return true end
-    end
-    return false
-  end,
   "No spaced boards come off for a new deck.", "because spaced boards come off for a new deck")
-
--- What weighs on the deck now, and after the work.
-local function weights(job)
-  local before, after = 0, job.covering.weight_lb_per_square
-  for _, layer in ipairs(job.existing.coverings) do
-    before = before + layer.weight_lb_per_square
-    if not layer.removed then after = after + layer.weight_lb_per_square end
-  end
-  return before, after
-end
 
 rule "permit.by_weight_rise" {
   title = "A permit by added weight",
   stage = "permit",
   when = triggers("permit.weight_rise_counts", "added weight calls for no permit here"),
   judge = function(job, figure)
-    local before, after = weights(job)
-    local limit = figure "permit.weight_rise_limit"
-    if before == 0 then return cannot_tell("nothing lies on the roof now to compare with") end
-    work(number(before, "lb_per_square") .. " now, " .. number(after, "lb_per_square")
-      .. " after the work")
-    local rise = 100 * (after - before) / before
-    if not is_inside(rise, limit, figure "permit.weight_rise_at_counts", 0.1) then
+    local inside, rise, limit = permit_triggers.weight_rise(job, figure)
+    if not inside then
       return at_most(rise, limit, "percent"):say("So its weight calls for no permit.")
     end
     return permit_shown(job, "because the roof's weight rises " .. number(rise, "percent")
@@ -333,8 +224,8 @@ rule "permit.by_heavy_covering" {
   stage = "permit",
   when = triggers("permit.heavy_counts", "a heavy covering calls for no permit here"),
   judge = function(job, figure)
-    local weight, limit = job.covering.weight_lb_per_square, figure "permit.heavy_limit"
-    if not is_inside(weight, limit, figure "permit.heavy_at_counts", 0.1) then
+    local inside, weight, limit = permit_triggers.heavy_covering(job, figure)
+    if not inside then
       return at_most(weight, limit, "lb_per_square"):say("So its weight calls for no permit.")
     end
     return permit_shown(job, "because the covering weighs " .. number(weight, "lb_per_square"))
@@ -651,7 +542,7 @@ rule "permit.life" {
   applies = function(job, figure)
     if not figure "permit.life_counts" then return false, "a permit does not lapse here" end
     if not inspecting() then return false, "counted once the permit is issued" end
-    return true
+    return permit_counts(job, figure)
   end,
   judge = function(job, figure)
     if figure "permit.life_is_local" then
@@ -679,7 +570,8 @@ rule "permit.open" {
     if not figure "permit.open_counts" then
       return false, "no time from the day of issue is set for the whole job"
     end
-    return inspecting(), "counted once the permit is issued"
+    if not inspecting() then return false, "counted once the permit is issued" end
+    return permit_counts(job, figure)
   end,
   judge = function(job, figure)
     local days, most = job.permit.open_days, figure "permit.open_days_most"
@@ -710,6 +602,7 @@ demand "permit.certificate" {
   when = {
     on { "permit.certificate_required", otherwise = "no certificate is asked for at the end" },
     inspected { otherwise = "asked for at the end" },
+    permit_counts,
   },
   fact = "permit.certificate", shown = "a certificate of compliance issued by the place",
   mend = "Ask for the certificate once the final has gone well.",

@@ -478,3 +478,62 @@ cases "inspection.caller" {
   under = QUILLBANK, from = "paperwork",
   { "the owner", with = { ["inspection.called_by"] = "owner" }, expect = "pass" },
 }
+
+-- No permit needed, nobody comes -----------------------------------------------------------
+-- IRC R109.1: visits are for work that needs a permit. A small repair that leaves deck,
+-- framing, pitch and kind of covering as they are, cheap and light, on a house that is
+-- not historic: where not every job needs a permit, this one needs none.
+
+local SMALL = { ["permit.status"] = "none", ["inspection.final.proof"] = "none",
+  ["decks[1].work"] = "kept", ["scope.extent"] = "repair", ["scope.area_sqft"] = 90,
+  ["scope.roof_share_percent"] = 5, ["scope.earlier_roofing"] = {}, ["scope.price_usd"] = 900,
+  ["scope.pitch_change"] = false, ["scope.material_change"] = false,
+  ["scope.structure_altered"] = false, ["site.historic"] = false,
+  ["covering.weight_lb_per_square"] = 240, ["existing.coverings[1].weight_lb_per_square"] = 240 }
+
+for _, place in ipairs { "us-ny", "us-ny/milo", "us-co/denver", "us-nj/kenilworth",
+  "us-nj/montville", "us-mo/festus", "us-il/countryside", "us-tx/azle", "us-tx/garland",
+  "us-tx/north-richland-hills", "us-nc/maiden", "us-pa/brookville", "us-ca/san-diego" } do
+  cases "inspection.final" {
+    under = place, date = "2026-06-01",
+    { "no permit needed in " .. place, with = SMALL, expect = "not_applicable",
+      says = "no permit" },
+    { "a permit that was taken out all the same, in " .. place,
+      with = merged(SMALL, { ["permit.status"] = "issued" }), expect = "fail" },
+    { "whether there is a permit is not known, in " .. place, with = SMALL,
+      without = { "permit.status" }, expect = "open" },
+  }
+end
+
+-- What calls for a permit calls for the visit, permit or no permit.
+for place, why in pairs { ["us-ny"] = { ["decks[1].work"] = "replaced" },
+  ["us-nc/maiden"] = { ["scope.price_usd"] = 90000 },
+  ["us-co/denver"] = { ["scope.area_sqft"] = 900, ["scope.roof_share_percent"] = 60 },
+  ["us-tx/garland"] = { ["scope.pitch_change"] = true } } do
+  cases "inspection.final" {
+    under = place, date = "2026-06-01",
+    { "a permit needed and not taken out, in " .. place, with = merged(SMALL, why),
+      expect = "fail" },
+  }
+end
+cases "inspection.final" {
+  under = "model/irc-2021",
+  { "every reroof needs one", with = merged(SMALL, { ["scope.extent"] = "reroof" }),
+    expect = "fail" },
+  { "but a small repair", with = SMALL, expect = "not_applicable" },
+  { "what calls for one is not known", under = "us-nc/maiden", date = "2026-06-01",
+    with = SMALL, without = { "scope.price_usd" }, expect = "open" },
+}
+
+-- Nor does anybody call, leave a ladder, or keep labels for them.
+for rule, so in pairs { ["inspection.caller"] = { ["inspection.called_by"] = "crew" },
+  ["inspection.access"] = { ["inspection.access"] = "none" },
+  ["permit.life"] = { ["permit.longest_idle_days"] = 900 } } do
+  cases(rule) {
+    under = "us-tx/azle", date = "2026-06-01",
+    { "no permit needed", with = merged(SMALL, so), stage = "deck", expect = "not_applicable",
+      says = "no permit" },
+    { "a permit", with = merged(SMALL, merged(so, { ["permit.status"] = "issued" })),
+      stage = "deck", expect = "fail" },
+  }
+end
