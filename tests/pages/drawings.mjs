@@ -47,7 +47,7 @@ const maybe = (d, object, key) => { if (d.chance(0.12)) delete object[key]; };
 
 function randomPlanes(d) {
   const shape = d.pick(["gable", "hip", "many", "few", "extreme"]);
-  const pitch = () => `${d.pick([0.25, 2, 2.5, 4, 6, 9, 12, 18, 24, 60])}:12`;
+  const pitch = () => `${d.pick([0.25, 2, 2.5, 4, 6, 9, 12, 18, 24])}:12`;
   const steep = pitch();
   const plane = (eave, ridge, runs, slope) => ({ pitch: slope, eave_ft: eave, ridge_ft: ridge,
     run_ft: runs });
@@ -79,11 +79,13 @@ function randomEdges(d, slopes) {
       edges.push({ name: name(d, edges.length), kind: "eave", slope: slope.name,
         length_ft: Math.max(0.1, Math.floor(slope.eave_ft / pieces * 100) / 100),
         drip_edge: d.chance(0.8), underlayment_lies: d.pick(["over_metal", "under_metal"]),
-        flange_sealed: false, overhang_in: d.pick([0, d.real(0, 96), 16]),
+        flange_sealed: false, overhang_in: d.pick([0, d.real(4, 96), 16]),
         wall_thickness_in: d.real(3, 24), over_heated_space: d.chance(0.8),
         ice_barrier_reach_in: d.pick([0, d.real(0, 600), 36, 60]) });
     for (let i = 0; i < 2; i++) {
-      const kind = d.pick(["rake", "rake", "hip", "valley", "sidewall"]);
+      // A hip takes from the upper edge.
+      const kind = d.pick(["rake", "rake", slope.ridge_ft < slope.eave_ft ? "hip" : "rake",
+        "valley", "sidewall"]);
       edges.push({ name: name(d, edges.length), kind, slope: slope.name,
         length_ft: Math.max(0.1, up), drip_edge: d.chance(0.7), underlayment_lies: "under_metal" });
     }
@@ -117,13 +119,14 @@ function changeRest(d, job) {
   for (const key of ["strip_length_in", "exposure_printed_in", "offset_printed_in"])
     maybe(d, job.covering, key);
   for (const sheet of job.underlayments) {
-    Object.assign(sheet, { roll_width_in: d.real(6, 144), head_lap_in: d.real(0, 36) });
+    const width = d.real(6, 144);
+    Object.assign(sheet, { roll_width_in: width,
+      head_lap_in: d.real(0, Math.min(36, width - 3)) });
     for (const key of ["roll_width_in", "head_lap_in", "starter_width_in"]) maybe(d, sheet, key);
   }
   Object.assign(job.drip_edge, { down_in: d.real(0, 12), back_in: d.real(0, 24) });
   for (const attic of job.attics) {
     attic.name = name(d, 0);
-    attic.area_sqft = d.pick([1, 50000, d.real(1, 5000)]);
     attic.vents = attic.vents.map((vent) => ({ ...vent,
       length_ft: vent.kind === "ridge" ? Math.min(d.real(0, 60), job.roof.ridge_ft)
         : d.real(0, 300) }));
@@ -144,13 +147,19 @@ function randomJob(d, examples) {
   delete job.roof.valley_ft;
   delete job.roof.form;
   job.roof.chimneys = [];
+  job.house.solid_fuel_chimney = false;
   job.roof.walls = [];
   job.roof.valleys = [];
   if (d.chance(0.1)) delete job.roof.ridge_ft;
   job.roof.edges = randomEdges(d, job.roof.slopes);
   job.roof.slopes.forEach((slope) => { maybe(d, slope, "pitch"); });
   if (d.chance(0.1)) delete d.pick(job.roof.slopes).run_ft;
+  delete job.scope.area_sqft; // another job's roof
   if ("ridge_ft" in job.roof) changeRest(d, job);
+  // The attics together are about what the roof covers.
+  const over = planes.reduce((sum, p) => sum + p.run_ft * (p.eave_ft + p.ridge_ft) / 2, 0);
+  for (const attic of job.attics)
+    attic.area_sqft = Math.max(1, Math.floor(d.real(0.8, 0.95) * over / job.attics.length));
   changeDecks(d, job);
   return job;
 }
