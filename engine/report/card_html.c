@@ -118,7 +118,8 @@ static void add_room(struct text *out, const struct card_row *row)
     text_add(out, card_room_names(row) && row->count > 2
                       ? "<td role=\"cell\" class=\"room wide\">"
                       : "<td role=\"cell\" class=\"room\">");
-    add_plan(out, row);
+    if (!card_room_names(row)) /* lines for several places need all of it */
+        add_plan(out, row);
     if (row->room == ROOM_FOUND) {
         text_add(out, "measured ");
         html_text(out, text_string(&found));
