@@ -14,8 +14,8 @@ field "papers.wall_ties" { type = "choice",
     "beyond_share" },
   stage = "permit",
   ask = "What is done about the ties from roof to wall: nothing, all improved, found strong "
-    .. "already, already due by the code they were built to, improved in the code's order up to the share of the price, or is the first step "
-    .. "alone beyond that share?" }
+    .. "already, already due by the code they were built to, improved in the code's "
+    .. "order up to the share of the price, or is the first step alone beyond that share?" }
 field "papers.wall_ties_first_step_percent" { type = "number", unit = "percent",
   range = { 0, 1000 }, stage = "permit",
   ask = "What share of the reroof's price would the gable ends, or all corners, take?" }

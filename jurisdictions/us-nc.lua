@@ -44,8 +44,10 @@ jurisdiction "us-nc" {
     ["fasteners.per_shingle_least"] = { book = MODEL, cite = "R905.2.6",
       disputed = "the state's book of 2024 asks for six from 140 mph, from 130 where the eave is "
         .. "20 ft up, and in the mountains" },
-    ["ventilation.high_share_least"] = { book = MODEL, cite = "R806.2", disputed = SPLIT, rival = 50 },
-    ["ventilation.high_share_most"] = { book = MODEL, cite = "R806.2", disputed = SPLIT, rival = 80 },
+    ["ventilation.high_share_least"] = { book = MODEL, cite = "R806.2", disputed = SPLIT,
+      rival = 50 },
+    ["ventilation.high_share_most"] = { book = MODEL, cite = "R806.2", disputed = SPLIT,
+      rival = 80 },
     ["ice_barrier.by_table"] = { book = MODEL, cite = "R905.1.2",
       disputed = "the state's book of 2024 goes by a January mean of 25 F or less as well" },
     ["deck.nail_close_mph.C"] = { book = MODEL, cite = "Table R602.3(1) footnote f",

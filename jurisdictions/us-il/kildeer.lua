@@ -7,8 +7,9 @@ local function seen(value, cite)
     source = "the village's page" }
 end
 
-local LACKS = { false, cite = "IRC 2009 R905.2.8", status = "memory",
-  source = "recalled; a city page on IRC 2009 says the same" }
+local LACKS = { false, cite = "IRC 2009 R905.2.8", status = "seen",
+  source = "trade pages: drip edge first stands in the edition of 2012; a city page on IRC "
+    .. "2009 says the same" }
 local SILENT = "IRC 2009 says nothing of drip edge"
 
 jurisdiction "us-il/kildeer" {

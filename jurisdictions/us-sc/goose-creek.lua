@@ -8,8 +8,8 @@ local function seen(value, cite)
     source = "the city's re-roofing page" }
 end
 
-local LACKS = { false, cite = "IRC 2003 R905.2.8", status = "memory",
-  source = "recalled: drip edge came in 2012" }
+local LACKS = { false, cite = "IRC 2003 R905.2.8", status = "seen",
+  source = "trade pages: drip edge first stands in the edition of 2012" }
 local SILENT = "IRC 2003 says nothing of drip edge"
 
 jurisdiction "us-sc/goose-creek" {
