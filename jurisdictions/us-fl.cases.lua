@@ -891,6 +891,41 @@ cases "fasteners.count" {
     with = { ["site.high_velocity_hurricane_zone"] = true }, expect = "pass", required = 4 },
 }
 
+-- In that zone other sections bind, of which only the number of nails is carried: what
+-- they bear on is neither met nor failed here.
+local INSIDE = { ["site.high_velocity_hurricane_zone"] = true }
+for _, id in ipairs { "deck.nail_edges", "deck.nail_kind", "deck.solid", "drip_edge.lap",
+  "fasteners.penetration", "flashing.penetrations", "fire.class", "layers.total",
+  "shingle.wind_class", "slope.least", "underlayment.kind", "underlayment.sealed_deck" } do
+  for _, day in ipairs { "2021-06-01", EIGHTH } do
+    cases(id) {
+      under = "us-fl", date = day, with = { ["underlayments[1].kind"] = "D226_II" },
+      { "inside the zone", with = INSIDE, expect = "open", says = "Not carried here: in the "
+        .. "high-velocity zone" },
+      { "not known whether inside", without = { "site.high_velocity_hurricane_zone" },
+        expect = "open", says = "/site/high_velocity_hurricane_zone" },
+    }
+  end
+end
+cases "slope.least" {
+  under = "us-fl", date = EIGHTH,
+  { "a fail inside the zone is not told either", with = {
+    ["site.high_velocity_hurricane_zone"] = true, ["roof.slopes[1].pitch"] = "1:12" },
+    expect = "open", where = "main front" },
+  { "outside it", with = { ["roof.slopes[1].pitch"] = "1:12" }, expect = "fail",
+    where = "main front" },
+  { "the model code knows no such zone", under = "model/irc-2021", with = INSIDE,
+    expect = "pass" },
+}
+cases "ventilation.net_free_area" {
+  under = "us-fl", date = EIGHTH,
+  { "chapter 8 binds inside the zone too", with = INSIDE, expect = "pass" },
+}
+cases "valley.lining" {
+  under = "us-fl", date = EIGHTH,
+  { "no valley, inside the zone or not", with = INSIDE, expect = "not_applicable" },
+}
+
 -- The 25 percent rule (its rule of 2017 as quoted), and the relief of 2022 for
 -- roofs built to the code of 2007 or later (SB 4-D).
 local QUARTER = { ["scope.roof_share_percent"] = 26, ["scope.earlier_roofing"] = {},

@@ -13,7 +13,8 @@
 -- The residential book names no day for its relief of newer houses, only that they
 -- were permitted under the Florida Building Code, whose first day was 1 March 2002.
 -- The high-velocity zone (Miami-Dade and Broward) goes by sections 1512 to 1525 of
--- the building book instead of chapter 9 here: only its number of nails is carried.
+-- the building book instead of chapter 9 here: only its number of nails is carried, and
+-- what else they bear on is left open there.
 --
 -- The 9th edition is planned for December 2026; its day, the 31st, is recalled. So
 -- that month says that it may have begun, and after it this profile binds no more.
@@ -447,6 +448,17 @@ end
 local NO_GATE = "R301.2.1.1 sends roof sheathing to R803 and coverings to chapter 9, whose tables "
   .. "end by themselves"
 
+-- Decks there go by section 2322 of the building book.
+local NOT_IN_THE_ZONE = {
+  rules = { "deck", "drip_edge", "fasteners", "fire", "flashing", "layers", "shingle", "slope",
+    "underlayment", "valley" },
+  but = { "fasteners.count" },
+  orders = { "underlayment_rolls", "drip_edge_eave", "drip_edge_rake", "valley_lining",
+    "deck_nails", "starter" },
+  why = "in the high-velocity zone FBC-B 1512 to 1525 and 2322 bind instead, of which only the "
+    .. "number of nails is carried",
+}
+
 local function block(edition, base, unsure, from, to, figures)
   local names = { ["2020"] = "7th", ["2023"] = "8th" }
   jurisdiction "us-fl" {
@@ -461,6 +473,7 @@ local function block(edition, base, unsure, from, to, figures)
     rules = "us-fl.rules.lua",
     figures = figures,
     drop = { ["wind.prescriptive_limit"] = NO_GATE },
+    not_carried = { ["site.high_velocity_hurricane_zone"] = NOT_IN_THE_ZONE },
   }
 end
 

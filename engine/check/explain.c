@@ -234,6 +234,9 @@ static void learn(struct explaining *e)
     out->fields = arena_array(&out->arena, most, sizeof(struct field *));
     rule_each_figure(out->law->book, out->rule, note_figure, out);
     rule_each_field(out->rule, note_field, out);
+    const struct law_gap *gap = profile_gap(out->law->profile, out->rule->id);
+    if (gap != NULL)
+        note_field(out, fields_find(&out->law->book->fields, gap->fact));
     out->declared = rule_is_plain(out->rule);
     if (!out->declared) {
         cases_each(e->laws, out->rule->id, note_case, out, &problems);

@@ -3,6 +3,7 @@
 #include "base/number.h"
 #include "job/pointer.h"
 #include "job/spot.h"
+#include "judge/gap.h"
 #include "judge/judging.h"
 #include "judge/row.h"
 #include "judge/verdict.h"
@@ -56,6 +57,7 @@ struct run {
     struct judging judging;
     struct result *result;
     const struct rule *rule;
+    const struct law_gap *gap; /* of the place's law, that bears on the rule; or NULL */
     size_t capacity;
 };
 
@@ -262,6 +264,16 @@ static bool rests_on_nothing(struct record *record)
     return true;
 }
 
+/* What the place does not carry is not for it to judge, whatever came out; but what a
+ * fact of the job alone lets off is let off by any law. */
+static enum judged not_carried(struct run *run, enum judged judged)
+{
+    const bool by_fact = judged == JUDGED_NOT_APPLICABLE && run->judging.record.figure_count == 0;
+    if (judged == JUDGED_BROKEN || by_fact)
+        return judged;
+    return gap_holds(&run->judging, run->gap) ? JUDGED_OPEN : judged;
+}
+
 static void judge_item(struct run *run, struct walk *walk)
 {
     struct call call = {.judging = &run->judging, .rule = run->rule, .items = walk->items,
@@ -272,7 +284,7 @@ static void judge_item(struct run *run, struct walk *walk)
     finding->where = walk_where(walk);
     finding->item = walk->depth > 0 ? walk->items[walk->depth - 1].pointer : NULL;
     const char *why, *broken_mend = NULL;
-    switch (judge_once(run, &call, &why)) {
+    switch (not_carried(run, judge_once(run, &call, &why))) {
     case JUDGED_OPEN:
         verdict_open(finding, &run->judging);
         break;
@@ -338,6 +350,7 @@ static void visit_item(struct walk *walk, const struct node *missing)
 static void judge_rule(struct run *run, const struct rule *rule)
 {
     run->rule = rule;
+    run->gap = profile_gap(run->judging.book->profile, rule->id);
     run->judging.said_by_rule = 0;
     run->judging.record = (struct record){0};
     const struct drop *drop = profile_drop(run->judging.book->profile, rule->id);

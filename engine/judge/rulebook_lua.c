@@ -3,6 +3,7 @@
 #include "base/nearest.h"
 #include "base/strings.h"
 #include "judge/bind_declare.h"
+#include "judge/gap.h"
 
 #include <lauxlib.h>
 #include <lua.h>
@@ -217,6 +218,7 @@ struct rulebook *rulebook_load(const char *home, const struct profile *profile,
     if (profile != NULL && problems->count == before && !problems->out_of_memory
         && !book->arena.failed) {
         check_drops(&reading);
+        gap_check(book, problems);
         check_cards(&reading);
         check_drawings(&reading);
     }

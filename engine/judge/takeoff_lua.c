@@ -2,6 +2,7 @@
 #include "judge/takeoff.h"
 
 #include "base/number.h"
+#include "judge/gap.h"
 #include "judge/judging.h"
 #include "judge/rulebook.h"
 #include "judge/verdict.h"
@@ -216,10 +217,12 @@ static void reckon_item(struct run *run, struct walk *walk, struct quantity_line
     };
     line->finding.where = walk_where(walk);
     const enum sandbox_stop stop = call_enter(&run->judging, call_quantity, &entry.call);
-    if (stop == SANDBOX_SIGNAL) {
-        verdict_open(&line->finding, &run->judging);
-    } else if (stop != SANDBOX_DONE) {
+    const struct law_gap *gap =
+        profile_gap_in_order(run->judging.book->profile, run->quantity->name);
+    if (stop != SANDBOX_SIGNAL && stop != SANDBOX_DONE) {
         line_broken(run, line, sandbox_message(run->judging.book->sandbox, stop));
+    } else if (gap_holds(&run->judging, gap) || stop == SANDBOX_SIGNAL) {
+        verdict_open(&line->finding, &run->judging);
     } else if (!entry.call.applies) {
         verdict_not_applicable(&line->finding, &run->judging, entry.call.reason);
     } else {

@@ -43,6 +43,13 @@ struct entry_drop {
     struct entry_drop *next;
 };
 
+struct entry_gap {
+    const char *fact, *why;
+    struct value rules, but, orders;
+    int line;
+    struct entry_gap *next;
+};
+
 /* One edition of a place. */
 struct block {
     const char *id, *title, *follows, *code, *edition, *as_seen, *rules;
@@ -56,6 +63,7 @@ struct block {
     size_t part_count;
     struct entry *entries;
     struct entry_drop *drops;
+    struct entry_gap *gaps;
     int line;
     struct block *next;
 };

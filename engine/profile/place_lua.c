@@ -394,9 +394,66 @@ static void read_drops(lua_State *lua, int index)
     lua_settop(lua, drops - 1);
 }
 
+/* The set of this name in the table on top of the stack; VALUE_NONE without one. */
+static struct value set_named(lua_State *lua, const char *fact, const char *key)
+{
+    struct value set = {.kind = VALUE_NONE};
+    lua_getfield(lua, -1, key);
+    if (lua_istable(lua, -1))
+        set = read_set(lua, lua_gettop(lua), fact, line_of_name(lua, fact));
+    else if (!lua_isnil(lua, -1))
+        say(lua, line_of_name(lua, fact), "not_carried: %s is a list of names%s", key, "");
+    lua_pop(lua, 1);
+    return set;
+}
+
+static void read_gap(lua_State *lua, int gaps, const char *fact)
+{
+    static const char *const KEYS[] = {"rules", "but", "orders", "why", NULL};
+    struct loading *loading = loading_of(lua);
+    const int line = line_of_name(lua, fact);
+    lua_getfield(lua, gaps, fact);
+    if (!lua_istable(lua, -1)) {
+        say(lua, line, "not_carried is written [\"fact\"] = { rules = ..., why = \"...\" }%s%s", "",
+            "");
+    } else {
+        struct entry_gap *gap = keep(lua, 1, sizeof(*gap));
+        closed_keys(lua, lua_gettop(lua), KEYS, line);
+        *gap = (struct entry_gap){.fact = copy_text(lua, fact), .line = line,
+                                  .why = text_of(lua, lua_gettop(lua), "why", line),
+                                  .rules = set_named(lua, fact, "rules"),
+                                  .but = set_named(lua, fact, "but"),
+                                  .orders = set_named(lua, fact, "orders"),
+                                  .next = loading->block->gaps};
+        if (gap->why == NULL)
+            say(lua, line, "not_carried: \"%s\" does not say why%s", fact, "");
+        loading->block->gaps = gap;
+    }
+    lua_pop(lua, 1);
+}
+
+/* not_carried = { ["fact"] = { rules = {...}, but = {...}, orders = {...}, why = "" } } */
+static void read_gaps(lua_State *lua, int index)
+{
+    struct loading *loading = loading_of(lua);
+    lua_getfield(lua, index, "not_carried");
+    const int gaps = lua_gettop(lua);
+    if (!lua_isnil(lua, gaps) && !lua_istable(lua, gaps))
+        say(lua, loading->block->line, "not_carried must be a table%s%s", "", "");
+    if (lua_istable(lua, gaps)) {
+        const struct keys *facts = keys_push(lua, gaps);
+        loading->drops += facts->count;
+        if (loading->drops > PLACE_DROPS_MOST)
+            luaL_error(lua, "leaves more than %d things to others", PLACE_DROPS_MOST);
+        for (size_t i = facts->count; i-- > 0;)
+            read_gap(lua, gaps, facts->names[i]);
+    }
+    lua_settop(lua, gaps - 1);
+}
+
 static const char *const BLOCK_KEYS[] = {"title", "invented", "model", "base_only", "follows",
                                          "from", "to", "code", "borrowed", "unsure", "draft",
-                                         "read",
+                                         "read", "not_carried",
                                          "edition", "as_seen", "figures", "parts", "drop", "rules",
                                          NULL};
 
@@ -430,6 +487,7 @@ static void read_block(lua_State *lua, int index)
     read_figures(lua, index);
     read_parts(lua, index);
     read_drops(lua, index);
+    read_gaps(lua, index);
 }
 
 static void start_block(struct loading *loading, struct block *block)

@@ -467,6 +467,33 @@ static void read_pages(struct resolving *r)
         r->profile->figures[i].unread = false;
 }
 
+bool profile_set_names(const struct value *set, const char *rule)
+{
+    const size_t topic = strcspn(rule, ".");
+    for (size_t i = 0; i < set->set_count; i++)
+        if (strcmp(set->set[i], rule) == 0
+            || (strlen(set->set[i]) == topic && strncmp(set->set[i], rule, topic) == 0))
+            return true;
+    return false;
+}
+
+const struct law_gap *profile_gap(const struct profile *profile, const char *rule)
+{
+    for (size_t i = 0; i < profile->gap_count; i++)
+        if (profile_set_names(&profile->gaps[i].rules, rule)
+            && !profile_set_has(&profile->gaps[i].but, rule))
+            return &profile->gaps[i];
+    return NULL;
+}
+
+const struct law_gap *profile_gap_in_order(const struct profile *profile, const char *quantity)
+{
+    for (size_t i = 0; i < profile->gap_count; i++)
+        if (profile_set_has(&profile->gaps[i].orders, quantity))
+            return &profile->gaps[i];
+    return NULL;
+}
+
 const struct drop *profile_drop(const struct profile *profile, const char *rule)
 {
     for (size_t i = profile->drop_count; i-- > 0;)
@@ -502,6 +529,33 @@ const struct figure *profile_figure(const struct profile *profile, const char *n
 }
 
 /* The rest ------------------------------------------------------------------- */
+
+static bool has_gap(const struct profile *profile, const char *fact)
+{
+    for (size_t i = 0; i < profile->gap_count; i++)
+        if (strcmp(profile->gaps[i].fact, fact) == 0)
+            return true;
+    return false;
+}
+
+/* A nearer place that speaks of the fact knows better. */
+static void lay_gaps(struct resolving *r)
+{
+    struct profile *profile = r->profile;
+    size_t capacity = 0;
+    for (size_t i = 0; i < r->depth; i++)
+        for (const struct entry_gap *g = r->blocks[i]->gaps; g != NULL; g = g->next)
+            capacity++;
+    profile->gaps = arena_array(&profile->arena, capacity + 1, sizeof(struct law_gap));
+    if (profile->gaps == NULL)
+        return;
+    for (size_t i = 0; i < r->depth; i++)
+        for (const struct entry_gap *g = r->blocks[i]->gaps; g != NULL; g = g->next)
+            if (!has_gap(profile, g->fact))
+                profile->gaps[profile->gap_count++] = (struct law_gap){
+                    .fact = g->fact, .rules = g->rules, .but = g->but, .orders = g->orders,
+                    .why = g->why, .file = r->places[i]->source->path, .line = g->line};
+}
 
 static void lay_drops(struct resolving *r)
 {
@@ -616,6 +670,7 @@ struct profile *profile_resolve_from(struct shelf *shelf, const char *home, cons
         settle_readings(&r);
         read_pages(&r);
         lay_drops(&r);
+        lay_gaps(&r);
         lay_rule_files(&r);
     }
     if (r.profile->arena.failed)

@@ -48,6 +48,16 @@ struct drop {
     int line;
 };
 
+/* What the place does not carry: where the fact is yes, these rules and quantities
+ * are not for what stands here to judge. */
+struct law_gap {
+    const char *fact; /* "site.high_velocity_hurricane_zone" */
+    struct value rules, but, orders; /* sets: topics or rules, rules, quantities */
+    const char *why;
+    const char *file;
+    int line;
+};
+
 struct profile {
     struct arena arena;
     const char *id, *title;
@@ -65,6 +75,8 @@ struct profile {
     size_t figure_count;
     struct drop *drops;
     size_t drop_count;
+    struct law_gap *gaps; /* the nearest place's first; one for a fact */
+    size_t gap_count;
     const char **rule_files;  /* below the home; the farthest place's first */
     size_t rule_file_count;
     long from, to;            /* the dates on which this same profile holds: from <= d < to */
@@ -99,6 +111,13 @@ void profile_near_names(const char *home, const char *wanted, char *text, size_t
 
 /* The same number, yes or no, text or set; units are not looked at. */
 bool profile_same_value(const struct value *a, const struct value *b);
+
+/* Does the set name the rule, or its topic? "deck" stands for "deck.solid". */
+bool profile_set_names(const struct value *set, const char *rule);
+
+/* What is not carried that bears on the rule, or on the quantity; or NULL. */
+const struct law_gap *profile_gap(const struct profile *profile, const char *rule);
+const struct law_gap *profile_gap_in_order(const struct profile *profile, const char *quantity);
 
 /* By whom the rule is dropped, the nearest place last said; or NULL. */
 const struct drop *profile_drop(const struct profile *profile, const char *rule);

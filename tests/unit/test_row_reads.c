@@ -43,6 +43,8 @@ static void hold(const struct law *law, const struct finding *finding, size_t *l
         bool per = false; /* the list that is gone through, where the job lacks it */
         for (size_t d = 0; d < rule->per_depth; d++)
             per = per || rule->per[d] == told.field;
+        const struct law_gap *gap = profile_gap(law->profile, rule->id);
+        per = per || (gap != NULL && fields_find(&law->book->fields, gap->fact) == told.field);
         if (!told.found && !per)
             fail_msg("%s reads %s, which its row does not tell", rule->id, finding->reads[i].at);
         ++*looked;

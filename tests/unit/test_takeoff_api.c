@@ -492,6 +492,24 @@ static void a_dropped_rule_orders_nothing(void **state)
     cJSON_Delete(job);
 }
 
+/* In the high-velocity zone Florida lays other sheets than those that are carried. */
+static void what_is_not_carried_is_not_ordered(void **state)
+{
+    const struct fixture *fixture = *state;
+    cJSON *job = cJSON_Duplicate(fixture->job, true);
+    put_text(cJSON_GetArrayItem(child(job, "underlayments"), 0), "kind", "D226_II");
+    cJSON *report = reckoned(fixture->handle, job, "us-fl");
+    assert_string_equal(word_of(line_of(report, "underlayment_rolls", "felt"), "outcome"), "given");
+    cJSON_Delete(report);
+    child(child(job, "site"), "high_velocity_hurricane_zone")->type = cJSON_True;
+    report = reckoned(fixture->handle, job, "us-fl");
+    leaves_open(report, "underlayment_rolls", "felt", "Not carried here: in the high-velocity zone");
+    leaves_open(report, "drip_edge_eave", NULL, "Not carried here");
+    holds_line(report, "shingle_nails", NULL, 12.8923 * 80 * 6, 1, 1);
+    cJSON_Delete(report);
+    cJSON_Delete(job);
+}
+
 /* What is printed of a division must come to what is bought. */
 static void printed_quotients_round_as_bought(void **state)
 {
@@ -908,6 +926,7 @@ int main(void)
         cmocka_unit_test(the_climate_table_orders_too),
         cmocka_unit_test(boards_paneled_over_take_panels),
         cmocka_unit_test(a_dropped_rule_orders_nothing),
+        cmocka_unit_test(what_is_not_carried_is_not_ordered),
         cmocka_unit_test(printed_quotients_round_as_bought),
         cmocka_unit_test(days_go_by_whole_squares),
         cmocka_unit_test(ice_barrier_at_all_edges),

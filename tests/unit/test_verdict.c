@@ -55,8 +55,8 @@ static int remove_home(void **state)
     return 0;
 }
 
-/* The report on the small job by one rule, in full. */
-static char *report(const char *keys, const char *lines)
+/* The report on a job by one rule, in full. */
+static char *report_of(const char *job, const char *keys, const char *lines)
 {
     char rules[2048];
     snprintf(rules, sizeof(rules),
@@ -64,13 +64,18 @@ static char *report(const char *keys, const char *lines)
              "  judge = function(job, figure)\n %s\n end }\n", keys, lines);
     home_write(&home, "rules/test.lua", rules);
     eavemark *handle = eavemark_open(home.path);
-    struct outcome_of_check outcome = home_check(handle, SMALL_JOB, "example/v", NULL, NULL);
+    struct outcome_of_check outcome = home_check(handle, job, "example/v", NULL, NULL);
     assert_string_equal(outcome.problems, "");
     char *json = outcome.json;
     outcome.json = NULL;
     outcome_free(&outcome);
     eavemark_close(handle);
     return json;
+}
+
+static char *report(const char *keys, const char *lines)
+{
+    return report_of(SMALL_JOB, keys, lines);
 }
 
 static void assert_verdict(const char *keys, const char *lines, const char *outcome,
@@ -343,6 +348,83 @@ static void pages_not_read_are_for_the_place_to_tell(void **state)
     eavemark_close(handle);
 }
 
+/* Where a fact of the job takes it out of what the place's figures speak of. */
+static void what_is_not_carried_is_not_judged(void **state)
+{
+    (void)state;
+    static const char PLACED[] = "jurisdiction \"%s\" { title = \"V\", follows = \"%s\",\n"
+                                 "  not_carried = { [\"existing.slippery\"] = { %s } } }\n";
+    static const struct {
+        const char *keys, *slippery, *outcome, *ask, *says;
+    } rows[] = {
+        {"rules = { \"test\" }, why = \"on ice other law binds\"", "true", "open", "place",
+         "Not carried here: on ice other law binds. Ask the building department."},
+        {"rules = { \"test.it\" }, why = \"x\"", "true", "open", "place", "Not carried here: x."},
+        {"rules = { \"test\" }, why = \"x\"", "false", "pass", "null", "Found 1"},
+        {"rules = { \"test\" }, why = \"x\"", NULL, "open", "job", "/existing/slippery"},
+        {"rules = { \"test\" }, but = { \"test.it\" }, why = \"x\"", "true", "pass", "null", "Found 1"},
+        {"rules = {}, why = \"x\"", "true", "pass", "null", "Found 1"},
+    };
+    char place[512], job[1024];
+    for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {
+        snprintf(place, sizeof(place), PLACED, "example/v", "model/test", rows[i].keys);
+        home_write(&home, "jurisdictions/example/v.lua", place);
+        snprintf(job, sizeof(job), "\"condition\": \"sound\"%s%s",
+                 rows[i].slippery == NULL ? "" : ", \"slippery\": ",
+                 rows[i].slippery == NULL ? "" : rows[i].slippery);
+        char *text = text_with(SMALL_JOB, "\"condition\": \"sound\"", job);
+        char *json = report_of(text, "", "return at_most(1, figure \"test.seen\", \"layers\")");
+        assert_member(json, "test.it", 0, "outcome", rows[i].outcome);
+        assert_member(json, "test.it", 0, "ask", rows[i].ask);
+        assert_member_has(json, "test.it", 0, "says", rows[i].says);
+        free(json);
+        free(text);
+    }
+    /* A nearer place that speaks of the fact knows better. */
+    snprintf(place, sizeof(place), PLACED, "state", "model/test", rows[0].keys);
+    home_write(&home, "jurisdictions/state.lua", place);
+    snprintf(place, sizeof(place), PLACED, "example/v", "state", "rules = {}, why = \"read here\"");
+    home_write(&home, "jurisdictions/example/v.lua", place);
+    char *text = text_with(SMALL_JOB, "\"condition\"", "\"slippery\": true, \"condition\"");
+    char *json = report_of(text, "", "return at_most(1, figure \"test.seen\", \"layers\")");
+    assert_member(json, "test.it", 0, "outcome", "pass");
+    free(json);
+    free(text);
+}
+
+static void what_is_not_carried_must_be_something(void **state)
+{
+    (void)state;
+    static const struct {
+        const char *keys, *says;
+    } rows[] = {
+        {"[\"existing.slipery\"] = { why = \"x\" }", "\"existing.slipery\" is no yes-or-no fact"},
+        {"[\"existing.layers\"] = { why = \"x\" }", "\"existing.layers\" is no yes-or-no fact"},
+        {"[\"existing.slippery\"] = { rules = { \"tset\" }, why = \"x\" }", "\"tset\" is no rule"},
+        {"[\"existing.slippery\"] = { orders = { \"rolls\" }, why = \"x\" }",
+         "\"rolls\" is no quantity"},
+        {"[\"existing.slippery\"] = { rules = { \"test\" } }", "does not say why"},
+        {"[\"existing.slippery\"] = { rule = {}, why = \"x\" }", "did you mean \"rules\"?"},
+        {"[\"existing.slippery\"] = { rules = \"test\", why = \"x\" }", "rules is a list"},
+        {"[\"existing.slippery\"] = true", "not_carried is written"},
+    };
+    home_write(&home, "rules/test.lua",
+               "rule \"test.it\" { title = \"It\", stage = \"permit\", mend = \"x\",\n"
+               "  judge = function(job, figure) return shown(true, figure \"test.seen\") end }\n");
+    for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {
+        char place[512];
+        snprintf(place, sizeof(place), "jurisdiction \"example/v\" { title = \"V\",\n"
+                 "  follows = \"model/test\", not_carried = { %s } }\n", rows[i].keys);
+        home_write(&home, "jurisdictions/example/v.lua", place);
+        eavemark *handle = eavemark_open(home.path);
+        struct outcome_of_check outcome = home_check(handle, SMALL_JOB, "example/v", NULL, NULL);
+        assert_int_equal(outcome.status, EAVEMARK_BROKEN);
+        assert_has(outcome.problems, rows[i].says);
+        outcome_free(&outcome);
+        eavemark_close(handle);
+    }
+}
+
 /* A section is cited under the book it stands in. */
 static void a_section_keeps_its_book(void **state)
 {
@@ -397,6 +479,8 @@ int main(void)
         in_home(parts_of_whole_units_are_kept),
         in_home(what_is_open_says_whom_to_ask),
         in_home(pages_not_read_are_for_the_place_to_tell),
+        in_home(what_is_not_carried_is_not_judged),
+        in_home(what_is_not_carried_must_be_something),
         in_home(a_section_keeps_its_book),
         in_home(a_rival_must_make_sense),
     };

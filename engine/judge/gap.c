@@ -1,0 +1,81 @@
+#include "judge/gap.h"
+
+#include "base/nearest.h"
+#include "judge/fact.h"
+
+#include <string.h>
+
+bool gap_holds(struct judging *judging, const struct law_gap *gap)
+{
+    struct record *record = &judging->record;
+    const struct scope none = {.depth = 0};
+    struct node node;
+    const char *why;
+    const struct fact *fact = gap == NULL ? NULL
+        : fact_find(judging->arena, &judging->book->fields, &none, gap->fact, &why);
+    if (fact == NULL)
+        return false;
+    if (!fact_known(judging, fact, NULL)) {
+        if (record->missing == NULL && record->cannot_tell == NULL)
+            fact_read(judging, fact, NULL, &node);
+        return true;
+    }
+    if (!fact_read(judging, fact, NULL, &node) || !fact_value(judging, &node).yes)
+        return false;
+    record->missing = NULL;
+    record->ask_place = true;
+    record->cannot_tell = arena_format(
+        judging->arena, "Not carried here: %s. Ask the building department.", gap->why);
+    return true;
+}
+
+static bool is_rule(const struct rulebook *book, const char *name, struct nearest *nearest)
+{
+    const struct value one = {.kind = VALUE_SET, .set = &name, .set_count = 1};
+    bool found = false;
+    for (const struct rule *r = book->rules; r != NULL; r = r->next) {
+        found = found || profile_set_names(&one, r->id);
+        nearest_offer(nearest, r->id);
+    }
+    return found;
+}
+
+static bool is_quantity(const struct rulebook *book, const char *name, struct nearest *nearest)
+{
+    bool found = false;
+    for (const struct quantity *q = book->quantities; q != NULL; q = q->next) {
+        found = found || strcmp(q->name, name) == 0;
+        nearest_offer(nearest, q->name);
+    }
+    return found;
+}
+
+static void check_set(const struct rulebook *book, const struct law_gap *gap,
+                      const struct value *set,
+                      bool (*is_one)(const struct rulebook *, const char *, struct nearest *),
+                      const char *kind, struct problems *problems)
+{
+    for (size_t i = 0; i < set->set_count; i++) {
+        struct nearest nearest;
+        nearest_start(&nearest, set->set[i]);
+        if (!is_one(book, set->set[i], &nearest))
+            problem_at_line(problems, PROBLEM_RULES, gap->file, gap->line, 0,
+                            "not_carried: \"%s\" is no %s; the nearest is %s", set->set[i], kind,
+                            nearest.name == NULL ? "none" : nearest.name);
+    }
+}
+
+void gap_check(const struct rulebook *book, struct problems *problems)
+{
+    for (size_t i = 0; i < book->profile->gap_count; i++) {
+        const struct law_gap *gap = &book->profile->gaps[i];
+        const struct field *field = fields_find(&book->fields, gap->fact);
+        if (field == NULL || field->type != FIELD_YES_NO || strchr(gap->fact, '[') != NULL)
+            problem_at_line(problems, PROBLEM_RULES, gap->file, gap->line, 0,
+                            "not_carried: \"%s\" is no yes-or-no fact of the job as a whole",
+                            gap->fact);
+        check_set(book, gap, &gap->rules, is_rule, "rule or topic", problems);
+        check_set(book, gap, &gap->but, is_rule, "rule", problems);
+        check_set(book, gap, &gap->orders, is_quantity, "quantity", problems);
+    }
+}
