@@ -50,3 +50,14 @@ cases "papers.by_value" {
   { "without the appraisal", with = worth(300000, { "tie_affidavit" }), expect = "fail",
     says = "appraisal" },
 }
+
+-- The county lies in the zone of sections that are not carried.
+local INSIDE = { ["site.high_velocity_hurricane_zone"] = true }
+cases "underlayment.kind" {
+  under = "us-fl/unnamed-broward-rev-5", date = "2026-11-28",
+  { "said to lie outside the zone", expect = "refused",
+    says = "all of Broward County lies in the high-velocity hurricane zone" },
+  { "inside it", with = INSIDE, expect = "open", says = "Not carried here" },
+  { "not said", without = { "site.high_velocity_hurricane_zone" }, expect = "open",
+    says = "/site/high_velocity_hurricane_zone" },
+}

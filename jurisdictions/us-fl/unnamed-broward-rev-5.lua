@@ -2,8 +2,8 @@
 -- checklist, revision 5 of 5 January 2021. Of its two affidavits, both before a
 -- notary, the one on improved ties is due before the final, the one on ties that
 -- are sound already with the application or before the final: so they are asked
--- for at the final. The job still says that the house lies in the high-velocity
--- zone.
+-- for at the final. The county lies in the high-velocity zone, whose own sections
+-- bind: a job that says otherwise is refused.
 
 local function seen(value)
   return { value, cite = "checklist, rev. 5", status = "seen", source = "the city's checklist" }
@@ -16,6 +16,7 @@ jurisdiction "us-fl/unnamed-broward-rev-5" {
   edition = "Florida Building Code",
   as_seen = "2021-01-05",
   read = { "papers" },
+  rules = "unnamed-broward-rev-5.rules.lua",
   figures = {
     ["papers.packets_count"] = seen(true),
     ["papers.packets_least"] = seen(2),
