@@ -28,6 +28,7 @@ struct trying {
     struct case_list cases;
     struct trial *first, **last;
     struct nudged *now; /* being nudged */
+    bool other_bound;   /* its other bound is moved, not its value */
 };
 
 static const char *text_of(const cJSON *job, const char *key)
@@ -139,10 +140,11 @@ static bool noticed(const struct trying *trying, const struct value *value)
             || (found != wanted && !profile_same_value(&found->value, &wanted->value)))
             continue;
         struct figure *figure = &t->law->profile->figures[found - profile->figures];
-        const struct value before = figure->value;
-        figure->value = *value;
+        struct value *moved = trying->other_bound ? &figure->also : &figure->value;
+        const struct value before = *moved;
+        *moved = *value;
         changed = outcome_changes(trying, t);
-        figure->value = before;
+        *moved = before;
     }
     return changed;
 }
@@ -176,6 +178,21 @@ static void step_number(struct trying *trying)
         moved.number = neighbor(&moved, up == 1);
         step(trying, &moved, SAID[up]);
     }
+}
+
+/* The other bound of a limit, if it has one. */
+static void step_other_bound(struct trying *trying)
+{
+    static const char *const SAID[] = {"its other bound down", "its other bound up"};
+    if (trying->now->figure->also.kind == VALUE_NONE)
+        return;
+    trying->other_bound = true;
+    for (int up = 0; up < 2; up++) {
+        struct value moved = trying->now->figure->also;
+        moved.number = neighbor(&moved, up == 1);
+        step(trying, &moved, SAID[up]);
+    }
+    trying->other_bound = false;
 }
 
 static void step_flag(struct trying *trying)
@@ -284,6 +301,7 @@ static void nudge_figure(struct trying *trying, const struct law *law)
     switch (now->figure->value.kind) {
     case VALUE_NUMBER:
         step_number(trying);
+        step_other_bound(trying);
         break;
     case VALUE_YES_NO:
         step_flag(trying);

@@ -100,8 +100,26 @@ static bool is_off(const struct profile *profile, const char *name)
     return lever != NULL && !lever->value.yes;
 }
 
+/* The value is the same; a bound was added or taken away, or exactly so much moved to
+ * the other side. */
+static enum difference_kind edge_kind(const struct figure *from, const struct figure *to)
+{
+    if (from->at == to->at) {
+        const bool fewer = to->also.kind == VALUE_NONE;
+        return from->also.kind == VALUE_NONE ? DIFFERENCE_STRICTER
+            : fewer                          ? DIFFERENCE_LOOSER
+                    : number_kind(to->also_sense, from->also.number, to->also.number);
+    }
+    const bool limit = is_sense(to->sense, "at_least") || is_sense(to->sense, "at_most");
+    const bool counts = to->at == AT_COUNTS
+        || (to->at == AT_AS_SENSE_SAYS && (limit || is_sense(to->sense, "from")));
+    return counts == limit ? DIFFERENCE_LOOSER : DIFFERENCE_STRICTER;
+}
+
 static enum difference_kind figure_kind(const struct figure *from, const struct figure *to)
 {
+    if (profile_same_value(&from->value, &to->value))
+        return edge_kind(from, to);
     switch (to->value.kind) {
     case VALUE_NUMBER:
         return number_kind(to->sense, from->value.number, to->value.number);
@@ -159,7 +177,7 @@ static void compare_figures(struct proof *proof, struct proof_block *block,
     for (size_t i = 0; i < own->figure_count; i++) {
         const struct figure *to = &own->figures[i];
         const struct figure *from = profile_figure(parent, to->name);
-        if (from != NULL && profile_same_value(&from->value, &to->value))
+        if (from != NULL && profile_same_demand(from, to))
             continue;
         const enum difference_kind kind = kind_between(parent, from, own, to);
         add(proof, block, (struct difference){
@@ -167,7 +185,8 @@ static void compare_figures(struct proof *proof, struct proof_block *block,
             .kind = kind,
             .name = to->name,
             .from = kind == DIFFERENCE_ADDED ? (struct value){.kind = VALUE_NONE} : from->value,
-            .to = to->value, .sense = to->sense, .cite = &to->cite});
+            .to = to->value, .sense = to->sense, .is = to,
+            .was = kind == DIFFERENCE_ADDED ? NULL : from, .cite = &to->cite});
     }
 }
 

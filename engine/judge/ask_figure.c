@@ -43,5 +43,14 @@ const struct value *judging_figure(struct judging *judging, const struct figure 
 {
     record_figure(judging, figure);
     watch_figure(judging, figure);
-    return is_read_otherwise(judging, figure) ? &figure->rival : &figure->value;
+    if (is_read_otherwise(judging, figure))
+        return &figure->rival;
+    if (figure->at == AT_AS_SENSE_SAYS || profile_is_held_further(figure))
+        return &figure->value;
+    struct value *moved = arena_alloc(judging->arena, sizeof(*moved));
+    if (moved == NULL)
+        return &figure->value;
+    *moved = figure->value;
+    moved->number = profile_threshold(figure);
+    return moved;
 }

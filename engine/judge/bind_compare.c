@@ -15,13 +15,23 @@
 
 static const char JUDGEMENT_KEY = 'j'; /* registry: the metatable of judgements */
 
-void push_judgement(lua_State *lua, struct judgement *judgement)
+static void push_held(lua_State *lua, struct judgement *judgement, const double *numbers,
+                      size_t count)
 {
     judgement_name_makers(judging_of(lua), judgement);
+    judgement = judgement_held_to(judging_of(lua), judgement, numbers, count);
+    check_arena(lua);
+    if (judgement == NULL)
+        luaL_error(lua, "the figure's other bound cannot be judged");
     struct judgement **kept = lua_newuserdatauv(lua, sizeof(judgement), 0);
     *kept = judgement;
     lua_rawgetp(lua, LUA_REGISTRYINDEX, &JUDGEMENT_KEY);
     lua_setmetatable(lua, -2);
+}
+
+void push_judgement(lua_State *lua, struct judgement *judgement)
+{
+    push_held(lua, judgement, NULL, 0);
 }
 
 struct judgement *to_judgement(lua_State *lua, int index)
@@ -259,7 +269,8 @@ static double option(lua_State *lua, int index, const char *key)
 }
 
 /* Charges for what a comparison of a list keeps, and pushes what came of it. */
-static int push_compared(lua_State *lua, struct judgement *judgement)
+static int push_compared(lua_State *lua, struct judgement *judgement, const double *numbers,
+                         size_t count)
 {
     enum { KEPT = 1024 }; /* the judgement, and its line of arithmetic */
     check_arena(lua);
@@ -267,7 +278,7 @@ static int push_compared(lua_State *lua, struct judgement *judgement)
         return luaL_error(lua, "the measured list cannot be judged");
     sandbox_charge(lua, TEXT_STEPS);
     count_said(lua, KEPT);
-    push_judgement(lua, judgement);
+    push_held(lua, judgement, numbers, count);
     return 1;
 }
 
@@ -280,7 +291,8 @@ static int spacings_at_most(lua_State *lua)
         number_value(check_finite(lua, 2, "the limit"), keep_text(lua, 3));
     return push_compared(lua, judgement_of_spread(judging_of(lua), numbers, count, &limit,
                                                   option(lua, 4, "share"),
-                                                  option(lua, 4, "over")));
+                                                  option(lua, 4, "over")),
+                         numbers, count);
 }
 
 static int each_compare(lua_State *lua, bool least)
@@ -290,7 +302,8 @@ static int each_compare(lua_State *lua, bool least)
     const struct value limit =
         number_value(check_finite(lua, 2, "the limit"), keep_text(lua, 3));
     return push_compared(lua,
-                         judgement_of_each(judging_of(lua), numbers, count, &limit, least));
+                         judgement_of_each(judging_of(lua), numbers, count, &limit, least),
+                         numbers, count);
 }
 
 static int each_at_least(lua_State *lua)

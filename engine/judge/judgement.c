@@ -222,3 +222,85 @@ void judgement_made_by(struct judging *judging, struct judgement *judgement,
     for (size_t i = 0; i < judgement->maker_count; i++)
         judgement->makers[i] = figures[i];
 }
+
+/* Further demands ---------------------------------------------------------------------- */
+
+static void note_held(struct judging *judging, const struct figure *figure)
+{
+    struct record *record = &judging->record;
+    bool told = false;
+    for (size_t i = 0; i < record->held_count; i++)
+        told = told || record->held[i] == figure;
+    if (told)
+        return;
+    const struct figure **held =
+        arena_array(judging->arena, record->held_count + 1, sizeof(*held));
+    if (held == NULL)
+        return;
+    for (size_t i = 0; i < record->held_count; i++)
+        held[i] = record->held[i];
+    held[record->held_count++] = figure;
+    record->held = held;
+}
+
+static struct judgement *other_bound(struct judging *judging, const struct judgement *judgement,
+                                     const struct figure *figure, const double *numbers,
+                                     size_t count)
+{
+    const bool least = strcmp(figure->also_sense, "at_least") == 0;
+    struct judgement *other = numbers != NULL
+        ? judgement_of_each(judging, numbers, count, &figure->also, least)
+        : judgement_of_values(judging, &judgement->found, figure->also_sense, &figure->also);
+    judgement_made_by(judging, other, &figure, 1);
+    return other;
+}
+
+/* Exactly the figure is not enough, where the place says so. */
+static void hold_off_exactly(struct judging *judging, struct judgement *judgement)
+{
+    const bool least = strcmp(judgement->sense, "at_least") == 0;
+    char limit[96];
+    if (judgement->met
+        && number_equals(judgement->found.number, judgement->required.number,
+                         judgement->required.unit))
+        judgement->met = false;
+    number_write_unit(judgement->required.number, judgement->required.unit, limit);
+    judgement->say = arena_format(judging->arena, "%s%sExactly %s is not enough here: it must be "
+                                  "%s.", judgement->say == NULL ? "" : judgement->say,
+                                  judgement->say == NULL ? "" : " ", limit,
+                                  least ? "more" : "less");
+}
+
+struct judgement *judgement_held_to(struct judging *judging, struct judgement *judgement,
+                                    const double *numbers, size_t count)
+{
+    if (judgement == NULL || judgement->required.kind != VALUE_NUMBER)
+        return judgement;
+    const size_t makers = judgement->maker_count;
+    for (size_t i = 0; i < makers && judgement != NULL; i++) {
+        const struct figure *figure = judgement->makers[i];
+        if (!profile_is_held_further(figure)
+            || !profile_same_value(&figure->value, &judgement->required))
+            continue;
+        note_held(judging, figure);
+        if (figure->at == AT_COUNTS_NOT)
+            hold_off_exactly(judging, judgement);
+        if (figure->also.kind == VALUE_NONE)
+            continue;
+        struct judgement *other = other_bound(judging, judgement, figure, numbers, count);
+        return other == NULL ? NULL : judgement_of_both(judging, judgement, other);
+    }
+    return judgement;
+}
+
+const struct figure *judgement_not_held(const struct record *record)
+{
+    for (size_t i = 0; i < record->figure_count; i++) {
+        bool held = !profile_is_held_further(record->figures[i]);
+        for (size_t j = 0; j < record->held_count && !held; j++)
+            held = record->held[j] == record->figures[i];
+        if (!held)
+            return record->figures[i];
+    }
+    return NULL;
+}

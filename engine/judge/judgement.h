@@ -38,6 +38,15 @@ struct judgement *judgement_of_spread(struct judging *judging, const double *num
 struct judgement *judgement_of_each(struct judging *judging, const double *numbers, size_t count,
                                     const struct value *limit, bool least);
 
+/* Holds it to what the figures that made the demanded value demand besides: another
+ * bound, or that exactly as much is not enough. numbers: what was measured, if a list
+ * was (else NULL, and the value found counts). Call it once the makers are named. */
+struct judgement *judgement_held_to(struct judging *judging, struct judgement *judgement,
+                                    const double *numbers, size_t count);
+
+/* The first figure asked for whose further demands no comparison looked at, or NULL. */
+const struct figure *judgement_not_held(const struct record *record);
+
 /* Both must be met: the first that is not, or else the second, with the warning and
  * the makers of both, and with both bounds where they hold one number. */
 struct judgement *judgement_of_both(struct judging *judging, struct judgement *first,

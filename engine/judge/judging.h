@@ -42,6 +42,8 @@ struct record {
     struct strings work;
     const struct figure **figures;
     size_t figure_count, figure_capacity;
+    const struct figure **held; /* of them, those whose further demands a comparison looked at */
+    size_t held_count;
     const struct field *missing;   /* the fact that was lacking, or NULL */
     const char *missing_pointer;
     bool said;                     /* a fact that the job has was read */

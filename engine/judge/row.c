@@ -286,11 +286,13 @@ static struct judgement *judge_list(struct judging *judging, const struct row *r
         judging->record.cannot_tell = JUDGEMENT_NOTHING_MEASURED;
         return NULL;
     }
-    if (share != NULL)
-        return judgement_of_spread(judging, numbers, count, limit,
-                                   share->number, over == NULL ? 0 : over->number);
-    return judgement_of_each(judging, numbers, count, limit,
-                             strcmp(figure->sense, "at_least") == 0);
+    struct judgement *judgement = share != NULL
+        ? judgement_of_spread(judging, numbers, count, limit, share->number,
+                              over == NULL ? 0 : over->number)
+        : judgement_of_each(judging, numbers, count, limit,
+                            strcmp(figure->sense, "at_least") == 0);
+    judgement_made_by(judging, judgement, &figure, 1);
+    return judgement_held_to(judging, judgement, numbers, count);
 }
 
 static struct judgement *judge_against(struct judging *judging, const struct row *row,
@@ -308,7 +310,9 @@ static struct judgement *judge_against(struct judging *judging, const struct row
     }
     if (limit->kind == VALUE_SET && strcmp(figure->sense, "all_of") == 0)
         return judgement_of_all(judging, &found, limit, row->shown);
-    return judgement_of_values(judging, &found, figure->sense, limit);
+    struct judgement *judgement = judgement_of_values(judging, &found, figure->sense, limit);
+    judgement_made_by(judging, judgement, &figure, 1);
+    return judgement_held_to(judging, judgement, NULL, 0);
 }
 
 static struct judgement *judge_figures(struct call *call, const struct row *row,

@@ -5,6 +5,7 @@
 #include "job/lay_out.h"
 #include "job/spot.h"
 #include "job/stage.h"
+#include "judge/judgement.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -361,6 +362,21 @@ static void verdict_unread(struct finding *finding, struct judging *judging,
         finding->says = "";
 }
 
+/* A demand that no comparison looked at is not met by silence. */
+static void verdict_not_held(struct finding *finding, struct judging *judging,
+                             const struct figure *figure)
+{
+    take_record(finding, judging);
+    finding->outcome = OUTCOME_OPEN;
+    finding->ask = ASK_PLACE;
+    finding->why |= WHY_PLACE;
+    finding->says = arena_format(judging->arena, "%s demands more here than this rule looks at: "
+                                 "hold the job against %s %s, or ask the building department.",
+                                 figure->name, figure->cite.code, figure->cite.section);
+    if (finding->says == NULL)
+        finding->says = "";
+}
+
 static bool is_measured(const struct judging *judging, const struct finding *finding)
 {
     for (size_t i = 0; i < finding->read_count; i++) {
@@ -466,6 +482,11 @@ void verdict_judged(struct finding *finding, struct judging *judging, const stru
     const struct figure *borrowed = borrowed_of(&judging->record);
     if (borrowed != NULL) {
         verdict_borrowed(finding, judging, borrowed);
+        return;
+    }
+    const struct figure *not_held = judgement_not_held(&judging->record);
+    if (judgement->met && not_held != NULL) {
+        verdict_not_held(finding, judging, not_held);
         return;
     }
     const struct surety surety = surety_of(judgement);

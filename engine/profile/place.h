@@ -10,6 +10,7 @@
 #include "base/problem.h"
 #include "judge/finding.h"
 #include "profile/home.h"
+#include "profile/profile.h"
 
 #include <stdbool.h>
 
@@ -31,6 +32,10 @@ struct entry {
     const char *book;   /* the book the section stands in, if not the place's own; or NULL */
     struct value rival; /* what another source says, where sources disagree; or VALUE_NONE */
     const char *pages;  /* which pages of a place would tell it; or NULL */
+    struct value also;       /* the other bound of a limit: a number, or VALUE_NONE */
+    const char *also_sense;  /* at_least or at_most; with also */
+    const char *at_figure;   /* the figure that says whether exactly this much counts; or NULL */
+    enum at_counts at;
     struct value read_in; /* a set: the editions in whose text it was read; or VALUE_NONE */
     const char *file;
     int line;

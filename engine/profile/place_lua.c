@@ -221,7 +221,8 @@ static int line_of_name(lua_State *lua, const char *name)
 }
 
 static const char *const FIGURE_KEYS[] = {"unit", "sense", "cite", "status", "source", "disputed",
-                                          "rival", "book", "read_in", "pages", NULL};
+                                          "rival", "book", "read_in", "pages", "and_most",
+                                          "and_least", "at_counts", "at_figure", NULL};
 
 /* The editions in whose text the figure at index was read. */
 static struct value read_editions(lua_State *lua, int index, const struct entry *entry)
@@ -243,6 +244,38 @@ static struct value read_editions(lua_State *lua, int index, const struct entry 
         say(lua, entry->line, "figure \"%s\": read_in is for the figures of a model code%s",
             entry->name, "");
     return editions;
+}
+
+/* and_least, and_most: the other bound of a limit. */
+static void read_bounds(lua_State *lua, int table, struct entry *entry)
+{
+    static const struct {
+        const char *key, *sense;
+    } BOUNDS[] = {{"and_least", "at_least"}, {"and_most", "at_most"}};
+    for (size_t i = 0; i < 2; i++) {
+        lua_getfield(lua, table, BOUNDS[i].key);
+        const struct value bound = take_value(lua, entry->name, entry->line);
+        if (bound.kind == VALUE_NONE)
+            continue;
+        if (bound.kind != VALUE_NUMBER || entry->also.kind != VALUE_NONE)
+            say(lua, entry->line, "figure \"%s\": %s is one number, the other bound", entry->name,
+                BOUNDS[i].key);
+        entry->also = bound;
+        entry->also_sense = BOUNDS[i].sense;
+    }
+}
+
+/* What the place says of exactly the figure. */
+static enum at_counts read_at(lua_State *lua, int table, const struct entry *entry)
+{
+    enum at_counts at = AT_AS_SENSE_SAYS;
+    lua_getfield(lua, table, "at_counts");
+    if (lua_isboolean(lua, -1))
+        at = lua_toboolean(lua, -1) ? AT_COUNTS : AT_COUNTS_NOT;
+    else if (!lua_isnil(lua, -1))
+        say(lua, entry->line, "figure \"%s\": at_counts is true or false%s", entry->name, "");
+    lua_pop(lua, 1);
+    return at;
 }
 
 /* Reads the figure on top of the stack. */
@@ -273,6 +306,9 @@ static void read_figure(lua_State *lua, const char *name)
     entry->pages = text_of(lua, table, "pages", line);
     entry->book = text_of(lua, table, "book", line);
     entry->rival = read_rival(lua, table, entry, line);
+    read_bounds(lua, table, entry);
+    entry->at = read_at(lua, table, entry);
+    entry->at_figure = text_of(lua, table, "at_figure", line);
     if (entry->rival.kind != VALUE_NONE && entry->disputed == NULL)
         say(lua, line, "figure \"%s\" has a rival value, but no disputed = \"...\" that says "
             "whose it is%s", name, "");

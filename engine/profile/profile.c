@@ -2,6 +2,7 @@
 
 #include "base/date.h"
 #include "base/nearest.h"
+#include "base/number.h"
 #include "profile/shelf.h"
 
 #include <ctype.h>
@@ -304,6 +305,43 @@ static bool figure_is_whole(struct resolving *r, size_t level, const struct entr
     return false;
 }
 
+/* The other bound, and what is said of exactly the figure: those of the value given. */
+static void figure_bound(const struct entry *entry, struct figure *figure)
+{
+    figure->also = entry->also;
+    figure->also.unit = figure->value.unit;
+    figure->also_sense = entry->also_sense;
+    figure->at = entry->at;
+}
+
+static bool is_sense(const struct figure *figure, const char *sense)
+{
+    return figure->sense != NULL && strcmp(figure->sense, sense) == 0;
+}
+
+static bool is_limit(const struct figure *figure)
+{
+    return is_sense(figure, "at_least") || is_sense(figure, "at_most");
+}
+
+/* A bound stands on the other side of a limit. */
+static bool bound_fits(const struct figure *figure, const struct entry *entry)
+{
+    const double value = entry->value.kind == VALUE_NUMBER ? entry->value.number
+                                                           : figure->value.number;
+    if (entry->also.kind == VALUE_NONE)
+        return true;
+    if (!is_limit(figure) || is_sense(figure, entry->also_sense))
+        return false;
+    return is_sense(figure, "at_least") ? entry->also.number >= value : entry->also.number <= value;
+}
+
+static bool at_fits(const struct figure *figure, const struct entry *entry)
+{
+    return entry->at == AT_AS_SENSE_SAYS || is_limit(figure) || is_sense(figure, "from")
+        || is_sense(figure, "over") || is_sense(figure, "under") || figure->at_figure != NULL;
+}
+
 static void figure_new(struct resolving *r, size_t level, const struct entry *entry,
                        size_t capacity)
 {
@@ -316,8 +354,19 @@ static void figure_new(struct resolving *r, size_t level, const struct entry *en
                               .pages = entry->pages, .unread = entry->pages != NULL,
                               .file = entry->file, .line = entry->line};
     figure->rival.unit = entry->value.unit;
+    figure->at_figure = entry->at_figure;
+    figure_bound(entry, figure);
+    if (!bound_fits(figure, entry))
+        say_figure(r, entry, "has a bound that does not fit", "");
     figure->cite = (struct cite){entry->book != NULL ? entry->book : code_name(r, level),
                                  entry->cite, entry->status, entry->source};
+}
+
+/* More than a citation. */
+static bool says_anew(const struct entry *entry)
+{
+    return entry->value.kind != VALUE_NONE || entry->also.kind != VALUE_NONE
+        || entry->at != AT_AS_SENSE_SAYS;
 }
 
 /* What a new value may not change, and what it must say. */
@@ -335,9 +384,14 @@ static bool figure_may_move(struct resolving *r, size_t level, const struct entr
         say_figure(r, entry, "changes its kind of value", " (number, true/false or set)");
     else if (entry->cite == NULL)
         say_figure(r, entry, "has no citation: write cite = \"...\"", "");
-    else if (entry->value.kind != VALUE_NONE && entry->status == NULL && !block->invented)
+    else if (!bound_fits(figure, entry))
+        say_figure(r, entry, "has a bound that does not fit: a figure of the sense at_least takes "
+                   "and_most, one of at_most and_least, on the other side of it", "");
+    else if (!at_fits(figure, entry))
+        say_figure(r, entry, "has at_counts, but nothing is exactly at it", "");
+    else if (says_anew(entry) && entry->status == NULL && !block->invented)
         say_figure(r, entry, "has no status: write status = \"seen\" (or how it is known)", "");
-    else if (entry->value.kind != VALUE_NONE && entry->source == NULL && !block->invented)
+    else if (says_anew(entry) && entry->source == NULL && !block->invented)
         say_figure(r, entry, "has no source: write source = \"...\"", "");
     else
         return true;
@@ -378,6 +432,9 @@ static void figure_move(struct resolving *r, size_t level, const struct entry *e
         figure->disputed = entry->disputed;
         figure->rival = (struct value){0};
         figure->read_in = (struct value){.kind = VALUE_NONE};
+    }
+    if (says_anew(entry)) {
+        figure_bound(entry, figure);
         figure->cite.status = block->invented ? "invented" : entry->status;
         figure->cite.source = entry->source != NULL ? entry->source : block->title;
     }
@@ -500,6 +557,51 @@ const struct drop *profile_drop(const struct profile *profile, const char *rule)
         if (strcmp(profile->drops[i].rule, rule) == 0)
             return &profile->drops[i];
     return NULL;
+}
+
+/* Where a figure of its own says whether exactly so much counts, a place that says so
+ * beside the number means that figure. */
+static void settle_at(struct resolving *r)
+{
+    for (size_t i = 0; i < r->profile->figure_count; i++) {
+        struct figure *figure = &r->profile->figures[i];
+        if (figure->at_figure == NULL || figure->at == AT_AS_SENSE_SAYS)
+            continue;
+        struct figure *says = figure_find(r->profile, r->profile->figure_count, figure->at_figure);
+        if (says == NULL || says->value.kind != VALUE_YES_NO) {
+            problem_at_line(r->problems, PROBLEM_RULES, figure->file, figure->line, 0,
+                            "figure \"%s\": at_figure \"%s\" is no yes or no of this place",
+                            figure->name, figure->at_figure);
+            continue;
+        }
+        says->value.yes = figure->at == AT_COUNTS;
+        says->cite = figure->cite;
+        figure->at = AT_AS_SENSE_SAYS;
+    }
+}
+
+double profile_threshold(const struct figure *figure)
+{
+    /* Less than the half of a printed digit that comparisons allow. */
+    const double little = 0.8 * number_tolerance(figure->value.unit);
+    const double value = figure->value.number;
+    if (is_sense(figure, "over") && figure->at == AT_COUNTS)
+        return value - little;
+    if ((is_sense(figure, "from") && figure->at == AT_COUNTS_NOT)
+        || (is_sense(figure, "under") && figure->at == AT_COUNTS))
+        return value + little;
+    return value;
+}
+
+bool profile_is_held_further(const struct figure *figure)
+{
+    return is_limit(figure) && (figure->also.kind != VALUE_NONE || figure->at == AT_COUNTS_NOT);
+}
+
+bool profile_same_demand(const struct figure *a, const struct figure *b)
+{
+    return profile_same_value(&a->value, &b->value) && profile_same_value(&a->also, &b->also)
+        && a->at == b->at;
 }
 
 /* The edition of the model code that the place follows, or NULL. */
@@ -669,6 +771,7 @@ struct profile *profile_resolve_from(struct shelf *shelf, const char *home, cons
         lay_figures(&r);
         settle_readings(&r);
         read_pages(&r);
+        settle_at(&r);
         lay_drops(&r);
         lay_gaps(&r);
         lay_rule_files(&r);

@@ -21,6 +21,9 @@
 
 enum { PROFILE_LONGEST_CHAIN = 12 };
 
+/* Does what is exactly at a figure reach or meet it? */
+enum at_counts { AT_AS_SENSE_SAYS, AT_COUNTS, AT_COUNTS_NOT };
+
 struct figure {
     const char *name;          /* "layers.most" */
     struct value value;        /* a number, yes/no or set */
@@ -31,6 +34,10 @@ struct figure {
     const char *borrowed;      /* why it is not this place's law: judges nothing; or NULL */
     const char *unsure;        /* why it may not be this place's law; or NULL */
     const char *draft;         /* only a draft asks it: nobody fails by it; or NULL */
+    struct value also;         /* the other bound of a limit: a number, or VALUE_NONE */
+    const char *also_sense;    /* at_least or at_most; with also */
+    const char *at_figure;     /* the figure that says whether exactly this much counts; or NULL */
+    enum at_counts at;         /* where at_figure is NULL */
     struct value read_in;      /* a set: the editions in whose text it was read; or VALUE_NONE */
     const char *file;          /* where it was last given or restated, below the home */
     int line;
@@ -95,6 +102,17 @@ struct shelf;
 struct profile *profile_resolve_from(struct shelf *shelf, const char *home, const char *id,
                                      long date, const char *job_file,
                                      struct problems *problems);
+
+/* The number as a threshold (from, over, under) is to be compared with: a little off the
+ * figure where what is exactly at it is on the other side than the sense says. */
+double profile_threshold(const struct figure *figure);
+
+/* Is it a limit (at_least, at_most) that demands more than rules compare by themselves:
+ * another bound, or that exactly at it is not enough? */
+bool profile_is_held_further(const struct figure *figure);
+
+/* The same value, other bound, and word on what is exactly at it. */
+bool profile_same_demand(const struct figure *a, const struct figure *b);
 
 /* Is the member in the set? */
 bool profile_set_has(const struct value *set, const char *member);

@@ -6,6 +6,18 @@
 
 #include <stdlib.h>
 
+void value_add_figure(struct text *out, const struct figure *figure)
+{
+    value_add_demand(out, figure->sense, &figure->value);
+    if (figure->also.kind != VALUE_NONE) {
+        text_add(out, " and ");
+        value_add_demand(out, figure->also_sense, &figure->also);
+    }
+    if (figure->at != AT_AS_SENSE_SAYS)
+        text_add(out, figure->at == AT_COUNTS ? ", or exactly so much"
+                                              : ", and not exactly so much");
+}
+
 static const char *column_name(const struct profile *profile)
 {
     return profile->model ? profile->edition : profile->title;
@@ -23,7 +35,7 @@ static void fill_cell(const struct figure_row *row, int cell, struct text *out)
         figure->name, column_name(row->profile), NULL, NULL,
         figure->cite.status, figure->cite.source, figure->disputed};
     if (cell == 2)
-        value_add_demand(out, figure->sense, &figure->value);
+        value_add_figure(out, figure);
     else if (cell == 3)
         cite_add(out, &figure->cite);
     else if (plain[cell] != NULL)

@@ -18,12 +18,12 @@ static void add_item(struct text *out, const char *word, const struct text *word
 static void add_figure(struct text *words, const struct difference *d)
 {
     text_addf(words, "%s: ", d->name);
-    if (d->from.kind != VALUE_NONE) {
+    if (d->was != NULL) {
         text_add(words, "was ");
-        value_add_demand(words, d->sense, &d->from);
+        value_add_figure(words, d->was);
         text_add(words, ", now ");
     }
-    value_add_demand(words, d->sense, &d->to);
+    value_add_figure(words, d->is);
     text_add(words, " (");
     cite_add(words, d->cite);
     text_add(words, ")");

@@ -15,6 +15,11 @@ void value_add(struct text *out, const struct value *value);
 /* What was demanded: "at least 6 in", "one of a, b", "exactly 4 nails", "yes". */
 void value_add_demand(struct text *out, const char *sense, const struct value *required);
 
+/* What a figure demands, with its other bound, and what it says of exactly so much:
+ * "at least 1/8 in and at most 1/4 in", "over 50 %, or exactly so much". */
+struct figure;
+void value_add_figure(struct text *out, const struct figure *figure);
+
 /* The same of a finding, with the other bound where there are two: "at least 1/8 in and
  * at most 1/4 in". */
 void value_add_demands(struct text *out, const struct finding *finding);

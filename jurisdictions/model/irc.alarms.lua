@@ -26,6 +26,12 @@ local function figure_of(value, unit, sense, cite, source)
   return { value, unit = unit, sense = sense, cite = cite, status = "seen", source = source }
 end
 
+-- A limit, and the figure that says whether a job exactly at it counts.
+local function at_said_by(at, limit)
+  limit.at_figure = at
+  return limit
+end
+
 figures {
   ["alarms.exterior_exempt"] = { true, sense = "equals", cite = "R314.2.2 exc. 1, R315.2.2 exc. 1",
     status = "seen", source = TEXTS, read_in = BOOKS },
@@ -36,8 +42,9 @@ figures {
     source = "a California city's alarm sheet printing R315.2.2" },
   ["alarms.by_price"] = off "R314.2.2",
   ["alarms.co_by_price"] = off "R315.2.2",
-  ["alarms.price_limit"] = figure_of(1000, "usd", "over", "R314.2.2",
-    "a California statute and alarm sheets: over 1,000"),
+  ["alarms.price_limit"] = at_said_by("alarms.at_price_counts",
+    figure_of(1000, "usd", "over", "R314.2.2",
+    "a California statute and alarm sheets: over 1,000")),
   ["alarms.at_price_counts"] = { false, sense = "equals", cite = "R314.2.2", status = "seen",
     source = "the same statute: over 1,000" },
 

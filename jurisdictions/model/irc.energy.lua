@@ -25,11 +25,19 @@ local function zones()
     source = "all zones, until a place names its own" }
 end
 
+-- A limit, and the figure that says whether a job exactly at it counts.
+local function at_said_by(at, limit)
+  limit.at_figure = at
+  return limit
+end
+
 figures {
   ["energy.cool_roof_required"] = off "N1102",
-  ["energy.trigger_over"] = number(50, "percent", "over", "N1102"),
+  ["energy.trigger_over"] = at_said_by("energy.trigger_at_named_share",
+    number(50, "percent", "over", "N1102")),
   ["energy.trigger_at_named_share"] = off "N1102",
-  ["energy.steep_from"] = number(2, "rise_in_12", "from", "N1102"),
+  ["energy.steep_from"] = at_said_by("energy.steep_at_named_slope",
+    number(2, "rise_in_12", "from", "N1102")),
   ["energy.steep_at_named_slope"] = { true, sense = "equals", cite = "N1102",
     status = "practice", source = STATE .. "; trade copy begins above the named slope" },
 

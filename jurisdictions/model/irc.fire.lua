@@ -42,7 +42,7 @@ figures {
   ["fire.whole_roof_required"] = { false, sense = "equals", cite = "R902.1", status = "seen",
     source = TEXTS, read_in = BOOKS },
   ["fire.whole_roof_over"] = { 50, unit = "percent", sense = "over", cite = "R902.1",
-    status = "practice", source = "one state's law" },
+    status = "practice", source = "one state's law", at_figure = "fire.whole_roof_at_named_share" },
   ["fire.whole_roof_at_named_share"] = { false, sense = "equals", cite = "R902.1",
     status = "practice", source = "one state's law: more than, since 1999; before, or more" },
   ["fire.whole_roof_months"] = { 12, unit = "months", sense = "at_most", cite = "R902.1",

@@ -39,6 +39,12 @@ end
 
 local ANY_CLASS = { "A", "B", "C", "none" }
 
+-- A limit, and the figure that says whether a job exactly at it counts.
+local function at_said_by(at, limit)
+  limit.at_figure = at
+  return limit
+end
+
 figures {
   -- Shingles: wind and hail classes by name ------------------------------------
   ["shingle.wind_label_required"] = by_choice("R905.2.4.1",
@@ -69,8 +75,9 @@ figures {
   -- Fire class ---------------------------------------------------------------------
   ["fire.historic_exceptions"] = unsaid "R902.1",
   ["fire.class_by_share"] = unsaid "R902.1",
-  ["fire.class_share_over"] = figure_of(50, "percent", "over", "R902.1",
-    "a California county's bulletin: more than half"),
+  ["fire.class_share_over"] = at_said_by("fire.class_at_named_share",
+    figure_of(50, "percent", "over", "R902.1",
+    "a California county's bulletin: more than half")),
   ["fire.class_at_named_share"] = unsaid "R902.1",
   ["fire.class_by_addition"] = unsaid "R902.1",
   ["fire.class_addition_over"] = figure_of(640, "sqft", "over", "R902.1",
@@ -132,8 +139,9 @@ figures {
 
   -- Permit --------------------------------------------------------------------------
   ["permit.part_as_new_counts"] = off "R908.1",
-  ["permit.part_as_new_limit"] = figure_of(26, "percent", "over", "R908.1",
-    "a California city's ordinance: 26 percent or more in 12 months"),
+  ["permit.part_as_new_limit"] = at_said_by("permit.part_as_new_at_counts",
+    figure_of(26, "percent", "over", "R908.1",
+    "a California city's ordinance: 26 percent or more in 12 months")),
   ["permit.part_as_new_at_counts"] = { true, sense = "equals", cite = "R908.1", status = "seen",
     source = "the same ordinance: or more" },
   ["permit.part_as_new_months"] = figure_of(12, "months", "at_least", "R908.1",

@@ -33,6 +33,12 @@ local function unsaid(cite)
     source = "local handouts, nearly all of which print no such limit" }
 end
 
+-- A limit, and the figure that says whether a job exactly at it counts.
+local function at_said_by(at, limit)
+  limit.at_figure = at
+  return limit
+end
+
 figures {
   -- Whether a permit is needed -------------------------------------------------
   ["permit.every"] = { true, sense = "equals", cite = "R105.1", status = "seen", source = TEXTS,
@@ -44,34 +50,39 @@ figures {
   ["permit.overlay_counts"] = off "R105.2",
 
   ["permit.area_counts"] = off "R105.2",
-  ["permit.area_limit"] = figure_of(100, "sqft", "over", "R105.2",
-    "four local reroof pages: one square is free"),
+  ["permit.area_limit"] = at_said_by("permit.area_at_counts",
+    figure_of(100, "sqft", "over", "R105.2",
+    "four local reroof pages: one square is free")),
   ["permit.area_at_counts"] = not_at("R105.2", "two local reroof pages: over one square"),
 
   ["permit.share_counts"] = off "R105.2",
-  ["permit.share_limit"] = figure_of(25, "percent", "over", "R105.2",
-    "a township page: like for like is free up to 25 percent in a year"),
+  ["permit.share_limit"] = at_said_by("permit.share_at_counts",
+    figure_of(25, "percent", "over", "R105.2",
+    "a township page: like for like is free up to 25 percent in a year")),
   ["permit.share_at_counts"] = not_at("R105.2", "the same page: up to 25 percent is free"),
   ["permit.share_months"] = figure_of(12, "months", "at_least", "R105.2", "the same page"),
 
   ["permit.plane_share_counts"] = off "R105.2",
-  ["permit.plane_share_limit"] = figure_of(25, "percent", "over", "R105.2",
-    "a California city's reroof page: over 25 percent of any one plane in 12 months"),
+  ["permit.plane_share_limit"] = at_said_by("permit.plane_share_at_counts",
+    figure_of(25, "percent", "over", "R105.2",
+    "a California city's reroof page: over 25 percent of any one plane in 12 months")),
   ["permit.plane_share_at_counts"] = not_at("R105.2", "the same page: over 25 percent"),
 
   ["permit.deck_any_counts"] = off "R105.2",
   ["permit.deck_any_free"] = figure_of(0, "sqft", "over", "R105.2",
     "five local reroof pages: any sheet of deck"),
   ["permit.deck_share_counts"] = off "R105.2",
-  ["permit.deck_share_limit"] = figure_of(25, "percent", "over", "R105.2",
-    "two city reroof pages on a quarter of the deck"),
+  ["permit.deck_share_limit"] = at_said_by("permit.deck_share_at_counts",
+    figure_of(25, "percent", "over", "R105.2",
+    "two city reroof pages on a quarter of the deck")),
   ["permit.deck_share_at_counts"] = { false, sense = "equals", cite = "R105.2", status = "seen",
     source = "an Iowa city's page: over 25 percent",
     disputed = "a Texas city counts 25 percent itself as inside" },
 
   ["permit.price_counts"] = off "R105.2",
-  ["permit.price_limit"] = figure_of(5000, "usd", "over", "R105.2",
-    "a North Carolina town code: none at 5,000 or less"),
+  ["permit.price_limit"] = at_said_by("permit.price_at_counts",
+    figure_of(5000, "usd", "over", "R105.2",
+    "a North Carolina town code: none at 5,000 or less")),
   ["permit.price_at_counts"] = not_at("R105.2", "the same town code"),
 
   ["permit.pitch_change_counts"] = off "R105.2",
@@ -80,18 +91,21 @@ figures {
   ["permit.historic_counts"] = off "R105.2",
   ["permit.spaced_deck_counts"] = off "R105.2",
   ["permit.weight_rise_counts"] = off "R105.2",
-  ["permit.weight_rise_limit"] = figure_of(5, "percent", "over", "R105.2",
-    "a Washington city's page on overlays: over 5 percent"),
+  ["permit.weight_rise_limit"] = at_said_by("permit.weight_rise_at_counts",
+    figure_of(5, "percent", "over", "R105.2",
+    "a Washington city's page on overlays: over 5 percent")),
   ["permit.weight_rise_at_counts"] = not_at("R105.2", "the same page"),
   ["permit.heavy_counts"] = off "R105.2",
-  ["permit.heavy_limit"] = figure_of(600, "lb_per_square", "over", "R105.2",
-    "a California city's bulletin: over 6 psf"),
+  ["permit.heavy_limit"] = at_said_by("permit.heavy_at_counts",
+    figure_of(600, "lb_per_square", "over", "R105.2",
+    "a California city's bulletin: over 6 psf")),
   ["permit.heavy_at_counts"] = not_at("R105.2", "the same bulletin"),
 
   -- How much of the roof pulls in the rest ---------------------------------------
   ["permit.rest_counts"] = off "R908.1",
-  ["permit.rest_limit"] = figure_of(25, "percent", "over", "R908.1",
-    "a Florida city's page and the rule it restates: over 25 percent in 12 months"),
+  ["permit.rest_limit"] = at_said_by("permit.rest_at_counts",
+    figure_of(25, "percent", "over", "R908.1",
+    "a Florida city's page and the rule it restates: over 25 percent in 12 months")),
   ["permit.rest_at_counts"] = not_at("R908.1", "the same rule: no more than 25 percent"),
   ["permit.rest_months"] = figure_of(12, "months", "at_least", "R908.1", "the same rule"),
   ["permit.rest_relief"] = unsaid "R908.1",

@@ -106,6 +106,92 @@ static void an_invented_figure_is_as_good_as_seen(void **state)
     free(json);
 }
 
+/* What a place demands of a figure besides its value: { key, line, outcome, says }. */
+static void a_limit_may_have_another_bound_and_an_open_end(void **state)
+{
+    (void)state;
+    static const struct {
+        const char *keys, *line, *outcome, *says;
+    } rows[] = {
+        /* Two bounds, of one number and of a list; the limit itself as before. */
+        {"and_least = 4", "at_most(5, figure \"test.nails_most\", \"in\")", "pass",
+         "Found 5 in; demanded at least 4 in and at most 6 in."},
+        {"and_least = 4", "at_most(4, figure \"test.nails_most\", \"in\")", "pass", "at least 4 in"},
+        {"and_least = 4", "at_most(3.999, figure \"test.nails_most\", \"in\")", "fail",
+         "demanded at least 4 in and at most 6 in"},
+        {"and_least = 4", "at_most(6.001, figure \"test.nails_most\", \"in\")", "fail",
+         "demanded at most 6 in"},
+        {"and_least = 4", "each_at_most({ 6, 4 }, figure \"test.nails_most\", \"in\")", "pass", ""},
+        {"and_least = 4", "each_at_most({ 6, 3.9 }, figure \"test.nails_most\", \"in\")", "fail",
+         "demanded at least 4 in"},
+        {"and_least = 4", "spacings_at_most({ 3.9, 4, 4, 4, 4, 7 }, figure \"test.nails_most\", \"in\", "
+                          "{ share = 20, over = 2 })", "fail", "demanded at least 4 in"},
+        /* Exactly so much is not enough. */
+        {"at_counts = false", "at_most(5.999, figure \"test.nails_most\", \"in\")", "pass", "less"},
+        {"at_counts = false", "at_most(6, figure \"test.nails_most\", \"in\")", "fail",
+         "Exactly 6 in is not enough here: it must be less."},
+        {"at_counts = true", "at_most(6, figure \"test.nails_most\", \"in\")", "pass", "Found 6 in"},
+        /* A rule that compares something reckoned does not look at either. */
+        {"and_least = 4", "at_most(5, 2 * figure \"test.nails_most\", \"in\")", "open",
+         "test.nails_most demands more here than this rule looks at"},
+        {"at_counts = false", "at_most(5, 2 * figure \"test.nails_most\", \"in\")", "open",
+         "demands more here"},
+        {"and_least = 4", "at_most(13, 2 * figure \"test.nails_most\", \"in\")", "fail", "Found 13"},
+    };
+    for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {
+        char text[512];
+        snprintf(text, sizeof(text),
+                 "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
+                 "  follows = \"model/test\", code = \"A Code\", figures = {\n"
+                 "  [\"test.nails_most\"] = { 6, cite = \"9\", %s } } }\n", rows[i].keys);
+        home_write(&home, "jurisdictions/example/a.lua", text);
+        snprintf(text, sizeof(text), "rule \"test.it\" { title = \"It\", stage = \"permit\",\n"
+                 "  mend = \"x\", judge = function(job, figure) return %s end }\n", rows[i].line);
+        char *json = report(text, SMALL_JOB, "example/a", NULL);
+        assert_member(json, "test.it", 0, "outcome", rows[i].outcome);
+        assert_member_has(json, "test.it", 0, "says", rows[i].says);
+        free(json);
+    }
+}
+
+/* Thresholds: from, over and under, with what is exactly at them on either side. */
+static void a_threshold_takes_what_is_exactly_at_it_or_not(void **state)
+{
+    (void)state;
+    static const struct {
+        const char *sense, *at, *compares;
+        double at_it, past_it; /* found; both on the tape */
+        bool at_is_in, past_is_in;
+    } rows[] = {
+        {"over", "", ">", 25, 25.1, false, true},
+        {"over", ", at_counts = true", ">", 25, 24.9, true, false},
+        {"from", "", ">=", 25, 24.9, true, false},
+        {"from", ", at_counts = false", ">=", 25, 25.1, false, true},
+        {"under", "", "<", 25, 24.9, false, true},
+        {"under", ", at_counts = true", "<", 25, 25.1, true, false},
+    };
+    for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {
+        for (int past = 0; past < 2; past++) {
+            char text[640];
+            snprintf(text, sizeof(text),
+                     "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
+                     "  follows = \"model/test\", figures = { [\"test.share\"] = { 25,\n"
+                     "  unit = \"percent\", sense = \"%s\", cite = \"9\", status = \"invented\",\n"
+                     "  source = \"A\" %s } } }\n", rows[i].sense, rows[i].at);
+            home_write(&home, "jurisdictions/example/a.lua", text);
+            snprintf(text, sizeof(text), "rule \"test.it\" { title = \"It\", stage = \"permit\",\n"
+                     "  mend = \"x\", judge = function(job, figure)\n"
+                     "  local is_in = as_printed(%g, \"percent\") %s figure \"test.share\"\n"
+                     "  return all_of(shown(is_in, \"it\"), at_most(1, figure \"test.seen\", \"layers\"))\n"
+                     "  end }\n", past ? rows[i].past_it : rows[i].at_it, rows[i].compares);
+            char *json = report(text, SMALL_JOB, "example/a", NULL);
+            const bool wanted = past ? rows[i].past_is_in : rows[i].at_is_in;
+            assert_member(json, "test.it", 0, "outcome", wanted ? "pass" : "fail");
+            free(json);
+        }
+    }
+}
+
 static void assert_in_a(const char *key, const char *line, const char *outcome, const char *says)
 {
     char text[512];
@@ -931,6 +1017,8 @@ int main(void)
     const struct CMUnitTest tests[] = {
         in_home(outcomes_follow_how_figures_are_known),
         in_home(an_invented_figure_is_as_good_as_seen),
+        in_home(a_limit_may_have_another_bound_and_an_open_end),
+        in_home(a_threshold_takes_what_is_exactly_at_it_or_not),
         in_home(nothing_is_judged_by_a_borrowed_figure),
         in_home(a_book_that_may_not_bind_is_doubted_in_the_head),
         in_home(a_failure_prints_its_status),

@@ -465,6 +465,60 @@ static void a_reading_is_of_a_model_and_was_seen(void **state)
                          "figure \"test.most\": read_in is a list of editions");
 }
 
+static void a_bound_fits_its_figure(void **state)
+{
+    (void)state;
+    assert_block_refused("figures = { [\"test.most\"] = { 2, cite = \"1\", and_most = 3 } }",
+                         "figure \"test.most\" has a bound that does not fit");
+    assert_block_refused("figures = { [\"test.most\"] = { 2, cite = \"1\", and_least = 3 } }",
+                         "figure \"test.most\" has a bound that does not fit");
+    assert_block_refused("figures = { [\"test.kinds\"] = { cite = \"1\", and_least = 3 } }",
+                         "figure \"test.kinds\" has a bound that does not fit");
+    assert_block_refused("figures = { [\"test.most\"] = { 2, cite = \"1\", and_least = true } }",
+                         "figure \"test.most\": and_least is one number, the other bound");
+    assert_block_refused("figures = { [\"test.required\"] = { cite = \"1\", at_counts = true } }",
+                         "figure \"test.required\" has at_counts, but nothing is exactly at it");
+    assert_block_refused("figures = { [\"test.most\"] = { cite = \"1\", at_counts = \"no\" } }",
+                         "figure \"test.most\": at_counts is true or false");
+    place("example/a", "jurisdiction \"example/a\" { title = \"A\", follows = \"model/test\",\n"
+          "  figures = { [\"test.most\"] = { cite = \"1\", at_counts = false } } }\n");
+    assert_refused("example/a", "figure \"test.most\" has no status");
+    place("example/a", "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
+          "  follows = \"model/test\", figures = {\n"
+          "  [\"test.most\"] = { cite = \"1\", and_least = 1, at_counts = false } } }\n");
+    struct profile *profile = resolved("example/a", "2026-03-02");
+    const struct figure *most = profile_figure(profile, "test.most");
+    assert_true(most->value.number == 3 && most->also.number == 1);
+    assert_string_equal(most->also.unit, "layers");
+    assert_string_equal(most->cite.status, "invented");
+    assert_int_equal(most->at, AT_COUNTS_NOT);
+    profile_free(profile);
+}
+
+/* Where a figure of its own says whether exactly so much counts, at_counts sets it. */
+static void at_counts_means_the_figure_that_says_so(void **state)
+{
+    (void)state;
+    place("model/at", "jurisdiction \"model/at\" { title = \"M\", model = true, edition = \"M 1\",\n"
+          "  figures = { [\"test.limit\"] = { 25, unit = \"percent\", sense = \"over\", cite = \"1\",\n"
+          "    status = \"seen\", source = \"p\", at_figure = \"test.at\" },\n"
+          "  [\"test.at\"] = { false, sense = \"equals\", cite = \"1\", status = \"seen\",\n"
+          "    source = \"p\" } } }\n");
+    place("example/a", "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
+          "  follows = \"model/at\", figures = {\n"
+          "  [\"test.limit\"] = { 50, cite = \"7\", at_counts = true } } }\n");
+    struct profile *profile = resolved("example/a", "2026-03-02");
+    const struct figure *at = profile_figure(profile, "test.at");
+    assert_true(at->value.yes);
+    assert_string_equal(at->cite.section, "7");
+    assert_true(profile_threshold(profile_figure(profile, "test.limit")) == 50);
+    profile_free(profile);
+    place("model/at", "jurisdiction \"model/at\" { title = \"M\", model = true, edition = \"M 1\",\n"
+          "  figures = { [\"test.limit\"] = { 25, unit = \"percent\", sense = \"over\", cite = \"1\",\n"
+          "    status = \"seen\", source = \"p\", at_figure = \"test.ta\" } } }\n");
+    assert_refused("example/a", "at_figure \"test.ta\" is no yes or no of this place");
+}
+
 static void a_new_figure_says_everything(void **state)
 {
     (void)state;
@@ -624,6 +678,8 @@ int main(void)
         in_home(a_link_out_of_the_home_is_no_place),
         in_home(figures_keep_unit_sense_and_kind),
         in_home(a_moved_figure_is_cited),
+        in_home(a_bound_fits_its_figure),
+        in_home(at_counts_means_the_figure_that_says_so),
         in_home(a_reading_holds_for_its_editions),
         in_home(a_reading_is_of_a_model_and_was_seen),
         in_home(a_new_figure_says_everything),
