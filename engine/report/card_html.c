@@ -174,11 +174,23 @@ static bool is_bare(const struct card *card, const struct card_thing *thing)
 
 /* How a short row stands on paper. */
 enum shape {
-    HALF,    /* in half the width: nothing but its title */
+    HALF,    /* in half the width: its title, and on a full front what is short beside it */
     COLUMNS, /* in the columns of the others, where it takes one line */
     FLOWING, /* on one line and, where it must be, the next */
 };
 enum { HALF_WIDTH = 40, WHAT_WIDTH = 36, HIT_WIDTH = 42 }; /* in letters, about */
+
+/* So many things stand on the front that a line for each would not fit it. */
+enum { FULL_FRONT = 42 };
+
+static bool is_full(const struct card *card)
+{
+    struct card_thing thing = {0};
+    size_t count = 0;
+    while (card_next(card, &thing))
+        count += thing.section->kind != CARD_LEFT;
+    return count > FULL_FRONT;
+}
 
 static enum shape shape_of(const struct card *card, const struct card_thing *thing)
 {
@@ -186,12 +198,12 @@ static enum shape shape_of(const struct card *card, const struct card_thing *thi
     struct text places = card_row_places(&row), hit = card_row_hit(&row),
                 plan = card_row_plan(&row);
     const size_t what = strlen(card_title_of(row.items->now)) + places.length;
-    const size_t rest = hit.length + plan.length;
+    const size_t rest = hit.length + (plan.length > 0 ? strlen("plan ") + plan.length : 0);
     const bool one = card_row_after(card, thing, &row).items == NULL;
     text_free(&places);
     text_free(&hit);
     text_free(&plan);
-    return one && rest == 0 && what <= HALF_WIDTH                     ? HALF
+    return one && what + rest <= HALF_WIDTH && (rest == 0 || is_full(card)) ? HALF
         : one && rest > 0 && what <= WHAT_WIDTH && rest <= HIT_WIDTH ? COLUMNS
                                                                       : FLOWING;
 }
@@ -199,15 +211,18 @@ static enum shape shape_of(const struct card *card, const struct card_thing *thi
 /* All of it in one row: "Panel thickness: main deck 15/32 in or more; porch ...". */
 static void add_short(const struct sheet *sheet, const struct card_thing *thing, bool alone)
 {
-    static const char *const KINDS[] = {[HALF] = " short bare", [COLUMNS] = " roomless",
-                                        [FLOWING] = " short alone"};
     struct text *out = sheet->out;
     struct card_row row = card_first_row(sheet->card, thing);
     const bool several = card_row_after(sheet->card, thing, &row).items != NULL;
     const bool bare = is_bare(sheet->card, thing);
     const enum shape shape = shape_of(sheet->card, thing);
-    start_row(out, shape != COLUMNS && bare && (alone || shape == FLOWING)
-                       ? " short bare alone" : KINDS[shape]);
+    const bool columns = shape == COLUMNS || (shape == HALF && alone && !bare);
+    const bool wide = alone || shape == FLOWING;
+    start_row(out, columns        ? " roomless"
+                   : bare && wide ? " short bare alone"
+                   : bare         ? " short bare"
+                   : wide         ? " short alone"
+                                  : " short");
     add_what(out, thing, &row, !several);
     text_add(out, bare ? "<td role=\"cell\">" : "<td role=\"cell\" data-label=\"To hit:\">");
     for (; row.items != NULL; row = card_row_after(sheet->card, thing, &row)) {
@@ -465,7 +480,7 @@ static void add_back(const struct card *card, const cJSON *job, struct text *out
     add_table(card, true, "What an earlier look left open.", out);
     if (!card_asks_in_front(card))
         add_questions(card, out);
-    if (!card_to_ask_in_front(card))
+    if (card_to_ask_in_back(card))
         add_department(card_to_ask(card, false), out);
     add_cites(card, out);
     html_safety(out, &card->now, false);

@@ -68,7 +68,8 @@ struct asking {
     const char *words;
 };
 
-enum { WAITING_MOST = 3 };
+/* Where the questions are many, the back has room for a count only. */
+enum { WAITING_MOST = 3, WAITING_MOST_OF_MANY = 0 };
 
 static void add_name(struct names *names, const char *name)
 {
@@ -81,7 +82,9 @@ static void add_name(struct names *names, const char *name)
 
 static const char *end_names(struct names *names)
 {
-    if (names->count > names->most)
+    if (names->most == 0 && names->count > 0)
+        text_addf(&names->told, names->count == 1 ? "1 rule" : "%zu rules", names->count);
+    else if (names->count > names->most)
         text_addf(&names->told, "; %zu more", names->count - names->most);
     return text_string(&names->told);
 }
@@ -114,9 +117,10 @@ void card_questions(const struct card *card,
                     void (*visit)(void *data, size_t number, const char *says,
                                   const char *waiting), void *data)
 {
+    const size_t most = card_asks_in_front(card) ? WAITING_MOST : WAITING_MOST_OF_MANY;
     for (size_t number = 1; number <= card->question_count; number++) {
         struct asking asking = {.of = {TEXT_EMPTY, NULL, 0, CARD_PLACES_MOST},
-                                .waiting = {TEXT_EMPTY, NULL, 0, WAITING_MOST}, .words = ""};
+                                .waiting = {TEXT_EMPTY, NULL, 0, most}, .words = ""};
         for (size_t s = 0; s < card->section_count; s++)
             gather(&asking, &card->sections[s], number);
         struct text says = TEXT_EMPTY;
@@ -309,6 +313,13 @@ static void add_between(struct text *out, const struct card_item *item)
     value_add(out, first ? &b : &a);
 }
 
+/* Of a thing on paper that the job says is there, the title is enough: nothing
+ * is hit or measured, it is only ticked. */
+static bool title_says(const struct card_item *item)
+{
+    return item->now->stage == STAGE_PERMIT && !item->to_measure && item->plan->met == MET_YES;
+}
+
 static void add_goal(struct text *out, const struct card_item *item)
 {
     const bool bound = item->required.kind == VALUE_NUMBER
@@ -323,7 +334,7 @@ static void add_goal(struct text *out, const struct card_item *item)
         text_add(out, "not ");
         add_choices(out, &item->required);
     } else if (item->required.kind == VALUE_YES_NO)
-        text_add(out, item->duty == NULL ? "" : item->duty);
+        text_add(out, item->duty == NULL || title_says(item) ? "" : item->duty);
     else
         value_add_demand(out, item->sense, &item->required);
 }
@@ -686,12 +697,14 @@ static const struct card_item *next_to_ask(const struct card *card, const struct
     return NULL;
 }
 
+/* Those of a topic; of no topic: all. */
 static size_t count_to_ask(const struct card *card, const char *topic, size_t length)
 {
     size_t count = 0;
     for (const struct card_item *item = next_to_ask(card, NULL); item != NULL;
          item = next_to_ask(card, item))
-        count += strncmp(item->now->rule, topic, length) == 0 && item->now->rule[length] == '.';
+        count += length == 0
+            || (strncmp(item->now->rule, topic, length) == 0 && item->now->rule[length] == '.');
     return count;
 }
 
@@ -720,23 +733,28 @@ static void add_topics(const struct card *card, struct text *out)
     }
 }
 
-enum { FRONT_ASKED_MOST = 5 };
+/* So many stand on the front by name, and so many on the back: of a place of which
+ * nothing was read a list of all would be longer than the card. */
+enum { FRONT_ASKED_MOST = 5, BACK_ASKED_MOST = 20 };
 
-bool card_to_ask_in_front(const struct card *card)
+static size_t all_to_ask(const struct card *card)
 {
-    size_t count = 0;
-    for (const struct card_item *item = next_to_ask(card, NULL); item != NULL;
-         item = next_to_ask(card, item))
-        count++;
-    return count <= FRONT_ASKED_MOST;
+    return count_to_ask(card, "", 0);
+}
+
+bool card_to_ask_in_back(const struct card *card)
+{
+    const size_t count = all_to_ask(card);
+    return count > FRONT_ASKED_MOST && count <= BACK_ASKED_MOST;
 }
 
 struct text card_to_ask(const struct card *card, bool in_front)
 {
     struct text asked = TEXT_EMPTY;
-    if (in_front && !card_to_ask_in_front(card)) {
+    if (in_front && all_to_ask(card) > FRONT_ASKED_MOST) {
         add_topics(card, &asked);
-        text_add(&asked, ": see the back");
+        text_add(&asked, card_to_ask_in_back(card) ? ": see the back"
+                                                   : ": the report names them");
         return asked;
     }
     for (const struct card_item *item = next_to_ask(card, NULL); item != NULL;

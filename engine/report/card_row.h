@@ -97,9 +97,10 @@ struct text card_signs(const struct card *card);
 struct text card_notes(const struct card *card, bool left_in_front);
 
 /* "Title; Title", of what only the building department can tell; "" when there is none.
- * in_front: "papers 31, permit 2: see the back" when they are many. */
+ * in_front: "papers 31, permit 2: see the back" when they are many, or where to find
+ * them when the back has no room for them either. */
 struct text card_to_ask(const struct card *card, bool in_front);
-bool card_to_ask_in_front(const struct card *card);
+bool card_to_ask_in_back(const struct card *card);
 
 /* So few questions that they stand on the front. */
 bool card_asks_in_front(const struct card *card);
@@ -107,7 +108,7 @@ bool card_asks_in_front(const struct card *card);
 /* Calls visit for each question that is open, once each, from 1, with what it is
  * asked of before it: "porch; main front: How thick is it?". waiting names
  * the first that have no figure before it is answered: "Width of the caps; 2 more",
- * or "". */
+ * how many there are ("3 rules") where there are many questions, or "". */
 void card_questions(const struct card *card,
                     void (*visit)(void *data, size_t number, const char *says,
                                   const char *waiting), void *data);

@@ -125,7 +125,7 @@ static const char PRINT_BACK[] =
     ".back .tick{width:8pt;height:8pt}\n"
     ".card .back .cite,.card .back .mark,.card .back .gloss,.card .print{font-size:8pt}\n"
     ".card .back{columns:2;column-gap:18pt}.back table,.back .department{column-span:all}\n"
-    ".card .back ul,.card .back ol{padding-left:11pt}.card .cited ul{padding:0}\n"
+    ".card .back ul{padding-left:11pt}.card .back ol{padding-left:15pt}.card .cited ul{padding:0}\n"
     ".card li{break-inside:avoid;margin:1pt 0}\n"
     ".card .cited li{display:inline;margin-right:7pt}.card .cited strong{min-width:0}\n"
     ".card .sheets figure{margin:0 0 2pt}\n"

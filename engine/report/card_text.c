@@ -321,7 +321,7 @@ void report_card_text(const struct card *card, struct text *out)
     add_things(card, true, out);
     if (!card_asks_in_front(card))
         card_questions(card, add_question, out);
-    if (!card_to_ask_in_front(card))
+    if (card_to_ask_in_back(card))
         add_department(card_to_ask(card, false), out);
     add_cites(card, out);
     add_safety(out, result);

@@ -51,6 +51,22 @@ what="a final without a look at the deck" words=$(card porch-tear-off final porc
 before 'Left open at earlier stages: ' '= the back ='
 before '= the back =' 'Nail spacing along panel edges 6 in or less'
 
+# A job that leaves dozens of questions open, in a place that asks for every paper: all of
+# it fits two sides. A paper the job says is there is ticked by its title; of many
+# questions the number of rules that wait is told; of a place of which nothing was read,
+# how much there is to ask.
+words_of() { "$program" card --home "$source" --stage "$2" "$source/rules/cases/$1.json" \
+    | tr -s ' \n' ' '; }
+what="papers that are there" words=$(words_of paperwork permit)
+says 'Leave for the debris bin ['
+says_not 'a permit for the debris bin'
+says_not 'an issued permit, because'
+what="many questions" words=$(words_of paperwork final)
+says 'Each valley of the roof (an empty list if there is none) ____________ (waiting: 8 rules)'
+what="a place of which nothing was read" words=$(words_of base dry-in)
+says 'papers 32: the report names them'
+says_not 'Notice to the association;'
+
 # Gaps of panels have two bounds (common practice; R803.2.3 gives none).
 what="gaps of panels" words=$(card porch-tear-off deck)
 says '1/8 in to 1/4 in'

@@ -14,15 +14,8 @@ import { DESKTOP, PAPER, PHONE, makePages, openBrowser, temporaryFolder } from "
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
 const SHEETS_MOST = { report: 2, full: Infinity };
-// A card's front is one side of a sheet and its back another. Known shortfalls, each named so
-// that no other card may join them: jobs that leave dozens of questions open still run over.
-// They are to go, not to grow.
+// A card's front is one side of a sheet and its back another.
 const CARD_SHEETS_MOST = 2;
-const KNOWN_TOO_LONG = {
-  "cases-base-card-dry-in": { sheets: 3 },
-  "cases-paperwork-card-permit": { sheets: 3, front: Infinity },
-  "cases-paperwork-card-final": { sheets: 3 },
-};
 const FRONT_POINTS_LEAST = 11;
 
 let wrong = 0;
@@ -123,10 +116,8 @@ async function checkCard(tab, page, count) {
   for (const words of found.small) say(page.name, `on the front, ${words}`);
   if (found.words < 20) say(page.name, `only ${found.words} words on the front`);
   if (!found.apart) say(page.name, "the back does not start a side of its own");
-  const known = KNOWN_TOO_LONG[page.name] ?? {};
-  if (found.end > (known.front ?? PAPER.height))
-    say(page.name, `the front is ${found.end} px long`);
-  if (count > (known.sheets ?? CARD_SHEETS_MOST)) say(page.name, `prints on ${count} sheets`);
+  if (found.end > PAPER.height) say(page.name, `the front is ${found.end} px long`);
+  if (count > CARD_SHEETS_MOST) say(page.name, `prints on ${count} sheets`);
 }
 
 function sheets(pdf) {
