@@ -1,12 +1,12 @@
 #!/usr/bin/env bash
 # Installs what the tests need (Debian 12), builds with the sanitizers and warnings as
 # errors, and runs every test but those labelled long; builds without sanitizers, and
-# runs those and Valgrind. Fails when any test does.
+# runs those and Valgrind; builds with another compiler. Fails when anything of it does.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 
 bash .ci/packages.sh gcc make cmake pkg-config liblua5.4-dev libcjson-dev libmd-dev libcmocka-dev \
-  valgrind
+  valgrind clang clang-tidy
 command -v node >/dev/null && command -v npm >/dev/null || bash .ci/packages.sh nodejs npm
 (cd tests/schema && npm ci --silent --no-audit --no-fund)
 # The pages are opened in a browser, with fonts that every machine shall share.
@@ -26,4 +26,10 @@ ctest --test-dir build-plain --output-on-failure --parallel 2 --label-regex long
 # Under Valgrind a check, a refused job and the rule cases must neither leak nor read
 # what was not written.
 bash tests/checks/valgrind.sh build-plain/eavemark .
+
+# Another compiler's warnings, and what .clang-tidy asks but for the analyzer's part.
+CC=clang cmake -S . -B build-clang -DCMAKE_BUILD_TYPE=Debug -DEAVEMARK_WERROR=ON >/dev/null
+cmake --build build-clang --parallel >/dev/null
+printf '%s\n' engine/*.c engine/*/*.c \
+  | xargs -P2 -n16 clang-tidy -p build-clang --quiet --checks='-clang-analyzer-*' 2>/dev/null
 echo "All tests passed."

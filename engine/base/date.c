@@ -13,7 +13,7 @@ static int days_in(int year, int month)
 
 static long date_of(int year, int month, int day)
 {
-    return (long)year * 10000 + month * 100 + day;
+    return (long)year * 10000 + (long)month * 100 + day;
 }
 
 long date_parse(const char *text)

@@ -10,7 +10,7 @@
 
 static enum file_result read_all(int handle, char **text, size_t *length, size_t limit)
 {
-    size_t capacity = 64 * 1024, used = 0;
+    size_t capacity = (size_t)64 * 1024, used = 0;
     char *bytes = malloc(capacity);
     if (bytes == NULL)
         return FILE_OUT_OF_MEMORY;

@@ -6,6 +6,7 @@
 #include <stdio.h>
 #include <string.h>
 
+__attribute__((format(printf, 4, 0)))
 static struct problem *problem_new(struct problems *list, enum problem_kind kind,
                                    const char *file, const char *format, va_list args)
 {

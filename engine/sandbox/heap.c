@@ -28,7 +28,7 @@ struct heap_head {
 /* The class that holds size bytes, and the bytes it takes; CLASSES if none. */
 static size_t class_of(size_t size, size_t *bytes)
 {
-    if (size <= SMALL_STEP * SMALL_CLASSES) {
+    if (size <= (size_t)SMALL_STEP * SMALL_CLASSES) {
         const size_t index = (size + SMALL_STEP - 1) / SMALL_STEP;
         *bytes = index * SMALL_STEP;
         return index - 1;

@@ -48,6 +48,7 @@ void *__wrap_arena_alloc(struct arena *arena, size_t size);
 void *__wrap_arena_array(struct arena *arena, size_t count, size_t size);
 char *__wrap_arena_copy(struct arena *arena, const char *text);
 char *__wrap_arena_copy_n(struct arena *arena, const char *text, size_t length);
+__attribute__((format(printf, 2, 3)))
 char *__wrap_arena_format(struct arena *arena, const char *format, ...);
 void *__wrap_heap_allocate(void *data, void *block, size_t old_size, size_t new_size);
 
@@ -208,6 +209,7 @@ char *__wrap_arena_copy_n(struct arena *arena, const char *text, size_t length)
     return arena_fails(arena) ? NULL : __real_arena_copy_n(arena, text, length);
 }
 
+__attribute__((format(printf, 2, 3)))
 char *__wrap_arena_format(struct arena *arena, const char *format, ...)
 {
     va_list args;

@@ -390,7 +390,7 @@ static void a_lacking_fact_is_open_and_asked_for(void **state)
         assert_member(json, "test.it", 0, "outcome", "open");
         assert_member(json, "test.it", 0, "says",
                       "The job does not say /existing/layers: How many layers?");
-        assert_member(json, "test.it", 0, "reads", 
+        assert_member(json, "test.it", 0, "reads",
                       "[{\"at\":\"/existing/condition\",\"from\":\"job\"},"
                       "{\"at\":\"/existing/layers\",\"from\":\"job\"}]");
         assert_member(json, "test.it", 0, "required", "null");
@@ -555,7 +555,7 @@ static void per_goes_two_lists_deep(void **state)
     assert_member(json, "test.it", 0, "outcome", "pass");
     assert_member(json, "test.it", 1, "where", "main, soffit");
     assert_member(json, "test.it", 1, "outcome", "fail");
-    assert_member(json, "test.it", 1, "reads", 
+    assert_member(json, "test.it", 1, "reads",
                       "[{\"at\":\"/attics/0/name\",\"from\":\"job\"},"
                       "{\"at\":\"/attics/0/vents/1/count\",\"from\":\"job\"}]");
     assert_null(finding_member(json, "test.it", 2, "where"));

@@ -341,7 +341,7 @@ static void an_id_is_no_path(void **state)
     static const char *const ids[] = {
         "../outside", "model/../../outside", "/etc/passwd", "", ".", "..", "Upper", "MODEL/TEST",
         "model//test", "model/test.lua", "model/test ", "a.rules", "model\\test", "model/test\n",
-        "m\xc3\xb6" "del/test",
+        ("m\xc3\xb6" "del/test"),
     };
     for (size_t i = 0; i < sizeof(ids) / sizeof(ids[0]); i++) {
         char *said = refused(ids[i], "2026-03-02", PROBLEM_JOB);

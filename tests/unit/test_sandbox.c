@@ -53,8 +53,8 @@ static void what_is_there_works(void **state)
         "assert(table.concat({ 1, 2, 3 }, '-', 2, 3) == '2-3')",
         "local t = {} for i = 1, 20000 do table.insert(t, i) end assert(#t == 20000)",
         "local t = { 1, 2 } table.insert(t, 3, 5) assert(table.remove(t, 1) == 1 and #t == 2)",
-        "local s = '' for k, v in pairs { b = 2, a = 1, [10] = 0, [2] = 9 } do s = s .. k .. v end\n"
-        "assert(s == '29100a1b2', s)",
+        ("local s = '' for k, v in pairs { b = 2, a = 1, [10] = 0, [2] = 9 } do s = s .. k .. v end\n"
+         "assert(s == '29100a1b2', s)"),
         "local k, v = next { b = 2, a = 1 } assert(k == 'a' and v == 1)",
         "local t = { b = 2, a = 1 } assert(next(t, 'a') == 'b' and next(t, 'b') == nil)",
         "assert(next {} == nil)",
