@@ -64,7 +64,8 @@ static int declare_start(lua_State *lua)
 void declare_words(lua_State *lua, const struct declaration *declarations)
 {
     for (const struct declaration *d = declarations; d->word != NULL; d++) {
-        lua_pushlightuserdata(lua, (void *)(uintptr_t)d);
+        const union { const void *held; void *pushed; } pointer = {d}; /* Lua keeps no const */
+        lua_pushlightuserdata(lua, pointer.pushed);
         lua_pushcclosure(lua, declare_start, 1);
         sandbox_define(lua, d->word);
     }

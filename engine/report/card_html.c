@@ -302,13 +302,13 @@ static size_t row_height(const struct card *card, const struct card_thing *thing
     text_free(&places);
     size_t height = ROW_HIGH;
     if (is_short(card, thing))
-        return height + (shape_of(card, thing) == FLOWING && what > 2 * WHAT_WIDTH ? LINE_HIGH : 0);
+        return height + (shape_of(card, thing) == FLOWING && what / 2 > WHAT_WIDTH ? LINE_HIGH : 0);
     if (what > WHAT_WIDTH)
         height += LINE_HIGH * (what / WHAT_WIDTH);
     if (card_room_names(row) && row->count > 2)
         height += LINE_HIGH;
     if (row->wrong != NULL)
-        height += LINE_HIGH * 2;
+        height += (size_t)LINE_HIGH * 2;
     return height;
 }
 
