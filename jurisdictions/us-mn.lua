@@ -4,14 +4,14 @@
 -- barrier is asked for everywhere. The next book, on a later base, is in
 -- preparation; in August 2026 its day was not set.
 --
--- The ventilation figures were read in a city's handout on the state code of
--- 2015, an older base than today's: "parallel". Cities differ in whether an
--- attached, unheated garage needs the ice barrier, and some bar overlays or
--- metal roofs: that is for profiles of their own.
+-- Ventilation goes by IRC 2018 R806; a city's handout on the state code of 2015, an
+-- older base, has the same figures and asks for both conditions of 1/300 already.
+--
+-- Cities differ in whether an attached, unheated garage needs the ice barrier, and
+-- some bar overlays or metal roofs: that is for profiles of their own.
 
 local ICE = "a city's roofing page citing R905.1.2; statewide reach read second-hand"
 local GUIDE = "a guide to asphalt roofing under the state's code"
-local HANDOUT = "a city's handout on the state code of 2015"
 
 local function edition(from, to, unsure)
   jurisdiction "us-mn" {
@@ -41,27 +41,6 @@ local function edition(from, to, unsure)
       ["ice_barrier.unheated_exempt"] = { false, cite = "1309.0905, R905.1.2", status = "seen",
         source = "a city's handout asks for it over attached garages, heated or not",
         disputed = "a trade forum lets unheated garages off: ask the building department" },
-
-      ["ventilation.reduced_needs_both"] = { true, cite = "1309, R806.2", status = "parallel",
-        source = HANDOUT },
-      ["ventilation.ratio_default"] = { 150, cite = "1309, R806.2", status = "parallel",
-        source = HANDOUT },
-      ["ventilation.ratio_reduced"] = { 300, cite = "1309, R806.2", status = "parallel",
-        source = HANDOUT },
-      ["ventilation.high_share_least"] = { 40, cite = "1309, R806.2", status = "parallel",
-        source = HANDOUT },
-      ["ventilation.high_share_most"] = { 50, cite = "1309, R806.2", status = "parallel",
-        source = HANDOUT },
-      ["ventilation.upper_band_most"] = { 3, cite = "1309, R806.2", status = "parallel",
-        source = HANDOUT },
-      ["ventilation.opening_least"] = { 0.0625, cite = "1309, R806.1", status = "parallel",
-        source = HANDOUT },
-      ["ventilation.opening_most"] = { 0.25, cite = "1309, R806.1", status = "parallel",
-        source = HANDOUT },
-      ["ventilation.outdoors_required"] = { true, cite = "1309, R806.1", status = "parallel",
-        source = HANDOUT },
-      ["ventilation.airspace_least"] = { 1, cite = "1309, R806.3", status = "parallel",
-        source = HANDOUT },
     },
   }
 end

@@ -1,0 +1,197 @@
+// Right jobs must get through: a sound house in each of six states, as planned and as
+// built. And one fault each must not: its twins fail, by the rule that is named.
+//
+// usage: node sound.mjs PROGRAM SOURCE [--table]     (--table only prints the counts)
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+
+const [program, source, table] = process.argv.slice(2);
+const here = join(source, "tests/sound");
+const read = (name) => JSON.parse(readFileSync(join(here, `${name}.json`)));
+
+// How much a sound job may leave unconfirmed, and what must be met of it as planned.
+const UNCONFIRMED_MOST = 5, MET_LEAST = 60;
+const PLACES = ["us-ca", "us-fl", "us-tx", "us-ny", "us-mn", "us-co"];
+
+// What is measured of what was planned, item by item of a list.
+const MEASURED = {
+  covering: [["exposure_printed_in", "measured_exposure_in"],
+    ["offset_printed_in", "measured_offset_in"]],
+  fasteners: [["per_shingle", "measured_per_shingle"]],
+  drip_edge: [["lap_in", "measured_lap_in"],
+    ["fastener_spacing_in", "measured_fastener_spacing_in"]],
+  underlayments: [["head_lap_in", "measured_head_lap_in"], ["end_lap_in", "measured_end_lap_in"]],
+  nails: ["edge_spacing_in", "field_spacing_in", "gable_spacing_in", "band_spacing_in",
+    "band_width_in", "edge_distance_in"].map((fact) => [fact, `measured_${fact}`]),
+  valleys: [["width_in", "measured_width_in"]],
+};
+
+function measure(group, pairs) {
+  for (const [planned, measured] of pairs)
+    if (group[planned] !== undefined)
+      group[measured] = [group[planned], group[planned], group[planned]];
+}
+
+// What both say of an object, the second over the first.
+function over(under, above) {
+  const all = { ...under };
+  for (const [key, value] of Object.entries(above))
+    all[key] = value !== null && typeof value === "object" && !Array.isArray(value)
+      ? over(under[key] ?? {}, value) : value;
+  return all;
+}
+
+// The house once it is built, exactly as it was planned.
+function built(planned) {
+  const job = over(structuredClone(planned), read("later"));
+  for (const group of ["covering", "fasteners", "drip_edge"])
+    measure(job[group], MEASURED[group]);
+  for (const sheet of job.underlayments)
+    measure(sheet, MEASURED.underlayments);
+  for (const deck of job.decks) {
+    measure(deck.nails, MEASURED.nails);
+    Object.assign(deck.nails, { overdriven_or_missed: false, measured_label_matches: true });
+    deck.measured_unsound_left_sqft = 0;
+  }
+  for (const valley of job.roof.valleys)
+    measure(valley, MEASURED.valleys);
+  const reach = job.roof.footprint.eaves.ice_barrier_reach_in;
+  if (reach > 0)
+    job.roof.edges = EAVES[job.roof.footprint.form].map((name) =>
+      ({ name, measured_ice_barrier_reach_in: [reach, reach] }));
+  job.stage = "final";
+  return job;
+}
+
+const EAVES = {
+  gable: ["front eave", "back eave"],
+  cross_gable: ["back eave", "front left eave", "front right eave", "wing left eave",
+    "wing right eave"],
+};
+
+const folder = mkdtempSync(join(tmpdir(), "sound-"));
+let failures = 0, tried = 0;
+const flunk = (words) => { failures++; console.log(`FAILED: ${words}`); };
+
+function check(job, ...options) {
+  const file = join(folder, "job.json");
+  writeFileSync(file, JSON.stringify(job));
+  const run = spawnSync(program, ["check", "--home", source, "--form", "json", ...options, file],
+    { encoding: "utf8", maxBuffer: 1 << 26 });
+  tried++;
+  return { status: run.status, report: run.stdout === "" ? null : JSON.parse(run.stdout),
+    said: run.stderr.split("\n")[0] };
+}
+
+function line(what, { summary, counts }) {
+  return [what.padEnd(14), summary.fail, counts.not_met, summary.open, counts.met_unconfirmed,
+    summary.pass].join("\t");
+}
+
+function hold_sound(what, { status, report, said }, met_least) {
+  if (report === null)
+    return flunk(`${what}: exit status ${status}: ${said}`);
+  if (table)
+    console.log(line(what, report));
+  if (status !== 0)
+    flunk(`${what}: exit status ${status}`);
+  if (report.counts.met_unconfirmed > UNCONFIRMED_MOST)
+    flunk(`${what}: ${report.counts.met_unconfirmed} met but unconfirmed`);
+  if (report.summary.pass < met_least)
+    flunk(`${what}: only ${report.summary.pass} pass`);
+  for (const f of report.findings) {
+    const told = `${what}: ${f.rule}${f.where === null ? "" : `, ${f.where}`}: ${f.says}`;
+    if (f.met === false || f.outcome === "broken")
+      flunk(told);
+    else if (f.outcome === "open" && f.ask !== "place" && f.ask !== "later")
+      flunk(`the job is not complete: ${told}`);
+  }
+}
+
+// Each spoils one thing, as planned or as built.
+const deck = (facts) => (job) => Object.assign(job.decks[0], facts);
+const nails = (facts) => (job) => Object.assign(job.decks[0].nails, facts);
+const sheet = (facts) => (job) => Object.assign(job.underlayments[0], facts);
+const group = (name, facts) => (job) => Object.assign(job[name], facts);
+const eaves = (facts) => (job) => Object.assign(job.roof.footprint.eaves, facts);
+const vents = (job) => { for (const vent of job.attics[0].vents) vent.nfa_sqin_per_ft /= 4; };
+const TWINS = {
+  "us-ca": [
+    ["dark shingles in a zone of cool roofs", "energy.cool_roof",
+      group("covering", { aged_reflectance: 0.1, aged_SRI: 8 })],
+    ["no permit", "permit.every", group("permit", { status: "none" })],
+    ["2:12 with one ply", "slope.double_underlayment", (job) => { job.roof.footprint.pitch = "2:12"; }],
+    ["no smoke alarms", "alarms.smoke", (job) => { job.alarms.smoke_at = ["none"]; }, "final"],
+  ],
+  "us-fl": [
+    ["RSRS-01 in new panels of 19/32", "deck.nail_kind",
+      nails({ kind: "RSRS_01", length_in: 2.375, shank_in: 0.113 })],
+    ["deck nails at 12 in", "deck.nail_field", nails({ field_spacing_in: 12 })],
+    ["metal under the felt at the eaves", "drip_edge.order_eave",
+      eaves({ underlayment_lies: "over_metal" })],
+    ["one ply over open joints", "underlayment.sealed_deck", sheet({ deck_joints_taped: false })],
+    ["class A of D3161 alone", "shingle.wind_class",
+      group("covering", { D7158_class: "none", D3161_class: "A" })],
+    ["panels for 16 in on 24 in", "deck.panel_span", deck({ span_rating: "20/0", thickness_in: 0.375 })],
+  ],
+  "us-tx": [
+    ["three nails", "fasteners.count", group("fasteners", { per_shingle: 3 })],
+    ["staples", "fasteners.kind", group("fasteners", { kind: "staple" })],
+    ["no drip edge", "drip_edge.eave", eaves({ drip_edge: false })],
+    ["vents a quarter of what is due", "ventilation.net_free_area", vents],
+    ["three nails counted", "fasteners.count", (job) => {
+      job.fasteners.measured_per_shingle = [4, 3, 4]; }, "final"],
+  ],
+  "us-ny": [
+    ["ice barrier of two courses short", "ice_barrier.reach", eaves({ ice_barrier_reach_in: 30 })],
+    ["no cricket", "flashing.cricket", (job) => { job.roof.chimneys[0].cricket = false; }],
+    ["a narrow valley", "valley.width", (job) => { job.roof.valleys[0].width_in = 18; }],
+    ["ice barrier measured short", "ice_barrier.reach", (job) => {
+      job.roof.edges[0].measured_ice_barrier_reach_in = [66, 30]; }, "dry-in"],
+  ],
+  "us-mn": [
+    ["no ice barrier", "ice_barrier.kind", group("ice_barrier", { kind: "none" })],
+    ["a second layer over two", "layers.total", (job) => {
+      Object.assign(job.scope, { method: "overlay" });
+      Object.assign(job.existing, { layers: 2, layers_removed: 0 });
+      job.existing.coverings = [false, false].map((removed) =>
+        ({ ...job.existing.coverings[0], removed })); }],
+    ["vents a quarter of what is due", "ventilation.net_free_area", vents],
+    ["corrections at the final", "inspection.final_passed", (job) => {
+      job.inspection.final.result = "corrections"; }, "final"],
+  ],
+  "us-co": [
+    ["deck nails at 8 in", "deck.nail_edges", nails({ edge_spacing_in: 8 })],
+    ["no drip edge at the rakes", "drip_edge.rake", (job) => {
+      job.roof.footprint.rakes.drip_edge = false; }],
+    ["3/4 in nails", "fasteners.penetration", group("fasteners", { length_in: 0.75 })],
+    ["deck nails measured at 9 in", "deck.nail_edges", (job) => {
+      job.decks[0].nails.measured_edge_spacing_in = [9, 9, 9]; }, "deck"],
+  ],
+};
+
+for (const place of PLACES) {
+  const planned = read(place);
+  hold_sound(place, check(planned), MET_LEAST);
+  hold_sound(`${place} built`, check(built(planned)), MET_LEAST);
+  for (const stage of ["deck", "dry-in", "final"])
+    hold_sound(`${place} ${stage}`, check(built(planned), "--stage", stage), 0);
+  if (table)
+    continue;
+  for (const [what, rule, spoil, stage] of TWINS[place]) {
+    const job = stage === undefined ? structuredClone(planned) : built(planned);
+    spoil(job);
+    const { status, report, said } = check(job, ...(stage === undefined ? [] : ["--stage", stage]));
+    if (status !== 1)
+      flunk(`${place}, ${what}: exit status ${status} ${said}`);
+    if (report !== null && !report.findings.some((f) => f.rule === rule && f.outcome === "fail"))
+      flunk(`${place}, ${what}: ${rule} does not fail, but ${
+        report.findings.filter((f) => f.outcome === "fail").map((f) => f.rule)}`);
+  }
+}
+rmSync(folder, { recursive: true });
+if (!table)
+  console.log(`${tried} jobs tried, ${failures} not as they must come out`);
+process.exit(failures > 0 ? 1 : 0);
