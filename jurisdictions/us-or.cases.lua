@@ -99,7 +99,7 @@ cases "permit.by_wildfire_zone" {
   { "in one", with = { ["site.wildfire_hazard_zone"] = true }, expect = "fail" },
   { "with a permit", with = { ["site.wildfire_hazard_zone"] = true,
     ["permit.status"] = "applied" }, expect = "pass" },
-  { "in none", with = { ["site.wildfire_hazard_zone"] = false }, expect = "not_applicable" },
+  { "in none", with = { ["site.wildfire_hazard_zone"] = false }, expect = "pass" },
   { "not known", expect = "open" },
 }
 cases "permit.by_solar_roof" {
@@ -107,7 +107,7 @@ cases "permit.by_solar_roof" {
   { "built in", with = { ["covering.integrated_solar"] = true }, expect = "fail" },
   { "with a permit", with = { ["covering.integrated_solar"] = true,
     ["permit.status"] = "applied" }, expect = "pass" },
-  { "none", with = { ["covering.integrated_solar"] = false }, expect = "not_applicable" },
+  { "none", with = { ["covering.integrated_solar"] = false }, expect = "pass" },
   { "not known", expect = "open" },
 }
 

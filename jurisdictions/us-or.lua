@@ -36,16 +36,16 @@ local function edition(from, to, unsure)
       -- A reroof is free by its weight, but for wildfire zones, townhouses and solar
       -- roofs. The live load is that of small rafters, the largest in the table.
       ["permit.every"] = read(false, "R105.2"),
-      ["permit.load_share_counts"] = new(true, nil, "equals", "R105.2"),
-      ["permit.load_share_limit"] = new(30, "percent", "over", "R105.2"),
-      ["permit.live_load.flat"] = new(20, "psf", "from", "Table R301.6"),
-      ["permit.live_load.pitched"] = new(16, "psf", "from", "Table R301.6"),
-      ["permit.live_load.steep"] = new(12, "psf", "from", "Table R301.6"),
-      ["permit.live_load.pitched_from"] = new(4, "rise_in_12", "from", "Table R301.6"),
-      ["permit.live_load.steep_from"] = new(12, "rise_in_12", "from", "Table R301.6"),
-      ["permit.house_kinds_counted"] = new({ "townhouse" }, nil, "among", "R105.2 exception"),
-      ["permit.wildfire_zone_counts"] = new(true, nil, "equals", "R105.2 exception"),
-      ["permit.solar_roof_counts"] = new(true, nil, "equals", "R105.2 exception"),
+      ["permit.load_share_counts"] = read(true, "R105.2"),
+      ["permit.load_share_limit"] = read(30, "R105.2"),
+      ["weight.roof_live_load.low"] = read(nil, "Table R301.6"),
+      ["weight.roof_live_load.mid"] = read(nil, "Table R301.6"),
+      ["weight.roof_live_load.steep"] = read(nil, "Table R301.6"),
+      ["weight.live_load_mid_from"] = read(nil, "Table R301.6"),
+      ["weight.live_load_steep_from"] = read(nil, "Table R301.6"),
+      ["permit.house_kinds_counted"] = read({ "townhouse" }, "R105.2 exception"),
+      ["permit.wildfire_zone_counts"] = read(true, "R105.2 exception"),
+      ["permit.solar_roof_counts"] = read(true, "R105.2 exception"),
       ["permit.life_days"] = read(nil, "R105.5"),
 
       -- Two coverings there already: strip.

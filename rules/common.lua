@@ -305,6 +305,83 @@ function permit_triggers.heavy_covering(job, figure)
   return is_inside(weight, limit, figure "permit.heavy_at_counts", 0.1), weight, limit
 end
 
+function permit_triggers.skylight(job)
+  return job.scope.skylights_changed
+end
+
+function permit_triggers.units(job)
+  return job.scope.units_moved
+end
+
+function permit_triggers.underlayment(job)
+  return job.scope.new_underlayment
+end
+
+function permit_triggers.stories(job, figure)
+  return job.house.stories > figure "permit.stories_limit"
+end
+
+function permit_triggers.wildfire_zone(job)
+  return job.site.wildfire_hazard_zone
+end
+
+function permit_triggers.solar_roof(job)
+  return job.covering.integrated_solar
+end
+
+-- The kind of house is asked only where some kind counts.
+function permit_triggers.house_kind(job, figure)
+  local kinds = figure "permit.house_kinds_counted"
+  return #kinds > 0 and has(kinds, job.house.kind)
+end
+
+-- In pounds to the square foot of slope: a rise in percent says little of a light roof.
+function permit_triggers.weight_added(job, figure)
+  local before, after = weights(job)
+  local limit = figure "permit.weight_added_limit"
+  work(number(before, "lb_per_square") .. " now, " .. number(after, "lb_per_square")
+    .. " after the work")
+  local added = trade.layer_psf { lb_per_square = after - before }
+  return as_printed(added, "psf") > limit, added, limit
+end
+
+-- New roofing and new sheathing, pounds to the level square foot.
+local function new_weight(job, figure, slope)
+  local sheet, deck, ply = slope.underlayment, slope.deck, figure "weight.underlayment_ply"
+  if known(sheet, "weight_lb_per_square") then ply = sheet.weight_lb_per_square end
+  local parts = { unit = "psf",
+    { "new covering", trade.layer_psf { lb_per_square = job.covering.weight_lb_per_square } },
+    { "underlayment", trade.layer_psf { lb_per_square = sheet.plies * ply } } }
+  local inch = figure(deck.kind == "panel" and "weight.panel_inch" or "weight.board_inch")
+  if deck.work == "replaced" or deck.work == "partly_replaced" then
+    table.insert(parts, { "new deck", trade.deck_psf { thickness_in = deck.thickness_in,
+      psf_per_in = inch } })
+  elseif deck.work == "paneled_over" then
+    table.insert(parts, { "panels over it", trade.deck_psf {
+      thickness_in = deck.over_panel_thickness_in, psf_per_in = figure "weight.panel_inch" } })
+  end
+  return trade.plan_load_psf { slope_psf = trade.sum(parts), pitch = slope.pitch }
+end
+
+-- What the table says a roof carries beside its own weight, by slope.
+local function live_load(figure, pitch)
+  local rise = as_printed(pitch, "rise_in_12")
+  if rise >= figure "weight.live_load_steep_from" then
+    return figure "weight.roof_live_load.steep"
+  end
+  if rise >= figure "weight.live_load_mid_from" then
+    return figure "weight.roof_live_load.mid"
+  end
+  return figure "weight.roof_live_load.low"
+end
+
+function permit_triggers.load_share(job, figure, slope)
+  local limit = figure "permit.load_share_limit"
+  local share = trade.share_percent { part = new_weight(job, figure, slope),
+    whole = live_load(figure, slope.pitch), unit = "psf" }
+  return as_printed(share, "percent") > limit, share, limit
+end
+
 -- Those that a switch of the place turns on for the whole job.
 local SWITCHED = {
   { "permit.structure_counts", permit_triggers.structure },
@@ -312,13 +389,26 @@ local SWITCHED = {
   { "permit.material_change_counts", permit_triggers.material },
   { "permit.historic_counts", permit_triggers.history },
   { "permit.spaced_deck_counts", permit_triggers.spaced_deck },
+  { "permit.skylight_counts", permit_triggers.skylight },
+  { "permit.units_counts", permit_triggers.units },
+  { "permit.underlayment_counts", permit_triggers.underlayment },
+  { "permit.stories_counts", permit_triggers.stories },
+  { "permit.wildfire_zone_counts", permit_triggers.wildfire_zone },
+  { "permit.solar_roof_counts", permit_triggers.solar_roof },
   { "permit.area_counts", permit_triggers.area },
   { "permit.share_counts", permit_triggers.share },
   { "permit.deck_any_counts", permit_triggers.deck },
   { "permit.deck_share_counts", permit_triggers.deck_share },
   { "permit.price_counts", permit_triggers.price },
   { "permit.weight_rise_counts", permit_triggers.weight_rise },
+  { "permit.weight_added_counts", permit_triggers.weight_added },
   { "permit.heavy_counts", permit_triggers.heavy_covering },
+}
+
+-- Those that are looked at plane by plane.
+local BY_PLANE = {
+  { "permit.plane_share_counts", permit_triggers.plane_share },
+  { "permit.load_share_counts", permit_triggers.load_share },
 }
 
 local function is_exempt_repair(job, figure)
@@ -329,12 +419,15 @@ end
 local function permit_is_needed(job, figure)
   if figure "permit.every" then return not is_exempt_repair(job, figure) end
   if permit_triggers.method(job, figure) then return true end
+  if permit_triggers.house_kind(job, figure) then return true end
   for _, trigger in ipairs(SWITCHED) do
     if figure(trigger[1]) and trigger[2](job, figure) then return true end
   end
-  if figure "permit.plane_share_counts" then
-    for _, slope in ipairs(job.roof.slopes) do
-      if permit_triggers.plane_share(job, figure, slope) then return true end
+  for _, trigger in ipairs(BY_PLANE) do
+    if figure(trigger[1]) then
+      for _, slope in ipairs(job.roof.slopes) do
+        if trigger[2](job, figure, slope) then return true end
+      end
     end
   end
   return false

@@ -873,6 +873,12 @@ field "scope.looks_change" { type = "yes_no", stage = "permit",
   ask = "Does the color or the look of the roof change?" }
 field "scope.structure_altered" { type = "yes_no", stage = "permit",
   ask = "Are rafters, trusses or other framing altered or replaced?" }
+field "scope.skylights_changed" { type = "yes_no", stage = "permit",
+  ask = "Does the work put in, move, enlarge or take out a skylight?" }
+field "scope.units_moved" { type = "yes_no", stage = "permit",
+  ask = "Is equipment that stands on the roof, such as a cooling unit, taken off, moved or put back?" }
+field "scope.new_underlayment" { type = "yes_no", stage = "permit",
+  ask = "Does the work lay new underlayment?" }
 field "scope.rest_to_code" { type = "yes_no", stage = "permit",
   ask = "Is the rest of the roof, or of the section, brought up to the present code as well?" }
 field "scope.rest_under_relief" { type = "yes_no", stage = "permit",
@@ -1159,6 +1165,11 @@ field "papers.waste_reused_percent" { type = "number", unit = "percent", range =
   ask = "What share of the debris went to be used again, by the weight tags?" }
 field "inspection.deputy" { type = "yes_no", stage = "permit",
   ask = "Is a deputy inspector engaged to watch the work?" }
+
+field "site.wildfire_hazard_zone" { type = "yes_no", answer = "department", stage = "permit",
+  ask = "Has the city or county mapped the lot as a wildfire hazard zone?" }
+field "covering.integrated_solar" { type = "yes_no", answer = "desk", stage = "permit",
+  ask = "Are solar panels built into the new covering?" }
 
 -- What cannot be ------------------------------------------------------------
 -- Each check runs once, or once per item of `per`; it reports when `when`

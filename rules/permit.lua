@@ -204,6 +204,87 @@ change_trigger("permit.by_spaced_deck", "A permit by taking off spaced boards",
   "permit.spaced_deck_counts", "taking off spaced boards calls for no permit here",
   "No spaced boards come off for a new deck.", "because spaced boards come off for a new deck")
 
+change_trigger("permit.by_skylight", "A permit by a skylight", "permit.skylight_counts",
+  "a skylight calls for no permit here",
+  "No skylight is put in or changed.", "because a skylight is put in or changed")
+
+change_trigger("permit.by_units", "A permit by equipment that is moved", "permit.units_counts",
+  "equipment on the roof calls for no permit here",
+  "No equipment on the roof is moved.", "because equipment on the roof is moved")
+
+change_trigger("permit.by_underlayment", "A permit by new underlayment",
+  "permit.underlayment_counts", "new underlayment calls for no permit here",
+  "No new underlayment is laid.", "because new underlayment is laid")
+
+change_trigger("permit.by_wildfire_zone", "A permit in a wildfire hazard zone",
+  "permit.wildfire_zone_counts", "a wildfire hazard zone calls for no permit of its own here",
+  "The lot is in no such zone.", "because the lot is in such a zone")
+
+change_trigger("permit.by_solar_roof", "A permit for a solar roof", "permit.solar_roof_counts",
+  "a solar roof calls for no permit of its own here",
+  "No solar panels are built into the covering.", "because solar panels are built in")
+
+rule "permit.by_house_kind" {
+  title = "A permit by the kind of house",
+  stage = "permit",
+  applies = function(job, figure)
+    if every_job(figure) then return false, "every reroof needs a permit here" end
+    return permit_triggers.house_kind(job, figure),
+      "the kind of house calls for no permit here"
+  end,
+  judge = function(job)
+    return permit_shown(job, "because of the kind of house")
+  end,
+  mend = "Apply for the permit before any work.",
+}
+
+rule "permit.by_stories" {
+  title = "A permit by the number of stories",
+  stage = "permit",
+  when = triggers("permit.stories_counts", "the number of stories calls for no permit here"),
+  judge = function(job, figure)
+    local stories, limit = job.house.stories, figure "permit.stories_limit"
+    if not permit_triggers.stories(job, figure) then
+      return at_most(stories, limit, "count"):say("So its height calls for no permit.")
+    end
+    return permit_shown(job, "because the house has " .. number(stories) .. " stories")
+  end,
+  mend = "Apply for the permit before any work.",
+}
+
+rule "permit.by_load_share" {
+  title = "A permit by the weight of the new roof",
+  stage = "permit",
+  per = "roof.slopes",
+  when = triggers("permit.load_share_counts", "the new roof's weight calls for no permit here"),
+  judge = function(job, figure, slope)
+    local inside, share, limit = permit_triggers.load_share(job, figure, slope)
+    if not inside then
+      return at_most(share, limit, "percent")
+        :say("So its weight calls for no permit. Where framing members carry over 200 sq ft "
+          .. "each, or the snow load is higher, the department reckons with another load.")
+    end
+    return permit_shown(job, "because the new roof weighs " .. number(share, "percent")
+      .. " of the live load, over the " .. number(limit, "percent") .. " that are free")
+  end,
+  mend = "Apply for the permit before any work.",
+}
+
+rule "permit.by_weight_added" {
+  title = "A permit by pounds added to the roof",
+  stage = "permit",
+  when = triggers("permit.weight_added_counts", "pounds added call for no permit here"),
+  judge = function(job, figure)
+    local inside, added, limit = permit_triggers.weight_added(job, figure)
+    if not inside then
+      return at_most(added, limit, "psf"):say("So its weight calls for no permit.")
+    end
+    return permit_shown(job, "because " .. number(added, "psf") .. " are added to the roof, past "
+      .. "the " .. number(limit, "psf") .. " that are free")
+  end,
+  mend = "Apply for the permit before any work, with what shows that the structure carries it.",
+}
+
 rule "permit.by_weight_rise" {
   title = "A permit by added weight",
   stage = "permit",

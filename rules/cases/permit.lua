@@ -323,6 +323,87 @@ cases "permit.by_heavy_covering" {
   { "weight not known", without = { "covering.weight_lb_per_square" }, expect = "open" },
 }
 
+-- What single handouts add. Fern Hollow County, invented: a reroof is free but for these.
+local FERNHOLLOW = "example/fernhollow"
+
+-- A state's residential code: a townhouse needs one. The county counts two families too.
+cases "permit.by_house_kind" {
+  under = FERNHOLLOW, from = "paperwork",
+  { "a townhouse", with = unpermitted { ["house.kind"] = "townhouse" }, expect = "fail" },
+  { "two families, with a permit", with = { ["house.kind"] = "two_family" }, expect = "pass" },
+  { "one family", with = unpermitted(), expect = "not_applicable" },
+  { "kind not known", without = { "house.kind" }, expect = "open" },
+  { "no kind counts, and none is asked for", under = QUILLBANK, without = { "house.kind" },
+    expect = "not_applicable" },
+}
+
+-- Over two stories.
+cases "permit.by_stories" {
+  under = FERNHOLLOW, from = "paperwork",
+  { "three", with = unpermitted { ["house.stories"] = 3 }, expect = "fail",
+    says = "3 stories" },
+  { "exactly two", with = unpermitted { ["house.stories"] = 2 }, expect = "pass",
+    required = 2, found = 2 },
+  { "three, with a permit", with = { ["house.stories"] = 3 }, expect = "pass" },
+  { "stories not known", without = { "house.stories" }, expect = "open" },
+  { "they do not count elsewhere", under = QUILLBANK, with = { ["house.stories"] = 3 },
+    expect = "not_applicable" },
+}
+
+for _, one in ipairs { { "permit.by_skylight", "scope.skylights_changed" },
+  { "permit.by_units", "scope.units_moved" },
+  { "permit.by_underlayment", "scope.new_underlayment" } } do
+  local id, fact = one[1], one[2]
+  cases(id) {
+    under = FERNHOLLOW, from = "paperwork",
+    { "so, without a permit", with = unpermitted { [fact] = true }, expect = "fail" },
+    { "so, with one", with = { [fact] = true }, expect = "pass" },
+    { "not so", with = unpermitted { [fact] = false }, expect = "pass" },
+    { "not told", expect = "open" },
+    { "it does not count elsewhere", under = QUILLBANK, with = { [fact] = true },
+      expect = "not_applicable" },
+    { "every job needs one by the model code", under = "model/irc-2021", from = "base",
+      with = { [fact] = true }, expect = "not_applicable" },
+  }
+end
+
+-- A state's existing building code lets a second layer of up to 3 lb to the sq ft lie.
+local LAID_OVER = { ["scope.method"] = "overlay", ["existing.layers_removed"] = 0,
+  ["existing.coverings[1].removed"] = false, ["permit.status"] = "none" }
+cases "permit.by_weight_added" {
+  under = FERNHOLLOW, from = "paperwork",
+  { "240 over 240 adds 2.4", with = LAID_OVER, expect = "pass", required = 3, found = 2.4 },
+  { "exactly 3", with = merged(LAID_OVER, { ["covering.weight_lb_per_square"] = 300 }),
+    expect = "pass", found = 3 },
+  { "3.1", with = merged(LAID_OVER, { ["covering.weight_lb_per_square"] = 310 }),
+    expect = "fail", says = "3.1" },
+  { "3.01 is just past it", with = merged(LAID_OVER,
+    { ["covering.weight_lb_per_square"] = 301 }), expect = "fail" },
+  { "pounds do not count elsewhere", under = QUILLBANK, with = LAID_OVER,
+    expect = "not_applicable" },
+  { "3.1, with a permit", with = merged(LAID_OVER, { ["covering.weight_lb_per_square"] = 310,
+    ["permit.status"] = "issued" }), expect = "pass" },
+  { "heavier shingles in place of light ones",
+    with = unpermitted { ["covering.weight_lb_per_square"] = 550 }, expect = "fail" },
+  { "weight not known", with = LAID_OVER, without = { "covering.weight_lb_per_square" },
+    expect = "open" },
+}
+
+-- Visits go with a permit that is needed, whichever of these calls for it.
+cases "inspection.final" {
+  under = FERNHOLLOW, from = "paperwork",
+  with = merged(LAID_OVER, { ["scope.skylights_changed"] = false, ["scope.units_moved"] = false,
+    ["scope.new_underlayment"] = false, ["inspection.final.proof"] = "none" }),
+  { "nothing calls for one", expect = "not_applicable" },
+  { "a skylight does", with = { ["scope.skylights_changed"] = true }, expect = "fail" },
+  { "a moved unit does", with = { ["scope.units_moved"] = true }, expect = "fail" },
+  { "new underlayment does", with = { ["scope.new_underlayment"] = true }, expect = "fail" },
+  { "a townhouse does", with = { ["house.kind"] = "townhouse" }, expect = "fail" },
+  { "a third story does", with = { ["house.stories"] = 3 }, expect = "fail" },
+  { "pounds do", with = { ["covering.weight_lb_per_square"] = 310 }, expect = "fail" },
+  { "a skylight not told of", without = { "scope.skylights_changed" }, expect = "open" },
+}
+
 -- How much pulls in the rest ------------------------------------------------------------
 -- A Florida city and the rule it restates: more than 25 percent in 12 months. A
 -- California ordinance says 26 percent, another 50.
