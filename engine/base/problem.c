@@ -63,6 +63,15 @@ void problem_out_of_memory(struct problems *list)
     list->out_of_memory = true;
 }
 
+void problems_cut(struct problems *list, const struct problems *before)
+{
+    list->first = before->first;
+    list->last = before->last;
+    list->count = before->count;
+    if (list->last != NULL)
+        list->last->next = NULL;
+}
+
 bool problems_any(const struct problems *list, enum problem_kind kind)
 {
     for (const struct problem *p = list->first; p != NULL; p = p->next)

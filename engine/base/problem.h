@@ -52,6 +52,10 @@ void problem_at(struct problems *list, enum problem_kind kind, const char *file,
 /* Out of memory is a problem too; it needs no memory to record. */
 void problem_out_of_memory(struct problems *list);
 
+/* Takes off what was added since the list was as before (a copy of the struct). Being out
+ * of memory stays. */
+void problems_cut(struct problems *list, const struct problems *before);
+
 /* True if any problem of this kind is in the list. */
 bool problems_any(const struct problems *list, enum problem_kind kind);
 

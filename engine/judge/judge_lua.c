@@ -75,7 +75,9 @@ static struct finding *finding_add(struct run *run)
         result->findings = findings;
         run->capacity = capacity;
     }
-    return &result->findings[result->finding_count++];
+    struct finding *finding = &result->findings[result->finding_count++];
+    *finding = (struct finding){0}; /* one that was there, judged again, leaves no trace */
+    return finding;
 }
 
 static struct finding *finding_new(struct run *run)
@@ -531,28 +533,49 @@ void judge_begin(struct rulebook *book)
     sandbox_begin(book->sandbox, SANDBOX_CHECK_STEPS, SANDBOX_CHECK_MS);
 }
 
-int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage reached,
-          struct result *result)
+static void judge_all(struct run *run, int only_stage, enum stage reached)
 {
-    struct run run = {.judging = {.arena = &result->arena, .book = book, .job = job},
-                      .result = result};
-    sandbox_reset(book->sandbox);
-    book->sandbox->user = &run.judging;
-    run.judging.reached = reached;
+    const struct rulebook *book = run->judging.book;
+    const enum stage stage = only_stage >= 0 ? (enum stage)only_stage : reached;
     for (const struct rule *r = book->rules; r != NULL; r = r->next) {
         if ((only_stage >= 0 && (int)r->stage > only_stage)
             || (book->watch.only_rule != NULL && strcmp(book->watch.only_rule, r->id) != 0))
             continue;
-        run.judging.inspecting = reached >= r->stage && r->stage != STAGE_PERMIT;
-        judge_rule(&run, r);
+        run->judging.inspecting = reached >= r->stage && r->stage != STAGE_PERMIT;
+        judge_rule(run, r);
     }
-    if (book->watch.only_rule == NULL)
-        judge_cautions(&run, only_stage >= 0 ? (enum stage)only_stage : reached);
-    if (book->watch.only_rule == NULL)
-        judge_abouts(&run, only_stage >= 0 ? (enum stage)only_stage : reached);
-    if (book->watch.only_rule == NULL)
-        list_drawings(&run);
-    book->sandbox->user = NULL;
+    if (book->watch.only_rule != NULL)
+        return;
+    judge_cautions(run, stage);
+    judge_abouts(run, stage);
+    list_drawings(run);
+}
+
+/* From the beginning, each call apart from the others. */
+static void start_again(struct run *run, struct rulebook *book)
+{
+    struct result *result = run->result;
+    result->finding_count = result->safety_count = result->about_count = 0;
+    result->drawings = NULL;
+    run->judging.said = 0;
+    run->judging.apart = true;
+    judge_begin(book);
+}
+
+int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage reached,
+          struct result *result)
+{
+    struct run run = {.judging = {.arena = &result->arena, .book = book, .job = job,
+                                  .reached = reached},
+                      .result = result};
+    call_begin_all(&run.judging);
+    judge_all(&run, only_stage, reached);
+    if (!call_end_all(&run.judging)) {
+        start_again(&run, book);
+        call_begin_all(&run.judging);
+        judge_all(&run, only_stage, reached);
+        call_end_all(&run.judging);
+    }
     if (only_stage >= 0)
         keep_unfinished(result, (enum stage)only_stage);
     count_findings(result, reached);
@@ -690,20 +713,33 @@ static void check_meant(const struct rulebook *book, const cJSON *job, const cha
     }
 }
 
+static void look_for_impossible(struct judging *judging, const char *file,
+                                struct problems *problems)
+{
+    for (const struct impossible *c = judging->book->impossibles; c != NULL; c = c->next) {
+        struct impossible_run run = {.check = c, .file = file, .problems = problems};
+        judging->said_by_rule = 0;
+        struct walk walk = {.judging = judging, .per = c->per, .depth = c->per_depth, .data = &run,
+                            .visit = visit_impossible};
+        walk_per(&walk);
+    }
+}
+
 void judge_impossible(struct rulebook *book, const cJSON *job, const char *file,
                       struct problems *problems)
 {
     struct judging judging = {.arena = &problems->arena, .book = book, .job = job};
-    sandbox_reset(book->sandbox);
-    book->sandbox->user = &judging;
-    for (const struct impossible *c = book->impossibles; c != NULL; c = c->next) {
-        struct impossible_run run = {.check = c, .file = file, .problems = problems};
-        judging.said_by_rule = 0;
-        struct walk walk = {.judging = &judging, .per = c->per, .depth = c->per_depth, .data = &run,
-                            .visit = visit_impossible};
-        walk_per(&walk);
+    const struct problems before = *problems;
+    call_begin_all(&judging);
+    look_for_impossible(&judging, file, problems);
+    if (!call_end_all(&judging)) {
+        problems_cut(problems, &before);
+        judging.apart = true;
+        judge_begin(book);
+        call_begin_all(&judging);
+        look_for_impossible(&judging, file, problems);
+        call_end_all(&judging);
     }
-    book->sandbox->user = NULL;
     if (book->profile != NULL) /* without one only the catalogue's own checks are loaded */
         check_meant(book, job, file, problems);
     if (problems->arena.failed)

@@ -63,6 +63,8 @@ struct judging {
     bool inspecting;           /* the stage of the rule has been reached */
     const char *reading;       /* figures disputed in these words are given as their rival
                                   source has them; NULL: all as the profile has them */
+    bool touched;              /* a call changed what outlasts it: all is judged again ... */
+    bool apart;                /* ... each call with the heap as it was loaded */
     bool mending;              /* the outcome is known; what would mend it is being said */
     size_t said_by_rule;       /* bytes that this rule left in the findings */
     size_t said;               /* and all rules of this job */

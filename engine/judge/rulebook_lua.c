@@ -225,7 +225,7 @@ struct rulebook *rulebook_load(const char *home, const struct profile *profile,
     if (problems->count == before)
         check_references(&reading);
     book->sandbox->user = NULL;
-    if (book->arena.failed || sandbox_keep(book->sandbox) != 0)
+    if (book->arena.failed || sandbox_freeze(book->sandbox) != 0)
         problem_out_of_memory(problems);
     if (problems->count != before || problems->out_of_memory) {
         rulebook_free(book);

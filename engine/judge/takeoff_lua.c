@@ -3,6 +3,7 @@
 
 #include "base/number.h"
 #include "judge/gap.h"
+#include "judge/judge.h"
 #include "judge/judging.h"
 #include "judge/rulebook.h"
 #include "judge/verdict.h"
@@ -196,6 +197,7 @@ static struct quantity_line *line_new(struct run *run)
         takeoff->line_capacity = capacity;
     }
     struct quantity_line *line = &takeoff->lines[takeoff->line_count++];
+    *line = (struct quantity_line){0}; /* one that was there, reckoned again, leaves no trace */
     line->finding.rule = run->quantity->name;
     line->finding.title = run->quantity->title;
     return line;
@@ -272,15 +274,26 @@ const char *takeoff_word(enum outcome outcome)
     return outcome == OUTCOME_PASS ? "given" : outcome_word(outcome);
 }
 
+static void reckon_all(struct run *run)
+{
+    call_begin_all(&run->judging);
+    for (const struct quantity *q = run->judging.book->quantities; q != NULL; q = q->next)
+        reckon(run, q);
+}
+
 int takeoff_reckon(struct rulebook *book, const cJSON *job, struct takeoff *out)
 {
     struct arena *arena = &out->head.arena;
     struct run run = {.judging = {.arena = arena, .book = book, .job = job}, .takeoff = out};
-    sandbox_reset(book->sandbox);
-    book->sandbox->user = &run.judging;
-    for (const struct quantity *q = book->quantities; q != NULL; q = q->next)
-        reckon(&run, q);
-    book->sandbox->user = NULL;
+    reckon_all(&run);
+    if (!call_end_all(&run.judging)) {
+        out->line_count = 0;
+        run.judging.said = 0;
+        run.judging.apart = true;
+        judge_begin(book);
+        reckon_all(&run);
+        call_end_all(&run.judging);
+    }
     for (size_t i = 0; i < out->line_count; i++)
         out->head.counts[out->lines[i].finding.outcome]++;
     out->head.caution = "A takeoff is only as good as the measurements in it: measure the roof "

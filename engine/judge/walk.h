@@ -41,8 +41,16 @@ const char *call_kept_text(lua_State *lua, const struct call *call, int index);
 void call_applies(lua_State *lua, struct call *call, int applies);
 
 /* Every entry while judging: puts the heap back when it is due. function finds
- * the call as its light userdata. */
+ * the call as its light userdata. With judging->apart a call that changed what outlasts
+ * it ends with SANDBOX_TOUCHED. */
 enum sandbox_stop call_enter(struct judging *judging, lua_CFunction function, struct call *call);
+
+/* Before the first entry, and after the last. What one rule leaves behind must not reach
+ * the next, but looking after each takes longer than judging: it is looked once. False
+ * when something was left behind: everything is then to be done again with
+ * judging->apart set. */
+void call_begin_all(struct judging *judging);
+bool call_end_all(struct judging *judging);
 
 struct walk {
     struct judging *judging;

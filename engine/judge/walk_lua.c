@@ -46,16 +46,42 @@ void call_applies(lua_State *lua, struct call *call, int applies)
     call->judging->record.work = (struct strings){0}; /* what follows shows its own */
 }
 
+/* What is about to be wiped out was there for the calls before. */
+static void put_back(struct judging *judging)
+{
+    const char *what;
+    struct sandbox *sandbox = judging->book->sandbox;
+    if (!judging->apart)
+        judging->touched = judging->touched || !sandbox_untouched(sandbox, &what);
+    sandbox_reset(sandbox);
+}
+
 enum sandbox_stop call_enter(struct judging *judging, lua_CFunction function, struct call *call)
 {
     struct sandbox *sandbox = judging->book->sandbox;
     if (heap_used(&sandbox->heap) > HEAP_HIGH)
-        sandbox_reset(sandbox);
-    const enum sandbox_stop stop = sandbox_call(sandbox, function, call);
+        put_back(judging);
+    enum sandbox_stop stop = sandbox_call(sandbox, function, call);
+    if (judging->apart && (stop == SANDBOX_DONE || stop == SANDBOX_SIGNAL))
+        stop = sandbox_touch(sandbox, stop);
     /* Whatever tripped a limit may have left a mess behind. */
-    if (stop != SANDBOX_DONE && stop != SANDBOX_SIGNAL)
-        sandbox_reset(sandbox);
+    if (judging->apart || (stop != SANDBOX_DONE && stop != SANDBOX_SIGNAL))
+        put_back(judging);
     return stop;
+}
+
+void call_begin_all(struct judging *judging)
+{
+    sandbox_reset(judging->book->sandbox);
+    judging->book->sandbox->user = judging;
+}
+
+bool call_end_all(struct judging *judging)
+{
+    const char *what;
+    judging->book->sandbox->user = NULL;
+    return judging->apart
+        || (!judging->touched && sandbox_untouched(judging->book->sandbox, &what));
 }
 
 /* The list `field` below a node, through the groups between. */

@@ -335,6 +335,7 @@ void sandbox_close(struct sandbox *sandbox)
     if (sandbox == NULL)
         return;
     /* No lua_close: nothing in the heap owns anything outside it. */
+    frozen_free(&sandbox->frozen);
     heap_close(&sandbox->heap);
     free(sandbox);
 }
@@ -342,6 +343,35 @@ void sandbox_close(struct sandbox *sandbox)
 int sandbox_keep(struct sandbox *sandbox)
 {
     return heap_snapshot(&sandbox->heap);
+}
+
+int sandbox_freeze(struct sandbox *sandbox)
+{
+    sandbox_begin(sandbox, SANDBOX_FILES_STEPS, SANDBOX_FILES_MS);
+    if (sandbox_setup(sandbox, frozen_list, &sandbox->frozen) != SANDBOX_DONE
+        || frozen_take(&sandbox->frozen, sandbox->lua) != 0)
+        return -1;
+    return sandbox_keep(sandbox);
+}
+
+bool sandbox_untouched(const struct sandbox *sandbox, const char **what)
+{
+    return frozen_holds(&sandbox->frozen, sandbox->lua, what);
+}
+
+enum sandbox_stop sandbox_touch(struct sandbox *sandbox, enum sandbox_stop stop)
+{
+    const char *what;
+    if (sandbox_untouched(sandbox, &what))
+        return stop;
+    if (what == NULL)
+        snprintf(sandbox->message, sizeof(sandbox->message),
+                 "changed a table of its file: what a rule leaves behind must not reach others");
+    else
+        snprintf(sandbox->message, sizeof(sandbox->message),
+                 "set '%.60s', a local of its file: what a rule leaves behind must not reach "
+                 "others", what);
+    return SANDBOX_TOUCHED;
 }
 
 void sandbox_reset(struct sandbox *sandbox)
@@ -364,6 +394,7 @@ const char *sandbox_message(struct sandbox *sandbox, enum sandbox_stop stop)
         return "took too much memory and was stopped";
     case SANDBOX_SIGNAL:
         return "stopped";
+    case SANDBOX_TOUCHED:
     case SANDBOX_ERROR:
         break;
     }

@@ -24,6 +24,7 @@
 #ifndef EAVEMARK_SANDBOX_SANDBOX_H
 #define EAVEMARK_SANDBOX_SANDBOX_H
 
+#include "sandbox/frozen.h"
 #include "sandbox/heap.h"
 
 #include <lua.h>
@@ -58,11 +59,13 @@ enum sandbox_stop {
     SANDBOX_TIME,
     SANDBOX_SPENT,  /* the total, most of it by calls before */
     SANDBOX_MEMORY,
+    SANDBOX_TOUCHED, /* the call changed what outlasts it: sandbox_touch */
     SANDBOX_SIGNAL, /* a binder ended the call on purpose: sandbox_signal */
 };
 
 struct sandbox {
     struct heap heap;
+    struct frozen frozen;
     lua_State *lua;
     void *user;              /* for binders */
     bool loading;            /* in sandbox_run or sandbox_setup, not in sandbox_call */
@@ -138,6 +141,17 @@ int sandbox_signal(lua_State *lua);
 /* The heap as it is now is what sandbox_reset returns to. -1: out of memory. */
 int sandbox_keep(struct sandbox *sandbox);
 void sandbox_reset(struct sandbox *sandbox);
+
+/* The same, once all is loaded, and what packs keep for themselves is written down. -1:
+ * out of memory. */
+int sandbox_freeze(struct sandbox *sandbox);
+
+/* True if no call since has changed what packs keep. Otherwise *what is the name of the
+ * variable that was set (good until the next call), or NULL for a table. */
+bool sandbox_untouched(const struct sandbox *sandbox, const char **what);
+
+/* After a call that ended with this stop: that stop, or SANDBOX_TOUCHED. */
+enum sandbox_stop sandbox_touch(struct sandbox *sandbox, enum sandbox_stop stop);
 
 /* What a stop other than SANDBOX_DONE means, with the pack's message where
  * there is one; valid until the next call. */

@@ -1,5 +1,5 @@
 -- stops: error "counted to 1;"
--- A counter at the top of a file starts afresh for each job.
+-- A counter at the top of a file starts afresh for each judgement.
 
 local counter = 0
 

@@ -357,6 +357,102 @@ static void a_card_tells_of_a_broken_caution(void **state)
     home_remove(&home);
 }
 
+/* What rules leave behind ---------------------------------------------------------- */
+
+/* The one that writes is broken; the one that reads comes out the same, whatever ran
+ * before it: by itself, for each plane, and after one that was stopped. */
+static void no_rule_speaks_to_another(void **state)
+{
+    (void)state;
+    static const char *const LEAVING[] = {
+        "told = true return at_most(1, figure \"test.most\", \"layers\")",
+        "box.told = true return at_most(1, figure \"test.most\", \"layers\")",
+        "told = true error(\"stopped\")",
+        "told = true box.told = true while true do end",
+        "told = true cannot_tell(\"x\")",
+    };
+    for (size_t i = 0; i < sizeof(LEAVING) / sizeof(LEAVING[0]); i++) {
+        char text[1200];
+        snprintf(text, sizeof(text),
+                 "local told, box = false, {}\n"
+                 "rule \"attack.a\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+                 "  judge = function(job, figure) %s end }\n"
+                 "rule \"attack.b\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+                 "  per = \"roof.slopes\", judge = function(job, figure)\n"
+                 "    return at_most((told or box.told) and 1 or 9, figure \"test.most\", \"layers\")\n"
+                 "  end }\n", LEAVING[i]);
+        struct outcome_of_check hit = with_rule(text);
+        assert_int_equal(hit.status, EAVEMARK_BROKEN);
+        assert_member(hit.json, "attack.a", 0, "outcome", "broken");
+        assert_member(hit.json, "attack.b", 0, "outcome", "fail");
+        assert_member(hit.json, "attack.b", 1, "outcome", "fail");
+        outcome_free(&hit);
+    }
+}
+
+static void one_item_does_not_speak_to_the_next(void **state)
+{
+    (void)state;
+    struct outcome_of_check hit = with_rule(
+        "local told = 0\n"
+        "rule \"attack.item\" { title = \"x\", stage = \"final\", per = \"roof.slopes\", mend = \"x\",\n"
+        "  judge = function(job, figure)\n"
+        "    told = told + 1\n"
+        "    error(\"told \" .. told)\n"
+        "  end }\n");
+    assert_member_has(hit.json, "attack.item", 0, "says", "told 1");
+    assert_member_has(hit.json, "attack.item", 1, "says", "told 1");
+    outcome_free(&hit);
+}
+
+static void no_impossibility_speaks_to_another(void **state)
+{
+    (void)state;
+    struct temporary_home home;
+    make_home(&home);
+    home_write(&home, "rules/attack.lua",
+               "local told = false\n"
+               "impossible \"a\" { at = \"stage\", when = function() told = true end }\n"
+               "impossible \"b\" { at = \"stage\", when = function() if told then return \"x\" end end }\n"
+               "impossible \"c\" { at = \"stage\", when = function() return \"so it is\" end }\n");
+    eavemark *handle = eavemark_open(home.path);
+    struct outcome_of_check hit = check(handle, NULL);
+    assert_int_equal(hit.status, EAVEMARK_BROKEN);
+    assert_string_equal(hit.problems,
+                        "rules/attack.lua:2: impossible \"a\": set 'told', a local of its file: "
+                        "what a rule leaves behind must not reach others\n"
+                        "job.json: /stage: cannot be: so it is\n");
+    outcome_free(&hit);
+    eavemark_close(handle);
+    home_remove(&home);
+}
+
+static void no_quantity_speaks_to_another(void **state)
+{
+    (void)state;
+    struct temporary_home home;
+    make_home(&home);
+    home_write(&home, "rules/attack.lua",
+               "local told = 1\n"
+               "quantity \"a\" { title = \"a\", amount = function()\n"
+               "  told = 2 return amount { exact = 1, unit = \"ft\" } end }\n"
+               "quantity \"b\" { title = \"b\", amount = function()\n"
+               "  return amount { exact = told, unit = \"ft\" } end }\n");
+    eavemark *handle = eavemark_open(home.path);
+    const struct eavemark_request request = {.name = "j", .text = SMALL_JOB,
+                                             .length = strlen(SMALL_JOB)};
+    char *report, *problems;
+    assert_int_equal(eavemark_takeoff(handle, &request, EAVEMARK_JSON_LINE, &report, &problems),
+                     EAVEMARK_BROKEN);
+    assert_has(report, "set 'told', a local of its file");
+    assert_has(report, "\"exact\":{\"value\":1,");
+    assert_null(strstr(report, "\"exact\":{\"value\":2,"));
+    free(report);
+    free(problems);
+    eavemark_close(handle);
+    home_remove(&home);
+}
+
 /* What the job does not say ------------------------------------------------------ */
 
 static void assert_open(const char *rule_text, const char *lacks)
@@ -692,6 +788,10 @@ static const struct CMUnitTest OTHERS[] = {
     cmocka_unit_test(a_loop_in_a_line_about_the_house_is_told),
     cmocka_unit_test(all_cautions_together_have_a_total),
     cmocka_unit_test(a_card_tells_of_a_broken_caution),
+    cmocka_unit_test(no_rule_speaks_to_another),
+    cmocka_unit_test(one_item_does_not_speak_to_the_next),
+    cmocka_unit_test(no_impossibility_speaks_to_another),
+    cmocka_unit_test(no_quantity_speaks_to_another),
     cmocka_unit_test(what_is_not_said_alone_makes_no_pass),
     cmocka_unit_test(what_is_said_instead_does),
     cmocka_unit_test(an_empty_list_holds_nothing_that_is_in_order),

@@ -1,0 +1,14 @@
+-- stops: error "set 'told', a local of its file"
+-- A whole number and its fraction are told apart.
+
+local told = 1
+
+rule "attack.lasting_number" {
+  title = "Lasting number",
+  stage = "final",
+  judge = function(job, figure)
+    told = 1.0
+    return at_most(job.existing.layers, figure "test.most", "layers")
+  end,
+  mend = "Remove this rule.",
+}
