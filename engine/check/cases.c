@@ -110,6 +110,8 @@ static bool findings_hold(struct running *running, const struct rule_case *c,
         if (c->where != NULL && (finding->where == NULL || strcmp(finding->where, c->where) != 0))
             continue;
         matched++;
+        if (finding->outcome == OUTCOME_BROKEN && running->wanted->broke != NULL)
+            running->wanted->broke(running->wanted->data, finding);
         if (finding_holds(c, result, finding, out))
             note_seen(running, finding);
         else

@@ -17,6 +17,8 @@ struct cases_wanted {
     /* Told of every case run, and every rule that lacks one (or NULL): the file
      * it stands in, and the line about it, "" if there is nothing to say. */
     void (*note)(void *data, const char *file, bool held, const char *line);
+    /* Told of every finding of a case whose rule broke (or NULL). */
+    void (*broke)(void *data, const struct finding *finding);
     void *data;
 };
 

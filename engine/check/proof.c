@@ -35,10 +35,24 @@ static void note_case(void *data, const char *file, bool held, const char *line)
                     arena_copy_n(&proof->arena, line, strcspn(line, "\n")));
 }
 
+/* A rule of the place that only its cases reach: an error of its file. */
+static void note_broke(void *data, const struct finding *finding)
+{
+    struct proof *proof = data;
+    struct place_proof *place =
+        finding->file == NULL ? NULL : place_of_file(proof, finding->file);
+    struct proof_block *block = place == NULL ? NULL : place->blocks;
+    while (block != NULL && block->law == NULL)
+        block = block->next;
+    if (block != NULL)
+        proof_remark_broken(proof, place, block, finding);
+}
+
 static void run_cases(struct laws *laws, struct proof *proof, const char *topic, const char *id)
 {
     struct problems problems = {0};
-    struct cases_wanted wanted = {.topic = topic, .place = id, .note = note_case, .data = proof};
+    struct cases_wanted wanted = {.topic = topic, .place = id, .note = note_case,
+                                  .broke = note_broke, .data = proof};
     if (id != NULL)
         wanted.own_rules = &proof->places->own_rules;
     cases_run(laws, &wanted, &proof->cases, &proof->lines, &problems);

@@ -91,6 +91,10 @@ void proof_run(struct laws *laws, const char *name, long date, struct proof *pro
 
 void proof_free(struct proof *proof);
 
+/* The remark that the rule, or another part of the place's files, broke. */
+void proof_remark_broken(struct proof *proof, struct place_proof *place,
+                         struct proof_block *block, const struct finding *finding);
+
 /* Adds a remark to a block unless the place has made it before. */
 void proof_remark(struct proof *proof, struct place_proof *place, struct proof_block *block,
                   struct remark remark);

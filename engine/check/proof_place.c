@@ -132,23 +132,27 @@ static void find_days(struct proof *proof, struct laws *laws, const struct place
 
 /* Base jobs ----------------------------------------------------------------------------- */
 
+void proof_remark_broken(struct proof *proof, struct place_proof *place,
+                         struct proof_block *block, const struct finding *finding)
+{
+    const bool rule = block->law != NULL
+        && rulebook_rule(block->law->book, finding->rule) != NULL;
+    /* "The rule itself erred (FILE:LINE): ..."; the place is told already. */
+    const char *told = strstr(finding->says, "): ");
+    proof_remark(proof, place, block,
+                 (struct remark){finding->file, finding->line, true,
+                                 arena_format(&proof->arena, "%s\"%s\" erred: %s",
+                                              rule ? "rule " : "", finding->rule,
+                                              told == NULL ? finding->says : told + 3), NULL});
+}
+
 /* Says what broke; what a base job fails or lacks is no matter here. */
 static void remark_broken(struct proof *proof, struct place_proof *place,
                           struct proof_block *block, const struct result *result)
 {
-    for (size_t i = 0; i < result->finding_count; i++) {
-        const struct finding *finding = &result->findings[i];
-        if (finding->outcome != OUTCOME_BROKEN)
-            continue;
-        const bool rule = rulebook_rule(block->law->book, finding->rule) != NULL;
-        /* "The rule itself erred (FILE:LINE): ..."; the place is told already. */
-        const char *told = strstr(finding->says, "): ");
-        proof_remark(proof, place, block,
-                     (struct remark){finding->file, finding->line, true,
-                                     arena_format(&proof->arena, "%s\"%s\" erred: %s",
-                                                  rule ? "rule " : "", finding->rule,
-                                                  told == NULL ? finding->says : told + 3), NULL});
-    }
+    for (size_t i = 0; i < result->finding_count; i++)
+        if (result->findings[i].outcome == OUTCOME_BROKEN)
+            proof_remark_broken(proof, place, block, &result->findings[i]);
 }
 
 struct base_run {

@@ -141,6 +141,7 @@ static int compare_numbers(lua_State *lua, const char *sense,
     const double found = check_finite(lua, 1, "the value found");
     const double limit = check_finite(lua, 2, "the limit");
     const char *unit = keep_text(lua, 3);
+    marks_check(lua, sense, found, limit, unit);
     struct judgement *judgement = new_judgement(lua, sense);
     judgement->met = met(found, limit, unit);
     judgement->found = number_value(found, unit);
@@ -179,6 +180,7 @@ static int equals(lua_State *lua)
 static int one_of(lua_State *lua)
 {
     const char *found = luaL_checkstring(lua, 1);
+    marks_check_set(lua, 2, "one_of");
     struct judgement *judgement = new_judgement(lua, "one_of");
     judgement->required = keep_set(lua, 2);
     judgement->found = keep_value(lua, 1, NULL);
@@ -189,6 +191,7 @@ static int one_of(lua_State *lua)
 
 static int none_of(lua_State *lua)
 {
+    marks_check_set(lua, 2, "none_of");
     struct judgement *judgement = new_judgement(lua, "none_of");
     const struct value banned = keep_set(lua, 2);
     judgement->found = keep_value(lua, 1, NULL);
@@ -225,6 +228,7 @@ static int shown(lua_State *lua)
 /* has_all(list, set, "what"): the duty to have all of the set; what is lacking is named. */
 static int has_all(lua_State *lua)
 {
+    marks_check_set(lua, 2, "all_of");
     const struct value found = keep_set(lua, 1), required = keep_set(lua, 2);
     const char *what = keep_text(lua, 3);
     sandbox_charge(lua, found.set_count * required.set_count);
@@ -289,6 +293,7 @@ static int spacings_at_most(lua_State *lua)
     const double *numbers = keep_numbers(lua, &count);
     const struct value limit =
         number_value(check_finite(lua, 2, "the limit"), keep_text(lua, 3));
+    marks_check(lua, "at_most", numbers[0], limit.number, limit.unit);
     return push_compared(lua, judgement_of_spread(judging_of(lua), numbers, count, &limit,
                                                   option(lua, 4, "share"),
                                                   option(lua, 4, "over")),
@@ -301,6 +306,7 @@ static int each_compare(lua_State *lua, bool least)
     const double *numbers = keep_numbers(lua, &count);
     const struct value limit =
         number_value(check_finite(lua, 2, "the limit"), keep_text(lua, 3));
+    marks_check(lua, least ? "at_least" : "at_most", numbers[0], limit.number, limit.unit);
     return push_compared(lua,
                          judgement_of_each(judging_of(lua), numbers, count, &limit, least),
                          numbers, count);

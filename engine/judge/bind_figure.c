@@ -32,7 +32,7 @@ static int figure(lua_State *lua)
     check_arena(lua);
     switch (value->kind) {
     case VALUE_NUMBER:
-        lua_pushnumber(lua, value->number);
+        lua_pushnumber(lua, marks_give_figure(lua, found, value->number));
         return 1;
     case VALUE_YES_NO:
         lua_pushboolean(lua, value->yes);
@@ -43,6 +43,7 @@ static int figure(lua_State *lua)
             lua_pushstring(lua, value->set[i]);
             lua_rawseti(lua, -2, (lua_Integer)i + 1);
         }
+        marks_give_set(lua, found);
         return 1;
     case VALUE_NONE:
     case VALUE_TEXT:

@@ -201,12 +201,22 @@ static int push_array(lua_State *lua, const struct node *node)
     lua_createtable(lua, cJSON_GetArraySize(node->json), 0);
     cJSON_ArrayForEach(item, node->json) {
         if (cJSON_IsNumber(item))
-            lua_pushnumber(lua, item->valuedouble);
+            lua_pushnumber(lua, marks_give_fact(lua, node->field, item->valuedouble));
         else
             lua_pushstring(lua, item->valuestring);
         lua_rawseti(lua, -2, ++index);
     }
     return 1;
+}
+
+/* A marked number is no whole one. */
+static void push_whole(lua_State *lua, double number)
+{
+    const lua_Integer whole = (lua_Integer)number;
+    if ((double)whole == number)
+        lua_pushinteger(lua, whole);
+    else
+        lua_pushnumber(lua, number);
 }
 
 /* Pushes the value of a field that the job has. */
@@ -224,10 +234,10 @@ static int push_value(lua_State *lua, const struct node *node)
         lua_pushstring(lua, node->json->valuestring);
         return 1;
     case FIELD_NUMBER:
-        lua_pushnumber(lua, node->json->valuedouble);
+        lua_pushnumber(lua, marks_give_fact(lua, node->field, node->json->valuedouble));
         return 1;
     case FIELD_INTEGER:
-        lua_pushinteger(lua, (lua_Integer)node->json->valuedouble);
+        push_whole(lua, marks_give_fact(lua, node->field, node->json->valuedouble));
         return 1;
     case FIELD_YES_NO:
         lua_pushboolean(lua, cJSON_IsTrue(node->json));
@@ -235,7 +245,7 @@ static int push_value(lua_State *lua, const struct node *node)
     case FIELD_SLOPE:
         if (!value_slope(node->json->valuestring, &rise))
             return lacks(lua, node);
-        lua_pushnumber(lua, rise);
+        lua_pushnumber(lua, marks_give_fact(lua, node->field, rise));
         return 1;
     case FIELD_NUMBERS:
     case FIELD_CHOICES:

@@ -94,11 +94,6 @@ static bool same_text(const char *a, const char *b)
     return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
 }
 
-static const char *unit_of(const struct field *field)
-{
-    return field->type == FIELD_SLOPE ? "rise_in_12" : field->unit;
-}
-
 static bool is_number(const struct field *field)
 {
     return field->type == FIELD_NUMBER || field->type == FIELD_INTEGER
@@ -109,7 +104,7 @@ static bool is_number(const struct field *field)
  * another exactly, nothing else does; what counts things may leave its unit out. */
 static double factor_of(lua_State *lua, const struct field *field, const struct figure *figure)
 {
-    const char *from = unit_of(field), *to = figure->value.unit;
+    const char *from = fact_unit(field), *to = figure->value.unit;
     if (same_text(from, to) || (from == NULL && number_decimals(to) == 0))
         return 1;
     if (same_text(from, "ft") && same_text(to, "in"))
@@ -461,7 +456,7 @@ static void check_measured(lua_State *lua, const struct row *row)
     }
     if (!measured->measured)
         declare_refuse(lua, "%s is not a measured fact", measured->path);
-    if (!same_text(unit_of(measured), unit_of(row->fact->field)))
+    if (!same_text(fact_unit(measured), fact_unit(row->fact->field)))
         declare_refuse(lua, "%s and %s differ in unit", measured->path, row->fact->field->path);
     for (size_t i = 0; i < row->meets_count; i++)
         if (row->meets[i] != NULL)

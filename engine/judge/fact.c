@@ -143,6 +143,11 @@ static struct value set_of(struct judging *judging, const struct node *node)
     return value;
 }
 
+const char *fact_unit(const struct field *field)
+{
+    return field->type == FIELD_SLOPE ? "rise_in_12" : field->unit;
+}
+
 struct value fact_value(struct judging *judging, const struct node *node)
 {
     struct value value = {.kind = VALUE_NONE, .unit = node->field->unit};

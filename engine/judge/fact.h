@@ -38,6 +38,9 @@ bool fact_read(struct judging *judging, const struct fact *fact, const struct no
 /* Does the job say it? Recorded as read, never as lacking. */
 bool fact_known(struct judging *judging, const struct fact *fact, const struct node *items);
 
+/* What the field is measured in: of a slope, its rise in 12; or NULL. */
+const char *fact_unit(const struct field *field);
+
 /* What a node of a value's field holds, in the judging arena: a number (a slope as
  * its rise in 12), yes or no, text, or set of texts. */
 struct value fact_value(struct judging *judging, const struct node *node);

@@ -194,6 +194,39 @@ static enum judged judge_once(struct run *run, struct call *call, const char **w
     return JUDGED_BROKEN;
 }
 
+/* Judges a second time with numbers marked (bind_marks.h). NULL, or what is wrong. */
+static const char *marks_refuse(struct run *run, const struct walk *walk)
+{
+    struct judging *judging = &run->judging;
+    const struct record record = judging->record;
+    const size_t said = judging->said, said_by_rule = judging->said_by_rule;
+    struct marks marks = {.count = 0};
+    struct call again = {.judging = judging, .rule = run->rule, .items = walk->items,
+                         .depth = walk->depth};
+    judging->record = (struct record){0};
+    judging->marks = &marks;
+    const enum sandbox_stop stop = call_enter(judging, call_rule, &again);
+    const char *why = !marks.refused ? NULL
+        : arena_copy(judging->arena, sandbox_message(judging->book->sandbox, stop));
+    judging->marks = NULL;
+    judging->record = record;
+    judging->said = said;
+    judging->said_by_rule = said_by_rule;
+    return why;
+}
+
+/* The judgement, of which the units and verbs of all comparisons agree with what they
+ * compare. */
+static enum judged judge_checked(struct run *run, const struct walk *walk, struct call *call,
+                                 const char **why)
+{
+    const enum judged judged = judge_once(run, call, why);
+    if (judged != JUDGED_COMPARED || !run->judging.given.doubtful || run->rule->row != NULL)
+        return judged;
+    *why = marks_refuse(run, walk);
+    return *why == NULL ? judged : JUDGED_BROKEN;
+}
+
 /* Judges once more with all that is disputed in these words as the rival has it: one
  * source may differ in several figures, which then go together. */
 static void read_otherwise(struct run *run, const struct walk *walk, const char *disputed,
@@ -286,7 +319,7 @@ static void judge_item(struct run *run, struct walk *walk)
     finding->where = walk_where(walk);
     finding->item = walk->depth > 0 ? walk->items[walk->depth - 1].pointer : NULL;
     const char *why, *broken_mend = NULL;
-    switch (not_carried(run, judge_once(run, &call, &why))) {
+    switch (not_carried(run, judge_checked(run, walk, &call, &why))) {
     case JUDGED_OPEN:
         verdict_open(finding, &run->judging);
         break;

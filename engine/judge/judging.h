@@ -9,6 +9,7 @@
 
 #include "base/strings.h"
 #include "judge/finding.h"
+#include "judge/bind_marks.h"
 #include "judge/rulebook.h"
 
 #include <cjson/cJSON.h>
@@ -69,6 +70,8 @@ struct judging {
     size_t said_by_rule;       /* bytes that this rule left in the findings */
     size_t said;               /* and all rules of this job */
     struct record record;
+    struct given given;        /* to the running function */
+    struct marks *marks;       /* numbers are given marked; NULL: as they are */
 };
 
 /* Raises while a file is loaded: there is no job then. */

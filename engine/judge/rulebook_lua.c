@@ -2,6 +2,7 @@
 
 #include "base/nearest.h"
 #include "base/strings.h"
+#include "judge/bare_number.h"
 #include "judge/bind_declare.h"
 #include "judge/gap.h"
 
@@ -50,6 +51,13 @@ static void run_file(struct declaring *reading, const char *path)
         home_read(reading->home, path, &book->arena, &book->sources, reading->problems);
     if (source == NULL)
         return;
+    struct bare_number bare;
+    if (bare_number_find(source->text, &bare)) {
+        problem_at_line(reading->problems, PROBLEM_RULES, source->path, bare.line, 0,
+                        "%s compares with the bare number %s: a limit is a figure of "
+                        "jurisdictions/, which says where it stands", bare.verb, bare.number);
+        return;
+    }
     reading->file = source->path;
     const enum sandbox_stop stop =
         sandbox_run(book->sandbox, source->text, source->length, source->path);

@@ -61,6 +61,7 @@ enum sandbox_stop call_enter(struct judging *judging, lua_CFunction function, st
     struct sandbox *sandbox = judging->book->sandbox;
     if (heap_used(&sandbox->heap) > HEAP_HIGH)
         put_back(judging);
+    judging->given = (struct given){.fact_count = 0}; /* its tables may go */
     enum sandbox_stop stop = sandbox_call(sandbox, function, call);
     if (judging->apart && (stop == SANDBOX_DONE || stop == SANDBOX_SIGNAL))
         stop = sandbox_touch(sandbox, stop);

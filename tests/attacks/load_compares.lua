@@ -2,4 +2,4 @@
 -- when: load
 -- A comparison has nothing to stand in before a job is there.
 
-at_most(1, 2, "layers")
+at_most(1, #"no", "layers")

@@ -610,7 +610,7 @@ static void findings_are_bounded_as_a_whole(void **state)
                "    judge = function(job, figure)\n"
                "      local text = \"x\"\n"
                "      while #text < 1500 do text = text .. text end\n"
-               "      for n = 1, 1000 do work(text) at_most(n, 1, text) end\n"
+               "      for n = 1, 1000 do work(text) at_most(n, #\"a\", text) end\n"
                "      return at_most(1, figure \"test.most\", \"layers\")\n"
                "    end }\n"
                "end\n");
@@ -685,7 +685,7 @@ static void all_findings_together_are_bounded(void **state)
                "      local text = \"x\"\n"
                "      while #text < 3000 do text = text .. text end\n"
                "      text = text:sub(1, 3990)\n"
-               "      while true do local _ = at_most(1, 1, text) end\n"
+               "      while true do local _ = at_most(1, #\"a\", text) end\n"
                "    end }\n"
                "end\n");
     eavemark *handle = eavemark_open(home.path);

@@ -36,10 +36,10 @@ static const char RULES[] =
     "    return at_most(job.gap_in, share * figure \"test.most\", \"in\") end }\n"
     "rule \"c.last\" { title = \"Unlisted\", stage = \"deck\", mend = \"m\",\n"
     "  judge = function(job, figure)\n"
-    "    return at_most(1, figure \"test.most\", \"layers\") end }\n"
+    "    return at_most(1, figure \"test.most\", \"in\") end }\n"
     "rule \"c.notice\" { title = \"Notice\", stage = \"permit\", mend = \"m\",\n"
     "  judge = function(job, figure)\n"
-    "    return at_most(1, figure \"test.most\", \"layers\") end }\n";
+    "    return at_most(1, figure \"test.most\", \"in\") end }\n";
 
 /* Whose figure hangs on a fact of each plane. */
 #define GRAIN_RULE(id, title) \
@@ -75,7 +75,7 @@ static const char MENDED_RULE[] =
 static const char BOTH_RULE[] =
     "rule \"f.both\" { title = \"Between\", stage = \"deck\", mend = \"m\",\n"
     "  judge = function(job, figure)\n"
-    "    return all_of(at_least(job.gap_in, 1, \"in\"),\n"
+    "    return all_of(at_least(job.gap_in, #\"a\", \"in\"),\n"
     "      at_most(job.gap_in, figure \"test.most\", \"in\")) end }\n";
 
 #define PLANE_RULE(id, title, more) \
@@ -128,6 +128,12 @@ static int start(void **state)
     home_make(&cards.home);
     small_law_write(&cards.home);
     size_t length;
+    char *model = file_text(home_path(&cards.home, "jurisdictions/model/test.lua"), &length);
+    char *inches = text_with(model, "[\"test.most\"] = { 3, unit = \"layers\"",
+                             "[\"test.most\"] = { 3, unit = \"in\"");
+    home_write(&cards.home, "jurisdictions/model/test.lua", inches);
+    free(model);
+    free(inches);
     char *fields = file_text(home_path(&cards.home, "rules/fields.lua"), &length);
     char *all = malloc(length + sizeof(FIELDS));
     assert_non_null(all);

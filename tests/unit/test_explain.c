@@ -409,7 +409,8 @@ static void lists_names(void **state)
     check_list(state, EAVEMARK_JURISDICTIONS, "example/mill\nmodel/test\nmodel/test-2024\n");
     check_list(state, EAVEMARK_PARTS, "attics\ndecks\nexisting\nroof\n");
     check_list(state, EAVEMARK_FIGURES,
-               "test.conditions\ntest.disputed\ntest.kinds\ntest.memory\ntest.most\n"
+               "test.conditions\ntest.disputed\ntest.kinds\ntest.lap_least\n"
+               "test.layers_exact\ntest.memory\ntest.most\n"
                "test.nails_most\ntest.parallel\ntest.pitch_least\ntest.practice\ntest.required\n"
                "test.seen\n");
 }

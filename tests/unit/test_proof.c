@@ -472,7 +472,7 @@ static const struct slip RULE_SLIPS[] = {
     /* Never run by the base job: only reading finds it. */
     {"rule 'roof.own' { title = 'Own', stage = 'permit', mend = 'Mend.',\n"
      "  judge = function(job, figure)\n"
-     "    if job.roof.layers == 9 then return equals(job.roof.knd, 1) end -- job.no\n"
+     "    if job.roof.layers == 9 then return equals(job.roof.knd, #'a') end -- job.no\n"
      "    return at_most(job.roof.layers, figure 'roof.layers_most', 'layers') end }\n",
      EAVEMARK_FAILED,
      "error jurisdictions/elm.rules.lua:3: no field \"knd\" of roof is declared; did you mean "
@@ -498,6 +498,36 @@ static void finds_what_is_wrong_with_its_rules(void **state)
         assert_lacks(proof.report, "field \"no\"");
         assert_int_equal(proof.status, RULE_SLIPS[i].status);
     }
+    end(&proof);
+}
+
+/* Of feet, inches and miles an hour, compared the wrong way round: no base job says how
+ * wide the gap is, so only the cases reach it, and the error is the rules file's. */
+static void finds_what_only_its_cases_reach(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    home_write(&proof.home, "jurisdictions/elm.rules.lua",
+               "field 'roof.gap_in' { type = 'number', unit = 'in', range = { 0, 9 },\n"
+               "  stage = 'permit', ask = 'Gap?' }\n"
+               "rule 'roof.gap' { title = 'Gap', stage = 'permit', mend = 'Mend.',\n"
+               "  judge = function(job, figure)\n"
+               "    return at_most(job.roof.gap_in, figure 'roof.gap_least', 'mph') end }\n");
+    home_write(&proof.home, "jurisdictions/elm.cases.lua",
+               "cases 'roof.gap' { under = 'elm', date = '2025-01-01',\n"
+               "  { 'narrow', with = { ['roof.gap_in'] = 0.1 }, expect = 'pass' },\n"
+               "  { 'wide', with = { ['roof.gap_in'] = 3 }, expect = 'fail' },\n"
+               "  { 'not known', expect = 'open' } }\n");
+    county(&proof, "rules = 'elm.rules.lua', figures = { ['roof.gap_least'] = { 0.1, unit = 'ft',\n"
+                   "  sense = 'at_least', cite = 'C3', status = 'invented', source = 'Elm' } },\n");
+    assert_int_equal(proof.status, EAVEMARK_FAILED);
+    assert_has(proof.report, "1 error, 0 warnings");
+    join_lines(proof.report);
+    assert_has(proof.report, "error jurisdictions/elm.rules.lua:3: rule \"roof.gap\" erred: "
+               "jurisdictions/elm.rules.lua:5: roof.gap_in is in in, and is compared in mph; "
+               "figure \"roof.gap_least\" is in ft, and is compared in mph; "
+               "figure \"roof.gap_least\" is at_least, and is compared by at_most");
     end(&proof);
 }
 
@@ -738,6 +768,7 @@ int main(void)
         cmocka_unit_test(names_the_line_of_a_slip_and_what_to_write),
         cmocka_unit_test(finds_a_drop_that_the_parent_made_already),
         cmocka_unit_test(finds_what_is_wrong_with_its_rules),
+        cmocka_unit_test(finds_what_only_its_cases_reach),
         cmocka_unit_test(proves_topics_and_everything),
         cmocka_unit_test(gives_the_same_as_json),
         cmocka_unit_test(lists_the_figures_that_no_case_notices),
