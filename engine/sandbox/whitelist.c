@@ -1,6 +1,7 @@
 #include "sandbox/whitelist.h"
 
 #include "sandbox/sandbox.h"
+#include "sandbox/sort.h"
 
 #include <lauxlib.h>
 #include <lua.h>
@@ -146,57 +147,37 @@ static int charged_unpack(lua_State *lua)
 
 enum { SORT_LONGEST_TEXT = 256 };
 
-/* table.sort compares in C: bound the number of items and what one
- * comparison costs, and charge n log n. */
-static int charged_sort(lua_State *lua)
+/* Bounds the number of items and what one comparison costs. */
+static int own_sort(lua_State *lua)
 {
     luaL_checktype(lua, 1, LUA_TTABLE);
+    if (luaL_getmetafield(lua, 1, "__metatable") != LUA_TNIL)
+        return luaL_error(lua, "sort: this table may not be changed");
+    const bool ordered = !lua_isnoneornil(lua, 2);
+    if (ordered)
+        luaL_checktype(lua, 2, LUA_TFUNCTION);
+    lua_settop(lua, 2);
     const size_t count = lua_rawlen(lua, 1);
     if (count > SANDBOX_SORT_LONGEST)
         return luaL_error(lua, "sort: a list of more than %d items", SANDBOX_SORT_LONGEST);
-    if (lua_isnoneornil(lua, 2)) {
-        for (size_t i = 1; i <= count; i++) {
-            lua_rawgeti(lua, 1, (lua_Integer)i);
-            const int type = lua_type(lua, -1);
-            if (type == LUA_TSTRING && lua_rawlen(lua, -1) > SORT_LONGEST_TEXT)
-                return luaL_error(lua, "sort: a text of more than %d bytes", SORT_LONGEST_TEXT);
-            if (type != LUA_TSTRING && type != LUA_TNUMBER)
-                return luaL_error(lua, "sort: numbers or texts expected");
-            lua_pop(lua, 1);
-        }
+    for (size_t i = 1; !ordered && i <= count; i++) {
+        lua_rawgeti(lua, 1, (lua_Integer)i);
+        const int type = lua_type(lua, -1);
+        if (type == LUA_TSTRING && lua_rawlen(lua, -1) > SORT_LONGEST_TEXT)
+            return luaL_error(lua, "sort: a text of more than %d bytes", SORT_LONGEST_TEXT);
+        if (type != LUA_TSTRING && type != LUA_TNUMBER)
+            return luaL_error(lua, "sort: numbers or texts expected");
+        lua_pop(lua, 1);
     }
     size_t log = 1;
     for (size_t n = count; n > 1; n /= 2)
         log++;
     sandbox_charge(lua, count * log);
-    lua_settop(lua, 2);
-    lua_pushvalue(lua, lua_upvalueindex(1));
-    lua_insert(lua, 1);
-    lua_call(lua, 2, 0);
+    sort_list(lua, 1, count, ordered ? 2 : 0);
     return 0;
 }
 
-/* Orders keys: numbers before texts, each in their own order, byte by byte. */
-static int key_before(lua_State *lua)
-{
-    if (lua_type(lua, 1) != lua_type(lua, 2)) {
-        lua_pushboolean(lua, lua_type(lua, 1) == LUA_TNUMBER);
-        return 1;
-    }
-    if (lua_type(lua, 1) == LUA_TNUMBER) {
-        lua_pushboolean(lua, lua_compare(lua, 1, 2, LUA_OPLT));
-        return 1;
-    }
-    size_t a_length, b_length;
-    const char *a = lua_tolstring(lua, 1, &a_length);
-    const char *b = lua_tolstring(lua, 2, &b_length);
-    const int order = memcmp(a, b, a_length < b_length ? a_length : b_length);
-    lua_pushboolean(lua, order < 0 || (order == 0 && a_length < b_length));
-    return 1;
-}
-
-/* Pushes the sorted list of the keys of the table at index 1. Upvalue 1 is
- * the library's sort. */
+/* Pushes the sorted list of the keys of the table at index 1. */
 static void push_sorted_keys(lua_State *lua)
 {
     luaL_checktype(lua, 1, LUA_TTABLE);
@@ -212,10 +193,7 @@ static void push_sorted_keys(lua_State *lua)
         lua_rawseti(lua, -4, count);
     }
     sandbox_charge(lua, (size_t)count * 4 + 1);
-    lua_pushvalue(lua, lua_upvalueindex(1));
-    lua_pushvalue(lua, -2);
-    lua_pushcfunction(lua, key_before);
-    lua_call(lua, 2, 0);
+    sort_list(lua, -1, (size_t)count, 0);
 }
 
 /* Upvalues: the keys, the position. */
@@ -298,7 +276,8 @@ static void push_table(lua_State *lua)
     add_wrapped(lua, "unpack", "unpack", charged_unpack);
     add_wrapped(lua, "insert", "insert", charged_insert);
     add_wrapped(lua, "remove", "remove", charged_remove);
-    add_wrapped(lua, "sort", "sort", charged_sort);
+    lua_pushcfunction(lua, own_sort);
+    lua_setfield(lua, -2, "sort");
     lua_remove(lua, -2);
 }
 
@@ -320,18 +299,6 @@ static void push_string(lua_State *lua)
     lua_pop(lua, 2);
 }
 
-static void add_sorted_iteration(lua_State *lua) /* stack: visible */
-{
-    push_library(lua, luaopen_table);
-    lua_getfield(lua, -1, "sort");
-    lua_pushvalue(lua, -1);
-    lua_pushcclosure(lua, sorted_pairs, 1);
-    lua_setfield(lua, -4, "pairs");
-    lua_pushcclosure(lua, sorted_next, 1);
-    lua_setfield(lua, -3, "next");
-    lua_pop(lua, 1);
-}
-
 void whitelist_push(lua_State *lua)
 {
     lua_newtable(lua); /* visible */
@@ -339,7 +306,10 @@ void whitelist_push(lua_State *lua)
     lua_pushvalue(lua, -2);
     copy_names(lua, FROM_BASE);
     lua_pop(lua, 2);
-    add_sorted_iteration(lua);
+    lua_pushcfunction(lua, sorted_pairs);
+    lua_setfield(lua, -2, "pairs"); /* Lua's own order changes from run to run */
+    lua_pushcfunction(lua, sorted_next);
+    lua_setfield(lua, -2, "next");
     lua_pushcfunction(lua, plain_tostring);
     lua_setfield(lua, -2, "tostring");
     push_math(lua);

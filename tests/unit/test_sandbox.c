@@ -68,6 +68,35 @@ static void what_is_there_works(void **state)
         assert_ends(sources[i], SANDBOX_DONE, "done");
 }
 
+/* A list that parts badly, and whose items mostly come equal: as in Lua's own sort, its
+ * order would depend on the clock. */
+static void what_comes_equal_stays_in_order(void **state)
+{
+    (void)state;
+    assert_ends("local t = {} for i = 1, 5000 do t[i] = { i, (i * i) % 7 } end\n"
+                "table.sort(t, function(a, b) return a[2] < b[2] end)\n"
+                "for i = 2, #t do\n"
+                "  local a, b = t[i - 1], t[i]\n"
+                "  assert(a[2] < b[2] or (a[2] == b[2] and a[1] < b[1]))\n"
+                "end", SANDBOX_DONE, "done");
+}
+
+static void a_list_of_any_length_is_sorted(void **state)
+{
+    (void)state;
+    assert_ends("for n = 0, 70 do\n"
+                "  local t, sum = {}, 0 for i = 1, n do t[i] = (i * 37) % 101 sum = sum + t[i] end\n"
+                "  table.sort(t)\n"
+                "  for i = 2, n do assert(t[i - 1] <= t[i]) end\n"
+                "  for i = 1, n do sum = sum - t[i] end\n"
+                "  assert(#t == n and sum == 0)\n"
+                "  table.sort(t, function(a, b) return a > b end)\n"
+                "  for i = 2, n do assert(t[i - 1] >= t[i]) end\n"
+                "end", SANDBOX_DONE, "done");
+    assert_ends("local t = { 'b', 'B', 'a\\0b', 'a', 2, '10', 1.5 } table.sort(t)\n"
+                "assert(table.concat(t, ' ') == '1.5 2 10 B a a\\0b b')", SANDBOX_DONE, "done");
+}
+
 static void each_limit_has_its_name(void **state)
 {
     (void)state;
@@ -477,6 +506,8 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(what_is_there_works),
+        cmocka_unit_test(what_comes_equal_stays_in_order),
+        cmocka_unit_test(a_list_of_any_length_is_sorted),
         cmocka_unit_test(each_limit_has_its_name),
         cmocka_unit_test(work_done_in_c_is_charged),
         cmocka_unit_test(processor_time_ends_what_steps_do_not),
