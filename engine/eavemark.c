@@ -3,27 +3,27 @@
 #include "base/date.h"
 #include "base/text.h"
 #include "base/utf8.h"
-#include "check/card.h"
+#include "ask/card.h"
 #include "check/check.h"
 #include "check/compare.h"
-#include "check/county.h"
-#include "check/explain.h"
-#include "check/figure_table.h"
-#include "check/interview.h"
-#include "check/nudge.h"
-#include "check/proof.h"
+#include "prove/county.h"
+#include "prove/explain.h"
+#include "prove/figure_table.h"
+#include "ask/interview.h"
+#include "prove/mutate.h"
+#include "prove/proof.h"
 #include "job/json.h"
 #include "job/schema.h"
 #include "job/write.h"
-#include "report/card.h"
+#include "report/card_report.h"
 #include "report/changes.h"
-#include "report/compare.h"
+#include "report/compare_report.h"
 #include "report/county_report.h"
-#include "report/explain.h"
-#include "report/figure_table.h"
-#include "report/nudge_report.h"
+#include "report/explain_report.h"
+#include "report/figure_table_report.h"
+#include "report/mutate_report.h"
 #include "report/proof_report.h"
-#include "report/question.h"
+#include "report/question_report.h"
 #include "report/report.h"
 
 #include <stdlib.h>
@@ -183,7 +183,7 @@ void eavemark_result_free(eavemark_result *result)
 }
 
 /* Says what was passed over in silence for want of memory. */
-static void own_up(eavemark *handle, struct problems *problems)
+static void say_if_out_of_memory(eavemark *handle, struct problems *problems)
 {
     if (handle->laws.out_of_memory)
         problem_out_of_memory(problems);
@@ -192,7 +192,7 @@ static void own_up(eavemark *handle, struct problems *problems)
 
 /* Out of memory halfway: neither text is given, so that half an answer is never
  * taken for a whole one. */
-static enum eavemark_status give_neither(char **report, char **problems)
+static enum eavemark_status drop_both_texts(char **report, char **problems)
 {
     free(*report);
     free(*problems);
@@ -248,7 +248,7 @@ enum eavemark_status eavemark_takeoff(eavemark *handle, const struct eavemark_re
     if (checked.takeoff.head.counts[OUTCOME_BROKEN] > 0)
         status = EAVEMARK_BROKEN;
     if (*problems == NULL || (checked.reckoned && *report == NULL))
-        status = give_neither(report, problems);
+        status = drop_both_texts(report, problems);
     checked_takeoff_free(&checked);
     return status;
 }
@@ -389,13 +389,13 @@ enum eavemark_status eavemark_explain(eavemark *handle, const char *name,
         asked.job = read_request(request, &explanation.problems);
     if (explanation.problems.count == 0)
         explain(&handle->laws, &asked, &explanation);
-    own_up(handle, &explanation.problems);
+    say_if_out_of_memory(handle, &explanation.problems);
     enum eavemark_status status = worse(problems_status(&explanation.problems),
                                         problems_status(&explanation.checked.problems));
     *report = status == EAVEMARK_NOTHING_FAILED ? explain_report(&explanation, form) : NULL;
     *problems = both_problems(&explanation.problems, &explanation.checked.problems);
     if (*problems == NULL || (status == EAVEMARK_NOTHING_FAILED && *report == NULL))
-        status = give_neither(report, problems);
+        status = drop_both_texts(report, problems);
     explanation_free(&explanation);
     cJSON_Delete(asked.job);
     return status;
@@ -435,12 +435,12 @@ enum eavemark_status eavemark_figures(eavemark *handle, const char *topic, const
                    "\"%s\" is not one of seen, parallel, memory, practice, invented", status);
     if (table.problems.count == 0)
         figure_table_make(&handle->laws, &asked, &table);
-    own_up(handle, &table.problems);
+    say_if_out_of_memory(handle, &table.problems);
     enum eavemark_status answer = problems_status(&table.problems);
     *report = answer == EAVEMARK_NOTHING_FAILED ? figures_report(&table, form) : NULL;
     *problems = problems_text(&table.problems);
     if (*problems == NULL || (answer == EAVEMARK_NOTHING_FAILED && *report == NULL))
-        answer = give_neither(report, problems);
+        answer = drop_both_texts(report, problems);
     figure_table_free(&table);
     return answer;
 }
@@ -514,7 +514,7 @@ enum eavemark_status eavemark_compare(eavemark *handle, const struct eavemark_re
     *report = comparison.compared ? compare_report(&comparison, form) : NULL;
     *problems = compare_problems(&comparison);
     if (*problems == NULL || (comparison.compared && *report == NULL))
-        status = give_neither(report, problems);
+        status = drop_both_texts(report, problems);
     comparison_free(&comparison);
     return status;
 }
@@ -533,7 +533,7 @@ enum eavemark_status eavemark_list(eavemark *handle, enum eavemark_names names, 
     struct problems problems = {0};
     struct text out = TEXT_EMPTY;
     explain_names(&handle->laws, KINDS[names], &list, &arena, &problems);
-    own_up(handle, &problems);
+    say_if_out_of_memory(handle, &problems);
     for (size_t i = 0; i < list.count; i++)
         text_addf(&out, "%s\n", list.items[i]);
     const enum eavemark_status status = problems_status(&problems);
@@ -578,7 +578,7 @@ enum eavemark_status eavemark_proof(eavemark *handle, const char *name, const ch
     const long day = proof_day(date, &proof.problems);
     if (proof.problems.count == 0)
         proof_run(&handle->laws, name, day, &proof);
-    own_up(handle, &proof.problems);
+    say_if_out_of_memory(handle, &proof.problems);
     enum eavemark_status status = proof_status(&proof);
     *report = NULL;
     if (status != EAVEMARK_UNUSABLE && is_text(form))
@@ -589,29 +589,29 @@ enum eavemark_status eavemark_proof(eavemark *handle, const char *name, const ch
         *report = text_release(&out);
     *problems = problems_text(&proof.problems);
     if (*problems == NULL || (status != EAVEMARK_UNUSABLE && *report == NULL))
-        status = give_neither(report, problems);
+        status = drop_both_texts(report, problems);
     proof_free(&proof);
     return status;
 }
 
-enum eavemark_status eavemark_nudge(eavemark *handle, const char *topic, char **report,
+enum eavemark_status eavemark_mutate(eavemark *handle, const char *topic, char **report,
                                     char **problems)
 {
-    struct nudge nudge = {0};
+    struct mutation mutation = {0};
     struct text out = TEXT_EMPTY;
-    nudge_run(&handle->laws, topic, &nudge);
-    own_up(handle, &nudge.problems);
-    enum eavemark_status status = problems_status(&nudge.problems);
+    mutate_run(&handle->laws, topic, &mutation);
+    say_if_out_of_memory(handle, &mutation.problems);
+    enum eavemark_status status = problems_status(&mutation.problems);
     *report = NULL;
     if (status == EAVEMARK_NOTHING_FAILED) {
-        if (report_nudge_text(&nudge, &out) > 0)
+        if (report_mutate_text(&mutation, &out) > 0)
             status = EAVEMARK_FAILED;
         *report = text_release(&out);
     }
-    *problems = problems_text(&nudge.problems);
+    *problems = problems_text(&mutation.problems);
     if (*problems == NULL || (status <= EAVEMARK_FAILED && *report == NULL))
-        status = give_neither(report, problems);
-    nudge_free(&nudge);
+        status = drop_both_texts(report, problems);
+    mutate_free(&mutation);
     return status;
 }
 

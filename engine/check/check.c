@@ -1,16 +1,16 @@
 #include "check/check.h"
 
-#include "check/asked.h"
-#include "check/ready.h"
+#include "ask/asked.h"
+#include "law/prepare.h"
 #include "judge/judge.h"
 
 void check_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
                const char *file, struct checked *out)
 {
-    const struct ready ready = ready_make(laws, job, overrides, file, &out->problems);
+    const struct prepared ready = prepare_job(laws, job, overrides, file, &out->problems);
     if (ready.law == NULL)
         return;
-    ready_heading(&out->result, job, ready.law, ready.stage);
+    prepare_heading(&out->result, job, ready.law, ready.stage);
     const enum stage reached = ready.stage >= 0 ? ready.asked : ready.own;
     if (judge(ready.law->book, job, ready.stage, reached, &out->result) != 0
         || ask_of_result(&out->result, job, &ready.law->book->fields) != 0)
@@ -28,10 +28,10 @@ void checked_free(struct checked *checked)
 void check_takeoff(struct laws *laws, cJSON *job, const struct overrides *overrides,
                    const char *file, struct checked_takeoff *out)
 {
-    const struct ready ready = ready_make(laws, job, overrides, file, &out->problems);
+    const struct prepared ready = prepare_job(laws, job, overrides, file, &out->problems);
     if (ready.law == NULL)
         return;
-    ready_heading(&out->takeoff.head, job, ready.law, -1);
+    prepare_heading(&out->takeoff.head, job, ready.law, -1);
     if (takeoff_reckon(ready.law->book, job, &out->takeoff) != 0)
         problem_out_of_memory(&out->problems);
     else

@@ -3,17 +3,11 @@
 #define EAVEMARK_CHECK_CHECK_H
 
 #include "base/problem.h"
-#include "check/law.h"
+#include "law/prepare.h"
 #include "judge/finding.h"
-#include "judge/takeoff.h"
+#include "judge/quantities.h"
 
 #include <cjson/cJSON.h>
-
-/* What the command line says over the job's own words; NULL where it is
- * silent. */
-struct overrides {
-    const char *jurisdiction, *date, *stage;
-};
 
 /* Either findings, or problems that say why there are none. */
 struct checked {

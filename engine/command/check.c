@@ -1,4 +1,4 @@
-#include "command/check.h"
+#include "command/checking.h"
 
 #include "command/command.h"
 

@@ -1,4 +1,4 @@
-#include "command/check.h"
+#include "command/checking.h"
 
 #include "base/text.h"
 #include "base/utf8.h"

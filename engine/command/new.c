@@ -212,7 +212,7 @@ static int write_job(const struct sitting *sitting)
     return status;
 }
 
-static int hold(const struct new_options *options, eavemark *handle)
+static int interview_user(const struct new_options *options, eavemark *handle)
 {
     const struct eavemark_request request = {
         .name = options->fill, .jurisdiction = options->jurisdiction, .date = options->date};
@@ -246,7 +246,7 @@ static int run(int argc, char **argv)
         complain("out of memory");
         return EAVEMARK_BROKEN;
     }
-    status = options.list ? list_questions(&options, handle) : hold(&options, handle);
+    status = options.list ? list_questions(&options, handle) : interview_user(&options, handle);
     eavemark_close(handle);
     return status;
 }

@@ -6,7 +6,7 @@
 
 struct proof {
     const char *home, *date, *form, *beside;
-    bool nudge;
+    bool mutate;
 };
 
 static int prove(const struct proof *proof, const char *name)
@@ -15,8 +15,8 @@ static int prove(const struct proof *proof, const char *name)
     char *report = NULL, *problems = NULL;
     eavemark *handle = eavemark_open(home_folder(proof->home));
     int status = EAVEMARK_BROKEN;
-    if (handle != NULL && proof->nudge)
-        status = (int)eavemark_nudge(handle, name, &report, &problems);
+    if (handle != NULL && proof->mutate)
+        status = (int)eavemark_mutate(handle, name, &report, &problems);
     else if (handle != NULL)
         status = (int)eavemark_proof(handle, name, proof->date, proof->beside,
                                      json ? EAVEMARK_JSON : EAVEMARK_TEXT, &report, &problems);
@@ -34,9 +34,9 @@ static int run(int argc, char **argv)
         return status;
     if (proof.form != NULL && strcmp(proof.form, "text") != 0 && strcmp(proof.form, "json") != 0)
         return complain_of_usage(&command_proof, "a proof is text or json");
-    if (proof.nudge && (proof.date != NULL || proof.form != NULL))
-        return complain_of_usage(&command_proof, "--nudge takes neither --date nor --form");
-    if (proof.beside != NULL && (proof.nudge || words.count == 0))
+    if (proof.mutate && (proof.date != NULL || proof.form != NULL))
+        return complain_of_usage(&command_proof, "--mutate takes neither --date nor --form");
+    if (proof.beside != NULL && (proof.mutate || words.count == 0))
         return complain_of_usage(&command_proof, "--beside holds one place, named first, beside "
                                  "another");
     return prove(&proof, words.items[0]);
@@ -49,9 +49,9 @@ static const struct option_line OPTIONS[] = {
      offsetof(struct proof, date), false},
     {"beside", 0, "ID", "a place: only how it differs from this one, instead of\n"
      "from what it follows", KIND_JURISDICTION, offsetof(struct proof, beside), false},
-    {"nudge", 0, NULL,
+    {"mutate", 0, NULL,
      "move every figure (of TOPIC) by its smallest step\n"
-     "and list those that no case notices", KIND_NONE, offsetof(struct proof, nudge), false},
+     "and list those that no case notices", KIND_NONE, offsetof(struct proof, mutate), false},
     {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,
      offsetof(struct proof, home), false},
 };

@@ -1,5 +1,5 @@
 /* watch.c - checks a job again whenever it, a rule or a profile is saved. */
-#include "command/check.h"
+#include "command/checking.h"
 #include "command/command.h"
 #include "command/watched.h"
 

@@ -157,7 +157,7 @@ enum eavemark_status eavemark_proof(eavemark *handle, const char *name, const ch
 /* Moves every figure (of one topic, or NULL: all) by its smallest step, in
  * memory, and lists those whose move changes no case's outcome. Texts as of
  * eavemark_proof. Status 1 when there are any. */
-enum eavemark_status eavemark_nudge(eavemark *handle, const char *topic, char **report,
+enum eavemark_status eavemark_mutate(eavemark *handle, const char *topic, char **report,
                                     char **problems);
 
 /* Starts a county that follows another place: writes its profile, which changes

@@ -4,7 +4,7 @@
 #include "base/measure.h"
 #include "base/nearest.h"
 #include "base/utf8.h"
-#include "job/value.h"
+#include "job/slope.h"
 
 #include <ctype.h>
 #include <math.h>

@@ -1,7 +1,7 @@
 #include "job/footprint_facts.h"
 
 #include "job/validate.h"
-#include "job/value.h"
+#include "job/slope.h"
 
 #include <string.h>
 

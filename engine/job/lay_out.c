@@ -7,7 +7,7 @@
 #include "job/json.h"
 #include "job/origin.h"
 #include "job/pointer.h"
-#include "job/value.h"
+#include "job/slope.h"
 #include "trade/layout.h"
 
 #include <math.h>

@@ -1,6 +1,6 @@
 #include "job/schema.h"
 
-#include "job/value.h"
+#include "job/slope.h"
 
 #include <cjson/cJSON.h>
 #include <string.h>

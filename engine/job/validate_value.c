@@ -5,7 +5,7 @@
 #include "base/number.h"
 #include "base/utf8.h"
 #include "job/pointer.h"
-#include "job/value.h"
+#include "job/slope.h"
 
 #include <math.h>
 #include <stdio.h>

@@ -6,7 +6,7 @@
 
 #include "base/nearest.h"
 #include "job/validate.h"
-#include "job/value.h"
+#include "job/slope.h"
 
 #include <lauxlib.h>
 #include <lua.h>

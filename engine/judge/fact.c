@@ -1,6 +1,6 @@
 #include "judge/fact.h"
 
-#include "job/value.h"
+#include "job/slope.h"
 
 #include <stdio.h>
 #include <string.h>

@@ -8,6 +8,7 @@
 #define EAVEMARK_JUDGE_FINDING_H
 
 #include "base/arena.h"
+#include "base/value.h"
 #include "job/origin.h"
 #include "job/stage.h"
 
@@ -51,32 +52,6 @@ enum ask {
     ASK_PLACE,  /* the building department: what it asks was never read */
 };
 const char *ask_word(enum ask ask);
-
-enum value_kind { VALUE_NONE, VALUE_NUMBER, VALUE_YES_NO, VALUE_TEXT, VALUE_SET };
-
-struct value {
-    enum value_kind kind;
-    double number;
-    bool yes;
-    const char *text;
-    const char *const *set; /* VALUE_SET: set_count texts */
-    size_t set_count;
-    const char *unit; /* of numbers; or NULL */
-};
-
-/* Where a figure comes from. status: seen, parallel, memory, practice, invented. */
-struct cite {
-    const char *code;    /* "IRC 2021" */
-    const char *section; /* "R905.2.2" */
-    const char *status;
-    const char *source;  /* short name of what was read */
-};
-
-/* A county moved the figure. */
-struct amended {
-    const char *by; /* title of the jurisdiction that moved it */
-    struct value from, to;
-};
 
 struct figure;
 struct drawing;

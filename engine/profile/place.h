@@ -8,7 +8,7 @@
 
 #include "base/arena.h"
 #include "base/problem.h"
-#include "judge/finding.h"
+#include "base/value.h"
 #include "profile/home.h"
 #include "profile/profile.h"
 

@@ -52,7 +52,7 @@ static void add_day(struct days *days, long day)
 }
 
 /* The days on which the place itself, or one it follows, takes a new edition. */
-static bool add_days_of(struct shelf *shelf, const char *home, const char *id,
+static bool add_days_of(struct place_cache *cache, const char *home, const char *id,
                         struct days *days)
 {
     struct arena arena = {0};
@@ -62,7 +62,7 @@ static bool add_days_of(struct shelf *shelf, const char *home, const char *id,
     strings_add(&chain, &arena, arena_copy(&arena, id));
     for (size_t i = 0; !arena.failed && i < chain.count && i < PROFILE_LONGEST_CHAIN; i++) {
         const struct place *place =
-            shelf_place(shelf, home, chain.items[i], &arena, &sources, &problems);
+            place_cache_get(cache, home, chain.items[i], &arena, &sources, &problems);
         for (const struct block *b = place == NULL ? NULL : place->blocks; b != NULL; b = b->next) {
             add_day(days, b->from == 0 ? ANY_DAY : b->from);
             if (b->follows != NULL)
@@ -77,24 +77,24 @@ static bool add_days_of(struct shelf *shelf, const char *home, const char *id,
 
 /* NULL when the place does not stand then; *failed is set when that is only for
  * want of memory. */
-static struct profile *stand_on(struct shelf *shelf, const char *home, const char *id,
+static struct profile *stand_on(struct place_cache *cache, const char *home, const char *id,
                                 long date, bool *failed)
 {
     struct problems problems = {0};
-    struct profile *profile = profile_resolve_from(shelf, home, id, date, "", &problems);
+    struct profile *profile = profile_resolve_from(cache, home, id, date, "", &problems);
     *failed = *failed || problems.out_of_memory;
     problems_free(&problems);
     return profile;
 }
 
-static struct profile *stand_newest(struct shelf *shelf, const char *home, const char *id,
+static struct profile *stand_newest(struct place_cache *cache, const char *home, const char *id,
                                     long *date, bool *failed)
 {
     struct days days = {.count = 0};
-    if (!add_days_of(shelf, home, id, &days))
+    if (!add_days_of(cache, home, id, &days))
         *failed = true;
     for (size_t i = 0; i < days.count; i++) {
-        struct profile *profile = stand_on(shelf, home, id, days.items[i], failed);
+        struct profile *profile = stand_on(cache, home, id, days.items[i], failed);
         *date = days.items[i];
         if (profile != NULL)
             return profile;
@@ -102,12 +102,12 @@ static struct profile *stand_newest(struct shelf *shelf, const char *home, const
     return NULL;
 }
 
-long places_newest(struct shelf *shelf, const char *home, const char *id,
+long places_newest(struct place_cache *cache, const char *home, const char *id,
                    struct problems *problems)
 {
     long date = 0;
     bool failed = false;
-    struct profile *profile = stand_newest(shelf, home, id, &date, &failed);
+    struct profile *profile = stand_newest(cache, home, id, &date, &failed);
     if (failed)
         problem_out_of_memory(problems);
     profile_free(profile);
@@ -122,7 +122,7 @@ static int standing_order(const void *a, const void *b)
     return strcmp(left->profile->id, right->profile->id);
 }
 
-int places_stand(struct shelf *shelf, const char *home, long date, struct places *places)
+int places_stand(struct place_cache *cache, const char *home, long date, struct places *places)
 {
     struct strings ids = {0};
     places_ids(home, &ids, &places->arena);
@@ -131,8 +131,8 @@ int places_stand(struct shelf *shelf, const char *home, long date, struct places
         struct standing standing = {.date = date};
         bool *failed = &places->arena.failed;
         standing.profile =
-            date != 0 ? stand_on(shelf, home, ids.items[i], date, failed)
-                      : stand_newest(shelf, home, ids.items[i], &standing.date, failed);
+            date != 0 ? stand_on(cache, home, ids.items[i], date, failed)
+                      : stand_newest(cache, home, ids.items[i], &standing.date, failed);
         if (standing.profile != NULL)
             places->items[places->count++] = standing;
         else

@@ -4,7 +4,7 @@
 
 #include "base/strings.h"
 #include "profile/profile.h"
-#include "profile/shelf.h"
+#include "profile/place_cache.h"
 
 /* One place, as it stands on the day asked for. */
 struct standing {
@@ -25,13 +25,13 @@ void places_ids(const char *home, struct strings *ids, struct arena *arena);
 /* The last day that is sure to show the newest edition of a place: the
  * beginning of its last block that its parents reach. 0 when there is none.
  * What is wrong with its files is not said here; being out of memory is. */
-long places_newest(struct shelf *shelf, const char *home, const char *id,
+long places_newest(struct place_cache *cache, const char *home, const char *id,
                    struct problems *problems);
 
-/* Every place that resolves on the date, or for 0 in its newest edition. The shelf must
+/* Every place that resolves on the date, or for 0 in its newest edition. The cache must
  * outlive them.
  * Returns 0, or -1 when out of memory. */
-int places_stand(struct shelf *shelf, const char *home, long date, struct places *places);
+int places_stand(struct place_cache *cache, const char *home, long date, struct places *places);
 
 /* An edition changes what it follows; a model that none of them follows is only their
  * stock. Where no model follows another, each is an edition. */

@@ -3,7 +3,7 @@
 #include "base/date.h"
 #include "base/nearest.h"
 #include "base/number.h"
-#include "profile/shelf.h"
+#include "profile/place_cache.h"
 
 #include <ctype.h>
 #include <stdio.h>
@@ -11,7 +11,7 @@
 #include <string.h>
 
 struct resolving {
-    struct shelf *shelf; /* or NULL: places are read for this profile alone */
+    struct place_cache *cache; /* or NULL: places are read for this profile alone */
     const char *home;
     const char *job_file;
     long date;
@@ -193,9 +193,10 @@ static bool climb(struct resolving *r, const char *id)
         if (r->depth > 0 && !may_follow(r, id))
             return false;
         struct profile *profile = r->profile;
-        const struct place *place = r->shelf == NULL
+        const struct place *place = r->cache == NULL
             ? place_load(r->home, id, &profile->arena, &profile->sources, r->problems)
-            : shelf_place(r->shelf, r->home, id, &profile->arena, &profile->sources, r->problems);
+            : place_cache_get(r->cache, r->home, id, &profile->arena, &profile->sources,
+                              r->problems);
         if (place == NULL)
             return false;
         const struct block *block = block_on(place, r->date);
@@ -477,7 +478,7 @@ static void doubt_figures(struct resolving *r, const struct block *block)
 
 /* Lays the blocks over one another, the farthest first. None gives a figure twice, so
  * each looks only among what was there before it. */
-static void lay_figures(struct resolving *r)
+static void overlay_figures(struct resolving *r)
 {
     struct profile *profile = r->profile;
     size_t capacity = 0;
@@ -749,11 +750,11 @@ struct profile *profile_resolve(const char *home, const char *id, long date,
     return profile_resolve_from(NULL, home, id, date, job_file, problems);
 }
 
-struct profile *profile_resolve_from(struct shelf *shelf, const char *home, const char *id,
+struct profile *profile_resolve_from(struct place_cache *cache, const char *home, const char *id,
                                      long date, const char *job_file,
                                      struct problems *problems)
 {
-    struct resolving r = {.shelf = shelf, .home = home, .job_file = job_file, .date = date,
+    struct resolving r = {.cache = cache, .home = home, .job_file = job_file, .date = date,
                           .problems = problems};
     if (!profile_exists(home, id)) {
         say_unknown(&r, id);
@@ -768,7 +769,7 @@ struct profile *profile_resolve_from(struct shelf *shelf, const char *home, cons
     char *own_id = arena_copy(&r.profile->arena, id);
     if (own_id != NULL && climb(&r, own_id)) {
         lay_heading(&r);
-        lay_figures(&r);
+        overlay_figures(&r);
         settle_readings(&r);
         read_pages(&r);
         settle_at(&r);

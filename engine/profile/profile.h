@@ -13,7 +13,7 @@
 
 #include "base/arena.h"
 #include "base/problem.h"
-#include "judge/finding.h"
+#include "base/value.h"
 #include "profile/home.h"
 
 #include <stdbool.h>
@@ -97,9 +97,9 @@ struct profile {
 struct profile *profile_resolve(const char *home, const char *id, long date,
                                 const char *job_file, struct problems *problems);
 
-/* The same from what is on a shelf (shelf.h), which must outlive the profile. */
-struct shelf;
-struct profile *profile_resolve_from(struct shelf *shelf, const char *home, const char *id,
+/* The same from what is on a cache (cache.h), which must outlive the profile. */
+struct place_cache;
+struct profile *profile_resolve_from(struct place_cache *cache, const char *home, const char *id,
                                      long date, const char *job_file,
                                      struct problems *problems);
 

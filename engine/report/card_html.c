@@ -1,9 +1,9 @@
 /* card_html.c - the card as two sides of a sheet, see card.h. */
-#include "report/card.h"
+#include "report/card_report.h"
 
 #include "include/eavemark.h"
 #include "report/card_row.h"
-#include "report/drawings.h"
+#include "report/job_drawings.h"
 #include "report/html.h"
 
 #include <string.h>

@@ -2,7 +2,7 @@
 
 #include "base/number.h"
 #include "report/story.h"
-#include "report/value.h"
+#include "report/value_words.h"
 
 #include <stdlib.h>
 #include <string.h>

@@ -4,7 +4,7 @@
 #define EAVEMARK_REPORT_CARD_ROW_H
 
 #include "base/text.h"
-#include "check/card.h"
+#include "ask/card.h"
 
 /* What a card numbers: a rule, at the places that stand together in a section.
  * They make one row or, where they differ, several. */

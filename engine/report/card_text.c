@@ -1,11 +1,11 @@
 /* card_text.c - the card for a printer that knows letters only, see card.h. */
-#include "report/card.h"
+#include "report/card_report.h"
 
 #include "base/utf8.h"
 #include "include/eavemark.h"
 #include "report/card_row.h"
 #include "report/page.h"
-#include "report/value.h"
+#include "report/value_words.h"
 #include "report/wrap.h"
 
 #include <string.h>

@@ -1,4 +1,4 @@
-#include "report/compare.h"
+#include "report/compare_report.h"
 
 #include "include/eavemark.h"
 #include "report/json_part.h"

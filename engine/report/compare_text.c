@@ -1,9 +1,9 @@
-#include "report/compare.h"
+#include "report/compare_report.h"
 
 #include "include/eavemark.h"
 #include "report/grid.h"
 #include "report/page.h"
-#include "report/value.h"
+#include "report/value_words.h"
 #include "report/wrap.h"
 
 #include <stdio.h>

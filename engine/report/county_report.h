@@ -3,7 +3,7 @@
 #define EAVEMARK_REPORT_COUNTY_REPORT_H
 
 #include "base/text.h"
-#include "check/county.h"
+#include "prove/county.h"
 
 /* A profile that changes nothing yet and shows, in comments, how it is done;
  * and a file for its cases. Both set out->failed when out of memory. */

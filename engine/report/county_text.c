@@ -2,7 +2,7 @@
 #include "report/county_report.h"
 
 #include "base/date.h"
-#include "report/value.h"
+#include "report/value_words.h"
 
 #include <string.h>
 

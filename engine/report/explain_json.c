@@ -1,4 +1,4 @@
-#include "report/explain.h"
+#include "report/explain_report.h"
 
 #include "include/eavemark.h"
 #include "job/spot.h"

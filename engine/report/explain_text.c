@@ -1,11 +1,11 @@
-#include "report/explain.h"
+#include "report/explain_report.h"
 
 #include "base/date.h"
 #include "include/eavemark.h"
 #include "job/spot.h"
 #include "report/grid.h"
 #include "report/page.h"
-#include "report/value.h"
+#include "report/value_words.h"
 #include "report/wrap.h"
 
 #include <string.h>

@@ -6,7 +6,7 @@
 #include "report/html_style.h"
 #include "report/page.h"
 #include "report/story.h"
-#include "report/value.h"
+#include "report/value_words.h"
 
 #include <string.h>
 

@@ -4,7 +4,7 @@
 #include "base/utf8.h"
 #include "include/eavemark.h"
 #include "report/json_part.h"
-#include "report/value.h"
+#include "report/value_words.h"
 
 #include <cjson/cJSON.h>
 #include <stdio.h>

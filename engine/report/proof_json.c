@@ -4,7 +4,7 @@
 #include "base/date.h"
 #include "include/eavemark.h"
 #include "report/json_part.h"
-#include "report/value.h"
+#include "report/value_words.h"
 
 #include <string.h>
 

@@ -3,7 +3,7 @@
 #define EAVEMARK_REPORT_PROOF_REPORT_H
 
 #include "base/text.h"
-#include "check/proof.h"
+#include "prove/proof.h"
 
 /* For people, in 80 columns: one place with its differences, or all with what
  * is wrong with them; then the cases that went wrong. The last line is always

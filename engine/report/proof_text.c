@@ -2,7 +2,7 @@
 #include "report/proof_report.h"
 
 #include "base/date.h"
-#include "report/value.h"
+#include "report/value_words.h"
 #include "report/wrap.h"
 
 enum { HANG = 12 };

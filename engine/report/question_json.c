@@ -1,4 +1,4 @@
-#include "report/question.h"
+#include "report/question_report.h"
 
 #include "report/json_part.h"
 

@@ -1,9 +1,9 @@
-#include "report/question.h"
+#include "report/question_report.h"
 
 #include "base/number.h"
 #include "job/spot.h"
 #include "report/page.h"
-#include "report/value.h"
+#include "report/value_words.h"
 #include "report/wrap.h"
 
 #include <string.h>

@@ -4,7 +4,7 @@
 
 #include "base/text.h"
 #include "judge/finding.h"
-#include "judge/takeoff.h"
+#include "judge/quantities.h"
 
 #include <cjson/cJSON.h>
 #include <stdbool.h>

@@ -4,10 +4,10 @@
 
 #include "include/eavemark.h"
 #include "report/confirm.h"
-#include "report/drawings.h"
+#include "report/job_drawings.h"
 #include "report/html.h"
 #include "report/story.h"
-#include "report/value.h"
+#include "report/value_words.h"
 
 struct sheet {
     struct text *out;

@@ -2,7 +2,7 @@
 
 #include "base/number.h"
 #include "include/eavemark.h"
-#include "report/value.h"
+#include "report/value_words.h"
 #include "report/wrap.h"
 
 #include <string.h>

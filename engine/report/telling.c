@@ -1,7 +1,7 @@
 #include "report/telling.h"
 
 #include "report/story.h"
-#include "report/value.h"
+#include "report/value_words.h"
 
 #include <string.h>
 

@@ -5,7 +5,7 @@
 #include "include/eavemark.h"
 #include "report/confirm.h"
 #include "report/story.h"
-#include "report/value.h"
+#include "report/value_words.h"
 #include "report/wrap.h"
 
 #include <string.h>

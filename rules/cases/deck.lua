@@ -489,7 +489,7 @@ cases "deck.nail_length" {
     with = { ["decks[1].nails.measured_label_matches"] = true }, expect = "pass" },
 }
 
--- A step to either side of a figure: what `eavemark proof --nudge` looks for.
+-- A step to either side of a figure: what `eavemark proof --mutate` looks for.
 -- The values are typed here again, from the same tables.
 
 -- Table R503.2.1.1(1): rating, thickness as printed, span with edges held and not.

@@ -318,7 +318,7 @@ run 0 proof here/alder --home county; no_errors; says 'no difference'
 [ "$(tail -1 out)" = '0 passed, 0 failed' ] || flunk "the last line of a proof"
 [ "$(wc -L <out)" -le 80 ] || flunk "a proof is wider than 80 columns"
 run 0 proof here/alder --home county --form json; no_errors; says '"places"'
-run 2 proof here/alder --home county --nudge --form json; silent; warns 'neither'
+run 2 proof here/alder --home county --mutate --form json; silent; warns 'neither'
 run 2 proof here/adler --home county; silent; warns 'here/alder'
 
 if [ $failures -ne 0 ]; then echo "$failures failed"; exit 1; fi

@@ -1,7 +1,13 @@
 #!/bin/sh
-# rooms.sh SOURCE_DIR - which room may know of which, held against the files.
-# Prints a line per breach; the exit status says whether there was one.
+# rooms.sh [--write] SOURCE_DIR - which room may know of which (engine/rooms.tsv), held
+# against the files. Prints a line per breach; the exit status says whether there was one.
+# With --write the table of engine/README.md is made anew.
 set -eu
+write=
+if [ "$1" = --write ]; then
+    write=$1
+    shift
+fi
 cd "$1"
 breaches=$(mktemp)
 trap 'rm -f "$breaches"' EXIT
@@ -10,50 +16,89 @@ say() {
     sed "s|\$| -- $1|" >>"$breaches"
 }
 
-# Lua stands behind the sandbox and the binders, and headers internal to them.
-grep -rnE '#include [<"](lua|lauxlib|lualib)\.h' engine --include='*.[ch]' \
-    | grep -vE '^engine/sandbox/' \
-    | grep -vE '^engine/[a-z]+/(bind_[a-z_]+|[a-z_]+_lua)\.c:' \
-    | grep -vE '^engine/judge/(judging|walk)\.h:|^engine/judge/bind_[a-z_]+\.h:' \
-    | grep -vE '^engine/check/case_job\.h:' \
-    | say 'only the sandbox and the binders may include Lua' || true
+# The table of rooms, without its head: room, files, holds, knows nothing of, may include,
+# libraries.
+rooms() {
+    grep -v '^#' engine/rooms.tsv | tail -n +2
+}
 
-# Those internal headers stay among the binders.
-grep -rnE '#include "(judge/judging|judge/walk|judge/bind_[a-z_]+|check/case_job)\.h"' engine --include='*.[ch]' \
-    | grep -vE '^engine/judge/|^engine/check/[a-z_]+_lua\.c:' \
+# README.md's rows, as the table has them.
+rows() {
+    rooms | awk -F'\t' '{ printf "| %s | %s | %s |\n", $2, $3, $4 }'
+}
+
+readme_rows() {
+    sed -n '/^| room | holds/,/^$/p' engine/README.md | grep '^| `'
+}
+
+if [ "$write" = --write ]; then
+    rows >"$breaches"
+    sed -i -e '/^| room | holds/,/^$/{/^| `/d}' -e "/^|---|---|---|\$/{
+        x; s/^/x/; /^x\$/{x; r $breaches
+        b}; x}" engine/README.md
+    : >"$breaches"
+fi
+[ "$(rows)" = "$(readme_rows)" ] \
+    || echo 'engine/README.md: its table of rooms is not that of rooms.tsv' >>"$breaches"
+
+# Every folder is a room, and every room is there.
+for folder in engine/*/; do
+    name=$(basename "$folder")
+    rooms | grep -q "^$name/" || echo "$folder" | say 'no room of engine/rooms.tsv'
+done
+
+# A room includes itself and what its row allows; those come before it, so that no two
+# rooms hang on each other.
+above=
+tab=$(printf '\t')
+while IFS=$tab read -r room files holds not may libraries; do
+    name=${room%/}
+    own="engine/$name"
+    case $name in
+    include) own='engine/include engine/eavemark.c' ;;
+    command) own='engine/command engine/main.c' ;;
+    esac
+    for other in $may; do
+        case " - include $above" in *" $other "*) ;; *) echo "$other" | say "not above $room" ;; esac
+    done
+    above="$above $name "
+    allowed=$(echo "$name $may" | tr ' ' '|')
+    grep -rnE '#include "' $own --include='*.[ch]' \
+        | grep -vE "#include \"($allowed)/" \
+        | say "$room may not include it (engine/rooms.tsv)" || true
+    case $libraries in *cjson*) ;; *)
+        grep -rnE '#include <cjson' $own --include='*.[ch]' | say "$room may not know JSON" || true ;;
+    esac
+    case $libraries in *sha*) ;; *)
+        grep -rnE '#include <sha' $own --include='*.[ch]' | say "$room may not know sha2.h" || true ;;
+    esac
+    case $libraries in
+    *'lua all'*) ;;
+    *lua*)
+        # Behind the sandbox stand the binders, and the headers between them.
+        grep -rnE '#include <(lua|lauxlib|lualib)\.h' $own --include='*.[ch]' \
+            | grep -vE '^engine/[a-z]+/(bind_[a-z_]+\.[ch]|[a-z_]+_lua\.c):' \
+            | grep -vE '^engine/(judge/(judging|walk)|prove/case_job)\.h:' \
+            | say 'only the sandbox and the binders may include Lua' || true ;;
+    *)
+        grep -rnE '#include <(lua|lauxlib|lualib)\.h' $own --include='*.[ch]' \
+            | say "$room may not know Lua" || true ;;
+    esac
+done <<TABLE
+$(rooms)
+TABLE
+
+# Those headers between the binders stay there.
+grep -rnE '#include "(judge/judging|judge/walk|judge/bind_[a-z_]+|prove/case_job)\.h"' engine --include='*.[ch]' \
+    | grep -vE '^engine/judge/|^engine/prove/[a-z_]+_lua\.c:' \
     | say 'a header internal to another room' || true
 
-# The trade's arithmetic knows only itself, base and the system.
-grep -rnE '#include "' engine/trade --include='*.[ch]' \
-    | grep -vE '#include "(trade|base)/' \
-    | say 'the trade may include only trade/ and base/' || true
-grep -rnE '#include <(lua|lauxlib|lualib|cjson)' engine/trade engine/base --include='*.[ch]' \
-    | say 'neither the trade nor base may know Lua or JSON' || true
-
-# Drawings are made of numbers: no jobs, no rules.
-grep -rnE '#include "' engine/draw --include='*.[ch]' \
-    | grep -vE '#include "(draw|trade|base)/' \
-    | say 'draw may include only draw/, trade/ and base/' || true
-grep -rnE '#include <(lua|lauxlib|lualib|cjson)' engine/draw --include='*.[ch]' \
-    | say 'draw may not know Lua or JSON' || true
-
-# base knows nobody.
-grep -rnE '#include "' engine/base --include='*.[ch]' \
-    | grep -vE '#include "base/' \
-    | say 'base may include only base/' || true
-
-# The commands use the public interface, like anyone else.
-grep -nE '#include ["<]' engine/main.c engine/command/*.[ch] \
-    | grep -vE '#include "(include/eavemark\.h|base/|command/)' \
-    | grep -vE '#include <(lua|lauxlib|lualib|cjson|sha)' \
-    | grep -E '#include "' \
-    | say 'a command may include only eavemark.h, base/ and command/' || true
-grep -nE '#include <(lua|lauxlib|lualib|cjson|sha)' engine/main.c engine/command/*.[ch] \
-    | say 'a command may not know Lua or JSON' || true
-
 # Rules do not know of reports, nor reports of rules.
-grep -rnE '#include "(sandbox|judge/(judge|rulebook|judging)|profile)[/.]' engine/report --include='*.[ch]' \
+grep -rnE '#include "judge/(judge|rulebook)[/.]' engine/report --include='*.[ch]' \
     | say 'a report knows findings only' || true
+
+# No two headers share a name: an include is read as its file.
+find engine -name '*.h' | sed 's:.*/::' | sort | uniq -d | say 'the name of two headers'
 
 # The engine knows no rule by name: topics alone are words of the trade, ids are not.
 ids=$(grep -hoE '^rule "[a-z0-9_]+\.[a-z0-9_]+"' rules/*.lua | sed 's/^rule //' | tr -d '"' | sort -u)

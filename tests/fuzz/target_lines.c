@@ -1,6 +1,6 @@
 /* A batch of jobs, one a line: a record for every line that is not blank, in
  * the same order, each one line of JSON. */
-#include "command/check.h"
+#include "command/checking.h"
 #include "fuzz/target.h"
 #include "support/small_law.h"
 

@@ -2,7 +2,7 @@
  * of the JSON Schema match, and no other text. */
 #include "base/date.h"
 #include "fuzz/target.h"
-#include "job/value.h"
+#include "job/slope.h"
 
 #include <math.h>
 #include <regex.h>

@@ -132,10 +132,10 @@ static void proof(const struct scene *scene, eavemark *handle, struct answer *an
                                          &answer->problems);
 }
 
-static void nudge(const struct scene *scene, eavemark *handle, struct answer *answer)
+static void mutate(const struct scene *scene, eavemark *handle, struct answer *answer)
 {
     (void)scene;
-    answer->status = (int)eavemark_nudge(handle, NULL, &answer->report, &answer->problems);
+    answer->status = (int)eavemark_mutate(handle, NULL, &answer->report, &answer->problems);
 }
 
 /* Files are written all or not at all. */
@@ -382,7 +382,7 @@ static void other_calls(void **state)
     static const struct { const char *name; caller call; size_t stride; } CALLS[] = {
         {"takeoff", takeoff, 1}, {"explain", explain, 3}, {"figures", figures, 1},
         {"compare", compare, 1},
-        {"schema", schema, 1}, {"listing", listing, 1}, {"proof", proof, 7}, {"nudge", nudge, 1},
+        {"schema", schema, 1}, {"listing", listing, 1}, {"proof", proof, 7}, {"mutate", mutate, 1},
         {"new county", new_county, 3}};
     for (size_t i = 0; i < sizeof(CALLS) / sizeof(CALLS[0]); i++) {
         const char *only = getenv("EAVEMARK_CALL"); /* to look into one of them */

@@ -1,7 +1,7 @@
 /* Figures by edition as a table, and what may be claimed of them: a figure that was read
  * has a source, the editions it was read in are there, few are only recalled, and no
  * place follows a book that is newer than the reading of the place's own pages. */
-#include "check/figure_table.h"
+#include "prove/figure_table.h"
 
 #include "base/date.h"
 #include "include/eavemark.h"
@@ -140,9 +140,9 @@ static void what_there_is_not_is_said(void **state)
 
 /* The tree's own figures ---------------------------------------------------------- */
 
-static void stand(struct shelf *shelf, struct places *places)
+static void stand(struct place_cache *cache, struct places *places)
 {
-    assert_int_equal(places_stand(shelf, EAVEMARK_HOME_DIR, 0, places), 0);
+    assert_int_equal(places_stand(cache, EAVEMARK_HOME_DIR, 0, places), 0);
     assert_int_equal(places->skipped.count, 0);
 }
 
@@ -181,14 +181,14 @@ static size_t unfounded(const struct places *places, const struct profile *profi
 static void what_was_read_has_a_source(void **state)
 {
     (void)state;
-    struct shelf shelf = {0};
+    struct place_cache cache = {0};
     struct places places = {0};
     size_t bad = 0;
-    stand(&shelf, &places);
+    stand(&cache, &places);
     for (size_t i = 0; i < places.count; i++)
         bad += unfounded(&places, places.items[i].profile);
     places_free(&places);
-    shelf_free(&shelf);
+    place_cache_free(&cache);
     assert_int_equal(bad, 0);
 }
 
@@ -196,10 +196,10 @@ static void what_was_read_has_a_source(void **state)
 static void few_figures_of_the_model_are_recalled(void **state)
 {
     (void)state;
-    struct shelf shelf = {0};
+    struct place_cache cache = {0};
     struct places places = {0};
     size_t recalled = 0, editions = 0;
-    stand(&shelf, &places);
+    stand(&cache, &places);
     for (size_t i = 0; i < places.count; i++) {
         const struct profile *profile = places.items[i].profile;
         if (!places_is_edition(&places, profile))
@@ -220,7 +220,7 @@ static void few_figures_of_the_model_are_recalled(void **state)
         }
     }
     places_free(&places);
-    shelf_free(&shelf);
+    place_cache_free(&cache);
     assert_int_equal(editions, 5);
     printf("%zu recalled figures in the model code's editions\n", recalled);
     assert_in_range(recalled, 1, RECALLED_MOST);
@@ -249,10 +249,10 @@ static const struct profile *model_of(const struct places *places, const struct 
 static void no_place_claims_a_book_newer_than_its_reading(void **state)
 {
     (void)state;
-    struct shelf shelf = {0};
+    struct place_cache cache = {0};
     struct places places = {0};
     size_t looked_at = 0, bad = 0;
-    stand(&shelf, &places);
+    stand(&cache, &places);
     for (size_t i = 0; i < places.count; i++) {
         const struct profile *place = places.items[i].profile;
         const struct profile *model = model_of(&places, place);
@@ -266,7 +266,7 @@ static void no_place_claims_a_book_newer_than_its_reading(void **state)
         bad++;
     }
     places_free(&places);
-    shelf_free(&shelf);
+    place_cache_free(&cache);
     assert_true(looked_at > 20);
     assert_int_equal(bad, 0);
 }

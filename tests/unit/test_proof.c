@@ -631,14 +631,14 @@ static void gives_the_same_as_json(void **state)
     end(&proof);
 }
 
-/* Nudging -------------------------------------------------------------------------- */
+/* Moving figures -------------------------------------------------------------- */
 
-static void nudge(struct proof *proof, const char *topic)
+static void mutate(struct proof *proof, const char *topic)
 {
     forget(proof);
     eavemark *handle = eavemark_open(proof->home.path);
     assert_non_null(handle);
-    proof->status = eavemark_nudge(handle, topic, &proof->report, &proof->problems);
+    proof->status = eavemark_mutate(handle, topic, &proof->report, &proof->problems);
     eavemark_close(handle);
     assert_non_null(proof->problems);
     if (proof->report != NULL)
@@ -650,7 +650,7 @@ static void lists_the_figures_that_no_case_notices(void **state)
     (void)state;
     struct proof proof;
     start(&proof);
-    nudge(&proof, "roof");
+    mutate(&proof, "roof");
     assert_int_equal(proof.status, EAVEMARK_FAILED);
     /* Cases at 2 and 3 notice a step of one layer either way. */
     assert_lacks(proof.report, "roof.layers_most");
@@ -679,7 +679,7 @@ static void a_figure_that_only_a_mend_asks_for_is_printed(void **state)
     home_write(&proof.home, "rules/cases/stock.lua",
                "cases 'stock.layers' { under = 'model/base',\n"
                "  { 'three', with = { ['roof.layers'] = 3 }, expect = 'fail' } }\n");
-    nudge(&proof, "roof");
+    mutate(&proof, "roof");
     assert_lacks(proof.report, "roof.exactly");
     assert_has(proof.report, "1 figures only printed");
     assert_has(proof.report, "3 noticed, 0 in part, 12 not noticed");
@@ -695,7 +695,7 @@ static void a_figure_that_only_a_mend_asks_for_is_printed(void **state)
                "  judge = function(job, figure)\n"
                "    return at_least(job.roof.layers, figure 'roof.exactly', 'in')\n"
                "  end }\n");
-    nudge(&proof, "roof");
+    mutate(&proof, "roof");
     assert_has(proof.report, "roof.exactly, exactly 4 in (Base 1 R1): not noticed: a step down");
     assert_has(proof.report, "0 figures only printed");
     end(&proof);
@@ -713,12 +713,12 @@ static void misses_what_sits_away_from_the_limit(void **state)
                "  { 'three', with = { ['roof.layers'] = 3 }, expect = 'fail' } }\n"
                "cases 'roof.kind' { under = 'model/base',\n"
                "  { 'felt', expect = 'pass' } }\n");
-    nudge(&proof, NULL);
+    mutate(&proof, NULL);
     assert_has(proof.report, "roof.layers_most, at most 2 layers (Base 1 R1): not noticed: a step down");
     assert_has(proof.report, "roof.kinds, one of felt, synthetic (Base 1 R1): not noticed: synthetic "
                              "taken out, a member added");
     assert_has(proof.report, "1 noticed, 2 in part, 13 not noticed");
-    nudge(&proof, "nothing");
+    mutate(&proof, "nothing");
     assert_int_equal(proof.status, EAVEMARK_UNUSABLE);
     end(&proof);
 }
@@ -748,7 +748,7 @@ static void moves_days_by_a_day(void **state)
                "cases 'roof.day' { under = 'elm',\n"
                "  { 'the last day', date = '2025-01-31', expect = 'pass' },\n"
                "  { 'the next', date = '2025-02-01', expect = 'not_applicable' } }\n");
-    nudge(&proof, NULL);
+    mutate(&proof, NULL);
     assert_lacks(proof.report, "roof.day_most");
     end(&proof);
 }

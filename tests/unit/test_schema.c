@@ -3,7 +3,7 @@
 #include "job/schema.h"
 
 #include "base/utf8.h"
-#include "job/value.h"
+#include "job/slope.h"
 
 #include <cjson/cJSON.h>
 #include <setjmp.h>

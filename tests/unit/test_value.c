@@ -1,6 +1,6 @@
 /* Slopes as a job writes them. */
 #include "base/date.h"
-#include "job/value.h"
+#include "job/slope.h"
 
 #include <math.h>
 #include <regex.h>

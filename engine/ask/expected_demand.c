@@ -1,0 +1,271 @@
+#include "ask/expected_demand.h"
+
+#include "job/lay_out.h"
+#include "job/spot.h"
+#include "judge/judge.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+enum {
+    DEEPEST = 3,    /* facts expected one on top of another */
+    RUNS_MOST = 80, /* judgements for one finding */
+};
+
+struct supposing {
+    struct rulebook *book;
+    enum stage reached;
+    const struct finding *asked;
+    struct arena *arena;
+    size_t runs;
+    bool any;
+    struct expected_demand found;
+};
+
+static bool same_text(const char *a, const char *b)
+{
+    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
+}
+
+/* Putting a value into the job ------------------------------------------------------ */
+
+/* One step of a JSON pointer, unescaped (RFC 6901). Returns what follows. */
+static const char *read_step(const char *at, char *step, size_t size)
+{
+    size_t length = 0;
+    for (at++; *at != '\0' && *at != '/'; at++) {
+        char letter = *at;
+        if (letter == '~' && (at[1] == '0' || at[1] == '1'))
+            letter = *++at == '0' ? '~' : '/';
+        if (length + 1 < size)
+            step[length++] = letter;
+    }
+    step[length] = '\0';
+    return at;
+}
+
+/* The object or item the step leads to; a group that is not there is made. */
+static cJSON *step_into(cJSON *from, const char *step)
+{
+    if (cJSON_IsArray(from))
+        return cJSON_GetArrayItem(from, atoi(step));
+    cJSON *child = cJSON_GetObjectItemCaseSensitive(from, step);
+    if (child == NULL)
+        child = cJSON_AddObjectToObject(from, step);
+    return child;
+}
+
+/* Sets what the pointer names; takes value over. False when it cannot be. */
+static bool put(cJSON *job, const char *pointer, cJSON *value)
+{
+    char step[128];
+    cJSON *at = job;
+    while (value != NULL && at != NULL && *pointer == '/') {
+        pointer = read_step(pointer, step, sizeof(step));
+        if (*pointer == '\0') {
+            cJSON_DeleteItemFromObjectCaseSensitive(at, step); /* a null */
+            if (cJSON_IsObject(at) && cJSON_AddItemToObject(at, step, value))
+                return true;
+            break;
+        }
+        at = step_into(at, step);
+    }
+    cJSON_Delete(value);
+    return false;
+}
+
+/* What may be expected ---------------------------------------------------------------- */
+
+static size_t value_count(const struct field *field)
+{
+    switch (field->type) {
+    case FIELD_YES_NO:
+        return 2;
+    case FIELD_NUMBER:
+    case FIELD_INTEGER:
+    case FIELD_NUMBERS:
+        return field->has_least && field->has_most ? 2 : 0;
+    case FIELD_CHOICE:
+    case FIELD_CHOICES:
+        return field->choice_count;
+    case FIELD_GROUP:
+    case FIELD_LIST:
+    case FIELD_TEXT:
+    case FIELD_SLOPE:
+    case FIELD_DATE:
+    case FIELD_REFERENCE:
+        break;
+    }
+    return 0;
+}
+
+static cJSON *value_at(const struct field *field, size_t index)
+{
+    const double number = index == 0 ? field->least : field->most;
+    switch (field->type) {
+    case FIELD_YES_NO:
+        return cJSON_CreateBool(index == 0);
+    case FIELD_NUMBER:
+    case FIELD_INTEGER:
+        return cJSON_CreateNumber(number);
+    case FIELD_NUMBERS:
+        return cJSON_CreateDoubleArray(&number, 1);
+    case FIELD_CHOICE:
+        return cJSON_CreateString(field->choices[index]);
+    case FIELD_CHOICES:
+        return cJSON_CreateStringArray(&field->choices[index], 1);
+    case FIELD_GROUP:
+    case FIELD_LIST:
+    case FIELD_TEXT:
+    case FIELD_SLOPE:
+    case FIELD_DATE:
+    case FIELD_REFERENCE:
+        break;
+    }
+    return NULL;
+}
+
+/* What comes of it ---------------------------------------------------------------------- */
+
+static bool same_value(const struct value *a, const struct value *b)
+{
+    return profile_same_value(a, b) && same_text(a->text, b->text) && same_text(a->unit, b->unit);
+}
+
+/* The value with its texts in the arena: the result it came from is freed. */
+static struct value keep_value(struct arena *arena, const struct value *value)
+{
+    struct value kept = *value;
+    kept.text = arena_copy(arena, value->text);
+    kept.unit = arena_copy(arena, value->unit);
+    const char **set = arena_array(arena, value->set_count + 1, sizeof(*set));
+    for (size_t i = 0; set != NULL && i < value->set_count; i++)
+        set[i] = arena_copy(arena, value->set[i]);
+    kept.set = set;
+    return kept;
+}
+
+/* The list only: what it names belongs to the profile. */
+static const struct cite *keep_cites(struct arena *arena, const struct finding *finding)
+{
+    struct cite *cites = arena_array(arena, finding->cite_count + 1, sizeof(*cites));
+    for (size_t i = 0; cites != NULL && i < finding->cite_count; i++)
+        cites[i] = finding->cites[i];
+    return cites;
+}
+
+static const struct maker *keep_makers(struct arena *arena, const struct finding *finding)
+{
+    struct maker *makers = arena_array(arena, finding->maker_count + 1, sizeof(*makers));
+    for (size_t i = 0; makers != NULL && i < finding->maker_count; i++)
+        makers[i] = finding->makers[i];
+    return makers;
+}
+
+/* The demand of a finding: of two bounds, the lower one first. Whichever the
+ * expected value misses is what the rule held it against. */
+struct demand {
+    const struct value *required, *also;
+    const char *sense, *also_sense;
+};
+
+static struct demand demand_of(const struct finding *finding)
+{
+    const struct demand demand = {&finding->required, &finding->also, finding->sense,
+                                  finding->also_sense};
+    const bool turned = finding->also.kind != VALUE_NONE
+        && same_text(finding->also_sense, "at_least");
+    return turned ? (struct demand){demand.also, demand.required, demand.also_sense, demand.sense}
+                  : demand;
+}
+
+static bool agree(struct supposing *s, const struct finding *finding)
+{
+    const struct demand demand = demand_of(finding);
+    if (finding->required.kind == VALUE_NONE)
+        return false;
+    if (s->any) {
+        if (!same_text(s->found.duty, finding->duty))
+            s->found.duty = NULL;
+        return same_value(&s->found.required, demand.required)
+            && same_text(s->found.sense, demand.sense)
+            && same_value(&s->found.also, demand.also)
+            && same_text(s->found.also_sense, demand.also_sense);
+    }
+    s->any = true;
+    s->found.required = keep_value(s->arena, demand.required);
+    s->found.sense = arena_copy(s->arena, demand.sense);
+    s->found.also = keep_value(s->arena, demand.also);
+    s->found.also_sense = arena_copy(s->arena, demand.also_sense);
+    s->found.duty = arena_copy(s->arena, finding->duty);
+    s->found.cites = keep_cites(s->arena, finding);
+    s->found.cite_count = finding->cite_count;
+    s->found.makers = keep_makers(s->arena, finding);
+    s->found.maker_count = finding->maker_count;
+    s->found.amended = finding->amended;
+    return !s->arena->failed;
+}
+
+static const struct finding *same_place(const struct result *result, const struct finding *asked)
+{
+    for (size_t i = 0; i < result->finding_count; i++)
+        if (same_text(result->findings[i].where, asked->where))
+            return &result->findings[i];
+    return NULL;
+}
+
+static bool try_all(struct supposing *s, const cJSON *job, const char *lacks, int depth);
+
+/* Judges the one rule again. */
+static bool try_one(struct supposing *s, const cJSON *job, int depth)
+{
+    struct result result = {.only_stage = -1};
+    const struct watch before = s->book->watch;
+    s->book->watch = (struct watch){.only_rule = s->asked->rule};
+    bool told = s->runs++ < RUNS_MOST && judge(s->book, job, -1, s->reached, &result) == 0;
+    s->book->watch = before;
+    const struct finding *finding = told ? same_place(&result, s->asked) : NULL;
+    if (finding == NULL)
+        told = false;
+    else if (finding->compared)
+        told = agree(s, finding);
+    else
+        told = finding->outcome == OUTCOME_OPEN && finding->lacks != NULL && depth < DEEPEST
+            && try_all(s, job, finding->lacks, depth + 1);
+    result_free(&result);
+    return told;
+}
+
+/* A fact of the footprint shows in the planes and edges. False when there can be
+ * no such roof. */
+static bool lay_out_again(const struct supposing *s, cJSON *job)
+{
+    struct problems problems = {0};
+    lay_out(job, &s->book->fields, "", &problems);
+    const bool well = problems.count == 0 && !problems.out_of_memory;
+    problems_free(&problems);
+    return well;
+}
+
+static bool try_all(struct supposing *s, const cJSON *job, const char *lacks, int depth)
+{
+    const struct field *field = spot_field(&s->book->fields, lacks);
+    const size_t count = field == NULL ? 0 : value_count(field);
+    bool told = count > 0;
+    for (size_t i = 0; told && i < count; i++) {
+        cJSON *copy = cJSON_Duplicate(job, true);
+        told = copy != NULL && put(copy, lacks, value_at(field, i))
+            && lay_out_again(s, copy) && try_one(s, copy, depth);
+        cJSON_Delete(copy);
+    }
+    return told;
+}
+
+bool expected_demand(struct rulebook *book, const cJSON *job, enum stage reached,
+             const struct finding *finding, struct arena *arena, struct expected_demand *out)
+{
+    struct supposing s = {.book = book, .reached = reached, .asked = finding, .arena = arena};
+    const bool told = try_all(&s, job, finding->lacks, 1);
+    *out = s.found;
+    return told && s.any;
+}

@@ -1,0 +1,36 @@
+/* value.h - the values that figures demand and jobs hold, and where a figure comes
+ * from: data only. Texts belong to whoever the value was taken from.
+ */
+#ifndef EAVEMARK_BASE_VALUE_H
+#define EAVEMARK_BASE_VALUE_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+enum value_kind { VALUE_NONE, VALUE_NUMBER, VALUE_YES_NO, VALUE_TEXT, VALUE_SET };
+
+struct value {
+    enum value_kind kind;
+    double number;
+    bool yes;
+    const char *text;
+    const char *const *set; /* VALUE_SET: set_count texts */
+    size_t set_count;
+    const char *unit; /* of numbers; or NULL */
+};
+
+/* Where a figure comes from. status: seen, parallel, memory, practice, invented. */
+struct cite {
+    const char *code;    /* "IRC 2021" */
+    const char *section; /* "R905.2.2" */
+    const char *status;
+    const char *source;  /* short name of what was read */
+};
+
+/* A county moved the figure. */
+struct amended {
+    const char *by; /* title of the jurisdiction that moved it */
+    struct value from, to;
+};
+
+#endif

@@ -1,0 +1,117 @@
+#include "law/law.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+static void law_free(struct law *law)
+{
+    if (law == NULL)
+        return;
+    rulebook_free(law->book);
+    profile_free(law->profile);
+    free(law);
+}
+
+static const struct law *law_known(const struct laws *laws, const char *id, long date)
+{
+    for (const struct law *law = laws->first; law != NULL; law = law->next)
+        if (law->profile != NULL && strcmp(law->profile->id, id) == 0
+            && law->profile->from <= date && (law->profile->to == 0 || date < law->profile->to))
+            return law;
+    return NULL;
+}
+
+/* The two lists of files, copied into one for the fingerprint. */
+static int law_fingerprint(struct law *law)
+{
+    struct arena arena = {0};
+    struct sources all = {0};
+    const struct source *lists[2] = {law->profile->sources.first, law->book->sources.first};
+    for (int i = 0; i < 2; i++) {
+        for (const struct source *s = lists[i]; s != NULL; s = s->next) {
+            struct source *copy = arena_alloc(&arena, sizeof(*copy));
+            if (copy == NULL)
+                break;
+            *copy = *s;
+            copy->next = all.first;
+            all.first = copy;
+        }
+    }
+    const bool failed = arena.failed;
+    if (!failed)
+        sources_fingerprint(&all, law->fingerprint);
+    arena_free(&arena);
+    return failed ? -1 : 0;
+}
+
+void laws_drop_problems(struct laws *laws, struct problems *problems)
+{
+    laws->out_of_memory = laws->out_of_memory || problems->out_of_memory;
+    problems_free(problems);
+}
+
+const struct law *laws_find(struct laws *laws, const char *id, long date, const char *job_file,
+                            struct problems *problems)
+{
+    const struct law *known = law_known(laws, id, date);
+    if (known != NULL)
+        return known;
+    struct law *law = calloc(1, sizeof(*law));
+    if (law == NULL) {
+        problem_out_of_memory(problems);
+        return NULL;
+    }
+    law->profile = profile_resolve_from(&laws->cache, laws->home, id, date, job_file, problems);
+    if (law->profile != NULL)
+        law->book = rulebook_load(laws->home, law->profile, problems);
+    if (law->book == NULL) {
+        law_free(law);
+        return NULL;
+    }
+    if (law_fingerprint(law) != 0) {
+        problem_out_of_memory(problems);
+        law_free(law);
+        return NULL;
+    }
+    law->next = laws->first;
+    laws->first = law;
+    return law;
+}
+
+const struct law *laws_fields(struct laws *laws, struct problems *problems)
+{
+    for (const struct law *law = laws->first; law != NULL; law = law->next)
+        if (law->profile == NULL)
+            return law;
+    struct law *law = calloc(1, sizeof(*law));
+    if (law == NULL) {
+        problem_out_of_memory(problems);
+        return NULL;
+    }
+    law->book = rulebook_load(laws->home, NULL, problems);
+    if (law->book == NULL) {
+        law_free(law);
+        return NULL;
+    }
+    law->next = laws->first;
+    laws->first = law;
+    return law;
+}
+
+long long laws_steps(const struct laws *laws)
+{
+    long long steps = 0;
+    for (const struct law *law = laws->first; law != NULL; law = law->next)
+        steps += law->book->sandbox->taken;
+    return steps;
+}
+
+void laws_free(struct laws *laws)
+{
+    while (laws->first != NULL) {
+        struct law *law = laws->first;
+        laws->first = law->next;
+        law_free(law);
+    }
+    place_cache_free(&laws->cache);
+}

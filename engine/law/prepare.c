@@ -1,0 +1,145 @@
+#include "law/prepare.h"
+
+#include "base/date.h"
+#include "job/json.h"
+#include "job/lay_out.h"
+#include "job/validate.h"
+#include "judge/judge.h"
+
+#include <string.h>
+
+static const char *text_field(const cJSON *job, const char *key)
+{
+    const cJSON *item = cJSON_GetObjectItemCaseSensitive(job, key);
+    return cJSON_IsString(item) ? item->valuestring : NULL;
+}
+
+/* Writes an override into the job, so that all that follows sees one word. */
+static void override(cJSON *job, const char *key, const char *value, struct problems *problems)
+{
+    if (value == NULL)
+        return;
+    if (!json_set(job, key, cJSON_CreateString(value)))
+        problem_out_of_memory(problems);
+}
+
+/* The stage asked for; -1 for all, -2 when it is no stage (a problem). */
+static int asked_stage(const struct overrides *overrides, struct problems *problems)
+{
+    if (overrides->stage == NULL)
+        return -1;
+    const int stage = stage_by_word(overrides->stage);
+    if (stage < 0) {
+        problem_at(problems, PROBLEM_JOB, "--stage", NULL,
+                   "\"%s\" is not one of permit, deck, dry-in, final", overrides->stage);
+        return -2;
+    }
+    return stage;
+}
+
+/* The stage the work has come to, by the job's own word. */
+static enum stage own_stage(const cJSON *job, enum stage otherwise)
+{
+    const char *word = text_field(job, "stage");
+    const int stage = word == NULL ? -1 : stage_by_word(word);
+    return stage < 0 ? otherwise : (enum stage)stage;
+}
+
+static const struct law *find_law(struct laws *laws, const cJSON *job,
+                                  const struct overrides *overrides, const char *file,
+                                  struct problems *problems)
+{
+    const char *id = text_field(job, "jurisdiction"), *day = text_field(job, "date");
+    const long date = day == NULL ? 0 : date_parse(day);
+    if (overrides->date != NULL && date == 0)
+        problem_at(problems, PROBLEM_JOB, "--date", NULL, "\"%s\" is not a date (YYYY-MM-DD)",
+                   overrides->date);
+    if (id == NULL || date == 0)
+        return NULL;
+    return laws_find(laws, id, date, file, problems);
+}
+
+/* The law the job itself names, when another is asked for: the same job may be
+ * tried in the next county although its own has fields that one does not know.
+ * NULL when the job names no place that can be used. */
+static const struct law *own_law(struct laws *laws, const cJSON *job,
+                                 const struct overrides *overrides, struct problems *problems)
+{
+    const char *id = text_field(job, "jurisdiction"), *day = text_field(job, "date");
+    const long date = day == NULL ? 0 : date_parse(day);
+    if ((overrides->jurisdiction == NULL && overrides->date == NULL) || id == NULL || date == 0)
+        return NULL;
+    struct problems ignored = {0};
+    const struct law *law = laws_find(laws, id, date, "", &ignored);
+    if (ignored.out_of_memory)
+        problem_out_of_memory(problems);
+    problems_free(&ignored);
+    return law;
+}
+
+/* Everything wrong with the job, in one go, even when its place is unknown. */
+static void hold_against_fields(struct laws *laws, const struct law *law, const struct law *own,
+                                cJSON *job, enum stage reached, const char *file,
+                                struct problems *problems)
+{
+    if (law == NULL)
+        law = laws_fields(laws, problems);
+    if (law == NULL)
+        return;
+    lay_out(job, &law->book->fields, file, problems);
+    job_validate_moved(job, &law->book->fields, own == NULL ? NULL : &own->book->fields, reached,
+                       file, problems);
+    judge_begin(law->book);
+    judge_impossible(law->book, job, file, problems);
+}
+
+void prepare_heading(struct result *result, const cJSON *job, const struct law *law, int stage)
+{
+    const struct profile *profile = law->profile;
+    struct arena *arena = &result->arena;
+    result->job = arena_copy(arena, text_field(job, "job"));
+    memcpy(result->date, text_field(job, "date"), 11);
+    result->jurisdiction = arena_copy(arena, profile->id);
+    result->jurisdiction_title = arena_copy(arena, profile->title);
+    result->invented = profile->invented;
+    const char **chain = arena_array(arena, profile->chain_count, sizeof(*chain));
+    if (chain != NULL)
+        for (size_t i = 0; i < profile->chain_count; i++)
+            chain[i] = arena_copy(arena, profile->chain[i]);
+    result->chain = chain;
+    result->chain_count = profile->chain_count;
+    result->edition = arena_copy(arena, profile->edition);
+    result->own_code = arena_copy(arena, profile->own_code);
+    result->as_seen = arena_copy(arena, profile->as_seen);
+    const char **doubts = arena_array(arena, profile->doubt_count + 1, sizeof(*doubts));
+    for (size_t i = 0; doubts != NULL && i < profile->doubt_count; i++)
+        doubts[i] = arena_copy(arena, profile->doubts[i]);
+    result->doubts = doubts;
+    result->doubt_count = doubts == NULL ? 0 : profile->doubt_count;
+    memcpy(result->fingerprint, law->fingerprint, sizeof(result->fingerprint));
+    result->only_stage = stage;
+}
+
+struct prepared prepare_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
+                        const char *file, struct problems *problems)
+{
+    struct prepared ready = {.stage = asked_stage(overrides, problems)};
+    const struct law *own = own_law(laws, job, overrides, problems);
+    override(job, "jurisdiction", overrides->jurisdiction, problems);
+    override(job, "date", overrides->date, problems);
+    /* --stage narrows the rules; it is the job's own word only if it has none. */
+    if (ready.stage >= 0 && text_field(job, "stage") == NULL)
+        override(job, "stage", overrides->stage, problems);
+    ready.law = find_law(laws, job, overrides, file, problems);
+    ready.asked = ready.stage >= 0 ? (enum stage)ready.stage : STAGE_PERMIT;
+    ready.own = own_stage(job, ready.asked);
+    hold_against_fields(laws, ready.law, own, job,
+                        ready.own > ready.asked ? ready.own : ready.asked, file, problems);
+    if (ready.law != NULL && ready.law->profile->base_only)
+        problem_at(problems, PROBLEM_JOB, file, "/jurisdiction",
+                   "\"%s\" only holds what others build on; name one of those that follow it",
+                   ready.law->profile->id);
+    if (problems->count > 0 || problems->out_of_memory)
+        ready.law = NULL;
+    return ready;
+}

@@ -1,0 +1,33 @@
+/* prepare.h - a job made ready to be judged: overrides written in, its law found,
+ * everything wrong with it said. */
+#ifndef EAVEMARK_LAW_PREPARE_H
+#define EAVEMARK_LAW_PREPARE_H
+
+#include "base/problem.h"
+#include "law/law.h"
+#include "job/stage.h"
+#include "judge/finding.h"
+
+#include <cjson/cJSON.h>
+
+/* What the command line says over the job's own words; NULL where it is
+ * silent. */
+struct overrides {
+    const char *jurisdiction, *date, *stage;
+};
+
+struct prepared {
+    const struct law *law; /* NULL: problems say why not */
+    int stage;             /* asked for, or -1 */
+    enum stage asked, own; /* the stage the work has come to: as asked, as the job says */
+};
+
+/* Changes the job's tree: overrides are written into it, and the roof that its
+ * footprint describes (job/lay_out.h). */
+struct prepared prepare_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
+                        const char *file, struct problems *problems);
+
+/* Fills what stands at the head of every report; stage: a stage, or -1. */
+void prepare_heading(struct result *result, const cJSON *job, const struct law *law, int stage);
+
+#endif

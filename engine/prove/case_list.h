@@ -1,0 +1,44 @@
+/* case_list.h - rule cases as written: what job, and what must come out.
+ * Internal to the room. */
+#ifndef EAVEMARK_PROVE_CASE_LIST_H
+#define EAVEMARK_PROVE_CASE_LIST_H
+
+#include "base/strings.h"
+#include "prove/cases.h"
+#include "profile/home.h"
+
+#include <cjson/cJSON.h>
+
+struct rule_case {
+    const char *file, *rule, *title;
+    int line;          /* where its group begins */
+    char *job;         /* JSON, a tenth of the tree that case_job makes of it; NULL: it could
+                          not be built, and fault says why unless its file was stopped there */
+    const char *fault; /* or NULL */
+    const char *expect, *where, *says;
+    struct value required, found; /* VALUE_NONE: not looked at */
+    struct rule_case *next;
+};
+
+/* Of one file: how many, and the steps that judging them may take; a check takes about a
+ * hundred thousand. */
+enum { CASES_MOST = 2000, CASES_STEPS = 400 * 1000 * 1000 };
+
+struct case_list {
+    struct arena arena;
+    struct sources sources;
+    struct strings files;
+    struct rule_case *first, **last;
+};
+
+/* Reads the cases wanted into an empty list. What is wrong with their files
+ * is added to problems; what is wrong with one case's changes stays with it. */
+void case_list_read(struct case_list *list, const char *home, const struct cases_wanted *wanted,
+                    struct problems *problems);
+
+/* The job of a case that has one, afresh; to be freed. NULL when out of memory. */
+cJSON *case_job(const struct rule_case *c);
+
+void case_list_free(struct case_list *list);
+
+#endif

@@ -1,0 +1,284 @@
+#include "prove/cases.h"
+
+#include "base/number.h"
+#include "prove/case_list.h"
+#include "check/check.h"
+
+#include <stdio.h>
+#include <string.h>
+
+/* What the cases have shown of a rule. */
+struct seen {
+    const char *rule;
+    bool met, unmet, lacking;
+    struct seen *next;
+};
+
+struct running {
+    struct laws *laws;
+    const struct cases_wanted *wanted;
+    struct arena arena;
+    struct seen *seen;
+    const char *file;       /* whose cases are being run */
+    long long steps_before; /* when its first was */
+    bool spent;             /* they have taken all there is for them */
+};
+
+static struct seen *seen_of(struct running *running, const char *rule)
+{
+    for (struct seen *s = running->seen; s != NULL; s = s->next)
+        if (strcmp(s->rule, rule) == 0)
+            return s;
+    struct seen *seen = arena_alloc(&running->arena, sizeof(*seen));
+    if (seen == NULL)
+        return NULL;
+    seen->rule = arena_copy(&running->arena, rule);
+    if (seen->rule == NULL)
+        return NULL;
+    seen->next = running->seen;
+    running->seen = seen;
+    return seen;
+}
+
+static void note_seen(struct running *running, const struct finding *finding)
+{
+    struct seen *seen = seen_of(running, finding->rule);
+    if (seen == NULL)
+        return;
+    seen->met = seen->met || finding->met == MET_YES;
+    seen->unmet = seen->unmet || finding->met == MET_NO;
+    seen->lacking = seen->lacking || finding->outcome == OUTCOME_OPEN;
+}
+
+static void wrong(struct text *out, const struct rule_case *c, const char *what)
+{
+    text_addf(out, "%s:%d: %s: \"%s\"%s%s: %s\n", c->file, c->line, c->rule, c->title,
+              c->where == NULL ? "" : " at ", c->where == NULL ? "" : c->where, what);
+}
+
+static bool value_is(const struct value *value, const struct value *wanted)
+{
+    if (wanted->kind == VALUE_NONE)
+        return true;
+    if (value->kind != wanted->kind)
+        return false;
+    if (value->kind == VALUE_NUMBER)
+        return number_equals(value->number, wanted->number, value->unit);
+    return value->kind == VALUE_TEXT ? strcmp(value->text, wanted->text) == 0
+                                     : value->yes == wanted->yes;
+}
+
+/* What is doubted of the whole book is said once, in the head of a report. */
+static bool doubts_say(const struct result *result, const char *words)
+{
+    for (size_t i = 0; i < result->doubt_count; i++)
+        if (strstr(result->doubts[i], words) != NULL)
+            return true;
+    return false;
+}
+
+static bool finding_holds(const struct rule_case *c, const struct result *result,
+                          const struct finding *finding, struct text *out)
+{
+    char what[700];
+    const char *word = outcome_word(finding->outcome);
+    if (strcmp(word, c->expect) != 0)
+        snprintf(what, sizeof(what), "expected %s, got %s: %.400s", c->expect, word, finding->says);
+    else if (c->says != NULL && strstr(finding->says, c->says) == NULL
+             && !doubts_say(result, c->says))
+        snprintf(what, sizeof(what), "does not say \"%s\": %.400s", c->says, finding->says);
+    else if (!value_is(&finding->required, &c->required))
+        snprintf(what, sizeof(what), "demands something else than expected: %.400s", finding->says);
+    else if (!value_is(&finding->found, &c->found))
+        snprintf(what, sizeof(what), "found something else than expected: %.400s", finding->says);
+    else
+        return true;
+    wrong(out, c, what);
+    return false;
+}
+
+/* Without `where` every finding of the rule must come out as expected. */
+static bool findings_hold(struct running *running, const struct rule_case *c,
+                          const struct result *result, struct text *out)
+{
+    size_t matched = 0;
+    bool held = true;
+    for (size_t i = 0; i < result->finding_count; i++) {
+        const struct finding *finding = &result->findings[i];
+        if (strcmp(finding->rule, c->rule) != 0)
+            continue;
+        if (c->where != NULL && (finding->where == NULL || strcmp(finding->where, c->where) != 0))
+            continue;
+        matched++;
+        if (finding->outcome == OUTCOME_BROKEN && running->wanted->broke != NULL)
+            running->wanted->broke(running->wanted->data, finding);
+        if (finding_holds(c, result, finding, out))
+            note_seen(running, finding);
+        else
+            held = false;
+    }
+    if (matched == 0)
+        wrong(out, c, "the rule has no finding there");
+    return held && matched > 0;
+}
+
+static bool refusal_holds(const struct rule_case *c, const struct checked *checked,
+                          struct text *out)
+{
+    struct text said = TEXT_EMPTY;
+    problems_write(&checked->problems, &said);
+    const bool refused = strcmp(c->expect, "refused") == 0
+        && (c->says == NULL || strstr(text_string(&said), c->says) != NULL);
+    if (!refused) {
+        char what[700];
+        snprintf(what, sizeof(what), "expected %s, but the job was refused: %.500s", c->expect,
+                 text_string(&said));
+        wrong(out, c, what);
+    }
+    text_free(&said);
+    return refused;
+}
+
+/* Have the cases of this file before this one left it nothing? Told once. */
+static bool is_spent(struct running *running, const struct rule_case *c, struct text *out)
+{
+    const long long steps = laws_steps(running->laws);
+    if (running->file == NULL || strcmp(running->file, c->file) != 0) {
+        running->file = c->file;
+        running->steps_before = steps;
+        running->spent = false;
+    }
+    if (!running->spent && steps - running->steps_before > CASES_STEPS)
+        wrong(out, c, "was not run, nor were those after it: the cases before it took all the "
+                      "steps there are for one file");
+    running->spent = running->spent || steps - running->steps_before > CASES_STEPS;
+    return running->spent;
+}
+
+static bool run_case(struct running *running, struct rule_case *c, struct text *out)
+{
+    if (is_spent(running, c, out))
+        return false;
+    const struct overrides none = {0};
+    struct checked checked = {0};
+    bool held;
+    if (c->fault != NULL)
+        wrong(out, c, c->fault);
+    if (c->job == NULL)
+        return false;
+    cJSON *job = case_job(c);
+    if (job == NULL) {
+        running->arena.failed = true;
+        return false;
+    }
+    check_job(running->laws, job, &none, c->file, &checked);
+    if (!checked.judged) {
+        held = refusal_holds(c, &checked, out);
+    } else if (strcmp(c->expect, "refused") == 0) {
+        wrong(out, c, "expected the job to be refused; it was judged");
+        held = false;
+    } else if (strcmp(c->expect, "usable") == 0) {
+        held = true;
+    } else {
+        held = findings_hold(running, c, &checked.result, out);
+    }
+    cJSON_Delete(job);
+    laws_drop_problems(running->laws, &checked.problems);
+    checked_free(&checked);
+    return held;
+}
+
+/* Is it for these cases to show what the rule does? */
+static bool is_wanted(const struct cases_wanted *wanted, const struct rule *rule)
+{
+    const size_t length = wanted->topic == NULL ? 0 : strlen(wanted->topic);
+    if (wanted->place != NULL)
+        return strings_have(wanted->own_rules, rule->file);
+    return wanted->topic == NULL
+        || (strncmp(rule->id, wanted->topic, length) == 0 && rule->id[length] == '.');
+}
+
+static void note(const struct cases_wanted *wanted, const char *file, bool held, const char *line)
+{
+    if (wanted->note != NULL)
+        wanted->note(wanted->data, file, held, line);
+}
+
+/* A rule that no case shows met, not met and lacking a fact is not tested. */
+static size_t untested(struct running *running, struct text *out)
+{
+    size_t count = 0;
+    for (const struct law *law = running->laws->first; law != NULL; law = law->next) {
+        for (const struct rule *r = law->book->rules; r != NULL; r = r->next) {
+            struct seen *seen = is_wanted(running->wanted, r) ? seen_of(running, r->id) : NULL;
+            if (seen == NULL || (seen->met && (seen->unmet || r->asks_only) && seen->lacking))
+                continue;
+            const size_t before = out->length;
+            text_addf(out, "%s:%d: rule \"%s\" has no case that is%s%s%s\n", r->file, r->line,
+                      r->id,
+                      seen->met ? "" : " met", seen->unmet ? "" : " not-met",
+                      seen->lacking ? "" : " lacking-a-fact");
+            note(running->wanted, r->file, false, text_string(out) + (out->failed ? 0 : before));
+            seen->met = seen->unmet = seen->lacking = true;
+            count++;
+        }
+    }
+    return count;
+}
+
+static void tally_rules(struct running *running, struct tally *tally)
+{
+    for (const struct seen *s = running->seen; s != NULL; s = s->next)
+        tally->rules++;
+}
+
+int cases_run(struct laws *laws, const struct cases_wanted *wanted, struct tally *tally,
+              struct text *out, struct problems *problems)
+{
+    struct running running = {.laws = laws, .wanted = wanted};
+    struct case_list list;
+    case_list_read(&list, laws->home, wanted, problems);
+    for (struct rule_case *c = list.first; c != NULL; c = c->next) {
+        const size_t before = out->length;
+        const bool held = !problems->out_of_memory && run_case(&running, c, out);
+        if (held)
+            tally->held++;
+        else
+            tally->failed++;
+        note(wanted, c->file, held, text_string(out) + (out->failed ? 0 : before));
+    }
+    tally_rules(&running, tally);
+    if (problems->count == 0)
+        tally->failed += untested(&running, out);
+    if (running.arena.failed)
+        problem_out_of_memory(problems);
+    arena_free(&running.arena);
+    case_list_free(&list);
+    return tally->failed > 0 || problems->count > 0 || problems->out_of_memory ? -1 : 0;
+}
+
+void cases_each(struct laws *laws, const char *rule,
+                void (*visit)(void *data, const struct checked *checked), void *data,
+                struct problems *problems)
+{
+    const struct cases_wanted wanted = {.rule = rule};
+    struct case_list list;
+    case_list_read(&list, laws->home, &wanted, problems);
+    for (struct rule_case *c = list.first; c != NULL; c = c->next) {
+        if (c->job == NULL)
+            continue;
+        const struct overrides none = {0};
+        struct checked checked = {0};
+        cJSON *job = case_job(c);
+        if (job == NULL)
+            laws->out_of_memory = true;
+        else
+            check_job(laws, job, &none, c->file, &checked);
+        if (checked.judged)
+            visit(data, &checked);
+        cJSON_Delete(job);
+        laws_drop_problems(laws, &checked.problems);
+        checked_free(&checked);
+    }
+    case_list_free(&list);
+}

@@ -1,0 +1,305 @@
+#include "prove/case_list.h"
+
+#include "prove/case_job.h"
+#include "job/json.h"
+#include "sandbox/sandbox.h"
+
+#include <lauxlib.h>
+#include <lua.h>
+
+#include <errno.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+struct reading {
+    const char *home;
+    struct problems *problems;
+    struct case_list *list;
+    const char *file;  /* being read */
+    size_t count;      /* of its cases */
+    cJSON *job;        /* of the case being built; here, so that a file that is stopped
+                          in the midst of it leaves nothing behind */
+    const char *rule;  /* only its cases; or NULL: all */
+    const char *topic; /* of a place's cases only those of this topic; NULL: all */
+};
+
+static struct reading *reading_of(lua_State *lua)
+{
+    return sandbox_of(lua)->user;
+}
+
+int case_out_of_memory(lua_State *lua)
+{
+    reading_of(lua)->list->arena.failed = true;
+    return luaL_error(lua, "out of memory");
+}
+
+/* A copy in the list's arena of the text on top of the stack; raises when out of memory. */
+static const char *keep_text(lua_State *lua, const char *key)
+{
+    const char *text = lua_tostring(lua, -1);
+    const size_t length = lua_rawlen(lua, -1);
+    if (strlen(text) != length)
+        luaL_error(lua, "%s must not hold a zero byte", key);
+    sandbox_charge_kept(lua, length + 1);
+    const char *copy = arena_copy_n(&reading_of(lua)->list->arena, text, length);
+    if (copy == NULL)
+        case_out_of_memory(lua);
+    return copy;
+}
+
+static const char *text_of(lua_State *lua, int index, const char *key)
+{
+    lua_getfield(lua, index, key);
+    if (!lua_isnil(lua, -1) && lua_type(lua, -1) != LUA_TSTRING)
+        luaL_error(lua, "%s must be a text", key);
+    const char *text = lua_isnil(lua, -1) ? NULL : keep_text(lua, key);
+    lua_pop(lua, 1);
+    return text;
+}
+
+/* The line of the pack that is being run. */
+static int line_of(lua_State *lua)
+{
+    lua_Debug about;
+    return lua_getstack(lua, 1, &about) && lua_getinfo(lua, "l", &about) ? about.currentline : 0;
+}
+
+/* A number, text, or true or false that a finding must show. */
+static struct value value_of(lua_State *lua, int index, const char *key)
+{
+    struct value value = {.kind = VALUE_NONE};
+    lua_getfield(lua, index, key);
+    if (lua_type(lua, -1) == LUA_TNUMBER)
+        value = (struct value){.kind = VALUE_NUMBER, .number = lua_tonumber(lua, -1)};
+    else if (lua_isboolean(lua, -1))
+        value = (struct value){.kind = VALUE_YES_NO, .yes = lua_toboolean(lua, -1)};
+    else if (lua_type(lua, -1) == LUA_TSTRING)
+        value = (struct value){.kind = VALUE_TEXT, .text = keep_text(lua, key)};
+    else if (!lua_isnil(lua, -1))
+        luaL_error(lua, "%s must be a number, a text, or true or false", key);
+    lua_pop(lua, 1);
+    return value;
+}
+
+/* Reading the base job and writing the case's is work done in C. */
+enum { BYTES_A_STEP = 8 };
+
+/* The base job a case starts from, parsed afresh. */
+static cJSON *base_job(lua_State *lua, const char *from)
+{
+    struct reading *reading = reading_of(lua);
+    char path[160];
+    snprintf(path, sizeof(path), "rules/cases/%.80s.json", from == NULL ? "base" : from);
+    const size_t before = reading->problems->count;
+    const struct source *source = home_read(reading->home, path, &reading->list->arena,
+                                            &reading->list->sources, reading->problems);
+    cJSON *job = NULL;
+    if (source != NULL)
+        json_read(&job, source->text, source->length, path, reading->problems);
+    if (job == NULL || reading->problems->count != before)
+        luaL_error(lua, "the base job %s cannot be used", path);
+    return job;
+}
+
+/* Puts the job of the case at 1 together from the tables of its group, at 2, and its
+ * own, at 3. */
+static int build_job(lua_State *lua)
+{
+    enum { GROUP = 2, ONE = 3 };
+    struct rule_case *c = lua_touserdata(lua, 1);
+    cJSON *job = reading_of(lua)->job = base_job(lua, text_of(lua, GROUP, "from"));
+    const char *shared[] = {"jurisdiction", "date", "stage"};
+    const char *keys[] = {"under", "date", "stage"};
+    for (int i = 0; i < 3; i++) {
+        const char *value = text_of(lua, ONE, keys[i]);
+        if (value == NULL)
+            value = text_of(lua, GROUP, keys[i]);
+        if (value != NULL) {
+            lua_pushstring(lua, value);
+            case_job_set(lua, job, shared[i]);
+        }
+    }
+    case_job_with(lua, job, GROUP);
+    case_job_with(lua, job, ONE);
+    c->job = cJSON_PrintUnformatted(job);
+    if (c->job == NULL)
+        case_out_of_memory(lua);
+    const size_t length = strlen(c->job);
+    sandbox_charge(lua, length / BYTES_A_STEP);
+    sandbox_charge_kept(lua, length);
+    return 0;
+}
+
+static void drop_job(struct reading *reading)
+{
+    cJSON_Delete(reading->job);
+    reading->job = NULL;
+}
+
+/* The case in the table at `one`; `group` holds what its cases share. */
+static void read_case(lua_State *lua, int group, int one, const char *rule)
+{
+    struct reading *reading = reading_of(lua);
+    if (++reading->count > CASES_MOST)
+        luaL_error(lua, "more than %d cases in one file", CASES_MOST);
+    sandbox_charge_kept(lua, sizeof(struct rule_case));
+    struct rule_case *c = arena_alloc(&reading->list->arena, sizeof(*c));
+    if (c == NULL)
+        case_out_of_memory(lua);
+    lua_rawgeti(lua, one, 1);
+    luaL_checkstring(lua, -1);
+    c->title = keep_text(lua, "the title");
+    lua_pop(lua, 1);
+    c->file = reading->file;
+    c->line = line_of(lua);
+    c->rule = rule;
+    c->expect = text_of(lua, one, "expect");
+    c->where = text_of(lua, one, "where");
+    c->says = text_of(lua, one, "says");
+    c->required = value_of(lua, one, "required");
+    c->found = value_of(lua, one, "found");
+    if (c->expect == NULL)
+        luaL_error(lua, "case \"%s\" expects nothing", c->title);
+    *reading->list->last = c;
+    reading->list->last = &c->next;
+    lua_pushcfunction(lua, build_job);
+    lua_pushlightuserdata(lua, c);
+    lua_pushvalue(lua, group);
+    lua_pushvalue(lua, one);
+    const int built = sandbox_try(lua, 3);
+    drop_job(reading);
+    if (built == 0)
+        return;
+    sandbox_charge_kept(lua, lua_rawlen(lua, -1));
+    c->fault = arena_copy(&reading->list->arena, lua_tostring(lua, -1));
+    if (c->fault == NULL)
+        case_out_of_memory(lua);
+}
+
+static bool is_left_out(const struct reading *reading, const char *rule)
+{
+    const size_t length = reading->topic == NULL ? 0 : strlen(reading->topic);
+    if (reading->rule != NULL && strcmp(rule, reading->rule) != 0)
+        return true;
+    return length > 0 && (strncmp(rule, reading->topic, length) != 0 || rule[length] != '.');
+}
+
+static int finish_cases(lua_State *lua)
+{
+    struct reading *reading = reading_of(lua);
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    if (is_left_out(reading, lua_tostring(lua, lua_upvalueindex(1))))
+        return 0;
+    lua_pushvalue(lua, lua_upvalueindex(1));
+    const char *rule = keep_text(lua, "a rule's name");
+    lua_pop(lua, 1);
+    const size_t count = (size_t)lua_rawlen(lua, 1);
+    if (count == 0)
+        return luaL_error(lua, "cases \"%s\" has no cases", rule);
+    for (size_t i = 1; i <= count; i++) {
+        lua_rawgeti(lua, 1, (lua_Integer)i);
+        luaL_checktype(lua, -1, LUA_TTABLE);
+        read_case(lua, 1, lua_gettop(lua), rule);
+        lua_settop(lua, 1);
+    }
+    return 0;
+}
+
+static int start_cases(lua_State *lua)
+{
+    luaL_checkstring(lua, 1);
+    lua_settop(lua, 1);
+    lua_pushcclosure(lua, finish_cases, 1);
+    return 1;
+}
+
+static int define(lua_State *lua)
+{
+    lua_pushcfunction(lua, start_cases);
+    sandbox_define(lua, "cases");
+    return 0;
+}
+
+static void read_file(struct reading *reading, const char *path)
+{
+    const struct source *source = home_read(reading->home, path, &reading->list->arena,
+                                            &reading->list->sources, reading->problems);
+    struct sandbox *sandbox = source == NULL ? NULL : sandbox_open();
+    if (sandbox == NULL) {
+        if (source != NULL)
+            problem_out_of_memory(reading->problems);
+        return;
+    }
+    reading->file = path;
+    reading->count = 0;
+    sandbox->user = reading;
+    enum sandbox_stop stop = sandbox_setup(sandbox, define, NULL);
+    if (stop != SANDBOX_DONE) /* our own names: no file is at fault */
+        problem_out_of_memory(reading->problems);
+    else
+        stop = sandbox_run(sandbox, source->text, source->length, source->path);
+    if (stop != SANDBOX_DONE)
+        problem_at_line(reading->problems, PROBLEM_RULES, sandbox_place(sandbox, stop, path), 0, 0,
+                        "%s", sandbox_message(sandbox, stop));
+    drop_job(reading);
+    sandbox_close(sandbox);
+}
+
+/* Which files --------------------------------------------------------------------------- */
+
+static void note_file(void *data, const char *path)
+{
+    struct case_list *list = data;
+    strings_add(&list->files, &list->arena, arena_copy(&list->arena, path));
+}
+
+static void list_files(struct case_list *list, const char *home, const struct cases_wanted *wanted)
+{
+    if (wanted->topic != NULL)
+        strings_add(&list->files, &list->arena,
+                    arena_format(&list->arena, "rules/cases/%s.lua", wanted->topic));
+    if (wanted->place != NULL) {
+        const char *path =
+            arena_format(&list->arena, "jurisdictions/%s.cases.lua", wanted->place);
+        if (path != NULL && home_has(home, path))
+            strings_add(&list->files, &list->arena, path);
+    }
+    if (wanted->place != NULL)
+        return;
+    if ((wanted->topic == NULL && home_each(home, "rules/cases", ".lua", 0, note_file, list) != 0
+            && errno == ENOMEM)
+        || (home_each(home, "jurisdictions", ".cases.lua", 6, note_file, list) != 0
+            && errno == ENOMEM))
+        list->arena.failed = true;
+}
+
+void case_list_read(struct case_list *list, const char *home, const struct cases_wanted *wanted,
+                    struct problems *problems)
+{
+    struct reading reading = {.home = home, .problems = problems, .list = list,
+                              .rule = wanted->rule};
+    *list = (struct case_list){0};
+    list->last = &list->first;
+    list_files(list, home, wanted);
+    for (size_t i = 0; i < list->files.count && !list->arena.failed; i++) {
+        /* The topic's own file comes first, and is read whole. */
+        reading.topic = i == 0 ? NULL : wanted->topic;
+        read_file(&reading, list->files.items[i]);
+    }
+    if (list->arena.failed)
+        problem_out_of_memory(problems);
+}
+
+cJSON *case_job(const struct rule_case *c)
+{
+    return cJSON_Parse(c->job);
+}
+
+void case_list_free(struct case_list *list)
+{
+    for (struct rule_case *c = list->first; c != NULL; c = c->next)
+        cJSON_free(c->job);
+    arena_free(&list->arena);
+}

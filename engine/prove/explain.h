@@ -1,0 +1,63 @@
+/* explain.h - what there is to say about a rule or a figure, gathered.
+ *
+ * Which figures and fields a rule reads is told by its row. Of a rule made of
+ * functions it is declared nowhere: it is learnt by judging the rule's cases and the
+ * base jobs and taking together what was recorded.
+ */
+#ifndef EAVEMARK_PROVE_EXPLAIN_H
+#define EAVEMARK_PROVE_EXPLAIN_H
+
+#include "base/strings.h"
+#include "check/check.h"
+#include "profile/places.h"
+
+struct explain_request {
+    const char *name;         /* of a rule or a figure, or a word to look for; NULL: all rules */
+    const char *jurisdiction; /* or NULL */
+    long date;                /* or 0: the newest edition of each place */
+    cJSON *job;               /* or NULL; is changed as by check_job */
+    const char *job_file;
+    struct overrides overrides;
+};
+
+/* A rule as listed: of the common rules, or of one place's own. */
+struct listed_rule {
+    const char *id, *title;
+    const char *place; /* title of the place whose own rule it is, or NULL */
+};
+
+struct explanation {
+    struct arena arena;
+    struct problems problems;
+    struct places places;          /* every place that stands */
+    const struct profile **columns; /* the model editions, then the place asked for */
+    size_t column_count;
+    const struct law *law;         /* the one in which the rule was found */
+    const struct rule *rule;       /* NULL: a figure is explained, or the rules listed */
+    const char *only_in;           /* title of the place, when the one asked for lacks the rule */
+    struct strings figures;        /* names, by name */
+    const struct field **fields;   /* that the rule reads, by path */
+    size_t field_count;
+    bool declared;                 /* all of these are told by the rule's row */
+    size_t case_count;             /* else: cases that judged the rule */
+    bool cases_broken;             /* not all cases could be read: it may read more */
+    struct listed_rule *rules;     /* when all are listed, or those with a word */
+    size_t rule_count;
+    const char *word;              /* the word looked for: figures are listed too; or NULL */
+    struct checked checked;        /* with a job: how it was judged */
+    cJSON *job;                    /* not owned */
+};
+
+/* Fills out; its problems say why there is nothing to show. The explanation
+ * is valid as long as laws is. */
+void explain(struct laws *laws, const struct explain_request *request, struct explanation *out);
+
+/* The names of rules, figures and topics of every place in its newest edition;
+ * ids of places; parts of a job. Sorted. */
+enum names_kind { NAMES_RULES, NAMES_FIGURES, NAMES_TOPICS, NAMES_PLACES, NAMES_PARTS };
+void explain_names(struct laws *laws, enum names_kind kind, struct strings *names,
+                   struct arena *arena, struct problems *problems);
+
+void explanation_free(struct explanation *explanation);
+
+#endif

@@ -1,0 +1,394 @@
+#include "prove/mutate.h"
+
+#include "base/date.h"
+#include "base/number.h"
+#include "prove/case_list.h"
+#include "check/check.h"
+#include "prove/mention.h"
+#include "judge/row_reads.h"
+#include "judge/judge.h"
+
+#include <string.h>
+
+/* One case judged once: what it asked for and what came out. */
+struct trial {
+    const struct rule_case *wanted;
+    cJSON *job; /* its, laid out */
+    const struct law *law;
+    bool *asked, *decides; /* one per figure of the law: as in struct watch */
+    enum stage reached;
+    int *outcomes; /* come_out of each finding that the case looks at */
+    size_t outcome_count;
+    struct trial *next;
+};
+
+struct trying {
+    struct laws *laws;
+    struct mutation *mutation;
+    struct case_list cases;
+    struct trial *first, **last;
+    struct mutated *now; /* being moved */
+    bool other_bound;   /* its other bound is moved, not its value */
+};
+
+static const char *text_of(const cJSON *job, const char *key)
+{
+    const cJSON *item = cJSON_GetObjectItemCaseSensitive(job, key);
+    return cJSON_IsString(item) ? item->valuestring : "";
+}
+
+/* Does the case look at this finding? */
+static bool looked_at(const struct rule_case *c, const struct finding *finding)
+{
+    return strcmp(finding->rule, c->rule) == 0
+        && (c->where == NULL || (finding->where != NULL && strcmp(finding->where, c->where) == 0));
+}
+
+/* The outcome, and whether the figure was met: on a weak figure both warn. */
+static int come_out(const struct finding *finding)
+{
+    return 2 * (int)finding->outcome + (finding->mend != NULL);
+}
+
+static void keep_outcomes(struct trying *trying, struct trial *trial, const struct result *result)
+{
+    trial->outcomes = arena_array(&trying->mutation->arena, result->finding_count + 1,
+                                  sizeof(*trial->outcomes));
+    for (size_t i = 0; trial->outcomes != NULL && i < result->finding_count; i++)
+        if (looked_at(trial->wanted, &result->findings[i]))
+            trial->outcomes[trial->outcome_count++] = come_out(&result->findings[i]);
+}
+
+/* Judges the case as it stands. What does not hold or is refused on purpose
+ * is the proof's business. */
+static void try_job(struct trying *trying, const struct rule_case *c, cJSON *job)
+{
+    struct problems ignored = {0};
+    struct arena *arena = &trying->mutation->arena;
+    const long date = date_parse(text_of(job, "date"));
+    const struct law *law =
+        laws_find(trying->laws, text_of(job, "jurisdiction"), date, c->file, &ignored);
+    laws_drop_problems(trying->laws, &ignored);
+    struct trial *trial = law == NULL ? NULL : arena_alloc(arena, sizeof(*trial));
+    if (trial == NULL)
+        return;
+    const int stage = stage_by_word(text_of(job, "stage"));
+    *trial = (struct trial){.wanted = c, .job = job, .law = law,
+                            .reached = stage < 0 ? STAGE_PERMIT : (enum stage)stage};
+    trial->asked = arena_array(arena, law->profile->figure_count + 1, sizeof(bool));
+    trial->decides = arena_array(arena, law->profile->figure_count + 1, sizeof(bool));
+    law->book->watch = (struct watch){c->rule, trial->asked, trial->decides};
+    const struct overrides none = {0};
+    struct checked checked = {0};
+    check_job(trying->laws, job, &none, c->file, &checked);
+    law->book->watch = (struct watch){NULL, NULL, NULL};
+    if (checked.judged) {
+        keep_outcomes(trying, trial, &checked.result);
+        *trying->last = trial;
+        trying->last = &trial->next;
+        trying->mutation->case_count++;
+    }
+    laws_drop_problems(trying->laws, &checked.problems);
+    checked_free(&checked);
+}
+
+/* The job of a trial is the trial's; that of no trial goes. */
+static void try_case(struct trying *trying, const struct rule_case *c)
+{
+    struct trial **last = trying->last;
+    cJSON *job = case_job(c);
+    if (job == NULL)
+        problem_out_of_memory(&trying->mutation->problems);
+    else
+        try_job(trying, c, job);
+    if (trying->last == last)
+        cJSON_Delete(job);
+}
+
+static bool outcome_changes(const struct trying *trying, const struct trial *trial)
+{
+    struct result result = {0};
+    struct rulebook *book = trial->law->book;
+    book->watch.only_rule = trial->wanted->rule;
+    bool changed = false;
+    judge_begin(book);
+    if (judge(book, trial->job, -1, trial->reached, &result) != 0)
+        problem_out_of_memory(&trying->mutation->problems);
+    book->watch.only_rule = NULL;
+    size_t at = 0;
+    for (size_t i = 0; i < result.finding_count && !changed; i++) {
+        if (!looked_at(trial->wanted, &result.findings[i]))
+            continue;
+        changed = at == trial->outcome_count
+            || trial->outcomes[at] != come_out(&result.findings[i]);
+        at++;
+    }
+    changed = changed || at != trial->outcome_count;
+    result_free(&result);
+    return changed;
+}
+
+/* Some case that asks for the figure comes out differently with this value. */
+static bool noticed(const struct trying *trying, const struct value *value)
+{
+    bool changed = false;
+    const struct figure *wanted = trying->now->figure;
+    for (const struct trial *t = trying->first; t != NULL && !changed; t = t->next) {
+        const struct profile *profile = t->law->profile;
+        const struct figure *found = profile_figure(profile, wanted->name);
+        if (found == NULL || t->decides == NULL || !t->decides[found - profile->figures]
+            || (found != wanted && !profile_same_value(&found->value, &wanted->value)))
+            continue;
+        struct figure *figure = &t->law->profile->figures[found - profile->figures];
+        struct value *moved = trying->other_bound ? &figure->also : &figure->value;
+        const struct value before = *moved;
+        *moved = *value;
+        changed = outcome_changes(trying, t);
+        *moved = before;
+    }
+    return changed;
+}
+
+static void step(struct trying *trying, const struct value *value, const char *said)
+{
+    struct mutated *now = trying->now;
+    now->tried++;
+    if (noticed(trying, value))
+        now->noticed++;
+    else
+        strings_add(&now->missed, &trying->mutation->arena, said);
+}
+
+/* The number next to this one: a last printed digit away, or a day. */
+static double neighbor(const struct value *value, bool up)
+{
+    if (value->unit != NULL && strcmp(value->unit, "date") == 0) {
+        const long day = (long)value->number;
+        return (double)(up ? date_after(day) : date_before(day));
+    }
+    const double least = 2 * number_tolerance(value->unit);
+    return value->number + (up ? least : -least);
+}
+
+static void step_number(struct trying *trying)
+{
+    static const char *const SAID[] = {"a step down", "a step up"};
+    for (int up = 0; up < 2; up++) {
+        struct value moved = trying->now->figure->value;
+        moved.number = neighbor(&moved, up == 1);
+        step(trying, &moved, SAID[up]);
+    }
+}
+
+/* The other bound of a limit, if it has one. */
+static void step_other_bound(struct trying *trying)
+{
+    static const char *const SAID[] = {"its other bound down", "its other bound up"};
+    if (trying->now->figure->also.kind == VALUE_NONE)
+        return;
+    trying->other_bound = true;
+    for (int up = 0; up < 2; up++) {
+        struct value moved = trying->now->figure->also;
+        moved.number = neighbor(&moved, up == 1);
+        step(trying, &moved, SAID[up]);
+    }
+    trying->other_bound = false;
+}
+
+static void step_flag(struct trying *trying)
+{
+    struct value moved = trying->now->figure->value;
+    moved.yes = !moved.yes;
+    step(trying, &moved, "turned over");
+}
+
+/* Choices that stand beside members of the set in the catalogue: what a slip
+ * could add to it. Fields are walked as the tree they are. */
+static void find_others(const struct field *field, const struct value *set, struct arena *arena,
+                        struct strings *others)
+{
+    for (const struct field *f = field->first_child; f != NULL; f = f->next) {
+        bool beside = false;
+        for (size_t i = 0; i < f->choice_count; i++)
+            beside = beside || profile_set_has(set, f->choices[i]);
+        for (size_t i = 0; beside && i < f->choice_count; i++)
+            if (!profile_set_has(set, f->choices[i]))
+                strings_add_once(others, arena, f->choices[i]);
+        find_others(f, set, arena, others);
+    }
+}
+
+/* One member added: it is enough that one of those there are is noticed. */
+static void step_added(struct trying *trying, const char **room, const struct law *law)
+{
+    struct value moved = trying->now->figure->value;
+    struct strings others = {0};
+    find_others(law->book->fields.root, &moved, &trying->mutation->arena, &others);
+    if (others.count == 0)
+        return;
+    memcpy(room, moved.set, moved.set_count * sizeof(*room));
+    moved.set = room;
+    moved.set_count++;
+    trying->now->tried++;
+    for (size_t i = 0; i < others.count; i++) {
+        room[moved.set_count - 1] = others.items[i];
+        if (noticed(trying, &moved)) {
+            trying->now->noticed++;
+            return;
+        }
+    }
+    strings_add(&trying->now->missed, &trying->mutation->arena, "a member added");
+}
+
+static void step_set(struct trying *trying, const struct law *law)
+{
+    struct arena *arena = &trying->mutation->arena;
+    const struct value *set = &trying->now->figure->value;
+    const char **room = arena_array(arena, set->set_count + 1, sizeof(*room));
+    for (size_t gone = 0; room != NULL && gone < set->set_count; gone++) {
+        struct value moved = *set;
+        moved.set = room;
+        moved.set_count = 0;
+        for (size_t i = 0; i < set->set_count; i++)
+            if (i != gone)
+                room[moved.set_count++] = set->set[i];
+        step(trying, &moved, arena_format(arena, "%s taken out", set->set[gone]));
+    }
+    if (room != NULL)
+        step_added(trying, room, law);
+}
+
+/* Does a case ask for the figure, with this value: to judge by it, or for a mend? */
+static bool is_asked(const struct trying *trying, const struct figure *wanted, bool to_judge)
+{
+    for (const struct trial *t = trying->first; t != NULL; t = t->next) {
+        const struct figure *found = profile_figure(t->law->profile, wanted->name);
+        const bool *asked = to_judge ? t->decides : t->asked;
+        if (found != NULL && asked != NULL && asked[found - t->law->profile->figures]
+            && profile_same_value(&found->value, &wanted->value))
+            return true;
+    }
+    return false;
+}
+
+/* Of a figure that no case judges by: who names it? */
+static enum mutate_state state_of_unasked(const struct trying *trying, const struct law *law)
+{
+    const char *name = trying->now->figure->name;
+    if (is_asked(trying, trying->now->figure, false))
+        return MUTATE_PRINTED;
+    if (rows_name_figure(law->book, name))
+        return MUTATE_UNASKED;
+    bool printed = false;
+    for (const struct source *s = law->book->sources.first; s != NULL; s = s->next) {
+        if (!mention_in(s, name))
+            continue;
+        for (const struct rule *r = law->book->rules; r != NULL; r = r->next)
+            if (strcmp(r->file, s->path) == 0)
+                return MUTATE_UNASKED;
+        printed = true;
+    }
+    return printed ? MUTATE_PRINTED : MUTATE_NO_RULE;
+}
+
+static void mutate_figure(struct trying *trying, const struct law *law)
+{
+    struct mutated *now = trying->now;
+    if (!is_asked(trying, now->figure, true)) {
+        now->state = state_of_unasked(trying, law);
+        return;
+    }
+    switch (now->figure->value.kind) {
+    case VALUE_NUMBER:
+        step_number(trying);
+        step_other_bound(trying);
+        break;
+    case VALUE_YES_NO:
+        step_flag(trying);
+        break;
+    case VALUE_SET:
+        step_set(trying, law);
+        break;
+    case VALUE_NONE:
+    case VALUE_TEXT:
+        break;
+    }
+    now->state = now->noticed == now->tried ? MUTATE_NOTICED
+        : now->noticed > 0                  ? MUTATE_PARTLY
+                                            : MUTATE_UNNOTICED;
+}
+
+/* The entry of a figure with this value, made if there is none; NULL when it
+ * is there already or out of memory. Kept by name. */
+static struct mutated *entry_new(struct mutation *mutation, const struct figure *figure)
+{
+    struct mutated **at = &mutation->first;
+    for (; *at != NULL && strcmp((*at)->figure->name, figure->name) <= 0; at = &(*at)->next)
+        if (strcmp((*at)->figure->name, figure->name) == 0
+            && profile_same_value(&(*at)->figure->value, &figure->value))
+            return NULL;
+    struct mutated *entry = arena_alloc(&mutation->arena, sizeof(*entry));
+    if (entry == NULL)
+        return NULL;
+    entry->figure = figure;
+    entry->next = *at;
+    *at = entry;
+    return entry;
+}
+
+static bool of_topic(const char *name, const char *topic)
+{
+    const size_t length = topic == NULL ? 0 : strlen(topic);
+    return topic == NULL || (strncmp(name, topic, length) == 0 && name[length] == '.');
+}
+
+static bool law_is_used(const struct trying *trying, const struct law *law)
+{
+    for (const struct trial *t = trying->first; t != NULL; t = t->next)
+        if (t->law == law)
+            return true;
+    return false;
+}
+
+static void mutate_law(struct trying *trying, const struct law *law, const char *topic)
+{
+    for (size_t i = 0; i < law->profile->figure_count; i++) {
+        const struct figure *figure = &law->profile->figures[i];
+        trying->now = of_topic(figure->name, topic) ? entry_new(trying->mutation, figure) : NULL;
+        if (trying->now == NULL)
+            continue;
+        mutate_figure(trying, law);
+        trying->mutation->counts[trying->now->state]++;
+    }
+}
+
+void mutate_run(struct laws *laws, const char *topic, struct mutation *mutation)
+{
+    struct trying trying = {.laws = laws, .mutation = mutation};
+    const struct cases_wanted all = {0};
+    trying.last = &trying.first;
+    case_list_read(&trying.cases, laws->home, &all, &mutation->problems);
+    for (struct rule_case *c = trying.cases.first; c != NULL; c = c->next)
+        if (c->job != NULL && mutation->problems.count == 0)
+            try_case(&trying, c);
+    for (int model = 1; model >= 0; model--) /* a figure is told as its model has it */
+        for (const struct law *law = laws->first; law != NULL; law = law->next)
+            if (law->profile != NULL && law->profile->model == (model == 1)
+                && law_is_used(&trying, law))
+                mutate_law(&trying, law, topic);
+    if (mutation->first == NULL && topic != NULL && mutation->problems.count == 0)
+        problem_at(&mutation->problems, PROBLEM_JOB, "--mutation", NULL,
+                   "no figure that cases use begins with \"%s.\"", topic);
+    if (mutation->arena.failed)
+        problem_out_of_memory(&mutation->problems);
+    for (struct trial *t = trying.first; t != NULL; t = t->next)
+        cJSON_Delete(t->job);
+    case_list_free(&trying.cases);
+}
+
+void mutate_free(struct mutation *mutation)
+{
+    arena_free(&mutation->arena);
+    problems_free(&mutation->problems);
+    *mutation = (struct mutation){0};
+}

@@ -1,0 +1,114 @@
+/* proof.h - what can be said of a place without a job: whether its files make
+ * sense, whether its cases hold, and how it differs from what it follows.
+ *
+ * A proof owns its texts, but the values and citations in it belong to the
+ * laws it was made with: keep those as long.
+ */
+#ifndef EAVEMARK_PROVE_PROOF_H
+#define EAVEMARK_PROVE_PROOF_H
+
+#include "base/strings.h"
+#include "prove/cases.h"
+#include "law/law.h"
+#include "profile/place.h"
+
+enum difference_of { DIFFERENCE_FIGURE, DIFFERENCE_RULE, DIFFERENCE_FIELD };
+
+/* Which way a difference goes, where the figure's sense says it. */
+enum difference_kind {
+    DIFFERENCE_STRICTER,
+    DIFFERENCE_LOOSER,
+    DIFFERENCE_CHANGED, /* neither, or not to be told */
+    DIFFERENCE_REMOVED,
+    DIFFERENCE_ADDED,
+    DIFFERENCE_KIND_COUNT
+};
+
+const char *difference_word(enum difference_kind kind);
+
+struct difference {
+    enum difference_of of;
+    enum difference_kind kind;
+    const char *name;
+    const char *says;      /* a rule's title, a field's question, why a rule was dropped; or NULL */
+    struct value from, to; /* figures only; VALUE_NONE: did not exist */
+    const char *sense;     /* figures only */
+    const struct figure *was, *is; /* figures only; NULL: did not exist */
+    const struct cite *cite; /* or NULL */
+    const char *caution;   /* or NULL */
+    struct difference *next;
+};
+
+/* Something to say about a line of a file. */
+struct remark {
+    const char *file; /* or NULL */
+    int line;         /* 0: not known */
+    bool error;       /* else a warning */
+    const char *says;
+    struct remark *next;
+};
+
+/* An edition of a place, as long as what it follows stays the same. */
+struct proof_block {
+    long from, to;          /* 0: no beginning, no end */
+    const char *follows;    /* title of the parent, or NULL */
+    const char *file;       /* of the place */
+    const struct block *block;
+    const struct law *law;  /* NULL: could not be loaded */
+    struct difference *differences;
+    struct remark *remarks;
+    bool *asked;            /* one per figure of the law: some run asked for it */
+    struct proof_block *next;
+};
+
+struct place_proof {
+    const char *id, *title;
+    bool invented;
+    bool broken;            /* a file of it cannot be loaded */
+    size_t errors, warnings;
+    struct strings own_rules;
+    struct proof_block *blocks;
+    struct tally cases;
+    struct strings lines;   /* what the cases said */
+    struct place_proof *next;
+};
+
+struct proof {
+    struct arena arena;
+    struct sources sources;
+    struct problems problems; /* why nothing was proved: an unknown name, a bad date */
+    bool of_places;           /* else of a topic */
+    const char *beside;       /* set beforehand: a place to hold one beside instead of what it
+                                 follows; then differences only, no cases; or NULL */
+    struct place_proof *places;
+    struct tally cases;       /* all that were run */
+    struct text lines;
+};
+
+/* Proves a topic's cases, one place (on one day, or date 0: all its editions),
+ * or, with name NULL, everything. */
+void proof_run(struct laws *laws, const char *name, long date, struct proof *proof);
+
+void proof_free(struct proof *proof);
+
+/* The remark that the rule, or another part of the place's files, broke. */
+void proof_remark_broken(struct proof *proof, struct place_proof *place,
+                         struct proof_block *block, const struct finding *finding);
+
+/* Adds a remark to a block unless the place has made it before. */
+void proof_remark(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                  struct remark remark);
+
+/* Internal to the room: adds one place, all but its cases. */
+void proof_place(struct laws *laws, struct proof *proof, const char *id, long date);
+
+/* Internal to the room: the differences of a block from its parent's law. */
+void proof_differences(struct proof *proof, struct proof_block *block, const struct law *parent);
+
+/* Internal to the room: what to say about a block against its parent's law
+ * (NULL: it has none); and, once cases have run, about figures nobody asked for. */
+void proof_lint(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                const struct law *parent);
+void proof_lint_reach(struct proof *proof, struct place_proof *place, struct proof_block *block);
+
+#endif

@@ -1,0 +1,224 @@
+#include "prove/proof.h"
+
+#include <string.h>
+
+const char *difference_word(enum difference_kind kind)
+{
+    static const char *const WORDS[DIFFERENCE_KIND_COUNT] = {
+        [DIFFERENCE_STRICTER] = "stricter", [DIFFERENCE_LOOSER] = "looser",
+        [DIFFERENCE_CHANGED] = "changed",   [DIFFERENCE_REMOVED] = "removed",
+        [DIFFERENCE_ADDED] = "added",
+    };
+    return WORDS[kind];
+}
+
+static bool is_sense(const char *sense, const char *word)
+{
+    return sense != NULL && strcmp(sense, word) == 0;
+}
+
+/* A bound that only lets less pass when it rises, falls; a trigger that bites
+ * sooner when it falls. */
+static enum difference_kind number_kind(const char *sense, double from, double to)
+{
+    const bool up = to > from;
+    if (is_sense(sense, "at_least") || is_sense(sense, "under"))
+        return up ? DIFFERENCE_STRICTER : DIFFERENCE_LOOSER;
+    if (is_sense(sense, "at_most") || is_sense(sense, "from") || is_sense(sense, "over"))
+        return up ? DIFFERENCE_LOOSER : DIFFERENCE_STRICTER;
+    return DIFFERENCE_CHANGED;
+}
+
+static bool within(const struct value *inner, const struct value *outer)
+{
+    for (size_t i = 0; i < inner->set_count; i++)
+        if (!profile_set_has(outer, inner->set[i]))
+            return false;
+    return true;
+}
+
+static enum difference_kind set_kind(const char *sense, const struct value *from,
+                                     const struct value *to)
+{
+    const bool fewer = within(to, from), more = within(from, to);
+    const bool lets_in = is_sense(sense, "one_of");
+    const bool asks = is_sense(sense, "none_of") || is_sense(sense, "all_of");
+    if (fewer == more || (!lets_in && !asks))
+        return DIFFERENCE_CHANGED;
+    return fewer == lets_in ? DIFFERENCE_STRICTER : DIFFERENCE_LOOSER;
+}
+
+/* The name ends in the word, or has it followed by what it is about. */
+static bool name_says(const char *name, const char *word)
+{
+    const char *found = strstr(name, word);
+    const char after = found == NULL ? 'x' : found[strlen(word)];
+    return after == '\0' || after == '_';
+}
+
+/* True and false say nothing of which way they go; the figure's name may
+ * (jurisdictions/README.md). */
+static enum difference_kind flag_kind(const char *name, bool to)
+{
+    static const char *const DUTIES[] = {"_required", "_needs", "_counts"};
+    static const char *const LEAVES[] = {"_allowed", "_exempt"};
+    for (size_t i = 0; i < sizeof(DUTIES) / sizeof(DUTIES[0]); i++)
+        if (name_says(name, DUTIES[i]) || strcmp(strrchr(name, '.') + 1, DUTIES[i] + 1) == 0)
+            return to ? DIFFERENCE_STRICTER : DIFFERENCE_LOOSER;
+    for (size_t i = 0; i < sizeof(LEAVES) / sizeof(LEAVES[0]); i++)
+        if (name_says(name, LEAVES[i]))
+            return to ? DIFFERENCE_LOOSER : DIFFERENCE_STRICTER;
+    return DIFFERENCE_CHANGED;
+}
+
+/* The longest-named switch ("papers.sketch_required") of which the name begins like
+ * this figure's ("papers.sketch_copies_least"), or NULL. */
+static const struct figure *switch_of(const struct profile *profile, const char *name)
+{
+    static const char *const ENDS[] = {"required", "counts"};
+    const struct figure *found = NULL;
+    size_t longest = 0;
+    for (size_t i = 0; i < profile->figure_count; i++) {
+        const struct figure *figure = &profile->figures[i];
+        const char *end = strrchr(figure->name, '_');
+        const size_t length = end == NULL ? 0 : (size_t)(end - figure->name) + 1;
+        if (figure->value.kind != VALUE_YES_NO || length <= longest
+            || strncmp(name, figure->name, length) != 0 || strcmp(name, figure->name) == 0)
+            continue;
+        for (size_t w = 0; w < sizeof(ENDS) / sizeof(ENDS[0]); w++)
+            if (strcmp(end + 1, ENDS[w]) == 0) {
+                found = figure;
+                longest = length;
+            }
+    }
+    return found;
+}
+
+static bool is_off(const struct profile *profile, const char *name)
+{
+    const struct figure *lever = switch_of(profile, name);
+    return lever != NULL && !lever->value.yes;
+}
+
+/* The value is the same; a bound was added or taken away, or exactly so much moved to
+ * the other side. */
+static enum difference_kind edge_kind(const struct figure *from, const struct figure *to)
+{
+    if (from->at == to->at) {
+        const bool fewer = to->also.kind == VALUE_NONE;
+        return from->also.kind == VALUE_NONE ? DIFFERENCE_STRICTER
+            : fewer                          ? DIFFERENCE_LOOSER
+                    : number_kind(to->also_sense, from->also.number, to->also.number);
+    }
+    const bool limit = is_sense(to->sense, "at_least") || is_sense(to->sense, "at_most");
+    const bool counts = to->at == AT_COUNTS
+        || (to->at == AT_AS_SENSE_SAYS && (limit || is_sense(to->sense, "from")));
+    return counts == limit ? DIFFERENCE_LOOSER : DIFFERENCE_STRICTER;
+}
+
+static enum difference_kind figure_kind(const struct figure *from, const struct figure *to)
+{
+    if (profile_same_value(&from->value, &to->value))
+        return edge_kind(from, to);
+    switch (to->value.kind) {
+    case VALUE_NUMBER:
+        return number_kind(to->sense, from->value.number, to->value.number);
+    case VALUE_SET:
+        return set_kind(to->sense, &from->value, &to->value);
+    case VALUE_YES_NO:
+        return strchr(to->name, '.') == NULL ? DIFFERENCE_CHANGED
+                                             : flag_kind(to->name, to->value.yes);
+    case VALUE_NONE:
+    case VALUE_TEXT:
+        break;
+    }
+    return DIFFERENCE_CHANGED;
+}
+
+static const char *caution_of(enum difference_kind kind)
+{
+    if (kind == DIFFERENCE_LOOSER)
+        return "a job that fails where this place follows may pass here; be sure that the "
+               "citation says so";
+    if (kind == DIFFERENCE_REMOVED)
+        return "nothing checks this here any more; what the rule guarded against is still there";
+    return NULL;
+}
+
+/* Adds after the last, so that they stay in order. */
+static void add(struct proof *proof, struct proof_block *block, struct difference difference)
+{
+    struct difference *kept = arena_alloc(&proof->arena, sizeof(*kept));
+    if (kept == NULL)
+        return;
+    difference.caution = caution_of(difference.kind);
+    *kept = difference;
+    struct difference **at = &block->differences;
+    while (*at != NULL)
+        at = &(*at)->next;
+    *at = kept;
+}
+
+/* A limit that bound nobody before did not move: it is new. */
+static enum difference_kind kind_between(const struct profile *parent, const struct figure *from,
+                                         const struct profile *own, const struct figure *to)
+{
+    if (is_off(own, to->name))
+        return from == NULL ? DIFFERENCE_ADDED : DIFFERENCE_CHANGED;
+    if (from == NULL || is_off(parent, to->name))
+        return DIFFERENCE_ADDED;
+    return figure_kind(from, to);
+}
+
+static void compare_figures(struct proof *proof, struct proof_block *block,
+                            const struct profile *parent)
+{
+    const struct profile *own = block->law->profile;
+    for (size_t i = 0; i < own->figure_count; i++) {
+        const struct figure *to = &own->figures[i];
+        const struct figure *from = profile_figure(parent, to->name);
+        if (from != NULL && profile_same_demand(from, to))
+            continue;
+        const enum difference_kind kind = kind_between(parent, from, own, to);
+        add(proof, block, (struct difference){
+            .of = DIFFERENCE_FIGURE,
+            .kind = kind,
+            .name = to->name,
+            .from = kind == DIFFERENCE_ADDED ? (struct value){.kind = VALUE_NONE} : from->value,
+            .to = to->value, .sense = to->sense, .is = to,
+            .was = kind == DIFFERENCE_ADDED ? NULL : from, .cite = &to->cite});
+    }
+}
+
+static void compare_rules(struct proof *proof, struct proof_block *block, const struct law *parent)
+{
+    const struct profile *own = block->law->profile;
+    for (size_t i = 0; i < own->drop_count; i++)
+        if (profile_drop(parent->profile, own->drops[i].rule) == NULL)
+            add(proof, block, (struct difference){
+                .of = DIFFERENCE_RULE, .kind = DIFFERENCE_REMOVED, .name = own->drops[i].rule,
+                .says = own->drops[i].reason});
+    for (const struct rule *r = block->law->book->rules; r != NULL; r = r->next)
+        if (rulebook_rule(parent->book, r->id) == NULL && profile_drop(own, r->id) == NULL)
+            add(proof, block, (struct difference){.of = DIFFERENCE_RULE, .kind = DIFFERENCE_ADDED,
+                                                  .name = r->id, .says = r->title});
+}
+
+/* Fields are walked as the tree they are; FIELDS_DEEPEST bounds it. */
+static void compare_fields(struct proof *proof, struct proof_block *block,
+                           const struct fields *parent, const struct field *field)
+{
+    for (const struct field *f = field->first_child; f != NULL; f = f->next) {
+        if (fields_find(parent, f->path) == NULL)
+            add(proof, block, (struct difference){.of = DIFFERENCE_FIELD, .kind = DIFFERENCE_ADDED,
+                                                  .name = f->path, .says = f->ask});
+        compare_fields(proof, block, parent, f);
+    }
+}
+
+void proof_differences(struct proof *proof, struct proof_block *block, const struct law *parent)
+{
+    compare_figures(proof, block, parent->profile);
+    compare_rules(proof, block, parent);
+    compare_fields(proof, block, &parent->book->fields, block->law->book->fields.root);
+}

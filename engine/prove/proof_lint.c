@@ -1,0 +1,308 @@
+#include "prove/proof.h"
+
+#include "base/nearest.h"
+#include "prove/mention.h"
+#include "judge/row_reads.h"
+
+#include <ctype.h>
+#include <string.h>
+
+/* Entries and drops of a place that do nothing ---------------------------------------- */
+
+static bool same_text(const char *a, const char *b)
+{
+    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
+}
+
+static void say(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                const char *file, int line, bool error, const char *says)
+{
+    proof_remark(proof, place, block, (struct remark){file, line, error, says, NULL});
+}
+
+/* A new value without a word of it ends a dispute; a citation alone does not. */
+static bool keeps_dispute(const struct entry *entry, const struct figure *from)
+{
+    return (entry->value.kind == VALUE_NONE && entry->disputed == NULL)
+        || same_text(entry->disputed, from->disputed);
+}
+
+/* A value given again that the parent gives already. */
+static void lint_entry(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                       const struct profile *parent, const struct entry *entry)
+{
+    const struct figure *from = profile_figure(parent, entry->name);
+    /* What is not vouched for is vouched for by giving it again. */
+    if (from == NULL || block->block->borrowed != NULL || block->block->unsure != NULL)
+        return;
+    const bool same = entry->value.kind == VALUE_NONE
+        || profile_same_value(&from->value, &entry->value);
+    const bool restates = !same_text(entry->cite, from->cite.section)
+        || (entry->status != NULL && !same_text(entry->status, from->cite.status))
+        || (entry->source != NULL && !same_text(entry->source, from->cite.source))
+        || !keeps_dispute(entry, from);
+    if (same && !restates)
+        say(proof, place, block, entry->file, entry->line, false,
+            arena_format(&proof->arena, "figure \"%s\" changes nothing: it says what is followed "
+                         "anyway; take the line out", entry->name));
+    /* What a page of the place's own prints stays said when what is followed moves. */
+    else if (same && entry->value.kind != VALUE_NONE && keeps_dispute(entry, from)
+             && (entry->source == NULL || same_text(entry->source, from->cite.source)))
+        say(proof, place, block, entry->file, entry->line, false,
+            arena_format(&proof->arena, "figure \"%s\" changes no value: it is that already; to "
+                         "restate only the citation, leave the value out", entry->name));
+}
+
+/* A section that what is followed has too, cited as if it stood in an ordinance that
+ * goes by no edition of its own: people would look for it in the wrong book. */
+static void lint_book(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                      const struct profile *parent, const struct entry *entry)
+{
+    const struct figure *from = profile_figure(parent, entry->name);
+    if (from == NULL || entry->book != NULL || block->block->edition != NULL
+        || block->block->model || !same_text(entry->cite, from->cite.section)
+        || same_text(block->block->code, from->cite.code))
+        return;
+    say(proof, place, block, entry->file, entry->line, false,
+        arena_format(&proof->arena, "figure \"%s\" is cited by a section of what is followed; if "
+                     "it stands there, write book = \"%s\"", entry->name, from->cite.code));
+}
+
+static void lint_drop(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                      const struct profile *parent, const struct entry_drop *drop)
+{
+    const struct drop *already = profile_drop(parent, drop->rule);
+    if (already != NULL)
+        say(proof, place, block, block->file, drop->line, false,
+            arena_format(&proof->arena, "drops \"%s\", which %s has dropped already; take the "
+                         "line out", drop->rule, already->by));
+}
+
+/* Words of sets --------------------------------------------------------------------------- */
+
+/* One of a field's choices, or a field's own name, of which some sets are made. Fields
+ * are walked as the tree they are; FIELDS_DEEPEST bounds it. */
+static bool is_choice(const struct field *field, const char *word)
+{
+    bool found = false;
+    for (const struct field *f = field->first_child; f != NULL && !found; f = f->next) {
+        found = f->name != NULL && strcmp(f->name, word) == 0;
+        for (size_t i = 0; i < f->choice_count; i++)
+            found = found || strcmp(f->choices[i], word) == 0;
+        found = found || is_choice(f, word);
+    }
+    return found;
+}
+
+static void offer_choices(const struct field *field, struct nearest *nearest)
+{
+    for (const struct field *f = field->first_child; f != NULL; f = f->next) {
+        for (size_t i = 0; i < f->choice_count; i++)
+            nearest_offer(nearest, f->choices[i]);
+        offer_choices(f, nearest);
+    }
+}
+
+/* Do members of the set say what some field of a job can say? Some do not: lengths of
+ * nails, for one. */
+static bool holds_choices(const struct field *root, const struct value *set)
+{
+    for (size_t i = 0; i < set->set_count; i++)
+        if (is_choice(root, set->set[i]))
+            return true;
+    return false;
+}
+
+/* A word that no job can say lets nothing pass and asks for nothing: a slip. */
+static void lint_words(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                       const struct profile *parent, const struct entry *entry)
+{
+    const struct field *root = block->law->book->fields.root;
+    const struct figure *from = profile_figure(parent, entry->name);
+    const struct value none = {.kind = VALUE_SET};
+    const struct value *old = from == NULL || from->value.kind != VALUE_SET ? &none : &from->value;
+    if (entry->value.kind != VALUE_SET
+        || (old->set_count > 0 && !holds_choices(root, old)))
+        return;
+    for (size_t i = 0; i < entry->value.set_count; i++) {
+        const char *word = entry->value.set[i];
+        struct nearest nearest;
+        if (profile_set_has(old, word) || is_choice(root, word))
+            continue;
+        nearest_start(&nearest, word);
+        offer_choices(root, &nearest);
+        say(proof, place, block, entry->file, entry->line, true,
+            arena_format(&proof->arena, "figure \"%s\": no field of a job can say \"%s\"%s%s%s",
+                         entry->name, word,
+                         nearest.name == NULL ? "; `eavemark fields` lists what they can"
+                                              : "; did you mean \"",
+                         nearest.name == NULL ? "" : nearest.name,
+                         nearest.name == NULL ? "" : "\"?"));
+    }
+}
+
+/* Fields that the rule files name ------------------------------------------------------- */
+
+struct scan {
+    struct proof *proof;
+    struct place_proof *place;
+    struct proof_block *block;
+    const struct source *source;
+    int line;
+};
+
+static bool is_word(char c)
+{
+    return isalnum((unsigned char)c) || c == '_';
+}
+
+/* Past a comment, a text or one other character; keeps count of lines. */
+static const char *skip_one(struct scan *scan, const char *at)
+{
+    if (at[0] == '-' && at[1] == '-' && at[2] == '[' && at[3] == '[') {
+        const char *end = strstr(at, "]]");
+        for (; *at != '\0' && at != end; at++)
+            scan->line += *at == '\n';
+        return at;
+    }
+    if (at[0] == '-' && at[1] == '-')
+        return at + strcspn(at, "\n");
+    if (*at == '"' || *at == '\'') {
+        const char quote = *at++;
+        for (; *at != '\0' && *at != quote && *at != '\n'; at++)
+            at += at[0] == '\\' && at[1] != '\0';
+        return *at == quote ? at + 1 : at;
+    }
+    scan->line += *at == '\n';
+    return at + 1;
+}
+
+/* "[1]" or "[i]" after a list; NULL when no item is picked. */
+static const char *skip_item(const char *at)
+{
+    if (*at != '[')
+        return NULL;
+    const size_t length = strcspn(at, "]\n");
+    return at[length] == ']' ? at + length + 1 : NULL;
+}
+
+static void say_field(struct scan *scan, const struct field *parent, const char *name)
+{
+    const char *near = fields_nearest_child(parent, name);
+    const char *of = parent->path == NULL || parent->path[0] == '\0' ? "the job" : parent->path;
+    say(scan->proof, scan->place, scan->block, scan->source->path, scan->line, true,
+        near == NULL
+            ? arena_format(&scan->proof->arena, "no field \"%s\" of %s is declared: declare "
+                           "it with field \"...\" { ... }, or read another", name, of)
+            : arena_format(&scan->proof->arena, "no field \"%s\" of %s is declared; did you mean "
+                           "\"%s\"?", name, of, near));
+}
+
+/* Follows "job.roof.slopes[1].pitch" from after "job" through the catalogue. */
+static const char *scan_path(struct scan *scan, const char *at)
+{
+    const struct field *field = scan->block->law->book->fields.root;
+    for (;;) {
+        if (field->type == FIELD_LIST) {
+            at = skip_item(at);
+            if (at == NULL)
+                return NULL;
+        }
+        const bool holds = field->type == FIELD_LIST || field->type == FIELD_GROUP;
+        if (*at != '.' || !is_word(at[1]) || !holds)
+            return at;
+        size_t length = 1;
+        while (is_word(at[length]))
+            length++;
+        const char *name = arena_copy_n(&scan->proof->arena, at + 1, length - 1);
+        const struct field *child = name == NULL ? NULL : fields_child(field, name);
+        if (name != NULL && child == NULL)
+            say_field(scan, field, name);
+        if (child == NULL)
+            return at + length;
+        field = child;
+        at += length;
+    }
+}
+
+static void scan_fields(struct scan *scan)
+{
+    for (const char *at = scan->source->text; *at != '\0';) {
+        if (strncmp(at, "job.", 4) == 0) {
+            const char *end = scan_path(scan, at + 3);
+            at = end == NULL || end <= at ? at + 4 : end;
+        } else if (is_word(*at)) {
+            while (is_word(*at) || *at == '.')
+                at++;
+        } else {
+            at = skip_one(scan, at);
+        }
+    }
+}
+
+/* Figures that no rule asks for ---------------------------------------------------------- */
+
+static bool law_names(const struct law *law, const char *name)
+{
+    if (rows_name_figure(law->book, name))
+        return true;
+    for (const struct source *s = law->book->sources.first; s != NULL; s = s->next)
+        if (mention_in(s, name))
+            return true;
+    return false;
+}
+
+/* The figure names that rule files hold, nearest to this one. */
+static const char *nearest_asked(const struct proof_block *block, const char *name)
+{
+    struct nearest nearest;
+    const struct profile *profile = block->law->profile;
+    nearest_start(&nearest, name);
+    for (size_t i = 0; i < profile->figure_count; i++)
+        if (block->asked[i])
+            nearest_offer(&nearest, profile->figures[i].name);
+    return nearest.name;
+}
+
+static void lint_reach(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                       const struct entry *entry)
+{
+    const struct profile *profile = block->law->profile;
+    const struct figure *figure = profile_figure(profile, entry->name);
+    if (figure == NULL || block->asked[figure - profile->figures]
+        || law_names(block->law, entry->name))
+        return;
+    const char *near = nearest_asked(block, entry->name);
+    /* A model code may hold figures before there are rules for them. */
+    say(proof, place, block, entry->file, entry->line, !block->block->model,
+        arena_format(&proof->arena, "figure \"%s\" reaches no rule: no rule asks for it, so it "
+                     "decides nothing%s%s%s", entry->name,
+                     near == NULL ? "; write a rule that does, or take the line out"
+                                  : "; did you mean \"",
+                     near == NULL ? "" : near, near == NULL ? "" : "\"?"));
+}
+
+/* The whole ------------------------------------------------------------------------------ */
+
+void proof_lint(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                const struct law *parent)
+{
+    for (const struct entry *e = block->block->entries; parent != NULL && e != NULL; e = e->next) {
+        lint_entry(proof, place, block, parent->profile, e);
+        lint_words(proof, place, block, parent->profile, e);
+        lint_book(proof, place, block, parent->profile, e);
+    }
+    for (const struct entry_drop *d = block->block->drops; parent != NULL && d != NULL; d = d->next)
+        lint_drop(proof, place, block, parent->profile, d);
+    for (const struct source *s = block->law->book->sources.first; s != NULL; s = s->next) {
+        struct scan scan = {proof, place, block, s, 1};
+        if (strings_have(&place->own_rules, s->path))
+            scan_fields(&scan);
+    }
+}
+
+void proof_lint_reach(struct proof *proof, struct place_proof *place, struct proof_block *block)
+{
+    for (const struct entry *e = block->block->entries; e != NULL; e = e->next)
+        lint_reach(proof, place, block, e);
+}

@@ -1,0 +1,101 @@
+#include "report/value_words.h"
+
+#include "base/number.h"
+
+#include <string.h>
+
+/* "wood_shake" is a word for files; people say "wood shake". */
+static void add_plain(struct text *out, const char *word)
+{
+    for (; *word != '\0'; word++)
+        text_add_n(out, *word == '_' ? " " : word, 1);
+}
+
+static void add_set(struct text *out, const struct value *value)
+{
+    for (size_t i = 0; i < value->set_count; i++) {
+        if (i > 0)
+            text_add(out, ", ");
+        add_plain(out, value->set[i]);
+    }
+    if (value->set_count == 0)
+        text_add(out, "none");
+}
+
+void value_add(struct text *out, const struct value *value)
+{
+    char number[96];
+    switch (value->kind) {
+    case VALUE_NONE:
+        text_add(out, "nothing");
+        break;
+    case VALUE_NUMBER:
+        number_write_unit(value->number, value->unit, number);
+        text_add(out, number);
+        break;
+    case VALUE_YES_NO:
+        text_add(out, value->yes ? "yes" : "no");
+        break;
+    case VALUE_TEXT:
+        add_plain(out, value->text == NULL ? "nothing" : value->text);
+        break;
+    case VALUE_SET:
+        add_set(out, value);
+        break;
+    }
+}
+
+void value_add_demand(struct text *out, const char *sense, const struct value *required)
+{
+    const bool equals = sense == NULL || strcmp(sense, "equals") == 0;
+    if (equals && required->kind == VALUE_NUMBER)
+        text_add(out, "exactly ");
+    /* "all of none" says no more than "none". */
+    const bool nothing = required->kind == VALUE_SET && required->set_count == 0 && !equals
+        && strcmp(sense, "none_of") != 0;
+    if (!equals && !nothing) {
+        add_plain(out, sense);
+        text_add(out, " ");
+    }
+    value_add(out, required);
+}
+
+void value_add_demands(struct text *out, const struct finding *finding)
+{
+    value_add_demand(out, finding->sense, &finding->required);
+    if (finding->also.kind == VALUE_NONE)
+        return;
+    text_add(out, " and ");
+    value_add_demand(out, finding->also_sense, &finding->also);
+}
+
+void cite_add(struct text *out, const struct cite *cite)
+{
+    const bool both = cite->code != NULL && cite->section != NULL && cite->section[0] != '\0';
+    if (cite->code != NULL)
+        text_add(out, cite->code);
+    if (both && cite->code[0] != '\0')
+        text_add(out, " ");
+    if (cite->section != NULL)
+        text_add(out, cite->section);
+}
+
+void cite_add_status(struct text *out, const struct cite *cite)
+{
+    static const struct {
+        const char *status, *words;
+    } SPELLED[] = {
+        {"seen", "read in a public source"},
+        {"parallel", "read only in a sister text"},
+        {"memory", "from memory, not read"},
+        {"practice", "common practice, not code"},
+        {"invented", "invented"},
+    };
+    const char *words = cite->status == NULL ? "status not stated" : cite->status;
+    for (size_t i = 0; i < sizeof(SPELLED) / sizeof(SPELLED[0]); i++)
+        if (cite->status != NULL && strcmp(cite->status, SPELLED[i].status) == 0)
+            words = SPELLED[i].words;
+    text_add(out, words);
+    if (cite->source != NULL && cite->source[0] != '\0')
+        text_addf(out, ": %s", cite->source);
+}

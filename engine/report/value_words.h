@@ -1,0 +1,34 @@
+/* value_words.h - figures and citations in words, for every form that people read.
+ *
+ * The texts are not escaped: what came from a job still has to be.
+ */
+#ifndef EAVEMARK_REPORT_VALUE_WORDS_H
+#define EAVEMARK_REPORT_VALUE_WORDS_H
+
+#include "base/text.h"
+#include "judge/finding.h"
+
+/* "6 in", "yes", "wood shake" (of wood_shake), "D226 II, D1970"; "nothing" for
+ * no value, "none" for an empty set. */
+void value_add(struct text *out, const struct value *value);
+
+/* What was demanded: "at least 6 in", "one of a, b", "exactly 4 nails", "yes". */
+void value_add_demand(struct text *out, const char *sense, const struct value *required);
+
+/* What a figure demands, with its other bound, and what it says of exactly so much:
+ * "at least 1/8 in and at most 1/4 in", "over 50 %, or exactly so much". */
+struct figure;
+void value_add_figure(struct text *out, const struct figure *figure);
+
+/* The same of a finding, with the other bound where there are two: "at least 1/8 in and
+ * at most 1/4 in". */
+void value_add_demands(struct text *out, const struct finding *finding);
+
+/* "IRC 2021 R905.2.2". */
+void cite_add(struct text *out, const struct cite *cite);
+
+/* How well the figure is known, spelled out with its source: "read in a
+ * public source: city handouts". */
+void cite_add_status(struct text *out, const struct cite *cite);
+
+#endif
