@@ -848,6 +848,18 @@ cases "wind.nail_spacing" {
   { "a deck that stays", with = again {}, expect = "pass", says = "These nails hold" },
   { "in the 7th", date = SEVENTH, with = again {}, expect = "warn" },
 }
+-- By ASCE 7-16 in the 7th edition, by ASCE 7-22 in the 8th: a house 15 ft high, 6:12.
+-- 0.00256 x 0.573 x 0.85 x 150^2 = 28.05 psf; 86.1 lb / (2 ft x 63.61 psf) = 8.12 in.
+local windy = again { ["nails.kind"] = "RSRS_01", ["nails.length_in"] = 2.375,
+  ["nails.shank_in"] = 0.113 }
+windy["site.wind_vult_mph"] = 150
+cases "wind.nail_spacing" {
+  under = "us-fl", with = windy,
+  { "8th edition", date = EIGHTH, expect = "pass",
+    says = "each 14 in in the field and each 8.1 in near eaves" },
+  { "7th edition", date = SEVENTH, expect = "warn",
+    says = "each 11 1/2 in in the field and each 6.6 in near eaves" },
+}
 
 -- Slate is class A on decks that do not burn, on no others (R902.1 exceptions).
 cases "fire.class" {
@@ -1197,4 +1209,14 @@ cases "fasteners.past_thin_deck" {
     expect = "warn", says = "3/16 in through" },
   { "and in the 8th", date = EIGHTH, with = { ["fasteners.length_in"] = 0.8425 },
     expect = "pass" },
+}
+
+-- Since July 2026 some houses may need no permit: it is no doubt about one that is held.
+cases "permit.every" {
+  under = "us-fl", date = "2026-07-01",
+  { "a permit", expect = "pass" },
+  { "none", with = { ["permit.status"] = "none" }, expect = "fail", says = "7,500 dollars" },
+  { "none, the day before", date = "2026-06-30", with = { ["permit.status"] = "none" },
+    expect = "fail" },
+  { "not known", without = { "permit.status" }, expect = "open" },
 }

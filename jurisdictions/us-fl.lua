@@ -419,9 +419,37 @@ local function of_2020()
   return it
 end
 
+-- The standard of 2022. In exposure B its heights give the factors of the table but at
+-- 35 ft (1.03 for 1.05); those of C and D are the model code's of 2024.
+local function wind_of_2022(it, read)
+  local function heights(value, status, source)
+    return { value, cite = "Table R301.2.1(2)", status = status, source = source }
+  end
+  local worked_back = "worked back from the height factors of this edition"
+  local sister = "gives the height factors of the model code, which this table shares"
+  it["wind.asce_year"] = read(2022, "Table R301.2(2)")
+  it["wind.kz_factor"] = heights(2.41, "seen", worked_back)
+  it["wind.alpha.B"] = heights(7.5, "seen", worked_back)
+  it["wind.gradient_height.B"] = heights(3280, "seen", worked_back)
+  it["wind.alpha.C"] = heights(9.8, "parallel", sister)
+  it["wind.gradient_height.C"] = heights(2460, "parallel", sister)
+  it["wind.gradient_height.D"] = heights(1935, "parallel", sister)
+  it["wind.kz_floor.B"] = read(0, "Table R301.2.1(2)")
+  for roof, bands in pairs { low = { "" }, gable = { ".shallow", ".mid", ".steep" },
+    hip = { ".shallow", ".mid", ".steep" } } do
+    for _, band in ipairs(bands) do
+      for zone = 1, 3 do
+        local name = "wind.gcp_7_22." .. roof .. band .. ".zone" .. zone
+        it[name] = read(nil, "Table R301.2(2), worked back")
+      end
+    end
+  end
+end
+
 local function of_2023()
   local read = reader("seen", "state code text on this edition")
   local it = shared(read, "2023")
+  wind_of_2022(it, read)
   it["drip_edge.orders_eave"] = read({ "under_metal" }, "R905.2.8.5")
   it["drip_edge.orders_rake"] = read({ "under_metal" }, "R905.2.8.5")
   it["drip_edge.sealed_flange_allowed"] = read(false, "R905.2.8.5")
@@ -490,6 +518,7 @@ block("2023", "2021", nil, "2023-12-31", "2026-07-01", of_2023())
 local function since_july()
   local it = of_2023()
   it["permit.every"].disputed = EXEMPT
+  it["permit.every"].rival = false
   return it
 end
 block("2023", "2021", nil, "2026-07-01", "2026-12-01", since_july())

@@ -4,6 +4,8 @@
 
 local TEXT = "state code text on this edition"
 local HEIGHTS = "worked back from the height factors of Table R301.2.1(2)"
+local AS_BEFORE = "gives the height factors of 2015 to 2021, from which that table was found to "
+  .. "differ in exposure B alone"
 
 local function read(value, unit, sense, cite)
   return { value, unit = unit, sense = sense, cite = cite, status = "seen", source = TEXT }
@@ -72,11 +74,11 @@ jurisdiction "model/irc-2024" {
     ["wind.alpha.B"] = { 7.5, cite = "ASCE 7-22 26.10", status = "seen", source = HEIGHTS },
     ["wind.gradient_height.B"] = { 3280, cite = "ASCE 7-22 26.10", status = "seen",
       source = HEIGHTS },
-    ["wind.alpha.C"] = { 9.8, cite = "ASCE 7-22 26.10", status = "memory", source = "recalled" },
-    ["wind.gradient_height.C"] = { 2460, cite = "ASCE 7-22 26.10", status = "memory",
-      source = "recalled" },
-    ["wind.gradient_height.D"] = { 1935, cite = "ASCE 7-22 26.10", status = "memory",
-      source = "recalled" },
+    ["wind.alpha.C"] = { 9.8, cite = "ASCE 7-22 26.10", status = "parallel", source = AS_BEFORE },
+    ["wind.gradient_height.C"] = { 2460, cite = "ASCE 7-22 26.10", status = "parallel",
+      source = AS_BEFORE },
+    ["wind.gradient_height.D"] = { 1935, cite = "ASCE 7-22 26.10", status = "parallel",
+      source = AS_BEFORE },
     ["wind.kz_floor.B"] = read(0, "coefficient", "at_least", "Table R301.2.1(2)"),
 
     ["ventilation.reduced_needs_both"] = read(true, nil, "equals", "R806.2 exception"),
