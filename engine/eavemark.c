@@ -411,15 +411,6 @@ static char *figures_report(const struct figure_table *table, enum eavemark_form
     return text_release(&text);
 }
 
-static bool is_known_status(const char *status)
-{
-    static const char *const KNOWN[] = {"seen", "parallel", "memory", "practice", "invented"};
-    bool known = status == NULL;
-    for (size_t i = 0; i < sizeof(KNOWN) / sizeof(KNOWN[0]); i++)
-        known = known || strcmp(status, KNOWN[i]) == 0;
-    return known;
-}
-
 enum eavemark_status eavemark_figures(eavemark *handle, const char *topic, const char *status,
                                       const struct eavemark_request *request,
                                       enum eavemark_form form, char **report, char **problems)
@@ -428,9 +419,9 @@ enum eavemark_status eavemark_figures(eavemark *handle, const char *topic, const
     struct figure_table table = {0};
     request = request == NULL ? &none : request;
     struct figure_table_request asked = {
-        .topic = topic, .status = status, .jurisdiction = request->jurisdiction};
+        .topic = topic, .status = status_of(status), .jurisdiction = request->jurisdiction};
     asked.date = asked_day(request, &table.problems);
-    if (!is_known_status(status))
+    if (status != NULL && asked.status == STATUS_NONE)
         problem_at(&table.problems, PROBLEM_JOB, "--status", NULL,
                    "\"%s\" is not one of seen, parallel, memory, practice, invented", status);
     if (table.problems.count == 0)

@@ -48,8 +48,8 @@ static const struct field *lacking(const struct making *making, const struct fin
 static bool recalled(const struct maker *makers, size_t count)
 {
     for (size_t i = 0; i < count; i++) {
-        const char *status = makers[i].cite->status;
-        if (status == NULL || strcmp(status, "memory") == 0 || strcmp(status, "parallel") == 0)
+        const enum status status = makers[i].cite->status;
+        if (status == STATUS_NONE || status == STATUS_MEMORY || status == STATUS_PARALLEL)
             return true;
     }
     return false;

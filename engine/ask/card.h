@@ -18,9 +18,9 @@ struct card_item {
     const struct finding *wrong;      /* that of them which is broken or not met, or NULL */
     bool demanded;                    /* required is set */
     struct value required;
-    const char *sense;                /* at_least ... or NULL */
+    enum sense sense;                /* at_least ... or NULL */
     struct value also;                /* the other bound, where there are two; else VALUE_NONE */
-    const char *also_sense;
+    enum sense also_sense;
     bool unconfirmed;                 /* a figure that makes the demand was not read in this book */
     const char *duty;                 /* what is asked for in words, or NULL */
     const struct cite *cites;

@@ -166,7 +166,7 @@ static const struct maker *keep_makers(struct arena *arena, const struct finding
  * expected value misses is what the rule held it against. */
 struct demand {
     const struct value *required, *also;
-    const char *sense, *also_sense;
+    enum sense sense, also_sense;
 };
 
 static struct demand demand_of(const struct finding *finding)
@@ -174,7 +174,7 @@ static struct demand demand_of(const struct finding *finding)
     const struct demand demand = {&finding->required, &finding->also, finding->sense,
                                   finding->also_sense};
     const bool turned = finding->also.kind != VALUE_NONE
-        && same_text(finding->also_sense, "at_least");
+        && finding->also_sense == SENSE_AT_LEAST;
     return turned ? (struct demand){demand.also, demand.required, demand.also_sense, demand.sense}
                   : demand;
 }
@@ -188,15 +188,15 @@ static bool agree(struct supposing *s, const struct finding *finding)
         if (!same_text(s->found.duty, finding->duty))
             s->found.duty = NULL;
         return same_value(&s->found.required, demand.required)
-            && same_text(s->found.sense, demand.sense)
+            && s->found.sense == demand.sense
             && same_value(&s->found.also, demand.also)
-            && same_text(s->found.also_sense, demand.also_sense);
+            && s->found.also_sense == demand.also_sense;
     }
     s->any = true;
     s->found.required = keep_value(s->arena, demand.required);
-    s->found.sense = arena_copy(s->arena, demand.sense);
+    s->found.sense = demand.sense;
     s->found.also = keep_value(s->arena, demand.also);
-    s->found.also_sense = arena_copy(s->arena, demand.also_sense);
+    s->found.also_sense = demand.also_sense;
     s->found.duty = arena_copy(s->arena, finding->duty);
     s->found.cites = keep_cites(s->arena, finding);
     s->found.cite_count = finding->cite_count;

@@ -17,9 +17,9 @@
 
 struct expected_demand {
     struct value required;
-    const char *sense;
+    enum sense sense;
     struct value also; /* the other bound, where there are two; else VALUE_NONE */
-    const char *also_sense;
+    enum sense also_sense;
     const char *duty; /* or NULL: also when it depends on what is expected */
     const struct cite *cites;
     size_t cite_count;

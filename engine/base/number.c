@@ -88,14 +88,14 @@ bool number_equals(double found, double limit, const char *unit)
     return fabs(found - limit) <= slack(found, limit, unit);
 }
 
-double number_on_tape(double limit, const char *sense, const char *unit)
+double number_on_tape(double limit, enum sense sense, const char *unit)
 {
     enum { PARTS = 16, HAND_IN = 4 };
-    if (sense == NULL || unit == NULL || strcmp(unit, "in") != 0 || !(limit >= HAND_IN))
+    if (unit == NULL || strcmp(unit, "in") != 0 || !(limit >= HAND_IN))
         return limit;
-    if (strcmp(sense, "at_least") == 0)
+    if (sense == SENSE_AT_LEAST)
         return ceil((limit - number_tolerance(unit)) * PARTS) / PARTS;
-    return strcmp(sense, "at_most") == 0
+    return sense == SENSE_AT_MOST
         ? floor((limit + number_tolerance(unit)) * PARTS) / PARTS : limit;
 }
 

@@ -7,6 +7,8 @@
 #ifndef EAVEMARK_BASE_NUMBER_H
 #define EAVEMARK_BASE_NUMBER_H
 
+#include "base/sense.h"
+
 #include <stdbool.h>
 
 /* Decimals printed for a unit ("in" 3, "sqin" 1 ...); 3 for a unit not listed. */
@@ -28,7 +30,7 @@ bool number_equals(double found, double limit, const char *unit);
 /* A bound as a tape can be held against it: inches of a hand or more that are no
  * sixteenth go to the next one on the safe side of "at_least" or "at_most".
  * Anything else is as it was: thin stuff is gauged, not taped. */
-double number_on_tape(double limit, const char *sense, const char *unit);
+double number_on_tape(double limit, enum sense sense, const char *unit);
 
 /* Writes the value in the unit's decimals with trailing zeros dropped and
  * thousands separated by commas: "1,152", "0.438", "22.5". */

@@ -4,6 +4,9 @@
 #ifndef EAVEMARK_BASE_VALUE_H
 #define EAVEMARK_BASE_VALUE_H
 
+#include "base/sense.h"
+#include "base/status.h"
+
 #include <stdbool.h>
 #include <stddef.h>
 
@@ -19,11 +22,11 @@ struct value {
     const char *unit; /* of numbers; or NULL */
 };
 
-/* Where a figure comes from. status: seen, parallel, memory, practice, invented. */
+/* Where a figure comes from. */
 struct cite {
     const char *code;    /* "IRC 2021" */
     const char *section; /* "R905.2.2" */
-    const char *status;
+    enum status status;
     const char *source;  /* short name of what was read */
 };
 

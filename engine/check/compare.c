@@ -126,7 +126,7 @@ static void add_rows(struct comparison *c)
 static bool same_figure(const struct figure *a, const struct figure *b)
 {
     return same_value(&a->value, &b->value) && same_text(a->cite.section, b->cite.section)
-        && same_text(a->cite.status, b->cite.status) && same_text(a->disputed, b->disputed);
+        && a->cite.status == b->cite.status && same_text(a->disputed, b->disputed);
 }
 
 static bool has_figure(const struct change *change, const char *name)
@@ -221,7 +221,7 @@ static void find_facts(struct comparison *c, struct change *change)
 static bool same_finding(const struct finding *a, const struct finding *b)
 {
     return a->outcome == b->outcome && a->compared == b->compared
-        && (!a->compared || (same_text(a->sense, b->sense) && same_value(&a->required, &b->required)
+        && (!a->compared || (a->sense == b->sense && same_value(&a->required, &b->required)
                              && same_value(&a->found, &b->found)));
 }
 

@@ -176,8 +176,8 @@ static void add_keys(struct laid *laid, struct text *says)
     add_key(laid, says, "Exposure", &courses->exposure, "in");
     add_key(laid, says, "Offset of joints", &courses->offset, "in");
     add_key(laid, says, "Nails", &courses->nails, "nails");
-    add_key(laid, says, "Length of a shingle", &(struct draw_amount){courses->strip_in, NAN, NULL},
-            "in");
+    add_key(laid, says, "Length of a shingle",
+            &(struct draw_amount){courses->strip_in, NAN, SENSE_NONE}, "in");
     draw_note(&laid->draw, laid->scaled
                                ? "To scale, but the nails: place them as the wrapper shows."
                                : "Not to scale: a size is not known. Place nails as the wrapper "

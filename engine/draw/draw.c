@@ -474,11 +474,11 @@ void draw_number(char out[DRAW_WORDS_MOST], double value, const char *unit)
     draw_format(out, "%s", number);
 }
 
-static const char *sense_words(const char *sense)
+static const char *sense_words(enum sense sense)
 {
-    if (sense == NULL || strcmp(sense, "equals") == 0)
+    if (sense == SENSE_NONE || sense == SENSE_EQUALS)
         return "exactly";
-    return strcmp(sense, "at_least") == 0 ? "at least" : "at most";
+    return sense == SENSE_AT_LEAST ? "at least" : "at most";
 }
 
 void draw_amount_words(char out[DRAW_WORDS_MOST], const struct draw_amount *amount,

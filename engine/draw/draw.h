@@ -17,6 +17,7 @@
 #ifndef EAVEMARK_DRAW_DRAW_H
 #define EAVEMARK_DRAW_DRAW_H
 
+#include "base/sense.h"
 #include "base/text.h"
 
 #include <stdbool.h>
@@ -112,7 +113,7 @@ void draw_escape(struct text *out, const char *words);
 /* A number that is planned and what is demanded of it; NAN where not known. */
 struct draw_amount {
     double planned, demanded;
-    const char *sense; /* at_least, at_most, equals; or NULL */
+    enum sense sense; /* SENSE_AT_LEAST, SENSE_AT_MOST, SENSE_EQUALS or none */
 };
 
 /* What to draw: the plan, else the demand, else NAN. */

@@ -269,7 +269,7 @@ static void add_metal_keys(struct cut *cut, struct text *says)
 static void add_keys(struct cut *cut, struct text *says)
 {
     const struct eave_drawing *eave = cut->eave;
-    const struct draw_amount starter = {eave->starter_in, NAN, NULL};
+    const struct draw_amount starter = {eave->starter_in, NAN, SENSE_NONE};
     if (eave->barrier)
         add_key(cut, says, PEN_NONE, FILL_INK, "ice barrier", &eave->reach);
     add_key(cut, says, PEN_LINE, FILL_NONE, "underlayment, lap", &eave->head_lap);

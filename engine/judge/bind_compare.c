@@ -45,7 +45,7 @@ struct judgement *to_judgement(lua_State *lua, int index)
     return same ? *(struct judgement **)data : NULL;
 }
 
-static struct judgement *new_judgement(lua_State *lua, const char *sense)
+static struct judgement *new_judgement(lua_State *lua, enum sense sense)
 {
     count_said(lua, sizeof(struct judgement));
     struct judgement *judgement = judgement_new(judging_of(lua), sense);
@@ -135,7 +135,7 @@ static bool set_has(const struct value *set, const char *text)
     return false;
 }
 
-static int compare_numbers(lua_State *lua, const char *sense,
+static int compare_numbers(lua_State *lua, enum sense sense,
                            bool (*met)(double, double, const char *))
 {
     const double found = check_finite(lua, 1, "the value found");
@@ -152,22 +152,22 @@ static int compare_numbers(lua_State *lua, const char *sense,
 
 static int at_least(lua_State *lua)
 {
-    return compare_numbers(lua, "at_least", number_at_least);
+    return compare_numbers(lua, SENSE_AT_LEAST, number_at_least);
 }
 
 static int at_most(lua_State *lua)
 {
-    return compare_numbers(lua, "at_most", number_at_most);
+    return compare_numbers(lua, SENSE_AT_MOST, number_at_most);
 }
 
 static int equals(lua_State *lua)
 {
     if (lua_type(lua, 1) == LUA_TNUMBER && lua_type(lua, 2) == LUA_TNUMBER)
-        return compare_numbers(lua, "equals", number_equals);
+        return compare_numbers(lua, SENSE_EQUALS, number_equals);
     if (lua_type(lua, 1) != lua_type(lua, 2))
         return luaL_error(lua, "equals: a %s cannot equal a %s", luaL_typename(lua, 1),
                           luaL_typename(lua, 2));
-    struct judgement *judgement = new_judgement(lua, "equals");
+    struct judgement *judgement = new_judgement(lua, SENSE_EQUALS);
     judgement->found = keep_value(lua, 1, NULL);
     judgement->required = keep_value(lua, 2, NULL);
     if (judgement->found.kind == VALUE_SET)
@@ -180,8 +180,8 @@ static int equals(lua_State *lua)
 static int one_of(lua_State *lua)
 {
     const char *found = luaL_checkstring(lua, 1);
-    marks_check_set(lua, 2, "one_of");
-    struct judgement *judgement = new_judgement(lua, "one_of");
+    marks_check_set(lua, 2, SENSE_ONE_OF);
+    struct judgement *judgement = new_judgement(lua, SENSE_ONE_OF);
     judgement->required = keep_set(lua, 2);
     judgement->found = keep_value(lua, 1, NULL);
     judgement->met = set_has(&judgement->required, found);
@@ -191,8 +191,8 @@ static int one_of(lua_State *lua)
 
 static int none_of(lua_State *lua)
 {
-    marks_check_set(lua, 2, "none_of");
-    struct judgement *judgement = new_judgement(lua, "none_of");
+    marks_check_set(lua, 2, SENSE_NONE_OF);
+    struct judgement *judgement = new_judgement(lua, SENSE_NONE_OF);
     const struct value banned = keep_set(lua, 2);
     judgement->found = keep_value(lua, 1, NULL);
     if (judgement->found.kind == VALUE_SET && judgement->found.set_count == 0) {
@@ -228,7 +228,7 @@ static int shown(lua_State *lua)
 /* has_all(list, set, "what"): the duty to have all of the set; what is lacking is named. */
 static int has_all(lua_State *lua)
 {
-    marks_check_set(lua, 2, "all_of");
+    marks_check_set(lua, 2, SENSE_ALL_OF);
     const struct value found = keep_set(lua, 1), required = keep_set(lua, 2);
     const char *what = keep_text(lua, 3);
     sandbox_charge(lua, found.set_count * required.set_count);
@@ -293,7 +293,7 @@ static int spacings_at_most(lua_State *lua)
     const double *numbers = keep_numbers(lua, &count);
     const struct value limit =
         number_value(check_finite(lua, 2, "the limit"), keep_text(lua, 3));
-    marks_check(lua, "at_most", numbers[0], limit.number, limit.unit);
+    marks_check(lua, SENSE_AT_MOST, numbers[0], limit.number, limit.unit);
     return push_compared(lua, judgement_of_spread(judging_of(lua), numbers, count, &limit,
                                                   option(lua, 4, "share"),
                                                   option(lua, 4, "over")),
@@ -306,7 +306,7 @@ static int each_compare(lua_State *lua, bool least)
     const double *numbers = keep_numbers(lua, &count);
     const struct value limit =
         number_value(check_finite(lua, 2, "the limit"), keep_text(lua, 3));
-    marks_check(lua, least ? "at_least" : "at_most", numbers[0], limit.number, limit.unit);
+    marks_check(lua, least ? SENSE_AT_LEAST : SENSE_AT_MOST, numbers[0], limit.number, limit.unit);
     return push_compared(lua,
                          judgement_of_each(judging_of(lua), numbers, count, &limit, least),
                          numbers, count);

@@ -100,17 +100,13 @@ static bool figure_agrees(const struct figure *figure, const char *unit, char *w
 }
 
 /* A figure that decides who is meant (from, over, under) binds from neither side. */
-static bool verb_agrees(const struct figure *figure, const char *verb, char *why)
+static bool verb_agrees(const struct figure *figure, enum sense verb, char *why)
 {
-    static const char *const BINDING[] = {"at_least", "at_most", "equals", "one_of", "none_of",
-                                          "all_of"};
-    for (size_t i = 0; i < sizeof(BINDING) / sizeof(BINDING[0]); i++)
-        if (same_text(figure->sense, BINDING[i]) && strcmp(verb, BINDING[i]) != 0) {
-            snprintf(why, WHY_BYTES, "figure \"%s\" is %s, and is compared by %s", figure->name,
-                     figure->sense, strcmp(verb, "all_of") == 0 ? "has_all" : verb);
-            return false;
-        }
-    return true;
+    if (!sense_binds(figure->sense) || figure->sense == verb)
+        return true;
+    snprintf(why, WHY_BYTES, "figure \"%s\" is %s, and is compared by %s", figure->name,
+             sense_word(figure->sense), verb == SENSE_ALL_OF ? "has_all" : sense_word(verb));
+    return false;
 }
 
 /* The first judgement --------------------------------------------------------------------- */
@@ -131,7 +127,7 @@ static bool number_doubtful(const struct judging *judging, double number, const 
     return false;
 }
 
-static bool verb_doubtful(const struct judging *judging, const char *verb, double limit)
+static bool verb_doubtful(const struct judging *judging, enum sense verb, double limit)
 {
     char why[WHY_BYTES];
     for (size_t i = 0; i < judging->record.figure_count; i++) {
@@ -176,7 +172,7 @@ static void check_side(const struct marks *marks, size_t mark, const char *unit,
         add_why(out, why);
 }
 
-static void check_marked(lua_State *lua, struct marks *marks, const char *verb, double found,
+static void check_marked(lua_State *lua, struct marks *marks, enum sense verb, double found,
                          double limit, const char *unit)
 {
     struct text_of_why out = {""};
@@ -193,7 +189,7 @@ static void check_marked(lua_State *lua, struct marks *marks, const char *verb, 
     luaL_error(lua, "%s", out.text);
 }
 
-void marks_check(lua_State *lua, const char *verb, double found, double limit, const char *unit)
+void marks_check(lua_State *lua, enum sense verb, double found, double limit, const char *unit)
 {
     struct judging *judging = judging_of(lua);
     if (judging->marks != NULL)
@@ -203,7 +199,7 @@ void marks_check(lua_State *lua, const char *verb, double found, double limit, c
             || number_doubtful(judging, limit, unit) || verb_doubtful(judging, verb, limit);
 }
 
-void marks_check_set(lua_State *lua, int index, const char *verb)
+void marks_check_set(lua_State *lua, int index, enum sense verb)
 {
     char why[WHY_BYTES];
     const struct given *given = &judging_of(lua)->given;

@@ -55,11 +55,11 @@ double marks_give_figure(lua_State *lua, const struct figure *figure, double num
 /* The set of a figure, on top of the stack, is about to be given. */
 void marks_give_set(lua_State *lua, const struct figure *figure);
 
-/* Numbers are compared: "at_least", "at_most" or "equals", in the unit stated or NULL.
+/* Numbers are compared: at least, at most or equals, in the unit stated or NULL.
  * May raise. */
-void marks_check(lua_State *lua, const char *verb, double found, double limit, const char *unit);
+void marks_check(lua_State *lua, enum sense verb, double found, double limit, const char *unit);
 
-/* The set at index is what "one_of", "none_of" or "all_of" is asked of. May raise. */
-void marks_check_set(lua_State *lua, int index, const char *verb);
+/* The set at index is what one of, none of or all of is asked of. May raise. */
+void marks_check_set(lua_State *lua, int index, enum sense verb);
 
 #endif

@@ -26,7 +26,9 @@ static void read_cite(lua_State *lua, struct cite *cite)
         declare_refuse(lua, "cite is a table of code, section, status and source");
     cite->code = cite_part(lua, "code");
     cite->section = cite_part(lua, "section");
-    cite->status = cite_part(lua, "status");
+    cite->status = status_of(cite_part(lua, "status"));
+    if (cite->status == STATUS_NONE)
+        declare_refuse(lua, "cite: status is one of seen, parallel, memory, practice, invented");
     cite->source = cite_part(lua, "source");
     lua_pop(lua, 1);
 }

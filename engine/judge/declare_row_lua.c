@@ -115,22 +115,12 @@ static double factor_of(lua_State *lua, const struct field *field, const struct 
                    from == NULL ? "no unit" : from, figure->name, to == NULL ? "no unit" : to);
 }
 
-static bool is_one_of(const char *word, const char *const *words)
-{
-    for (; *words != NULL; words++)
-        if (word != NULL && strcmp(word, *words) == 0)
-            return true;
-    return false;
-}
-
 /* Does the figure bind? One that only decides who is meant demands nothing. */
 static void check_binds(lua_State *lua, const struct figure *figure)
 {
-    static const char *const BINDING[] = {"at_least", "at_most", "equals", "one_of",
-                                          "none_of",  "all_of",  NULL};
-    if (!is_one_of(figure->sense, BINDING))
+    if (!sense_binds(figure->sense))
         declare_refuse(lua, "figure \"%s\" has the sense \"%s\": it decides who is meant, and "
-                       "cannot be met", figure->name, figure->sense);
+                       "cannot be met", figure->name, sense_word(figure->sense));
 }
 
 /* Can the fact be held against the figure at all? */
@@ -139,7 +129,7 @@ static double check_pair(lua_State *lua, const struct field *field, const struct
     const enum value_kind kind = figure->value.kind;
     check_binds(lua, figure);
     if (is_number(field) && kind == VALUE_NUMBER) {
-        if (field->type == FIELD_NUMBERS && same_text(figure->sense, "equals"))
+        if (field->type == FIELD_NUMBERS && figure->sense == SENSE_EQUALS)
             declare_refuse(lua, "a list of measurements is held against at_least or at_most, and "
                            "figure \"%s\" is equals", figure->name);
         return factor_of(lua, field, figure);
@@ -147,7 +137,7 @@ static double check_pair(lua_State *lua, const struct field *field, const struct
     const bool words = field->type == FIELD_CHOICE || field->type == FIELD_TEXT;
     const bool sets = field->type == FIELD_CHOICES;
     if ((kind == VALUE_YES_NO && field->type == FIELD_YES_NO)
-        || (kind == VALUE_SET && words && !same_text(figure->sense, "all_of"))
+        || (kind == VALUE_SET && words && figure->sense != SENSE_ALL_OF)
         || (kind == VALUE_SET && sets))
         return 1;
     declare_refuse(lua, "%s is %s, and figure \"%s\" is %s: they cannot be compared", field->path,
@@ -230,24 +220,30 @@ static void read_is(lua_State *lua, struct condition *condition)
     condition->word_count = (size_t)count;
 }
 
+/* Can a value be on the figure's side, or among its words? */
+static bool has_side(enum sense sense)
+{
+    return sense == SENSE_AT_LEAST || sense == SENSE_AT_MOST || sense == SENSE_ONE_OF
+        || !sense_binds(sense);
+}
+
 /* meant { "fact", "figure" }: on the figure's side, or among its words. */
 static void read_meant(lua_State *lua, const struct reading_row *reading,
                        struct condition *condition)
 {
-    static const char *const SIDES[] = {"from", "over", "under", "at_least", "at_most", "among",
-                                        "one_of", NULL};
     const struct field *field = condition->fact->field;
     condition->figure = find_figure(lua, reading, need_text_at(lua, 2, "a figure"));
     const struct figure *figure = condition->figure;
     if (figure == NULL)
         return;
     const bool words = field->type == FIELD_CHOICE || field->type == FIELD_CHOICES;
-    if (!is_one_of(figure->sense, SIDES)
+    if (!has_side(figure->sense)
         || !((is_number(field) && field->type != FIELD_NUMBERS
               && figure->value.kind == VALUE_NUMBER)
              || (words && figure->value.kind == VALUE_SET)))
         declare_refuse(lua, "meant: figure \"%s\" (%s, %s) cannot say whether %s is meant",
-                       figure->name, kind_words(figure->value.kind), figure->sense, field->path);
+                       figure->name, kind_words(figure->value.kind), sense_word(figure->sense),
+                       field->path);
     if (is_number(field) && factor_of(lua, field, figure) != 1)
         declare_refuse(lua, "meant: %s and figure \"%s\" differ in unit", field->path,
                        figure->name);

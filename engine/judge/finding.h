@@ -61,7 +61,7 @@ struct maker {
     const char *figure; /* "layers.most" */
     const struct cite *cite;
     const struct value *value; /* what it says, and how it binds */
-    const char *sense;
+    enum sense sense;
 };
 
 /* A fact that was read: its JSON pointer, and where the job has it from. */
@@ -95,11 +95,11 @@ struct finding {
     bool compared;        /* required and found are set */
     bool measured;        /* it rests on a fact that was measured or seen on the roof */
     struct value required;
-    const char *sense;    /* at_least, at_most, one_of, none_of, all_of, equals */
+    enum sense sense;    /* at_least, at_most, one_of, none_of, all_of, equals */
     struct value also;    /* the other bound, where there are two; else VALUE_NONE */
-    const char *also_sense;
+    enum sense also_sense;
     struct value rival;   /* disputed: what another source demands; else VALUE_NONE */
-    const char *rival_sense;
+    enum sense rival_sense;
     struct value found;   /* kind VALUE_NONE when there is none */
     const struct cite *cites;
     size_t cite_count;

@@ -7,7 +7,7 @@
 #include <math.h>
 #include <string.h>
 
-struct judgement *judgement_new(struct judging *judging, const char *sense)
+struct judgement *judgement_new(struct judging *judging, enum sense sense)
 {
     struct judgement *judgement = arena_alloc(judging->arena, sizeof(*judgement));
     if (judgement != NULL)
@@ -27,10 +27,10 @@ static bool same_text(const char *a, const char *b)
 
 /* Values ----------------------------------------------------------------------------- */
 
-static bool numbers_meet(double found, const char *sense, double limit, const char *unit)
+static bool numbers_meet(double found, enum sense sense, double limit, const char *unit)
 {
-    return strcmp(sense, "at_least") == 0 ? number_at_least(found, limit, unit)
-        : strcmp(sense, "at_most") == 0   ? number_at_most(found, limit, unit)
+    return sense == SENSE_AT_LEAST ? number_at_least(found, limit, unit)
+        : sense == SENSE_AT_MOST   ? number_at_most(found, limit, unit)
                                           : number_equals(found, limit, unit);
 }
 
@@ -45,14 +45,14 @@ static size_t count_in(const struct value *found, const struct value *set)
     return count;
 }
 
-static bool is_number_sense(const char *sense)
+static bool is_number_sense(enum sense sense)
 {
-    return strcmp(sense, "at_least") == 0 || strcmp(sense, "at_most") == 0
-        || strcmp(sense, "equals") == 0;
+    return sense == SENSE_AT_LEAST || sense == SENSE_AT_MOST
+        || sense == SENSE_EQUALS;
 }
 
 struct judgement *judgement_of_values(struct judging *judging, const struct value *found,
-                                      const char *sense, const struct value *required)
+                                      enum sense sense, const struct value *required)
 {
     struct judgement *judgement = judgement_new(judging, sense);
     if (judgement == NULL)
@@ -68,7 +68,7 @@ struct judgement *judgement_of_values(struct judging *judging, const struct valu
                && (found->kind == VALUE_TEXT || found->kind == VALUE_SET)) {
         const size_t all = found->kind == VALUE_TEXT ? 1 : found->set_count;
         const size_t in = count_in(found, required);
-        judgement->met = strcmp(sense, "none_of") == 0 ? in == 0 : in == all;
+        judgement->met = sense == SENSE_NONE_OF ? in == 0 : in == all;
     } else if (found->kind == VALUE_TEXT && required->kind == VALUE_TEXT) {
         judgement->met = same_text(found->text, required->text);
     } else {
@@ -81,7 +81,7 @@ struct judgement *judgement_of_values(struct judging *judging, const struct valu
 
 struct judgement *judgement_of_duty(struct judging *judging, bool met, const char *what)
 {
-    struct judgement *judgement = judgement_new(judging, "equals");
+    struct judgement *judgement = judgement_new(judging, SENSE_EQUALS);
     if (judgement == NULL)
         return NULL;
     judgement->met = met;
@@ -122,7 +122,7 @@ struct judgement *judgement_of_spread(struct judging *judging, const double *num
 {
     struct spread spread;
     char worst[96], most[96], over_share[96];
-    struct judgement *judgement = judgement_new(judging, "at_most");
+    struct judgement *judgement = judgement_new(judging, SENSE_AT_MOST);
     if (judgement == NULL
         || trade_spread(&spread, numbers, count, limit->number, limit->unit) != 0)
         return NULL;
@@ -145,7 +145,7 @@ struct judgement *judgement_of_spread(struct judging *judging, const double *num
 struct judgement *judgement_of_each(struct judging *judging, const double *numbers, size_t count,
                                     const struct value *limit, bool least)
 {
-    struct judgement *judgement = judgement_new(judging, least ? "at_least" : "at_most");
+    struct judgement *judgement = judgement_new(judging, least ? SENSE_AT_LEAST : SENSE_AT_MOST);
     if (judgement == NULL)
         return NULL;
     double worst = numbers[0];
@@ -171,7 +171,7 @@ static bool is_other_bound(const struct judgement *a, const struct judgement *b)
 {
     return a->found.kind == VALUE_NUMBER && b->found.kind == VALUE_NUMBER
         && a->required.kind == VALUE_NUMBER && b->required.kind == VALUE_NUMBER
-        && a->found.number == b->found.number && strcmp(a->sense, b->sense) != 0
+        && a->found.number == b->found.number && a->sense != b->sense
         && same_text(a->found.unit, b->found.unit);
 }
 
@@ -247,7 +247,7 @@ static struct judgement *other_bound(struct judging *judging, const struct judge
                                      const struct figure *figure, const double *numbers,
                                      size_t count)
 {
-    const bool least = strcmp(figure->also_sense, "at_least") == 0;
+    const bool least = figure->also_sense == SENSE_AT_LEAST;
     struct judgement *other = numbers != NULL
         ? judgement_of_each(judging, numbers, count, &figure->also, least)
         : judgement_of_values(judging, &judgement->found, figure->also_sense, &figure->also);
@@ -258,7 +258,7 @@ static struct judgement *other_bound(struct judging *judging, const struct judge
 /* Exactly the figure is not enough, where the place says so. */
 static void hold_off_exactly(struct judging *judging, struct judgement *judgement)
 {
-    const bool least = strcmp(judgement->sense, "at_least") == 0;
+    const bool least = judgement->sense == SENSE_AT_LEAST;
     char limit[96];
     if (judgement->met
         && number_equals(judgement->found.number, judgement->required.number,

@@ -13,14 +13,14 @@
 #define JUDGEMENT_NOTHING_MEASURED "Nothing was measured: the list is empty."
 #define JUDGEMENT_NOTHING_LISTED "The list is empty, so nothing on it is shown to be in order."
 
-struct judgement *judgement_new(struct judging *judging, const char *sense);
+struct judgement *judgement_new(struct judging *judging, enum sense sense);
 
 /* found against required, by the sense: numbers at_least, at_most, equals, in the unit
  * of required; texts one_of, none_of, equals; a set of texts none_of (none of them)
  * and one_of (each of them); yes or no equals. NULL too when the sense does not suit
  * the kinds. */
 struct judgement *judgement_of_values(struct judging *judging, const struct value *found,
-                                      const char *sense, const struct value *required);
+                                      enum sense sense, const struct value *required);
 
 /* A duty: what must be shown, in words (or NULL), is shown or not. */
 struct judgement *judgement_of_duty(struct judging *judging, bool met, const char *what);

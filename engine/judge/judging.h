@@ -27,9 +27,9 @@ struct node {
 struct judgement {
     bool met;
     struct value required, found;
-    const char *sense;
+    enum sense sense;
     struct value also;         /* the other bound of two, or VALUE_NONE */
-    const char *also_sense;
+    enum sense also_sense;
     const struct figure **makers; /* the figures that made the demanded value */
     size_t maker_count;
     const char *warn;          /* met, but risky: why; or NULL */

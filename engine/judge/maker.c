@@ -12,16 +12,10 @@
 /* How close a figure comes to being a maker; the closest there are win. */
 enum closeness { NOT_AT_ALL, ANY, LIMIT, SAME_VALUE };
 
-static bool is_sense(const struct figure *figure, const char *sense)
-{
-    return figure->sense != NULL && strcmp(figure->sense, sense) == 0;
-}
-
 /* It only decides who is meant, or which limit. */
 static bool is_threshold(const struct figure *figure)
 {
-    return is_sense(figure, "from") || is_sense(figure, "over") || is_sense(figure, "under")
-        || is_sense(figure, "among");
+    return !sense_binds(figure->sense);
 }
 
 static enum closeness closeness_of(const struct figure *figure, const struct judgement *judgement)
@@ -33,8 +27,8 @@ static enum closeness closeness_of(const struct figure *figure, const struct jud
     if (value->kind == VALUE_YES_NO || is_threshold(figure))
         return NOT_AT_ALL;
     if (value->kind == demanded->kind && profile_same_value(value, demanded)
-        && (judgement->sense == NULL || is_sense(figure, judgement->sense)
-            || is_sense(figure, "equals")))
+        && (judgement->sense == SENSE_NONE || figure->sense == judgement->sense
+            || figure->sense == SENSE_EQUALS))
         return SAME_VALUE;
     return value->kind == demanded->kind ? LIMIT : ANY;
 }

@@ -49,11 +49,11 @@ static bool is_meant(const struct figure *figure, const struct value *limit,
     const char *unit = limit->unit;
     if (limit->kind == VALUE_SET)
         return shares_word(limit->set, limit->set_count, fact);
-    if (strcmp(figure->sense, "over") == 0)
+    if (figure->sense == SENSE_OVER)
         return !number_at_most(fact->number, limit->number, unit);
-    if (strcmp(figure->sense, "under") == 0)
+    if (figure->sense == SENSE_UNDER)
         return !number_at_least(fact->number, limit->number, unit);
-    if (strcmp(figure->sense, "at_most") == 0)
+    if (figure->sense == SENSE_AT_MOST)
         return number_at_most(fact->number, limit->number, unit);
     return number_at_least(fact->number, limit->number, unit);
 }
@@ -290,7 +290,7 @@ static struct judgement *judge_list(struct judging *judging, const struct row *r
         ? judgement_of_spread(judging, numbers, count, limit, share->number,
                               over == NULL ? 0 : over->number)
         : judgement_of_each(judging, numbers, count, limit,
-                            strcmp(figure->sense, "at_least") == 0);
+                            figure->sense == SENSE_AT_LEAST);
     judgement_made_by(judging, judgement, &figure, 1);
     return judgement_held_to(judging, judgement, numbers, count);
 }
@@ -304,11 +304,11 @@ static struct judgement *judge_against(struct judging *judging, const struct row
     const struct value found =
         in_figure_unit(judging, row, fact_value(judging, node), limit->unit);
     if (found.kind == VALUE_SET && found.set_count == 0
-        && strcmp(figure->sense, "all_of") != 0) { /* of all of a set, some is then lacking */
+        && figure->sense != SENSE_ALL_OF) { /* of all of a set, some is then lacking */
         judging->record.cannot_tell = JUDGEMENT_NOTHING_LISTED;
         return NULL;
     }
-    if (limit->kind == VALUE_SET && strcmp(figure->sense, "all_of") == 0)
+    if (limit->kind == VALUE_SET && figure->sense == SENSE_ALL_OF)
         return judgement_of_all(judging, &found, limit, row->shown);
     struct judgement *judgement = judgement_of_values(judging, &found, figure->sense, limit);
     judgement_made_by(judging, judgement, &figure, 1);

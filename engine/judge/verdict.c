@@ -11,14 +11,9 @@
 #include <string.h>
 
 /* How well a figure is known, from best to worst. */
-static bool is_status(const struct figure *figure, const char *status)
-{
-    return figure->cite.status != NULL && strcmp(figure->cite.status, status) == 0;
-}
-
 static bool is_well_known(const struct figure *figure)
 {
-    return is_status(figure, "seen") || is_status(figure, "invented");
+    return figure->cite.status == STATUS_SEEN || figure->cite.status == STATUS_INVENTED;
 }
 
 static bool same_text(const char *a, const char *b)
@@ -29,7 +24,7 @@ static bool same_text(const char *a, const char *b)
 static bool same_cite(const struct cite *a, const struct cite *b)
 {
     return same_text(a->code, b->code) && same_text(a->section, b->section)
-        && same_text(a->status, b->status) && same_text(a->source, b->source);
+        && a->status == b->status && same_text(a->source, b->source);
 }
 
 /* The facts read, each with where the job has it from. */
@@ -106,12 +101,12 @@ static void add_value(struct text *out, const struct value *value)
     }
 }
 
-static const char *sense_words(const char *sense)
+static const char *sense_words(enum sense sense)
 {
-    return strcmp(sense, "at_least") == 0 ? "at least "
-        : strcmp(sense, "at_most") == 0   ? "at most "
-        : strcmp(sense, "one_of") == 0    ? "one of "
-        : strcmp(sense, "none_of") == 0   ? "none of "
+    return sense == SENSE_AT_LEAST ? "at least "
+        : sense == SENSE_AT_MOST   ? "at most "
+        : sense == SENSE_ONE_OF    ? "one of "
+        : sense == SENSE_NONE_OF   ? "none of "
                                           : "";
 }
 
@@ -172,7 +167,7 @@ static bool is_switched_on(const struct record *record)
     for (size_t i = 0; i < record->figure_count; i++) {
         const struct figure *figure = record->figures[i];
         if (figure->value.kind == VALUE_YES_NO && figure->value.yes && figure->draft == NULL
-            && !is_status(figure, "practice"))
+            && figure->cite.status != STATUS_PRACTICE)
             return true;
     }
     return false;
@@ -184,9 +179,9 @@ static struct surety surety_of(const struct judgement *judgement)
     for (size_t i = 0; i < judgement->maker_count; i++) {
         const struct figure *maker = judgement->makers[i];
         surety.read |= is_well_known(maker);
-        surety.parallel |= is_status(maker, "parallel");
-        surety.memory |= is_status(maker, "memory") || maker->cite.status == NULL;
-        surety.practice |= is_status(maker, "practice");
+        surety.parallel |= maker->cite.status == STATUS_PARALLEL;
+        surety.memory |= maker->cite.status == STATUS_MEMORY || maker->cite.status == STATUS_NONE;
+        surety.practice |= maker->cite.status == STATUS_PRACTICE;
         surety.unsure |= maker->unsure != NULL;
         surety.draft &= maker->draft != NULL;
     }
@@ -254,11 +249,11 @@ static void say_first(struct text *out, const struct finding *finding,
 
 /* The figures by name that were not read. */
 static void say_unconfirmed(struct text *out, const struct judgement *judgement,
-                            const char *status, const char *words)
+                            enum status status, const char *words)
 {
     size_t count = 0;
     for (size_t i = 0; i < judgement->maker_count; i++)
-        if (is_status(judgement->makers[i], status))
+        if (judgement->makers[i]->cite.status == status)
             text_addf(out, "%s%s", count++ == 0 ? " Unconfirmed: " : ", ",
                       judgement->makers[i]->name);
     if (count > 0)
@@ -315,8 +310,9 @@ static const char *note_of(struct judging *judging, const struct finding *findin
     if (judgement->warn != NULL)
         text_addf(&note, " %s", judgement->warn);
     if (finding->met == MET_YES) {
-        say_unconfirmed(&note, judgement, "memory", "recalled from memory, not read");
-        say_unconfirmed(&note, judgement, "parallel", "read in a sister code, not in this one");
+        say_unconfirmed(&note, judgement, STATUS_MEMORY, "recalled from memory, not read");
+        say_unconfirmed(&note, judgement, STATUS_PARALLEL,
+                        "read in a sister code, not in this one");
     }
     if (finding->why & WHY_PRACTICE)
         text_add(&note, " This is common practice, not code.");

@@ -10,7 +10,7 @@ struct dispute {
     size_t looked;      /* figures that another source has otherwise */
     bool disputed;      /* under one of them it is not met, or cannot be told */
     struct value rival; /* what is demanded then, or VALUE_NONE */
-    const char *sense;
+    enum sense sense;
 };
 
 /* The rule compared. Two questions, kept apart: is it met, and how sure is the

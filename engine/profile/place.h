@@ -24,16 +24,18 @@ enum {
     PLACE_PROBLEMS_MOST = 200,
 };
 
-/* A figure as one place gives it; parts left out are NULL. */
+/* A figure as one place gives it; parts left out are NULL, or none. */
 struct entry {
     const char *name;
     struct value value; /* VALUE_NONE: only the citation is restated */
-    const char *sense, *cite, *status, *source, *disputed;
+    enum sense sense;
+    enum status status;
+    const char *cite, *source, *disputed;
     const char *book;   /* the book the section stands in, if not the place's own; or NULL */
     struct value rival; /* what another source says, where sources disagree; or VALUE_NONE */
     const char *pages;  /* which pages of a place would tell it; or NULL */
     struct value also;       /* the other bound of a limit: a number, or VALUE_NONE */
-    const char *also_sense;  /* at_least or at_most; with also */
+    enum sense also_sense;  /* at_least or at_most; with also */
     const char *at_figure;   /* the figure that says whether exactly this much counts; or NULL */
     enum at_counts at;
     struct value read_in; /* a set: the editions in whose text it was read; or VALUE_NONE */

@@ -128,20 +128,28 @@ static void closed_keys(lua_State *lua, int index, const char *const *known, int
     lua_pop(lua, 1);
 }
 
-static const char *const SENSES[] = {"at_least", "at_most", "equals", "one_of", "none_of",
-                                     "all_of", "among", "from", "over", "under", NULL};
-static const char *const STATUSES[] = {"seen", "parallel", "memory", "practice", "invented", NULL};
-
-static void one_of_words(lua_State *lua, const char *key, const char *word,
-                         const char *const *words, int line)
+static void say_unknown_word(lua_State *lua, const char *key, const char *word, int line)
 {
-    if (word == NULL)
-        return;
-    for (const char *const *w = words; *w != NULL; w++)
-        if (strcmp(*w, word) == 0)
-            return;
     say(lua, line, "%s: \"%s\" is not one of the known words (jurisdictions/README.md)", key,
         word);
+}
+
+static enum sense read_sense(lua_State *lua, int table, int line)
+{
+    const char *word = text_of(lua, table, "sense", line);
+    const enum sense sense = sense_of(word);
+    if (word != NULL && sense == SENSE_NONE)
+        say_unknown_word(lua, "sense", word, line);
+    return sense;
+}
+
+static enum status read_status(lua_State *lua, int table, int line)
+{
+    const char *word = text_of(lua, table, "status", line);
+    const enum status status = status_of(word);
+    if (word != NULL && status == STATUS_NONE)
+        say_unknown_word(lua, "status", word, line);
+    return status;
 }
 
 static struct value read_set(lua_State *lua, int index, const char *name, int line)
@@ -237,7 +245,7 @@ static struct value read_editions(lua_State *lua, int index, const struct entry 
     lua_pop(lua, 1);
     if (editions.kind == VALUE_NONE)
         return editions;
-    if (entry->status == NULL || strcmp(entry->status, "seen") != 0)
+    if (entry->status != STATUS_SEEN)
         say(lua, entry->line, "figure \"%s\": read_in goes with status = \"seen\"%s",
             entry->name, "");
     if (!loading_of(lua)->block->model)
@@ -250,8 +258,9 @@ static struct value read_editions(lua_State *lua, int index, const struct entry 
 static void read_bounds(lua_State *lua, int table, struct entry *entry)
 {
     static const struct {
-        const char *key, *sense;
-    } BOUNDS[] = {{"and_least", "at_least"}, {"and_most", "at_most"}};
+        const char *key;
+        enum sense sense;
+    } BOUNDS[] = {{"and_least", SENSE_AT_LEAST}, {"and_most", SENSE_AT_MOST}};
     for (size_t i = 0; i < 2; i++) {
         lua_getfield(lua, table, BOUNDS[i].key);
         const struct value bound = take_value(lua, entry->name, entry->line);
@@ -297,9 +306,9 @@ static void read_figure(lua_State *lua, const char *name)
     closed_keys(lua, table, FIGURE_KEYS, line);
     entry->value = read_value(lua, name, line);
     entry->value.unit = text_of(lua, table, "unit", line);
-    entry->sense = text_of(lua, table, "sense", line);
+    entry->sense = read_sense(lua, table, line);
     entry->cite = text_of(lua, table, "cite", line);
-    entry->status = text_of(lua, table, "status", line);
+    entry->status = read_status(lua, table, line);
     entry->source = text_of(lua, table, "source", line);
     entry->disputed = text_of(lua, table, "disputed", line);
     entry->read_in = read_editions(lua, table, entry);
@@ -316,8 +325,6 @@ static void read_figure(lua_State *lua, const char *name)
         && entry->rival.kind != entry->value.kind)
         say(lua, line, "figure \"%s\": rival is another kind of value than the figure%s",
             name, "");
-    one_of_words(lua, "sense", entry->sense, SENSES, line);
-    one_of_words(lua, "status", entry->status, STATUSES, line);
 }
 
 /* Reads the table of figures at index (absolute). */

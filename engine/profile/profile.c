@@ -284,9 +284,9 @@ static const char *code_name(const struct resolving *r, size_t level)
 static bool figure_is_whole(struct resolving *r, size_t level, const struct entry *entry)
 {
     const char *missing = entry->value.kind == VALUE_NONE ? "a value"
-        : entry->sense == NULL                            ? "a sense"
+        : entry->sense == SENSE_NONE                          ? "a sense"
         : entry->cite == NULL                             ? "a cite"
-        : entry->status == NULL                           ? "a status"
+        : entry->status == STATUS_NONE                         ? "a status"
         : entry->source == NULL                           ? "a source"
         : entry->value.kind == VALUE_NUMBER && entry->value.unit == NULL ? "a unit"
                                                           : NULL;
@@ -315,14 +315,9 @@ static void figure_bound(const struct entry *entry, struct figure *figure)
     figure->at = entry->at;
 }
 
-static bool is_sense(const struct figure *figure, const char *sense)
-{
-    return figure->sense != NULL && strcmp(figure->sense, sense) == 0;
-}
-
 static bool is_limit(const struct figure *figure)
 {
-    return is_sense(figure, "at_least") || is_sense(figure, "at_most");
+    return figure->sense == SENSE_AT_LEAST || figure->sense == SENSE_AT_MOST;
 }
 
 /* A bound stands on the other side of a limit. */
@@ -332,15 +327,17 @@ static bool bound_fits(const struct figure *figure, const struct entry *entry)
                                                            : figure->value.number;
     if (entry->also.kind == VALUE_NONE)
         return true;
-    if (!is_limit(figure) || is_sense(figure, entry->also_sense))
+    if (!is_limit(figure) || figure->sense == entry->also_sense)
         return false;
-    return is_sense(figure, "at_least") ? entry->also.number >= value : entry->also.number <= value;
+    return figure->sense == SENSE_AT_LEAST ? entry->also.number >= value
+                                           : entry->also.number <= value;
 }
 
 static bool at_fits(const struct figure *figure, const struct entry *entry)
 {
-    return entry->at == AT_AS_SENSE_SAYS || is_limit(figure) || is_sense(figure, "from")
-        || is_sense(figure, "over") || is_sense(figure, "under") || figure->at_figure != NULL;
+    return entry->at == AT_AS_SENSE_SAYS || is_limit(figure) || figure->sense == SENSE_FROM
+        || figure->sense == SENSE_OVER || figure->sense == SENSE_UNDER
+        || figure->at_figure != NULL;
 }
 
 static void figure_new(struct resolving *r, size_t level, const struct entry *entry,
@@ -375,9 +372,9 @@ static bool figure_may_move(struct resolving *r, size_t level, const struct entr
                             const struct figure *figure)
 {
     const struct block *block = r->blocks[level];
-    if (entry->sense != NULL && strcmp(entry->sense, figure->sense) != 0)
+    if (entry->sense != SENSE_NONE && entry->sense != figure->sense)
         say_figure(r, entry, "changes the sense; leave it out, or write what it is: ",
-                   figure->sense);
+                   sense_word(figure->sense));
     else if (entry->value.unit != NULL && !same_text(entry->value.unit, figure->value.unit))
         say_figure(r, entry, "changes the unit; leave it out, and give the value in: ",
                    figure->value.unit == NULL ? "none" : figure->value.unit);
@@ -390,7 +387,7 @@ static bool figure_may_move(struct resolving *r, size_t level, const struct entr
                    "and_most, one of at_most and_least, on the other side of it", "");
     else if (!at_fits(figure, entry))
         say_figure(r, entry, "has at_counts, but nothing is exactly at it", "");
-    else if (says_anew(entry) && entry->status == NULL && !block->invented)
+    else if (says_anew(entry) && entry->status == STATUS_NONE && !block->invented)
         say_figure(r, entry, "has no status: write status = \"seen\" (or how it is known)", "");
     else if (says_anew(entry) && entry->source == NULL && !block->invented)
         say_figure(r, entry, "has no source: write source = \"...\"", "");
@@ -436,7 +433,7 @@ static void figure_move(struct resolving *r, size_t level, const struct entry *e
     }
     if (says_anew(entry)) {
         figure_bound(entry, figure);
-        figure->cite.status = block->invented ? "invented" : entry->status;
+        figure->cite.status = block->invented ? STATUS_INVENTED : entry->status;
         figure->cite.source = entry->source != NULL ? entry->source : block->title;
     }
     if (!block->model)
@@ -451,7 +448,7 @@ static void figure_move(struct resolving *r, size_t level, const struct entry *e
         figure->rival = entry->rival;
         figure->rival.unit = figure->value.unit;
     }
-    if (entry->status != NULL) {
+    if (entry->status != STATUS_NONE) {
         figure->cite.status = entry->status;
         figure->read_in = entry->read_in;
     }
@@ -467,7 +464,7 @@ static void doubt_figures(struct resolving *r, const struct block *block)
 {
     for (size_t i = 0; i < r->profile->figure_count; i++) {
         struct figure *figure = &r->profile->figures[i];
-        if (figure->cite.status != NULL && strcmp(figure->cite.status, "practice") == 0)
+        if (figure->cite.status == STATUS_PRACTICE)
             continue;
         if (block->borrowed != NULL)
             figure->borrowed = block->borrowed;
@@ -586,10 +583,10 @@ double profile_threshold(const struct figure *figure)
     /* Less than the half of a printed digit that comparisons allow. */
     const double little = 0.8 * number_tolerance(figure->value.unit);
     const double value = figure->value.number;
-    if (is_sense(figure, "over") && figure->at == AT_COUNTS)
+    if (figure->sense == SENSE_OVER && figure->at == AT_COUNTS)
         return value - little;
-    if ((is_sense(figure, "from") && figure->at == AT_COUNTS_NOT)
-        || (is_sense(figure, "under") && figure->at == AT_COUNTS))
+    if ((figure->sense == SENSE_FROM && figure->at == AT_COUNTS_NOT)
+        || (figure->sense == SENSE_UNDER && figure->at == AT_COUNTS))
         return value + little;
     return value;
 }
@@ -622,7 +619,7 @@ static void settle_readings(struct resolving *r)
     for (size_t i = 0; edition != NULL && i < r->profile->figure_count; i++) {
         struct figure *figure = &r->profile->figures[i];
         if (figure->read_in.kind == VALUE_SET && !profile_set_has(&figure->read_in, edition))
-            figure->cite.status = "parallel";
+            figure->cite.status = STATUS_PARALLEL;
     }
 }
 

@@ -27,7 +27,7 @@ enum at_counts { AT_AS_SENSE_SAYS, AT_COUNTS, AT_COUNTS_NOT };
 struct figure {
     const char *name;          /* "layers.most" */
     struct value value;        /* a number, yes/no or set */
-    const char *sense;         /* at_least ... under */
+    enum sense sense;         /* at_least ... under */
     struct cite cite;
     const char *disputed;      /* how sources disagree, or NULL */
     struct value rival;        /* what the other source says; VALUE_NONE: not stated */
@@ -35,7 +35,7 @@ struct figure {
     const char *unsure;        /* why it may not be this place's law; or NULL */
     const char *draft;         /* only a draft asks it: nobody fails by it; or NULL */
     struct value also;         /* the other bound of a limit: a number, or VALUE_NONE */
-    const char *also_sense;    /* at_least or at_most; with also */
+    enum sense also_sense;    /* at_least or at_most; with also */
     const char *at_figure;     /* the figure that says whether exactly this much counts; or NULL */
     enum at_counts at;         /* where at_figure is NULL */
     struct value read_in;      /* a set: the editions in whose text it was read; or VALUE_NONE */

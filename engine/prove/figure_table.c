@@ -54,8 +54,7 @@ static bool find_columns(struct laws *laws, const struct figure_table_request *r
 
 static bool is_wanted(const struct figure_table_request *request, const struct figure *figure)
 {
-    if (request->status != NULL
-        && (figure->cite.status == NULL || strcmp(figure->cite.status, request->status) != 0))
+    if (request->status != STATUS_NONE && figure->cite.status != request->status)
         return false;
     if (request->topic == NULL)
         return true;

@@ -9,7 +9,7 @@
 
 struct figure_table_request {
     const char *topic;        /* what names begin with; NULL: all */
-    const char *status;       /* only figures known so well ("memory"); NULL: all */
+    enum status status;       /* only figures known so well; STATUS_NONE: all */
     const char *jurisdiction; /* this place alone; NULL: the model editions */
     long date;                /* or 0: the newest edition */
 };

@@ -32,7 +32,7 @@ struct difference {
     const char *name;
     const char *says;      /* a rule's title, a field's question, why a rule was dropped; or NULL */
     struct value from, to; /* figures only; VALUE_NONE: did not exist */
-    const char *sense;     /* figures only */
+    enum sense sense;     /* figures only */
     const struct figure *was, *is; /* figures only; NULL: did not exist */
     const struct cite *cite; /* or NULL */
     const char *caution;   /* or NULL */

@@ -12,19 +12,14 @@ const char *difference_word(enum difference_kind kind)
     return WORDS[kind];
 }
 
-static bool is_sense(const char *sense, const char *word)
-{
-    return sense != NULL && strcmp(sense, word) == 0;
-}
-
 /* A bound that only lets less pass when it rises, falls; a trigger that bites
  * sooner when it falls. */
-static enum difference_kind number_kind(const char *sense, double from, double to)
+static enum difference_kind number_kind(enum sense sense, double from, double to)
 {
     const bool up = to > from;
-    if (is_sense(sense, "at_least") || is_sense(sense, "under"))
+    if (sense == SENSE_AT_LEAST || sense == SENSE_UNDER)
         return up ? DIFFERENCE_STRICTER : DIFFERENCE_LOOSER;
-    if (is_sense(sense, "at_most") || is_sense(sense, "from") || is_sense(sense, "over"))
+    if (sense == SENSE_AT_MOST || sense == SENSE_FROM || sense == SENSE_OVER)
         return up ? DIFFERENCE_LOOSER : DIFFERENCE_STRICTER;
     return DIFFERENCE_CHANGED;
 }
@@ -37,12 +32,12 @@ static bool within(const struct value *inner, const struct value *outer)
     return true;
 }
 
-static enum difference_kind set_kind(const char *sense, const struct value *from,
+static enum difference_kind set_kind(enum sense sense, const struct value *from,
                                      const struct value *to)
 {
     const bool fewer = within(to, from), more = within(from, to);
-    const bool lets_in = is_sense(sense, "one_of");
-    const bool asks = is_sense(sense, "none_of") || is_sense(sense, "all_of");
+    const bool lets_in = sense == SENSE_ONE_OF;
+    const bool asks = sense == SENSE_NONE_OF || sense == SENSE_ALL_OF;
     if (fewer == more || (!lets_in && !asks))
         return DIFFERENCE_CHANGED;
     return fewer == lets_in ? DIFFERENCE_STRICTER : DIFFERENCE_LOOSER;
@@ -110,9 +105,9 @@ static enum difference_kind edge_kind(const struct figure *from, const struct fi
             : fewer                          ? DIFFERENCE_LOOSER
                     : number_kind(to->also_sense, from->also.number, to->also.number);
     }
-    const bool limit = is_sense(to->sense, "at_least") || is_sense(to->sense, "at_most");
+    const bool limit = to->sense == SENSE_AT_LEAST || to->sense == SENSE_AT_MOST;
     const bool counts = to->at == AT_COUNTS
-        || (to->at == AT_AS_SENSE_SAYS && (limit || is_sense(to->sense, "from")));
+        || (to->at == AT_AS_SENSE_SAYS && (limit || to->sense == SENSE_FROM));
     return counts == limit ? DIFFERENCE_LOOSER : DIFFERENCE_STRICTER;
 }
 

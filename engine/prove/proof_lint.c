@@ -38,7 +38,7 @@ static void lint_entry(struct proof *proof, struct place_proof *place, struct pr
     const bool same = entry->value.kind == VALUE_NONE
         || profile_same_value(&from->value, &entry->value);
     const bool restates = !same_text(entry->cite, from->cite.section)
-        || (entry->status != NULL && !same_text(entry->status, from->cite.status))
+        || (entry->status != STATUS_NONE && entry->status != from->cite.status)
         || (entry->source != NULL && !same_text(entry->source, from->cite.source))
         || !keeps_dispute(entry, from);
     if (same && !restates)

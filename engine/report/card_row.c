@@ -265,13 +265,8 @@ bool card_room_names(const struct card_row *row)
         && row->count <= CARD_PLACES_MOST;
 }
 
-static bool is_sense(const char *sense, const char *wanted)
-{
-    return story_same_text(sense, wanted);
-}
-
 /* Inches as a tape can be held against them. */
-static struct value on_tape(struct value bound, const char *sense)
+static struct value on_tape(struct value bound, enum sense sense)
 {
     if (bound.kind == VALUE_NUMBER)
         bound.number = number_on_tape(bound.number, sense, bound.unit);
@@ -291,21 +286,21 @@ static void add_choices(struct text *out, const struct value *set)
 }
 
 /* The number stands first: it is what the eye looks for. */
-static void add_bound(struct text *out, const struct value *bound, const char *sense)
+static void add_bound(struct text *out, const struct value *bound, enum sense sense)
 {
     const struct value taped = on_tape(*bound, sense);
-    if (is_sense(sense, "at_most") && taped.number == 0) {
+    if (sense == SENSE_AT_MOST && taped.number == 0) {
         text_add(out, "none");
         return;
     }
     value_add(out, &taped);
-    text_add(out, is_sense(sense, "at_least") ? " or more" : " or less");
+    text_add(out, sense == SENSE_AT_LEAST ? " or more" : " or less");
 }
 
 /* "2 in to 4 in". */
 static void add_between(struct text *out, const struct card_item *item)
 {
-    const bool first = is_sense(item->sense, "at_least");
+    const bool first = item->sense == SENSE_AT_LEAST;
     const struct value a = on_tape(item->required, item->sense);
     const struct value b = on_tape(item->also, item->also_sense);
     value_add(out, first ? &a : &b);
@@ -323,14 +318,14 @@ static bool title_says(const struct card_item *item)
 static void add_goal(struct text *out, const struct card_item *item)
 {
     const bool bound = item->required.kind == VALUE_NUMBER
-        && (is_sense(item->sense, "at_least") || is_sense(item->sense, "at_most"));
+        && (item->sense == SENSE_AT_LEAST || item->sense == SENSE_AT_MOST);
     if (bound && item->also.kind == VALUE_NUMBER)
         add_between(out, item);
     else if (bound)
         add_bound(out, &item->required, item->sense);
-    else if (item->required.kind == VALUE_SET && is_sense(item->sense, "one_of"))
+    else if (item->required.kind == VALUE_SET && item->sense == SENSE_ONE_OF)
         add_choices(out, &item->required);
-    else if (item->required.kind == VALUE_SET && is_sense(item->sense, "none_of")) {
+    else if (item->required.kind == VALUE_SET && item->sense == SENSE_NONE_OF) {
         text_add(out, "not ");
         add_choices(out, &item->required);
     } else if (item->required.kind == VALUE_YES_NO)
@@ -448,7 +443,7 @@ enum { CITES_MOST = 4 };
 static bool same_cite(const struct cite *a, const struct cite *b)
 {
     return story_same_text(a->code, b->code) && story_same_text(a->section, b->section)
-        && story_same_text(a->status, b->status);
+        && a->status == b->status;
 }
 
 struct cites {
@@ -465,8 +460,8 @@ static void take_cite(struct cites *cites, const struct cite *cite)
     if (cites->shown < CITES_MOST)
         cites->told[cites->shown++] = cite;
     else
-        cites->recalled = cites->recalled || cite->status == NULL
-            || strcmp(cite->status, "memory") == 0;
+        cites->recalled = cites->recalled || cite->status == STATUS_NONE
+            || cite->status == STATUS_MEMORY;
     cites->count++;
 }
 
@@ -497,7 +492,7 @@ static struct cites cites_of(const struct card_thing *thing)
 
 static bool same_standing(const struct cite *a, const struct cite *b)
 {
-    return story_same_text(a->code, b->code) && story_same_text(a->status, b->status);
+    return story_same_text(a->code, b->code) && a->status == b->status;
 }
 
 /* The code as the card's head lets it be said: not at all, or "local". */
@@ -514,7 +509,7 @@ static const char *short_code(const struct result *result, const struct cite *ci
 static bool is_said_above(const struct result *result, const struct cite *cite)
 {
     return result->invented && story_same_text(cite->code, result->own_code)
-        && story_same_text(cite->status, "invented");
+        && cite->status == STATUS_INVENTED;
 }
 
 /* "R301.2, Table R602.3(1) (memory)", for all told like the one at start;
@@ -525,15 +520,15 @@ static void add_standing(struct text *out, const struct cite *const told[], size
     for (size_t i = 0; i < start; i++)
         if (same_standing(told[i], told[start]))
             return;
-    const struct cite cite = {short_code(result, told[start]), told[start]->section, NULL, NULL};
+    const struct cite cite = {short_code(result, told[start]), told[start]->section, STATUS_NONE,
+                              NULL};
     text_add(out, out->length == 0 ? "" : "; ");
     cite_add(out, &cite);
     for (size_t i = start + 1; i < count; i++)
         if (same_standing(told[i], told[start]))
             text_addf(out, ", %s", told[i]->section == NULL ? "" : told[i]->section);
-    const char *status = told[start]->status;
     if (!is_said_above(result, told[start]))
-        text_addf(out, " (%s)", status == NULL ? "status not stated" : status);
+        text_addf(out, " (%s)", cite_status(told[start]));
 }
 
 struct text card_cites(const struct card *card, const struct card_thing *thing)

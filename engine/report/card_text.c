@@ -307,7 +307,7 @@ static void add_safety(struct text *out, const struct result *result)
         struct text care = TEXT_EMPTY;
         text_addf(&care, "%s [", safety->says);
         cite_add(&care, &safety->cite);
-        text_addf(&care, ", %s]", safety->cite.status == NULL ? "" : safety->cite.status);
+        text_addf(&care, ", %s]", cite_status(&safety->cite));
         text_add(out, "  * ");
         page_phrase(out, TICK, &care);
     }

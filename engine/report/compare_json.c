@@ -57,7 +57,7 @@ static bool add_finding(cJSON *array, const struct finding *finding)
     cJSON *object = add_object(array);
     const bool compared = finding != NULL && finding->compared;
     return object != NULL
-        && json_add_text(object, "sense", compared ? finding->sense : NULL)
+        && json_add_text(object, "sense", compared ? sense_word(finding->sense) : NULL)
         && json_add_value(object, "required", compared ? &finding->required : &none)
         && json_add_text(object, "unit", compared ? finding->required.unit : NULL)
         && json_add_value(object, "found", compared ? &finding->found : &none)
@@ -74,7 +74,7 @@ static bool add_figure_side(cJSON *array, const struct figure *figure)
         && json_add_text(object, "unit", figure->value.unit)
         && json_add_text(object, "code", figure->cite.code)
         && json_add_text(object, "section", figure->cite.section)
-        && json_add_text(object, "status", figure->cite.status)
+        && json_add_text(object, "status", status_word(figure->cite.status))
         && json_add_text(object, "source", figure->cite.source)
         && json_add_text(object, "disputed", figure->disputed)
         && json_add_amended(object, figure->moved ? &figure->amended : NULL);

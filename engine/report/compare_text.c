@@ -139,7 +139,8 @@ static void add_figure_side(struct text *line, const struct figure *figure)
     value_add(line, &figure->value);
     text_add(line, " (");
     cite_add(line, &figure->cite);
-    text_addf(line, ", %s%s)", figure->cite.status, figure->disputed == NULL ? "" : ", disputed");
+    text_addf(line, ", %s%s)", cite_status(&figure->cite),
+              figure->disputed == NULL ? "" : ", disputed");
 }
 
 static void add_figures(const struct change *change, struct text *out)

@@ -81,8 +81,8 @@ static bool same_value(const struct value *a, const struct value *b)
 
 static bool same_demand(const struct finding *a, const struct finding *b)
 {
-    return a->compared == b->compared && same_text(a->sense, b->sense)
-        && same_value(&a->required, &b->required) && same_text(a->also_sense, b->also_sense)
+    return a->compared == b->compared && a->sense == b->sense
+        && same_value(&a->required, &b->required) && a->also_sense == b->also_sense
         && same_value(&a->also, &b->also) && same_value(&a->rival, &b->rival);
 }
 
@@ -269,15 +269,10 @@ static void count_met(const struct result *result, struct digest *digest)
 
 /* What is to be confirmed ------------------------------------------------------------------ */
 
-static bool is_status(const struct maker *maker, const char *status)
-{
-    return maker->cite->status != NULL && strcmp(maker->cite->status, status) == 0;
-}
-
 static bool is_unread(const struct maker *maker)
 {
-    return maker->cite->status == NULL || is_status(maker, "memory")
-        || is_status(maker, "parallel");
+    return maker->cite->status == STATUS_NONE || maker->cite->status == STATUS_MEMORY
+        || maker->cite->status == STATUS_PARALLEL;
 }
 
 static void add_doubtful(struct digest *digest, const struct maker *maker)
@@ -294,8 +289,8 @@ static void add_doubtful(struct digest *digest, const struct maker *maker)
 static int by_need(const void *a, const void *b)
 {
     const struct doubtful *first = a, *second = b;
-    const bool parallel = is_status(first->maker, "parallel");
-    if (parallel != is_status(second->maker, "parallel"))
+    const bool parallel = first->maker->cite->status == STATUS_PARALLEL;
+    if (parallel != (second->maker->cite->status == STATUS_PARALLEL))
         return parallel ? 1 : -1;
     if (first->findings != second->findings)
         return first->findings > second->findings ? -1 : 1;

@@ -56,7 +56,7 @@ static bool add_cite(cJSON *object, const struct figure *figure)
     return cite != NULL
         && json_add_text(cite, "code", figure->cite.code)
         && json_add_text(cite, "section", figure->cite.section)
-        && json_add_text(cite, "status", figure->cite.status)
+        && json_add_text(cite, "status", status_word(figure->cite.status))
         && json_add_text(cite, "source", figure->cite.source)
         && json_add_text(object, "disputed", figure->disputed)
         && json_add_text(object, "file", figure->file)
@@ -120,7 +120,7 @@ static bool add_figures(cJSON *root, const struct explanation *x)
         const struct figure *figure = some_figure(x, name);
         cJSON *object = add_object(array);
         added = object != NULL && json_add_text(object, "figure", name)
-            && json_add_text(object, "sense", figure == NULL ? NULL : figure->sense)
+            && json_add_text(object, "sense", figure == NULL ? NULL : sense_word(figure->sense))
             && json_add_text(object, "unit", figure == NULL ? NULL : figure->value.unit)
             && add_editions(object, x, name) && add_moves(object, x, name);
     }
@@ -184,7 +184,7 @@ static bool add_steps(cJSON *array, const struct explanation *x, const struct fi
         && add_facts_read(object, x, f)
         && add_figures_asked(object, f)
         && json_add_texts(object, "work", f->work, f->work_count)
-        && json_add_text(object, "sense", f->compared ? f->sense : NULL)
+        && json_add_text(object, "sense", f->compared ? sense_word(f->sense) : NULL)
         && json_add_value(object, "required", f->compared ? &f->required : &none)
         && json_add_value(object, "found", f->compared ? &f->found : &none)
         && json_add_text(object, "outcome", outcome_word(f->outcome))

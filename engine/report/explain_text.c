@@ -165,7 +165,7 @@ static void add_table(const struct explanation *x, struct text *out)
 
 static bool same_standing(const struct figure *a, const struct figure *b)
 {
-    return same_text(a->cite.section, b->cite.section) && same_text(a->cite.status, b->cite.status)
+    return same_text(a->cite.section, b->cite.section) && a->cite.status == b->cite.status
         && same_text(a->cite.source, b->cite.source) && same_text(a->disputed, b->disputed)
         && same_text(a->file, b->file) && a->line == b->line;
 }
@@ -279,19 +279,22 @@ static void add_moves(const struct explanation *x, const char *name, struct text
 }
 
 /* Which way a figure binds. */
-static const char *sense_words(const char *sense)
+static const char *sense_words(enum sense sense)
 {
-    static const char *const WORDS[][2] = {
-        {"at_least", "found must be at least this"}, {"at_most", "found must be at most this"},
-        {"equals", "found must be this"},            {"one_of", "found must be one of these"},
-        {"none_of", "found must be none of these"},  {"all_of", "each of these is asked for"},
-        {"among", "decides for these"},              {"from", "decides from this on"},
-        {"over", "decides over this"},               {"under", "decides under this"},
+    static const char *const WORDS[SENSE_COUNT] = {
+        [SENSE_NONE] = "",
+        [SENSE_AT_LEAST] = "found must be at least this",
+        [SENSE_AT_MOST] = "found must be at most this",
+        [SENSE_EQUALS] = "found must be this",
+        [SENSE_ONE_OF] = "found must be one of these",
+        [SENSE_NONE_OF] = "found must be none of these",
+        [SENSE_ALL_OF] = "each of these is asked for",
+        [SENSE_AMONG] = "decides for these",
+        [SENSE_FROM] = "decides from this on",
+        [SENSE_OVER] = "decides over this",
+        [SENSE_UNDER] = "decides under this",
     };
-    for (size_t i = 0; i < sizeof(WORDS) / sizeof(WORDS[0]); i++)
-        if (strcmp(WORDS[i][0], sense) == 0)
-            return WORDS[i][1];
-    return sense;
+    return WORDS[sense];
 }
 
 static void add_figure_words(const struct explanation *x, const char *name, struct text *out)
@@ -389,7 +392,7 @@ static void add_figures_asked(const struct finding *finding, struct text *out)
         value_add(&line, &figure->value);
         text_add(&line, " (");
         cite_add(&line, &figure->cite);
-        text_addf(&line, ", %s", figure->cite.status);
+        text_addf(&line, ", %s", cite_status(&figure->cite));
         if (figure->moved) {
             text_addf(&line, "; %s moved it from ", figure->amended.by);
             value_add(&line, &figure->amended.from);

@@ -33,7 +33,7 @@ static void fill_cell(const struct figure_row *row, int cell, struct text *out)
     const struct figure *figure = row->figure;
     const char *const plain[CELLS] = {
         figure->name, column_name(row->profile), NULL, NULL,
-        figure->cite.status, figure->cite.source, figure->disputed};
+        status_word(figure->cite.status), figure->cite.source, figure->disputed};
     if (cell == 2)
         value_add_figure(out, figure);
     else if (cell == 3)

@@ -151,12 +151,11 @@ struct text html_cites(const struct finding *finding)
 {
     struct text cites = TEXT_EMPTY;
     for (size_t i = 0; i < finding->cite_count; i++) {
-        const char *status = finding->cites[i].status;
         if (story_cited_before(finding, i, false))
             continue;
         text_add(&cites, cites.length == 0 ? "" : "; ");
         cite_add(&cites, &finding->cites[i]);
-        text_addf(&cites, ", %s", status == NULL ? "status not stated" : status);
+        text_addf(&cites, ", %s", cite_status(&finding->cites[i]));
     }
     return cites;
 }
@@ -173,8 +172,8 @@ void html_safety(struct text *out, const struct result *result, bool sources)
         text_add(&cite, sources ? "; " : ", ");
         if (sources)
             cite_add_status(&cite, &result->safety[i].cite);
-        else if (result->safety[i].cite.status != NULL)
-            text_add(&cite, result->safety[i].cite.status);
+        else
+            text_add(&cite, cite_status(&result->safety[i].cite));
         text_add(out, "<li>");
         html_text(out, result->safety[i].says);
         text_add(out, " <span class=\"cite\">[");

@@ -83,7 +83,8 @@ struct demand {
     bool judged;  /* the rule has something to say here */
     bool known;   /* and demands this number */
     double number;
-    const char *sense, *unit;
+    enum sense sense;
+    const char *unit;
 };
 
 static bool is_about(const struct finding *finding, const char *rule, const char *item)
@@ -93,7 +94,7 @@ static bool is_about(const struct finding *finding, const char *rule, const char
 }
 
 static void take(struct demand *demand, const struct finding *finding, bool known,
-                 const struct value *required, const char *sense)
+                 const struct value *required, enum sense sense)
 {
     demand->judged = demand->judged || finding->outcome != OUTCOME_NOT_APPLICABLE;
     if (!known || required->kind != VALUE_NUMBER)

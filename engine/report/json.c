@@ -93,7 +93,7 @@ static bool add_makers(cJSON *object, const struct finding *finding)
 
 /* A value with its unit, and its sense when it has one; null when absent. */
 static bool add_figure(cJSON *object, const char *key, bool present, const struct value *value,
-                       const char *const *sense)
+                       enum sense sense)
 {
     if (!present || value->kind == VALUE_NONE)
         return cJSON_AddNullToObject(object, key) != NULL;
@@ -101,7 +101,7 @@ static bool add_figure(cJSON *object, const char *key, bool present, const struc
     return figure != NULL
         && json_add_value(figure, "value", value)
         && json_add_text(figure, "unit", value->unit)
-        && (sense == NULL || json_add_text(figure, "sense", *sense));
+        && (sense == SENSE_NONE || json_add_text(figure, "sense", sense_word(sense)));
 }
 
 static bool add_cite(cJSON *array, const struct cite *cite)
@@ -110,7 +110,7 @@ static bool add_cite(cJSON *array, const struct cite *cite)
     return cJSON_AddItemToArray(array, object)
         && json_add_text(object, "code", cite->code)
         && json_add_text(object, "section", cite->section)
-        && json_add_text(object, "status", cite->status)
+        && json_add_text(object, "status", status_word(cite->status))
         && json_add_text(object, "source", cite->source);
 }
 
@@ -148,10 +148,10 @@ static bool add_finding(cJSON *array, const struct finding *finding)
         && add_why(object, finding->why)
         && json_add_text(object, "ask", ask_word(finding->ask))
         && json_add_text(object, "says", finding->says)
-        && add_figure(object, "required", finding->compared, &finding->required, &finding->sense)
-        && add_figure(object, "also", finding->compared, &finding->also, &finding->also_sense)
-        && add_figure(object, "rival", finding->compared, &finding->rival, NULL)
-        && add_figure(object, "found", finding->compared, &finding->found, NULL)
+        && add_figure(object, "required", finding->compared, &finding->required, finding->sense)
+        && add_figure(object, "also", finding->compared, &finding->also, finding->also_sense)
+        && add_figure(object, "rival", finding->compared, &finding->rival, SENSE_NONE)
+        && add_figure(object, "found", finding->compared, &finding->found, SENSE_NONE)
         && add_makers(object, finding)
         && json_add_cites(object, finding)
         && json_add_amended(object, finding->amended)

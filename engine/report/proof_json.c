@@ -39,7 +39,7 @@ static bool add_difference(cJSON *array, const struct difference *d)
         && json_add_value(object, "from", &d->from)
         && json_add_value(object, "to", &d->to)
         && json_add_text(object, "unit", d->to.unit)
-        && json_add_text(object, "sense", d->sense)
+        && json_add_text(object, "sense", sense_word(d->sense))
         && add_cite(object, d->cite)
         && json_add_text(object, "says", d->says)
         && json_add_text(object, "caution", d->caution);

@@ -14,7 +14,7 @@ bool story_cited_before(const struct finding *finding, size_t index, bool with_s
     const struct cite *cite = &finding->cites[index];
     for (const struct cite *old = finding->cites; old < cite; old++)
         if (story_same_text(old->code, cite->code) && story_same_text(old->section, cite->section)
-            && story_same_text(old->status, cite->status)
+            && old->status == cite->status
             && (!with_source || story_same_text(old->source, cite->source)))
             return true;
     return false;

@@ -113,7 +113,7 @@ static bool same_text(const char *a, const char *b)
 
 static bool is_practice(const struct cite *cite)
 {
-    return same_text(cite->status, "practice");
+    return cite->status == STATUS_PRACTICE;
 }
 
 /* Several figures may rest on one source; it is named once. */
@@ -121,7 +121,7 @@ static bool cited_before(const struct finding *finding, size_t index)
 {
     const struct cite *cite = &finding->cites[index];
     for (const struct cite *old = finding->cites; old < cite; old++)
-        if (same_text(old->status, cite->status) && same_text(old->source, cite->source)
+        if (old->status == cite->status && same_text(old->source, cite->source)
             && (is_practice(cite)
                 || (same_text(old->code, cite->code) && same_text(old->section, cite->section))))
             return true;
@@ -143,7 +143,7 @@ static void add_cites(struct text *out, const struct finding *finding)
         }
         text_add(&code, code.length == 0 ? "" : "; ");
         cite_add(&code, cite);
-        text_addf(&code, " (%s%s%s)", cite->status == NULL ? "status not stated" : cite->status,
+        text_addf(&code, " (%s%s%s)", cite_status(cite),
                   cite->source == NULL ? "" : ": ", cite->source == NULL ? "" : cite->source);
     }
     add_labelled(out, "figures", text_string(&code));

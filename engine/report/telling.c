@@ -257,7 +257,7 @@ struct text telling_section(const struct result *result, const struct cite *cite
 
 const char *telling_known(const struct cite *cite)
 {
-    return story_same_text(cite->status, "parallel") ? "sister text" : "recalled";
+    return cite->status == STATUS_PARALLEL ? "sister text" : "recalled";
 }
 
 /* What is open ----------------------------------------------------------------------------- */

@@ -247,12 +247,11 @@ static void add_brief(const struct page *page, const struct finding *finding, si
     add_title(page, finding, count);
     text_add(&brief, finding->says);
     for (size_t i = 0; i < finding->cite_count; i++) {
-        const char *status = finding->cites[i].status;
         if (story_cited_before(finding, i, false))
             continue;
         text_add(&brief, i == 0 ? " (" : "; ");
         cite_add(&brief, &finding->cites[i]);
-        text_addf(&brief, ", %s", status == NULL ? "status not stated" : status);
+        text_addf(&brief, ", %s", cite_status(&finding->cites[i]));
     }
     if (finding->cite_count > 0)
         text_add(&brief, ")");

@@ -45,16 +45,16 @@ void value_add(struct text *out, const struct value *value)
     }
 }
 
-void value_add_demand(struct text *out, const char *sense, const struct value *required)
+void value_add_demand(struct text *out, enum sense sense, const struct value *required)
 {
-    const bool equals = sense == NULL || strcmp(sense, "equals") == 0;
+    const bool equals = sense == SENSE_NONE || sense == SENSE_EQUALS;
     if (equals && required->kind == VALUE_NUMBER)
         text_add(out, "exactly ");
     /* "all of none" says no more than "none". */
     const bool nothing = required->kind == VALUE_SET && required->set_count == 0 && !equals
-        && strcmp(sense, "none_of") != 0;
+        && sense != SENSE_NONE_OF;
     if (!equals && !nothing) {
-        add_plain(out, sense);
+        add_plain(out, sense_word(sense));
         text_add(out, " ");
     }
     value_add(out, required);
@@ -80,22 +80,22 @@ void cite_add(struct text *out, const struct cite *cite)
         text_add(out, cite->section);
 }
 
+const char *cite_status(const struct cite *cite)
+{
+    return cite->status == STATUS_NONE ? "status not stated" : status_word(cite->status);
+}
+
 void cite_add_status(struct text *out, const struct cite *cite)
 {
-    static const struct {
-        const char *status, *words;
-    } SPELLED[] = {
-        {"seen", "read in a public source"},
-        {"parallel", "read only in a sister text"},
-        {"memory", "from memory, not read"},
-        {"practice", "common practice, not code"},
-        {"invented", "invented"},
+    static const char *const SPELLED[STATUS_COUNT] = {
+        [STATUS_NONE] = "status not stated",
+        [STATUS_SEEN] = "read in a public source",
+        [STATUS_PARALLEL] = "read only in a sister text",
+        [STATUS_MEMORY] = "from memory, not read",
+        [STATUS_PRACTICE] = "common practice, not code",
+        [STATUS_INVENTED] = "invented",
     };
-    const char *words = cite->status == NULL ? "status not stated" : cite->status;
-    for (size_t i = 0; i < sizeof(SPELLED) / sizeof(SPELLED[0]); i++)
-        if (cite->status != NULL && strcmp(cite->status, SPELLED[i].status) == 0)
-            words = SPELLED[i].words;
-    text_add(out, words);
+    text_add(out, SPELLED[cite->status]);
     if (cite->source != NULL && cite->source[0] != '\0')
         text_addf(out, ": %s", cite->source);
 }

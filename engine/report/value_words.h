@@ -13,7 +13,7 @@
 void value_add(struct text *out, const struct value *value);
 
 /* What was demanded: "at least 6 in", "one of a, b", "exactly 4 nails", "yes". */
-void value_add_demand(struct text *out, const char *sense, const struct value *required);
+void value_add_demand(struct text *out, enum sense sense, const struct value *required);
 
 /* What a figure demands, with its other bound, and what it says of exactly so much:
  * "at least 1/8 in and at most 1/4 in", "over 50 %, or exactly so much". */
@@ -26,6 +26,9 @@ void value_add_demands(struct text *out, const struct finding *finding);
 
 /* "IRC 2021 R905.2.2". */
 void cite_add(struct text *out, const struct cite *cite);
+
+/* How well the figure is known, in a word: "seen", "status not stated". */
+const char *cite_status(const struct cite *cite);
 
 /* How well the figure is known, spelled out with its source: "read in a
  * public source: city handouts". */

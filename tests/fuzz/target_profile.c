@@ -23,7 +23,7 @@ static void look_at(const struct profile *profile)
     for (size_t i = 0; i < profile->figure_count; i++) {
         const struct figure *figure = &profile->figures[i];
         FUZZ_REQUIRE(i == 0 || strcmp(profile->figures[i - 1].name, figure->name) < 0);
-        FUZZ_REQUIRE(figure->cite.section != NULL && figure->cite.status != NULL);
+        FUZZ_REQUIRE(figure->cite.section != NULL && figure->cite.status != STATUS_NONE);
         FUZZ_REQUIRE(profile_figure(profile, figure->name) == figure);
     }
 }

@@ -126,9 +126,9 @@ static void value_text(const struct value *value, char *out, size_t size)
 }
 
 /* How much a status claims; memory and practice claim nothing. */
-static int claim(const char *status)
+static int claim(enum status status)
 {
-    return strcmp(status, "seen") == 0 ? 2 : strcmp(status, "parallel") == 0 ? 1 : 0;
+    return status == STATUS_SEEN ? 2 : status == STATUS_PARALLEL ? 1 : 0;
 }
 
 static bool claims_too_much(const struct figure_row *row, const struct figure *figure, char letter)
@@ -150,7 +150,7 @@ static bool figure_cell(const struct figure_row *row, const struct profile *prof
     }
     value_text(&figure->value, value, sizeof(value));
     printf("%s | %s | %s = %s | %s | %s%s\n", row->row, NAMES[edition], row->figure, value,
-           figure->cite.section, figure->cite.status, figure->disputed != NULL ? ", disputed" : "");
+           figure->cite.section, status_word(figure->cite.status), figure->disputed != NULL ? ", disputed" : "");
     const bool right_value = row->value[edition] == NULL || strcmp(row->value[edition], value) == 0;
     const bool right_section = row->section[edition] == NULL
         || strstr(figure->cite.section, row->section[edition]) != NULL;

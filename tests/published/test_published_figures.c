@@ -358,7 +358,7 @@ static void amended_from_and_to(void **state)
     assert_true(figure->amended.from.number == 2 && figure->amended.to.number == 1);
     assert_string_equal(figure->cite.code, "Tamarack County Code");
     assert_string_equal(figure->cite.section, "15.04.020");
-    assert_string_equal(figure->cite.status, "invented");
+    assert_int_equal(figure->cite.status, STATUS_INVENTED);
     profile_free(profile);
     counted.of[KIND_OURS]++;
 }

@@ -35,9 +35,9 @@ static void sample_fail(struct sample *s, struct finding *finding)
         .outcome = OUTCOME_FAIL, .met = MET_NO, .why = WHY_UNCONFIRMED, .says = "Found 3 layers. 2 layers stay under the new one.",
         .note = "2 layers stay under the new one.", .remark = "2 layers stay under the new one.",
         .compared = true,
-        .required = sample_number(1, "layers"), .sense = "at_most",
-        .also = sample_number(0, "layers"), .also_sense = "at_least",
-        .rival = sample_number(2, "layers"), .rival_sense = "at_most", .makers = &s->maker, .maker_count = 1,
+        .required = sample_number(1, "layers"), .sense = SENSE_AT_MOST,
+        .also = sample_number(0, "layers"), .also_sense = SENSE_AT_LEAST,
+        .rival = sample_number(2, "layers"), .rival_sense = SENSE_AT_MOST, .makers = &s->maker, .maker_count = 1,
         .found = sample_number(3, "layers"), .cites = &s->seen, .cite_count = 1,
         .amended = &s->amended, .work = s->work, .work_count = 2, .mend = "Tear off to the deck.",
         .caution = "Old layers hide soft decks.", .reads = s->reads, .read_count = 2,
@@ -53,7 +53,7 @@ static void sample_findings(struct sample *s)
                             .outcome = OUTCOME_PASS, .met = MET_YES,
                             .says = "Found yes; demanded yes.",
                             .compared = true,
-                            .required = {.kind = VALUE_YES_NO, .yes = true}, .sense = "equals",
+                            .required = {.kind = VALUE_YES_NO, .yes = true}, .sense = SENSE_EQUALS,
                             .found = {.kind = VALUE_YES_NO, .yes = true}, .cites = &s->seen,
                             .cite_count = 1};
     sample_fail(s, &f[2]);
@@ -69,30 +69,30 @@ static void sample_findings(struct sample *s)
                             .says = "Met, on a weak figure.",
                             .note = "Met, on a weak figure.",
                             .compared = true, .required = sample_number(1152.04, "sqin"),
-                            .sense = "at_least", .found = sample_number(0.1 + 0.2, "in"),
+                            .sense = SENSE_AT_LEAST, .found = sample_number(0.1 + 0.2, "in"),
                             .cites = &s->memory, .cite_count = 1};
     f[7] = (struct finding){.rule = "wood.kind", .title = "Kind", .stage = STAGE_DRY_IN,
                             .outcome = OUTCOME_WARN, .met = MET_YES, .why = WHY_DISPUTED,
                             .says = "Met.", .compared = true,
                             .required = {.kind = VALUE_SET, .set = s->set, .set_count = 2},
-                            .sense = "one_of", .found = {.kind = VALUE_TEXT, .text = "D226_II"}};
+                            .sense = SENSE_ONE_OF, .found = {.kind = VALUE_TEXT, .text = "D226_II"}};
 }
 
 static void sample_make(struct sample *s)
 {
     *s = (struct sample){
-        .seen = {"IRC 2021", "R908.3.1.1", "seen", "city handouts"},
-        .memory = {"IRC 2021", "R806.2", "memory", NULL},
+        .seen = {"IRC 2021", "R908.3.1.1", STATUS_SEEN, "city handouts"},
+        .memory = {"IRC 2021", "R806.2", STATUS_MEMORY, NULL},
         .chain = {"example/tamarack", "model/irc-2021"},
         .doubts = {"the page is old"},
         .work = {"2 kept + 1 new = 3 layers", "3 is over 1"},
         .reads = {{"/existing/layers", ORIGIN_JOB}, {"/scope/method", ORIGIN_PLAN}},
         .set = {"D226_II", "D1970"},
-        .safety = {"falls", NULL, "Tie off.", {"Code of Practice", "4", "practice", NULL}},
+        .safety = {"falls", NULL, "Tie off.", {"Code of Practice", "4", STATUS_PRACTICE, NULL}},
     };
     s->amended = (struct amended){"Tamarack County", sample_number(2, "layers"),
                                   sample_number(1, "layers")};
-    s->maker = (struct maker){"layers.most", &s->seen, NULL, NULL};
+    s->maker = (struct maker){"layers.most", &s->seen, NULL, SENSE_NONE};
     sample_findings(s);
     s->result = (struct result){
         .job = "Blue house", .date = "2026-03-01", .jurisdiction = "example/tamarack",

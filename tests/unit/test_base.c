@@ -187,14 +187,14 @@ static void number_prints_as_a_report_does(void **state)
 static void number_is_taped_on_the_safe_side(void **state)
 {
     (void)state;
-    assert_float_equal(number_on_tape(55.285, "at_least", "in"), 55.3125, 0);
-    assert_float_equal(number_on_tape(55.285, "at_most", "in"), 55.25, 0);
-    assert_float_equal(number_on_tape(55.3125, "at_least", "in"), 55.3125, 0);
-    assert_float_equal(number_on_tape(24.0000001, "at_least", "in"), 24, 0); /* prints as 24 */
-    assert_float_equal(number_on_tape(55.285, "equals", "in"), 55.285, 0);
-    assert_float_equal(number_on_tape(55.285, "at_least", "ft"), 55.285, 0);
-    assert_float_equal(number_on_tape(0.019, "at_least", "in"), 0.019, 0); /* gauged */
-    assert_true(isnan(number_on_tape(NAN, "at_least", "in")));
+    assert_float_equal(number_on_tape(55.285, SENSE_AT_LEAST, "in"), 55.3125, 0);
+    assert_float_equal(number_on_tape(55.285, SENSE_AT_MOST, "in"), 55.25, 0);
+    assert_float_equal(number_on_tape(55.3125, SENSE_AT_LEAST, "in"), 55.3125, 0);
+    assert_float_equal(number_on_tape(24.0000001, SENSE_AT_LEAST, "in"), 24, 0); /* prints as 24 */
+    assert_float_equal(number_on_tape(55.285, SENSE_EQUALS, "in"), 55.285, 0);
+    assert_float_equal(number_on_tape(55.285, SENSE_AT_LEAST, "ft"), 55.285, 0);
+    assert_float_equal(number_on_tape(0.019, SENSE_AT_LEAST, "in"), 0.019, 0); /* gauged */
+    assert_true(isnan(number_on_tape(NAN, SENSE_AT_LEAST, "in")));
 }
 
 static void number_compares_within_half_the_last_digit(void **state)

@@ -46,7 +46,7 @@ static struct finding found(const char *rule, const char *where, double value)
     return (struct finding){
         .rule = rule, .title = rule, .where = where, .compared = true, .says = "x",
         .outcome = met ? OUTCOME_PASS : OUTCOME_FAIL, .met = met ? MET_YES : MET_NO,
-        .mend = met ? NULL : "Add more.", .required = sample_number(9, "in"), .sense = "at_least",
+        .mend = met ? NULL : "Add more.", .required = sample_number(9, "in"), .sense = SENSE_AT_LEAST,
         .found = sample_number(value, "in")};
 }
 

@@ -214,13 +214,13 @@ static void amounts_in_words(void **state)
 {
     (void)state;
     char words[DRAW_WORDS_MOST];
-    draw_amount_words(words, &(struct draw_amount){4, 6, "at_most"}, "in");
+    draw_amount_words(words, &(struct draw_amount){4, 6, SENSE_AT_MOST}, "in");
     assert_string_equal(words, "at most 6 in; planned 4 in");
-    draw_amount_words(words, &(struct draw_amount){NAN, 24, "at_least"}, "in");
+    draw_amount_words(words, &(struct draw_amount){NAN, 24, SENSE_AT_LEAST}, "in");
     assert_string_equal(words, "at least 24 in; planned ?");
-    draw_amount_words(words, &(struct draw_amount){4, NAN, NULL}, "in");
+    draw_amount_words(words, &(struct draw_amount){4, NAN, SENSE_NONE}, "in");
     assert_string_equal(words, "planned 4 in");
-    draw_amount_words(words, &(struct draw_amount){NAN, NAN, NULL}, "in");
+    draw_amount_words(words, &(struct draw_amount){NAN, NAN, SENSE_NONE}, "in");
     assert_string_equal(words, "?");
 }
 
@@ -316,7 +316,7 @@ static void what_is_not_known_is_said(void **state)
 {
     (void)state;
     struct text out = TEXT_EMPTY;
-    const struct draw_amount none = {NAN, NAN, NULL};
+    const struct draw_amount none = {NAN, NAN, SENSE_NONE};
     const struct plan_plane plane = {.eave_ft = NAN, .ridge_ft = NAN, .run_ft = NAN, .pitch = NAN};
     plan_draw(&(struct plan_drawing){&plane, 1, NAN}, &SHEET, &out);
     assert_non_null(strstr(text_string(&out), "not drawn"));
@@ -359,9 +359,9 @@ static void panels_show_each_nail(void **state)
     (void)state;
     struct text out = TEXT_EMPTY;
     struct panel_drawing panel = {.deck = "roof", .length_in = 96, .width_in = 48,
-                                  .support_in = 24, .edge = {6, 6, "at_most"},
-                                  .field = {12, 12, "at_most"},
-                                  .edge_distance = {0.375, NAN, NULL}, .gap = {NAN, NAN, NULL}};
+                                  .support_in = 24, .edge = {6, 6, SENSE_AT_MOST},
+                                  .field = {12, 12, SENSE_AT_MOST},
+                                  .edge_distance = {0.375, NAN, SENSE_NONE}, .gap = {NAN, NAN, SENSE_NONE}};
     panel_draw(&panel, &SHEET, &out);
     assert_int_equal(count(text_string(&out), "<circle"), 2 * 9 + 3 * 5);
     text_free(&out);
@@ -381,8 +381,8 @@ static void bars_of_air_are_to_scale(void **state)
 {
     (void)state;
     struct text out = TEXT_EMPTY;
-    attic_draw(&(struct attic_drawing){"a", 1000, 300, 200, 0, {NAN, 400, "at_least"},
-                                       {NAN, 200, "at_least"}}, &SHEET, &out);
+    attic_draw(&(struct attic_drawing){"a", 1000, 300, 200, 0, {NAN, 400, SENSE_AT_LEAST},
+                                       {NAN, 200, SENSE_AT_LEAST}}, &SHEET, &out);
     assert_well_formed(&out);
     double widths[3] = {0};
     const char *at = strstr(text_string(&out), "points=\"4.00,");
@@ -403,8 +403,8 @@ static void the_nails_asked_for_are_marked(void **state)
 {
     (void)state;
     struct text out = TEXT_EMPTY;
-    struct courses_drawing courses = {36, {5, 5, "at_most"}, {6, 6, "at_least"},
-                                      {4, 6, "at_least"}, 4, 6, NAN};
+    struct courses_drawing courses = {36, {5, 5, SENSE_AT_MOST}, {6, 6, SENSE_AT_LEAST},
+                                      {4, 6, SENSE_AT_LEAST}, 4, 6, NAN};
     courses_draw(&courses, &SHEET, &out);
     assert_non_null(strstr(text_string(&out), "4 nails in each shingle<"));
     assert_non_null(strstr(text_string(&out), "6 nails in each shingle: the least demanded here"));
@@ -420,8 +420,8 @@ static void a_brief_drawing_leaves_out_what_a_table_says(void **state)
 {
     (void)state;
     struct text whole = TEXT_EMPTY, brief = TEXT_EMPTY;
-    const struct courses_drawing courses = {36, {5, 5, "at_most"}, {6, 6, "at_least"},
-                                            {4, 4, "at_least"}, 4, 6, NAN};
+    const struct courses_drawing courses = {36, {5, 5, SENSE_AT_MOST}, {6, 6, SENSE_AT_LEAST},
+                                            {4, 4, SENSE_AT_LEAST}, 4, 6, NAN};
     courses_draw(&courses, &SHEET, &whole);
     courses_draw(&courses, &(struct draw_sheet){"t", true}, &brief);
     assert_non_null(strstr(strstr(text_string(&whole), "</desc>"), "Exposure: at most 5 in"));

@@ -163,7 +163,7 @@ static size_t unfounded(const struct places *places, const struct profile *profi
     for (size_t i = 0; i < profile->figure_count; i++) {
         const struct figure *figure = &profile->figures[i];
         const char *source = figure->cite.source;
-        if (strcmp(figure->cite.status, "seen") == 0 && (source == NULL || source[0] == '\0')) {
+        if (figure->cite.status == STATUS_SEEN && (source == NULL || source[0] == '\0')) {
             print_error("%s: %s was seen, but nobody says where\n", profile->id, figure->name);
             bad++;
         }
@@ -207,13 +207,13 @@ static void few_figures_of_the_model_are_recalled(void **state)
         editions++;
         for (size_t f = 0; f < profile->figure_count; f++) {
             const struct figure *figure = &profile->figures[f];
-            bool told = strcmp(figure->cite.status, "memory") != 0;
+            bool told = figure->cite.status != STATUS_MEMORY;
             /* Once, however many editions share it. */
             for (size_t j = 0; j < i && !told; j++) {
                 const struct profile *other = places.items[j].profile;
                 const struct figure *same = profile_figure(other, figure->name);
                 told = places_is_edition(&places, other) && same != NULL
-                    && strcmp(same->cite.status, "memory") == 0
+                    && same->cite.status == STATUS_MEMORY
                     && profile_same_value(&same->value, &figure->value);
             }
             recalled += !told;

@@ -110,11 +110,11 @@ static void a_model_stands_alone(void **state)
     assert_int_equal(profile->chain_count, 1);
     const struct figure *figure = profile_figure(profile, "test.memory");
     assert_non_null(figure);
-    assert_string_equal(figure->sense, "at_most");
+    assert_int_equal(figure->sense, SENSE_AT_MOST);
     assert_string_equal(figure->value.unit, "layers");
     assert_string_equal(figure->cite.code, "TEST 2020");
     assert_string_equal(figure->cite.section, "1.4");
-    assert_string_equal(figure->cite.status, "memory");
+    assert_int_equal(figure->cite.status, STATUS_MEMORY);
     assert_string_equal(figure->cite.source, "recalled");
     assert_false(figure->moved);
     assert_string_equal(profile_figure(profile, "test.disputed")->disputed, "another page says 4");
@@ -153,7 +153,7 @@ static void a_chain_is_followed_to_its_end(void **state)
     assert_string_equal(most->amended.to.unit, "layers");
     assert_string_equal(most->cite.code, "X Code");
     const struct figure *seen = profile_figure(profile, "test.seen");
-    assert_string_equal(seen->cite.status, "invented");
+    assert_int_equal(seen->cite.status, STATUS_INVENTED);
     assert_string_equal(seen->cite.code, "County Y");
     assert_string_equal(seen->value.unit, "layers");
     /* Only the citation was restated: value and status stay. */
@@ -161,7 +161,7 @@ static void a_chain_is_followed_to_its_end(void **state)
     assert_true(own->value.number == 5);
     assert_false(own->moved);
     assert_string_equal(own->cite.section, "7.8");
-    assert_string_equal(own->cite.status, "seen");
+    assert_int_equal(own->cite.status, STATUS_SEEN);
     profile_free(profile);
 }
 
@@ -444,8 +444,8 @@ static void a_reading_holds_for_its_editions(void **state)
     };
     for (size_t i = 0; i < sizeof(figures) / sizeof(figures[0]); i++) {
         const char *name = figures[i].name;
-        assert_string_equal(profile_figure(recent, name)->cite.status, figures[i].recent);
-        assert_string_equal(profile_figure(old, name)->cite.status, figures[i].old);
+        assert_int_equal(profile_figure(recent, name)->cite.status, status_of(figures[i].recent));
+        assert_int_equal(profile_figure(old, name)->cite.status, status_of(figures[i].old));
     }
     profile_free(recent);
     profile_free(old);
@@ -490,7 +490,7 @@ static void a_bound_fits_its_figure(void **state)
     const struct figure *most = profile_figure(profile, "test.most");
     assert_true(most->value.number == 3 && most->also.number == 1);
     assert_string_equal(most->also.unit, "layers");
-    assert_string_equal(most->cite.status, "invented");
+    assert_int_equal(most->cite.status, STATUS_INVENTED);
     assert_int_equal(most->at, AT_COUNTS_NOT);
     profile_free(profile);
 }

@@ -159,7 +159,7 @@ static void every_figure_to_confirm_is_listed(void **state)
     sample_make(&sample);
     for (size_t i = 0; i < FIGURES; i++) {
         snprintf(names[i], sizeof(names[i]), "a.figure_%02zu", i);
-        makers[i] = (struct maker){names[i], &sample.memory, &six, "at_most"};
+        makers[i] = (struct maker){names[i], &sample.memory, &six, SENSE_AT_MOST};
     }
     sample.findings[6].makers = makers;
     sample.findings[6].maker_count = FIGURES;
@@ -188,10 +188,10 @@ static void a_section_is_cited_once(void **state)
 {
     (void)state;
     const struct cite cites[] = {
-        {"IRC 2021", "R908.3", "seen", "handouts"},
-        {"IRC 2021", "R908.3", "seen", "handouts"},
-        {"IRC 2021", "R908.3", "memory", NULL},
-        {"IRC 2021", "R908.3", "seen", "a manual"},
+        {"IRC 2021", "R908.3", STATUS_SEEN, "handouts"},
+        {"IRC 2021", "R908.3", STATUS_SEEN, "handouts"},
+        {"IRC 2021", "R908.3", STATUS_MEMORY, NULL},
+        {"IRC 2021", "R908.3", STATUS_SEEN, "a manual"},
     };
     struct sample sample;
     sample_make(&sample);

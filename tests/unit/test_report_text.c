@@ -155,16 +155,16 @@ static void no_word_of_how_a_figure_is_known(void **state)
 {
     (void)state;
     struct value six = sample_number(6, "in");
-    const struct cite weak[2] = {{"IRC 2021", "R1", "memory", NULL},
-                                 {"IRC 2021", "R2", "parallel", NULL}};
-    const struct maker makers[2] = {{"deck.edge", &weak[0], &six, "at_most"},
-                                    {"deck.field", &weak[1], &six, "at_most"}};
+    const struct cite weak[2] = {{"IRC 2021", "R1", STATUS_MEMORY, NULL},
+                                 {"IRC 2021", "R2", STATUS_PARALLEL, NULL}};
+    const struct maker makers[2] = {{"deck.edge", &weak[0], &six, SENSE_AT_MOST},
+                                    {"deck.field", &weak[1], &six, SENSE_AT_MOST}};
     struct finding findings[3];
     for (size_t i = 0; i < 3; i++)
         findings[i] = (struct finding){
             .rule = "deck.nails", .title = "Nails", .outcome = i == 0 ? OUTCOME_FAIL : OUTCOME_WARN,
             .met = i == 0 ? MET_NO : MET_YES, .why = WHY_UNCONFIRMED, .compared = true,
-            .required = six, .sense = "at_most", .found = six, .cites = weak, .cite_count = 2,
+            .required = six, .sense = SENSE_AT_MOST, .found = six, .cites = weak, .cite_count = 2,
             .makers = makers, .maker_count = 2, .says = "x",
             .note = "Unconfirmed: recalled from memory; read in a parallel text."};
     char *report = written_of(findings, 3);
@@ -185,7 +185,7 @@ static struct finding a_fail(const char *rule, const char *where, double found)
     return (struct finding){
         .rule = rule, .title = rule, .where = where, .outcome = OUTCOME_FAIL, .met = MET_NO,
         .says = "Not met.", .compared = true, .required = sample_number(9, "in"),
-        .sense = "at_least", .found = sample_number(found, "in")};
+        .sense = SENSE_AT_LEAST, .found = sample_number(found, "in")};
 }
 
 /* Rules that name one cause, or find the same fact wanting, are mended together. */
@@ -249,7 +249,7 @@ static void what_to_look_at(void **state)
         findings[i].disagree = i < 2 ? "a handout has 8" : NULL;
     }
     findings[0].rival = sample_number(8, "in");
-    findings[0].rival_sense = "at_least";
+    findings[0].rival_sense = SENSE_AT_LEAST;
     findings[2].remark = "It may bend.";
     findings[3].mend = "Lay it so.";
     char *report = written_of(findings, 4);
@@ -328,7 +328,7 @@ static void nothing_unmet_is_left_out(void **state)
     static struct asked asked[QUESTIONS];
     static char names[FAILS + LOOKS][24], figures[FIGURES][24];
     const struct value one = sample_number(1, "in");
-    const struct cite weak = {"IRC 2021", "R1", "memory", NULL};
+    const struct cite weak = {"IRC 2021", "R1", STATUS_MEMORY, NULL};
     struct sample sample;
     for (size_t i = 0; i < FAILS + LOOKS; i++) {
         snprintf(names[i], sizeof(names[i]), "a.rule_%zu", i);
@@ -338,7 +338,7 @@ static void nothing_unmet_is_left_out(void **state)
     }
     for (size_t i = 0; i < FIGURES; i++) {
         snprintf(figures[i], sizeof(figures[i]), "a.figure_%02zu", i);
-        makers[i] = (struct maker){figures[i], &weak, &one, "at_least"};
+        makers[i] = (struct maker){figures[i], &weak, &one, SENSE_AT_LEAST};
     }
     findings[FAILS + LOOKS] = (struct finding){
         .rule = "b.x", .outcome = OUTCOME_WARN, .met = MET_YES, .why = WHY_UNCONFIRMED,
