@@ -78,8 +78,72 @@ local function support_spacing(deck)
   return deck.support_spacing_in
 end
 
--- How far it must reach along the slope, in inches.
+-- A place may ask for it outright, or leave it to its climate table, which the
+-- job has to quote.
+local function ice_barrier_is_asked_for(job, figure)
+  if figure "ice_barrier.required" then return true end
+  -- Or by how cold January is, or by a history of ice where one is known.
+  if figure "ice_barrier.by_january_mean"
+    and as_printed(job.site.january_mean_F, "F") <= figure "ice_barrier.january_mean_most" then
+    return true
+  end
+  if figure "ice_barrier.by_history" and job.site.ice_history then return true end
+  return figure "ice_barrier.by_table" and job.site.ice_barrier_in_table
+end
+
+local function ice_barrier_is_needed(job, figure)
+  if not ice_barrier_is_asked_for(job, figure) then
+    return false, "no ice barrier is asked for here"
+  end
+  if figure "ice_barrier.one_family_exempt" and job.house.kind == "one_family" then
+    return false, "one-family houses are let off here"
+  end
+  local listed = false
+  for _, kind in ipairs(figure "ice_barrier.coverings") do
+    if kind == job.covering.kind then listed = true end
+  end
+  if not listed then return false, "the ice barrier section does not name this covering" end
+  if job.scope.method == "overlay" and not figure "ice_barrier.on_overlay_required" then
+    return false, "an overlay does not open the eaves"
+  end
+  return true
+end
+
+-- Is it asked for at this edge?
+local function is_iced_eave(job, figure, edge)
+  if edge.kind ~= "eave" then return false, "ice barrier is laid from eaves" end
+  local needed, why = ice_barrier_is_needed(job, figure)
+  if not needed then return false, why end
+  if figure "ice_barrier.unheated_exempt" then
+    return edge.over_heated_space, "there is no heated space behind this eave"
+  end
+  -- Such as a porch's roof that ends at the house.
+  if figure "ice_barrier.unheated_at_wall_exempt" and not edge.over_heated_space then
+    return not edge.slope.ends_at_wall,
+      "there is no heated space behind this eave, and its plane ends at a wall"
+  end
+  return true
+end
+
+-- A short plane, such as a porch roof, cannot carry more than itself.
+local function shorter_plane(slope, needed)
+  if known(slope, "run_ft") and slope.run_ft * 12 < needed then
+    local whole = 12 * trade.sloped_length_ft { run_ft = slope.run_ft, pitch = slope.pitch }
+    if whole < needed then
+      work("the plane is only " .. number(whole, "in") .. " long up the slope: the whole of it")
+      return whole
+    end
+  end
+  return needed
+end
+
+-- How far it must reach along the slope, in inches: past the wall by so much, or as wide
+-- as a strip.
 local function barrier_reach(figure, edge)
+  if figure "ice_barrier.strip_allowed" then
+    work("a strip along the eave, whatever lies under it")
+    return shorter_plane(edge.slope, figure "ice_barrier.strip_least")
+  end
   local slope = edge.slope
   local wall = 0
   if figure "ice_barrier.wall_counts" then wall = edge.wall_thickness_in end
@@ -102,15 +166,12 @@ local function barrier_reach(figure, edge)
     work("on a slope this steep at least " .. number(steep, "in") .. " up the slope")
     needed = math.max(needed, steep)
   end
-  -- A short plane, such as a porch roof, cannot carry more than itself.
-  if known(slope, "run_ft") and slope.run_ft * 12 < needed then
-    local whole = 12 * trade.sloped_length_ft { run_ft = slope.run_ft, pitch = slope.pitch }
-    if whole < needed then
-      work("the plane is only " .. number(whole, "in") .. " long up the slope: the whole of it")
-      needed = whole
-    end
+  if figure "ice_barrier.strip_required" then
+    local strip = figure "ice_barrier.strip_least"
+    work("and no narrower a strip than " .. number(strip, "in"))
+    needed = math.max(needed, strip)
   end
-  return needed
+  return shorter_plane(slope, needed)
 end
 
 local function sold_by_foot(vent)
@@ -453,6 +514,8 @@ common {
   is_self_adhered = is_self_adhered,
   is_taped = is_taped,
   support_spacing = support_spacing,
+  ice_barrier_is_needed = ice_barrier_is_needed,
+  is_iced_eave = is_iced_eave,
   barrier_reach = barrier_reach,
   sold_by_foot = sold_by_foot,
   each_vent_area = each_vent_area,

@@ -45,6 +45,7 @@ drawing "eave" {
   figures = {
     inside = "ice_barrier.inside_wall_least",
     wall_counts = "ice_barrier.wall_counts",
+    strip_alone = "ice_barrier.strip_allowed", -- then nothing inside the wall is asked for
   },
 }
 

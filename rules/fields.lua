@@ -894,6 +894,8 @@ field "covering.grade" { type = "choice", choices = { "three_tab", "laminated", 
   ask = "Which make-up of asphalt shingle is it: three-tab, laminated, or another?" }
 field "covering.lifetime_warranty" { type = "yes_no", stage = "permit",
   ask = "Does the maker's warranty on the covering run for life?" }
+field "covering.warranty_years" { type = "number", unit = "years", range = { 0, 100 }, stage = "permit",
+  ask = "For how many years does the maker's warranty on the covering run?" }
 field "covering.on_local_list" { type = "yes_no", answer = "department", stage = "permit",
   ask = "Is the covering on the place's own list of those it accepts?" }
 field "roof.ties_at_each_rafter" { type = "yes_no", answer = "attic", stage = "deck",
@@ -930,6 +932,10 @@ field "contractor.overdue_permits" { type = "yes_no", stage = "permit",
   ask = "Has the contractor another permit here that stayed open too long?" }
 field "contractor.insurance" { type = "choices", choices = { "none", "workers_comp", "liability" }, stage = "permit",
   ask = "Which insurance papers are shown? (none, or each)" }
+field "contractor.workers_comp" { type = "choice", choices = { "none", "certificate", "exemption" }, stage = "permit",
+  ask = "What is shown of workers' compensation: nothing, a certificate of insurance, or a certificate of exemption?" }
+field "contractor.has_employees" { type = "yes_no", answer = "desk", stage = "permit",
+  ask = "Has the contractor anyone employed?" }
 field "contractor.liability_usd" { type = "number", unit = "usd", range = { 0, 100000000 }, stage = "permit",
   ask = "What sum does the liability insurance cover?" }
 field "contractor.lead_safe_firm" { type = "yes_no", stage = "permit",
@@ -1068,6 +1074,7 @@ field "inspection.labels_kept" { type = "yes_no", measured = true, stage = "dry-
 local VISITS = {
   { "pre", "permit", "before anything comes off or is laid over", "deck" },
   { "deck", "permit", "at the bare deck", "deck" },
+  { "nailing", "permit", "when new deck is nailed", "deck" },
   { "dry_in", "permit", "when the dry-in is on", "dry-in" },
   { "mid_roof", "permit", "part-way up the roof (mid-roof)", "dry-in" },
   { "final", "permit", "when the roof is done", "final" },
@@ -1103,6 +1110,10 @@ field "alarms.listed" { type = "yes_no", stage = "final",
   ask = "Do all the alarms bear the listing that the place asks for?" }
 field "alarms.power" { type = "choice", choices = { "wired", "sealed_battery", "battery" }, stage = "final",
   ask = "What feeds the alarms: house wiring, sealed long-life batteries, or batteries that are changed?" }
+field "scope.finish_opened" { type = "yes_no", stage = "permit",
+  ask = "Does the work take down the finish of any wall or ceiling inside?" }
+field "house.wiring_access" { type = "yes_no", answer = "attic", stage = "final",
+  ask = "Could wires be run to the alarms through an attic, a crawl space or a basement?" }
 field "alarms.from_bath_door_in" { type = "number", unit = "in", range = { 0, 1000 }, stage = "final",
   ask = "How far is the nearest alarm from a bathroom door?" }
 field "alarms.from_register_in" { type = "number", unit = "in", range = { 0, 1000 }, stage = "final",

@@ -1,8 +1,10 @@
 -- inspection.lua - the inspector's visits: which ones the place has, when each
 -- is held, who calls, and what must be so when the inspector comes.
 --
--- Five visits are known: before anything comes off (pre), at the bare deck
--- (deck), at the dry-in (dry_in), part-way (mid_roof), at the end (final). The
+-- Six visits are known: before anything comes off (pre), at the bare deck (deck), at
+-- the nails of new deck where that is a visit of its own (nailing), at the dry-in
+-- (dry_in), part-way (mid_roof), at the end (final). A place may have one only where
+-- something is so (inspection.only_where.X). The
 -- word mid-roof stands for five different moments in the places that use it,
 -- so the place names its moment and the job says at which it calls.
 --
@@ -25,9 +27,61 @@ local function any_flat_plane(job, figure)
   return false
 end
 
+local function any_plane(test)
+  return function(job, figure)
+    for _, slope in ipairs(job.roof.slopes) do
+      if test(job, figure, slope) then return true end
+    end
+    return false
+  end
+end
+
+local function of_kind(kind)
+  return function(job) return job.house.kind == kind end
+end
+
+-- On what a place may make a visit depend (inspection.only_where.X): one that holds is
+-- enough. They bear the names of the facts that they look at.
+local CONDITIONS = {
+  deck_replaced = any_new_deck,
+  spaced_board = function(job)
+    for _, deck in ipairs(job.decks) do
+      if deck.kind == "spaced_board" then return true end
+    end
+    return false
+  end,
+  pitch = any_plane(function(_, figure, slope)
+    return as_printed(slope.pitch, "rise_in_12") <= figure "inspection.flat_most"
+  end),
+  stories = function(job, figure)
+    return job.house.stories > figure "inspection.tall_over"
+  end,
+  structure_altered = permit_triggers.structure,
+  material_change = permit_triggers.material,
+  skylights_changed = permit_triggers.skylight,
+  units_moved = permit_triggers.units,
+  owner = function(job) return job.permit.holder == "owner" end,
+  two_family = of_kind "two_family",
+  townhouse = of_kind "townhouse",
+}
+
+local function meets_condition(job, figure, visit)
+  local named = figure("inspection.only_where." .. visit)
+  for _, word in ipairs(named) do
+    local condition = CONDITIONS[word]
+    if not condition then error("inspection.only_where." .. visit .. " names " .. word
+      .. ", which is no condition of rules/inspection.lua") end
+    if condition(job, figure) then return true end
+  end
+  return #named == 0, "none of what the place has this visit for is so here"
+end
+
 -- What narrows a visit beyond its method.
 local NARROWED = {
   pre = function() return true end,
+  nailing = function(job)
+    return any_new_deck(job), "no new deck is nailed"
+  end,
   deck = function(job, figure)
     if not figure "inspection.deck_only_new" then return true end
     return any_new_deck(job), "the deck stays as it is: only new deck is looked at"
@@ -62,6 +116,8 @@ local function visit_due(job, figure, visit)
     return false, job.scope.method == "overlay" and "an overlay has no such visit"
       or "a tear-off has no such visit"
   end
+  local so, why = meets_condition(job, figure, visit)
+  if not so then return false, why end
   return NARROWED[visit](job, figure)
 end
 
@@ -136,6 +192,13 @@ visit_rules("deck", {
   passed_title = "The look at the deck went well", passed_stage = "dry-in",
   mend = "Call the inspector before the underlayment goes on.",
   caution = "Do not leave the deck open to the weather while waiting: ask for partial looks.",
+})
+
+visit_rules("nailing", {
+  title = "A look at the nails of new deck", stage = "deck",
+  hidden_title = "New deck left bare until its nails are looked at", hidden_stage = "deck",
+  passed_title = "The look at the nails went well", passed_stage = "dry-in",
+  mend = "Call the inspector when the new deck is nailed, before the underlayment goes on.",
 })
 
 visit_rules("dry_in", {
@@ -308,7 +371,7 @@ rule "inspection.mid_roof_share" {
 
 -- Has the place any visit that this job is due?
 local function any_visit(job, figure)
-  for _, visit in ipairs { "final", "deck", "dry_in", "mid_roof", "pre" } do
+  for _, visit in ipairs { "final", "deck", "nailing", "dry_in", "mid_roof", "pre" } do
     if visit_due(job, figure, visit) then return true end
   end
   return false
@@ -364,6 +427,18 @@ demand "inspection.access" {
   fact = "inspection.access", meets = "inspection.accesses",
   mend = "Leave a ladder set up and tied for every visit.",
   caution = "Keep ladders away from the service drop.",
+}
+
+demand "inspection.access_tall" {
+  title = "A way up a tall house",
+  stage = "deck",
+  when = {
+    visited("inspection.tall_counts", "no other way up is asked for on a tall house"),
+    meant { "house.stories", "inspection.tall_over", otherwise = "the house is not so tall" },
+  },
+  fact = "inspection.access", meets = "inspection.accesses_tall",
+  mend = "Put up a scaffold or bring a lift, or agree on another way of looking.",
+  caution = "A ladder to a third eave is longer than most are, and sways.",
 }
 
 local function by_ladder(switch, off)

@@ -441,6 +441,24 @@ demand "permit.warranty" {
   mend = "Choose a shingle with such a warranty.",
 }
 
+rule "permit.warranty_years" {
+  title = "Years of the warranty on the shingles",
+  stage = "permit",
+  when = {
+    on { "permit.warranty_counts", otherwise = "no length of warranty is set in years" },
+    shingles,
+  },
+  judge = function(job, figure)
+    local least = figure "permit.warranty_years_least"
+    if known(job.covering, "lifetime_warranty") and job.covering.lifetime_warranty then
+      return shown(true, "a warranty for life, which is no less than "
+        .. number(least, "years"))
+    end
+    return at_least(job.covering.warranty_years, least, "years")
+  end,
+  mend = "Choose a shingle with a longer warranty.",
+}
+
 demand "permit.local_list" {
   title = "Covering on the place's own list",
   stage = "permit",

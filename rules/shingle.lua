@@ -189,3 +189,14 @@ demand "shingle.standard" {
   fact = "covering.made_to", meets = "shingle.standards",
   mend = "Use shingles whose wrapper names the standard.",
 }
+
+demand "shingle.weight" {
+  title = "Weight of the shingles",
+  stage = "permit",
+  when = {
+    on { "shingle.weight_counts", otherwise = "no least weight is set for shingles" },
+    shingles_only,
+  },
+  fact = "covering.weight_lb_per_square", meets = "shingle.weight_least",
+  mend = "Choose a heavier shingle.",
+}

@@ -428,34 +428,16 @@ quantity "underlayment_rolls" {
 
 -- Ice barrier --------------------------------------------------------------------
 
--- Who is asked for one; as rules/ice_barrier.lua has it.
 local function has_ice_barrier(job, figure)
   local why = all_dropped("ice_barrier.kind", "ice_barrier.reach")
   if why then return false, why end
-  if not figure "ice_barrier.required"
-    and not (figure "ice_barrier.by_table" and job.site.ice_barrier_in_table) then
-    return false, "no ice barrier is asked for here"
-  end
-  if figure "ice_barrier.one_family_exempt" and job.house.kind == "one_family" then
-    return false, "one-family houses are let off here"
-  end
-  if not has(figure "ice_barrier.coverings", job.covering.kind) then
-    return false, "the ice barrier section does not name this covering"
-  end
-  if job.scope.method == "overlay" and not figure "ice_barrier.on_overlay_required" then
-    return false, "an overlay does not open the eaves"
-  end
-  return true
+  return ice_barrier_is_needed(job, figure)
 end
 
 local function is_iced(job, figure, edge)
-  if edge.kind ~= "eave" then return false, "ice barrier is laid from eaves" end
-  local has, why = has_ice_barrier(job, figure)
-  if not has then return false, why end
-  if figure "ice_barrier.unheated_exempt" then
-    return edge.over_heated_space, "there is no heated space behind this eave"
-  end
-  return true
+  local why = all_dropped("ice_barrier.kind", "ice_barrier.reach")
+  if why then return false, why end
+  return is_iced_eave(job, figure, edge)
 end
 
 local function courses_over(job, figure, reach)

@@ -2,7 +2,7 @@
 
 #include <string.h>
 
-enum { DIMENSIONS_MOST = 9 };
+enum { DIMENSIONS_MOST = 10 };
 
 static const struct {
     const char *name;
@@ -12,7 +12,7 @@ static const struct {
     {"nailing", {"edge", "field", "gable", "band", "band_width", NULL}},
     {"panel", {"edge", "field", "edge_distance", "gap", "length", "width", NULL}},
     {"eave", {"reach", "head_lap", "metal", "down", "back", "spacing", "inside",
-              "wall_counts", NULL}},
+              "wall_counts", "strip_alone", NULL}},
     {"courses", {"exposure", "offset", "nails", "few", "many", NULL}},
     {"attic", {"needed", "low", NULL}},
 };

@@ -442,13 +442,15 @@ static struct eave_drawing eave_of(const struct collecting *collecting, const cJ
     const struct demand reach = asked(collecting, "reach", item);
     const double planned = number_of(edge, "ice_barrier_reach_in");
     const double wall_counts = figure_of(collecting, "wall_counts");
+    const bool strip_alone = figure_of(collecting, "strip_alone") > 0;
     const cJSON *fitted = child(edge, "drip_edge");
     return (struct eave_drawing){
         .name = text_of(edge, "name"),
         .pitch = pitch_of(slope),
         .overhang_in = number_of(edge, "overhang_in"),
         .wall_in = number_of(edge, "wall_thickness_in"),
-        .inside_in = reach.judged && isfinite(wall_counts) ? figure_of(collecting, "inside") : NAN,
+        .inside_in = reach.judged && isfinite(wall_counts) && !strip_alone
+            ? figure_of(collecting, "inside") : NAN,
         .wall_counts = wall_counts > 0,
         .barrier = reach.judged || planned > 0,
         .reach = {planned, reach.number, reach.sense},

@@ -18,5 +18,31 @@ jurisdiction "example/fernhollow" {
     ["permit.house_kinds_counted"] = { { "two_family", "townhouse" }, cite = "8-12" },
     ["permit.stories_counts"] = { true, cite = "8-12" },
     ["permit.weight_added_counts"] = { true, cite = "8-13" },
+
+    -- At every eave a strip of ice barrier, and no reach past the wall.
+    ["ice_barrier.required"] = { true, cite = "8-20" },
+    ["ice_barrier.strip_allowed"] = { true, cite = "8-20" },
+
+    ["shingle.weight_counts"] = { true, cite = "8-21" },
+    ["permit.warranty_counts"] = { true, cite = "8-21" },
+
+    ["papers.workers_comp_required"] = { true, cite = "8-30" },
+
+    -- Visits: one at the nails of new deck, and others where something is so.
+    ["inspection.required.pre"] = { true, cite = "8-40" },
+    ["inspection.only_where.pre"] = { { "pitch", "stories", "skylights_changed" },
+      cite = "8-40" },
+    ["inspection.required.deck"] = { true, cite = "8-41" },
+    ["inspection.only_where.deck"] = { { "spaced_board", "structure_altered", "units_moved",
+      "owner", "two_family", "townhouse" }, cite = "8-41" },
+    ["inspection.required.nailing"] = { true, cite = "8-42" },
+    ["inspection.required.dry_in"] = { true, cite = "8-43" },
+    ["inspection.only_where.dry_in"] = { { "material_change", "deck_replaced" }, cite = "8-43" },
+    ["inspection.tall_counts"] = { true, cite = "8-44" },
+
+    -- Alarms with any permit; batteries where nothing inside is opened.
+    ["alarms.exterior_exempt"] = { false, cite = "8-50" },
+    ["alarms.power_counts"] = { true, cite = "8-50" },
+    ["alarms.closed_differs"] = { true, cite = "8-50" },
   },
 }

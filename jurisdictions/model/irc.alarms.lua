@@ -64,6 +64,13 @@ figures {
     "asked of alarms that are due; off while roofing is let off"),
   ["alarms.powers"] = figure_of({ "wired", "sealed_battery" }, nil, "one_of", "R314.6",
     "a California city's sheet: sealed ten-year batteries since 1 July 2014"),
+  ["alarms.closed_differs"] = by_choice("R314.6 exc.",
+    "batteries where no finish comes down and no attic lets wires through; off until a place "
+      .. "says so"),
+  ["alarms.wiring_access_counts"] = { true, sense = "equals", cite = "R314.6 exc.",
+    status = "seen", source = "a California city's sheet printing R314.6" },
+  ["alarms.powers_closed"] = figure_of({ "wired", "sealed_battery", "battery" }, nil, "one_of",
+    "R314.6 exc.", "a California city's sheet printing R314.6"),
   ["alarms.clearances_count"] = by_choice("R314.3 item 4",
     "asked of alarms that are due; off while roofing is let off"),
   ["alarms.bath_door_least"] = figure_of(36, "in", "at_least", "R314.3",

@@ -36,6 +36,12 @@ local function only_a_visit(cite)
     source = "local handouts, nearly all of which ask for a visit" }
 end
 
+-- No condition: the visit is due in every job that its method has it for.
+local function always(cite)
+  return { {}, sense = "among", cite = cite, status = "seen",
+    source = "local handouts, nearly all of which name no condition" }
+end
+
 local BOTH = { "tear-off", "overlay" }
 
 -- What narrows a duty, off until a place prints it: it must not cast doubt on a
@@ -48,12 +54,14 @@ end
 figures {
   ["inspection.required.pre"] = off "R109.1.5",
   ["inspection.required.deck"] = off "R109.1.5",
+  ["inspection.required.nailing"] = off "R109.1.5",
   ["inspection.required.dry_in"] = off "R109.1.5",
   ["inspection.required.mid_roof"] = off "R109.1.5",
   ["inspection.required.final"] = read(true, "equals", "R109.1.6"),
 
   ["inspection.proofs.pre"] = only_a_visit "R109.1.5",
   ["inspection.proofs.deck"] = only_a_visit "R109.1.5",
+  ["inspection.proofs.nailing"] = only_a_visit "R109.1.5",
   ["inspection.proofs.dry_in"] = only_a_visit "R109.1.5",
   ["inspection.proofs.mid_roof"] = only_a_visit "R109.1.5",
   ["inspection.proofs.final"] = only_a_visit "R109.1.6",
@@ -66,6 +74,8 @@ figures {
     "local pages on looks before tear-off and before overlay"),
   ["inspection.methods.deck"] = figure_of({ "tear-off" }, nil, "one_of", "R109.1.5",
     "local pages: after the covering is off"),
+  ["inspection.methods.nailing"] = figure_of({ "tear-off" }, nil, "one_of", "R109.1.5",
+    "a Washington tip sheet: where deck is replaced or laid over spaced boards"),
   ["inspection.methods.dry_in"] = figure_of({ "tear-off" }, nil, "one_of", "R109.1.5",
     "local pages: with underlayment and flashing on"),
   ["inspection.methods.mid_roof"] = figure_of(BOTH, nil, "one_of", "R109.1.5",
@@ -73,6 +83,14 @@ figures {
   ["inspection.methods.final"] = figure_of(BOTH, nil, "one_of", "R109.1.6",
     "local pages on the final"),
   ["inspection.deck_only_new"] = unsaid "R109.1.5",
+  ["inspection.only_where.pre"] = always "R109.1.5",
+  ["inspection.only_where.deck"] = always "R109.1.5",
+  ["inspection.only_where.nailing"] = always "R109.1.5",
+  ["inspection.only_where.dry_in"] = always "R109.1.5",
+  ["inspection.only_where.mid_roof"] = always "R109.1.5",
+  ["inspection.only_where.final"] = always "R109.1.6",
+  ["inspection.flat_most"] = figure_of(2, "rise_in_12", "at_most", "R109.1.5",
+    "a Washington tip sheet of several cities: 2:12 or flatter"),
   ["inspection.pre_flat_counts"] = unsaid "R109.1.5",
   ["inspection.pre_flat_most"] = figure_of(2, "rise_in_12", "at_most", "R109.1.5",
     "a Washington tip sheet of several cities: 2:12 or flatter"),
@@ -117,6 +135,12 @@ figures {
   ["inspection.accesses"] = { { "ladder", "scaffold", "lift" }, sense = "one_of",
     cite = "R109.3 names no way", status = "practice",
     source = "common practice: the section asks for access, not how" },
+  ["inspection.tall_counts"] = off "R109.3",
+  ["inspection.tall_over"] = { 2, unit = "count", sense = "over", cite = "R109.3",
+    status = "practice", source = "no page read sets it: what counts as a tall house" },
+  ["inspection.accesses_tall"] = { { "scaffold", "lift", "drone" }, sense = "one_of",
+    cite = "R109.3 names no way", status = "practice",
+    source = "common practice: a way that needs no long ladder" },
   ["inspection.ladder_tied_required"] = off "R109.3",
   ["inspection.ladder_past_counts"] = off "R109.3",
   ["inspection.ladder_past_least"] = { 36, unit = "in", sense = "at_least", cite = "R109.3",

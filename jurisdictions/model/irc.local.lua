@@ -62,6 +62,10 @@ figures {
   ["shingle.hail_early_most"] = { 20190731, unit = "date", sense = "at_most", cite = "R905.2",
     status = "memory", source = "read second-hand in a notice to that city's people" },
 
+  ["shingle.weight_counts"] = off "R905.2",
+  ["shingle.weight_least"] = { 240, unit = "lb_per_square", sense = "at_least", cite = "R905.2",
+    status = "practice", source = "no page read sets it: what common strip shingles weigh" },
+
   -- Layers -----------------------------------------------------------------------
   ["layers.overlay_by_listing"] = unsaid "R908.3",
   ["layers.listing_over_classes"] = figure_of({ "A", "B" }, nil, "one_of", "R908.3",
@@ -128,6 +132,10 @@ figures {
   ["deck.panel_edges_hidden_required"] = off "R803.2",
   ["deck.panel_joints_count"] = off "R803.2.3",
   ["ice_barrier.one_family_exempt"] = unsaid "R905.1.2",
+  ["ice_barrier.strip_required"] = off "R905.1.2",
+  ["ice_barrier.strip_allowed"] = unsaid "R905.1.2",
+  ["ice_barrier.strip_least"] = { 36, unit = "in", sense = "at_least", cite = "R905.1.2",
+    status = "practice", source = "common practice: one course, as wide as the roll" },
   ["ice_barrier.rakes_required"] = off "R905.1.2",
   ["ice_barrier.valleys_required"] = off "R905.1.2",
   ["drip_edge.variance_allowed"] = unsaid "R104.10",

@@ -139,6 +139,9 @@ figures {
   ["permit.grades"] = figure_of({ "laminated" }, nil, "one_of", "R905.1",
     "a Colorado city's and an Illinois village's pages: no three-tab"),
   ["permit.lifetime_required"] = off "R905.1",
+  ["permit.warranty_counts"] = off "R905.1",
+  ["permit.warranty_years_least"] = { 25, unit = "years", sense = "at_least", cite = "R905.1",
+    status = "practice", source = "no page read sets it: a Colorado town's form asks the years" },
   ["permit.local_list_counts"] = off "R905.1",
 
   -- Who ---------------------------------------------------------------------------

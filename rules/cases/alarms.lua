@@ -174,3 +174,26 @@ for _, id in ipairs { "alarms.listed", "alarms.power", "alarms.clearances", "ala
       expect = "not_applicable" },
   }
 end
+
+-- Batteries where nothing inside is opened: R314.6, as a California sheet prints it. Fern
+-- Hollow County and its town are invented; the town asks nothing of attics.
+local function fed_by(power, opened, wired)
+  return { ["alarms.power"] = power, ["scope.finish_opened"] = opened,
+    ["house.wiring_access"] = wired, ["scope.skylights_changed"] = false }
+end
+cases "alarms.power" {
+  under = "example/fernhollow", from = "paperwork",
+  { "nothing opened, no way for wires", with = fed_by("battery", false, false),
+    expect = "pass" },
+  { "nothing opened, wired all the same", with = fed_by("wired", false, false),
+    expect = "pass" },
+  { "nothing opened, sealed", with = fed_by("sealed_battery", false, false), expect = "pass" },
+  { "a ceiling taken down", with = fed_by("battery", true, false), expect = "fail" },
+  { "an attic lets wires through", with = fed_by("battery", false, true), expect = "fail" },
+  { "an attic, in the town", under = "example/mosslane", with = fed_by("battery", false, true),
+    expect = "pass" },
+  { "whether an attic does, not told", with = fed_by("battery", false), expect = "open" },
+  { "what is opened, not told", with = fed_by("battery"), expect = "open" },
+  { "a county that makes no difference", under = QUILLBANK,
+    with = fed_by("battery", false, false), expect = "fail" },
+}

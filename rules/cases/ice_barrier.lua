@@ -172,3 +172,35 @@ cases "ice_barrier.eaves_listed" {
   { "none asked for", under = "model/irc-2021", expect = "not_applicable",
     where = "main front" },
 }
+
+-- Fern Hollow County, invented, asks for a strip of 36 in along the eave, as handouts do
+-- that name a roll and no reach: overhang and wall do not count.
+cases "ice_barrier.reach" {
+  under = "example/fernhollow",
+  { "exactly the strip", with = front("5:12", { ice_barrier_reach_in = 36 }), expect = "pass",
+    where = "front eave", required = 36, found = 36 },
+  { "a hair less", with = front("5:12", { ice_barrier_reach_in = 35.99 }), expect = "fail",
+    where = "front eave", required = 36 },
+  { "36 in though the eave overhangs 48", with = front("5:12",
+    { overhang_in = 48, ice_barrier_reach_in = 36 }), expect = "pass", where = "front eave" },
+  { "the wall need not be known", with = front("5:12", { ice_barrier_reach_in = 36 }),
+    without = { "roof.edges[1].wall_thickness_in" }, expect = "pass", where = "front eave" },
+  { "reach not known", without = { "roof.edges[1].ice_barrier_reach_in" }, expect = "open",
+    where = "front eave" },
+}
+
+-- The town keeps the reach past the wall, and wants no strip under 48 in.
+cases "ice_barrier.reach" {
+  under = "example/mosslane",
+  -- (12 + 6 + 24) x 1.08333 = 45.5 in, less than the strip.
+  { "the strip asks for more", with = front("5:12", { ice_barrier_reach_in = 48 }),
+    expect = "pass", where = "front eave", required = 48 },
+  { "45.5 in is not enough", with = front("5:12", { ice_barrier_reach_in = 45.5 }),
+    expect = "fail", where = "front eave", required = 48 },
+  -- (24 + 6 + 24) x 1.08333 = 58.5 in.
+  { "the reach asks for more", with = front("5:12",
+    { overhang_in = 24, ice_barrier_reach_in = 58.4 }), expect = "fail", where = "front eave",
+    required = 58.5 },
+  { "a hair under the strip", with = front("5:12", { ice_barrier_reach_in = 47.9 }),
+    expect = "fail", where = "front eave" },
+}

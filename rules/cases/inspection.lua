@@ -537,3 +537,106 @@ for rule, so in pairs { ["inspection.caller"] = { ["inspection.called_by"] = "cr
       stage = "deck", expect = "fail" },
   }
 end
+
+-- Visits that are due only where something is so. Fern Hollow County is invented; its
+-- conditions are those of a Washington tip sheet of several cities, and of its own.
+local FERNHOLLOW, MOSSLANE = "example/fernhollow", "example/mosslane"
+local NOBODY = { ["inspection.pre.proof"] = "none", ["inspection.deck.proof"] = "none",
+  ["inspection.dry_in.proof"] = "none", ["inspection.nailing.proof"] = "none",
+  ["scope.skylights_changed"] = false, ["scope.units_moved"] = false,
+  ["scope.new_underlayment"] = true, ["scope.material_change"] = false }
+local function nobody(more) return merged(NOBODY, more) end
+
+cases "inspection.pre" {
+  under = FERNHOLLOW, from = "paperwork",
+  { "a low, steep house without skylights", with = NOBODY, expect = "not_applicable" },
+  { "a porch of exactly 2:12", with = nobody { ["roof.slopes[3].pitch"] = "2:12" },
+    expect = "fail" },
+  { "a porch a little steeper", with = nobody { ["roof.slopes[3].pitch"] = "2.02:12" },
+    expect = "not_applicable" },
+  { "exactly two stories", with = nobody { ["house.stories"] = 2 },
+    expect = "not_applicable" },
+  { "three", with = nobody { ["house.stories"] = 3 }, expect = "fail" },
+  { "three, looked at", with = nobody { ["house.stories"] = 3,
+    ["inspection.pre.proof"] = "visit" }, expect = "pass" },
+  { "a new skylight", with = nobody { ["scope.skylights_changed"] = true }, expect = "fail" },
+  { "skylights not told of", with = NOBODY, without = { "scope.skylights_changed" },
+    expect = "open" },
+}
+
+cases "inspection.deck" {
+  under = FERNHOLLOW, from = "paperwork",
+  { "panels, a contractor, one family", with = NOBODY, expect = "not_applicable" },
+  { "spaced boards", with = nobody { ["decks[1].kind"] = "spaced_board" }, expect = "fail" },
+  { "framing altered", with = nobody { ["scope.structure_altered"] = true }, expect = "fail" },
+  { "a unit moved", with = nobody { ["scope.units_moved"] = true }, expect = "fail" },
+  { "an owner", with = nobody(OWNER), expect = "fail" },
+  { "two families", with = nobody { ["house.kind"] = "two_family" }, expect = "fail" },
+  { "a townhouse", with = nobody { ["house.kind"] = "townhouse" }, expect = "fail" },
+  { "a townhouse, looked at", with = nobody { ["house.kind"] = "townhouse",
+    ["inspection.deck.proof"] = "visit" }, expect = "pass" },
+}
+
+cases "inspection.dry_in" {
+  under = FERNHOLLOW, from = "paperwork",
+  { "new deck", with = NOBODY, expect = "fail" },
+  { "no new deck, like for like", with = nobody { ["decks[1].work"] = "kept" },
+    without = { "decks[1].replaced_sqft" }, expect = "not_applicable" },
+  { "no new deck, another covering", with = nobody { ["decks[1].work"] = "kept",
+    ["scope.material_change"] = true }, without = { "decks[1].replaced_sqft" },
+    expect = "fail" },
+}
+
+-- Beside the look at the bare deck, one at the nails of what is new.
+local NAILED = merged(NOBODY, { ["inspection.nailing.proof"] = "visit",
+  ["inspection.nailing.hidden_first"] = false, ["inspection.nailing.result"] = "passed" })
+cases "inspection.nailing" {
+  under = FERNHOLLOW, from = "paperwork",
+  { "a visit", with = NAILED, expect = "pass" },
+  { "nobody looks", with = NOBODY, expect = "fail" },
+  { "the deck stays", with = nobody { ["decks[1].work"] = "kept" },
+    without = { "decks[1].replaced_sqft" }, expect = "not_applicable" },
+  { "an overlay", with = merged(NOBODY, OVERLAY), expect = "not_applicable" },
+  { "not told", with = NOBODY, without = { "inspection.nailing.proof" }, expect = "open" },
+  { "a county that has none", under = QUILLBANK, with = NOBODY, expect = "not_applicable" },
+  { "a place that was not read", under = "model/irc-2021", with = NOBODY, expect = "open",
+    says = "was not read: its pages on" },
+}
+
+cases "inspection.nailing_hidden" {
+  under = FERNHOLLOW, from = "paperwork", stage = "final",
+  { "left bare", with = NAILED, expect = "pass" },
+  { "covered first", with = merged(NAILED, { ["inspection.nailing.hidden_first"] = true }),
+    expect = "fail" },
+  { "not told", with = NAILED, without = { "inspection.nailing.hidden_first" },
+    expect = "open" },
+}
+
+cases "inspection.nailing_passed" {
+  under = FERNHOLLOW, from = "paperwork", stage = "final",
+  { "it went well", with = NAILED, expect = "pass" },
+  { "corrections", with = merged(NAILED, { ["inspection.nailing.result"] = "corrections" }),
+    expect = "fail" },
+  { "not told", with = NAILED, without = { "inspection.nailing.result" }, expect = "open" },
+}
+
+-- No ladder on a house of more than two stories.
+cases "inspection.access_tall" {
+  under = FERNHOLLOW, from = "paperwork",
+  { "three stories, a scaffold", with = nobody { ["house.stories"] = 3,
+    ["inspection.access"] = "scaffold" }, expect = "pass" },
+  { "three stories, a lift", with = nobody { ["house.stories"] = 3,
+    ["inspection.access"] = "lift" }, expect = "pass" },
+  { "three stories, a drone", with = nobody { ["house.stories"] = 3,
+    ["inspection.access"] = "drone" }, expect = "pass" },
+  { "three stories, a ladder", with = nobody { ["house.stories"] = 3,
+    ["inspection.access"] = "ladder" }, expect = "fail" },
+  { "exactly two, a ladder", with = nobody { ["house.stories"] = 2,
+    ["inspection.access"] = "ladder" }, expect = "not_applicable" },
+  { "not told how", with = nobody { ["house.stories"] = 3 }, without = { "inspection.access" },
+    expect = "open" },
+  { "a county that asks for none", under = QUILLBANK, with = nobody { ["house.stories"] = 3 },
+    expect = "not_applicable" },
+  { "a place that was not read", under = "model/irc-2021",
+    with = nobody { ["house.stories"] = 3 }, expect = "open" },
+}

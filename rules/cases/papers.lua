@@ -348,3 +348,29 @@ cases "papers.double_deck" {
   { "not asked for by the model code", with = merged(OVER, { ["papers.engineer_report"] = false }),
     expect = "open", where = "panels" },
 }
+
+-- Workers' compensation: a New York town asks for its papers, as does Fern Hollow County,
+-- invented. Its town takes an exemption as well, and lets off who employs nobody.
+local function comp(shown, employs)
+  return { ["contractor.workers_comp"] = shown, ["contractor.has_employees"] = employs }
+end
+cases "papers.workers_comp" {
+  under = "example/fernhollow", from = "paperwork",
+  { "insured", with = comp("certificate"), expect = "pass" },
+  { "exempted", with = comp("exemption"), expect = "fail" },
+  { "nothing shown", with = comp("none"), expect = "fail" },
+  { "nothing shown, nobody employed", with = comp("none", false), expect = "fail" },
+  { "an owner", with = { ["permit.holder"] = "owner", ["inspection.called_by"] = "owner",
+    ["contractor.workers_comp"] = "none" }, expect = "not_applicable" },
+  { "not told", expect = "open" },
+  { "the town takes an exemption", under = "example/mosslane", with = comp("exemption", true),
+    expect = "pass" },
+  { "nobody employed, in the town", under = "example/mosslane", with = comp("none", false),
+    expect = "not_applicable" },
+  { "employees not told of, in the town", under = "example/mosslane", with = comp("none"),
+    expect = "open" },
+  { "a county that does not ask", under = "example/quillbank", with = comp("none"),
+    expect = "not_applicable" },
+  { "a place that was not read", under = "model/irc-2021", with = comp("none"),
+    expect = "open" },
+}

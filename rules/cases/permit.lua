@@ -722,3 +722,21 @@ cases "permit.by_deck" {
   { "a tenth of a square foot more than a sheet",
     with = unpermitted { ["decks[1].replaced_sqft"] = 32.1 }, expect = "fail" },
 }
+
+-- Years of warranty: a Colorado town's form asks for them. The county's figure is
+-- common practice until a page gives one.
+cases "permit.warranty_years" {
+  under = "example/fernhollow", from = "paperwork", without = { "covering.lifetime_warranty" },
+  { "exactly 25", with = { ["covering.warranty_years"] = 25 }, expect = "pass", required = 25,
+    found = 25 },
+  { "24.99", with = { ["covering.warranty_years"] = 24.99 }, expect = "fail" },
+  { "30", with = { ["covering.warranty_years"] = 30 }, expect = "pass" },
+  { "for life", with = { ["covering.lifetime_warranty"] = true }, expect = "pass" },
+  { "not for life, 20", with = { ["covering.lifetime_warranty"] = false,
+    ["covering.warranty_years"] = 20 }, expect = "fail" },
+  { "not told", expect = "open" },
+  { "wood shakes have none", with = { ["covering.kind"] = "wood_shake",
+    ["covering.warranty_years"] = 5 }, expect = "not_applicable" },
+  { "it does not count elsewhere", under = QUILLBANK, with = { ["covering.warranty_years"] = 5 },
+    expect = "not_applicable" },
+}

@@ -122,3 +122,15 @@ cases "shingle.standard" {
   { "D3462 did as well", expect = "warn" },
   { "no standard did not", with = { ["covering.made_to"] = "none" }, expect = "fail" },
 }
+
+-- A floor under the weight of shingles. Fern Hollow County, invented, switches it on.
+cases "shingle.weight" {
+  under = "example/fernhollow", from = "paperwork",
+  { "exactly 240", expect = "pass", required = 240, found = 240 },
+  { "239.9", with = { ["covering.weight_lb_per_square"] = 239.9 }, expect = "fail" },
+  { "not known", without = { "covering.weight_lb_per_square" }, expect = "open" },
+  { "slate is not meant", with = { ["covering.kind"] = "slate",
+    ["covering.weight_lb_per_square"] = 200 }, expect = "not_applicable" },
+  { "it does not count elsewhere", under = "example/quillbank",
+    with = { ["covering.weight_lb_per_square"] = 200 }, expect = "not_applicable" },
+}

@@ -13,12 +13,13 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* The page, in *report. */
-static void read_page(char **report, const char *path, const char *stage)
+/* The page, in *report; under another place than the job's where one is given. */
+static void read_page(char **report, const char *path, const char *stage, const char *place)
 {
     char *problems = NULL;
     eavemark *handle = eavemark_open(EAVEMARK_HOME_DIR);
-    const struct eavemark_request request = {.name = path, .stage = stage};
+    const struct eavemark_request request = {.name = path, .stage = stage,
+                                              .jurisdiction = place};
     assert_non_null(handle);
     if (stage != NULL) {
         assert_int_equal(eavemark_card(handle, &request, EAVEMARK_HTML, report, &problems), 0);
@@ -35,10 +36,10 @@ static void read_page(char **report, const char *path, const char *stage)
 #define EXAMPLE(name) EAVEMARK_HOME_DIR "/examples/" name "/job.json"
 
 /* The part of the page that holds the drawings. */
-static char *drawings_of(const char *path, const char *stage)
+static char *drawings_under(const char *path, const char *stage, const char *place)
 {
     char *page = NULL;
-    read_page(&page, path, stage);
+    read_page(&page, path, stage, place);
     const char *start = strstr(page, "<section class=\"drawings\"");
     assert_non_null(start);
     const char *end = strstr(start, "</section>");
@@ -47,6 +48,11 @@ static char *drawings_of(const char *path, const char *stage)
     free(page);
     assert_non_null(part);
     return part;
+}
+
+static char *drawings_of(const char *path, const char *stage)
+{
+    return drawings_under(path, stage, NULL);
 }
 
 static void assert_lacks(const char *text, const char *words)
@@ -72,6 +78,16 @@ static void a_report_draws_all_from_the_findings(void **state)
     assert_has(drawings, "inside 24 in");
     /* Two eaves that look alike share a drawing; the porch's has no barrier. */
     assert_has(drawings, "Cut through the eave: front eave, back eave</figcaption>");
+    free(drawings);
+}
+
+/* Where a strip along the eave will do, nothing inside the wall is asked for. */
+static void a_strip_has_no_reach_inside(void **state)
+{
+    (void)state;
+    char *drawings = drawings_under(EXAMPLE("porch-tear-off"), NULL, "example/fernhollow");
+    assert_has(drawings, "ice barrier: at least 36 in; planned 60 in");
+    assert_lacks(drawings, "inside 24 in");
     free(drawings);
 }
 
@@ -152,6 +168,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(a_report_draws_all_from_the_findings),
+        cmocka_unit_test(a_strip_has_no_reach_inside),
         cmocka_unit_test(a_card_draws_what_its_stage_needs),
         cmocka_unit_test(what_does_not_apply_is_left_out),
         cmocka_unit_test(slips_in_the_declarations_are_refused),

@@ -215,6 +215,11 @@ static void the_place_drives_the_figures(void **state)
     holds_line(report, "ice_barrier_area", NULL, (80 + 80 + 36) * 3, 0.05, -1);
     holds_line(report, "ice_barrier_rolls", NULL, 196, 0, 4); /* 215.6 / 66.7 */
     cJSON_Delete(report);
+    /* A strip of 36 in along every eave: one course each. */
+    report = reckoned(fixture->handle, fixture->job, "example/fernhollow");
+    holds_line(report, "ice_barrier_courses", "front eave", 1, 0, -1);
+    holds_line(report, "ice_barrier_courses", "porch eave", 1, 0, -1);
+    cJSON_Delete(report);
 }
 
 static void short_vents_say_what_to_buy(void **state)
