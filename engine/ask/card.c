@@ -2,7 +2,7 @@
 
 #include "law/prepare.h"
 #include "ask/expected_demand.h"
-#include "job/spot.h"
+#include "job/path.h"
 #include "judge/judge.h"
 
 #include <string.h>
@@ -42,7 +42,7 @@ static const struct field *lacking(const struct making *making, const struct fin
 {
     if (finding->outcome != OUTCOME_OPEN || finding->lacks == NULL)
         return NULL;
-    return spot_field(&making->ready->law->book->fields, finding->lacks);
+    return path_field(&making->ready->law->book->fields, finding->lacks);
 }
 
 static bool recalled(const struct maker *makers, size_t count)
@@ -128,7 +128,7 @@ static void add_item(struct making *making, struct card_section *walk, size_t in
     const struct field *lacks = lacking(making, now);
     struct card_item item = {.plan = plan, .now = now, .wrong = wrong_of(plan, now),
                              .ask = lacks == NULL ? NULL : lacks->ask,
-                             .of = lacks == NULL ? NULL : spot_name(making->job, now->lacks),
+                             .of = lacks == NULL ? NULL : path_item_name(making->job, now->lacks),
                              .to_measure = lacks != NULL && lacks->measured,
                              .measured = now->measured,
                              .cites = now->cites, .cite_count = now->cite_count};

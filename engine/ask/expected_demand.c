@@ -1,7 +1,7 @@
 #include "ask/expected_demand.h"
 
 #include "job/lay_out.h"
-#include "job/spot.h"
+#include "job/path.h"
 #include "judge/judge.h"
 
 #include <stdlib.h>
@@ -25,53 +25,6 @@ struct supposing {
 static bool same_text(const char *a, const char *b)
 {
     return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
-}
-
-/* Putting a value into the job ------------------------------------------------------ */
-
-/* One step of a JSON pointer, unescaped (RFC 6901). Returns what follows. */
-static const char *read_step(const char *at, char *step, size_t size)
-{
-    size_t length = 0;
-    for (at++; *at != '\0' && *at != '/'; at++) {
-        char letter = *at;
-        if (letter == '~' && (at[1] == '0' || at[1] == '1'))
-            letter = *++at == '0' ? '~' : '/';
-        if (length + 1 < size)
-            step[length++] = letter;
-    }
-    step[length] = '\0';
-    return at;
-}
-
-/* The object or item the step leads to; a group that is not there is made. */
-static cJSON *step_into(cJSON *from, const char *step)
-{
-    if (cJSON_IsArray(from))
-        return cJSON_GetArrayItem(from, atoi(step));
-    cJSON *child = cJSON_GetObjectItemCaseSensitive(from, step);
-    if (child == NULL)
-        child = cJSON_AddObjectToObject(from, step);
-    return child;
-}
-
-/* Sets what the pointer names; takes value over. False when it cannot be. */
-static bool put(cJSON *job, const char *pointer, cJSON *value)
-{
-    char step[128];
-    cJSON *at = job;
-    while (value != NULL && at != NULL && *pointer == '/') {
-        pointer = read_step(pointer, step, sizeof(step));
-        if (*pointer == '\0') {
-            cJSON_DeleteItemFromObjectCaseSensitive(at, step); /* a null */
-            if (cJSON_IsObject(at) && cJSON_AddItemToObject(at, step, value))
-                return true;
-            break;
-        }
-        at = step_into(at, step);
-    }
-    cJSON_Delete(value);
-    return false;
 }
 
 /* What may be expected ---------------------------------------------------------------- */
@@ -249,12 +202,12 @@ static bool lay_out_again(const struct supposing *s, cJSON *job)
 
 static bool try_all(struct supposing *s, const cJSON *job, const char *lacks, int depth)
 {
-    const struct field *field = spot_field(&s->book->fields, lacks);
+    const struct field *field = path_field(&s->book->fields, lacks);
     const size_t count = field == NULL ? 0 : value_count(field);
     bool told = count > 0;
     for (size_t i = 0; told && i < count; i++) {
         cJSON *copy = cJSON_Duplicate(job, true);
-        told = copy != NULL && put(copy, lacks, value_at(field, i))
+        told = copy != NULL && path_set(copy, lacks, value_at(field, i))
             && lay_out_again(s, copy) && try_one(s, copy, depth);
         cJSON_Delete(copy);
     }

@@ -6,8 +6,7 @@
 #include "job/answer.h"
 #include "job/json.h"
 #include "job/lay_out.h"
-#include "job/put.h"
-#include "job/spot.h"
+#include "job/path.h"
 #include "job/validate.h"
 #include "judge/judge.h"
 #include "profile/places.h"
@@ -516,7 +515,7 @@ static bool try_value(struct interview *interview, cJSON *value, const char *wor
     cJSON *job = cJSON_Duplicate(interview->job, true);
     bool held = job != NULL && name_laid_out(interview, job, pointer);
     if (held)
-        held = job_put(job, pointer, value);
+        held = path_set(job, pointer, value);
     else
         cJSON_Delete(value);
     if (held)

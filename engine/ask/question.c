@@ -3,24 +3,13 @@
 #include "base/strings.h"
 #include "base/text.h"
 #include "law/prepare.h"
-#include "job/spot.h"
+#include "job/path.h"
 #include "judge/judge.h"
 
 #include <stdlib.h>
 #include <string.h>
 
 /* Pointers ---------------------------------------------------------------- */
-
-/* Field names need no escapes: a step is what stands between two slashes. */
-static size_t step_length(const char *pointer)
-{
-    return *pointer == '/' ? 1 + strcspn(pointer + 1, "/") : 0;
-}
-
-static bool is_index(const char *step, size_t length)
-{
-    return length > 1 && strspn(step + 1, "0123456789") == length - 1;
-}
 
 /* How far down its group's fields a step stands. */
 static size_t rank_of(const struct field *group, const char *step, size_t length,
@@ -42,11 +31,11 @@ static const char *key_of(struct arena *arena, const struct fields *fields, cons
     struct text key = TEXT_EMPTY;
     const struct field *group = fields->root, *child = NULL;
     text_add(&key, first ? "0" : "1");
-    for (const char *at = pointer; *at != '\0' && group != NULL; at += step_length(at)) {
-        if (is_index(at, step_length(at))) {
+    for (const char *at = pointer; *at != '\0' && group != NULL; at += path_step_length(at)) {
+        if (path_step_is_item(at)) {
             text_addf(&key, ".%08ld", strtol(at + 1, NULL, 10));
         } else {
-            text_addf(&key, ".%08zu", rank_of(group, at, step_length(at), &child));
+            text_addf(&key, ".%08zu", rank_of(group, at, path_step_length(at), &child));
             group = child;
         }
     }
@@ -97,11 +86,11 @@ static const char *where_of(struct arena *arena, const cJSON *job, const char *p
     const char *where = NULL, *list = "", *at = pointer;
     size_t list_length = 0;
     while (*at != '\0') {
-        const size_t length = step_length(at);
+        const size_t length = path_step_length(at);
         const char *after = at + length;
-        if (is_index(at, length) && *after != '\0') {
+        if (path_step_is_item(at) && *after != '\0') {
             const char *upto = arena_copy_n(arena, pointer, (size_t)(after - pointer));
-            const cJSON *item = upto == NULL ? NULL : spot_find(job, upto);
+            const cJSON *item = upto == NULL ? NULL : path_find(job, upto);
             const char *said = item_said(arena, item, list, list_length, at);
             where = where == NULL ? said : arena_format(arena, "%s, %s", where, said);
         }
@@ -114,7 +103,7 @@ static const char *where_of(struct arena *arena, const cJSON *job, const char *p
 static void add_names(struct question *question, struct arena *arena, const cJSON *job)
 {
     const cJSON *list =
-        spot_find(job, list_pointer(arena, question->field->refers)), *item = NULL;
+        path_find(job, list_pointer(arena, question->field->refers)), *item = NULL;
     struct strings names = {0};
     cJSON_ArrayForEach(item, list)
         if (name_of(item) != NULL)
@@ -128,8 +117,8 @@ static void add_names(struct question *question, struct arena *arena, const cJSO
 static const char *last_index(const char *pointer)
 {
     const char *found = NULL;
-    for (const char *at = pointer; *at != '\0'; at += step_length(at))
-        if (is_index(at, step_length(at)) && at[step_length(at)] != '\0')
+    for (const char *at = pointer; *at != '\0'; at += path_step_length(at))
+        if (path_step_is_item(at) && at[path_step_length(at)] != '\0')
             found = at;
     return found;
 }
@@ -141,11 +130,11 @@ static void add_same(struct question *question, struct arena *arena, const cJSON
     const enum field_type type = question->field->type;
     if (index == NULL || type == FIELD_LIST || strcmp(question->field->name, "name") == 0)
         return;
-    const char *rest = index + step_length(index);
+    const char *rest = index + path_step_length(index);
     for (long i = strtol(index + 1, NULL, 10) - 1; i >= 0 && question->same == NULL; i--) {
         const char *before = arena_format(arena, "%.*s/%ld%s", (int)(index - question->pointer),
                                           question->pointer, i, rest);
-        const cJSON *node = before == NULL ? NULL : spot_find(job, before);
+        const cJSON *node = before == NULL ? NULL : path_find(job, before);
         if (!is_there(node))
             continue;
         question->same = node;
@@ -156,7 +145,7 @@ static void add_same(struct question *question, struct arena *arena, const cJSON
 struct question question_about(struct arena *arena, const cJSON *job,
                                const struct fields *fields, const char *pointer)
 {
-    struct question question = {.field = spot_field(fields, pointer),
+    struct question question = {.field = path_field(fields, pointer),
                                 .pointer = arena_copy(arena, pointer)};
     if (question.field == NULL || question.pointer == NULL)
         return question;
@@ -225,14 +214,14 @@ static void gather_unnamed(struct gathering *g, const cJSON *node, const struct 
  * or NULL when it cannot be told yet. */
 static const char *asked_for(struct gathering *g, const char *pointer)
 {
-    const struct field *field = spot_field(g->fields, pointer);
+    const struct field *field = path_field(g->fields, pointer);
     if (field == NULL || field->type == FIELD_GROUP
         || (field->measured && stage_by_word(field->stage) > (int)g->reached))
         return NULL;
     if (field->type != FIELD_REFERENCE)
         return pointer;
     const char *list = list_pointer(g->arena, field->refers);
-    const cJSON *there = spot_find(g->job, list);
+    const cJSON *there = path_find(g->job, list);
     if (!is_there(there))
         return list;
     return there->child == NULL ? NULL : pointer;

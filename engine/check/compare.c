@@ -2,7 +2,8 @@
 
 #include "base/date.h"
 #include "base/number.h"
-#include "job/spot.h"
+#include "job/field_words.h"
+#include "job/path.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -185,17 +186,17 @@ static void add_fact(struct comparison *c, struct change *change, size_t side, c
 {
     const struct side *from = &c->sides[side], *to = &c->sides[1 - side];
     struct text path = TEXT_EMPTY, values[2] = {TEXT_EMPTY, TEXT_EMPTY};
-    const struct spots spots = spot_pair(from->job, to->job, pointer, &path);
+    const struct path_pair spots = path_pair(from->job, to->job, pointer, &path);
     const char *name = keep(c, &path);
-    const struct field *field = spot_field(&from->law->book->fields, pointer);
+    const struct field *field = path_field(&from->law->book->fields, pointer);
     const bool listed = cJSON_IsArray(spots.a) && cJSON_IsObject(cJSON_GetArrayItem(spots.a, 0))
         && cJSON_GetArraySize(spots.a) == cJSON_GetArraySize(spots.b);
     const bool same = spots.a == spots.b || listed
         || (spots.a != NULL && spots.b != NULL && cJSON_Compare(spots.a, spots.b, true));
     if (same || has_fact(change, name))
         return;
-    spot_add_value(&values[side], spots.a, field);
-    spot_add_value(&values[1 - side], spots.b, field);
+    field_words_add(&values[side], spots.a, field);
+    field_words_add(&values[1 - side], spots.b, field);
     struct moved_fact *fact = &change->facts[change->fact_count++];
     fact->path = name;
     fact->values[0] = keep(c, &values[0]);

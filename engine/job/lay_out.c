@@ -6,7 +6,7 @@
 #include "job/footprint_facts.h"
 #include "job/json.h"
 #include "job/origin.h"
-#include "job/pointer.h"
+#include "job/path.h"
 #include "job/slope.h"
 #include "trade/layout.h"
 
@@ -97,7 +97,7 @@ static void put_words(struct laying *laying, cJSON *group, const char *pointer, 
     } else if (cJSON_IsString(there) && !same_words(there->valuestring, words)) {
         char said[64] = "", laid[64] = "";
         const char *text = there->valuestring;
-        snprintf(said, sizeof(said), "\"%.*s\"", (int)pointer_quotable(text, strlen(text), 60),
+        snprintf(said, sizeof(said), "\"%.*s\"", (int)path_quotable(text, strlen(text), 60),
                  text);
         snprintf(laid, sizeof(laid), "\"%s\"", words);
         disagree(laying, pointer, key, said, laid);
@@ -144,7 +144,7 @@ static cJSON *item_of(struct laying *laying, cJSON *list, const char *name, stru
         }
         origin_mark(item, ORIGIN_PLAN);
     }
-    pointer_add_item(pointer, index);
+    path_add_item(pointer, index);
     return item;
 }
 
@@ -166,7 +166,7 @@ static void report_name(struct laying *laying, const char *list, size_t index, c
     else
         problem_at(laying->problems, PROBLEM_JOB, laying->file, text_string(&pointer),
                    "\"%.*s\" is none of those that the roof laid out from /roof/footprint has "
-                   "(%s)%s%s%s", (int)pointer_quotable(name, strlen(name), 60), name,
+                   "(%s)%s%s%s", (int)path_quotable(name, strlen(name), 60), name,
                    count == 0 ? "none" : text_string(&known),
                    nearest.name == NULL ? "" : "; did you mean \"",
                    nearest.name == NULL ? "" : nearest.name, nearest.name == NULL ? "" : "\"?");

@@ -1,7 +1,7 @@
 #include "job/scan.h"
 
 #include "base/text.h"
-#include "job/pointer.h"
+#include "job/path.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -115,9 +115,9 @@ static void add_pointer(const struct scan *scan, struct text *out)
         const struct scan_level *level = &scan->levels[i];
         const struct scan_key *keys_end = scan->keys + scan->levels[i + 1].first_key;
         if (level->object)
-            pointer_add(out, keys_end[-1].text, keys_end[-1].length);
+            path_add(out, keys_end[-1].text, keys_end[-1].length);
         else
-            pointer_add_item(out, level->item);
+            path_add_item(out, level->item);
     }
 }
 
@@ -127,7 +127,7 @@ static void report_repeated(struct scan *scan, const struct scan_key *key)
         return;
     struct text pointer = TEXT_EMPTY;
     add_pointer(scan, &pointer);
-    pointer_add(&pointer, key->text, key->length);
+    path_add(&pointer, key->text, key->length);
     if (pointer.failed)
         scan_out_of_memory(scan);
     else

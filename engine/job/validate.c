@@ -1,6 +1,6 @@
 #include "job/validate.h"
 
-#include "job/pointer.h"
+#include "job/path.h"
 #include "job/validate_check.h"
 
 #include <stdarg.h>
@@ -35,7 +35,7 @@ bool check_full(const struct check *check)
 const char *check_quoted(struct check *check, const char *text)
 {
     const size_t length = strlen(text);
-    const size_t shown = pointer_quotable(text, length, 60);
+    const size_t shown = path_quotable(text, length, 60);
     const char *quoted = arena_format(&check->arena, "\"%.*s%s\"", (int)shown, text,
                                       shown < length ? "..." : "");
     return quoted == NULL ? "" : quoted;
@@ -138,10 +138,10 @@ static void check_required(struct check *check, const cJSON *group, const struct
         if (!f->required || !is_absent(cJSON_GetObjectItemCaseSensitive(group, f->name)))
             continue;
         const size_t length = check->pointer.length;
-        pointer_add(&check->pointer, f->name, strlen(f->name));
+        path_add(&check->pointer, f->name, strlen(f->name));
         check_report(check, "is required, but missing%s%s", f->ask == NULL ? "" : ". ",
                      f->ask == NULL ? "" : f->ask);
-        pointer_cut(&check->pointer, length);
+        path_cut(&check->pointer, length);
     }
 }
 
@@ -156,12 +156,12 @@ static void check_items(struct check *check, const cJSON *list, const struct fie
     cJSON_ArrayForEach(item, list) {
         if (check_full(check) || (field->has_most && (double)index >= field->most))
             return;
-        pointer_add_item(&check->pointer, index++);
+        path_add_item(&check->pointer, index++);
         if (cJSON_IsObject(item))
             check_group(check, item, field);
         else
             check_report(check, "each item of this list is an object { ... }");
-        pointer_cut(&check->pointer, length);
+        path_cut(&check->pointer, length);
     }
 }
 
@@ -185,12 +185,12 @@ static void check_group(struct check *check, const cJSON *group, const struct fi
         if (check_full(check))
             return;
         const struct field *field = fields_child(parent, node->string);
-        pointer_add(&check->pointer, node->string, strlen(node->string));
+        path_add(&check->pointer, node->string, strlen(node->string));
         if (field == NULL)
             report_unknown(check, parent, node->string);
         else if (!is_absent(node))
             check_field(check, node, field);
-        pointer_cut(&check->pointer, length);
+        path_cut(&check->pointer, length);
     }
     check_required(check, group, parent);
 }

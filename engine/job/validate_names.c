@@ -1,7 +1,7 @@
 #include "job/validate_check.h"
 
 #include "base/nearest.h"
-#include "job/pointer.h"
+#include "job/path.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -62,7 +62,7 @@ static void add_path(struct text *pointer, const char *path)
 {
     while (path != NULL) {
         const size_t length = strcspn(path, ".");
-        pointer_add(pointer, path, length);
+        path_add(pointer, path, length);
         path = path[length] == '\0' ? NULL : path + length + 1;
     }
 }
@@ -86,14 +86,14 @@ static void report_twin(struct check *check, const struct name_list *list, struc
     struct text *pointer = &check->pointer;
     add_path(pointer, list->refers);
     const size_t place = pointer->length;
-    pointer_add_item(pointer, find_name(list, twin.name)->item);
+    path_add_item(pointer, find_name(list, twin.name)->item);
     const char *first = arena_copy(&check->arena, text_string(pointer));
-    pointer_cut(pointer, place);
-    pointer_add_item(pointer, twin.item);
-    pointer_add(pointer, "name", strlen("name"));
+    path_cut(pointer, place);
+    path_add_item(pointer, twin.item);
+    path_add(pointer, "name", strlen("name"));
     check_report(check, "%s is already the name of %s", check_quoted(check, twin.name),
                  first == NULL ? "" : first);
-    pointer_cut(pointer, 0);
+    path_cut(pointer, 0);
 }
 
 /* In the order of the job. */

@@ -4,7 +4,7 @@
 #include "base/nearest.h"
 #include "base/number.h"
 #include "base/utf8.h"
-#include "job/pointer.h"
+#include "job/path.h"
 #include "job/slope.h"
 
 #include <math.h>
@@ -244,9 +244,9 @@ static void check_plain_list(struct check *check, const cJSON *list, const struc
     cJSON_ArrayForEach(item, list) {
         if (check_full(check))
             return;
-        pointer_add_item(&check->pointer, index++);
+        path_add_item(&check->pointer, index++);
         check_item(check, item, field);
-        pointer_cut(&check->pointer, length);
+        path_cut(&check->pointer, length);
     }
 }
 

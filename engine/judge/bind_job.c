@@ -5,6 +5,7 @@
 #include "judge/judging.h"
 
 #include "base/nearest.h"
+#include "job/path.h"
 #include "job/validate.h"
 #include "job/slope.h"
 
@@ -43,38 +44,11 @@ void check_arena(lua_State *lua)
         luaL_error(lua, "out of memory");
 }
 
-const char *pointer_key(struct arena *arena, const char *pointer, const char *key)
-{
-    const size_t start = strlen(pointer);
-    char *text = arena_alloc(arena, start + 2 * strlen(key) + 2);
-    if (text == NULL)
-        return "";
-    memcpy(text, pointer, start);
-    char *to = text + start;
-    *to++ = '/';
-    for (; *key != '\0'; key++) {
-        if (*key == '~' || *key == '/') {
-            *to++ = '~';
-            *to++ = *key == '~' ? '0' : '1';
-        } else {
-            *to++ = *key;
-        }
-    }
-    *to = '\0';
-    return text;
-}
-
-const char *pointer_index(struct arena *arena, const char *pointer, size_t index)
-{
-    const char *text = arena_format(arena, "%s/%zu", pointer, index);
-    return text == NULL ? "" : text;
-}
-
 struct node node_child(struct judging *judging, const struct node *parent,
                        const struct field *child)
 {
     struct node node = {.field = child};
-    node.pointer = pointer_key(judging->arena, parent->pointer, child->name);
+    node.pointer = path_key(judging->arena, parent->pointer, child->name);
     if (parent->json != NULL)
         node.json = cJSON_GetObjectItemCaseSensitive(parent->json, child->name);
     if (node.json != NULL && !job_value_fits(node.json, child))
@@ -177,7 +151,7 @@ bool node_referred(struct judging *judging, const struct node *reference, struct
         const cJSON *name = cJSON_GetObjectItemCaseSensitive(item, "name");
         if (cJSON_IsString(name) && strcmp(name->valuestring, reference->json->valuestring) == 0) {
             *out = (struct node){item, list.field, true,
-                                 pointer_index(judging->arena, list.pointer, index)};
+                                 path_item(judging->arena, list.pointer, index)};
             return true;
         }
         index++;
@@ -279,7 +253,7 @@ static int index_list(lua_State *lua, const struct node *list)
         lua_pushnil(lua);
         return 1;
     }
-    const char *pointer = pointer_index(judging->arena, list->pointer, (size_t)at - 1);
+    const char *pointer = path_item(judging->arena, list->pointer, (size_t)at - 1);
     check_arena(lua);
     judging->said += strlen(pointer);
     push_node(lua, (struct node){cJSON_GetArrayItem(list->json, (int)at - 1), list->field, true,

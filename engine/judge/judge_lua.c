@@ -1,8 +1,7 @@
 #include "judge/judge.h"
 
 #include "base/number.h"
-#include "job/pointer.h"
-#include "job/spot.h"
+#include "job/path.h"
 #include "judge/gap.h"
 #include "judge/judging.h"
 #include "judge/row.h"
@@ -635,22 +634,6 @@ static void impossible_broken(struct impossible_run *run, const char *message)
                     "impossible \"%s\": %s", run->check->name, message);
 }
 
-/* The pointer of a path below a node: "existing.layers" -> ".../existing/layers". */
-static const char *pointer_path(struct arena *arena, const char *pointer, const char *path)
-{
-    char part[128];
-    while (*path != '\0') {
-        const size_t length = strcspn(path, ".");
-        if (length >= sizeof(part))
-            break;
-        memcpy(part, path, length);
-        part[length] = '\0';
-        pointer = pointer_key(arena, pointer, part);
-        path += length + (path[length] == '.');
-    }
-    return pointer;
-}
-
 /* The lists and items of /as_meant are the catalogue's; without it nothing is meant. */
 static bool is_meant(const cJSON *job, const char *pointer)
 {
@@ -672,7 +655,7 @@ static bool ends_sentence(const char *words)
 static void say_impossible(struct impossible_run *run, const struct walk *walk, const char *why)
 {
     const char *base = walk->depth > 0 ? walk->items[walk->depth - 1].pointer : "";
-    const char *pointer = pointer_path(walk->judging->arena, base, run->check->at);
+    const char *pointer = path_below(walk->judging->arena, base, run->check->at);
     const size_t before = run->problems->count;
     /* Who says so, if it is not what everybody goes by. */
     char who[160] = "";
@@ -736,13 +719,13 @@ static void check_meant(const struct rulebook *book, const cJSON *job, const cha
     size_t index = 0;
     cJSON_ArrayForEach(meant, cJSON_GetObjectItemCaseSensitive(job, "as_meant")) {
         const char *at = cJSON_GetStringValue(cJSON_GetObjectItemCaseSensitive(meant, "at"));
-        const struct field *field = at == NULL ? NULL : spot_field(&book->fields, at);
+        const struct field *field = at == NULL ? NULL : path_field(&book->fields, at);
         char pointer[64];
         snprintf(pointer, sizeof(pointer), "/as_meant/%zu/at", index++);
         if (at != NULL && (field == NULL || !is_asked_back(book, field)))
             problem_at(problems, PROBLEM_JOB, file, pointer,
                        "\"%.*s\" is no place at which anything is asked back: copy it from the "
-                       "question", (int)pointer_quotable(at, strlen(at), 80), at);
+                       "question", (int)path_quotable(at, strlen(at), 80), at);
     }
 }
 

@@ -88,8 +88,6 @@ void count_said(lua_State *lua, size_t bytes);
 const char *node_name(const struct judging *judging, const struct node *node);
 
 /* A pointer one step further, escaped as RFC 6901 says. */
-const char *pointer_key(struct arena *arena, const char *pointer, const char *key);
-const char *pointer_index(struct arena *arena, const char *pointer, size_t index);
 
 /* The child of a group or item: its JSON (NULL when absent, null, or not of
  * the field's type; always absent below an absent group) and pointer. */

@@ -1,5 +1,7 @@
 #include "judge/row.h"
 
+#include "job/path.h"
+
 #include "base/number.h"
 #include "judge/judgement.h"
 
@@ -113,7 +115,7 @@ static enum holds some_item_holds(struct asking *asking, const struct condition 
         return HOLDS_UNKNOWN;
     cJSON_ArrayForEach(item, list.json) {
         asking->items[asking->depth++] = (struct node){
-            item, list.field, true, pointer_index(judging->arena, list.pointer, index++)};
+            item, list.field, true, path_item(judging->arena, list.pointer, index++)};
         const enum holds holds = all_hold(asking, condition);
         asking->depth--;
         if (holds != HOLDS_NOT)

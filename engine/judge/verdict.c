@@ -3,7 +3,7 @@
 #include "base/number.h"
 #include "base/text.h"
 #include "job/lay_out.h"
-#include "job/spot.h"
+#include "job/path.h"
 #include "job/stage.h"
 #include "judge/judgement.h"
 
@@ -36,7 +36,7 @@ static void take_reads(struct finding *finding, struct judging *judging)
         return;
     for (size_t i = 0; i < pointers->count; i++)
         reads[i] = (struct read){pointers->items[i],
-                                 origin_of(spot_find(judging->job, pointers->items[i]))};
+                                 origin_of(path_find(judging->job, pointers->items[i]))};
     finding->reads = reads;
     finding->read_count = pointers->count;
 }
@@ -376,7 +376,7 @@ static void verdict_not_held(struct finding *finding, struct judging *judging,
 static bool is_measured(const struct judging *judging, const struct finding *finding)
 {
     for (size_t i = 0; i < finding->read_count; i++) {
-        const struct field *field = spot_field(&judging->book->fields, finding->reads[i].at);
+        const struct field *field = path_field(&judging->book->fields, finding->reads[i].at);
         if (field != NULL && field->measured)
             return true;
     }
@@ -420,7 +420,7 @@ static void take_judgement(struct finding *finding, struct judging *judging,
 static bool is_value_at(const struct judging *judging, const char *pointer,
                         const struct value *found)
 {
-    const cJSON *fact = spot_find(judging->job, pointer), *one = NULL;
+    const cJSON *fact = path_find(judging->job, pointer), *one = NULL;
     if (found->kind == VALUE_TEXT)
         return cJSON_IsString(fact) && same_text(fact->valuestring, found->text);
     if (found->kind != VALUE_NUMBER)
@@ -510,7 +510,7 @@ static const char *asked_for(const struct judging *judging, const struct field *
     const struct fields *fields = &judging->book->fields;
     const char *missing = judging->record.missing_pointer;
     const char *asked = lay_out_asks(judging->job, fields, missing, judging->arena);
-    const struct field *instead = asked == NULL ? NULL : spot_field(fields, asked);
+    const struct field *instead = asked == NULL ? NULL : path_field(fields, asked);
     if (instead == NULL)
         return missing;
     *field = instead;

@@ -1,6 +1,8 @@
 /* walk_lua.c - see walk.h. */
 #include "judge/walk.h"
 
+#include "job/path.h"
+
 #include <lauxlib.h>
 #include <lua.h>
 
@@ -115,7 +117,7 @@ static void walk_level(struct walk *walk, size_t level, const struct node *from)
     size_t index = 0;
     const cJSON *item = NULL;
     cJSON_ArrayForEach(item, list.json) {
-        const char *pointer = pointer_index(walk->judging->arena, list.pointer, index++);
+        const char *pointer = path_item(walk->judging->arena, list.pointer, index++);
         walk->items[level] = (struct node){item, walk->per[level], true, pointer};
         walk_level(walk, level + 1, &walk->items[level]);
     }

@@ -4,7 +4,7 @@
 #include "base/nearest.h"
 #include "prove/cases.h"
 #include "job/json.h"
-#include "job/spot.h"
+#include "job/path.h"
 #include "judge/row_reads.h"
 
 #include <ctype.h>
@@ -153,7 +153,7 @@ static void note_field(void *data, const struct field *field)
 static void note_fields(struct explanation *out, const struct finding *finding)
 {
     for (size_t i = 0; i < finding->read_count; i++)
-        note_field(out, spot_field(&out->law->book->fields, finding->reads[i].at));
+        note_field(out, path_field(&out->law->book->fields, finding->reads[i].at));
 }
 
 static size_t count_fields(const struct field *field)

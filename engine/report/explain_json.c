@@ -1,7 +1,7 @@
 #include "report/explain_report.h"
 
 #include "include/eavemark.h"
-#include "job/spot.h"
+#include "job/path.h"
 #include "report/json_part.h"
 
 #include <string.h>
@@ -148,7 +148,7 @@ static bool add_facts_read(cJSON *object, const struct explanation *x, const str
     cJSON *array = cJSON_AddArrayToObject(object, "facts");
     bool added = array != NULL;
     for (size_t i = 0; added && i < f->read_count; i++) {
-        const cJSON *value = spot_find(x->job, f->reads[i].at);
+        const cJSON *value = path_find(x->job, f->reads[i].at);
         cJSON *fact = add_object(array);
         cJSON *copy = value == NULL ? cJSON_CreateNull() : cJSON_Duplicate(value, true);
         if (fact == NULL || !cJSON_AddItemToObject(fact, "value", copy)) {

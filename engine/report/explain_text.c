@@ -2,7 +2,8 @@
 
 #include "base/date.h"
 #include "include/eavemark.h"
-#include "job/spot.h"
+#include "job/field_words.h"
+#include "job/path.h"
 #include "report/grid.h"
 #include "report/page.h"
 #include "report/value_words.h"
@@ -373,10 +374,10 @@ static void add_facts_read(const struct explanation *x, const struct finding *fi
                            struct text *out)
 {
     for (size_t i = 0; i < finding->read_count; i++) {
-        const struct field *field = spot_field(&x->law->book->fields, finding->reads[i].at);
+        const struct field *field = path_field(&x->law->book->fields, finding->reads[i].at);
         struct text line = TEXT_EMPTY;
         text_addf(&line, "%s = ", finding->reads[i].at);
-        spot_add_value(&line, spot_find(x->job, finding->reads[i].at), field);
+        field_words_add(&line, path_find(x->job, finding->reads[i].at), field);
         page_labelled_phrase(out, i == 0 ? "1 facts" : "", &line);
     }
     if (finding->read_count == 0)

@@ -1,7 +1,7 @@
 #include "report/question_report.h"
 
 #include "base/number.h"
-#include "job/spot.h"
+#include "job/field_words.h"
 #include "report/page.h"
 #include "report/value_words.h"
 #include "report/wrap.h"
@@ -118,7 +118,7 @@ static void add_same(struct text *out, const struct question *question)
     if (question->same == NULL)
         return;
     text_add(out, ";  = for ");
-    spot_add_value(out, question->same, question->field);
+    field_words_add(out, question->same, question->field);
     if (question->same_where != NULL)
         text_addf(out, ", as %s", question->same_where);
 }

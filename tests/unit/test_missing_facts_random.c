@@ -9,7 +9,7 @@
  *
  * The same jobs on every run. EAVEMARK_ROUNDS makes more of them. */
 #include "check/check.h"
-#include "job/spot.h"
+#include "job/path.h"
 #include "support/random_numbers.h"
 #include "support/temporary_home.h"
 
@@ -227,14 +227,14 @@ static bool is_bad(const struct finding *before, const struct result *after, con
 static cJSON *without(const cJSON *job, const char *pointer)
 {
     cJSON *copy = cJSON_Duplicate(job, true);
-    const cJSON *found = spot_find(copy, pointer);
+    const cJSON *found = path_find(copy, pointer);
     char *above = strdup(pointer);
     char *slash = strrchr(above, '/');
     if (slash != NULL)
         *slash = '\0';
     cJSON *parent = NULL;
     if (found != NULL && slash != NULL && strcmp(slash + 1, "name") != 0) {
-        const cJSON *group = spot_find(copy, above);
+        const cJSON *group = path_find(copy, above);
         memcpy(&parent, &group, sizeof(parent)); /* the copy is ours to change */
         if (!cJSON_IsObject(group))
             parent = NULL;

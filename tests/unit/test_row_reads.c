@@ -2,7 +2,7 @@
  * the base jobs of the cases were judged under invented places and model editions. */
 #include "check/check.h"
 #include "job/json.h"
-#include "job/spot.h"
+#include "job/path.h"
 #include "judge/row_reads.h"
 
 #include <setjmp.h>
@@ -38,7 +38,7 @@ static void hold(const struct law *law, const struct finding *finding, size_t *l
     if (!rule_is_plain(rule))
         return;
     for (size_t i = 0; i < finding->read_count; i++) {
-        struct told told = {spot_field(&law->book->fields, finding->reads[i].at), NULL, false};
+        struct told told = {path_field(&law->book->fields, finding->reads[i].at), NULL, false};
         rule_each_field(rule, is_field, &told);
         bool per = false; /* the list that is gone through, where the job lacks it */
         for (size_t d = 0; d < rule->per_depth; d++)

@@ -1,0 +1,37 @@
+#include "job/field_words.h"
+
+#include "base/number.h"
+
+/* A list of plain values is written out; one of groups is only counted. */
+static void add_list(struct text *out, const cJSON *list, const struct field *field)
+{
+    const int count = cJSON_GetArraySize(list);
+    const cJSON *item = cJSON_GetArrayItem(list, 0);
+    if (count == 0 || cJSON_IsObject(item)) {
+        text_addf(out, "%d item%s", count, count == 1 ? "" : "s");
+        return;
+    }
+    cJSON_ArrayForEach(item, list) {
+        field_words_add(out, item, field);
+        text_add(out, item->next == NULL ? "" : ", ");
+    }
+}
+
+void field_words_add(struct text *out, const cJSON *value, const struct field *field)
+{
+    char number[96];
+    if (value == NULL || cJSON_IsNull(value)) {
+        text_add(out, "not said");
+    } else if (cJSON_IsNumber(value)) {
+        number_write_unit(value->valuedouble, field == NULL ? NULL : field->unit, number);
+        text_add(out, number);
+    } else if (cJSON_IsBool(value)) {
+        text_add(out, cJSON_IsTrue(value) ? "yes" : "no");
+    } else if (cJSON_IsString(value)) {
+        text_add(out, value->valuestring);
+    } else if (cJSON_IsArray(value)) {
+        add_list(out, value, field);
+    } else {
+        text_add(out, "given");
+    }
+}

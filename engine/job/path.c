@@ -1,0 +1,249 @@
+#include "job/path.h"
+
+#include "job/json.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+/* Writing ------------------------------------------------------------------------ */
+
+size_t path_quotable(const char *text, size_t length, size_t most)
+{
+    if (length <= most)
+        return length;
+    while (most > 0 && ((unsigned char)text[most] & 0xC0) == 0x80)
+        most--;
+    return most;
+}
+
+void path_add(struct text *pointer, const char *name, size_t length)
+{
+    const size_t shown = path_quotable(name, length, PATH_LONGEST_NAME);
+    text_add(pointer, "/");
+    for (size_t i = 0; i < shown; i++) {
+        if (name[i] == '~')
+            text_add(pointer, "~0");
+        else if (name[i] == '/')
+            text_add(pointer, "~1");
+        else
+            text_add_n(pointer, name + i, 1);
+    }
+    if (shown < length)
+        text_add(pointer, "...");
+}
+
+void path_add_item(struct text *pointer, size_t index)
+{
+    text_addf(pointer, "/%zu", index);
+}
+
+void path_cut(struct text *pointer, size_t length)
+{
+    if (length >= pointer->length)
+        return;
+    pointer->length = length;
+    pointer->bytes[length] = '\0';
+}
+
+const char *path_key(struct arena *arena, const char *pointer, const char *key)
+{
+    const size_t start = strlen(pointer);
+    char *text = arena_alloc(arena, start + 2 * strlen(key) + 2);
+    if (text == NULL)
+        return "";
+    memcpy(text, pointer, start);
+    char *to = text + start;
+    *to++ = '/';
+    for (; *key != '\0'; key++) {
+        if (*key == '~' || *key == '/') {
+            *to++ = '~';
+            *to++ = *key == '~' ? '0' : '1';
+        } else {
+            *to++ = *key;
+        }
+    }
+    *to = '\0';
+    return text;
+}
+
+const char *path_item(struct arena *arena, const char *pointer, size_t index)
+{
+    const char *text = arena_format(arena, "%s/%zu", pointer, index);
+    return text == NULL ? "" : text;
+}
+
+const char *path_below(struct arena *arena, const char *pointer, const char *path)
+{
+    char part[PATH_LONGEST_NAME];
+    while (*path != '\0') {
+        const size_t length = strcspn(path, ".");
+        if (length >= sizeof(part))
+            break;
+        memcpy(part, path, length);
+        part[length] = '\0';
+        pointer = path_key(arena, pointer, part);
+        path += length + (path[length] == '.');
+    }
+    return pointer;
+}
+
+/* Reading ------------------------------------------------------------------------ */
+
+size_t path_step_length(const char *pointer)
+{
+    return *pointer == '/' ? 1 + strcspn(pointer + 1, "/") : 0;
+}
+
+bool path_step_is_item(const char *pointer)
+{
+    const size_t length = path_step_length(pointer);
+    return length > 1 && strspn(pointer + 1, "0123456789") == length - 1;
+}
+
+bool path_step(const char **pointer, char step[PATH_LONGEST_STEP])
+{
+    const char *end = *pointer + path_step_length(*pointer);
+    size_t length = 0;
+    if (end == *pointer)
+        return false;
+    for (const char *at = *pointer + 1; at < end && length < PATH_LONGEST_STEP; at++) {
+        char byte = *at;
+        if (byte == '~' && (at[1] == '0' || at[1] == '1'))
+            byte = *++at == '0' ? '~' : '/';
+        step[length++] = byte;
+    }
+    step[length < PATH_LONGEST_STEP ? length : 0] = '\0';
+    *pointer = end;
+    return true;
+}
+
+/* Following ---------------------------------------------------------------------- */
+
+static const cJSON *child_of(const cJSON *parent, const char *step)
+{
+    if (step[0] == '\0')
+        return NULL;
+    if (cJSON_IsArray(parent))
+        return cJSON_GetArrayItem(parent, (int)strtol(step, NULL, 10));
+    return cJSON_GetObjectItemCaseSensitive(parent, step);
+}
+
+const cJSON *path_find(const cJSON *job, const char *pointer)
+{
+    char step[PATH_LONGEST_STEP];
+    while (job != NULL && path_step(&pointer, step))
+        job = child_of(job, step);
+    return job;
+}
+
+const struct field *path_field(const struct fields *fields, const char *pointer)
+{
+    char step[PATH_LONGEST_STEP];
+    const struct field *field = fields->root;
+    while (field != NULL && path_step(&pointer, step)) {
+        if (step[strspn(step, "0123456789")] != '\0' || step[0] == '\0')
+            field = fields_child(field, step);
+    }
+    return field;
+}
+
+static const char *name_of(const cJSON *item)
+{
+    const cJSON *name = cJSON_GetObjectItemCaseSensitive(item, "name");
+    return cJSON_IsString(name) && name->valuestring[0] != '\0' ? name->valuestring : NULL;
+}
+
+const char *path_item_name(const cJSON *job, const char *pointer)
+{
+    char step[PATH_LONGEST_STEP];
+    const char *name = NULL;
+    while (job != NULL && path_step(&pointer, step)) {
+        const bool in_list = cJSON_IsArray(job);
+        job = child_of(job, step);
+        if (in_list && name_of(job) != NULL)
+            name = name_of(job);
+    }
+    return name;
+}
+
+static const cJSON *item_named(const cJSON *list, const char *name)
+{
+    const cJSON *item = NULL;
+    if (!cJSON_IsArray(list))
+        return NULL;
+    cJSON_ArrayForEach(item, list) {
+        const char *own = name_of(item);
+        if (own != NULL && strcmp(own, name) == 0)
+            return item;
+    }
+    return NULL;
+}
+
+struct path_pair path_pair(const cJSON *a, const cJSON *b, const char *pointer, struct text *path)
+{
+    char step[PATH_LONGEST_STEP];
+    while (path_step(&pointer, step)) {
+        const bool in_list = cJSON_IsArray(a);
+        a = child_of(a, step);
+        const char *name = in_list ? name_of(a) : NULL;
+        b = name != NULL ? item_named(b, name) : child_of(b, step);
+        if (name != NULL)
+            text_addf(path, "[%s]", name);
+        else if (in_list)
+            text_addf(path, "[%ld]", strtol(step, NULL, 10) + 1);
+        else
+            text_addf(path, "%s%s", path->length > 0 ? "." : "", step);
+    }
+    return (struct path_pair){a, b};
+}
+
+/* Setting ------------------------------------------------------------------------ */
+
+/* A group made where none, or null, was. NULL when out of memory. */
+static cJSON *make_group(cJSON *parent, const char *step, const cJSON *old)
+{
+    if (old == NULL)
+        return cJSON_AddObjectToObject(parent, step);
+    cJSON *group = cJSON_CreateObject();
+    return json_set(parent, step, group) ? group : NULL;
+}
+
+static cJSON *step_into(cJSON *from, const char *step)
+{
+    if (cJSON_IsArray(from)) {
+        char *end = NULL;
+        const long index = strtol(step, &end, 10);
+        return end == step || *end != '\0' || index < 0 || index > 1000000
+            ? NULL
+            : cJSON_GetArrayItem(from, (int)index);
+    }
+    if (!cJSON_IsObject(from))
+        return NULL;
+    cJSON *child = cJSON_GetObjectItemCaseSensitive(from, step);
+    return child != NULL && !cJSON_IsNull(child) ? child : make_group(from, step, child);
+}
+
+static bool put_last(cJSON *group, const char *step, cJSON *value)
+{
+    if (!cJSON_IsObject(group))
+        return false;
+    return cJSON_GetObjectItemCaseSensitive(group, step) != NULL
+        ? cJSON_ReplaceItemInObjectCaseSensitive(group, step, value)
+        : cJSON_AddItemToObject(group, step, value);
+}
+
+bool path_set(cJSON *job, const char *pointer, cJSON *value)
+{
+    char step[PATH_LONGEST_STEP];
+    cJSON *at = job;
+    while (value != NULL && at != NULL && path_step(&pointer, step) && step[0] != '\0') {
+        if (*pointer != '\0')
+            at = step_into(at, step);
+        else if (put_last(at, step, value))
+            return true;
+        else
+            break;
+    }
+    cJSON_Delete(value);
+    return false;
+}
