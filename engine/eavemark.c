@@ -1,562 +1,259 @@
+/* The door of the library: looks at the arguments of each call, puts the host's locale
+ * aside, and goes in (inner.h). A call that lacks what it needs is refused, in words where
+ * it has a place for them. */
 #include "include/eavemark.h"
 
-#include "base/date.h"
-#include "base/text.h"
-#include "base/utf8.h"
-#include "ask/card.h"
-#include "check/check.h"
-#include "check/compare.h"
-#include "prove/county.h"
-#include "prove/explain.h"
-#include "prove/figure_table.h"
-#include "ask/interview.h"
-#include "prove/mutate.h"
-#include "prove/proof.h"
-#include "job/json.h"
-#include "job/schema.h"
-#include "job/write.h"
-#include "report/card_report.h"
-#include "report/changes.h"
-#include "report/compare_report.h"
-#include "report/county_report.h"
-#include "report/explain_report.h"
-#include "report/figure_table_report.h"
-#include "report/mutate_report.h"
-#include "report/proof_report.h"
-#include "report/question_report.h"
-#include "report/report.h"
+#include "base/locale.h"
+#include "include/inner.h"
 
 #include <stdlib.h>
 #include <string.h>
 
-struct eavemark {
-    char *home;
-    struct laws laws;
-};
+enum { TOGETHER_MOST = 64 }; /* jobs that are compared */
 
-struct eavemark_result {
-    struct checked checked;
-    cJSON *job;     /* as it was judged, or NULL */
-    char *problems; /* written out */
-};
+static const char NO_PLAIN_LOCALE[] = "out of memory";
+
+/* A text of the caller's own: "eavemark: why". NULL when out of memory. */
+static char *told(const char *why)
+{
+    static const char WHO[] = "eavemark: ";
+    const size_t size = sizeof(WHO) + strlen(why) + 1;
+    char *text = malloc(size);
+    if (text == NULL)
+        return NULL;
+    memcpy(text, WHO, sizeof(WHO));
+    strcat(text, why);
+    return strcat(text, "\n");
+}
+
+static enum eavemark_status refuse(const char *why, char **report, char **problems)
+{
+    if (report != NULL)
+        *report = NULL;
+    if (problems != NULL)
+        *problems = told(why);
+    return why == NO_PLAIN_LOCALE || (problems != NULL && *problems == NULL) ? EAVEMARK_BROKEN
+                                                                             : EAVEMARK_UNUSABLE;
+}
+
+/* What a call lacks, in words; NULL: nothing ---------------------------------------- */
+
+static const char *lacks_handle(const eavemark *handle)
+{
+    return handle == NULL ? "a call without a handle (NULL)" : NULL;
+}
+
+static const char *lacks_places(const void *report, const void *problems)
+{
+    return report == NULL || problems == NULL ? "a call without a place for its answer (NULL)"
+                                              : NULL;
+}
+
+static const char *lacks_job(const struct eavemark_request *request)
+{
+    if (request == NULL)
+        return "a call without a request (NULL)";
+    return request->text == NULL && request->name == NULL
+        ? "a request with neither a text nor the name of a file" : NULL;
+}
+
+static const char *lacks_form(enum eavemark_form form)
+{
+    const int number = (int)form;
+    return number < EAVEMARK_TEXT || number > EAVEMARK_HTML ? "no such form of a report" : NULL;
+}
+
+static const char *either(const char *a, const char *b)
+{
+    return a != NULL ? a : b;
+}
+
+/* Of the calls that take a request and give a report. */
+static const char *lacks(const eavemark *handle, const struct eavemark_request *request,
+                         enum eavemark_form form, char **report, char **problems)
+{
+    return either(either(lacks_places(report, problems), lacks_handle(handle)),
+                  either(lacks_job(request), lacks_form(form)));
+}
+
+/* And of those that need no job. */
+static const char *lacks_but_job(const eavemark *handle, enum eavemark_form form, char **report,
+                                 char **problems)
+{
+    return either(either(lacks_places(report, problems), lacks_handle(handle)), lacks_form(form));
+}
+
+/* A text given without a name goes by "job". */
+static struct eavemark_request named(const struct eavemark_request *request)
+{
+    struct eavemark_request asked = *request;
+    if (asked.name == NULL && asked.text != NULL)
+        asked.name = "job";
+    return asked;
+}
+
+/* Handles and checks ------------------------------------------------------------------ */
 
 eavemark *eavemark_open(const char *home)
 {
-    eavemark *handle = calloc(1, sizeof(*handle));
-    if (handle == NULL)
-        return NULL;
-    const size_t size = strlen(home) + 1;
-    handle->home = malloc(size);
-    if (handle->home == NULL) {
-        free(handle);
-        return NULL;
-    }
-    memcpy(handle->home, home, size);
-    handle->laws.home = handle->home;
-    return handle;
+    return home == NULL ? NULL : inner_open(home);
 }
 
 void eavemark_close(eavemark *handle)
 {
-    if (handle == NULL)
-        return;
-    laws_free(&handle->laws);
-    free(handle->home);
-    free(handle);
-}
-
-/* Hands over the text's memory; NULL when it could not be built. */
-static char *text_release(struct text *text)
-{
-    if (text->bytes == NULL)
-        text_add(text, "");
-    char *bytes = text->failed ? NULL : text->bytes;
-    if (bytes == NULL)
-        text_free(text);
-    return bytes;
-}
-
-static char *problems_text(const struct problems *problems)
-{
-    struct text text = TEXT_EMPTY;
-    problems_write(problems, &text);
-    return text_release(&text);
+    if (handle != NULL)
+        inner_close(handle);
 }
 
 eavemark_result *eavemark_check(eavemark *handle, const struct eavemark_request *request)
 {
-    eavemark_result *result = calloc(1, sizeof(*result));
-    if (result == NULL)
+    const char *why = either(lacks_handle(handle), lacks_job(request));
+    const locale_t host = locale_plain();
+    if (host == (locale_t)0)
         return NULL;
-    struct checked *checked = &result->checked;
-    const struct overrides overrides = {request->jurisdiction, request->date, request->stage};
-    cJSON *job = NULL;
-    if (request->text == NULL)
-        json_read_file(&job, request->name, &checked->problems);
-    else
-        json_read(&job, request->text, request->length, request->name, &checked->problems);
-    if (job != NULL)
-        check_job(&handle->laws, job, &overrides, request->name, checked);
-    result->job = job;
-    result->problems = problems_text(&checked->problems);
-    if (result->problems == NULL) {
-        eavemark_result_free(result);
-        return NULL;
-    }
+    const struct eavemark_request asked =
+        why != NULL ? (struct eavemark_request){0} : named(request);
+    eavemark_result *result = why != NULL ? inner_refused(why) : inner_check(handle, &asked);
+    locale_back(host);
     return result;
 }
 
 enum eavemark_status eavemark_result_status(const eavemark_result *result, bool strict)
 {
-    const struct checked *checked = &result->checked;
-    if (!checked->judged) {
-        const bool broken = checked->problems.out_of_memory
-            || problems_any(&checked->problems, PROBLEM_RULES);
-        return broken ? EAVEMARK_BROKEN : EAVEMARK_UNUSABLE;
-    }
-    const struct result *found = &checked->result;
-    if (found->counts[OUTCOME_BROKEN] > 0)
-        return EAVEMARK_BROKEN;
-    if (found->counts[OUTCOME_FAIL] > 0
-        || (strict && (found->counts[OUTCOME_OPEN] > 0 || found->not_met > 0
-                       || found->disputed > 0)))
-        return EAVEMARK_FAILED;
-    return EAVEMARK_NOTHING_FAILED;
+    return result == NULL ? EAVEMARK_UNUSABLE : inner_result_status(result, strict);
 }
 
 const char *eavemark_result_problems(const eavemark_result *result)
 {
-    return result->problems;
+    return result == NULL ? "eavemark: there is no result (NULL)\n"
+                          : inner_result_problems(result);
 }
 
 char *eavemark_result_report(const eavemark_result *result, enum eavemark_form form,
                              unsigned options)
 {
-    const bool colour = (options & EAVEMARK_COLOUR) != 0, all = (options & EAVEMARK_ALL) != 0;
-    if (!result->checked.judged)
+    const locale_t host =
+        result == NULL || lacks_form(form) != NULL ? (locale_t)0 : locale_plain();
+    if (host == (locale_t)0)
         return NULL;
-    struct text text = TEXT_EMPTY;
-    switch (form) {
-    case EAVEMARK_TEXT:
-        if (all)
-            report_text_all(&result->checked.result, colour, &text);
-        else
-            report_text(&result->checked.result, colour, &text);
-        break;
-    case EAVEMARK_JSON:
-    case EAVEMARK_JSON_LINE:
-        report_json(&result->checked.result, form == EAVEMARK_JSON, all, &text);
-        break;
-    case EAVEMARK_HTML:
-        if (all)
-            report_html_all(&result->checked.result, result->job, &text);
-        else
-            report_html(&result->checked.result, &text);
-        break;
-    }
-    return text_release(&text);
+    char *report = inner_result_report(result, form, options);
+    locale_back(host);
+    return report;
 }
 
 char *eavemark_result_changes(const eavemark_result *before, const eavemark_result *after,
                               unsigned options)
 {
-    const struct result *was = &before->checked.result, *now = &after->checked.result;
-    const bool colour = (options & EAVEMARK_COLOUR) != 0;
-    struct text text = TEXT_EMPTY;
-    if (!before->checked.judged || !after->checked.judged)
+    const locale_t host = before == NULL || after == NULL ? (locale_t)0 : locale_plain();
+    if (host == (locale_t)0)
         return NULL;
-    if (report_is_comparable(was, now))
-        report_changes_text(was, now, colour, &text);
-    else
-        report_text(now, colour, &text);
-    return text_release(&text);
+    char *changes = inner_result_changes(before, after, options);
+    locale_back(host);
+    return changes;
 }
 
 void eavemark_result_free(eavemark_result *result)
 {
-    if (result == NULL)
-        return;
-    checked_free(&result->checked);
-    cJSON_Delete(result->job);
-    free(result->problems);
-    free(result);
+    if (result != NULL)
+        inner_result_free(result);
 }
 
-/* Says what was passed over in silence for want of memory. */
-static void say_if_out_of_memory(eavemark *handle, struct problems *problems)
-{
-    if (handle->laws.out_of_memory)
-        problem_out_of_memory(problems);
-    handle->laws.out_of_memory = false;
-}
+/* Calls that give a report --------------------------------------------------------- */
 
-/* Out of memory halfway: neither text is given, so that half an answer is never
- * taken for a whole one. */
-static enum eavemark_status drop_both_texts(char **report, char **problems)
+/* Puts the host's locale aside; with no plain one there is one more thing lacking. */
+static const char *enter(const char *lacking, locale_t *host)
 {
-    free(*report);
-    free(*problems);
-    *report = *problems = NULL;
-    return EAVEMARK_BROKEN;
-}
-
-static enum eavemark_status problems_status(const struct problems *problems)
-{
-    if (problems->out_of_memory || problems_any(problems, PROBLEM_RULES))
-        return EAVEMARK_BROKEN;
-    return problems->count > 0 ? EAVEMARK_UNUSABLE : EAVEMARK_NOTHING_FAILED;
-}
-
-/* What has no page of its own is given as text. */
-static bool is_text(enum eavemark_form form)
-{
-    return form == EAVEMARK_TEXT || form == EAVEMARK_HTML;
-}
-
-static char *takeoff_report(const struct takeoff *takeoff, enum eavemark_form form)
-{
-    struct text text = TEXT_EMPTY;
-    switch (form) {
-    case EAVEMARK_TEXT:
-    case EAVEMARK_HTML:
-        report_takeoff_text(takeoff, &text);
-        break;
-    case EAVEMARK_JSON:
-    case EAVEMARK_JSON_LINE:
-        report_takeoff_json(takeoff, form == EAVEMARK_JSON, &text);
-        break;
-    }
-    return text_release(&text);
+    *host = lacking == NULL ? locale_plain() : (locale_t)0;
+    return lacking == NULL && *host == (locale_t)0 ? NO_PLAIN_LOCALE : lacking;
 }
 
 enum eavemark_status eavemark_takeoff(eavemark *handle, const struct eavemark_request *request,
                                       enum eavemark_form form, char **report, char **problems)
 {
-    struct checked_takeoff checked = {0};
-    const struct overrides overrides = {request->jurisdiction, request->date, NULL};
-    cJSON *job = NULL;
-    if (request->text == NULL)
-        json_read_file(&job, request->name, &checked.problems);
-    else
-        json_read(&job, request->text, request->length, request->name, &checked.problems);
-    if (job != NULL)
-        check_takeoff(&handle->laws, job, &overrides, request->name, &checked);
-    cJSON_Delete(job);
-    enum eavemark_status status = problems_status(&checked.problems);
-    *report = checked.reckoned ? takeoff_report(&checked.takeoff, form) : NULL;
-    *problems = problems_text(&checked.problems);
-    if (checked.takeoff.head.counts[OUTCOME_BROKEN] > 0)
-        status = EAVEMARK_BROKEN;
-    if (*problems == NULL || (checked.reckoned && *report == NULL))
-        status = drop_both_texts(report, problems);
-    checked_takeoff_free(&checked);
+    locale_t host;
+    const char *why = enter(lacks(handle, request, form, report, problems), &host);
+    if (why != NULL)
+        return refuse(why, report, problems);
+    const struct eavemark_request asked = named(request);
+    const enum eavemark_status status = inner_takeoff(handle, &asked, form, report, problems);
+    locale_back(host);
     return status;
-}
-
-static cJSON *read_request(const struct eavemark_request *request, struct problems *problems)
-{
-    cJSON *job = NULL;
-    if (request->text != NULL)
-        json_read(&job, request->text, request->length, request->name, problems);
-    else
-        json_read_file(&job, request->name, problems);
-    return job;
-}
-
-/* The names of stages are checked here: a card of no stage makes no sense. */
-static cJSON *read_card_job(const struct eavemark_request *request, struct problems *problems)
-{
-    if (request->stage == NULL) {
-        problem_at(problems, PROBLEM_JOB, "--stage", NULL,
-                   "a card needs one of permit, deck, dry-in, final");
-        return NULL;
-    }
-    return read_request(request, problems);
-}
-
-static char *card_report(const struct card *card, const cJSON *job, enum eavemark_form form)
-{
-    struct text text = TEXT_EMPTY;
-    if (form == EAVEMARK_HTML)
-        report_card_html(card, job, &text);
-    else
-        report_card_text(card, &text);
-    return text_release(&text);
 }
 
 enum eavemark_status eavemark_card(eavemark *handle, const struct eavemark_request *request,
                                    enum eavemark_form form, char **report, char **problems)
 {
-    struct checked_card checked = {0};
-    const struct overrides overrides = {request->jurisdiction, request->date, request->stage};
-    cJSON *job = read_card_job(request, &checked.problems);
-    if (job != NULL)
-        check_card(&handle->laws, job, &overrides, request->name, &checked);
-    enum eavemark_status status = problems_status(&checked.problems);
-    *report = checked.made ? card_report(&checked.card, job, form) : NULL;
-    *problems = problems_text(&checked.problems);
-    if (card_broken(&checked.card) || *problems == NULL || (checked.made && *report == NULL))
-        status = EAVEMARK_BROKEN;
-    checked_card_free(&checked);
-    cJSON_Delete(job);
+    locale_t host;
+    const char *why = enter(lacks(handle, request, form, report, problems), &host);
+    if (why != NULL)
+        return refuse(why, report, problems);
+    const struct eavemark_request asked = named(request);
+    const enum eavemark_status status = inner_card(handle, &asked, form, report, problems);
+    locale_back(host);
     return status;
 }
 
-static const struct law *catalogue(eavemark *handle, const char *jurisdiction, const char *day,
-                                   struct problems *problems)
+enum eavemark_status eavemark_questions(eavemark *handle, const struct eavemark_request *request,
+                                        enum eavemark_form form, char **report, char **problems)
 {
-    if (jurisdiction == NULL)
-        return laws_fields(&handle->laws, problems);
-    const long date = day == NULL ? 0 : date_parse(day);
-    if (date == 0) {
-        problem_at(problems, PROBLEM_JOB, "--date", NULL,
-                   "a date (YYYY-MM-DD) is needed with --jurisdiction");
-        return NULL;
-    }
-    return laws_find(&handle->laws, jurisdiction, date, "--jurisdiction", problems);
-}
-
-enum eavemark_status eavemark_fields(eavemark *handle, const char *topic, bool schema,
-                                     const char *jurisdiction, const char *date, char **text)
-{
-    struct problems problems = {0};
-    struct text out = TEXT_EMPTY;
-    const struct law *law = catalogue(handle, jurisdiction, date, &problems);
-    int done = 0;
-    if (law != NULL)
-        done = schema ? fields_schema(&law->book->fields, &out)
-                      : fields_listing(&law->book->fields, topic, &out);
-    if (done < 0)
-        problem_out_of_memory(&problems);
-    if (done > 0)
-        problem_at(&problems, PROBLEM_JOB, "fields", NULL, "there is no topic \"%s\"", topic);
-    const enum eavemark_status status = problems_status(&problems);
-    if (status != EAVEMARK_NOTHING_FAILED) {
-        text_free(&out);
-        problems_write(&problems, &out);
-    }
-    problems_free(&problems);
-    *text = text_release(&out);
-    return *text == NULL ? EAVEMARK_BROKEN : status;
-}
-
-/* What is wrong in both lists. NULL when out of memory. */
-static char *both_problems(const struct problems *first, const struct problems *second)
-{
-    struct text text = TEXT_EMPTY;
-    problems_write(first, &text);
-    problems_write(second, &text);
-    return text_release(&text);
-}
-
-static enum eavemark_status worse(enum eavemark_status a, enum eavemark_status b)
-{
-    return a > b ? a : b;
-}
-
-static char *explain_report(const struct explanation *explanation, enum eavemark_form form)
-{
-    struct text text = TEXT_EMPTY;
-    if (is_text(form))
-        report_explain_text(explanation, &text);
-    else
-        report_explain_json(explanation, form == EAVEMARK_JSON, &text);
-    return text_release(&text);
-}
-
-/* The day asked for, 0 for none or one that is not a day (a problem). */
-static long asked_day(const struct eavemark_request *request, struct problems *problems)
-{
-    const long date = request->date == NULL ? 0 : date_parse(request->date);
-    if (request->date != NULL && date == 0)
-        problem_at(problems, PROBLEM_JOB, "--date", NULL, "\"%s\" is not a date (YYYY-MM-DD)",
-                   request->date);
-    return date;
+    locale_t host;
+    const char *why = enter(lacks(handle, request, form, report, problems), &host);
+    if (why != NULL)
+        return refuse(why, report, problems);
+    const struct eavemark_request asked = named(request);
+    const enum eavemark_status status = inner_questions(handle, &asked, form, report, problems);
+    locale_back(host);
+    return status;
 }
 
 enum eavemark_status eavemark_explain(eavemark *handle, const char *name,
                                       const struct eavemark_request *request,
                                       enum eavemark_form form, char **report, char **problems)
 {
-    const struct eavemark_request none = {0};
-    struct explanation explanation = {0};
-    request = request == NULL ? &none : request;
-    struct explain_request asked = {
-        .name = name, .jurisdiction = request->jurisdiction, .job_file = request->name,
-        .overrides = {request->jurisdiction, request->date, request->stage}};
-    asked.date = asked_day(request, &explanation.problems);
-    if (explanation.problems.count == 0 && (request->name != NULL || request->text != NULL))
-        asked.job = read_request(request, &explanation.problems);
-    if (explanation.problems.count == 0)
-        explain(&handle->laws, &asked, &explanation);
-    say_if_out_of_memory(handle, &explanation.problems);
-    enum eavemark_status status = worse(problems_status(&explanation.problems),
-                                        problems_status(&explanation.checked.problems));
-    *report = status == EAVEMARK_NOTHING_FAILED ? explain_report(&explanation, form) : NULL;
-    *problems = both_problems(&explanation.problems, &explanation.checked.problems);
-    if (*problems == NULL || (status == EAVEMARK_NOTHING_FAILED && *report == NULL))
-        status = drop_both_texts(report, problems);
-    explanation_free(&explanation);
-    cJSON_Delete(asked.job);
+    locale_t host;
+    const char *why = enter(lacks_but_job(handle, form, report, problems), &host);
+    if (why != NULL)
+        return refuse(why, report, problems);
+    const struct eavemark_request asked =
+        request == NULL ? (struct eavemark_request){0} : named(request);
+    const enum eavemark_status status =
+        inner_explain(handle, name, &asked, form, report, problems);
+    locale_back(host);
     return status;
-}
-
-static char *figures_report(const struct figure_table *table, enum eavemark_form form)
-{
-    struct text text = TEXT_EMPTY;
-    if (is_text(form))
-        report_figure_table_text(table, &text);
-    else
-        report_figure_table_json(table, form == EAVEMARK_JSON, &text);
-    return text_release(&text);
 }
 
 enum eavemark_status eavemark_figures(eavemark *handle, const char *topic, const char *status,
                                       const struct eavemark_request *request,
                                       enum eavemark_form form, char **report, char **problems)
 {
-    const struct eavemark_request none = {0};
-    struct figure_table table = {0};
-    request = request == NULL ? &none : request;
-    struct figure_table_request asked = {
-        .topic = topic, .status = status_of(status), .jurisdiction = request->jurisdiction};
-    asked.date = asked_day(request, &table.problems);
-    if (status != NULL && asked.status == STATUS_NONE)
-        problem_at(&table.problems, PROBLEM_JOB, "--status", NULL,
-                   "\"%s\" is not one of seen, parallel, memory, practice, invented", status);
-    if (table.problems.count == 0)
-        figure_table_make(&handle->laws, &asked, &table);
-    say_if_out_of_memory(handle, &table.problems);
-    enum eavemark_status answer = problems_status(&table.problems);
-    *report = answer == EAVEMARK_NOTHING_FAILED ? figures_report(&table, form) : NULL;
-    *problems = problems_text(&table.problems);
-    if (*problems == NULL || (answer == EAVEMARK_NOTHING_FAILED && *report == NULL))
-        answer = drop_both_texts(report, problems);
-    figure_table_free(&table);
+    locale_t host;
+    const char *why = enter(lacks_but_job(handle, form, report, problems), &host);
+    if (why != NULL)
+        return refuse(why, report, problems);
+    const enum eavemark_status answer =
+        inner_figures(handle, topic, status, request, form, report, problems);
+    locale_back(host);
     return answer;
-}
-
-static char *compare_report(const struct comparison *comparison, enum eavemark_form form)
-{
-    struct text text = TEXT_EMPTY;
-    if (is_text(form))
-        report_compare_text(comparison, &text);
-    else
-        report_compare_json(comparison, form == EAVEMARK_JSON, &text);
-    return text_release(&text);
-}
-
-static void fill_sides(struct comparison *comparison, const struct eavemark_request *requests)
-{
-    for (size_t i = 0; i < comparison->side_count; i++) {
-        struct side *side = &comparison->sides[i];
-        side->file = requests[i].name;
-        side->overrides =
-            (struct overrides){requests[i].jurisdiction, requests[i].date, requests[i].stage};
-        side->job = read_request(&requests[i], &comparison->problems);
-    }
-}
-
-static enum eavemark_status compare_status(const struct comparison *comparison)
-{
-    enum eavemark_status status = problems_status(&comparison->problems);
-    for (size_t i = 0; i < comparison->side_count; i++) {
-        const struct checked *checked = &comparison->sides[i].checked;
-        status = worse(status, problems_status(&checked->problems));
-        if (checked->result.counts[OUTCOME_BROKEN] > 0)
-            status = EAVEMARK_BROKEN;
-    }
-    if (status == EAVEMARK_NOTHING_FAILED && comparison->differing > 0)
-        status = EAVEMARK_FAILED;
-    return status;
-}
-
-/* Of every side, each line once: one job under many laws has the same slips. */
-static char *compare_problems(const struct comparison *comparison)
-{
-    struct text text = TEXT_EMPTY;
-    problems_write(&comparison->problems, &text);
-    for (size_t i = 0; i < comparison->side_count; i++) {
-        struct text side = TEXT_EMPTY;
-        problems_write(&comparison->sides[i].checked.problems, &side);
-        if (strstr(text_string(&text), text_string(&side)) == NULL)
-            text_add(&text, text_string(&side));
-        text.failed = text.failed || side.failed;
-        text_free(&side);
-    }
-    return text_release(&text);
 }
 
 enum eavemark_status eavemark_compare(eavemark *handle, const struct eavemark_request *requests,
                                       size_t count, enum eavemark_form form, char **report,
                                       char **problems)
 {
-    struct side sides[COMPARE_SIDES_MOST] = {{0}};
-    struct comparison comparison = {.sides = sides, .side_count = count};
-    if (count < 2 || count > COMPARE_SIDES_MOST) {
-        problem_at_line(&comparison.problems, PROBLEM_JOB, "compare", 0, 0,
-                        "two to %d checks are compared, not %zu", COMPARE_SIDES_MOST, count);
-        comparison.side_count = 0;
+    struct eavemark_request asked[TOGETHER_MOST] = {{0}};
+    locale_t host;
+    const char *lacking = lacks_but_job(handle, form, report, problems);
+    for (size_t i = 0; lacking == NULL && i < count && i < TOGETHER_MOST; i++) {
+        lacking = lacks_job(requests == NULL ? NULL : &requests[i]);
+        if (lacking == NULL)
+            asked[i] = named(&requests[i]);
     }
-    fill_sides(&comparison, requests);
-    if (comparison.problems.count == 0)
-        compare(&handle->laws, &comparison);
-    enum eavemark_status status = compare_status(&comparison);
-    *report = comparison.compared ? compare_report(&comparison, form) : NULL;
-    *problems = compare_problems(&comparison);
-    if (*problems == NULL || (comparison.compared && *report == NULL))
-        status = drop_both_texts(report, problems);
-    comparison_free(&comparison);
-    return status;
-}
-
-enum eavemark_status eavemark_list(eavemark *handle, enum eavemark_names names, char **text)
-{
-    static const enum names_kind KINDS[] = {
-        [EAVEMARK_RULES] = NAMES_RULES,
-        [EAVEMARK_FIGURES] = NAMES_FIGURES,
-        [EAVEMARK_TOPICS] = NAMES_TOPICS,
-        [EAVEMARK_JURISDICTIONS] = NAMES_PLACES,
-        [EAVEMARK_PARTS] = NAMES_PARTS,
-    };
-    struct arena arena = {0};
-    struct strings list = {0};
-    struct problems problems = {0};
-    struct text out = TEXT_EMPTY;
-    explain_names(&handle->laws, KINDS[names], &list, &arena, &problems);
-    say_if_out_of_memory(handle, &problems);
-    for (size_t i = 0; i < list.count; i++)
-        text_addf(&out, "%s\n", list.items[i]);
-    const enum eavemark_status status = problems_status(&problems);
-    if (status != EAVEMARK_NOTHING_FAILED) {
-        text_free(&out);
-        problems_write(&problems, &out);
-    }
-    problems_free(&problems);
-    arena_free(&arena);
-    *text = text_release(&out);
-    return *text == NULL ? EAVEMARK_BROKEN : status;
-}
-
-/* The day a text names; 0 for none, or for one that is none (a problem). */
-static long proof_day(const char *date, struct problems *problems)
-{
-    const long day = date == NULL ? 0 : date_parse(date);
-    if (date != NULL && day == 0)
-        problem_at(problems, PROBLEM_JOB, "--date", NULL, "\"%s\" is not a date (YYYY-MM-DD)",
-                   date);
-    return day;
-}
-
-static enum eavemark_status proof_status(const struct proof *proof)
-{
-    enum eavemark_status status = problems_status(&proof->problems);
-    if (proof->cases.failed > 0)
-        status = worse(status, EAVEMARK_FAILED);
-    for (const struct place_proof *place = proof->places; place != NULL; place = place->next)
-        status = worse(status, place->broken       ? EAVEMARK_BROKEN
-                               : place->errors > 0 ? EAVEMARK_FAILED
-                                                   : EAVEMARK_NOTHING_FAILED);
+    const char *why = enter(lacking, &host);
+    if (why != NULL)
+        return refuse(why, report, problems);
+    const enum eavemark_status status =
+        inner_compare(handle, asked, count, form, report, problems);
+    locale_back(host);
     return status;
 }
 
@@ -564,247 +261,168 @@ enum eavemark_status eavemark_proof(eavemark *handle, const char *name, const ch
                                     const char *beside, enum eavemark_form form, char **report,
                                     char **problems)
 {
-    struct proof proof = {.beside = beside};
-    struct text out = TEXT_EMPTY;
-    const long day = proof_day(date, &proof.problems);
-    if (proof.problems.count == 0)
-        proof_run(&handle->laws, name, day, &proof);
-    say_if_out_of_memory(handle, &proof.problems);
-    enum eavemark_status status = proof_status(&proof);
-    *report = NULL;
-    if (status != EAVEMARK_UNUSABLE && is_text(form))
-        report_proof_text(&proof, &out);
-    else if (status != EAVEMARK_UNUSABLE)
-        report_proof_json(&proof, form == EAVEMARK_JSON, &out);
-    if (status != EAVEMARK_UNUSABLE)
-        *report = text_release(&out);
-    *problems = problems_text(&proof.problems);
-    if (*problems == NULL || (status != EAVEMARK_UNUSABLE && *report == NULL))
-        status = drop_both_texts(report, problems);
-    proof_free(&proof);
+    locale_t host;
+    const char *why = enter(lacks_but_job(handle, form, report, problems), &host);
+    if (why != NULL)
+        return refuse(why, report, problems);
+    const enum eavemark_status status =
+        inner_proof(handle, name, date, beside, form, report, problems);
+    locale_back(host);
     return status;
 }
 
 enum eavemark_status eavemark_mutate(eavemark *handle, const char *topic, char **report,
                                     char **problems)
 {
-    struct mutation mutation = {0};
-    struct text out = TEXT_EMPTY;
-    mutate_run(&handle->laws, topic, &mutation);
-    say_if_out_of_memory(handle, &mutation.problems);
-    enum eavemark_status status = problems_status(&mutation.problems);
-    *report = NULL;
-    if (status == EAVEMARK_NOTHING_FAILED) {
-        if (report_mutate_text(&mutation, &out) > 0)
-            status = EAVEMARK_FAILED;
-        *report = text_release(&out);
-    }
-    *problems = problems_text(&mutation.problems);
-    if (*problems == NULL || (status <= EAVEMARK_FAILED && *report == NULL))
-        status = drop_both_texts(report, problems);
-    mutate_free(&mutation);
+    locale_t host;
+    const char *why = enter(lacks_but_job(handle, EAVEMARK_TEXT, report, problems), &host);
+    if (why != NULL)
+        return refuse(why, report, problems);
+    const enum eavemark_status status = inner_mutate(handle, topic, report, problems);
+    locale_back(host);
     return status;
 }
 
-static void write_county(struct laws *laws, const struct county_start *start,
-                         struct problems *problems)
+/* Calls that give one text ----------------------------------------------------------- */
+
+enum eavemark_status eavemark_fields(eavemark *handle, const char *topic, bool schema,
+                                     const char *jurisdiction, const char *date, char **text)
 {
-    struct text profile = TEXT_EMPTY, cases = TEXT_EMPTY;
-    county_profile_text(start, &profile);
-    county_cases_text(start, &cases);
-    if (profile.failed || cases.failed)
-        problem_out_of_memory(problems);
-    else
-        county_write(start, laws, profile.bytes, cases.bytes, problems);
-    text_free(&profile);
-    text_free(&cases);
+    locale_t host;
+    const char *why = enter(either(lacks_places(text, text), lacks_handle(handle)), &host);
+    if (why != NULL)
+        return refuse(why, NULL, text);
+    const enum eavemark_status status =
+        inner_fields(handle, topic, schema, jurisdiction, date, text);
+    locale_back(host);
+    return status;
+}
+
+enum eavemark_status eavemark_list(eavemark *handle, enum eavemark_names names, char **text)
+{
+    locale_t host;
+    const int number = (int)names;
+    const char *unknown = number < EAVEMARK_RULES || number > EAVEMARK_PARTS
+        ? "no such kind of names" : NULL;
+    const char *why =
+        enter(either(either(lacks_places(text, text), lacks_handle(handle)), unknown), &host);
+    if (why != NULL)
+        return refuse(why, NULL, text);
+    const enum eavemark_status status = inner_list(handle, names, text);
+    locale_back(host);
+    return status;
 }
 
 enum eavemark_status eavemark_county_new(eavemark *handle, const char *id, const char *follows,
                                          const char *title, char **text)
 {
-    struct problems problems = {0};
-    struct county_start start = {0};
-    struct text out = TEXT_EMPTY;
-    if (county_prepare(&start, &handle->laws, id, follows, title, &problems) == 0) {
-        /* What will be said comes first: nothing is written that cannot be told. */
-        text_addf(&out, "%s\n%s\nnext: eavemark proof %s\n", start.profile_path, start.cases_path,
-                  id);
-        if (out.failed)
-            problem_out_of_memory(&problems);
-        else
-            write_county(&handle->laws, &start, &problems);
-    }
-    const enum eavemark_status status = problems_status(&problems);
-    if (status != EAVEMARK_NOTHING_FAILED) {
-        text_free(&out);
-        problems_write(&problems, &out);
-    }
-    county_free(&start);
-    problems_free(&problems);
-    *text = text_release(&out);
-    return *text == NULL ? EAVEMARK_BROKEN : status;
-}
-
-/* Questions ------------------------------------------------------------------ */
-
-static char *questions_report(const struct questions *questions, enum eavemark_form form)
-{
-    struct text text = TEXT_EMPTY;
-    if (form == EAVEMARK_TEXT)
-        report_questions_text(questions, &text);
-    else
-        report_questions_json(questions, form == EAVEMARK_JSON, &text);
-    return text_release(&text);
-}
-
-enum eavemark_status eavemark_questions(eavemark *handle, const struct eavemark_request *request,
-                                        enum eavemark_form form, char **report, char **problems)
-{
-    struct checked_questions checked = {0};
-    const struct overrides overrides = {request->jurisdiction, request->date, NULL};
-    cJSON *job = read_request(request, &checked.problems);
-    if (job != NULL)
-        check_questions(&handle->laws, job, &overrides, request->name, &checked);
-    enum eavemark_status status = problems_status(&checked.problems);
-    *report = checked.judged ? questions_report(&checked.questions, form) : NULL;
-    *problems = problems_text(&checked.problems);
-    if (*problems == NULL || (checked.judged && *report == NULL)
-        || checked.result.counts[OUTCOME_BROKEN] > 0)
-        status = EAVEMARK_BROKEN;
-    checked_questions_free(&checked);
-    cJSON_Delete(job);
+    locale_t host;
+    const char *unsaid = id == NULL || follows == NULL || title == NULL
+        ? "a county needs an id, a place to follow and a title (NULL)" : NULL;
+    const char *why =
+        enter(either(either(lacks_places(text, text), lacks_handle(handle)), unsaid), &host);
+    if (why != NULL)
+        return refuse(why, NULL, text);
+    const enum eavemark_status status = inner_county_new(handle, id, follows, title, text);
+    locale_back(host);
     return status;
 }
 
-struct eavemark_interview {
-    struct interview *interview;
-    char *name;
-    const struct field *asked; /* of the question before, or NULL */
-};
-
-static eavemark_interview *interview_opened(eavemark *handle,
-                                            const struct eavemark_request *request,
-                                            struct problems *problems)
-{
-    const char *name = request->name == NULL ? "job" : request->name;
-    const struct overrides preset = {request->jurisdiction, request->date, NULL};
-    const bool given = request->text != NULL || request->name != NULL;
-    eavemark_interview *opened = calloc(1, sizeof(*opened));
-    if (opened != NULL)
-        opened->name = malloc(strlen(name) + 1);
-    if (opened == NULL || opened->name == NULL) {
-        free(opened);
-        problem_out_of_memory(problems);
-        return NULL;
-    }
-    memcpy(opened->name, name, strlen(name) + 1);
-    cJSON *job = given ? read_request(request, problems) : NULL;
-    if (problems->count == 0 && !problems->out_of_memory)
-        opened->interview = interview_start(&handle->laws, job, &preset, opened->name, problems);
-    if (opened->interview != NULL)
-        return opened;
-    eavemark_interview_close(opened);
-    return NULL;
-}
+/* Interviews --------------------------------------------------------------------------- */
 
 eavemark_interview *eavemark_interview_open(eavemark *handle,
                                             const struct eavemark_request *request,
                                             enum eavemark_status *status, char **problems)
 {
-    struct problems found = {0};
-    eavemark_interview *opened = interview_opened(handle, request, &found);
-    *status = problems_status(&found);
-    *problems = problems_text(&found);
-    problems_free(&found);
+    locale_t host;
+    const char *why = enter(either(lacks_places(status, problems), lacks_handle(handle)), &host);
+    if (why != NULL) {
+        const enum eavemark_status refused = refuse(why, NULL, problems);
+        if (status != NULL)
+            *status = refused;
+        return NULL;
+    }
+    const struct eavemark_request asked =
+        request == NULL ? (struct eavemark_request){0} : named(request);
+    eavemark_interview *opened = inner_interview_open(handle, &asked, status, problems);
+    locale_back(host);
     return opened;
 }
 
-/* True when the field before was of another part of the job. */
-static bool part_begins(const struct field *before, const struct field *now)
+static const char *lacks_interview(const eavemark_interview *interview, const void *place)
 {
-    if (before == NULL)
-        return true;
-    const size_t length = strcspn(now->path, ".");
-    return strcspn(before->path, ".") != length || memcmp(before->path, now->path, length) != 0;
+    return either(lacks_places(place, place),
+                  interview == NULL ? "a call without an interview (NULL)" : NULL);
 }
 
 char *eavemark_interview_ask(eavemark_interview *interview, bool help, char **problems)
 {
-    struct problems found = {0};
-    struct text text = TEXT_EMPTY;
-    const struct question *question = interview_ask(interview->interview, &found);
-    *problems = problems_text(&found);
-    problems_free(&found);
-    if (question == NULL)
+    locale_t host;
+    const char *why = enter(lacks_interview(interview, problems), &host);
+    if (why != NULL) {
+        refuse(why, NULL, problems);
         return NULL;
-    if (help) {
-        report_question_help(question, &text);
-    } else {
-        report_question(question, part_begins(interview->asked, question->field), &text);
-        interview->asked = question->field;
     }
-    char *words = text_release(&text);
-    if (words == NULL) {
-        free(*problems);
-        *problems = NULL;
-    }
+    char *words = inner_interview_ask(interview, help, problems);
+    locale_back(host);
     return words;
 }
 
 bool eavemark_interview_answer(eavemark_interview *interview, const char *words, char **why)
 {
-    struct text text = TEXT_EMPTY, safe = TEXT_EMPTY;
-    const bool taken = interview_answer(interview->interview, words, &text);
-    utf8_add_printable(&safe, text.failed || (!taken && text.length == 0) ? "out of memory"
-                                                                         : text_string(&text));
-    text_free(&text);
-    *why = text_release(&safe);
+    locale_t host;
+    const char *lacking = enter(either(lacks_interview(interview, why),
+                                       words == NULL ? "an answer without words (NULL)" : NULL),
+                                &host);
+    if (lacking != NULL) {
+        refuse(lacking, NULL, why);
+        return false;
+    }
+    const bool taken = inner_interview_answer(interview, words, why);
+    locale_back(host);
     return taken;
 }
 
 bool eavemark_interview_wants_name(const eavemark_interview *interview)
 {
-    const struct field *asked = interview->asked;
-    return asked != NULL && (asked->type == FIELD_TEXT || asked->type == FIELD_REFERENCE);
+    return interview != NULL && inner_interview_wants_name(interview);
 }
 
 bool eavemark_interview_skip(eavemark_interview *interview, char **why)
 {
-    struct text text = TEXT_EMPTY;
-    const bool skipped = interview_skip(interview->interview, &text);
-    *why = text_release(&text);
+    locale_t host;
+    const char *lacking = enter(lacks_interview(interview, why), &host);
+    if (lacking != NULL) {
+        refuse(lacking, NULL, why);
+        return false;
+    }
+    const bool skipped = inner_interview_skip(interview, why);
+    locale_back(host);
     return skipped;
 }
 
 bool eavemark_interview_back(eavemark_interview *interview)
 {
-    return interview_back(interview->interview);
+    return interview != NULL && inner_interview_back(interview);
 }
 
 char *eavemark_interview_job(eavemark_interview *interview, size_t *answered, size_t *skipped,
                              char **problems)
 {
-    struct problems found = {0};
-    struct text text = TEXT_EMPTY;
-    const struct interview_counts counts = interview_count(interview->interview);
-    *answered = counts.answered;
-    *skipped = counts.skipped;
-    const cJSON *job = interview_job(interview->interview, &found);
-    const bool sound = found.count == 0 && !found.out_of_memory;
-    *problems = problems_text(&found);
-    problems_free(&found);
-    if (!sound)
+    locale_t host;
+    const char *why = enter(either(lacks_places(answered, skipped),
+                                   lacks_interview(interview, problems)), &host);
+    if (why != NULL) {
+        refuse(why, NULL, problems);
         return NULL;
-    job_write(job, &text);
-    return text_release(&text);
+    }
+    char *job = inner_interview_job(interview, answered, skipped, problems);
+    locale_back(host);
+    return job;
 }
 
 void eavemark_interview_close(eavemark_interview *interview)
 {
-    if (interview == NULL)
-        return;
-    interview_free(interview->interview);
-    free(interview->name);
-    free(interview);
+    if (interview != NULL)
+        inner_interview_close(interview);
 }

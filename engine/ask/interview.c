@@ -529,12 +529,16 @@ static bool try_value(struct interview *interview, cJSON *value, const char *wor
     return held;
 }
 
+static const char NOTHING_ASKED[] = "nothing was asked";
+
 bool interview_answer(struct interview *interview, const char *words, struct text *why)
 {
     const struct question *question = interview->now;
     cJSON *value = NULL;
-    if (question == NULL)
+    if (question == NULL) {
+        text_add(why, NOTHING_ASKED);
         return false;
+    }
     if (question->same != NULL && strcmp(words, "=") == 0) {
         value = cJSON_Duplicate(question->same, true);
     } else {
@@ -552,8 +556,10 @@ bool interview_answer(struct interview *interview, const char *words, struct tex
 
 bool interview_skip(struct interview *interview, struct text *why)
 {
-    if (interview->now == NULL)
+    if (interview->now == NULL) {
+        text_add(why, NOTHING_ASKED);
         return false;
+    }
     if (interview->now->field->required) {
         text_add(why, "a job cannot do without this");
         return false;

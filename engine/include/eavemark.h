@@ -7,7 +7,12 @@
  * A handle holds a home folder (rules/ and jurisdictions/) and what was
  * loaded from it. There is no global state: different handles may be used
  * from different threads; one handle from one thread at a time. Nothing is
- * printed, and no file is written but by eavemark_county_new.
+ * printed, and no file is written but by eavemark_county_new. The host's locale changes
+ * nothing, and is as it was when a call returns.
+ *
+ * NULL where a call needs something, a request with neither text nor name, a form or kind
+ * that is none: EAVEMARK_UNUSABLE, NULL or false, with a message where there is a place
+ * for one; the same for an answer before a question.
  */
 #ifndef EAVEMARK_H
 #define EAVEMARK_H
@@ -35,7 +40,7 @@ enum eavemark_status {
 /* EAVEMARK_HTML is for checks and cards; what knows no such form gives text. */
 enum eavemark_form { EAVEMARK_TEXT, EAVEMARK_JSON, EAVEMARK_JSON_LINE, EAVEMARK_HTML };
 
-/* Opens a home folder. NULL only when out of memory; a folder without rules
+/* Opens a home folder. NULL only when out of memory, or home is NULL; a folder without rules
  * shows as a problem of the first call that needs them. */
 eavemark *eavemark_open(const char *home);
 void eavemark_close(eavemark *handle);

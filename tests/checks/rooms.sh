@@ -55,7 +55,7 @@ while IFS=$tab read -r room files holds not may libraries; do
     name=${room%/}
     own="engine/$name"
     case $name in
-    include) own='engine/include engine/eavemark.c' ;;
+    include) own='engine/include engine/eavemark.c engine/inner.c' ;;
     command) own='engine/command engine/main.c' ;;
     esac
     for other in $may; do
