@@ -316,7 +316,7 @@ local function shared(read, year)
     ["permit.rest_months"] = read(12, "R908.1.1"),
 
     -- Ties from roof to wall: strengthened with the reroof, up to a share of its price.
-    ["papers.wall_ties_required"] = read(true, "R908.8", { sense = "equals" }),
+    ["papers.wall_ties_required"] = read(true, "R908.8", { sense = "equals", stricter = true }),
     ["papers.wall_ties_house_kinds"] = read(ALL_KINDS, "R908.8",
       { sense = "one_of", disputed = ONE_FAMILY }),
     ["papers.wall_ties_value_from"] = read(300000, "R908.8", in_unit("usd", "from")),

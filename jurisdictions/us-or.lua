@@ -50,7 +50,8 @@ local function edition(from, to, unsure)
 
       -- Two coverings there already: strip.
       ["layers.most"] = read(nil, "R908.3.1.1 item 3"),
-      ["fire.forest_counts"] = { true, sense = "equals", book = "ORS", cite = "215.730",
+      ["fire.forest_counts"] = { true, sense = "equals", stricter = true, book = "ORS",
+        cite = "215.730",
         status = "seen", source = "an older copy of the state's chapter 9 quoting the statute" },
       ["fire.pv_class_required"] = read(false, "R902"),
       ["fire.deemed_A_any_deck"] = read({ "slate", "clay_tile", "concrete_tile", "metal_panel",

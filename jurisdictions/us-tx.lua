@@ -18,7 +18,7 @@ jurisdiction "us-tx" {
   as_seen = "2026-11-25",
   rules = "us-tx.rules.lua",
   figures = {
-    ["papers.windstorm_book_here"] = { false, sense = "equals", cite = LAW, status = "seen",
-      source = "the insurance department's page on its own books" },
+    ["papers.windstorm_book_here"] = { false, sense = "equals", stricter = "neither", cite = LAW,
+      status = "seen", source = "the insurance department's page on its own books" },
   },
 }

@@ -44,6 +44,17 @@ struct entry {
     struct entry *next;
 };
 
+/* What is said of a figure beside its value: which of yes and no asks for more, and the
+ * switch that it stands behind. */
+struct entry_way {
+    const char *name;
+    enum stricter stricter; /* STRICTER_UNSAID: of the switch alone */
+    const char *behind;     /* or NULL */
+    const char *file;
+    int line;
+    struct entry_way *next;
+};
+
 struct entry_drop {
     const char *rule, *reason;
     int line;
@@ -69,6 +80,7 @@ struct block {
     const char **parts; /* files beside this one with more of its figures */
     size_t part_count;
     struct entry *entries;
+    struct entry_way *ways;
     struct entry_drop *drops;
     struct entry_gap *gaps;
     int line;

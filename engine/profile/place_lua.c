@@ -20,6 +20,7 @@ struct loading {
     const char *id;
     struct block *block;  /* being read */
     struct entry **last;  /* where its next entry goes */
+    struct entry_way **last_way;
     const struct source *source; /* the file being run: the place's own, or a part */
     int editions;
     size_t figures, parts, drops, said;
@@ -230,7 +231,8 @@ static int line_of_name(lua_State *lua, const char *name)
 
 static const char *const FIGURE_KEYS[] = {"unit", "sense", "cite", "status", "source", "disputed",
                                           "rival", "book", "read_in", "pages", "and_most",
-                                          "and_least", "at_counts", "at_figure", NULL};
+                                          "and_least", "at_counts", "at_figure", "stricter",
+                                          "behind", NULL};
 
 /* The editions in whose text the figure at index was read. */
 static struct value read_editions(lua_State *lua, int index, const struct entry *entry)
@@ -287,6 +289,35 @@ static enum at_counts read_at(lua_State *lua, int table, const struct entry *ent
     return at;
 }
 
+/* Says it of a figure, after what is said already. */
+static void add_way(lua_State *lua, const char *name, enum stricter stricter, const char *behind,
+                    int line)
+{
+    struct loading *loading = loading_of(lua);
+    struct entry_way *way = keep(lua, 1, sizeof(*way));
+    *way = (struct entry_way){name, stricter, behind, loading->source->path, line, NULL};
+    *loading->last_way = way;
+    loading->last_way = &way->next;
+}
+
+/* stricter = true, false or "neither"; behind = "switch". */
+static void read_way(lua_State *lua, int table, const struct entry *entry)
+{
+    enum stricter stricter = STRICTER_UNSAID;
+    const char *behind = text_of(lua, table, "behind", entry->line);
+    lua_getfield(lua, table, "stricter");
+    if (lua_isboolean(lua, -1))
+        stricter = lua_toboolean(lua, -1) ? STRICTER_YES : STRICTER_NO;
+    else if (lua_type(lua, -1) == LUA_TSTRING && strcmp(lua_tostring(lua, -1), "neither") == 0)
+        stricter = STRICTER_NEITHER;
+    else if (!lua_isnil(lua, -1))
+        say(lua, entry->line, "figure \"%s\": stricter is true, false or \"neither\"%s",
+            entry->name, "");
+    lua_pop(lua, 1);
+    if (stricter != STRICTER_UNSAID || behind != NULL)
+        add_way(lua, entry->name, stricter, behind, entry->line);
+}
+
 /* Reads the figure on top of the stack. */
 static void read_figure(lua_State *lua, const char *name)
 {
@@ -318,6 +349,7 @@ static void read_figure(lua_State *lua, const char *name)
     read_bounds(lua, table, entry);
     entry->at = read_at(lua, table, entry);
     entry->at_figure = text_of(lua, table, "at_figure", line);
+    read_way(lua, table, entry);
     if (entry->rival.kind != VALUE_NONE && entry->disputed == NULL)
         say(lua, line, "figure \"%s\" has a rival value, but no disputed = \"...\" that says "
             "whose it is%s", name, "");
@@ -365,6 +397,55 @@ static int part_figures(lua_State *lua)
     lua_settop(lua, 1);
     read_figure_table(lua, 1);
     return 0;
+}
+
+/* The names listed in the table at index, each said the same of. */
+static void read_names(lua_State *lua, int index, enum stricter stricter, const char *behind)
+{
+    struct loading *loading = loading_of(lua);
+    const size_t count = (size_t)lua_rawlen(lua, index);
+    loading->figures += count;
+    if (loading->figures > PLACE_FIGURES_MOST)
+        luaL_error(lua, "more than %d figures", PLACE_FIGURES_MOST);
+    for (size_t i = 1; i <= count; i++) {
+        lua_rawgeti(lua, index, (lua_Integer)i);
+        if (lua_type(lua, -1) != LUA_TSTRING)
+            luaL_error(lua, "a list of names of figures expected");
+        const char *name = copy_string(lua, -1);
+        char quoted[160];
+        snprintf(quoted, sizeof(quoted), "\"%s\"", name);
+        sandbox_charge(lua, loading->source->length / BYTES_A_STEP);
+        add_way(lua, name, stricter, behind, source_line(loading->source, quoted, 1));
+        lua_pop(lua, 1);
+    }
+}
+
+/* stricter { }, looser { }, neither { }: what yes is, of the figures named. Upvalue: which. */
+static int part_ways(lua_State *lua)
+{
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    if (loading_of(lua)->source == loading_of(lua)->place->source)
+        return luaL_error(lua, "this belongs in a part; here write it beside the figure");
+    read_names(lua, 1, (enum stricter)lua_tointeger(lua, lua_upvalueindex(1)), NULL);
+    return 0;
+}
+
+/* behind "switch" { names }: the second call, with the table. Upvalue: the switch. */
+static int take_behind(lua_State *lua)
+{
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    if (loading_of(lua)->source == loading_of(lua)->place->source)
+        return luaL_error(lua, "this belongs in a part; here write it beside the figure");
+    read_names(lua, 1, STRICTER_UNSAID, copy_string(lua, lua_upvalueindex(1)));
+    return 0;
+}
+
+static int part_behind(lua_State *lua)
+{
+    luaL_checkstring(lua, 1);
+    lua_settop(lua, 1);
+    lua_pushcclosure(lua, take_behind, 1);
+    return 1;
 }
 
 static void read_parts(lua_State *lua, int index)
@@ -539,6 +620,9 @@ static void start_block(struct loading *loading, struct block *block)
     loading->last = &block->entries;
     while (*loading->last != NULL)
         loading->last = &(*loading->last)->next;
+    loading->last_way = &block->ways;
+    while (*loading->last_way != NULL)
+        loading->last_way = &(*loading->last_way)->next;
 }
 
 /* jurisdiction "id" { ... }: the second call, with the table. Upvalue: line. */
@@ -584,6 +668,18 @@ static int define(lua_State *lua)
     sandbox_define(lua, "jurisdiction");
     lua_pushcfunction(lua, part_figures);
     sandbox_define(lua, "figures");
+    static const struct {
+        const char *word;
+        enum stricter yes;
+    } WAYS[] = {{"stricter", STRICTER_YES}, {"looser", STRICTER_NO},
+                {"neither", STRICTER_NEITHER}};
+    for (size_t i = 0; i < sizeof(WAYS) / sizeof(WAYS[0]); i++) {
+        lua_pushinteger(lua, WAYS[i].yes);
+        lua_pushcclosure(lua, part_ways, 1);
+        sandbox_define(lua, WAYS[i].word);
+    }
+    lua_pushcfunction(lua, part_behind);
+    sandbox_define(lua, "behind");
     return 0;
 }
 

@@ -499,6 +499,58 @@ static void overlay_figures(struct resolving *r)
     }
 }
 
+static void say_way(struct resolving *r, const struct entry_way *way, const char *what)
+{
+    problem_at_line(r->problems, PROBLEM_RULES, way->file, way->line, 0, "figure \"%s\" %s",
+                    way->name, what);
+}
+
+/* Those of one model's editions may lack in what they all follow. */
+static void say_no_figure(struct resolving *r, const struct entry_way *way, const char *name)
+{
+    struct nearest nearest;
+    if (r->blocks[0]->base_only)
+        return;
+    nearest_start(&nearest, name);
+    for (size_t i = 0; i < r->profile->figure_count; i++)
+        nearest_offer(&nearest, r->profile->figures[i].name);
+    problem_at_line(r->problems, PROBLEM_RULES, way->file, way->line, 0,
+                    "no figure is named \"%s\"; the nearest is %s", name,
+                    nearest.name == NULL ? "none" : nearest.name);
+}
+
+static void settle_way(struct resolving *r, const struct entry_way *way)
+{
+    struct figure *figure = figure_find(r->profile, r->profile->figure_count, way->name);
+    const struct figure *lever = way->behind == NULL ? NULL
+        : figure_find(r->profile, r->profile->figure_count, way->behind);
+    if (figure == NULL) {
+        say_no_figure(r, way, way->name);
+    } else if (way->behind != NULL && lever == NULL) {
+        say_no_figure(r, way, way->behind);
+    } else if (lever != NULL && (lever->value.kind != VALUE_YES_NO || lever == figure)) {
+        say_way(r, way, "stands behind what is no switch: another figure that is yes or no");
+    } else if (way->stricter != STRICTER_UNSAID && figure->value.kind != VALUE_YES_NO) {
+        say_way(r, way, "is no yes or no: its sense says which way it binds");
+    } else if (way->stricter != STRICTER_UNSAID && figure->stricter != STRICTER_UNSAID
+               && figure->stricter != way->stricter) {
+        say_way(r, way, "changes which of yes and no is stricter");
+    } else {
+        if (way->stricter != STRICTER_UNSAID)
+            figure->stricter = way->stricter;
+        if (way->behind != NULL)
+            figure->behind = way->behind;
+    }
+}
+
+/* What each block says of figures beside their values, the farthest first. */
+static void settle_ways(struct resolving *r)
+{
+    for (size_t i = r->depth; i-- > 0;)
+        for (const struct entry_way *w = r->blocks[i]->ways; w != NULL; w = w->next)
+            settle_way(r, w);
+}
+
 /* What a place was seen to say nothing of is known to be as its model has it; an
  * invented place has no pages beside its file. */
 static void read_pages(struct resolving *r)
@@ -770,6 +822,7 @@ struct profile *profile_resolve_from(struct place_cache *cache, const char *home
         settle_readings(&r);
         read_pages(&r);
         settle_at(&r);
+        settle_ways(&r);
         lay_drops(&r);
         lay_gaps(&r);
         lay_rule_files(&r);

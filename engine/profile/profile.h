@@ -24,11 +24,21 @@ enum { PROFILE_LONGEST_CHAIN = 12 };
 /* Does what is exactly at a figure reach or meet it? */
 enum at_counts { AT_AS_SENSE_SAYS, AT_COUNTS, AT_COUNTS_NOT };
 
+/* Which of a figure's yes and no asks for more. */
+enum stricter {
+    STRICTER_UNSAID,
+    STRICTER_YES,
+    STRICTER_NO,
+    STRICTER_NEITHER, /* each asks for something that the other does not */
+};
+
 struct figure {
     const char *name;          /* "layers.most" */
     struct value value;        /* a number, yes/no or set */
     enum sense sense;         /* at_least ... under */
     struct cite cite;
+    enum stricter stricter;    /* of a yes or no */
+    const char *behind;        /* the yes-or-no figure without which this binds nobody; or NULL */
     const char *disputed;      /* how sources disagree, or NULL */
     struct value rival;        /* what the other source says; VALUE_NONE: not stated */
     const char *borrowed;      /* why it is not this place's law: judges nothing; or NULL */

@@ -43,55 +43,21 @@ static enum difference_kind set_kind(enum sense sense, const struct value *from,
     return fewer == lets_in ? DIFFERENCE_STRICTER : DIFFERENCE_LOOSER;
 }
 
-/* The name ends in the word, or has it followed by what it is about. */
-static bool name_says(const char *name, const char *word)
+/* True and false say nothing of which way they go: the figure does. */
+static enum difference_kind flag_kind(const struct figure *figure)
 {
-    const char *found = strstr(name, word);
-    const char after = found == NULL ? 'x' : found[strlen(word)];
-    return after == '\0' || after == '_';
+    if (figure->stricter != STRICTER_YES && figure->stricter != STRICTER_NO)
+        return DIFFERENCE_CHANGED;
+    return figure->value.yes == (figure->stricter == STRICTER_YES) ? DIFFERENCE_STRICTER
+                                                                   : DIFFERENCE_LOOSER;
 }
 
-/* True and false say nothing of which way they go; the figure's name may
- * (jurisdictions/README.md). */
-static enum difference_kind flag_kind(const char *name, bool to)
-{
-    static const char *const DUTIES[] = {"_required", "_needs", "_counts"};
-    static const char *const LEAVES[] = {"_allowed", "_exempt"};
-    for (size_t i = 0; i < sizeof(DUTIES) / sizeof(DUTIES[0]); i++)
-        if (name_says(name, DUTIES[i]) || strcmp(strrchr(name, '.') + 1, DUTIES[i] + 1) == 0)
-            return to ? DIFFERENCE_STRICTER : DIFFERENCE_LOOSER;
-    for (size_t i = 0; i < sizeof(LEAVES) / sizeof(LEAVES[0]); i++)
-        if (name_says(name, LEAVES[i]))
-            return to ? DIFFERENCE_LOOSER : DIFFERENCE_STRICTER;
-    return DIFFERENCE_CHANGED;
-}
-
-/* The longest-named switch ("papers.sketch_required") of which the name begins like
- * this figure's ("papers.sketch_copies_least"), or NULL. */
-static const struct figure *switch_of(const struct profile *profile, const char *name)
-{
-    static const char *const ENDS[] = {"required", "counts"};
-    const struct figure *found = NULL;
-    size_t longest = 0;
-    for (size_t i = 0; i < profile->figure_count; i++) {
-        const struct figure *figure = &profile->figures[i];
-        const char *end = strrchr(figure->name, '_');
-        const size_t length = end == NULL ? 0 : (size_t)(end - figure->name) + 1;
-        if (figure->value.kind != VALUE_YES_NO || length <= longest
-            || strncmp(name, figure->name, length) != 0 || strcmp(name, figure->name) == 0)
-            continue;
-        for (size_t w = 0; w < sizeof(ENDS) / sizeof(ENDS[0]); w++)
-            if (strcmp(end + 1, ENDS[w]) == 0) {
-                found = figure;
-                longest = length;
-            }
-    }
-    return found;
-}
-
+/* Does the figure stand behind a switch that is off? */
 static bool is_off(const struct profile *profile, const char *name)
 {
-    const struct figure *lever = switch_of(profile, name);
+    const struct figure *figure = profile_figure(profile, name);
+    const struct figure *lever = figure == NULL || figure->behind == NULL
+        ? NULL : profile_figure(profile, figure->behind);
     return lever != NULL && !lever->value.yes;
 }
 
@@ -121,8 +87,7 @@ static enum difference_kind figure_kind(const struct figure *from, const struct 
     case VALUE_SET:
         return set_kind(to->sense, &from->value, &to->value);
     case VALUE_YES_NO:
-        return strchr(to->name, '.') == NULL ? DIFFERENCE_CHANGED
-                                             : flag_kind(to->name, to->value.yes);
+        return flag_kind(to);
     case VALUE_NONE:
     case VALUE_TEXT:
         break;

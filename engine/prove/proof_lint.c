@@ -284,6 +284,19 @@ static void lint_reach(struct proof *proof, struct place_proof *place, struct pr
 
 /* The whole ------------------------------------------------------------------------------ */
 
+/* Nobody can be told which way a new yes or no went. */
+static void lint_way(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                     const struct law *parent, const struct entry *entry)
+{
+    const struct figure *own = profile_figure(block->law->profile, entry->name);
+    if (own == NULL || own->value.kind != VALUE_YES_NO || own->stricter != STRICTER_UNSAID
+        || (parent != NULL && profile_figure(parent->profile, entry->name) != NULL))
+        return;
+    say(proof, place, block, entry->file, entry->line, false,
+        arena_format(&proof->arena, "figure \"%s\" is yes or no, and does not say which asks for "
+                     "more: write stricter = true, false or \"neither\"", entry->name));
+}
+
 void proof_lint(struct proof *proof, struct place_proof *place, struct proof_block *block,
                 const struct law *parent)
 {
@@ -292,6 +305,8 @@ void proof_lint(struct proof *proof, struct place_proof *place, struct proof_blo
         lint_words(proof, place, block, parent->profile, e);
         lint_book(proof, place, block, parent->profile, e);
     }
+    for (const struct entry *e = block->block->entries; e != NULL; e = e->next)
+        lint_way(proof, place, block, parent, e);
     for (const struct entry_drop *d = block->block->drops; parent != NULL && d != NULL; d = d->next)
         lint_drop(proof, place, block, parent->profile, d);
     for (const struct source *s = block->law->book->sources.first; s != NULL; s = s->next) {

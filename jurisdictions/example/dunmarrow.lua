@@ -15,7 +15,7 @@ jurisdiction "example/dunmarrow" {
   figures = {
     ["shingle.hail_classes"] = { { "class_3", "class_4" }, sense = "one_of", cite = "s. 4",
       status = "invented", source = "Dunmarrow County, Harrow" },
-    ["shingle.hail_wrapper_required"] = { false, sense = "equals", cite = "s. 6",
+    ["shingle.hail_wrapper_required"] = { false, stricter = true, sense = "equals", cite = "s. 6",
       status = "invented", source = "Dunmarrow County, Harrow" },
   },
 }
@@ -30,7 +30,7 @@ jurisdiction "example/dunmarrow" {
   figures = {
     ["shingle.hail_classes"] = { { "class_4" }, sense = "one_of", cite = "s. 4",
       status = "invented", source = "Dunmarrow County, Harrow" },
-    ["shingle.hail_wrapper_required"] = { true, sense = "equals", cite = "s. 6",
+    ["shingle.hail_wrapper_required"] = { true, stricter = true, sense = "equals", cite = "s. 6",
       status = "invented", source = "Dunmarrow County, Harrow" },
     ["ice_barrier.required"] = { true, cite = "s. 9" },
     ["ice_barrier.unheated_exempt"] = { true, cite = "s. 9" },

@@ -30,7 +30,7 @@ jurisdiction "example/tamarack" {
     ["fasteners.per_shingle_least"] = { 6, cite = "15.04.032" },
     ["deck.nail_edge_most"] = { 4, cite = "15.04.034" },
 
-    ["deck.pictures_required"] = { true, sense = "equals", cite = "15.04.036",
+    ["deck.pictures_required"] = { true, stricter = true, sense = "equals", cite = "15.04.036",
       status = "invented", source = "Tamarack County, Harrow" },
   },
 }

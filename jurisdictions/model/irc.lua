@@ -27,7 +27,7 @@ jurisdiction "model/irc" {
   edition = "IRC",
   parts = { "irc.fire.lua", "irc.energy.lua", "irc.flashing.lua", "irc.valley.lua",
     "irc.wood.lua", "irc.editions.lua", "irc.permit.lua", "irc.papers.lua", "irc.inspection.lua",
-    "irc.alarms.lua", "irc.local.lua", "irc.states.lua" },
+    "irc.alarms.lua", "irc.local.lua", "irc.states.lua", "irc.which_way.lua" },
   figures = {
     -- layers, slope, underlayment, ice_barrier, drip_edge, cautions ----------
 

@@ -519,6 +519,69 @@ static void at_counts_means_the_figure_that_says_so(void **state)
     assert_refused("example/a", "at_figure \"test.ta\" is no yes or no of this place");
 }
 
+/* Which way a yes or no goes, and behind which switch a limit stands, is inherited. */
+static void says_which_way_a_figure_goes(void **state)
+{
+    (void)state;
+    static const char MODEL[] =
+        "jurisdiction \"model/way\" { title = \"M\", model = true, edition = \"M 1\",\n"
+        "  parts = { \"way.more.lua\" }, figures = {\n"
+        "  [\"test.on\"] = { true, sense = \"equals\", stricter = true, cite = \"1\",\n"
+        "    status = \"seen\", source = \"p\" },\n"
+        "  [\"test.off\"] = { true, sense = \"equals\", cite = \"1\", status = \"seen\",\n"
+        "    source = \"p\" },\n"
+        "  [\"test.limit\"] = { 25, unit = \"percent\", sense = \"over\", cite = \"1\",\n"
+        "    status = \"seen\", source = \"p\" } } }\n";
+    place("model/way", MODEL);
+    home_write(&home, "jurisdictions/model/way.more.lua",
+               "looser { \"test.off\" }\nbehind \"test.on\" { \"test.limit\" }\n");
+    place("example/a", "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
+          "  follows = \"model/way\", figures = { [\"test.on\"] = { false, cite = \"7\" },\n"
+          "  [\"test.limit\"] = { 50, cite = \"7\" } } }\n");
+    struct profile *profile = resolved("example/a", "2026-03-02");
+    assert_int_equal(profile_figure(profile, "test.on")->stricter, STRICTER_YES);
+    assert_int_equal(profile_figure(profile, "test.off")->stricter, STRICTER_NO);
+    assert_string_equal(profile_figure(profile, "test.limit")->behind, "test.on");
+    profile_free(profile);
+    static const struct {
+        const char *part, *says;
+    } wrong[] = {
+        {"looser { \"test.on\" }\n", "jurisdictions/model/way.more.lua:1: figure \"test.on\" "
+         "changes which of yes and no is stricter"},
+        {"\nstricter { \"test.limit\" }\n", "way.more.lua:2: figure \"test.limit\" is no yes or no"},
+        {"stricter { \"test.onn\" }\n", "no figure is named \"test.onn\"; the nearest is test.on"},
+        {"behind \"test.limit\" { \"test.on\" }\n", "stands behind what is no switch"},
+        {"behind \"test.onn\" { \"test.limit\" }\n", "no figure is named \"test.onn\""},
+        {"stricter { 3 }\n", "a list of names of figures expected"},
+    };
+    for (size_t i = 0; i < sizeof(wrong) / sizeof(wrong[0]); i++) {
+        home_write(&home, "jurisdictions/model/way.more.lua", wrong[i].part);
+        assert_refused("example/a", wrong[i].says);
+    }
+    assert_block_refused("figures = { [\"test.required\"] = { cite = \"1\", stricter = \"yes\" } }",
+                         "figure \"test.required\": stricter is true, false or \"neither\"");
+}
+
+/* The model code itself, as it stands in jurisdictions/. */
+static void every_yes_or_no_of_the_model_says_it(void **state)
+{
+    (void)state;
+    static const char *const EDITIONS[] = {"model/irc-2012", "model/irc-2015", "model/irc-2018",
+                                           "model/irc-2021", "model/irc-2024"};
+    for (size_t i = 0; i < sizeof(EDITIONS) / sizeof(EDITIONS[0]); i++) {
+        struct problems problems = {0};
+        struct profile *profile =
+            profile_resolve(EAVEMARK_HOME_DIR, EDITIONS[i], 20260302, "test", &problems);
+        assert_non_null(profile);
+        for (size_t f = 0; f < profile->figure_count; f++)
+            if (profile->figures[f].value.kind == VALUE_YES_NO
+                && profile->figures[f].stricter == STRICTER_UNSAID)
+                fail_msg("%s does not say whether yes or no is stricter", profile->figures[f].name);
+        profile_free(profile);
+        problems_free(&problems);
+    }
+}
+
 static void a_new_figure_says_everything(void **state)
 {
     (void)state;
@@ -680,6 +743,8 @@ int main(void)
         in_home(a_moved_figure_is_cited),
         in_home(a_bound_fits_its_figure),
         in_home(at_counts_means_the_figure_that_says_so),
+        in_home(says_which_way_a_figure_goes),
+        in_home(every_yes_or_no_of_the_model_says_it),
         in_home(a_reading_holds_for_its_editions),
         in_home(a_reading_is_of_a_model_and_was_seen),
         in_home(a_new_figure_says_everything),

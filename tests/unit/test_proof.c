@@ -39,15 +39,16 @@ static const char RULES[] =
     "  applies = function(job, figure) return false end,\n"
     "  judge = function(job, figure)\n"
     "    local names = { \"roof.lap_least\", \"roof.wind_from\", \"roof.high_over\",\n"
-    "      \"roof.low_under\", \"roof.not_over\", \"roof.way\", \"roof.overlay_allowed\",\n"
+    "      \"roof.low_under\", \"roof.not_over\", \"roof.way\", \"roof.overlay\",\n"
     "      \"roof.exactly\", \"roof.papers\", \"roof.old_kinds\", \"roof.lengths\",\n"
     "      \"roof.sketch_required\", \"roof.sketch_copies_least\" }\n"
     "    return at_least(1, figure(names[1]), 'in')\n"
     "  end }\n";
 
 static const char MODEL[] =
-    "local function f(value, sense, unit)\n"
-    "  return { value, sense = sense, unit = unit, cite = 'R1', status = 'seen', source = 's' }\n"
+    "local function f(value, sense, unit, yes, lever)\n"
+    "  return { value, sense = sense, unit = unit, cite = 'R1', status = 'seen', source = 's',\n"
+    "    stricter = yes, behind = lever }\n"
     "end\n"
     "jurisdiction 'model/base' { title = 'The base', model = true, edition = 'Base 1',\n"
     "  figures = {\n"
@@ -59,14 +60,14 @@ static const char MODEL[] =
     "    ['roof.exactly'] = f(4, 'equals', 'in'),\n"
     "    ['roof.kinds'] = f({ 'felt', 'synthetic' }, 'one_of'),\n"
     "    ['roof.not_over'] = f({ 'slate' }, 'none_of'),\n"
-    "    ['roof.kind_required'] = f(true, 'equals'),\n"
-    "    ['roof.overlay_allowed'] = f(true, 'equals'),\n"
-    "    ['roof.way'] = f(true, 'equals'),\n"
+    "    ['roof.kind_required'] = f(true, 'equals', nil, true),\n"
+    "    ['roof.overlay'] = f(true, 'equals', nil, false),\n"
+    "    ['roof.way'] = f(true, 'equals', nil, 'neither'),\n"
     "    ['roof.papers'] = f({ 'felt', 'none' }, 'all_of'),\n"
     "    ['roof.old_kinds'] = f({ 'felt' }, 'among'),\n"
     "    ['roof.lengths'] = f({ '1.25', '1.5' }, 'one_of'),\n"
-    "    ['roof.sketch_required'] = f(false, 'equals'),\n"
-    "    ['roof.sketch_copies_least'] = f(2, 'at_least', 'count'),\n"
+    "    ['roof.sketch_required'] = f(false, 'equals', nil, true),\n"
+    "    ['roof.sketch_copies_least'] = f(2, 'at_least', 'count', nil, 'roof.sketch_required'),\n"
     "  } }\n";
 
 static const char JOB[] =
@@ -188,7 +189,7 @@ static const struct move MOVES[] = {
     {"roof.not_over", "{}", "looser"},       {"roof.kind_required", "false", "looser"},
     {"roof.papers", "{ 'felt', 'none', 'synthetic' }", "stricter"},
     {"roof.papers", "{ 'felt' }", "looser"}, {"roof.papers", "{}", "looser"}, {"roof.old_kinds", "{ 'felt', 'none' }", "changed"},
-    {"roof.overlay_allowed", "false", "stricter"}, {"roof.way", "false", "changed"},
+    {"roof.overlay", "false", "stricter"}, {"roof.way", "false", "changed"},
 };
 
 static void tells_which_way_a_figure_moved(void **state)
@@ -210,6 +211,23 @@ static void tells_which_way_a_figure_moved(void **state)
             assert_lacks(proof.report, "Caution: ");
         assert_ends(proof.report, "\n0 passed, 0 failed\n");
     }
+    end(&proof);
+}
+
+/* No name says it: only the figure does. */
+static void asks_of_a_new_yes_or_no_which_is_stricter(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    county(&proof, "figures = { ['roof.new_required'] = { true, sense = 'equals', cite = 'C1',\n"
+                   "  status = 'invented', source = 'Elm' } },\n");
+    join_lines(proof.report);
+    assert_has(proof.report, "figure \"roof.new_required\" is yes or no, and does not say which "
+                             "asks for more: write stricter = true, false or \"neither\"");
+    county(&proof, "figures = { ['roof.new_required'] = { true, sense = 'equals', cite = 'C1',\n"
+                   "  status = 'invented', source = 'Elm', stricter = 'neither' } },\n");
+    assert_lacks(proof.report, "which asks for more");
     end(&proof);
 }
 
@@ -293,7 +311,7 @@ static const char OWN_CASES[] =
 
 static const char OWN_BODY[] =
     "rules = 'elm.rules.lua', drop = { ['roof.kind'] = 'waived by C2' }, figures = {\n"
-    "  ['roof.own_required'] = { true, sense = 'equals', cite = 'C3', status = 'invented',\n"
+    "  ['roof.own_required'] = { true, sense = 'equals', stricter = true, cite = 'C3', status = 'invented',\n"
     "    source = 'Elm' } },\n";
 
 static void names_what_was_removed_and_added(void **state)
@@ -757,6 +775,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(tells_which_way_a_figure_moved),
+        cmocka_unit_test(asks_of_a_new_yes_or_no_which_is_stricter),
         cmocka_unit_test(takes_a_limit_behind_a_switch_that_was_off_for_new),
         cmocka_unit_test(lets_a_page_of_its_own_say_the_same),
         cmocka_unit_test(finds_slips_in_the_words_of_a_set),
