@@ -258,7 +258,7 @@ static bool ask_first_plan(struct making *making)
     struct card *card = making->card;
     if (making->left.count == 0)
         return true;
-    if (judge(making->ready->law->book, making->job, -1, STAGE_PERMIT, &card->first) != 0)
+    if (judge(making->ready->law->book, making->job, -1, STAGE_PERMIT, NULL, &card->first) != 0)
         return false;
     for (size_t i = 0; i < making->left.count; i++) {
         struct card_item *item = &making->left.items[i];
@@ -346,8 +346,8 @@ void check_card(struct laws *laws, cJSON *job, const struct overrides *overrides
                             .arena = &card->now.arena};
     card->stage = ready.asked;
     prepare_heading(&card->now, job, ready.law, ready.stage);
-    if (judge(book, job, -1, before(card->stage), &card->plan) != 0
-        || judge(book, job, -1, card->stage, &card->now) != 0 || !lay_out(&making)) {
+    if (judge(book, job, -1, before(card->stage), NULL, &card->plan) != 0
+        || judge(book, job, -1, card->stage, NULL, &card->now) != 0 || !lay_out(&making)) {
         problem_out_of_memory(&out->problems);
         return;
     }

@@ -173,10 +173,8 @@ static bool try_all(struct supposing *s, const cJSON *job, const char *lacks, in
 static bool try_one(struct supposing *s, const cJSON *job, int depth)
 {
     struct result result = {.only_stage = -1};
-    const struct watch before = s->book->watch;
-    s->book->watch = (struct watch){.only_rule = s->asked->rule};
-    bool told = s->runs++ < RUNS_MOST && judge(s->book, job, -1, s->reached, &result) == 0;
-    s->book->watch = before;
+    const struct probe probe = {.only_rule = s->asked->rule};
+    bool told = s->runs++ < RUNS_MOST && judge(s->book, job, -1, s->reached, &probe, &result) == 0;
     const struct finding *finding = told ? same_place(&result, s->asked) : NULL;
     if (finding == NULL)
         told = false;

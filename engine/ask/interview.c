@@ -343,7 +343,7 @@ const struct question *interview_ask(struct interview *interview, struct problem
         if (interview->laid == NULL)
             return NULL;
         judge_begin(law->book);
-        if (judge(law->book, interview->laid, -1, reached, &interview->result) != 0
+        if (judge(law->book, interview->laid, -1, reached, NULL, &interview->result) != 0
             || questions_of(&interview->result, interview->laid, fields, reached,
                             &interview->questions) != 0)
             problem_out_of_memory(problems);

@@ -309,7 +309,7 @@ void check_questions(struct laws *laws, cJSON *job, const struct overrides *over
     const struct prepared ready = prepare_job(laws, job, &whole, file, &out->problems);
     if (ready.law == NULL)
         return;
-    if (judge(ready.law->book, job, -1, ready.own, &out->result) != 0
+    if (judge(ready.law->book, job, -1, ready.own, NULL, &out->result) != 0
         || questions_of(&out->result, job, &ready.law->book->fields, ready.own, &out->questions)
             != 0)
         problem_out_of_memory(&out->problems);

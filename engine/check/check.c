@@ -7,12 +7,20 @@
 void check_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
                const char *file, struct checked *out)
 {
+    check_job_probed(laws, job, overrides, file, NULL, out);
+}
+
+void check_job_probed(struct laws *laws, cJSON *job, const struct overrides *overrides,
+                      const char *file, const struct prober *prober, struct checked *out)
+{
     const struct prepared ready = prepare_job(laws, job, overrides, file, &out->problems);
     if (ready.law == NULL)
         return;
     prepare_heading(&out->result, job, ready.law, ready.stage);
     const enum stage reached = ready.stage >= 0 ? ready.asked : ready.own;
-    if (judge(ready.law->book, job, ready.stage, reached, &out->result) != 0
+    const struct probe *probe =
+        prober == NULL ? NULL : prober->probe_of(prober->data, ready.law);
+    if (judge(ready.law->book, job, ready.stage, reached, probe, &out->result) != 0
         || ask_of_result(&out->result, job, &ready.law->book->fields) != 0)
         problem_out_of_memory(&out->problems);
     else

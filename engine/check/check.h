@@ -5,6 +5,7 @@
 #include "base/problem.h"
 #include "law/prepare.h"
 #include "judge/finding.h"
+#include "judge/judge.h"
 #include "judge/quantities.h"
 
 #include <cjson/cJSON.h>
@@ -19,6 +20,15 @@ struct checked {
 /* Checks a parsed job. The tree is changed: overrides are written into it. */
 void check_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
                const char *file, struct checked *out);
+
+/* The same for whoever tries the rules. probe_of gives what is wanted of the run by the
+ * law that the job turns out to have; it may give NULL. */
+struct prober {
+    const struct probe *(*probe_of)(void *data, const struct law *law);
+    void *data;
+};
+void check_job_probed(struct laws *laws, cJSON *job, const struct overrides *overrides,
+                      const char *file, const struct prober *prober, struct checked *out);
 
 void checked_free(struct checked *checked);
 

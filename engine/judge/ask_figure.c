@@ -1,4 +1,5 @@
 /* ask_figure.c - a figure is asked for: what is recorded of it, whoever asks. */
+#include "judge/judge.h"
 #include "judge/judging.h"
 
 #include <string.h>
@@ -22,14 +23,14 @@ static void record_figure(struct judging *judging, const struct figure *figure)
     record->figures[record->figure_count++] = figure;
 }
 
-static void watch_figure(const struct judging *judging, const struct figure *figure)
+static void tell_probe(const struct judging *judging, const struct figure *figure)
 {
     const size_t index = (size_t)(figure - judging->book->profile->figures);
-    const struct watch *watch = &judging->book->watch;
-    if (watch->asked != NULL)
-        watch->asked[index] = true;
-    if (watch->decides != NULL && !judging->mending)
-        watch->decides[index] = true;
+    const struct probe *probe = judging->probe;
+    if (probe != NULL && probe->asked != NULL)
+        probe->asked[index] = true;
+    if (probe != NULL && probe->decides != NULL && !judging->mending)
+        probe->decides[index] = true;
 }
 
 /* Another source may have it otherwise, and be the one to go by now. */
@@ -42,7 +43,7 @@ static bool is_read_otherwise(const struct judging *judging, const struct figure
 const struct value *judging_figure(struct judging *judging, const struct figure *figure)
 {
     record_figure(judging, figure);
-    watch_figure(judging, figure);
+    tell_probe(judging, figure);
     if (is_read_otherwise(judging, figure))
         return &figure->rival;
     if (figure->at == AT_AS_SENSE_SAYS || profile_is_held_further(figure))

@@ -8,6 +8,13 @@
 
 #include <cjson/cJSON.h>
 
+/* What whoever tries the rules wants of a run; what is not wanted is NULL. */
+struct probe {
+    const char *only_rule; /* judge this rule alone, and no cautions */
+    bool *asked;           /* one per figure of the profile: set when a rule asks for it */
+    bool *decides;         /* the same, but not when only its mend does */
+};
+
 /* Begins the steps and processor time that all of one check has: judge_impossible, judge
  * and takeoff_reckon share them, as often as they are called until the next beginning. */
 void judge_begin(struct rulebook *book);
@@ -23,10 +30,10 @@ void judge_impossible(struct rulebook *book, const cJSON *job, const char *file,
  * stage and before, of which what is met of earlier stages is left out. reached is
  * the stage the work has come to: rules of that stage and before go by what
  * was measured. Fills result's findings, counts, safety cautions and closing
- * caution, all in result->arena. A rule that errs is a finding of its own
+ * caution, all in result->arena. probe: NULL in a check. A rule that errs is a finding of its own
  * (broken) and does not disturb the others. Returns 0, or -1 when out of
  * memory. */
 int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage reached,
-          struct result *result);
+          const struct probe *probe, struct result *result);
 
 #endif

@@ -568,15 +568,16 @@ void judge_begin(struct rulebook *book)
 static void judge_all(struct run *run, int only_stage, enum stage reached)
 {
     const struct rulebook *book = run->judging.book;
+    const char *only_rule = run->judging.probe == NULL ? NULL : run->judging.probe->only_rule;
     const enum stage stage = only_stage >= 0 ? (enum stage)only_stage : reached;
     for (const struct rule *r = book->rules; r != NULL; r = r->next) {
         if ((only_stage >= 0 && (int)r->stage > only_stage)
-            || (book->watch.only_rule != NULL && strcmp(book->watch.only_rule, r->id) != 0))
+            || (only_rule != NULL && strcmp(only_rule, r->id) != 0))
             continue;
         run->judging.inspecting = reached >= r->stage && r->stage != STAGE_PERMIT;
         judge_rule(run, r);
     }
-    if (book->watch.only_rule != NULL)
+    if (only_rule != NULL)
         return;
     judge_cautions(run, stage);
     judge_abouts(run, stage);
@@ -595,10 +596,10 @@ static void start_again(struct run *run, struct rulebook *book)
 }
 
 int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage reached,
-          struct result *result)
+          const struct probe *probe, struct result *result)
 {
     struct run run = {.judging = {.arena = &result->arena, .book = book, .job = job,
-                                  .reached = reached},
+                                  .reached = reached, .probe = probe},
                       .result = result};
     call_begin_all(&run.judging);
     judge_all(&run, only_stage, reached);

@@ -69,6 +69,7 @@ struct judging {
     bool mending;              /* the outcome is known; what would mend it is being said */
     size_t said_by_rule;       /* bytes that this rule left in the findings */
     size_t said;               /* and all rules of this job */
+    const struct probe *probe; /* what whoever tries the rules wants (judge.h), or NULL */
     struct record record;
     struct given given;        /* to the running function */
     struct marks *marks;       /* numbers are given marked; NULL: as they are */

@@ -111,13 +111,6 @@ struct card_part {
     struct card_part *next;
 };
 
-/* What the proof wants of a run; all NULL in a check. */
-struct watch {
-    const char *only_rule; /* judge this rule alone, and no cautions */
-    bool *asked;           /* one per figure of the profile: set when a rule asks for it */
-    bool *decides;         /* the same, but not when only its mend does */
-};
-
 struct rulebook {
     struct arena arena;
     struct sandbox *sandbox;
@@ -132,7 +125,6 @@ struct rulebook {
     struct card_part *cards[STAGE_COUNT];
     struct drawing *drawings;      /* as declared */
     struct sources sources;        /* the files loaded, the profile's not included */
-    struct watch watch;
 };
 
 /* Loads rules/fields.lua, the profile's own rule files and rules/ *.lua. With

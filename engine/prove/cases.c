@@ -171,7 +171,7 @@ static bool run_case(struct running *running, struct rule_case *c, struct text *
         running->arena.failed = true;
         return false;
     }
-    check_job(running->laws, job, &none, c->file, &checked);
+    check_job_probed(running->laws, job, &none, c->file, running->wanted->prober, &checked);
     if (!checked.judged) {
         held = refusal_holds(c, &checked, out);
     } else if (strcmp(c->expect, "refused") == 0) {

@@ -20,6 +20,7 @@ struct cases_wanted {
     /* Told of every finding of a case whose rule broke (or NULL). */
     void (*broke)(void *data, const struct finding *finding);
     void *data;
+    const struct prober *prober; /* of each run, or NULL */
 };
 
 struct tally {

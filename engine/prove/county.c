@@ -135,6 +135,12 @@ static void first_met(struct county_start *start, const struct checked *checked)
     }
 }
 
+static const struct probe *same_probe(void *data, const struct law *law)
+{
+    (void)law;
+    return data;
+}
+
 /* A rule that the base job of the cases meets under the law followed, and the
  * figures that were asked for on the way. */
 static void find_case(struct county_start *start, struct laws *laws, bool *asked)
@@ -149,10 +155,10 @@ static void find_case(struct county_start *start, struct laws *laws, bool *asked
     if (source != NULL)
         json_read(&job, source->text, source->length, source->path, &checked.problems);
     const struct overrides overrides = {start->follows, day, NULL};
-    start->parent->book->watch.asked = asked;
+    struct probe probe = {NULL, asked, NULL};
+    const struct prober prober = {same_probe, &probe};
     if (job != NULL)
-        check_job(laws, job, &overrides, source->path, &checked);
-    start->parent->book->watch.asked = NULL;
+        check_job_probed(laws, job, &overrides, source->path, &prober, &checked);
     first_met(start, &checked);
     cJSON_Delete(job);
     checked_free(&checked);

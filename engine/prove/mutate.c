@@ -15,7 +15,7 @@ struct trial {
     const struct rule_case *wanted;
     cJSON *job; /* its, laid out */
     const struct law *law;
-    bool *asked, *decides; /* one per figure of the law: as in struct watch */
+    struct probe probe; /* its rule; one asked and decides per figure of the law */
     enum stage reached;
     int *outcomes; /* come_out of each finding that the case looks at */
     size_t outcome_count;
@@ -61,6 +61,12 @@ static void keep_outcomes(struct trying *trying, struct trial *trial, const stru
 
 /* Judges the case as it stands. What does not hold or is refused on purpose
  * is the proof's business. */
+static const struct probe *probe_of(void *data, const struct law *law)
+{
+    struct trial *trial = data;
+    return law == trial->law ? &trial->probe : NULL;
+}
+
 static void try_job(struct trying *trying, const struct rule_case *c, cJSON *job)
 {
     struct problems ignored = {0};
@@ -75,13 +81,13 @@ static void try_job(struct trying *trying, const struct rule_case *c, cJSON *job
     const int stage = stage_by_word(text_of(job, "stage"));
     *trial = (struct trial){.wanted = c, .job = job, .law = law,
                             .reached = stage < 0 ? STAGE_PERMIT : (enum stage)stage};
-    trial->asked = arena_array(arena, law->profile->figure_count + 1, sizeof(bool));
-    trial->decides = arena_array(arena, law->profile->figure_count + 1, sizeof(bool));
-    law->book->watch = (struct watch){c->rule, trial->asked, trial->decides};
+    trial->probe = (struct probe){
+        c->rule, arena_array(arena, law->profile->figure_count + 1, sizeof(bool)),
+        arena_array(arena, law->profile->figure_count + 1, sizeof(bool))};
     const struct overrides none = {0};
     struct checked checked = {0};
-    check_job(trying->laws, job, &none, c->file, &checked);
-    law->book->watch = (struct watch){NULL, NULL, NULL};
+    check_job_probed(trying->laws, job, &none, c->file, &(struct prober){probe_of, trial},
+                     &checked);
     if (checked.judged) {
         keep_outcomes(trying, trial, &checked.result);
         *trying->last = trial;
@@ -109,12 +115,11 @@ static bool outcome_changes(const struct trying *trying, const struct trial *tri
 {
     struct result result = {0};
     struct rulebook *book = trial->law->book;
-    book->watch.only_rule = trial->wanted->rule;
+    const struct probe probe = {trial->wanted->rule, NULL, NULL};
     bool changed = false;
     judge_begin(book);
-    if (judge(book, trial->job, -1, trial->reached, &result) != 0)
+    if (judge(book, trial->job, -1, trial->reached, &probe, &result) != 0)
         problem_out_of_memory(&trying->mutation->problems);
-    book->watch.only_rule = NULL;
     size_t at = 0;
     for (size_t i = 0; i < result.finding_count && !changed; i++) {
         if (!looked_at(trial->wanted, &result.findings[i]))
@@ -136,7 +141,7 @@ static bool noticed(const struct trying *trying, const struct value *value)
     for (const struct trial *t = trying->first; t != NULL && !changed; t = t->next) {
         const struct profile *profile = t->law->profile;
         const struct figure *found = profile_figure(profile, wanted->name);
-        if (found == NULL || t->decides == NULL || !t->decides[found - profile->figures]
+        if (found == NULL || t->probe.decides == NULL || !t->probe.decides[found - profile->figures]
             || (found != wanted && !profile_same_value(&found->value, &wanted->value)))
             continue;
         struct figure *figure = &t->law->profile->figures[found - profile->figures];
@@ -263,7 +268,7 @@ static bool is_asked(const struct trying *trying, const struct figure *wanted, b
 {
     for (const struct trial *t = trying->first; t != NULL; t = t->next) {
         const struct figure *found = profile_figure(t->law->profile, wanted->name);
-        const bool *asked = to_judge ? t->decides : t->asked;
+        const bool *asked = to_judge ? t->probe.decides : t->probe.asked;
         if (found != NULL && asked != NULL && asked[found - t->law->profile->figures]
             && profile_same_value(&found->value, &wanted->value))
             return true;

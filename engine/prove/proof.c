@@ -51,7 +51,8 @@ static void note_broke(void *data, const struct finding *finding)
 static void run_cases(struct laws *laws, struct proof *proof, const char *topic, const char *id)
 {
     struct problems problems = {0};
-    struct cases_wanted wanted = {.topic = topic, .place = id, .note = note_case,
+    const struct prober prober = {proof_probe, proof};
+    struct cases_wanted wanted = {.prober = &prober, .topic = topic, .place = id, .note = note_case,
                                   .broke = note_broke, .data = proof};
     if (id != NULL)
         wanted.own_rules = &proof->places->own_rules;
@@ -117,14 +118,12 @@ static void say_no_edition(struct proof *proof, long date)
                proof->places->id, day);
 }
 
-static void finish(struct laws *laws, struct proof *proof)
+static void finish(struct proof *proof)
 {
     for (struct place_proof *place = proof->places; place != NULL; place = place->next)
         for (struct proof_block *b = place->blocks; b != NULL; b = b->next)
             if (b->law != NULL && b->asked != NULL && proof->beside == NULL)
                 proof_lint_reach(proof, place, b);
-    for (const struct law *law = laws->first; law != NULL; law = law->next)
-        law->book->watch.asked = NULL;
     if (proof->arena.failed)
         problem_out_of_memory(&proof->problems);
 }
@@ -160,13 +159,13 @@ void proof_run(struct laws *laws, const char *name, long date, struct proof *pro
     if (proof->problems.count > 0)
         return;
     if (proof->beside != NULL) {
-        finish(laws, proof);
+        finish(proof);
         return;
     }
     /* Under a place that cannot be loaded every job is refused. */
     if (id == NULL || !proof->places->broken)
         run_cases(laws, proof, id == NULL ? name : NULL, id);
-    finish(laws, proof);
+    finish(proof);
 }
 
 void proof_free(struct proof *proof)

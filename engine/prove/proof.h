@@ -73,6 +73,13 @@ struct place_proof {
     struct place_proof *next;
 };
 
+/* The figures of a law that some run of the proof asked for. */
+struct proof_probe {
+    const struct law *law;
+    struct probe probe;
+    struct proof_probe *next;
+};
+
 struct proof {
     struct arena arena;
     struct sources sources;
@@ -81,6 +88,7 @@ struct proof {
     const char *beside;       /* set beforehand: a place to hold one beside instead of what it
                                  follows; then differences only, no cases; or NULL */
     struct place_proof *places;
+    struct proof_probe *probes; /* one per law proved */
     struct tally cases;       /* all that were run */
     struct text lines;
 };
@@ -101,6 +109,9 @@ void proof_remark(struct proof *proof, struct place_proof *place, struct proof_b
 
 /* Internal to the room: adds one place, all but its cases. */
 void proof_place(struct laws *laws, struct proof *proof, const char *id, long date);
+
+/* Internal to the room, for a prober: data is the proof. */
+const struct probe *proof_probe(void *data, const struct law *law);
 
 /* Internal to the room: the differences of a block from its parent's law. */
 void proof_differences(struct proof *proof, struct proof_block *block, const struct law *parent);

@@ -162,6 +162,15 @@ struct base_run {
     struct proof_block *block;
 };
 
+const struct probe *proof_probe(void *data, const struct law *law)
+{
+    const struct proof *proof = data;
+    for (const struct proof_probe *p = proof->probes; p != NULL; p = p->next)
+        if (p->law == law)
+            return &p->probe;
+    return NULL;
+}
+
 static void run_base(struct base_run *run, const struct source *source, enum stage stage)
 {
     char day[16];
@@ -175,7 +184,8 @@ static void run_base(struct base_run *run, const struct source *source, enum sta
         if (cJSON_AddStringToObject(job, "stage", stage_word(stage)) == NULL)
             problem_out_of_memory(&checked.problems);
         const struct overrides overrides = {profile->id, day, NULL};
-        check_job(run->laws, job, &overrides, source->path, &checked);
+        check_job_probed(run->laws, job, &overrides, source->path,
+                         &(struct prober){proof_probe, run->proof}, &checked);
     }
     /* What follows nothing may be the common part of several editions, to which
      * each adds what its rules need. */
@@ -218,14 +228,19 @@ static const struct law *parent_law(struct proving *p, const struct block *block
     return law;
 }
 
-static void watch(struct proof *proof, struct proof_block *block)
+/* Two blocks may share a law. */
+static bool *figures_asked(struct proof *proof, const struct law *law)
 {
-    struct rulebook *book = block->law->book;
-    block->asked = book->watch.asked; /* two blocks may share a law */
-    if (block->asked == NULL)
-        block->asked = arena_array(&proof->arena, block->law->profile->figure_count + 1,
-                                   sizeof(*block->asked));
-    book->watch.asked = block->asked;
+    const struct probe *known = proof_probe(proof, law);
+    if (known != NULL)
+        return known->asked;
+    struct proof_probe *probe = arena_alloc(&proof->arena, sizeof(*probe));
+    if (probe == NULL)
+        return NULL;
+    *probe = (struct proof_probe){law, {.asked = NULL}, proof->probes};
+    probe->probe.asked = arena_array(&proof->arena, law->profile->figure_count + 1, sizeof(bool));
+    proof->probes = probe;
+    return probe->probe.asked;
 }
 
 /* What holds from that day on. False when nothing does. */
@@ -247,7 +262,7 @@ static bool prove_stretch(struct proving *p, const struct block *written, long d
         return broken;
     block->from = law->profile->from;
     block->to = law->profile->to;
-    watch(p->proof, block);
+    block->asked = figures_asked(p->proof, law);
     const struct law *parent = parent_law(p, written, day);
     if (parent != NULL) {
         block->follows = parent->profile->title;

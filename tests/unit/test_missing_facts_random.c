@@ -186,15 +186,21 @@ static cJSON *make_job(struct trying *t)
 
 /* Judging ------------------------------------------------------------------------- */
 
+static const struct probe *same_probe(void *data, const struct law *law)
+{
+    (void)law;
+    return data;
+}
+
 /* By one rule, or all. */
 static void judge_copy(struct trying *t, const cJSON *job, const char *rule,
                        struct checked *checked)
 {
     const struct overrides none = {0};
     cJSON *copy = cJSON_Duplicate(job, true);
-    for (struct law *law = t->laws.first; law != NULL; law = law->next)
-        law->book->watch.only_rule = rule;
-    check_job(&t->laws, copy, &none, "job", checked);
+    struct probe probe = {.only_rule = rule};
+    const struct prober prober = {same_probe, &probe};
+    check_job_probed(&t->laws, copy, &none, "job", &prober, checked);
     cJSON_Delete(copy);
 }
 
