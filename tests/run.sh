@@ -1,7 +1,8 @@
 #!/usr/bin/env bash
 # Installs what the tests need (Debian 12), builds with the sanitizers and warnings as
 # errors, and runs every test but those labelled long; builds without sanitizers, and
-# runs those and Valgrind; builds with another compiler. Fails when anything of it does.
+# runs those and Valgrind; builds with another compiler; fuzzes each target for a minute.
+# Fails when anything of it does.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 
@@ -32,4 +33,8 @@ CC=clang cmake -S . -B build-clang -DCMAKE_BUILD_TYPE=Debug -DEAVEMARK_WERROR=ON
 cmake --build build-clang --parallel >/dev/null
 printf '%s\n' engine/*.c engine/*/*.c \
   | xargs -P2 -n16 clang-tidy -p build-clang --quiet --checks='-clang-analyzer-*' 2>/dev/null
+
+# A minute of made-up input for each target (tests/fuzz); what once broke something is
+# played by ctest above.
+bash tests/fuzz/run.sh 60
 echo "All tests passed."

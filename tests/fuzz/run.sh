@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
-# run.sh [SECONDS] [TARGET] - fuzzes for so long in all (600), all targets or
-# one (job, lines, profile, rules, words). Needs clang-14 and libclang-rt-14-dev.
+# run.sh [SECONDS] [TARGET] - fuzzes each target for so long (60), all of them or one
+# (cases, interview, job, lines, profile, rules, words), as many at once as there are
+# cores. Needs clang-14 and libclang-rt-14-dev.
 #
 # Inputs found worth keeping stay in build-fuzz/corpus/TARGET for the next run.
 # One that breaks something is written to build-fuzz/found/TARGET and ends that
@@ -10,8 +11,8 @@
 # EAVEMARK_FUZZ_BUILD names another folder to build in.
 set -euo pipefail
 cd "$(dirname "$0")/../.."
-seconds=${1:-600}
-targets=${2:-job lines profile rules words}
+seconds=${1:-60}
+targets=${2:-cases interview job lines profile rules words}
 build=${EAVEMARK_FUZZ_BUILD:-build-fuzz}
 command -v clang-14 >/dev/null || bash .ci/packages.sh clang-14 libclang-rt-14-dev
 
@@ -45,28 +46,46 @@ words() {
     job | lines) grep -ohE '"[a-z_]+"' rules/fields.lua examples/*/job.json ;;
     profile) grep -ohE '"[a-z_.]+"|\b[a-z_]+ =' jurisdictions/model/irc.lua tests/support/small_law.c ;;
     rules) grep -ohE '"[a-z_.]+"|\b[a-z_]+\(' rules/layers.lua rules/deck.lua tests/support/small_law.c ;;
+    cases) grep -ohE '"[a-z_.]+"|\b[a-z_]+ =' tests/fuzz/seeds/cases/county.lua tests/support/small_law.c ;;
+    interview) cut -f 2 tests/checks/new.answers ;;
     words) printf '%s\n' '" in "' '" deg"' '" degrees"' '" %"' ;;
     esac | tr -d '"' | sort -u | sed 's/.*/"&"/'
 }
 
-status=0
-count=$(wc -w <<<"$targets")
-for target in $targets; do
-    corpus=$build/corpus/$target found=$build/found/$target
+fuzz() {
+    local target=$1
+    local corpus=$build/corpus/$target found=$build/found/$target status=0
     mkdir -p "$corpus" "$found"
     case $target in
     job | lines) seed "$corpus" examples/*/*.json tests/schema/bad/*.json rules/cases/*.json ;;
+    cases) seed "$corpus" tests/attacks/cases/*.lua jurisdictions/*/*.cases.lua ;;
     profile) seed "$corpus" jurisdictions/*.lua jurisdictions/*/*.lua ;;
     rules) seed "$corpus" rules/*.lua rules/cases/*.lua tests/attacks/*.lua
         one_line_attacks "$corpus" ;;
     esac
     seed "$corpus" "tests/fuzz/seeds/$target"/* "tests/fuzz/regressions/$target"/*
     words "$target" >"$build/$target.dict"
-    echo "fuzzing $target for $((seconds / count)) s"
-    "$build/tests/fuzz_$target" -max_total_time=$((seconds / count)) -timeout=60 \
+    "$build/tests/fuzz_$target" -max_total_time="$seconds" -timeout=60 \
         -rss_limit_mb=4096 -max_len=16384 -close_fd_mask=3 -dict="$build/$target.dict" \
         -artifact_prefix="$found/" -print_final_stats=1 "$corpus" \
         2>"$build/$target.log" || status=1
-    tail -n 12 "$build/$target.log"
+    echo "fuzzed $target for $seconds s: $(grep -o 'number_of_executed_units: [0-9]*' "$build/$target.log")"
+    [ "$status" = 0 ] || tail -n 30 "$build/$target.log"
+    return "$status"
+}
+
+status=0 running=0
+cores=$(nproc)
+for target in $targets; do
+    if [ "$running" -ge "$cores" ]; then
+        wait -n || status=1
+        running=$((running - 1))
+    fi
+    fuzz "$target" &
+    running=$((running + 1))
 done
-exit $status
+while [ "$running" -gt 0 ]; do
+    wait -n || status=1
+    running=$((running - 1))
+done
+exit "$status"

@@ -106,6 +106,20 @@ static void rule_packs(void **state)
     play_all(&fuzz_rules, FOLDERS);
 }
 
+static void county_cases(void **state)
+{
+    (void)state;
+    static const char *const FOLDERS[][2] = {{"tests/attacks/cases", ".lua"}, {NULL, NULL}};
+    play_all(&fuzz_cases, FOLDERS);
+}
+
+static void answers(void **state)
+{
+    (void)state;
+    static const char *const FOLDERS[][2] = {{NULL, NULL}};
+    play_all(&fuzz_interview, FOLDERS);
+}
+
 static void slopes_and_days(void **state)
 {
     (void)state;
@@ -120,6 +134,8 @@ int main(void)
         cmocka_unit_test(batches),
         cmocka_unit_test(places),
         cmocka_unit_test(rule_packs),
+        cmocka_unit_test(county_cases),
+        cmocka_unit_test(answers),
         cmocka_unit_test(slopes_and_days),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
