@@ -14,7 +14,8 @@
 -- were permitted under the Florida Building Code, whose first day was 1 March 2002.
 -- The high-velocity zone (Miami-Dade and Broward) goes by sections 1512 to 1525 of
 -- the building book instead of chapter 9 here: only its number of nails is carried, and
--- what else they bear on is left open there.
+-- what else they bear on is left open; of the 8th edition us-fl/high-velocity-zone has
+-- more.
 --
 -- The 9th edition is planned for December 2026; its day, the 31st, is recalled. So
 -- that month says that it may have begun, and after it this profile binds no more.
@@ -484,7 +485,7 @@ local NOT_IN_THE_ZONE = {
   orders = { "underlayment_rolls", "drip_edge_eave", "drip_edge_rake", "valley_lining",
     "deck_nails", "starter" },
   why = "in the high-velocity zone FBC-B 1512 to 1525 and 2322 bind instead, of which only the "
-    .. "number of nails is carried",
+    .. "number of nails is carried; more of them stands under us-fl/high-velocity-zone",
 }
 
 local function block(edition, base, unsure, from, to, figures)

@@ -51,13 +51,18 @@ cases "papers.by_value" {
     says = "appraisal" },
 }
 
--- The county lies in the zone of sections that are not carried.
+-- The county lies in the zone, whose sections are carried from the 8th edition on.
 local INSIDE = { ["site.high_velocity_hurricane_zone"] = true }
 cases "underlayment.kind" {
   under = "us-fl/unnamed-broward-rev-5", date = "2026-11-28",
   { "said to lie outside the zone", expect = "refused",
-    says = "all of Broward County lies in the high-velocity hurricane zone" },
-  { "inside it", with = INSIDE, expect = "open", says = "Not carried here" },
-  { "not said", without = { "site.high_velocity_hurricane_zone" }, expect = "open",
-    says = "/site/high_velocity_hurricane_zone" },
+    says = "high-velocity hurricane zone: this is true" },
+  { "D226 I inside it", with = INSIDE, expect = "fail" },
+  { "inside it under the 7th", date = "2023-12-30", with = INSIDE, expect = "open",
+    says = "Not carried here" },
+}
+cases "shingle.wind_class" {
+  under = "us-fl/unnamed-broward-rev-5", date = "2026-11-28",
+  { "whether inside the zone is not said", without = { "site.high_velocity_hurricane_zone" },
+    expect = "open", says = "/site/high_velocity_hurricane_zone" },
 }

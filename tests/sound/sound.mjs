@@ -191,6 +191,22 @@ for (const place of PLACES) {
         report.findings.filter((f) => f.outcome === "fail").map((f) => f.rule)}`);
   }
 }
+// In a zone whose own sections are not carried nothing that they bear on is met or failed.
+const ZONE_TOPICS = ["deck", "drip_edge", "fasteners", "fire", "flashing", "layers", "shingle",
+  "slope", "underlayment", "valley"];
+if (!table) {
+  const job = read("us-fl");
+  job.site.high_velocity_hurricane_zone = true;
+  job.fasteners.per_shingle = 6;
+  const { report, said } = check(job);
+  if (report === null)
+    flunk(`us-fl, high-velocity zone: ${said}`);
+  for (const f of report?.findings ?? [])
+    if (ZONE_TOPICS.includes(f.rule.split(".")[0]) && f.rule !== "fasteners.count"
+      && (f.outcome !== "open" || f.ask !== "place"))
+      flunk(`us-fl, high-velocity zone: ${f.rule} is ${f.outcome}: ${f.says}`);
+}
+
 rmSync(folder, { recursive: true });
 if (!table)
   console.log(`${tried} jobs tried, ${failures} not as they must come out`);
