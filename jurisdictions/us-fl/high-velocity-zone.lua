@@ -19,6 +19,11 @@ local function new(value, unit, sense, cite)
   return read(value, cite, { unit = unit, sense = sense })
 end
 
+-- A duty of the zone's own.
+local function duty(cite)
+  return read(true, cite, { sense = "equals", stricter = true })
+end
+
 local ROOF = { "deck", "drip_edge", "fasteners", "fire", "flashing", "layers", "shingle", "slope",
   "underlayment", "valley" }
 local ORDERS = { "underlayment_rolls", "drip_edge_eave", "drip_edge_rake", "valley_lining",
@@ -99,8 +104,9 @@ local figures = {
   ["layers.not_over"] = read({ "wood_shingle", "wood_shake", "slate", "clay_tile",
     "concrete_tile", "asbestos_cement", "metal_shingle" }, "1521.16"),
   ["layers.tear_off_to_deck"] = read(true, "1521.17"),
-  ["layers.level_counts"] = new(true, nil, "equals", "1521.17"),
-  ["layers.level_most"] = new(0.125, "in", "at_most", "1521.17"),
+  ["layers.level_counts"] = duty "1521.17",
+  ["layers.level_most"] = read(0.125, "1521.17", { unit = "in", sense = "at_most",
+    behind = "layers.level_counts" }),
 
   -- 12 gage, ring shanks; through the deck, or an inch into lumber as thick as that.
   ["fasteners.shank_least"] = read(nil, "1517.5.1"),
@@ -125,7 +131,7 @@ local figures = {
   ["drip_edge.fastener_spacing_most"] = read(4, "1517.6.2.6"),
   ["drip_edge.face_least"] = new(1.5, "in", "at_least", "1517.6.2.1"),
   ["drip_edge.kick_least"] = new(0.5, "in", "at_least", "1517.6.2.2"),
-  ["drip_edge.joints_cemented_required"] = new(true, nil, "equals", "1517.6.2.5"),
+  ["drip_edge.joints_cemented_required"] = duty "1517.6.2.5",
 
   ["underlayment.sealed_deck_required"] = read(nil, "1518.2.1"),
   ["underlayment.sealed_deck_methods"] = read({ "full_self_adhered", "taped_joints",
@@ -170,8 +176,8 @@ local figures = {
   ["deck.zone_gable_most"] = new(4, "in", "at_most", "2322.2.7, 2322.2.8"),
 
   ["papers.approval_sheets_least"] = read(2, "1512.3.4"),
-  ["papers.zone_form_required"] = new(true, nil, "equals", "1512.3.1, 1525"),
-  ["papers.owner_notification_required"] = new(true, nil, "equals", "1512.3.4, 1524"),
+  ["papers.zone_form_required"] = duty "1512.3.1, 1525",
+  ["papers.owner_notification_required"] = duty "1512.3.4, 1524",
   -- Looks at the underlayment, during the shingles, and at the end.
   ["inspection.required.dry_in"] = read(nil, "1512.4.2.1"),
   ["inspection.required.mid_roof"] = read(true, "1512.4.2.3"),

@@ -191,6 +191,26 @@ for (const place of PLACES) {
         report.findings.filter((f) => f.outcome === "fail").map((f) => f.rule)}`);
   }
 }
+// The book in force on 28 November 2026, by the states' own pages and notices as they were
+// read that day; where a newer one was due and its adoption was not read, a doubt says so.
+const LAW = [
+  ["us-ca", "CRC 2025"], ["us-fl", "8th edition, 2023"], ["us-tx", "IRC 2012"],
+  ["us-tx-windstorm", "IRC 2024", "1 April 2026"], ["us-ny", "New York State 2025"],
+  ["us-mn", "Code 2020", "next book"], ["us-or", "Code 2023", "book of 2026"],
+  ["us-oh", "Ohio 2019"], ["us-pa", "on IRC 2021"], ["us-nj", "subcode 2021"],
+  ["us-nc", "Code 2018", "code of 2024"], ["us-wa", "Code 2021"], ["us-ma", "10th edition"],
+  ["us-mi", "Code 2015", "book on IRC 2021"], ["us-co", "no state code", "no state"],
+  ["us-il", "no state rule", "no rule"], ["us-wi", "Uniform Dwelling Code", "of its own"],
+];
+for (const [place, book, doubt] of table ? [] : LAW) {
+  const { report, said } = check({ ...read("us-mn"), jurisdiction: place });
+  if (report === null)
+    flunk(`${place}: ${said}`);
+  else if (!report.jurisdiction.edition.includes(book)
+    || (doubt !== undefined && !report.jurisdiction.doubts.some((d) => d.includes(doubt))))
+    flunk(`${place}: ${report.jurisdiction.edition}, ${JSON.stringify(report.jurisdiction.doubts)}`);
+}
+
 // In a zone whose own sections are not carried nothing that they bear on is met or failed.
 const ZONE_TOPICS = ["deck", "drip_edge", "fasteners", "fire", "flashing", "layers", "shingle",
   "slope", "underlayment", "valley"];
