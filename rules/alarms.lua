@@ -215,23 +215,24 @@ rule "alarms.co_affidavit" {
   mend = "Sign the affidavit and hand it in before the final.",
 }
 
-rule "alarms.gas_vents" {
+demand "alarms.gas_vents" {
   title = "Gas vents looked at in the attic",
   stage = "final",
-  applies = function(job, figure)
-    if not figure "alarms.gas_vents_count" then return false, "gas vents are not looked at" end
-    if not has(job.house.co_sources, "fuel_appliance")
-      and not has(job.house.co_sources, "bedroom_appliance") then
+  when = {
+    on { "alarms.gas_vents_count", otherwise = "gas vents are not looked at" },
+    function(job)
+      if has(job.house.co_sources, "fuel_appliance")
+        or has(job.house.co_sources, "bedroom_appliance") then
+        return true
+      end
       if #job.house.co_sources == 0 then
         return cannot_tell("the list of fires and garages is empty: say none, or which")
       end
       return false, "no appliance in the house burns fuel"
-    end
-    return inspecting(), "looked at at the final"
-  end,
-  judge = function(job)
-    return shown(job.house.gas_vents_fit, "gas vent pipes that still fit together")
-  end,
+    end,
+    inspected { otherwise = "looked at at the final" },
+  },
+  fact = "house.gas_vents_fit", shown = "gas vent pipes that still fit together",
   mend = "Fit the pipes together again before anyone lights a burner.",
   caution = "A flue knocked apart fills the attic with carbon monoxide.",
 }

@@ -475,18 +475,15 @@ rule "deck.panel_joints" {
   mend = "Lay the panels over again, with fill between the boards under their long joints.",
 }
 
-rule "deck.panel_gap" {
+demand "deck.panel_gap" {
   title = "Gap between new panels",
   stage = "deck",
   per = "decks",
-  applies = function(job, figure, deck)
-    if not is_panels(deck) then return false, "this deck is boards" end
-    return deck.work ~= "kept", "no new panels are laid"
-  end,
-  judge = function(job, figure, deck)
-    return all_of(at_least(deck.panel_gap_in, figure "deck.panel_gap_least", "in"),
-      at_most(deck.panel_gap_in, figure "deck.panel_gap_most", "in"))
-  end,
+  when = {
+    function(job, figure, deck) return is_panels(deck), "this deck is boards" end,
+    no { is { "decks[].work", "kept" }, otherwise = "no new panels are laid" },
+  },
+  fact = "decks[].panel_gap_in", meets = { "deck.panel_gap_least", "deck.panel_gap_most" },
   mend = "Space panels with a nail shank while laying; cut back tight edges, recut wide ones.",
   caution = "Panels laid tight swell and buckle the shingles.",
 }
@@ -651,15 +648,17 @@ rule "deck.nail_length" {
   mend = "Use nails of the full length; the name on the gun's magazine is not a size.",
 }
 
-rule "deck.nail_shank" {
+local function is_as_labelled(job, figure, deck)
+  check_label(deck)
+  return true
+end
+
+demand "deck.nail_shank" {
   title = "Deck nail as thick as its name says",
   stage = "deck",
   per = "decks",
-  applies = nail_has_a_size,
-  judge = function(job, figure, deck)
-    check_label(deck)
-    return at_least(deck.nails.shank_in, figure("deck.nail_shank." .. deck.nails.kind), "in")
-  end,
+  when = { nail_has_a_size, is_as_labelled },
+  fact = "decks[].nails.shank_in", meets = "deck.nail_shank", by = "decks[].nails.kind",
   mend = "Use nails of the full shank, read from the box label.",
   caution = "Keep the box label or a picture of it for the inspector.",
 }

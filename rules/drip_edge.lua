@@ -144,20 +144,17 @@ rule "drip_edge.order_rake" {
 }
 
 -- One state wants every flange under a band of roof cement.
-rule "drip_edge.cement" {
+demand "drip_edge.cement" {
   title = "Roof cement over the drip edge's flange",
   stage = "dry-in",
   per = "roof.edges",
-  applies = function(job, figure, edge)
-    if not figure "drip_edge.cement_required" then
-      return false, "no cement is asked for over the flange"
-    end
-    local kind = edge.kind == "rake" and "rake" or "eave"
-    return is_ordered(job, figure, edge, kind)
-  end,
-  judge = function(job, figure, edge)
-    return at_least(edge.flange_cement_in, figure "drip_edge.cement_width_least", "in")
-  end,
+  when = {
+    on { "drip_edge.cement_required", otherwise = "no cement is asked for over the flange" },
+    function(job, figure, edge)
+      return is_ordered(job, figure, edge, edge.kind == "rake" and "rake" or "eave")
+    end,
+  },
+  fact = "roof.edges[].flange_cement_in", meets = "drip_edge.cement_width_least",
   mend = "Trowel a band of roof cement over the flange, or over the self-adhered sheet on it.",
 }
 

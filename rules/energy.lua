@@ -251,13 +251,11 @@ local function opens_rafters(job, figure)
   return job.energy.cavity_opened, "no rafter space that encloses heated rooms is opened"
 end
 
-rule "energy.opened_cavity" {
+demand "energy.opened_cavity" {
   title = "Insulation in rafter spaces that the work opens",
   stage = "deck",
-  applies = opens_rafters,
-  judge = function(job, figure)
-    return at_least(job.energy.cavity_R, figure "energy.opened_R_least", "R")
-  end,
+  when = { opens_rafters },
+  fact = "energy.cavity_R", meets = "energy.opened_R_least",
   mend = "Fill the opened spaces before the deck goes back on.",
 }
 

@@ -7,19 +7,18 @@ end
 
 -- Other coverings are fastened by sections of their own, which are not carried
 -- here: this rule is open for them, so that silence is never taken for a pass.
-rule "fasteners.kind" {
+demand "fasteners.kind" {
   title = "Kind of fastener",
   stage = "permit",
-  applies = function(job)
-    return job.covering.kind ~= "coating", "a coating has no fasteners"
-  end,
-  judge = function(job, figure)
+  when = { function(job)
+    if job.covering.kind == "coating" then return false, "a coating has no fasteners" end
     if job.covering.kind ~= "asphalt_shingle" then
       cannot_tell("this covering is not judged here: the code's section on it and its maker's "
         .. "instructions say what it asks")
     end
-    return one_of(job.fasteners.kind, figure "fasteners.kinds")
-  end,
+    return true
+  end },
+  fact = "fasteners.kind", meets = "fasteners.kinds",
   mend = "Use roofing nails.",
 }
 

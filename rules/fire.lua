@@ -219,19 +219,17 @@ rule "fire.material_ban" {
   mend = "Choose another covering; no fire class lifts the ban.",
 }
 
-rule "fire.class_by_material" {
+demand "fire.class_by_material" {
   title = "Fire class that the place asks of this kind of covering",
   stage = "permit",
-  applies = function(job, figure)
-    if not figure "fire.class_by_material" then
-      return false, "no class is asked for by kind of covering"
-    end
-    return not has(figure("fire.classes_of." .. job.covering.kind), "none"),
-      "no class is asked of this kind of covering"
-  end,
-  judge = function(job, figure)
-    return one_of(job.covering.fire_class, figure("fire.classes_of." .. job.covering.kind))
-  end,
+  when = {
+    on { "fire.class_by_material", otherwise = "no class is asked for by kind of covering" },
+    function(job, figure)
+      return not has(figure("fire.classes_of." .. job.covering.kind), "none"),
+        "no class is asked of this kind of covering"
+    end,
+  },
+  fact = "covering.fire_class", meets = "fire.classes_of", by = "covering.kind",
   mend = "Use a covering of this kind with that class, or another kind.",
 }
 

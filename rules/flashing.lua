@@ -86,18 +86,17 @@ rule "flashing.sidewall_size" {
   mend = "Use wider flashing: the one leg up the wall, the other out on the roof.",
 }
 
-rule "flashing.wall_cover" {
+demand "flashing.wall_cover" {
   title = "What covers the top of wall flashing",
   stage = "final",
   per = "roof.walls",
-  applies = function(job, figure, wall)
-    if wall.kind == "slope_change" then return false, "there is no wall" end
-    return is_there(wall), "there is no flashing to cover; flashing.walls judges that"
-  end,
-  judge = function(job, figure, wall)
-    return one_of(wall.top_covered_by, figure "flashing.wall_covers")
-      :say("Masonry veneer and plaster have sections of their own for their counterflashing.")
-  end,
+  when = {
+    no { is { "roof.walls[].kind", "slope_change" }, otherwise = "there is no wall" },
+    no { is { "roof.walls[].flashing_is", "none" },
+      otherwise = "there is no flashing to cover; flashing.walls judges that" },
+  },
+  fact = "roof.walls[].top_covered_by", meets = "flashing.wall_covers",
+  say = "Masonry veneer and plaster have sections of their own for their counterflashing.",
   mend = "Bring the upright leg behind the siding, or counterflash it.",
 }
 
@@ -177,14 +176,17 @@ local function chimney_needs_cricket(job, figure, chimney)
   return not chimney.meets_ridge, "the ridge meets this chimney: it has no upper side"
 end
 
-rule "flashing.cricket" {
+demand "flashing.cricket" {
   title = "Cricket above a wide chimney",
   stage = "dry-in",
   per = "roof.chimneys",
-  applies = chimney_needs_cricket,
-  judge = function(job, figure, chimney)
-    return shown(chimney.cricket, "a cricket or saddle on the ridge side")
-  end,
+  when = {
+    on { "flashing.cricket_required", otherwise = "no cricket is asked for here" },
+    meant { "roof.chimneys[].width_in", "flashing.cricket_over", otherwise = NARROW },
+    no { is "roof.chimneys[].meets_ridge",
+      otherwise = "the ridge meets this chimney: it has no upper side" },
+  },
+  fact = "roof.chimneys[].cricket", shown = "a cricket or saddle on the ridge side",
   mend = "Build a cricket on the ridge side and cover it.",
 }
 
@@ -222,20 +224,20 @@ rule "flashing.cricket_height" {
   mend = "Raise the cricket: its planes rise at the roof's own slope.",
 }
 
-rule "flashing.cricket_other" {
+demand "flashing.cricket_other" {
   title = "Cricket above any other wide penetration",
   stage = "dry-in",
   per = "roof.penetrations",
-  applies = function(job, figure, hole)
-    if not figure "flashing.cricket_required" then return false, "no cricket is asked for here" end
-    if not is_wide(figure, hole) then return false, NARROW end
-    if hole.kind ~= "skylight" or not figure "flashing.cricket_skylight_exempt" then return true end
-    return not hole.per_instructions,
-      "a unit skylight flashed as its maker prints needs no cricket"
-  end,
-  judge = function(job, figure, hole)
-    return shown(hole.cricket, "a cricket or saddle on the ridge side")
-  end,
+  when = {
+    on { "flashing.cricket_required", otherwise = "no cricket is asked for here" },
+    meant { "roof.penetrations[].width_in", "flashing.cricket_over", otherwise = NARROW },
+    no { all {
+      is { "roof.penetrations[].kind", "skylight" },
+      on "flashing.cricket_skylight_exempt",
+      is "roof.penetrations[].per_instructions",
+    }, otherwise = "a unit skylight flashed as its maker prints needs no cricket" },
+  },
+  fact = "roof.penetrations[].cricket", shown = "a cricket or saddle on the ridge side",
   mend = "Build a cricket on the ridge side and cover it.",
 }
 

@@ -221,19 +221,20 @@ visit_rules("final", {
 })
 
 -- Held is not passed. Before it is held nobody can say.
-rule "inspection.final_passed" {
+demand "inspection.final_passed" {
   title = "The final went well",
   stage = "final",
-  applies = function(job, figure)
-    local due, why = visit_due(job, figure, "final")
-    if not due then return false, why end
-    return inspecting(), "told when the final has been held"
-  end,
-  judge = function(job, figure)
-    local result = job.inspection.final.result
-    if result == "not_held" then cannot_tell("the final has not been held yet") end
-    return one_of(result, figure "inspection.results_that_do")
-  end,
+  when = {
+    function(job, figure) return visit_due(job, figure, "final") end,
+    inspected { otherwise = "told when the final has been held" },
+    function(job)
+      if job.inspection.final.result == "not_held" then
+        cannot_tell("the final has not been held yet")
+      end
+      return true
+    end,
+  },
+  fact = "inspection.final.result", meets = "inspection.results_that_do",
   mend = "Mend what was found, and call for the final again: the permit stays open until it has "
     .. "gone well.",
 }
@@ -253,18 +254,15 @@ demand "inspection.deputy" {
 
 -- Beside the look at the bare deck ------------------------------------------------------
 
-rule "inspection.deck_loaded" {
+demand "inspection.deck_loaded" {
   title = "Covering on the roof at the look at the deck",
   stage = "deck",
-  applies = function(job, figure)
-    if not figure "inspection.deck_loaded_counts" then
-      return false, "nothing is said about loading the roof before the look at the deck"
-    end
-    return visit_due(job, figure, "deck")
-  end,
-  judge = function(job, figure)
-    return equals(job.inspection.deck.roof_loaded, figure "inspection.deck_loaded_wanted")
-  end,
+  when = {
+    on { "inspection.deck_loaded_counts",
+      otherwise = "nothing is said about loading the roof before the look at the deck" },
+    function(job, figure) return visit_due(job, figure, "deck") end,
+  },
+  fact = "inspection.deck.roof_loaded", meets = "inspection.deck_loaded_wanted",
   mend = "Ask when the place wants the roof loaded.",
   caution = "Spread the bundles: a stack on one rafter can break it.",
 }
@@ -322,41 +320,29 @@ demand "inspection.mid_roof_moment" {
   mend = "Ask what the place means by mid-roof, and call at that moment.",
 }
 
-rule "inspection.mid_roof_courses" {
+demand "inspection.mid_roof_courses" {
   title = "Courses laid at the mid-roof look",
   stage = "dry-in",
-  applies = function(job, figure)
-    local so, why = mid_roof_by "courses_laid" (job, figure)
-    if not so then return false, why end
-    if not figure "inspection.mid_roof_courses_count" then
-      return false, "no number of courses is set"
-    end
-    return inspecting(), "counted on the roof"
-  end,
-  judge = function(job, figure)
-    local laid = job.inspection.mid_roof.courses_laid
-    return all_of(at_least(laid, figure "inspection.mid_roof_courses_least", "count"),
-      at_most(laid, figure "inspection.mid_roof_courses_most", "count"))
-  end,
+  when = {
+    mid_roof_by "courses_laid",
+    on { "inspection.mid_roof_courses_count", otherwise = "no number of courses is set" },
+    inspected { otherwise = "counted on the roof" },
+  },
+  fact = "inspection.mid_roof.courses_laid",
+  meets = { "inspection.mid_roof_courses_least", "inspection.mid_roof_courses_most" },
   mend = "Lay as many courses as the place wants to see, and no more.",
 }
 
-rule "inspection.mid_roof_share" {
+demand "inspection.mid_roof_share" {
   title = "Covering laid at the mid-roof look",
   stage = "dry-in",
-  applies = function(job, figure)
-    local so, why = mid_roof_by(nil)(job, figure)
-    if not so then return false, why end
-    if not figure "inspection.mid_roof_share_counts" then
-      return false, "no share of the covering is set"
-    end
-    return inspecting(), "measured on the roof"
-  end,
-  judge = function(job, figure)
-    local laid = job.inspection.mid_roof.covering_percent
-    return all_of(at_least(laid, figure "inspection.mid_roof_share_least", "percent"),
-      at_most(laid, figure "inspection.mid_roof_share_most", "percent"))
-  end,
+  when = {
+    mid_roof_by(nil),
+    on { "inspection.mid_roof_share_counts", otherwise = "no share of the covering is set" },
+    inspected { otherwise = "measured on the roof" },
+  },
+  fact = "inspection.mid_roof.covering_percent",
+  meets = { "inspection.mid_roof_share_least", "inspection.mid_roof_share_most" },
   mend = function(job, figure)
     local least = figure "inspection.mid_roof_share_least"
     if as_printed(job.inspection.mid_roof.covering_percent, "percent") < least then
@@ -572,24 +558,21 @@ demand "inspection.solar_electrician" {
 
 -- House numbers and chimneys are looked at from the same ladder ------------------------------
 
-local function address_counts(job, figure)
-  return figure "inspection.address_counts", "house numbers are not looked at with a reroof"
-end
+local address_counts = on { "inspection.address_counts",
+  otherwise = "house numbers are not looked at with a reroof" }
 
-rule "inspection.address" {
+demand "inspection.address" {
   title = "House number posted",
   stage = "final",
-  applies = address_counts,
-  judge = function(job)
-    return shown(job.site.address_posted, "a house number that reads from the street")
-  end,
+  when = { address_counts },
+  fact = "site.address_posted", shown = "a house number that reads from the street",
   mend = "Post the number where it reads from the street.",
 }
 
 rule "inspection.address_size" {
   title = "Size of the house number",
   stage = "final",
-  applies = address_counts,
+  when = { address_counts },
   judge = function(job, figure)
     local height, stroke = job.site.address_height_in, job.site.address_stroke_in
     return all_of(at_least(height, figure "inspection.address_height_least", "in"),
@@ -611,15 +594,12 @@ demand "inspection.spark_arrester" {
   mend = "Fit a spark arrester.",
 }
 
-rule "inspection.spark_arrester_openings" {
+demand "inspection.spark_arrester_openings" {
   title = "Openings of the spark arrester",
   stage = "final",
   when = chimney_counts("inspection.spark_arrester_openings_count",
     "no openings are set for spark arresters"),
-  judge = function(job, figure)
-    local opening = job.house.spark_arrester_opening_in
-    return all_of(at_most(opening, figure "inspection.spark_arrester_opening_most", "in"),
-      at_least(opening, figure "inspection.spark_arrester_opening_least", "in"))
-  end,
+  fact = "house.spark_arrester_opening_in",
+  meets = { "inspection.spark_arrester_opening_most", "inspection.spark_arrester_opening_least" },
   mend = "Fit an arrester whose openings neither let sparks through nor clog.",
 }

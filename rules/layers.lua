@@ -123,26 +123,24 @@ demand "layers.base_condition" {
   mend = "Tear off to the deck and replace what is wet or rotted.",
 }
 
-rule "layers.wood_hollow" {
+demand "layers.wood_hollow" {
   title = "Hollow space over old wood",
   stage = "permit",
-  applies = function(job, figure)
-    local overlay, why = is_overlay(job)
-    if not overlay then return false, why end
-    local wood = false
-    for _, layer in ipairs(job.existing.coverings) do
-      if not layer.removed and is_wood(layer) then wood = true end
-    end
-    if not wood then return false, "no old wood shingles or shakes stay" end
-    if not job.existing.hidden_space_over_wood then
-      return false, "the new covering leaves no hollow space over the old wood"
-    end
-    return figure "layers.wood_hollow_needs_cover", "old wood may stay bare under a hollow here"
-  end,
-  judge = function(job)
-    return shown(job.existing.wood_covered_with_noncombustible,
-      "a cover of gypsum board, mineral or glass fiber over the whole of the old wood")
-  end,
+  when = {
+    is_overlay,
+    function(job)
+      for _, layer in ipairs(job.existing.coverings) do
+        if not layer.removed and is_wood(layer) then return true end
+      end
+      return false, "no old wood shingles or shakes stay"
+    end,
+    is { "existing.hidden_space_over_wood",
+      otherwise = "the new covering leaves no hollow space over the old wood" },
+    on { "layers.wood_hollow_needs_cover",
+      otherwise = "old wood may stay bare under a hollow here" },
+  },
+  fact = "existing.wood_covered_with_noncombustible",
+  shown = "a cover of gypsum board, mineral or glass fiber over the whole of the old wood",
   mend = "First cover the old wood all over with gypsum board, mineral or glass fiber or the like.",
 }
 
@@ -158,23 +156,17 @@ demand "layers.maker" {
   mend = "Use a shingle whose printed instructions allow it, or tear off.",
 }
 
-rule "layers.hail" {
+demand "layers.hail" {
   title = "Laying over asphalt shingles where it hails",
   stage = "permit",
-  applies = function(job, figure)
-    local overlay, why = is_overlay(job)
-    if not overlay then return false, why end
-    if not figure "layers.hail_bars_overlay" then
-      return false, "hail does not bar an overlay here"
-    end
-    for _, layer in ipairs(job.existing.coverings) do
-      if not layer.removed and layer.kind == "asphalt_shingle" then return true end
-    end
-    return false, "no old asphalt shingles stay"
-  end,
-  judge = function(job, figure)
-    return none_of(job.site.hail_exposure, figure "layers.hail_zones_barred")
-  end,
+  when = {
+    is_overlay,
+    on { "layers.hail_bars_overlay", otherwise = "hail does not bar an overlay here" },
+    some { "existing.coverings", is { "existing.coverings[].removed", false },
+      is { "existing.coverings[].kind", "asphalt_shingle" },
+      otherwise = "no old asphalt shingles stay" },
+  },
+  fact = "site.hail_exposure", meets = "layers.hail_zones_barred",
   mend = "Tear off to the deck.",
 }
 

@@ -183,20 +183,16 @@ demand "papers.insurance" {
   mend = "Hand in the certificates.",
 }
 
-rule "papers.workers_comp" {
+demand "papers.workers_comp" {
   title = "Workers' compensation",
   stage = "permit",
   when = {
     on { "papers.workers_comp_required", otherwise = "workers' compensation is not asked after" },
     by_contractor,
-    function(job, figure)
-      if not figure "papers.without_employees_exempt" then return true end
-      return job.contractor.has_employees, "the contractor employs nobody"
-    end,
+    either { off "papers.without_employees_exempt", is "contractor.has_employees",
+      otherwise = "the contractor employs nobody" },
   },
-  judge = function(job, figure)
-    return one_of(job.contractor.workers_comp, figure "papers.workers_comp_proofs")
-  end,
+  fact = "contractor.workers_comp", meets = "papers.workers_comp_proofs",
   mend = "Hand in the certificate of insurance, or of exemption where the place takes one.",
 }
 

@@ -374,20 +374,17 @@ rule "permit.part_as_new" {
   mend = "Build the part as the code asks of new buildings, or do less of it.",
 }
 
-rule "permit.whole_planes" {
+demand "permit.whole_planes" {
   title = "Planes are replaced whole",
   stage = "permit",
   per = "roof.slopes",
-  applies = function(job, figure, slope)
-    if not figure "permit.whole_planes_required" then
-      return false, "part of a plane may be replaced here"
-    end
-    if slope.replaced_percent == 0 then return false, "this plane is left alone" end
-    return true
-  end,
-  judge = function(job, figure, slope)
-    return at_least(slope.replaced_percent, figure "permit.whole_planes_least", "percent")
-  end,
+  when = {
+    on { "permit.whole_planes_required", otherwise = "part of a plane may be replaced here" },
+    function(job, figure, slope)
+      return slope.replaced_percent ~= 0, "this plane is left alone"
+    end,
+  },
+  fact = "roof.slopes[].replaced_percent", meets = "permit.whole_planes_least",
   mend = "Replace the covering of the whole plane.",
 }
 
@@ -604,34 +601,25 @@ demand "permit.bin" {
 
 -- While the work goes on ------------------------------------------------------------------
 
-local function needs_card(job, figure, switch, off)
-  if not figure(switch) then return false, off end
-  return job.permit.status ~= "none", "there is no permit to keep there"
+local function needs_card(switch, off)
+  return { on { switch, otherwise = off },
+    no { is { "permit.status", "none" }, otherwise = "there is no permit to keep there" } }
 end
 
-rule "permit.posted" {
+demand "permit.posted" {
   title = "Permit kept on the site",
   stage = "deck",
-  applies = function(job, figure)
-    return needs_card(job, figure, "permit.posted_required", "the permit need not be on the site")
-  end,
-  judge = function(job, figure)
-    return equals(job.permit.posted, figure "permit.posted_required")
-      :say("It stays there from the first day until the final.")
-  end,
+  when = needs_card("permit.posted_required", "the permit need not be on the site"),
+  fact = "permit.posted", meets = "permit.posted_required",
+  say = "It stays there from the first day until the final.",
   mend = "Have the permit or a copy of it on the site before work begins, and until the final.",
 }
 
-rule "permit.visible" {
+demand "permit.visible" {
   title = "Permit card seen from the street",
   stage = "deck",
-  applies = function(job, figure)
-    return needs_card(job, figure, "permit.visible_required",
-      "the card need not be seen from the street")
-  end,
-  judge = function(job)
-    return shown(job.permit.seen_from_street, "a card that can be seen from the street")
-  end,
+  when = needs_card("permit.visible_required", "the card need not be seen from the street"),
+  fact = "permit.seen_from_street", shown = "a card that can be seen from the street",
   mend = "Hang the card where it can be read from the street.",
 }
 

@@ -160,13 +160,11 @@ rule "shingle.offset" {
   mend = "Lay the courses whose joints fall too close together again.",
 }
 
-rule "shingle.offset_usual" {
+demand "shingle.offset_usual" {
   title = "Offset usual in the trade",
   stage = "final",
   when = measured_at_final("measured on the roof, against what is usual in the trade"),
-  judge = function(job, figure)
-    return each_at_least(job.covering.measured_offset_in, figure "shingle.offset_least", "in")
-  end,
+  fact = "covering.measured_offset_in", meets = "shingle.offset_least",
   mend = "Ask the maker whether so small an offset is sound for this shingle.",
 }
 

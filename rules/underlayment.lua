@@ -377,24 +377,22 @@ rule "underlayment.sealed_deck" {
   mend = "Cover the deck with a self-adhered sheet, tape its joints first, or lay two plies.",
 }
 
-rule "underlayment.tape" {
+demand "underlayment.tape" {
   title = "What the deck's joints are taped with",
   stage = "dry-in",
   per = "roof.slopes",
-  applies = function(job, figure, slope)
-    local laid, why = is_laid(job, figure)
-    if not laid then return false, why end
-    if not figure "underlayment.tape_kinds_count" then
-      return false, "what the tape is made of is not judged here"
-    end
-    if is_self_adhered(slope.underlayment) then
-      return false, "a self-adhered sheet needs no tape under it"
-    end
-    return slope.underlayment.deck_joints_taped, "the deck's joints are not taped"
-  end,
-  judge = function(job, figure, slope)
-    return one_of(slope.underlayment.tape_is, figure "underlayment.tapes")
-  end,
+  when = {
+    function(job, figure) return is_laid(job, figure) end,
+    on { "underlayment.tape_kinds_count",
+      otherwise = "what the tape is made of is not judged here" },
+    function(job, figure, slope)
+      if is_self_adhered(slope.underlayment) then
+        return false, "a self-adhered sheet needs no tape under it"
+      end
+      return slope.underlayment.deck_joints_taped, "the deck's joints are not taped"
+    end,
+  },
+  fact = "roof.slopes[].underlayment.tape_is", meets = "underlayment.tapes",
   mend = "Tape the joints with one that is listed, as its maker prints.",
 }
 
@@ -448,28 +446,25 @@ rule "underlayment.third_course" {
 }
 
 -- One old edition asked for some fasteners before the wind got strong.
-rule "underlayment.lap_spacing_mid" {
+demand "underlayment.lap_spacing_mid" {
   title = "Fasteners along the laps in moderate wind",
   stage = "dry-in",
   per = "roof.slopes",
-  applies = function(job, figure, slope)
-    if not figure "underlayment.mid_wind_applies" then
-      return false, "nothing is set for moderate wind here"
-    end
-    local laid, why = is_laid(job, figure)
-    if not laid then return false, why end
-    if is_self_adhered(slope.underlayment) then
-      return false, "a self-adhered sheet needs no fasteners"
-    end
-    if is_windy(job, figure) then return false, "the wind is stronger: closer fasteners" end
-    local speed = job.site.wind_vult_mph
-    if figure "underlayment.wind_on_vasd" then speed = trade.vult_to_vasd(speed) end
-    return as_printed(speed, "mph") > figure "underlayment.mid_wind_over",
-      "it is not windy enough here: what holds it in place will do"
-  end,
-  judge = function(job, figure, slope)
-    return at_most(slope.underlayment.lap_spacing_in,
-      figure "underlayment.lap_spacing_mid_most", "in")
-  end,
+  when = {
+    on { "underlayment.mid_wind_applies", otherwise = "nothing is set for moderate wind here" },
+    function(job, figure, slope)
+      local laid, why = is_laid(job, figure)
+      if not laid then return false, why end
+      if is_self_adhered(slope.underlayment) then
+        return false, "a self-adhered sheet needs no fasteners"
+      end
+      if is_windy(job, figure) then return false, "the wind is stronger: closer fasteners" end
+      local speed = job.site.wind_vult_mph
+      if figure "underlayment.wind_on_vasd" then speed = trade.vult_to_vasd(speed) end
+      return as_printed(speed, "mph") > figure "underlayment.mid_wind_over",
+        "it is not windy enough here: what holds it in place will do"
+    end,
+  },
+  fact = "roof.slopes[].underlayment.lap_spacing_in", meets = "underlayment.lap_spacing_mid_most",
   mend = "Add fasteners along the laps.",
 }

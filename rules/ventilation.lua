@@ -425,11 +425,11 @@ rule "ventilation.high_share" {
   caution = "More high vents than low draw house air, and rain or snow, into the attic.",
 }
 
-rule "ventilation.retarder" {
+demand "ventilation.retarder" {
   title = "Vapor retarder for the smaller vent area",
   stage = "permit",
   per = "attics",
-  applies = function(job, figure, attic)
+  when = { function(job, figure, attic)
     local claims, why = claims_reduced(job, figure, attic)
     if not claims then return false, why end
     if not retarder_zone(job, figure) then
@@ -441,19 +441,17 @@ rule "ventilation.retarder" {
       return false, "the split of the vents alone allows the smaller area here"
     end
     return true
-  end,
-  judge = function(job, figure, attic)
-    return one_of(attic.vapor_retarder, figure "ventilation.retarder_classes")
-  end,
+  end },
+  fact = "attics[].vapor_retarder", meets = "ventilation.retarder_classes",
   mend = "Give the attic its full vent area; a retarder is hard to add from above.",
 }
 
-rule "ventilation.upper_band" {
+demand "ventilation.upper_band" {
   title = "High vents near the ridge",
   stage = "permit",
   cause = "vent openings",
   per = "attics[].vents",
-  applies = function(job, figure, vent, attic)
+  when = { function(job, figure, vent, attic)
     local asked, why = split_is_asked(job, figure, attic)
     if not asked then return false, why end
     if not is_high(vent) then return false, "this vent is low" end
@@ -464,10 +462,8 @@ rule "ventilation.upper_band" {
     local needed = area_needed(attic, figure "ventilation.ratio_reduced")
     local without = balanced_by(figure, split(figure, attic, needed))
     return not without, "it is not counted as high, and the others suffice without it"
-  end,
-  judge = function(job, figure, vent)
-    return at_most(vent.below_ridge_ft, figure "ventilation.upper_band_most", "ft")
-  end,
+  end },
+  fact = "attics[].vents[].below_ridge_ft", meets = "ventilation.upper_band_most",
   mend = "Move the vent up; if framing is in the way, ask whether it may sit lower.",
 }
 

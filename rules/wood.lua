@@ -17,8 +17,10 @@ demand "wood.replaced" {
 }
 
 -- No figure is asked for: what follows is practice, and only warns.
+local NO_NEW_WOOD = "no new wood goes in; wood.replaced judges that"
+
 local function is_new(piece)
-  return piece.repair == "new_piece", "no new wood goes in; wood.replaced judges that"
+  return piece.repair == "new_piece", NO_NEW_WOOD
 end
 
 rule "wood.matched" {
@@ -37,19 +39,16 @@ rule "wood.matched" {
   mend = "Match species and size, or ask the building department about another.",
 }
 
-rule "wood.primed" {
+demand "wood.primed" {
   title = "New outside wood primed on all faces",
   stage = "deck",
   per = "rot",
-  applies = function(job, figure, piece)
-    local new, why = is_new(piece)
-    if not new then return false, why end
-    return has(figure "wood.primed_members", piece.member), "this member is not painted"
-  end,
-  judge = function(job, figure, piece)
-    return equals(piece.primed_all_faces, figure "wood.primed_required")
-      :say("Back, ends and every cut on the job, the end grain most of all, before nailing.")
-  end,
+  when = {
+    is { "rot[].repair", "new_piece", otherwise = NO_NEW_WOOD },
+    meant { "rot[].member", "wood.primed_members", otherwise = "this member is not painted" },
+  },
+  fact = "rot[].primed_all_faces", meets = "wood.primed_required",
+  say = "Back, ends and every cut on the job, the end grain most of all, before nailing.",
   mend = "Take it down and prime the back and the cuts, or use boards primed all around.",
 }
 
@@ -110,39 +109,32 @@ rule "wood.exposure" {
   mend = "Lay the courses closer.",
 }
 
-rule "wood.solid_eaves" {
+demand "wood.solid_eaves" {
   title = "Solid deck under wood shingles where eaves ice up",
   stage = "deck",
   per = "decks",
-  applies = function(job, figure, deck)
-    local wood, why = is_wood(job)
-    if not wood then return false, why end
-    if not figure "wood.solid_eaves_required" then
-      return false, "spaced boards may run to the eave here"
-    end
-    if deck.kind ~= "spaced_board" or deck.work == "paneled_over" then
-      return false, "the deck is solid"
-    end
-    return as_printed(job.site.january_mean_F, "F") <= figure "wood.solid_eaves_at_most",
-      "January is not cold enough here"
-  end,
-  judge = function(job, figure, deck)
-    return shown(deck.solid_at_eaves, "a solid deck under the ice-barrier part of the roof")
-  end,
+  when = {
+    is_wood,
+    on { "wood.solid_eaves_required", otherwise = "spaced boards may run to the eave here" },
+    is { "decks[].kind", "spaced_board", otherwise = "the deck is solid" },
+    no { is { "decks[].work", "paneled_over" }, otherwise = "the deck is solid" },
+    meant { "site.january_mean_F", "wood.solid_eaves_at_most",
+      otherwise = "January is not cold enough here" },
+  },
+  fact = "decks[].solid_at_eaves",
+  shown = "a solid deck under the ice-barrier part of the roof",
   mend = "Fill between the boards, or lay panels, from the eave up as far as the ice barrier goes.",
 }
 
-rule "wood.spaced_deck" {
+demand "wood.spaced_deck" {
   title = "Spaced boards and earthquakes",
   stage = "permit",
   per = "decks",
-  applies = function(job, figure, deck)
-    local wood, why = is_wood(job)
-    if not wood then return false, why end
-    return deck.kind == "spaced_board" and deck.work ~= "paneled_over", "the deck is not spaced"
-  end,
-  judge = function(job, figure)
-    return none_of(job.site.seismic_category, figure "wood.spaced_deck_barred_in")
-  end,
+  when = {
+    is_wood,
+    is { "decks[].kind", "spaced_board", otherwise = "the deck is not spaced" },
+    no { is { "decks[].work", "paneled_over" }, otherwise = "the deck is not spaced" },
+  },
+  fact = "site.seismic_category", meets = "wood.spaced_deck_barred_in",
   mend = "Lay panels over the spaced boards.",
 }
