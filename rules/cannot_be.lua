@@ -322,3 +322,33 @@ impossible "a tear-off takes something off" {
     end
   end,
 }
+
+impossible "a plane whose old covering stays is not renewed" {
+  at = "gets", per = "roof.slopes",
+  when = function(job, slope)
+    if slope.gets == "old_stays" and slope.replaced_percent > 0 then
+      return "the old covering stays, but " .. number(slope.replaced_percent, "percent")
+        .. " of it is said to be replaced"
+    end
+  end,
+}
+
+impossible "the whole roof is not renewed where an old covering stays" {
+  at = "gets", per = "roof.slopes",
+  when = function(job, slope)
+    if slope.gets == "old_stays" and job.scope.roof_share_percent >= 100 then
+      return "the old covering stays, but /scope/roof_share_percent says that the whole roof is "
+        .. "renewed"
+    end
+  end,
+}
+
+impossible "some plane gets the covering that the job names" {
+  at = "roof.slopes",
+  when = function(job)
+    for _, slope in ipairs(job.roof.slopes) do
+      if gets_covering(slope) then return end
+    end
+    return "no plane gets the covering that the job names"
+  end,
+}

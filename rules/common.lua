@@ -7,6 +7,14 @@ local function shingles_only(job)
   return job.covering.kind == "asphalt_shingle", "only asphalt shingles are judged here"
 end
 
+-- A plane may keep its old covering, or get another than the job names: what is asked of
+-- the job's covering is not asked there.
+local function gets_covering(slope)
+  if not slope or not known(slope, "gets") or slope.gets == "new_covering" then return true end
+  return false, slope.gets == "old_stays" and "the old covering of this plane stays"
+    or "this plane gets another covering than the job's"
+end
+
 -- Whoever holds the permit as a contractor does the work.
 local by_contractor = no { is { "permit.holder", "owner" },
   otherwise = "the owner takes out the permit" }
@@ -114,6 +122,8 @@ local function is_iced_eave(job, figure, edge)
   if edge.kind ~= "eave" then return false, "ice barrier is laid from eaves" end
   local needed, why = ice_barrier_is_needed(job, figure)
   if not needed then return false, why end
+  local gets, other = gets_covering(edge.slope)
+  if not gets then return false, other end
   if figure "ice_barrier.unheated_exempt" then
     return edge.over_heated_space, "there is no heated space behind this eave"
   end
@@ -504,6 +514,7 @@ end
 
 common {
   shingles_only = shingles_only,
+  gets_covering = gets_covering,
   by_contractor = by_contractor,
   is_wood_kind = is_wood_kind,
   as_date = as_date,

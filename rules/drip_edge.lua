@@ -1,7 +1,9 @@
 -- drip_edge.lua - metal at eaves and rakes: there, lapped, nailed, and in order
 -- with the underlayment.
 
-local function is_judged(job, figure)
+local function is_judged(job, figure, slope)
+  local gets, other = gets_covering(slope)
+  if not gets then return false, other end
   if job.covering.kind ~= "asphalt_shingle" then
     return false, "the figures here are for asphalt shingles"
   end
@@ -20,8 +22,8 @@ rule "drip_edge.edges_listed" {
   title = "Every edge of the plane listed",
   stage = "permit",
   per = "roof.slopes",
-  applies = function(job, figure)
-    local judged, why = is_judged(job, figure)
+  applies = function(job, figure, slope)
+    local judged, why = is_judged(job, figure, slope)
     if not judged then return false, why end
     return figure "drip_edge.eave_required" or figure "drip_edge.rake_required",
       "no drip edge is asked for here"
@@ -54,7 +56,7 @@ rule "drip_edge.edges_listed" {
 -- Whether this edge must have metal; `kind` is "eave" or "rake".
 local function is_due(job, figure, edge, kind)
   if edge.kind ~= kind then return false, "this edge is no " .. kind end
-  local judged, why = is_judged(job, figure)
+  local judged, why = is_judged(job, figure, edge.slope)
   if not judged then return false, why end
   return figure("drip_edge." .. kind .. "_required"), "no drip edge is asked for at a " .. kind
 end
@@ -92,7 +94,7 @@ rule "drip_edge.rake" {
 -- Metal that is there must lie right even where none is asked for.
 local function is_ordered(job, figure, edge, kind)
   if edge.kind ~= kind then return false, "this edge is no " .. kind end
-  local judged, why = is_judged(job, figure)
+  local judged, why = is_judged(job, figure, edge.slope)
   if not judged then return false, why end
   if job.scope.method == "overlay" and not figure "underlayment.on_overlay_required" then
     return false, "an overlay lays no underlayment to put over or under the metal"

@@ -171,6 +171,8 @@ rule "energy.cool_roof" {
   applies = function(job, figure, slope)
     local asked, why = is_asked(job, figure)
     if not asked then return false, why end
+    local gets, other = gets_covering(slope)
+    if not gets then return false, other end
     if not cool_zone(job, figure, is_steep(figure, slope))
       and not (is_exactly_the_slope(figure, slope)
         and cool_zone(job, figure, not is_steep(figure, slope))) then
@@ -217,6 +219,8 @@ rule "energy.low_insulation" {
     if not figure "energy.low_deck_R_required" then
       return false, "no insulation above the deck is asked for here"
     end
+    local gets, other = gets_covering(slope)
+    if not gets then return false, other end
     local enough, why = enough_renewed(job, figure)
     if not enough then return false, why end
     if is_steep(figure, slope) and not is_exactly_the_slope(figure, slope) then

@@ -1,6 +1,8 @@
 -- fasteners.lua - what holds the shingles: kind, size, number, and how deep it goes.
 
-local function nails_only(job)
+local function nails_only(job, _, slope)
+  local gets, other = gets_covering(slope)
+  if not gets then return false, other end
   if not shingles_only(job) then return false, "only asphalt shingles are judged here" end
   return job.fasteners.kind == "nail", "these figures are for nails"
 end
@@ -145,7 +147,7 @@ rule "fasteners.past_thin_deck" {
   stage = "permit",
   per = "roof.slopes",
   applies = function(job, figure, slope)
-    local nailed, why = nails_only(job)
+    local nailed, why = nails_only(job, figure, slope)
     if not nailed then return false, why end
     -- A figure of its own, so that practice alone is cited for what is practice.
     local deck = slope.deck
@@ -172,6 +174,8 @@ rule "fasteners.steep" {
   applies = function(job, figure, slope)
     local shingled, why = shingles_only(job)
     if not shingled then return false, why end
+    local gets, other = gets_covering(slope)
+    if not gets then return false, other end
     return slope.pitch > figure "fasteners.steep_over", "this plane is not that steep"
   end,
   judge = function(job, figure, slope)

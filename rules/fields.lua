@@ -93,7 +93,8 @@ field "existing.coverings" { type = "list", range = { 0, 6 }, stage = "permit",
 field "existing.coverings[].kind" { type = "choice",
   choices = { "asphalt_shingle", "roll_roofing", "wood_shingle", "wood_shake", "slate", "clay_tile",
     "concrete_tile", "asbestos_cement", "metal_panel", "metal_shingle", "built_up", "spray_foam",
-    "coating" }, stage = "permit",
+    "coating", "coal_tar_built_up", "modified_bitumen", "thermoset_membrane",
+    "thermoplastic_membrane" }, stage = "permit",
   ask = "What kind of covering is this layer?" }
 field "existing.coverings[].thickness_in" { type = "number", unit = "in", range = { 0.02, 4 }, stage = "permit",
   ask = "How thick is this layer where a nail would go through it?" }
@@ -145,6 +146,14 @@ field "roof.slopes[].ends_at_wall" { type = "yes_no", stage = "permit",
   ask = "Does its upper edge end at a wall of the house?" }
 field "roof.slopes[].deck" { type = "reference", refers = "decks", answer = "desk", stage = "permit",
   ask = "Which of the decks is under it?" }
+field "roof.slopes[].gets" { type = "choice",
+  choices = { "new_covering", "old_stays", "asphalt_shingle", "roll_roofing", "wood_shingle",
+    "wood_shake", "slate", "clay_tile", "concrete_tile", "metal_panel", "metal_shingle", "coating",
+    "built_up", "coal_tar_built_up", "modified_bitumen", "thermoset_membrane",
+    "thermoplastic_membrane", "spray_foam" }, answer = "desk", stage = "permit",
+  ask = "Does this plane get the job's new covering, does its old one stay, or which other kind goes on it? (only where planes differ)" }
+field "roof.slopes[].other_checked" { type = "yes_no", answer = "desk", stage = "permit",
+  ask = "Is the other covering of this plane checked as a job of its own?" }
 field "roof.slopes[].underlayment" { type = "reference", refers = "underlayments", answer = "desk", stage = "permit",
   ask = "Which of the underlayments goes on it?" }
 
@@ -435,7 +444,9 @@ field "drip_edge.measured_fastener_spacing_in" { type = "numbers", unit = "in", 
 field "covering" { type = "group", answer = "wrapper", stage = "permit", ask = "The new covering" }
 field "covering.kind" { type = "choice",
   choices = { "asphalt_shingle", "roll_roofing", "wood_shingle", "wood_shake", "slate", "clay_tile",
-    "concrete_tile", "metal_panel", "metal_shingle", "coating" }, answer = "desk", stage = "permit",
+    "concrete_tile", "metal_panel", "metal_shingle", "coating", "built_up", "coal_tar_built_up",
+    "modified_bitumen", "thermoset_membrane", "thermoplastic_membrane", "spray_foam" },
+  answer = "desk", stage = "permit",
   ask = "What kind of covering goes on?" }
 field "covering.metal_seam" { type = "choice", choices = { "lapped", "sealed", "standing" }, stage = "permit",
   ask = "How are the metal panels joined: lapped, lapped with sealant in the laps, or standing seams?" }

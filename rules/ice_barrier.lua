@@ -16,7 +16,11 @@ rule "ice_barrier.eaves_listed" {
   title = "Every eave of the plane listed",
   stage = "permit",
   per = "roof.slopes",
-  applies = ice_barrier_is_needed,
+  applies = function(job, figure, slope)
+    local needed, why = ice_barrier_is_needed(job, figure)
+    if not needed then return false, why end
+    return gets_covering(slope)
+  end,
   judge = function(job, figure, slope)
     local listed = 0
     for _, edge in ipairs(job.roof.edges) do
@@ -56,6 +60,8 @@ rule "ice_barrier.rakes" {
   per = "roof.edges",
   applies = function(job, figure, edge)
     if edge.kind ~= "rake" then return false, "this edge is no rake" end
+    local gets, other = gets_covering(edge.slope)
+    if not gets then return false, other end
     if not figure "ice_barrier.rakes_required" then
       return false, "no ice barrier is asked for along rakes"
     end

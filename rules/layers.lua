@@ -204,6 +204,7 @@ rule "layers.dead_load" {
   title = "Weight of all layers on the rafters",
   stage = "permit",
   per = "roof.slopes",
+  applies = function(job, figure, slope) return gets_covering(slope) end,
   judge = function(job, figure, slope)
     local load = trade.plan_load_psf {
       slope_psf = layers_on(job, figure, slope), pitch = slope.pitch }

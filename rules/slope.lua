@@ -6,14 +6,30 @@ local LEAST = {
   wood_shingle = "slope.least.wood_shingle",
   wood_shake = "slope.least.wood_shake",
   roll_roofing = "slope.least.roll_roofing",
+  coating = "slope.least.coating",
+  built_up = "slope.least.built_up",
+  coal_tar_built_up = "slope.least.coal_tar_built_up",
+  modified_bitumen = "slope.least.modified_bitumen",
+  thermoset_membrane = "slope.least.thermoset_membrane",
+  thermoplastic_membrane = "slope.least.thermoplastic_membrane",
+  spray_foam = "slope.least.spray_foam",
 }
+
+-- What goes on the plane, and whether that is the job's own covering.
+local function covering_of(job, slope)
+  if gets_covering(slope) then return job.covering.kind, true end
+  return slope.gets, false
+end
 
 rule "slope.least" {
   title = "Least slope for the covering",
   stage = "permit",
   per = "roof.slopes",
+  applies = function(job, figure, slope)
+    return covering_of(job, slope) ~= "old_stays", "the old covering of this plane stays"
+  end,
   judge = function(job, figure, slope)
-    local kind = job.covering.kind
+    local kind, own = covering_of(job, slope)
     if LEAST[kind] then return at_least(slope.pitch, figure(LEAST[kind]), "rise_in_12") end
     if kind ~= "metal_panel" then
       cannot_tell("this covering is not judged here: the code's section on it and its maker's "
@@ -24,10 +40,36 @@ rule "slope.least" {
     if as_printed(slope.pitch, "rise_in_12") >= least then
       return at_least(slope.pitch, least, "rise_in_12")
     end
+    if not own then
+      cannot_tell("how the panels of this plane are joined is not told: that decides on a slope "
+        .. "so low")
+    end
     return at_least(slope.pitch, figure("slope.least.metal_panel_" .. job.covering.metal_seam),
       "rise_in_12")
   end,
   mend = "Use a covering made for that slope on this plane.",
+}
+
+-- A job tells the facts of one covering. Of another on part of the roof only the slope is
+-- looked at, so that the rest is never taken for a pass.
+rule "slope.other_covering" {
+  title = "Another covering on part of the roof",
+  stage = "permit",
+  per = "roof.slopes",
+  applies = function(job, figure, slope)
+    local kind, own = covering_of(job, slope)
+    if own then return false, "this plane gets the job's covering" end
+    return kind ~= "old_stays", "the old covering of this plane stays"
+  end,
+  judge = function(job, figure, slope)
+    if not slope.other_checked then
+      cannot_tell("the fire class, fastening, underlayment and flashing of this plane's covering "
+        .. "are not told here: check it as a job of its own")
+    end
+    return equals(slope.other_checked, figure "slope.other_checked_required")
+  end,
+  asks_only = true,
+  mend = "Write a job for the other covering, with its planes alone, and check it too.",
 }
 
 rule "slope.double_underlayment" {
@@ -39,6 +81,8 @@ rule "slope.double_underlayment" {
     if job.covering.kind ~= "asphalt_shingle" then
       return false, "only asphalt shingles are judged here"
     end
+    local gets, other = gets_covering(slope)
+    if not gets then return false, other end
     local pitch = as_printed(slope.pitch, "rise_in_12")
     if pitch >= figure "slope.double_below" then return false, "the plane is steep enough" end
     return pitch >= figure "slope.least.asphalt_shingle",

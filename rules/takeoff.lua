@@ -28,6 +28,9 @@ local function whole_roof(job)
   if known(job.scope, "roof_share_percent") then
     part = part or job.scope.roof_share_percent < 100
   end
+  for _, slope in ipairs(job.roof.slopes) do
+    part = part or not gets_covering(slope)
+  end
   if part then
     cannot_tell("only a part of the roof is renewed, and the planes are listed whole. For a "
       .. "takeoff list just what is renewed, as a reroof and without /scope/roof_share_percent.")

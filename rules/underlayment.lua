@@ -11,7 +11,9 @@ local function least_of(list)
   return least
 end
 
-local function is_laid(job, figure)
+local function is_laid(job, figure, slope)
+  local gets, other = gets_covering(slope)
+  if not gets then return false, other end
   if job.covering.kind ~= "asphalt_shingle" then
     return false, "the figures here are for asphalt shingles; this covering has its own"
   end
@@ -71,13 +73,13 @@ end
 
 -- Laps are the maker's business where the sheet sticks to the deck.
 local function is_lapped(job, figure, slope)
-  local laid, why = is_laid(job, figure)
+  local laid, why = is_laid(job, figure, slope)
   if not laid then return false, why end
   return not is_self_adhered(slope.underlayment), "a self-adhered sheet laps as its maker prints"
 end
 
 local function is_wind_fastened(job, figure, slope)
-  local laid, why = is_laid(job, figure)
+  local laid, why = is_laid(job, figure, slope)
   if not laid then return false, why end
   if is_self_adhered(slope.underlayment) then
     return false, "a self-adhered sheet needs no fasteners"
@@ -90,7 +92,7 @@ rule "underlayment.plies" {
   stage = "dry-in",
   per = "roof.slopes",
   applies = function(job, figure, slope)
-    local laid, why = is_laid(job, figure)
+    local laid, why = is_laid(job, figure, slope)
     if not laid then return false, why end
     return not is_double(figure, slope), "slope.double_underlayment judges so low a slope"
   end,
@@ -108,8 +110,10 @@ rule "underlayment.plies" {
 
 -- Other coverings have sections of their own, which are not carried here: the one
 -- rule that says so is open, so that silence is never taken for a pass.
-local function is_laid_or_other(job, figure)
-  if job.covering.kind == "asphalt_shingle" then return is_laid(job, figure) end
+local function is_laid_or_other(job, figure, slope)
+  if job.covering.kind == "asphalt_shingle" then return is_laid(job, figure, slope) end
+  local gets, other = gets_covering(slope)
+  if not gets then return false, other end
   if job.covering.kind == "coating" then return false, "no underlayment lies under a coating" end
   return job.scope.method ~= "overlay", "an overlay strips nothing, so no underlayment is laid"
 end
@@ -338,8 +342,8 @@ rule "underlayment.sealed_deck" {
   title = "Deck sealed against water if shingles blow off",
   stage = "dry-in",
   per = "roof.slopes",
-  applies = function(job, figure)
-    local laid, why = is_laid(job, figure)
+  applies = function(job, figure, slope)
+    local laid, why = is_laid(job, figure, slope)
     if not laid then return false, why end
     return figure "underlayment.sealed_deck_required", "no sealed deck is asked for here"
   end,
@@ -382,7 +386,7 @@ demand "underlayment.tape" {
   stage = "dry-in",
   per = "roof.slopes",
   when = {
-    function(job, figure) return is_laid(job, figure) end,
+    is_laid,
     on { "underlayment.tape_kinds_count",
       otherwise = "what the tape is made of is not judged here" },
     function(job, figure, slope)
@@ -453,7 +457,7 @@ demand "underlayment.lap_spacing_mid" {
   when = {
     on { "underlayment.mid_wind_applies", otherwise = "nothing is set for moderate wind here" },
     function(job, figure, slope)
-      local laid, why = is_laid(job, figure)
+      local laid, why = is_laid(job, figure, slope)
       if not laid then return false, why end
       if is_self_adhered(slope.underlayment) then
         return false, "a self-adhered sheet needs no fasteners"

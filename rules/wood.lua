@@ -80,10 +80,12 @@ rule "wood.exposure" {
   title = "Exposure of wood shingles",
   stage = "final",
   per = "roof.slopes",
-  applies = function(job, figure)
+  applies = function(job, figure, slope)
     if not figure "wood.exposure_limited" then
       return false, "no exposure of wood is set here"
     end
+    local gets, other = gets_covering(slope)
+    if not gets then return false, other end
     return is_wood(job)
   end,
   judge = function(job, figure, slope)

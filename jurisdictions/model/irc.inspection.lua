@@ -104,7 +104,8 @@ figures {
     "R109.1.5", "handouts from five states, each with a moment of its own"),
   ["inspection.mid_roof_coverings"] = figure_of(
     { "asphalt_shingle", "roll_roofing", "wood_shingle", "wood_shake", "slate", "clay_tile",
-      "concrete_tile", "metal_panel", "metal_shingle" }, nil, "among", "R109.1.5",
+      "concrete_tile", "metal_panel", "metal_shingle", "built_up", "coal_tar_built_up",
+      "modified_bitumen", "thermoset_membrane", "thermoplastic_membrane", "spray_foam" }, nil, "among", "R109.1.5",
     "handouts that name no covering; one names tile, slate and battens only"),
   ["inspection.mid_roof_holders"] = figure_of({ "owner", "contractor", "agent", "other" }, nil,
     "among", "R109.1.5", "handouts that name nobody; one asks it of owners only"),

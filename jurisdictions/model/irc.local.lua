@@ -118,6 +118,18 @@ figures {
     "those pages: not named"),
   ["fire.classes_of.coating"] = figure_of(ANY_CLASS, nil, "one_of", "R902.1",
     "those pages: not named"),
+  ["fire.classes_of.built_up"] = figure_of(ANY_CLASS, nil, "one_of", "R902.1",
+    "those pages: not named"),
+  ["fire.classes_of.coal_tar_built_up"] = figure_of(ANY_CLASS, nil, "one_of", "R902.1",
+    "those pages: not named"),
+  ["fire.classes_of.modified_bitumen"] = figure_of(ANY_CLASS, nil, "one_of", "R902.1",
+    "those pages: not named"),
+  ["fire.classes_of.thermoset_membrane"] = figure_of(ANY_CLASS, nil, "one_of", "R902.1",
+    "those pages: not named"),
+  ["fire.classes_of.thermoplastic_membrane"] = figure_of(ANY_CLASS, nil, "one_of", "R902.1",
+    "those pages: not named"),
+  ["fire.classes_of.spray_foam"] = figure_of(ANY_CLASS, nil, "one_of", "R902.1",
+    "those pages: not named"),
 
   -- Deck, ice barrier, drip edge, wind ------------------------------------------------
   ["deck.solid_counts_for_all"] = unsaid "R905",

@@ -8,6 +8,7 @@
 -- What was read: code texts of states that took the editions of 2015 to 2024 over,
 -- not the printed books. In another edition such a figure counts as parallel.
 local TEXTS = "state code texts on the editions of 2015 to 2024"
+local DRAINED = "a state's rule printing the building code's 1507.10.1 to 1507.15.1"
 local BOOKS = { "IRC 2015", "IRC 2018", "IRC 2021", "IRC 2024" }
 -- The wind figures are the load standard's own, worked back from the code's tables.
 local FROM_7_10 = "worked back from the cladding tables of 2015 and 2018"
@@ -67,6 +68,23 @@ jurisdiction "model/irc" {
       status = "seen", source = "city handout citing R905.8.2", read_in = BOOKS },
     ["slope.least.roll_roofing"] = { 1, unit = "rise_in_12", sense = "at_least", cite = "R905.5.2",
       status = "seen", source = TEXTS, read_in = BOOKS },
+    -- Built-up, membranes, foam and coatings drain; coal tar flows with less.
+    ["slope.least.built_up"] = { 0.25, unit = "rise_in_12", sense = "at_least",
+      cite = "R905.9.1", status = "parallel", source = DRAINED },
+    ["slope.least.coal_tar_built_up"] = { 0.125, unit = "rise_in_12", sense = "at_least",
+      cite = "R905.9.1", status = "parallel", source = DRAINED },
+    ["slope.least.modified_bitumen"] = { 0.25, unit = "rise_in_12", sense = "at_least",
+      cite = "R905.11.1", status = "parallel", source = DRAINED },
+    ["slope.least.thermoset_membrane"] = { 0.25, unit = "rise_in_12", sense = "at_least",
+      cite = "R905.12.1", status = "parallel", source = DRAINED },
+    ["slope.least.thermoplastic_membrane"] = { 0.25, unit = "rise_in_12", sense = "at_least",
+      cite = "R905.13.1", status = "parallel", source = DRAINED },
+    ["slope.least.spray_foam"] = { 0.25, unit = "rise_in_12", sense = "at_least",
+      cite = "R905.14.1", status = "parallel", source = DRAINED },
+    ["slope.least.coating"] = { 0.25, unit = "rise_in_12", sense = "at_least",
+      cite = "R905.15.1", status = "parallel", source = DRAINED },
+    ["slope.other_checked_required"] = { true, sense = "equals", cite = "R905.1",
+      status = "practice", source = "a job tells the facts of one covering" },
     ["slope.least.metal_panel_lapped"] = { 3, unit = "rise_in_12", sense = "at_least",
       cite = "R905.10.2", status = "seen", source = TEXTS, read_in = BOOKS },
     ["slope.least.metal_panel_sealed"] = { 0.5, unit = "rise_in_12", sense = "at_least",

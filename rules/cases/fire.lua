@@ -192,7 +192,9 @@ for kind, list in pairs(LISTS) do
       ["covering.fire_class"] = class }, expect = i <= string.len(list) and "pass" or "fail" })
   end
 end
-for _, kind in ipairs { "slate", "clay_tile", "concrete_tile", "roll_roofing", "coating" } do
+for _, kind in ipairs { "slate", "clay_tile", "concrete_tile", "roll_roofing", "coating",
+  "built_up", "coal_tar_built_up", "modified_bitumen", "thermoset_membrane",
+  "thermoplastic_membrane", "spray_foam" } do
   table.insert(by_kind, { kind .. " of no class", with = { ["covering.kind"] = kind,
     ["covering.fire_class"] = "none" }, expect = "not_applicable" })
 end

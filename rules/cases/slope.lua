@@ -124,3 +124,100 @@ cases "slope.double_underlayment" {
   { "another covering", with = { ["roof.slopes[3].pitch"] = "3:12",
     ["covering.kind"] = "wood_shake" }, expect = "not_applicable", where = "porch" },
 }
+
+-- Roofs that drain: 1/4 in to the foot, coal tar half of it. A state's rule prints these
+-- of the building code's sister sections, so that what is met only warns.
+for _, kind in ipairs { "built_up", "modified_bitumen", "thermoset_membrane",
+  "thermoplastic_membrane", "spray_foam", "coating" } do
+  cases "slope.least" {
+    under = "model/irc-2021", with = { ["covering.kind"] = kind },
+    { kind .. " at 1/4:12", with = { ["roof.slopes[3].pitch"] = "0.25:12" }, expect = "warn",
+      where = "porch", required = 0.25, found = 0.25 },
+    { kind .. " under it", with = { ["roof.slopes[3].pitch"] = "0.24:12" }, expect = "fail",
+      where = "porch", required = 0.25 },
+    { kind .. ", slope not known", without = { "roof.slopes[3].pitch" }, expect = "open",
+      where = "porch" },
+  }
+end
+cases "slope.least" {
+  under = "model/irc-2021", with = { ["covering.kind"] = "coal_tar_built_up" },
+  { "coal tar at 1/8:12", with = { ["roof.slopes[3].pitch"] = "0.125:12" }, expect = "warn",
+    where = "porch" },
+  { "coal tar under it", with = { ["roof.slopes[3].pitch"] = "0.11:12" }, expect = "fail",
+    where = "porch" },
+}
+-- What else the code asks of them is not carried, and said to be open.
+for _, rule in ipairs { "underlayment.kind", "fasteners.kind",
+  "shingle.wind_class" } do
+  cases(rule) {
+    under = "model/irc-2021", with = { ["covering.kind"] = "thermoplastic_membrane" },
+    { "a membrane", expect = "open", says = "is not judged here" },
+  }
+end
+cases "permit.every" {
+  under = "model/irc-2021", with = { ["covering.kind"] = "modified_bitumen" },
+  { "a membrane takes a permit too", expect = "pass" },
+  { "none", with = { ["permit.status"] = "none" }, expect = "fail" },
+}
+
+-- Parts of one roof: a membrane on the porch, or its old covering left.
+local MEMBRANE = { ["roof.slopes[3].gets"] = "modified_bitumen",
+  ["roof.slopes[3].pitch"] = "0.5:12" }
+local STAYS = { ["roof.slopes[3].gets"] = "old_stays", ["roof.slopes[3].pitch"] = "1:12" }
+cases "slope.least" {
+  under = "model/irc-2021",
+  { "a membrane on a flat porch", with = MEMBRANE, expect = "warn", where = "porch",
+    required = 0.25, found = 0.5 },
+  { "the main roof is held to its shingles", with = MEMBRANE, expect = "pass",
+    where = "main front", required = 2 },
+  { "a flat porch that is left alone", with = STAYS, expect = "not_applicable",
+    where = "porch" },
+  { "lapped metal on the porch", with = { ["roof.slopes[3].gets"] = "metal_panel" },
+    expect = "pass", where = "porch" },
+  { "metal on a flat porch, its seams not told of", with = {
+    ["roof.slopes[3].gets"] = "metal_panel", ["roof.slopes[3].pitch"] = "1:12",
+    ["covering.metal_seam"] = "standing" }, expect = "open", where = "porch" },
+  { "shingles after all", with = { ["roof.slopes[3].gets"] = "new_covering",
+    ["roof.slopes[3].pitch"] = "1:12" }, expect = "fail", where = "porch" },
+  { "no plane gets the covering", with = { ["roof.slopes[1].gets"] = "old_stays",
+    ["roof.slopes[2].gets"] = "old_stays", ["roof.slopes[3].gets"] = "old_stays" },
+    expect = "refused", says = "no plane gets" },
+  { "left alone, and yet the whole roof renewed", with = { ["roof.slopes[3].gets"] = "old_stays",
+    ["scope.roof_share_percent"] = 100 }, expect = "refused", says = "the whole roof" },
+  { "left alone, and yet replaced", with = { ["roof.slopes[3].gets"] = "old_stays",
+    ["roof.slopes[3].replaced_percent"] = 10 }, expect = "refused", says = "said to be replaced" },
+}
+cases "slope.other_covering" {
+  under = "model/irc-2021",
+  { "a membrane, not checked", with = MEMBRANE, expect = "open", where = "porch",
+    says = "/roof/slopes/2/other_checked" },
+  { "a membrane, which nobody checks", where = "porch", expect = "open",
+    with = { ["roof.slopes[3].gets"] = "modified_bitumen",
+      ["roof.slopes[3].other_checked"] = false }, says = "as a job of its own" },
+  { "a membrane with a job of its own", with = { ["roof.slopes[3].gets"] = "modified_bitumen",
+    ["roof.slopes[3].other_checked"] = true }, expect = "pass", where = "porch" },
+  { "the planes that get shingles", with = MEMBRANE, expect = "not_applicable",
+    where = "main front" },
+  { "the old covering left", with = STAYS, expect = "not_applicable", where = "porch" },
+  { "all alike", expect = "not_applicable", where = "porch" },
+}
+-- What is asked of the job's covering is not asked of such a plane.
+for _, one in ipairs { { "underlayment.plies", "porch" }, { "underlayment.kind", "porch" },
+  { "slope.double_underlayment", "porch" }, { "fasteners.penetration", "porch" },
+  { "layers.dead_load", "porch" }, { "drip_edge.edges_listed", "porch" },
+  { "drip_edge.eave", "porch eave" }, { "drip_edge.rake", "porch left rake" } } do
+  cases(one[1]) {
+    under = "model/irc-2021",
+    { "the old covering left", with = { ["roof.slopes[3].gets"] = "old_stays",
+      ["roof.slopes[3].pitch"] = "3:12" }, expect = "not_applicable", where = one[2],
+      says = "stays" },
+    { "another covering", with = { ["roof.slopes[3].gets"] = "built_up",
+      ["roof.slopes[3].pitch"] = "3:12" }, expect = "not_applicable", where = one[2],
+      says = "another covering" },
+  }
+end
+cases "ice_barrier.reach" {
+  under = "example/frostmere",
+  { "the porch's old covering stays", with = { ["roof.slopes[3].gets"] = "old_stays" },
+    expect = "not_applicable", where = "porch eave" },
+}
