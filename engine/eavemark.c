@@ -14,7 +14,7 @@ enum { TOGETHER_MOST = 64 }; /* jobs that are compared */
 static const char NO_PLAIN_LOCALE[] = "out of memory";
 
 /* A text of the caller's own: "eavemark: why". NULL when out of memory. */
-static char *told(const char *why)
+static char *said_of(const char *why)
 {
     static const char WHO[] = "eavemark: ";
     const size_t size = sizeof(WHO) + strlen(why) + 1;
@@ -26,12 +26,12 @@ static char *told(const char *why)
     return strcat(text, "\n");
 }
 
-static enum eavemark_status refuse(const char *why, char **report, char **problems)
+static enum eavemark_status refuse_call(const char *why, char **report, char **problems)
 {
     if (report != NULL)
         *report = NULL;
     if (problems != NULL)
-        *problems = told(why);
+        *problems = said_of(why);
     return why == NO_PLAIN_LOCALE || (problems != NULL && *problems == NULL) ? EAVEMARK_BROKEN
                                                                              : EAVEMARK_UNUSABLE;
 }
@@ -63,7 +63,7 @@ static const char *lacks_form(enum eavemark_form form)
     return number < EAVEMARK_TEXT || number > EAVEMARK_HTML ? "no such form of a report" : NULL;
 }
 
-static const char *either(const char *a, const char *b)
+static const char *first_of(const char *a, const char *b)
 {
     return a != NULL ? a : b;
 }
@@ -72,19 +72,20 @@ static const char *either(const char *a, const char *b)
 static const char *lacks(const eavemark *handle, const struct eavemark_request *request,
                          enum eavemark_form form, char **report, char **problems)
 {
-    return either(either(lacks_places(report, problems), lacks_handle(handle)),
-                  either(lacks_job(request), lacks_form(form)));
+    return first_of(first_of(lacks_places(report, problems), lacks_handle(handle)),
+                    first_of(lacks_job(request), lacks_form(form)));
 }
 
 /* And of those that need no job. */
 static const char *lacks_but_job(const eavemark *handle, enum eavemark_form form, char **report,
                                  char **problems)
 {
-    return either(either(lacks_places(report, problems), lacks_handle(handle)), lacks_form(form));
+    return first_of(first_of(lacks_places(report, problems), lacks_handle(handle)),
+                    lacks_form(form));
 }
 
 /* A text given without a name goes by "job". */
-static struct eavemark_request named(const struct eavemark_request *request)
+static struct eavemark_request with_name(const struct eavemark_request *request)
 {
     struct eavemark_request asked = *request;
     if (asked.name == NULL && asked.text != NULL)
@@ -107,12 +108,12 @@ void eavemark_close(eavemark *handle)
 
 eavemark_result *eavemark_check(eavemark *handle, const struct eavemark_request *request)
 {
-    const char *why = either(lacks_handle(handle), lacks_job(request));
+    const char *why = first_of(lacks_handle(handle), lacks_job(request));
     const locale_t host = locale_plain();
     if (host == (locale_t)0)
         return NULL;
     const struct eavemark_request asked =
-        why != NULL ? (struct eavemark_request){0} : named(request);
+        why != NULL ? (struct eavemark_request){0} : with_name(request);
     eavemark_result *result = why != NULL ? inner_refused(why) : inner_check(handle, &asked);
     locale_back(host);
     return result;
@@ -161,7 +162,7 @@ void eavemark_result_free(eavemark_result *result)
 /* Calls that give a report --------------------------------------------------------- */
 
 /* Puts the host's locale aside; with no plain one there is one more thing lacking. */
-static const char *enter(const char *lacking, locale_t *host)
+static const char *enter_plain_locale(const char *lacking, locale_t *host)
 {
     *host = lacking == NULL ? locale_plain() : (locale_t)0;
     return lacking == NULL && *host == (locale_t)0 ? NO_PLAIN_LOCALE : lacking;
@@ -171,10 +172,10 @@ enum eavemark_status eavemark_takeoff(eavemark *handle, const struct eavemark_re
                                       enum eavemark_form form, char **report, char **problems)
 {
     locale_t host;
-    const char *why = enter(lacks(handle, request, form, report, problems), &host);
+    const char *why = enter_plain_locale(lacks(handle, request, form, report, problems), &host);
     if (why != NULL)
-        return refuse(why, report, problems);
-    const struct eavemark_request asked = named(request);
+        return refuse_call(why, report, problems);
+    const struct eavemark_request asked = with_name(request);
     const enum eavemark_status status = inner_takeoff(handle, &asked, form, report, problems);
     locale_back(host);
     return status;
@@ -184,10 +185,10 @@ enum eavemark_status eavemark_card(eavemark *handle, const struct eavemark_reque
                                    enum eavemark_form form, char **report, char **problems)
 {
     locale_t host;
-    const char *why = enter(lacks(handle, request, form, report, problems), &host);
+    const char *why = enter_plain_locale(lacks(handle, request, form, report, problems), &host);
     if (why != NULL)
-        return refuse(why, report, problems);
-    const struct eavemark_request asked = named(request);
+        return refuse_call(why, report, problems);
+    const struct eavemark_request asked = with_name(request);
     const enum eavemark_status status = inner_card(handle, &asked, form, report, problems);
     locale_back(host);
     return status;
@@ -197,10 +198,10 @@ enum eavemark_status eavemark_questions(eavemark *handle, const struct eavemark_
                                         enum eavemark_form form, char **report, char **problems)
 {
     locale_t host;
-    const char *why = enter(lacks(handle, request, form, report, problems), &host);
+    const char *why = enter_plain_locale(lacks(handle, request, form, report, problems), &host);
     if (why != NULL)
-        return refuse(why, report, problems);
-    const struct eavemark_request asked = named(request);
+        return refuse_call(why, report, problems);
+    const struct eavemark_request asked = with_name(request);
     const enum eavemark_status status = inner_questions(handle, &asked, form, report, problems);
     locale_back(host);
     return status;
@@ -211,11 +212,11 @@ enum eavemark_status eavemark_explain(eavemark *handle, const char *name,
                                       enum eavemark_form form, char **report, char **problems)
 {
     locale_t host;
-    const char *why = enter(lacks_but_job(handle, form, report, problems), &host);
+    const char *why = enter_plain_locale(lacks_but_job(handle, form, report, problems), &host);
     if (why != NULL)
-        return refuse(why, report, problems);
+        return refuse_call(why, report, problems);
     const struct eavemark_request asked =
-        request == NULL ? (struct eavemark_request){0} : named(request);
+        request == NULL ? (struct eavemark_request){0} : with_name(request);
     const enum eavemark_status status =
         inner_explain(handle, name, &asked, form, report, problems);
     locale_back(host);
@@ -227,9 +228,9 @@ enum eavemark_status eavemark_figures(eavemark *handle, const char *topic, const
                                       enum eavemark_form form, char **report, char **problems)
 {
     locale_t host;
-    const char *why = enter(lacks_but_job(handle, form, report, problems), &host);
+    const char *why = enter_plain_locale(lacks_but_job(handle, form, report, problems), &host);
     if (why != NULL)
-        return refuse(why, report, problems);
+        return refuse_call(why, report, problems);
     const enum eavemark_status answer =
         inner_figures(handle, topic, status, request, form, report, problems);
     locale_back(host);
@@ -246,11 +247,11 @@ enum eavemark_status eavemark_compare(eavemark *handle, const struct eavemark_re
     for (size_t i = 0; lacking == NULL && i < count && i < TOGETHER_MOST; i++) {
         lacking = lacks_job(requests == NULL ? NULL : &requests[i]);
         if (lacking == NULL)
-            asked[i] = named(&requests[i]);
+            asked[i] = with_name(&requests[i]);
     }
-    const char *why = enter(lacking, &host);
+    const char *why = enter_plain_locale(lacking, &host);
     if (why != NULL)
-        return refuse(why, report, problems);
+        return refuse_call(why, report, problems);
     const enum eavemark_status status =
         inner_compare(handle, asked, count, form, report, problems);
     locale_back(host);
@@ -262,9 +263,9 @@ enum eavemark_status eavemark_proof(eavemark *handle, const char *name, const ch
                                     char **problems)
 {
     locale_t host;
-    const char *why = enter(lacks_but_job(handle, form, report, problems), &host);
+    const char *why = enter_plain_locale(lacks_but_job(handle, form, report, problems), &host);
     if (why != NULL)
-        return refuse(why, report, problems);
+        return refuse_call(why, report, problems);
     const enum eavemark_status status =
         inner_proof(handle, name, date, beside, form, report, problems);
     locale_back(host);
@@ -275,9 +276,10 @@ enum eavemark_status eavemark_mutate(eavemark *handle, const char *topic, char *
                                     char **problems)
 {
     locale_t host;
-    const char *why = enter(lacks_but_job(handle, EAVEMARK_TEXT, report, problems), &host);
+    const char *why = enter_plain_locale(lacks_but_job(handle, EAVEMARK_TEXT, report, problems),
+                                         &host);
     if (why != NULL)
-        return refuse(why, report, problems);
+        return refuse_call(why, report, problems);
     const enum eavemark_status status = inner_mutate(handle, topic, report, problems);
     locale_back(host);
     return status;
@@ -289,9 +291,10 @@ enum eavemark_status eavemark_fields(eavemark *handle, const char *topic, bool s
                                      const char *jurisdiction, const char *date, char **text)
 {
     locale_t host;
-    const char *why = enter(either(lacks_places(text, text), lacks_handle(handle)), &host);
+    const char *why = enter_plain_locale(first_of(lacks_places(text, text), lacks_handle(handle)),
+                                         &host);
     if (why != NULL)
-        return refuse(why, NULL, text);
+        return refuse_call(why, NULL, text);
     const enum eavemark_status status =
         inner_fields(handle, topic, schema, jurisdiction, date, text);
     locale_back(host);
@@ -304,10 +307,10 @@ enum eavemark_status eavemark_list(eavemark *handle, enum eavemark_names names, 
     const int number = (int)names;
     const char *unknown = number < EAVEMARK_RULES || number > EAVEMARK_PARTS
         ? "no such kind of names" : NULL;
-    const char *why =
-        enter(either(either(lacks_places(text, text), lacks_handle(handle)), unknown), &host);
+    const char *why = enter_plain_locale(
+        first_of(first_of(lacks_places(text, text), lacks_handle(handle)), unknown), &host);
     if (why != NULL)
-        return refuse(why, NULL, text);
+        return refuse_call(why, NULL, text);
     const enum eavemark_status status = inner_list(handle, names, text);
     locale_back(host);
     return status;
@@ -319,10 +322,10 @@ enum eavemark_status eavemark_county_new(eavemark *handle, const char *id, const
     locale_t host;
     const char *unsaid = id == NULL || follows == NULL || title == NULL
         ? "a county needs an id, a place to follow and a title (NULL)" : NULL;
-    const char *why =
-        enter(either(either(lacks_places(text, text), lacks_handle(handle)), unsaid), &host);
+    const char *why = enter_plain_locale(
+        first_of(first_of(lacks_places(text, text), lacks_handle(handle)), unsaid), &host);
     if (why != NULL)
-        return refuse(why, NULL, text);
+        return refuse_call(why, NULL, text);
     const enum eavemark_status status = inner_county_new(handle, id, follows, title, text);
     locale_back(host);
     return status;
@@ -335,15 +338,16 @@ eavemark_interview *eavemark_interview_open(eavemark *handle,
                                             enum eavemark_status *status, char **problems)
 {
     locale_t host;
-    const char *why = enter(either(lacks_places(status, problems), lacks_handle(handle)), &host);
+    const char *why = enter_plain_locale(
+        first_of(lacks_places(status, problems), lacks_handle(handle)), &host);
     if (why != NULL) {
-        const enum eavemark_status refused = refuse(why, NULL, problems);
+        const enum eavemark_status refused = refuse_call(why, NULL, problems);
         if (status != NULL)
             *status = refused;
         return NULL;
     }
     const struct eavemark_request asked =
-        request == NULL ? (struct eavemark_request){0} : named(request);
+        request == NULL ? (struct eavemark_request){0} : with_name(request);
     eavemark_interview *opened = inner_interview_open(handle, &asked, status, problems);
     locale_back(host);
     return opened;
@@ -351,16 +355,16 @@ eavemark_interview *eavemark_interview_open(eavemark *handle,
 
 static const char *lacks_interview(const eavemark_interview *interview, const void *place)
 {
-    return either(lacks_places(place, place),
-                  interview == NULL ? "a call without an interview (NULL)" : NULL);
+    return first_of(lacks_places(place, place),
+                    interview == NULL ? "a call without an interview (NULL)" : NULL);
 }
 
 char *eavemark_interview_ask(eavemark_interview *interview, bool help, char **problems)
 {
     locale_t host;
-    const char *why = enter(lacks_interview(interview, problems), &host);
+    const char *why = enter_plain_locale(lacks_interview(interview, problems), &host);
     if (why != NULL) {
-        refuse(why, NULL, problems);
+        refuse_call(why, NULL, problems);
         return NULL;
     }
     char *words = inner_interview_ask(interview, help, problems);
@@ -371,11 +375,12 @@ char *eavemark_interview_ask(eavemark_interview *interview, bool help, char **pr
 bool eavemark_interview_answer(eavemark_interview *interview, const char *words, char **why)
 {
     locale_t host;
-    const char *lacking = enter(either(lacks_interview(interview, why),
-                                       words == NULL ? "an answer without words (NULL)" : NULL),
-                                &host);
+    const char *lacking = enter_plain_locale(
+        first_of(lacks_interview(interview, why),
+                 words == NULL ? "an answer without words (NULL)" : NULL),
+        &host);
     if (lacking != NULL) {
-        refuse(lacking, NULL, why);
+        refuse_call(lacking, NULL, why);
         return false;
     }
     const bool taken = inner_interview_answer(interview, words, why);
@@ -391,9 +396,9 @@ bool eavemark_interview_wants_name(const eavemark_interview *interview)
 bool eavemark_interview_skip(eavemark_interview *interview, char **why)
 {
     locale_t host;
-    const char *lacking = enter(lacks_interview(interview, why), &host);
+    const char *lacking = enter_plain_locale(lacks_interview(interview, why), &host);
     if (lacking != NULL) {
-        refuse(lacking, NULL, why);
+        refuse_call(lacking, NULL, why);
         return false;
     }
     const bool skipped = inner_interview_skip(interview, why);
@@ -410,10 +415,10 @@ char *eavemark_interview_job(eavemark_interview *interview, size_t *answered, si
                              char **problems)
 {
     locale_t host;
-    const char *why = enter(either(lacks_places(answered, skipped),
-                                   lacks_interview(interview, problems)), &host);
+    const char *why = enter_plain_locale(
+        first_of(lacks_places(answered, skipped), lacks_interview(interview, problems)), &host);
     if (why != NULL) {
-        refuse(why, NULL, problems);
+        refuse_call(why, NULL, problems);
         return NULL;
     }
     char *job = inner_interview_job(interview, answered, skipped, problems);

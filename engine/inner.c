@@ -300,13 +300,13 @@ enum eavemark_status inner_card(eavemark *handle, const struct eavemark_request 
     const struct overrides overrides = {request->jurisdiction, request->date, request->stage};
     cJSON *job = read_card_job(request, &checked.problems);
     if (job != NULL)
-        check_card(&handle->laws, job, &overrides, request->name, &checked);
+        card_of_job(&handle->laws, job, &overrides, request->name, &checked);
     enum eavemark_status status = problems_status(&checked.problems);
     *report = checked.made ? card_report(&checked.card, job, form) : NULL;
     *problems = problems_text(&checked.problems);
     if (card_broken(&checked.card) || *problems == NULL || (checked.made && *report == NULL))
         status = EAVEMARK_BROKEN;
-    checked_card_free(&checked);
+    card_checked_free(&checked);
     cJSON_Delete(job);
     return status;
 }
@@ -333,8 +333,8 @@ enum eavemark_status inner_fields(eavemark *handle, const char *topic, bool sche
     const struct law *law = catalogue(handle, jurisdiction, date, &problems);
     int done = 0;
     if (law != NULL)
-        done = schema ? fields_schema(&law->book->fields, &out)
-                      : fields_listing(&law->book->fields, topic, &out);
+        done = schema ? schema_of_fields(&law->book->fields, &out)
+                      : listing_of_fields(&law->book->fields, topic, &out);
     if (done < 0)
         problem_out_of_memory(&problems);
     if (done > 0)
@@ -403,7 +403,7 @@ enum eavemark_status inner_explain(eavemark *handle, const char *name,
     *problems = both_problems(&explanation.problems, &explanation.checked.problems);
     if (*problems == NULL || (status == EAVEMARK_NOTHING_FAILED && *report == NULL))
         status = drop_both_texts(report, problems);
-    explanation_free(&explanation);
+    explain_free(&explanation);
     cJSON_Delete(asked.job);
     return status;
 }
@@ -513,7 +513,7 @@ enum eavemark_status inner_compare(eavemark *handle, const struct eavemark_reque
     *problems = compare_problems(&comparison);
     if (*problems == NULL || (comparison.compared && *report == NULL))
         status = drop_both_texts(report, problems);
-    comparison_free(&comparison);
+    compare_free(&comparison);
     return status;
 }
 
@@ -617,8 +617,8 @@ static void write_county(struct laws *laws, const struct county_start *start,
                          struct problems *problems)
 {
     struct text profile = TEXT_EMPTY, cases = TEXT_EMPTY;
-    county_profile_text(start, &profile);
-    county_cases_text(start, &cases);
+    county_text_profile(start, &profile);
+    county_text_cases(start, &cases);
     if (profile.failed || cases.failed)
         problem_out_of_memory(problems);
     else
@@ -672,14 +672,14 @@ enum eavemark_status inner_questions(eavemark *handle, const struct eavemark_req
     const struct overrides overrides = {request->jurisdiction, request->date, NULL};
     cJSON *job = read_request(request, &checked.problems);
     if (job != NULL)
-        check_questions(&handle->laws, job, &overrides, request->name, &checked);
+        questions_of_job(&handle->laws, job, &overrides, request->name, &checked);
     enum eavemark_status status = problems_status(&checked.problems);
     *report = checked.judged ? questions_report(&checked.questions, form) : NULL;
     *problems = problems_text(&checked.problems);
     if (*problems == NULL || (checked.judged && *report == NULL)
         || checked.result.counts[OUTCOME_BROKEN] > 0)
         status = EAVEMARK_BROKEN;
-    checked_questions_free(&checked);
+    questions_checked_free(&checked);
     cJSON_Delete(job);
     return status;
 }
@@ -802,7 +802,7 @@ char *inner_interview_job(eavemark_interview *interview, size_t *answered, size_
     problems_free(&found);
     if (!sound)
         return NULL;
-    job_write(job, &text);
+    write_job_text(job, &text);
     return text_release(&text);
 }
 

@@ -45,7 +45,7 @@ static const struct command *command_find(const char *name)
     return NULL;
 }
 
-static int print(const struct text *text)
+static int print_about(const struct text *text)
 {
     if (text->failed) {
         complain("out of memory");
@@ -67,7 +67,7 @@ static int print_help(void)
                     "  --version, -V  print the version\n\n"
                     "EAVEMARK_HOME names the folder with rules/ and jurisdictions/.\n\n"
                     "example: eavemark check job.json\n");
-    const int status = print(&help);
+    const int status = print_about(&help);
     text_free(&help);
     return status;
 }
@@ -79,7 +79,8 @@ static int print_version(void)
 }
 
 /* No such command, or no such option of the program itself. */
-static int refuse(const char *what, const char *wanted, const char *const *more, size_t more_count)
+static int refuse_command_line(const char *what, const char *wanted, const char *const *more,
+                               size_t more_count)
 {
     struct nearest nearest;
     nearest_start(&nearest, wanted);
@@ -98,13 +99,13 @@ static int refuse(const char *what, const char *wanted, const char *const *more,
 static int refuse_command(const char *wanted)
 {
     static const char *const MORE[] = {"help"};
-    return refuse("command", wanted, MORE, 1);
+    return refuse_command_line("command", wanted, MORE, 1);
 }
 
 static int refuse_option(const char *wanted)
 {
     static const char *const MORE[] = {"--help", "--version"};
-    return refuse("option", wanted, MORE, 2);
+    return refuse_command_line("option", wanted, MORE, 2);
 }
 
 static int help_command(int argc, char **argv)
@@ -117,8 +118,8 @@ static int help_command(int argc, char **argv)
     if (command == NULL)
         return refuse_command(argv[2]);
     struct text help = TEXT_EMPTY;
-    command_help(command, &help);
-    const int status = print(&help);
+    help_of_command(command, &help);
+    const int status = print_about(&help);
     text_free(&help);
     return status;
 }

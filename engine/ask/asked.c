@@ -34,7 +34,7 @@ static size_t places_of(const struct questions *all, const struct field *field)
     return count;
 }
 
-static struct asked ask(struct result *result, const struct questions *all, size_t index)
+static struct asked asked_of(struct result *result, const struct questions *all, size_t index)
 {
     const struct field *field = all->items[index].field;
     const char **where = arena_array(&result->arena, places_of(all, field), sizeof(*where));
@@ -52,7 +52,7 @@ static struct asked ask(struct result *result, const struct questions *all, size
     return asked;
 }
 
-int ask_of_result(struct result *result, const cJSON *job, const struct fields *fields)
+int asked_fill(struct result *result, const cJSON *job, const struct fields *fields)
 {
     struct questions all;
     if (result->counts[OUTCOME_OPEN] == 0)
@@ -62,7 +62,7 @@ int ask_of_result(struct result *result, const cJSON *job, const struct fields *
         done == 0 ? arena_array(&result->arena, all.count + 1, sizeof(*asked)) : NULL;
     for (size_t i = 0; asked != NULL && i < all.count; i++)
         if (is_first(&all, i))
-            asked[result->asked_count++] = ask(result, &all, i);
+            asked[result->asked_count++] = asked_of(result, &all, i);
     result->asked = asked;
     if (asked == NULL || result->arena.failed)
         done = -1;

@@ -10,6 +10,6 @@
 
 /* Fills result->asked, in its arena, and marks the findings that wait for one of them.
  * job and fields are those it was judged by. Returns 0, or -1 when out of memory. */
-int ask_of_result(struct result *result, const cJSON *job, const struct fields *fields);
+int asked_fill(struct result *result, const cJSON *job, const struct fields *fields);
 
 #endif

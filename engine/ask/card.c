@@ -140,7 +140,7 @@ static void add_item(struct making *making, struct card_section *walk, size_t in
 
 /* Questions --------------------------------------------------------------------- */
 
-static const char *asks(const struct card_item *item)
+static const char *ask_of_item(const struct card_item *item)
 {
     return item->ask != NULL ? item->ask : item->now->says;
 }
@@ -152,7 +152,7 @@ static void number_question(struct card *card, struct card_item *item,
     if (item->now->outcome != OUTCOME_OPEN || item->to_measure || item->now->ask == ASK_PLACE)
         return;
     for (size_t i = 0; i < card->question_count && item->question == 0; i++)
-        if (strcmp(asks(asked[i]), asks(item)) == 0)
+        if (strcmp(ask_of_item(asked[i]), ask_of_item(item)) == 0)
             item->question = i + 1;
     if (item->question > 0)
         return;
@@ -317,7 +317,7 @@ static bool lay_out(struct making *making)
 }
 
 /* The stage before this one: what is planned for it still counts. */
-static enum stage before(enum stage stage)
+static enum stage stage_before(enum stage stage)
 {
     return stage == STAGE_PERMIT ? STAGE_PERMIT : (enum stage)(stage - 1);
 }
@@ -334,8 +334,8 @@ static void say_broken_parts(const struct rulebook *book, const struct result *r
     }
 }
 
-void check_card(struct laws *laws, cJSON *job, const struct overrides *overrides,
-                const char *file, struct checked_card *out)
+void card_of_job(struct laws *laws, cJSON *job, const struct overrides *overrides, const char *file,
+                 struct checked_card *out)
 {
     const struct prepared ready = prepare_job(laws, job, overrides, file, &out->problems);
     struct card *card = &out->card;
@@ -346,7 +346,7 @@ void check_card(struct laws *laws, cJSON *job, const struct overrides *overrides
                             .arena = &card->now.arena};
     card->stage = ready.asked;
     prepare_heading(&card->now, job, ready.law, ready.stage);
-    if (judge(book, job, -1, before(card->stage), NULL, &card->plan) != 0
+    if (judge(book, job, -1, stage_before(card->stage), NULL, &card->plan) != 0
         || judge(book, job, -1, card->stage, NULL, &card->now) != 0 || !lay_out(&making)) {
         problem_out_of_memory(&out->problems);
         return;
@@ -368,7 +368,7 @@ bool card_broken(const struct card *card)
     return false;
 }
 
-void checked_card_free(struct checked_card *checked)
+void card_checked_free(struct checked_card *checked)
 {
     problems_free(&checked->problems);
     result_free(&checked->card.plan);

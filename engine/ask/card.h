@@ -66,12 +66,12 @@ struct checked_card {
 
 /* The card of overrides->stage, which must be a stage. The tree is changed as
  * by check_job. */
-void check_card(struct laws *laws, cJSON *job, const struct overrides *overrides,
+void card_of_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
                 const char *file, struct checked_card *out);
 
 /* Did a rule err of which the card tells? */
 bool card_broken(const struct card *card);
 
-void checked_card_free(struct checked_card *checked);
+void card_checked_free(struct checked_card *checked);
 
 #endif

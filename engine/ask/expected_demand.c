@@ -132,7 +132,7 @@ static struct demand demand_of(const struct finding *finding)
                   : demand;
 }
 
-static bool agree(struct supposing *s, const struct finding *finding)
+static bool demands_agree(struct supposing *s, const struct finding *finding)
 {
     const struct demand demand = demand_of(finding);
     if (finding->required.kind == VALUE_NONE)
@@ -179,7 +179,7 @@ static bool try_one(struct supposing *s, const cJSON *job, int depth)
     if (finding == NULL)
         told = false;
     else if (finding->compared)
-        told = agree(s, finding);
+        told = demands_agree(s, finding);
     else
         told = finding->outcome == OUTCOME_OPEN && finding->lacks != NULL && depth < DEEPEST
             && try_all(s, job, finding->lacks, depth + 1);

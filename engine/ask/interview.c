@@ -48,7 +48,7 @@ static const char *text_fact(const cJSON *job, const char *name)
     return cJSON_IsString(node) ? node->valuestring : NULL;
 }
 
-static bool says(const cJSON *job, const char *name)
+static bool is_stated(const cJSON *job, const char *name)
 {
     const cJSON *node = cJSON_GetObjectItemCaseSensitive(job, name);
     return node != NULL && !cJSON_IsNull(node);
@@ -65,7 +65,7 @@ static enum stage reached_by(const cJSON *job)
 static const struct field *missing_head(const struct fields *fields, const cJSON *job)
 {
     for (const struct field *f = fields->root->first_child; f != NULL; f = f->next)
-        if (f->required && !says(job, f->name))
+        if (f->required && !is_stated(job, f->name))
             return f;
     return NULL;
 }
@@ -88,7 +88,7 @@ static bool is_still_to_come(const struct problem *problem, const struct fields 
     if (problem->pointer == NULL || problem->pointer[0] != '/')
         return false;
     const struct field *field = fields_child(fields->root, problem->pointer + 1);
-    return field != NULL && field->required && !says(job, field->name);
+    return field != NULL && field->required && !is_stated(job, field->name);
 }
 
 /* A copy of the job with its roof laid out, or NULL. The job itself is written
@@ -114,7 +114,7 @@ static void validate_so_far(struct laws *laws, const cJSON *job, const char *fil
         return;
     cJSON *laid = laid_out(job, law, file, &found);
     if (laid != NULL)
-        job_validate(laid, &law->book->fields, reached_by(job), file, &found);
+        validate_job(laid, &law->book->fields, reached_by(job), file, &found);
     if (laid != NULL && law->profile != NULL) {
         judge_begin(law->book);
         judge_impossible(law->book, laid, file, &found);
@@ -137,7 +137,7 @@ static void fill_certain(const struct fields *fields, cJSON *job, struct problem
 {
     for (const struct field *f = fields->root->first_child; f != NULL; f = f->next)
         if (f->required && f->type == FIELD_INTEGER && f->has_least && f->has_most
-            && f->least == f->most && !says(job, f->name)
+            && f->least == f->most && !is_stated(job, f->name)
             && cJSON_AddNumberToObject(job, f->name, f->least) == NULL)
             problem_out_of_memory(problems);
 }
@@ -157,8 +157,8 @@ static void preset_fact(cJSON *job, const char *name, const char *value, const c
     }
 }
 
-static void prepare(struct interview *interview, const struct overrides *preset,
-                    struct problems *problems)
+static void prepare_place(struct interview *interview, const struct overrides *preset,
+                          struct problems *problems)
 {
     const struct law *bare = laws_fields(interview->laws, problems);
     if (bare == NULL)
@@ -188,7 +188,7 @@ struct interview *interview_start(struct laws *laws, cJSON *job, const struct ov
     if (interview->job == NULL)
         problem_out_of_memory(problems);
     else
-        prepare(interview, preset, problems);
+        prepare_place(interview, preset, problems);
     if (problems->count == 0 && !problems->out_of_memory)
         return interview;
     interview_free(interview);
@@ -446,7 +446,7 @@ static bool name_laid_out(const struct interview *interview, cJSON *job, const c
 }
 
 /* What an answer is remembered by: its place and its words. False when out of memory. */
-static bool remember(char **kept, const char *pointer, const char *words)
+static bool remember_answer(char **kept, const char *pointer, const char *words)
 {
     struct text both = TEXT_EMPTY;
     text_addf(&both, "%s %s", pointer, words);
@@ -501,7 +501,7 @@ static bool holds(struct interview *interview, cJSON *job, const char *words, st
         held = add_meant(job, &problems);
     if (!held)
         say_why(&problems, pointer, why);
-    if (!held && asks && remember(&interview->asked_back, pointer, words))
+    if (!held && asks && remember_answer(&interview->asked_back, pointer, words))
         text_add(why, " (here: answer the same again)");
     problems_free(&problems);
     return held;
@@ -573,7 +573,7 @@ const cJSON *interview_job(const struct interview *interview, struct problems *p
         law_of(interview->laws, interview->job, interview->file, problems);
     cJSON *laid = law == NULL ? NULL : laid_out(interview->job, law, interview->file, problems);
     if (laid != NULL) {
-        job_validate(laid, &law->book->fields, reached_by(interview->job), interview->file,
+        validate_job(laid, &law->book->fields, reached_by(interview->job), interview->file,
                      problems);
         judge_begin(law->book);
         judge_impossible(law->book, laid, interview->file, problems);

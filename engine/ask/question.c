@@ -234,7 +234,7 @@ static void add_want(struct gathering *g, const char *pointer, const struct find
         (struct want){key_of(g->arena, g->fields, pointer, first), pointer, finding};
 }
 
-static void gather(struct gathering *g, const struct result *result)
+static void gather_wants(struct gathering *g, const struct result *result)
 {
     gather_unnamed(g, g->job, g->fields->root, "");
     g->wants =
@@ -286,7 +286,7 @@ int questions_of(const struct result *result, const cJSON *job, const struct fie
     *out = (struct questions){0};
     struct gathering g = {
         .job = job, .fields = fields, .reached = reached, .arena = &out->arena};
-    gather(&g, result);
+    gather_wants(&g, result);
     out->items = arena_array(&out->arena, g.count + 1, sizeof(*out->items));
     if (out->arena.failed)
         return -1;
@@ -302,8 +302,8 @@ void questions_free(struct questions *questions)
     *questions = (struct questions){0};
 }
 
-void check_questions(struct laws *laws, cJSON *job, const struct overrides *overrides,
-                     const char *file, struct checked_questions *out)
+void questions_of_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
+                      const char *file, struct checked_questions *out)
 {
     const struct overrides whole = {overrides->jurisdiction, overrides->date, NULL};
     const struct prepared ready = prepare_job(laws, job, &whole, file, &out->problems);
@@ -317,7 +317,7 @@ void check_questions(struct laws *laws, cJSON *job, const struct overrides *over
         out->judged = true;
 }
 
-void checked_questions_free(struct checked_questions *checked)
+void questions_checked_free(struct checked_questions *checked)
 {
     questions_free(&checked->questions);
     problems_free(&checked->problems);

@@ -56,9 +56,9 @@ struct checked_questions {
 
 /* What a parsed job leaves open; the tree is changed as by check_job, and must
  * outlive *out. The stage of the overrides is of no account. */
-void check_questions(struct laws *laws, cJSON *job, const struct overrides *overrides,
+void questions_of_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
                      const char *file, struct checked_questions *out);
 
-void checked_questions_free(struct checked_questions *checked);
+void questions_checked_free(struct checked_questions *checked);
 
 #endif

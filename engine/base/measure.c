@@ -177,8 +177,8 @@ static void unit_said(const char *unit, char out[96])
     snprintf(out, 96, "%s", strncmp(text, "2 ", 2) == 0 ? text + 2 : unit);
 }
 
-static bool convert(const struct quantity *quantity, const char *unit, double *value,
-                    char why[MEASURE_WHY])
+static bool convert_to_unit(const struct quantity *quantity, const char *unit, double *value,
+                            char why[MEASURE_WHY])
 {
     char wanted[96];
     if (quantity->unit[0] == '\0') {
@@ -217,7 +217,7 @@ static bool join(struct quantity terms[TERMS_MOST], const char *unit, double *va
     }
     inches.number = terms[0].number * 12 + terms[1].number;
     snprintf(inches.unit, sizeof(inches.unit), "in");
-    return convert(&inches, unit, value, why);
+    return convert_to_unit(&inches, unit, value, why);
 }
 
 static const char *past_dollar(const char *at, const char *unit)
@@ -242,7 +242,8 @@ bool measure_read(const char *words, const char *unit, double *value, char why[M
         snprintf(why, MEASURE_WHY, "%s", NO_FIGURE);
         return false;
     }
-    if (!(count == 1 ? convert(&terms[0], unit, value, why) : join(terms, unit, value, why)))
+    if (!(count == 1 ? convert_to_unit(&terms[0], unit, value, why)
+                     : join(terms, unit, value, why)))
         return false;
     if (terms[0].fraction || terms[0].unit[0] != '\0')
         *value = round(*value * 1e6) / 1e6;

@@ -21,7 +21,7 @@ void check_job_probed(struct laws *laws, cJSON *job, const struct overrides *ove
     const struct probe *probe =
         prober == NULL ? NULL : prober->probe_of(prober->data, ready.law);
     if (judge(ready.law->book, job, ready.stage, reached, probe, &out->result) != 0
-        || ask_of_result(&out->result, job, &ready.law->book->fields) != 0)
+        || asked_fill(&out->result, job, &ready.law->book->fields) != 0)
         problem_out_of_memory(&out->problems);
     else
         out->judged = true;

@@ -163,7 +163,7 @@ static void find_figures(struct comparison *c, struct change *change)
 
 /* Facts ----------------------------------------------------------------------- */
 
-static const char *keep(struct comparison *c, struct text *text)
+static const char *keep_text(struct comparison *c, struct text *text)
 {
     const char *copy = text->failed ? NULL : arena_copy(&c->arena, text_string(text));
     if (copy == NULL)
@@ -187,7 +187,7 @@ static void add_fact(struct comparison *c, struct change *change, size_t side, c
     const struct side *from = &c->sides[side], *to = &c->sides[1 - side];
     struct text path = TEXT_EMPTY, values[2] = {TEXT_EMPTY, TEXT_EMPTY};
     const struct path_pair spots = path_pair(from->job, to->job, pointer, &path);
-    const char *name = keep(c, &path);
+    const char *name = keep_text(c, &path);
     const struct field *field = path_field(&from->law->book->fields, pointer);
     const bool listed = cJSON_IsArray(spots.a) && cJSON_IsObject(cJSON_GetArrayItem(spots.a, 0))
         && cJSON_GetArraySize(spots.a) == cJSON_GetArraySize(spots.b);
@@ -199,8 +199,8 @@ static void add_fact(struct comparison *c, struct change *change, size_t side, c
     field_words_add(&values[1 - side], spots.b, field);
     struct moved_fact *fact = &change->facts[change->fact_count++];
     fact->path = name;
-    fact->values[0] = keep(c, &values[0]);
-    fact->values[1] = keep(c, &values[1]);
+    fact->values[0] = keep_text(c, &values[0]);
+    fact->values[1] = keep_text(c, &values[1]);
 }
 
 static void find_facts(struct comparison *c, struct change *change)
@@ -313,7 +313,7 @@ void compare(struct laws *laws, struct comparison *c)
         problem_out_of_memory(&c->problems);
 }
 
-void comparison_free(struct comparison *c)
+void compare_free(struct comparison *c)
 {
     for (size_t i = 0; i < c->side_count; i++) {
         cJSON_Delete(c->sides[i].job);

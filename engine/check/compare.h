@@ -69,6 +69,6 @@ struct comparison {
  * of any side are in its checked.problems. */
 void compare(struct laws *laws, struct comparison *comparison);
 
-void comparison_free(struct comparison *comparison);
+void compare_free(struct comparison *comparison);
 
 #endif

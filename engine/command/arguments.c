@@ -14,7 +14,7 @@ static const char *const STAGES[] = {"permit", "deck", "dry-in", "final"};
 static const char *const FORMS[] = {"text", "json", "html"};
 static const char *const CARD_FORMS[] = {"text", "html"};
 
-const char *const *kind_choices(enum kind kind, size_t *count)
+const char *const *arguments_choices(enum kind kind, size_t *count)
 {
     if (kind == KIND_STAGE) {
         *count = sizeof(STAGES) / sizeof(STAGES[0]);
@@ -32,14 +32,7 @@ const char *const *kind_choices(enum kind kind, size_t *count)
     return NULL;
 }
 
-int complain_of_usage(const struct command *command, const char *message)
-{
-    complain("%s: %s", command->name, message);
-    complain("see: eavemark help %s", command->name);
-    return EAVEMARK_UNUSABLE;
-}
-
-bool same_file(const char *a, const char *b)
+bool arguments_same_file(const char *a, const char *b)
 {
     struct stat about_a, about_b;
     return stat(a, &about_a) == 0 && stat(b, &about_b) == 0 && S_ISREG(about_a.st_mode)
@@ -115,10 +108,10 @@ static const struct option_line *line_of(const struct command *command, int code
 }
 
 /* Puts the option's value where it belongs; false when it is no choice there is. */
-static bool keep(const struct command *command, const struct option_line *line, void *into)
+static bool store_option(const struct command *command, const struct option_line *line, void *into)
 {
     size_t count;
-    const char *const *choices = kind_choices(line->kind, &count);
+    const char *const *choices = arguments_choices(line->kind, &count);
     void *const place = (char *)into + line->at;
     if (choices != NULL && settings_choice(command->name, line->name, optarg, choices, count) < 0)
         return false;
@@ -156,23 +149,23 @@ static bool take_word(const struct command *command, struct several *words, cons
 static int print_help(const struct command *command)
 {
     struct text help = TEXT_EMPTY;
-    command_help(command, &help);
-    const int status = print_text(EAVEMARK_NOTHING_FAILED, true,
-                                  help.failed ? NULL : text_string(&help));
+    help_of_command(command, &help);
+    const int status = output_print(EAVEMARK_NOTHING_FAILED, true,
+                                    help.failed ? NULL : text_string(&help));
     text_free(&help);
     return status;
 }
 
 /* One thing getopt found; COMMAND_GOES_ON or the exit status. */
-static int take(const struct command *command, int code, const struct option *options, void *into,
-                struct several *words, char **argv)
+static int take_option(const struct command *command, int code, const struct option *options,
+                       void *into, struct several *words, char **argv)
 {
     char name[64];
     const struct option_line *line = line_of(command, code);
     if (code == 'h' || code == LONG_FIRST + (int)command->option_count)
         return print_help(command);
     if (line != NULL)
-        return keep(command, line, into) ? COMMAND_GOES_ON : EAVEMARK_UNUSABLE;
+        return store_option(command, line, into) ? COMMAND_GOES_ON : EAVEMARK_UNUSABLE;
     if (code == 1)
         return take_word(command, words, optarg) ? COMMAND_GOES_ON : EAVEMARK_UNUSABLE;
     if (code == ':') {
@@ -192,7 +185,7 @@ int arguments_read(const struct command *command, void *into, struct several *wo
     char letters[2 * OPTIONS_MOST + 4];
     describe(command, options, letters);
     for (int code; (code = getopt_long(argc, argv, letters, options, NULL)) != -1;) {
-        const int status = take(command, code, options, into, words, argv);
+        const int status = take_option(command, code, options, into, words, argv);
         if (status != COMMAND_GOES_ON)
             return status;
     }

@@ -8,7 +8,7 @@ struct card_options {
     const char *home, *jurisdiction, *date, *stage, *form, *output, *job;
 };
 
-static int settle(const struct card_options *options)
+static int complete_options(const struct card_options *options)
 {
     if (options->job == NULL)
         return complain_of_usage(&command_card,
@@ -16,12 +16,12 @@ static int settle(const struct card_options *options)
     if (options->stage == NULL)
         return complain_of_usage(&command_card,
                                  "which stage? --stage permit, deck, dry-in or final");
-    if (options->output != NULL && same_file(options->job, options->output))
+    if (options->output != NULL && arguments_same_file(options->job, options->output))
         return complain_of_usage(&command_card, "the card would overwrite the job itself");
     return COMMAND_GOES_ON;
 }
 
-static int make(const struct card_options *options, eavemark *handle)
+static int make_card(const struct card_options *options, eavemark *handle)
 {
     const struct eavemark_request request = {
         .name = options->job, .jurisdiction = options->jurisdiction, .date = options->date,
@@ -33,7 +33,7 @@ static int make(const struct card_options *options, eavemark *handle)
     return output_answer(status, options->output, report, problems);
 }
 
-static int run(int argc, char **argv)
+static int run_card(int argc, char **argv)
 {
     struct card_options options = {0};
     struct several words = {.count = 0};
@@ -41,15 +41,15 @@ static int run(int argc, char **argv)
     if (status != COMMAND_GOES_ON)
         return status;
     options.job = words.items[0];
-    status = settle(&options);
+    status = complete_options(&options);
     if (status != COMMAND_GOES_ON)
         return status;
-    eavemark *handle = eavemark_open(home_folder(options.home));
+    eavemark *handle = eavemark_open(settings_home(options.home));
     if (handle == NULL) {
         complain("out of memory");
         return EAVEMARK_BROKEN;
     }
-    status = make(&options, handle);
+    status = make_card(&options, handle);
     eavemark_close(handle);
     return status;
 }
@@ -84,5 +84,5 @@ const struct command command_card = {
     .status = "0 there is a card, however the job stands; 2 the job or the\n"
               "arguments cannot be used; 3 a rule or profile is broken",
     .example = "card --stage deck job.json",
-    .run = run,
+    .run = run_card,
 };

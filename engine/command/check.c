@@ -7,7 +7,7 @@
 #include <unistd.h>
 
 /* What the table cannot say: options that exclude one another. */
-static int settle(struct check *check)
+static int complete_options(struct check *check)
 {
     if (check->lines && check->form != NULL && strcmp(check->form, "json") != 0)
         return complain_of_usage(&command_check, "--lines gives JSON only");
@@ -15,7 +15,7 @@ static int settle(struct check *check)
         return complain_of_usage(&command_check, "which job? Name a file, or - for standard input");
     if (check->job == NULL)
         check->job = "-";
-    if (check->output != NULL && same_file(check->job, check->output))
+    if (check->output != NULL && arguments_same_file(check->job, check->output))
         return complain_of_usage(&command_check, "the report would overwrite the job itself");
     return COMMAND_GOES_ON;
 }
@@ -58,7 +58,7 @@ void check_run(const struct check *check, struct check_outcome *out)
         .stage = check->stage,
     };
     *out = (struct check_outcome){.status = EAVEMARK_BROKEN};
-    out->handle = eavemark_open(home_folder(check->home));
+    out->handle = eavemark_open(settings_home(check->home));
     out->result = out->handle == NULL ? NULL : eavemark_check(out->handle, &request);
     if (out->result != NULL) {
         out->status = (int)eavemark_result_status(out->result, check->strict);
@@ -96,17 +96,17 @@ static int check_one(const struct check *check)
 
 static int check_many(const struct check *check)
 {
-    eavemark *handle = eavemark_open(home_folder(check->home));
+    eavemark *handle = eavemark_open(settings_home(check->home));
     if (handle == NULL) {
         complain("out of memory");
         return EAVEMARK_BROKEN;
     }
-    const int status = check_lines(check, handle);
+    const int status = lines_check(check, handle);
     eavemark_close(handle);
     return status;
 }
 
-static int run(int argc, char **argv)
+static int run_check(int argc, char **argv)
 {
     struct check check = {0};
     struct several words = {.count = 0};
@@ -114,7 +114,7 @@ static int run(int argc, char **argv)
     if (status != COMMAND_GOES_ON)
         return status;
     check.job = words.items[0];
-    status = settle(&check);
+    status = complete_options(&check);
     if (status != COMMAND_GOES_ON)
         return status;
     return check.lines ? check_many(&check) : check_one(&check);
@@ -156,5 +156,5 @@ const struct command command_check = {
     .status = "0 nothing failed; 1 something failed; 2 the job or the arguments\n"
               "cannot be used; 3 a rule or profile is broken. With --lines, the highest.",
     .example = "check --stage deck job.json",
-    .run = run,
+    .run = run_check,
 };

@@ -14,7 +14,7 @@ struct check {
 
 /* Checks every job of an NDJSON file, a result line each, in the same order;
  * what cannot be used gives a line that says why. Returns the worst status. */
-int check_lines(const struct check *check, eavemark *handle);
+int lines_check(const struct check *check, eavemark *handle);
 
 /* One check of check->job. report is NULL when there is none; problems is NULL
  * only when there was no memory even for the message. handle and result are what the

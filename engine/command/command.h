@@ -68,7 +68,7 @@ const struct command *const *commands_all(size_t *count);
 struct text;
 
 /* What `eavemark help NAME` prints: a screen at most. */
-void command_help(const struct command *command, struct text *out);
+void help_of_command(const struct command *command, struct text *out);
 
 extern const struct command command_card, command_check, command_compare, command_completion,
     command_county, command_explain, command_fields, command_figures, command_manual, command_new,
@@ -86,10 +86,10 @@ int arguments_read(const struct command *command, void *into, struct several *wo
 int complain_of_usage(const struct command *command, const char *message);
 
 /* True if both paths lead to the same regular file. */
-bool same_file(const char *a, const char *b);
+bool arguments_same_file(const char *a, const char *b);
 
 /* The choices of a kind (stages, forms), or NULL. */
-const char *const *kind_choices(enum kind kind, size_t *count);
+const char *const *arguments_choices(enum kind kind, size_t *count);
 
 /* Finds wanted among count choices; when it is not there, complains with the
  * nearest and the list, and returns -1. what: "stage". */
@@ -102,7 +102,7 @@ void complain(const char *format, ...) __attribute__((format(printf, 1, 2)));
 
 /* The home folder: the option if given, then EAVEMARK_HOME, then the
  * installed data folder if there is one, then the source tree. */
-const char *home_folder(const char *option);
+const char *settings_home(const char *option);
 
 /* Where a report goes: standard output, or a file that appears under its name
  * only when it is complete. */
@@ -133,6 +133,6 @@ int output_answer(int status, const char *path, char *report, char *problems);
 /* Prints what a call of the library gave: to standard output when it is what
  * was wanted, else, being a message, to standard error. NULL stands for out of
  * memory. Returns the exit status: the one given, unless printing failed. */
-int print_text(int status, bool wanted, const char *text);
+int output_print(int status, bool wanted, const char *text);
 
 #endif

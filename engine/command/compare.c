@@ -9,7 +9,7 @@ struct compare {
     struct several jurisdictions, dates;
 };
 
-static const char *nth(const struct several *several, size_t index)
+static const char *of_check(const struct several *several, size_t index)
 {
     /* One place or day holds for all; several are one for each check. */
     return several->count == 0 ? NULL : several->items[several->count == 1 ? 0 : index];
@@ -22,7 +22,7 @@ static size_t most_of(size_t a, size_t b)
 
 /* What is compared: several jobs, or one under several places, or on several
  * days. Only one of them may be several. */
-static int settle(const struct compare *compare, const struct several *jobs)
+static int complete_options(const struct compare *compare, const struct several *jobs)
 {
     const size_t places = compare->jurisdictions.count, days = compare->dates.count;
     if (jobs->count == 0)
@@ -34,7 +34,7 @@ static int settle(const struct compare *compare, const struct several *jobs)
         return complain_of_usage(&command_compare, "with what? Name a second job, or give "
                                  "--jurisdiction or --date twice or more");
     for (size_t i = 0; compare->output != NULL && i < jobs->count; i++)
-        if (same_file(jobs->items[i], compare->output))
+        if (arguments_same_file(jobs->items[i], compare->output))
             return complain_of_usage(&command_compare, "the report would overwrite a job");
     return COMMAND_GOES_ON;
 }
@@ -48,23 +48,23 @@ static int compare_jobs(const struct compare *compare, const struct several *job
     char *report = NULL, *problems = NULL;
     for (size_t i = 0; i < count; i++)
         requests[i] = (struct eavemark_request){
-            .name = nth(jobs, i), .jurisdiction = nth(&compare->jurisdictions, i),
-            .date = nth(&compare->dates, i), .stage = compare->stage};
+            .name = of_check(jobs, i), .jurisdiction = of_check(&compare->jurisdictions, i),
+            .date = of_check(&compare->dates, i), .stage = compare->stage};
     const int status = (int)eavemark_compare(handle, requests, count,
                                        json ? EAVEMARK_JSON : EAVEMARK_TEXT, &report, &problems);
     return output_answer(status, compare->output, report, problems);
 }
 
-static int run(int argc, char **argv)
+static int run_compare(int argc, char **argv)
 {
     struct compare compare = {0};
     struct several jobs = {.count = 0};
     int status = arguments_read(&command_compare, &compare, &jobs, argc, argv);
     if (status == COMMAND_GOES_ON)
-        status = settle(&compare, &jobs);
+        status = complete_options(&compare, &jobs);
     if (status != COMMAND_GOES_ON)
         return status;
-    eavemark *handle = eavemark_open(home_folder(compare.home));
+    eavemark *handle = eavemark_open(settings_home(compare.home));
     if (handle == NULL) {
         complain("out of memory");
         return EAVEMARK_BROKEN;
@@ -103,5 +103,5 @@ const struct command command_compare = {
     .status = "0 no difference; 1 some difference; 2 a job or the arguments\n"
               "cannot be used; 3 a rule or profile is broken",
     .example = "compare job.json --date 2025-06-30 --date 2025-07-01",
-    .run = run,
+    .run = run_compare,
 };

@@ -110,7 +110,7 @@ static void add_values(struct text *out)
 static void add_choices(struct text *out, enum kind kind)
 {
     size_t count;
-    const char *const *choices = kind_choices(kind, &count);
+    const char *const *choices = arguments_choices(kind, &count);
     text_addf(out, "        %s) _eavemark_words '", kind_word(kind));
     add_words(out, choices, count);
     text_add(out, "' \"$2\" ;;\n");
@@ -215,7 +215,7 @@ static int print_script(void)
     struct text script = TEXT_EMPTY;
     add_script(&script);
     const int status =
-        print_text(EAVEMARK_NOTHING_FAILED, true, script.failed ? NULL : text_string(&script));
+        output_print(EAVEMARK_NOTHING_FAILED, true, script.failed ? NULL : text_string(&script));
     text_free(&script);
     return status;
 }
@@ -223,17 +223,17 @@ static int print_script(void)
 static int print_names(enum eavemark_names names, const char *home)
 {
     char *text = NULL;
-    eavemark *handle = eavemark_open(home_folder(home));
+    eavemark *handle = eavemark_open(settings_home(home));
     int status = EAVEMARK_BROKEN;
     if (handle != NULL)
         status = (int)eavemark_list(handle, names, &text);
-    status = print_text(status, status == EAVEMARK_NOTHING_FAILED, text);
+    status = output_print(status, status == EAVEMARK_NOTHING_FAILED, text);
     free(text);
     eavemark_close(handle);
     return status;
 }
 
-static int run(int argc, char **argv)
+static int run_completion(int argc, char **argv)
 {
     struct completion completion = {0};
     struct several words = {.count = 0};
@@ -266,5 +266,5 @@ const struct command command_completion = {
     .words_most = 1,
     .status = "0 printed; 2 no such list; 3 a rule or profile is broken",
     .example = "completion bash >eavemark.bash; . ./eavemark.bash",
-    .run = run,
+    .run = run_completion,
 };

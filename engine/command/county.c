@@ -11,17 +11,17 @@ struct county {
 static int start(const struct county *county, const char *id)
 {
     char *text = NULL;
-    eavemark *handle = eavemark_open(home_folder(county->home));
+    eavemark *handle = eavemark_open(settings_home(county->home));
     int status = EAVEMARK_BROKEN;
     if (handle != NULL)
         status = (int)eavemark_county_new(handle, id, county->follows, county->title, &text);
-    status = print_text(status, status == EAVEMARK_NOTHING_FAILED, text);
+    status = output_print(status, status == EAVEMARK_NOTHING_FAILED, text);
     free(text);
     eavemark_close(handle);
     return status;
 }
 
-static int run(int argc, char **argv)
+static int run_county(int argc, char **argv)
 {
     static const char *const VERBS[] = {"new"};
     struct county county = {0};
@@ -62,5 +62,5 @@ const struct command command_county = {
     .status = "0 written; 2 bad usage, or nothing could be written; 3 a rule or\n"
               "profile is broken; whatever went wrong, nothing is left half written",
     .example = "county new alder --follows model/irc-2021 --title Alder",
-    .run = run,
+    .run = run_county,
 };

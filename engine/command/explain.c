@@ -8,27 +8,28 @@ struct explain {
     const char *home, *jurisdiction, *date, *form, *output;
 };
 
-static int settle(const struct explain *explain, const struct several *words)
+static int complete_options(const struct explain *explain, const struct several *words)
 {
-    if (explain->output != NULL && words->count > 1 && same_file(words->items[1], explain->output))
+    if (explain->output != NULL && words->count > 1
+        && arguments_same_file(words->items[1], explain->output))
         return complain_of_usage(&command_explain, "the report would overwrite the job itself");
     return COMMAND_GOES_ON;
 }
 
-static int run(int argc, char **argv)
+static int run_explain(int argc, char **argv)
 {
     struct explain explain = {0};
     struct several words = {.count = 0};
     int status = arguments_read(&command_explain, &explain, &words, argc, argv);
     if (status == COMMAND_GOES_ON)
-        status = settle(&explain, &words);
+        status = complete_options(&explain, &words);
     if (status != COMMAND_GOES_ON)
         return status;
     const struct eavemark_request request = {
         .name = words.items[1], .jurisdiction = explain.jurisdiction, .date = explain.date};
     const bool json = explain.form != NULL && strcmp(explain.form, "json") == 0;
     char *report = NULL, *problems = NULL;
-    eavemark *handle = eavemark_open(home_folder(explain.home));
+    eavemark *handle = eavemark_open(settings_home(explain.home));
     status = EAVEMARK_BROKEN;
     if (handle != NULL)
         status = (int)eavemark_explain(handle, words.items[0], &request,
@@ -65,5 +66,5 @@ const struct command command_explain = {
     .status = "0 explained; 2 no such rule or figure, or the job cannot be\n"
               "used; 3 a rule or profile is broken",
     .example = "explain layers.total --jurisdiction example/tamarack job.json",
-    .run = run,
+    .run = run_explain,
 };

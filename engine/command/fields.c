@@ -9,7 +9,7 @@ struct fields {
     bool schema;
 };
 
-static int run(int argc, char **argv)
+static int run_fields(int argc, char **argv)
 {
     struct fields fields = {0};
     struct several words = {.count = 0};
@@ -17,12 +17,12 @@ static int run(int argc, char **argv)
     if (status != COMMAND_GOES_ON)
         return status;
     char *text = NULL;
-    eavemark *handle = eavemark_open(home_folder(fields.home));
+    eavemark *handle = eavemark_open(settings_home(fields.home));
     status = EAVEMARK_BROKEN;
     if (handle != NULL)
         status = (int)eavemark_fields(handle, words.items[0], fields.schema, fields.jurisdiction,
                                       fields.date, &text);
-    status = print_text(status, status == EAVEMARK_NOTHING_FAILED, text);
+    status = output_print(status, status == EAVEMARK_NOTHING_FAILED, text);
     free(text);
     eavemark_close(handle);
     return status;
@@ -51,5 +51,5 @@ const struct command command_fields = {
     .words = {KIND_PART, KIND_NONE},
     .words_most = 1,
     .example = "fields attics",
-    .run = run,
+    .run = run_fields,
 };

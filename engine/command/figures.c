@@ -8,7 +8,7 @@ struct figures {
     const char *home, *jurisdiction, *date, *status, *form, *output;
 };
 
-static int run(int argc, char **argv)
+static int run_figures(int argc, char **argv)
 {
     struct figures figures = {0};
     struct several words = {.count = 0};
@@ -19,7 +19,7 @@ static int run(int argc, char **argv)
                                              .date = figures.date};
     const bool json = figures.form != NULL && strcmp(figures.form, "json") == 0;
     char *report = NULL, *problems = NULL;
-    eavemark *handle = eavemark_open(home_folder(figures.home));
+    eavemark *handle = eavemark_open(settings_home(figures.home));
     status = EAVEMARK_BROKEN;
     if (handle != NULL)
         status = (int)eavemark_figures(handle, words.items[0], figures.status, &request,
@@ -58,5 +58,5 @@ const struct command command_figures = {
     .status = "0 printed; 2 no such figure, place or status; 3 a profile is\n"
               "broken",
     .example = "figures underlayment --status memory",
-    .run = run,
+    .run = run_figures,
 };

@@ -44,7 +44,7 @@ static void add_option(struct text *out, const struct option_line *line, size_t 
     text_add(out, "\n");
 }
 
-void command_help(const struct command *command, struct text *out)
+void help_of_command(const struct command *command, struct text *out)
 {
     const size_t width = widest_lead(command);
     text_addf(out, "usage: eavemark %s%s%s\n\n%s\n", command->name,

@@ -116,7 +116,7 @@ static void write_problems(struct batch *batch, const char *name, const char *pr
     text_free(&messages);
 }
 
-static void note(struct batch *batch, int status)
+static void note_status(struct batch *batch, int status)
 {
     if (status > batch->worst)
         batch->worst = status;
@@ -140,13 +140,13 @@ static void check_line(struct batch *batch, const char *name, const struct text 
     if (report != NULL) {
         fputs(problems, stderr);
         fputs(report, batch->out);
-        note(batch, (int)eavemark_result_status(result, batch->check->strict));
+        note_status(batch, (int)eavemark_result_status(result, batch->check->strict));
     } else if (problems[0] != '\0') {
         write_problems(batch, name, problems);
-        note(batch, (int)eavemark_result_status(result, batch->check->strict));
+        note_status(batch, (int)eavemark_result_status(result, batch->check->strict));
     } else {
         write_problems(batch, name, "out of memory\n");
-        note(batch, EAVEMARK_BROKEN);
+        note_status(batch, EAVEMARK_BROKEN);
     }
     free(report);
     eavemark_result_free(result);
@@ -161,12 +161,12 @@ static void handle_line(struct batch *batch, enum line_kind kind, const struct t
     batch->any = true;
     if (line->failed || name.failed) {
         write_problems(batch, "", "out of memory\n");
-        note(batch, EAVEMARK_BROKEN);
+        note_status(batch, EAVEMARK_BROKEN);
     } else if (kind == LINE_TOO_LONG) {
         text_addf(&problem, "%s: longer than %d MB; a job is about 5 KB\n", text_string(&name),
                   LINE_LARGEST / (1024 * 1024));
         write_problems(batch, text_string(&name), text_string(&problem));
-        note(batch, EAVEMARK_UNUSABLE);
+        note_status(batch, EAVEMARK_UNUSABLE);
     } else {
         check_line(batch, text_string(&name), line);
     }
@@ -230,7 +230,7 @@ static bool run_whole(struct batch *batch)
     return true;
 }
 
-int check_lines(const struct check *check, eavemark *handle)
+int lines_check(const struct check *check, eavemark *handle)
 {
     struct batch batch = {.check = check, .handle = handle};
     struct output output;
@@ -241,7 +241,7 @@ int check_lines(const struct check *check, eavemark *handle)
         batch.out = output.stream;
         const bool whole = run_whole(&batch);
         if (!whole)
-            note(&batch, EAVEMARK_UNUSABLE);
+            note_status(&batch, EAVEMARK_UNUSABLE);
         if (output_close(&output, whole) != 0)
             batch.worst = EAVEMARK_UNUSABLE;
     } else {

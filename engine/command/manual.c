@@ -96,7 +96,7 @@ static void add_rest(struct text *out)
     add_paragraph(out, "Places marked as invented are no real counties and not the law anywhere.");
 }
 
-static int run(int argc, char **argv)
+static int run_manual(int argc, char **argv)
 {
     struct several words = {.count = 0};
     struct text page = TEXT_EMPTY;
@@ -109,7 +109,7 @@ static int run(int argc, char **argv)
     for (size_t i = 0; i < count; i++)
         add_command(&page, commands[i]);
     add_rest(&page);
-    status = print_text(EAVEMARK_NOTHING_FAILED, true, page.failed ? NULL : text_string(&page));
+    status = output_print(EAVEMARK_NOTHING_FAILED, true, page.failed ? NULL : text_string(&page));
     text_free(&page);
     return status;
 }
@@ -120,5 +120,5 @@ const struct command command_manual = {
     .usage = "",
     .about = "Prints the manual page, for man(1) to show.",
     .example = "manual >eavemark.1; man ./eavemark.1",
-    .run = run,
+    .run = run_manual,
 };

@@ -33,13 +33,14 @@ static int refuse_overwriting(const struct new_options *options)
     const char *path = target(options);
     struct stat about;
     if (path == NULL || strcmp(path, "-") == 0 || stat(path, &about) != 0
-        || !S_ISREG(about.st_mode) || (options->fill != NULL && same_file(path, options->fill)))
+        || !S_ISREG(about.st_mode)
+        || (options->fill != NULL && arguments_same_file(path, options->fill)))
         return COMMAND_GOES_ON;
     complain("new: %s is there already; to fill in what it leaves open: --fill %s", path, path);
     return EAVEMARK_UNUSABLE;
 }
 
-static int settle(const struct new_options *options)
+static int complete_options(const struct new_options *options)
 {
     if (options->list && options->fill == NULL)
         return complain_of_usage(&command_new, "--list needs --fill JOB");
@@ -129,7 +130,7 @@ static bool is_either(const struct sitting *sitting, const char *line)
 }
 
 /* What the user typed; says what to print next. */
-static enum ask take(struct sitting *sitting, const char *line)
+static enum ask take_answer(struct sitting *sitting, const char *line)
 {
     char *why = NULL;
     bool taken = true;
@@ -163,7 +164,7 @@ static int ask_all(struct sitting *sitting)
             fputs("\n", stderr);
             break;
         }
-        ask = take(sitting, line);
+        ask = take_answer(sitting, line);
     }
     if (sitting->ended)
         return EAVEMARK_NOTHING_FAILED;
@@ -232,16 +233,16 @@ static int interview_user(const struct new_options *options, eavemark *handle)
     return status > written ? status : written;
 }
 
-static int run(int argc, char **argv)
+static int run_new(int argc, char **argv)
 {
     struct new_options options = {0};
     struct several words = {.count = 0};
     int status = arguments_read(&command_new, &options, &words, argc, argv);
     if (status == COMMAND_GOES_ON)
-        status = settle(&options);
+        status = complete_options(&options);
     if (status != COMMAND_GOES_ON)
         return status;
-    eavemark *handle = eavemark_open(home_folder(options.home));
+    eavemark *handle = eavemark_open(settings_home(options.home));
     if (handle == NULL) {
         complain("out of memory");
         return EAVEMARK_BROKEN;
@@ -281,5 +282,5 @@ const struct command command_new = {
     .status = "0 written, open questions included; 2 nothing could be written; 3 a\n"
               "rule or profile is broken",
     .example = "new --jurisdiction example/tamarack -o job.json",
-    .run = run,
+    .run = run_new,
 };

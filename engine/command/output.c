@@ -13,7 +13,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-static int refuse(const struct output *output)
+static int complain_of_output(const struct output *output)
 {
     complain("%s: cannot be written: %s", output->path == NULL ? "standard output" : output->path,
              strerror(errno));
@@ -60,7 +60,7 @@ static FILE *open_temporary(struct output *output, const struct stat *old)
     return stream;
 }
 
-static void release(struct output *output)
+static void output_free(struct output *output)
 {
     free(output->target);
     free(output->temporary);
@@ -88,8 +88,8 @@ int output_open(struct output *output, const char *path)
     }
     if (output->stream != NULL)
         return 0;
-    refuse(output);
-    release(output);
+    complain_of_output(output);
+    output_free(output);
     return -1;
 }
 
@@ -115,10 +115,10 @@ int output_close(struct output *output, bool keep)
     if (written && keep && output->target != NULL)
         written = rename(output->temporary, output->target) == 0;
     if (!written)
-        refuse(output);
+        complain_of_output(output);
     if (output->target != NULL && (!written || !keep))
         unlink(output->temporary);
-    release(output);
+    output_free(output);
     return written ? 0 : -1;
 }
 
@@ -141,7 +141,7 @@ int output_answer(int status, const char *path, char *report, char *problems)
     return status;
 }
 
-int print_text(int status, bool wanted, const char *text)
+int output_print(int status, bool wanted, const char *text)
 {
     if (text == NULL) {
         complain("out of memory");

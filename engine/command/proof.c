@@ -9,11 +9,11 @@ struct proof {
     bool mutate;
 };
 
-static int prove(const struct proof *proof, const char *name)
+static int make_proof(const struct proof *proof, const char *name)
 {
     const bool json = proof->form != NULL && strcmp(proof->form, "json") == 0;
     char *report = NULL, *problems = NULL;
-    eavemark *handle = eavemark_open(home_folder(proof->home));
+    eavemark *handle = eavemark_open(settings_home(proof->home));
     int status = EAVEMARK_BROKEN;
     if (handle != NULL && proof->mutate)
         status = (int)eavemark_mutate(handle, name, &report, &problems);
@@ -25,7 +25,7 @@ static int prove(const struct proof *proof, const char *name)
     return status;
 }
 
-static int run(int argc, char **argv)
+static int run_proof(int argc, char **argv)
 {
     struct proof proof = {0};
     struct several words = {.count = 0};
@@ -39,7 +39,7 @@ static int run(int argc, char **argv)
     if (proof.beside != NULL && (proof.mutate || words.count == 0))
         return complain_of_usage(&command_proof, "--beside holds one place, named first, beside "
                                  "another");
-    return prove(&proof, words.items[0]);
+    return make_proof(&proof, words.items[0]);
 }
 
 static const struct option_line OPTIONS[] = {
@@ -71,5 +71,5 @@ const struct command command_proof = {
     .status = "0 all is well; 1 a case does not hold, or an error is named;\n"
               "2 no such place or topic, or bad usage; 3 a file is broken",
     .example = "proof example/tamarack",
-    .run = run,
+    .run = run_proof,
 };

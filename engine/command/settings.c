@@ -2,25 +2,10 @@
 
 #include "base/nearest.h"
 #include "base/text.h"
-#include "base/utf8.h"
 
-#include <stdarg.h>
 #include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
-
-void complain(const char *format, ...)
-{
-    char message[4096];
-    va_list args;
-    va_start(args, format);
-    vsnprintf(message, sizeof(message), format, args);
-    va_end(args);
-    struct text safe = TEXT_EMPTY;
-    utf8_add_printable(&safe, message);
-    fprintf(stderr, "eavemark: %s\n", safe.failed ? "out of memory" : text_string(&safe));
-    text_free(&safe);
-}
 
 static bool holds_rules(const char *folder)
 {
@@ -33,7 +18,7 @@ static bool holds_rules(const char *folder)
     return holds;
 }
 
-const char *home_folder(const char *option)
+const char *settings_home(const char *option)
 {
     const char *environment = getenv("EAVEMARK_HOME");
     if (option != NULL)

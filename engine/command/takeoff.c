@@ -8,17 +8,17 @@ struct takeoff_options {
     const char *home, *jurisdiction, *date, *form, *output, *job;
 };
 
-static int settle(const struct takeoff_options *options)
+static int complete_options(const struct takeoff_options *options)
 {
     if (options->job == NULL)
         return complain_of_usage(&command_takeoff,
                                  "which job? Name a file, or - for standard input");
-    if (options->output != NULL && same_file(options->job, options->output))
+    if (options->output != NULL && arguments_same_file(options->job, options->output))
         return complain_of_usage(&command_takeoff, "the report would overwrite the job itself");
     return COMMAND_GOES_ON;
 }
 
-static int reckon(const struct takeoff_options *options, eavemark *handle)
+static int make_takeoff(const struct takeoff_options *options, eavemark *handle)
 {
     const struct eavemark_request request = {
         .name = options->job, .jurisdiction = options->jurisdiction, .date = options->date};
@@ -29,7 +29,7 @@ static int reckon(const struct takeoff_options *options, eavemark *handle)
     return output_answer(status, options->output, report, problems);
 }
 
-static int run(int argc, char **argv)
+static int run_takeoff(int argc, char **argv)
 {
     struct takeoff_options options = {0};
     struct several words = {.count = 0};
@@ -37,15 +37,15 @@ static int run(int argc, char **argv)
     if (status != COMMAND_GOES_ON)
         return status;
     options.job = words.items[0];
-    status = settle(&options);
+    status = complete_options(&options);
     if (status != COMMAND_GOES_ON)
         return status;
-    eavemark *handle = eavemark_open(home_folder(options.home));
+    eavemark *handle = eavemark_open(settings_home(options.home));
     if (handle == NULL) {
         complain("out of memory");
         return EAVEMARK_BROKEN;
     }
-    status = reckon(&options, handle);
+    status = make_takeoff(&options, handle);
     eavemark_close(handle);
     return status;
 }
@@ -78,5 +78,5 @@ const struct command command_takeoff = {
     .status = "0 reckoned, open questions included; 2 the job or the arguments\n"
               "cannot be used; 3 a quantity or profile is broken",
     .example = "takeoff job.json",
-    .run = run,
+    .run = run_takeoff,
 };

@@ -169,31 +169,31 @@ static int open_signals(void)
     return signalfd(-1, &stops, SFD_NONBLOCK | SFD_CLOEXEC);
 }
 
-static int settle(const struct check *check)
+static int complete_options(const struct check *check)
 {
     if (check->job == NULL)
         return complain_of_usage(&command_watch, "which job? Name a file");
     if (strcmp(check->job, "-") == 0)
         return complain_of_usage(&command_watch, "standard input cannot be watched; name a file");
-    if (check->output != NULL && same_file(check->job, check->output))
+    if (check->output != NULL && arguments_same_file(check->job, check->output))
         return complain_of_usage(&command_watch, "the report would overwrite the job itself");
     return COMMAND_GOES_ON;
 }
 
-static int run(int argc, char **argv)
+static int run_watch(int argc, char **argv)
 {
     struct check check = {0};
     struct several words = {.count = 0};
     int status = arguments_read(&command_watch, &check, &words, argc, argv);
     check.job = words.items[0];
     if (status == COMMAND_GOES_ON)
-        status = settle(&check);
+        status = complete_options(&check);
     if (status != COMMAND_GOES_ON)
         return status;
     struct watch watch = {.check = &check};
     watch.signals = open_signals();
     if (watch.signals < 0
-        || watched_open(&watch.watched, check.job, home_folder(check.home)) != 0) {
+        || watched_open(&watch.watched, check.job, settings_home(check.home)) != 0) {
         complain("%s: cannot be watched: %s", check.job, strerror(errno));
         status = EAVEMARK_UNUSABLE;
     } else {
@@ -238,5 +238,5 @@ const struct command command_watch = {
     .status = "0 ended by Ctrl-C or TERM; 2 the job cannot be watched, bad\n"
               "usage, or nobody reads the output",
     .example = "watch --stage deck job.json",
-    .run = run,
+    .run = run_watch,
 };

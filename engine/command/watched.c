@@ -90,7 +90,7 @@ void watched_renew(struct watched *watched)
         add_tree(watched, path, DEEPEST);
 }
 
-static int split(struct watched *watched, const char *job)
+static int split_path(struct watched *watched, const char *job)
 {
     const char *slash = strrchr(job, '/');
     const char *name = slash == NULL ? job : slash + 1;
@@ -108,7 +108,7 @@ static int split(struct watched *watched, const char *job)
 int watched_open(struct watched *watched, const char *job, const char *home)
 {
     *watched = (struct watched){.handle = -1, .home = home};
-    if (split(watched, job) != 0)
+    if (split_path(watched, job) != 0)
         return -1;
     watched->handle = inotify_init1(IN_NONBLOCK | IN_CLOEXEC);
     if (watched->handle < 0)
@@ -152,7 +152,7 @@ static bool is_of_interest(const struct watched *watched, const struct inotify_e
 }
 
 /* One event; true if it is of interest. */
-static bool note(struct watched *watched, const struct inotify_event *event)
+static bool note_event(struct watched *watched, const struct inotify_event *event)
 {
     int purpose = 0;
     if ((event->mask & IN_Q_OVERFLOW) != 0) /* something was missed */
@@ -182,7 +182,7 @@ bool watched_read(struct watched *watched)
     for (ssize_t length; (length = read(watched->handle, &buffer, sizeof(buffer))) > 0;) {
         for (ssize_t at = 0; at < length;) {
             const struct inotify_event *event = (const void *)(buffer.bytes + at);
-            any = note(watched, event) || any;
+            any = note_event(watched, event) || any;
             at += (ssize_t)(sizeof(*event) + event->len);
         }
     }

@@ -16,7 +16,7 @@ static double or_none(double value)
     return isfinite(value) ? value : 0;
 }
 
-static double given(const struct attic_drawing *attic)
+static double given_sqin(const struct attic_drawing *attic)
 {
     return attic->low_sqin + attic->high_sqin + attic->other_sqin;
 }
@@ -80,7 +80,7 @@ static void draw_bars(struct air *air, struct text *says)
     draw_format(words, "demanded in all: at least %s", number);
     draw_bar(air, words, &attic->needed.demanded, HOLLOW, 1);
     text_addf(says, " %s.", words);
-    draw_number(number, given(attic), "sqin");
+    draw_number(number, given_sqin(attic), "sqin");
     draw_format(words, "given in all: %s", number);
     draw_bar(air, words, parts, PARTS, 3);
     text_addf(says, " %s.", words);
@@ -111,7 +111,7 @@ static void add_keys(struct air *air, struct text *says)
         draw_note(&air->draw, words);
         text_addf(says, " %s.", words);
     }
-    if (!isfinite(given(attic)))
+    if (!isfinite(given_sqin(attic)))
         draw_note(&air->draw, "A vent's area is not known: what is not known is not drawn.");
     draw_note(&air->draw, "Net free area by the vents' labels; fans are not counted. Bars to one "
                           "scale, the house not to scale.");

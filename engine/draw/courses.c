@@ -116,7 +116,7 @@ static void draw_sizes(struct laid *laid, double bottom)
                  (struct draw_point){first, bottom + 34}, words);
 }
 
-static double asked(const struct courses_drawing *courses)
+static double asked_nails(const struct courses_drawing *courses)
 {
     return isfinite(courses->nails.demanded) ? courses->nails.demanded : courses->nails.planned;
 }
@@ -132,7 +132,7 @@ static void draw_titled(struct laid *laid, double count, bool last)
     const double top = laid->draw.floor + 22;
     draw_number(nails, count, "nails");
     draw_format(words, "%s in each shingle%s", nails,
-                !is_number(count, asked(laid->courses))   ? ""
+                !is_number(count, asked_nails(laid->courses))   ? ""
                 : isfinite(laid->courses->nails.demanded) ? ": the least demanded here"
                                                           : ": planned here");
     draw_words(&laid->draw, LEFT, top - 6, ANCHOR_START, words);
@@ -144,7 +144,7 @@ static void draw_titled(struct laid *laid, double count, bool last)
 static void draw_patterns(struct laid *laid)
 {
     const struct courses_drawing *courses = laid->courses;
-    const double job = asked(courses);
+    const double job = asked_nails(courses);
     const bool usual = !isfinite(job) || is_number(job, courses->few)
                        || is_number(job, courses->many);
     if (!usual)

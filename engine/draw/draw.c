@@ -91,7 +91,7 @@ static void add_fill(struct draw *draw, enum draw_fill fill)
         text_addf(&draw->shapes, "fill=\"url(#%s-%s)\"", draw->sheet.id, NAMES[fill]);
 }
 
-static void reach(struct draw *draw, double y)
+static void lower_floor(struct draw *draw, double y)
 {
     if (y > draw->floor)
         draw->floor = y;
@@ -101,7 +101,7 @@ void draw_line(struct draw *draw, struct draw_point from, struct draw_point to, 
 {
     text_addf(&draw->shapes, "<line x1=\"%.2f\" y1=\"%.2f\" x2=\"%.2f\" y2=\"%.2f\" %s/>\n", from.x,
               from.y, to.x, to.y, pen_style(pen));
-    reach(draw, fmax(from.y, to.y));
+    lower_floor(draw, fmax(from.y, to.y));
 }
 
 void draw_shape(struct draw *draw, const struct draw_point *points, size_t count,
@@ -110,7 +110,7 @@ void draw_shape(struct draw *draw, const struct draw_point *points, size_t count
     text_add(&draw->shapes, "<polygon points=\"");
     for (size_t i = 0; i < count; i++) {
         text_addf(&draw->shapes, "%s%.2f,%.2f", i > 0 ? " " : "", points[i].x, points[i].y);
-        reach(draw, points[i].y);
+        lower_floor(draw, points[i].y);
     }
     text_addf(&draw->shapes, "\" %s ", pen_style(pen));
     add_fill(draw, fill);
@@ -129,7 +129,7 @@ void draw_box(struct draw *draw, struct draw_area area, enum draw_pen pen, enum 
 void draw_dot(struct draw *draw, struct draw_point at, double radius)
 {
     text_addf(&draw->shapes, "<circle cx=\"%.2f\" cy=\"%.2f\" r=\"%.2f\"/>\n", at.x, at.y, radius);
-    reach(draw, at.y + radius);
+    lower_floor(draw, at.y + radius);
 }
 
 static void add_head(struct draw *draw, struct draw_point from, struct draw_point to, double size)
@@ -198,7 +198,7 @@ static bool overlap(const struct draw_area *a, const struct draw_area *b)
            && a->y + TOUCH < b->y + b->height && b->y + TOUCH < a->y + a->height;
 }
 
-static bool claim(struct draw *draw, struct draw_area area)
+static bool claim_area(struct draw *draw, struct draw_area area)
 {
     if (area.x < EDGE || area.y < 0 || area.x + area.width > DRAW_WIDTH - EDGE
         || draw->claimed_count == DRAW_TEXTS_MOST)
@@ -207,7 +207,7 @@ static bool claim(struct draw *draw, struct draw_area area)
         if (overlap(&area, &draw->claimed[i]))
             return false;
     draw->claimed[draw->claimed_count++] = area;
-    reach(draw, area.y + area.height);
+    lower_floor(draw, area.y + area.height);
     return true;
 }
 
@@ -243,7 +243,7 @@ bool draw_words(struct draw *draw, double x, double y, enum draw_anchor anchor, 
                         : anchor == ANCHOR_MIDDLE ? x - width / 2
                                                   : x - width;
     const bool free_place =
-        claim(draw, (struct draw_area){left - 1, y - ASCENT, width + 2, ASCENT + DESCENT});
+        claim_area(draw, (struct draw_area){left - 1, y - ASCENT, width + 2, ASCENT + DESCENT});
     if (free_place)
         add_words(draw, x, y, anchor, shown);
     draw->words.failed = draw->words.failed || safe.failed;
@@ -320,7 +320,7 @@ void draw_measure(struct draw *draw, struct draw_point from, struct draw_point t
 /* Lines below ------------------------------------------------------------------ */
 
 /* Each is a mark (' ', 'f' or 'p' and a digit), its words, a newline. */
-static void queue(struct draw *draw, char mark, int which, const char *words)
+static void queue_note(struct draw *draw, char mark, int which, const char *words)
 {
     text_addf(&draw->notes, "%c%d", mark, which);
     utf8_add_printable(&draw->notes, words);
@@ -329,7 +329,7 @@ static void queue(struct draw *draw, char mark, int which, const char *words)
 
 void draw_note(struct draw *draw, const char *words)
 {
-    queue(draw, ' ', 0, words);
+    queue_note(draw, ' ', 0, words);
 }
 
 void draw_detail(struct draw *draw, const char *words)
@@ -340,12 +340,12 @@ void draw_detail(struct draw *draw, const char *words)
 
 void draw_key_fill(struct draw *draw, enum draw_fill fill, const char *words)
 {
-    queue(draw, 'f', (int)fill, words);
+    queue_note(draw, 'f', (int)fill, words);
 }
 
 void draw_key_pen(struct draw *draw, enum draw_pen pen, const char *words)
 {
-    queue(draw, 'p', (int)pen, words);
+    queue_note(draw, 'p', (int)pen, words);
 }
 
 /* How many bytes fit into a line: to the last space, else to the last letter. */

@@ -63,7 +63,7 @@ static void set_sizes(struct cut *cut)
 }
 
 /* The point over a level distance from the eave, so far off the deck. */
-static struct draw_point at(const struct cut *cut, double level, double off)
+static struct draw_point point_at(const struct cut *cut, double level, double off)
 {
     const double length = level * cut->factor * cut->scale;
     return (struct draw_point){cut->left + length * cut->along - off * cut->up,
@@ -75,11 +75,11 @@ static double level_of(const struct cut *cut, double up_slope)
     return up_slope / cut->factor;
 }
 
-static void band(struct cut *cut, double from, double to, double low, double high,
-                 enum draw_pen pen, enum draw_fill fill)
+static void draw_band(struct cut *cut, double from, double to, double low, double high,
+                      enum draw_pen pen, enum draw_fill fill)
 {
-    const struct draw_point corners[] = {at(cut, from, low), at(cut, to, low), at(cut, to, high),
-                                         at(cut, from, high)};
+    const struct draw_point corners[] = {point_at(cut, from, low), point_at(cut, to, low),
+                                         point_at(cut, to, high), point_at(cut, from, high)};
     draw_shape(&cut->draw, corners, 4, pen, fill);
 }
 
@@ -113,21 +113,21 @@ static void draw_sheets(struct cut *cut)
     const double width = cut->eave->sheet_in, lap = draw_amount_shown(&cut->eave->head_lap);
     const double whole = cut->extent * cut->factor;
     if (!isfinite(width) || !isfinite(lap) || lap >= width) {
-        draw_line(&cut->draw, at(cut, 0, SHEET), at(cut, cut->extent, SHEET), PEN_LINE);
+        draw_line(&cut->draw, point_at(cut, 0, SHEET), point_at(cut, cut->extent, SHEET), PEN_LINE);
         return;
     }
     int count = 0;
     for (double from = 0; from < whole && count < SHEETS_MOST; from += width - lap, count++) {
         const double to = fmin(from + width, whole);
-        draw_line(&cut->draw, at(cut, level_of(cut, from), SHEET + 4),
-                  at(cut, level_of(cut, to), SHEET + 4 - 4 * (to - from) / width), PEN_LINE);
+        draw_line(&cut->draw, point_at(cut, level_of(cut, from), SHEET + 4),
+                  point_at(cut, level_of(cut, to), SHEET + 4 - 4 * (to - from) / width), PEN_LINE);
     }
     if (width < whole) {
         char words[DRAW_WORDS_MOST], number[DRAW_WORDS_MOST];
         draw_number(number, lap, "in");
         draw_format(words, "lap %s", number);
-        draw_measure(&cut->draw, at(cut, level_of(cut, width - lap), LAP),
-                     at(cut, level_of(cut, width), LAP), words);
+        draw_measure(&cut->draw, point_at(cut, level_of(cut, width - lap), LAP),
+                     point_at(cut, level_of(cut, width), LAP), words);
     }
 }
 
@@ -139,10 +139,10 @@ static void draw_metal(struct cut *cut)
     if (!cut->eave->metal)
         return;
     const double reach = isfinite(back) ? back : 2;
-    const struct draw_point edge = at(cut, 0, off);
+    const struct draw_point edge = point_at(cut, 0, off);
     const double drop = fmax((isfinite(down) ? down : 0.5) * cut->scale, 5)
                         + (cut->base - edge.y);
-    draw_line(&cut->draw, edge, at(cut, level_of(cut, reach), off), PEN_HEAVY);
+    draw_line(&cut->draw, edge, point_at(cut, level_of(cut, reach), off), PEN_HEAVY);
     draw_line(&cut->draw, edge, (struct draw_point){edge.x, edge.y + drop}, PEN_HEAVY);
     draw_line(&cut->draw, (struct draw_point){edge.x, edge.y + drop},
               (struct draw_point){edge.x - 4, edge.y + drop + 3}, PEN_HEAVY);
@@ -151,7 +151,8 @@ static void draw_metal(struct cut *cut)
 /* A dimension up the slope, its words above the slope's left. */
 static void measure_up(struct cut *cut, double length, double off, const char *words)
 {
-    const struct draw_point from = at(cut, 0, off), to = at(cut, level_of(cut, length), off);
+    const struct draw_point from = point_at(cut, 0, off),
+                            to = point_at(cut, level_of(cut, length), off);
     const struct draw_point ends[] = {from, to};
     draw_line(&cut->draw, from, to, PEN_THIN);
     for (size_t i = 0; i < 2; i++)
@@ -176,7 +177,7 @@ static void draw_barrier(struct cut *cut)
     if (!cut->eave->barrier)
         return;
     if (shown > 0)
-        band(cut, 0, level_of(cut, shown), BARRIER, BARRIER + 3, PEN_LINE, FILL_INK);
+        draw_band(cut, 0, level_of(cut, shown), BARRIER, BARRIER + 3, PEN_LINE, FILL_INK);
     if (isfinite(reach->planned) && reach->planned > 0) {
         draw_number(number, reach->planned, "in");
         draw_format(words, "planned %s", number);
@@ -212,7 +213,7 @@ static void draw_level_sizes(struct cut *cut)
         return;
     const double from = inside_from(cut), to = from + cut->inside;
     const double x = cut->left + to * cut->scale;
-    draw_line(&cut->draw, at(cut, to, BARRIER), (struct draw_point){x, y + 4}, PEN_DASH);
+    draw_line(&cut->draw, point_at(cut, to, BARRIER), (struct draw_point){x, y + 4}, PEN_DASH);
     measure_level(cut, from, to, eave->inside_in, y, "inside");
 }
 
@@ -221,7 +222,7 @@ static void draw_pitch(struct cut *cut)
     char words[DRAW_WORDS_MOST];
     draw_number(words, cut->eave->pitch, "rise_in_12");
     /* A triangle under the rafter, at the right. */
-    const struct draw_point tip = at(cut, cut->extent * 0.97, RAFTER - 8);
+    const struct draw_point tip = point_at(cut, cut->extent * 0.97, RAFTER - 8);
     const double run = 30, rise = run * cut->up / cut->along;
     if (rise > 60 || tip.y + rise + DRAW_LINE > floor_of(cut)) {
         draw_words(&cut->draw, tip.x, tip.y + DRAW_LINE, ANCHOR_END, words);
@@ -287,8 +288,8 @@ void eave_draw(const struct eave_drawing *eave, const struct draw_sheet *sheet, 
     draw_start(&cut.draw, sheet);
     set_sizes(&cut);
     draw_wall(&cut);
-    band(&cut, 0, cut.extent, RAFTER, 0, PEN_THIN, FILL_PAPER);
-    band(&cut, 0, cut.extent, 0, DECK, PEN_LINE, FILL_SLANT);
+    draw_band(&cut, 0, cut.extent, RAFTER, 0, PEN_THIN, FILL_PAPER);
+    draw_band(&cut, 0, cut.extent, 0, DECK, PEN_LINE, FILL_SLANT);
     draw_barrier(&cut);
     draw_level_sizes(&cut);
     draw_metal(&cut);

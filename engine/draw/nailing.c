@@ -54,7 +54,7 @@ static void set_sizes(struct zones *zones)
 }
 
 /* The point a share `across` of the plane's width, `up` feet from its eave. */
-static struct draw_point at(const struct zones *zones, double across, double up)
+static struct draw_point point_at(const struct zones *zones, double across, double up)
 {
     const double share = zones->up > 0 ? up / zones->up : 0;
     const double width = zones->eave + (zones->ridge - zones->eave) * share;
@@ -64,11 +64,12 @@ static struct draw_point at(const struct zones *zones, double across, double up)
 }
 
 /* A strip from one height to another, less so much at gable ends. */
-static void strip(struct zones *zones, double from, double to, double aside, enum draw_fill fill)
+static void draw_strip(struct zones *zones, double from, double to, double aside,
+                       enum draw_fill fill)
 {
     const double off = aside * zones->scale;
-    struct draw_point corners[] = {at(zones, 0, from), at(zones, 1, from), at(zones, 1, to),
-                                   at(zones, 0, to)};
+    struct draw_point corners[] = {point_at(zones, 0, from), point_at(zones, 1, from),
+                                   point_at(zones, 1, to), point_at(zones, 0, to)};
     if (zones->gable[0])
         corners[0].x += off, corners[3].x += off;
     if (zones->gable[1])
@@ -86,12 +87,13 @@ static bool has_rest(const struct zones *zones)
 static void draw_zones(struct zones *zones)
 {
     const double band = zones->band, rest = fmax(zones->up - 2 * band, 0);
-    strip(zones, 0, zones->up, 0, band > 0 ? FILL_SLANT : FILL_PAPER);
+    draw_strip(zones, 0, zones->up, 0, band > 0 ? FILL_SLANT : FILL_PAPER);
     if (band > 0 && rest > 0 && has_rest(zones))
-        strip(zones, band, zones->ridge > 0.05 ? zones->up - band : zones->up, band, FILL_PAPER);
+        draw_strip(zones, band, zones->ridge > 0.05 ? zones->up - band : zones->up, band,
+                   FILL_PAPER);
     for (int side = 0; side < 2; side++)
         if (zones->gable[side])
-            draw_line(&zones->draw, at(zones, side, 0), at(zones, side, zones->up),
+            draw_line(&zones->draw, point_at(zones, side, 0), point_at(zones, side, zones->up),
                       PEN_HEAVY_DASH);
 }
 
@@ -99,8 +101,8 @@ static void draw_sizes(struct zones *zones)
 {
     char words[DRAW_WORDS_MOST];
     const struct nailing_drawing *nailing = zones->nailing;
-    const struct draw_point left = at(zones, 0, 0), right = at(zones, 1, 0);
-    const struct draw_point top = at(zones, 0.5, zones->up), low = at(zones, 0.5, 0);
+    const struct draw_point left = point_at(zones, 0, 0), right = point_at(zones, 1, 0);
+    const struct draw_point top = point_at(zones, 0.5, zones->up), low = point_at(zones, 0.5, 0);
     draw_words(&zones->draw, top.x, TOP - 8, ANCHOR_MIDDLE,
                zones->ridge > 0.05 ? "upper edge" : "top");
     draw_words(&zones->draw, low.x, low.y + 15, ANCHOR_MIDDLE, "eave");
@@ -111,7 +113,7 @@ static void draw_sizes(struct zones *zones)
     draw_measure(&zones->draw, (struct draw_point){LEFT - 9, left.y},
                  (struct draw_point){LEFT - 9, TOP}, words);
     if (zones->band > 0 && zones->band < zones->up) {
-        const double x = at(zones, 0.7, zones->band / 2).x, up = zones->band * zones->scale;
+        const double x = point_at(zones, 0.7, zones->band / 2).x, up = zones->band * zones->scale;
         draw_number(words, draw_amount_shown(&nailing->band_width), "in");
         draw_measure(&zones->draw, (struct draw_point){x, left.y - up},
                      (struct draw_point){x, left.y}, words);

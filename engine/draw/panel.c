@@ -32,7 +32,7 @@ static void set_sizes(struct sheet *sheet)
     sheet->scale = draw_scale(sheet->length, ROOM, sheet->width, HIGH);
 }
 
-static struct draw_point at(const struct sheet *sheet, double along, double across)
+static struct draw_point point_at(const struct sheet *sheet, double along, double across)
 {
     return (struct draw_point){LEFT + along * sheet->scale, TOP + across * sheet->scale};
 }
@@ -46,18 +46,18 @@ static void nail_line(struct sheet *sheet, double along, double spacing)
         return;
     int count = 0;
     for (double y = sheet->inset; y < last - 0.01 && count < NAILS_MOST; y += spacing, count++)
-        draw_dot(&sheet->draw, at(sheet, along, y), 1.5);
-    draw_dot(&sheet->draw, at(sheet, along, last), 1.5);
+        draw_dot(&sheet->draw, point_at(sheet, along, y), 1.5);
+    draw_dot(&sheet->draw, point_at(sheet, along, last), 1.5);
 }
 
 static void draw_panel(struct sheet *sheet)
 {
-    const struct draw_point corner = at(sheet, 0, 0);
+    const struct draw_point corner = point_at(sheet, 0, 0);
     draw_box(&sheet->draw, (struct draw_area){corner.x, corner.y, sheet->length * sheet->scale,
                                               sheet->width * sheet->scale}, PEN_LINE, FILL_PAPER);
     int lines = 0;
     for (double x = sheet->support; x < sheet->length - 0.5 && lines < LINES_MOST; lines++) {
-        draw_line(&sheet->draw, at(sheet, x, 0), at(sheet, x, sheet->width), PEN_DOT);
+        draw_line(&sheet->draw, point_at(sheet, x, 0), point_at(sheet, x, sheet->width), PEN_DOT);
         nail_line(sheet, x, sheet->field);
         x += sheet->support;
     }
@@ -69,31 +69,32 @@ static void draw_sizes(struct sheet *sheet)
 {
     char words[DRAW_WORDS_MOST];
     const struct panel_drawing *panel = sheet->panel;
-    const double bottom = at(sheet, 0, sheet->width).y, mid = sheet->inset;
+    const double bottom = point_at(sheet, 0, sheet->width).y, mid = sheet->inset;
     draw_number(words, panel->length_in, "in");
     draw_measure(&sheet->draw, (struct draw_point){LEFT, TOP - 10},
-                 (struct draw_point){at(sheet, sheet->length, 0).x, TOP - 10}, words);
+                 (struct draw_point){point_at(sheet, sheet->length, 0).x, TOP - 10}, words);
     if (sheet->support < sheet->length) {
         draw_number(words, panel->support_in, "in");
         draw_measure(&sheet->draw,
-                     (struct draw_point){at(sheet, sheet->support, 0).x, bottom + 10},
+                     (struct draw_point){point_at(sheet, sheet->support, 0).x, bottom + 10},
                      (struct draw_point){LEFT, bottom + 10}, words);
     }
     if (sheet->edge > 0 && sheet->edge + mid < sheet->width) {
         draw_number(words, sheet->edge, "in");
         draw_measure(&sheet->draw,
-                     (struct draw_point){LEFT - 7, at(sheet, 0, mid + sheet->edge).y},
-                     (struct draw_point){LEFT - 7, at(sheet, 0, mid).y}, words);
+                     (struct draw_point){LEFT - 7, point_at(sheet, 0, mid + sheet->edge).y},
+                     (struct draw_point){LEFT - 7, point_at(sheet, 0, mid).y}, words);
     }
     if (sheet->field > 0 && sheet->field + mid < sheet->width && sheet->support < sheet->length) {
-        const double x = at(sheet, sheet->support, 0).x + 8;
+        const double x = point_at(sheet, sheet->support, 0).x + 8;
         draw_number(words, sheet->field, "in");
-        draw_measure(&sheet->draw, (struct draw_point){x, at(sheet, 0, mid).y},
-                     (struct draw_point){x, at(sheet, 0, mid + sheet->field).y}, words);
+        draw_measure(&sheet->draw, (struct draw_point){x, point_at(sheet, 0, mid).y},
+                     (struct draw_point){x, point_at(sheet, 0, mid + sheet->field).y}, words);
     }
     draw_number(words, panel->width_in, "in");
-    draw_measure(&sheet->draw, (struct draw_point){at(sheet, sheet->length, 0).x - 10, bottom},
-                 (struct draw_point){at(sheet, sheet->length, 0).x - 10, TOP}, words);
+    draw_measure(&sheet->draw,
+                 (struct draw_point){point_at(sheet, sheet->length, 0).x - 10, bottom},
+                 (struct draw_point){point_at(sheet, sheet->length, 0).x - 10, TOP}, words);
 }
 
 static void add_key(struct sheet *sheet, struct text *says, const char *what,

@@ -226,7 +226,7 @@ static bool pairs_are_sure(const struct plan_drawing *plan)
     return ridge > 0 && fabs(ridge - plan->ridge_ft) < 0.5 && rest < ridge;
 }
 
-static void span(const struct layout *layout, struct block *block, size_t which)
+static void span_block(const struct layout *layout, struct block *block, size_t which)
 {
     struct outline outline;
     outline_of(&layout->plan->planes[block->planes[which]], &outline);
@@ -255,9 +255,9 @@ static void make_block(struct layout *layout, size_t index, bool paired)
     *block = (struct block){.kind = partner != index ? BLOCK_PAIR : BLOCK_SINGLE,
                             .planes = {swap ? partner : index, swap ? index : partner}};
     layout->placed[index] = layout->placed[partner] = true;
-    span(layout, block, 0);
+    span_block(layout, block, 0);
     if (block->kind == BLOCK_PAIR)
-        span(layout, block, 1);
+        span_block(layout, block, 1);
 }
 
 static void make_blocks(struct layout *layout)
@@ -427,7 +427,7 @@ static void draw_block(struct layout *layout, const struct block *block, double 
         draw_words(&layout->draw, x + length * layout->scale / 2, y - 4, ANCHOR_MIDDLE, words);
 }
 
-static void pack(struct layout *layout)
+static void pack_blocks(struct layout *layout)
 {
     double x = 2, y = 0, row = 0;
     for (size_t i = 0; i < layout->count; i++) {
@@ -536,7 +536,7 @@ void plan_draw(const struct plan_drawing *plan, const struct draw_sheet *sheet, 
     draw_start(&layout.draw, sheet);
     make_blocks(&layout);
     layout.scale = set_scale(&layout);
-    pack(&layout);
+    pack_blocks(&layout);
     if (layout.count > 0)
         draw_scale_bar(&layout.draw, layout.scale, "ft");
     text_addf(&says, "%zu planes%s.", plan->count,

@@ -102,7 +102,7 @@ static cJSON *read_slope(const struct reading *reading, const char *words)
     size_t length = strlen(words);
     for (size_t i = 0; i <= length && i < sizeof(lower); i++)
         lower[i] = (char)tolower((unsigned char)words[i]);
-    if (length < sizeof(lower) && value_slope(lower, &rise))
+    if (length < sizeof(lower) && slope_parse(lower, &rise))
         return cJSON_CreateString(lower);
     return refuse(reading, words, "a slope such as 5:12, 5/12, 22.6 deg or 42 %");
 }

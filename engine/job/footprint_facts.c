@@ -27,12 +27,12 @@ static bool in_range(double value, const struct field *field)
 bool footprint_value_holds(const cJSON *node, const struct field *field)
 {
     double rise = 0;
-    if (node == NULL || cJSON_IsNull(node) || !job_value_fits(node, field))
+    if (node == NULL || cJSON_IsNull(node) || !validate_value_fits(node, field))
         return false;
     if (cJSON_IsNumber(node))
         return in_range(node->valuedouble, field);
     if (field->type == FIELD_SLOPE)
-        return value_slope(node->valuestring, &rise) && in_range(rise, field);
+        return slope_parse(node->valuestring, &rise) && in_range(rise, field);
     return true;
 }
 
@@ -67,7 +67,7 @@ static const char *slope_of(const struct reading *from, const char *name, const 
                             double *rise)
 {
     const cJSON *node = value_of(from, name, pointer);
-    return node != NULL && value_slope(node->valuestring, rise) ? node->valuestring : NULL;
+    return node != NULL && slope_parse(node->valuestring, rise) ? node->valuestring : NULL;
 }
 
 static void read_form(const struct reading *from)

@@ -14,16 +14,16 @@
 #include <stdio.h>
 #include <string.h>
 
-/* Two tapes differ by so much, in feet or inches. */
+/* Tolerance between two measurements of one length. */
 static const double AGREE_FT = 0.1, AGREE_IN = 1;
 static const double IN_PER_FT = 12;
 
-/* Any house will do to learn the names of its parts. */
-static const struct footprint STAND_IN = {
+/* Laid out where facts are lacking: only the names of its planes and edges are used. */
+static const struct footprint PLACEHOLDER_ROOF = {
     .length_ft = 60, .width_ft = 30, .pitch = 4, .porch_length_ft = 10, .porch_depth_ft = 6,
     .porch_pitch = 4, .wing_width_ft = 20, .wing_out_ft = 10,
 };
-static const double STAND_IN_LEFT_FT = 20;
+static const double PLACEHOLDER_WING_LEFT_FT = 20;
 
 struct laying {
     cJSON *job, *roof;
@@ -41,7 +41,7 @@ static bool is_absent(const cJSON *node)
 
 /* Facts ------------------------------------------------------------------------ */
 
-static void set(struct laying *laying, cJSON *group, const char *key, cJSON *value)
+static void set_fact(struct laying *laying, cJSON *group, const char *key, cJSON *value)
 {
     origin_mark(value, ORIGIN_PLAN);
     if (!json_set(group, key, value))
@@ -70,13 +70,13 @@ static void put_number(struct laying *laying, cJSON *group, const char *pointer,
     const cJSON *there = cJSON_GetObjectItemCaseSensitive(group, key);
     const double slack = strcmp(unit, "in") == 0 ? AGREE_IN : AGREE_FT;
     if (is_absent(there)) {
-        set(laying, group, key, cJSON_CreateNumber(value));
+        set_fact(laying, group, key, cJSON_CreateNumber(value));
     } else if (cJSON_IsNumber(there) && !(fabs(there->valuedouble - value) <= slack)) {
         char said[96], laid[96];
         number_write_unit(there->valuedouble, unit, said);
         number_write_unit(value, unit, laid);
         disagree(laying, pointer, key, said, laid);
-        set(laying, group, key, cJSON_CreateNumber(value));
+        set_fact(laying, group, key, cJSON_CreateNumber(value));
     }
 }
 
@@ -84,7 +84,7 @@ static bool same_words(const char *a, const char *b)
 {
     double first = 0, second = 0;
     return strcmp(a, b) == 0
-           || (value_slope(a, &first) && value_slope(b, &second)
+           || (slope_parse(a, &first) && slope_parse(b, &second)
                && number_equals(first, second, "rise_in_12"));
 }
 
@@ -93,7 +93,7 @@ static void put_words(struct laying *laying, cJSON *group, const char *pointer, 
 {
     const cJSON *there = cJSON_GetObjectItemCaseSensitive(group, key);
     if (is_absent(there)) {
-        set(laying, group, key, cJSON_CreateString(words));
+        set_fact(laying, group, key, cJSON_CreateString(words));
     } else if (cJSON_IsString(there) && !same_words(there->valuestring, words)) {
         char said[64] = "", laid[64] = "";
         const char *text = there->valuestring;
@@ -101,7 +101,7 @@ static void put_words(struct laying *laying, cJSON *group, const char *pointer, 
                  text);
         snprintf(laid, sizeof(laid), "\"%s\"", words);
         disagree(laying, pointer, key, said, laid);
-        set(laying, group, key, cJSON_CreateString(words));
+        set_fact(laying, group, key, cJSON_CreateString(words));
     }
 }
 
@@ -113,7 +113,7 @@ static cJSON *list_of(struct laying *laying, const char *name)
 {
     cJSON *list = cJSON_GetObjectItemCaseSensitive(laying->roof, name);
     if (is_absent(list)) {
-        set(laying, laying->roof, name, cJSON_CreateArray());
+        set_fact(laying, laying->roof, name, cJSON_CreateArray());
         list = cJSON_GetObjectItemCaseSensitive(laying->roof, name);
     }
     return cJSON_IsArray(list) ? list : NULL;
@@ -218,7 +218,7 @@ static void fill_from(struct laying *laying, cJSON *item, const char *group)
             || !is_absent(cJSON_GetObjectItemCaseSensitive(item, fact->string))
             || (what->refers != NULL && !is_named(laying->job, what->refers, fact->valuestring)))
             continue;
-        set(laying, item, fact->string, cJSON_Duplicate(fact, true));
+        set_fact(laying, item, fact->string, cJSON_Duplicate(fact, true));
     }
 }
 
@@ -333,12 +333,13 @@ static void write_least_width(struct laying *laying)
     if (!isfinite(laying->layout->least_width_ft))
         return;
     if (is_absent(house)) {
-        set(laying, laying->job, "house", cJSON_CreateObject());
+        set_fact(laying, laying->job, "house", cJSON_CreateObject());
         house = cJSON_GetObjectItemCaseSensitive(laying->job, "house");
     }
     if (cJSON_IsObject(house)
         && is_absent(cJSON_GetObjectItemCaseSensitive(house, "least_width_ft")))
-        set(laying, house, "least_width_ft", cJSON_CreateNumber(laying->layout->least_width_ft));
+        set_fact(laying, house, "least_width_ft",
+                 cJSON_CreateNumber(laying->layout->least_width_ft));
 }
 
 static void write_roof(struct laying *laying)
@@ -372,7 +373,7 @@ static void set_aside(cJSON *job)
 static bool find_layout(const struct footprint_facts *facts, struct layout *layout,
                         const char *file, struct problems *problems)
 {
-    struct footprint roof = STAND_IN;
+    struct footprint roof = PLACEHOLDER_ROOF;
     const char *why = NULL;
     if (!facts->wrong && facts->lacking == NULL) {
         if (trade_layout(layout, &facts->roof, facts->wing_left_ft, &why) == 0)
@@ -381,7 +382,7 @@ static bool find_layout(const struct footprint_facts *facts, struct layout *layo
                    why);
     }
     roof.form = facts->roof.form;
-    trade_layout(layout, &roof, STAND_IN_LEFT_FT, &why);
+    trade_layout(layout, &roof, PLACEHOLDER_WING_LEFT_FT, &why);
     return false;
 }
 

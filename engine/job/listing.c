@@ -120,7 +120,7 @@ static void add_all(struct text *out, const struct field *root)
             add_topic(out, f);
 }
 
-int fields_listing(const struct fields *fields, const char *topic, struct text *out)
+int listing_of_fields(const struct fields *fields, const char *topic, struct text *out)
 {
     if (topic == NULL) {
         add_all(out, fields->root);

@@ -188,7 +188,7 @@ static void read_comma(struct scan *scan, char c)
     }
 }
 
-static void step(struct scan *scan)
+static void scan_next(struct scan *scan)
 {
     const char c = scan->text[scan->at];
     const enum scan_expect expect = scan->expect;
@@ -258,7 +258,7 @@ size_t scan_text(const char *text, size_t length, const char *file,
         skip_space(&scan);
         if (scan.at == scan.length)
             break;
-        step(&scan);
+        scan_next(&scan);
     }
     if (!scan.stopped && scan.expect != SCAN_END)
         report_cut_short(&scan);

@@ -153,12 +153,12 @@ static void put_field(struct building *building, cJSON *properties, const struct
     case FIELD_DATE:
         put_type(building, to, "string", field);
         put_text(building, to, "pattern",
-                 field->type == FIELD_SLOPE ? VALUE_SLOPE_PATTERN : VALUE_DATE_PATTERN);
+                 field->type == FIELD_SLOPE ? SLOPE_PATTERN : DATE_PATTERN);
         return;
     }
 }
 
-int fields_schema(const struct fields *fields, struct text *out)
+int schema_of_fields(const struct fields *fields, struct text *out)
 {
     struct building building = {.fields = fields};
     cJSON *root = cJSON_CreateObject();

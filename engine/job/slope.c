@@ -43,7 +43,7 @@ static bool read_run(const char *at, double *run)
     return at != NULL && *at == '\0' && *run >= 1;
 }
 
-bool value_slope(const char *text, double *rise)
+bool slope_parse(const char *text, double *rise)
 {
     const double pi = 3.14159265358979323846;
     double number = 0, run = 0;

@@ -7,7 +7,7 @@
 #include <stdio.h>
 #include <string.h>
 
-void check_report(struct check *check, const char *format, ...)
+void validate_report(struct validation *check, const char *format, ...)
 {
     check->found++;
     if (check->found > VALIDATE_MOST_PROBLEMS)
@@ -27,12 +27,12 @@ void check_report(struct check *check, const char *format, ...)
                message);
 }
 
-bool check_full(const struct check *check)
+bool validate_full(const struct validation *check)
 {
     return check->found >= VALIDATE_MOST_PROBLEMS || check->pointer.failed || check->arena.failed;
 }
 
-const char *check_quoted(struct check *check, const char *text)
+const char *validate_quoted(struct validation *check, const char *text)
 {
     const size_t length = strlen(text);
     const size_t shown = path_quotable(text, length, 60);
@@ -41,12 +41,12 @@ const char *check_quoted(struct check *check, const char *text)
     return quoted == NULL ? "" : quoted;
 }
 
-const char *check_hint(struct check *check, const char *name)
+const char *validate_hint(struct validation *check, const char *name)
 {
     if (name == NULL)
         return "";
     const char *hint =
-        arena_format(&check->arena, "; did you mean %s?", check_quoted(check, name));
+        arena_format(&check->arena, "; did you mean %s?", validate_quoted(check, name));
     return hint == NULL ? "" : hint;
 }
 
@@ -93,7 +93,7 @@ static void add_field_hint(struct text *out, const struct fields *fields,
 }
 
 /* The job's own place declares it; the place asked about does not. */
-static bool is_known_elsewhere(const struct check *check, const struct field *parent,
+static bool is_known_elsewhere(const struct validation *check, const struct field *parent,
                                const char *name)
 {
     if (check->elsewhere == NULL)
@@ -104,7 +104,7 @@ static bool is_known_elsewhere(const struct check *check, const struct field *pa
     return there != NULL && fields_child(there, name) != NULL;
 }
 
-static void report_unknown(struct check *check, const struct field *parent, const char *name)
+static void report_unknown(struct validation *check, const struct field *parent, const char *name)
 {
     if (is_known_elsewhere(check, parent, name))
         return;
@@ -114,15 +114,15 @@ static void report_unknown(struct check *check, const struct field *parent, cons
     add_field_hint(&hint, check->fields, parent, name);
     if (hint.failed)
         problem_out_of_memory(check->problems);
-    check_report(check, "unknown field %s%s", check_quoted(check, name), text_string(&hint));
+    validate_report(check, "unknown field %s%s", validate_quoted(check, name), text_string(&hint));
     text_free(&hint);
 }
 
-static void check_stage(struct check *check, const struct field *field)
+static void check_stage(struct validation *check, const struct field *field)
 {
     if (field->measured && stage_by_word(field->stage) > (int)check->reached)
-        check_report(check, "is measured at the %s stage, but the job is only at the %s stage",
-                     field->stage, stage_word(check->reached));
+        validate_report(check, "is measured at the %s stage, but the job is only at the %s stage",
+                        field->stage, stage_word(check->reached));
 }
 
 static bool is_absent(const cJSON *node)
@@ -130,45 +130,45 @@ static bool is_absent(const cJSON *node)
     return node == NULL || cJSON_IsNull(node);
 }
 
-static void check_required(struct check *check, const cJSON *group, const struct field *parent)
+static void check_required(struct validation *check, const cJSON *group, const struct field *parent)
 {
     for (const struct field *f = parent->first_child; f != NULL; f = f->next) {
-        if (check_full(check))
+        if (validate_full(check))
             return;
         if (!f->required || !is_absent(cJSON_GetObjectItemCaseSensitive(group, f->name)))
             continue;
         const size_t length = check->pointer.length;
         path_add(&check->pointer, f->name, strlen(f->name));
-        check_report(check, "is required, but missing%s%s", f->ask == NULL ? "" : ". ",
-                     f->ask == NULL ? "" : f->ask);
+        validate_report(check, "is required, but missing%s%s", f->ask == NULL ? "" : ". ",
+                        f->ask == NULL ? "" : f->ask);
         path_cut(&check->pointer, length);
     }
 }
 
-static void check_group(struct check *check, const cJSON *group, const struct field *parent);
+static void check_group(struct validation *check, const cJSON *group, const struct field *parent);
 
 /* Items past the most a list may have are not looked into. */
-static void check_items(struct check *check, const cJSON *list, const struct field *field)
+static void check_items(struct validation *check, const cJSON *list, const struct field *field)
 {
     const size_t length = check->pointer.length;
     size_t index = 0;
     const cJSON *item = NULL;
     cJSON_ArrayForEach(item, list) {
-        if (check_full(check) || (field->has_most && (double)index >= field->most))
+        if (validate_full(check) || (field->has_most && (double)index >= field->most))
             return;
         path_add_item(&check->pointer, index++);
         if (cJSON_IsObject(item))
             check_group(check, item, field);
         else
-            check_report(check, "each item of this list is an object { ... }");
+            validate_report(check, "each item of this list is an object { ... }");
         path_cut(&check->pointer, length);
     }
 }
 
-static void check_field(struct check *check, const cJSON *node, const struct field *field)
+static void check_field(struct validation *check, const cJSON *node, const struct field *field)
 {
     check_stage(check, field);
-    if (!check_value(check, node, field))
+    if (!validate_value(check, node, field))
         return;
     if (field->type == FIELD_GROUP)
         check_group(check, node, field);
@@ -177,12 +177,12 @@ static void check_field(struct check *check, const cJSON *node, const struct fie
 }
 
 /* Recursion is bounded by the catalogue: FIELDS_DEEPEST. */
-static void check_group(struct check *check, const cJSON *group, const struct field *parent)
+static void check_group(struct validation *check, const cJSON *group, const struct field *parent)
 {
     const size_t length = check->pointer.length;
     const cJSON *node = NULL;
     cJSON_ArrayForEach(node, group) {
-        if (check_full(check))
+        if (validate_full(check))
             return;
         const struct field *field = fields_child(parent, node->string);
         path_add(&check->pointer, node->string, strlen(node->string));
@@ -195,23 +195,23 @@ static void check_group(struct check *check, const cJSON *group, const struct fi
     check_required(check, group, parent);
 }
 
-int job_validate(const cJSON *job, const struct fields *fields, enum stage reached,
+int validate_job(const cJSON *job, const struct fields *fields, enum stage reached,
                  const char *file, struct problems *problems)
 {
-    return job_validate_moved(job, fields, NULL, reached, file, problems);
+    return validate_job_moved(job, fields, NULL, reached, file, problems);
 }
 
-int job_validate_moved(const cJSON *job, const struct fields *fields,
+int validate_job_moved(const cJSON *job, const struct fields *fields,
                        const struct fields *elsewhere, enum stage reached, const char *file,
                        struct problems *problems)
 {
-    struct check check = {.fields = fields, .elsewhere = elsewhere, .reached = reached,
+    struct validation check = {.fields = fields, .elsewhere = elsewhere, .reached = reached,
                           .file = file, .problems = problems};
     if (!cJSON_IsObject(job)) {
-        check_report(&check, "a job is an object { ... }");
+        validate_report(&check, "a job is an object { ... }");
         return -1;
     }
-    check_names(&check, job);
+    validate_names(&check, job);
     check_group(&check, job, fields->root);
     const bool out_of_memory = check.pointer.failed || check.arena.failed;
     if (out_of_memory)

@@ -20,18 +20,18 @@ enum { VALIDATE_MOST_PROBLEMS = 200 };
  * a list of numbers that is there must hold one, since nothing measured would
  * meet any limit. When fields->partial, an unknown field is a problem only if a
  * real one of the same group is near. Returns 0, or -1 when anything was added. */
-int job_validate(const cJSON *job, const struct fields *fields, enum stage reached,
+int validate_job(const cJSON *job, const struct fields *fields, enum stage reached,
                  const char *file, struct problems *problems);
 
 /* The same for a job held against another place's law than its own: a field
  * that only its own place declares (elsewhere; or NULL) is passed over. */
-int job_validate_moved(const cJSON *job, const struct fields *fields,
+int validate_job_moved(const cJSON *job, const struct fields *fields,
                        const struct fields *elsewhere, enum stage reached, const char *file,
                        struct problems *problems);
 
 /* True when node is present and of the field's type (not whether in range):
  * what a rule may read. A choice that is not one of the choices, a text that
  * is no slope or day, and an empty list of numbers are not of the type. */
-bool job_value_fits(const cJSON *node, const struct field *field);
+bool validate_value_fits(const cJSON *node, const struct field *field);
 
 #endif

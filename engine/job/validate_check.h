@@ -1,4 +1,4 @@
-/* validate_check.h - the parts of job_validate among themselves; private.
+/* validate_check.h - the parts of validate_job among themselves; private.
  *
  * validate.c walks the job beside the catalogue, validate_value.c judges one
  * value, validate_names.c knows which names references may give.
@@ -23,7 +23,7 @@ struct name_list {
     struct name_list *next;
 };
 
-struct check {
+struct validation {
     const struct fields *fields;
     const struct fields *elsewhere; /* the job's own place's, or NULL */
     enum stage reached;
@@ -36,27 +36,27 @@ struct check {
 };
 
 /* Adds a problem at the current pointer. */
-void check_report(struct check *check, const char *format, ...)
+void validate_report(struct validation *check, const char *format, ...)
     __attribute__((format(printf, 2, 3)));
 
 /* True when no more problems are to be listed. */
-bool check_full(const struct check *check);
+bool validate_full(const struct validation *check);
 
 /* Quotes a text for a message, cut to about 60 bytes. */
-const char *check_quoted(struct check *check, const char *text);
+const char *validate_quoted(struct validation *check, const char *text);
 
 /* `; did you mean "name"?`, or "" when name is NULL. */
-const char *check_hint(struct check *check, const char *name);
+const char *validate_hint(struct validation *check, const char *name);
 
 /* Judges a value that is present; not what a group or the items of a list
  * hold. True when it is worth looking into those. */
-bool check_value(struct check *check, const cJSON *node, const struct field *field);
+bool validate_value(struct validation *check, const cJSON *node, const struct field *field);
 
 /* Gathers the names of every list that references point into, and reports
  * those given twice. */
-void check_names(struct check *check, const cJSON *job);
+void validate_names(struct validation *check, const cJSON *job);
 
 /* Judges the name that a reference gives. */
-void check_reference(struct check *check, const char *name, const struct field *field);
+void validate_reference(struct validation *check, const char *name, const struct field *field);
 
 #endif

@@ -39,7 +39,7 @@ static int by_item(const void *a, const void *b)
     return (left->item > right->item) - (left->item < right->item);
 }
 
-static void gather(struct check *check, const cJSON *list, struct name_list *into)
+static void gather(struct validation *check, const cJSON *list, struct name_list *into)
 {
     const size_t items = (size_t)cJSON_GetArraySize(list);
     into->names = arena_array(&check->arena, items, sizeof(*into->names));
@@ -81,7 +81,8 @@ static const struct known_name *find_name(const struct name_list *list, const ch
     return low < list->count && strcmp(list->names[low].name, name) == 0 ? &list->names[low] : NULL;
 }
 
-static void report_twin(struct check *check, const struct name_list *list, struct known_name twin)
+static void report_twin(struct validation *check, const struct name_list *list,
+                        struct known_name twin)
 {
     struct text *pointer = &check->pointer;
     add_path(pointer, list->refers);
@@ -91,13 +92,13 @@ static void report_twin(struct check *check, const struct name_list *list, struc
     path_cut(pointer, place);
     path_add_item(pointer, twin.item);
     path_add(pointer, "name", strlen("name"));
-    check_report(check, "%s is already the name of %s", check_quoted(check, twin.name),
-                 first == NULL ? "" : first);
+    validate_report(check, "%s is already the name of %s", validate_quoted(check, twin.name),
+                    first == NULL ? "" : first);
     path_cut(pointer, 0);
 }
 
 /* In the order of the job. */
-static void report_twins(struct check *check, const struct name_list *list)
+static void report_twins(struct validation *check, const struct name_list *list)
 {
     struct known_name *twins = arena_array(&check->arena, list->count, sizeof(*twins));
     size_t count = 0;
@@ -106,11 +107,11 @@ static void report_twins(struct check *check, const struct name_list *list)
             twins[count++] = list->names[i];
     if (count > 1)
         qsort(twins, count, sizeof(*twins), by_item);
-    for (size_t i = 0; i < count && !check_full(check); i++)
+    for (size_t i = 0; i < count && !validate_full(check); i++)
         report_twin(check, list, twins[i]);
 }
 
-static const struct name_list *find_list(const struct check *check, const char *refers)
+static const struct name_list *find_list(const struct validation *check, const char *refers)
 {
     for (const struct name_list *list = check->lists; list != NULL; list = list->next)
         if (strcmp(list->refers, refers) == 0)
@@ -118,7 +119,7 @@ static const struct name_list *find_list(const struct check *check, const char *
     return NULL;
 }
 
-static void add_list(struct check *check, const cJSON *job, const char *refers)
+static void add_list(struct validation *check, const cJSON *job, const char *refers)
 {
     struct name_list *list = arena_alloc(&check->arena, sizeof(*list));
     if (list == NULL)
@@ -133,7 +134,8 @@ static void add_list(struct check *check, const cJSON *job, const char *refers)
     report_twins(check, list);
 }
 
-static void check_names_under(struct check *check, const cJSON *job, const struct field *parent)
+static void check_names_under(struct validation *check, const cJSON *job,
+                              const struct field *parent)
 {
     for (const struct field *f = parent->first_child; f != NULL; f = f->next) {
         if (f->type == FIELD_REFERENCE && find_list(check, f->refers) == NULL)
@@ -142,13 +144,13 @@ static void check_names_under(struct check *check, const cJSON *job, const struc
     }
 }
 
-void check_names(struct check *check, const cJSON *job)
+void validate_names(struct validation *check, const cJSON *job)
 {
     check_names_under(check, job, check->fields->root);
 }
 
 /* "deck" for "decks", "slope" for "roof.slopes". */
-static const char *item_said(struct check *check, const char *refers)
+static const char *item_said(struct validation *check, const char *refers)
 {
     const char *dot = strrchr(refers, '.');
     const char *last = dot == NULL ? refers : dot + 1;
@@ -158,15 +160,15 @@ static const char *item_said(struct check *check, const char *refers)
     return said == NULL ? "" : said;
 }
 
-void check_reference(struct check *check, const char *name, const struct field *field)
+void validate_reference(struct validation *check, const char *name, const struct field *field)
 {
     const struct name_list *list = find_list(check, field->refers);
     if (list == NULL || find_name(list, name) != NULL)
         return; /* no list only when out of memory */
     const char *item = item_said(check, field->refers);
     if (list->count == 0) {
-        check_report(check, "no %s is named %s: the job names no %s", item,
-                     check_quoted(check, name), item);
+        validate_report(check, "no %s is named %s: the job names no %s", item,
+                        validate_quoted(check, name), item);
         return;
     }
     struct nearest nearest;
@@ -174,6 +176,6 @@ void check_reference(struct check *check, const char *name, const struct field *
     for (size_t i = 0; i < list->count && i < NAMES_TO_COMPARE; i++)
         nearest_offer(&nearest, list->names[i].name);
     const bool near = nearest.name != NULL && fields_plausible(name, nearest.distance);
-    check_report(check, "no %s is named %s%s", item, check_quoted(check, name),
-                 check_hint(check, near ? nearest.name : NULL));
+    validate_report(check, "no %s is named %s%s", item, validate_quoted(check, name),
+                    validate_hint(check, near ? nearest.name : NULL));
 }

@@ -43,7 +43,7 @@ static bool items_fit(const cJSON *list, const struct field *field)
     return field->type != FIELD_NUMBERS || list->child != NULL;
 }
 
-bool job_value_fits(const cJSON *node, const struct field *field)
+bool validate_value_fits(const cJSON *node, const struct field *field)
 {
     double rise = 0;
     switch (field->type) {
@@ -65,7 +65,7 @@ bool job_value_fits(const cJSON *node, const struct field *field)
     case FIELD_CHOICE:
         return is_choice(node, field);
     case FIELD_SLOPE:
-        return cJSON_IsString(node) && value_slope(node->valuestring, &rise);
+        return cJSON_IsString(node) && slope_parse(node->valuestring, &rise);
     case FIELD_DATE:
         return cJSON_IsString(node) && date_parse(node->valuestring) != 0;
     }
@@ -83,7 +83,7 @@ static void write_found(double value, const char *unit, char out[64])
         snprintf(out, 64, "%.15g", value);
 }
 
-static const char *found_said(struct check *check, const cJSON *node)
+static const char *found_said(struct validation *check, const cJSON *node)
 {
     if (cJSON_IsNumber(node)) {
         char number[64];
@@ -93,7 +93,7 @@ static const char *found_said(struct check *check, const cJSON *node)
     }
     if (cJSON_IsString(node)) {
         const char *said =
-            arena_format(&check->arena, "the text %s", check_quoted(check, node->valuestring));
+            arena_format(&check->arena, "the text %s", validate_quoted(check, node->valuestring));
         return said == NULL ? "" : said;
     }
     return cJSON_IsArray(node) ? "a list"
@@ -123,7 +123,7 @@ static void write_range(const struct field *field, const char *unit, char out[20
     }
 }
 
-static const char *choices_said(struct check *check, const struct field *field)
+static const char *choices_said(struct validation *check, const struct field *field)
 {
     struct text list = TEXT_EMPTY;
     for (size_t i = 0; i < field->choice_count; i++)
@@ -134,7 +134,7 @@ static const char *choices_said(struct check *check, const struct field *field)
     return said == NULL ? "" : said;
 }
 
-static const char *number_expected(struct check *check, const struct field *field,
+static const char *number_expected(struct validation *check, const struct field *field,
                                    const char *kind)
 {
     char range[200];
@@ -144,7 +144,7 @@ static const char *number_expected(struct check *check, const struct field *fiel
     return said == NULL ? kind : said;
 }
 
-static const char *expected_said(struct check *check, const struct field *field)
+static const char *expected_said(struct validation *check, const struct field *field)
 {
     const char *said = NULL;
     switch (field->type) {
@@ -178,7 +178,7 @@ static bool in_range(double value, const struct field *field)
         && (!field->has_most || value <= field->most);
 }
 
-static void check_number(struct check *check, double value, const struct field *field,
+static void check_number(struct validation *check, double value, const struct field *field,
                          const char *unit)
 {
     if (in_range(value, field))
@@ -186,21 +186,22 @@ static void check_number(struct check *check, double value, const struct field *
     char found[64], range[200];
     write_found(value, unit, found);
     write_range(field, unit, range);
-    check_report(check, "%s%s is out of range; %s expected", found,
-                 field->type == FIELD_SLOPE ? ":12" : "", range);
+    validate_report(check, "%s%s is out of range; %s expected", found,
+                    field->type == FIELD_SLOPE ? ":12" : "", range);
 }
 
-static void check_length(struct check *check, size_t length, const struct field *field,
+static void check_length(struct validation *check, size_t length, const struct field *field,
                          const char *what)
 {
     if (in_range((double)length, field))
         return;
     char range[200];
     write_range(field, "count", range);
-    check_report(check, "has %zu %s%s; %s expected", length, what, length == 1 ? "" : "s", range);
+    validate_report(check, "has %zu %s%s; %s expected", length, what, length == 1 ? "" : "s",
+                    range);
 }
 
-static void check_choice(struct check *check, const char *text, const struct field *field)
+static void check_choice(struct validation *check, const char *text, const struct field *field)
 {
     struct nearest nearest;
     nearest_start(&nearest, text);
@@ -210,39 +211,39 @@ static void check_choice(struct check *check, const char *text, const struct fie
         nearest_offer(&nearest, field->choices[i]);
     }
     const bool near = nearest.name != NULL && fields_plausible(text, nearest.distance);
-    check_report(check, "%s is not one of %s%s", check_quoted(check, text),
-                 choices_said(check, field), check_hint(check, near ? nearest.name : NULL));
+    validate_report(check, "%s is not one of %s%s", validate_quoted(check, text),
+                    choices_said(check, field), validate_hint(check, near ? nearest.name : NULL));
 }
 
-static void report_type(struct check *check, const cJSON *node, const struct field *field)
+static void report_type(struct validation *check, const cJSON *node, const struct field *field)
 {
-    check_report(check, "found %s; %s expected", found_said(check, node),
-                 expected_said(check, field));
+    validate_report(check, "found %s; %s expected", found_said(check, node),
+                    expected_said(check, field));
 }
 
 /* Of a list of numbers or of choices. */
-static void check_item(struct check *check, const cJSON *item, const struct field *field)
+static void check_item(struct validation *check, const cJSON *item, const struct field *field)
 {
     if (field->type == FIELD_NUMBERS && is_finite_number(item))
         check_number(check, item->valuedouble, field, field->unit);
     else if (field->type == FIELD_CHOICES && cJSON_IsString(item))
         check_choice(check, item->valuestring, field);
     else
-        check_report(check, "found %s; %s expected here", found_said(check, item),
-                     field->type == FIELD_NUMBERS ? "a number" : "one of the choices");
+        validate_report(check, "found %s; %s expected here", found_said(check, item),
+                        field->type == FIELD_NUMBERS ? "a number" : "one of the choices");
 }
 
-static void check_plain_list(struct check *check, const cJSON *list, const struct field *field)
+static void check_plain_list(struct validation *check, const cJSON *list, const struct field *field)
 {
     const size_t length = check->pointer.length;
     size_t index = 0;
     const cJSON *item = NULL;
     if (field->type == FIELD_NUMBERS && list->child == NULL)
-        check_report(check, "is an empty list; give what was measured, or leave the field out");
+        validate_report(check, "is an empty list; give what was measured, or leave the field out");
     if (field->type == FIELD_CHOICES)
         check_length(check, (size_t)cJSON_GetArraySize(list), field, "item");
     cJSON_ArrayForEach(item, list) {
-        if (check_full(check))
+        if (validate_full(check))
             return;
         path_add_item(&check->pointer, index++);
         check_item(check, item, field);
@@ -251,7 +252,7 @@ static void check_plain_list(struct check *check, const cJSON *list, const struc
 }
 
 /* A text of the right JSON type, which may still not read as a value. */
-static void check_text(struct check *check, const cJSON *node, const struct field *field)
+static void check_text(struct validation *check, const cJSON *node, const struct field *field)
 {
     const char *text = node->valuestring;
     double rise = 0;
@@ -260,15 +261,15 @@ static void check_text(struct check *check, const cJSON *node, const struct fiel
     else if (field->type == FIELD_CHOICE)
         check_choice(check, text, field);
     else if (field->type == FIELD_REFERENCE)
-        check_reference(check, text, field);
-    else if (field->type == FIELD_SLOPE && value_slope(text, &rise))
+        validate_reference(check, text, field);
+    else if (field->type == FIELD_SLOPE && slope_parse(text, &rise))
         check_number(check, rise, field, "rise_in_12");
     else if (field->type == FIELD_SLOPE || date_parse(text) == 0)
-        check_report(check, "%s is not %s", check_quoted(check, text),
-                     expected_said(check, field));
+        validate_report(check, "%s is not %s", validate_quoted(check, text),
+                        expected_said(check, field));
 }
 
-static void check_numeric(struct check *check, const cJSON *node, const struct field *field)
+static void check_numeric(struct validation *check, const cJSON *node, const struct field *field)
 {
     char found[64], range[200];
     const double value = node->valuedouble;
@@ -278,11 +279,11 @@ static void check_numeric(struct check *check, const cJSON *node, const struct f
     }
     snprintf(found, sizeof(found), "%.15g", value);
     write_range(field, field->unit, range);
-    check_report(check, "%s is not a whole number%s%s%s", found, range[0] == '\0' ? "" : "; ",
-                 range, range[0] == '\0' ? "" : " expected");
+    validate_report(check, "%s is not a whole number%s%s%s", found, range[0] == '\0' ? "" : "; ",
+                    range, range[0] == '\0' ? "" : " expected");
 }
 
-bool check_value(struct check *check, const cJSON *node, const struct field *field)
+bool validate_value(struct validation *check, const cJSON *node, const struct field *field)
 {
     bool right = false;
     switch (field->type) {

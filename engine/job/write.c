@@ -134,7 +134,7 @@ static void add_node(struct text *out, const cJSON *node, int depth, size_t colu
     text_free(&flat);
 }
 
-void job_write(const cJSON *job, struct text *out)
+void write_job_text(const cJSON *job, struct text *out)
 {
     add_node(out, job, 0, 0);
     text_add(out, "\n");

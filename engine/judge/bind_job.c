@@ -51,7 +51,7 @@ struct node node_child(struct judging *judging, const struct node *parent,
     node.pointer = path_key(judging->arena, parent->pointer, child->name);
     if (parent->json != NULL)
         node.json = cJSON_GetObjectItemCaseSensitive(parent->json, child->name);
-    if (node.json != NULL && !job_value_fits(node.json, child))
+    if (node.json != NULL && !validate_value_fits(node.json, child))
         node.json = NULL;
     return node;
 }
@@ -217,7 +217,7 @@ static int push_value(lua_State *lua, const struct node *node)
         lua_pushboolean(lua, cJSON_IsTrue(node->json));
         return 1;
     case FIELD_SLOPE:
-        if (!value_slope(node->json->valuestring, &rise))
+        if (!slope_parse(node->json->valuestring, &rise))
             return lacks(lua, node);
         lua_pushnumber(lua, marks_give_fact(lua, node->field, rise));
         return 1;

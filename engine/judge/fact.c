@@ -171,7 +171,7 @@ struct value fact_value(struct judging *judging, const struct node *node)
     case FIELD_SLOPE:
         value.kind = VALUE_NUMBER;
         value.unit = "rise_in_12";
-        value_slope(node->json->valuestring, &value.number); /* the job was validated */
+        slope_parse(node->json->valuestring, &value.number); /* the job was validated */
         break;
     case FIELD_CHOICES:
         return set_of(judging, node);

@@ -163,7 +163,7 @@ struct result {
     size_t met_unconfirmed; /* warnings that are met, only the figure is unconfirmed */
     size_t disputed;        /* met on one reading, not on another */
     size_t not_met;         /* fails, and warnings not met */
-    size_t by_word; /* passes of a visit that has come for which nothing was measured */
+    size_t unmeasured_passes; /* of a visit that has come, met by what the job says alone */
     enum stage reached;             /* the stage the work has come to */
     const struct asked *asked;      /* what can be answered now, in the trade's order */
     size_t asked_count;

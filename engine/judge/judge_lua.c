@@ -551,7 +551,7 @@ static void count_findings(struct result *result, enum stage reached)
     for (size_t i = 0; i < result->finding_count; i++) {
         const struct finding *finding = &result->findings[i];
         result->counts[finding->outcome]++;
-        result->by_word += finding->met == MET_YES && finding->outcome == OUTCOME_PASS
+        result->unmeasured_passes += finding->met == MET_YES && finding->outcome == OUTCOME_PASS
             && !finding->measured && reached >= finding->stage && finding->stage != STAGE_PERMIT;
         result->not_met += finding->met == MET_NO;
         result->disputed += (finding->why & WHY_DISPUTED) != 0;

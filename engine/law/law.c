@@ -39,7 +39,7 @@ static int law_fingerprint(struct law *law)
     }
     const bool failed = arena.failed;
     if (!failed)
-        sources_fingerprint(&all, law->fingerprint);
+        home_fingerprint(&all, law->fingerprint);
     arena_free(&arena);
     return failed ? -1 : 0;
 }

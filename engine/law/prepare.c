@@ -15,7 +15,8 @@ static const char *text_field(const cJSON *job, const char *key)
 }
 
 /* Writes an override into the job, so that all that follows sees one word. */
-static void override(cJSON *job, const char *key, const char *value, struct problems *problems)
+static void write_override(cJSON *job, const char *key, const char *value,
+                           struct problems *problems)
 {
     if (value == NULL)
         return;
@@ -87,7 +88,7 @@ static void hold_against_fields(struct laws *laws, const struct law *law, const 
     if (law == NULL)
         return;
     lay_out(job, &law->book->fields, file, problems);
-    job_validate_moved(job, &law->book->fields, own == NULL ? NULL : &own->book->fields, reached,
+    validate_job_moved(job, &law->book->fields, own == NULL ? NULL : &own->book->fields, reached,
                        file, problems);
     judge_begin(law->book);
     judge_impossible(law->book, job, file, problems);
@@ -125,11 +126,11 @@ struct prepared prepare_job(struct laws *laws, cJSON *job, const struct override
 {
     struct prepared ready = {.stage = asked_stage(overrides, problems)};
     const struct law *own = own_law(laws, job, overrides, problems);
-    override(job, "jurisdiction", overrides->jurisdiction, problems);
-    override(job, "date", overrides->date, problems);
+    write_override(job, "jurisdiction", overrides->jurisdiction, problems);
+    write_override(job, "date", overrides->date, problems);
     /* --stage narrows the rules; it is the job's own word only if it has none. */
     if (ready.stage >= 0 && text_field(job, "stage") == NULL)
-        override(job, "stage", overrides->stage, problems);
+        write_override(job, "stage", overrides->stage, problems);
     ready.law = find_law(laws, job, overrides, file, problems);
     ready.asked = ready.stage >= 0 ? (enum stage)ready.stage : STAGE_PERMIT;
     ready.own = own_stage(job, ready.asked);

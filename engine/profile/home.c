@@ -74,8 +74,8 @@ static struct source *sources_find(const struct sources *sources, const char *pa
     return NULL;
 }
 
-static const struct source *keep(struct arena *arena, struct sources *sources, const char *path,
-                                 const char *text, size_t length)
+static const struct source *keep_source(struct arena *arena, struct sources *sources,
+                                        const char *path, const char *text, size_t length)
 {
     struct source *source = arena_alloc(arena, sizeof(*source));
     char *name = arena_copy(arena, path);
@@ -114,7 +114,7 @@ const struct source *home_read(const char *home, const char *path, struct arena 
     const struct source *source = NULL;
     if (result != FILE_READ)
         say_unreadable(problems, path, result);
-    else if ((source = keep(arena, sources, path, text, length)) == NULL)
+    else if ((source = keep_source(arena, sources, path, text, length)) == NULL)
         problem_out_of_memory(problems);
     free(text);
     return source;
@@ -183,7 +183,7 @@ static void sources_sort(struct sources *sources)
     sources->first = sorted;
 }
 
-void sources_fingerprint(struct sources *sources, char out[65])
+void home_fingerprint(struct sources *sources, char out[65])
 {
     SHA2_CTX context;
     SHA256Init(&context);
@@ -203,7 +203,7 @@ void sources_fingerprint(struct sources *sources, char out[65])
 
 /* Each line is looked through once: a file may be one line of half a megabyte that holds
  * the needle a hundred thousand times, all of it a comment. */
-int source_line(const struct source *source, const char *needle, int from)
+int home_source_line(const struct source *source, const char *needle, int from)
 {
     const char *at = source->text, *found = strstr(at, needle);
     for (int line = 1; found != NULL; line++) {

@@ -43,10 +43,10 @@ int home_each(const char *home, const char *folder, const char *ending, int dept
 
 /* sha256 over path, length and bytes of every source, in path order: the
  * same files give the same text on every machine. out holds 64 hex digits. */
-void sources_fingerprint(struct sources *sources, char out[65]);
+void home_fingerprint(struct sources *sources, char out[65]);
 
 /* Line (from 1) on which needle first stands within the text, or 0: at line
  * `from` or below, not counting lines that are Lua comments. */
-int source_line(const struct source *source, const char *needle, int from);
+int home_source_line(const struct source *source, const char *needle, int from);
 
 #endif

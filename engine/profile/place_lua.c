@@ -33,7 +33,7 @@ static struct loading *loading_of(lua_State *lua)
 
 /* Adds a problem at this line of the file being run; raises when there were too many.
  * Never called but inside the sandbox. */
-static void say(lua_State *lua, int line, const char *format, const char *a, const char *b)
+static void add_problem(lua_State *lua, int line, const char *format, const char *a, const char *b)
 {
     struct loading *loading = loading_of(lua);
     char message[512];
@@ -49,7 +49,7 @@ static void say(lua_State *lua, int line, const char *format, const char *a, con
 }
 
 /* Raises when out of memory: half a place must not be read further. */
-static void *keep(lua_State *lua, size_t count, size_t size)
+static void *keep_array(lua_State *lua, size_t count, size_t size)
 {
     sandbox_charge_kept(lua, count * size);
     void *kept = arena_array(loading_of(lua)->arena, count, size);
@@ -62,7 +62,7 @@ static void *keep(lua_State *lua, size_t count, size_t size)
 static const char *copy_text(lua_State *lua, const char *text)
 {
     const size_t length = strlen(text);
-    return memcpy(keep(lua, length + 1, 1), text, length);
+    return memcpy(keep_array(lua, length + 1, 1), text, length);
 }
 
 static const char *copy_string(lua_State *lua, int index)
@@ -76,11 +76,11 @@ static const char *text_of(lua_State *lua, int index, const char *key, int line)
     const char *text = NULL;
     lua_getfield(lua, index, key);
     if (lua_type(lua, -1) == LUA_TSTRING && strlen(lua_tostring(lua, -1)) != lua_rawlen(lua, -1))
-        say(lua, line, "%s must not hold a zero byte%s", key, "");
+        add_problem(lua, line, "%s must not hold a zero byte%s", key, "");
     else if (lua_type(lua, -1) == LUA_TSTRING)
         text = copy_string(lua, -1);
     else if (!lua_isnil(lua, -1))
-        say(lua, line, "%s must be a text%s", key, "");
+        add_problem(lua, line, "%s must be a text%s", key, "");
     lua_pop(lua, 1);
     return text;
 }
@@ -89,7 +89,7 @@ static bool flag_of(lua_State *lua, int index, const char *key)
 {
     lua_getfield(lua, index, key);
     if (!lua_isnil(lua, -1) && !lua_isboolean(lua, -1))
-        say(lua, loading_of(lua)->block->line, "%s must be true or false%s", key, "");
+        add_problem(lua, loading_of(lua)->block->line, "%s must be true or false%s", key, "");
     const bool set = lua_toboolean(lua, -1);
     lua_pop(lua, 1);
     return set;
@@ -101,7 +101,7 @@ static long date_of(lua_State *lua, int index, const char *key)
     const char *text = text_of(lua, index, key, loading->block->line);
     const long date = text == NULL ? 0 : date_parse(text);
     if (text != NULL && date == 0)
-        say(lua, loading->block->line, "%s: \"%s\" is not a date (YYYY-MM-DD)", key, text);
+        add_problem(lua, loading->block->line, "%s: \"%s\" is not a date (YYYY-MM-DD)", key, text);
     return date;
 }
 
@@ -121,18 +121,17 @@ static void closed_keys(lua_State *lua, int index, const char *const *known, int
         for (name = known; *name != NULL; name++)
             nearest_offer(&nearest, *name);
         if (nearest.name != NULL)
-            say(lua, line, "unknown key \"%s\"; did you mean \"%s\"?", key,
-                nearest.name);
+            add_problem(lua, line, "unknown key \"%s\"; did you mean \"%s\"?", key, nearest.name);
         else
-            say(lua, line, "unknown key \"%s\"%s", key, "");
+            add_problem(lua, line, "unknown key \"%s\"%s", key, "");
     }
     lua_pop(lua, 1);
 }
 
 static void say_unknown_word(lua_State *lua, const char *key, const char *word, int line)
 {
-    say(lua, line, "%s: \"%s\" is not one of the known words (jurisdictions/README.md)", key,
-        word);
+    add_problem(lua, line, "%s: \"%s\" is not one of the known words (jurisdictions/README.md)",
+                key, word);
 }
 
 static enum sense read_sense(lua_State *lua, int table, int line)
@@ -159,11 +158,11 @@ static struct value read_set(lua_State *lua, int index, const char *name, int li
     value.set_count = (size_t)lua_rawlen(lua, index);
     if (value.set_count > PLACE_SET_MOST)
         luaL_error(lua, "figure \"%s\": a set has more than %d members", name, PLACE_SET_MOST);
-    const char **set = keep(lua, value.set_count + 1, sizeof(*set));
+    const char **set = keep_array(lua, value.set_count + 1, sizeof(*set));
     for (size_t i = 0; i < value.set_count; i++) {
         lua_rawgeti(lua, index, (lua_Integer)i + 1);
         if (lua_type(lua, -1) != LUA_TSTRING)
-            say(lua, line, "figure \"%s\": a set holds texts only%s", name, "");
+            add_problem(lua, line, "figure \"%s\": a set holds texts only%s", name, "");
         set[i] = lua_type(lua, -1) == LUA_TSTRING ? copy_string(lua, -1) : "";
         lua_pop(lua, 1);
     }
@@ -182,7 +181,7 @@ static struct value take_value(lua_State *lua, const char *name, int line)
         value.kind = VALUE_NUMBER;
         value.number = lua_tonumber(lua, -1);
         if (!isfinite(value.number))
-            say(lua, line, "figure \"%s\" is not a finite number%s", name, "");
+            add_problem(lua, line, "figure \"%s\" is not a finite number%s", name, "");
         break;
     case LUA_TBOOLEAN:
         value.kind = VALUE_YES_NO;
@@ -192,8 +191,8 @@ static struct value take_value(lua_State *lua, const char *name, int line)
         value = read_set(lua, lua_gettop(lua), name, line);
         break;
     default:
-        say(lua, line, "figure \"%s\" must be a number, true or false, or a set%s",
-            name, "");
+        add_problem(lua, line, "figure \"%s\" must be a number, true or false, or a set%s", name,
+                    "");
     }
     lua_pop(lua, 1);
     return value;
@@ -223,9 +222,9 @@ static int line_of_name(lua_State *lua, const char *name)
     char quoted[160];
     snprintf(quoted, sizeof(quoted), "[\"%s\"]", name);
     const bool own = loading->source == loading->place->source;
-    int line = source_line(loading->source, quoted, own ? loading->block->line : 1);
+    int line = home_source_line(loading->source, quoted, own ? loading->block->line : 1);
     if (line == 0) /* written above its block, in a table of its own */
-        line = source_line(loading->source, quoted, 1);
+        line = home_source_line(loading->source, quoted, 1);
     return line > 0 ? line : loading->block->line;
 }
 
@@ -242,17 +241,17 @@ static struct value read_editions(lua_State *lua, int index, const struct entry 
     if (lua_istable(lua, -1))
         editions = read_set(lua, lua_gettop(lua), entry->name, entry->line);
     else if (!lua_isnil(lua, -1))
-        say(lua, entry->line, "figure \"%s\": read_in is a list of editions%s",
-            entry->name, "");
+        add_problem(lua, entry->line, "figure \"%s\": read_in is a list of editions%s", entry->name,
+                    "");
     lua_pop(lua, 1);
     if (editions.kind == VALUE_NONE)
         return editions;
     if (entry->status != STATUS_SEEN)
-        say(lua, entry->line, "figure \"%s\": read_in goes with status = \"seen\"%s",
-            entry->name, "");
+        add_problem(lua, entry->line, "figure \"%s\": read_in goes with status = \"seen\"%s",
+                    entry->name, "");
     if (!loading_of(lua)->block->model)
-        say(lua, entry->line, "figure \"%s\": read_in is for the figures of a model code%s",
-            entry->name, "");
+        add_problem(lua, entry->line, "figure \"%s\": read_in is for the figures of a model code%s",
+                    entry->name, "");
     return editions;
 }
 
@@ -269,8 +268,8 @@ static void read_bounds(lua_State *lua, int table, struct entry *entry)
         if (bound.kind == VALUE_NONE)
             continue;
         if (bound.kind != VALUE_NUMBER || entry->also.kind != VALUE_NONE)
-            say(lua, entry->line, "figure \"%s\": %s is one number, the other bound", entry->name,
-                BOUNDS[i].key);
+            add_problem(lua, entry->line, "figure \"%s\": %s is one number, the other bound",
+                        entry->name, BOUNDS[i].key);
         entry->also = bound;
         entry->also_sense = BOUNDS[i].sense;
     }
@@ -284,7 +283,8 @@ static enum at_counts read_at(lua_State *lua, int table, const struct entry *ent
     if (lua_isboolean(lua, -1))
         at = lua_toboolean(lua, -1) ? AT_COUNTS : AT_COUNTS_NOT;
     else if (!lua_isnil(lua, -1))
-        say(lua, entry->line, "figure \"%s\": at_counts is true or false%s", entry->name, "");
+        add_problem(lua, entry->line, "figure \"%s\": at_counts is true or false%s", entry->name,
+                    "");
     lua_pop(lua, 1);
     return at;
 }
@@ -294,7 +294,7 @@ static void add_way(lua_State *lua, const char *name, enum stricter stricter, co
                     int line)
 {
     struct loading *loading = loading_of(lua);
-    struct entry_way *way = keep(lua, 1, sizeof(*way));
+    struct entry_way *way = keep_array(lua, 1, sizeof(*way));
     *way = (struct entry_way){name, stricter, behind, loading->source->path, line, NULL};
     *loading->last_way = way;
     loading->last_way = &way->next;
@@ -311,8 +311,8 @@ static void read_way(lua_State *lua, int table, const struct entry *entry)
     else if (lua_type(lua, -1) == LUA_TSTRING && strcmp(lua_tostring(lua, -1), "neither") == 0)
         stricter = STRICTER_NEITHER;
     else if (!lua_isnil(lua, -1))
-        say(lua, entry->line, "figure \"%s\": stricter is true, false or \"neither\"%s",
-            entry->name, "");
+        add_problem(lua, entry->line, "figure \"%s\": stricter is true, false or \"neither\"%s",
+                    entry->name, "");
     lua_pop(lua, 1);
     if (stricter != STRICTER_UNSAID || behind != NULL)
         add_way(lua, entry->name, stricter, behind, entry->line);
@@ -322,7 +322,7 @@ static void read_way(lua_State *lua, int table, const struct entry *entry)
 static void read_figure(lua_State *lua, const char *name)
 {
     struct loading *loading = loading_of(lua);
-    struct entry *entry = keep(lua, 1, sizeof(*entry));
+    struct entry *entry = keep_array(lua, 1, sizeof(*entry));
     const int line = line_of_name(lua, name);
     const int table = lua_gettop(lua);
     entry->name = copy_text(lua, name);
@@ -331,7 +331,7 @@ static void read_figure(lua_State *lua, const char *name)
     *loading->last = entry;
     loading->last = &entry->next;
     if (!lua_istable(lua, table)) {
-        say(lua, line, "figure \"%s\" must be written { value, cite = ... }%s", name, "");
+        add_problem(lua, line, "figure \"%s\" must be written { value, cite = ... }%s", name, "");
         return;
     }
     closed_keys(lua, table, FIGURE_KEYS, line);
@@ -351,12 +351,14 @@ static void read_figure(lua_State *lua, const char *name)
     entry->at_figure = text_of(lua, table, "at_figure", line);
     read_way(lua, table, entry);
     if (entry->rival.kind != VALUE_NONE && entry->disputed == NULL)
-        say(lua, line, "figure \"%s\" has a rival value, but no disputed = \"...\" that says "
-            "whose it is%s", name, "");
+        add_problem(lua, line,
+                    "figure \"%s\" has a rival value, but no disputed = \"...\" that says "
+                    "whose it is%s",
+                    name, "");
     if (entry->rival.kind != VALUE_NONE && entry->value.kind != VALUE_NONE
         && entry->rival.kind != entry->value.kind)
-        say(lua, line, "figure \"%s\": rival is another kind of value than the figure%s",
-            name, "");
+        add_problem(lua, line, "figure \"%s\": rival is another kind of value than the figure%s",
+                    name, "");
 }
 
 /* Reads the table of figures at index (absolute). */
@@ -365,7 +367,7 @@ static void read_figure_table(lua_State *lua, int index)
     struct loading *loading = loading_of(lua);
     const struct keys *names = keys_push(lua, index);
     if (names->others)
-        say(lua, loading->block->line, "figures: every figure needs a name%s%s", "", "");
+        add_problem(lua, loading->block->line, "figures: every figure needs a name%s%s", "", "");
     loading->figures += names->count;
     if (loading->figures > PLACE_FIGURES_MOST)
         luaL_error(lua, "more than %d figures", PLACE_FIGURES_MOST);
@@ -384,7 +386,7 @@ static void read_figures(lua_State *lua, int index)
     if (lua_istable(lua, -1))
         read_figure_table(lua, lua_gettop(lua));
     else if (!lua_isnil(lua, -1))
-        say(lua, loading->block->line, "figures must be a table%s%s", "", "");
+        add_problem(lua, loading->block->line, "figures must be a table%s%s", "", "");
     lua_pop(lua, 1);
 }
 
@@ -415,7 +417,7 @@ static void read_names(lua_State *lua, int index, enum stricter stricter, const 
         char quoted[160];
         snprintf(quoted, sizeof(quoted), "\"%s\"", name);
         sandbox_charge(lua, loading->source->length / BYTES_A_STEP);
-        add_way(lua, name, stricter, behind, source_line(loading->source, quoted, 1));
+        add_way(lua, name, stricter, behind, home_source_line(loading->source, quoted, 1));
         lua_pop(lua, 1);
     }
 }
@@ -453,13 +455,13 @@ static void read_parts(lua_State *lua, int index)
     struct loading *loading = loading_of(lua);
     lua_getfield(lua, index, "parts");
     if (!lua_isnil(lua, -1) && !lua_istable(lua, -1))
-        say(lua, loading->block->line, "parts must be a list of file names%s%s", "", "");
+        add_problem(lua, loading->block->line, "parts must be a list of file names%s%s", "", "");
     if (lua_istable(lua, -1)) {
         const size_t count = (size_t)lua_rawlen(lua, -1);
         loading->parts += count;
         if (loading->parts > PLACE_PARTS_MOST)
             luaL_error(lua, "more than %d parts", PLACE_PARTS_MOST);
-        loading->block->parts = keep(lua, count + 1, sizeof(char *));
+        loading->block->parts = keep_array(lua, count + 1, sizeof(char *));
         for (size_t i = 1; i <= count; i++) {
             lua_rawgeti(lua, -1, (lua_Integer)i);
             luaL_checkstring(lua, -1);
@@ -478,7 +480,7 @@ static void read_pages(lua_State *lua, int index)
     if (lua_istable(lua, -1))
         block->read = read_set(lua, lua_gettop(lua), "read", block->line);
     else if (!lua_isnil(lua, -1))
-        say(lua, block->line, "read is a list of the pages that were read%s%s", "", "");
+        add_problem(lua, block->line, "read is a list of the pages that were read%s%s", "", "");
     lua_pop(lua, 1);
 }
 
@@ -488,9 +490,9 @@ static void read_drop(lua_State *lua, int drops, const char *rule)
     struct loading *loading = loading_of(lua);
     lua_getfield(lua, drops, rule);
     if (lua_type(lua, -1) != LUA_TSTRING) {
-        say(lua, loading->block->line, "drop is written [\"rule\"] = \"why\"%s%s", "", "");
+        add_problem(lua, loading->block->line, "drop is written [\"rule\"] = \"why\"%s%s", "", "");
     } else {
-        struct entry_drop *drop = keep(lua, 1, sizeof(*drop));
+        struct entry_drop *drop = keep_array(lua, 1, sizeof(*drop));
         *drop = (struct entry_drop){copy_text(lua, rule), copy_string(lua, -1),
                                     line_of_name(lua, rule), loading->block->drops};
         loading->block->drops = drop;
@@ -504,11 +506,12 @@ static void read_drops(lua_State *lua, int index)
     lua_getfield(lua, index, "drop");
     const int drops = lua_gettop(lua);
     if (!lua_isnil(lua, drops) && !lua_istable(lua, drops))
-        say(lua, loading->block->line, "drop must be a table%s%s", "", "");
+        add_problem(lua, loading->block->line, "drop must be a table%s%s", "", "");
     if (lua_istable(lua, drops)) {
         const struct keys *rules = keys_push(lua, drops);
         if (rules->others)
-            say(lua, loading->block->line, "drop is written [\"rule\"] = \"why\"%s%s", "", "");
+            add_problem(lua, loading->block->line, "drop is written [\"rule\"] = \"why\"%s%s", "",
+                        "");
         loading->drops += rules->count;
         if (loading->drops > PLACE_DROPS_MOST)
             luaL_error(lua, "drops more than %d rules", PLACE_DROPS_MOST);
@@ -526,7 +529,7 @@ static struct value set_named(lua_State *lua, const char *fact, const char *key)
     if (lua_istable(lua, -1))
         set = read_set(lua, lua_gettop(lua), fact, line_of_name(lua, fact));
     else if (!lua_isnil(lua, -1))
-        say(lua, line_of_name(lua, fact), "not_carried: %s is a list of names%s", key, "");
+        add_problem(lua, line_of_name(lua, fact), "not_carried: %s is a list of names%s", key, "");
     lua_pop(lua, 1);
     return set;
 }
@@ -538,10 +541,11 @@ static void read_gap(lua_State *lua, int gaps, const char *fact)
     const int line = line_of_name(lua, fact);
     lua_getfield(lua, gaps, fact);
     if (!lua_istable(lua, -1)) {
-        say(lua, line, "not_carried is written [\"fact\"] = { rules = ..., why = \"...\" }%s%s", "",
-            "");
+        add_problem(lua, line,
+                    "not_carried is written [\"fact\"] = { rules = ..., why = \"...\" }%s%s", "",
+                    "");
     } else {
-        struct entry_gap *gap = keep(lua, 1, sizeof(*gap));
+        struct entry_gap *gap = keep_array(lua, 1, sizeof(*gap));
         closed_keys(lua, lua_gettop(lua), KEYS, line);
         *gap = (struct entry_gap){.fact = copy_text(lua, fact), .line = line,
                                   .why = text_of(lua, lua_gettop(lua), "why", line),
@@ -550,7 +554,7 @@ static void read_gap(lua_State *lua, int gaps, const char *fact)
                                   .orders = set_named(lua, fact, "orders"),
                                   .next = loading->block->gaps};
         if (gap->why == NULL)
-            say(lua, line, "not_carried: \"%s\" does not say why%s", fact, "");
+            add_problem(lua, line, "not_carried: \"%s\" does not say why%s", fact, "");
         loading->block->gaps = gap;
     }
     lua_pop(lua, 1);
@@ -563,7 +567,7 @@ static void read_gaps(lua_State *lua, int index)
     lua_getfield(lua, index, "not_carried");
     const int gaps = lua_gettop(lua);
     if (!lua_isnil(lua, gaps) && !lua_istable(lua, gaps))
-        say(lua, loading->block->line, "not_carried must be a table%s%s", "", "");
+        add_problem(lua, loading->block->line, "not_carried must be a table%s%s", "", "");
     if (lua_istable(lua, gaps)) {
         const struct keys *facts = keys_push(lua, gaps);
         loading->drops += facts->count;
@@ -602,11 +606,11 @@ static void read_block(lua_State *lua, int index)
     block->from = date_of(lua, index, "from");
     block->to = date_of(lua, index, "to");
     if (block->title == NULL)
-        say(lua, line, "jurisdiction \"%s\" has no title%s", block->id, "");
+        add_problem(lua, line, "jurisdiction \"%s\" has no title%s", block->id, "");
     if (block->from != 0 && block->to != 0 && block->to <= block->from)
-        say(lua, line,
-            "jurisdiction \"%s\" ends before it begins: `to` must be later than `from`%s",
-            block->id, "");
+        add_problem(lua, line,
+                    "jurisdiction \"%s\" ends before it begins: `to` must be later than `from`%s",
+                    block->id, "");
     read_pages(lua, index);
     read_figures(lua, index);
     read_parts(lua, index);
@@ -633,7 +637,7 @@ static int take_block(lua_State *lua)
     lua_settop(lua, 1);
     if (++loading->editions > PLACE_EDITIONS_MOST)
         return luaL_error(lua, "more than %d editions", PLACE_EDITIONS_MOST);
-    struct block *block = keep(lua, 1, sizeof(*block));
+    struct block *block = keep_array(lua, 1, sizeof(*block));
     block->id = loading->id;
     block->line = (int)lua_tointeger(lua, lua_upvalueindex(1));
     start_block(loading, block);

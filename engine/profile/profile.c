@@ -178,7 +178,7 @@ static bool may_follow(struct resolving *r, const char *id)
     return true;
 }
 
-static void narrow(struct profile *profile, const struct block *block)
+static void intersect_dates(struct profile *profile, const struct block *block)
 {
     if (block->from > profile->from)
         profile->from = block->from;
@@ -187,7 +187,7 @@ static void narrow(struct profile *profile, const struct block *block)
 }
 
 /* Follows the chain from id to its end. */
-static bool climb(struct resolving *r, const char *id)
+static bool resolve_chain(struct resolving *r, const char *id)
 {
     while (id != NULL) {
         if (r->depth > 0 && !may_follow(r, id))
@@ -207,7 +207,7 @@ static bool climb(struct resolving *r, const char *id)
         r->places[r->depth] = place;
         r->blocks[r->depth] = block;
         r->depth++;
-        narrow(profile, block);
+        intersect_dates(profile, block);
         id = block->follows;
     }
     return true;
@@ -460,7 +460,7 @@ static void figure_move(struct resolving *r, size_t level, const struct entry *e
 
 /* What a block follows but does not vouch for, and no nearer block restates.
  * Common practice is no code: whose code binds does not touch it. */
-static void doubt_figures(struct resolving *r, const struct block *block)
+static void mark_unverified(struct resolving *r, const struct block *block)
 {
     for (size_t i = 0; i < r->profile->figure_count; i++) {
         struct figure *figure = &r->profile->figures[i];
@@ -486,7 +486,7 @@ static void overlay_figures(struct resolving *r)
     if (profile->figures == NULL)
         return;
     for (size_t i = r->depth; i-- > 0;) {
-        doubt_figures(r, r->blocks[i]);
+        mark_unverified(r, r->blocks[i]);
         const size_t before = profile->figure_count;
         for (const struct entry *e = r->blocks[i]->entries; e != NULL; e = e->next) {
             struct figure *figure = figure_find(profile, before, e->name);
@@ -726,7 +726,7 @@ static void lay_drops(struct resolving *r)
 }
 
 /* "tamarack.rules.lua" beside jurisdictions/example/tamarack.lua. */
-static const char *beside(struct arena *arena, const char *file, const char *name)
+static const char *path_beside(struct arena *arena, const char *file, const char *name)
 {
     const char *slash = strrchr(file, '/');
     return arena_format(arena, "%.*s/%s", (int)(slash - file), file, name);
@@ -741,7 +741,7 @@ static void lay_rule_files(struct resolving *r)
     for (size_t i = r->depth; i-- > 0;)
         if (r->blocks[i]->rules != NULL)
             profile->rule_files[profile->rule_file_count++] =
-                beside(&profile->arena, r->places[i]->source->path, r->blocks[i]->rules);
+                path_beside(&profile->arena, r->places[i]->source->path, r->blocks[i]->rules);
 }
 
 /* Each reason once: a city often repeats its state's. */
@@ -816,7 +816,7 @@ struct profile *profile_resolve_from(struct place_cache *cache, const char *home
         return NULL;
     }
     char *own_id = arena_copy(&r.profile->arena, id);
-    if (own_id != NULL && climb(&r, own_id)) {
+    if (own_id != NULL && resolve_chain(&r, own_id)) {
         lay_heading(&r);
         overlay_figures(&r);
         settle_readings(&r);

@@ -76,7 +76,7 @@ enum { VALUE_STEPS = 8 };
 /* Looks through the value on top of the stack, which stays there, before anything is
  * built that raising would leave behind: charges what it takes (a table may stand in
  * another any number of times, and costs Lua nothing), and raises at what JSON has not. */
-static void weigh(lua_State *lua, const char *path, int depth)
+static void check_value(lua_State *lua, const char *path, int depth)
 {
     sandbox_charge(lua, VALUE_STEPS);
     sandbox_charge_kept(lua, sizeof(cJSON));
@@ -97,7 +97,7 @@ static void weigh(lua_State *lua, const char *path, int depth)
     for (lua_pushnil(lua); lua_next(lua, -2) != 0; lua_pop(lua, 1)) {
         if (lua_type(lua, -2) == LUA_TSTRING)
             sandbox_charge_kept(lua, lua_rawlen(lua, -2));
-        weigh(lua, path, depth + 1);
+        check_value(lua, path, depth + 1);
     }
 }
 
@@ -169,7 +169,7 @@ void case_job_set(lua_State *lua, cJSON *job, const char *path)
     struct step last;
     cJSON *parent = find_parent(lua, job, path, &last, true);
     const int top = lua_gettop(lua);
-    weigh(lua, path, 0);
+    check_value(lua, path, 0);
     cJSON *value = from_lua(lua, 0);
     lua_settop(lua, top - 1);
     if (value == NULL)

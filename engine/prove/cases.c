@@ -50,7 +50,7 @@ static void note_seen(struct running *running, const struct finding *finding)
     seen->lacking = seen->lacking || finding->outcome == OUTCOME_OPEN;
 }
 
-static void wrong(struct text *out, const struct rule_case *c, const char *what)
+static void add_wrong_case(struct text *out, const struct rule_case *c, const char *what)
 {
     text_addf(out, "%s:%d: %s: \"%s\"%s%s: %s\n", c->file, c->line, c->rule, c->title,
               c->where == NULL ? "" : " at ", c->where == NULL ? "" : c->where, what);
@@ -93,7 +93,7 @@ static bool finding_holds(const struct rule_case *c, const struct result *result
         snprintf(what, sizeof(what), "found something else than expected: %.400s", finding->says);
     else
         return true;
-    wrong(out, c, what);
+    add_wrong_case(out, c, what);
     return false;
 }
 
@@ -118,7 +118,7 @@ static bool findings_hold(struct running *running, const struct rule_case *c,
             held = false;
     }
     if (matched == 0)
-        wrong(out, c, "the rule has no finding there");
+        add_wrong_case(out, c, "the rule has no finding there");
     return held && matched > 0;
 }
 
@@ -133,7 +133,7 @@ static bool refusal_holds(const struct rule_case *c, const struct checked *check
         char what[700];
         snprintf(what, sizeof(what), "expected %s, but the job was refused: %.500s", c->expect,
                  text_string(&said));
-        wrong(out, c, what);
+        add_wrong_case(out, c, what);
     }
     text_free(&said);
     return refused;
@@ -149,8 +149,9 @@ static bool is_spent(struct running *running, const struct rule_case *c, struct 
         running->spent = false;
     }
     if (!running->spent && steps - running->steps_before > CASES_STEPS)
-        wrong(out, c, "was not run, nor were those after it: the cases before it took all the "
-                      "steps there are for one file");
+        add_wrong_case(out, c,
+                       "was not run, nor were those after it: the cases before it took all the "
+                       "steps there are for one file");
     running->spent = running->spent || steps - running->steps_before > CASES_STEPS;
     return running->spent;
 }
@@ -163,7 +164,7 @@ static bool run_case(struct running *running, struct rule_case *c, struct text *
     struct checked checked = {0};
     bool held;
     if (c->fault != NULL)
-        wrong(out, c, c->fault);
+        add_wrong_case(out, c, c->fault);
     if (c->job == NULL)
         return false;
     cJSON *job = case_job(c);
@@ -175,7 +176,7 @@ static bool run_case(struct running *running, struct rule_case *c, struct text *
     if (!checked.judged) {
         held = refusal_holds(c, &checked, out);
     } else if (strcmp(c->expect, "refused") == 0) {
-        wrong(out, c, "expected the job to be refused; it was judged");
+        add_wrong_case(out, c, "expected the job to be refused; it was judged");
         held = false;
     } else if (strcmp(c->expect, "usable") == 0) {
         held = true;
@@ -198,7 +199,8 @@ static bool is_wanted(const struct cases_wanted *wanted, const struct rule *rule
         || (strncmp(rule->id, wanted->topic, length) == 0 && rule->id[length] == '.');
 }
 
-static void note(const struct cases_wanted *wanted, const char *file, bool held, const char *line)
+static void note_case(const struct cases_wanted *wanted, const char *file, bool held,
+                      const char *line)
 {
     if (wanted->note != NULL)
         wanted->note(wanted->data, file, held, line);
@@ -218,7 +220,8 @@ static size_t untested(struct running *running, struct text *out)
                       r->id,
                       seen->met ? "" : " met", seen->unmet ? "" : " not-met",
                       seen->lacking ? "" : " lacking-a-fact");
-            note(running->wanted, r->file, false, text_string(out) + (out->failed ? 0 : before));
+            note_case(running->wanted, r->file, false,
+                      text_string(out) + (out->failed ? 0 : before));
             seen->met = seen->unmet = seen->lacking = true;
             count++;
         }
@@ -245,7 +248,7 @@ int cases_run(struct laws *laws, const struct cases_wanted *wanted, struct tally
             tally->held++;
         else
             tally->failed++;
-        note(wanted, c->file, held, text_string(out) + (out->failed ? 0 : before));
+        note_case(wanted, c->file, held, text_string(out) + (out->failed ? 0 : before));
     }
     tally_rules(&running, tally);
     if (problems->count == 0)

@@ -17,7 +17,7 @@
 
 enum { TITLE_LONGEST = 200, FIRST_DAY = 19000101 };
 
-static int refuse(struct problems *problems, const char *what, const char *says)
+static int refuse_county(struct problems *problems, const char *what, const char *says)
 {
     problem_at(problems, PROBLEM_JOB, what, NULL, "%s", says);
     return -1;
@@ -56,11 +56,12 @@ static int check_words(struct laws *laws, const char *id, const char *title,
     if (problems->out_of_memory)
         return -1;
     if (title[strspn(title, " ")] == '\0' || strlen(title) > TITLE_LONGEST || !plain)
-        return refuse(problems, "--title", "a title is a line of plain text, 200 letters at most");
+        return refuse_county(problems, "--title",
+                             "a title is a line of plain text, 200 letters at most");
     return 0;
 }
 
-static bool stands(const char *home, const char *path)
+static bool file_exists(const char *home, const char *path)
 {
     char full[PATH_MAX];
     struct stat about;
@@ -73,7 +74,7 @@ static int check_free(const struct county_start *start, const char *home,
 {
     const char *const paths[] = {start->profile_path, start->cases_path};
     for (int i = 0; i < 2; i++)
-        if (stands(home, paths[i]))
+        if (file_exists(home, paths[i]))
             problem_at(problems, PROBLEM_JOB, paths[i], NULL,
                        "is there already; it was left as it is");
     return problems->count > 0 ? -1 : 0;
@@ -282,7 +283,7 @@ static int place_both(struct writing *writing, const char *const paths[2],
         const int length =
             snprintf(writing->full[i], PATH_MAX, "%s/%s", writing->home, paths[i]);
         if (length < 0 || length >= PATH_MAX)
-            return refuse(writing->problems, paths[i], "the path is too long");
+            return refuse_county(writing->problems, paths[i], "the path is too long");
     }
     if (make_folders(writing, writing->full[0]) != 0)
         return -1;

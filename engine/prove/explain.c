@@ -226,7 +226,7 @@ static void sort_texts(struct strings *texts)
         qsort(texts->items, texts->count, sizeof(*texts->items), text_order);
 }
 
-static void learn(struct explaining *e)
+static void learn_reads(struct explaining *e)
 {
     struct explanation *out = e->out;
     struct problems problems = {0};
@@ -258,7 +258,7 @@ struct collecting {
     struct arena *arena;
 };
 
-static void collect(const struct collecting *to, const char *name)
+static void collect_name(const struct collecting *to, const char *name)
 {
     if (name != NULL && !strings_have(to->names, name))
         strings_add(to->names, to->arena, arena_copy(to->arena, name));
@@ -268,14 +268,14 @@ static void collect_topic(const struct collecting *to, const char *rule)
 {
     char topic[128];
     snprintf(topic, sizeof(topic), "%.*s", (int)strcspn(rule, "."), rule);
-    collect(to, topic);
+    collect_name(to, topic);
 }
 
 static void collect_figures(const struct collecting *to, const struct places *places)
 {
     for (size_t i = 0; i < places->count; i++)
         for (size_t j = 0; j < places->items[i].profile->figure_count; j++)
-            collect(to, places->items[i].profile->figures[j].name);
+            collect_name(to, places->items[i].profile->figures[j].name);
 }
 
 static void collect_rules(const struct collecting *to, struct laws *laws,
@@ -287,7 +287,7 @@ static void collect_rules(const struct collecting *to, struct laws *laws,
             if (topics)
                 collect_topic(to, r->id);
             else
-                collect(to, r->id);
+                collect_name(to, r->id);
         }
     }
 }
@@ -299,7 +299,7 @@ static void collect_parts(const struct collecting *to, struct laws *laws,
     const struct field *f = law == NULL ? NULL : law->book->fields.root->first_child;
     for (; f != NULL; f = f->next)
         if (f->type == FIELD_GROUP || f->type == FIELD_LIST)
-            collect(to, f->name);
+            collect_name(to, f->name);
 }
 
 void explain_names(struct laws *laws, enum names_kind kind, struct strings *names,
@@ -505,7 +505,7 @@ static void explain_name(struct explaining *e, const struct law *asked)
     struct explanation *out = e->out;
     find_rule(e, asked);
     if (out->rule != NULL)
-        learn(e);
+        learn_reads(e);
     else if (some_place_has(&out->places, e->request->name)
              || profile_figure(asked->profile, e->request->name) != NULL)
         strings_add(&out->figures, &out->arena, arena_copy(&out->arena, e->request->name));
@@ -542,7 +542,7 @@ void explain(struct laws *laws, const struct explain_request *request, struct ex
         problem_out_of_memory(&out->problems);
 }
 
-void explanation_free(struct explanation *explanation)
+void explain_free(struct explanation *explanation)
 {
     checked_free(&explanation->checked);
     places_free(&explanation->places);

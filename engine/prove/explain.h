@@ -58,6 +58,6 @@ enum names_kind { NAMES_RULES, NAMES_FIGURES, NAMES_TOPICS, NAMES_PLACES, NAMES_
 void explain_names(struct laws *laws, enum names_kind kind, struct strings *names,
                    struct arena *arena, struct problems *problems);
 
-void explanation_free(struct explanation *explanation);
+void explain_free(struct explanation *explanation);
 
 #endif

@@ -134,7 +134,7 @@ static bool outcome_changes(const struct trying *trying, const struct trial *tri
 }
 
 /* Some case that asks for the figure comes out differently with this value. */
-static bool noticed(const struct trying *trying, const struct value *value)
+static bool is_detected(const struct trying *trying, const struct value *value)
 {
     bool changed = false;
     const struct figure *wanted = trying->now->figure;
@@ -154,11 +154,11 @@ static bool noticed(const struct trying *trying, const struct value *value)
     return changed;
 }
 
-static void step(struct trying *trying, const struct value *value, const char *said)
+static void try_value(struct trying *trying, const struct value *value, const char *said)
 {
     struct mutated *now = trying->now;
     now->tried++;
-    if (noticed(trying, value))
+    if (is_detected(trying, value))
         now->noticed++;
     else
         strings_add(&now->missed, &trying->mutation->arena, said);
@@ -181,7 +181,7 @@ static void step_number(struct trying *trying)
     for (int up = 0; up < 2; up++) {
         struct value moved = trying->now->figure->value;
         moved.number = neighbor(&moved, up == 1);
-        step(trying, &moved, SAID[up]);
+        try_value(trying, &moved, SAID[up]);
     }
 }
 
@@ -195,7 +195,7 @@ static void step_other_bound(struct trying *trying)
     for (int up = 0; up < 2; up++) {
         struct value moved = trying->now->figure->also;
         moved.number = neighbor(&moved, up == 1);
-        step(trying, &moved, SAID[up]);
+        try_value(trying, &moved, SAID[up]);
     }
     trying->other_bound = false;
 }
@@ -204,7 +204,7 @@ static void step_flag(struct trying *trying)
 {
     struct value moved = trying->now->figure->value;
     moved.yes = !moved.yes;
-    step(trying, &moved, "turned over");
+    try_value(trying, &moved, "turned over");
 }
 
 /* Choices that stand beside members of the set in the catalogue: what a slip
@@ -237,7 +237,7 @@ static void step_added(struct trying *trying, const char **room, const struct la
     trying->now->tried++;
     for (size_t i = 0; i < others.count; i++) {
         room[moved.set_count - 1] = others.items[i];
-        if (noticed(trying, &moved)) {
+        if (is_detected(trying, &moved)) {
             trying->now->noticed++;
             return;
         }
@@ -257,7 +257,7 @@ static void step_set(struct trying *trying, const struct law *law)
         for (size_t i = 0; i < set->set_count; i++)
             if (i != gone)
                 room[moved.set_count++] = set->set[i];
-        step(trying, &moved, arena_format(arena, "%s taken out", set->set[gone]));
+        try_value(trying, &moved, arena_format(arena, "%s taken out", set->set[gone]));
     }
     if (room != NULL)
         step_added(trying, room, law);

@@ -118,7 +118,7 @@ static void say_no_edition(struct proof *proof, long date)
                proof->places->id, day);
 }
 
-static void finish(struct proof *proof)
+static void finish_blocks(struct proof *proof)
 {
     for (struct place_proof *place = proof->places; place != NULL; place = place->next)
         for (struct proof_block *b = place->blocks; b != NULL; b = b->next)
@@ -159,13 +159,13 @@ void proof_run(struct laws *laws, const char *name, long date, struct proof *pro
     if (proof->problems.count > 0)
         return;
     if (proof->beside != NULL) {
-        finish(proof);
+        finish_blocks(proof);
         return;
     }
     /* Under a place that cannot be loaded every job is refused. */
     if (id == NULL || !proof->places->broken)
         run_cases(laws, proof, id == NULL ? name : NULL, id);
-    finish(proof);
+    finish_blocks(proof);
 }
 
 void proof_free(struct proof *proof)

@@ -24,7 +24,7 @@ enum difference_kind {
     DIFFERENCE_KIND_COUNT
 };
 
-const char *difference_word(enum difference_kind kind);
+const char *proof_difference_word(enum difference_kind kind);
 
 struct difference {
     enum difference_of of;

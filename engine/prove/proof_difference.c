@@ -2,7 +2,7 @@
 
 #include <string.h>
 
-const char *difference_word(enum difference_kind kind)
+const char *proof_difference_word(enum difference_kind kind)
 {
     static const char *const WORDS[DIFFERENCE_KIND_COUNT] = {
         [DIFFERENCE_STRICTER] = "stricter", [DIFFERENCE_LOOSER] = "looser",
@@ -24,7 +24,7 @@ static enum difference_kind number_kind(enum sense sense, double from, double to
     return DIFFERENCE_CHANGED;
 }
 
-static bool within(const struct value *inner, const struct value *outer)
+static bool set_within(const struct value *inner, const struct value *outer)
 {
     for (size_t i = 0; i < inner->set_count; i++)
         if (!profile_set_has(outer, inner->set[i]))
@@ -35,7 +35,7 @@ static bool within(const struct value *inner, const struct value *outer)
 static enum difference_kind set_kind(enum sense sense, const struct value *from,
                                      const struct value *to)
 {
-    const bool fewer = within(to, from), more = within(from, to);
+    const bool fewer = set_within(to, from), more = set_within(from, to);
     const bool lets_in = sense == SENSE_ONE_OF;
     const bool asks = sense == SENSE_NONE_OF || sense == SENSE_ALL_OF;
     if (fewer == more || (!lets_in && !asks))
@@ -106,7 +106,8 @@ static const char *caution_of(enum difference_kind kind)
 }
 
 /* Adds after the last, so that they stay in order. */
-static void add(struct proof *proof, struct proof_block *block, struct difference difference)
+static void add_difference(struct proof *proof, struct proof_block *block,
+                           struct difference difference)
 {
     struct difference *kept = arena_alloc(&proof->arena, sizeof(*kept));
     if (kept == NULL)
@@ -140,7 +141,7 @@ static void compare_figures(struct proof *proof, struct proof_block *block,
         if (from != NULL && profile_same_demand(from, to))
             continue;
         const enum difference_kind kind = kind_between(parent, from, own, to);
-        add(proof, block, (struct difference){
+        add_difference(proof, block, (struct difference){
             .of = DIFFERENCE_FIGURE,
             .kind = kind,
             .name = to->name,
@@ -155,13 +156,16 @@ static void compare_rules(struct proof *proof, struct proof_block *block, const 
     const struct profile *own = block->law->profile;
     for (size_t i = 0; i < own->drop_count; i++)
         if (profile_drop(parent->profile, own->drops[i].rule) == NULL)
-            add(proof, block, (struct difference){
+            add_difference(proof, block, (struct difference){
                 .of = DIFFERENCE_RULE, .kind = DIFFERENCE_REMOVED, .name = own->drops[i].rule,
                 .says = own->drops[i].reason});
     for (const struct rule *r = block->law->book->rules; r != NULL; r = r->next)
         if (rulebook_rule(parent->book, r->id) == NULL && profile_drop(own, r->id) == NULL)
-            add(proof, block, (struct difference){.of = DIFFERENCE_RULE, .kind = DIFFERENCE_ADDED,
-                                                  .name = r->id, .says = r->title});
+            add_difference(proof, block,
+                           (struct difference){.of = DIFFERENCE_RULE,
+                                               .kind = DIFFERENCE_ADDED,
+                                               .name = r->id,
+                                               .says = r->title});
 }
 
 /* Fields are walked as the tree they are; FIELDS_DEEPEST bounds it. */
@@ -170,8 +174,11 @@ static void compare_fields(struct proof *proof, struct proof_block *block,
 {
     for (const struct field *f = field->first_child; f != NULL; f = f->next) {
         if (fields_find(parent, f->path) == NULL)
-            add(proof, block, (struct difference){.of = DIFFERENCE_FIELD, .kind = DIFFERENCE_ADDED,
-                                                  .name = f->path, .says = f->ask});
+            add_difference(proof, block,
+                           (struct difference){.of = DIFFERENCE_FIELD,
+                                               .kind = DIFFERENCE_ADDED,
+                                               .name = f->path,
+                                               .says = f->ask});
         compare_fields(proof, block, parent, f);
     }
 }

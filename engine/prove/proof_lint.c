@@ -14,8 +14,8 @@ static bool same_text(const char *a, const char *b)
     return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
 }
 
-static void say(struct proof *proof, struct place_proof *place, struct proof_block *block,
-                const char *file, int line, bool error, const char *says)
+static void add_remark(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                       const char *file, int line, bool error, const char *says)
 {
     proof_remark(proof, place, block, (struct remark){file, line, error, says, NULL});
 }
@@ -42,15 +42,19 @@ static void lint_entry(struct proof *proof, struct place_proof *place, struct pr
         || (entry->source != NULL && !same_text(entry->source, from->cite.source))
         || !keeps_dispute(entry, from);
     if (same && !restates)
-        say(proof, place, block, entry->file, entry->line, false,
-            arena_format(&proof->arena, "figure \"%s\" changes nothing: it says what is followed "
-                         "anyway; take the line out", entry->name));
+        add_remark(proof, place, block, entry->file, entry->line, false,
+                   arena_format(&proof->arena,
+                                "figure \"%s\" changes nothing: it says what is followed "
+                                "anyway; take the line out",
+                                entry->name));
     /* What a page of the place's own prints stays said when what is followed moves. */
     else if (same && entry->value.kind != VALUE_NONE && keeps_dispute(entry, from)
              && (entry->source == NULL || same_text(entry->source, from->cite.source)))
-        say(proof, place, block, entry->file, entry->line, false,
-            arena_format(&proof->arena, "figure \"%s\" changes no value: it is that already; to "
-                         "restate only the citation, leave the value out", entry->name));
+        add_remark(proof, place, block, entry->file, entry->line, false,
+                   arena_format(&proof->arena,
+                                "figure \"%s\" changes no value: it is that already; to "
+                                "restate only the citation, leave the value out",
+                                entry->name));
 }
 
 /* A section that what is followed has too, cited as if it stood in an ordinance that
@@ -63,9 +67,11 @@ static void lint_book(struct proof *proof, struct place_proof *place, struct pro
         || block->block->model || !same_text(entry->cite, from->cite.section)
         || same_text(block->block->code, from->cite.code))
         return;
-    say(proof, place, block, entry->file, entry->line, false,
-        arena_format(&proof->arena, "figure \"%s\" is cited by a section of what is followed; if "
-                     "it stands there, write book = \"%s\"", entry->name, from->cite.code));
+    add_remark(proof, place, block, entry->file, entry->line, false,
+               arena_format(&proof->arena,
+                            "figure \"%s\" is cited by a section of what is followed; if "
+                            "it stands there, write book = \"%s\"",
+                            entry->name, from->cite.code));
 }
 
 static void lint_drop(struct proof *proof, struct place_proof *place, struct proof_block *block,
@@ -73,9 +79,11 @@ static void lint_drop(struct proof *proof, struct place_proof *place, struct pro
 {
     const struct drop *already = profile_drop(parent, drop->rule);
     if (already != NULL)
-        say(proof, place, block, block->file, drop->line, false,
-            arena_format(&proof->arena, "drops \"%s\", which %s has dropped already; take the "
-                         "line out", drop->rule, already->by));
+        add_remark(proof, place, block, block->file, drop->line, false,
+                   arena_format(&proof->arena,
+                                "drops \"%s\", which %s has dropped already; take the "
+                                "line out",
+                                drop->rule, already->by));
 }
 
 /* Words of sets --------------------------------------------------------------------------- */
@@ -131,13 +139,14 @@ static void lint_words(struct proof *proof, struct place_proof *place, struct pr
             continue;
         nearest_start(&nearest, word);
         offer_choices(root, &nearest);
-        say(proof, place, block, entry->file, entry->line, true,
-            arena_format(&proof->arena, "figure \"%s\": no field of a job can say \"%s\"%s%s%s",
-                         entry->name, word,
-                         nearest.name == NULL ? "; `eavemark fields` lists what they can"
-                                              : "; did you mean \"",
-                         nearest.name == NULL ? "" : nearest.name,
-                         nearest.name == NULL ? "" : "\"?"));
+        add_remark(proof, place, block, entry->file, entry->line, true,
+                   arena_format(&proof->arena,
+                                "figure \"%s\": no field of a job can say \"%s\"%s%s%s",
+                                entry->name, word,
+                                nearest.name == NULL ? "; `eavemark fields` lists what they can"
+                                                     : "; did you mean \"",
+                                nearest.name == NULL ? "" : nearest.name,
+                                nearest.name == NULL ? "" : "\"?"));
     }
 }
 
@@ -190,12 +199,15 @@ static void say_field(struct scan *scan, const struct field *parent, const char 
 {
     const char *near = fields_nearest_child(parent, name);
     const char *of = parent->path == NULL || parent->path[0] == '\0' ? "the job" : parent->path;
-    say(scan->proof, scan->place, scan->block, scan->source->path, scan->line, true,
-        near == NULL
-            ? arena_format(&scan->proof->arena, "no field \"%s\" of %s is declared: declare "
-                           "it with field \"...\" { ... }, or read another", name, of)
-            : arena_format(&scan->proof->arena, "no field \"%s\" of %s is declared; did you mean "
-                           "\"%s\"?", name, of, near));
+    add_remark(scan->proof, scan->place, scan->block, scan->source->path, scan->line, true,
+               near == NULL ? arena_format(&scan->proof->arena,
+                                           "no field \"%s\" of %s is declared: declare "
+                                           "it with field \"...\" { ... }, or read another",
+                                           name, of)
+                            : arena_format(&scan->proof->arena,
+                                           "no field \"%s\" of %s is declared; did you mean "
+                                           "\"%s\"?",
+                                           name, of, near));
 }
 
 /* Follows "job.roof.slopes[1].pitch" from after "job" through the catalogue. */
@@ -274,12 +286,14 @@ static void lint_reach(struct proof *proof, struct place_proof *place, struct pr
         return;
     const char *near = nearest_asked(block, entry->name);
     /* A model code may hold figures before there are rules for them. */
-    say(proof, place, block, entry->file, entry->line, !block->block->model,
-        arena_format(&proof->arena, "figure \"%s\" reaches no rule: no rule asks for it, so it "
-                     "decides nothing%s%s%s", entry->name,
-                     near == NULL ? "; write a rule that does, or take the line out"
-                                  : "; did you mean \"",
-                     near == NULL ? "" : near, near == NULL ? "" : "\"?"));
+    add_remark(proof, place, block, entry->file, entry->line, !block->block->model,
+               arena_format(&proof->arena,
+                            "figure \"%s\" reaches no rule: no rule asks for it, so it "
+                            "decides nothing%s%s%s",
+                            entry->name,
+                            near == NULL ? "; write a rule that does, or take the line out"
+                                         : "; did you mean \"",
+                            near == NULL ? "" : near, near == NULL ? "" : "\"?"));
 }
 
 /* The whole ------------------------------------------------------------------------------ */
@@ -292,9 +306,11 @@ static void lint_way(struct proof *proof, struct place_proof *place, struct proo
     if (own == NULL || own->value.kind != VALUE_YES_NO || own->stricter != STRICTER_UNSAID
         || (parent != NULL && profile_figure(parent->profile, entry->name) != NULL))
         return;
-    say(proof, place, block, entry->file, entry->line, false,
-        arena_format(&proof->arena, "figure \"%s\" is yes or no, and does not say which asks for "
-                     "more: write stricter = true, false or \"neither\"", entry->name));
+    add_remark(proof, place, block, entry->file, entry->line, false,
+               arena_format(&proof->arena,
+                            "figure \"%s\" is yes or no, and does not say which asks for "
+                            "more: write stricter = true, false or \"neither\"",
+                            entry->name));
 }
 
 void proof_lint(struct proof *proof, struct place_proof *place, struct proof_block *block,

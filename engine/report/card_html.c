@@ -484,7 +484,7 @@ static void add_back(const struct card *card, const cJSON *job, struct text *out
         add_department(card_to_ask(card, false), out);
     add_cites(card, out);
     html_safety(out, &card->now, false);
-    drawings_add(&(struct drawings){.job = job, .result = &card->now, .card = card}, out);
+    job_drawings_add(&(struct drawings){.job = job, .result = &card->now, .card = card}, out);
     text_add(out, "</div>\n");
 }
 

@@ -99,7 +99,8 @@ static bool told_before(const struct card_section *section, size_t index)
     return false;
 }
 
-static void gather(struct asking *asking, const struct card_section *section, size_t number)
+static void gather_question(struct asking *asking, const struct card_section *section,
+                            size_t number)
 {
     for (size_t i = 0; i < section->count; i++) {
         const struct card_item *item = &section->items[i];
@@ -122,7 +123,7 @@ void card_questions(const struct card *card,
         struct asking asking = {.of = {TEXT_EMPTY, NULL, 0, CARD_PLACES_MOST},
                                 .waiting = {TEXT_EMPTY, NULL, 0, most}, .words = ""};
         for (size_t s = 0; s < card->section_count; s++)
-            gather(&asking, &card->sections[s], number);
+            gather_question(&asking, &card->sections[s], number);
         struct text says = TEXT_EMPTY;
         const char *of = end_names(&asking.of);
         text_addf(&says, "%s%s%s", of, of[0] == '\0' ? "" : ": ", asking.words);
@@ -523,12 +524,12 @@ static void add_standing(struct text *out, const struct cite *const told[], size
     const struct cite cite = {short_code(result, told[start]), told[start]->section, STATUS_NONE,
                               NULL};
     text_add(out, out->length == 0 ? "" : "; ");
-    cite_add(out, &cite);
+    value_add_cite(out, &cite);
     for (size_t i = start + 1; i < count; i++)
         if (same_standing(told[i], told[start]))
             text_addf(out, ", %s", told[i]->section == NULL ? "" : told[i]->section);
     if (!is_said_above(result, told[start]))
-        text_addf(out, " (%s)", cite_status(told[start]));
+        text_addf(out, " (%s)", value_cite_status(told[start]));
 }
 
 struct text card_cites(const struct card *card, const struct card_thing *thing)

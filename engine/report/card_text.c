@@ -306,8 +306,8 @@ static void add_safety(struct text *out, const struct result *result)
         const struct safety *safety = &result->safety[i];
         struct text care = TEXT_EMPTY;
         text_addf(&care, "%s [", safety->says);
-        cite_add(&care, &safety->cite);
-        text_addf(&care, ", %s]", cite_status(&safety->cite));
+        value_add_cite(&care, &safety->cite);
+        text_addf(&care, ", %s]", value_cite_status(&safety->cite));
         text_add(out, "  * ");
         page_phrase(out, TICK, &care);
     }

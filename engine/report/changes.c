@@ -140,7 +140,7 @@ static bool is_told_with(const struct change *a, const struct change *b)
 }
 
 /* This change with all that are told with it. */
-static struct told gather(struct changes *c, size_t from)
+static struct told gather_told(struct changes *c, size_t from)
 {
     size_t most = 0;
     for (size_t i = from; i < c->count; i++)
@@ -212,7 +212,7 @@ static size_t tell_part(struct changes *c, enum part part)
         const struct change *change = &c->items[i];
         if (change->told || change->now != part)
             continue;
-        const struct told told = gather(c, i);
+        const struct told told = gather_told(c, i);
         if (told.count == 0)
             return counted;
         if (is_counted_only(c, change))
@@ -223,7 +223,7 @@ static size_t tell_part(struct changes *c, enum part part)
     return counted;
 }
 
-static void tell(struct changes *c)
+static void write_changes(struct changes *c)
 {
     for (enum part part = 0; part < PART_COUNT; part++) {
         const size_t counted = tell_part(c, part);
@@ -260,7 +260,7 @@ void report_changes_text(const struct result *before, const struct result *after
 {
     struct changes changes = {.before = before, .after = after, .out = out, .colour = colour};
     find_changes(&changes);
-    tell(&changes);
+    write_changes(&changes);
     add_counts(&changes);
     out->failed = out->failed || changes.arena.failed;
     arena_free(&changes.arena);

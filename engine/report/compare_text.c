@@ -138,8 +138,8 @@ static void add_figure_side(struct text *line, const struct figure *figure)
     }
     value_add(line, &figure->value);
     text_add(line, " (");
-    cite_add(line, &figure->cite);
-    text_addf(line, ", %s%s)", cite_status(&figure->cite),
+    value_add_cite(line, &figure->cite);
+    text_addf(line, ", %s%s)", value_cite_status(&figure->cite),
               figure->disputed == NULL ? "" : ", disputed");
 }
 

@@ -7,7 +7,7 @@
 
 /* A profile that changes nothing yet and shows, in comments, how it is done;
  * and a file for its cases. Both set out->failed when out of memory. */
-void county_profile_text(const struct county_start *start, struct text *out);
-void county_cases_text(const struct county_start *start, struct text *out);
+void county_text_profile(const struct county_start *start, struct text *out);
+void county_text_cases(const struct county_start *start, struct text *out);
 
 #endif

@@ -42,7 +42,7 @@ static void add_figure(struct text *out, const struct figure *figure)
     text_addf(out, "    -- Now: ");
     value_add_demand(out, figure->sense, &figure->value);
     text_add(out, ", ");
-    cite_add(out, &figure->cite);
+    value_add_cite(out, &figure->cite);
     text_addf(out, ".\n    -- [\"%s\"] = { ", figure->name);
     add_lua_value(out, &figure->value);
     text_add(out, ", cite = \"1.02.030\", status = \"seen\", source = \"county page\" },\n");
@@ -99,7 +99,7 @@ static const char *last_part(const char *id)
     return slash == NULL ? id : slash + 1;
 }
 
-void county_profile_text(const struct county_start *start, struct text *out)
+void county_text_profile(const struct county_start *start, struct text *out)
 {
     add_heading(out, start);
     text_addf(out, "jurisdiction \"%s\" {\n  title = ", start->id);
@@ -125,7 +125,7 @@ void county_profile_text(const struct county_start *start, struct text *out)
                    "--   },\n-- }\n", start->follows);
 }
 
-void county_cases_text(const struct county_start *start, struct text *out)
+void county_text_cases(const struct county_start *start, struct text *out)
 {
     char day[16] = "2026-01-01";
     if (start->from != 0)

@@ -260,10 +260,10 @@ static void count_met(const struct result *result, struct digest *digest)
             continue;
         struct topic *topic = topic_for(digest, finding);
         const bool unconfirmed = (finding->why & WHY_UNCONFIRMED) != 0;
-        const bool by_word = story_is_by_word(result, finding);
+        const bool unmeasured = story_is_unmeasured(result, finding);
         topic->met++, digest->met++;
         topic->unconfirmed += unconfirmed, digest->met_unconfirmed += unconfirmed;
-        topic->by_word += by_word, digest->met_by_word += by_word;
+        topic->unmeasured += unmeasured, digest->met_unmeasured += unmeasured;
     }
 }
 

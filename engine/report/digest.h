@@ -68,7 +68,7 @@ struct pendings {
 struct topic {
     const char *name; /* of the first of its rules, "deck.solid": only up to the dot */
     size_t length;
-    size_t met, unconfirmed, by_word;
+    size_t met, unconfirmed, unmeasured;
 };
 
 /* A figure that was not read, and made a demand that is met. */
@@ -88,7 +88,7 @@ struct digest {
     size_t later, later_by_stage[STAGE_COUNT];
     struct topic *topics;   /* of what is met and stands in no part above */
     size_t topic_count;
-    size_t met, met_unconfirmed, met_by_word;
+    size_t met, met_unconfirmed, met_unmeasured;
     struct doubtful *confirm; /* recalled before those of sister texts; most needed first */
     size_t confirm_count;
 };

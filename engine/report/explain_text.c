@@ -119,7 +119,7 @@ static const struct figure *some_figure(const struct explanation *x, const char 
     return figure;
 }
 
-static const char *kept(struct arena *arena, struct text *text)
+static const char *keep_text(struct arena *arena, struct text *text)
 {
     const char *copy = text->failed ? NULL : arena_copy(arena, text_string(text));
     if (text->failed)
@@ -137,7 +137,7 @@ static const char *cell_of(struct arena *arena, const struct profile *profile, c
     value_add(&cell, &figure->value);
     if (figure->moved)
         text_add(&cell, " *");
-    return kept(arena, &cell);
+    return keep_text(arena, &cell);
 }
 
 static void add_table(const struct explanation *x, struct text *out)
@@ -207,9 +207,9 @@ static void add_cite(const struct explanation *x, const char *name, size_t colum
     if (x->columns[column]->model)
         text_add(&line, figure->cite.section);
     else
-        cite_add(&line, &figure->cite);
+        value_add_cite(&line, &figure->cite);
     text_add(&line, "; ");
-    cite_add_status(&line, &figure->cite);
+    value_add_cite_status(&line, &figure->cite);
     if (figure->disputed != NULL)
         text_addf(&line, "; sources disagree: %s", figure->disputed);
     add_place(&line, figure);
@@ -227,7 +227,7 @@ static void add_knowledge(struct text *line, const struct profile *profile,
         text_add(line, "invented place");
         return;
     }
-    cite_add_status(line, &figure->cite);
+    value_add_cite_status(line, &figure->cite);
     if (figure->disputed != NULL)
         text_addf(line, "; sources disagree: %s", figure->disputed);
 }
@@ -245,7 +245,7 @@ static void add_move(const struct standing *standing, const struct figure *figur
         text_addf(&line, "in %s, by %s, ", profile->title, figure->amended.by);
     value_add(&line, &figure->value);
     text_add(&line, " (");
-    cite_add(&line, &figure->cite);
+    value_add_cite(&line, &figure->cite);
     if (own || profile->invented)
         add_knowledge(&line, profile, figure);
     text_add(&line, ")");
@@ -269,7 +269,7 @@ static void add_moves(const struct explanation *x, const char *name, struct text
             text_addf(&line, "given by %s: ", x->places.items[i].profile->title);
             value_add(&line, &figure->value);
             text_add(&line, " (");
-            cite_add(&line, &figure->cite);
+            value_add_cite(&line, &figure->cite);
             add_knowledge(&line, x->places.items[i].profile, figure);
             text_add(&line, ")");
             add_place(&line, figure);
@@ -392,8 +392,8 @@ static void add_figures_asked(const struct finding *finding, struct text *out)
         text_addf(&line, "%s = ", figure->name);
         value_add(&line, &figure->value);
         text_add(&line, " (");
-        cite_add(&line, &figure->cite);
-        text_addf(&line, ", %s", cite_status(&figure->cite));
+        value_add_cite(&line, &figure->cite);
+        text_addf(&line, ", %s", value_cite_status(&figure->cite));
         if (figure->moved) {
             text_addf(&line, "; %s moved it from ", figure->amended.by);
             value_add(&line, &figure->amended.from);

@@ -6,7 +6,7 @@
 
 #include <stdlib.h>
 
-void value_add_figure(struct text *out, const struct figure *figure)
+void report_add_figure(struct text *out, const struct figure *figure)
 {
     value_add_demand(out, figure->sense, &figure->value);
     if (figure->also.kind != VALUE_NONE) {
@@ -35,9 +35,9 @@ static void fill_cell(const struct figure_row *row, int cell, struct text *out)
         figure->name, column_name(row->profile), NULL, NULL,
         status_word(figure->cite.status), figure->cite.source, figure->disputed};
     if (cell == 2)
-        value_add_figure(out, figure);
+        report_add_figure(out, figure);
     else if (cell == 3)
-        cite_add(out, &figure->cite);
+        value_add_cite(out, &figure->cite);
     else if (plain[cell] != NULL)
         text_add(out, plain[cell]);
 }

@@ -158,10 +158,10 @@ struct text gloss_met(const struct digest *digest)
     if (digest->met_unconfirmed > 0)
         text_addf(&gloss, ". In brackets, %zu in all: met on a figure to be confirmed.",
                   digest->met_unconfirmed);
-    if (digest->met_by_word > 0)
+    if (digest->met_unmeasured > 0)
         text_addf(&gloss, "%s %zu by what the job says alone, nothing was measured: look before "
                   "the inspector does.", digest->met_unconfirmed > 0 ? "" : ".",
-                  digest->met_by_word);
+                  digest->met_unmeasured);
     return gloss;
 }
 

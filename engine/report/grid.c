@@ -26,7 +26,7 @@ static size_t bytes_of(const char *text, size_t width)
 
 /* How much of the text goes on a line this wide: up to a space, or after a
  * dot, comma, stroke or underscore, else cut where the line is full. */
-static size_t take(const char *text, size_t width)
+static size_t wrap_length(const char *text, size_t width)
 {
     const size_t full = bytes_of(text, width);
     if (text[full] == '\0' || text[full] == ' ')
@@ -42,7 +42,7 @@ static void add_line_of(struct text *out, struct cell *cell, size_t width, bool 
 {
     struct text piece = TEXT_EMPTY;
     cell->rest += strspn(cell->rest, " ");
-    const size_t length = take(cell->rest, width);
+    const size_t length = wrap_length(cell->rest, width);
     text_add_n(&piece, cell->rest, length);
     cell->rest += length;
     text_add(out, text_string(&piece));

@@ -154,8 +154,8 @@ struct text html_cites(const struct finding *finding)
         if (story_cited_before(finding, i, false))
             continue;
         text_add(&cites, cites.length == 0 ? "" : "; ");
-        cite_add(&cites, &finding->cites[i]);
-        text_addf(&cites, ", %s", cite_status(&finding->cites[i]));
+        value_add_cite(&cites, &finding->cites[i]);
+        text_addf(&cites, ", %s", value_cite_status(&finding->cites[i]));
     }
     return cites;
 }
@@ -168,12 +168,12 @@ void html_safety(struct text *out, const struct result *result, bool sources)
                   "<h2 id=\"care\">At this stage, take care</h2>\n<ul>\n");
     for (size_t i = 0; i < result->safety_count; i++) {
         struct text cite = TEXT_EMPTY;
-        cite_add(&cite, &result->safety[i].cite);
+        value_add_cite(&cite, &result->safety[i].cite);
         text_add(&cite, sources ? "; " : ", ");
         if (sources)
-            cite_add_status(&cite, &result->safety[i].cite);
+            value_add_cite_status(&cite, &result->safety[i].cite);
         else
-            text_add(&cite, cite_status(&result->safety[i].cite));
+            text_add(&cite, value_cite_status(&result->safety[i].cite));
         text_add(out, "<li>");
         html_text(out, result->safety[i].says);
         text_add(out, " <span class=\"cite\">[");

@@ -52,7 +52,7 @@ static double pitch_of(const cJSON *slope)
 {
     double rise = NAN;
     const char *text = text_of(slope, "pitch");
-    return text != NULL && value_slope(text, &rise) ? rise : NAN;
+    return text != NULL && slope_parse(text, &rise) ? rise : NAN;
 }
 
 /* Item `index` of job.group.list, or of job.list. */
@@ -617,7 +617,7 @@ static void add_drawing(struct collecting *collecting)
                   collecting->missed);
 }
 
-int drawings_add(const struct drawings *drawings, struct text *out)
+int job_drawings_add(const struct drawings *drawings, struct text *out)
 {
     struct collecting collecting = {.from = drawings, .out = out};
     for (const struct drawing *d = drawings->result->drawings; d != NULL; d = d->next) {

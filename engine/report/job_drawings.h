@@ -18,6 +18,6 @@ struct drawings {
 /* Adds a section of figures, each with its caption; a sentence for what cannot
  * be drawn; nothing when there is neither. Returns 0, or -1 when out of memory
  * (out->failed is set too). */
-int drawings_add(const struct drawings *drawings, struct text *out);
+int job_drawings_add(const struct drawings *drawings, struct text *out);
 
 #endif

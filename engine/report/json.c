@@ -240,9 +240,9 @@ static bool add_caution(cJSON *root, const struct result *result)
     for (size_t i = 0; i < result->safety_count; i++) {
         const struct safety *safety = &result->safety[i];
         text_addf(&lines, "%s%s (", lines.length > 0 ? "\n" : "", safety->says);
-        cite_add(&lines, &safety->cite);
+        value_add_cite(&lines, &safety->cite);
         text_add(&lines, "; ");
-        cite_add_status(&lines, &safety->cite);
+        value_add_cite_status(&lines, &safety->cite);
         text_add(&lines, ")");
     }
     const bool added = !lines.failed && json_add_text(root, "caution", text_string(&lines));

@@ -25,7 +25,7 @@ static void add_figure(struct text *out, const struct mutated *mutated)
     text_addf(&words, "%s, ", mutated->figure->name);
     value_add_demand(&words, mutated->figure->sense, &mutated->figure->value);
     text_add(&words, " (");
-    cite_add(&words, &mutated->figure->cite);
+    value_add_cite(&words, &mutated->figure->cite);
     text_addf(&words, "): %s", state_says(mutated->state));
     for (size_t i = 0; i < mutated->missed.count; i++)
         text_addf(&words, "%s %s", i == 0 ? ":" : ",", mutated->missed.items[i]);

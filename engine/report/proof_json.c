@@ -21,7 +21,7 @@ static bool add_cite(cJSON *object, const struct cite *cite)
 {
     struct text words = TEXT_EMPTY;
     if (cite != NULL)
-        cite_add(&words, cite);
+        value_add_cite(&words, cite);
     const bool added = !words.failed
         && json_add_text(object, "cite", cite == NULL ? NULL : text_string(&words));
     text_free(&words);
@@ -35,7 +35,7 @@ static bool add_difference(cJSON *array, const struct difference *d)
     cJSON *object = cJSON_CreateObject();
     return cJSON_AddItemToArray(array, object)
         && json_add_text(object, OF[d->of], d->name)
-        && json_add_text(object, "kind", difference_word(d->kind))
+        && json_add_text(object, "kind", proof_difference_word(d->kind))
         && json_add_value(object, "from", &d->from)
         && json_add_value(object, "to", &d->to)
         && json_add_text(object, "unit", d->to.unit)
@@ -120,7 +120,7 @@ static bool add_lines(cJSON *object, const char *key, const char *lines)
     return true;
 }
 
-static bool fill(cJSON *root, const struct proof *proof)
+static bool add_proof(cJSON *root, const struct proof *proof)
 {
     if (root == NULL || !json_add_text(root, "eavemark", EAVEMARK_VERSION))
         return false;
@@ -142,5 +142,5 @@ static bool fill(cJSON *root, const struct proof *proof)
 void report_proof_json(const struct proof *proof, bool pretty, struct text *out)
 {
     cJSON *root = cJSON_CreateObject();
-    json_finish(root, fill(root, proof), pretty, out);
+    json_finish(root, add_proof(root, proof), pretty, out);
 }

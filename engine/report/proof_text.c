@@ -20,12 +20,12 @@ static void add_figure(struct text *words, const struct difference *d)
     text_addf(words, "%s: ", d->name);
     if (d->was != NULL) {
         text_add(words, "was ");
-        value_add_figure(words, d->was);
+        report_add_figure(words, d->was);
         text_add(words, ", now ");
     }
-    value_add_figure(words, d->is);
+    report_add_figure(words, d->is);
     text_add(words, " (");
-    cite_add(words, d->cite);
+    value_add_cite(words, d->cite);
     text_add(words, ")");
 }
 
@@ -37,7 +37,7 @@ static void add_difference(struct text *out, const struct difference *d)
     else
         text_addf(&words, "%s %s: %s", d->of == DIFFERENCE_RULE ? "rule" : "field", d->name,
                   d->says == NULL ? "" : d->says);
-    add_item(out, difference_word(d->kind), &words);
+    add_item(out, proof_difference_word(d->kind), &words);
     text_free(&words);
     if (d->caution == NULL)
         return;
@@ -120,7 +120,8 @@ static void add_summary(struct text *out, const struct place_proof *place)
     text_addf(&words, "%zu edition%s", editions, editions == 1 ? "" : "s");
     for (int i = 0; i < DIFFERENCE_KIND_COUNT; i++)
         if (counts[i] > 0)
-            text_addf(&words, ", %zu %s", counts[i], difference_word((enum difference_kind)i));
+            text_addf(&words, ", %zu %s", counts[i],
+                      proof_difference_word((enum difference_kind)i));
     if (place->warnings > 0)
         text_addf(&words, "; %zu warning%s", place->warnings, place->warnings == 1 ? "" : "s");
     text_add(out, "  ");

@@ -149,7 +149,7 @@ static void add_waiting(struct text *out, const struct finding *finding)
     text_addf(&line, "%s [%s]", finding->title, finding->rule);
     for (size_t i = 0; i < finding->cite_count && i < 2; i++) {
         text_add(&line, i == 0 ? ": " : "; ");
-        cite_add(&line, &finding->cites[i]);
+        value_add_cite(&line, &finding->cites[i]);
     }
     text_addf(out, "%*s", HANG, "");
     page_phrase(out, HANG, &line);

@@ -120,9 +120,9 @@ static void add_cites(struct text *out, const struct finding *finding)
         if (story_cited_before(finding, i, true))
             continue;
         struct text cite = TEXT_EMPTY;
-        cite_add(&cite, &finding->cites[i]);
+        value_add_cite(&cite, &finding->cites[i]);
         text_add(&cite, " (");
-        cite_add_status(&cite, &finding->cites[i]);
+        value_add_cite_status(&cite, &finding->cites[i]);
         text_add(&cite, ")");
         text_add(out, "<dd>");
         html_phrase(out, &cite);
@@ -195,7 +195,7 @@ static void start_group(const struct sheet *sheet, const struct group *group)
                           "<p class=\"gloss\">%s</p>\n",
               group->id, group->id, sheet->result->counts[group->outcome], group->heading,
               group->gloss);
-    struct text words = story_by_word(sheet->result);
+    struct text words = story_unmeasured(sheet->result);
     if (group->outcome == OUTCOME_PASS && words.length > 0) {
         text_add(sheet->out, "<p class=\"gloss\">");
         html_phrase(sheet->out, &words);
@@ -216,7 +216,7 @@ static size_t each_told(const struct sheet *sheet, enum outcome outcome, bool br
         count = 1;
         if (finding->outcome != outcome || story_is_brief(finding) != brief)
             continue;
-        count = story_length(result, i);
+        count = story_group_size(result, i);
         told++;
         if (write && brief)
             add_brief(sheet->out, finding, count);
@@ -286,10 +286,10 @@ static void add_open(const struct sheet *sheet, const struct group *group)
 }
 
 /* Their names would fill pages: the JSON form has them. */
-static void add_idle(const struct sheet *sheet)
+static void add_inapplicable(const struct sheet *sheet)
 {
     struct text counts = TEXT_EMPTY;
-    story_count_idle(sheet->result, &counts);
+    story_count_inapplicable(sheet->result, &counts);
     text_add(sheet->out, "<p>Rules by topic: ");
     html_phrase(sheet->out, &counts);
     text_add(sheet->out, ". <span class=\"gloss\">(--form json names each and says why)</span>"
@@ -303,7 +303,7 @@ static void add_dropped(const struct sheet *sheet)
     const struct result *result = sheet->result;
     for (size_t i = 0; i < result->finding_count; i++) {
         const struct finding *finding = &result->findings[i];
-        if (finding->outcome != OUTCOME_NOT_APPLICABLE || story_is_idle(finding))
+        if (finding->outcome != OUTCOME_NOT_APPLICABLE || story_is_inapplicable(finding))
             continue;
         struct text dropped = TEXT_EMPTY;
         text_addf(&dropped, "%s: %s", finding->rule, finding->says);
@@ -319,7 +319,7 @@ static void add_not_applicable(const struct sheet *sheet, const struct group *gr
         return;
     start_group(sheet, group);
     add_dropped(sheet);
-    add_idle(sheet);
+    add_inapplicable(sheet);
     text_add(sheet->out, "</section>\n");
 }
 
@@ -365,7 +365,7 @@ void report_html_all(const struct result *result, const cJSON *job, struct text 
     add_summary(&sheet);
     add_groups(&sheet);
     add_confirm(&sheet);
-    drawings_add(&(struct drawings){.job = job, .result = result}, out);
+    job_drawings_add(&(struct drawings){.job = job, .result = result}, out);
     html_safety(out, result, true);
     text_add(out, "</main>\n");
     html_close(out, result);

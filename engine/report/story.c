@@ -47,7 +47,7 @@ static bool same_story(const struct finding *a, const struct finding *b)
 }
 
 /* How many findings from this one on tell the same story. */
-size_t story_length(const struct result *result, size_t start)
+size_t story_group_size(const struct result *result, size_t start)
 {
     size_t count = 1;
     while (start + count < result->finding_count
@@ -67,7 +67,7 @@ bool story_asked_before(const struct result *result, size_t index)
 }
 
 /* Says nothing about this job, and would say nothing under the model either. */
-bool story_is_idle(const struct finding *finding)
+bool story_is_inapplicable(const struct finding *finding)
 {
     return finding->outcome == OUTCOME_NOT_APPLICABLE && finding->amended == NULL;
 }
@@ -86,13 +86,13 @@ static bool same_topic(const struct finding *a, const struct finding *b)
 
 /* Counts the rules of each topic, a rule of several places once: findings
  * come sorted by rule. Their names would fill pages; the JSON form has them. */
-void story_count_idle(const struct result *result, struct text *counts)
+void story_count_inapplicable(const struct result *result, struct text *counts)
 {
     const struct finding *last = NULL;
     size_t rules = 0;
     for (size_t i = 0; i <= result->finding_count; i++) {
         const struct finding *finding = i < result->finding_count ? &result->findings[i] : NULL;
-        if (finding != NULL && (!story_is_idle(finding)
+        if (finding != NULL && (!story_is_inapplicable(finding)
                                 || (last != NULL && strcmp(last->rule, finding->rule) == 0)))
             continue;
         if (last != NULL && (finding == NULL || !same_topic(last, finding))) {
@@ -105,18 +105,20 @@ void story_count_idle(const struct result *result, struct text *counts)
     }
 }
 
-bool story_is_by_word(const struct result *result, const struct finding *finding)
+bool story_is_unmeasured(const struct result *result, const struct finding *finding)
 {
     return finding->met == MET_YES && finding->outcome == OUTCOME_PASS && !finding->measured
         && result->reached >= finding->stage && finding->stage != STAGE_PERMIT;
 }
 
-struct text story_by_word(const struct result *result)
+struct text story_unmeasured(const struct result *result)
 {
     struct text words = TEXT_EMPTY;
-    if (result->by_word > 0)
-        text_addf(&words, "%zu of these by what the job says alone: nothing was measured for %s. "
-                  "Look at %s before the inspector does.", result->by_word,
-                  result->by_word == 1 ? "it" : "them", result->by_word == 1 ? "it" : "each");
+    if (result->unmeasured_passes > 0)
+        text_addf(&words,
+                  "%zu of these by what the job says alone: nothing was measured for %s. "
+                  "Look at %s before the inspector does.",
+                  result->unmeasured_passes, result->unmeasured_passes == 1 ? "it" : "them",
+                  result->unmeasured_passes == 1 ? "it" : "each");
     return words;
 }

@@ -21,21 +21,21 @@ bool story_is_brief(const struct finding *finding);
 
 /* How many findings from this one on, of one rule, say the same of different
  * places. */
-size_t story_length(const struct result *result, size_t start);
+size_t story_group_size(const struct result *result, size_t start);
 
 /* Does an earlier open finding ask the same? */
 bool story_asked_before(const struct result *result, size_t index);
 
 /* Not applicable, and it would be so under the model law too. */
-bool story_is_idle(const struct finding *finding);
+bool story_is_inapplicable(const struct finding *finding);
 
 /* Met by what the job says alone, though the visit has come: nothing was measured. */
-bool story_is_by_word(const struct result *result, const struct finding *finding);
+bool story_is_unmeasured(const struct result *result, const struct finding *finding);
 
 /* "21 of these by what the job says alone: ..." beside the passes; "" for none. */
-struct text story_by_word(const struct result *result);
+struct text story_unmeasured(const struct result *result);
 
-/* "deck 4, drip_edge 2": of the idle findings, how many rules of each topic. */
-void story_count_idle(const struct result *result, struct text *counts);
+/* "deck 4, drip_edge 2": of the inapplicable findings, how many rules of each topic. */
+void story_count_inapplicable(const struct result *result, struct text *counts);
 
 #endif

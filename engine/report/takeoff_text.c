@@ -142,9 +142,9 @@ static void add_cites(struct text *out, const struct finding *finding)
             continue;
         }
         text_add(&code, code.length == 0 ? "" : "; ");
-        cite_add(&code, cite);
-        text_addf(&code, " (%s%s%s)", cite_status(cite),
-                  cite->source == NULL ? "" : ": ", cite->source == NULL ? "" : cite->source);
+        value_add_cite(&code, cite);
+        text_addf(&code, " (%s%s%s)", value_cite_status(cite), cite->source == NULL ? "" : ": ",
+                  cite->source == NULL ? "" : cite->source);
     }
     add_labelled(out, "figures", text_string(&code));
     add_labelled(out, code.length == 0 ? "figures" : "", text_string(&practice));
@@ -217,7 +217,7 @@ static void add_group(struct text *out, const struct takeoff *takeoff, bool boug
 }
 
 /* How many lines from this one on say the same of the same quantity. */
-static size_t story_length(const struct takeoff *takeoff, size_t start)
+static size_t story_group_size(const struct takeoff *takeoff, size_t start)
 {
     const struct finding *first = &takeoff->lines[start].finding;
     size_t count = 1;
@@ -235,7 +235,7 @@ static void add_outcome(struct text *out, const struct takeoff *takeoff, enum ou
 {
     bool any = false;
     for (size_t i = 0, count = 1; i < takeoff->line_count; i += count) {
-        count = story_length(takeoff, i);
+        count = story_group_size(takeoff, i);
         if (takeoff->lines[i].finding.outcome != outcome)
             continue;
         if (!any)

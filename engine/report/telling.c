@@ -251,7 +251,7 @@ struct text telling_section(const struct result *result, const struct cite *cite
     if (own)
         text_add(&section, cite->section);
     else
-        cite_add(&section, cite);
+        value_add_cite(&section, cite);
     return section;
 }
 

@@ -30,13 +30,13 @@ struct screen {
     bool colour;
 };
 
-static void lead(const struct screen *screen, size_t columns, const char *words)
+static void start_line(const struct screen *screen, size_t columns, const char *words)
 {
     text_addf(screen->out, "%-*s", (int)columns, words);
 }
 
 /* The rest of a line that leads in with so many columns; releases the phrase. */
-static void say(const struct screen *screen, size_t hang, struct text phrase)
+static void print_phrase(const struct screen *screen, size_t hang, struct text phrase)
 {
     page_phrase(screen->out, hang, &phrase);
 }
@@ -47,7 +47,7 @@ static void start_part(const struct screen *screen, const char *word, const char
 {
     text_addf(screen->out, "\n%s%s%s  ", screen->colour ? colour : "", word,
               screen->colour ? "\033[0m" : "");
-    say(screen, strlen(word) + 2, gloss);
+    print_phrase(screen, strlen(word) + 2, gloss);
 }
 
 /* The heading ------------------------------------------------------------------------- */
@@ -56,8 +56,8 @@ static void start_part(const struct screen *screen, const char *word, const char
 static void add_head(const struct screen *screen, const char *label, struct text phrase)
 {
     if (phrase.length > 0) {
-        lead(screen, PAGE_HEAD, label);
-        say(screen, PAGE_HEAD, phrase);
+        start_line(screen, PAGE_HEAD, label);
+        print_phrase(screen, PAGE_HEAD, phrase);
     } else {
         screen->out->failed = screen->out->failed || phrase.failed;
         text_free(&phrase);
@@ -89,10 +89,10 @@ static void add_told(const struct screen *screen, const struct told *told, size_
     if (number > 0)
         text_addf(screen->out, "%3zu ", number);
     else
-        lead(screen, NUMBER_HANG, "");
-    say(screen, NUMBER_HANG, title);
-    lead(screen, DETAIL_HANG, "");
-    say(screen, DETAIL_HANG, telling_compared(screen->result, told));
+        start_line(screen, NUMBER_HANG, "");
+    print_phrase(screen, NUMBER_HANG, title);
+    start_line(screen, DETAIL_HANG, "");
+    print_phrase(screen, DETAIL_HANG, telling_compared(screen->result, told));
 }
 
 typedef const char *nth_of_block(const struct told_block *block, size_t nth);
@@ -172,8 +172,8 @@ static void add_pendings(const struct screen *screen, const struct pendings *pen
     for (size_t i = 0; i < pendings->count; i++) {
         struct text line = telling_waiting(&pendings->items[i]);
         text_addf(&line, ": %s", pendings->items[i].says);
-        lead(screen, LIST_HANG, "");
-        say(screen, LIST_HANG + 2, line);
+        start_line(screen, LIST_HANG, "");
+        print_phrase(screen, LIST_HANG + 2, line);
     }
 }
 
@@ -196,8 +196,8 @@ static void add_asked_of(const struct screen *screen, const char *answer)
         if (!any)
             text_addf(screen->out, "%*s%s\n", LIST_HANG, "", telling_answer(answer));
         any = true;
-        lead(screen, NUMBER_HANG, "");
-        say(screen, NUMBER_HANG + 2, telling_question(asked));
+        start_line(screen, NUMBER_HANG, "");
+        print_phrase(screen, NUMBER_HANG + 2, telling_question(asked));
     }
 }
 
@@ -240,8 +240,8 @@ static void add_met(const struct screen *screen)
     if (screen->digest->met == 0)
         return;
     start_part(screen, "MET", "\033[1;32m", gloss_met(screen->digest));
-    lead(screen, LIST_HANG, "");
-    say(screen, LIST_HANG, telling_topics(screen->digest));
+    start_line(screen, LIST_HANG, "");
+    print_phrase(screen, LIST_HANG, telling_topics(screen->digest));
 }
 
 /* In so many lines, heading and all. */
@@ -273,7 +273,7 @@ static void add_care(const struct screen *screen)
     start_part(screen, "CARE", "\033[1m", gloss);
     for (size_t i = 0; i < result->safety_count; i++) {
         const struct safety *safety = &result->safety[i];
-        lead(screen, LIST_HANG, "");
+        start_line(screen, LIST_HANG, "");
         wrap_add(screen->out, LIST_HANG, safety->brief != NULL ? safety->brief : safety->says);
     }
 }

@@ -204,9 +204,9 @@ static void add_cites(const struct page *page, const struct finding *finding)
         if (story_cited_before(finding, i, true))
             continue;
         struct text cite = TEXT_EMPTY;
-        cite_add(&cite, &finding->cites[i]);
+        value_add_cite(&cite, &finding->cites[i]);
         text_add(&cite, " (");
-        cite_add_status(&cite, &finding->cites[i]);
+        value_add_cite_status(&cite, &finding->cites[i]);
         text_add(&cite, ")");
         start_label(page, i == 0 ? "cited" : "");
         add_phrase(page, LABEL_HANG, &cite);
@@ -250,8 +250,8 @@ static void add_brief(const struct page *page, const struct finding *finding, si
         if (story_cited_before(finding, i, false))
             continue;
         text_add(&brief, i == 0 ? " (" : "; ");
-        cite_add(&brief, &finding->cites[i]);
-        text_addf(&brief, ", %s", cite_status(&finding->cites[i]));
+        value_add_cite(&brief, &finding->cites[i]);
+        text_addf(&brief, ", %s", value_cite_status(&finding->cites[i]));
     }
     if (finding->cite_count > 0)
         text_add(&brief, ")");
@@ -268,9 +268,9 @@ static void start_group(const struct page *page, const struct result *result,
 {
     text_addf(page->out, "\n-- %zu %s: %s\n", result->counts[outcome], outcome_word(outcome),
               LOOKS[outcome].gloss);
-    if (outcome != OUTCOME_PASS || result->by_word == 0)
+    if (outcome != OUTCOME_PASS || result->unmeasured_passes == 0)
         return;
-    struct text words = story_by_word(result);
+    struct text words = story_unmeasured(result);
     text_add(page->out, "   ");
     wrap_add(page->out, 3, text_string(&words));
     page->out->failed = page->out->failed || words.failed;
@@ -285,7 +285,7 @@ static void add_group(const struct page *page, const struct result *result, enum
         count = 1;
         if (finding->outcome != outcome)
             continue;
-        count = story_length(result, i);
+        count = story_group_size(result, i);
         if (!any)
             start_group(page, result, outcome);
         const bool brief = story_is_brief(finding);
@@ -344,7 +344,7 @@ static void add_not_applicable(const struct page *page, const struct result *res
 {
     const size_t count = result->counts[OUTCOME_NOT_APPLICABLE];
     struct text names = TEXT_EMPTY;
-    story_count_idle(result, &names);
+    story_count_inapplicable(result, &names);
     if (names.length > 0)
         text_add(&names, " (rules by topic; --form json names each and says why)");
     if (count > 0)
@@ -355,7 +355,7 @@ static void add_not_applicable(const struct page *page, const struct result *res
     }
     for (size_t i = 0; i < result->finding_count; i++) {
         const struct finding *finding = &result->findings[i];
-        if (finding->outcome != OUTCOME_NOT_APPLICABLE || story_is_idle(finding))
+        if (finding->outcome != OUTCOME_NOT_APPLICABLE || story_is_inapplicable(finding))
             continue;
         struct text dropped = TEXT_EMPTY;
         text_addf(&dropped, "%s: %s", finding->rule, finding->says);
@@ -387,9 +387,9 @@ static void add_safety(const struct page *page, const struct result *result)
         const struct safety *safety = &result->safety[i];
         struct text care = TEXT_EMPTY;
         text_addf(&care, "%s [", safety->says);
-        cite_add(&care, &safety->cite);
+        value_add_cite(&care, &safety->cite);
         text_add(&care, "; ");
-        cite_add_status(&care, &safety->cite);
+        value_add_cite_status(&care, &safety->cite);
         text_add(&care, "]");
         text_add(page->out, "  * ");
         add_phrase(page, 4, &care);

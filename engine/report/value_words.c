@@ -69,7 +69,7 @@ void value_add_demands(struct text *out, const struct finding *finding)
     value_add_demand(out, finding->also_sense, &finding->also);
 }
 
-void cite_add(struct text *out, const struct cite *cite)
+void value_add_cite(struct text *out, const struct cite *cite)
 {
     const bool both = cite->code != NULL && cite->section != NULL && cite->section[0] != '\0';
     if (cite->code != NULL)
@@ -80,12 +80,12 @@ void cite_add(struct text *out, const struct cite *cite)
         text_add(out, cite->section);
 }
 
-const char *cite_status(const struct cite *cite)
+const char *value_cite_status(const struct cite *cite)
 {
     return cite->status == STATUS_NONE ? "status not stated" : status_word(cite->status);
 }
 
-void cite_add_status(struct text *out, const struct cite *cite)
+void value_add_cite_status(struct text *out, const struct cite *cite)
 {
     static const char *const SPELLED[STATUS_COUNT] = {
         [STATUS_NONE] = "status not stated",

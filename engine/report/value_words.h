@@ -18,20 +18,20 @@ void value_add_demand(struct text *out, enum sense sense, const struct value *re
 /* What a figure demands, with its other bound, and what it says of exactly so much:
  * "at least 1/8 in and at most 1/4 in", "over 50 %, or exactly so much". */
 struct figure;
-void value_add_figure(struct text *out, const struct figure *figure);
+void report_add_figure(struct text *out, const struct figure *figure);
 
 /* The same of a finding, with the other bound where there are two: "at least 1/8 in and
  * at most 1/4 in". */
 void value_add_demands(struct text *out, const struct finding *finding);
 
 /* "IRC 2021 R905.2.2". */
-void cite_add(struct text *out, const struct cite *cite);
+void value_add_cite(struct text *out, const struct cite *cite);
 
 /* How well the figure is known, in a word: "seen", "status not stated". */
-const char *cite_status(const struct cite *cite);
+const char *value_cite_status(const struct cite *cite);
 
 /* How well the figure is known, spelled out with its source: "read in a
  * public source: city handouts". */
-void cite_add_status(struct text *out, const struct cite *cite);
+void value_add_cite_status(struct text *out, const struct cite *cite);
 
 #endif

@@ -51,7 +51,7 @@ static struct frozen_value value_at(lua_State *lua, int index)
     return value;
 }
 
-static bool same(const struct frozen_value *a, const struct frozen_value *b)
+static bool same_frozen(const struct frozen_value *a, const struct frozen_value *b)
 {
     return a->type == b->type && a->whole == b->whole && a->bits == b->bits;
 }
@@ -83,7 +83,7 @@ static bool more_room(struct frozen *frozen)
 }
 
 /* True the first time; false also when out of memory. */
-static bool see(struct frozen *frozen, const void *pointer)
+static bool mark_seen(struct frozen *frozen, const void *pointer)
 {
     if (2 * frozen->seen_count >= frozen->seen_capacity && !more_room(frozen)) {
         frozen->failed = true;
@@ -110,7 +110,7 @@ static void list_value(lua_State *lua, struct frozen *frozen, int list, lua_Inte
     const bool function = type == LUA_TFUNCTION && !lua_iscfunction(lua, -1);
     const int top = lua_gettop(lua);
     if ((function || (type == LUA_TTABLE && !is_protected(lua, -1)))
-        && see(frozen, lua_topointer(lua, top))) {
+        && mark_seen(frozen, lua_topointer(lua, top))) {
         lua_pushvalue(lua, top);
         lua_rawseti(lua, list, ++*count);
     }
@@ -200,7 +200,7 @@ static void take_variables(struct frozen *frozen, lua_State *lua, lua_Integer pl
     for (int i = 1; lua_getupvalue(lua, -1, i) != NULL; i++) {
         const struct frozen_value value = value_at(lua, -1);
         lua_pop(lua, 1);
-        if (see(frozen, lua_upvalueid(lua, -1, i)) && add_object(frozen, place, i) != NULL)
+        if (mark_seen(frozen, lua_upvalueid(lua, -1, i)) && add_object(frozen, place, i) != NULL)
             add_value(frozen, value);
     }
 }
@@ -250,7 +250,8 @@ static bool table_holds(lua_State *lua, const struct frozen_value *values, size_
     bool holds = true;
     for (lua_pushnil(lua); holds && lua_next(lua, table) != 0; lua_pop(lua, 1), at += 2) {
         const struct frozen_value key = value_at(lua, -2), value = value_at(lua, -1);
-        holds = at + 1 < count && same(&values[at], &key) && same(&values[at + 1], &value);
+        holds = at + 1 < count && same_frozen(&values[at], &key)
+                && same_frozen(&values[at + 1], &value);
     }
     lua_settop(lua, table);
     return holds && at == count;
@@ -265,7 +266,7 @@ static bool variable_holds(lua_State *lua, int upvalue, const struct frozen_valu
         return false;
     const struct frozen_value value = value_at(lua, -1);
     lua_pop(lua, 1);
-    if (same(before, &value))
+    if (same_frozen(before, &value))
         return true;
     *what = name;
     return false;

@@ -171,7 +171,7 @@ bool sandbox_defines(lua_State *lua, const char *name)
     return defined;
 }
 
-static int prepare(lua_State *lua)
+static int prepare_state(lua_State *lua)
 {
     whitelist_push(lua);
     lua_pushvalue(lua, -1);
@@ -220,7 +220,7 @@ bool sandbox_spent(const struct sandbox *sandbox)
 }
 
 /* A call that may take all that is left of the total ends it. */
-static void arm(struct sandbox *sandbox, long steps, int ms, size_t bytes)
+static void arm_limits(struct sandbox *sandbox, long steps, int ms, size_t bytes)
 {
     sandbox->stop = SANDBOX_DONE;
     sandbox->message[0] = '\0';
@@ -235,7 +235,7 @@ static void arm(struct sandbox *sandbox, long steps, int ms, size_t bytes)
 
 /* Runs function(data) protected. The function and its argument are pushed
  * without allocating, so nothing can raise outside the protected call. */
-static enum sandbox_stop enter(struct sandbox *sandbox, lua_CFunction function, void *data)
+static enum sandbox_stop run_protected(struct sandbox *sandbox, lua_CFunction function, void *data)
 {
     lua_State *lua = sandbox->lua;
     lua_pushcfunction(lua, function);
@@ -293,15 +293,15 @@ enum sandbox_stop sandbox_run(struct sandbox *sandbox, const char *source, size_
 enum sandbox_stop sandbox_setup(struct sandbox *sandbox, lua_CFunction function, void *data)
 {
     sandbox->loading = true;
-    arm(sandbox, SANDBOX_LOAD_STEPS, SANDBOX_LOAD_MS, SANDBOX_LOAD_BYTES);
-    return enter(sandbox, function, data);
+    arm_limits(sandbox, SANDBOX_LOAD_STEPS, SANDBOX_LOAD_MS, SANDBOX_LOAD_BYTES);
+    return run_protected(sandbox, function, data);
 }
 
 enum sandbox_stop sandbox_call(struct sandbox *sandbox, lua_CFunction function, void *data)
 {
     sandbox->loading = false;
-    arm(sandbox, SANDBOX_CALL_STEPS, SANDBOX_CALL_MS, SANDBOX_CALL_BYTES);
-    return enter(sandbox, function, data);
+    arm_limits(sandbox, SANDBOX_CALL_STEPS, SANDBOX_CALL_MS, SANDBOX_CALL_BYTES);
+    return run_protected(sandbox, function, data);
 }
 
 struct sandbox *sandbox_open(void)
@@ -323,7 +323,7 @@ struct sandbox *sandbox_open(void)
         /* The hook is set before any pack code can run. */
         lua_sethook(sandbox->lua, on_count, LUA_MASKCOUNT, HOOK_STEPS);
     }
-    if (sandbox->lua == NULL || sandbox_setup(sandbox, prepare, NULL) != SANDBOX_DONE) {
+    if (sandbox->lua == NULL || sandbox_setup(sandbox, prepare_state, NULL) != SANDBOX_DONE) {
         sandbox_close(sandbox);
         return NULL;
     }

@@ -2,7 +2,7 @@
 
 #include <math.h>
 
-static int usable(double x)
+static int not_negative(double x)
 {
     return x >= 0 && isfinite(x);
 }
@@ -15,8 +15,9 @@ static int positive(double x)
 double trade_zone_width_ft(double least_width_ft, double height_ft,
                            const struct zone_rule *rule)
 {
-    if (!positive(least_width_ft) || !positive(height_ft) || !usable(rule->width_share)
-        || !usable(rule->height_share) || !usable(rule->least_share) || !usable(rule->least_ft))
+    if (!positive(least_width_ft) || !positive(height_ft) || !not_negative(rule->width_share)
+        || !not_negative(rule->height_share) || !not_negative(rule->least_share)
+        || !not_negative(rule->least_ft))
         return NAN;
     const double width = fmin(rule->width_share * least_width_ft, rule->height_share * height_ft);
     return fmax(width, fmax(rule->least_share * least_width_ft, rule->least_ft));
@@ -84,8 +85,8 @@ int trade_hip_zones_sqft(struct cladding_zones *out, double length_ft, double wi
 
 double trade_cladding_psf(double q_psf, double gcp, const struct cladding_load *load)
 {
-    if (!usable(q_psf) || !isfinite(gcp) || !usable(load->gcpi) || !positive(load->load_factor)
-        || !usable(load->least_psf))
+    if (!not_negative(q_psf) || !isfinite(gcp) || !not_negative(load->gcpi)
+        || !positive(load->load_factor) || !not_negative(load->least_psf))
         return NAN;
     const double size = q_psf * (fabs(gcp) + load->gcpi) * load->load_factor;
     return copysign(fmax(size, load->least_psf), gcp > 0 ? 1 : -1);

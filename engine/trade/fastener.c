@@ -5,24 +5,25 @@
 #include <math.h>
 
 /* False for NAN too. */
-static int usable(double x)
+static int not_negative(double x)
 {
     return x >= 0 && isfinite(x);
 }
 
 static double product(double a, double b)
 {
-    return usable(a) && usable(b) ? a * b : NAN;
+    return not_negative(a) && not_negative(b) ? a * b : NAN;
 }
 
 double trade_nail_penetration_in(double length_in, double through_in)
 {
-    return usable(length_in) && usable(through_in) ? length_in - through_in : NAN;
+    return not_negative(length_in) && not_negative(through_in) ? length_in - through_in : NAN;
 }
 
 double trade_nail_length_in(double through_in, double deck_in, double into_in, double past_in)
 {
-    if (!usable(through_in) || !usable(deck_in) || !usable(into_in) || !usable(past_in))
+    if (!not_negative(through_in) || !not_negative(deck_in) || !not_negative(into_in)
+        || !not_negative(past_in))
         return NAN;
     return through_in + (deck_in < into_in ? deck_in + past_in : into_in);
 }
@@ -30,10 +31,10 @@ double trade_nail_length_in(double through_in, double deck_in, double into_in, d
 double trade_stocked_length_in(double length_in, const double *stocked_in, size_t count)
 {
     double best = NAN;
-    if (!usable(length_in))
+    if (!not_negative(length_in))
         return NAN;
     for (size_t i = 0; i < count; i++) {
-        if (!usable(stocked_in[i]))
+        if (!not_negative(stocked_in[i]))
             return NAN;
         if (number_at_least(stocked_in[i], length_in, "in") && !(stocked_in[i] >= best))
             best = stocked_in[i];

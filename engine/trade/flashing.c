@@ -4,14 +4,14 @@
 
 static const double RUN = 12; /* a pitch is rise in this */
 
-static int usable(double x)
+static int not_negative(double x)
 {
     return x > 0 && isfinite(x);
 }
 
 double trade_cricket_height_in(double width_in, double pitch)
 {
-    if (!usable(width_in) || !usable(pitch))
+    if (!not_negative(width_in) || !not_negative(pitch))
         return NAN;
     return width_in / 2 * pitch / RUN;
 }

@@ -6,7 +6,7 @@
 #include <stddef.h>
 
 /* False for NAN too. */
-static int usable(double x)
+static int not_negative(double x)
 {
     return x >= 0 && isfinite(x);
 }
@@ -43,7 +43,7 @@ static const char *porch_refusal(const struct footprint *roof)
 {
     if (!positive(roof->porch_length_ft) || !positive(roof->porch_depth_ft))
         return "a porch needs a length and a depth of more than 0";
-    if (!usable(roof->porch_pitch))
+    if (!not_negative(roof->porch_pitch))
         return "the porch's pitch must be 0 or more";
     if (roof->porch_length_ft > roof->length_ft)
         return "the porch is longer than the eave wall it leans on";
@@ -69,9 +69,9 @@ static const char *refusal(const struct footprint *roof)
 {
     if (!positive(roof->length_ft) || !positive(roof->width_ft))
         return "the house needs a length and a width of more than 0";
-    if (!usable(roof->pitch))
+    if (!not_negative(roof->pitch))
         return "the pitch must be 0 or more";
-    if (!usable(roof->eave_overhang_ft) || !usable(roof->rake_overhang_ft))
+    if (!not_negative(roof->eave_overhang_ft) || !not_negative(roof->rake_overhang_ft))
         return "an overhang must be 0 or more";
     switch (roof->form) {
     case ROOF_HIP:

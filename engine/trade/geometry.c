@@ -6,67 +6,67 @@
 static const double RADIANS = 57.295779513082321; /* degrees in one */
 
 /* False for NAN too. */
-static int usable(double x)
+static int not_negative(double x)
 {
     return x >= 0 && isfinite(x);
 }
 
 double trade_slope_factor(double pitch)
 {
-    return usable(pitch) ? sqrt(1 + pitch / 12 * (pitch / 12)) : NAN;
+    return not_negative(pitch) ? sqrt(1 + pitch / 12 * (pitch / 12)) : NAN;
 }
 
 double trade_hip_factor(double pitch)
 {
-    return usable(pitch) ? sqrt(2 + pitch / 12 * (pitch / 12)) : NAN;
+    return not_negative(pitch) ? sqrt(2 + pitch / 12 * (pitch / 12)) : NAN;
 }
 
 double trade_pitch_to_degrees(double pitch)
 {
-    return usable(pitch) ? atan(pitch / 12) * RADIANS : NAN;
+    return not_negative(pitch) ? atan(pitch / 12) * RADIANS : NAN;
 }
 
 double trade_degrees_to_pitch(double degrees)
 {
-    return usable(degrees) && degrees < 90 ? 12 * tan(degrees / RADIANS) : NAN;
+    return not_negative(degrees) && degrees < 90 ? 12 * tan(degrees / RADIANS) : NAN;
 }
 
 double trade_rise_ft(double run_ft, double pitch)
 {
-    return usable(run_ft) && usable(pitch) ? run_ft * pitch / 12 : NAN;
+    return not_negative(run_ft) && not_negative(pitch) ? run_ft * pitch / 12 : NAN;
 }
 
 double trade_sloped_length_ft(double run_ft, double pitch)
 {
-    return usable(run_ft) ? run_ft * trade_slope_factor(pitch) : NAN;
+    return not_negative(run_ft) ? run_ft * trade_slope_factor(pitch) : NAN;
 }
 
 double trade_hip_length_ft(double run_ft, double pitch)
 {
-    return usable(run_ft) ? run_ft * trade_hip_factor(pitch) : NAN;
+    return not_negative(run_ft) ? run_ft * trade_hip_factor(pitch) : NAN;
 }
 
 double trade_slope_area_sqft(double eave_ft, double ridge_ft, double run_ft, double pitch)
 {
-    if (!usable(eave_ft) || !usable(ridge_ft))
+    if (!not_negative(eave_ft) || !not_negative(ridge_ft))
         return NAN;
     return (eave_ft + ridge_ft) / 2 * trade_sloped_length_ft(run_ft, pitch);
 }
 
 double trade_plan_area_sqft(double plan_sqft, double pitch)
 {
-    return usable(plan_sqft) ? plan_sqft * trade_slope_factor(pitch) : NAN;
+    return not_negative(plan_sqft) ? plan_sqft * trade_slope_factor(pitch) : NAN;
 }
 
 static const char *plane_refusal(const struct roof_plane *plane)
 {
-    if (!usable(plane->eave_ft) || !usable(plane->ridge_ft))
+    if (!not_negative(plane->eave_ft) || !not_negative(plane->ridge_ft))
         return "the lower and the upper edge need lengths of 0 or more";
     if (plane->eave_ft <= 0 && plane->ridge_ft <= 0)
         return "a plane with neither a lower nor an upper edge has no area";
-    if (!usable(plane->run_ft) || plane->run_ft <= 0)
+    if (!not_negative(plane->run_ft) || plane->run_ft <= 0)
         return "the run from lower to upper edge must be more than 0";
-    if (!usable(plane->pitch))
+    if (!not_negative(plane->pitch))
         return "the pitch must be 0 or more";
     return NULL;
 }

@@ -7,20 +7,20 @@
 static const double TAPE_IN = 1.0 / 16;
 
 /* False for NAN too. */
-static int usable(double x)
+static int not_negative(double x)
 {
     return x >= 0 && isfinite(x);
 }
 
 static int lapped(double width_in, double lap_in)
 {
-    return usable(width_in) && usable(lap_in) && lap_in < width_in;
+    return not_negative(width_in) && not_negative(lap_in) && lap_in < width_in;
 }
 
 double trade_ice_barrier_reach_in(double overhang_in, double wall_in, double inside_in,
                                   double pitch)
 {
-    if (!usable(overhang_in) || !usable(wall_in) || !usable(inside_in))
+    if (!not_negative(overhang_in) || !not_negative(wall_in) || !not_negative(inside_in))
         return NAN;
     /* A ratio of lengths: the factor serves inches as well as feet. */
     return trade_sloped_length_ft(overhang_in + wall_in + inside_in, pitch);
@@ -28,7 +28,7 @@ double trade_ice_barrier_reach_in(double overhang_in, double wall_in, double ins
 
 double trade_ice_barrier_courses(double reach_in, double width_in, double lap_in)
 {
-    if (!usable(reach_in) || !lapped(width_in, lap_in))
+    if (!not_negative(reach_in) || !lapped(width_in, lap_in))
         return NAN;
     if (reach_in == 0)
         return 0;
@@ -38,12 +38,12 @@ double trade_ice_barrier_courses(double reach_in, double width_in, double lap_in
 
 double trade_ice_barrier_covers_in(double courses, double width_in, double lap_in)
 {
-    if (!usable(courses) || !lapped(width_in, lap_in))
+    if (!not_negative(courses) || !lapped(width_in, lap_in))
         return NAN;
     return courses < 1 ? 0 : width_in + (courses - 1) * (width_in - lap_in);
 }
 
 double trade_ice_barrier_roll_ft(double courses, double eave_ft)
 {
-    return usable(courses) && usable(eave_ft) ? courses * eave_ft : NAN;
+    return not_negative(courses) && not_negative(eave_ft) ? courses * eave_ft : NAN;
 }

@@ -7,7 +7,7 @@ static const double SQIN_PER_SQUARE = 100 * 144;
 static const double ROUNDING_ERROR = 1e-9;
 
 /* False for NAN too. */
-static int usable(double x)
+static int not_negative(double x)
 {
     return x >= 0 && isfinite(x);
 }
@@ -19,12 +19,13 @@ static int divides(double x)
 
 double trade_squares(double area_sqft)
 {
-    return usable(area_sqft) ? area_sqft / SQFT_PER_SQUARE : NAN;
+    return not_negative(area_sqft) ? area_sqft / SQFT_PER_SQUARE : NAN;
 }
 
 double trade_with_waste(double exact, double waste_percent)
 {
-    return usable(exact) && usable(waste_percent) ? exact * (1 + waste_percent / 100) : NAN;
+    return not_negative(exact) && not_negative(waste_percent) ? exact * (1 + waste_percent / 100)
+                                                              : NAN;
 }
 
 double trade_purchase(double exact, double waste_percent, double each)
@@ -47,14 +48,15 @@ double trade_strips_per_square(double length_in, double exposure_in)
 
 double trade_lapped_sqft(double net_sqft, double width_in, double lap_in)
 {
-    if (!usable(net_sqft) || !usable(lap_in) || !divides(width_in) || lap_in >= width_in)
+    if (!not_negative(net_sqft) || !not_negative(lap_in) || !divides(width_in)
+        || lap_in >= width_in)
         return NAN;
     return net_sqft * (width_in / (width_in - lap_in));
 }
 
 double trade_lapped_piece_ft(double length_ft, double lap_in)
 {
-    if (!usable(lap_in) || !divides(length_ft) || lap_in / 12 >= length_ft)
+    if (!not_negative(lap_in) || !divides(length_ft) || lap_in / 12 >= length_ft)
         return NAN;
     return length_ft - lap_in / 12;
 }

@@ -7,7 +7,7 @@
 static const double SQIN_PER_SQFT = 144;
 
 /* False for NAN too. */
-static int usable(double x)
+static int not_negative(double x)
 {
     return x >= 0 && isfinite(x);
 }
@@ -19,12 +19,12 @@ static int divides(double x)
 
 double trade_vent_area_needed_sqin(double area_sqft, double ratio)
 {
-    return usable(area_sqft) && divides(ratio) ? area_sqft / ratio * SQIN_PER_SQFT : NAN;
+    return not_negative(area_sqft) && divides(ratio) ? area_sqft / ratio * SQIN_PER_SQFT : NAN;
 }
 
 static double product(double a, double b)
 {
-    return usable(a) && usable(b) ? a * b : NAN;
+    return not_negative(a) && not_negative(b) ? a * b : NAN;
 }
 
 double trade_vent_strip_sqin(double length_ft, double sqin_per_ft)
@@ -39,8 +39,9 @@ double trade_vent_units_sqin(double count, double each_sqin)
 
 double trade_vent_net_sqin(double gross_sqin, double multiplier)
 {
-    return usable(gross_sqin) && multiplier >= 1 && isfinite(multiplier) ? gross_sqin / multiplier
-                                                                        : NAN;
+    return not_negative(gross_sqin) && multiplier >= 1 && isfinite(multiplier)
+               ? gross_sqin / multiplier
+               : NAN;
 }
 
 double trade_vent_gross_sqin(double net_sqin, double multiplier)
@@ -50,12 +51,12 @@ double trade_vent_gross_sqin(double net_sqin, double multiplier)
 
 double trade_share_percent(double part, double whole)
 {
-    return usable(part) && divides(whole) ? part / whole * 100 : NAN;
+    return not_negative(part) && divides(whole) ? part / whole * 100 : NAN;
 }
 
 int trade_vent_split(struct vent_split *out, double needed_sqin, double high_percent)
 {
-    if (!usable(needed_sqin) || !usable(high_percent) || high_percent > 100)
+    if (!not_negative(needed_sqin) || !not_negative(high_percent) || high_percent > 100)
         return -1;
     out->high_sqin = needed_sqin * high_percent / 100;
     out->low_sqin = needed_sqin - out->high_sqin;
@@ -86,6 +87,7 @@ double trade_fan_cfm(double area_sqft, double cfm_per_sqft, double boost)
 
 double trade_fan_intake_sqin(double cfm, double cfm_per_intake_sqft)
 {
-    return usable(cfm) && divides(cfm_per_intake_sqft) ? cfm / cfm_per_intake_sqft * SQIN_PER_SQFT
-                                                       : NAN;
+    return not_negative(cfm) && divides(cfm_per_intake_sqft)
+               ? cfm / cfm_per_intake_sqft * SQIN_PER_SQFT
+               : NAN;
 }

@@ -9,19 +9,19 @@ static const double SQFT_PER_SQUARE = 100;
 static const double CUFT_PER_CUYD = 27;
 
 /* False for NAN too. */
-static int usable(double x)
+static int not_negative(double x)
 {
     return x >= 0 && isfinite(x);
 }
 
 static double product(double a, double b)
 {
-    return usable(a) && usable(b) ? a * b : NAN;
+    return not_negative(a) && not_negative(b) ? a * b : NAN;
 }
 
 static double quotient(double a, double b)
 {
-    return usable(a) && b > 0 && isfinite(b) ? a / b : NAN;
+    return not_negative(a) && b > 0 && isfinite(b) ? a / b : NAN;
 }
 
 double trade_psf(double lb_per_square)
@@ -43,7 +43,7 @@ double trade_dead_load_psf(const double *layers_psf, size_t count)
 {
     double total = 0;
     for (size_t i = 0; i < count; i++) {
-        if (!usable(layers_psf[i]))
+        if (!not_negative(layers_psf[i]))
             return NAN;
         total += layers_psf[i];
     }

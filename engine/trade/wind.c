@@ -5,7 +5,7 @@
 static const double PSF_PER_MPH_SQUARED = 0.00256;
 static const double KE_PER_FT = 0.0000362;
 
-static int usable(double x)
+static int not_negative(double x)
 {
     return x >= 0 && isfinite(x);
 }
@@ -17,18 +17,19 @@ static int positive(double x)
 
 double trade_vult_to_vasd(double vult_mph)
 {
-    return usable(vult_mph) ? vult_mph * sqrt(0.6) : NAN;
+    return not_negative(vult_mph) ? vult_mph * sqrt(0.6) : NAN;
 }
 
 double trade_vasd_to_vult(double vasd_mph)
 {
-    return usable(vasd_mph) ? vasd_mph / sqrt(0.6) : NAN;
+    return not_negative(vasd_mph) ? vasd_mph / sqrt(0.6) : NAN;
 }
 
 double trade_wind_kz(double height_ft, const struct wind_profile *profile)
 {
-    if (!usable(height_ft) || !positive(profile->factor) || !positive(profile->alpha)
-        || !positive(profile->zg_ft) || !positive(profile->least_ft) || !usable(profile->floor))
+    if (!not_negative(height_ft) || !positive(profile->factor) || !positive(profile->alpha)
+        || !positive(profile->zg_ft) || !positive(profile->least_ft)
+        || !not_negative(profile->floor))
         return NAN;
     const double z = fmax(height_ft, profile->least_ft);
     if (z > profile->zg_ft)
@@ -43,7 +44,7 @@ double trade_wind_ke(double elevation_ft)
 
 double trade_wind_q_psf(const struct wind_site *site)
 {
-    if (!usable(site->vult_mph) || !positive(site->kz) || !positive(site->kzt)
+    if (!not_negative(site->vult_mph) || !positive(site->kz) || !positive(site->kzt)
         || !positive(site->kd) || !positive(site->ke))
         return NAN;
     return PSF_PER_MPH_SQUARED * site->kz * site->kzt * site->kd * site->ke * site->vult_mph

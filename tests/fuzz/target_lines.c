@@ -66,7 +66,7 @@ static void run(void *state, const char *bytes, size_t length)
     const struct check check = {.job = lines->input, .output = lines->output, .lines = true};
     home_write_n(&lines->home, "input", bytes, length);
     unlink(lines->output);
-    const int status = check_lines(&check, lines->handle);
+    const int status = lines_check(&check, lines->handle);
     const size_t wanted = lines_with_something(bytes, length);
     FUZZ_REQUIRE(status >= EAVEMARK_NOTHING_FAILED && status <= EAVEMARK_UNUSABLE);
     FUZZ_REQUIRE((access(lines->output, F_OK) == 0) == (wanted > 0));

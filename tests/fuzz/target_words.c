@@ -17,15 +17,15 @@ static void *start(void)
 {
     struct patterns *patterns = malloc(sizeof(*patterns));
     FUZZ_REQUIRE(patterns != NULL);
-    FUZZ_REQUIRE(regcomp(&patterns->slope, VALUE_SLOPE_PATTERN, REG_EXTENDED | REG_NOSUB) == 0);
-    FUZZ_REQUIRE(regcomp(&patterns->date, VALUE_DATE_PATTERN, REG_EXTENDED | REG_NOSUB) == 0);
+    FUZZ_REQUIRE(regcomp(&patterns->slope, SLOPE_PATTERN, REG_EXTENDED | REG_NOSUB) == 0);
+    FUZZ_REQUIRE(regcomp(&patterns->date, DATE_PATTERN, REG_EXTENDED | REG_NOSUB) == 0);
     return patterns;
 }
 
 static void read_slope(const struct patterns *patterns, const char *text)
 {
     double rise = NAN;
-    const bool read = value_slope(text, &rise);
+    const bool read = slope_parse(text, &rise);
     FUZZ_REQUIRE(read == (regexec(&patterns->slope, text, 0, NULL, 0) == 0));
     FUZZ_REQUIRE(!read || (isfinite(rise) && rise >= 0));
 }

@@ -28,7 +28,7 @@ static int start(void **state)
     static struct sample sample;
     sample = (struct sample){.text = TEXT_EMPTY};
     sample_fields(&sample.fields);
-    if (fields_schema(&sample.fields, &sample.text) != 0)
+    if (schema_of_fields(&sample.fields, &sample.text) != 0)
         return -1;
     sample.schema = cJSON_Parse(text_string(&sample.text));
     *state = &sample;
@@ -125,8 +125,8 @@ static void slopes_and_dates_have_the_patterns_of_their_readers(void **state)
 {
     const cJSON *slope =
         part(state, "properties/roof/properties/slopes/items/properties/pitch/pattern");
-    assert_string_equal(slope->valuestring, VALUE_SLOPE_PATTERN);
-    assert_string_equal(part(state, "properties/date/pattern")->valuestring, VALUE_DATE_PATTERN);
+    assert_string_equal(slope->valuestring, SLOPE_PATTERN);
+    assert_string_equal(part(state, "properties/date/pattern")->valuestring, DATE_PATTERN);
 }
 
 static void a_partial_catalogue_leaves_room(void **state)
@@ -134,7 +134,7 @@ static void a_partial_catalogue_leaves_room(void **state)
     struct sample *sample = *state;
     struct text text = TEXT_EMPTY;
     sample->fields.partial = true;
-    assert_int_equal(fields_schema(&sample->fields, &text), 0);
+    assert_int_equal(schema_of_fields(&sample->fields, &text), 0);
     assert_null(strstr(text_string(&text), "additionalProperties"));
     text_free(&text);
 }
@@ -160,7 +160,7 @@ static void running_out_of_memory_is_said(void **state)
     for (size_t n = 0; status != 0 && n < 10000; n++) {
         struct text text = TEXT_EMPTY;
         allocations_left = n;
-        status = fields_schema(&sample->fields, &text);
+        status = schema_of_fields(&sample->fields, &text);
         if (status != 0) {
             assert_int_equal(text.length, 0);
             refused++;
@@ -181,7 +181,7 @@ static void the_listing_fits_a_terminal(void **state)
     fields_find(&sample->fields, "roof.slopes[].pitch")->ask =
         "How far does this plane rise over each foot of its level run, as measured with a level "
         "and a rule on the rake or read from the drawings of the house?";
-    assert_int_equal(fields_listing(&sample->fields, NULL, &text), 0);
+    assert_int_equal(listing_of_fields(&sample->fields, NULL, &text), 0);
     size_t lines = 0;
     for (char *line = text.bytes; line != NULL && *line != '\0'; lines++) {
         char *end = strchr(line, '\n');
@@ -198,7 +198,7 @@ static void a_topic_is_listed_alone(void **state)
 {
     const struct sample *sample = *state;
     struct text text = TEXT_EMPTY;
-    assert_int_equal(fields_listing(&sample->fields, "decks", &text), 0);
+    assert_int_equal(listing_of_fields(&sample->fields, "decks", &text), 0);
     assert_string_equal(text_string(&text),
                         "decks\n"
                         "  decks[]\n"
@@ -210,12 +210,12 @@ static void a_topic_is_listed_alone(void **state)
                         "  decks[].measured_spacing_in\n"
                         "      list of numbers, 0.1 in to 60 in; measured at deck\n");
     text_free(&text);
-    assert_int_equal(fields_listing(&sample->fields, "scope", &text), 0);
+    assert_int_equal(listing_of_fields(&sample->fields, "scope", &text), 0);
     assert_string_equal(text_string(&text), "scope\n"
                                             "  scope.method\n"
                                             "      choice: tear-off, overlay; known at permit\n");
     text_free(&text);
-    assert_int_equal(fields_listing(&sample->fields, "job", &text), 0);
+    assert_int_equal(listing_of_fields(&sample->fields, "job", &text), 0);
     assert_string_equal(text_string(&text),
                         "  job\n"
                         "      text, 1 to 20 characters; known at permit; required\n"
@@ -227,7 +227,7 @@ static void a_topic_that_is_none_is_said(void **state)
 {
     const struct sample *sample = *state;
     struct text text = TEXT_EMPTY;
-    assert_int_equal(fields_listing(&sample->fields, "chimney", &text), 1);
+    assert_int_equal(listing_of_fields(&sample->fields, "chimney", &text), 1);
     assert_int_equal(text.length, 0);
     text_free(&text);
 }

@@ -35,7 +35,7 @@ static void assert_says_at(const struct fields *fields, enum stage reached, cons
     struct problems problems = {0};
     cJSON *job = NULL;
     assert_int_equal(json_read(&job, text, strlen(text), "j", &problems), 0);
-    const int status = job_validate(job, fields, reached, "j", &problems);
+    const int status = validate_job(job, fields, reached, "j", &problems);
     struct text said = problems_said(&problems);
     assert_string_equal(text_string(&said), message);
     assert_int_equal(status, message[0] == '\0' ? 0 : -1);
@@ -329,7 +329,7 @@ static void unknown_fields_without_end_come_to_one(void **state)
     assert_false(text.failed);
     assert_int_equal(json_read(&job, text.bytes, text.length, "j", &problems), 0);
     const clock_t before = clock();
-    assert_int_equal(job_validate(job, *state, STAGE_FINAL, "j", &problems), -1);
+    assert_int_equal(validate_job(job, *state, STAGE_FINAL, "j", &problems), -1);
     assert_true((double)(clock() - before) / CLOCKS_PER_SEC < 10);
     assert_int_equal(problems.count, VALIDATE_MOST_PROBLEMS);
     assert_string_equal(problems.last->message,
@@ -361,8 +361,8 @@ static void a_job_that_is_no_object_is_refused(void **state)
 {
     struct problems problems = {0};
     cJSON *list = cJSON_CreateArray();
-    assert_int_equal(job_validate(list, *state, STAGE_FINAL, "j", &problems), -1);
-    assert_int_equal(job_validate(NULL, *state, STAGE_FINAL, "j", &problems), -1);
+    assert_int_equal(validate_job(list, *state, STAGE_FINAL, "j", &problems), -1);
+    assert_int_equal(validate_job(NULL, *state, STAGE_FINAL, "j", &problems), -1);
     assert_int_equal(problems.count, 2);
     cJSON_Delete(list);
     problems_free(&problems);
@@ -370,7 +370,7 @@ static void a_job_that_is_no_object_is_refused(void **state)
 
 static bool fits(const struct fields *fields, const char *path, cJSON *node)
 {
-    const bool answer = job_value_fits(node, fields_find(fields, path));
+    const bool answer = validate_value_fits(node, fields_find(fields, path));
     cJSON_Delete(node);
     return answer;
 }

@@ -37,7 +37,7 @@ static void slopes_are_rise_in_12(void **state)
     (void)state;
     for (size_t i = 0; i < sizeof(READ) / sizeof(READ[0]); i++) {
         double rise = -1;
-        if (!value_slope(READ[i].text, &rise))
+        if (!slope_parse(READ[i].text, &rise))
             fail_msg("%s was refused", READ[i].text);
         assert_true(fabs(rise - READ[i].rise) < 1e-9);
     }
@@ -47,9 +47,9 @@ static void quotients_that_come_out_even_are_exact(void **state)
 {
     (void)state;
     double rise = 0;
-    assert_true(value_slope("2.5:6", &rise) && rise == 5);
-    assert_true(value_slope("1.9:12", &rise) && rise == 1.9);
-    assert_true(value_slope("4:12", &rise) && rise == 4);
+    assert_true(slope_parse("2.5:6", &rise) && rise == 5);
+    assert_true(slope_parse("1.9:12", &rise) && rise == 1.9);
+    assert_true(slope_parse("4:12", &rise) && rise == 4);
 }
 
 /* A rise of 5 in 12 is 22.62 degrees and 41.67 percent, 4 in 12 is 18.43 and
@@ -66,9 +66,9 @@ static void degrees_and_percent_agree_with_rafter_tables(void **state)
     };
     for (size_t i = 0; i < sizeof(TABLE) / sizeof(TABLE[0]); i++) {
         double rise = 0;
-        assert_true(value_slope(TABLE[i].degrees, &rise));
+        assert_true(slope_parse(TABLE[i].degrees, &rise));
         assert_true(fabs(rise - TABLE[i].rise) < 0.005);
-        assert_true(value_slope(TABLE[i].percent, &rise));
+        assert_true(slope_parse(TABLE[i].percent, &rise));
         assert_true(fabs(rise - TABLE[i].rise) < 0.005);
     }
 }
@@ -78,11 +78,11 @@ static void what_is_no_slope_is_refused(void **state)
     (void)state;
     for (size_t i = 0; i < sizeof(NOT_A_SLOPE) / sizeof(NOT_A_SLOPE[0]); i++) {
         double rise = 0;
-        if (value_slope(NOT_A_SLOPE[i], &rise))
+        if (slope_parse(NOT_A_SLOPE[i], &rise))
             fail_msg("\"%s\" was read as a slope", NOT_A_SLOPE[i]);
     }
     double rise = 0;
-    assert_true(value_slope("89.999999 deg", &rise) && isfinite(rise));
+    assert_true(slope_parse("89.999999 deg", &rise) && isfinite(rise));
 }
 
 /* The patterns of the schema are held against the C readers with POSIX regular
@@ -91,7 +91,7 @@ static void the_slope_pattern_says_the_same(void **state)
 {
     (void)state;
     regex_t pattern;
-    assert_int_equal(regcomp(&pattern, VALUE_SLOPE_PATTERN, REG_EXTENDED | REG_NOSUB), 0);
+    assert_int_equal(regcomp(&pattern, SLOPE_PATTERN, REG_EXTENDED | REG_NOSUB), 0);
     for (size_t i = 0; i < sizeof(READ) / sizeof(READ[0]); i++)
         if (regexec(&pattern, READ[i].text, 0, NULL, 0) != 0)
             fail_msg("the pattern refuses \"%s\"", READ[i].text);
@@ -108,7 +108,7 @@ static void the_slope_pattern_says_the_same_of_all_short_texts(void **state)
     static const char ALPHABET[] = "0159.:/ %-";
     const size_t letters = sizeof(ALPHABET) - 1;
     regex_t pattern;
-    assert_int_equal(regcomp(&pattern, VALUE_SLOPE_PATTERN, REG_EXTENDED | REG_NOSUB), 0);
+    assert_int_equal(regcomp(&pattern, SLOPE_PATTERN, REG_EXTENDED | REG_NOSUB), 0);
     size_t taken = 0;
     for (size_t n = 0; n < 100000; n++) {
         char text[6] = "";
@@ -119,9 +119,9 @@ static void the_slope_pattern_says_the_same_of_all_short_texts(void **state)
             char part[6] = "";
             memcpy(part, text, length);
             double rise = 0;
-            const bool read = value_slope(part, &rise);
+            const bool read = slope_parse(part, &rise);
             if (read != (regexec(&pattern, part, 0, NULL, 0) == 0))
-                fail_msg("the pattern and value_slope differ on \"%s\"", part);
+                fail_msg("the pattern and slope_parse differ on \"%s\"", part);
             taken += read;
         }
     }
@@ -133,7 +133,7 @@ static void the_date_pattern_says_the_same_of_every_day(void **state)
 {
     (void)state;
     regex_t pattern;
-    assert_int_equal(regcomp(&pattern, VALUE_DATE_PATTERN, REG_EXTENDED | REG_NOSUB), 0);
+    assert_int_equal(regcomp(&pattern, DATE_PATTERN, REG_EXTENDED | REG_NOSUB), 0);
     for (int year = 1895; year <= 2204; year++)
         for (int day = 0; day < 14 * 34; day++) {
             char text[32];
