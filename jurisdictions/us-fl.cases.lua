@@ -1220,3 +1220,87 @@ cases "permit.every" {
     expect = "fail" },
   { "not known", without = { "permit.status" }, expect = "open" },
 }
+
+-- Deck and ties where more than 30 percent of the deck comes off (FBC-EB 707.3.2). The
+-- base roof has 1,289.2 sq ft along the slope, of which that is 386.8.
+local function off(sqft, more)
+  local facts = { ["site.wind_vult_mph"] = 116, ["house.year_built"] = 1990,
+    ["decks[1].work"] = "partly_replaced", ["decks[1].replaced_sqft"] = sqft,
+    ["decks[1].unsound_sqft"] = 0, ["papers.diaphragm_evaluated"] = false }
+  for name, value in pairs(more or {}) do facts[name] = value end
+  return facts
+end
+cases "papers.diaphragm" {
+  under = "us-fl", date = EIGHTH,
+  { "half of the deck off, evaluated", with = off(600, { ["papers.diaphragm_evaluated"] = true }),
+    expect = "pass" },
+  { "half of it off, not evaluated", with = off(600), expect = "fail" },
+  { "30 percent, exactly", with = off(386.8), expect = "not_applicable" },
+  { "30.1 percent", with = off(388.1), expect = "fail" },
+  { "in wind of 115 mph", with = off(600, { ["site.wind_vult_mph"] = 115 }),
+    expect = "not_applicable" },
+  { "built in 2002", with = off(600, { ["house.year_built"] = 2002 }), expect = "fail",
+    says = "1 March 2002" },
+  { "built in 2003", with = off(600, { ["house.year_built"] = 2003 }),
+    expect = "not_applicable" },
+  { "not known whether it was evaluated", with = { ["site.wind_vult_mph"] = 130,
+    ["house.year_built"] = 1990, ["decks[1].work"] = "replaced" }, expect = "open" },
+  { "new panels over old boards take none off", with = off(0, { ["decks[1].work"] = "paneled_over",
+    ["decks[1].kind"] = "spaced_board", ["decks[1].over_panel_thickness_in"] = 0.5,
+    ["decks[1].board_gap_in"] = 4, ["decks[1].board_width_in"] = 3.5 }),
+    expect = "not_applicable" },
+}
+
+-- Weight that is added (FBC-EB 707.2): by 5 percent, or one second layer of 3 psf.
+local function heavier(now, after, more)
+  local facts = { ["existing.coverings[1].weight_lb_per_square"] = now,
+    ["covering.weight_lb_per_square"] = after, ["papers.engineer_report"] = false }
+  for name, value in pairs(more or {}) do facts[name] = value end
+  return facts
+end
+local LAID_OVER = { ["scope.method"] = "overlay", ["existing.layers_removed"] = 0,
+  ["existing.coverings[1].removed"] = false }
+cases "layers.added_load" {
+  under = "us-fl", date = EIGHTH,
+  { "5 percent, exactly", with = heavier(200, 210), expect = "pass", required = 5, found = 5 },
+  { "5.5 percent", with = heavier(200, 211), expect = "fail", says = "5.5 %" },
+  { "5.5 percent, with an engineer's word", with = heavier(200, 211,
+    { ["papers.engineer_report"] = true }), expect = "pass" },
+  { "no heavier", with = heavier(210, 210), expect = "not_applicable" },
+  { "a second layer of 3 psf", with = heavier(200, 300, LAID_OVER), expect = "pass",
+    required = 3, found = 3 },
+  { "a second layer of 3.1 psf", with = heavier(200, 310, LAID_OVER), expect = "fail" },
+  { "weight not known", with = { ["covering.weight_lb_per_square"] = 210 }, expect = "open" },
+}
+
+-- Flashing along a wall in one piece (R905.2.8.1 item 3).
+local function along(facts)
+  local wall = { name = "wall", kind = "sidewall", flashing_is = "new", flashing = "continuous",
+    flashing_condition = "sound", up_in = 4, out_in = 4, eave_ends_here = false,
+    top_covered_by = "siding", flange_in_cement = true, flange_spacing_in = 6,
+    flashing_lap_in = 4 }
+  for name, value in pairs(facts or {}) do wall[name] = value end
+  if facts and facts.lacks then wall[facts.lacks], wall.lacks = nil, nil end
+  return { ["roof.walls"] = { wall } }
+end
+cases "flashing.one_piece_cement" {
+  under = "us-fl", date = EIGHTH,
+  { "set in cement", with = along(), expect = "pass" },
+  { "not", with = along { flange_in_cement = false }, expect = "fail" },
+  { "not known", with = along { lacks = "flange_in_cement" }, expect = "open" },
+  { "step flashing", with = along { flashing = "step" }, expect = "not_applicable" },
+  { "old flashing", with = along { flashing_is = "reused" }, expect = "not_applicable" },
+  { "a wall above the plane", with = along { kind = "headwall" }, expect = "not_applicable" },
+}
+cases "flashing.one_piece_spacing" {
+  under = "us-fl", date = EIGHTH,
+  { "6 in, exactly", with = along(), expect = "pass", required = 6, found = 6 },
+  { "6.1 in", with = along { flange_spacing_in = 6.1 }, expect = "fail" },
+  { "not known", with = along { lacks = "flange_spacing_in" }, expect = "open" },
+}
+cases "flashing.one_piece_lap" {
+  under = "us-fl", date = EIGHTH,
+  { "4 in, exactly", with = along(), expect = "pass", required = 4, found = 4 },
+  { "3.9 in", with = along { flashing_lap_in = 3.9 }, expect = "fail" },
+  { "not known", with = along { lacks = "flashing_lap_in" }, expect = "open" },
+}

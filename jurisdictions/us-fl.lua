@@ -330,6 +330,31 @@ local function shared(read, year)
 
     ["inspection.required.dry_in"] = read(true, "110.3", building),
   }
+  local function of_existing(value, cite, more)
+    more.book = existing.book
+    return read(value, cite, more)
+  end
+  add {
+    -- Deck and ties, where more than this much of the deck comes off.
+    ["papers.diaphragm_counts"] = of_existing(true, "707.3.2",
+      { sense = "equals", stricter = true }),
+    ["papers.diaphragm_wind_over"] = of_existing(115, "707.3.2", in_unit("mph", "over")),
+    ["papers.diaphragm_share_over"] = of_existing(30, "707.3.2", in_unit("percent", "over")),
+    ["papers.diaphragm_built_before"] = of_existing(2003, "707.3.2 exception",
+      in_unit("year", "under", { disputed = YEAR_ONLY })),
+    -- More weight: so much of what lies there now, or one light second layer.
+    ["layers.added_load_counts"] = of_existing(true, "707.2", { sense = "equals",
+      stricter = true }),
+    ["layers.added_load_most"] = of_existing(5, "707.2 exceptions 1 and 2",
+      in_unit("percent", "at_most")),
+    ["layers.second_layer_most"] = of_existing(3, "707.2 exception 3",
+      in_unit("psf", "at_most")),
+    -- A continuous flashing along a wall.
+    ["flashing.one_piece_cement_required"] = read(true, "R905.2.8.1 item 3",
+      { sense = "equals", stricter = true }),
+    ["flashing.one_piece_spacing_most"] = read(6, "R905.2.8.1 item 3", in_unit("in", "at_most")),
+    ["flashing.one_piece_lap_least"] = read(4, "R905.2.8.1 item 3", in_unit("in", "at_least")),
+  }
   for metal, mils in pairs { copper = 24, aluminum = 24, galvanized = 17.9, aluminum_zinc = 17.9,
     zinc = 27 } do
     it["flashing.metal_mils_least." .. metal] = read(mils, "Table R903.2.1",

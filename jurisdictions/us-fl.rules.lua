@@ -1,4 +1,5 @@
--- us-fl.rules.lua - ties from roof to wall, strengthened with the reroof.
+-- us-fl.rules.lua - ties from roof to wall, strengthened with the reroof; what is asked
+-- where much of the deck comes off or weight is added; flashing in one piece.
 --
 -- Due for dear houses where wind carries debris, up to a share of the price of
 -- the reroof. Whether the value is the insured one or, without proof, the
@@ -48,4 +49,118 @@ rule "papers.wall_ties" {
   end,
   mend = "Open the eaves at the corners, see what ties are there, and add what lacks, in the "
     .. "code's order.",
+}
+
+-- Where much of the deck comes off ----------------------------------------------------
+
+field "papers.diaphragm_evaluated" { type = "yes_no", stage = "permit",
+  ask = "Was it evaluated what wind the deck, its fastening and the ties to the walls hold?" }
+
+-- Boards or panels that are covered over stay where they are.
+local function removed_percent(job)
+  local parts = { unit = "sqft" }
+  for _, deck in ipairs(job.decks) do
+    if deck.work ~= "paneled_over" then
+      table.insert(parts, { deck.name, new_deck_sqft(job, deck) })
+    end
+  end
+  if #parts == 0 then return 0 end
+  return trade.share_percent { part = trade.sum(parts), whole = roof_sqft(job), unit = "sqft" }
+end
+
+rule "papers.diaphragm" {
+  title = "Deck and ties evaluated where much of the deck comes off",
+  stage = "permit",
+  applies = function(job, figure)
+    if not figure "papers.diaphragm_counts" then return false, "no such duty here" end
+    if job.scope.method ~= "tear-off" then return false, "an overlay takes no deck off" end
+    if whole_mph(job) <= figure "papers.diaphragm_wind_over" then
+      return false, "the wind is not that strong here"
+    end
+    if job.house.year_built >= figure "papers.diaphragm_built_before" then
+      return false, "the house was built under the statewide code"
+    end
+    return as_printed(removed_percent(job), "percent") > figure "papers.diaphragm_share_over",
+      "most of the deck stays"
+  end,
+  judge = function(job)
+    return shown(job.papers.diaphragm_evaluated,
+      "an evaluation of deck, fastening and ties: they must hold three quarters of the wind's "
+      .. "loads, or be strengthened")
+  end,
+  mend = "Have an engineer look at the deck's fastening and the ties before the deck comes off.",
+}
+
+-- Weight that is added ----------------------------------------------------------------
+
+rule "layers.added_load" {
+  title = "Weight added to the framing",
+  stage = "permit",
+  applies = function(job, figure)
+    if not figure "layers.added_load_counts" then return false, "no such limit here" end
+    local before, after = weights(job)
+    return after > before, "the roof gets no heavier"
+  end,
+  judge = function(job, figure)
+    local before, after = weights(job)
+    if before == 0 then cannot_tell("nothing lies on the roof now to compare with") end
+    local rise, most = 100 * (after - before) / before, figure "layers.added_load_most"
+    work(number(before, "lb_per_square") .. " now, " .. number(after, "lb_per_square")
+      .. " after the work")
+    if as_printed(rise, "percent") <= most then return at_most(rise, most, "percent") end
+    local layer = trade.layer_psf { lb_per_square = job.covering.weight_lb_per_square }
+    local second = figure "layers.second_layer_most"
+    if job.existing.layers - job.existing.layers_removed == 1
+      and as_printed(layer, "psf") <= second then
+      return at_most(layer, second, "psf")
+    end
+    return shown(job.papers.engineer_report, "an engineer's word that the framing carries "
+      .. number(rise, "percent") .. " more")
+  end,
+  mend = "Take a lighter covering, or have the framing looked at.",
+}
+
+-- One continuous piece of flashing along a wall -------------------------------------------
+
+field "roof.walls[].flange_in_cement" { type = "yes_no", stage = "dry-in",
+  ask = "Is this flashing set in flashing cement, over the underlayment, its edge sealed?" }
+field "roof.walls[].flange_spacing_in" { type = "number", unit = "in", range = { 0.5, 48 },
+  stage = "dry-in",
+  ask = "How far apart at most are the fasteners in each flange of this flashing?" }
+field "roof.walls[].flashing_lap_in" { type = "number", unit = "in", range = { 0, 24 },
+  stage = "dry-in", ask = "How far do the pieces of this flashing lap?" }
+
+local one_piece = all {
+  is { "roof.walls[].kind", "sidewall", otherwise = "the roof does not pass along a wall here" },
+  is { "roof.walls[].flashing_is", "new", otherwise = "no new flashing is laid here" },
+  is { "roof.walls[].flashing", "continuous", otherwise = "this is not one continuous piece" },
+}
+
+demand "flashing.one_piece_cement" {
+  title = "Cement under and over a continuous flashing",
+  stage = "dry-in",
+  per = "roof.walls",
+  when = { shingles_only, on { "flashing.one_piece_cement_required",
+    otherwise = "no cement is asked for here" }, one_piece },
+  fact = "roof.walls[].flange_in_cement",
+  shown = "the flashing set in cement over the underlayment, and its edge and nails sealed",
+  mend = "Set the flashing in cement and seal the edge with cement and membrane.",
+}
+
+demand "flashing.one_piece_spacing" {
+  title = "Fasteners in the flanges of a continuous flashing",
+  stage = "dry-in",
+  per = "roof.walls",
+  when = { shingles_only, one_piece },
+  fact = "roof.walls[].flange_spacing_in", meets = "flashing.one_piece_spacing_most",
+  mend = "Fasten both flanges closer.",
+}
+
+demand "flashing.one_piece_lap" {
+  title = "Laps of a continuous flashing",
+  stage = "dry-in",
+  per = "roof.walls",
+  when = { shingles_only, one_piece },
+  fact = "roof.walls[].flashing_lap_in", meets = "flashing.one_piece_lap_least",
+  mend = "Lap the pieces further and seal the laps with cement.",
 }
