@@ -6,6 +6,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* Blocks hang in a list, newest first; only the newest is filled further. The bytes
+ * follow the head, aligned for any type. */
 struct arena_block {
     struct arena_block *next;
     size_t used;
@@ -13,8 +15,12 @@ struct arena_block {
     max_align_t bytes[];
 };
 
+/* What a block holds unless one allocation needs more: a small job's whole result fits in
+ * a few. */
 enum { BLOCK_BYTES = 16 * 1024 };
 
+/* Zeroed by calloc, and nothing is ever given out twice: so what arena_alloc gives is
+ * zeroed. */
 static struct arena_block *block_new(struct arena *arena, size_t size)
 {
     if (size > SIZE_MAX - sizeof(struct arena_block))
@@ -35,6 +41,7 @@ void *arena_alloc(struct arena *arena, size_t size)
         arena->failed = true;
         return NULL;
     }
+    /* Rounded up, so that what comes after stands aligned too. */
     size = (size + align - 1) / align * align;
     struct arena_block *block = arena->blocks;
     if (block == NULL || block->size - block->used < size)
@@ -70,6 +77,7 @@ char *arena_copy(struct arena *arena, const char *text)
     return text == NULL ? NULL : arena_copy_n(arena, text, strlen(text));
 }
 
+/* Measured first, then written: a text has the length it needs, and no limit. */
 char *arena_format(struct arena *arena, const char *format, ...)
 {
     va_list args;
@@ -87,6 +95,7 @@ char *arena_format(struct arena *arena, const char *format, ...)
     return text;
 }
 
+/* The failed flag falls too: the arena may be used again. */
 void arena_free(struct arena *arena)
 {
     while (arena->blocks != NULL) {

@@ -8,6 +8,8 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+/* Reads to the end of the file, whatever its stated size: a pipe has none, and a file may
+ * grow while it is read. On success the caller owns *text, which is terminated. */
 static enum file_result read_all(int handle, char **text, size_t *length, size_t limit)
 {
     size_t capacity = (size_t)64 * 1024, used = 0;
@@ -15,6 +17,7 @@ static enum file_result read_all(int handle, char **text, size_t *length, size_t
     if (bytes == NULL)
         return FILE_OUT_OF_MEMORY;
     for (;;) {
+        /* One byte is kept for the terminator. */
         if (used + 1 == capacity) {
             char *more = realloc(bytes, capacity * 2);
             if (more == NULL) {
@@ -34,6 +37,7 @@ static enum file_result read_all(int handle, char **text, size_t *length, size_t
         if (got == 0)
             break;
         used += (size_t)got;
+        /* Looked at after each read: no more than one buffer past the limit is ever held. */
         if (used > limit) {
             free(bytes);
             return FILE_TOO_LARGE;
@@ -45,6 +49,8 @@ static enum file_result read_all(int handle, char **text, size_t *length, size_t
     return FILE_READ;
 }
 
+/* Refuses what cannot be a job or rule file before a byte of it is read. A pipe or
+ * terminal passes: read_all watches its size. */
 static enum file_result check_kind(int handle, size_t limit)
 {
     struct stat about;

@@ -15,6 +15,8 @@ enum { MOST_DIGITS = 15, WORD_MOST = 24, TERMS_MOST = 2 };
 static const char NO_FIGURE[] =
     "no figure that can be read; write one such as 5.5, 7/16, 1 1/4 or 12'6\"";
 
+/* What people write beside a number (inch and foot marks also as typographic quotes and
+ * primes, in UTF-8), and the unit the catalogue has for it. */
 static const struct {
     const char *word, *unit;
 } WORDS[] = {
@@ -38,6 +40,7 @@ struct quantity {
     char unit[WORD_MOST]; /* "" when none was written */
 };
 
+/* These readers return the place after what they read, and NULL when it is not there. */
 static const char *skip_spaces(const char *at)
 {
     return at + strspn(at, " ");
@@ -76,6 +79,8 @@ static const char *read_decimal(const char *at, double *number)
     double scale = 1;
     int decimals = 0;
     if (*at == '.' && isdigit((unsigned char)at[1])) {
+        /* The digits are gathered as a whole number and divided once, so that 5.1 is the
+         * double nearest to 5.1. */
         for (at++; isdigit((unsigned char)*at); scale *= 10, decimals++)
             *number = *number * 10 + (*at++ - '0');
     }
@@ -112,6 +117,7 @@ static const char *read_number(const char *at, struct quantity *quantity)
     at = read_decimal(at, &quantity->number);
     if (at == NULL || floor(quantity->number) != quantity->number)
         return at;
+    /* "1 1/4" and "1-1/4" are one number; "11/4" was read as a fraction above. */
     const char *next = *at == '-' ? at + 1 : skip_spaces(at);
     after = next == at ? NULL : read_fraction(next, &part, true);
     if (after == NULL)
@@ -147,7 +153,7 @@ static const char *read_unit(const char *at, struct quantity *quantity)
     return after;
 }
 
-/* 1 when both are the same unit as written, a trailing s apart. */
+/* The same unit as written, a trailing s apart. */
 static bool same_unit(const char *a, const char *b)
 {
     const size_t la = strlen(a), lb = strlen(b);
@@ -220,6 +226,8 @@ static bool join(struct quantity terms[TERMS_MOST], const char *unit, double *va
     return convert_to_unit(&inches, unit, value, why);
 }
 
+/* Money is written with its sign in front: "$12,000". Before anything but dollars it
+ * stays, and is refused as no figure. */
 static const char *past_dollar(const char *at, const char *unit)
 {
     const bool money = *at == '$' && unit != NULL && strcmp(unit, "usd") == 0;
@@ -231,6 +239,7 @@ bool measure_read(const char *words, const char *unit, double *value, char why[M
     struct quantity terms[TERMS_MOST] = {{0}};
     const char *at = past_dollar(skip_spaces(words), unit);
     const bool negative = *at == '-' && at[1] != '\0';
+    /* A number and its unit, twice at most: 12 ft 6 in. */
     size_t count = 0;
     at += negative;
     while (at != NULL && *at != '\0' && count < TERMS_MOST) {
@@ -245,6 +254,8 @@ bool measure_read(const char *words, const char *unit, double *value, char why[M
     if (!(count == 1 ? convert_to_unit(&terms[0], unit, value, why)
                      : join(terms, unit, value, why)))
         return false;
+    /* What was converted or divided is kept to a millionth; what was typed as a plain
+     * number is kept as typed. */
     if (terms[0].fraction || terms[0].unit[0] != '\0')
         *value = round(*value * 1e6) / 1e6;
     if (negative)

@@ -5,6 +5,8 @@
 #include <stdint.h>
 #include <string.h>
 
+/* Case, and how words are joined, are no difference worth a letter: "Drip-Edge" is
+ * drip_edge. */
 static int fold(char c)
 {
     if (c == '-' || c == ' ')
@@ -17,6 +19,8 @@ static size_t least(size_t a, size_t b)
     return a < b ? a : b;
 }
 
+/* Edit distance with swaps of neighbours (optimal string alignment): the usual table, of
+ * which only the last three rows are kept. */
 size_t nearest_distance(const char *a, const char *b)
 {
     const size_t m = strlen(a), n = strlen(b);
@@ -31,6 +35,7 @@ size_t nearest_distance(const char *a, const char *b)
         for (size_t j = 1; j <= n; j++) {
             const size_t cost = fold(a[i - 1]) != fold(b[j - 1]);
             row[j] = least(least(last[j] + 1, row[j - 1] + 1), last[j - 1] + cost);
+            /* Two neighbours the wrong way round are one mistake, not two. */
             if (i > 1 && j > 1 && fold(a[i - 1]) == fold(b[j - 2])
                 && fold(a[i - 2]) == fold(b[j - 1]))
                 row[j] = least(row[j], before[j - 2] + 1);
@@ -49,6 +54,8 @@ void nearest_start(struct nearest *nearest, const char *wanted)
 void nearest_offer(struct nearest *nearest, const char *name)
 {
     const size_t distance = nearest_distance(nearest->wanted, name);
+    /* Two letters wrong, or a third of a long word: past that a proposal is a guess, and
+     * says nothing. */
     const size_t third = strlen(nearest->wanted) / 3;
     if (distance < nearest->distance && distance <= (third < 2 ? 2 : third)) {
         nearest->name = name;

@@ -12,6 +12,8 @@ struct unit {
     const char *written; /* after the number; NULL: as the name */
 };
 
+/* Every unit a figure or field may have, its printed decimals, and how it stands in a
+ * report. The decimals decide comparisons too (number.h). */
 static const struct unit UNITS[] = {
     {"in", 3, "in"},         {"ft", 2, "ft"},        {"sqft", 1, "sq ft"},   {"sqin", 1, "sq in"},
     {"mph", 0, "mph"},       {"psf", 2, "psf"},      {"percent", 1, "%"},
@@ -88,6 +90,8 @@ bool number_equals(double found, double limit, const char *unit)
     return fabs(found - limit) <= slack(found, limit, unit);
 }
 
+/* A hand is 4 in. The bound is moved by half a printed digit before it is rounded, so
+ * that one which prints as a sixteenth already stays there. */
 double number_on_tape(double limit, enum sense sense, const char *unit)
 {
     enum { PARTS = 16, HAND_IN = 4 };
@@ -99,6 +103,7 @@ double number_on_tape(double limit, enum sense sense, const char *unit)
         ? floor((limit + number_tolerance(unit)) * PARTS) / PARTS : limit;
 }
 
+/* In place: "22.50" to "22.5", "6.000" to "6". */
 static void drop_zeros(char *digits)
 {
     if (strchr(digits, '.') == NULL)
@@ -115,6 +120,7 @@ void number_write(double value, const char *unit, char out[64])
     char digits[64];
     const double rounded = number_rounded(value, unit);
     const int decimals = is_written_part(rounded, unit) ? 2 : number_decimals(unit);
+    /* Past 15 digits a double's last ones are not the writer's; and digits[] holds 64. */
     if (!isfinite(rounded) || fabs(rounded) >= 1e15) {
         snprintf(out, 64, "%g", rounded);
         return;
@@ -136,6 +142,7 @@ void number_write(double value, const char *unit, char out[64])
     *to = '\0';
 }
 
+/* Units that are nouns in the plural, and lose their s at 1. */
 static bool counts_things(const char *unit)
 {
     static const char *const COUNTED[] = {"layers", "nails",   "plies", "days",   "months",

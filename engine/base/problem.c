@@ -6,6 +6,8 @@
 #include <stdio.h>
 #include <string.h>
 
+/* Longer messages are cut at 2 KB: they quote what a user wrote. Everything is copied, so
+ * that a problem outlives the job or file it tells of. */
 __attribute__((format(printf, 4, 0)))
 static struct problem *problem_new(struct problems *list, enum problem_kind kind,
                                    const char *file, const char *format, va_list args)
@@ -53,6 +55,8 @@ void problem_at(struct problems *list, enum problem_kind kind, const char *file,
     va_end(args);
     if (problem == NULL)
         return;
+    /* The problem stays even when its place could not be kept: half a message is better
+     * than none. */
     problem->pointer = arena_copy(&list->arena, pointer);
     if (pointer != NULL && problem->pointer == NULL)
         list->out_of_memory = true;
@@ -63,6 +67,7 @@ void problem_out_of_memory(struct problems *list)
     list->out_of_memory = true;
 }
 
+/* Only the list is put back; the memory of what is cut goes with the arena. */
 void problems_cut(struct problems *list, const struct problems *before)
 {
     list->first = before->first;
@@ -91,6 +96,7 @@ void problems_write(const struct problems *list, struct text *out)
                 text_addf(out, ":%d", p->column);
             text_add(out, ": ");
         }
+        /* The pointer "" is the whole job: nothing needs to be said. */
         if (p->pointer != NULL && p->pointer[0] != '\0') {
             utf8_add_printable(out, p->pointer);
             text_add(out, ": ");

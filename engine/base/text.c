@@ -11,8 +11,10 @@ static bool text_reserve(struct text *text, size_t length)
 {
     if (text->failed)
         return false;
+    /* Strictly less: one byte is the terminator's. */
     if (length < text->capacity - text->length && text->bytes != NULL)
         return true;
+    /* So that doubling below cannot overflow. */
     if (length > SIZE_MAX / 2 - text->length - 1) {
         text->failed = true;
         return false;
@@ -44,6 +46,7 @@ void text_add(struct text *text, const char *more)
     text_add_n(text, more, strlen(more));
 }
 
+/* Measured first, then written in place; the second pass gives the same length. */
 void text_addf(struct text *text, const char *format, ...)
 {
     va_list args;

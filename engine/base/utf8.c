@@ -8,6 +8,8 @@ static bool is_tail(unsigned char byte)
     return (byte & 0xC0) == 0x80;
 }
 
+/* The well-formed sequences of the Unicode standard (table 3-7): no overlong forms, no
+ * surrogates, nothing above U+10FFFF. 0 for anything else. */
 size_t utf8_length(const unsigned char *s, size_t n)
 {
     if (n >= 1 && s[0] < 0x80)
@@ -27,6 +29,8 @@ size_t utf8_length(const unsigned char *s, size_t n)
     return 0;
 }
 
+/* Counts code points: a lead byte each. Wide and combining characters are not told apart;
+ * job texts seldom have any. */
 size_t utf8_columns(const char *text)
 {
     size_t columns = 0;
@@ -60,6 +64,8 @@ void utf8_add_printable(struct text *out, const char *text)
     size_t left = strlen(text);
     while (left > 0) {
         const size_t length = utf8_length(s, left);
+        /* A byte that begins no character is shown by its number, so that nothing raw
+         * reaches a terminal. */
         if (length == 0) {
             text_addf(out, "\\x%02x", s[0]);
             s++, left--;

@@ -205,8 +205,11 @@ int validate_job_moved(const cJSON *job, const struct fields *fields,
                        const struct fields *elsewhere, enum stage reached, const char *file,
                        struct problems *problems)
 {
-    struct validation check = {.fields = fields, .elsewhere = elsewhere, .reached = reached,
-                          .file = file, .problems = problems};
+    struct validation check = {.fields = fields,
+                               .elsewhere = elsewhere,
+                               .reached = reached,
+                               .file = file,
+                               .problems = problems};
     if (!cJSON_IsObject(job)) {
         validate_report(&check, "a job is an object { ... }");
         return -1;

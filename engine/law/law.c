@@ -12,6 +12,8 @@ static void law_free(struct law *law)
     free(law);
 }
 
+/* A law is good for every day of its stretch [from, to); to 0 is open. The bare catalogue
+ * has no profile. */
 static const struct law *law_known(const struct laws *laws, const char *id, long date)
 {
     for (const struct law *law = laws->first; law != NULL; law = law->next)
@@ -44,6 +46,7 @@ static int law_fingerprint(struct law *law)
     return failed ? -1 : 0;
 }
 
+/* Out of memory is the one problem that may not be lost with the rest. */
 void laws_drop_problems(struct laws *laws, struct problems *problems)
 {
     laws->out_of_memory = laws->out_of_memory || problems->out_of_memory;
@@ -61,6 +64,8 @@ const struct law *laws_find(struct laws *laws, const char *id, long date, const 
         problem_out_of_memory(problems);
         return NULL;
     }
+    /* From here the law owns profile and rulebook, whether or not it becomes one:
+     * law_free takes a half-made one. */
     law->profile = profile_resolve_from(&laws->cache, laws->home, id, date, job_file, problems);
     if (law->profile != NULL)
         law->book = rulebook_load(laws->home, law->profile, problems);
@@ -78,6 +83,7 @@ const struct law *laws_find(struct laws *laws, const char *id, long date, const 
     return law;
 }
 
+/* No fingerprint: nothing is judged under it. */
 const struct law *laws_fields(struct laws *laws, struct problems *problems)
 {
     for (const struct law *law = laws->first; law != NULL; law = law->next)

@@ -46,6 +46,8 @@ static enum stage own_stage(const cJSON *job, enum stage otherwise)
     return stage < 0 ? otherwise : (enum stage)stage;
 }
 
+/* A bad --date is said here; a bad date in the job is said with all else that is wrong
+ * with it. */
 static const struct law *find_law(struct laws *laws, const cJSON *job,
                                   const struct overrides *overrides, const char *file,
                                   struct problems *problems)
@@ -79,9 +81,9 @@ static const struct law *own_law(struct laws *laws, const cJSON *job,
 }
 
 /* Everything wrong with the job, in one go, even when its place is unknown. */
-static void hold_against_fields(struct laws *laws, const struct law *law, const struct law *own,
-                                cJSON *job, enum stage reached, const char *file,
-                                struct problems *problems)
+static void validate_by_law(struct laws *laws, const struct law *law, const struct law *own,
+                            cJSON *job, enum stage reached, const char *file,
+                            struct problems *problems)
 {
     if (law == NULL)
         law = laws_fields(laws, problems);
@@ -134,8 +136,8 @@ struct prepared prepare_job(struct laws *laws, cJSON *job, const struct override
     ready.law = find_law(laws, job, overrides, file, problems);
     ready.asked = ready.stage >= 0 ? (enum stage)ready.stage : STAGE_PERMIT;
     ready.own = own_stage(job, ready.asked);
-    hold_against_fields(laws, ready.law, own, job,
-                        ready.own > ready.asked ? ready.own : ready.asked, file, problems);
+    validate_by_law(laws, ready.law, own, job, ready.own > ready.asked ? ready.own : ready.asked,
+                    file, problems);
     if (ready.law != NULL && ready.law->profile->base_only)
         problem_at(problems, PROBLEM_JOB, file, "/jurisdiction",
                    "\"%s\" only holds what others build on; name one of those that follow it",

@@ -42,6 +42,7 @@ static struct frozen_value value_at(lua_State *lua, int index)
         else
             memcpy(&value.bits, &number, sizeof(number));
         break;
+    /* Short texts are interned, so equal ones are at one place. */
     case LUA_TSTRING:
         value.bits = (uintptr_t)lua_tostring(lua, index);
         break;
@@ -58,6 +59,9 @@ static bool same_frozen(const struct frozen_value *a, const struct frozen_value 
 
 /* Listing --------------------------------------------------------------------------- */
 
+/* Where the pointer is in the hash table of those seen, or the free place for it: open
+ * addressing, steps of one. Lua's blocks stand 16 bytes apart, and 2654435761 is Knuth's
+ * multiplier. */
 static size_t place_of(const struct frozen *frozen, const void *pointer)
 {
     size_t at = (size_t)((uintptr_t)pointer / 16 * 2654435761u) % frozen->seen_capacity;
@@ -66,6 +70,7 @@ static size_t place_of(const struct frozen *frozen, const void *pointer)
     return at;
 }
 
+/* Never more than half full, so that place_of always ends. */
 static bool more_room(struct frozen *frozen)
 {
     const struct frozen before = *frozen;
@@ -117,6 +122,8 @@ static void list_value(lua_State *lua, struct frozen *frozen, int list, lua_Inte
     lua_settop(lua, top - 1);
 }
 
+/* What the object on top of the stack leads to: a function's variables, a table's keys
+ * and values. */
 static void list_inside(lua_State *lua, struct frozen *frozen, int list, lua_Integer *count)
 {
     const int object = lua_gettop(lua);
@@ -140,12 +147,15 @@ int frozen_list(lua_State *lua)
     lua_newtable(lua);
     lua_pushvalue(lua, -1);
     lua_rawsetp(lua, LUA_REGISTRYINDEX, &LIST_KEY);
+    /* What rule files handed over stands in the registry under whole numbers. */
     for (lua_pushnil(lua); lua_next(lua, LUA_REGISTRYINDEX) != 0;) {
         if (lua_isinteger(lua, -2) && lua_isfunction(lua, -1))
             list_value(lua, frozen, 1, &count);
         else
             lua_pop(lua, 1);
     }
+    /* The list grows while it is walked, until nothing new is found: the whole graph,
+     * without recursion. */
     for (lua_Integer i = 1; i <= count; i++) {
         lua_rawgeti(lua, 1, i);
         list_inside(lua, frozen, 1, &count);
@@ -219,6 +229,8 @@ static void take_table(struct frozen *frozen, lua_State *lua, lua_Integer place)
         object->count = frozen->value_count - before;
 }
 
+/* Two functions may share a variable; it is written down once, by whichever comes first.
+ * What was seen while listing were objects, now variables; the addresses cannot meet. */
 int frozen_take(struct frozen *frozen, lua_State *lua)
 {
     frozen->object_count = frozen->value_count = 0;

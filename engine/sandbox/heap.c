@@ -18,6 +18,8 @@ struct free_block {
     struct free_block *next;
 };
 
+/* Stands at the start of the arena: putting the arena back puts the bookkeeping back with
+ * it, the free lists included. */
 struct heap_head {
     size_t used; /* from the start of the arena, this head included */
     size_t left; /* of the current allowance */
@@ -63,6 +65,8 @@ void heap_close(struct heap *heap)
     *heap = (struct heap){0};
 }
 
+/* A freed block of the class first, else from the end. Refusals are remembered: a script
+ * may catch the error, but not hide it. */
 static void *heap_take(struct heap *heap, size_t size)
 {
     struct heap_head *head = heap->head;
@@ -82,6 +86,8 @@ static void *heap_take(struct heap *heap, size_t size)
         head->refused = true;
         return NULL;
     }
+    /* Blocks given back do not refill the allowance: it limits all that a call allocates,
+     * not what it holds at once. */
     head->left -= bytes;
     return block;
 }
@@ -145,6 +151,8 @@ int heap_snapshot(struct heap *heap)
     return 0;
 }
 
+/* Only what was in use then is copied back; what lies behind is free again, whatever is
+ * in it. */
 void heap_restore(struct heap *heap)
 {
     if (heap->copy != NULL)

@@ -12,12 +12,15 @@
 #include <string.h>
 #include <time.h>
 
+/* Lua counts instructions and calls the hook each time so many have run: coarse enough to
+ * cost little, fine enough that no limit is missed by much. */
 enum { HOOK_STEPS = 500 };
 
 /* Registry keys: their addresses are unique. */
 static const char VISIBLE_KEY = 'v'; /* table: name -> what packs see */
 static const char CHUNK_ENV_KEY = 'e'; /* the read-only view packs run in */
 
+/* The state's extra space holds our pointer, so that no script can reach it. */
 struct sandbox *sandbox_of(lua_State *lua)
 {
     struct sandbox *sandbox;
@@ -25,6 +28,7 @@ struct sandbox *sandbox_of(lua_State *lua)
     return sandbox;
 }
 
+/* The thread's own processor time: a loaded machine must not fail a rule. */
 static long long now_ns(void)
 {
     struct timespec now;
@@ -57,6 +61,8 @@ static void look_at_clock(lua_State *lua)
         sandbox_end(lua, SANDBOX_TIME);
 }
 
+/* C functions that do the work of many instructions pay for it here; the hook pays for
+ * plain Lua. */
 void sandbox_charge(lua_State *lua, size_t steps)
 {
     struct sandbox *sandbox = sandbox_of(lua);
@@ -112,6 +118,7 @@ static int no_such_name(lua_State *lua)
     return luaL_error(lua, "unknown name '%s'", wanted);
 }
 
+/* Names for locals are the usual reason; so that is said first. */
 static int no_writing(lua_State *lua)
 {
     if (lua_type(lua, 2) == LUA_TSTRING)
@@ -198,6 +205,7 @@ static enum sandbox_stop classify(struct sandbox *sandbox, int status)
     return SANDBOX_ERROR;
 }
 
+/* Copied out before the heap is put back. */
 static void keep_message(struct sandbox *sandbox)
 {
     lua_State *lua = sandbox->lua;
@@ -252,6 +260,8 @@ static enum sandbox_stop run_protected(struct sandbox *sandbox, lua_CFunction fu
     return stop;
 }
 
+/* For C functions that try a call of their own: an error is theirs to handle, a limit
+ * goes on up. */
 int sandbox_try(lua_State *lua, int arguments)
 {
     const int status = lua_pcall(lua, arguments, 0, 0);
@@ -266,6 +276,7 @@ struct source {
     const char *name;
 };
 
+/* "t": source text only. Compiled chunks could break the interpreter. */
 static int run_source(lua_State *lua)
 {
     const struct source *source = lua_touserdata(lua, 1);
@@ -359,6 +370,8 @@ bool sandbox_untouched(const struct sandbox *sandbox, const char **what)
     return frozen_holds(&sandbox->frozen, sandbox->lua, what);
 }
 
+/* A call that went wrong otherwise but also left something behind is told by what it
+ * left: that would mislead all that follow. */
 enum sandbox_stop sandbox_touch(struct sandbox *sandbox, enum sandbox_stop stop)
 {
     const char *what;
@@ -403,6 +416,7 @@ const char *sandbox_message(struct sandbox *sandbox, enum sandbox_stop stop)
 
 const char *sandbox_place(struct sandbox *sandbox, enum sandbox_stop stop, const char *name)
 {
+    /* Lua puts "file:line:" before messages; then the place is told already. */
     const bool told = strncmp(sandbox_message(sandbox, stop), name, strlen(name)) == 0;
     return told ? NULL : name;
 }

@@ -5,6 +5,8 @@
 #include <stdbool.h>
 #include <string.h>
 
+/* Numbers come before texts, texts by their bytes: one order on every machine, whatever
+ * its locale. */
 int sort_before(lua_State *lua, int a, int b)
 {
     const int a_type = lua_type(lua, a);
@@ -65,6 +67,7 @@ static void check_order(lua_State *lua, int list, size_t count, int comes_before
     }
 }
 
+/* Items 1 to count; raw, so that no metamethod runs. */
 static void copy(lua_State *lua, int source, int target, size_t count)
 {
     for (size_t i = 1; i <= count; i++) {
@@ -73,6 +76,9 @@ static void copy(lua_State *lua, int source, int target, size_t count)
     }
 }
 
+/* Bottom-up merge sort: stable, and its comparisons depend on nothing but the items.
+ * comes_before is the stack index of the script's function, 0 for the order of
+ * sort_before. */
 void sort_list(lua_State *lua, int index, size_t count, int comes_before)
 {
     const int list = lua_absindex(lua, index), top = lua_gettop(lua);

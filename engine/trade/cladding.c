@@ -12,6 +12,8 @@ static int positive(double x)
     return x > 0 && isfinite(x);
 }
 
+/* The rule for the width a of ASCE 7 chapter 30: the smaller of two shares, never under
+ * the larger of two floors. */
 double trade_zone_width_ft(double least_width_ft, double height_ft,
                            const struct zone_rule *rule)
 {
@@ -23,6 +25,7 @@ double trade_zone_width_ft(double least_width_ft, double height_ft,
     return fmax(width, fmax(rule->least_share * least_width_ft, rule->least_ft));
 }
 
+/* False for NAN too, as are the two above. */
 static int are_lengths(double length_ft, double width_ft, double strip_ft)
 {
     return positive(length_ft) && positive(width_ft) && positive(strip_ft);
@@ -33,7 +36,8 @@ int trade_gable_zones_sqft(struct cladding_zones *out, double length_ft, double 
 {
     if (!are_lengths(length_ft, width_ft, strip_ft))
         return -1;
-    /* Across one slope: eave strip, field, ridge strip. Along it: rake, middle, rake. */
+    /* Across one slope: eave strip, field, ridge strip. Along it: rake, middle, rake. On a
+     * slope too narrow for both strips the ridge's is what the eave's leaves. */
     const double run = width_ft / 2;
     const double eave = fmin(strip_ft, run), ridge = fmin(strip_ft, run - eave);
     const double field = run - eave - ridge;
@@ -68,6 +72,8 @@ int trade_hip_zones_sqft(struct cladding_zones *out, double length_ft, double wi
     if (!are_lengths(length_ft, width_ft, strip_ft))
         return -1;
     const double longer = fmax(length_ft, width_ft), shorter = fmin(length_ft, width_ft);
+    /* All areas are seen from above, where a hip roof of one pitch depends on its outline
+     * alone. */
     const double strip = fmin(strip_ft, shorter / 2), run = shorter / 2;
     const double inside = (longer - 2 * strip) * (shorter - 2 * strip);
     const double corners = 4 * strip * strip;
@@ -88,6 +94,8 @@ double trade_cladding_psf(double q_psf, double gcp, const struct cladding_load *
     if (!not_negative(q_psf) || !isfinite(gcp) || !not_negative(load->gcpi)
         || !positive(load->load_factor) || !not_negative(load->least_psf))
         return NAN;
+    /* The internal pressure takes the sign that adds to the external one: the worst of
+     * the two. */
     const double size = q_psf * (fabs(gcp) + load->gcpi) * load->load_factor;
     return copysign(fmax(size, load->least_psf), gcp > 0 ? 1 : -1);
 }
@@ -103,6 +111,7 @@ int trade_cladding_pressures(struct cladding_zones *out, double q_psf,
         .eave_corner = trade_cladding_psf(q_psf, gcp->eave_corner, load),
         .ridge_corner = trade_cladding_psf(q_psf, gcp->ridge_corner, load),
     };
+    /* One NAN among them makes the sum one. */
     const double sum = out->field + out->eave + out->rake + out->ridge + out->eave_corner
         + out->ridge_corner;
     return isfinite(sum) ? 0 : -1;

@@ -4,14 +4,14 @@
 
 static const double RUN = 12; /* a pitch is rise in this */
 
-static int not_negative(double x)
+static int positive(double x)
 {
     return x > 0 && isfinite(x);
 }
 
 double trade_cricket_height_in(double width_in, double pitch)
 {
-    if (!not_negative(width_in) || !not_negative(pitch))
+    if (!positive(width_in) || !positive(pitch))
         return NAN;
     return width_in / 2 * pitch / RUN;
 }

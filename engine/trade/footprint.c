@@ -34,6 +34,7 @@ static double wing_beyond_eave(const struct footprint *roof)
     return roof->wing_out_ft + roof->rake_overhang_ft - roof->eave_overhang_ft;
 }
 
+/* Half a wing's outline across its ridge, eave overhang included. */
 static double wing_half(const struct footprint *roof)
 {
     return roof->wing_width_ft / 2 + roof->eave_overhang_ft;
@@ -65,6 +66,8 @@ static const char *wing_refusal(const struct footprint *roof)
     return NULL;
 }
 
+/* NULL when the roof can be. Only what contradicts geometry is refused; what is unusual
+ * is the rules' affair. */
 static const char *refusal(const struct footprint *roof)
 {
     if (!positive(roof->length_ft) || !positive(roof->width_ft))
@@ -87,6 +90,8 @@ static const char *refusal(const struct footprint *roof)
     return "there is no such form of roof";
 }
 
+/* Both slopes together are as long as the ridge and, measured along the slope, as wide as
+ * the outline climbed once. */
 static void add_gable(struct footprint_measure *out, struct outline plan, double pitch)
 {
     out->plan_sqft += plan.length * plan.width;
@@ -97,6 +102,9 @@ static void add_gable(struct footprint_measure *out, struct outline plan, double
     out->planes += 2;
 }
 
+/* All four planes have one pitch, so the whole area is the outline's by the slope factor;
+ * the ridge is what the longer side has over the shorter. A square ends in a point, with
+ * a ridge of 0. */
 static void add_hip(struct footprint_measure *out, struct outline plan, double pitch)
 {
     const double longer = fmax(plan.length, plan.width), shorter = fmin(plan.length, plan.width);
@@ -128,6 +136,7 @@ static void add_wing(struct footprint_measure *out, const struct footprint *roof
     const double half = wing_half(roof), beyond = wing_beyond_eave(roof);
     out->plan_sqft += 2 * half * beyond;
     out->area_sqft += 2 * beyond * trade_sloped_length_ft(half, roof->pitch);
+    /* The wing brings two eaves and takes from the main eave the length of its own width. */
     out->eave_ft += 2 * beyond - 2 * half;
     out->rake_ft += 2 * trade_sloped_length_ft(half, roof->pitch);
     out->ridge_ft += beyond + half;

@@ -11,11 +11,15 @@ static int not_negative(double x)
     return x >= 0 && isfinite(x);
 }
 
+/* Rise and run are the legs of a right triangle: length along the slope for each unit of
+ * run. */
 double trade_slope_factor(double pitch)
 {
     return not_negative(pitch) ? sqrt(1 + pitch / 12 * (pitch / 12)) : NAN;
 }
 
+/* A hip runs 45 degrees in plan: for each unit of the common run it covers sqrt(2) level
+ * and the same rise. */
 double trade_hip_factor(double pitch)
 {
     return not_negative(pitch) ? sqrt(2 + pitch / 12 * (pitch / 12)) : NAN;
@@ -46,6 +50,7 @@ double trade_hip_length_ft(double run_ft, double pitch)
     return not_negative(run_ft) ? run_ft * trade_hip_factor(pitch) : NAN;
 }
 
+/* A trapezoid between two level edges: their mean times the sloped distance between them. */
 double trade_slope_area_sqft(double eave_ft, double ridge_ft, double run_ft, double pitch)
 {
     if (!not_negative(eave_ft) || !not_negative(ridge_ft))
@@ -92,6 +97,7 @@ int trade_plane(struct plane_measure *out, const struct roof_plane *plane, const
                                            plane->pitch),
         .rise_ft = trade_rise_ft(plane->run_ft, plane->pitch),
         .length_ft = length,
+        /* Both sides taken alike: half the taper each. */
         .side_ft = hypot(length, (plane->eave_ft - plane->ridge_ft) / 2),
     };
     return 0;

@@ -8,6 +8,7 @@
  * where the main eave does. */
 static const double SHORTEST_FT = 0.1;
 
+/* An odd plane brings its own plan area: a wing cuts a triangle out of it. */
 static size_t add_plane(struct layout *out, struct layout_plane plane)
 {
     if (!plane.odd)
@@ -52,6 +53,7 @@ static double outline_length(const struct footprint *roof)
            + 2 * (roof->form == ROOF_HIP ? roof->eave_overhang_ft : roof->rake_overhang_ft);
 }
 
+/* The names below are those a job's facts refer to: a change here changes what jobs say. */
 static void lay_gable(struct layout *out, const struct footprint *roof)
 {
     static const char *const FRONT[] = {"front", "front eave", "front left rake",
@@ -130,6 +132,8 @@ static void add_notched(struct layout *out, const struct footprint *roof, double
     add_edge(out, "right valley, main side", LAYOUT_VALLEY, plane, valley);
 }
 
+/* One side of the wing, from its eave to its ridge: the upper edge is longer by as much
+ * as the ridge runs into the main slope. */
 static void add_wing_plane(struct layout *out, const char *const names[4],
                            const struct footprint *roof, double half_ft)
 {
@@ -154,6 +158,7 @@ static const char *lay_cross_gable(struct layout *out, const struct footprint *r
     static const char *const RIGHT[] = {"wing right", "wing right eave", "wing right rake",
                                         "right valley, wing side"};
     const double half = roof->wing_width_ft / 2 + roof->eave_overhang_ft;
+    /* Where the wing's eave begins, from the left end of the main eave: both overhang. */
     const double left = wing_left_ft + roof->rake_overhang_ft - roof->eave_overhang_ft;
     if (!isfinite(left) || wing_left_ft < 0)
         return "the wing's left wall must stand 0 ft or more from the left end wall";
@@ -210,6 +215,8 @@ int trade_layout(struct layout *out, const struct footprint *roof, double wing_l
         break;
     }
     sort_edges(out);
+    /* With a porch or a wing the outline is no rectangle, and which width counts is left
+     * open. */
     if (roof->form != ROOF_GABLE_PORCH && roof->form != ROOF_CROSS_GABLE)
         out->least_width_ft = fmin(outline_length(roof), outline_width(roof));
     return *why == NULL ? 0 : -1;

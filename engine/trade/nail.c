@@ -17,6 +17,8 @@ static int is_gravity(double x)
     return x > 0 && x <= 1;
 }
 
+/* Pounds per inch of shank: constant x gravity^exponent x diameter (nail.h names the
+ * equations). */
 static double withdrawal(double constant, double exponent, double gravity, double shank_in)
 {
     if (!is_gravity(gravity) || !positive(shank_in))
@@ -74,6 +76,7 @@ int trade_nail_capacity(struct nail_capacity *out, const struct nail *nail,
     *why = refusal(nail, nailing);
     if (*why != NULL)
         return -1;
+    /* Only what is in the framing holds; of a ringed nail only its rings do. */
     double held = nail->length_in - nailing->panel_in;
     double per_in = trade_withdrawal_smooth(nailing->framing_gravity, nail->shank_in);
     if (nail->ring_in > 0) {
@@ -84,6 +87,8 @@ int trade_nail_capacity(struct nail_capacity *out, const struct nail *nail,
     const double head_lb
         = trade_pull_through_lb(nailing->panel_gravity, nail->head_in, nailing->panel_in)
         * nailing->duration * nailing->wet_pull_through;
+    /* The nail gives way where it is weaker: out of the framing, or its head through the
+     * panel. */
     *out = (struct nail_capacity){
         .penetration_in = held,
         .withdrawal_lb = out_lb,
@@ -98,5 +103,6 @@ double trade_nail_spacing_in(double capacity_lb, double support_spacing_in, doub
 {
     if (!positive(capacity_lb) || !positive(support_spacing_in) || !positive(pressure_psf))
         return NAN;
+    /* Each nail holds spacing x support spacing square inches of panel. */
     return capacity_lb / (support_spacing_in * pressure_psf) * SQIN_PER_SQFT;
 }

@@ -46,6 +46,7 @@ double trade_strips_per_square(double length_in, double exposure_in)
                                                       : NAN;
 }
 
+/* Each course shows its width less the lap: so much more goes on than shows. */
 double trade_lapped_sqft(double net_sqft, double width_in, double lap_in)
 {
     if (!not_negative(net_sqft) || !not_negative(lap_in) || !divides(width_in)
@@ -73,6 +74,7 @@ double trade_panel_nails(double length_in, double width_in, double support_in, d
     if (!divides(length_in) || !divides(width_in) || !divides(support_in) || !divides(edge_in)
         || !divides(field_in) || support_in > length_in)
         return NAN;
+    /* n bays have n + 1 lines of nails: the outer two at the edge spacing, n - 1 between. */
     const double bays = trade_purchase(length_in, 0, support_in);
     return 2 * nails_on_line(width_in, edge_in) + (bays - 1) * nails_on_line(width_in, field_in);
 }

@@ -37,6 +37,8 @@ double trade_vent_units_sqin(double count, double each_sqin)
     return product(count, each_sqin);
 }
 
+/* A screen or louver lets through the gross opening divided by its multiplier, which is 1
+ * or more. */
 double trade_vent_net_sqin(double gross_sqin, double multiplier)
 {
     return not_negative(gross_sqin) && multiplier >= 1 && isfinite(multiplier)
@@ -59,10 +61,13 @@ int trade_vent_split(struct vent_split *out, double needed_sqin, double high_per
     if (!not_negative(needed_sqin) || !not_negative(high_percent) || high_percent > 100)
         return -1;
     out->high_sqin = needed_sqin * high_percent / 100;
+    /* By difference, so that the two always add up. */
     out->low_sqin = needed_sqin - out->high_sqin;
     return 0;
 }
 
+/* How many more (feet or units) make up what is lacking: whole ones, none when nothing is
+ * lacking. */
 static double more(double short_sqin, double each_sqin)
 {
     if (!isfinite(short_sqin) || !divides(each_sqin))
@@ -80,6 +85,7 @@ double trade_vent_more_units(double short_sqin, double each_sqin)
     return more(short_sqin, each_sqin);
 }
 
+/* boost is what a steep or dark roof adds: a factor of 1 or more. */
 double trade_fan_cfm(double area_sqft, double cfm_per_sqft, double boost)
 {
     return boost >= 1 ? product(product(area_sqft, cfm_per_sqft), boost) : NAN;

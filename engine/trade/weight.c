@@ -19,6 +19,7 @@ static double product(double a, double b)
     return not_negative(a) && not_negative(b) ? a * b : NAN;
 }
 
+/* Nothing is divided by 0: NAN. */
 static double quotient(double a, double b)
 {
     return not_negative(a) && b > 0 && isfinite(b) ? a / b : NAN;
@@ -50,6 +51,7 @@ double trade_dead_load_psf(const double *layers_psf, size_t count)
     return total;
 }
 
+/* The slope's own weight on the level foot below it: a steep roof weighs more there. */
 double trade_plan_load_psf(double slope_psf, double pitch)
 {
     return product(slope_psf, trade_slope_factor(pitch));
@@ -70,6 +72,7 @@ double trade_bed_cuyd(double length_ft, double width_ft, double side_ft)
     return quotient(product(product(length_ft, width_ft), side_ft), CUFT_PER_CUYD);
 }
 
+/* Loads by room and by weight; the truck makes the larger number of trips. */
 int trade_haul(struct trade_loads *out, double heap_cuyd, double weight_lb, double bed_cuyd,
                double payload_lb)
 {
@@ -89,5 +92,6 @@ double trade_stack_psf(double bundles, double bundle_lb, double area_sqft)
 double trade_stack_most(double bundle_lb, double area_sqft, double limit_psf)
 {
     const double most = quotient(product(area_sqft, limit_psf), bundle_lb);
+    /* Rounded down, but a rounding error under a whole bundle does not cost one. */
     return isfinite(most) ? floor(most * (1 + 1e-9)) : NAN;
 }

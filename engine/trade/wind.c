@@ -2,9 +2,12 @@
 
 #include <math.h>
 
+/* Half the density of air at sea level, in psf per mph squared, and how pressure falls
+ * with height above the sea (ASCE 7-16 26.10-1 and 26.9). */
 static const double PSF_PER_MPH_SQUARED = 0.00256;
 static const double KE_PER_FT = 0.0000362;
 
+/* False for NAN too. */
 static int not_negative(double x)
 {
     return x >= 0 && isfinite(x);
@@ -15,6 +18,8 @@ static int positive(double x)
     return x > 0 && isfinite(x);
 }
 
+/* The root of 0.6, the load factor between strength and allowable stress (IRC R301.2.1.3
+ * tabulates it). */
 double trade_vult_to_vasd(double vult_mph)
 {
     return not_negative(vult_mph) ? vult_mph * sqrt(0.6) : NAN;
@@ -31,6 +36,8 @@ double trade_wind_kz(double height_ft, const struct wind_profile *profile)
         || !positive(profile->zg_ft) || !positive(profile->least_ft)
         || !not_negative(profile->floor))
         return NAN;
+    /* Below the least height the exposure counts as at it; above the gradient height the
+     * power law does not hold. */
     const double z = fmax(height_ft, profile->least_ft);
     if (z > profile->zg_ft)
         return NAN;
