@@ -12,8 +12,11 @@
 #include <string.h>
 #include <strings.h>
 
+/* More items of a list than any house has; more bytes of an answer than anybody types. */
 enum { ITEMS_MOST = 200, LONGEST = 8192 };
 
+/* One answer being read: the field it is for, names it may give, and where a refusal is
+ * put in words. */
 struct reading {
     const struct field *field;
     const struct answer_names *names;
@@ -48,6 +51,7 @@ static int by_words(const char *words, const char *const *items, size_t count)
     return -1;
 }
 
+/* Words before numbers: a choice may itself be written in digits. */
 static int which_choice(const struct reading *reading, const char *words)
 {
     const struct field *field = reading->field;
@@ -85,6 +89,7 @@ static cJSON *read_yes_no(const struct reading *reading, const char *words)
     return refuse(reading, words, "y or n");
 }
 
+/* In the field's unit, whatever unit was typed. */
 static cJSON *read_number(const struct reading *reading, const char *words)
 {
     char why[MEASURE_WHY];
@@ -95,6 +100,7 @@ static cJSON *read_number(const struct reading *reading, const char *words)
     return NULL;
 }
 
+/* In small letters, as the catalogue's pattern has slopes: people type "22.6 Deg". */
 static cJSON *read_slope(const struct reading *reading, const char *words)
 {
     char lower[64];
@@ -129,6 +135,7 @@ static cJSON *read_text(const struct reading *reading, const char *given)
 {
     char words[LONGEST];
     const size_t length = strlen(given);
+    /* Quotes keep "2" a name where a bare 2 picks the second of those listed. */
     const bool quoted = length > 2 && given[0] == '"' && given[length - 1] == '"';
     cut(words, given + quoted, given + length - quoted);
     const struct answer_names *names = reading->names;
@@ -188,6 +195,7 @@ static cJSON *read_one(const struct reading *reading, const char *words)
     return refuse(reading, words, "a fact: this is a group of them");
 }
 
+/* A list typed with commas or semicolons; one piece that does not read spoils all. */
 static cJSON *read_several(const struct reading *reading, const char *words)
 {
     char piece[LONGEST];
@@ -222,6 +230,7 @@ static bool is_readable(const char *words)
 bool answer_read(cJSON **out, const struct field *field, const struct answer_names *names,
                  const char *words, struct text *why)
 {
+    /* A buffer of each answer's own: the words stay the caller's. */
     char trimmed[LONGEST];
     const struct reading reading = {field, names, why};
     *out = NULL;

@@ -6,6 +6,7 @@
 #include <stdint.h>
 #include <string.h>
 
+/* How rule files write each type, and how messages say it. */
 static const struct {
     const char *word, *said;
 } TYPES[] = {
@@ -28,6 +29,7 @@ const char *field_type_said(enum field_type type)
     return TYPES[type].said;
 }
 
+/* -1 for none, so that the loader can name the choices. */
 int field_type_by_word(const char *word)
 {
     for (size_t i = 0; i < sizeof(TYPES) / sizeof(TYPES[0]); i++)
@@ -45,6 +47,7 @@ int fields_start(struct fields *fields)
     fields->root->name = "";
     fields->root->path = "";
     fields->root->type = FIELD_GROUP;
+    /* What a field does not say for itself it has from here, down through its groups. */
     fields->root->stage = "permit";
     fields->root->answer = FIELD_ANSWERS[0];
     return 0;
@@ -66,6 +69,7 @@ struct field *fields_child(const struct field *parent, const char *name)
 
 /* Paths ------------------------------------------------------------------- */
 
+/* As fields_child, for a name inside a longer path. */
 static struct field *child_n(const struct field *parent, const char *name, size_t length)
 {
     for (struct field *child = parent->first_child; child != NULL; child = child->next)
@@ -106,6 +110,8 @@ struct field *fields_find(const struct fields *fields, const char *path)
 
 /* Near names -------------------------------------------------------------- */
 
+/* Stricter than nearest.h for short names: of two or three letters nearly every word is a
+ * near one. */
 bool fields_plausible(const char *wanted, size_t distance)
 {
     const size_t length = strlen(wanted);
@@ -133,6 +139,7 @@ static const struct field *field_after(const struct field *at)
     return at == NULL ? NULL : at->next;
 }
 
+/* The first pass finds how near the nearest is, the second lists all as near. */
 size_t fields_namesakes(const struct fields *fields, const char *name,
                         const struct field *found[FIELDS_NAMESAKES])
 {
@@ -146,6 +153,7 @@ size_t fields_namesakes(const struct fields *fields, const char *name,
     for (const struct field *at = field_after(fields->root); at != NULL; at = field_after(at)) {
         if (nearest_distance(name, at->name) != nearest.distance)
             continue;
+        /* So many alike ("notes", "width_in") help nobody. */
         if (count == FIELDS_NAMESAKES)
             return 0;
         found[count++] = at;
@@ -178,6 +186,7 @@ const char *fields_nearest_path(const struct fields *fields, const char *path)
     }
     if (at != NULL)
         return at->path;
+    /* No part-by-part way leads there: the last name alone may still stand elsewhere. */
     for (const char *dot = strchr(path, '.'); dot != NULL; dot = strchr(dot + 1, '.'))
         last = dot + 1;
     const struct field *found[FIELDS_NAMESAKES];
@@ -210,6 +219,8 @@ static struct field *parent_of(struct fields *fields, const char *path, const ch
                                 field_type_said(at->type));
             return NULL;
         }
+        /* A list's fields are declared as "roof.slopes[].pitch", so that a path says by
+         * itself what repeats. */
         if (part.brackets != (at->type == FIELD_LIST)) {
             *why = arena_format(&fields->arena, "\"%s\" is a %s: write \"%s%s.\" before its fields",
                                 at->path, field_type_said(at->type), at->path,
@@ -231,6 +242,8 @@ static const char **copy_choices(struct arena *arena, const struct field *spec)
     return choices;
 }
 
+/* Everything is copied into the catalogue's arena: the spec's texts are Lua's, which
+ * moves on. */
 static struct field *copy_spec(struct fields *fields, const char *path, const char *name,
                                const struct field *spec)
 {
@@ -252,6 +265,7 @@ static struct field *copy_spec(struct fields *fields, const char *path, const ch
     return arena->failed ? NULL : field;
 }
 
+/* At the end: the order of declaration is the order in which questions are asked. */
 static void link_child(struct field *parent, struct field *child)
 {
     child->parent = parent;
@@ -285,6 +299,8 @@ struct field *fields_add(struct fields *fields, const char *path, const struct f
     return added;
 }
 
+/* NULL when references of this field can be followed: to a list outside all lists, whose
+ * items have names. */
 static const char *why_dangling(struct fields *fields, const struct field *reference)
 {
     const struct field *list = fields_find(fields, reference->refers);
@@ -304,6 +320,7 @@ static const char *why_dangling(struct fields *fields, const struct field *refer
     return NULL;
 }
 
+/* Looked for when all files are in, since a list may be declared after what refers to it. */
 const struct field *fields_dangling(struct fields *fields, const char **why)
 {
     *why = NULL;

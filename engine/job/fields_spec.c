@@ -18,6 +18,8 @@ static const char *const COUNTS[] = {
     "nails", "layers", "plies", "days", "squares", "count", "year",
 };
 
+/* Where the answer is to be had: at the desk, on the product's wrapper, from a paper,
+ * from the building department, on the roof, in the attic. */
 const char *const FIELD_ANSWERS[] = {"desk",       "wrapper", "paper",
                                      "department", "roof",    "attic", NULL};
 
@@ -37,12 +39,15 @@ static bool among(const char *const *words, size_t count, const char *word)
     return false;
 }
 
+/* Whole parts only: "begin" does not end in "in". */
 static bool ends_in(const char *name, const char *unit)
 {
     const size_t n = strlen(name), u = strlen(unit);
     return n >= u && strcmp(name + n - u, unit) == 0 && (n == u || name[n - u - 1] == '_');
 }
 
+/* Names carry their unit, so that a job reads without the catalogue: "width_in",
+ * "area_sqft". */
 static const char *measure_in_name(const char *name)
 {
     for (size_t i = 0; i < sizeof(MEASURES) / sizeof(MEASURES[0]); i++)
@@ -56,6 +61,7 @@ static bool is_number(enum field_type type)
     return type == FIELD_NUMBER || type == FIELD_INTEGER || type == FIELD_NUMBERS;
 }
 
+/* A job writes these names, and so do paths: nothing in them may need quoting. */
 static bool name_sound(const char *path, const char *name)
 {
     size_t parts = 1;
@@ -69,6 +75,7 @@ static bool name_sound(const char *path, const char *name)
     return true;
 }
 
+/* These return what is wrong with a declaration, in words; NULL when nothing is. */
 static const char *unit_wrong(struct arena *arena, const char *name, const struct field *spec)
 {
     const char *in_name = measure_in_name(name);
@@ -77,6 +84,7 @@ static const char *unit_wrong(struct arena *arena, const char *name, const struc
     if (spec->unit == NULL)
         return in_name == NULL ? NULL
             : arena_format(arena, "the name ends in \"%s\", but no unit is given", in_name);
+    /* Counts need not stand in the name, but may not contradict it. */
     if (among(COUNTS, sizeof(COUNTS) / sizeof(COUNTS[0]), spec->unit) && in_name == NULL)
         return NULL;
     if (in_name != NULL ? strcmp(in_name, spec->unit) == 0 : ends_in(name, spec->unit))
@@ -93,6 +101,8 @@ static bool range_is_whole(const struct field *spec)
 
 static const char *range_wrong(const struct field *spec)
 {
+    /* What a range bounds depends on the type: the value, or how many characters or
+     * items. */
     if (!spec->has_least && !spec->has_most)
         return NULL;
     if ((spec->has_least && !isfinite(spec->least)) || (spec->has_most && !isfinite(spec->most)))
@@ -169,6 +179,7 @@ bool fields_spec_sound(struct fields *fields, const char *path, const char *name
                             "department, roof, attic", spec->answer);
         return false;
     }
+    /* The first thing wrong is enough: one declaration is one line. */
     *why = unit_wrong(&fields->arena, name, spec);
     if (*why == NULL)
         *why = range_wrong(spec);

@@ -5,6 +5,7 @@
 
 #include <string.h>
 
+/* Overhangs are stated in inches, as they are measured; the arithmetic is in feet. */
 static const double IN_PER_FT = 12;
 
 static const char *const FORMS[] = {
@@ -12,12 +13,16 @@ static const char *const FORMS[] = {
     [ROOF_SHED] = "shed", [ROOF_CROSS_GABLE] = "cross_gable",
 };
 
+/* A group of the footprint as it is read: what was found so far, the group (NULL when it
+ * is not there) and its field in the catalogue. */
 struct reading {
     struct footprint_facts *out;
     const cJSON *group;
     const struct field *field;
 };
 
+/* What validation will refuse must not be laid out first: the same range is looked at
+ * here. */
 static bool in_range(double value, const struct field *field)
 {
     return (!field->has_least || value >= field->least)
@@ -63,6 +68,7 @@ static double number_of(const struct reading *from, const char *name, const char
     return cJSON_IsNumber(node) ? node->valuedouble : 0;
 }
 
+/* The words as the job has them go into the planes; *rise is for the arithmetic. */
 static const char *slope_of(const struct reading *from, const char *name, const char *pointer,
                             double *rise)
 {

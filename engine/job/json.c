@@ -18,6 +18,8 @@ static void drop_negative_zeros(cJSON *node)
     }
 }
 
+/* Two readers, one after the other: ours for strictness and for lines and columns, then
+ * cJSON to build the tree. Whatever ours lets through cJSON must take whole. */
 int json_read(cJSON **out, const char *text, size_t length, const char *file,
               struct problems *problems)
 {
@@ -37,6 +39,8 @@ int json_read(cJSON **out, const char *text, size_t length, const char *file,
         problem_out_of_memory(problems);
         return -1;
     }
+    /* The two do not agree on where the job ends: a fault of ours, but never one to pass
+     * over. */
     if (end != text + value_end) {
         problem_at_line(problems, PROBLEM_JOB, file, 0, 0, "was not read to its end");
         cJSON_Delete(job);
@@ -47,6 +51,7 @@ int json_read(cJSON **out, const char *text, size_t length, const char *file,
     return 0;
 }
 
+/* Owns value from the start: it is in the tree, or freed. */
 bool json_set(cJSON *object, const char *key, cJSON *value)
 {
     if (value == NULL)

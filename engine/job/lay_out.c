@@ -34,6 +34,7 @@ struct laying {
     struct problems *problems;
 };
 
+/* null counts as absent everywhere in a job. */
 static bool is_absent(const cJSON *node)
 {
     return node == NULL || cJSON_IsNull(node);
@@ -41,6 +42,7 @@ static bool is_absent(const cJSON *node)
 
 /* Facts ------------------------------------------------------------------------ */
 
+/* Marked as the plan's, so that reports can tell it from what the job says. */
 static void set_fact(struct laying *laying, cJSON *group, const char *key, cJSON *value)
 {
     origin_mark(value, ORIGIN_PLAN);
@@ -48,6 +50,7 @@ static void set_fact(struct laying *laying, cJSON *group, const char *key, cJSON
         problem_out_of_memory(laying->problems);
 }
 
+/* The same thing said twice, differently: which one is meant only the writer knows. */
 static void disagree(struct laying *laying, const char *pointer, const char *key,
                      const char *said, const char *laid)
 {
@@ -80,6 +83,7 @@ static void put_number(struct laying *laying, cJSON *group, const char *pointer,
     }
 }
 
+/* "6:12" and "6/12" are one slope. */
 static bool same_words(const char *a, const char *b)
 {
     double first = 0, second = 0;
@@ -148,6 +152,8 @@ static cJSON *item_of(struct laying *laying, cJSON *list, const char *name, stru
     return item;
 }
 
+/* An item beside the footprint may only tell more of a plane, edge or valley that the
+ * form has. */
 static void report_name(struct laying *laying, const char *list, size_t index, const char *name,
                         const char *const names[], size_t count)
 {
@@ -195,6 +201,7 @@ static void check_names(struct laying *laying, const cJSON *list, const char *wh
 
 /* What is said once for all ----------------------------------------------------- */
 
+/* A reference said once for all counts only if the job names what it refers to. */
 static bool is_named(const cJSON *job, const char *refers, const char *name)
 {
     const cJSON *item = NULL; /* of a list of the job itself: "decks" */
@@ -350,6 +357,7 @@ static void write_roof(struct laying *laying)
     put_words(laying, laying->roof, "/roof", "form", form_said(laying->facts->roof.form));
     if (!laying->whole)
         return;
+    /* Totals for the takeoff: those of the whole roof, not of one side of each edge. */
     put_number(laying, laying->roof, "/roof", "ridge_ft", laying->layout->ridge_ft, "ft");
     put_number(laying, laying->roof, "/roof", "hip_ft", laying->layout->hip_ft, "ft");
     put_number(laying, laying->roof, "/roof", "valley_ft", laying->layout->valley_ft, "ft");
@@ -408,6 +416,7 @@ void lay_out(cJSON *job, const struct fields *fields, const char *file,
     footprint_facts_read(job, fields, &facts);
     if (facts.group == NULL)
         return;
+    /* Nothing can be laid out without the form, not even names. */
     if (!facts.form_known) {
         set_aside(job);
         return;

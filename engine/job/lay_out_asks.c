@@ -59,10 +59,12 @@ const char *lay_out_asks(const cJSON *job, const struct fields *fields, const ch
     footprint_facts_read(job, fields, &facts);
     if (facts.group == NULL)
         return pointer;
+    /* One dimension of the plan stands for every plane and edge that follows from it. */
     if (facts.lacking != NULL && is_laid_out(pointer))
         return arena_copy(arena, facts.lacking);
     const char *group = speaks_for(job, pointer), *last = strrchr(pointer, '/');
     const struct field *field = group == NULL ? NULL : fields_child(facts.field, group);
+    /* Only what can be said once for all is asked for once. */
     if (field == NULL || fields_child(field, last + 1) == NULL)
         return pointer;
     return arena_format(arena, "/roof/footprint/%s%s", group, last);

@@ -33,6 +33,7 @@ static void add_wrapped(struct text *out, size_t indent, const char *text)
     text_add(out, "\n");
 }
 
+/* Of texts and lists the range is a length; of a slope, rise in 12. */
 static void add_range(struct text *out, const struct field *field)
 {
     const bool lengths = field->type == FIELD_TEXT || field->type == FIELD_LIST
@@ -60,6 +61,7 @@ static void add_choices(struct text *out, const struct field *field)
         text_addf(out, "%s%s", i == 0 ? ": " : ", ", field->choices[i]);
 }
 
+/* A fact: path, type and range, when it is known or measured, and its question. */
 static void add_field(struct text *out, const struct field *field)
 {
     struct text about = TEXT_EMPTY;
@@ -95,6 +97,7 @@ static void add_under(struct text *out, const struct field *parent)
     }
 }
 
+/* A top-level group with all that is in it, under the group's own question. */
 static void add_topic(struct text *out, const struct field *topic)
 {
     if (out->length > 0)
@@ -120,6 +123,7 @@ static void add_all(struct text *out, const struct field *root)
             add_topic(out, f);
 }
 
+/* 0, or -1 when out of memory; 1 when there is no such topic. */
 int listing_of_fields(const struct fields *fields, const char *topic, struct text *out)
 {
     if (topic == NULL) {

@@ -7,6 +7,7 @@
 
 /* Writing ------------------------------------------------------------------------ */
 
+/* Never in the middle of a character. */
 size_t path_quotable(const char *text, size_t length, size_t most)
 {
     if (length <= most)
@@ -16,6 +17,8 @@ size_t path_quotable(const char *text, size_t length, size_t most)
     return most;
 }
 
+/* RFC 6901: "~" is written ~0 and "/" ~1. A name longer than any field's is shortened: it
+ * is an unknown one, and only quoted. */
 void path_add(struct text *pointer, const char *name, size_t length)
 {
     const size_t shown = path_quotable(name, length, PATH_LONGEST_NAME);
@@ -48,6 +51,7 @@ void path_cut(struct text *pointer, size_t length)
 const char *path_key(struct arena *arena, const char *pointer, const char *key)
 {
     const size_t start = strlen(pointer);
+    /* Twice the key's length, as every byte of it may need an escape. */
     char *text = arena_alloc(arena, start + 2 * strlen(key) + 2);
     if (text == NULL)
         return "";
@@ -72,6 +76,7 @@ const char *path_item(struct arena *arena, const char *pointer, size_t index)
     return text == NULL ? "" : text;
 }
 
+/* From a dotted path of the catalogue to a pointer below the one given. */
 const char *path_below(struct arena *arena, const char *pointer, const char *path)
 {
     char part[PATH_LONGEST_NAME];
@@ -94,6 +99,7 @@ size_t path_step_length(const char *pointer)
     return *pointer == '/' ? 1 + strcspn(pointer + 1, "/") : 0;
 }
 
+/* A step of digits is an item of a list: no field's name begins with one. */
 bool path_step_is_item(const char *pointer)
 {
     const size_t length = path_step_length(pointer);
@@ -112,6 +118,7 @@ bool path_step(const char **pointer, char step[PATH_LONGEST_STEP])
             byte = *++at == '0' ? '~' : '/';
         step[length++] = byte;
     }
+    /* A step too long for any field comes out empty, which finds nothing. */
     step[length < PATH_LONGEST_STEP ? length : 0] = '\0';
     *pointer = end;
     return true;
@@ -136,6 +143,7 @@ const cJSON *path_find(const cJSON *job, const char *pointer)
     return job;
 }
 
+/* The catalogue has no items: steps of digits are passed over. */
 const struct field *path_field(const struct fields *fields, const char *pointer)
 {
     char step[PATH_LONGEST_STEP];
@@ -147,12 +155,14 @@ const struct field *path_field(const struct fields *fields, const char *pointer)
     return field;
 }
 
+/* An empty name names nothing. */
 static const char *name_of(const cJSON *item)
 {
     const cJSON *name = cJSON_GetObjectItemCaseSensitive(item, "name");
     return cJSON_IsString(name) && name->valuestring[0] != '\0' ? name->valuestring : NULL;
 }
 
+/* The innermost item with a name wins: "main attic" rather than the house it is in. */
 const char *path_item_name(const cJSON *job, const char *pointer)
 {
     char step[PATH_LONGEST_STEP];
@@ -179,6 +189,8 @@ static const cJSON *item_named(const cJSON *list, const char *name)
     return NULL;
 }
 
+/* Follows one pointer through two jobs. Items of lists go together by their names, not
+ * their numbers: a plane added in front moves all others. *path gets the way in words. */
 struct path_pair path_pair(const cJSON *a, const cJSON *b, const char *pointer, struct text *path)
 {
     char step[PATH_LONGEST_STEP];
@@ -208,6 +220,7 @@ static cJSON *make_group(cJSON *parent, const char *step, const cJSON *old)
     return json_set(parent, step, group) ? group : NULL;
 }
 
+/* Groups are made on the way, items are not: which item of a list would be a guess. */
 static cJSON *step_into(cJSON *from, const char *step)
 {
     if (cJSON_IsArray(from)) {
@@ -232,6 +245,7 @@ static bool put_last(cJSON *group, const char *step, cJSON *value)
         : cJSON_AddItemToObject(group, step, value);
 }
 
+/* Owns value from the start, as json_set. */
 bool path_set(cJSON *job, const char *pointer, cJSON *value)
 {
     char step[PATH_LONGEST_STEP];

@@ -15,6 +15,7 @@ static size_t character_at(const struct scan *scan, size_t at)
     return length == 0 ? 1 : length;
 }
 
+/* Counted only when something is reported: a column is a character, not a byte. */
 static int column_of(const struct scan *scan, size_t at)
 {
     int column = 1;
@@ -23,6 +24,8 @@ static int column_of(const struct scan *scan, size_t at)
     return column;
 }
 
+/* False when nothing more is to be listed; the last place in the list says that more
+ * follows. */
 bool scan_counts(struct scan *scan)
 {
     scan->found++;
@@ -72,6 +75,7 @@ static const char *expected_said(const struct scan *scan)
     return "";
 }
 
+/* For habits from other languages. */
 static const char *hint_for(char c)
 {
     switch (c) {
@@ -99,6 +103,7 @@ static void found_said(const struct scan *scan, char out[64])
         snprintf(out, 64, "\"%.*s\"", (int)length, from);
 }
 
+/* After a wrong token nothing that follows can be trusted: one report, and an end. */
 static void stop_unexpected(struct scan *scan)
 {
     const char c = scan->text[scan->at];
@@ -125,6 +130,7 @@ static void value_done(struct scan *scan)
     scan->value_end = scan->at;
 }
 
+/* Keys of all open levels stand on one stack; a level knows where its own begin. */
 static void open_level(struct scan *scan, bool object)
 {
     if (scan->depth == JSON_DEEPEST) {
@@ -147,6 +153,8 @@ static void close_level(struct scan *scan)
     value_done(scan);
 }
 
+/* At the top only an object will do, but a text that is something else is still read
+ * through for other faults. */
 static void read_value(struct scan *scan, char c)
 {
     if (scan->depth == 0 && c != '{' && (c == '[' || c == '"' || scan_is_word(c)))
@@ -188,6 +196,8 @@ static void read_comma(struct scan *scan, char c)
     }
 }
 
+/* One token, by what may come next: the grammar of RFC 8259 as a small machine, without
+ * recursion. */
 static void scan_next(struct scan *scan)
 {
     const char c = scan->text[scan->at];
@@ -248,6 +258,8 @@ static void read_mark(struct scan *scan)
     }
 }
 
+/* Reports everything wrong that does not make the rest unreadable: bad escapes, numbers
+ * and repeated keys do not stop it. */
 size_t scan_text(const char *text, size_t length, const char *file,
                  struct problems *problems, size_t *value_end)
 {

@@ -13,6 +13,7 @@ static unsigned long hex_value(const char *digits)
     return strtoul(four, NULL, 16);
 }
 
+/* The bytes of a code point; the escapes were found sound before. */
 static size_t put_utf8(char *to, unsigned long code)
 {
     if (code < 0x80) {
@@ -61,6 +62,8 @@ static const char *decode(struct scan *scan, const char *from, size_t *length)
     return text;
 }
 
+/* Doubling; the keys of a level are dropped when it closes, so the most there ever are is
+ * what is open at once. */
 static bool keys_grow(struct scan *scan)
 {
     if (scan->key_count < scan->key_capacity)
@@ -113,6 +116,7 @@ static void add_pointer(const struct scan *scan, struct text *out)
 {
     for (size_t i = 0; i + 1 < scan->depth; i++) {
         const struct scan_level *level = &scan->levels[i];
+        /* The last key before the inner level began is the one it belongs to. */
         const struct scan_key *keys_end = scan->keys + scan->levels[i + 1].first_key;
         if (level->object)
             path_add(out, keys_end[-1].text, keys_end[-1].length);
@@ -154,6 +158,8 @@ static bool mark_repeated(struct scan_key *keys, size_t count)
     return repeated;
 }
 
+/* Called at an object's closing brace: all its keys are in, those of inner objects
+ * dropped. */
 void scan_keys_close(struct scan *scan)
 {
     const size_t first = scan->levels[scan->depth - 1].first_key;

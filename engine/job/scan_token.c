@@ -31,6 +31,7 @@ static long hex_four(const struct scan *scan, size_t at)
     return code;
 }
 
+/* UTF-16 writes a character past U+FFFF as a high half and a low half. */
 static bool is_high(long code)
 {
     return code >= 0xD800 && code <= 0xDBFF;
@@ -104,6 +105,8 @@ static bool scan_character(struct scan *scan)
     return c >= 0x20;
 }
 
+/* Goes on after a bad character, so that all of a text's faults are listed; a line break
+ * is taken for a forgotten quote, and ends the scan. */
 bool scan_string(struct scan *scan)
 {
     const size_t from = scan->at++;
@@ -126,6 +129,7 @@ bool scan_string(struct scan *scan)
     return false;
 }
 
+/* What numbers and bare words are made of; enough is taken to quote a wrong one whole. */
 bool scan_is_word(char c)
 {
     const bool ascii = (unsigned char)c < 0x80;
@@ -178,6 +182,7 @@ static double number_of(const char *word)
 static void check_number(struct scan *scan, size_t at, const char *word)
 {
     const double value = fabs(number_of(word));
+    /* A zero is one whatever its exponent. */
     const char *digit = word + strcspn(word, "123456789eE");
     const bool zero = *digit == '\0' || *digit == 'e' || *digit == 'E';
     if (value > NUMBER_MOST)

@@ -12,6 +12,8 @@ struct building {
     bool failed;
 };
 
+/* Owns node from the start. A NULL `to` is what an earlier failed put returned: the
+ * failure is noted and passes through. */
 static cJSON *put(struct building *building, cJSON *to, const char *key, cJSON *node)
 {
     const bool put_in = node != NULL && to != NULL
@@ -33,6 +35,7 @@ static void put_number(struct building *building, cJSON *to, const char *key, do
     put(building, to, key, cJSON_CreateNumber(number));
 }
 
+/* What JSON Schema calls the two bounds depends on the type. */
 static void put_range(struct building *building, cJSON *to, const struct field *field,
                       const char *least, const char *most)
 {
@@ -65,6 +68,7 @@ static void put_choices(struct building *building, cJSON *to, const struct field
         put(building, choices, NULL, cJSON_CreateNull());
 }
 
+/* The question and what the schema has no word for: unit, list referred to, stage. */
 static void put_said(struct building *building, cJSON *to, const struct field *field)
 {
     if (field->ask != NULL)
@@ -94,6 +98,7 @@ static void put_properties(struct building *building, cJSON *to, const struct fi
             required = put(building, to, "required", cJSON_CreateArray());
         put_text(building, required, NULL, f->name);
     }
+    /* A partial catalogue lets fields pass that it does not know. */
     if (!building->fields->partial)
         put(building, to, "additionalProperties", cJSON_CreateFalse());
 }
@@ -107,6 +112,7 @@ static void put_items(struct building *building, cJSON *to, const struct field *
     } else if (field->type == FIELD_NUMBERS) {
         put_text(building, items, "type", "number");
         put_range(building, items, field, "minimum", "maximum");
+        /* Nothing measured would meet any limit. */
         put_number(building, to, "minItems", 1);
         return;
     } else {

@@ -7,6 +7,7 @@
 #include <stdio.h>
 #include <string.h>
 
+/* Past the most, problems are counted and not listed. */
 void validate_report(struct validation *check, const char *format, ...)
 {
     check->found++;
@@ -27,6 +28,7 @@ void validate_report(struct validation *check, const char *format, ...)
                message);
 }
 
+/* Running out of memory ends it too: pointers would be wrong. */
 bool validate_full(const struct validation *check)
 {
     return check->found >= VALIDATE_MOST_PROBLEMS || check->pointer.failed || check->arena.failed;
@@ -118,6 +120,7 @@ static void report_unknown(struct validation *check, const struct field *parent,
     text_free(&hint);
 }
 
+/* What is measured at a later stage cannot have been: it is a plan in the wrong field. */
 static void check_stage(struct validation *check, const struct field *field)
 {
     if (field->measured && stage_by_word(field->stage) > (int)check->reached)
@@ -130,6 +133,8 @@ static bool is_absent(const cJSON *node)
     return node == NULL || cJSON_IsNull(node);
 }
 
+/* The pointer is lengthened for the missing field, then put back: so all through this
+ * file. */
 static void check_required(struct validation *check, const cJSON *group, const struct field *parent)
 {
     for (const struct field *f = parent->first_child; f != NULL; f = f->next) {
@@ -214,6 +219,7 @@ int validate_job_moved(const cJSON *job, const struct fields *fields,
         validate_report(&check, "a job is an object { ... }");
         return -1;
     }
+    /* Before the walk, which looks references up in them. */
     validate_names(&check, job);
     check_group(&check, job, fields->root);
     const bool out_of_memory = check.pointer.failed || check.arena.failed;

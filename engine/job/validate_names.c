@@ -26,6 +26,7 @@ static const cJSON *list_at(const cJSON *job, const char *path)
     }
 }
 
+/* By name, then place: of two alike the earlier is the first. */
 static int by_name(const void *a, const void *b)
 {
     const struct known_name *left = a, *right = b;
@@ -39,6 +40,8 @@ static int by_item(const void *a, const void *b)
     return (left->item > right->item) - (left->item < right->item);
 }
 
+/* Sorted, so that twins stand side by side and find_name can halve. Items that are no
+ * objects keep their numbers but give no name. */
 static void gather(struct validation *check, const cJSON *list, struct name_list *into)
 {
     const size_t items = (size_t)cJSON_GetArraySize(list);
@@ -119,6 +122,7 @@ static const struct name_list *find_list(const struct validation *check, const c
     return NULL;
 }
 
+/* Once a list, however many fields refer to it; one that the job lacks has no names. */
 static void add_list(struct validation *check, const cJSON *job, const char *refers)
 {
     struct name_list *list = arena_alloc(&check->arena, sizeof(*list));
@@ -134,6 +138,7 @@ static void add_list(struct validation *check, const cJSON *job, const char *ref
     report_twins(check, list);
 }
 
+/* Recursion is bounded by FIELDS_DEEPEST. */
 static void check_names_under(struct validation *check, const cJSON *job,
                               const struct field *parent)
 {

@@ -13,6 +13,7 @@
 
 /* Types ------------------------------------------------------------------- */
 
+/* JSON has no infinities, but a job made in memory by a host program may. */
 static bool is_finite_number(const cJSON *node)
 {
     return cJSON_IsNumber(node) && isfinite(node->valuedouble);
@@ -28,6 +29,7 @@ static bool is_choice(const cJSON *node, const struct field *field)
     return false;
 }
 
+/* An empty list of numbers fits no field: nothing was measured. */
 static bool items_fit(const cJSON *list, const struct field *field)
 {
     if (!cJSON_IsArray(list))
@@ -83,6 +85,7 @@ static void write_found(double value, const char *unit, char out[64])
         snprintf(out, 64, "%.15g", value);
 }
 
+/* The value itself where it is short; its kind where it is not. */
 static const char *found_said(struct validation *check, const cJSON *node)
 {
     if (cJSON_IsNumber(node)) {
@@ -134,6 +137,7 @@ static const char *choices_said(struct validation *check, const struct field *fi
     return said == NULL ? "" : said;
 }
 
+/* "a number, 0 to 6 layers". */
 static const char *number_expected(struct validation *check, const struct field *field,
                                    const char *kind)
 {
@@ -172,6 +176,7 @@ static const char *expected_said(struct validation *check, const struct field *f
 
 /* Values ------------------------------------------------------------------ */
 
+/* Closed at both ends, and exact: ranges are typed, not computed. */
 static bool in_range(double value, const struct field *field)
 {
     return (!field->has_least || value >= field->least)
@@ -201,6 +206,7 @@ static void check_length(struct validation *check, size_t length, const struct f
                     range);
 }
 
+/* The near choice is looked for on the way; it is not needed when the text is one. */
 static void check_choice(struct validation *check, const char *text, const struct field *field)
 {
     struct nearest nearest;
@@ -283,6 +289,7 @@ static void check_numeric(struct validation *check, const cJSON *node, const str
                     range, range[0] == '\0' ? "" : " expected");
 }
 
+/* First the JSON type, by which the rest is safe to read; then the value. */
 bool validate_value(struct validation *check, const cJSON *node, const struct field *field)
 {
     bool right = false;

@@ -8,6 +8,7 @@ enum { COLUMNS = 96, INDENT = 2 };
 /* Recursion here is bounded by JSON_DEEPEST. */
 static void add_flat(struct text *out, const cJSON *node);
 
+/* cJSON knows how numbers and texts are escaped. */
 static void add_printed(struct text *out, const cJSON *node)
 {
     char *printed = cJSON_PrintUnformatted(node);
@@ -51,6 +52,7 @@ static void add_flat(struct text *out, const cJSON *node)
     text_add(out, object ? " }" : "]");
 }
 
+/* Of a list the first item tells: lists are of one kind. */
 static bool is_plain(const cJSON *node)
 {
     if (cJSON_IsObject(node))
@@ -91,6 +93,7 @@ static void add_rows(struct text *out, const cJSON *node, int depth)
 static void add_filled(struct text *out, const cJSON *node, int depth)
 {
     const size_t indent = (size_t)(depth + 1) * INDENT;
+    /* Past the end, so that the first piece begins a line. */
     size_t column = COLUMNS + 1;
     for (const cJSON *child = node->child; child != NULL; child = child->next) {
         struct text piece = TEXT_EMPTY;
@@ -112,6 +115,8 @@ static void add_filled(struct text *out, const cJSON *node, int depth)
     }
 }
 
+/* `column` is where it begins, after its key. What is plain and fits stands in one line,
+ * but never at the top. */
 static void add_node(struct text *out, const cJSON *node, int depth, size_t column)
 {
     struct text flat = TEXT_EMPTY;
