@@ -11,6 +11,7 @@ static size_t decided_by(const struct question *question)
     return count;
 }
 
+/* The same fact lacking in several places is asked once, where it is lacking first. */
 static bool is_first(const struct questions *all, size_t index)
 {
     for (size_t i = 0; i < index; i++)
@@ -26,6 +27,7 @@ static void mark(struct result *result, const struct question *question)
         result->findings[question->waiting[i] - result->findings].asked = true;
 }
 
+/* At most so many places will be named. */
 static size_t places_of(const struct questions *all, const struct field *field)
 {
     size_t count = 0;
@@ -34,12 +36,14 @@ static size_t places_of(const struct questions *all, const struct field *field)
     return count;
 }
 
+/* Everything is copied into the result, which outlives the questions. */
 static struct asked asked_of(struct result *result, const struct questions *all, size_t index)
 {
     const struct field *field = all->items[index].field;
     const char **where = arena_array(&result->arena, places_of(all, field), sizeof(*where));
     struct asked asked = {.ask = arena_copy(&result->arena, field->ask), .where = where,
                           .answer = arena_copy(&result->arena, field->answer)};
+    /* Those before this one ask for other facts: it is the first of its own. */
     for (size_t i = index; where != NULL && i < all->count; i++) {
         const struct question *question = &all->items[i];
         if (question->field != field || decided_by(question) == 0)

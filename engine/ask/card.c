@@ -9,6 +9,8 @@
 
 static const char LAST_TITLE[] = "Also looked at";
 
+/* The card being made. Sections that are no part of the walk are filled on the way and
+ * placed when their lengths are known. */
 struct making {
     const struct prepared *ready;
     const cJSON *job;
@@ -20,6 +22,7 @@ struct making {
 
 /* Items ----------------------------------------------------------------------- */
 
+/* A rule that does not apply is no row. */
 static bool says_something(const struct finding *finding)
 {
     return finding->outcome != OUTCOME_NOT_APPLICABLE;
@@ -45,6 +48,7 @@ static const struct field *lacking(const struct making *making, const struct fin
     return path_field(&making->ready->law->book->fields, finding->lacks);
 }
 
+/* Of memory, or of a sister edition: nobody has read it in the book that binds here. */
 static bool recalled(const struct maker *makers, size_t count)
 {
     for (size_t i = 0; i < count; i++) {
@@ -55,6 +59,7 @@ static bool recalled(const struct maker *makers, size_t count)
     return false;
 }
 
+/* The texts stay the finding's: both results live as long as the card. */
 static void demand_from(struct card_item *item, const struct finding *finding)
 {
     item->demanded = finding->required.kind != VALUE_NONE;
@@ -122,6 +127,8 @@ static void add_item(struct making *making, struct card_section *walk, size_t in
     const struct finding *plan = &making->card->plan.findings[index];
     const struct finding *now = &making->card->now.findings[index];
     making->placed[index] = true;
+    /* Placed even when it is no row, so that the rest of the walk does not come to it
+     * again. */
     const bool asks = only_asks(making, now);
     if ((!says_something(plan) && !says_something(now)) || (asks && is_met(now)))
         return;
@@ -160,6 +167,7 @@ static void number_question(struct card *card, struct card_item *item,
     item->question = card->question_count;
 }
 
+/* In the order of the card, so that its numbers rise as it is read. */
 static void number_questions(struct making *making)
 {
     struct card *card = making->card;
@@ -187,6 +195,8 @@ static bool named_alone(const struct card_part *parts, const char *rule)
     return false;
 }
 
+/* A topic's name takes in all its rules of this stage, but for those that the card names
+ * by themselves somewhere; a rule's name takes it in whatever its stage. */
 static void add_named(struct making *making, struct card_section *section,
                       const struct card_part *parts, const char *name)
 {
@@ -219,6 +229,8 @@ static void section_end(struct card *card, const struct card_section *section)
         card->sections[card->section_count++] = *section;
 }
 
+/* In the order of the card's declaration (rules/cards.lua); what it does not name comes
+ * last, so that nothing of the stage is left out. */
 static void walk_over(struct making *making)
 {
     struct card *card = making->card;
@@ -278,12 +290,14 @@ static int badness(const struct card_item *item)
 /* The worst first, otherwise as it was. */
 static void sort_wrong(struct making *making, struct card_section *into)
 {
+    /* Three passes, so that equals keep their order. */
     for (int worst = 2; worst >= 0; worst--)
         for (size_t i = 0; i < making->wrong.count; i++)
             if (badness(&making->wrong.items[i]) == worst)
                 into->items[into->count++] = making->wrong.items[i];
 }
 
+/* The order of sections: what is wrong, the walk, what to ask the place, what was left. */
 static bool lay_out(struct making *making)
 {
     struct card *card = making->card;
@@ -344,6 +358,8 @@ void card_of_job(struct laws *laws, cJSON *job, const struct overrides *override
     struct rulebook *book = ready.law->book;
     struct making making = {.ready = &ready, .job = job, .card = card,
                             .arena = &card->now.arena};
+    /* The plan is judged as before the visit; `now` as if it had come, when only what was
+     * measured counts. */
     card->stage = ready.asked;
     prepare_heading(&card->now, job, ready.law, ready.stage);
     if (judge(book, job, -1, stage_before(card->stage), NULL, &card->plan) != 0

@@ -7,11 +7,14 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* A rule that needs more than this to say what it demands is left open: the card then
+ * asks instead. */
 enum {
     DEEPEST = 3,    /* facts expected one on top of another */
     RUNS_MOST = 80, /* judgements for one finding */
 };
 
+/* One search: every value of what is lacking is tried, and all must lead to one demand. */
 struct supposing {
     struct rulebook *book;
     enum stage reached;
@@ -29,6 +32,8 @@ static bool same_text(const char *a, const char *b)
 
 /* What may be expected ---------------------------------------------------------------- */
 
+/* How many values stand for all the field may have: each choice; of a number both ends of
+ * its range. 0: too many to try. */
 static size_t value_count(const struct field *field)
 {
     switch (field->type) {
@@ -52,6 +57,7 @@ static size_t value_count(const struct field *field)
     return 0;
 }
 
+/* Number `index` of them. */
 static cJSON *value_at(const struct field *field, size_t index)
 {
     const double number = index == 0 ? field->least : field->most;
@@ -132,6 +138,8 @@ static struct demand demand_of(const struct finding *finding)
                   : demand;
 }
 
+/* The first demand is kept; every later one must be the same. Its wording may differ, and
+ * is then left out. */
 static bool demands_agree(struct supposing *s, const struct finding *finding)
 {
     const struct demand demand = demand_of(finding);
@@ -159,6 +167,7 @@ static bool demands_agree(struct supposing *s, const struct finding *finding)
     return !s->arena->failed;
 }
 
+/* Only the one rule was judged: the place tells its findings apart. */
 static const struct finding *same_place(const struct result *result, const struct finding *asked)
 {
     for (size_t i = 0; i < result->finding_count; i++)
@@ -183,6 +192,7 @@ static bool try_one(struct supposing *s, const cJSON *job, int depth)
     else
         told = finding->outcome == OUTCOME_OPEN && finding->lacks != NULL && depth < DEEPEST
             && try_all(s, job, finding->lacks, depth + 1);
+    /* What is still lacking is supposed on top of this. */
     result_free(&result);
     return told;
 }
@@ -202,6 +212,7 @@ static bool try_all(struct supposing *s, const cJSON *job, const char *lacks, in
 {
     const struct field *field = path_field(&s->book->fields, lacks);
     const size_t count = field == NULL ? 0 : value_count(field);
+    /* All must agree; the first that does not ends it. */
     bool told = count > 0;
     for (size_t i = 0; told && i < count; i++) {
         cJSON *copy = cJSON_Duplicate(job, true);
@@ -216,6 +227,7 @@ bool expected_demand(struct rulebook *book, const cJSON *job, enum stage reached
              const struct finding *finding, struct arena *arena, struct expected_demand *out)
 {
     struct supposing s = {.book = book, .reached = reached, .asked = finding, .arena = arena};
+    /* Without `any` no value led to a comparison, and there is nothing to agree on. */
     const bool told = try_all(&s, job, finding->lacks, 1);
     *out = s.found;
     return told && s.any;

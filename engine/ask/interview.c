@@ -15,6 +15,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* More names than a screen shows help nobody. */
 enum { PLACES_SHOWN = 20 };
 
 static const char PLACE[] = "jurisdiction", DAY[] = "date";
@@ -26,6 +27,8 @@ struct step {
     cJSON *job; /* as it was before an answer; NULL for a skip */
 };
 
+/* Owns the job and everything asked so far. `now` points into `questions` or at `head`,
+ * and is NULL when the next is to be found. */
 struct interview {
     struct laws *laws;
     const char *file;
@@ -48,12 +51,14 @@ static const char *text_fact(const cJSON *job, const char *name)
     return cJSON_IsString(node) ? node->valuestring : NULL;
 }
 
+/* null is not said. */
 static bool is_stated(const cJSON *job, const char *name)
 {
     const cJSON *node = cJSON_GetObjectItemCaseSensitive(job, name);
     return node != NULL && !cJSON_IsNull(node);
 }
 
+/* A job that names no stage, or none there is, has reached the first. */
 static enum stage reached_by(const cJSON *job)
 {
     const char *word = text_fact(job, "stage");
@@ -112,6 +117,8 @@ static void validate_so_far(struct laws *laws, const cJSON *job, const char *fil
     const struct law *law = law_of(laws, job, file, problems);
     if (law == NULL)
         return;
+    /* What law_of found is a problem in any case; what is found below may be only that
+     * something is still to come. */
     cJSON *laid = laid_out(job, law, file, &found);
     if (laid != NULL)
         validate_job(laid, &law->book->fields, reached_by(job), file, &found);
@@ -142,6 +149,7 @@ static void fill_certain(const struct fields *fields, cJSON *job, struct problem
             problem_out_of_memory(problems);
 }
 
+/* What the command line says may fill the job, not change it. */
 static void preset_fact(cJSON *job, const char *name, const char *value, const char *file,
                         struct problems *problems)
 {
@@ -173,6 +181,7 @@ static void prepare_place(struct interview *interview, const struct overrides *p
         validate_so_far(interview->laws, interview->job, interview->file, problems);
 }
 
+/* Takes the job over, whatever comes of it. */
 struct interview *interview_start(struct laws *laws, cJSON *job, const struct overrides *preset,
                                   const char *file, struct problems *problems)
 {
@@ -251,6 +260,8 @@ struct interview_counts interview_count(const struct interview *interview)
     return counts;
 }
 
+/* The job goes back to what it was, and the same question comes again, whether or not a
+ * rule waits for it now. */
 bool interview_back(struct interview *interview)
 {
     struct step *step = interview->steps;
@@ -271,6 +282,7 @@ bool interview_back(struct interview *interview)
 
 /* Asking ----------------------------------------------------------------------- */
 
+/* Questions point into the result and into the laid-out job: all three go together. */
 static void forget_questions(struct interview *interview)
 {
     questions_free(&interview->questions);
@@ -290,6 +302,7 @@ static void add_places(struct interview *interview, struct question *question)
     question->name_count = ids.count;
 }
 
+/* A required fact comes before any law is known: it is asked of the catalogue alone. */
 static void ask_head(struct interview *interview, const struct fields *fields,
                      const struct field *field)
 {
@@ -317,6 +330,8 @@ static void ask_again(struct interview *interview, const struct fields *fields)
         interview->now = &interview->head;
 }
 
+/* The first that was neither answered nor left out: questions stand in the order of the
+ * trade. */
 static void ask_next(struct interview *interview)
 {
     for (size_t i = 0; i < interview->questions.count && interview->now == NULL; i++)
@@ -416,6 +431,7 @@ static bool add_laid_out(cJSON *roof, const char *key, const cJSON *laid)
     cJSON *list = cJSON_GetObjectItemCaseSensitive(roof, key);
     if (!cJSON_IsArray(list) && json_set(roof, key, cJSON_CreateArray()))
         list = cJSON_GetObjectItemCaseSensitive(roof, key);
+    /* The job's items keep their places, so pointers into the laid-out list hold in both. */
     const int listed = cJSON_GetArraySize(list);
     bool added = list != NULL;
     int index = 0;
@@ -463,6 +479,7 @@ static bool is_same_answer(const char *kept, const char *pointer, const char *wo
         && strcmp(kept + length + 1, words) == 0;
 }
 
+/* Nothing is wrong but what may be meant all the same. */
 static bool only_asks_back(const struct problems *problems)
 {
     for (const struct problem *p = problems->first; p != NULL; p = p->next)
@@ -512,6 +529,7 @@ static bool try_value(struct interview *interview, cJSON *value, const char *wor
                       struct text *why)
 {
     const char *pointer = interview->now->pointer;
+    /* Tried on a copy: the job holds at all times. */
     cJSON *job = cJSON_Duplicate(interview->job, true);
     bool held = job != NULL && name_laid_out(interview, job, pointer);
     if (held)
@@ -521,6 +539,7 @@ static bool try_value(struct interview *interview, cJSON *value, const char *wor
     if (held)
         held = holds(interview, job, words, why);
     if (held)
+        /* From here the step owns the old job. */
         held = push_step(interview, interview->job);
     if (held)
         interview->job = job;
@@ -539,6 +558,7 @@ bool interview_answer(struct interview *interview, const char *words, struct tex
         text_add(why, NOTHING_ASKED);
         return false;
     }
+    /* "=" takes the answer of the item before. */
     if (question->same != NULL && strcmp(words, "=") == 0) {
         value = cJSON_Duplicate(question->same, true);
     } else {
@@ -567,6 +587,7 @@ bool interview_skip(struct interview *interview, struct text *why)
     return push_step(interview, NULL);
 }
 
+/* The whole job is validated again: what is still to come counts now. */
 const cJSON *interview_job(const struct interview *interview, struct problems *problems)
 {
     const struct law *law =

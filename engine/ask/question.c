@@ -62,6 +62,7 @@ static bool is_there(const cJSON *node)
 
 /* What goes with a question --------------------------------------------------- */
 
+/* An empty name tells nothing. */
 static const char *name_of(const cJSON *item)
 {
     const cJSON *name = cJSON_GetObjectItemCaseSensitive(item, "name");
@@ -100,6 +101,7 @@ static const char *where_of(struct arena *arena, const cJSON *job, const char *p
     return where;
 }
 
+/* A reference is answered by a name from its list, or by that name's number. */
 static void add_names(struct question *question, struct arena *arena, const cJSON *job)
 {
     const cJSON *list =
@@ -128,6 +130,7 @@ static void add_same(struct question *question, struct arena *arena, const cJSON
 {
     const char *index = last_index(question->pointer);
     const enum field_type type = question->field->type;
+    /* Names differ from item to item, and so does how many there are. */
     if (index == NULL || type == FIELD_LIST || strcmp(question->field->name, "name") == 0)
         return;
     const char *rest = index + path_step_length(index);
@@ -164,6 +167,7 @@ struct want {
     const struct finding *finding;
 };
 
+/* Wants are gathered in any order, sorted by key, then put together into questions. */
 struct gathering {
     const cJSON *job;
     const struct fields *fields;
@@ -204,6 +208,8 @@ static void gather_unnamed(struct gathering *g, const cJSON *node, const struct 
         const char *place = arena_format(g->arena, "%s/%ld", pointer, index++);
         if (place == NULL || !cJSON_IsObject(item))
             continue;
+        /* An item that says anything is known by that; an empty one cannot be told from
+         * its neighbour. */
         if (item->child == NULL && fields_child(field, "name") != NULL)
             strings_add(&g->unnamed, g->arena, arena_format(g->arena, "%s/name", place));
         gather_under(g, item, field, place);
@@ -234,6 +240,7 @@ static void add_want(struct gathering *g, const char *pointer, const struct find
         (struct want){key_of(g->arena, g->fields, pointer, first), pointer, finding};
 }
 
+/* A want a finding at most, and one an unnamed item. */
 static void gather_wants(struct gathering *g, const struct result *result)
 {
     gather_unnamed(g, g->job, g->fields->root, "");
@@ -305,6 +312,7 @@ void questions_free(struct questions *questions)
 void questions_of_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
                       const char *file, struct checked_questions *out)
 {
+    /* Questions are asked for all that has been reached, not for one stage's rules. */
     const struct overrides whole = {overrides->jurisdiction, overrides->date, NULL};
     const struct prepared ready = prepare_job(laws, job, &whole, file, &out->problems);
     if (ready.law == NULL)

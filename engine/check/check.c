@@ -17,6 +17,7 @@ void check_job_probed(struct laws *laws, cJSON *job, const struct overrides *ove
     if (ready.law == NULL)
         return;
     prepare_heading(&out->result, job, ready.law, ready.stage);
+    /* With --stage, the job is looked at as if that stage had come. */
     const enum stage reached = ready.stage >= 0 ? ready.asked : ready.own;
     const struct probe *probe =
         prober == NULL ? NULL : prober->probe_of(prober->data, ready.law);

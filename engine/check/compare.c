@@ -13,6 +13,7 @@ static bool same_text(const char *a, const char *b)
     return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
 }
 
+/* In their order: sets come from one list of choices. */
 static bool same_set(const struct value *a, const struct value *b)
 {
     if (a->set_count != b->set_count)
@@ -23,6 +24,7 @@ static bool same_set(const struct value *a, const struct value *b)
     return true;
 }
 
+/* Numbers by what prints, so that no difference is told that nobody can see. */
 static bool same_value(const struct value *a, const struct value *b)
 {
     if (a->kind != b->kind)
@@ -73,6 +75,8 @@ static bool has_row(const struct comparison *c, size_t side, const struct findin
     return false;
 }
 
+/* Findings of one rule and place go together by their number: a rule may have several
+ * there. */
 static void add_row(struct comparison *c, const struct side *from, const struct finding *finding)
 {
     const size_t nth = nth_of(&from->checked.result, finding);
@@ -105,6 +109,7 @@ static void sort_rows(struct comparison *c)
     }
 }
 
+/* Every finding of every side stands in one row; those of the first side come first. */
 static void add_rows(struct comparison *c)
 {
     size_t most = 0;
@@ -189,6 +194,7 @@ static void add_fact(struct comparison *c, struct change *change, size_t side, c
     const struct path_pair spots = path_pair(from->job, to->job, pointer, &path);
     const char *name = keep_text(c, &path);
     const struct field *field = path_field(&from->law->book->fields, pointer);
+    /* A list of groups that is as long on both sides. */
     const bool listed = cJSON_IsArray(spots.a) && cJSON_IsObject(cJSON_GetArrayItem(spots.a, 0))
         && cJSON_GetArraySize(spots.a) == cJSON_GetArraySize(spots.b);
     const bool same = spots.a == spots.b || listed
@@ -203,6 +209,7 @@ static void add_fact(struct comparison *c, struct change *change, size_t side, c
     fact->values[1] = keep_text(c, &values[1]);
 }
 
+/* What either side read: a fact that one side's rule did not come to may still be why. */
 static void find_facts(struct comparison *c, struct change *change)
 {
     const struct finding *left = change->findings[0], *right = change->findings[1];
@@ -226,6 +233,7 @@ static bool same_finding(const struct finding *a, const struct finding *b)
                              && same_value(&a->found, &b->found)));
 }
 
+/* Nothing is judged on this side. */
 static bool is_idle(const struct finding *finding)
 {
     return finding == NULL || finding->outcome == OUTCOME_NOT_APPLICABLE;
@@ -273,10 +281,12 @@ static void find_changes(struct comparison *c)
         struct row *row = &c->rows[i];
         if (!is_idle(row->findings[0]) || !is_idle(row->findings[1]))
             find_change(c, row);
+        /* Comes out alike, though it rests on something else. */
         c->otherwise += row->rests_otherwise && !row->differs;
     }
 }
 
+/* The law was loaded by the check; this only finds it again. */
 static void check_side(struct laws *laws, struct side *side)
 {
     struct problems unsaid = {0};

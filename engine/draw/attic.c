@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+/* In the drawing's units (draw.h); the house is a sign, of one size whatever the attic. */
 enum { LEFT = 4, ROOM = 332, BAR = 16, EAVE_Y = 96, TOP_Y = 34, CENTER = 170, HALF = 112 };
 
 struct air {
@@ -11,16 +12,19 @@ struct air {
     double scale; /* units per square inch */
 };
 
+/* What is not known has no bar; its number says "?". */
 static double or_none(double value)
 {
     return isfinite(value) ? value : 0;
 }
 
+/* Not known as soon as one of the three is not. */
 static double given_sqin(const struct attic_drawing *attic)
 {
     return attic->low_sqin + attic->high_sqin + attic->other_sqin;
 }
 
+/* The house, with arrows in at both eaves and out on both sides of the ridge. */
 static void draw_house(struct air *air)
 {
     char words[DRAW_WORDS_MOST], number[DRAW_WORDS_MOST];
@@ -66,6 +70,7 @@ static void draw_bar(struct air *air, const char *words, const double *parts,
     air->draw.floor = fmax(air->draw.floor, y + 6 + (x > LEFT ? BAR : 0)) + 4;
 }
 
+/* Demanded above given, to one scale: the longer of the two takes the width. */
 static void draw_bars(struct air *air, struct text *says)
 {
     static const enum draw_fill HOLLOW[] = {FILL_PAPER};
@@ -86,6 +91,8 @@ static void draw_bars(struct air *air, struct text *says)
     text_addf(says, " %s.", words);
 }
 
+/* What the key says goes into the description too: a drawing that is not seen is read
+ * aloud. */
 static void add_key(struct air *air, struct text *says, enum draw_fill fill, const char *what,
                     double value)
 {

@@ -3,8 +3,10 @@
 
 #include <math.h>
 
+/* In the drawing's units; a few courses are enough to show the pattern. */
 enum { LEFT = 8, ROOM = 258, COURSES = 3, NAILS_MOST = 40 };
 
+/* More than two strips, so that two joints of one course are seen. */
 static const double SHOWN_STRIPS = 2.3;
 
 struct laid {
@@ -14,6 +16,8 @@ struct laid {
     bool scaled;
 };
 
+/* A size that is not known is drawn as usual, and the drawing says that it is not to
+ * scale. */
 static double or_else(struct laid *laid, double value, double other)
 {
     if (isfinite(value) && value > 0)
@@ -22,6 +26,7 @@ static double or_else(struct laid *laid, double value, double other)
     return other;
 }
 
+/* The usual strip is 36 in; exposure and offset then are shares of it that look right. */
 static void set_sizes(struct laid *laid)
 {
     const struct courses_drawing *courses = laid->courses;
@@ -56,6 +61,7 @@ static void draw_joints(struct laid *laid, int course, double top, double bottom
                   (struct draw_point){x_at(laid, x), bottom}, PEN_LINE);
 }
 
+/* Evenly from end to end of each strip: where exactly, the wrapper says. */
 static void draw_nails(struct laid *laid, double count, double y)
 {
     const double whole = laid->strip - 2 * laid->end;
@@ -73,6 +79,8 @@ static void draw_nails(struct laid *laid, double count, double y)
 static double draw_pattern(struct laid *laid, double count, double top)
 {
     const double step = laid->exposure * laid->scale, right = x_at(laid, shown_in(laid));
+    /* Lower end of the course above, and the nail line just over it. At least 4 units
+     * apart, or the dots would sit on the line. */
     const double butt = top + step * 1.1, nails = butt - fmax(0.1 * step, 4);
     draw_box(&laid->draw, (struct draw_area){LEFT, top, right - LEFT, step * 2.1}, PEN_THIN,
              FILL_PAPER);
@@ -91,6 +99,7 @@ static double draw_pattern(struct laid *laid, double count, double top)
     return butt + step * COURSES;
 }
 
+/* Dimensions go to the lowest course, where nothing else stands beside them. */
 static void draw_sizes(struct laid *laid, double bottom)
 {
     char words[DRAW_WORDS_MOST];
@@ -116,6 +125,7 @@ static void draw_sizes(struct laid *laid, double bottom)
                  (struct draw_point){first, bottom + 34}, words);
 }
 
+/* The demanded count before the planned one: that is what to nail by. */
 static double asked_nails(const struct courses_drawing *courses)
 {
     return isfinite(courses->nails.demanded) ? courses->nails.demanded : courses->nails.planned;
@@ -141,6 +151,8 @@ static void draw_titled(struct laid *laid, double count, bool last)
         draw_sizes(laid, bottom);
 }
 
+/* The usual pattern and the one for steep or windy roofs, one below the other; or the
+ * job's own when it is neither. */
 static void draw_patterns(struct laid *laid)
 {
     const struct courses_drawing *courses = laid->courses;

@@ -8,6 +8,9 @@
 #include <stdio.h>
 #include <string.h>
 
+/* In the drawing's units: the margin, how far letters rise above and fall below their
+ * line, the width of a sample of a key, and how many steps away from its place a word is
+ * tried. */
 enum { EDGE = 2, ASCENT = 12, DESCENT = 4, SWATCH = 24, NEAR_MOST = 4 };
 
 void draw_start(struct draw *draw, const struct draw_sheet *sheet)
@@ -22,6 +25,7 @@ void draw_free(struct draw *draw)
     text_free(&draw->notes);
 }
 
+/* For text and for attributes in quotes alike. */
 void draw_escape(struct text *out, const char *words)
 {
     struct text safe = TEXT_EMPTY;
@@ -80,6 +84,7 @@ static const char *pen_style(enum draw_pen pen)
     return "";
 }
 
+/* The page may hold several drawings, so hatches carry the sheet's id. */
 static void add_fill(struct draw *draw, enum draw_fill fill)
 {
     static const char *const NAMES[] = {[FILL_SLANT] = "slant", [FILL_BACKSLANT] = "back",
@@ -91,6 +96,7 @@ static void add_fill(struct draw *draw, enum draw_fill fill)
         text_addf(&draw->shapes, "fill=\"url(#%s-%s)\"", draw->sheet.id, NAMES[fill]);
 }
 
+/* The floor is the lowest y drawn so far: what comes below begins there. */
 static void lower_floor(struct draw *draw, double y)
 {
     if (y > draw->floor)
@@ -132,6 +138,7 @@ void draw_dot(struct draw *draw, struct draw_point at, double radius)
     lower_floor(draw, at.y + radius);
 }
 
+/* A filled triangle, its tip at `to`. */
 static void add_head(struct draw *draw, struct draw_point from, struct draw_point to, double size)
 {
     const double length = hypot(to.x - from.x, to.y - from.y);
@@ -176,6 +183,7 @@ static double letter_width(const char *at, size_t *length)
     *length = utf8_length((const unsigned char *)at, strlen(at));
     if (*length == 0)
         *length = 1;
+    /* Any other letter counts as wide as it is high, which none exceeds by much. */
     if (byte >= 0x20 && byte <= 0x7E)
         return WIDTHS[byte - 0x20] * DRAW_LETTERS / 100.0;
     return DRAW_LETTERS;
@@ -190,6 +198,7 @@ double draw_words_width(const char *words)
     return width;
 }
 
+/* Areas that only touch do not overlap; this is for rounding. */
 static const double TOUCH = 0.01;
 
 static bool overlap(const struct draw_area *a, const struct draw_area *b)
@@ -198,6 +207,8 @@ static bool overlap(const struct draw_area *a, const struct draw_area *b)
            && a->y + TOUCH < b->y + b->height && b->y + TOUCH < a->y + a->height;
 }
 
+/* No two words may stand on one another, nor outside the sheet. Once claimed, a place
+ * stays taken. */
 static bool claim_area(struct draw *draw, struct draw_area area)
 {
     if (area.x < EDGE || area.y < 0 || area.x + area.width > DRAW_WIDTH - EDGE
@@ -364,6 +375,7 @@ static size_t line_fits(const char *words, size_t total, double room)
     return total;
 }
 
+/* Wrapped at the sheet's edge; each line lowers the floor. */
 static void write_lines(struct draw *draw, double x, const char *words, size_t total)
 {
     char line[DRAW_WIDTH];
@@ -392,6 +404,7 @@ static void write_sample(struct draw *draw, char mark, int which)
     draw->floor = y - 3; /* the words stand beside it */
 }
 
+/* Notes were gathered while drawing, since they stand below everything drawn. */
 static void write_notes(struct draw *draw)
 {
     struct text notes = draw->notes;
@@ -411,6 +424,7 @@ static void write_notes(struct draw *draw)
 
 /* The whole -------------------------------------------------------------------- */
 
+/* Black on white, and told apart by direction: they must survive a copying machine. */
 static void add_hatches(struct text *out, const char *id)
 {
     static const struct {
@@ -431,6 +445,8 @@ static void add_hatches(struct text *out, const char *id)
     text_add(out, "</defs>\n");
 }
 
+/* Words come after all shapes, with a white rim around each letter, so that lines behind
+ * them do not make them hard to read. */
 void draw_finish(struct draw *draw, const char *title, const char *description, struct text *out)
 {
     write_notes(draw);
@@ -458,6 +474,7 @@ void draw_finish(struct draw *draw, const char *title, const char *description, 
 
 /* Amounts and scales ------------------------------------------------------------ */
 
+/* A plan is drawn where there is one: it is what will be built. */
 double draw_amount_shown(const struct draw_amount *amount)
 {
     return isfinite(amount->planned) ? amount->planned : amount->demanded;
@@ -493,6 +510,7 @@ void draw_amount_words(char out[DRAW_WORDS_MOST], const struct draw_amount *amou
         draw_format(out, "%s %s; planned %s", sense_words(amount->sense), demanded, planned);
 }
 
+/* The smaller of the two scales that fit the room and the height; 1 when neither bounds. */
 double draw_scale(double size, double room, double other, double height)
 {
     double scale = INFINITY;
@@ -503,6 +521,7 @@ double draw_scale(double size, double room, double other, double height)
     return isfinite(scale) ? scale : 1;
 }
 
+/* 1, 2 or 5 times a power of ten. */
 double draw_round_length(double most)
 {
     if (!(most > 0) || !isfinite(most))
@@ -511,6 +530,7 @@ double draw_round_length(double most)
     return power * (most >= 5 * power ? 5 : most >= 2 * power ? 2 : 1);
 }
 
+/* About 70 units long; half ink, half paper, as on maps. */
 void draw_scale_bar(struct draw *draw, double one, const char *unit)
 {
     char words[DRAW_WORDS_MOST], length[DRAW_WORDS_MOST];

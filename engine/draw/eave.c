@@ -10,6 +10,8 @@ enum { /* units, off the deck where not said */
     REACH_LEAST = 36, REACH_PLANNED = 52, WALL_DOWN = 34, RIGHT = 12, HIGH = 150, SHEETS_MOST = 60,
 };
 
+/* The slope climbs to the right from the eave's edge. Sizes along it are level inches
+ * times factor. */
 struct cut {
     const struct eave_drawing *eave;
     struct draw draw;
@@ -19,6 +21,7 @@ struct cut {
     bool scaled;
 };
 
+/* An unknown size is drawn as usual; the drawing then says that it is not to scale. */
 static double or_else(struct cut *cut, double value, double other)
 {
     if (isfinite(value))
@@ -27,6 +30,7 @@ static double or_else(struct cut *cut, double value, double other)
     return other;
 }
 
+/* The longer of planned and demanded, along the slope: both must be on the sheet. */
 static double reach_in(const struct cut *cut)
 {
     return fmax(isfinite(cut->eave->reach.planned) ? cut->eave->reach.planned : 0,
@@ -51,7 +55,11 @@ static void set_sizes(struct cut *cut)
     cut->along = 1 / cut->factor;
     cut->up = pitch / 12 / cut->factor;
     const double reach = eave->barrier ? reach_in(cut) / cut->factor : 0;
+    /* A little past the farthest thing to be shown, and at least 40 in, so that there is
+     * a roof to see. */
     cut->extent = fmax(fmax(inside_from(cut) + cut->inside, reach) + 8, 40);
+    /* Dimensions stand off the deck, square to it: on a steep roof that takes room at the
+     * left. */
     const double off = eave->barrier ? REACH_PLANNED + 6 : LAP + 8;
     cut->left = 12 + off * cut->up;
     cut->scale = draw_scale(cut->extent, DRAW_WIDTH - cut->left - RIGHT + RAFTER * cut->up,
@@ -70,11 +78,13 @@ static struct draw_point point_at(const struct cut *cut, double level, double of
                                cut->base - length * cut->up - off * cut->along};
 }
 
+/* A length up the slope as the level distance below it. */
 static double level_of(const struct cut *cut, double up_slope)
 {
     return up_slope / cut->factor;
 }
 
+/* A layer between two distances off the deck, from one level distance to another. */
 static void draw_band(struct cut *cut, double from, double to, double low, double high,
                       enum draw_pen pen, enum draw_fill fill)
 {
@@ -83,11 +93,14 @@ static void draw_band(struct cut *cut, double from, double to, double low, doubl
     draw_shape(&cut->draw, corners, 4, pen, fill);
 }
 
+/* Where the wall is cut off below. */
 static double floor_of(const struct cut *cut)
 {
     return cut->base + WALL_DOWN - RAFTER * (cut->factor - 1);
 }
 
+/* Plumb, unlike all else here; its top follows the underside of the rafters. The soffit
+ * runs level from it to the eave's edge. */
 static void draw_wall(struct cut *cut)
 {
     const double outer = cut->overhang, inner = cut->overhang + cut->wall;
@@ -108,6 +121,8 @@ static void draw_wall(struct cut *cut)
               (struct draw_point){cut->left, soffit}, PEN_LINE);
 }
 
+/* Each sheet leans a little, from over the one below it down to the deck; without a width
+ * and a lap that are known it is one line. */
 static void draw_sheets(struct cut *cut)
 {
     const double width = cut->eave->sheet_in, lap = draw_amount_shown(&cut->eave->head_lap);
@@ -131,6 +146,7 @@ static void draw_sheets(struct cut *cut)
     }
 }
 
+/* Over or under the underlayment as planned; a short kick at the bottom leads water off. */
 static void draw_metal(struct cut *cut)
 {
     const double off = cut->eave->under_metal ? SHEET + 7 : METAL;
@@ -160,6 +176,7 @@ static void measure_up(struct cut *cut, double length, double off, const char *w
                   (struct draw_point){ends[i].x - 4 * cut->up, ends[i].y - 4 * cut->along},
                   (struct draw_point){ends[i].x + 4 * cut->up, ends[i].y + 4 * cut->along},
                   PEN_THIN);
+    /* From the upper end down, until the words find a free place. */
     for (int share = 9; share > 2; share--) {
         const double x = from.x + (to.x - from.x) * share / 10;
         const double y = from.y + (to.y - from.y) * share / 10;
@@ -169,6 +186,7 @@ static void measure_up(struct cut *cut, double length, double off, const char *w
     draw_beside(&cut->draw, (struct draw_point){(from.x + to.x) / 2, (from.y + to.y) / 2}, words);
 }
 
+/* The planned and the least reach each have their dimension line, at their own height. */
 static void draw_barrier(struct cut *cut)
 {
     const struct draw_amount *reach = &cut->eave->reach;
@@ -190,6 +208,8 @@ static void draw_barrier(struct cut *cut)
     }
 }
 
+/* Level, below the wall; `known` is what the words say, which may be "?" where something
+ * was drawn all the same. */
 static void measure_level(struct cut *cut, double from, double to, double known, double y,
                           const char *what)
 {
@@ -200,6 +220,7 @@ static void measure_level(struct cut *cut, double from, double to, double known,
     draw_measure(&cut->draw, (struct draw_point){right, y}, (struct draw_point){left, y}, words);
 }
 
+/* Overhang, wall, and from where to where the distance inside is counted. */
 static void draw_level_sizes(struct cut *cut)
 {
     const struct eave_drawing *eave = cut->eave;

@@ -15,12 +15,15 @@ struct zones {
     bool scaled;
 };
 
+/* Only high wind makes one: closer nails along the plane's edges. */
 static bool has_band(const struct nailing_drawing *nailing)
 {
     return isfinite(draw_amount_shown(&nailing->band))
            || isfinite(draw_amount_shown(&nailing->band_width));
 }
 
+/* A side counts as a rake only when it stands square to the eave: the lean tells hips
+ * from rakes where the plane does not list which side is which. */
 static void set_sides(struct zones *zones)
 {
     const struct plan_plane *plane = &zones->nailing->plane;
@@ -31,6 +34,8 @@ static void set_sides(struct zones *zones)
     zones->gable[1] = plane->rakes > zones->gable[0] && fabs(right) < 0.05;
 }
 
+/* From the leftmost corner to the rightmost, whichever of eave and upper edge reaches
+ * further. */
 static double zones_width(const struct zones *zones)
 {
     return fmax(zones->ridge, zones->eave - zones->lean) - zones->start;
@@ -49,6 +54,7 @@ static void set_sizes(struct zones *zones)
     zones->up = zones->scaled ? nailing->up_ft : 16;
     set_sides(zones);
     zones->band = !has_band(nailing) ? 0 : isfinite(width) ? width / 12 : zones->up / 4;
+    /* The band's width is part of what is drawn to scale. */
     zones->scaled = zones->scaled && (isfinite(width) || !has_band(nailing));
     zones->scale = draw_scale(zones_width(zones), ROOM, zones->up, HIGH);
 }
@@ -84,6 +90,8 @@ static bool has_rest(const struct zones *zones)
     return 2 * zones->band < zones->up && aside < fmin(zones->eave, zones->ridge) + 0.01;
 }
 
+/* The whole plane hatched first, the rest then laid over it; gable framing along the
+ * rakes. */
 static void draw_zones(struct zones *zones)
 {
     const double band = zones->band, rest = fmax(zones->up - 2 * band, 0);
@@ -120,6 +128,7 @@ static void draw_sizes(struct zones *zones)
     }
 }
 
+/* mark: a pen's number, -1 and -2 for the two fills, 0 for a line of words alone. */
 static void add_key(struct zones *zones, struct text *says, int mark, const char *what,
                     const struct draw_amount *amount)
 {

@@ -5,6 +5,7 @@
 
 enum { LEFT = 44, ROOM = 290, HIGH = 125, TOP = 30, LINES_MOST = 64, NAILS_MOST = 400 };
 
+/* A panel lies with its length across the rafters; x runs along it, y across. */
 struct sheet {
     const struct panel_drawing *panel;
     struct draw draw;
@@ -13,6 +14,7 @@ struct sheet {
     bool scaled;
 };
 
+/* The usual panel is 4 by 8 ft on four bays. */
 static double or_else(double value, double other)
 {
     return isfinite(value) && value > 0 ? value : other;
@@ -56,6 +58,7 @@ static void draw_panel(struct sheet *sheet)
     draw_box(&sheet->draw, (struct draw_area){corner.x, corner.y, sheet->length * sheet->scale,
                                               sheet->width * sheet->scale}, PEN_LINE, FILL_PAPER);
     int lines = 0;
+    /* The supports between the two ends: half an inch off an end is the end's own. */
     for (double x = sheet->support; x < sheet->length - 0.5 && lines < LINES_MOST; lines++) {
         draw_line(&sheet->draw, point_at(sheet, x, 0), point_at(sheet, x, sheet->width), PEN_DOT);
         nail_line(sheet, x, sheet->field);
@@ -65,6 +68,8 @@ static void draw_panel(struct sheet *sheet)
     nail_line(sheet, sheet->length - sheet->inset, sheet->edge);
 }
 
+/* Each dimension only where it fits within the panel; words that find no place go into
+ * lines below. */
 static void draw_sizes(struct sheet *sheet)
 {
     char words[DRAW_WORDS_MOST];

@@ -16,6 +16,7 @@ enum {
     BESIDE = 58,
 };
 
+/* Lengths that a tape would call the same. */
 static const double ALIKE_FT = 0.05;
 static const double NOTCH_LABEL = 0.6; /* how far down a notched plane its label stands */
 
@@ -29,6 +30,7 @@ struct block {
     double left, right, up, down; /* feet from the ridge's left end */
 };
 
+/* What is drawn so far, and which kinds of line, for the key. */
 struct layout {
     const struct plan_drawing *plan;
     struct draw draw;
@@ -44,6 +46,7 @@ static bool alike(double a, double b)
     return fabs(a - b) <= ALIKE_FT;
 }
 
+/* Enough to draw the plane's outline. */
 static bool is_known(const struct plan_plane *plane)
 {
     return isfinite(plane->eave_ft) && isfinite(plane->ridge_ft) && isfinite(plane->run_ft)
@@ -66,6 +69,8 @@ struct outline {
     size_t count;
 };
 
+/* A wing that runs into a plane leaves two valleys, two rakes and an eave in two pieces,
+ * which add up to what is left of it. */
 bool plan_is_notched(const struct plan_plane *plane)
 {
     return plane->valleys == 2 && plane->rakes == 2 && plane->eaves == 2
@@ -73,6 +78,7 @@ bool plan_is_notched(const struct plan_plane *plane)
            && fabs(plane->eave_pieces_ft[0] + plane->eave_pieces_ft[1] - plane->eave_ft) < 0.5;
 }
 
+/* A stated plan area wins: a notched plane's edges do not give its area. */
 double plan_area_sqft(const struct plan_plane *plane)
 {
     return isfinite(plane->plan_sqft) && plane->plan_sqft > 0
@@ -90,6 +96,8 @@ static double notch_run_ft(const struct plan_plane *plane)
     return plane->plan_sqft > 0 && cut > 0 && cut < run ? cut : run;
 }
 
+/* Around from the ridge's left end: ridge, right rake, right piece of the eave, up one
+ * valley to the tip and down the other, left piece, left rake. */
 static void notched_outline(const struct plan_plane *plane, struct outline *out)
 {
     const double run = plane->run_ft, tip = run - notch_run_ft(plane);
@@ -102,6 +110,9 @@ static void notched_outline(const struct plan_plane *plane, struct outline *out)
         .count = 7};
 }
 
+/* How far the left lower corner lies outside the left upper one. A hip on one side and a
+ * valley on the other lean the same way, 45 degrees in plan; a rake stands square; else
+ * both sides share. */
 double plan_lean_left_ft(const struct plan_plane *plane)
 {
     const double more = plane->eave_ft - plane->ridge_ft;
@@ -122,6 +133,7 @@ static enum draw_pen side_pen(const struct plan_plane *plane, double lean)
     return PEN_LINE;
 }
 
+/* The ridge at the top with its left end at the origin; y grows down the slope. */
 static void outline_of(const struct plan_plane *plane, struct outline *out)
 {
     if (plan_is_notched(plane)) {
@@ -165,6 +177,7 @@ static bool closes(const struct plan_plane *planes, size_t partner, size_t *end)
            && alike(tip->eave_ft, 2 * side->run_ft);
 }
 
+/* The four are one block: sides above and below the ridge, ends left and right of it. */
 static void make_hip(struct layout *layout, size_t first, size_t second, const size_t end[2])
 {
     const struct plan_plane *side = &layout->plan->planes[first];
@@ -179,6 +192,7 @@ static void make_hip(struct layout *layout, size_t first, size_t second, const s
         layout->placed[i] = true;
 }
 
+/* Tries each plane as a side, and each other one as its partner across the ridge. */
 static void find_hip(struct layout *layout)
 {
     const struct plan_drawing *plan = layout->plan;
@@ -223,9 +237,12 @@ static bool pairs_are_sure(const struct plan_drawing *plan)
         else
             rest += plan->planes[i].ridge_ft / 2;
     }
+    /* Half a foot: the total was taped in pieces. Where a rest could be part of it,
+     * pairing would be a guess, and planes are drawn one by one. */
     return ridge > 0 && fabs(ridge - plan->ridge_ft) < 0.5 && rest < ridge;
 }
 
+/* Widens the block by one of its planes. */
 static void span_block(const struct layout *layout, struct block *block, size_t which)
 {
     struct outline outline;
@@ -241,12 +258,14 @@ static void span_block(const struct layout *layout, struct block *block, size_t 
         block->up = run;
 }
 
+/* By its name only: nothing else tells the street side. */
 static bool is_behind(const struct plan_plane *plane)
 {
     return plane->name != NULL
            && (strstr(plane->name, "back") != NULL || strstr(plane->name, "rear") != NULL);
 }
 
+/* The plane seen from the street goes below the ridge, the other above it. */
 static void make_block(struct layout *layout, size_t index, bool paired)
 {
     struct block *block = &layout->blocks[layout->count++];
@@ -287,6 +306,7 @@ static struct draw_point on_paper(const struct view *view, struct draw_point fee
                                view->y + feet.y * view->scale * view->down};
 }
 
+/* The key names only kinds of line that were drawn. */
 static void note_pen(struct layout *layout, enum draw_pen pen, bool ridge)
 {
     layout->ridges = layout->ridges || ridge;
@@ -294,6 +314,7 @@ static void note_pen(struct layout *layout, enum draw_pen pen, bool ridge)
     layout->valleys = layout->valleys || pen == PEN_HEAVY_DASH;
 }
 
+/* The first side is the upper edge: a ridge when another plane is across it. */
 static void draw_outline(struct layout *layout, const struct view *view,
                          const struct outline *outline, bool ridge)
 {
@@ -321,6 +342,7 @@ static void label_plane(struct layout *layout, size_t index, struct draw_point m
     draw_format(words, "%s  %s", letter, pitch);
     double width = 0;
     for (int attempt = 0; attempt < 2 && width == 0; attempt++) {
+        /* The letter alone, where both have no room; the lines below say the rest. */
         const char *label = attempt == 0 ? words : letter;
         if (draw_words_width(label) + 4 <= wide && high >= DRAW_LINE
             && draw_words(&layout->draw, middle.x, middle.y + 4, ANCHOR_MIDDLE, label))
@@ -336,6 +358,7 @@ static void label_plane(struct layout *layout, size_t index, struct draw_point m
         draw_words(&layout->draw, middle.x, middle.y + 4 + DRAW_LINE, ANCHOR_MIDDLE, words);
         width = fmax(width, draw_words_width(words));
     }
+    /* The arrow goes beside the label; in a hip's end, which slopes sideways, below it. */
     const double off = down.x == 0 ? width / 2 + 8 : 0, drop = down.x == 0 ? 0 : 12;
     const double length = fmin(high * 0.3, 14);
     if (width + 34 <= wide && length > 4)
@@ -358,6 +381,8 @@ static void measure_if_wide(struct layout *layout, struct draw_point from, struc
         draw_measure(&layout->draw, from, to, words);
 }
 
+/* A plane above or below the ridge, with its label and dimensions. (x, y) is the ridge's
+ * left end on the paper. */
 static void draw_sided(struct layout *layout, const struct block *block, size_t which, double x,
                        double y)
 {
@@ -394,6 +419,7 @@ static void draw_sided(struct layout *layout, const struct block *block, size_t 
                     (struct draw_point){side, fmax(y, low_left.y)}, plane->run_ft);
 }
 
+/* A hip roof's triangle left (2) or right (3): its two hips are drawn with the sides. */
 static void draw_end(struct layout *layout, const struct block *block, size_t which, double x,
                      double y)
 {
@@ -427,6 +453,8 @@ static void draw_block(struct layout *layout, const struct block *block, double 
         draw_words(&layout->draw, x + length * layout->scale / 2, y - 4, ANCHOR_MIDDLE, words);
 }
 
+/* In rows from the left, as words in a paragraph. (x, y) is a block's upper left corner,
+ * room for dimensions included. */
 static void pack_blocks(struct layout *layout)
 {
     double x = 2, y = 0, row = 0;
@@ -447,6 +475,7 @@ static void pack_blocks(struct layout *layout)
     layout->draw.floor = fmax(layout->draw.floor, y + row - AROUND + 4);
 }
 
+/* One scale for all blocks, so that planes can be compared. */
 static double set_scale(struct layout *layout)
 {
     double wide = 0, high = 0, together = 0;
@@ -495,6 +524,7 @@ static void add_names(struct layout *layout)
     text_free(&names);
 }
 
+/* Every plane in words, which also go into the description. */
 static void add_lines(struct layout *layout, struct text *says)
 {
     const struct plan_drawing *plan = layout->plan;

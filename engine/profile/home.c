@@ -28,6 +28,7 @@ static bool resolve(const char *home, const char *path, char full[PATH_MAX])
     }
     if (realpath(home, root) == NULL || realpath(joined, full) == NULL)
         return false;
+    /* Both are real paths: a link that leads out was followed by now. */
     const size_t n = strlen(root);
     if (strncmp(full, root, n) == 0 && (full[n] == '/' || strcmp(root, "/") == 0))
         return true;
@@ -42,6 +43,7 @@ bool home_has(const char *home, const char *path)
     return resolve(home, path, full) && stat(full, &about) == 0 && S_ISREG(about.st_mode);
 }
 
+/* errno must still be what reading left. */
 static void say_unreadable(struct problems *problems, const char *path, enum file_result result)
 {
     switch (result) {
@@ -74,6 +76,7 @@ static struct source *sources_find(const struct sources *sources, const char *pa
     return NULL;
 }
 
+/* Terminated, though the file need not be: arena blocks are zeroed. */
 static const struct source *keep_source(struct arena *arena, struct sources *sources,
                                         const char *path, const char *text, size_t length)
 {
@@ -91,6 +94,8 @@ static const struct source *keep_source(struct arena *arena, struct sources *sou
 const struct source *home_read(const char *home, const char *path, struct arena *arena,
                                struct sources *sources, struct problems *problems)
 {
+    /* A file is read once, however many name it: a check must not see it change on the
+     * way. */
     const struct source *known = sources_find(sources, path);
     if (known != NULL)
         return known;
@@ -126,16 +131,20 @@ static bool ends_in(const char *name, const char *ending)
     return n > m && strcmp(name + n - m, ending) == 0;
 }
 
+/* Hidden files are an editor's business. */
 static int visible(const struct dirent *entry)
 {
     return entry->d_name[0] != '.';
 }
 
+/* Not by the locale: the order must be the same on every machine. */
 static int by_bytes(const struct dirent **a, const struct dirent **b)
 {
     return strcmp((*a)->d_name, (*b)->d_name);
 }
 
+/* A subfolder that cannot be read is reported, after what is beside it was visited.
+ * `depth` bounds the recursion. */
 int home_each(const char *home, const char *folder, const char *ending, int depth,
               void (*visit)(void *data, const char *path), void *data)
 {
@@ -190,6 +199,8 @@ void home_fingerprint(struct sources *sources, char out[65])
     sources_sort(sources);
     for (const struct source *s = sources->first; s != NULL; s = s->next) {
         char head[64];
+        /* The length goes between path and bytes, so that no two lists of files give one
+         * stream. */
         const int n = snprintf(head, sizeof(head), "\n%zu\n", s->length);
         SHA256Update(&context, (const uint8_t *)s->path, strlen(s->path));
         SHA256Update(&context, (const uint8_t *)head, (size_t)n);

@@ -40,6 +40,8 @@ static struct cached_place *add_place(struct place_cache *cache, const char *hom
     return cached;
 }
 
+/* A caller rests on these files too, even when another had them read: they count for its
+ * fingerprint. */
 static bool list_sources(const struct sources *from, struct arena *arena, struct sources *to)
 {
     for (const struct source *s = from->first; s != NULL; s = s->next) {
@@ -59,6 +61,7 @@ const struct place *place_cache_get(struct place_cache *cache, const char *home,
                                 struct problems *problems)
 {
     struct cached_place *cached = cache->first;
+    /* A few dozen places at most: a list is quick enough. */
     while (cached != NULL && strcmp(cached->id, id) != 0)
         cached = cached->next;
     if (cached == NULL)

@@ -13,6 +13,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* What the functions of a place's file find through sandbox_of(): everything read so far,
+ * and where the next goes. */
 struct loading {
     struct arena *arena;
     struct problems *problems;
@@ -65,6 +67,7 @@ static const char *copy_text(lua_State *lua, const char *text)
     return memcpy(keep_array(lua, length + 1, 1), text, length);
 }
 
+/* The text at index, which is one. */
 static const char *copy_string(lua_State *lua, int index)
 {
     return copy_text(lua, lua_tostring(lua, index));
@@ -85,6 +88,7 @@ static const char *text_of(lua_State *lua, int index, const char *key, int line)
     return text;
 }
 
+/* Absent is false. */
 static bool flag_of(lua_State *lua, int index, const char *key)
 {
     lua_getfield(lua, index, key);
@@ -95,6 +99,7 @@ static bool flag_of(lua_State *lua, int index, const char *key)
     return set;
 }
 
+/* 0 for none: the beginning, or no end. */
 static long date_of(lua_State *lua, int index, const char *key)
 {
     struct loading *loading = loading_of(lua);
@@ -152,6 +157,8 @@ static enum status read_status(lua_State *lua, int table, int line)
     return status;
 }
 
+/* The list at index. A member that is no text is reported and stands as "", so that the
+ * count holds. */
 static struct value read_set(lua_State *lua, int index, const char *name, int line)
 {
     struct value value = {.kind = VALUE_SET};
@@ -215,6 +222,8 @@ static struct value read_rival(lua_State *lua, int table, const struct entry *en
 /* Charges for looking through the file: C's own search is quick, but not free. */
 enum { BYTES_A_STEP = 256 };
 
+/* The line to report for a name: Lua keeps no lines of table entries, so it is looked for
+ * in the text. */
 static int line_of_name(lua_State *lua, const char *name)
 {
     struct loading *loading = loading_of(lua);
@@ -246,6 +255,7 @@ static struct value read_editions(lua_State *lua, int index, const struct entry 
     lua_pop(lua, 1);
     if (editions.kind == VALUE_NONE)
         return editions;
+    /* What was read in some editions is seen in those and no more. */
     if (entry->status != STATUS_SEEN)
         add_problem(lua, entry->line, "figure \"%s\": read_in goes with status = \"seen\"%s",
                     entry->name, "");
@@ -442,6 +452,7 @@ static int take_behind(lua_State *lua)
     return 0;
 }
 
+/* The first call, with the switch's name; it returns the second. */
 static int part_behind(lua_State *lua)
 {
     luaL_checkstring(lua, 1);
@@ -450,6 +461,7 @@ static int part_behind(lua_State *lua)
     return 1;
 }
 
+/* Only the names: parts run after the file, each for the block that names it. */
 static void read_parts(lua_State *lua, int index)
 {
     struct loading *loading = loading_of(lua);
@@ -515,6 +527,7 @@ static void read_drops(lua_State *lua, int index)
         loading->drops += rules->count;
         if (loading->drops > PLACE_DROPS_MOST)
             luaL_error(lua, "drops more than %d rules", PLACE_DROPS_MOST);
+        /* Backwards, since each goes in front. */
         for (size_t i = rules->count; i-- > 0;)
             read_drop(lua, drops, rules->names[i]);
     }
@@ -534,6 +547,7 @@ static struct value set_named(lua_State *lua, const char *fact, const char *key)
     return set;
 }
 
+/* What a place says it does not carry: for which fact, which rules, and why. */
 static void read_gap(lua_State *lua, int gaps, const char *fact)
 {
     static const char *const KEYS[] = {"rules", "but", "orders", "why", NULL};
@@ -573,6 +587,8 @@ static void read_gaps(lua_State *lua, int index)
         loading->drops += facts->count;
         if (loading->drops > PLACE_DROPS_MOST)
             luaL_error(lua, "leaves more than %d things to others", PLACE_DROPS_MOST);
+        /* Backwards, since each goes in front of those before it: the list ends in the
+         * file's order. */
         for (size_t i = facts->count; i-- > 0;)
             read_gap(lua, gaps, facts->names[i]);
     }
@@ -618,6 +634,7 @@ static void read_block(lua_State *lua, int index)
     read_gaps(lua, index);
 }
 
+/* New entries go after those the block has: its parts come one by one. */
 static void start_block(struct loading *loading, struct block *block)
 {
     loading->block = block;
@@ -643,6 +660,7 @@ static int take_block(lua_State *lua)
     start_block(loading, block);
     read_block(lua, 1);
     struct block **at = &loading->place->blocks;
+    /* Blocks are kept by their first day, whatever their order in the file. */
     while (*at != NULL && (*at)->from <= block->from)
         at = &(*at)->next;
     block->next = *at;
@@ -650,6 +668,8 @@ static int take_block(lua_State *lua)
     return 0;
 }
 
+/* The first call, with the id; the line is asked for here, as the second may stand many
+ * lines on. */
 static int jurisdiction(lua_State *lua)
 {
     struct loading *loading = loading_of(lua);
@@ -666,6 +686,7 @@ static int jurisdiction(lua_State *lua)
     return 1;
 }
 
+/* All that a place's file may call. The same four words serve blocks' files and parts. */
 static int define(lua_State *lua)
 {
     lua_pushcfunction(lua, jurisdiction);
@@ -687,6 +708,7 @@ static int define(lua_State *lua)
     return 0;
 }
 
+/* By name, then file, so that a double is reported at the same place each time. */
 static int entry_order(const void *a, const void *b)
 {
     const struct entry *left = *(struct entry *const *)a, *right = *(struct entry *const *)b;
@@ -764,6 +786,8 @@ static void run_parts(struct loading *loading, struct sandbox *sandbox, const ch
     loading->source = loading->place->source;
 }
 
+/* One sandbox for the file and its parts, closed before anybody looks at what was read:
+ * all of it was copied. */
 static void run_files(struct loading *loading, const char *home, struct sources *sources)
 {
     struct sandbox *sandbox = sandbox_open();
@@ -784,6 +808,7 @@ static void run_files(struct loading *loading, const char *home, struct sources 
 struct place *place_load(const char *home, const char *id, struct arena *arena,
                          struct sources *sources, struct problems *problems)
 {
+    /* Problems of other files may be in the list already. */
     const size_t before = problems->count;
     char *path = arena_format(arena, "jurisdictions/%s.lua", id);
     struct place *place = arena_alloc(arena, sizeof(*place));

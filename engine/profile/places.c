@@ -7,6 +7,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* Past so many days the newest are what matters, and they are in. A place without a first
+ * day stands on any; this is one. */
 enum { DAYS_MOST = 512, ANY_DAY = 20000101 };
 
 /* Days on which some place of the home changes, newest first. */
@@ -37,6 +39,7 @@ void places_ids(const char *home, struct strings *ids, struct arena *arena)
         arena->failed = true;
 }
 
+/* Kept newest first, each once. */
 static void add_day(struct days *days, long day)
 {
     size_t at = days->count;
@@ -66,6 +69,7 @@ static bool add_days_of(struct place_cache *cache, const char *home, const char 
         for (const struct block *b = place == NULL ? NULL : place->blocks; b != NULL; b = b->next) {
             add_day(days, b->from == 0 ? ANY_DAY : b->from);
             if (b->follows != NULL)
+                /* The chain grows while it is walked; each place once, so a circle ends. */
                 strings_add_once(&chain, &arena, b->follows);
         }
     }
@@ -87,6 +91,8 @@ static struct profile *stand_on(struct place_cache *cache, const char *home, con
     return profile;
 }
 
+/* The newest day on which the whole chain stands: a place may have an edition ready
+ * before what it follows has. */
 static struct profile *stand_newest(struct place_cache *cache, const char *home, const char *id,
                                     long *date, bool *failed)
 {
@@ -114,6 +120,7 @@ long places_newest(struct place_cache *cache, const char *home, const char *id,
     return profile == NULL ? 0 : date;
 }
 
+/* Model codes first, then by id. */
 static int standing_order(const void *a, const void *b)
 {
     const struct standing *left = a, *right = b;
@@ -144,6 +151,8 @@ int places_stand(struct place_cache *cache, const char *home, long date, struct 
     return 0;
 }
 
+/* Of a model in editions, those that follow its base; of one without, all that are
+ * models. */
 bool places_is_edition(const struct places *places, const struct profile *profile)
 {
     bool any = false;

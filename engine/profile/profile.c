@@ -10,6 +10,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* One profile being made; blocks[i] is what binds of places[i] on the date. */
 struct resolving {
     struct place_cache *cache; /* or NULL: places are read for this profile alone */
     const char *home;
@@ -22,6 +23,7 @@ struct resolving {
     size_t depth;
 };
 
+/* An id is a path below jurisdictions/: nothing in it may climb out or differ by case. */
 bool profile_is_id(const char *id)
 {
     if (id[0] == '\0' || id[0] == '/' || id[strlen(id) - 1] == '/' || strlen(id) > 120
@@ -78,6 +80,7 @@ static void near_offer(void *data, const char *path)
     const size_t distance = whole < part ? whole : part;
     if (near->count == NEAR_NAMES && distance >= near->distances[NEAR_NAMES - 1])
         return;
+    /* Insertion into the few nearest so far. */
     size_t at = near->count < NEAR_NAMES ? near->count++ : NEAR_NAMES - 1;
     for (; at > 0 && near->distances[at - 1] > distance; at--) {
         memcpy(near->names[at], near->names[at - 1], NEAR_BYTES);
@@ -178,6 +181,7 @@ static bool may_follow(struct resolving *r, const char *id)
     return true;
 }
 
+/* The profile holds as long as all of its blocks do. */
 static void intersect_dates(struct profile *profile, const struct block *block)
 {
     if (block->from > profile->from)
@@ -227,11 +231,13 @@ static struct figure *figure_find(const struct profile *profile, size_t sorted, 
     return bsearch(&wanted, profile->figures, sorted, sizeof(struct figure), figure_order);
 }
 
+/* Both NULL, or the same words. */
 static bool same_text(const char *a, const char *b)
 {
     return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
 }
 
+/* Exact: a figure was typed, not computed. Sets are compared in their order. */
 bool profile_same_value(const struct value *a, const struct value *b)
 {
     if (a->kind != b->kind || a->set_count != b->set_count)
@@ -296,6 +302,8 @@ static bool figure_is_whole(struct resolving *r, size_t level, const struct entr
     nearest_start(&nearest, entry->name);
     for (size_t i = 0; i < r->profile->figure_count; i++)
         nearest_offer(&nearest, r->profile->figures[i].name);
+    /* At the far end of the chain every figure is new: nothing there is a slip of the
+     * pen. */
     char hint[256] = "";
     if (nearest.name != NULL && r->depth > level + 1)
         snprintf(hint, sizeof(hint), "; did you mean \"%s\"?", nearest.name);
@@ -333,6 +341,7 @@ static bool bound_fits(const struct figure *figure, const struct entry *entry)
                                            : entry->also.number <= value;
 }
 
+/* at_counts needs a sense with an edge to be exactly at. */
 static bool at_fits(const struct figure *figure, const struct entry *entry)
 {
     return entry->at == AT_AS_SENSE_SAYS || is_limit(figure) || figure->sense == SENSE_FROM
@@ -340,6 +349,7 @@ static bool at_fits(const struct figure *figure, const struct entry *entry)
         || figure->at_figure != NULL;
 }
 
+/* A figure enters the profile at the level that first gives it. */
 static void figure_new(struct resolving *r, size_t level, const struct entry *entry,
                        size_t capacity)
 {
@@ -406,6 +416,8 @@ static void figure_draft(const struct entry *entry, const char *draft, struct fi
     figure->rival.unit = figure->value.unit;
 }
 
+/* A nearer place restates a figure: value, citation, or both. What the restated line does
+ * not say stays as the farther one has it, except doubts, which end with it. */
 static void figure_move(struct resolving *r, size_t level, const struct entry *entry,
                         struct figure *figure)
 {
@@ -418,6 +430,8 @@ static void figure_move(struct resolving *r, size_t level, const struct entry *e
     }
     if (entry->value.kind != VALUE_NONE) {
         const char *unit = figure->value.unit;
+        /* An edition of the model is no amendment; a place that repeats the model's value
+         * is none either. */
         if (!block->model && !profile_same_value(&entry->value, &figure->value)) {
             figure->moved = true;
             figure->amended.by = block->title;
@@ -431,6 +445,7 @@ static void figure_move(struct resolving *r, size_t level, const struct entry *e
         figure->rival = (struct value){0};
         figure->read_in = (struct value){.kind = VALUE_NONE};
     }
+    /* A line that only cites again keeps how well the value is known. */
     if (says_anew(entry)) {
         figure_bound(entry, figure);
         figure->cite.status = block->invented ? STATUS_INVENTED : entry->status;
@@ -485,6 +500,7 @@ static void overlay_figures(struct resolving *r)
     profile->figures = arena_array(&profile->arena, capacity + 1, sizeof(struct figure));
     if (profile->figures == NULL)
         return;
+    /* The farthest block first; what it doubts is marked before it adds its own. */
     for (size_t i = r->depth; i-- > 0;) {
         mark_unverified(r, r->blocks[i]);
         const size_t before = profile->figure_count;
@@ -519,6 +535,8 @@ static void say_no_figure(struct resolving *r, const struct entry_way *way, cons
                     nearest.name == NULL ? "none" : nearest.name);
 }
 
+/* Direction (which of yes and no is stricter) and switch are facts of the rule that reads
+ * a figure: a nearer block may add them, not change them. */
 static void settle_way(struct resolving *r, const struct entry_way *way)
 {
     struct figure *figure = figure_find(r->profile, r->profile->figure_count, way->name);
@@ -574,6 +592,7 @@ static void read_pages(struct resolving *r)
         r->profile->figures[i].unread = false;
 }
 
+/* "deck" names all rules of the topic deck; "deck.gap" that one. */
 bool profile_set_names(const struct value *set, const char *rule)
 {
     const size_t topic = strcspn(rule, ".");
@@ -601,6 +620,7 @@ const struct law_gap *profile_gap_in_order(const struct profile *profile, const 
     return NULL;
 }
 
+/* From the last, which is the nearest place: whose reason counts. */
 const struct drop *profile_drop(const struct profile *profile, const char *rule)
 {
     for (size_t i = profile->drop_count; i-- > 0;)
@@ -643,6 +663,7 @@ double profile_threshold(const struct figure *figure)
     return value;
 }
 
+/* Past what its sense alone compares. */
 bool profile_is_held_further(const struct figure *figure)
 {
     return is_limit(figure) && (figure->also.kind != VALUE_NONE || figure->at == AT_COUNTS_NOT);
@@ -709,6 +730,7 @@ static void lay_gaps(struct resolving *r)
                     .why = g->why, .file = r->places[i]->source->path, .line = g->line};
 }
 
+/* Nearest last, as profile_drop looks for them. */
 static void lay_drops(struct resolving *r)
 {
     struct profile *profile = r->profile;
@@ -732,6 +754,7 @@ static const char *path_beside(struct arena *arena, const char *file, const char
     return arena_format(arena, "%.*s/%s", (int)(slash - file), file, name);
 }
 
+/* The farthest first: a nearer place's rules may rest on what those declare. */
 static void lay_rule_files(struct resolving *r)
 {
     struct profile *profile = r->profile;
@@ -757,6 +780,7 @@ static void add_doubt(struct profile *profile, const char *doubt)
 static void lay_doubts(struct resolving *r)
 {
     struct profile *profile = r->profile;
+    /* Three reasons a block at most. */
     profile->doubts = arena_array(&profile->arena, 3 * r->depth + 1, sizeof(char *));
     if (profile->doubts == NULL)
         return;
@@ -767,6 +791,8 @@ static void lay_doubts(struct resolving *r)
     }
 }
 
+/* The nearest place names the profile; edition and wording come from the nearest that has
+ * one. */
 static void lay_heading(struct resolving *r)
 {
     struct profile *profile = r->profile;
@@ -815,6 +841,8 @@ struct profile *profile_resolve_from(struct place_cache *cache, const char *home
         problem_out_of_memory(problems);
         return NULL;
     }
+    /* Everything below ends up in the profile's arena, so that it stands alone; or, with
+     * a cache, in the cache's. */
     char *own_id = arena_copy(&r.profile->arena, id);
     if (own_id != NULL && resolve_chain(&r, own_id)) {
         lay_heading(&r);

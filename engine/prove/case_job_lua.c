@@ -13,6 +13,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* Deeper than any job's field; more digits than a list has items; longer than any path. */
 enum { DEEPEST_VALUE = 8, DIGITS_MOST = 5, PATH_LONGEST = 500 };
 
 static cJSON *from_lua(lua_State *lua, int depth);
@@ -43,6 +44,7 @@ static cJSON *from_table(lua_State *lua, int depth)
     }
     if (count > 0)
         return node;
+    /* In no certain order, which a job's groups do not need. */
     for (lua_pushnil(lua); lua_next(lua, table) != 0; lua_pop(lua, 1)) {
         if (lua_type(lua, -2) != LUA_TSTRING)
             continue;
@@ -175,6 +177,7 @@ void case_job_set(lua_State *lua, cJSON *job, const char *path)
     if (value == NULL)
         case_out_of_memory(lua);
     cJSON *old = child_of(parent, &last);
+    /* From here to the end nothing may raise while value belongs to nobody. */
     if (last.index < 0 && cJSON_IsObject(parent)) {
         if (!json_set(parent, last.name, value))
             case_out_of_memory(lua);
@@ -190,6 +193,7 @@ void case_job_set(lua_State *lua, cJSON *job, const char *path)
     }
 }
 
+/* Taking out what is not there would test nothing. */
 static void say_lacking(lua_State *lua, const cJSON *parent, const struct step *last,
                         const char *path)
 {
@@ -205,6 +209,7 @@ static void say_lacking(lua_State *lua, const cJSON *parent, const struct step *
     luaL_error(lua, "without \"%s\": the base job does not have it", path);
 }
 
+/* The whole of it: a fact, a group, an item of a list. */
 static void remove_place(lua_State *lua, cJSON *job, const char *path)
 {
     struct step last;

@@ -14,6 +14,7 @@ struct seen {
     struct seen *next;
 };
 
+/* What a run of cases keeps between them. Laws are loaded as cases come to their places. */
 struct running {
     struct laws *laws;
     const struct cases_wanted *wanted;
@@ -24,6 +25,7 @@ struct running {
     bool spent;             /* they have taken all there is for them */
 };
 
+/* NULL when out of memory, which the arena remembers. */
 static struct seen *seen_of(struct running *running, const char *rule)
 {
     for (struct seen *s = running->seen; s != NULL; s = s->next)
@@ -40,6 +42,7 @@ static struct seen *seen_of(struct running *running, const char *rule)
     return seen;
 }
 
+/* Only cases that came out as expected count as shown. */
 static void note_seen(struct running *running, const struct finding *finding)
 {
     struct seen *seen = seen_of(running, finding->rule);
@@ -56,6 +59,7 @@ static void add_wrong_case(struct text *out, const struct rule_case *c, const ch
               c->where == NULL ? "" : " at ", c->where == NULL ? "" : c->where, what);
 }
 
+/* VALUE_NONE: the case does not say. Numbers by what prints in the finding's unit. */
 static bool value_is(const struct value *value, const struct value *wanted)
 {
     if (wanted->kind == VALUE_NONE)
@@ -122,6 +126,7 @@ static bool findings_hold(struct running *running, const struct rule_case *c,
     return held && matched > 0;
 }
 
+/* A job refused before any rule ran: right only for a case that expects just that. */
 static bool refusal_holds(const struct rule_case *c, const struct checked *checked,
                           struct text *out)
 {
@@ -163,6 +168,7 @@ static bool run_case(struct running *running, struct rule_case *c, struct text *
     const struct overrides none = {0};
     struct checked checked = {0};
     bool held;
+    /* The job could not be made as the case says. */
     if (c->fault != NULL)
         add_wrong_case(out, c, c->fault);
     if (c->job == NULL)
@@ -222,6 +228,7 @@ static size_t untested(struct running *running, struct text *out)
                       seen->lacking ? "" : " lacking-a-fact");
             note_case(running->wanted, r->file, false,
                       text_string(out) + (out->failed ? 0 : before));
+            /* The rule stands in every law loaded; it is told once. */
             seen->met = seen->unmet = seen->lacking = true;
             count++;
         }
@@ -251,6 +258,7 @@ int cases_run(struct laws *laws, const struct cases_wanted *wanted, struct tally
         note_case(wanted, c->file, held, text_string(out) + (out->failed ? 0 : before));
     }
     tally_rules(&running, tally);
+    /* A file that does not run may hold the missing cases. */
     if (problems->count == 0)
         tally->failed += untested(&running, out);
     if (running.arena.failed)

@@ -49,6 +49,7 @@ static const char *keep_text(lua_State *lua, const char *key)
     return copy;
 }
 
+/* The text under key, or NULL. */
 static const char *text_of(lua_State *lua, int index, const char *key)
 {
     lua_getfield(lua, index, key);
@@ -110,6 +111,7 @@ static int build_job(lua_State *lua)
     enum { GROUP = 2, ONE = 3 };
     struct rule_case *c = lua_touserdata(lua, 1);
     cJSON *job = reading_of(lua)->job = base_job(lua, text_of(lua, GROUP, "from"));
+    /* What a case calls these three, and what a job does. */
     const char *shared[] = {"jurisdiction", "date", "stage"};
     const char *keys[] = {"under", "date", "stage"};
     for (int i = 0; i < 3; i++) {
@@ -123,6 +125,7 @@ static int build_job(lua_State *lua)
     }
     case_job_with(lua, job, GROUP);
     case_job_with(lua, job, ONE);
+    /* Kept as text: a file's cases together as trees would take many times as much. */
     c->job = cJSON_PrintUnformatted(job);
     if (c->job == NULL)
         case_out_of_memory(lua);
@@ -168,6 +171,7 @@ static void read_case(lua_State *lua, int group, int one, const char *rule)
     lua_pushlightuserdata(lua, c);
     lua_pushvalue(lua, group);
     lua_pushvalue(lua, one);
+    /* A case that cannot be built is one wrong case, not the end of its file. */
     const int built = sandbox_try(lua, 3);
     drop_job(reading);
     if (built == 0)
@@ -186,6 +190,7 @@ static bool is_left_out(const struct reading *reading, const char *rule)
     return length > 0 && (strncmp(rule, reading->topic, length) != 0 || rule[length] != '.');
 }
 
+/* cases "rule" { ... }: the second call, with the table. */
 static int finish_cases(lua_State *lua)
 {
     struct reading *reading = reading_of(lua);
@@ -207,6 +212,7 @@ static int finish_cases(lua_State *lua)
     return 0;
 }
 
+/* The first call, with the rule's name. */
 static int start_cases(lua_State *lua)
 {
     luaL_checkstring(lua, 1);
@@ -222,6 +228,7 @@ static int define(lua_State *lua)
     return 0;
 }
 
+/* A sandbox a file: none sees what another defined. */
 static void read_file(struct reading *reading, const char *path)
 {
     const struct source *source = home_read(reading->home, path, &reading->list->arena,
@@ -255,6 +262,7 @@ static void note_file(void *data, const char *path)
     strings_add(&list->files, &list->arena, arena_copy(&list->arena, path));
 }
 
+/* A topic's cases also stand beside places, among cases of other topics. */
 static void list_files(struct case_list *list, const char *home, const struct cases_wanted *wanted)
 {
     if (wanted->topic != NULL)

@@ -25,6 +25,7 @@ static int refuse_county(struct problems *problems, const char *what, const char
 
 /* What is asked for ---------------------------------------------------------------------- */
 
+/* Shown as it is: nothing in it had to be escaped. */
 static bool is_plain(const char *title, struct problems *problems)
 {
     struct text shown = TEXT_EMPTY;
@@ -36,6 +37,7 @@ static bool is_plain(const char *title, struct problems *problems)
     return plain;
 }
 
+/* An id that is also a topic's name would make `proof NAME` mean two things. */
 static int check_words(struct laws *laws, const char *id, const char *title,
                        struct problems *problems)
 {
@@ -61,6 +63,8 @@ static int check_words(struct laws *laws, const char *id, const char *title,
     return 0;
 }
 
+/* A dangling link counts, and so does a path too long to look at: what cannot be ruled
+ * out is not written over. */
 static bool file_exists(const char *home, const char *path)
 {
     char full[PATH_MAX];
@@ -80,6 +84,7 @@ static int check_free(const struct county_start *start, const char *home,
     return problems->count > 0 ? -1 : 0;
 }
 
+/* By the newest law that stands; when none does, any day serves to say why. */
 static int find_parent(struct county_start *start, struct laws *laws, struct problems *problems)
 {
     if (!profile_exists(laws->home, start->follows)) {
@@ -117,6 +122,7 @@ static const struct figure *first_figure(const struct law *law, const bool *aske
     return first;
 }
 
+/* To show how one is dropped: the first that is not already. */
 static const struct rule *first_rule(const struct law *law)
 {
     for (const struct rule *r = law->book->rules; r != NULL; r = r->next)
@@ -125,6 +131,7 @@ static const struct rule *first_rule(const struct law *law)
     return NULL;
 }
 
+/* The first rule that passes makes the example case. */
 static void first_met(struct county_start *start, const struct checked *checked)
 {
     for (size_t i = 0; checked->judged && i < checked->result.finding_count; i++) {
@@ -194,6 +201,7 @@ int county_prepare(struct county_start *start, struct laws *laws, const char *id
 
 /* Writing -------------------------------------------------------------------------------- */
 
+/* What was made so far, to be taken back if anything fails. */
 struct writing {
     const char *home;
     struct problems *problems;

@@ -59,14 +59,15 @@ static void keep_outcomes(struct trying *trying, struct trial *trial, const stru
             trial->outcomes[trial->outcome_count++] = come_out(&result->findings[i]);
 }
 
-/* Judges the case as it stands. What does not hold or is refused on purpose
- * is the proof's business. */
+/* Of a trial's own law: the case may load others on the way. */
 static const struct probe *probe_of(void *data, const struct law *law)
 {
     struct trial *trial = data;
     return law == trial->law ? &trial->probe : NULL;
 }
 
+/* Judges the case as it stands. What does not hold or is refused on purpose
+ * is the proof's business. */
 static void try_job(struct trying *trying, const struct rule_case *c, cJSON *job)
 {
     struct problems ignored = {0};
