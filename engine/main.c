@@ -13,6 +13,7 @@
 #include <sys/resource.h>
 #include <unistd.h>
 
+/* In the order help shows them: starting a job first, upkeep last. */
 static const struct command *const COMMANDS[] = {
     &command_new,
     &command_check,
@@ -108,6 +109,7 @@ static int refuse_option(const char *wanted)
     return refuse_command_line("option", wanted, MORE, 2);
 }
 
+/* `eavemark help NAME`. */
 static int help_command(int argc, char **argv)
 {
     if (argc < 3)

@@ -189,10 +189,9 @@ static bool try_one(struct supposing *s, const cJSON *job, int depth)
         told = false;
     else if (finding->compared)
         told = demands_agree(s, finding);
-    else
+    else /* what is still lacking is supposed on top of this */
         told = finding->outcome == OUTCOME_OPEN && finding->lacks != NULL && depth < DEEPEST
             && try_all(s, job, finding->lacks, depth + 1);
-    /* What is still lacking is supposed on top of this. */
     result_free(&result);
     return told;
 }
@@ -224,7 +223,8 @@ static bool try_all(struct supposing *s, const cJSON *job, const char *lacks, in
 }
 
 bool expected_demand(struct rulebook *book, const cJSON *job, enum stage reached,
-             const struct finding *finding, struct arena *arena, struct expected_demand *out)
+                     const struct finding *finding, struct arena *arena,
+                     struct expected_demand *out)
 {
     struct supposing s = {.book = book, .reached = reached, .asked = finding, .arena = arena};
     /* Without `any` no value led to a comparison, and there is nothing to agree on. */

@@ -32,6 +32,7 @@ const char *const *arguments_choices(enum kind kind, size_t *count)
     return NULL;
 }
 
+/* By device and number: two paths may lead to one file. */
 bool arguments_same_file(const char *a, const char *b)
 {
     struct stat about_a, about_b;
@@ -53,6 +54,8 @@ static void complain_of_option(const char *command, const struct option *options
 {
     char name[64];
     struct nearest nearest;
+    /* getopt_long leaves the code of a long option that was given a value it does not
+     * take. */
     if (optopt >= LONG_FIRST) {
         option_name(name, optopt, options);
         complain("%s: option \"%s\" takes no value", command, name);
@@ -166,6 +169,7 @@ static int take_option(const struct command *command, int code, const struct opt
         return print_help(command);
     if (line != NULL)
         return store_option(command, line, into) ? COMMAND_GOES_ON : EAVEMARK_UNUSABLE;
+    /* A word that is no option, handed over in its place. */
     if (code == 1)
         return take_word(command, words, optarg) ? COMMAND_GOES_ON : EAVEMARK_UNUSABLE;
     if (code == ':') {

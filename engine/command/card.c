@@ -8,6 +8,7 @@ struct card_options {
     const char *home, *jurisdiction, *date, *stage, *form, *output, *job;
 };
 
+/* What the table cannot say: which options are needed, and that nothing is overwritten. */
 static int complete_options(const struct card_options *options)
 {
     if (options->job == NULL)
@@ -21,6 +22,7 @@ static int complete_options(const struct card_options *options)
     return COMMAND_GOES_ON;
 }
 
+/* Its own choices of form: a card is read on paper. */
 static int make_card(const struct card_options *options, eavemark *handle)
 {
     const struct eavemark_request request = {

@@ -30,6 +30,7 @@ static bool wants_colour(const struct check *check)
         && (terminal == NULL || strcmp(terminal, "dumb") != 0);
 }
 
+/* Only the three there are: arguments_read looked at the word. */
 static enum eavemark_form check_form(const char *word)
 {
     return word == NULL             ? EAVEMARK_TEXT
@@ -66,6 +67,7 @@ void check_run(const struct check *check, struct check_outcome *out)
         out->report = eavemark_result_report(out->result, check_form(check->form),
                                              check_options(check));
     }
+    /* No report and not a word why: only memory can be wanting. */
     if (out->problems == NULL || (out->report == NULL && out->problems[0] == '\0')) {
         check_outcome_free(out);
         out->status = EAVEMARK_BROKEN;
@@ -73,6 +75,7 @@ void check_run(const struct check *check, struct check_outcome *out)
     }
 }
 
+/* The result before the handle: it was made by it. */
 void check_outcome_free(struct check_outcome *outcome)
 {
     free(outcome->problems);
@@ -82,6 +85,7 @@ void check_outcome_free(struct check_outcome *outcome)
     *outcome = (struct check_outcome){0};
 }
 
+/* Problems go to standard error even beside a report: they may be warnings. */
 static int check_one(const struct check *check)
 {
     struct check_outcome outcome;
@@ -94,6 +98,7 @@ static int check_one(const struct check *check)
     return status;
 }
 
+/* One handle for all lines: laws are loaded once. */
 static int check_many(const struct check *check)
 {
     eavemark *handle = eavemark_open(settings_home(check->home));

@@ -9,6 +9,7 @@ struct compare {
     struct several jurisdictions, dates;
 };
 
+/* What check number `index` is given of this option. */
 static const char *of_check(const struct several *several, size_t index)
 {
     /* One place or day holds for all; several are one for each check. */
@@ -42,6 +43,7 @@ static int complete_options(const struct compare *compare, const struct several 
 static int compare_jobs(const struct compare *compare, const struct several *jobs, eavemark *handle)
 {
     struct eavemark_request requests[SEVERAL_MOST] = {{0}};
+    /* Only one of the three is more than 1. */
     const size_t count =
         most_of(jobs->count, most_of(compare->jurisdictions.count, compare->dates.count));
     const bool json = compare->form != NULL && strcmp(compare->form, "json") == 0;

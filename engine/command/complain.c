@@ -6,6 +6,7 @@
 
 #include <stdarg.h>
 
+/* The arguments may quote what a user typed or a file holds. */
 void complain(const char *format, ...)
 {
     char message[4096];

@@ -62,6 +62,7 @@ static void add_words(struct text *out, const char *const *words, size_t count)
         text_addf(out, "%s%s", i > 0 ? " " : "", words[i]);
 }
 
+/* "help" is no command of the table. */
 static void add_commands(struct text *out)
 {
     size_t count;
@@ -107,6 +108,7 @@ static void add_values(struct text *out)
     }
 }
 
+/* The choices of a kind, as a case of _eavemark_offer. */
 static void add_choices(struct text *out, enum kind kind)
 {
     size_t count;
@@ -116,6 +118,9 @@ static void add_choices(struct text *out, enum kind kind)
     text_add(out, "' \"$2\" ;;\n");
 }
 
+/* bash asks _eavemark for each Tab: it finds the command, the options given so far and
+ * what the word at the cursor is, and offers that. Names of rules and places are asked of
+ * the program itself, of the --home on the line. */
 static void add_script(struct text *out)
 {
     text_add(out,
@@ -220,6 +225,7 @@ static int print_script(void)
     return status;
 }
 
+/* A line each; bash splits them. */
 static int print_names(enum eavemark_names names, const char *home)
 {
     char *text = NULL;

@@ -8,6 +8,7 @@ struct county {
     const char *home, *follows, *title;
 };
 
+/* Whatever went wrong, no file is left; the text says what. */
 static int start(const struct county *county, const char *id)
 {
     char *text = NULL;
@@ -23,6 +24,7 @@ static int start(const struct county *county, const char *id)
 
 static int run_county(int argc, char **argv)
 {
+    /* One so far; the word leaves room for others. */
     static const char *const VERBS[] = {"new"};
     struct county county = {0};
     struct several words = {.count = 0};

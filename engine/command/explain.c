@@ -8,6 +8,7 @@ struct explain {
     const char *home, *jurisdiction, *date, *form, *output;
 };
 
+/* A second word is a job, and must not be overwritten. */
 static int complete_options(const struct explain *explain, const struct several *words)
 {
     if (explain->output != NULL && words->count > 1
@@ -26,6 +27,7 @@ static int run_explain(int argc, char **argv)
     if (status != COMMAND_GOES_ON)
         return status;
     const struct eavemark_request request = {
+        /* NULL without a job: then only place and day count. */
         .name = words.items[1], .jurisdiction = explain.jurisdiction, .date = explain.date};
     const bool json = explain.form != NULL && strcmp(explain.form, "json") == 0;
     char *report = NULL, *problems = NULL;

@@ -22,6 +22,7 @@ static int run_fields(int argc, char **argv)
     if (handle != NULL)
         status = (int)eavemark_fields(handle, words.items[0], fields.schema, fields.jurisdiction,
                                       fields.date, &text);
+    /* What is no list is a message, and goes to standard error. */
     status = output_print(status, status == EAVEMARK_NOTHING_FAILED, text);
     free(text);
     eavemark_close(handle);

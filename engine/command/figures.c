@@ -15,6 +15,7 @@ static int run_figures(int argc, char **argv)
     int status = arguments_read(&command_figures, &figures, &words, argc, argv);
     if (status != COMMAND_GOES_ON)
         return status;
+    /* No job: only place and day. */
     const struct eavemark_request request = {.jurisdiction = figures.jurisdiction,
                                              .date = figures.date};
     const bool json = figures.form != NULL && strcmp(figures.form, "json") == 0;
@@ -24,6 +25,7 @@ static int run_figures(int argc, char **argv)
     if (handle != NULL)
         status = (int)eavemark_figures(handle, words.items[0], figures.status, &request,
                                        json ? EAVEMARK_JSON : EAVEMARK_TEXT, &report, &problems);
+    /* The report is the caller's own by now. */
     eavemark_close(handle);
     return output_answer(status, figures.output, report, problems);
 }

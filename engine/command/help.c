@@ -17,6 +17,7 @@ static void write_lead(const struct option_line *line, char out[LEAD_MOST])
              line->takes == NULL ? "" : line->takes);
 }
 
+/* So that the helps stand in one column. */
 static size_t widest_lead(const struct command *command)
 {
     size_t widest = 0;

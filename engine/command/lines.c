@@ -14,6 +14,7 @@ enum { LINE_LARGEST = 4 * 1024 * 1024 };
 
 enum line_kind { LINE_READ, LINE_BLANK, LINE_TOO_LONG, LINE_END };
 
+/* A batch under way; a line of input gives a line of output, in the same order. */
 struct batch {
     const struct check *check;
     eavemark *handle;
@@ -48,6 +49,7 @@ static enum line_kind read_line(FILE *input, struct text *line)
     }
     if (too_long)
         return LINE_TOO_LONG;
+    /* A last line without an end still counts. */
     if (c == EOF && line->length == 0 && !line->failed)
         return LINE_END;
     if (line->length > 0 && line->bytes[line->length - 1] == '\r')
@@ -116,6 +118,7 @@ static void write_problems(struct batch *batch, const char *name, const char *pr
     text_free(&messages);
 }
 
+/* The batch ends with the worst status of any line. */
 static void note_status(struct batch *batch, int status)
 {
     if (status > batch->worst)
@@ -195,6 +198,7 @@ static void run_batch(struct batch *batch)
     text_free(&line);
 }
 
+/* A pipe will do; a folder opens, but cannot be read. */
 static FILE *open_input(const char *path)
 {
     struct stat about;

@@ -50,6 +50,7 @@ static void add_option(struct text *out, const struct option_line *line)
     text_add(out, "\n");
 }
 
+/* A section each, as `help` has it. */
 static void add_command(struct text *out, const struct command *command)
 {
     text_addf(out, ".SS \"eavemark %s%s", command->name, command->usage[0] == '\0' ? "" : " ");
@@ -80,6 +81,7 @@ static void add_heading(struct text *out)
     text_add(out, "\n.SH COMMANDS\n");
 }
 
+/* What holds for all commands. */
 static void add_rest(struct text *out)
 {
     text_add(out, ".SH ENVIRONMENT\n.TP\n.B EAVEMARK_HOME\n");

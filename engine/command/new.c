@@ -40,6 +40,7 @@ static int refuse_overwriting(const struct new_options *options)
     return EAVEMARK_UNUSABLE;
 }
 
+/* What the table cannot say. */
 static int complete_options(const struct new_options *options)
 {
     if (options->list && options->fill == NULL)
@@ -94,6 +95,7 @@ static bool read_line(char line[LINE_MOST])
     return true;
 }
 
+/* Owns the words. */
 static void say_refused(char *why)
 {
     fprintf(stderr, "    not taken: %s\n", why == NULL ? "out of memory" : why);
@@ -166,6 +168,7 @@ static int ask_all(struct sitting *sitting)
         }
         ask = take_answer(sitting, line);
     }
+    /* Stopped by the user: what there is gets written. */
     if (sitting->ended)
         return EAVEMARK_NOTHING_FAILED;
     const bool well = problems != NULL && problems[0] == '\0';
@@ -192,6 +195,7 @@ static void say_written(const struct sitting *sitting, size_t answered, size_t s
     complain("check it with: eavemark check %s", path);
 }
 
+/* Looked at again before writing: the file may have come meanwhile. */
 static int write_job(const struct sitting *sitting)
 {
     size_t answered = 0, skipped = 0;
@@ -213,6 +217,7 @@ static int write_job(const struct sitting *sitting)
     return status;
 }
 
+/* Questions go to standard error: standard output may be the job. */
 static int interview_user(const struct new_options *options, eavemark *handle)
 {
     const struct eavemark_request request = {

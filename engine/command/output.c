@@ -60,6 +60,7 @@ static FILE *open_temporary(struct output *output, const struct stat *old)
     return stream;
 }
 
+/* The path stays, for a message. */
 static void output_free(struct output *output)
 {
     free(output->target);
@@ -103,6 +104,7 @@ static bool finish_stream(struct output *output)
         why = errno != 0 ? errno : EIO;
     if (why == 0 && output->target != NULL && fsync(fileno(output->stream)) != 0)
         why = errno;
+    /* Closing may be the first to say that a disk is full. */
     if (output->stream != stdout && fclose(output->stream) != 0 && why == 0)
         why = errno;
     errno = why;
@@ -113,6 +115,7 @@ int output_close(struct output *output, bool keep)
 {
     bool written = finish_stream(output);
     if (written && keep && output->target != NULL)
+        /* On one file system, so that the file appears whole or not at all. */
         written = rename(output->temporary, output->target) == 0;
     if (!written)
         complain_of_output(output);

@@ -9,6 +9,7 @@ struct proof {
     bool mutate;
 };
 
+/* Moved figures have a report of their own. */
 static int make_proof(const struct proof *proof, const char *name)
 {
     const bool json = proof->form != NULL && strcmp(proof->form, "json") == 0;
@@ -32,6 +33,7 @@ static int run_proof(int argc, char **argv)
     const int status = arguments_read(&command_proof, &proof, &words, argc, argv);
     if (status != COMMAND_GOES_ON)
         return status;
+    /* The table lets html pass too, which other commands have. */
     if (proof.form != NULL && strcmp(proof.form, "text") != 0 && strcmp(proof.form, "json") != 0)
         return complain_of_usage(&command_proof, "a proof is text or json");
     if (proof.mutate && (proof.date != NULL || proof.form != NULL))

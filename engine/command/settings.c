@@ -7,6 +7,7 @@
 #include <string.h>
 #include <sys/stat.h>
 
+/* Installed data may be missing in a build tree. */
 static bool holds_rules(const char *folder)
 {
     struct text path = TEXT_EMPTY;
@@ -18,6 +19,7 @@ static bool holds_rules(const char *folder)
     return holds;
 }
 
+/* An empty variable counts as none. */
 const char *settings_home(const char *option)
 {
     const char *environment = getenv("EAVEMARK_HOME");
@@ -42,6 +44,7 @@ int settings_choice(const char *command, const char *what, const char *wanted,
         nearest_offer(&nearest, choices[i]);
         text_addf(&list, "%s%s", i > 0 ? ", " : "", choices[i]);
     }
+    /* The whole list in any case: there are few. */
     if (nearest.name != NULL)
         complain("%s: no %s \"%s\" (did you mean \"%s\"?); there are: %s", command, what, wanted,
                  nearest.name, text_string(&list));

@@ -8,6 +8,7 @@ struct takeoff_options {
     const char *home, *jurisdiction, *date, *form, *output, *job;
 };
 
+/* What the table cannot say: that a job is needed and not overwritten. */
 static int complete_options(const struct takeoff_options *options)
 {
     if (options->job == NULL)

@@ -105,6 +105,7 @@ static int check_again(struct watch *watch)
     return -1;
 }
 
+/* Monotonic: a clock that is set must not stop the waiting. */
 static long long now_ms(void)
 {
     struct timespec now;
@@ -119,6 +120,7 @@ static enum woken wait_for(struct watch *watch, int timeout)
 {
     struct pollfd polled[2] = {{watch->signals, POLLIN, 0}, {watch->watched.handle, POLLIN, 0}};
     const int ready = poll(polled, 2, timeout);
+    /* Polling itself fails: there is nothing to wait for. */
     if (ready < 0 && errno != EINTR)
         return WOKEN_STOP;
     if (ready > 0 && (polled[0].revents & POLLIN) != 0)
@@ -169,6 +171,7 @@ static int open_signals(void)
     return signalfd(-1, &stops, SFD_NONBLOCK | SFD_CLOEXEC);
 }
 
+/* What is saved again must not be what is written. */
 static int complete_options(const struct check *check)
 {
     if (check->job == NULL)

@@ -24,6 +24,8 @@ enum {
     EVENTS = IN_CLOSE_WRITE | IN_MOVED_TO | IN_MOVED_FROM | IN_CREATE | IN_DELETE | IN_ONLYDIR,
 };
 
+/* A folder that cannot be watched is passed over: it may not be there yet. inotify gives
+ * one handle for one folder, by whatever path. */
 static void add_folder(struct watched *watched, const char *path, int purpose)
 {
     const int handle = inotify_add_watch(watched->handle, path, EVENTS);
@@ -90,6 +92,7 @@ void watched_renew(struct watched *watched)
         add_tree(watched, path, DEEPEST);
 }
 
+/* Folder and name of the job; a bare name lies in ".". */
 static int split_path(struct watched *watched, const char *job)
 {
     const char *slash = strrchr(job, '/');
@@ -165,6 +168,7 @@ static bool note_event(struct watched *watched, const struct inotify_event *even
             watched->folders[i] = watched->folders[--watched->count];
         break;
     }
+    /* A folder that went away may have held the job. */
     if ((event->mask & IN_IGNORED) != 0 || !is_of_interest(watched, event, purpose))
         return (event->mask & IN_IGNORED) != 0 && purpose != 0;
     snprintf(watched->changed, sizeof(watched->changed), "%s", event->len > 0 ? event->name : "");

@@ -13,6 +13,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* What explaining one name needs; all that is found goes into `out`. */
 struct explaining {
     struct laws *laws;
     const struct explain_request *request;
@@ -22,6 +23,7 @@ struct explaining {
 
 /* Columns ------------------------------------------------------------------- */
 
+/* Each place once. */
 static void add_column(struct explanation *out, const struct profile *profile)
 {
     for (size_t i = 0; i < out->column_count; i++)
@@ -30,6 +32,7 @@ static void add_column(struct explanation *out, const struct profile *profile)
     out->columns[out->column_count++] = profile;
 }
 
+/* The model's editions, and the place asked for when it is none of them. */
 static void add_columns(struct explanation *out, const struct law *asked)
 {
     out->columns = arena_array(&out->arena, out->places.count + 2, sizeof(*out->columns));
@@ -63,6 +66,7 @@ static const struct law *asked_law(struct explaining *e)
         if (e->date == 0)
             e->date = places_newest(&e->laws->cache, e->laws->home, request->jurisdiction,
                                     &e->out->problems);
+        /* A place that stands on no day is looked up on any, so that loading says why. */
         return laws_find(e->laws, request->jurisdiction, e->date == 0 ? 20000101 : e->date,
                          "--jurisdiction", &e->out->problems);
     }
@@ -112,6 +116,7 @@ static void find_rule(struct explaining *e, const struct law *asked)
         out->law = law;
         out->only_in = law->profile->title;
         e->date = out->places.items[i].date;
+        /* The rule is this place's alone: its figures belong beside the others'. */
         add_column(out, law->profile);
     }
 }
@@ -139,6 +144,7 @@ static void note_figures(struct explanation *out, const struct finding *finding)
         note_figure(out, finding->figures[i]->name);
 }
 
+/* The root is read by every rule that looks at the job at all; it says nothing. */
 static void note_field(void *data, const struct field *field)
 {
     struct explanation *out = data;
@@ -156,6 +162,7 @@ static void note_fields(struct explanation *out, const struct finding *finding)
         note_field(out, path_field(&out->law->book->fields, finding->reads[i].at));
 }
 
+/* The most there can be to note. Recursion is bounded by FIELDS_DEEPEST. */
 static size_t count_fields(const struct field *field)
 {
     size_t count = 1;
@@ -164,6 +171,7 @@ static size_t count_fields(const struct field *field)
     return count;
 }
 
+/* True when the rule came up. */
 static bool note_findings(struct explanation *out, const struct result *result)
 {
     bool any = false;
@@ -184,6 +192,7 @@ static void note_case(void *data, const struct checked *checked)
         out->case_count++;
 }
 
+/* A base job has most facts: a rule comes further in it than in a case that lacks one. */
 static void note_base_job(void *data, const char *path)
 {
     struct explaining *e = data;
@@ -226,6 +235,8 @@ static void sort_texts(struct strings *texts)
         qsort(texts->items, texts->count, sizeof(*texts->items), text_order);
 }
 
+/* What a row names is all it reads. A function has to be watched at work: what no case
+ * and no base job leads it to, it will not be said to read. */
 static void learn_reads(struct explaining *e)
 {
     struct explanation *out = e->out;
@@ -234,6 +245,7 @@ static void learn_reads(struct explaining *e)
     out->fields = arena_array(&out->arena, most, sizeof(struct field *));
     rule_each_figure(out->law->book, out->rule, note_figure, out);
     rule_each_field(out->rule, note_field, out);
+    /* A place that does not carry what binds asks for one fact before the rule does. */
     const struct law_gap *gap = profile_gap(out->law->profile, out->rule->id);
     if (gap != NULL)
         note_field(out, fields_find(&out->law->book->fields, gap->fact));
@@ -253,6 +265,7 @@ static void learn_reads(struct explaining *e)
 
 /* Names ----------------------------------------------------------------------- */
 
+/* Where names go, each once. */
 struct collecting {
     struct strings *names;
     struct arena *arena;
@@ -278,6 +291,7 @@ static void collect_figures(const struct collecting *to, const struct places *pl
             collect_name(to, places->items[i].profile->figures[j].name);
 }
 
+/* The ids, or with `topics` what stands before their dots. */
 static void collect_rules(const struct collecting *to, struct laws *laws,
                           struct places *places, bool topics)
 {
@@ -317,6 +331,7 @@ void explain_names(struct laws *laws, enum names_kind kind, struct strings *name
         collect_figures(&to, &places);
     else
         collect_rules(&to, laws, &places, kind == NAMES_TOPICS);
+    /* Empty for the first two kinds. */
     places_free(&places);
     sort_texts(names);
     if (arena->failed)
@@ -410,6 +425,7 @@ static void list_law(struct explanation *out, const struct law *law, const char 
             rules[out->rule_count++] = (struct listed_rule){r->id, r->title, place};
 }
 
+/* Without a place named, the rules of all places, each with the place that first has it. */
 static void list_rules(struct explaining *e, const struct law *asked)
 {
     struct explanation *out = e->out;
@@ -453,6 +469,7 @@ static void look_in_field(void *data, const struct field *field)
         looking->found = looking->found || has_word(field->choices[i], looking->word);
 }
 
+/* In the id, the words reports print, or the questions and choices of the facts it reads. */
 static bool rule_has_word(const struct rulebook *book, const char *id, const char *word)
 {
     const struct rule *rule = rulebook_rule(book, id);
@@ -479,6 +496,7 @@ static bool list_word(struct explaining *e, const struct law *asked)
     struct explanation *out = e->out;
     const char *word = e->request->name;
     size_t kept = 0;
+    /* Two letters stand in nearly every rule; a dot makes it a name. */
     if (strlen(word) < 3 || strchr(word, '.') != NULL)
         return false;
     list_rules(e, asked);
@@ -500,6 +518,7 @@ static bool list_word(struct explaining *e, const struct law *asked)
 
 /* All of it --------------------------------------------------------------------- */
 
+/* A rule, a figure, a topic, a word, in this order: the first that fits. */
 static void explain_name(struct explaining *e, const struct law *asked)
 {
     struct explanation *out = e->out;
@@ -517,6 +536,7 @@ void explain(struct laws *laws, const struct explain_request *request, struct ex
 {
     struct explaining e = {.laws = laws, .request = request, .out = out};
     struct explain_request with_job = *request;
+    /* A job brings its own place and day. */
     if (request->job != NULL) {
         check_job(laws, request->job, &request->overrides, request->job_file, &out->checked);
         if (!out->checked.judged)

@@ -3,6 +3,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* The profiles whose figures are listed. */
 struct columns {
     const struct profile **items;
     size_t count;
@@ -21,6 +22,7 @@ static const struct profile *asked_place(struct laws *laws,
     return law == NULL ? NULL : law->profile;
 }
 
+/* A home without a model has no table: more likely the wrong home. */
 static void add_editions(struct figure_table *out, struct columns *columns)
 {
     for (size_t i = 0; i < out->places.count; i++)
@@ -31,6 +33,7 @@ static void add_editions(struct figure_table *out, struct columns *columns)
                         "no model code can be loaded: is this the right --home?");
 }
 
+/* False when there is nothing to list, with problems unless it is memory that lacks. */
 static bool find_columns(struct laws *laws, const struct figure_table_request *request,
                          struct figure_table *out, struct columns *columns)
 {
@@ -52,6 +55,7 @@ static bool find_columns(struct laws *laws, const struct figure_table_request *r
     return true;
 }
 
+/* A topic is what names begin with, dot or not: "deck.nail" finds all nails of the deck. */
 static bool is_wanted(const struct figure_table_request *request, const struct figure *figure)
 {
     if (request->status != STATUS_NONE && figure->cite.status != request->status)
@@ -61,6 +65,7 @@ static bool is_wanted(const struct figure_table_request *request, const struct f
     return strncmp(figure->name, request->topic, strlen(request->topic)) == 0;
 }
 
+/* Editions of one figure stand together. */
 static int by_figure(const void *a, const void *b)
 {
     const struct figure_row *one = a, *other = b;
@@ -86,6 +91,8 @@ void figure_table_make(struct laws *laws, const struct figure_table_request *req
         const struct profile *profile = columns.items[c];
         for (size_t i = 0; i < profile->figure_count; i++) {
             const struct figure *figure = &profile->figures[i];
+            /* An empty table is right when no figure has the status asked for, wrong when
+             * no figure has such a name. */
             const struct figure_table_request topic_alone = {.topic = request->topic};
             any = any || is_wanted(&topic_alone, figure);
             if (is_wanted(request, figure))

@@ -11,6 +11,8 @@ static bool begins_name(const char *quoted, size_t length, const char *name)
         && after[0] == '.' && after[1] == '.';
 }
 
+/* Looks at every quoted text of a rule file; comments are not told apart, so a name in
+ * one counts. */
 bool mention_in(const struct source *source, const char *name)
 {
     const size_t whole = strlen(name);

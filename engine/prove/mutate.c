@@ -22,6 +22,7 @@ struct trial {
     struct trial *next;
 };
 
+/* The whole run. `now` is the figure being moved, and what came of it. */
 struct trying {
     struct laws *laws;
     struct mutation *mutation;
@@ -31,6 +32,7 @@ struct trying {
     bool other_bound;   /* its other bound is moved, not its value */
 };
 
+/* A case's job was built by us: "" only where it leaves the fact out. */
 static const char *text_of(const cJSON *job, const char *key)
 {
     const cJSON *item = cJSON_GetObjectItemCaseSensitive(job, key);
@@ -82,6 +84,8 @@ static void try_job(struct trying *trying, const struct rule_case *c, cJSON *job
     const int stage = stage_by_word(text_of(job, "stage"));
     *trial = (struct trial){.wanted = c, .job = job, .law = law,
                             .reached = stage < 0 ? STAGE_PERMIT : (enum stage)stage};
+    /* The probe notes which figures the rule asked for, so that only cases which depend
+     * on a figure are run again. */
     trial->probe = (struct probe){
         c->rule, arena_array(arena, law->profile->figure_count + 1, sizeof(bool)),
         arena_array(arena, law->profile->figure_count + 1, sizeof(bool))};
@@ -112,6 +116,7 @@ static void try_case(struct trying *trying, const struct rule_case *c)
         cJSON_Delete(job);
 }
 
+/* Judges the trial's job again under the figure as it is moved now. */
 static bool outcome_changes(const struct trying *trying, const struct trial *trial)
 {
     struct result result = {0};
@@ -145,6 +150,8 @@ static bool is_detected(const struct trying *trying, const struct value *value)
         if (found == NULL || t->probe.decides == NULL || !t->probe.decides[found - profile->figures]
             || (found != wanted && !profile_same_value(&found->value, &wanted->value)))
             continue;
+        /* The one place where a profile is written to: moved, judged, and put back at
+         * once. */
         struct figure *figure = &t->law->profile->figures[found - profile->figures];
         struct value *moved = trying->other_bound ? &figure->also : &figure->value;
         const struct value before = *moved;
@@ -176,6 +183,7 @@ static double neighbor(const struct value *value, bool up)
     return value->number + (up ? least : -least);
 }
 
+/* Both ways: a case at the limit notices only one of them. */
 static void step_number(struct trying *trying)
 {
     static const char *const SAID[] = {"a step down", "a step up"};
@@ -246,6 +254,7 @@ static void step_added(struct trying *trying, const char **room, const struct la
     strings_add(&trying->now->missed, &trying->mutation->arena, "a member added");
 }
 
+/* Each member taken out in turn, then one added. `room` holds the moved set. */
 static void step_set(struct trying *trying, const struct law *law)
 {
     struct arena *arena = &trying->mutation->arena;
@@ -297,6 +306,7 @@ static enum mutate_state state_of_unasked(const struct trying *trying, const str
     return printed ? MUTATE_PRINTED : MUTATE_NO_RULE;
 }
 
+/* A figure that no case judges by is not moved: nothing could notice. */
 static void mutate_figure(struct trying *trying, const struct law *law)
 {
     struct mutated *now = trying->now;
@@ -342,6 +352,7 @@ static struct mutated *entry_new(struct mutation *mutation, const struct figure 
     return entry;
 }
 
+/* All figures when no topic is named. */
 static bool of_topic(const char *name, const char *topic)
 {
     const size_t length = topic == NULL ? 0 : strlen(topic);
@@ -356,6 +367,7 @@ static bool law_is_used(const struct trying *trying, const struct law *law)
     return false;
 }
 
+/* Laws share figures; each figure with one value is moved once. */
 static void mutate_law(struct trying *trying, const struct law *law, const char *topic)
 {
     for (size_t i = 0; i < law->profile->figure_count; i++) {

@@ -20,6 +20,7 @@ static struct place_proof *place_of_file(struct proof *proof, const char *file)
     return NULL;
 }
 
+/* Cases of the topics' own files belong to no place: their lines are in proof->lines. */
 static void note_case(void *data, const char *file, bool held, const char *line)
 {
     struct proof *proof = data;
@@ -42,6 +43,7 @@ static void note_broke(void *data, const struct finding *finding)
     struct place_proof *place =
         finding->file == NULL ? NULL : place_of_file(proof, finding->file);
     struct proof_block *block = place == NULL ? NULL : place->blocks;
+    /* Any stretch that could be loaded: the remark names file and line itself. */
     while (block != NULL && block->law == NULL)
         block = block->next;
     if (block != NULL)
@@ -57,6 +59,7 @@ static void run_cases(struct laws *laws, struct proof *proof, const char *topic,
     if (id != NULL)
         wanted.own_rules = &proof->places->own_rules;
     cases_run(laws, &wanted, &proof->cases, &proof->lines, &problems);
+    /* Copied, so that proof->problems owns them all. */
     for (const struct problem *p = problems.first; p != NULL; p = p->next)
         problem_at_line(&proof->problems, p->kind, p->file, p->line, p->column, "%s", p->message);
     if (problems.out_of_memory)
@@ -72,6 +75,7 @@ struct topics {
     struct nearest nearest;
 };
 
+/* Topics are the files of cases: rules/cases/TOPIC.lua. */
 static void see_topic(void *data, const char *path)
 {
     struct topics *topics = data;
@@ -118,6 +122,7 @@ static void say_no_edition(struct proof *proof, long date)
                proof->places->id, day);
 }
 
+/* Last, when all cases have run: then it is known which figures were asked for. */
 static void finish_blocks(struct proof *proof)
 {
     for (struct place_proof *place = proof->places; place != NULL; place = place->next)
@@ -137,6 +142,8 @@ void proof_run(struct laws *laws, const char *name, long date, struct proof *pro
         problem_out_of_memory(&proof->problems);
         return;
     }
+    /* A word that names both is taken as the topic; county new lets no place be called
+     * so. */
     const char *id = NULL;
     if (proof->beside != NULL && !profile_exists(laws->home, proof->beside)) {
         say_unknown(laws, proof, proof->beside, &topics);
@@ -156,6 +163,7 @@ void proof_run(struct laws *laws, const char *name, long date, struct proof *pro
     } else if (name == NULL) {
         prove_all(laws, proof, date);
     }
+    /* What was asked for does not exist: there is nothing to prove. */
     if (proof->problems.count > 0)
         return;
     if (proof->beside != NULL) {

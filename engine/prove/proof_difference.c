@@ -24,6 +24,7 @@ static enum difference_kind number_kind(enum sense sense, double from, double to
     return DIFFERENCE_CHANGED;
 }
 
+/* Every member of the one is in the other. */
 static bool set_within(const struct value *inner, const struct value *outer)
 {
     for (size_t i = 0; i < inner->set_count; i++)
@@ -32,6 +33,8 @@ static bool set_within(const struct value *inner, const struct value *outer)
     return true;
 }
 
+/* Fewer choices let less in; fewer things banned or asked for ask for less. Sets that
+ * only overlap go both ways. */
 static enum difference_kind set_kind(enum sense sense, const struct value *from,
                                      const struct value *to)
 {
@@ -72,6 +75,7 @@ static enum difference_kind edge_kind(const struct figure *from, const struct fi
                     : number_kind(to->also_sense, from->also.number, to->also.number);
     }
     const bool limit = to->sense == SENSE_AT_LEAST || to->sense == SENSE_AT_MOST;
+    /* Whether exactly the figure is now on the side that passes. */
     const bool counts = to->at == AT_COUNTS
         || (to->at == AT_AS_SENSE_SAYS && (limit || to->sense == SENSE_FROM));
     return counts == limit ? DIFFERENCE_LOOSER : DIFFERENCE_STRICTER;
@@ -95,6 +99,7 @@ static enum difference_kind figure_kind(const struct figure *from, const struct 
     return DIFFERENCE_CHANGED;
 }
 
+/* Where less is asked than before, somebody should look twice. */
 static const char *caution_of(enum difference_kind kind)
 {
     if (kind == DIFFERENCE_LOOSER)
@@ -151,9 +156,11 @@ static void compare_figures(struct proof *proof, struct proof_block *block,
     }
 }
 
+/* Rules dropped, and rules of the place's own. */
 static void compare_rules(struct proof *proof, struct proof_block *block, const struct law *parent)
 {
     const struct profile *own = block->law->profile;
+    /* What the parent dropped already is no difference. */
     for (size_t i = 0; i < own->drop_count; i++)
         if (profile_drop(parent->profile, own->drops[i].rule) == NULL)
             add_difference(proof, block, (struct difference){

@@ -152,6 +152,8 @@ static void lint_words(struct proof *proof, struct place_proof *place, struct pr
 
 /* Fields that the rule files name ------------------------------------------------------- */
 
+/* One rule file of the place being read, as text: only so is a field found that no job
+ * leads to. */
 struct scan {
     struct proof *proof;
     struct place_proof *place;
@@ -217,6 +219,7 @@ static const char *scan_path(struct scan *scan, const char *at)
     for (;;) {
         if (field->type == FIELD_LIST) {
             at = skip_item(at);
+            /* Of a list something else is asked: its length, say, or it is handed on. */
             if (at == NULL)
                 return NULL;
         }
@@ -237,6 +240,7 @@ static const char *scan_path(struct scan *scan, const char *at)
     }
 }
 
+/* "job" only as a word by itself; a variable that holds part of the job is not followed. */
 static void scan_fields(struct scan *scan)
 {
     for (const char *at = scan->source->text; *at != '\0';) {
@@ -254,6 +258,7 @@ static void scan_fields(struct scan *scan)
 
 /* Figures that no rule asks for ---------------------------------------------------------- */
 
+/* By a row, or anywhere in the text of a rule file. */
 static bool law_names(const struct law *law, const char *name)
 {
     if (rows_name_figure(law->book, name))

@@ -9,10 +9,12 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* Before any code; a block without a first day begins here. More days than any place has. */
 enum { FIRST_DAY = 19000101, DAYS_MOST = 512 };
 
 /* Remarks ------------------------------------------------------------------------------- */
 
+/* A file is loaded for each stretch of days, and says the same each time. */
 static bool said_before(const struct place_proof *place, const struct remark *remark)
 {
     for (const struct proof_block *b = place->blocks; b != NULL; b = b->next)
@@ -58,6 +60,7 @@ static struct remark remark_of(struct arena *arena, const struct problem *proble
     return remark;
 }
 
+/* A place that cannot be loaded is broken, whatever else it has. */
 static void remark_problems(struct proof *proof, struct place_proof *place,
                             struct proof_block *block, const struct problems *problems)
 {
@@ -82,6 +85,7 @@ static struct proof_block *block_new(struct proof *proof, struct place_proof *pl
     return block;
 }
 
+/* In order, each once. */
 struct days {
     long items[DAYS_MOST];
     size_t count;
@@ -104,6 +108,7 @@ static void days_of(struct proof *proof, const struct place *place, struct days 
 {
     for (const struct block *b = place->blocks; b != NULL; b = b->next) {
         days_add(days, b->from == 0 ? FIRST_DAY : b->from);
+        /* On the day after its last, something else binds, or nothing. */
         if (b->to != 0)
             days_add(days, b->to);
         if (b->follows != NULL)
@@ -171,6 +176,8 @@ const struct probe *proof_probe(void *data, const struct law *law)
     return NULL;
 }
 
+/* The base job at one stage under the block's law: rules that err do so whatever the job
+ * is like. */
 static void run_base(struct base_run *run, const struct source *source, enum stage stage)
 {
     char day[16];
@@ -209,6 +216,7 @@ static void run_base_file(void *data, const char *path)
 
 /* One place ----------------------------------------------------------------------------- */
 
+/* One place as it is proved. */
 struct proving {
     struct laws *laws;
     struct proof *proof;
@@ -248,6 +256,7 @@ static bool prove_stretch(struct proving *p, const struct block *written, long d
 {
     struct problems problems = {0};
     const struct law *law = laws_find(p->laws, p->place->id, day, "", &problems);
+    /* A job's problem only says that nothing is in force then. */
     const bool broken = problems_any(&problems, PROBLEM_RULES) || problems.out_of_memory;
     struct proof_block *block = law == NULL && !broken ? NULL : block_new(p->proof, p->place);
     if (block != NULL) {
@@ -260,6 +269,7 @@ static bool prove_stretch(struct proving *p, const struct block *written, long d
     laws_drop_problems(p->laws, &problems);
     if (block == NULL || law == NULL)
         return broken;
+    /* The stretch is narrower than the block where a parent changes. */
     block->from = law->profile->from;
     block->to = law->profile->to;
     block->asked = figures_asked(p->proof, law);
@@ -268,6 +278,7 @@ static bool prove_stretch(struct proving *p, const struct block *written, long d
         block->follows = parent->profile->title;
         proof_differences(p->proof, block, parent);
     }
+    /* Only differences are asked for. */
     if (p->proof->beside != NULL)
         return true;
     proof_lint(p->proof, p->place, block, parent);
@@ -299,6 +310,7 @@ static void say_unreached(struct proving *p, const struct block *block, long fro
         at = block_new(proof, p->place);
     if (at == NULL)
         return;
+    /* Made here, since no stretch of it could be proved. */
     if (at->block == NULL)
         *at = (struct proof_block){.from = block->from, .to = block->to, .block = block,
                                    .follows = block->follows, .file = p->written->source->path};
@@ -326,6 +338,7 @@ static void prove_edition(struct proving *p, const struct block *block)
     bool reached = false, first = true;
     for (size_t i = 0; i < p->days.count; i++) {
         const long day = p->days.items[i];
+        /* With a day asked for, only the stretch that holds it. */
         const long next = i + 1 < p->days.count ? p->days.items[i + 1] : 0;
         const bool asked = p->date == 0 || (day <= p->date && (next == 0 || p->date < next));
         if (!covers(block, day) || !asked)
@@ -396,6 +409,7 @@ void proof_place(struct laws *laws, struct proof *proof, const char *id, long da
         p.place->title = p.written->blocks->title;
         p.place->invented = p.written->blocks->invented;
         find_days(proof, laws, p.written, &p.days);
+        /* The day asked for begins a stretch, so that its law is the one loaded. */
         if (date != 0)
             days_add(&p.days, date);
         for (const struct block *b = p.written->blocks; b != NULL; b = b->next) {
