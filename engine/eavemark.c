@@ -9,6 +9,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* As inner_compare bounds it; more are refused there, in words. */
 enum { TOGETHER_MOST = 64 }; /* jobs that are compared */
 
 static const char NO_PLAIN_LOCALE[] = "out of memory";
@@ -26,6 +27,8 @@ static char *said_of(const char *why)
     return strcat(text, "\n");
 }
 
+/* Every place that there is for an answer is filled, so that a host may free what it
+ * finds there. */
 static enum eavemark_status refuse_call(const char *why, char **report, char **problems)
 {
     if (report != NULL)
@@ -38,6 +41,7 @@ static enum eavemark_status refuse_call(const char *why, char **report, char **p
 
 /* What a call lacks, in words; NULL: nothing ---------------------------------------- */
 
+/* Each returns a text that is never freed. */
 static const char *lacks_handle(const eavemark *handle)
 {
     return handle == NULL ? "a call without a handle (NULL)" : NULL;
@@ -57,12 +61,14 @@ static const char *lacks_job(const struct eavemark_request *request)
         ? "a request with neither a text nor the name of a file" : NULL;
 }
 
+/* Through a number: a host in another language may hand over any. */
 static const char *lacks_form(enum eavemark_form form)
 {
     const int number = (int)form;
     return number < EAVEMARK_TEXT || number > EAVEMARK_HTML ? "no such form of a report" : NULL;
 }
 
+/* What is lacking first is what is said. */
 static const char *first_of(const char *a, const char *b)
 {
     return a != NULL ? a : b;
@@ -109,6 +115,8 @@ void eavemark_close(eavemark *handle)
 eavemark_result *eavemark_check(eavemark *handle, const struct eavemark_request *request)
 {
     const char *why = first_of(lacks_handle(handle), lacks_job(request));
+    /* Within one call numbers are read and written with a dot, whatever the host's own
+     * locale says; it is put back before the host goes on. */
     const locale_t host = locale_plain();
     if (host == (locale_t)0)
         return NULL;
@@ -333,6 +341,7 @@ enum eavemark_status eavemark_county_new(eavemark *handle, const char *id, const
 
 /* Interviews --------------------------------------------------------------------------- */
 
+/* Without a request, or with one that names no job, a new job is begun. */
 eavemark_interview *eavemark_interview_open(eavemark *handle,
                                             const struct eavemark_request *request,
                                             enum eavemark_status *status, char **problems)
@@ -406,6 +415,7 @@ bool eavemark_interview_skip(eavemark_interview *interview, char **why)
     return skipped;
 }
 
+/* Nothing is read or written in these two: the locale does not matter. */
 bool eavemark_interview_back(eavemark_interview *interview)
 {
     return interview != NULL && inner_interview_back(interview);

@@ -29,11 +29,14 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* A handle: the home and every law loaded from it so far. */
 struct eavemark {
     char *home;
     struct laws laws;
 };
 
+/* Owns all that its reports are made of: it may outlive nothing but the handle it was
+ * made by. */
 struct eavemark_result {
     struct checked checked;
     cJSON *job;     /* as it was judged, or NULL */
@@ -104,6 +107,7 @@ eavemark_result *inner_check(eavemark *handle, const struct eavemark_request *re
     return result;
 }
 
+/* A result that holds nothing but why. */
 eavemark_result *inner_refused(const char *why)
 {
     eavemark_result *result = calloc(1, sizeof(*result));
@@ -120,6 +124,7 @@ eavemark_result *inner_refused(const char *why)
 enum eavemark_status inner_result_status(const eavemark_result *result, bool strict)
 {
     const struct checked *checked = &result->checked;
+    /* Not judged: by the job's fault, or a file's. */
     if (!checked->judged) {
         const bool broken = checked->problems.out_of_memory
             || problems_any(&checked->problems, PROBLEM_RULES);
@@ -129,6 +134,7 @@ enum eavemark_status inner_result_status(const eavemark_result *result, bool str
     if (found->counts[OUTCOME_BROKEN] > 0)
         return EAVEMARK_BROKEN;
     if (found->counts[OUTCOME_FAIL] > 0
+        /* Strict: what is open or not met counts as failed, whatever its severity. */
         || (strict && (found->counts[OUTCOME_OPEN] > 0 || found->not_met > 0
                        || found->disputed > 0)))
         return EAVEMARK_FAILED;
@@ -176,6 +182,8 @@ char *inner_result_changes(const eavemark_result *before, const eavemark_result 
     struct text text = TEXT_EMPTY;
     if (!before->checked.judged || !after->checked.judged)
         return NULL;
+    /* Of another place, day or stage everything would have changed: the report itself
+     * says more. */
     if (report_is_comparable(was, now))
         report_changes_text(was, now, colour, &text);
     else
@@ -209,6 +217,7 @@ static enum eavemark_status drop_both_texts(char **report, char **problems)
     return EAVEMARK_BROKEN;
 }
 
+/* The worse of the two kinds decides; out of memory is nobody's fault but ours. */
 static enum eavemark_status problems_status(const struct problems *problems)
 {
     if (problems->out_of_memory || problems_any(problems, PROBLEM_RULES))
@@ -254,6 +263,7 @@ enum eavemark_status inner_takeoff(eavemark *handle, const struct eavemark_reque
     enum eavemark_status status = problems_status(&checked.problems);
     *report = checked.reckoned ? takeoff_report(&checked.takeoff, form) : NULL;
     *problems = problems_text(&checked.problems);
+    /* There is a report all the same: the other quantities hold. */
     if (checked.takeoff.head.counts[OUTCOME_BROKEN] > 0)
         status = EAVEMARK_BROKEN;
     if (*problems == NULL || (checked.reckoned && *report == NULL))
@@ -262,6 +272,7 @@ enum eavemark_status inner_takeoff(eavemark *handle, const struct eavemark_reque
     return status;
 }
 
+/* The job as text or from its file; NULL with problems. */
 static cJSON *read_request(const struct eavemark_request *request, struct problems *problems)
 {
     cJSON *job = NULL;
@@ -283,6 +294,7 @@ static cJSON *read_card_job(const struct eavemark_request *request, struct probl
     return read_request(request, problems);
 }
 
+/* A card for a terminal or for paper; there is none in JSON. */
 static char *card_report(const struct card *card, const cJSON *job, enum eavemark_form form)
 {
     struct text text = TEXT_EMPTY;
@@ -311,6 +323,7 @@ enum eavemark_status inner_card(eavemark *handle, const struct eavemark_request 
     return status;
 }
 
+/* The fields of a place on a day, or the bare catalogue of all. */
 static const struct law *catalogue(eavemark *handle, const char *jurisdiction, const char *day,
                                    struct problems *problems)
 {
@@ -358,6 +371,7 @@ static char *both_problems(const struct problems *first, const struct problems *
     return text_release(&text);
 }
 
+/* The statuses are numbered by how bad they are. */
 static enum eavemark_status worse(enum eavemark_status a, enum eavemark_status b)
 {
     return a > b ? a : b;
@@ -392,6 +406,7 @@ enum eavemark_status inner_explain(eavemark *handle, const char *name,
         .name = name, .jurisdiction = request->jurisdiction, .job_file = request->name,
         .overrides = {request->jurisdiction, request->date, request->stage}};
     asked.date = asked_day(request, &explanation.problems);
+    /* With a job, its own place and day are meant unless the request names others. */
     if (explanation.problems.count == 0 && (request->name != NULL || request->text != NULL))
         asked.job = read_request(request, &explanation.problems);
     if (explanation.problems.count == 0)
@@ -453,6 +468,7 @@ static char *compare_report(const struct comparison *comparison, enum eavemark_f
     return text_release(&text);
 }
 
+/* Each side owns its job: compare_free deletes it. */
 static void fill_sides(struct comparison *comparison, const struct eavemark_request *requests)
 {
     for (size_t i = 0; i < comparison->side_count; i++) {
@@ -464,6 +480,7 @@ static void fill_sides(struct comparison *comparison, const struct eavemark_requ
     }
 }
 
+/* What differs counts as failed only when every side could be judged. */
 static enum eavemark_status compare_status(const struct comparison *comparison)
 {
     enum eavemark_status status = problems_status(&comparison->problems);
@@ -500,6 +517,7 @@ enum eavemark_status inner_compare(eavemark *handle, const struct eavemark_reque
 {
     struct side sides[COMPARE_SIDES_MOST] = {{0}};
     struct comparison comparison = {.sides = sides, .side_count = count};
+    /* No side is looked at: `requests` may hold fewer than count. */
     if (count < 2 || count > COMPARE_SIDES_MOST) {
         problem_at_line(&comparison.problems, PROBLEM_JOB, "compare", 0, 0,
                         "two to %d checks are compared, not %zu", COMPARE_SIDES_MOST, count);
@@ -555,6 +573,7 @@ static long proof_day(const char *date, struct problems *problems)
     return day;
 }
 
+/* Over all places: a broken file is worse than an error in one, and that than none. */
 static enum eavemark_status proof_status(const struct proof *proof)
 {
     enum eavemark_status status = problems_status(&proof->problems);
@@ -601,6 +620,7 @@ enum eavemark_status inner_mutate(eavemark *handle, const char *topic, char **re
     say_if_out_of_memory(handle, &mutation.problems);
     enum eavemark_status status = problems_status(&mutation.problems);
     *report = NULL;
+    /* Nothing but the report can still go wrong. */
     if (status == EAVEMARK_NOTHING_FAILED) {
         if (report_mutate_text(&mutation, &out) > 0)
             status = EAVEMARK_FAILED;
@@ -613,6 +633,7 @@ enum eavemark_status inner_mutate(eavemark *handle, const char *topic, char **re
     return status;
 }
 
+/* Both texts whole before either is written. */
 static void write_county(struct laws *laws, const struct county_start *start,
                          struct problems *problems)
 {
@@ -684,6 +705,7 @@ enum eavemark_status inner_questions(eavemark *handle, const struct eavemark_req
     return status;
 }
 
+/* The interview keeps the job; `name` is what its problems call it. */
 struct eavemark_interview {
     struct interview *interview;
     char *name;
@@ -706,6 +728,8 @@ static eavemark_interview *interview_opened(eavemark *handle,
         return NULL;
     }
     memcpy(opened->name, name, strlen(name) + 1);
+    /* interview_start takes it over; when it is not reached, there are problems and no
+     * job. */
     cJSON *job = given ? read_request(request, problems) : NULL;
     if (problems->count == 0 && !problems->out_of_memory)
         opened->interview = interview_start(&handle->laws, job, &preset, opened->name, problems);
@@ -744,6 +768,7 @@ char *inner_interview_ask(eavemark_interview *interview, bool help, char **probl
     problems_free(&found);
     if (question == NULL)
         return NULL;
+    /* The help is no new question: it does not count as asked. */
     if (help) {
         report_question_help(question, &text);
     } else {
@@ -762,6 +787,7 @@ bool inner_interview_answer(eavemark_interview *interview, const char *words, ch
 {
     struct text text = TEXT_EMPTY, safe = TEXT_EMPTY;
     const bool taken = interview_answer(interview->interview, words, &text);
+    /* An answer may be quoted in the refusal: it must not steer the terminal. */
     utf8_add_printable(&safe, text.failed || (!taken && text.length == 0) ? "out of memory"
                                                                          : text_string(&text));
     text_free(&text);

@@ -18,6 +18,7 @@ static const char TICK[] = "<span class=\"tick\" role=\"img\" aria-label=\"box t
 
 /* Rows -------------------------------------------------------------------------- */
 
+/* Releases the words; an empty span is left out. */
 static void add_span(struct text *out, const char *kind, struct text *words)
 {
     const bool any = words->length > 0 || words->failed;
@@ -88,6 +89,7 @@ static void add_line(struct text *out, const char *label)
     text_add(out, "</span>");
 }
 
+/* A line for each place where there are few; else one, for all. */
 static void add_lines(struct text *out, const struct card_row *row)
 {
     struct text label = TEXT_EMPTY;
@@ -138,6 +140,8 @@ static void start_row(struct text *out, const char *kind)
     text_addf(out, "<tr role=\"row\" class=\"row%s\"><td role=\"cell\">%s</td>", kind, TICK);
 }
 
+/* "roomless" lets the figure have the room that nothing needs; "again" is a further row
+ * of the same rule. */
 static void add_row(const struct sheet *sheet, const struct card_thing *thing,
                     const struct card_row *row)
 {
@@ -183,6 +187,7 @@ enum { HALF_WIDTH = 40, WHAT_WIDTH = 36, HIT_WIDTH = 42 }; /* in letters, about 
 /* So many things stand on the front that a line for each would not fit it. */
 enum { FULL_FRONT = 42 };
 
+/* Without what earlier stages left, which may go to the back. */
 static bool is_full(const struct card *card)
 {
     struct card_thing thing = {0};
@@ -192,6 +197,8 @@ static bool is_full(const struct card *card)
     return count > FULL_FRONT;
 }
 
+/* Judged by the number of letters: the widths of paper and letters are known, those of a
+ * screen do not matter. */
 static enum shape shape_of(const struct card *card, const struct card_thing *thing)
 {
     const struct card_row row = card_first_row(card, thing);
@@ -261,6 +268,8 @@ static void add_thing(struct sheet *sheet, const struct card_thing *thing, bool 
 {
     struct card_thing after = *thing;
     if (!is_short(sheet->card, thing)) {
+        /* What is to be written on has a row to itself; the next half row begins on the
+         * left. */
         for (struct card_row row = card_first_row(sheet->card, thing); row.items != NULL;
              row = card_row_after(sheet->card, thing, &row))
             add_row(sheet, thing, &row);
@@ -274,6 +283,8 @@ static void add_thing(struct sheet *sheet, const struct card_thing *thing, bool 
     *left = !half || !*left;
 }
 
+/* Roles by hand: on paper the style takes the display of tables away, and with it their
+ * roles. */
 static void start_table(struct text *out, const char *caption)
 {
     text_addf(out, "<table class=\"look stack\" role=\"table\">\n<caption>%s</caption>\n"
@@ -293,6 +304,7 @@ enum {
     ROOMY_PERCENT = 175, /* of that, when set larger */
 };
 
+/* An estimate, on the high side: what does not fit goes to the back. */
 static size_t row_height(const struct card *card, const struct card_thing *thing,
                          const struct card_row *row)
 {
@@ -325,6 +337,7 @@ static size_t front_height(const struct card *card, bool left)
              row = card_row_after(card, &thing, &row))
             height += row_height(card, &thing, &row);
     }
+    /* About 90 letters to a line. */
     struct text asked = card_to_ask(card, true);
     height += asked.length > 0 ? LINE_HIGH * (1 + asked.length / 90) : 0;
     text_free(&asked);
@@ -373,6 +386,7 @@ static void add_table(const struct card *card, bool back, const char *caption, s
 static void add_question(void *data, size_t number, const char *says, const char *waiting)
 {
     struct text *out = data;
+    /* The list begins with the first, so that without questions there is none. */
     if (number == 1)
         text_add(out, "<section class=\"ask\" aria-labelledby=\"ask\">\n"
                       "<h2 id=\"ask\">Questions still open</h2>\n<ol>\n");
@@ -427,6 +441,7 @@ static void add_department(struct text asked, struct text *out)
 static void add_front(const struct card *card, struct text *out)
 {
     struct text asked = card_to_ask(card, true), notes = card_notes(card, left_in_front(card));
+    /* The front is what is taken up the roof; all else is the back. */
     text_add(out, "<section class=\"front\" aria-labelledby=\"look\">\n"
                   "<h2 id=\"look\">What will be looked at</h2>\n");
     add_table(card, false, "In the order of a walk over the job. What is on the roof counts, "
@@ -483,6 +498,8 @@ static void add_back(const struct card *card, const cJSON *job, struct text *out
     if (card_to_ask_in_back(card))
         add_department(card_to_ask(card, false), out);
     add_cites(card, out);
+    /* Cautions of the stage stand on the card itself: there is no report beside it on the
+     * roof. */
     html_safety(out, &card->now, false);
     job_drawings_add(&(struct drawings){.job = job, .result = &card->now, .card = card}, out);
     text_add(out, "</div>\n");

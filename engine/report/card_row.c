@@ -9,6 +9,7 @@
 
 /* Things ------------------------------------------------------------------------ */
 
+/* Nothing to hit and nothing wrong: only its question is told. */
 bool card_item_waits(const struct card_item *item)
 {
     return item->question > 0 && !item->demanded && item->wrong == NULL;
@@ -34,6 +35,8 @@ static bool thing_at(struct card_thing *thing, const struct card_section *sectio
     return any;
 }
 
+/* The next rule of the card that has anything to show; numbers run through all sections.
+ * What only the department knows has a line of its own. */
 bool card_next(const struct card *card, struct card_thing *thing)
 {
     const struct card_section *last = thing->section;
@@ -80,6 +83,7 @@ static void add_name(struct names *names, const char *name)
         text_addf(&names->told, "%s%s", names->told.length > 0 ? "; " : "", name);
 }
 
+/* Past the most, names are counted; where none fit, rules are. */
 static const char *end_names(struct names *names)
 {
     if (names->most == 0 && names->count > 0)
@@ -136,6 +140,7 @@ void card_questions(const struct card *card,
 
 /* Rows -------------------------------------------------------------------------- */
 
+/* Releases both. */
 static bool same_words(struct text a, struct text b)
 {
     const bool same = strcmp(text_string(&a), text_string(&b)) == 0;
@@ -175,6 +180,7 @@ static bool same_fault(const struct card_row *a, const struct card_row *b)
         && same_words(card_row_fault(a), card_row_fault(b));
 }
 
+/* Two places share a row when everything said of them reads the same. */
 static bool belong_together(const struct card *card, const struct card_item *a,
                             const struct card_item *b)
 {
@@ -231,6 +237,7 @@ struct card_row card_first_row(const struct card *card, const struct card_thing 
     return row_from(card, thing, 0);
 }
 
+/* No items: there is none. */
 struct card_row card_row_after(const struct card *card, const struct card_thing *thing,
                                const struct card_row *row)
 {
@@ -316,6 +323,7 @@ static bool title_says(const struct card_item *item)
     return item->now->stage == STAGE_PERMIT && !item->to_measure && item->plan->met == MET_YES;
 }
 
+/* What is to be hit, as short as can be: it is read on a roof. */
 static void add_goal(struct text *out, const struct card_item *item)
 {
     const bool bound = item->required.kind == VALUE_NUMBER
@@ -343,6 +351,7 @@ struct text card_row_hit(const struct card_row *row)
         add_goal(&hit, item);
     if (hit.length > 0 && item->amended != NULL)
         text_add(&hit, "*");
+    /* Sources that differ are both said: which one binds is not ours to choose. */
     if (item->now->rival.kind == VALUE_NUMBER) {
         const struct card_item other = {.required = item->now->rival, .sense = item->sense};
         text_add(&hit, " (another source: ");
@@ -388,6 +397,7 @@ static bool goes_without_saying(const struct card_item *item)
                                        : false;
 }
 
+/* A plan is worth saying when it is met and not just what is demanded. */
 static struct text plan_of(const struct card_item *item)
 {
     if (item->measured || item->plan->met != MET_YES || goes_without_saying(item))
@@ -395,6 +405,7 @@ static struct text plan_of(const struct card_item *item)
     return found_words(item->plan);
 }
 
+/* Only where all places have the same plan. */
 struct text card_row_plan(const struct card_row *row)
 {
     struct text plan = plan_of(row->items);
@@ -419,6 +430,7 @@ struct text card_row_fault(const struct card_row *row)
         return fault;
     if (wrong->outcome != OUTCOME_BROKEN)
         found = found_words(wrong);
+    /* A fault by a figure nobody read is a question first. */
     if (wrong->why & WHY_UNCONFIRMED)
         text_add(&fault, "Figure not confirmed. ");
     else if (wrong->why & WHY_PRACTICE)
@@ -453,6 +465,7 @@ struct cites {
     bool recalled; /* one of those not shown is less well known than its text was read */
 };
 
+/* Keeps the first few that differ, and counts the rest. */
 static void take_cite(struct cites *cites, const struct cite *cite)
 {
     for (size_t i = 0; i < cites->shown; i++)
@@ -491,6 +504,7 @@ static struct cites cites_of(const struct card_thing *thing)
     return cites;
 }
 
+/* Of one code, and as well known: then the sections stand in one list. */
 static bool same_standing(const struct cite *a, const struct cite *b)
 {
     return story_same_text(a->code, b->code) && a->status == b->status;
@@ -550,6 +564,7 @@ struct spans {
     size_t first, last; /* the span that is not told yet; 0: none */
 };
 
+/* "4", "4, 5" or "4 to 6". */
 static void end_span(struct spans *spans)
 {
     if (spans->first == 0)
@@ -595,6 +610,7 @@ bool card_all_cites(const struct card *card,
     size_t count = 0;
     while (card_next(card, &thing))
         count++;
+    /* All are put together first: those alike are told once, by all their numbers. */
     struct text *cites = calloc(count + 1, sizeof(*cites));
     bool well = cites != NULL;
     thing = (struct card_thing){0};
@@ -704,6 +720,7 @@ static size_t count_to_ask(const struct card *card, const char *topic, size_t le
     return count;
 }
 
+/* Was the topic told already? */
 static bool topic_before(const struct card *card, const struct card_item *item, size_t length)
 {
     for (const struct card_item *other = next_to_ask(card, NULL); other != item;

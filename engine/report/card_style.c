@@ -1,5 +1,6 @@
 #include "report/card_style.h"
 
+/* For every medium. Rows are a grid of four: box, what, figure, room. */
 static const char CARD[] =
     /* As wide on every machine, so that what fits a sheet here fits it there. */
     "body.card{font-family:Arial,\"Liberation Sans\",Helvetica,\"DejaVu Sans Condensed\","
@@ -30,6 +31,7 @@ static const char CARD[] =
     ".cited ul{list-style:none;padding:0;margin:.3rem 0}\n"
     ".cited strong{display:inline-block;min-width:1.6rem}\n";
 
+/* On a telephone a row is a small block: box and title, the rest below. */
 static const char NARROW[] =
     "@media screen and (max-width:40rem){\n"
     ".look tbody tr.head{padding:.9rem 0 0}.look tbody th[scope=rowgroup]{padding:0;"
@@ -50,6 +52,8 @@ static const char NARROW[] =
     ".names{grid-template-columns:1fr}\n"
     "}\n";
 
+/* The front must fit one sheet of letter paper: points, single lines, and short rows two
+ * abreast. How much fits is reckoned in card_html.c. */
 static const char PRINT_FRONT[] =
     "@media print{\n"
     "body.card{font-size:11pt;line-height:1.1}\n"

@@ -13,6 +13,7 @@
 /* Columns of a row: box, number, what, to hit, room. */
 enum { TICK = 4, LEAD = 7, WHAT = 38, HIT = 19, ROOM = 14, PRINT_SHOWN = 16 };
 
+/* Between front and back; a line to write on. */
 static const char RULER[] = "==================================";
 static const char LINE[] = "____________";
 
@@ -40,6 +41,7 @@ static size_t bytes_that_fit(const char *words, size_t width)
     return best > 0 ? best : at;
 }
 
+/* Writes as much of the cell as fits one line, filled up to its width. */
 static void add_piece(struct text *out, struct cell *cell, bool fill)
 {
     cell->rest += strspn(cell->rest, " ");
@@ -67,6 +69,7 @@ static void add_cells(struct text *out, struct cell *cells, size_t count)
         cells[i].rest = text_string(&safe);
         out->failed = out->failed || safe.failed;
     }
+    /* Line by line, until every cell is written. */
     for (bool more = true, first = true; more && !out->failed; first = false) {
         if (!first)
             text_addf(out, "%*s", LEAD, "");
@@ -75,6 +78,7 @@ static void add_cells(struct text *out, struct cell *cells, size_t count)
             add_piece(out, &cells[i], i + 1 < count);
             text_add(out, i + 1 < count ? " " : "");
         }
+        /* No spaces at the end of a line. */
         while (out->length > 0 && out->bytes[out->length - 1] == ' ')
             out->bytes[--out->length] = '\0';
         text_add(out, "\n");
@@ -87,6 +91,7 @@ static void add_cells(struct text *out, struct cell *cells, size_t count)
 
 /* Rows -------------------------------------------------------------------------- */
 
+/* Places that have room of their own below are named there. */
 static struct text title_of(const struct card_row *row)
 {
     struct text title = TEXT_EMPTY, places = card_row_places(row);
@@ -186,6 +191,7 @@ static bool fits_columns(const struct card_row *row)
     return fits;
 }
 
+/* What is only ticked may flow over the whole width; the rest stands in columns. */
 static void add_row(struct text *out, const struct card_thing *thing, const struct card_row *row)
 {
     if (row->again)
@@ -202,6 +208,7 @@ static void add_row(struct text *out, const struct card_thing *thing, const stru
     add_bad(out, row);
 }
 
+/* The things of the front, or of the back: what earlier stages left. */
 static void add_things(const struct card *card, bool back, struct text *out)
 {
     struct card_thing thing = {0};

@@ -15,6 +15,7 @@ struct change {
     bool told;
 };
 
+/* Two results of one job and what is news between them. */
 struct changes {
     struct arena arena;
     const struct result *before, *after;
@@ -29,6 +30,7 @@ static enum part part_of(const struct finding *finding)
     return finding == NULL ? PART_NONE : digest_part(finding);
 }
 
+/* Whatever it waits for. */
 static bool is_open(enum part part)
 {
     return part == PART_ASKED || part == PART_UNTOLD || part == PART_UNKNOWN || part == PART_LATER;
@@ -100,6 +102,7 @@ static void add_change(struct changes *c, const struct finding *before,
         c->items[c->count++] = change;
 }
 
+/* First what stands now, in its order; then what stood and is gone. */
 static void find_changes(struct changes *c)
 {
     const size_t most = c->before->finding_count + c->after->finding_count;
@@ -133,6 +136,7 @@ static const struct finding *any_of(const struct change *change)
     return change->after != NULL ? change->after : change->before;
 }
 
+/* Moved alike and reading alike: one paragraph names all the places. */
 static bool is_told_with(const struct change *a, const struct change *b)
 {
     return a->was == b->was && a->now == b->now && (a->before == NULL) == (b->before == NULL)
@@ -213,6 +217,7 @@ static size_t tell_part(struct changes *c, enum part part)
         if (change->told || change->now != part)
             continue;
         const struct told told = gather_told(c, i);
+        /* Out of memory, which the arena remembers. */
         if (told.count == 0)
             return counted;
         if (is_counted_only(c, change))
@@ -223,6 +228,7 @@ static size_t tell_part(struct changes *c, enum part part)
     return counted;
 }
 
+/* What is urgent comes first: parts are in that order. */
 static void write_changes(struct changes *c)
 {
     for (enum part part = 0; part < PART_COUNT; part++) {

@@ -11,6 +11,7 @@ static cJSON *add_object(cJSON *array)
     return cJSON_AddItemToArray(array, object) ? object : NULL;
 }
 
+/* Every outcome, be there none: readers need not ask whether a key is there. */
 static bool add_summary(cJSON *object, const struct result *result)
 {
     cJSON *summary = cJSON_AddObjectToObject(object, "summary");
@@ -36,12 +37,14 @@ static bool add_sides(cJSON *root, const struct comparison *c)
     return added;
 }
 
+/* null where a side has no such finding. */
 static bool add_word(cJSON *array, const char *word)
 {
     return cJSON_AddItemToArray(array,
                                 word == NULL ? cJSON_CreateNull() : cJSON_CreateString(word));
 }
 
+/* One for each side, in the order of sides. */
 static bool add_outcomes(cJSON *object, const struct finding *const *findings, size_t count)
 {
     cJSON *array = cJSON_AddArrayToObject(object, "outcomes");
@@ -51,6 +54,7 @@ static bool add_outcomes(cJSON *object, const struct finding *const *findings, s
     return added;
 }
 
+/* The same keys whether or not it compared, and whether or not it is there. */
 static bool add_finding(cJSON *array, const struct finding *finding)
 {
     const struct value none = {.kind = VALUE_NONE};
@@ -132,6 +136,7 @@ static bool add_changes(cJSON *root, const struct comparison *c)
     return added;
 }
 
+/* Only rows that differ: the rest are counted. */
 static bool add_rows(cJSON *root, const struct comparison *c)
 {
     cJSON *array = cJSON_AddArrayToObject(root, "rows");
@@ -155,6 +160,7 @@ void report_compare_json(const struct comparison *c, bool pretty, struct text *o
         && cJSON_AddNumberToObject(root, "differ", (double)c->differing) != NULL
         && cJSON_AddNumberToObject(root, "same", (double)(c->row_count - c->differing)) != NULL
         && cJSON_AddNumberToObject(root, "same_otherwise", (double)c->otherwise) != NULL
+        /* Of two sides causes are looked for; of more there is only a table. */
         && (c->side_count == 2 ? add_changes(root, c) : add_rows(root, c))
         && json_add_text(root, "caution", c->sides[0].checked.result.caution);
     json_finish(root, complete, pretty, out);

@@ -32,6 +32,7 @@ static void side_letter(size_t index, char out[24])
         snprintf(out, 24, "%zu", index + 1);
 }
 
+/* Which letter stands for which check. */
 static void add_sides(const struct comparison *c, struct text *out)
 {
     for (size_t i = 0; i < c->side_count; i++) {
@@ -175,6 +176,7 @@ static void add_lone(const struct change *change, struct text *out)
                   : (left ? "only the job of A has this" : "only the job of B has this"));
 }
 
+/* Why it changed: the figures and facts it rests on that are not the same. */
 static void add_cause(const struct change *change, struct text *out)
 {
     if (change->findings[0] == NULL || change->findings[1] == NULL) {
@@ -213,6 +215,7 @@ static bool same_cells(const struct comparison *c, const struct row *a, const st
     return same_text(a->rule, b->rule);
 }
 
+/* The table as grid_add wants it: heads by side, names by row, cells row by row. */
 struct matrix {
     struct arena arena;
     const char **heads, **names, **cells;
@@ -254,6 +257,7 @@ static void add_matrix(const struct comparison *c, struct text *out)
     m.cells = arena_array(&m.arena, (c->row_count + 1) * c->side_count, sizeof(*m.cells));
     for (size_t i = 0; i < c->side_count && !m.arena.failed; i++)
         m.heads[i] = head_of(&m, c, i);
+    /* A row may take in several of the comparison's. */
     for (size_t i = 0, step; i < c->row_count && !m.arena.failed; i += step)
         step = c->rows[i].differs ? add_matrix_row(&m, c, i) : 1;
     const struct grid grid = {m.heads, c->side_count, m.names, m.cells, m.rows, NARROWEST_CELL};
@@ -264,6 +268,7 @@ static void add_matrix(const struct comparison *c, struct text *out)
     arena_free(&m.arena);
 }
 
+/* A line a side; broken ones only where there are any. */
 static void add_counts(const struct comparison *c, struct text *out)
 {
     static const enum outcome ORDER[] = {OUTCOME_BROKEN, OUTCOME_FAIL, OUTCOME_OPEN, OUTCOME_WARN,
@@ -296,5 +301,6 @@ void report_compare_text(const struct comparison *c, struct text *out)
         add_counts(c, out);
     }
     text_add(out, "\n");
+    /* The same for all sides. */
     wrap_add(out, 0, c->sides[0].checked.result.caution);
 }

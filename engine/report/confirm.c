@@ -43,6 +43,8 @@ static void add_line(struct text *out, const struct result *result,
     size_t left = WRAP_COLUMNS - LIST_HANG;
     left -= add_cut(out, &name, NAME_MOST) + 1;
     text_add(out, " ");
+    /* Name and source keep their room; the demand has what is left, but never less than
+     * 20 columns. */
     const size_t wanted = utf8_columns(text_string(&source));
     left -= add_cut(out, &demand, left > wanted + DEMAND_FEWEST ? left - wanted : DEMAND_FEWEST);
     add_cut(out, &source, left);

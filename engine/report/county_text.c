@@ -18,6 +18,7 @@ static void add_quoted(struct text *out, const char *words)
     text_add(out, "\"");
 }
 
+/* As a profile writes it. */
 static void add_lua_value(struct text *out, const struct value *value)
 {
     if (value->kind == VALUE_NUMBER)
@@ -48,6 +49,8 @@ static void add_figure(struct text *out, const struct figure *figure)
     text_add(out, ", cite = \"1.02.030\", status = \"seen\", source = \"county page\" },\n");
 }
 
+/* The first day is that of what is followed, where it has one: before it nothing would
+ * hold. */
 static void add_dates(struct text *out, const struct county_start *start)
 {
     char day[16];
@@ -70,6 +73,7 @@ static void add_heading(struct text *out, const struct county_start *start)
               start->id);
 }
 
+/* One of each kind of value, as comments: an unchanged profile must change nothing. */
 static void add_figures(struct text *out, const struct county_start *start)
 {
     text_add(out, "  figures = {\n"
@@ -125,6 +129,8 @@ void county_text_profile(const struct county_start *start, struct text *out)
                    "--   },\n-- }\n", start->follows);
 }
 
+/* The example is of a rule that the base job meets under what is followed; as a comment,
+ * it breaks no proof. */
 void county_text_cases(const struct county_start *start, struct text *out)
 {
     char day[16] = "2026-01-01";

@@ -7,6 +7,7 @@
 
 /* Which part a finding stands in --------------------------------------------------- */
 
+/* By who can close it: the place, a later visit, or whoever answers. */
 static enum part part_of_open(const struct finding *finding)
 {
     if (finding->ask == ASK_PLACE)
@@ -60,6 +61,7 @@ static bool same_set(const struct value *a, const struct value *b)
     return same;
 }
 
+/* Exactly: what prints alike but differs is two values here. */
 static bool same_value(const struct value *a, const struct value *b)
 {
     if (a->kind != b->kind || !same_text(a->unit, b->unit))
@@ -138,6 +140,7 @@ static void add_finding(struct arena *arena, const struct finding ***list, size_
     (*list)[(*count)++] = finding;
 }
 
+/* The finding's own paragraph, or NULL for a new one. */
 static struct told *told_for(struct told_blocks *blocks, const struct finding *finding)
 {
     for (size_t i = 0; i < blocks->count; i++)
@@ -147,6 +150,8 @@ static struct told *told_for(struct told_blocks *blocks, const struct finding *f
     return NULL;
 }
 
+/* A block holds paragraphs of one cause. A finding joins the first block that shares a
+ * cause with it. */
 static struct told_block *block_for(struct told_blocks *blocks, const struct finding *finding)
 {
     for (size_t i = 0; i < blocks->count; i++)
@@ -190,6 +195,7 @@ static void sort_blocks(const struct result *result, struct digest *digest,
         arena_array(&digest->arena, count_of(result, part) + 1, sizeof(*blocks->items));
     if (blocks->items == NULL)
         return;
+    /* By rank, then as the findings stand. */
     for (enum look_why rank = 0; rank < LOOK_COUNT; rank++)
         for (size_t i = 0; i < result->finding_count && !digest->arena.failed; i++) {
             const struct finding *finding = &result->findings[i];
@@ -202,6 +208,7 @@ static void sort_blocks(const struct result *result, struct digest *digest,
 
 /* What is open or broken --------------------------------------------------------------- */
 
+/* Those that say the same wait for the same. */
 static struct pending *pending_for(struct pendings *pendings, const struct finding *finding)
 {
     for (size_t i = 0; i < pendings->count; i++)
@@ -275,6 +282,7 @@ static bool is_unread(const struct maker *maker)
         || maker->cite->status == STATUS_PARALLEL;
 }
 
+/* A figure once, with the number of findings that rest on it. */
 static void add_doubtful(struct digest *digest, const struct maker *maker)
 {
     size_t at = 0;
@@ -286,6 +294,7 @@ static void add_doubtful(struct digest *digest, const struct maker *maker)
     digest->confirm[at].findings++;
 }
 
+/* Figures nobody read before those read in a sister text; of these, what most rests on. */
 static int by_need(const void *a, const void *b)
 {
     const struct doubtful *first = a, *second = b;
@@ -297,6 +306,7 @@ static int by_need(const void *a, const void *b)
     return strcmp(first->maker->figure, second->maker->figure);
 }
 
+/* What is not met is told with its figure anyway. */
 static bool needs_confirming(const struct finding *finding)
 {
     return finding->met == MET_YES && (finding->why & WHY_UNCONFIRMED) != 0;

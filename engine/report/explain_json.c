@@ -19,6 +19,7 @@ static bool add_skipped(cJSON *root, const struct explanation *x)
     return json_add_texts(root, "not_looked_at", x->places.skipped.items, x->places.skipped.count);
 }
 
+/* The list of all rules, or of those that a word led to. */
 static bool add_list(cJSON *root, const struct explanation *x)
 {
     cJSON *array = cJSON_AddArrayToObject(root, "rules");
@@ -88,6 +89,7 @@ static bool add_editions(cJSON *object, const struct explanation *x, const char 
     return added;
 }
 
+/* Every place that moved it, whatever edition it follows. */
 static bool add_moves(cJSON *object, const struct explanation *x, const char *name)
 {
     cJSON *array = cJSON_AddArrayToObject(object, "moved");
@@ -127,6 +129,8 @@ static bool add_figures(cJSON *root, const struct explanation *x)
     return added;
 }
 
+/* How complete the list of facts is: told by the rule's row, or learned from so many
+ * cases. */
 static bool add_fields(cJSON *root, const struct explanation *x)
 {
     cJSON *array = cJSON_AddArrayToObject(root, "facts");
@@ -143,6 +147,7 @@ static bool add_fields(cJSON *root, const struct explanation *x)
         && cJSON_AddBoolToObject(root, "cases_complete", !x->cases_broken) != NULL;
 }
 
+/* The value as the job has it, null where it has none. */
 static bool add_facts_read(cJSON *object, const struct explanation *x, const struct finding *f)
 {
     cJSON *array = cJSON_AddArrayToObject(object, "facts");
@@ -175,6 +180,7 @@ static bool add_figures_asked(cJSON *object, const struct finding *f)
     return added;
 }
 
+/* One finding of the rule, step by step as it was judged. */
 static bool add_steps(cJSON *array, const struct explanation *x, const struct finding *f)
 {
     cJSON *object = add_object(array);
@@ -211,6 +217,7 @@ void report_explain_json(const struct explanation *x, bool pretty, struct text *
 {
     cJSON *root = cJSON_CreateObject();
     bool complete = root != NULL && json_add_text(root, "eavemark", EAVEMARK_VERSION);
+    /* Asked for by no name, or by a word. */
     if (x->rules != NULL) {
         json_finish(root, complete && add_list(root, x) && add_skipped(root, x), pretty, out);
         return;
