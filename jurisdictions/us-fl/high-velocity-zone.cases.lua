@@ -193,6 +193,18 @@ cases "layers.base_kind" {
   { "over asphalt shingles", with = overlay(), expect = "pass" },
 }
 
+cases "layers.zone_base" {
+  under = ZONE, date = DAY,
+  { "shingles over shingles", with = overlay(), expect = "pass" },
+  { "shingles over roll roofing", with = overlay {
+    ["existing.coverings[1].kind"] = "roll_roofing" }, expect = "fail" },
+  { "kind not known", with = overlay(), without = { "existing.coverings[1].kind" },
+    expect = "open" },
+  { "metal over roll roofing", with = overlay { ["covering.kind"] = "metal_panel",
+    ["existing.coverings[1].kind"] = "roll_roofing" }, expect = "not_applicable" },
+  { "torn off", with = inside(), expect = "not_applicable" },
+}
+
 -- Underlayment in the three ways of 1518.2.1.
 local function felt(facts, more)
   local all = inside(more)

@@ -151,6 +151,21 @@ rule "layers.level" {
   mend = "Tear off to the deck.",
 }
 
+rule "layers.zone_base" {
+  title = "Shingles laid over shingles only",
+  stage = "permit",
+  per = "existing.coverings",
+  applies = function(job, figure, layer)
+    local shingled, why = shingles_only(job)
+    if not shingled then return false, why end
+    return not layer.removed, "this layer comes off"
+  end,
+  judge = function(job, figure, layer)
+    return one_of(layer.kind, figure "layers.zone_bases")
+  end,
+  mend = "Take this layer off.",
+}
+
 rule "fire.neighbor" {
   title = "Class by the distance to the next building",
   stage = "permit",
