@@ -135,33 +135,29 @@ demand "alarms.listed" {
 -- place may take batteries that are changed.
 local function powers(job, figure)
   if not figure "alarms.closed_differs" or job.scope.finish_opened then
-    return figure "alarms.powers"
+    return "alarms.powers"
   end
   if figure "alarms.wiring_access_counts" and job.house.wiring_access then
-    return figure "alarms.powers"
+    return "alarms.powers"
   end
-  return figure "alarms.powers_closed"
+  return "alarms.powers_closed"
 end
 
-rule "alarms.power" {
+demand "alarms.power" {
   title = "What feeds the alarms",
   stage = "final",
   when = due_and("alarms.power_counts", "nothing is said about what feeds the alarms"),
-  judge = function(job, figure)
-    return one_of(job.alarms.power, powers(job, figure))
-  end,
+  fact = "alarms.power",
+  meets = { "alarms.powers", "alarms.powers_closed", which = powers },
   mend = "Use alarms with a sealed long-life battery, or wire them.",
 }
 
-rule "alarms.clearances" {
+demand "alarms.clearances" {
   title = "Alarms away from steam and drafts",
   stage = "final",
   when = due_and("alarms.clearances_count", "no distances are set"),
-  judge = function(job, figure)
-    return all_of(
-      at_least(job.alarms.from_bath_door_in, figure "alarms.bath_door_least", "in"),
-      at_least(job.alarms.from_register_in, figure "alarms.register_least", "in"))
-  end,
+  fact = "alarms.from_bath_door_in", meets = "alarms.bath_door_least",
+  also = { { fact = "alarms.from_register_in", meets = "alarms.register_least" } },
   mend = "Move the alarm.",
 }
 

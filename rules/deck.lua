@@ -456,22 +456,21 @@ demand "deck.panel_edges" {
   mend = "Cover the edges with metal or trim.",
 }
 
-rule "deck.panel_joints" {
+demand "deck.panel_joints" {
   title = "Joints of new panels over spaced boards",
   stage = "deck",
   per = "decks",
-  applies = function(job, figure, deck)
-    if not figure "deck.panel_joints_count" then
-      return false, "nothing is said about the joints of new panels"
-    end
-    return deck.kind == "spaced_board" and deck.work == "paneled_over",
-      "no panels are laid over spaced boards"
-  end,
-  judge = function(job, figure, deck)
-    return all_of(shown(deck.joints_staggered, "panel joints that are staggered"),
-      shown(deck.joints_on_supports, "end joints on rafters or trusses"),
-      shown(deck.joints_filled, "solid wood under the joints between supports"))
-  end,
+  when = {
+    on { "deck.panel_joints_count",
+      otherwise = "nothing is said about the joints of new panels" },
+    all { is { "decks[].kind", "spaced_board" }, is { "decks[].work", "paneled_over" },
+      otherwise = "no panels are laid over spaced boards" },
+  },
+  fact = "decks[].joints_staggered", shown = "panel joints that are staggered",
+  also = {
+    { fact = "decks[].joints_on_supports", shown = "end joints on rafters or trusses" },
+    { fact = "decks[].joints_filled", shown = "solid wood under the joints between supports" },
+  },
   mend = "Lay the panels over again, with fill between the boards under their long joints.",
 }
 
@@ -845,14 +844,12 @@ local function closest_nails(job, figure, deck)
   return closest
 end
 
-rule "deck.nail_closest" {
+demand "deck.nail_closest" {
   title = "Nails far enough not to split rafters",
   stage = "deck",
   per = "decks",
-  applies = panels_are_nailed,
-  judge = function(job, figure, deck)
-    return at_least(closest_nails(job, figure, deck), figure "deck.nail_spacing_least", "in")
-  end,
+  when = { panels_are_nailed },
+  found = closest_nails, unit = "in", meets = "deck.nail_spacing_least",
   mend = "Stagger the nails, or double the framing where they must be closer.",
 }
 

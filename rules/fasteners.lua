@@ -142,26 +142,27 @@ rule "fasteners.penetration" {
   caution = "Nail points come through a thin deck: look below before anyone works in the attic.",
 }
 
-rule "fasteners.past_thin_deck" {
+demand "fasteners.past_thin_deck" {
   title = "Nail points out of a thin deck",
   stage = "permit",
   per = "roof.slopes",
-  applies = function(job, figure, slope)
+  when = { function(job, figure, slope)
     local nailed, why = nails_only(job, figure, slope)
     if not nailed then return false, why end
     -- A figure of its own, so that practice alone is cited for what is practice.
     local deck = slope.deck
     return deck.work ~= "paneled_over" and deck.thickness_in < figure "fasteners.thin_deck_under",
       "the deck is thick enough to hold the whole nail"
-  end,
-  judge = function(job, figure, slope)
+  end },
+  found = function(job, figure, slope)
     local depth = trade.nails_penetration_in {
       length_in = job.fasteners.length_in, through_in = stack(job, slope) }
     local past = depth - slope.deck.thickness_in
     work(number(depth, "in") .. " less the deck's " .. number(slope.deck.thickness_in, "in")
       .. " = " .. number(past, "in") .. " past it")
-    return at_least(past, figure "fasteners.past_thin_deck_least", "in")
+    return past
   end,
+  unit = "in", meets = "fasteners.past_thin_deck_least",
   mend = function(job, figure, slope)
     return use_nails(job, figure, slope, figure "fasteners.past_thin_deck_least")
   end,

@@ -300,21 +300,18 @@ local function details_asked(job, figure)
     "the house is in none of the fire zones concerned"
 end
 
-rule "fire.gaps" {
+demand "fire.gaps" {
   title = "Space between covering and deck",
   stage = "dry-in",
-  applies = function(job, figure)
-    local asked, why = details_asked(job, figure)
-    if not asked then return false, why end
-    return job.covering.leaves_space, "the covering lies flat on the deck"
-  end,
-  judge = function(job, figure)
-    local space = job.covering.space_is
-    local way = one_of(space, figure "fire.gap_ways")
-    if space ~= "cap_sheet" then return way end
-    return all_of(way,
-      at_least(job.covering.cap_sheet_lb, figure "fire.cap_sheet_least", "lb"))
-  end,
+  when = {
+    details_asked,
+    is { "covering.leaves_space", otherwise = "the covering lies flat on the deck" },
+  },
+  fact = "covering.space_is", meets = "fire.gap_ways",
+  also = {
+    { when = is { "covering.space_is", "cap_sheet" },
+      fact = "covering.cap_sheet_lb", meets = "fire.cap_sheet_least" },
+  },
   mend = "Stop the space against embers, or lay mineral-surfaced cap sheet over the deck.",
 }
 
@@ -346,17 +343,17 @@ demand "fire.valley_metal" {
   mend = "Use thicker corrosion-resistant metal.",
 }
 
-rule "fire.valley_underlay" {
+demand "fire.valley_underlay" {
   title = "Cap sheet under exposed valley metal",
   stage = "dry-in",
   per = "roof.valleys",
-  applies = metal_is_exposed,
-  judge = function(job, figure, valley)
-    return all_of(
-      at_least(valley.cap_sheet_width_in, figure "fire.valley_strip_least", "in"),
-      at_least(valley.cap_sheet_lb, figure "fire.cap_sheet_least", "lb"),
-      shown(valley.cap_sheet_full_length, "cap sheet the full length of the valley"))
-  end,
+  when = { metal_is_exposed },
+  fact = "roof.valleys[].cap_sheet_width_in", meets = "fire.valley_strip_least",
+  also = {
+    { fact = "roof.valleys[].cap_sheet_lb", meets = "fire.cap_sheet_least" },
+    { fact = "roof.valleys[].cap_sheet_full_length",
+      shown = "cap sheet the full length of the valley" },
+  },
   mend = "Lay cap sheet under the metal, the full length of the valley.",
 }
 

@@ -66,23 +66,22 @@ local function is_flashed_sidewall(figure, wall)
   return is_there(wall), "there is no flashing to measure; flashing.walls judges that"
 end
 
-rule "flashing.sidewall_size" {
+demand "flashing.sidewall_size" {
   title = "Size of base flashing at a sidewall",
   stage = "dry-in",
   per = "roof.walls",
-  applies = function(job, figure, wall)
+  when = { function(job, figure, wall)
     if job.covering.kind == "coating" then return false, "a coating lies on the old roof" end
-    return is_flashed_sidewall(figure, wall)
-  end,
-  judge = function(job, figure, wall)
+    local flashed, why = is_flashed_sidewall(figure, wall)
+    if not flashed then return false, why end
     if job.covering.kind ~= "asphalt_shingle" then
       cannot_tell("this covering is not judged here: the code's section on it and its maker's "
         .. "instructions say what it asks")
     end
-    return all_of(
-      at_least(wall.up_in, figure "flashing.sidewall_up_least", "in"),
-      at_least(wall.out_in, figure "flashing.sidewall_out_least", "in"))
-  end,
+    return true
+  end },
+  fact = "roof.walls[].up_in", meets = "flashing.sidewall_up_least",
+  also = { { fact = "roof.walls[].out_in", meets = "flashing.sidewall_out_least" } },
   mend = "Use wider flashing: the one leg up the wall, the other out on the roof.",
 }
 

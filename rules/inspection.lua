@@ -122,59 +122,57 @@ local function visit_due(job, figure, visit)
 end
 
 -- Owners who do the work may have to take a visit where a contractor may not.
-local function proofs(job, figure, visit)
+local function proofs_named(job, figure, visit)
   if visit ~= "final" and figure "inspection.owner_differs" and job.permit.holder == "owner" then
-    return figure "inspection.owner_proofs"
+    return "inspection.owner_proofs"
   end
-  return figure("inspection.proofs." .. visit)
+  return "inspection.proofs." .. visit
+end
+
+local function proofs(job, figure, visit)
+  return figure(proofs_named(job, figure, visit))
 end
 
 -- Held visits: the rule of each visit, that nothing is hidden before it, and
 -- that it went well before the work goes past it.
 local function visit_rules(visit, spec)
-  rule("inspection." .. visit) {
+  local function due(job, figure) return visit_due(job, figure, visit) end
+  local at = "inspection." .. visit
+
+  demand(at) {
     title = spec.title,
     stage = spec.stage,
-    applies = function(job, figure) return visit_due(job, figure, visit) end,
-    judge = function(job, figure)
-      return one_of(job.inspection[visit].proof, proofs(job, figure, visit))
-    end,
+    when = { due },
+    fact = at .. ".proof",
+    meets = { "inspection.owner_proofs", "inspection.proofs." .. visit,
+      which = function(job, figure) return proofs_named(job, figure, visit) end },
     mend = spec.mend,
     caution = spec.caution,
   }
   if not spec.hidden_stage then return end
 
-  rule("inspection." .. visit .. "_hidden") {
+  demand(at .. "_hidden") {
     title = spec.hidden_title,
     stage = spec.hidden_stage,
-    applies = function(job, figure)
-      if not figure "inspection.no_cover" then
-        return false, "work may go on before it is looked at"
-      end
-      if not inspecting() then return false, "told when the work has come so far" end
-      local due, why = visit_due(job, figure, visit)
-      if not due then return false, why end
-      return job.inspection[visit].proof == "visit", "shown by other means than a visit"
-    end,
-    judge = function(job)
-      return shown(not job.inspection[visit].hidden_first, "work left open until it was looked at")
-    end,
+    when = {
+      on { "inspection.no_cover", otherwise = "work may go on before it is looked at" },
+      inspected { otherwise = "told when the work has come so far" },
+      due,
+      is { at .. ".proof", "visit", otherwise = "shown by other means than a visit" },
+    },
+    fact = at .. ".hidden_first", wants = false, shown = "work left open until it was looked at",
     mend = "Open up what was hidden, and call the inspector.",
   }
 
-  rule("inspection." .. visit .. "_passed") {
+  demand(at .. "_passed") {
     title = spec.passed_title,
     stage = spec.passed_stage,
-    applies = function(job, figure)
-      if not figure "inspection.in_order" then
-        return false, "the next visit does not wait for this one"
-      end
-      if not inspecting() then return false, "told when the work has come past it" end
-      return visit_due(job, figure, visit)
-    end,
-    judge = function(job, figure)
-      return one_of(job.inspection[visit].result, figure "inspection.results_that_do")
-    end,
+    when = {
+      on { "inspection.in_order", otherwise = "the next visit does not wait for this one" },
+      inspected { otherwise = "told when the work has come past it" },
+      due,
+    },
+    fact = at .. ".result", meets = "inspection.results_that_do",
     mend = "Mend what was found, and have it looked at again before going on.",
   }
 end

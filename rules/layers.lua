@@ -200,17 +200,17 @@ local function layers_on(job, figure, slope)
   return trade.sum(parts)
 end
 
-rule "layers.dead_load" {
+demand "layers.dead_load" {
   title = "Weight of all layers on the rafters",
   stage = "permit",
   per = "roof.slopes",
-  applies = function(job, figure, slope) return gets_covering(slope) end,
-  judge = function(job, figure, slope)
-    local load = trade.plan_load_psf {
+  when = { function(job, figure, slope) return gets_covering(slope) end },
+  found = function(job, figure, slope)
+    return trade.plan_load_psf {
       slope_psf = layers_on(job, figure, slope), pitch = slope.pitch }
-    return at_most(load, figure "weight.design_dead_load", "psf")
-      :say("The rafters themselves, and a ceiling hung from them, come on top.")
   end,
+  unit = "psf", meets = "weight.design_dead_load",
+  say = "The rafters themselves, and a ceiling hung from them, come on top.",
   mend = "Have the framing looked at by an engineer, take old layers off, or use a lighter "
     .. "covering.",
   caution = "Old houses may have been framed for less than is assumed here.",

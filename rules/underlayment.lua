@@ -249,16 +249,14 @@ demand "underlayment.cap" {
   mend = "Use fasteners with wider caps.",
 }
 
-rule "underlayment.cap_thickness" {
+demand "underlayment.cap_thickness" {
   title = "Thickness of the caps",
   stage = "dry-in",
   per = "roof.slopes",
-  applies = is_wind_fastened,
-  judge = function(job, figure, slope)
-    local sheet = slope.underlayment
-    return at_least(sheet.cap_thickness_in * 1000,
-      figure("underlayment.cap_mils_least." .. sheet.cap_made_of), "mil")
-  end,
+  when = { is_wind_fastened },
+  found = function(job, figure, slope) return slope.underlayment.cap_thickness_in * 1000 end,
+  unit = "mil", meets = "underlayment.cap_mils_least",
+  by = "roof.slopes[].underlayment.cap_made_of",
   mend = "Use fasteners with thicker caps.",
 }
 

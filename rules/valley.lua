@@ -75,23 +75,19 @@ end
 local WIDTHS = { metal = "valley.metal_width_least", two_ply_roll = "valley.roll_top_width_least",
   smooth_roll = "valley.smooth_width_least", self_adhered = "valley.self_adhered_width_least" }
 
-rule "valley.width" {
+demand "valley.width" {
   title = "Width of valley lining",
   stage = "dry-in",
   per = "roof.valleys",
-  applies = is_lined,
-  judge = function(job, figure, valley)
-    local least = figure(WIDTHS[valley.lining])
-    local wide
-    if inspecting() then
-      wide = each_at_least(valley.measured_width_in, least, "in")
-    else
-      wide = at_least(valley.width_in, least, "in")
-    end
-    if valley.lining ~= "two_ply_roll" then return wide end
-    return all_of(wide, at_least(valley.bottom_width_in,
-      figure "valley.roll_bottom_width_least", "in"))
-  end,
+  when = { is_lined },
+  fact = "roof.valleys[].width_in", measured = "roof.valleys[].measured_width_in",
+  meets = { "valley.metal_width_least", "valley.roll_top_width_least", "valley.smooth_width_least",
+    "valley.self_adhered_width_least",
+    which = function(job, figure, valley) return WIDTHS[valley.lining] end },
+  also = {
+    { when = is { "roof.valleys[].lining", "two_ply_roll" },
+      fact = "roof.valleys[].bottom_width_in", meets = "valley.roll_bottom_width_least" },
+  },
   mend = "Use wider lining, centered on the valley.",
 }
 

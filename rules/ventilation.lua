@@ -539,12 +539,12 @@ demand "ventilation.fans_outdoors" {
   mend = "Run each fan's duct through the roof or wall to its own hood while the roof is open.",
 }
 
-rule "ventilation.exhaust_kinds" {
+demand "ventilation.exhaust_kinds" {
   title = "One kind of high vent in an attic",
   stage = "permit",
   per = "attics",
-  applies = is_vented,
-  judge = function(job, figure, attic)
+  when = { is_vented },
+  found = function(job, figure, attic)
     local seen, kinds = {}, 0
     for _, vent in ipairs(attic.vents) do
       if is_high(vent) and not seen[vent.kind] then
@@ -552,8 +552,9 @@ rule "ventilation.exhaust_kinds" {
         kinds = kinds + 1
       end
     end
-    return at_most(kinds, figure "ventilation.exhaust_kinds_most", "count")
+    return kinds
   end,
+  unit = "count", meets = "ventilation.exhaust_kinds_most",
   mend = "Close the other kinds when the new one goes in, if the area still suffices.",
 }
 

@@ -17,25 +17,20 @@ demand "wood.replaced" {
 }
 
 -- No figure is asked for: what follows is practice, and only warns.
-local NO_NEW_WOOD = "no new wood goes in; wood.replaced judges that"
+local is_new = is { "rot[].repair", "new_piece",
+  otherwise = "no new wood goes in; wood.replaced judges that" }
 
-local function is_new(piece)
-  return piece.repair == "new_piece", NO_NEW_WOOD
-end
-
-rule "wood.matched" {
+demand "wood.matched" {
   title = "New wood of the same kind and size",
   stage = "deck",
   per = "rot",
-  applies = function(job, figure, piece)
-    if not figure "wood.match_required" then return false, "new wood need not match here" end
-    return is_new(piece)
-  end,
-  judge = function(job, figure, piece)
-    return all_of(
-      shown(piece.size_matches, "new wood of the same size"),
-      shown(piece.species_matches, "new wood of the same species, or one as strong and durable"))
-  end,
+  when = {
+    on { "wood.match_required", otherwise = "new wood need not match here" },
+    is_new,
+  },
+  fact = "rot[].size_matches", shown = "new wood of the same size",
+  also = { { fact = "rot[].species_matches",
+    shown = "new wood of the same species, or one as strong and durable" } },
   mend = "Match species and size, or ask the building department about another.",
 }
 
@@ -44,7 +39,7 @@ demand "wood.primed" {
   stage = "deck",
   per = "rot",
   when = {
-    is { "rot[].repair", "new_piece", otherwise = NO_NEW_WOOD },
+    is_new,
     meant { "rot[].member", "wood.primed_members", otherwise = "this member is not painted" },
   },
   fact = "rot[].primed_all_faces", meets = "wood.primed_required",

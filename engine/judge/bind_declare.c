@@ -24,8 +24,6 @@ struct arena *declare_arena(lua_State *lua)
     return &declaring_of(lua)->book->arena;
 }
 
-static void declare_keys(lua_State *lua, const char *const *known);
-
 static const struct declaration *declaration_of(lua_State *lua, int upvalue)
 {
     return lua_touserdata(lua, lua_upvalueindex(upvalue));
@@ -94,7 +92,7 @@ int declare_refuse(lua_State *lua, const char *format, ...)
     abort(); /* lua_error does not return, but is not declared so */
 }
 
-static void declare_keys(lua_State *lua, const char *const *known)
+void declare_keys(lua_State *lua, const char *const *known)
 {
     luaL_checktype(lua, 1, LUA_TTABLE);
     const struct keys *keys = keys_push(lua, 1);

@@ -63,6 +63,10 @@ const char *declare_keep_text(lua_State *lua, const char *text);
 /* Raises when the text on top of the stack would be cut short in C. */
 void declare_check_zero(lua_State *lua, const char *key);
 
+/* Refuses keys of the table at index 1 that are not known, naming the nearest; known ends
+ * with NULL. */
+void declare_keys(lua_State *lua, const char *const *known);
+
 /* What stands under a key: a text, or NULL (need: refused without one); true or
  * false; a function as a registry reference, or RULE_NO_FUNCTION. */
 const char *declare_text(lua_State *lua, const char *key);

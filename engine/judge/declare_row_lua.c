@@ -13,7 +13,7 @@
 
 #include <string.h>
 
-enum { CONDITIONS_OF_ONE = 64, CONDITIONS_DEEPEST = 8 };
+enum { CONDITIONS_OF_ONE = 64, CONDITIONS_DEEPEST = 8, ALSO_MOST = 8 };
 
 /* A demand being read. Past a switch that the place leaves off nothing is ever looked
  * at: the figures named there stand with the places that turn it on, and may lack. */
@@ -102,17 +102,23 @@ static bool is_number(const struct field *field)
 
 /* What one of the field's unit is in the figure's: inches and feet change into one
  * another exactly, nothing else does; what counts things may leave its unit out. */
-static double factor_of(lua_State *lua, const struct field *field, const struct figure *figure)
+static double factor_between(lua_State *lua, const char *what, const char *from,
+                             const struct figure *figure)
 {
-    const char *from = fact_unit(field), *to = figure->value.unit;
+    const char *to = figure->value.unit;
     if (same_text(from, to) || (from == NULL && number_decimals(to) == 0))
         return 1;
     if (same_text(from, "ft") && same_text(to, "in"))
         return 12;
     if (same_text(from, "in") && same_text(to, "ft"))
         return 1.0 / 12;
-    declare_refuse(lua, "%s is in %s, and figure \"%s\" in %s", field->path,
+    declare_refuse(lua, "%s is in %s, and figure \"%s\" in %s", what,
                    from == NULL ? "no unit" : from, figure->name, to == NULL ? "no unit" : to);
+}
+
+static double factor_of(lua_State *lua, const struct field *field, const struct figure *figure)
+{
+    return factor_between(lua, field->path, fact_unit(field), figure);
 }
 
 /* Does the figure bind? One that only decides who is meant demands nothing. */
@@ -142,6 +148,18 @@ static double check_pair(lua_State *lua, const struct field *field, const struct
         return 1;
     declare_refuse(lua, "%s is %s, and figure \"%s\" is %s: they cannot be compared", field->path,
                    field_type_said(field->type), figure->name, kind_words(kind));
+}
+
+/* What the row looks at, a fact or a number that is reckoned, against the figure. */
+static double check_row_pair(lua_State *lua, const struct row *row, const struct figure *figure)
+{
+    if (row->fact != NULL)
+        return check_pair(lua, row->fact->field, figure);
+    check_binds(lua, figure);
+    if (figure->value.kind != VALUE_NUMBER)
+        declare_refuse(lua, "found is a number, and figure \"%s\" is %s: they cannot be compared",
+                       figure->name, kind_words(figure->value.kind));
+    return factor_between(lua, "found", row->found_unit, figure);
 }
 
 /* Conditions ----------------------------------------------------------------------------- */
@@ -402,12 +420,44 @@ static void check_table(lua_State *lua, const struct reading_row *reading, struc
         const struct figure *figure = id == NULL ? NULL : profile_figure(profile, id);
         if (figure == NULL)
             continue;
-        row->factor = check_pair(lua, row->fact->field, figure);
+        row->factor = check_row_pair(lua, row, figure);
         any = true;
     }
     if (!any && !reading->dormant)
         declare_refuse(lua, "no figure is named \"%s%s\", nor of any other choice of %s",
                        row->by_prefix, by->choices[0], by->path);
+}
+
+/* meets = { "a", "b", which = function(job, figure, item) return "a" end }. */
+static bool names_which(lua_State *lua, struct row *row)
+{
+    lua_getfield(lua, -1, "which");
+    const bool is = lua_isfunction(lua, -1);
+    if (is)
+        row->which = luaL_ref(lua, LUA_REGISTRYINDEX);
+    else
+        lua_pop(lua, 1);
+    return is;
+}
+
+static void read_among(lua_State *lua, const struct reading_row *reading, struct row *row)
+{
+    const size_t count = (size_t)luaL_len(lua, -1);
+    if (row->by != NULL || count < 2 || count > CONDITIONS_OF_ONE)
+        declare_refuse(lua, "which chooses among the figures that meets lists, and there is no by");
+    const struct figure **among = declare_keep(lua, count, sizeof(*among));
+    for (size_t i = 0; i < count; i++) {
+        among[i] = find_figure(lua, reading, need_text_at(lua, (int)i + 1, "a figure"));
+        if (among[i] == NULL)
+            continue;
+        const double factor = check_row_pair(lua, row, among[i]);
+        if (row->among_count > 0 && factor != row->factor)
+            declare_refuse(lua, "the figures that which chooses among differ in unit");
+        row->factor = factor;
+        row->among_count = i + 1;
+    }
+    row->among = among;
+    row->among_count = count;
 }
 
 static void read_meets(lua_State *lua, const struct reading_row *reading, struct row *row)
@@ -422,17 +472,20 @@ static void read_meets(lua_State *lua, const struct reading_row *reading, struct
         check_table(lua, reading, row);
     } else if (lua_type(lua, -1) == LUA_TSTRING) {
         row->meets[row->meets_count++] = find_figure(lua, reading, lua_tostring(lua, -1));
+    } else if (lua_istable(lua, -1) && names_which(lua, row)) {
+        read_among(lua, reading, row);
     } else if (lua_istable(lua, -1) && luaL_len(lua, -1) == 2 && row->by == NULL) {
         for (int i = 1; i <= 2; i++)
             row->meets[row->meets_count++] =
                 find_figure(lua, reading, need_text_at(lua, i, "a figure"));
     } else if (!lua_isnil(lua, -1)) {
-        declare_refuse(lua, "meets names a figure, or two: { \"least\", \"most\" }");
+        declare_refuse(lua, "meets names a figure, or two: { \"least\", \"most\" }, or those that "
+                       "a function chooses among: { \"a\", \"b\", which = function ... end }");
     }
     lua_pop(lua, 1);
     for (size_t i = 0; i < row->meets_count; i++)
         if (row->meets[i] != NULL)
-            row->factor = check_pair(lua, row->fact->field, row->meets[i]);
+            row->factor = check_row_pair(lua, row, row->meets[i]);
 }
 
 static const struct figure *figure_of(lua_State *lua, const struct reading_row *reading,
@@ -465,10 +518,13 @@ static void note_switch(void *data, const struct condition *condition)
     *any = *any || condition->kind == WHEN_ON;
 }
 
-/* A duty: the fact says whether it is done, and a figure asks for it. */
-static void check_duty(lua_State *lua, const struct row *row)
+/* A duty: the fact says whether it is done, and a figure asks for it. What is compared
+ * beside others has the figure of the whole rule. */
+static void check_duty(lua_State *lua, const struct row *row, bool beside)
 {
-    bool any = false;
+    bool any = beside;
+    if (row->fact == NULL)
+        declare_refuse(lua, "meets which figure?");
     if (row->fact->field->type != FIELD_YES_NO)
         declare_refuse(lua, "meets which figure? %s is not yes or no", row->fact->field->path);
     if (row->shown == NULL)
@@ -480,7 +536,8 @@ static void check_duty(lua_State *lua, const struct row *row)
 
 static const char *const ROW_KEYS[] = {
     "title", "stage", "per", "when", "fact", "measured", "meets", "by", "share", "over", "shown",
-    "wants", "say", "mend", "caution", "asks_only", "advice", "cause", NULL};
+    "wants", "say", "found", "unit", "also", "mend", "caution", "asks_only", "advice", "cause",
+    NULL};
 
 /* wants = false: the duty is done when the fact is no. */
 static bool wants_no(lua_State *lua)
@@ -493,25 +550,95 @@ static bool wants_no(lua_State *lua)
     return no;
 }
 
+/* found = function ..., unit = "psf": a number that is reckoned, in place of a fact. */
+static void read_found(lua_State *lua, struct row *row)
+{
+    row->found = declare_function(lua, "found");
+    row->found_unit = declare_text(lua, "unit");
+    if (row->found == RULE_NO_FUNCTION && row->fact == NULL)
+        declare_refuse(lua, "has no fact: which one is looked at?");
+    if (row->found == RULE_NO_FUNCTION && row->found_unit != NULL)
+        declare_refuse(lua, "unit is that of found; a fact has its own");
+    if (row->found != RULE_NO_FUNCTION && (row->fact != NULL || row->found_unit == NULL))
+        declare_refuse(lua, "found is reckoned in place of a fact, and says its unit");
+}
+
+/* What the table at index 1 compares; its `when` is read. */
+static void read_comparison(lua_State *lua, const struct reading_row *reading, struct row *row,
+                            bool beside)
+{
+    row->which = RULE_NO_FUNCTION;
+    row->fact = fact_of(lua, &reading->scope, "fact");
+    read_found(lua, row);
+    row->measured = fact_of(lua, &reading->scope, "measured");
+    if (row->measured != NULL && row->fact == NULL)
+        declare_refuse(lua, "measured counts instead of a fact: which one?");
+    row->share = figure_of(lua, reading, "share");
+    row->over = figure_of(lua, reading, "over");
+    row->shown = declare_text(lua, "shown");
+    row->say = declare_text(lua, "say");
+    row->wants_no = wants_no(lua);
+    read_meets(lua, reading, row);
+    check_measured(lua, row);
+    if (row->meets_count == 0 && row->by_prefix == NULL && row->which == RULE_NO_FUNCTION)
+        check_duty(lua, row, beside);
+}
+
+static const char *const ALSO_KEYS[] = {"when", "fact", "measured", "meets", "by", "share", "over",
+                                        "shown", "wants", "say", "found", "unit", NULL};
+
+/* One of those under `also`, which is the table at index 1. Upvalues: as of a declaration,
+ * the row, what is being read. */
+static int finish_also(lua_State *lua)
+{
+    struct row *row = lua_touserdata(lua, lua_upvalueindex(4));
+    struct reading_row *whole = lua_touserdata(lua, lua_upvalueindex(5));
+    struct reading_row reading = *whole;
+    declare_keys(lua, ALSO_KEYS);
+    row->when.kind = WHEN_ALL;
+    lua_getfield(lua, 1, "when");
+    if (!lua_isnil(lua, -1))
+        read_condition(lua, &reading, &row->when);
+    lua_pop(lua, 1);
+    whole->conditions = reading.conditions;
+    read_comparison(lua, &reading, row, true);
+    return 0;
+}
+
+/* also = { { fact = ..., meets = ... }, ... } */
+static void read_also(lua_State *lua, struct reading_row *reading, struct row *row)
+{
+    lua_getfield(lua, 1, "also");
+    if (!lua_isnil(lua, -1) && !lua_istable(lua, -1))
+        declare_refuse(lua, "also is a list of what is compared as well: { { fact = ... } }");
+    const size_t count = lua_isnil(lua, -1) ? 0 : (size_t)luaL_len(lua, -1);
+    if (count > ALSO_MOST)
+        declare_refuse(lua, "also compares more than %d things", ALSO_MOST);
+    struct row *also = declare_keep(lua, count + 1, sizeof(*also));
+    for (size_t i = 0; i < count; i++) {
+        for (int upvalue = 1; upvalue <= 3; upvalue++)
+            lua_pushvalue(lua, lua_upvalueindex(upvalue));
+        lua_pushlightuserdata(lua, &also[i]);
+        lua_pushlightuserdata(lua, reading);
+        lua_pushcclosure(lua, finish_also, 5);
+        lua_geti(lua, -2, (lua_Integer)i + 1);
+        if (!lua_istable(lua, -1))
+            declare_refuse(lua, "also is a list of what is compared as well: { { fact = ... } }");
+        lua_call(lua, 1, 0);
+    }
+    row->also = also;
+    row->also_count = count;
+    lua_pop(lua, 1);
+}
+
 static int finish_demand(lua_State *lua)
 {
     struct reading_row reading = {.conditions = 0};
     struct rule *rule = declare_new_rule(lua);
     struct row *row = declare_keep(lua, 1, sizeof(*row));
     read_when(lua, &reading, rule, &row->when);
-    row->fact = fact_of(lua, &reading.scope, "fact");
-    if (row->fact == NULL)
-        return declare_refuse(lua, "has no fact: which one is looked at?");
-    row->measured = fact_of(lua, &reading.scope, "measured");
-    row->share = figure_of(lua, &reading, "share");
-    row->over = figure_of(lua, &reading, "over");
-    row->shown = declare_text(lua, "shown");
-    row->say = declare_text(lua, "say");
-    row->wants_no = wants_no(lua);
-    read_meets(lua, &reading, row);
-    check_measured(lua, row);
-    if (row->meets_count == 0 && row->by_prefix == NULL)
-        check_duty(lua, row);
+    read_comparison(lua, &reading, row, false);
+    read_also(lua, &reading, row);
     rule->row = row;
     declare_add_rule(lua, rule);
     return 0;

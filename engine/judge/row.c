@@ -251,22 +251,29 @@ static void add_switch(void *data, const struct condition *condition)
         }
 }
 
-static void made_by_switches(struct judging *judging, const struct row *row,
+/* Of what is compared beside others, the switch is that of the whole rule; where a
+ * function asks for it, it is told from what was asked for. */
+static void made_by_switches(const struct call *call, const struct row *row,
                              struct judgement *judgement)
 {
+    struct judging *judging = call->judging;
     struct switches switches = {.record = &judging->record};
     row_each_condition(&row->when, add_switch, &switches);
+    if (row != call->rule->row)
+        row_each_condition(&call->rule->row->when, add_switch, &switches);
     if (switches.count > 0)
         judgement_made_by(judging, judgement, switches.figures, switches.count);
+    else if (row != call->rule->row && judgement != NULL)
+        judgement_name_makers(judging, judgement);
 }
 
-static struct judgement *judge_duty(struct judging *judging, const struct row *row,
+static struct judgement *judge_duty(const struct call *call, const struct row *row,
                                     const struct node *node)
 {
-    const struct value found = fact_value(judging, node);
+    const struct value found = fact_value(call->judging, node);
     struct judgement *judgement =
-        judgement_of_duty(judging, found.yes != row->wants_no, row->shown);
-    made_by_switches(judging, row, judgement);
+        judgement_of_duty(call->judging, found.yes != row->wants_no, row->shown);
+    made_by_switches(call, row, judgement);
     return judgement;
 }
 
@@ -297,14 +304,21 @@ static struct judgement *judge_list(struct judging *judging, const struct row *r
     return judgement_held_to(judging, judgement, numbers, count);
 }
 
+/* What is looked at: a fact where it stands in the job, or a number that was reckoned. */
+struct looked_at {
+    struct node node;
+    struct value reckoned; /* VALUE_NONE: the fact */
+};
+
 static struct judgement *judge_against(struct judging *judging, const struct row *row,
-                                       const struct node *node, const struct figure *figure)
+                                       const struct looked_at *at, const struct figure *figure)
 {
-    if (node->field->type == FIELD_NUMBERS)
-        return judge_list(judging, row, node, figure);
+    const bool reckoned = at->reckoned.kind != VALUE_NONE;
+    if (!reckoned && at->node.field->type == FIELD_NUMBERS)
+        return judge_list(judging, row, &at->node, figure);
     const struct value *limit = judging_figure(judging, figure);
-    const struct value found =
-        in_figure_unit(judging, row, fact_value(judging, node), limit->unit);
+    const struct value found = in_figure_unit(
+        judging, row, reckoned ? at->reckoned : fact_value(judging, &at->node), limit->unit);
     if (found.kind == VALUE_SET && found.set_count == 0
         && figure->sense != SENSE_ALL_OF) { /* of all of a set, some is then lacking */
         judging->record.cannot_tell = JUDGEMENT_NOTHING_LISTED;
@@ -317,42 +331,149 @@ static struct judgement *judge_against(struct judging *judging, const struct row
     return judgement_held_to(judging, judgement, NULL, 0);
 }
 
-static struct judgement *judge_figures(struct call *call, const struct row *row,
-                                       const struct node *node, const char **why)
+/* Calls one of the row's functions. False when it did not come to its end: *stop says
+ * how. */
+static bool run_function(struct call *call, int function, int (*entry)(lua_State *lua),
+                         struct call *out, enum sandbox_stop *stop)
+{
+    *out = (struct call){.judging = call->judging, .rule = call->rule, .items = call->items,
+                         .depth = call->depth, .function = function};
+    *stop = call_enter(call->judging, entry, out);
+    return *stop == SANDBOX_DONE;
+}
+
+/* The one that the row's function names. */
+static const struct figure *figure_named(struct call *call, const struct row *row,
+                                         enum sandbox_stop *stop, const char **why)
+{
+    struct call named;
+    if (!run_function(call, row->which, call_for_name, &named, stop))
+        return NULL;
+    for (size_t i = 0; i < row->among_count; i++)
+        if (row->among[i] != NULL && strcmp(row->among[i]->name, named.text) == 0)
+            return row->among[i];
+    *why = arena_format(call->judging->arena, "which gives \"%s\", which meets does not list",
+                        named.text);
+    return NULL;
+}
+
+/* Those met: one or two. 0 when there is none to judge by, and *why or *stop says so, or
+ * the record what is lacking. */
+static size_t figures_met(struct call *call, const struct row *row,
+                          const struct figure *figures[2], enum sandbox_stop *stop,
+                          const char **why)
 {
     struct judging *judging = call->judging;
-    const struct figure *figures[2] = {row->meets[0], row->meets[1]};
-    size_t count = row->meets_count;
+    if (row->which != RULE_NO_FUNCTION) {
+        figures[0] = figure_named(call, row, stop, why);
+        return figures[0] != NULL;
+    }
     if (row->by_prefix != NULL) {
         struct node word;
         if (!fact_read(judging, row->by, call->items, &word))
-            return NULL;
+            return 0;
         figures[0] = figure_by(judging, row, word.json->valuestring);
-        count = 1;
-        if (figures[0] == NULL) {
+        if (figures[0] == NULL)
             *why = arena_format(judging->arena, "no figure is named \"%s%s\"", row->by_prefix,
                                 word.json->valuestring);
-            return NULL;
-        }
+        return figures[0] != NULL;
     }
-    for (size_t i = 0; i < count; i++)
+    for (size_t i = 0; i < row->meets_count; i++) {
+        figures[i] = row->meets[i];
         if (figures[i] == NULL) {
             *why = LACKS_FIGURE;
-            return NULL;
+            return 0;
         }
-    struct judgement *judgement = judge_against(judging, row, node, figures[0]);
+    }
+    return row->meets_count;
+}
+
+static struct judgement *judge_figures(struct call *call, const struct row *row,
+                                       const struct looked_at *at, enum sandbox_stop *stop,
+                                       const char **why)
+{
+    struct judging *judging = call->judging;
+    const struct figure *figures[2] = {NULL, NULL};
+    const size_t count = figures_met(call, row, figures, stop, why);
+    if (count == 0)
+        return NULL;
+    struct judgement *judgement = judge_against(judging, row, at, figures[0]);
     if (judgement == NULL)
         return NULL;
     judgement_made_by(judging, judgement, figures, 1);
     if (judgement->duty != NULL) /* to have all of a set */
-        made_by_switches(judging, row, judgement);
+        made_by_switches(call, row, judgement);
     if (count == 1)
         return judgement;
-    struct judgement *second = judge_against(judging, row, node, figures[1]);
+    struct judgement *second = judge_against(judging, row, at, figures[1]);
     if (second == NULL)
         return NULL;
     judgement_made_by(judging, second, &figures[1], 1);
     return judgement_of_both(judging, judgement, second);
+}
+
+static bool is_duty(const struct row *row)
+{
+    return row->meets_count == 0 && row->by_prefix == NULL && row->which == RULE_NO_FUNCTION;
+}
+
+/* One comparison. NULL as judge_figures gives it. */
+static struct judgement *judge_comparison(struct call *call, const struct row *row,
+                                          enum sandbox_stop *stop, const char **why)
+{
+    struct judging *judging = call->judging;
+    struct looked_at at = {.reckoned = {.kind = VALUE_NONE}};
+    const struct fact *fact =
+        row->measured != NULL && judging->inspecting ? row->measured : row->fact;
+    struct call reckoning;
+    if (row->found != RULE_NO_FUNCTION) {
+        if (!run_function(call, row->found, call_for_number, &reckoning, stop))
+            return NULL;
+        at.reckoned = (struct value){.kind = VALUE_NUMBER, .number = reckoning.number,
+                                     .unit = row->found_unit};
+    } else if (!fact_read(judging, fact, call->items, &at.node)) {
+        return NULL;
+    }
+    struct judgement *judgement = is_duty(row) ? judge_duty(call, row, &at.node)
+                                               : judge_figures(call, row, &at, stop, why);
+    if (judgement != NULL && row->say != NULL)
+        judgement->say = judgement->say == NULL
+            ? row->say : arena_format(judging->arena, "%s %s", judgement->say, row->say);
+    return judgement;
+}
+
+/* Does what stands under `also` hold here? Its own conditions say nothing of whether the
+ * rule applies, and take no arithmetic away. */
+static enum holds also_holds(struct call *call, const struct row *also, enum sandbox_stop *stop,
+                             const char **why)
+{
+    struct asking asking = {.call = call, .depth = call->depth, .stop = SANDBOX_DONE};
+    const struct strings work = call->judging->record.work;
+    for (size_t i = 0; i < call->depth; i++)
+        asking.items[i] = call->items[i];
+    const enum holds holds = condition_holds(&asking, &also->when);
+    call->judging->record.work = work;
+    if (holds == HOLDS_STOPPED) {
+        *stop = asking.stop;
+        *why = asking.lacks_figure ? LACKS_FIGURE : NULL;
+    }
+    return holds;
+}
+
+/* All that the row compares: each is looked at, and all must be met. */
+static struct judgement *judge_all(struct call *call, const struct row *row,
+                                   enum sandbox_stop *stop, const char **why)
+{
+    struct judgement *judgement = judge_comparison(call, row, stop, why);
+    for (size_t i = 0; judgement != NULL && i < row->also_count; i++) {
+        const enum holds holds = also_holds(call, &row->also[i], stop, why);
+        if (holds == HOLDS_NOT)
+            continue;
+        struct judgement *next =
+            holds == HOLDS ? judge_comparison(call, &row->also[i], stop, why) : NULL;
+        judgement = next == NULL ? NULL : judgement_of_both(call->judging, judgement, next);
+    }
+    return judgement;
 }
 
 enum row_end row_applies(struct call *call, const struct condition *when,
@@ -374,23 +495,13 @@ enum row_end row_applies(struct call *call, const struct condition *when,
 
 enum row_end row_judge(struct call *call, enum sandbox_stop *stop, const char **why)
 {
-    struct judging *judging = call->judging;
-    const struct row *row = call->rule->row;
-    struct node node;
-    const enum row_end applies = row_applies(call, &row->when, stop, why);
+    const enum row_end applies = row_applies(call, &call->rule->row->when, stop, why);
     if (applies != ROW_JUDGED)
         return applies;
-    const struct fact *fact =
-        row->measured != NULL && judging->inspecting ? row->measured : row->fact;
-    if (!fact_read(judging, fact, call->items, &node))
-        return ROW_OPEN;
-    struct judgement *judgement = row->meets_count == 0 && row->by_prefix == NULL
-        ? judge_duty(judging, row, &node) : judge_figures(call, row, &node, why);
+    struct judgement *judgement = judge_all(call, call->rule->row, stop, why);
     if (judgement == NULL)
-        return *why != NULL ? ROW_STOPPED : ROW_OPEN;
-    if (row->say != NULL)
-        judgement->say = judgement->say == NULL
-            ? row->say : arena_format(judging->arena, "%s %s", judgement->say, row->say);
+        return *why != NULL || (*stop != SANDBOX_DONE && *stop != SANDBOX_SIGNAL) ? ROW_STOPPED
+                                                                                 : ROW_OPEN;
     call->applies = true;
     call->judgement = judgement;
     return ROW_JUDGED;

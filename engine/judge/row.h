@@ -45,11 +45,19 @@ struct row {
     size_t meets_count;
     const char *by_prefix;          /* or one for each word of a fact: "slope.least." */
     const struct fact *by;
+    int found;                      /* function that reckons what is looked at, in place of a
+                                       fact; or RULE_NO_FUNCTION */
+    const char *found_unit;
+    int which;                      /* function that names one of these; or RULE_NO_FUNCTION */
+    const struct figure *const *among;
+    size_t among_count;
     const struct figure *share, *over; /* of measured spacings: how many may stray, how far */
     double factor;                  /* fact to figure: 12 for feet held against inches, or 1 */
     const char *shown;              /* a duty: what must be shown; the fact says whether */
     bool wants_no;                  /* the duty is met when the fact is no */
     const char *say;                /* a sentence added; or NULL */
+    const struct row *also;         /* compared as well, each where its own `when` holds */
+    size_t also_count;
 };
 
 /* What came of a row for one thing. */

@@ -25,6 +25,14 @@ static void tell_condition_fact(void *data, const struct condition *condition)
     tell_fact(data, condition->fact);
 }
 
+static void tell_row_facts(struct fields_told *told, const struct row *row)
+{
+    row_each_condition(&row->when, tell_condition_fact, told);
+    tell_fact(told, row->fact);
+    tell_fact(told, row->measured);
+    tell_fact(told, row->by);
+}
+
 void rule_each_field(const struct rule *rule,
                      void (*visit)(void *data, const struct field *field), void *data)
 {
@@ -33,10 +41,9 @@ void rule_each_field(const struct rule *rule,
         row_each_condition(rule->when, tell_condition_fact, &told);
     if (rule->row == NULL)
         return;
-    row_each_condition(&rule->row->when, tell_condition_fact, &told);
-    tell_fact(&told, rule->row->fact);
-    tell_fact(&told, rule->row->measured);
-    tell_fact(&told, rule->row->by);
+    tell_row_facts(&told, rule->row);
+    for (size_t i = 0; i < rule->row->also_count; i++)
+        tell_row_facts(&told, &rule->row->also[i]);
 }
 
 /* Figures ----------------------------------------------------------------------------- */
@@ -69,6 +76,20 @@ static void tell_table(const struct rulebook *book, const struct row *row,
     }
 }
 
+static void tell_row_figures(const struct rulebook *book, const struct row *row,
+                             struct figures_told *told)
+{
+    row_each_condition(&row->when, tell_condition_figure, told);
+    for (size_t i = 0; i < row->meets_count; i++)
+        tell_figure(told, row->meets[i]);
+    for (size_t i = 0; i < row->among_count; i++)
+        tell_figure(told, row->among[i]);
+    tell_figure(told, row->share);
+    tell_figure(told, row->over);
+    if (row->by_prefix != NULL)
+        tell_table(book, row, told);
+}
+
 void rule_each_figure(const struct rulebook *book, const struct rule *rule,
                       void (*visit)(void *data, const char *name), void *data)
 {
@@ -78,13 +99,9 @@ void rule_each_figure(const struct rulebook *book, const struct rule *rule,
         row_each_condition(rule->when, tell_condition_figure, &told);
     if (row == NULL)
         return;
-    row_each_condition(&row->when, tell_condition_figure, &told);
-    for (size_t i = 0; i < row->meets_count; i++)
-        tell_figure(&told, row->meets[i]);
-    tell_figure(&told, row->share);
-    tell_figure(&told, row->over);
-    if (row->by_prefix != NULL)
-        tell_table(book, row, &told);
+    tell_row_figures(book, row, &told);
+    for (size_t i = 0; i < row->also_count; i++)
+        tell_row_figures(book, &row->also[i], &told);
 }
 
 struct naming {
@@ -114,10 +131,18 @@ static void note_function(void *data, const struct condition *condition)
     *plain = *plain && condition->kind != WHEN_FUNCTION;
 }
 
+static bool row_is_plain(const struct row *row)
+{
+    bool plain = row->found == RULE_NO_FUNCTION && row->which == RULE_NO_FUNCTION;
+    if (plain)
+        row_each_condition(&row->when, note_function, &plain);
+    for (size_t i = 0; plain && i < row->also_count; i++)
+        plain = row_is_plain(&row->also[i]);
+    return plain;
+}
+
 bool rule_is_plain(const struct rule *rule)
 {
-    bool plain = rule->row != NULL && rule->mend_function == RULE_NO_FUNCTION;
-    if (plain)
-        row_each_condition(&rule->row->when, note_function, &plain);
-    return plain;
+    return rule->row != NULL && rule->mend_function == RULE_NO_FUNCTION
+        && row_is_plain(rule->row);
 }

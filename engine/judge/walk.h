@@ -21,7 +21,8 @@ struct call {
     struct judgement *judgement;
     const struct amount *amount; /* what a quantity came to */
     bool must_say;            /* a text is due: none is an error */
-    const char *text;         /* mend, safety caution or impossibility */
+    const char *text;         /* mend, safety caution or impossibility; a figure's name */
+    double number;            /* what was reckoned */
     bool present;             /* a caution's danger */
 };
 
@@ -39,6 +40,10 @@ const char *call_kept_text(lua_State *lua, const struct call *call, int index);
  * RULE_NO_FUNCTION: it does), sets applies and reason, and drops the
  * arithmetic done on the way. */
 void call_applies(lua_State *lua, struct call *call, int applies);
+
+/* Entries that call call->function: for a number, which must be finite; for a name. */
+int call_for_number(lua_State *lua);
+int call_for_name(lua_State *lua);
 
 /* Every entry while judging: puts the heap back when it is due. function finds
  * the call as its light userdata. With judging->apart a call that changed what outlasts

@@ -6,6 +6,8 @@
 #include <lauxlib.h>
 #include <lua.h>
 
+#include <math.h>
+
 /* After this much of the heap is used up, it is put back between calls. */
 enum { HEAP_HIGH = SANDBOX_HEAP_BYTES / 2 };
 
@@ -46,6 +48,26 @@ void call_applies(lua_State *lua, struct call *call, int applies)
     call->reason = call_kept_text(lua, call, -1);
     lua_pop(lua, 2);
     call->judging->record.work = (struct strings){0}; /* what follows shows its own */
+}
+
+int call_for_number(lua_State *lua)
+{
+    struct call *call = lua_touserdata(lua, 1);
+    lua_call(lua, call_push(lua, call, call->function), 1);
+    if (lua_type(lua, -1) != LUA_TNUMBER || !isfinite(lua_tonumber(lua, -1)))
+        return luaL_error(lua, "found must give a finite number");
+    call->number = lua_tonumber(lua, -1);
+    return 0;
+}
+
+int call_for_name(lua_State *lua)
+{
+    struct call *call = lua_touserdata(lua, 1);
+    lua_call(lua, call_push(lua, call, call->function), 1);
+    call->text = call_kept_text(lua, call, -1);
+    if (call->text == NULL)
+        return luaL_error(lua, "which must give the name of a figure");
+    return 0;
 }
 
 /* What is about to be wiped out was there for the calls before. */

@@ -302,6 +302,99 @@ static void mistakes_are_errors_of_the_file(void **state)
 }
 
 /* The figures past a switch stand with the places that turn it on. */
+/* A number that is reckoned says its unit, and is held against a figure as a fact is. */
+static void a_reckoned_number_meets_a_figure(void **state)
+{
+    (void)state;
+    assert_found("per = \"decks\", unit = \"ft\", meets = \"test.lap_least\",\n"
+                 "found = function(job, figure, deck) return deck.spacing_in / 12 end", "pass",
+                 "Found 6 in; demanded at least 6 in.");
+    assert_found("unit = \"in\", meets = { \"r.least\", \"test.nails_most\" },\n"
+                 "found = function() return 7 end", "fail", "Found 7 in; demanded at most 6 in");
+    assert_found("unit = \"in\", meets = \"r.least\",\n"
+                 "found = function(job) return job.existing.slippery and 1 or 2 end", "open",
+                 "/existing/slippery");
+    assert_found("unit = \"in\", meets = \"r.least\", found = function() return \"7\" end", "broken",
+                 "found must give a finite number");
+    assert_found("unit = \"in\", meets = \"r.least\", found = function() return 0 / 0 end", "broken",
+                 "found must give a finite number");
+    assert_refused("unit = \"mph\", meets = \"r.least\", found = function() return 7 end",
+                   "found is in mph, and figure \"r.least\" in in");
+    assert_refused("meets = \"r.least\", found = function() return 7 end", "says its unit");
+    assert_refused("unit = \"in\", fact = \"existing.layers\", meets = \"test.seen\"",
+                   "unit is that of found");
+    assert_refused("unit = \"in\", meets = \"r.kinds\", found = function() return 7 end",
+                   "found is a number, and figure \"r.kinds\" is a set");
+    assert_refused("unit = \"in\", found = function() return 7 end", "meets which figure?");
+}
+
+/* A function may choose among figures, of which each is looked up at loading. */
+static void a_function_names_one_of_the_figures(void **state)
+{
+    (void)state;
+    static const char BODY[] =
+        "per = \"roof.slopes\", fact = \"existing.layers\",\n"
+        "meets = { \"test.seen\", \"r.by.sound\", which = function(job, figure, slope)\n"
+        "  return slope.pitch < 4 and \"r.by.sound\" or \"test.seen\" end }";
+    char *problems, *json = report(BODY, SMALL_JOB, NULL, &problems);
+    assert_string_equal(problems, "");
+    assert_member_has(json, "test.it", 0, "says", "demanded at most 3 layers");
+    assert_member_has(json, "test.it", 1, "says", "demanded at most 2 layers");
+    assert_member(json, "test.it", 1, "figures", "[\"r.by.sound\"]");
+    free(problems);
+    free(json);
+    assert_found("fact = \"existing.layers\",\n"
+                 "meets = { \"test.seen\", \"r.by.sound\", which = function() return \"r.on\" end }",
+                 "broken", "which gives \"r.on\", which meets does not list");
+    assert_found("fact = \"existing.layers\",\n"
+                 "meets = { \"test.seen\", \"r.by.sound\", which = function() end }",
+                 "broken", "which must give the name of a figure");
+    assert_refused("fact = \"existing.layers\",\n"
+                   "meets = { \"test.seen\", \"r.mph\", which = function() end }",
+                   "existing.layers is in layers, and figure \"r.mph\" in mph");
+    assert_refused("fact = \"existing.layers\",\n"
+                   "meets = { \"test.seen\", \"r.nothing\", which = function() end }",
+                   "no figure is named \"r.nothing\"");
+    assert_refused("fact = \"existing.layers\", meets = { \"test.seen\", which = function() end }",
+                   "chooses among");
+}
+
+/* All that is compared must be met; a missing fact of any makes the whole open. */
+static void more_may_be_compared_as_well(void **state)
+{
+    (void)state;
+    assert_found("fact = \"existing.layers\", meets = \"test.seen\",\n"
+                 "also = { { fact = \"existing.condition\", meets = \"test.conditions\" } }",
+                 "pass", "Found sound; demanded one of sound.");
+    assert_found("fact = \"existing.layers\", meets = \"test.seen\",\n"
+                 "also = { { fact = \"existing.kinds\", meets = \"test.kinds\" },\n"
+                 "  { unit = \"in\", found = function() return 1 end, meets = \"r.least\" } }",
+                 "fail", "Found 1 in; demanded at least 3 in.");
+    assert_found("fact = \"existing.layers\", meets = \"test.seen\",\n"
+                 "also = { { fact = \"existing.slippery\", shown = \"no slip\", wants = false } }",
+                 "open", "/existing/slippery");
+    assert_found("fact = \"existing.layers\", meets = \"test.seen\",\n"
+                 "also = { { when = is { \"existing.condition\", \"rotted\" },\n"
+                 "  fact = \"existing.slippery\", shown = \"no slip\" } }", "pass", "Found 1 layer");
+    assert_found("fact = \"existing.layers\", meets = \"test.seen\",\n"
+                 "also = { { when = is \"existing.slippery\",\n"
+                 "  fact = \"existing.condition\", meets = \"test.conditions\" } }", "open",
+                 "/existing/slippery");
+    assert_found("fact = \"existing.layers\", meets = \"test.seen\",\n"
+                 "also = { { when = function() return nil + 1 end,\n"
+                 "  fact = \"existing.condition\", meets = \"test.conditions\" } }", "broken",
+                 "arithmetic");
+    assert_refused("fact = \"existing.layers\", meets = \"test.seen\",\n"
+                   "also = { { fact = \"existing.layers\", meets = \"r.mph\" } }", "in mph");
+    assert_refused("fact = \"existing.layers\", meets = \"test.seen\",\n"
+                   "also = { { fact = \"existing.slippery\" } }", "shown: what must be shown");
+    assert_refused("fact = \"existing.layers\", meets = \"test.seen\",\n"
+                   "also = { { fact = \"existing.layers\", meets = \"test.seen\", mend = \"x\" } }",
+                   "mend");
+    assert_refused("fact = \"existing.layers\", meets = \"test.seen\", also = { \"x\" }",
+                   "also is a list");
+}
+
 static void past_a_switch_that_is_off_figures_may_lack(void **state)
 {
     (void)state;
@@ -400,6 +493,9 @@ int main(void)
         in_home(what_is_measured_counts_from_its_stage_on),
         in_home(feet_may_be_held_against_inches),
         in_home(mistakes_are_errors_of_the_file),
+        in_home(a_reckoned_number_meets_a_figure),
+        in_home(a_function_names_one_of_the_figures),
+        in_home(more_may_be_compared_as_well),
         in_home(past_a_switch_that_is_off_figures_may_lack),
         in_home(a_judge_may_have_conditions),
         in_home(rule_files_share_names),
