@@ -4,6 +4,8 @@
 
 #include <string.h>
 
+/* Figures are recorded in the order in which they were first asked for: reports list them
+ * so. An array outgrown stays in the arena, which goes as a whole. */
 static void record_figure(struct judging *judging, const struct figure *figure)
 {
     struct record *record = &judging->record;
@@ -23,6 +25,8 @@ static void record_figure(struct judging *judging, const struct figure *figure)
     record->figures[record->figure_count++] = figure;
 }
 
+/* What whoever tries out the rules wants to know. A figure asked for only to say what
+ * would mend the roof decides nothing. */
 static void tell_probe(const struct judging *judging, const struct figure *figure)
 {
     const size_t index = (size_t)(figure - judging->book->profile->figures);
@@ -46,8 +50,11 @@ const struct value *judging_figure(struct judging *judging, const struct figure 
     tell_probe(judging, figure);
     if (is_read_otherwise(judging, figure))
         return &figure->rival;
+    /* What the place demands further is for the comparison to look at: judgement_held_to. */
     if (figure->at == AT_AS_SENSE_SAYS || profile_is_held_further(figure))
         return &figure->value;
+    /* Elsewhere the bound itself does not count: what is compared is the nearest number
+     * that does. */
     struct value *moved = arena_alloc(judging->arena, sizeof(*moved));
     if (moved == NULL)
         return &figure->value;

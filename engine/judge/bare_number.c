@@ -32,14 +32,18 @@ static const char *past_long(const char *at, size_t opening)
     return found == NULL ? at + strlen(at) : found + opening;
 }
 
+/* At its quote. A quoted text ends with its line at the latest; Lua itself will refuse
+ * such a file. */
 static const char *past_quoted(const char *at)
 {
     const char quote = *at++;
     while (*at != '\0' && *at != quote && *at != '\n')
+        /* A backslash takes the next letter with it, be it the quote. */
         at += at[0] == '\\' && at[1] != '\0' ? 2 : 1;
     return *at == '\0' ? at : at + 1;
 }
 
+/* At its two dashes. */
 static const char *past_comment(const char *at)
 {
     const size_t opening = long_bracket(at + 2);
@@ -102,6 +106,7 @@ static bool is_number_alone(const char *at, char number[24])
     return *at == ',' || *at == ')';
 }
 
+/* Of the comparisons those that hold a number against a limit. */
 static bool is_comparison(const char *name, size_t length)
 {
     static const char *const VERBS[] = {"at_least", "at_most", "equals", "each_at_least",
@@ -115,6 +120,7 @@ static bool is_comparison(const char *name, size_t length)
 bool bare_number_find(const char *text, struct bare_number *out)
 {
     *out = (struct bare_number){.line = 1};
+    /* Lines are counted only up to what is found. */
     const char *counted = text;
     for (const char *at = text; *at != '\0';) {
         const char *after = past_words(at);
@@ -134,6 +140,7 @@ bool bare_number_find(const char *text, struct bare_number *out)
                 out->line += *counted == '\n';
             return true;
         }
+        /* By whole names: "meets_at_least(" is no comparison. */
         at += length > 0 ? length : 1;
     }
     return false;

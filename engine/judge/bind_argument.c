@@ -10,7 +10,9 @@
 double argument(lua_State *lua, const char *key)
 {
     luaL_checktype(lua, 1, LUA_TTABLE);
+    /* lua_tonumber leaves the stack as it is: the value is popped once it is copied. */
     lua_getfield(lua, 1, key);
+    /* lua_isnumber would take "12" for a number. */
     if (lua_type(lua, -1) != LUA_TNUMBER)
         luaL_error(lua, "%s must be a number", key);
     const double value = lua_tonumber(lua, -1);

@@ -15,6 +15,8 @@
 
 static const char JUDGEMENT_KEY = 'j'; /* registry: the metatable of judgements */
 
+/* Pushes what came of a comparison, held to what the place demands beyond its figure.
+ * numbers: the measured list it was made of, or NULL. */
 static void push_held(lua_State *lua, struct judgement *judgement, const double *numbers,
                       size_t count)
 {
@@ -23,6 +25,7 @@ static void push_held(lua_State *lua, struct judgement *judgement, const double 
     check_arena(lua);
     if (judgement == NULL)
         luaL_error(lua, "the figure's other bound cannot be judged");
+    /* The judgement itself is the arena's: it outlives the heap, the userdata does not. */
     struct judgement **kept = lua_newuserdatauv(lua, sizeof(judgement), 0);
     *kept = judgement;
     lua_rawgetp(lua, LUA_REGISTRYINDEX, &JUDGEMENT_KEY);
@@ -34,6 +37,7 @@ void push_judgement(lua_State *lua, struct judgement *judgement)
     push_held(lua, judgement, NULL, 0);
 }
 
+/* Only the metatable tells whose a userdata is; rules have no way to set one. */
 struct judgement *to_judgement(lua_State *lua, int index)
 {
     void *data = lua_touserdata(lua, index);
@@ -47,6 +51,7 @@ struct judgement *to_judgement(lua_State *lua, int index)
 
 static struct judgement *new_judgement(lua_State *lua, enum sense sense)
 {
+    /* Before anything is allocated: the arena has no limit of its own. */
     count_said(lua, sizeof(struct judgement));
     struct judgement *judgement = judgement_new(judging_of(lua), sense);
     check_arena(lua);
@@ -71,6 +76,7 @@ static struct value number_value(double number, const char *unit)
  * it is bounded here: in length, and by charging for every piece. */
 enum { TEXT_LONGEST = 4000, TEXT_STEPS = 100 };
 
+/* A text of Lua's, looked at but not copied. */
 static const char *checked_text(lua_State *lua, int index)
 {
     size_t length;
@@ -135,6 +141,8 @@ static bool set_has(const struct value *set, const char *text)
     return false;
 }
 
+/* compare(found, limit, "unit"). The unit decides by how much two numbers may differ and
+ * still be the same (base/number.h). */
 static int compare_numbers(lua_State *lua, enum sense sense,
                            bool (*met)(double, double, const char *))
 {
@@ -160,6 +168,7 @@ static int at_most(lua_State *lua)
     return compare_numbers(lua, SENSE_AT_MOST, number_at_most);
 }
 
+/* A yes is never "yes": kinds are not converted. */
 static int equals(lua_State *lua)
 {
     if (lua_type(lua, 1) == LUA_TNUMBER && lua_type(lua, 2) == LUA_TNUMBER)
@@ -189,6 +198,7 @@ static int one_of(lua_State *lua)
     return 1;
 }
 
+/* Of a list nothing may be in the set. An empty list says nothing about the roof. */
 static int none_of(lua_State *lua)
 {
     marks_check_set(lua, 2, SENSE_NONE_OF);
@@ -231,6 +241,7 @@ static int has_all(lua_State *lua)
     marks_check_set(lua, 2, SENSE_ALL_OF);
     const struct value found = keep_set(lua, 1), required = keep_set(lua, 2);
     const char *what = keep_text(lua, 3);
+    /* Each of one is looked for in all of the other. */
     sandbox_charge(lua, found.set_count * required.set_count);
     struct judgement *judgement = judgement_of_all(judging_of(lua), &found, &required, what);
     check_arena(lua);
@@ -261,6 +272,7 @@ static double *keep_numbers(lua_State *lua, size_t *count)
     return numbers;
 }
 
+/* An entry of the last argument, a table that may be left out. */
 static double option(lua_State *lua, int index, const char *key)
 {
     if (lua_isnoneornil(lua, index))
@@ -300,6 +312,7 @@ static int spacings_at_most(lua_State *lua)
                          numbers, count);
 }
 
+/* The units are checked at the first number: all are of one field. */
 static int each_compare(lua_State *lua, bool least)
 {
     size_t count;
@@ -366,6 +379,8 @@ static struct judgement *check_judgement(lua_State *lua)
     return judgement;
 }
 
+/* Appends to what was said before. That text is copied again each time, so it is charged
+ * again. */
 static const char *join(lua_State *lua, const char *before, const char *more)
 {
     struct arena *arena = judging_of(lua)->arena;
@@ -378,6 +393,8 @@ static const char *join(lua_State *lua, const char *before, const char *more)
     return text;
 }
 
+/* judgement:warn "why": met, but risky. Gives the judgement back, so that calls may be
+ * chained. */
 static int add_warn(lua_State *lua)
 {
     struct judgement *judgement = check_judgement(lua);
@@ -407,6 +424,7 @@ void record_work(lua_State *lua, const char *format, ...)
     check_arena(lua);
 }
 
+/* work "...": a line of arithmetic in the rule's own words. */
 static int work(lua_State *lua)
 {
     record_work(lua, "%s", checked_text(lua, 1));
@@ -440,6 +458,7 @@ void bind_compare(lua_State *lua)
     lua_setfield(lua, -2, "say");
     sandbox_protect(lua);
     lua_setfield(lua, -2, "__index");
+    /* getmetatable gives false: rules cannot reach what is behind a judgement. */
     lua_pushboolean(lua, 0);
     lua_setfield(lua, -2, "__metatable");
     lua_rawsetp(lua, LUA_REGISTRYINDEX, &JUDGEMENT_KEY);

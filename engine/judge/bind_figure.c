@@ -8,6 +8,8 @@
 
 #include <string.h>
 
+/* A misspelled name is an error of the rule, wherever it is asked: it must not pass for a
+ * duty left off. */
 static int no_such_figure(lua_State *lua, const char *name)
 {
     const struct profile *profile = judging_of(lua)->book->profile;
@@ -37,6 +39,7 @@ static int figure(lua_State *lua)
     case VALUE_YES_NO:
         lua_pushboolean(lua, value->yes);
         return 1;
+    /* A fresh table each time: what a rule does to it must not reach the next one. */
     case VALUE_SET:
         lua_createtable(lua, (int)value->set_count, 0);
         for (size_t i = 0; i < value->set_count; i++) {
@@ -52,6 +55,8 @@ static int figure(lua_State *lua)
     return luaL_error(lua, "figure \"%s\" has no value", name);
 }
 
+/* Handed to each function as its second argument. Functions that may read facts only are
+ * not given it. */
 void push_figure_function(lua_State *lua)
 {
     lua_pushcfunction(lua, figure);

@@ -19,6 +19,7 @@
 /* Each read keeps a pointer in the result's memory: it is charged for. */
 enum { READ_STEPS = 20 };
 
+/* Its address, which nothing else has, is the key. */
 static const char NODE_KEY = 'n'; /* registry: the metatable of nodes */
 
 struct judging *judging_of(lua_State *lua)
@@ -28,6 +29,7 @@ struct judging *judging_of(lua_State *lua)
     return sandbox_of(lua)->user;
 }
 
+/* The total is only counted here; whoever starts the next rule looks at it. */
 void count_said(lua_State *lua, size_t bytes)
 {
     struct judging *judging = judging_of(lua);
@@ -56,6 +58,8 @@ struct node node_child(struct judging *judging, const struct node *parent,
     return node;
 }
 
+/* The first one asked for that is absent is kept: where nothing else was read, that is
+ * the fact to ask for. */
 void record_known(struct judging *judging, const struct node *node)
 {
     record_read(judging, node);
@@ -80,6 +84,8 @@ static int lacks(lua_State *lua, const struct node *node)
     return sandbox_signal(lua);
 }
 
+/* The node is copied into Lua's heap. Its pointer stays in the arena, its JSON in the
+ * job; both outlive the call. */
 void push_node(lua_State *lua, struct node node)
 {
     struct node *kept = lua_newuserdatauv(lua, sizeof(node), 0);
@@ -88,6 +94,7 @@ void push_node(lua_State *lua, struct node node)
     lua_setmetatable(lua, -2);
 }
 
+/* NULL for any other userdata. */
 static struct node *to_node(lua_State *lua, int index)
 {
     void *data = lua_touserdata(lua, index);
@@ -113,6 +120,7 @@ static const char *item_text(const struct node *item, const char *key)
     return cJSON_IsString(text) ? text->valuestring : NULL;
 }
 
+/* An item without a name goes by its place in the list, counted from one as people count. */
 const char *node_name(const struct judging *judging, const struct node *node)
 {
     if (!node->item)
@@ -132,6 +140,7 @@ static struct node referred_list(struct judging *judging, const char *path)
     char part[128];
     while (*path != '\0') {
         const size_t length = strcspn(path, ".");
+        /* A name that is cut short here is no field's. */
         snprintf(part, sizeof(part), "%.*s", (int)length, path);
         const struct field *child = fields_child(node.field, part);
         if (child == NULL)
@@ -159,6 +168,7 @@ bool node_referred(struct judging *judging, const struct node *reference, struct
     return false;
 }
 
+/* A reference to an item that the job does not have lacks, like an absent one. */
 static int push_referred(lua_State *lua, const struct node *reference)
 {
     struct node item;
@@ -217,6 +227,7 @@ static int push_value(lua_State *lua, const struct node *node)
         lua_pushboolean(lua, cJSON_IsTrue(node->json));
         return 1;
     case FIELD_SLOPE:
+        /* Validated before; were it not, it would not be guessed at. */
         if (!slope_parse(node->json->valuestring, &rise))
             return lacks(lua, node);
         lua_pushnumber(lua, marks_give_fact(lua, node->field, rise));
@@ -230,6 +241,8 @@ static int push_value(lua_State *lua, const struct node *node)
     return 0;
 }
 
+/* A misspelled field is an error of the rule; it is not the same as a fact that the job
+ * lacks. */
 static const struct field *child_field(lua_State *lua, const struct node *node, const char *key)
 {
     const struct field *child = fields_child(node->field, key);
@@ -243,6 +256,7 @@ static const struct field *child_field(lua_State *lua, const struct node *node, 
     return NULL;
 }
 
+/* Rules count from one, pointers from zero. Past the end there is nil, so that loops end. */
 static int index_list(lua_State *lua, const struct node *list)
 {
     struct judging *judging = judging_of(lua);
@@ -261,6 +275,7 @@ static int index_list(lua_State *lua, const struct node *list)
     return 1;
 }
 
+/* The pointer's bytes count towards the job's total, not towards the rule's. */
 static struct node read_child(lua_State *lua, const struct node *node, const struct field *field)
 {
     sandbox_charge(lua, READ_STEPS);
@@ -333,6 +348,8 @@ static int as_written(lua_State *lua)
     return 1;
 }
 
+/* inspecting(): has the work come to the stage of this rule? Until then what is planned
+ * is judged, not what was found. */
 static int inspecting(lua_State *lua)
 {
     lua_pushboolean(lua, judging_of(lua)->inspecting);

@@ -16,8 +16,12 @@
  * two others: multiples of an irrational, of which only the fraction counts. */
 static double marked(double number, size_t index)
 {
+    /* The golden ratio less one: its multiples keep farthest from one another. */
     const double part = fmod((double)(index + 1) * 0.6180339887498949, 1.0);
+    /* At least 2^-25 of the number: far above rounding, far below what any comparison tells
+     * apart. */
     const double share = ldexp(0.25 + part / 2, -23);
+    /* Zero has no share: it is given the mark itself. */
     return number == 0 ? share : number * (1 + share);
 }
 
@@ -45,6 +49,7 @@ double marks_give_fact(lua_State *lua, const struct field *field, double number)
     struct given *given = &judging->given;
     if (judging->marks != NULL)
         return give_marked(judging->marks, field, NULL, number);
+    /* The last GIVEN_MOST of them: comparisons mostly follow right on what was read. */
     const size_t at = given->fact_count++ % GIVEN_MOST;
     given->facts[at].number = number;
     given->facts[at].field = field;
@@ -57,6 +62,8 @@ double marks_give_figure(lua_State *lua, const struct figure *figure, double num
     return judging->marks == NULL ? number : give_marked(judging->marks, NULL, figure, number);
 }
 
+/* Sets are told by the table's address, which the second argument of the comparison still
+ * has. Past the last entry none is told. */
 void marks_give_set(lua_State *lua, const struct figure *figure)
 {
     struct given *given = &judging_of(lua)->given;
@@ -80,6 +87,7 @@ static const char *or_none(const char *unit)
     return unit == NULL ? "no unit" : unit;
 }
 
+/* A count needs no unit. */
 static bool fact_agrees(const struct field *field, const char *unit, char *why)
 {
     const char *own = fact_unit(field);
@@ -111,6 +119,8 @@ static bool verb_agrees(const struct figure *figure, enum sense verb, char *why)
 
 /* The first judgement --------------------------------------------------------------------- */
 
+/* Does something that was given have this very number in another unit? That may be
+ * chance: a number of the same size, reckoned from something else. It is doubt only. */
 static bool number_doubtful(const struct judging *judging, double number, const char *unit)
 {
     char why[WHY_BYTES];
@@ -185,6 +195,7 @@ static void check_marked(lua_State *lua, struct marks *marks, enum sense verb, d
         add_why(&out, why);
     if (out.text[0] == '\0')
         return;
+    /* Tells this error from any other that judging twice may raise. */
     marks->refused = true;
     luaL_error(lua, "%s", out.text);
 }
@@ -199,6 +210,7 @@ void marks_check(lua_State *lua, enum sense verb, double found, double limit, co
             || number_doubtful(judging, limit, unit) || verb_doubtful(judging, verb, limit);
 }
 
+/* Addresses tell for certain: no second judgement is needed. */
 void marks_check_set(lua_State *lua, int index, enum sense verb)
 {
     char why[WHY_BYTES];

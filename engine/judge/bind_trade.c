@@ -73,6 +73,7 @@ static int vent_area_needed_sqin(lua_State *lua)
     return 1;
 }
 
+/* Vents are sold by the foot or by the piece. */
 static int vent_area_sqin(lua_State *lua)
 {
     double area;
@@ -93,6 +94,7 @@ static int vent_area_sqin(lua_State *lua)
     return 1;
 }
 
+/* unit = "in" of the arguments, for the arithmetic's lines; NULL writes bare numbers. */
 static const char *optional_unit(lua_State *lua)
 {
     lua_getfield(lua, 1, "unit");
@@ -118,8 +120,11 @@ static int sum(lua_State *lua)
     luaL_checktype(lua, 1, LUA_TTABLE);
     const char *name = optional_unit(lua);
     const size_t count = (size_t)lua_rawlen(lua, 1);
+    /* One step for each part, as a loop of the rule's own would take. */
     sandbox_charge(lua, count);
     double total = 0;
+    /* Longer than any rule needs; snprintf cuts the rest, and the total is right all the
+     * same. */
     char line[900] = "";
     for (size_t i = 1; i <= count; i++) {
         lua_rawgeti(lua, 1, (lua_Integer)i);

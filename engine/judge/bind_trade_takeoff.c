@@ -19,6 +19,7 @@
 
 #include <math.h>
 
+/* No shop stocks as many lengths of one nail. */
 enum { STOCKED_MOST = 64 };
 
 /* Buying -------------------------------------------------------------------------- */
@@ -37,6 +38,7 @@ static int strips_per_square(lua_State *lua)
     const double length = argument(lua, "length_in"), exposure = argument(lua, "exposure_in");
     const double strips = trade_strips_per_square(length, exposure);
     give_number(lua, strips);
+    /* A square is 100 sq ft of 144 sq in. */
     record_work(lua, "14,400 sq in / (%s x %s of exposure) = %.1f strips to the square",
                 in_unit(length, "in").text, in_unit(exposure, "in").text, strips);
     return 1;
@@ -52,6 +54,7 @@ static int nails(lua_State *lua)
     return 1;
 }
 
+/* What shows of a sheet is its width less the lap. */
 static int lapped_sqft(lua_State *lua)
 {
     const double net = argument(lua, "net_sqft"), width = argument(lua, "width_in");
@@ -114,6 +117,7 @@ static int vent_gross_sqin(lua_State *lua)
     return give_number(lua, trade_vent_gross_sqin(net, multiplier));
 }
 
+/* boost: what a steep or dark roof adds, as a factor. */
 static int fan_cfm(lua_State *lua)
 {
     const double area = argument(lua, "area_sqft"), rate = argument(lua, "cfm_per_sqft");
@@ -219,6 +223,8 @@ static int layer_lb(lua_State *lua)
     return 1;
 }
 
+/* Trips of a trailer or bin, by what it holds and by what it may carry: the greater number
+ * counts, and the lines tell both. */
 static int haul(lua_State *lua)
 {
     const double weight = argument(lua, "weight_lb"), density = argument(lua, "lb_per_cuyd");
@@ -226,6 +232,7 @@ static int haul(lua_State *lua)
     const double heap = trade_heap_cuyd(weight, density);
     struct trade_loads loads;
     if (trade_haul(&loads, heap, weight, bed, payload) != 0)
+        /* give_number raises what is not finite. */
         return give_number(lua, NAN);
     record_work(lua, "by volume: %s / %s per cu yd = %.1f cu yd, in a bed of %.1f: %.0f",
                 in_unit(weight, "lb").text, in_unit(density, "lb").text, heap, bed,
@@ -235,6 +242,7 @@ static int haul(lua_State *lua)
     return give_number(lua, loads.loads);
 }
 
+/* What stacked bundles weigh on the area that they stand on. */
 static int stack_psf(lua_State *lua)
 {
     const double bundles = argument(lua, "bundles"), each = argument(lua, "bundle_lb");

@@ -48,6 +48,7 @@ static int pitch_degrees(lua_State *lua)
     return give_number(lua, trade_pitch_to_degrees(luaL_checknumber(lua, 1)));
 }
 
+/* In the order of enum roof_form. */
 static const char *const FORMS[] = {"gable", "hip", "gable_porch", "shed", "cross_gable", NULL};
 
 static enum roof_form form_argument(lua_State *lua)
@@ -118,6 +119,8 @@ static int vasd_to_vult(lua_State *lua)
     return 1;
 }
 
+/* ASCE 7, table 26.10-1: Kz = factor x (z / zg) ^ (2 / alpha). The numbers are figures of
+ * the place, as editions differ in them. */
 static int wind_kz(lua_State *lua)
 {
     const double height = argument(lua, "height_ft");
@@ -147,6 +150,8 @@ static int wind_ke(lua_State *lua)
     return 1;
 }
 
+/* ASCE 7-16, equation 26.10-1; 0.00256 is half the density of air, with miles an hour in and
+ * pounds per square foot out. */
 static int wind_q_psf(lua_State *lua)
 {
     const struct wind_site site = {
@@ -164,6 +169,7 @@ static int wind_q_psf(lua_State *lua)
     return 1;
 }
 
+/* The strip along edges where wind pulls hardest: "a" of the ASCE 7 figures. */
 static int zone_width_ft(lua_State *lua)
 {
     const double width = argument(lua, "least_width_ft"), height = argument(lua, "height_ft");
@@ -183,6 +189,7 @@ static int zone_width_ft(lua_State *lua)
     return 1;
 }
 
+/* GCp is negative where wind pulls; the lines show its size. */
 static int cladding_psf(lua_State *lua)
 {
     const double q = argument(lua, "q_psf"), gcp = argument(lua, "gcp");
@@ -236,6 +243,7 @@ static int nail_spacing_in(lua_State *lua)
 {
     const double capacity = argument(lua, "capacity_lb");
     const double support = argument(lua, "support_spacing_in");
+    /* Uplift is given as a negative pressure. */
     const double psf = fabs(argument(lua, "psf"));
     const double spacing = trade_nail_spacing_in(capacity, support, psf);
     give_number(lua, spacing);

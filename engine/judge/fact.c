@@ -34,6 +34,8 @@ static const struct fact *no_such(struct arena *arena, const struct fields *fiel
     return NULL;
 }
 
+/* Which of the lists gone through is this one; -1 for none. From the innermost out: some
+ * { } may go through a list again. */
 static int in_scope(const struct scope *scope, const struct field *list)
 {
     for (size_t i = scope->depth; i-- > 0;)
@@ -48,6 +50,8 @@ static const struct field *leads_to(const struct fields *fields, const struct fi
     return field->type == FIELD_REFERENCE ? fields_find(fields, field->refers) : field;
 }
 
+/* "attics[].vents[].kind": groups and references are steps, and each list with brackets
+ * starts over from the item of it that is being judged. */
 const struct fact *fact_find(struct arena *arena, const struct fields *fields,
                              const struct scope *scope, const char *path, const char **why)
 {
@@ -63,11 +67,14 @@ const struct fact *fact_find(struct arena *arena, const struct fields *fields,
         const struct field *child =
             rest == NULL || at == NULL ? NULL : fields_child(at, name);
         if (child == NULL || fact->step_count == FACT_STEPS_MOST
+            /* Brackets exactly where something follows a list: the last name may be the
+             * list itself. */
             || listed != (child->type == FIELD_LIST && *rest != '\0'))
             return no_such(arena, fields, path, why);
         if (!listed) {
             fact->steps[fact->step_count++] = child;
         } else {
+            /* What led to the list was walked already. */
             fact->base = in_scope(scope, child);
             fact->step_count = 0;
             if (fact->base < 0) {
@@ -77,6 +84,8 @@ const struct fact *fact_find(struct arena *arena, const struct fields *fields,
             }
         }
         fact->field = child;
+        /* NULL where a reference dangles; the catalogue is checked for that only once all
+         * files are loaded. */
         at = leads_to(fields, child);
     }
     if (fact->step_count == 0)
@@ -86,6 +95,7 @@ const struct fact *fact_find(struct arena *arena, const struct fields *fields,
 
 /* Reading ------------------------------------------------------------------------- */
 
+/* Always false: returned by whoever could not read. */
 static bool lacks(struct judging *judging, const struct node *node)
 {
     judging->record.missing = node->field;
@@ -93,6 +103,7 @@ static bool lacks(struct judging *judging, const struct node *node)
     return false;
 }
 
+/* Reads the way as rules in Lua would: the same reads are recorded, in the same order. */
 bool fact_read(struct judging *judging, const struct fact *fact, const struct node *items,
                struct node *out)
 {
@@ -116,6 +127,7 @@ bool fact_read(struct judging *judging, const struct fact *fact, const struct no
     return true;
 }
 
+/* Asking whether the job says something must not make it lacking, as reading it does. */
 bool fact_known(struct judging *judging, const struct fact *fact, const struct node *items)
 {
     struct node node;
@@ -131,6 +143,7 @@ bool fact_known(struct judging *judging, const struct fact *fact, const struct n
     return known;
 }
 
+/* Copied: findings outlive the job. */
 static struct value set_of(struct judging *judging, const struct node *node)
 {
     const size_t count = (size_t)cJSON_GetArraySize(node->json);

@@ -9,6 +9,7 @@ static const char *const WORDS[OUTCOME_COUNT] = {
     [OUTCOME_BROKEN] = "broken",
 };
 
+/* index: which bit of finding.why. */
 const char *why_word(int index)
 {
     static const char *const WHYS[WHY_COUNT] = {"practice", "unconfirmed", "disputed", "advice",

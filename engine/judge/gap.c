@@ -5,6 +5,8 @@
 
 #include <string.h>
 
+/* A gap of the place's law holds when its fact is yes, and may hold while the fact is not
+ * known: then that is what to ask first. */
 bool gap_holds(struct judging *judging, const struct law_gap *gap)
 {
     struct record *record = &judging->record;
@@ -16,6 +18,8 @@ bool gap_holds(struct judging *judging, const struct law_gap *gap)
     if (fact == NULL)
         return false;
     if (!fact_known(judging, fact, NULL)) {
+        /* What the rule itself was lacking goes first; read again, so that the fact is
+         * recorded as missing. */
         if (record->missing == NULL && record->cannot_tell == NULL)
             fact_read(judging, fact, NULL, &node);
         return true;
@@ -50,6 +54,8 @@ static bool is_quantity(const struct rulebook *book, const char *name, struct ne
     return found;
 }
 
+/* What the gap names must be there: a slip would let a rule judge by law that the place
+ * does not carry. */
 static void check_set(const struct rulebook *book, const struct law_gap *gap,
                       const struct value *set,
                       bool (*is_one)(const struct rulebook *, const char *, struct nearest *),

@@ -27,6 +27,7 @@ static bool same_text(const char *a, const char *b)
 
 /* Values ----------------------------------------------------------------------------- */
 
+/* Never by < alone: numbers that look the same in reports are the same here. */
 static bool numbers_meet(double found, enum sense sense, double limit, const char *unit)
 {
     return sense == SENSE_AT_LEAST ? number_at_least(found, limit, unit)
@@ -34,7 +35,7 @@ static bool numbers_meet(double found, enum sense sense, double limit, const cha
                                           : number_equals(found, limit, unit);
 }
 
-/* How many of the texts found are in the set. */
+/* How many of the texts found are in the set; a text is a list of one. */
 static size_t count_in(const struct value *found, const struct value *set)
 {
     size_t count = 0;
@@ -60,12 +61,14 @@ struct judgement *judgement_of_values(struct judging *judging, const struct valu
     judgement->found = *found;
     judgement->required = *required;
     if (found->kind == VALUE_NUMBER && required->kind == VALUE_NUMBER && is_number_sense(sense)) {
+        /* Units were checked where the comparison was declared or made. */
         judgement->found.unit = required->unit;
         judgement->met = numbers_meet(found->number, sense, required->number, required->unit);
     } else if (found->kind == VALUE_YES_NO && required->kind == VALUE_YES_NO) {
         judgement->met = found->yes == required->yes;
     } else if (required->kind == VALUE_SET
                && (found->kind == VALUE_TEXT || found->kind == VALUE_SET)) {
+        /* One of: all that was found must be in the set. None of: not one may be. */
         const size_t all = found->kind == VALUE_TEXT ? 1 : found->set_count;
         const size_t in = count_in(found, required);
         judgement->met = sense == SENSE_NONE_OF ? in == 0 : in == all;
@@ -89,6 +92,7 @@ struct judgement *judgement_of_duty(struct judging *judging, bool met, const cha
     judgement->required = (struct value){.kind = VALUE_YES_NO, .yes = true};
     judgement->duty = what;
     if (what != NULL)
+        /* A yes or no is worth nothing to a reader without what was asked for. */
         judgement->say = arena_format(judging->arena, "Demanded: %s. Found: %s.", what,
                                       met ? "yes" : "no");
     return judgement;
@@ -103,6 +107,7 @@ struct judgement *judgement_of_all(struct judging *judging, const struct value *
         if (profile_set_has(found, required->set[i]))
             continue;
         text_add(&also, lacking++ == 0 ? ", also: " : ", ");
+        /* The words of job files have underscores for blanks. */
         for (const char *at = required->set[i]; *at != '\0'; at++)
             text_add_n(&also, *at == '_' ? " " : at, 1);
     }
@@ -110,6 +115,7 @@ struct judgement *judgement_of_all(struct judging *judging, const struct value *
     const char *demand = arena_format(judging->arena, "%s%s", what == NULL ? "all of them" : what,
                                       lacking == 0 ? ", all that the place asks for"
                                                    : text_string(&also));
+    /* Whoever ends the call looks at the arena alone. */
     judging->arena->failed |= also.failed;
     text_free(&also);
     return judgement_of_duty(judging, lacking == 0, demand);
@@ -134,6 +140,8 @@ struct judgement *judgement_of_spread(struct judging *judging, const double *num
     number_write_unit(spread.over_percent, "percent", over_share);
     record_work_line(judging, "%zu measured: widest %s; %zu over %s (%s of them)", spread.count,
                      worst, spread.over, most, over_share);
+    /* The allowance: no more than this share of them over, and none by more than `over`.
+     * Zero for both allows nothing. */
     if (!judgement->met && number_at_most(spread.over_percent, share, "percent")
         && number_at_most(spread.most, limit->number + over, limit->unit)) {
         judgement->met = true;
@@ -148,6 +156,7 @@ struct judgement *judgement_of_each(struct judging *judging, const double *numbe
     struct judgement *judgement = judgement_new(judging, least ? SENSE_AT_LEAST : SENSE_AT_MOST);
     if (judgement == NULL)
         return NULL;
+    /* The worst one is what is shown as found. */
     double worst = numbers[0];
     size_t bad = 0;
     for (size_t i = 0; i < count; i++) {
@@ -198,9 +207,13 @@ static void add_makers(struct judging *judging, struct judgement *to,
 struct judgement *judgement_of_both(struct judging *judging, struct judgement *first,
                                     struct judgement *second)
 {
+    /* What is not met decides, and of two such the first. Of two that are met the second
+     * is shown. */
     struct judgement *chosen = !first->met || second->met ? first : second;
     chosen = first->met && second->met ? second : chosen;
     struct judgement *other = chosen == first ? second : first;
+    /* Bounds of one number from both sides are shown together: at least 4 in and at most
+     * 6 in. */
     if (chosen->also.kind == VALUE_NONE && is_other_bound(chosen, other)) {
         chosen->also = other->required;
         chosen->also_sense = other->sense;
@@ -225,6 +238,7 @@ void judgement_made_by(struct judging *judging, struct judgement *judgement,
 
 /* Further demands ---------------------------------------------------------------------- */
 
+/* Who was held to is noted: judgement_not_held finds those that were not. */
 static void note_held(struct judging *judging, const struct figure *figure)
 {
     struct record *record = &judging->record;
@@ -243,6 +257,7 @@ static void note_held(struct judging *judging, const struct figure *figure)
     record->held = held;
 }
 
+/* The place's own other bound on what was found: of the whole list, or of the one number. */
 static struct judgement *other_bound(struct judging *judging, const struct judgement *judgement,
                                      const struct figure *figure, const double *numbers,
                                      size_t count)
@@ -276,6 +291,7 @@ struct judgement *judgement_held_to(struct judging *judging, struct judgement *j
 {
     if (judgement == NULL || judgement->required.kind != VALUE_NUMBER)
         return judgement;
+    /* The count of before: folding two judgements adds to it. */
     const size_t makers = judgement->maker_count;
     for (size_t i = 0; i < makers && judgement != NULL; i++) {
         const struct figure *figure = judgement->makers[i];
@@ -293,6 +309,8 @@ struct judgement *judgement_held_to(struct judging *judging, struct judgement *j
     return judgement;
 }
 
+/* A figure whose further demands no comparison looked at, or NULL: what was met is then
+ * not all that is asked for. */
 const struct figure *judgement_not_held(const struct record *record)
 {
     for (size_t i = 0; i < record->figure_count; i++) {

@@ -88,8 +88,6 @@ void count_said(lua_State *lua, size_t bytes);
 /* "a", with an item's name or its place: what `where` says. NULL for none. */
 const char *node_name(const struct judging *judging, const struct node *node);
 
-/* A pointer one step further, escaped as RFC 6901 says. */
-
 /* The child of a group or item: its JSON (NULL when absent, null, or not of
  * the field's type; always absent below an absent group) and pointer. */
 struct node node_child(struct judging *judging, const struct node *parent,

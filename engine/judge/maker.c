@@ -18,6 +18,8 @@ static bool is_threshold(const struct figure *figure)
     return !sense_binds(figure->sense);
 }
 
+/* A figure of the demanded value whose sense is the comparison's is the maker itself. One
+ * of the same kind may have been reckoned with. */
 static enum closeness closeness_of(const struct figure *figure, const struct judgement *judgement)
 {
     const struct value *demanded = &judgement->required, *value = &figure->value;
@@ -44,6 +46,7 @@ void judgement_name_makers(struct judging *judging, struct judgement *judgement)
         return;
     enum closeness best = NOT_AT_ALL;
     for (size_t i = 0; i < record->figure_count; i++) {
+        /* What comes closest wins; with equals all of them are makers. */
         const enum closeness now = closeness_of(record->figures[i], judgement);
         if (now > best)
             best = now;

@@ -1,4 +1,4 @@
-/* quantities_lua.c - see takeoff.h; and amount{}, with which a quantity ends. */
+/* quantities_lua.c - see quantities.h; and amount{}, with which a quantity ends. */
 #include "judge/quantities.h"
 
 #include "base/number.h"
@@ -25,6 +25,7 @@ static const char AMOUNT_KEY = 'a'; /* registry: the metatable of amounts */
 static const char *const AMOUNT_NAMES[] = {"exact", "unit", "waste_percent", "each", "buy", "one",
                                            "note"};
 
+/* No other names than these: a misspelled waste_percent would order too little. */
 static void closed_names(lua_State *lua)
 {
     for (lua_pushnil(lua); lua_next(lua, 1) != 0; lua_pop(lua, 1)) {
@@ -37,7 +38,8 @@ static void closed_names(lua_State *lua)
     }
 }
 
-/* The number under name, in out; false when there is none. */
+/* The number under name, in out; false when there is none. A negative one is an error of
+ * the rule: nobody buys less than nothing. */
 static bool number_part(lua_State *lua, const char *name, double *out)
 {
     const int type = lua_getfield(lua, 1, name);
@@ -78,7 +80,8 @@ static void write_quotient(double quotient, double count, char text[QUOTIENT_BYT
     snprintf(text, QUOTIENT_BYTES, "%.*f", QUOTIENT_PLACES, quotient);
 }
 
-/* The arithmetic from exact to bought, as lines of the record. */
+/* The arithmetic from exact to bought, as lines of the record; a line that would say
+ * nothing, of no waste or of pieces that hold one each, is left out. */
 static void show(lua_State *lua, const struct amount *amount)
 {
     char exact[96], with[96], each[96], count[64], waste[96];
@@ -100,6 +103,7 @@ static void show(lua_State *lua, const struct amount *amount)
                 amount->count == 1 ? amount->one : amount->buy);
 }
 
+/* amount { exact =, unit =, ... }: gives a userdata that only call_quantity takes. */
 static int amount_call(lua_State *lua)
 {
     struct amount amount = {.each = 1};
@@ -176,6 +180,7 @@ static int call_quantity(lua_State *lua)
     const struct amount *amount = to_amount(lua, -1);
     if (amount == NULL)
         return luaL_error(lua, "amount must return amount { ... }");
+    /* The userdata goes with the heap. */
     struct amount *kept = arena_alloc(call->judging->arena, sizeof(*kept));
     check_arena(lua);
     *kept = *amount;
@@ -183,6 +188,7 @@ static int call_quantity(lua_State *lua)
     return 0;
 }
 
+/* The lines may move when one is added: keep no pointer to one over this. */
 static struct quantity_line *line_new(struct run *run)
 {
     struct takeoff *takeoff = run->takeoff;
@@ -223,6 +229,8 @@ static void reckon_item(struct run *run, struct walk *walk, struct quantity_line
         profile_gap_in_order(run->judging.book->profile, run->quantity->name);
     if (stop != SANDBOX_SIGNAL && stop != SANDBOX_DONE) {
         line_broken(run, line, sandbox_message(run->judging.book->sandbox, stop));
+    /* What the place does not carry is left open though it came out; what erred is told
+     * as such. */
     } else if (gap_holds(&run->judging, gap) || stop == SANDBOX_SIGNAL) {
         verdict_open(&line->finding, &run->judging);
     } else if (!entry.call.applies) {
@@ -274,6 +282,7 @@ const char *takeoff_word(enum outcome outcome)
     return outcome == OUTCOME_PASS ? "given" : outcome_word(outcome);
 }
 
+/* In the order of the files, which is the order of the list to buy from. */
 static void reckon_all(struct run *run)
 {
     call_begin_all(&run->judging);

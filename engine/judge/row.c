@@ -197,7 +197,7 @@ static enum holds condition_holds(struct asking *asking, const struct condition 
 void row_each_condition(const struct condition *when,
                         void (*visit)(void *data, const struct condition *condition), void *data)
 {
-    const struct condition *open[RULES_MOST]; /* far more than a row may hold: row_lua.c */
+    const struct condition *open[RULES_MOST]; /* far more than a row may hold: declare_row_lua.c */
     size_t count = 0;
     open[count++] = when;
     while (count > 0) {

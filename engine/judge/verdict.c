@@ -10,7 +10,7 @@
 #include <stdio.h>
 #include <string.h>
 
-/* How well a figure is known, from best to worst. */
+/* Read in its own code, or the invented place's own: nothing to confirm. */
 static bool is_well_known(const struct figure *figure)
 {
     return figure->cite.status == STATUS_SEEN || figure->cite.status == STATUS_INVENTED;
@@ -50,6 +50,8 @@ static void take_record(struct finding *finding, struct judging *judging)
     finding->work_count = record->work.count;
     finding->figures = record->figures;
     finding->figure_count = record->figure_count;
+    /* Figures often stand in one place of the code: it is cited once. The first that an
+     * ordinance moved is told of. */
     struct cite *cites = arena_array(judging->arena, record->figure_count + 1, sizeof(*cites));
     if (cites == NULL)
         return;
@@ -101,6 +103,7 @@ static void add_value(struct text *out, const struct value *value)
     }
 }
 
+/* With a blank behind, to stand before the value; none for equals. */
 static const char *sense_words(enum sense sense)
 {
     return sense == SENSE_AT_LEAST ? "at least "
@@ -140,7 +143,8 @@ static bool is_off(const struct value *value)
         || (value->kind == VALUE_SET && value->set_count == 0);
 }
 
-/* Was the job let off by a figure of somebody else's law, not by a duty it leaves off? */
+/* Is what lets the job off taken from a code that is not adopted here? A duty that such a
+ * code leaves off is told apart: see verdict_not_applicable. */
 static bool let_off_by_borrowed(const struct record *record)
 {
     for (size_t i = 0; i < record->figure_count; i++)
@@ -173,6 +177,8 @@ static bool is_switched_on(const struct record *record)
     return false;
 }
 
+/* Every maker counts: one that was not read makes the demand unsure. Only a draft must be
+ * all there is. */
 static struct surety surety_of(const struct judgement *judgement)
 {
     struct surety surety = {.draft = judgement->maker_count > 0};
@@ -180,6 +186,7 @@ static struct surety surety_of(const struct judgement *judgement)
         const struct figure *maker = judgement->makers[i];
         surety.read |= is_well_known(maker);
         surety.parallel |= maker->cite.status == STATUS_PARALLEL;
+        /* Without a status nothing is known of where it stands: no better than memory. */
         surety.memory |= maker->cite.status == STATUS_MEMORY || maker->cite.status == STATUS_NONE;
         surety.practice |= maker->cite.status == STATUS_PRACTICE;
         surety.unsure |= maker->unsure != NULL;
@@ -202,6 +209,7 @@ static void decide_met(struct finding *finding, const struct judgement *judgemen
         finding->why |= WHY_DISPUTED;
     if (judgement->warn != NULL)
         finding->why |= WHY_ADVICE;
+    /* Practice that is met is no cause for a warning. */
     finding->outcome = (finding->why & ~(unsigned)WHY_PRACTICE) == 0 ? OUTCOME_PASS : OUTCOME_WARN;
 }
 
@@ -247,7 +255,8 @@ static void say_first(struct text *out, const struct finding *finding,
         text_add(out, " Unconfirmed: the figure is recalled from memory, not read.");
 }
 
-/* The figures by name that were not read. */
+/* The figures by name that were not read: "Unconfirmed: a, b are recalled from memory,
+ * not read." */
 static void say_unconfirmed(struct text *out, const struct judgement *judgement,
                             enum status status, const char *words)
 {
@@ -289,6 +298,7 @@ static void say_dispute(struct text *out, const struct finding *finding,
     }
 }
 
+/* Takes the text over. "" where memory ran out; the arena then tells. */
 static const char *finish_text(struct judging *judging, struct text *text)
 {
     const char *kept = text->failed ? NULL : arena_copy(judging->arena, text_string(text));
@@ -318,6 +328,7 @@ static const char *note_of(struct judging *judging, const struct finding *findin
         text_add(&note, " This is common practice, not code.");
     say_dispute(&note, finding, &judging->record, dispute);
     const char *text = finish_text(judging, &note);
+    /* Every sentence begins with a blank: the first one is left off. */
     return text[0] == '\0' ? NULL : text + 1;
 }
 
@@ -373,6 +384,7 @@ static void verdict_not_held(struct finding *finding, struct judging *judging,
         finding->says = "";
 }
 
+/* Was something read that only whoever stands on the roof can know? */
 static bool is_measured(const struct judging *judging, const struct finding *finding)
 {
     for (size_t i = 0; i < finding->read_count; i++) {
@@ -425,6 +437,7 @@ static bool is_value_at(const struct judging *judging, const char *pointer,
         return cJSON_IsString(fact) && same_text(fact->valuestring, found->text);
     if (found->kind != VALUE_NUMBER)
         return false;
+    /* Without a unit: the very number, give or take rounding. */
     bool among = cJSON_IsNumber(fact) && number_equals(fact->valuedouble, found->number, NULL);
     cJSON_ArrayForEach(one, fact)
         among = among
@@ -432,7 +445,8 @@ static bool is_value_at(const struct judging *judging, const char *pointer,
     return among;
 }
 
-/* What was read and found wanting: the only fact that has the value found. */
+/* What was read and found wanting: the only fact that has the value found. Where two have
+ * it neither is named: it could be the wrong one. */
 static const char *wanting_of(const struct judging *judging, const struct finding *finding)
 {
     const char *wanting = NULL;
@@ -499,12 +513,15 @@ void verdict_judged(struct finding *finding, struct judging *judging, const stru
     if (judgement->required.kind != VALUE_YES_NO || finding->note == NULL)
         say_comparison(&says, judgement);
     if (finding->note != NULL)
+        /* note stands alone in reports that show the comparison as a table; says is the
+         * whole in words. */
         text_addf(&says, "%s%s", says.length == 0 ? "" : " ", finding->note);
     finding->says = finish_text(judging, &says);
 }
 
 /* The pointer of the missing fact, or of what a roof laid out from its footprint
- * lacks in its place; *field is that of the missing one before, of this after. */
+ * lacks in its place: there is no plane yet that could be measured. *field is that of
+ * the missing one before, of this after. */
 static const char *asked_for(const struct judging *judging, const struct field **field)
 {
     const struct fields *fields = &judging->book->fields;
@@ -533,11 +550,13 @@ void verdict_open(struct finding *finding, struct judging *judging)
     if (field != NULL)
         finding->lacks = asked_for(judging, &field);
     finding->ask = record->ask_place                             ? ASK_PLACE
+        /* Not yet, rather than not at all: nobody need look for it today. */
         : field != NULL && is_known_later(field, judging->reached) ? ASK_LATER
                                                                   : ASK_JOB;
     if (field != NULL)
         finding->says = arena_format(judging->arena, "The job does not say %s: %s",
                                      finding->lacks, field->ask);
+    /* A fact that is lacking is worth more than the rule's words: it says what to do. */
     else if (record->cannot_tell != NULL)
         finding->says = record->cannot_tell;
     else
@@ -575,6 +594,7 @@ void verdict_dropped(struct finding *finding, struct judging *judging, const str
     struct amended *amended = arena_alloc(judging->arena, sizeof(*amended));
     if (amended != NULL) {
         amended->by = drop->by;
+        /* A rule has no value: that it is demanded is what the ordinance changes. */
         amended->from = (struct value){.kind = VALUE_TEXT, .text = "demanded"};
         amended->to = (struct value){.kind = VALUE_TEXT, .text = "not demanded"};
         finding->amended = amended;
