@@ -166,7 +166,7 @@ char *inner_result_report(const eavemark_result *result, enum eavemark_form form
         break;
     case EAVEMARK_HTML:
         if (all)
-            report_html_all(&result->checked.result, result->job, &text);
+            report_html_all(&result->checked.result, &text);
         else
             report_html(&result->checked.result, &text);
         break;
@@ -295,11 +295,11 @@ static cJSON *read_card_job(const struct eavemark_request *request, struct probl
 }
 
 /* A card for a terminal or for paper; there is none in JSON. */
-static char *card_report(const struct card *card, const cJSON *job, enum eavemark_form form)
+static char *card_report(const struct card *card, enum eavemark_form form)
 {
     struct text text = TEXT_EMPTY;
     if (form == EAVEMARK_HTML)
-        report_card_html(card, job, &text);
+        report_card_html(card, &text);
     else
         report_card_text(card, &text);
     return text_release(&text);
@@ -314,7 +314,7 @@ enum eavemark_status inner_card(eavemark *handle, const struct eavemark_request 
     if (job != NULL)
         card_of_job(&handle->laws, job, &overrides, request->name, &checked);
     enum eavemark_status status = problems_status(&checked.problems);
-    *report = checked.made ? card_report(&checked.card, job, form) : NULL;
+    *report = checked.made ? card_report(&checked.card, form) : NULL;
     *problems = problems_text(&checked.problems);
     if (card_broken(&checked.card) || *problems == NULL || (checked.made && *report == NULL))
         status = EAVEMARK_BROKEN;

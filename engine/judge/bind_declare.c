@@ -35,10 +35,10 @@ static int declare_finish(lua_State *lua)
     const struct declaration *declaration = declaration_of(lua, 3);
     if (declaring_of(lua)->fields_only && !declaration->is_field)
         return 0;
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    lua_settop(lua, 1);
     if (declaration->keys != NULL)
         declare_keys(lua, declaration->keys);
-    else
-        luaL_checktype(lua, 1, LUA_TTABLE);
     return declaration->finish(lua);
 }
 
@@ -94,8 +94,7 @@ int declare_refuse(lua_State *lua, const char *format, ...)
 
 void declare_keys(lua_State *lua, const char *const *known)
 {
-    luaL_checktype(lua, 1, LUA_TTABLE);
-    const struct keys *keys = keys_push(lua, 1);
+    const struct keys *keys = keys_push(lua, -1);
     if (keys->others)
         declare_refuse(lua, "every part needs a name");
     for (size_t i = 0; i < keys->count; i++) {

@@ -12,6 +12,10 @@
 
 #include <lua.h>
 
+struct condition;
+struct fact;
+struct scope;
+
 struct declaring {
     struct rulebook *book;
     const char *home;
@@ -32,7 +36,7 @@ struct declaration {
 
 /* Tables that end with a NULL word. */
 extern const struct declaration DECLARE_FIELDS[], DECLARE_RULES[], DECLARE_ROWS[],
-    DECLARE_CAUTIONS[], DECLARE_CARDS[];
+    DECLARE_CAUTIONS[], DECLARE_CARDS[], DECLARE_DRAWINGS[];
 
 /* Defines the words of a table for the files to come. */
 void declare_words(lua_State *lua, const struct declaration *declarations);
@@ -63,8 +67,8 @@ const char *declare_keep_text(lua_State *lua, const char *text);
 /* Raises when the text on top of the stack would be cut short in C. */
 void declare_check_zero(lua_State *lua, const char *key);
 
-/* Refuses keys of the table at index 1 that are not known, naming the nearest; known ends
- * with NULL. */
+/* Refuses keys of the table on top of the stack that are not known, naming the nearest;
+ * known ends with NULL. */
 void declare_keys(lua_State *lua, const char *const *known);
 
 /* What stands under a key: a text, or NULL (need: refused without one); true or
@@ -92,6 +96,11 @@ void declare_add_rule(lua_State *lua, struct rule *rule);
 
 /* The conditions under the key `when`, or NULL. */
 const struct condition *declare_when(lua_State *lua, const struct rule *rule);
+
+/* The condition on top of the stack; the fact of this path. Refused where they name what
+ * is not there. */
+const struct condition *declare_condition(lua_State *lua, const struct scope *scope);
+const struct fact *declare_fact(lua_State *lua, const struct scope *scope, const char *path);
 
 /* Sets per[] to the lists that the key `per` ("attics[].vents") goes through; returns
  * how many. */

@@ -27,7 +27,7 @@ struct reading_row {
 
 /* Names ------------------------------------------------------------------------------ */
 
-static const struct fact *find_fact(lua_State *lua, const struct scope *scope, const char *path)
+const struct fact *declare_fact(lua_State *lua, const struct scope *scope, const char *path)
 {
     const char *why = "out of memory";
     const struct fact *fact =
@@ -304,7 +304,7 @@ static void read_kind(lua_State *lua, struct reading_row *reading, struct condit
     condition->kind = KINDS[k].kind;
     condition->otherwise = otherwise_of(lua);
     if (KINDS[k].fact)
-        condition->fact = find_fact(lua, &reading->scope, need_text_at(lua, 1, "a fact"));
+        condition->fact = declare_fact(lua, &reading->scope, need_text_at(lua, 1, "a fact"));
     if (KINDS[k].figure != VALUE_NONE)
         condition->figure = find_figure_of(lua, reading, need_text_at(lua, 1, "a figure"),
                                            KINDS[k].figure);
@@ -398,12 +398,21 @@ const struct condition *declare_when(lua_State *lua, const struct rule *rule)
     return when;
 }
 
+const struct condition *declare_condition(lua_State *lua, const struct scope *scope)
+{
+    struct reading_row reading = {.scope = *scope};
+    struct condition *condition = declare_keep(lua, 1, sizeof(*condition));
+    declare_count(lua, &declaring_of(lua)->conditions, CONDITIONS_MOST, "conditions");
+    read_condition(lua, &reading, condition);
+    return condition;
+}
+
 /* The comparison --------------------------------------------------------------------------- */
 
 static const struct fact *fact_of(lua_State *lua, const struct scope *scope, const char *key)
 {
     const char *path = declare_text(lua, key);
-    return path == NULL ? NULL : find_fact(lua, scope, path);
+    return path == NULL ? NULL : declare_fact(lua, scope, path);
 }
 
 /* Every choice of the fact must have its figure, or nobody could say what is asked. */

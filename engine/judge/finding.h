@@ -54,7 +54,7 @@ enum ask {
 const char *ask_word(enum ask ask);
 
 struct figure;
-struct drawing;
+struct drawn;
 
 /* A figure that made a demanded value; all are the profile's. */
 struct maker {
@@ -170,7 +170,7 @@ struct result {
     const struct safety *safety;
     size_t safety_count;
     const char *caution;            /* the closing one */
-    const struct drawing *drawings; /* what numbers they take (drawing.h) */
+    const struct drawn *drawings;   /* what they are made of (drawn.h) */
 };
 
 void result_free(struct result *result);

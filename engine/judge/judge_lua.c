@@ -2,6 +2,7 @@
 
 #include "base/number.h"
 #include "job/path.h"
+#include "judge/drawn.h"
 #include "judge/gap.h"
 #include "judge/judging.h"
 #include "judge/row.h"
@@ -496,42 +497,6 @@ static void judge_abouts(struct run *run, enum stage stage)
     }
 }
 
-/* The drawings with the place's own figures in them, in the result's arena. */
-static void list_drawings(struct run *run)
-{
-    struct arena *arena = &run->result->arena;
-    struct drawing *last = NULL;
-    for (const struct drawing *d = run->judging.book->drawings; d != NULL; d = d->next) {
-        struct drawing *copy = arena_alloc(arena, sizeof(*copy));
-        struct drawing_part *parts = arena_array(arena, d->part_count + 1, sizeof(*parts));
-        if (copy == NULL || parts == NULL)
-            return;
-        *copy = *d;
-        copy->next = NULL;
-        copy->parts = parts;
-        for (size_t i = 0; i < d->part_count; i++) {
-            parts[i] = d->parts[i];
-            const struct figure *figure =
-                parts[i].figure == NULL
-                    ? NULL : profile_figure(run->judging.book->profile, parts[i].figure);
-            if (parts[i].figure == NULL)
-                continue;
-            parts[i].number = NAN;
-            if (figure == NULL || figure->borrowed != NULL)
-                continue;
-            if (figure->value.kind == VALUE_NUMBER)
-                parts[i].number = figure->value.number;
-            else if (figure->value.kind == VALUE_YES_NO)
-                parts[i].number = figure->value.yes ? 1 : 0;
-        }
-        if (last == NULL)
-            run->result->drawings = copy;
-        else
-            last->next = copy;
-        last = copy;
-    }
-}
-
 /* Of earlier stages, what is met is behind the crew; what fails, is open or is not
  * met is still on the roof, and the inspector of this stage sees it. */
 static void keep_unfinished(struct result *result, enum stage stage)
@@ -581,7 +546,7 @@ static void judge_all(struct run *run, int only_stage, enum stage reached)
         return;
     judge_cautions(run, stage);
     judge_abouts(run, stage);
-    list_drawings(run);
+    run->result->drawings = drawn_of_job(&run->judging);
 }
 
 /* From the beginning, each call apart from the others. */

@@ -22,6 +22,7 @@ static int define(lua_State *lua)
     declare_words(lua, DECLARE_ROWS);
     declare_words(lua, DECLARE_CAUTIONS);
     declare_words(lua, DECLARE_CARDS);
+    declare_words(lua, DECLARE_DRAWINGS);
     bind_condition(lua);
     bind_common(lua);
     bind_job(lua);
@@ -178,25 +179,6 @@ static void check_cards(const struct declaring *reading)
                                     "topic", stage_word((enum stage)stage), p->names.items[i]);
 }
 
-/* Likewise a drawing that takes a demand from no rule would never show it. */
-static void check_drawings(const struct declaring *reading)
-{
-    for (const struct drawing *d = reading->book->drawings; d != NULL; d = d->next)
-        for (size_t i = 0; i < d->part_count; i++) {
-            const struct drawing_part *part = &d->parts[i];
-            if (part->rule != NULL
-                && (strchr(part->rule, '.') == NULL || !names_a_rule(reading->book, part->rule)))
-                problem_at_line(reading->problems, PROBLEM_RULES, d->file, d->line, 0,
-                                "the drawing \"%s\" takes \"%s\" from \"%s\", which is no rule",
-                                d->name, part->dimension, part->rule);
-            if (part->figure != NULL
-                && profile_figure(reading->book->profile, part->figure) == NULL)
-                problem_at_line(reading->problems, PROBLEM_RULES, d->file, d->line, 0,
-                                "the drawing \"%s\" takes \"%s\" from \"%s\", which is no figure",
-                                d->name, part->dimension, part->figure);
-        }
-}
-
 struct rulebook *rulebook_load(const char *home, const struct profile *profile,
                                struct problems *problems)
 {
@@ -228,7 +210,7 @@ struct rulebook *rulebook_load(const char *home, const struct profile *profile,
         check_drops(&reading);
         gap_check(book, problems);
         check_cards(&reading);
-        check_drawings(&reading);
+        drawing_check(book, problems);
     }
     if (problems->count == before)
         check_references(&reading);

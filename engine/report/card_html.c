@@ -489,7 +489,7 @@ static void add_cites(const struct card *card, struct text *out)
     text_free(&list);
 }
 
-static void add_back(const struct card *card, const cJSON *job, struct text *out)
+static void add_back(const struct card *card, struct text *out)
 {
     text_add(out, "<div class=\"back\">\n");
     add_table(card, true, "What an earlier look left open.", out);
@@ -501,11 +501,11 @@ static void add_back(const struct card *card, const cJSON *job, struct text *out
     /* Cautions of the stage stand on the card itself: there is no report beside it on the
      * roof. */
     html_safety(out, &card->now, false);
-    job_drawings_add(&(struct drawings){.job = job, .result = &card->now, .card = card}, out);
+    job_drawings_add(&(struct drawings){.result = &card->now, .card = card}, out);
     text_add(out, "</div>\n");
 }
 
-void report_card_html(const struct card *card, const cJSON *job, struct text *out)
+void report_card_html(const struct card *card, struct text *out)
 {
     struct text title = TEXT_EMPTY;
     text_addf(&title, "%s - %s", card->now.job, card_title(card->stage));
@@ -513,7 +513,7 @@ void report_card_html(const struct card *card, const cJSON *job, struct text *ou
     add_head(card, out);
     text_add(out, "<main id=\"main\" tabindex=\"-1\">\n");
     add_front(card, out);
-    add_back(card, job, out);
+    add_back(card, out);
     text_add(out, "</main>\n");
     html_close(out, &card->now);
     html_end(out);

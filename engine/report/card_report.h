@@ -5,13 +5,10 @@
 #include "base/text.h"
 #include "ask/card.h"
 
-#include <cjson/cJSON.h>
-
 /* At most 80 columns wide; sets out->failed when out of memory. */
 void report_card_text(const struct card *card, struct text *out);
 
-/* One HTML page, on paper two sheets at most for a usual house. job is the job
- * as it was judged, from which drawings are made. */
-void report_card_html(const struct card *card, const cJSON *job, struct text *out);
+/* One HTML page, on paper two sheets at most for a usual house. */
+void report_card_html(const struct card *card, struct text *out);
 
 #endif

@@ -1,5 +1,5 @@
-/* job_drawings.h - the drawings of a job, made from its facts and from what its
- * findings demand. Internal to the room. */
+/* job_drawings.h - the drawings of a job on its pages, made from what is declared of it
+ * (judge/drawn.h) and from what its findings demand. Internal to the room. */
 #ifndef EAVEMARK_REPORT_JOB_DRAWINGS_H
 #define EAVEMARK_REPORT_JOB_DRAWINGS_H
 
@@ -7,10 +7,7 @@
 #include "ask/card.h"
 #include "judge/finding.h"
 
-#include <cjson/cJSON.h>
-
 struct drawings {
-    const cJSON *job;            /* as it was judged */
     const struct result *result; /* its drawings and, without a card, its findings */
     const struct card *card;     /* or NULL: demands come from it, and only its stage is drawn */
 };

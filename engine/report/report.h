@@ -6,7 +6,6 @@
 #include "judge/finding.h"
 #include "judge/quantities.h"
 
-#include <cjson/cJSON.h>
 #include <stdbool.h>
 
 /* For people, on one screen: what to fix, to look at, to answer, and of what is met
@@ -20,10 +19,9 @@ void report_text(const struct result *result, bool colour, struct text *out);
 void report_text_all(const struct result *result, bool colour, struct text *out);
 
 /* Both for people as one HTML page: no script, nothing fetched, to be read
- * on a screen of any width, heard, or printed. job is the job as it was judged,
- * from which the drawings of the full one are made. */
+ * on a screen of any width, heard, or printed; the full one with drawings. */
 void report_html(const struct result *result, struct text *out);
-void report_html_all(const struct result *result, const cJSON *job, struct text *out);
+void report_html_all(const struct result *result, struct text *out);
 
 /* The JSON contract (design of `check --form json`), with a final newline.
  * pretty: indented over many lines; otherwise all on one. all: with the findings

@@ -12,7 +12,6 @@
 struct sheet {
     struct text *out;
     const struct result *result;
-    const cJSON *job; /* what drawings are made from */
 };
 
 /* Groups in the order they are told; the id is also the anchor's. */
@@ -356,9 +355,9 @@ static void add_confirm(const struct sheet *sheet)
     digest_free(&digest);
 }
 
-void report_html_all(const struct result *result, const cJSON *job, struct text *out)
+void report_html_all(const struct result *result, struct text *out)
 {
-    const struct sheet sheet = {.out = out, .result = result, .job = job};
+    const struct sheet sheet = {.out = out, .result = result};
     struct text title = TEXT_EMPTY;
     text_addf(&title, "%s - pre-check of a reroof", result->job);
     html_start(out, text_string(&title), "report");
@@ -370,7 +369,7 @@ void report_html_all(const struct result *result, const cJSON *job, struct text 
     add_summary(&sheet);
     add_groups(&sheet);
     add_confirm(&sheet);
-    job_drawings_add(&(struct drawings){.job = job, .result = result}, out);
+    job_drawings_add(&(struct drawings){.result = result}, out);
     html_safety(out, result, true);
     text_add(out, "</main>\n");
     html_close(out, result);

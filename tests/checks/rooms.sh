@@ -97,6 +97,18 @@ grep -rnE '#include "(judge/judging|judge/walk|judge/bind_[a-z_]+|prove/case_job
 grep -rnE '#include "judge/(judge|rulebook)[/.]' engine/report --include='*.[ch]' \
     | say 'a report knows findings only' || true
 
+# Pages and drawings are made of findings and of plain numbers: which field of the job
+# holds what is declared beside the rules (rules/drawings.lua). So they read no JSON, nor
+# name a field that ends in its unit; the keys that they write are their own.
+grep -rnE 'cJSON_(GetObjectItem|GetArray|HasObjectItem|ArrayForEach|GetStringValue|GetNumberValue|Is[A-Z]|Parse)' \
+    engine/report engine/draw --include='*.[ch]' | say 'a report reads no job' || true
+measured=$(sed -nE 's/^field "(.*[].])?([A-Za-z0-9_]+)" \{ type = "[a-z]+", unit = "([A-Za-z0-9_]+)".*/\2 \3/p' \
+    rules/fields.lua | awk 'substr($1, length($1) - length($2)) == "_" $2 { print "\"" $1 "\"" }' \
+    | sort -u)
+test -n "$measured" || { echo "no fields found in $1/rules/fields.lua"; exit 1; }
+grep -rnF "$measured" engine/report engine/draw --include='*.[ch]' \
+    | grep -v '^engine/report/[a-z_]*json\.c:' | say 'a report names no field of the job' || true
+
 # No two headers share a name: an include is read as its file.
 find engine -name '*.h' | sed 's:.*/::' | sort | uniq -d | say 'the name of two headers'
 
