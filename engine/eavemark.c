@@ -436,6 +436,16 @@ char *eavemark_interview_job(eavemark_interview *interview, size_t *answered, si
     return job;
 }
 
+char *eavemark_interview_draft(const eavemark_interview *interview)
+{
+    const locale_t host = interview == NULL ? (locale_t)0 : locale_plain();
+    if (host == (locale_t)0)
+        return NULL;
+    char *draft = inner_interview_draft(interview);
+    locale_back(host);
+    return draft;
+}
+
 void eavemark_interview_close(eavemark_interview *interview)
 {
     if (interview != NULL)

@@ -832,6 +832,17 @@ char *inner_interview_job(eavemark_interview *interview, size_t *answered, size_
     return text_release(&text);
 }
 
+char *inner_interview_draft(const eavemark_interview *interview)
+{
+    struct text text = TEXT_EMPTY;
+    char *line = cJSON_PrintUnformatted(interview_draft(interview->interview));
+    if (line == NULL)
+        return NULL;
+    text_add(&text, line);
+    cJSON_free(line);
+    return text_release(&text);
+}
+
 void inner_interview_close(eavemark_interview *interview)
 {
     interview_free(interview->interview);

@@ -603,6 +603,11 @@ const cJSON *interview_job(const struct interview *interview, struct problems *p
     return interview->job;
 }
 
+const cJSON *interview_draft(const struct interview *interview)
+{
+    return interview->job;
+}
+
 void interview_free(struct interview *interview)
 {
     if (interview == NULL)

@@ -50,6 +50,9 @@ struct interview_counts interview_count(const struct interview *interview);
  * none yet. */
 const cJSON *interview_job(const struct interview *interview, struct problems *problems);
 
+/* The job so far, a job or not yet one. */
+const cJSON *interview_draft(const struct interview *interview);
+
 void interview_free(struct interview *interview);
 
 #endif

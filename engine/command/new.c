@@ -1,5 +1,7 @@
 #include "command/command.h"
 
+#include "base/file.h"
+#include "command/draft.h"
 #include "include/eavemark.h"
 
 #include <stdlib.h>
@@ -7,7 +9,7 @@
 #include <sys/stat.h>
 #include <sys/types.h>
 
-enum { LINE_MOST = 4096 };
+enum { LINE_MOST = 4096, JOB_MOST = 64 * 1024 * 1024 };
 
 struct new_options {
     const char *home, *jurisdiction, *date, *fill, *output, *form;
@@ -18,6 +20,9 @@ struct new_options {
 struct sitting {
     const struct new_options *options;
     eavemark_interview *interview;
+    char *original; /* the file that is filled in, as it was read; or NULL */
+    size_t length;
+    struct draft draft;
     bool ended; /* by stop, or the end of the answers */
 };
 
@@ -71,6 +76,62 @@ static int list_questions(const struct new_options *options, eavemark *handle)
     free(report);
     free(problems);
     return status;
+}
+
+/* Keeping ------------------------------------------------------------------ */
+
+/* The draft stands beside a file only, or what will become one. */
+static bool is_kept(const struct new_options *options)
+{
+    const char *path = target(options);
+    struct stat about;
+    return path != NULL && strcmp(path, "-") != 0
+        && (stat(path, &about) != 0 || S_ISREG(about.st_mode));
+}
+
+static void prepare_for_signals(const struct sitting *sitting)
+{
+    char go_on[LINE_MOST] = "";
+    const char *path = target(sitting->options);
+    if (path != NULL)
+        snprintf(go_on, sizeof(go_on), "eavemark new %s %s",
+                 sitting->options->fill == path ? "--fill" : "-o", path);
+    draft_say_when_ended(&sitting->draft, go_on);
+}
+
+static void keep(struct sitting *sitting)
+{
+    const bool begun = sitting->draft.begun;
+    char *job = eavemark_interview_draft(sitting->interview);
+    draft_keep(&sitting->draft, job);
+    free(job);
+    if (begun != sitting->draft.begun)
+        prepare_for_signals(sitting);
+}
+
+static void say_kept(const struct sitting *sitting)
+{
+    const char *path = target(sitting->options);
+    if (!sitting->draft.begun || sitting->draft.handle < 0)
+        return;
+    complain("what was answered is kept in %s", sitting->draft.path);
+    complain("go on with: eavemark new %s %s", sitting->options->fill == path ? "--fill" : "-o",
+             path);
+}
+
+/* The file that is filled in must still be what it was when it was read. */
+static bool is_unchanged(const struct sitting *sitting)
+{
+    const char *path = target(sitting->options);
+    char *now = NULL;
+    size_t length = 0;
+    if (sitting->original == NULL || path == NULL
+        || !arguments_same_file(path, sitting->options->fill))
+        return true;
+    const bool same = file_read(&now, &length, path, JOB_MOST) == FILE_READ
+        && length == sitting->length && memcmp(now, sitting->original, length) == 0;
+    free(now);
+    return same;
 }
 
 /* Asking ------------------------------------------------------------------- */
@@ -147,11 +208,14 @@ static enum ask take_answer(struct sitting *sitting, const char *line)
                                 : eavemark_interview_answer(sitting->interview, line, &why);
     else if (!eavemark_interview_back(sitting->interview))
         fputs("    there is nothing to go back to\n", stderr);
-    if (taken)
-        free(why);
-    else
+    if (!taken) {
         say_refused(why);
-    return taken ? ASK : ASK_AGAIN;
+        return ASK_AGAIN;
+    }
+    free(why);
+    if (line[0] != '\0' && !sitting->ended)
+        keep(sitting);
+    return ASK;
 }
 
 /* Asks until nothing is left to ask. Returns the exit status so far. */
@@ -195,46 +259,101 @@ static void say_written(const struct sitting *sitting, size_t answered, size_t s
     complain("check it with: eavemark check %s", path);
 }
 
-/* Looked at again before writing: the file may have come meanwhile. */
-static int write_job(const struct sitting *sitting)
+/* Over nothing that is there, but the file filled in, if it is as it was. Looked at again
+ * before writing: the file may have come meanwhile. */
+static bool write_over(const struct sitting *sitting, const char *job)
+{
+    if (refuse_overwriting(sitting->options) != COMMAND_GOES_ON)
+        return false;
+    if (is_unchanged(sitting))
+        return output_text(target(sitting->options), job) == 0;
+    complain("%s changed since it was read, and is left as it is now", sitting->options->fill);
+    if (sitting->draft.handle >= 0) {
+        complain("the job as it was answered is the last line of %s", sitting->draft.path);
+    } else {
+        complain("the job as it was answered:");
+        output_text(NULL, job);
+    }
+    return false;
+}
+
+/* No signal ends the program while it writes. */
+static int write_job(struct sitting *sitting)
 {
     size_t answered = 0, skipped = 0;
     char *problems = NULL;
+    bool written = false;
+    draft_hold_signals();
     char *job = eavemark_interview_job(sitting->interview, &answered, &skipped, &problems);
-    int status = EAVEMARK_NOTHING_FAILED;
     if (job == NULL) {
         complain("nothing is written: it is no job yet");
         fputs(problems == NULL ? "eavemark: out of memory\n" : problems, stderr);
-        status = EAVEMARK_UNUSABLE;
-    } else if (refuse_overwriting(sitting->options) != COMMAND_GOES_ON
-               || output_text(target(sitting->options), job) != 0) {
-        status = EAVEMARK_UNUSABLE;
+        say_kept(sitting);
     } else {
-        say_written(sitting, answered, skipped);
+        written = write_over(sitting, job);
     }
+    draft_close(&sitting->draft, written);
+    draft_let_signals();
+    if (written)
+        say_written(sitting, answered, skipped);
     free(job);
     free(problems);
-    return status;
+    return written ? EAVEMARK_NOTHING_FAILED : EAVEMARK_UNUSABLE;
+}
+
+/* Reads what there is to go on from. The exit status when it may not go on. */
+static int prepare(struct sitting *sitting)
+{
+    const struct new_options *options = sitting->options;
+    sitting->draft.handle = -1;
+    /* What cannot be read is told when the interview opens it. */
+    if (options->fill != NULL
+        && file_read(&sitting->original, &sitting->length, options->fill, JOB_MOST) != FILE_READ)
+        return COMMAND_GOES_ON;
+    if (is_kept(options)
+        && draft_open(&sitting->draft, target(options), sitting->original, sitting->length) != 0)
+        return EAVEMARK_UNUSABLE;
+    if (sitting->draft.job != NULL)
+        complain("going on from %s; to begin anew, delete it", sitting->draft.path);
+    return COMMAND_GOES_ON;
+}
+
+static int open_interview(struct sitting *sitting, eavemark *handle)
+{
+    const struct new_options *options = sitting->options;
+    const char *draft = sitting->draft.job;
+    struct eavemark_request request = {
+        .name = options->fill != NULL || draft == NULL ? options->fill : sitting->draft.path,
+        .text = draft != NULL ? draft : sitting->original,
+        .length = draft != NULL ? strlen(draft) : sitting->length,
+        .jurisdiction = options->jurisdiction, .date = options->date};
+    enum eavemark_status opened = EAVEMARK_BROKEN;
+    char *problems = NULL;
+    sitting->interview = eavemark_interview_open(handle, &request, &opened, &problems);
+    fputs(problems == NULL ? "eavemark: out of memory\n" : problems, stderr);
+    free(problems);
+    return sitting->interview == NULL ? (int)opened : COMMAND_GOES_ON;
 }
 
 /* Questions go to standard error: standard output may be the job. */
 static int interview_user(const struct new_options *options, eavemark *handle)
 {
-    const struct eavemark_request request = {
-        .name = options->fill, .jurisdiction = options->jurisdiction, .date = options->date};
-    enum eavemark_status opened = EAVEMARK_BROKEN;
-    char *problems = NULL;
     struct sitting sitting = {.options = options};
-    sitting.interview = eavemark_interview_open(handle, &request, &opened, &problems);
-    fputs(problems == NULL ? "eavemark: out of memory\n" : problems, stderr);
-    free(problems);
-    if (sitting.interview == NULL)
-        return (int)opened;
+    int status = prepare(&sitting);
+    if (status == COMMAND_GOES_ON)
+        status = open_interview(&sitting, handle);
+    if (status != COMMAND_GOES_ON) {
+        draft_close(&sitting.draft, false);
+        free(sitting.original);
+        return status;
+    }
+    prepare_for_signals(&sitting);
     fputs("Answer each question; Enter alone: not known yet; ? why it is asked;\n"
           "back or <: the one before; stop or .: write what there is.\n", stderr);
-    int status = ask_all(&sitting);
+    status = ask_all(&sitting);
     const int written = write_job(&sitting);
     eavemark_interview_close(sitting.interview);
+    free(sitting.original);
     return status > written ? status : written;
 }
 
@@ -281,7 +400,8 @@ const struct command command_new = {
     .usage = "[options]",
     .about = "Asks what the rules of the job's place still need to know, and nothing else.\n"
              "Answers come from standard input, a line each; a file is written only over the\n"
-             "job that is filled in.",
+             "job that is filled in. Answers are kept in FILE.draft as they are given, and\n"
+             "the same command goes on from there.",
     .options = OPTIONS,
     .option_count = sizeof(OPTIONS) / sizeof(OPTIONS[0]),
     .status = "0 written, open questions included; 2 nothing could be written; 3 a\n"

@@ -3,7 +3,7 @@
 
 #include "command/command.h"
 
-#include "base/text.h"
+#include "base/part.h"
 #include "include/eavemark.h"
 
 #include <errno.h>
@@ -20,33 +20,11 @@ static int complain_of_output(const struct output *output)
     return -1;
 }
 
-/* Makes a new, empty file beside target, under a name no other file has; its
- * name goes to output->temporary. -1 with errno set when it cannot. */
-static int create_beside(struct output *output)
-{
-    int handle = -1;
-    errno = EEXIST;
-    for (int attempt = 0; attempt < 100 && handle < 0 && errno == EEXIST; attempt++) {
-        struct text name = TEXT_EMPTY;
-        text_addf(&name, "%s.%ld-%d.part", output->target, (long)getpid(), attempt);
-        if (name.failed) {
-            errno = ENOMEM;
-            return -1;
-        }
-        handle = open(name.bytes, O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
-        if (handle < 0)
-            free(name.bytes);
-        else
-            output->temporary = name.bytes;
-    }
-    return handle;
-}
-
 /* Opens the temporary file; old: the file it will replace, whose permissions
  * it gets, or NULL. */
 static FILE *open_temporary(struct output *output, const struct stat *old)
 {
-    const int handle = create_beside(output);
+    const int handle = part_create(output->target, &output->temporary);
     if (handle < 0)
         return NULL;
     const bool ready = old == NULL || fchmod(handle, old->st_mode & 0777) == 0;

@@ -218,6 +218,10 @@ bool eavemark_interview_back(eavemark_interview *interview);
 char *eavemark_interview_job(eavemark_interview *interview, size_t *answered, size_t *skipped,
                              char **problems);
 
+/* What was answered so far, a job or not yet one, on one line of JSON that
+ * eavemark_interview_open goes on from; to be freed. NULL when out of memory. */
+char *eavemark_interview_draft(const eavemark_interview *interview);
+
 void eavemark_interview_close(eavemark_interview *interview);
 
 #ifdef __cplusplus

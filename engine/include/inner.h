@@ -56,6 +56,7 @@ bool inner_interview_skip(eavemark_interview *interview, char **why);
 bool inner_interview_back(eavemark_interview *interview);
 char *inner_interview_job(eavemark_interview *interview, size_t *answered, size_t *skipped,
                           char **problems);
+char *inner_interview_draft(const eavemark_interview *interview);
 void inner_interview_close(eavemark_interview *interview);
 
 #endif

@@ -1,6 +1,7 @@
 #include "prove/county.h"
 
 #include "base/date.h"
+#include "base/part.h"
 #include "base/utf8.h"
 #include "check/check.h"
 #include "job/json.h"
@@ -71,6 +72,22 @@ static bool file_exists(const char *home, const char *path)
     struct stat about;
     const int length = snprintf(full, sizeof(full), "%s/%s", home, path);
     return length < 0 || (size_t)length >= sizeof(full) || lstat(full, &about) == 0;
+}
+
+/* What a program left that was killed: cases that got their name when the profile had not
+ * yet, and parts of either. */
+static void take_back_half(const struct county_start *start, const char *home)
+{
+    const char *const paths[2] = {start->cases_path, start->profile_path};
+    for (int i = 0; i < 2; i++) {
+        char full[PATH_MAX];
+        const int length = snprintf(full, sizeof(full), "%s/%s", home, paths[i]);
+        if (length < 0 || (size_t)length >= sizeof(full))
+            continue;
+        if (i == 0 && !file_exists(home, start->profile_path) && part_was_left(full))
+            unlink(full);
+        part_clean(full);
+    }
 }
 
 static int check_free(const struct county_start *start, const char *home,
@@ -182,8 +199,10 @@ int county_prepare(struct county_start *start, struct laws *laws, const char *id
         problem_out_of_memory(problems);
         return -1;
     }
-    if (check_words(laws, id, title, problems) != 0
-        || check_free(start, laws->home, problems) != 0 || find_parent(start, laws, problems) != 0)
+    if (check_words(laws, id, title, problems) != 0)
+        return -1;
+    take_back_half(start, laws->home);
+    if (check_free(start, laws->home, problems) != 0 || find_parent(start, laws, problems) != 0)
         return -1;
     bool *asked =
         arena_array(&start->arena, start->parent->profile->figure_count + 1, sizeof(*asked));
@@ -207,6 +226,8 @@ struct writing {
     struct problems *problems;
     char made[PATH_MAX]; /* the outermost folder that was made, or "" */
     char full[2][PATH_MAX];
+    char *parts[2];
+    int handles[2]; /* of the parts, or -1 */
     bool placed[2];
 };
 
@@ -263,30 +284,39 @@ static bool write_whole(int handle, const char *text)
     return fsync(handle) == 0;
 }
 
-/* Writes beside the path and then gives it its name, which must be free: a
- * reader sees all of it or nothing, and nothing is written over. */
-static bool place_file(const char *full, const char *text)
+/* A part with all of the text in it. */
+static bool write_part(struct writing *writing, int i, const char *text)
 {
-    char beside[PATH_MAX];
-    const int length = snprintf(beside, sizeof(beside), "%s.%ld.part", full, (long)getpid());
-    if (length < 0 || (size_t)length >= sizeof(beside)) {
-        errno = ENAMETOOLONG;
-        return false;
-    }
-    const int handle = open(beside, O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
-    if (handle < 0)
-        return false;
-    bool placed = write_whole(handle, text);
-    placed = close(handle) == 0 && placed && link(beside, full) == 0;
-    const int why = errno;
-    unlink(beside);
-    errno = why;
-    return placed;
+    writing->handles[i] = part_create(writing->full[i], &writing->parts[i]);
+    return writing->handles[i] >= 0 && write_whole(writing->handles[i], text);
 }
 
+/* Gives a part its name, which must be free: a reader sees all of it or nothing, and
+ * nothing is written over. */
+static bool place_part(struct writing *writing, int i)
+{
+    writing->placed[i] = link(writing->parts[i], writing->full[i]) == 0;
+    return writing->placed[i];
+}
+
+static void drop_parts(struct writing *writing)
+{
+    for (int i = 0; i < 2; i++) {
+        if (writing->handles[i] >= 0) {
+            unlink(writing->parts[i]);
+            close(writing->handles[i]);
+        }
+        free(writing->parts[i]);
+    }
+}
+
+/* The cases get their name first, then the profile, and only then the parts go: killed
+ * at any time, there is no county yet, or all of it. Cases without a profile are cases of
+ * nothing, and the next start takes them away (take_back_half). */
 static int place_both(struct writing *writing, const char *const paths[2],
                       const char *const texts[2])
 {
+    static const int ORDER[2] = {1, 0};
     for (int i = 0; i < 2; i++) {
         const int length =
             snprintf(writing->full[i], PATH_MAX, "%s/%s", writing->home, paths[i]);
@@ -295,12 +325,12 @@ static int place_both(struct writing *writing, const char *const paths[2],
     }
     if (make_folders(writing, writing->full[0]) != 0)
         return -1;
-    for (int i = 0; i < 2; i++) {
-        writing->placed[i] = place_file(writing->full[i], texts[i]);
-        if (!writing->placed[i]) {
-            say_errno(writing, paths[i]);
-            return -1;
-        }
+    for (int step = 0; step < 4; step++) {
+        const int i = ORDER[step % 2];
+        if (step < 2 ? write_part(writing, i, texts[i]) : place_part(writing, i))
+            continue;
+        say_errno(writing, paths[i]);
+        return -1;
     }
     return 0;
 }
@@ -315,10 +345,12 @@ static int try_load(const struct county_start *start, struct laws *laws, struct 
 int county_write(const struct county_start *start, struct laws *laws, const char *profile,
                  const char *cases, struct problems *problems)
 {
-    struct writing writing = {.home = laws->home, .problems = problems};
+    struct writing writing = {.home = laws->home, .problems = problems, .handles = {-1, -1}};
     const char *const paths[2] = {start->profile_path, start->cases_path};
     const char *const texts[2] = {profile, cases};
-    if (place_both(&writing, paths, texts) == 0 && try_load(start, laws, problems) == 0)
+    const bool placed = place_both(&writing, paths, texts) == 0;
+    drop_parts(&writing);
+    if (placed && try_load(start, laws, problems) == 0)
         return 0;
     for (int i = 0; i < 2; i++)
         if (writing.placed[i])
