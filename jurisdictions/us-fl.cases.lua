@@ -1304,3 +1304,25 @@ cases "flashing.one_piece_lap" {
   { "3.9 in", with = along { flashing_lap_in = 3.9 }, expect = "fail" },
   { "not known", with = along { lacks = "flashing_lap_in" }, expect = "open" },
 }
+
+-- Straps from roof to wall (R908.8.1): 500 lb, four nails an end.
+local function strapped(pounds, nails, more)
+  local with = { ["site.wind_borne_debris"] = true, ["house.insured_value_usd"] = 300000,
+    ["house.year_built"] = 1990, ["papers.wall_ties"] = "improved",
+    ["papers.wall_tie_strap_lb"] = pounds, ["papers.wall_tie_nails"] = nails }
+  for name, value in pairs(more or {}) do with[name] = value end
+  return with
+end
+cases "papers.wall_tie_straps" {
+  under = "us-fl", date = "2026-03-02",
+  { "500 lb and four nails, exactly", with = strapped(500, 4), expect = "pass" },
+  { "499 lb", with = strapped(499, 4), expect = "fail", required = 500 },
+  { "three nails", with = strapped(500, 3), expect = "fail", required = 4 },
+  { "done up to the share", with = strapped(400, 4, { ["papers.wall_ties"] = "done_to_share" }),
+    expect = "fail" },
+  { "found strong already", with = strapped(400, 2, { ["papers.wall_ties"] = "sound_already" }),
+    expect = "not_applicable" },
+  { "rating not known", with = strapped(nil, 4), expect = "open" },
+  { "built in 2003", with = strapped(400, 2, { ["house.year_built"] = 2003 }),
+    expect = "not_applicable" },
+}

@@ -325,6 +325,8 @@ local function shared(read, year)
       { disputed = YEAR_ONLY })),
     ["papers.wall_ties_share_over"] = read(15, "R908.8 item 2, R908.8.1 exc. 2",
       in_unit("percent", "over")),
+    ["papers.wall_tie_strap_least"] = read(500, "R908.8.1", in_unit("lb", "at_least")),
+    ["papers.wall_tie_nails_least"] = read(4, "R908.8.1", in_unit("nails", "at_least")),
     ["papers.wall_ties_ways"] = read({ "improved", "sound_already", "done_to_share",
       "due_when_built" }, "R908.8.1 and its exceptions", { sense = "one_of" }),
 

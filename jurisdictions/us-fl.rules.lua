@@ -21,22 +21,29 @@ field "papers.wall_ties_first_step_percent" { type = "number", unit = "percent",
   range = { 0, 1000 }, stage = "permit",
   ask = "What share of the reroof's price would the gable ends, or all corners, take?" }
 
+field "papers.wall_tie_strap_lb" { type = "number", unit = "lb", range = { 0, 10000 },
+  stage = "deck", ask = "For how much uplift are the straps from roof to wall rated?" }
+field "papers.wall_tie_nails" { type = "integer", unit = "nails", range = { 0, 60 },
+  stage = "deck", ask = "How many nails at least hold each end of a strap?" }
+
+local function ties_due(job, figure)
+  if not figure "papers.wall_ties_required" then return false, "no such duty here" end
+  if job.scope.method ~= "tear-off" then return false, "an overlay does not bring it" end
+  if not has(figure "papers.wall_ties_house_kinds", job.house.kind) then
+    return false, "this kind of house is let off"
+  end
+  if job.house.year_built >= figure "papers.wall_ties_built_before" then
+    return false, "the house was built under the statewide code"
+  end
+  if not job.site.wind_borne_debris then return false, "wind carries no debris here" end
+  return job.house.insured_value_usd >= figure "papers.wall_ties_value_from" - 0.005,
+    "the house is worth less"
+end
+
 rule "papers.wall_ties" {
   title = "Ties from roof to wall, improved with the reroof",
   stage = "permit",
-  applies = function(job, figure)
-    if not figure "papers.wall_ties_required" then return false, "no such duty here" end
-    if job.scope.method ~= "tear-off" then return false, "an overlay does not bring it" end
-    if not has(figure "papers.wall_ties_house_kinds", job.house.kind) then
-      return false, "this kind of house is let off"
-    end
-    if job.house.year_built >= figure "papers.wall_ties_built_before" then
-      return false, "the house was built under the statewide code"
-    end
-    if not job.site.wind_borne_debris then return false, "wind carries no debris here" end
-    return job.house.insured_value_usd >= figure "papers.wall_ties_value_from" - 0.005,
-      "the house is worth less"
-  end,
+  applies = ties_due,
   judge = function(job, figure)
     if job.papers.wall_ties ~= "beyond_share" then
       return one_of(job.papers.wall_ties, figure "papers.wall_ties_ways")
@@ -163,4 +170,24 @@ demand "flashing.one_piece_lap" {
   when = { shingles_only, one_piece },
   fact = "roof.walls[].flashing_lap_in", meets = "flashing.one_piece_lap_least",
   mend = "Lap the pieces further and seal the laps with cement.",
+}
+
+-- Straps that are put in have a least strength and least nails of their own; what uplift
+-- each roof needs stands in a table that is not carried.
+rule "papers.wall_tie_straps" {
+  title = "Straps from roof to wall",
+  stage = "deck",
+  applies = function(job, figure)
+    local due, why = ties_due(job, figure)
+    if not due then return false, why end
+    local done = job.papers.wall_ties
+    return done == "improved" or done == "done_to_share", "no straps are put in"
+  end,
+  judge = function(job, figure)
+    return all_of(
+      at_least(job.papers.wall_tie_strap_lb, figure "papers.wall_tie_strap_least", "lb"),
+      at_least(job.papers.wall_tie_nails, figure "papers.wall_tie_nails_least", "nails"))
+      :say("Where its table asks for more uplift, that counts.")
+  end,
+  mend = "Use straps of that rating, with all their nails.",
 }

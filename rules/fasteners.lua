@@ -51,7 +51,9 @@ demand "fasteners.head" {
 
 -- The code's number or the maker's, whichever is more.
 local function count_needed(job, figure)
-  local least = math.max(figure "fasteners.per_shingle_least", job.covering.nails_printed)
+  local single = known(job.covering, "individual") and job.covering.individual
+  local code = figure(single and "fasteners.per_individual_least" or "fasteners.per_shingle_least")
+  local least = math.max(code, job.covering.nails_printed)
   -- Only some codes know such zones; elsewhere the question is not put.
   if figure "fasteners.hurricane_zone_counts" and job.site.high_velocity_hurricane_zone then
     least = math.max(least, figure "fasteners.per_shingle_least_hurricane_zone")

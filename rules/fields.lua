@@ -736,6 +736,12 @@ for _, part in ipairs { "base", "cap" } do
 end
 field "flashing.base_lb_per_square" { type = "number", unit = "lb_per_square", range = { 0, 300 }, stage = "permit",
   ask = "How heavy is the mineral-surfaced roll, per 100 sq ft?" }
+field "flashing.bitumen_on_metal" { type = "yes_no", answer = "desk", stage = "permit",
+  ask = "Does anything with bitumen, such as roof cement or hot asphalt, go onto metal flashing?" }
+field "flashing.primed" { type = "yes_no", answer = "desk", stage = "dry-in",
+  ask = "Is metal flashing primed where bitumen goes onto it?" }
+field "existing.rusted_metal_left" { type = "yes_no", answer = "roof", stage = "dry-in",
+  ask = "Do old vents, metal edges, outlets or collars stay that are rusted, damaged or worn out?" }
 field "flashing.corrosion_resistant" { type = "yes_no", stage = "permit",
   ask = "Is the flashing metal one that does not rust?" }
 field "flashing.cap_thickness_in" { type = "number", unit = "in", range = { 0.001, 0.5 }, stage = "permit",
@@ -907,6 +913,8 @@ field "covering.lifetime_warranty" { type = "yes_no", stage = "permit",
   ask = "Does the maker's warranty on the covering run for life?" }
 field "covering.warranty_years" { type = "number", unit = "years", range = { 0, 100 }, stage = "permit",
   ask = "For how many years does the maker's warranty on the covering run?" }
+field "covering.individual" { type = "yes_no", stage = "permit",
+  ask = "Are they individual shingles, not strips? (only where they are)" }
 field "covering.on_local_list" { type = "yes_no", answer = "department", stage = "permit",
   ask = "Is the covering on the place's own list of those it accepts?" }
 field "roof.ties_at_each_rafter" { type = "yes_no", answer = "attic", stage = "deck",
@@ -1013,6 +1021,8 @@ field "papers.historic_certificate" { type = "yes_no", stage = "permit",
   ask = "Is there a certificate from the historic commission?" }
 field "papers.engineer_report" { type = "yes_no", stage = "permit",
   ask = "Has an engineer written that the structure carries the new covering?" }
+field "papers.asbestos_notice" { type = "yes_no", stage = "permit",
+  ask = "Does the permit carry the notice on asbestos?" }
 field "papers.asbestos_test" { type = "choice", choices = { "none", "free_of_it", "found" }, stage = "permit",
   ask = "Was the old roof tested for asbestos, and what came out?" }
 field "papers.waste_plan" { type = "yes_no", stage = "permit",

@@ -350,3 +350,26 @@ rule "flashing.reuse" {
   end,
   mend = "Put new flashing where the old is rusted, damaged or decayed.",
 }
+
+demand "flashing.primed" {
+  title = "Metal flashing primed under bitumen",
+  stage = "dry-in",
+  when = {
+    on { "flashing.primed_counts", otherwise = "primer under bitumen is not looked at" },
+    is { "flashing.bitumen_on_metal", otherwise = "no bitumen goes onto metal flashing" },
+  },
+  fact = "flashing.primed", shown = "metal flashing primed where bitumen goes onto it",
+  mend = "Wipe the metal and prime it before any cement or asphalt goes on.",
+}
+
+demand "flashing.rusted_metal" {
+  title = "No rusted vents, edges or outlets left",
+  stage = "dry-in",
+  when = {
+    on { "flashing.rusted_metal_counts", otherwise = "old vents and edges are not looked at" },
+    is { "scope.method", "tear-off", otherwise = "an overlay leaves them as they are" },
+  },
+  fact = "existing.rusted_metal_left", wants = false,
+  shown = "no rusted, damaged or worn vents, edges, outlets or collars left",
+  mend = "Put new ones in while the roof is open.",
+}

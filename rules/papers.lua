@@ -305,6 +305,16 @@ demand "papers.double_deck" {
   mend = "Take the old deck off, or have an engineer look at the framing.",
 }
 
+demand "papers.asbestos_notice" {
+  title = "Notice on asbestos with the permit",
+  stage = "permit",
+  when = { on { "papers.asbestos_notice_required",
+    otherwise = "no notice on asbestos is asked for" } },
+  fact = "papers.asbestos_notice", shown = "the notice on asbestos on the permit",
+  mend = "Ask the department for the notice, and keep it with the permit.",
+  caution = "Asbestos in old roofs is for those certified to take it off.",
+}
+
 rule "papers.asbestos" {
   title = "Asbestos test before tear-off",
   stage = "permit",

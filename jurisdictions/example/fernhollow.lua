@@ -26,6 +26,10 @@ jurisdiction "example/fernhollow" {
     ["shingle.weight_counts"] = { true, cite = "8-21" },
     ["permit.warranty_counts"] = { true, cite = "8-21" },
 
+    ["flashing.primed_counts"] = { true, cite = "8-23" },
+    ["flashing.rusted_metal_counts"] = { true, cite = "8-23" },
+    ["papers.asbestos_notice_required"] = { true, cite = "8-31" },
+
     ["papers.workers_comp_required"] = { true, cite = "8-30" },
 
     -- Visits: one at the nails of new deck, and others where something is so.

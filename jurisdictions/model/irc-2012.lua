@@ -32,6 +32,8 @@ jurisdiction "model/irc-2012" {
   parts = { "irc-2012.topics.lua" },
   figures = {
     -- Reroofing: R907, which moved to R908 in 2015.
+    ["flashing.primed_counts"] = { cite = "R907.6", status = "parallel", source = SAME_WORDS },
+    ["flashing.rusted_metal_counts"] = { cite = "R907.5", status = "parallel", source = SAME_WORDS },
     ["layers.most"] = { cite = "R907.3 item 3", status = "parallel", source = SAME_WORDS },
     ["layers.peeled_counts"] = { cite = "R907.3 item 3", status = "parallel", source = SAME_WORDS },
     ["layers.overlay_allowed"] = { cite = "R907.3", status = "parallel", source = SAME_WORDS },

@@ -21,6 +21,12 @@ figures {
     status = "seen", source = TEXTS, read_in = BOOKS },
   ["flashing.wall_covers"] = { { "siding", "counterflashing" }, sense = "one_of",
     cite = "R905.2.8.3", status = "seen", source = TEXTS, read_in = BOOKS },
+  ["flashing.primed_counts"] = { false, sense = "equals", cite = "R908.6", status = "seen",
+    source = TEXTS .. ": primed before bitumen goes on; off until a place looks at it",
+    read_in = BOOKS },
+  ["flashing.rusted_metal_counts"] = { false, sense = "equals", cite = "R908.5", status = "seen",
+    source = TEXTS .. ": replaced where rusted or damaged; off until a place looks at it",
+    read_in = BOOKS },
   ["flashing.kickout_required"] = { true, sense = "equals", cite = "R903.2.1", status = "seen",
     source = TEXTS, read_in = BOOKS },
 

@@ -524,6 +524,8 @@ jurisdiction "model/irc" {
       source = "trade association bulletin" },
     ["fasteners.per_shingle_least"] = { 4, unit = "nails", sense = "at_least", cite = "R905.2.6",
       status = "seen", source = TEXTS, read_in = BOOKS },
+    ["fasteners.per_individual_least"] = { 2, unit = "nails", sense = "at_least",
+      cite = "R905.2.6", status = "seen", source = TEXTS, read_in = BOOKS },
     ["fasteners.hurricane_zone_counts"] = { false, sense = "equals", cite = "R905.2.6",
       status = "seen", source = TEXTS, read_in = BOOKS },
     ["fasteners.per_shingle_least_hurricane_zone"] = { 6, unit = "nails", sense = "at_least",

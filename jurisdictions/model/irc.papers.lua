@@ -84,6 +84,7 @@ figures {
   ["papers.engineer_weight_limit"] = figure_of(600, "lb_per_square", "over", "R106.1",
     "a Colorado county's reroof page: over 600 lb per 100 sq ft"),
   ["papers.double_deck_needs_engineer"] = off "R106.1",
+  ["papers.asbestos_notice_required"] = off "R105.3",
   ["papers.asbestos_test_required"] = off "R105.3",
   ["papers.asbestos_coverings"] = figure_of({ "built_up", "roll_roofing", "asphalt_shingle",
     "asbestos_cement" }, nil, "among", "40 CFR 61 subpart M",

@@ -87,6 +87,7 @@ stricter {
   "permit.wildfire_zone_counts",
   "shingle.follow_instructions", "shingle.hail_label_required", "shingle.instructions_required",
   "shingle.weight_counts", "shingle.wind_label_required",
+  "flashing.primed_counts", "flashing.rusted_metal_counts", "papers.asbestos_notice_required",
   "slope.other_checked_required",
   "underlayment.any_wind_counts", "underlayment.double_lap_by_roll",
   "underlayment.metal_caps_count", "underlayment.mid_wind_applies",

@@ -193,3 +193,16 @@ cases "fasteners.kind" {
   under = "example/kettlebend",
   { "nails, where staples do too", expect = "pass" },
 }
+
+-- R905.2.6: four to a strip, two to an individual shingle, or what its maker prints.
+local function single(nails, printed)
+  return { ["covering.individual"] = true, ["fasteners.per_shingle"] = nails,
+    ["covering.nails_printed"] = printed }
+end
+cases "fasteners.count" {
+  under = "model/irc-2021",
+  { "two in an individual shingle", with = single(2, 2), expect = "pass", required = 2 },
+  { "its maker prints three", with = single(2, 3), expect = "fail", required = 3 },
+  { "two in a strip", with = { ["covering.individual"] = false, ["fasteners.per_shingle"] = 2,
+    ["covering.nails_printed"] = 2 }, expect = "fail", required = 4 },
+}

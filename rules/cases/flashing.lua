@@ -283,3 +283,25 @@ cases "flashing.cap" {
   { "0.018 in", with = { ["roof.chimneys"] = chimney()["roof.chimneys"],
     ["flashing.cap_thickness_in"] = 0.018 }, expect = "fail", required = 0.019 },
 }
+
+-- R908.6 and R908.5, which Fern Hollow County, invented, looks at.
+local FERNHOLLOW = "example/fernhollow"
+cases "flashing.primed" {
+  under = FERNHOLLOW,
+  { "primed", with = { ["flashing.bitumen_on_metal"] = true, ["flashing.primed"] = true },
+    expect = "pass" },
+  { "bare", with = { ["flashing.bitumen_on_metal"] = true, ["flashing.primed"] = false },
+    expect = "fail" },
+  { "no bitumen on it", with = { ["flashing.bitumen_on_metal"] = false },
+    expect = "not_applicable" },
+  { "not told", with = { ["flashing.bitumen_on_metal"] = true }, expect = "open" },
+  { "whether bitumen goes on, not told", expect = "open" },
+  { "the model code leaves it off", under = "model/irc-2021", expect = "not_applicable" },
+}
+cases "flashing.rusted_metal" {
+  under = FERNHOLLOW,
+  { "none left", with = { ["existing.rusted_metal_left"] = false }, expect = "pass" },
+  { "a rusted vent left", with = { ["existing.rusted_metal_left"] = true }, expect = "fail" },
+  { "not told", expect = "open" },
+  { "the model code leaves it off", under = "model/irc-2021", expect = "not_applicable" },
+}

@@ -374,3 +374,11 @@ cases "papers.workers_comp" {
   { "a place that was not read", under = "model/irc-2021", with = comp("none"),
     expect = "open" },
 }
+
+cases "papers.asbestos_notice" {
+  under = "example/fernhollow", from = "paperwork",
+  { "on the permit", with = { ["papers.asbestos_notice"] = true }, expect = "pass" },
+  { "lacking", with = { ["papers.asbestos_notice"] = false }, expect = "fail" },
+  { "not told", expect = "open" },
+  { "not asked for elsewhere", under = "example/quillbank", expect = "not_applicable" },
+}

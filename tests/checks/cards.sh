@@ -64,7 +64,7 @@ says_not 'an issued permit, because'
 what="many questions" words=$(words_of paperwork final)
 says 'Each valley of the roof (an empty list if there is none) ____________ (waiting: 8 rules)'
 what="a place of which nothing was read" words=$(words_of base dry-in)
-says 'papers 33: the report names them'
+says 'papers 34: the report names them'
 says_not 'Notice to the association;'
 
 # Gaps of panels have two bounds (common practice; R803.2.3 gives none).
