@@ -3,6 +3,7 @@
 #include "job/lay_out.h"
 #include "job/path.h"
 #include "judge/judge.h"
+#include "judge/row_reads.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -210,7 +211,10 @@ static bool lay_out_again(const struct supposing *s, cJSON *job)
 static bool try_all(struct supposing *s, const cJSON *job, const char *lacks, int depth)
 {
     const struct field *field = path_field(&s->book->fields, lacks);
-    const size_t count = field == NULL ? 0 : value_count(field);
+    const struct rule *rule = rulebook_rule(s->book, s->asked->rule);
+    size_t count = field == NULL ? 0 : value_count(field);
+    if (count > 1 && rule != NULL && !rule_demand_hangs_on(rule, field))
+        count = 1;
     /* All must agree; the first that does not ends it. */
     bool told = count > 0;
     for (size_t i = 0; told && i < count; i++) {

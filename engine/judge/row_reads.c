@@ -146,3 +146,31 @@ bool rule_is_plain(const struct rule *rule)
     return rule->row != NULL && rule->mend_function == RULE_NO_FUNCTION
         && row_is_plain(rule->row);
 }
+
+/* What a demand hangs on ------------------------------------------------------------------ */
+
+struct hanging {
+    const struct field *field;
+    bool hangs;
+};
+
+static void note_hanging(void *data, const struct condition *condition)
+{
+    struct hanging *hanging = data;
+    hanging->hangs = hanging->hangs || condition->kind == WHEN_FUNCTION
+        || (condition->fact != NULL && condition->fact->field == hanging->field);
+}
+
+bool rule_demand_hangs_on(const struct rule *rule, const struct field *field)
+{
+    const struct row *row = rule->row;
+    struct hanging hanging = {field, false};
+    if (row == NULL || row->fact == NULL || row->also_count > 0 || row->which != RULE_NO_FUNCTION
+        || field->type == FIELD_CHOICES /* of a list, what is lacking is named */
+        || (row->by != NULL && row->by->field == field))
+        return true;
+    if (row->fact->field != field && (row->measured == NULL || row->measured->field != field))
+        return true;
+    row_each_condition(&row->when, note_hanging, &hanging);
+    return hanging.hangs;
+}

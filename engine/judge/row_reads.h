@@ -17,6 +17,10 @@ void rule_each_field(const struct rule *rule,
 void rule_each_figure(const struct rulebook *book, const struct rule *rule,
                       void (*visit)(void *data, const char *name), void *data);
 
+/* May what the rule demands hang on what the field says? Not where a row does no more than
+ * hold the field against its figures: then any value of it tells the demand. */
+bool rule_demand_hangs_on(const struct rule *rule, const struct field *field);
+
 /* Does some row of the rulebook name the figure? */
 bool rows_name_figure(const struct rulebook *book, const char *name);
 

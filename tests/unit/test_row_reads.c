@@ -88,8 +88,42 @@ static void a_row_tells_all_it_reads(void **state)
     assert_true(looked > 1000);
 }
 
+/* Of a row, any value of its fact tells the demand; a figure chosen by the fact, or a
+ * function that may look at it, leaves it to be tried. */
+static void says_what_a_demand_hangs_on(void **state)
+{
+    (void)state;
+    static const struct {
+        const char *rule, *field;
+        bool hangs;
+    } rows[] = {
+        {"papers.liability", "contractor.liability_usd", false},
+        {"papers.liability", "permit.holder", true},             /* a condition */
+        {"fire.class_by_material", "covering.kind", true},       /* chooses the figure */
+        {"drip_edge.down", "drip_edge.down_in", true},           /* a function may look at it */
+        {"papers.handed_in", "papers.handed_in", true},          /* what is lacking is named */
+        {"layers.total", "existing.layers", true},               /* a function */
+        {"valley.width", "roof.valleys[].width_in", true},       /* chosen by a function */
+    };
+    struct laws laws = {.home = EAVEMARK_HOME_DIR};
+    struct problems problems = {0};
+    const struct law *law = laws_find(&laws, "model/irc-2021", 20260504, "", &problems);
+    assert_non_null(law);
+    for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {
+        const struct rule *rule = rulebook_rule(law->book, rows[i].rule);
+        const struct field *field = fields_find(&law->book->fields, rows[i].field);
+        assert_non_null(rule);
+        assert_non_null(field);
+        if (rule_demand_hangs_on(rule, field) != rows[i].hangs)
+            fail_msg("%s and %s", rows[i].rule, rows[i].field);
+    }
+    laws_free(&laws);
+    problems_free(&problems);
+}
+
 int main(void)
 {
-    const struct CMUnitTest tests[] = {cmocka_unit_test(a_row_tells_all_it_reads)};
+    const struct CMUnitTest tests[] = {cmocka_unit_test(a_row_tells_all_it_reads),
+                                       cmocka_unit_test(says_what_a_demand_hangs_on)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
