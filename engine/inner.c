@@ -39,7 +39,7 @@ struct eavemark {
  * made by. */
 struct eavemark_result {
     struct checked checked;
-    cJSON *job;     /* as it was judged, or NULL */
+    cJSON *job;     /* as it was judged: findings name its items by its own texts; or NULL */
     char *problems; /* written out */
 };
 
