@@ -4,6 +4,7 @@
 #include "base/strings.h"
 #include "judge/bare_number.h"
 #include "judge/bind_declare.h"
+#include "judge/figure_rows.h"
 #include "judge/gap.h"
 
 #include <lauxlib.h>
@@ -209,6 +210,7 @@ struct rulebook *rulebook_load(const char *home, const struct profile *profile,
         && !book->arena.failed) {
         check_drops(&reading);
         gap_check(book, problems);
+        figure_rows_check(book, problems);
         check_cards(&reading);
         drawing_check(book, problems);
     }

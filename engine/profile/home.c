@@ -176,6 +176,16 @@ int home_each(const char *home, const char *folder, const char *ending, int dept
     return why == 0 ? 0 : -1;
 }
 
+const char *home_place_id(const char *path, size_t *length)
+{
+    static const char MODELS[] = "model/";
+    const char *id = path + strlen("jurisdictions/");
+    *length = strlen(id) - strlen(".lua");
+    const bool part = strncmp(id, MODELS, strlen(MODELS)) == 0
+        && strchr(id + strlen(MODELS), '/') != NULL;
+    return part || memchr(id, '.', *length) != NULL ? NULL : id;
+}
+
 /* Sorts the list by path: insertion, for a few dozen files. */
 static void sources_sort(struct sources *sources)
 {

@@ -41,6 +41,11 @@ bool home_has(const char *home, const char *path);
 int home_each(const char *home, const char *folder, const char *ending, int depth,
               void (*visit)(void *data, const char *path), void *data);
 
+/* The id of a place that a file below jurisdictions/ is of: "us-ca/daly-city"; its length
+ * in *length. NULL for what is no place: NAME.rules.lua, NAME.cases.lua and parts, which
+ * for a model code lie in a folder of its own: model/irc/deck.lua. */
+const char *home_place_id(const char *path, size_t *length);
+
 /* sha256 over path, length and bytes of every source, in path order: the
  * same files give the same text on every machine. out holds 64 hex digits. */
 void home_fingerprint(struct sources *sources, char out[65]);

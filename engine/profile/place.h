@@ -36,6 +36,7 @@ struct entry {
     const char *pages;  /* which pages of a place would tell it; or NULL */
     struct value also;       /* the other bound of a limit: a number, or VALUE_NONE */
     enum sense also_sense;  /* at_least or at_most; with also */
+    const char *by, *row;    /* of a row of a table: the field they go by, and which; or NULL */
     const char *at_figure;   /* the figure that says whether exactly this much counts; or NULL */
     enum at_counts at;
     struct value read_in; /* a set: the editions in whose text it was read; or VALUE_NONE */
@@ -79,6 +80,9 @@ struct block {
     long from, to; /* 0: no beginning, no end */
     const char **parts; /* files beside this one with more of its figures */
     size_t part_count;
+    const char *part_folder; /* or all files of this folder beside it; or NULL */
+    const char *column;      /* of their figures only what they say of this edition; or NULL */
+    struct value columns;    /* a set: the editions they may speak of; or VALUE_NONE */
     struct entry *entries;
     struct entry_way *ways;
     struct entry_drop *drops;

@@ -1,7 +1,9 @@
 #include "profile/place.h"
+#include "profile/place_reading.h"
 
 #include "base/date.h"
 #include "base/nearest.h"
+#include "base/strings.h"
 #include "sandbox/keys.h"
 #include "sandbox/sandbox.h"
 
@@ -9,43 +11,31 @@
 #include <lua.h>
 
 #include <math.h>
+#include <stdarg.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
-/* What the functions of a place's file find through sandbox_of(): everything read so far,
- * and where the next goes. */
-struct loading {
-    struct arena *arena;
-    struct problems *problems;
-    struct place *place;
-    const char *id;
-    struct block *block;  /* being read */
-    struct entry **last;  /* where its next entry goes */
-    struct entry_way **last_way;
-    const struct source *source; /* the file being run: the place's own, or a part */
-    int editions;
-    size_t figures, parts, drops, said;
-};
-
-static struct loading *loading_of(lua_State *lua)
+struct loading *place_loading(lua_State *lua)
 {
     return sandbox_of(lua)->user;
 }
 
-/* Adds a problem at this line of the file being run; raises when there were too many.
- * Never called but inside the sandbox. */
-static void add_problem(lua_State *lua, int line, const char *format, const char *a, const char *b)
+static struct loading *loading_of(lua_State *lua)
+{
+    return place_loading(lua);
+}
+
+void place_say(lua_State *lua, int line, const char *format, ...)
 {
     struct loading *loading = loading_of(lua);
     char message[512];
     if (++loading->said > PLACE_PROBLEMS_MOST)
         luaL_error(lua, "more than %d things are wrong", PLACE_PROBLEMS_MOST);
-    /* Formats here are literals of this file with at most two %s. */
-#pragma GCC diagnostic push
-#pragma GCC diagnostic ignored "-Wformat-nonliteral"
-    snprintf(message, sizeof(message), format, a, b);
-#pragma GCC diagnostic pop
+    va_list arguments;
+    va_start(arguments, format);
+    vsnprintf(message, sizeof(message), format, arguments);
+    va_end(arguments);
     problem_at_line(loading->problems, PROBLEM_RULES, loading->source->path, line, 0, "%s",
                     message);
 }
@@ -79,11 +69,11 @@ static const char *text_of(lua_State *lua, int index, const char *key, int line)
     const char *text = NULL;
     lua_getfield(lua, index, key);
     if (lua_type(lua, -1) == LUA_TSTRING && strlen(lua_tostring(lua, -1)) != lua_rawlen(lua, -1))
-        add_problem(lua, line, "%s must not hold a zero byte%s", key, "");
+        place_say(lua, line, "%s must not hold a zero byte", key);
     else if (lua_type(lua, -1) == LUA_TSTRING)
         text = copy_string(lua, -1);
     else if (!lua_isnil(lua, -1))
-        add_problem(lua, line, "%s must be a text%s", key, "");
+        place_say(lua, line, "%s must be a text", key);
     lua_pop(lua, 1);
     return text;
 }
@@ -93,7 +83,7 @@ static bool flag_of(lua_State *lua, int index, const char *key)
 {
     lua_getfield(lua, index, key);
     if (!lua_isnil(lua, -1) && !lua_isboolean(lua, -1))
-        add_problem(lua, loading_of(lua)->block->line, "%s must be true or false%s", key, "");
+        place_say(lua, loading_of(lua)->block->line, "%s must be true or false", key);
     const bool set = lua_toboolean(lua, -1);
     lua_pop(lua, 1);
     return set;
@@ -106,7 +96,7 @@ static long date_of(lua_State *lua, int index, const char *key)
     const char *text = text_of(lua, index, key, loading->block->line);
     const long date = text == NULL ? 0 : date_parse(text);
     if (text != NULL && date == 0)
-        add_problem(lua, loading->block->line, "%s: \"%s\" is not a date (YYYY-MM-DD)", key, text);
+        place_say(lua, loading->block->line, "%s: \"%s\" is not a date (YYYY-MM-DD)", key, text);
     return date;
 }
 
@@ -126,17 +116,18 @@ static void closed_keys(lua_State *lua, int index, const char *const *known, int
         for (name = known; *name != NULL; name++)
             nearest_offer(&nearest, *name);
         if (nearest.name != NULL)
-            add_problem(lua, line, "unknown key \"%s\"; did you mean \"%s\"?", key, nearest.name);
+            place_say(lua, line, "unknown key \"%s\"; did you mean \"%s\"?", key,
+                nearest.name);
         else
-            add_problem(lua, line, "unknown key \"%s\"%s", key, "");
+            place_say(lua, line, "unknown key \"%s\"", key);
     }
     lua_pop(lua, 1);
 }
 
 static void say_unknown_word(lua_State *lua, const char *key, const char *word, int line)
 {
-    add_problem(lua, line, "%s: \"%s\" is not one of the known words (jurisdictions/README.md)",
-                key, word);
+    place_say(lua, line, "%s: \"%s\" is not one of the known words (jurisdictions/README.md)", key,
+        word);
 }
 
 static enum sense read_sense(lua_State *lua, int table, int line)
@@ -169,7 +160,7 @@ static struct value read_set(lua_State *lua, int index, const char *name, int li
     for (size_t i = 0; i < value.set_count; i++) {
         lua_rawgeti(lua, index, (lua_Integer)i + 1);
         if (lua_type(lua, -1) != LUA_TSTRING)
-            add_problem(lua, line, "figure \"%s\": a set holds texts only%s", name, "");
+            place_say(lua, line, "figure \"%s\": a set holds texts only", name);
         set[i] = lua_type(lua, -1) == LUA_TSTRING ? copy_string(lua, -1) : "";
         lua_pop(lua, 1);
     }
@@ -188,7 +179,7 @@ static struct value take_value(lua_State *lua, const char *name, int line)
         value.kind = VALUE_NUMBER;
         value.number = lua_tonumber(lua, -1);
         if (!isfinite(value.number))
-            add_problem(lua, line, "figure \"%s\" is not a finite number%s", name, "");
+            place_say(lua, line, "figure \"%s\" is not a finite number", name);
         break;
     case LUA_TBOOLEAN:
         value.kind = VALUE_YES_NO;
@@ -198,8 +189,8 @@ static struct value take_value(lua_State *lua, const char *name, int line)
         value = read_set(lua, lua_gettop(lua), name, line);
         break;
     default:
-        add_problem(lua, line, "figure \"%s\" must be a number, true or false, or a set%s", name,
-                    "");
+        place_say(lua, line, "figure \"%s\" must be a number, true or false, or a set",
+            name);
     }
     lua_pop(lua, 1);
     return value;
@@ -219,15 +210,14 @@ static struct value read_rival(lua_State *lua, int table, const struct entry *en
     return take_value(lua, entry->name, line);
 }
 
-/* Charges for looking through the file: C's own search is quick, but not free. */
-enum { BYTES_A_STEP = 256 };
-
 /* The line to report for a name: Lua keeps no lines of table entries, so it is looked for
  * in the text. */
 static int line_of_name(lua_State *lua, const char *name)
 {
     struct loading *loading = loading_of(lua);
-    sandbox_charge(lua, loading->source->length / BYTES_A_STEP);
+    if (loading->line > 0)
+        return loading->line;
+    sandbox_charge(lua, loading->source->length / PLACE_BYTES_A_STEP);
     char quoted[160];
     snprintf(quoted, sizeof(quoted), "[\"%s\"]", name);
     const bool own = loading->source == loading->place->source;
@@ -239,7 +229,7 @@ static int line_of_name(lua_State *lua, const char *name)
 
 static const char *const FIGURE_KEYS[] = {"unit", "sense", "cite", "status", "source", "disputed",
                                           "rival", "book", "read_in", "pages", "and_most",
-                                          "and_least", "at_counts", "at_figure", "stricter",
+                                          "and_least", "at_counts", "at_figure", "stricter", "by",
                                           "behind", NULL};
 
 /* The editions in whose text the figure at index was read. */
@@ -250,18 +240,18 @@ static struct value read_editions(lua_State *lua, int index, const struct entry 
     if (lua_istable(lua, -1))
         editions = read_set(lua, lua_gettop(lua), entry->name, entry->line);
     else if (!lua_isnil(lua, -1))
-        add_problem(lua, entry->line, "figure \"%s\": read_in is a list of editions%s", entry->name,
-                    "");
+        place_say(lua, entry->line, "figure \"%s\": read_in is a list of editions",
+            entry->name);
     lua_pop(lua, 1);
     if (editions.kind == VALUE_NONE)
         return editions;
     /* What was read in some editions is seen in those and no more. */
     if (entry->status != STATUS_SEEN)
-        add_problem(lua, entry->line, "figure \"%s\": read_in goes with status = \"seen\"%s",
-                    entry->name, "");
+        place_say(lua, entry->line, "figure \"%s\": read_in goes with status = \"seen\"",
+            entry->name);
     if (!loading_of(lua)->block->model)
-        add_problem(lua, entry->line, "figure \"%s\": read_in is for the figures of a model code%s",
-                    entry->name, "");
+        place_say(lua, entry->line, "figure \"%s\": read_in is for the figures of a model code",
+            entry->name);
     return editions;
 }
 
@@ -278,8 +268,9 @@ static void read_bounds(lua_State *lua, int table, struct entry *entry)
         if (bound.kind == VALUE_NONE)
             continue;
         if (bound.kind != VALUE_NUMBER || entry->also.kind != VALUE_NONE)
-            add_problem(lua, entry->line, "figure \"%s\": %s is one number, the other bound",
-                        entry->name, BOUNDS[i].key);
+            place_say(lua, entry->line, "figure \"%s\": %s is one number, the other bound",
+                entry->name,
+                BOUNDS[i].key);
         entry->also = bound;
         entry->also_sense = BOUNDS[i].sense;
     }
@@ -293,8 +284,7 @@ static enum at_counts read_at(lua_State *lua, int table, const struct entry *ent
     if (lua_isboolean(lua, -1))
         at = lua_toboolean(lua, -1) ? AT_COUNTS : AT_COUNTS_NOT;
     else if (!lua_isnil(lua, -1))
-        add_problem(lua, entry->line, "figure \"%s\": at_counts is true or false%s", entry->name,
-                    "");
+        place_say(lua, entry->line, "figure \"%s\": at_counts is true or false", entry->name);
     lua_pop(lua, 1);
     return at;
 }
@@ -321,17 +311,18 @@ static void read_way(lua_State *lua, int table, const struct entry *entry)
     else if (lua_type(lua, -1) == LUA_TSTRING && strcmp(lua_tostring(lua, -1), "neither") == 0)
         stricter = STRICTER_NEITHER;
     else if (!lua_isnil(lua, -1))
-        add_problem(lua, entry->line, "figure \"%s\": stricter is true, false or \"neither\"%s",
-                    entry->name, "");
+        place_say(lua, entry->line, "figure \"%s\": stricter is true, false or \"neither\"",
+            entry->name);
     lua_pop(lua, 1);
     if (stricter != STRICTER_UNSAID || behind != NULL)
         add_way(lua, entry->name, stricter, behind, entry->line);
 }
 
-/* Reads the figure on top of the stack. */
-static void read_figure(lua_State *lua, const char *name)
+void place_read_figure(lua_State *lua, const char *name)
 {
     struct loading *loading = loading_of(lua);
+    if (++loading->figures > PLACE_FIGURES_MOST)
+        luaL_error(lua, "more than %d figures", PLACE_FIGURES_MOST);
     struct entry *entry = keep_array(lua, 1, sizeof(*entry));
     const int line = line_of_name(lua, name);
     const int table = lua_gettop(lua);
@@ -341,7 +332,7 @@ static void read_figure(lua_State *lua, const char *name)
     *loading->last = entry;
     loading->last = &entry->next;
     if (!lua_istable(lua, table)) {
-        add_problem(lua, line, "figure \"%s\" must be written { value, cite = ... }%s", name, "");
+        place_say(lua, line, "figure \"%s\" must be written { value, cite = ... }", name);
         return;
     }
     closed_keys(lua, table, FIGURE_KEYS, line);
@@ -359,16 +350,19 @@ static void read_figure(lua_State *lua, const char *name)
     read_bounds(lua, table, entry);
     entry->at = read_at(lua, table, entry);
     entry->at_figure = text_of(lua, table, "at_figure", line);
+    entry->by = text_of(lua, table, "by", line);
+    if (loading->row != NULL)
+        entry->row = copy_text(lua, loading->row);
+    if (entry->by != NULL && entry->row == NULL)
+        place_say(lua, line, "figure \"%s\": by goes with rows", name);
     read_way(lua, table, entry);
     if (entry->rival.kind != VALUE_NONE && entry->disputed == NULL)
-        add_problem(lua, line,
-                    "figure \"%s\" has a rival value, but no disputed = \"...\" that says "
-                    "whose it is%s",
-                    name, "");
+        place_say(lua, line, "figure \"%s\" has a rival value, but no disputed = \"...\" that says "
+            "whose it is", name);
     if (entry->rival.kind != VALUE_NONE && entry->value.kind != VALUE_NONE
         && entry->rival.kind != entry->value.kind)
-        add_problem(lua, line, "figure \"%s\": rival is another kind of value than the figure%s",
-                    name, "");
+        place_say(lua, line, "figure \"%s\": rival is another kind of value than the figure",
+            name);
 }
 
 /* Reads the table of figures at index (absolute). */
@@ -377,13 +371,10 @@ static void read_figure_table(lua_State *lua, int index)
     struct loading *loading = loading_of(lua);
     const struct keys *names = keys_push(lua, index);
     if (names->others)
-        add_problem(lua, loading->block->line, "figures: every figure needs a name%s%s", "", "");
-    loading->figures += names->count;
-    if (loading->figures > PLACE_FIGURES_MOST)
-        luaL_error(lua, "more than %d figures", PLACE_FIGURES_MOST);
+        place_say(lua, loading->block->line, "figures: every figure needs a name");
     for (size_t i = 0; i < names->count; i++) {
         lua_getfield(lua, index, names->names[i]);
-        read_figure(lua, names->names[i]);
+        place_read_figure(lua, names->names[i]);
         lua_pop(lua, 1);
     }
     lua_pop(lua, 1);
@@ -396,7 +387,7 @@ static void read_figures(lua_State *lua, int index)
     if (lua_istable(lua, -1))
         read_figure_table(lua, lua_gettop(lua));
     else if (!lua_isnil(lua, -1))
-        add_problem(lua, loading->block->line, "figures must be a table%s%s", "", "");
+        place_say(lua, loading->block->line, "figures must be a table");
     lua_pop(lua, 1);
 }
 
@@ -411,63 +402,15 @@ static int part_figures(lua_State *lua)
     return 0;
 }
 
-/* The names listed in the table at index, each said the same of. */
-static void read_names(lua_State *lua, int index, enum stricter stricter, const char *behind)
-{
-    struct loading *loading = loading_of(lua);
-    const size_t count = (size_t)lua_rawlen(lua, index);
-    loading->figures += count;
-    if (loading->figures > PLACE_FIGURES_MOST)
-        luaL_error(lua, "more than %d figures", PLACE_FIGURES_MOST);
-    for (size_t i = 1; i <= count; i++) {
-        lua_rawgeti(lua, index, (lua_Integer)i);
-        if (lua_type(lua, -1) != LUA_TSTRING)
-            luaL_error(lua, "a list of names of figures expected");
-        const char *name = copy_string(lua, -1);
-        char quoted[160];
-        snprintf(quoted, sizeof(quoted), "\"%s\"", name);
-        sandbox_charge(lua, loading->source->length / BYTES_A_STEP);
-        add_way(lua, name, stricter, behind, home_source_line(loading->source, quoted, 1));
-        lua_pop(lua, 1);
-    }
-}
-
-/* stricter { }, looser { }, neither { }: what yes is, of the figures named. Upvalue: which. */
-static int part_ways(lua_State *lua)
-{
-    luaL_checktype(lua, 1, LUA_TTABLE);
-    if (loading_of(lua)->source == loading_of(lua)->place->source)
-        return luaL_error(lua, "this belongs in a part; here write it beside the figure");
-    read_names(lua, 1, (enum stricter)lua_tointeger(lua, lua_upvalueindex(1)), NULL);
-    return 0;
-}
-
-/* behind "switch" { names }: the second call, with the table. Upvalue: the switch. */
-static int take_behind(lua_State *lua)
-{
-    luaL_checktype(lua, 1, LUA_TTABLE);
-    if (loading_of(lua)->source == loading_of(lua)->place->source)
-        return luaL_error(lua, "this belongs in a part; here write it beside the figure");
-    read_names(lua, 1, STRICTER_UNSAID, copy_string(lua, lua_upvalueindex(1)));
-    return 0;
-}
-
-/* The first call, with the switch's name; it returns the second. */
-static int part_behind(lua_State *lua)
-{
-    luaL_checkstring(lua, 1);
-    lua_settop(lua, 1);
-    lua_pushcclosure(lua, take_behind, 1);
-    return 1;
-}
-
 /* Only the names: parts run after the file, each for the block that names it. */
 static void read_parts(lua_State *lua, int index)
 {
     struct loading *loading = loading_of(lua);
     lua_getfield(lua, index, "parts");
-    if (!lua_isnil(lua, -1) && !lua_istable(lua, -1))
-        add_problem(lua, loading->block->line, "parts must be a list of file names%s%s", "", "");
+    if (lua_type(lua, -1) == LUA_TSTRING)
+        loading->block->part_folder = copy_string(lua, -1);
+    else if (!lua_isnil(lua, -1) && !lua_istable(lua, -1))
+        place_say(lua, loading->block->line, "parts must be a list of file names, or a folder");
     if (lua_istable(lua, -1)) {
         const size_t count = (size_t)lua_rawlen(lua, -1);
         loading->parts += count;
@@ -484,6 +427,18 @@ static void read_parts(lua_State *lua, int index)
     lua_pop(lua, 1);
 }
 
+/* The editions that its figures may have columns for. */
+static void read_columns(lua_State *lua, int index)
+{
+    struct block *block = loading_of(lua)->block;
+    lua_getfield(lua, index, "columns");
+    if (lua_istable(lua, -1))
+        block->columns = read_set(lua, lua_gettop(lua), "columns", block->line);
+    else if (!lua_isnil(lua, -1))
+        place_say(lua, block->line, "columns is a list of editions");
+    lua_pop(lua, 1);
+}
+
 /* Which pages of its own the place goes by: { "visits", "papers" }. */
 static void read_pages(lua_State *lua, int index)
 {
@@ -492,7 +447,7 @@ static void read_pages(lua_State *lua, int index)
     if (lua_istable(lua, -1))
         block->read = read_set(lua, lua_gettop(lua), "read", block->line);
     else if (!lua_isnil(lua, -1))
-        add_problem(lua, block->line, "read is a list of the pages that were read%s%s", "", "");
+        place_say(lua, block->line, "read is a list of the pages that were read");
     lua_pop(lua, 1);
 }
 
@@ -502,7 +457,7 @@ static void read_drop(lua_State *lua, int drops, const char *rule)
     struct loading *loading = loading_of(lua);
     lua_getfield(lua, drops, rule);
     if (lua_type(lua, -1) != LUA_TSTRING) {
-        add_problem(lua, loading->block->line, "drop is written [\"rule\"] = \"why\"%s%s", "", "");
+        place_say(lua, loading->block->line, "drop is written [\"rule\"] = \"why\"");
     } else {
         struct entry_drop *drop = keep_array(lua, 1, sizeof(*drop));
         *drop = (struct entry_drop){copy_text(lua, rule), copy_string(lua, -1),
@@ -518,12 +473,11 @@ static void read_drops(lua_State *lua, int index)
     lua_getfield(lua, index, "drop");
     const int drops = lua_gettop(lua);
     if (!lua_isnil(lua, drops) && !lua_istable(lua, drops))
-        add_problem(lua, loading->block->line, "drop must be a table%s%s", "", "");
+        place_say(lua, loading->block->line, "drop must be a table");
     if (lua_istable(lua, drops)) {
         const struct keys *rules = keys_push(lua, drops);
         if (rules->others)
-            add_problem(lua, loading->block->line, "drop is written [\"rule\"] = \"why\"%s%s", "",
-                        "");
+            place_say(lua, loading->block->line, "drop is written [\"rule\"] = \"why\"");
         loading->drops += rules->count;
         if (loading->drops > PLACE_DROPS_MOST)
             luaL_error(lua, "drops more than %d rules", PLACE_DROPS_MOST);
@@ -542,7 +496,7 @@ static struct value set_named(lua_State *lua, const char *fact, const char *key)
     if (lua_istable(lua, -1))
         set = read_set(lua, lua_gettop(lua), fact, line_of_name(lua, fact));
     else if (!lua_isnil(lua, -1))
-        add_problem(lua, line_of_name(lua, fact), "not_carried: %s is a list of names%s", key, "");
+        place_say(lua, line_of_name(lua, fact), "not_carried: %s is a list of names", key);
     lua_pop(lua, 1);
     return set;
 }
@@ -555,9 +509,7 @@ static void read_gap(lua_State *lua, int gaps, const char *fact)
     const int line = line_of_name(lua, fact);
     lua_getfield(lua, gaps, fact);
     if (!lua_istable(lua, -1)) {
-        add_problem(lua, line,
-                    "not_carried is written [\"fact\"] = { rules = ..., why = \"...\" }%s%s", "",
-                    "");
+        place_say(lua, line, "not_carried is written [\"fact\"] = { rules = ..., why = \"...\" }");
     } else {
         struct entry_gap *gap = keep_array(lua, 1, sizeof(*gap));
         closed_keys(lua, lua_gettop(lua), KEYS, line);
@@ -568,7 +520,7 @@ static void read_gap(lua_State *lua, int gaps, const char *fact)
                                   .orders = set_named(lua, fact, "orders"),
                                   .next = loading->block->gaps};
         if (gap->why == NULL)
-            add_problem(lua, line, "not_carried: \"%s\" does not say why%s", fact, "");
+            place_say(lua, line, "not_carried: \"%s\" does not say why", fact);
         loading->block->gaps = gap;
     }
     lua_pop(lua, 1);
@@ -581,7 +533,7 @@ static void read_gaps(lua_State *lua, int index)
     lua_getfield(lua, index, "not_carried");
     const int gaps = lua_gettop(lua);
     if (!lua_isnil(lua, gaps) && !lua_istable(lua, gaps))
-        add_problem(lua, loading->block->line, "not_carried must be a table%s%s", "", "");
+        place_say(lua, loading->block->line, "not_carried must be a table");
     if (lua_istable(lua, gaps)) {
         const struct keys *facts = keys_push(lua, gaps);
         loading->drops += facts->count;
@@ -599,6 +551,7 @@ static const char *const BLOCK_KEYS[] = {"title", "invented", "model", "base_onl
                                          "from", "to", "code", "borrowed", "unsure", "draft",
                                          "read", "not_carried",
                                          "edition", "as_seen", "figures", "parts", "drop", "rules",
+                                         "column", "columns",
                                          NULL};
 
 static void read_block(lua_State *lua, int index)
@@ -622,11 +575,13 @@ static void read_block(lua_State *lua, int index)
     block->from = date_of(lua, index, "from");
     block->to = date_of(lua, index, "to");
     if (block->title == NULL)
-        add_problem(lua, line, "jurisdiction \"%s\" has no title%s", block->id, "");
+        place_say(lua, line, "jurisdiction \"%s\" has no title", block->id);
     if (block->from != 0 && block->to != 0 && block->to <= block->from)
-        add_problem(lua, line,
-                    "jurisdiction \"%s\" ends before it begins: `to` must be later than `from`%s",
-                    block->id, "");
+        place_say(lua, line,
+            "jurisdiction \"%s\" ends before it begins: `to` must be later than `from`",
+            block->id);
+    block->column = text_of(lua, index, "column", line);
+    read_columns(lua, index);
     read_pages(lua, index);
     read_figures(lua, index);
     read_parts(lua, index);
@@ -693,18 +648,7 @@ static int define(lua_State *lua)
     sandbox_define(lua, "jurisdiction");
     lua_pushcfunction(lua, part_figures);
     sandbox_define(lua, "figures");
-    static const struct {
-        const char *word;
-        enum stricter yes;
-    } WAYS[] = {{"stricter", STRICTER_YES}, {"looser", STRICTER_NO},
-                {"neither", STRICTER_NEITHER}};
-    for (size_t i = 0; i < sizeof(WAYS) / sizeof(WAYS[0]); i++) {
-        lua_pushinteger(lua, WAYS[i].yes);
-        lua_pushcclosure(lua, part_ways, 1);
-        sandbox_define(lua, WAYS[i].word);
-    }
-    lua_pushcfunction(lua, part_behind);
-    sandbox_define(lua, "behind");
+    figure_columns_define(lua);
     return 0;
 }
 
@@ -766,12 +710,45 @@ static bool run_source(struct loading *loading, struct sandbox *sandbox,
     return stop == SANDBOX_DONE;
 }
 
+struct part_paths {
+    struct strings paths;
+    struct arena *arena;
+};
+
+static void take_path(void *data, const char *path)
+{
+    struct part_paths *parts = data;
+    strings_add(&parts->paths, parts->arena, arena_copy(parts->arena, path));
+}
+
+/* Every file of the folder that a block names, by name. */
+static void list_folder(struct loading *loading, struct block *block, const char *home,
+                        const char *own)
+{
+    struct part_paths parts = {.arena = loading->arena};
+    const char *folder = arena_format(loading->arena, "%.*s/%s",
+                                      (int)(strrchr(own, '/') - own), own, block->part_folder);
+    if (folder == NULL || home_each(home, folder, ".lua", 0, take_path, &parts) != 0
+        || parts.paths.count == 0 || parts.paths.count > PLACE_PARTS_MOST) {
+        problem_at_line(loading->problems, PROBLEM_RULES, own, block->line, 0,
+                        "parts: \"%s\" is no folder beside this file with 1 to %d .lua files",
+                        block->part_folder, PLACE_PARTS_MOST);
+        return;
+    }
+    block->parts = arena_array(loading->arena, parts.paths.count, sizeof(char *));
+    const size_t beside = (size_t)(strrchr(own, '/') - own) + 1;
+    for (size_t i = 0; block->parts != NULL && i < parts.paths.count; i++)
+        block->parts[block->part_count++] = parts.paths.items[i] + beside;
+}
+
 /* The parts a block names lie beside its own file. */
 static void run_parts(struct loading *loading, struct sandbox *sandbox, const char *home,
                       struct sources *sources)
 {
     const char *own = loading->place->source->path;
     for (struct block *b = loading->place->blocks; b != NULL; b = b->next) {
+        if (b->part_folder != NULL)
+            list_folder(loading, b, home, own);
         for (size_t i = 0; i < b->part_count; i++) {
             const char *path = arena_format(loading->arena, "%.*s/%s",
                                             (int)(strrchr(own, '/') - own), own, b->parts[i]);

@@ -25,11 +25,10 @@ struct listing {
 static void note_id(void *data, const char *path)
 {
     struct listing *listing = data;
-    const size_t folder = strlen("jurisdictions/");
-    const char *name = path + folder;
-    const size_t length = strlen(name) - strlen(".lua");
-    if (memchr(name, '.', length) == NULL) /* NAME.rules.lua, NAME.cases.lua */
-        strings_add(listing->ids, listing->arena, arena_copy_n(listing->arena, name, length));
+    size_t length;
+    const char *id = home_place_id(path, &length);
+    if (id != NULL)
+        strings_add(listing->ids, listing->arena, arena_copy_n(listing->arena, id, length));
 }
 
 void places_ids(const char *home, struct strings *ids, struct arena *arena)

@@ -67,14 +67,12 @@ static void near_offer(void *data, const char *path)
 {
     struct near *near = data;
     char id[NEAR_BYTES];
-    const size_t folder = strlen("jurisdictions/");
-    const size_t length = strlen(path) - folder - strlen(".lua");
-    if (length >= sizeof(id))
+    size_t length;
+    const char *from = home_place_id(path, &length);
+    if (from == NULL || length >= sizeof(id))
         return;
-    memcpy(id, path + folder, length);
+    memcpy(id, from, length);
     id[length] = '\0';
-    if (strchr(id, '.') != NULL) /* NAME.rules.lua, NAME.cases.lua */
-        return;
     const size_t whole = nearest_distance(near->wanted, id);
     const size_t part = nearest_distance(last_part(near->wanted), last_part(id));
     const size_t distance = whole < part ? whole : part;
@@ -363,6 +361,8 @@ static void figure_new(struct resolving *r, size_t level, const struct entry *en
                               .file = entry->file, .line = entry->line};
     figure->rival.unit = entry->value.unit;
     figure->at_figure = entry->at_figure;
+    figure->by = entry->by;
+    figure->row = entry->row;
     figure_bound(entry, figure);
     if (!bound_fits(figure, entry))
         say_figure(r, entry, "has a bound that does not fit", "");

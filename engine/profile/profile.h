@@ -46,6 +46,7 @@ struct figure {
     const char *draft;         /* only a draft asks it: nobody fails by it; or NULL */
     struct value also;         /* the other bound of a limit: a number, or VALUE_NONE */
     enum sense also_sense;    /* at_least or at_most; with also */
+    const char *by, *row;      /* of a row of a table: the field they go by, and which; or NULL */
     const char *at_figure;     /* the figure that says whether exactly this much counts; or NULL */
     enum at_counts at;         /* where at_figure is NULL */
     struct value read_in;      /* a set: the editions in whose text it was read; or VALUE_NONE */

@@ -78,7 +78,7 @@ while IFS=$tab read -r room files holds not may libraries; do
         # Behind the sandbox stand the binders, and the headers between them.
         grep -rnE '#include <(lua|lauxlib|lualib)\.h' $own --include='*.[ch]' \
             | grep -vE '^engine/[a-z]+/(bind_[a-z_]+\.[ch]|[a-z_]+_lua\.c):' \
-            | grep -vE '^engine/(judge/(judging|walk)|prove/case_job)\.h:' \
+            | grep -vE '^engine/(judge/(judging|walk)|profile/place_reading|prove/case_job)\.h:' \
             | say 'only the sandbox and the binders may include Lua' || true ;;
     *)
         grep -rnE '#include <(lua|lauxlib|lualib)\.h' $own --include='*.[ch]' \
@@ -89,8 +89,8 @@ $(rooms)
 TABLE
 
 # Those headers between the binders stay there.
-grep -rnE '#include "(judge/judging|judge/walk|judge/bind_[a-z_]+|prove/case_job)\.h"' engine --include='*.[ch]' \
-    | grep -vE '^engine/judge/|^engine/prove/[a-z_]+_lua\.c:' \
+grep -rnE '#include "(judge/judging|judge/walk|judge/bind_[a-z_]+|profile/place_reading|prove/case_job)\.h"' engine --include='*.[ch]' \
+    | grep -vE '^engine/judge/|^engine/(prove|profile)/[a-z_]+_lua\.c:' \
     | say 'a header internal to another room' || true
 
 # Rules do not know of reports, nor reports of rules.

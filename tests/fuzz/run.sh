@@ -44,7 +44,7 @@ one_line_attacks() {
 words() {
     case $1 in
     job | lines) grep -ohE '"[a-z_]+"' rules/fields.lua examples/*/job.json ;;
-    profile) grep -ohE '"[a-z_.]+"|\b[a-z_]+ =' jurisdictions/model/irc.lua tests/support/small_law.c ;;
+    profile) grep -ohE '"[a-z_.]+"|\b[a-z_]+ =' jurisdictions/model/irc/layers.lua tests/support/small_law.c ;;
     rules) grep -ohE '"[a-z_.]+"|\b[a-z_]+\(' rules/layers.lua rules/deck.lua tests/support/small_law.c ;;
     cases) grep -ohE '"[a-z_.]+"|\b[a-z_]+ =' tests/fuzz/seeds/cases/county.lua tests/support/small_law.c ;;
     interview) cut -f 2 tests/checks/new.answers ;;

@@ -524,17 +524,14 @@ static void says_which_way_a_figure_goes(void **state)
 {
     (void)state;
     static const char MODEL[] =
-        "jurisdiction \"model/way\" { title = \"M\", model = true, edition = \"M 1\",\n"
-        "  parts = { \"way.more.lua\" }, figures = {\n"
+        "jurisdiction \"model/way\" { title = \"M\", model = true, edition = \"M 1\", figures = {\n"
         "  [\"test.on\"] = { true, sense = \"equals\", stricter = true, cite = \"1\",\n"
         "    status = \"seen\", source = \"p\" },\n"
         "  [\"test.off\"] = { true, sense = \"equals\", cite = \"1\", status = \"seen\",\n"
-        "    source = \"p\" },\n"
+        "    source = \"p\", stricter = false },\n"
         "  [\"test.limit\"] = { 25, unit = \"percent\", sense = \"over\", cite = \"1\",\n"
-        "    status = \"seen\", source = \"p\" } } }\n";
+        "    status = \"seen\", source = \"p\", behind = \"test.on\" } } }\n";
     place("model/way", MODEL);
-    home_write(&home, "jurisdictions/model/way.more.lua",
-               "looser { \"test.off\" }\nbehind \"test.on\" { \"test.limit\" }\n");
     place("example/a", "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
           "  follows = \"model/way\", figures = { [\"test.on\"] = { false, cite = \"7\" },\n"
           "  [\"test.limit\"] = { 50, cite = \"7\" } } }\n");
@@ -544,18 +541,22 @@ static void says_which_way_a_figure_goes(void **state)
     assert_string_equal(profile_figure(profile, "test.limit")->behind, "test.on");
     profile_free(profile);
     static const struct {
-        const char *part, *says;
+        const char *figure, *says;
     } wrong[] = {
-        {"looser { \"test.on\" }\n", "jurisdictions/model/way.more.lua:1: figure \"test.on\" "
-         "changes which of yes and no is stricter"},
-        {"\nstricter { \"test.limit\" }\n", "way.more.lua:2: figure \"test.limit\" is no yes or no"},
-        {"stricter { \"test.onn\" }\n", "no figure is named \"test.onn\"; the nearest is test.on"},
-        {"behind \"test.limit\" { \"test.on\" }\n", "stands behind what is no switch"},
-        {"behind \"test.onn\" { \"test.limit\" }\n", "no figure is named \"test.onn\""},
-        {"stricter { 3 }\n", "a list of names of figures expected"},
+        {"[\"test.on\"] = { false, cite = \"7\", stricter = false }",
+         "figure \"test.on\" changes which of yes and no is stricter"},
+        {"[\"test.limit\"] = { 30, cite = \"7\", stricter = true }",
+         "figure \"test.limit\" is no yes or no"},
+        {"[\"test.on\"] = { false, cite = \"7\", behind = \"test.limit\" }",
+         "stands behind what is no switch"},
+        {"[\"test.limit\"] = { 30, cite = \"7\", behind = \"test.onn\" }",
+         "no figure is named \"test.onn\""},
     };
     for (size_t i = 0; i < sizeof(wrong) / sizeof(wrong[0]); i++) {
-        home_write(&home, "jurisdictions/model/way.more.lua", wrong[i].part);
+        char text[400];
+        snprintf(text, sizeof(text), "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
+                 "  follows = \"model/way\", figures = { %s } }\n", wrong[i].figure);
+        place("example/a", text);
         assert_refused("example/a", wrong[i].says);
     }
     assert_block_refused("figures = { [\"test.required\"] = { cite = \"1\", stricter = \"yes\" } }",

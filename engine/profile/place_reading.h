@@ -1,0 +1,43 @@
+/* place_reading.h - what the files that read a place share while it is being read.
+ * Internal to the room; every function may raise.
+ */
+#ifndef EAVEMARK_PROFILE_PLACE_READING_H
+#define EAVEMARK_PROFILE_PLACE_READING_H
+
+#include "profile/place.h"
+
+#include <lua.h>
+
+/* Charges for looking through the file: C's own search is quick, but not free. */
+enum { PLACE_BYTES_A_STEP = 256 };
+
+/* What the functions of a place's file find through sandbox_of(): everything read so far,
+ * and where the next goes. */
+struct loading {
+    struct arena *arena;
+    struct problems *problems;
+    struct place *place;
+    const char *id;
+    struct block *block;  /* being read */
+    struct entry **last;  /* where its next entry goes */
+    struct entry_way **last_way;
+    const struct source *source; /* the file being run: the place's own, or a part */
+    const char *row;      /* the figure being read is this row of a table; or NULL */
+    int line;             /* where the figure being read is written; 0: to be looked for */
+    int editions;
+    size_t figures, parts, drops, said;
+};
+
+struct loading *place_loading(lua_State *lua);
+
+/* Adds a problem at this line of the file being run; raises when there were too many. */
+void place_say(lua_State *lua, int line, const char *format, ...)
+    __attribute__((format(printf, 3, 4)));
+
+/* Reads the figure on top of the stack, a table as it stands in figures { }. */
+void place_read_figure(lua_State *lua, const char *name);
+
+/* Defines `figure` for the file being run. */
+void figure_columns_define(lua_State *lua);
+
+#endif
