@@ -298,15 +298,29 @@ static const char *sense_words(enum sense sense)
     return WORDS[sense];
 }
 
+/* Which of its yes and no asks for more. */
+static const char *stricter_words(const struct figure *figure)
+{
+    static const char *const WORDS[] = {
+        [STRICTER_UNSAID] = "",
+        [STRICTER_YES] = "; yes asks for more",
+        [STRICTER_NO] = "; no asks for more",
+        [STRICTER_NEITHER] = "; neither yes nor no asks for more",
+    };
+    return WORDS[figure->stricter];
+}
+
 static void add_figure_words(const struct explanation *x, const char *name, struct text *out)
 {
     const struct figure *figure = some_figure(x, name);
     struct text line = TEXT_EMPTY;
     if (figure == NULL)
         return;
-    text_addf(&line, "%s (%s%s%s)", name, sense_words(figure->sense),
+    text_addf(&line, "%s (%s%s%s%s%s%s)", name, sense_words(figure->sense),
               figure->value.unit == NULL ? "" : ", in ",
-              figure->value.unit == NULL ? "" : figure->value.unit);
+              figure->value.unit == NULL ? "" : figure->value.unit, stricter_words(figure),
+              figure->behind == NULL ? "" : "; behind ",
+              figure->behind == NULL ? "" : figure->behind);
     text_add(out, "  ");
     page_phrase(out, 4, &line);
     for (size_t i = 0; i < x->column_count; i++)

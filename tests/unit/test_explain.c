@@ -393,6 +393,26 @@ static void makes_names_harmless(void **state)
     free(job);
 }
 
+/* A yes or no says which asks for more, a limit the switch it stands behind. */
+static void says_which_way_a_yes_goes(void **state)
+{
+    struct fixture *fixture = *state;
+    home_write(&fixture->home, "jurisdictions/example/mill.lua",
+               "jurisdiction \"example/mill\" { title = \"Mill\", invented = true,\n"
+               "  follows = \"model/test-2024\", figures = {\n"
+               "  [\"mill.free\"] = { true, sense = \"equals\", stricter = false, cite = \"1\",\n"
+               "    status = \"invented\", source = \"Mill\" },\n"
+               "  [\"mill.most\"] = { 3, unit = \"in\", sense = \"at_most\", cite = \"2\",\n"
+               "    behind = \"mill.free\", status = \"invented\", source = \"Mill\" } } }\n");
+    struct eavemark_request there = {.jurisdiction = "example/mill", .date = "2026-03-02"};
+    struct said said = explain_with(state, "mill.free", &there, EAVEMARK_TEXT);
+    assert_has(said.report, "mill.free (found must be this; no asks for more)");
+    said_free(&said);
+    said = explain_with(state, "mill.most", &there, EAVEMARK_TEXT);
+    assert_has(said.report, "mill.most (found must be at most this, in in; behind mill.free)");
+    said_free(&said);
+}
+
 static void check_list(void **state, enum eavemark_names names, const char *wanted)
 {
     struct fixture *fixture = *state;
@@ -421,6 +441,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         HERE(says_the_rule_in_words),
         HERE(learns_figures_and_facts_from_cases),
+        HERE(says_which_way_a_yes_goes),
         HERE(shows_each_edition_and_the_place),
         HERE(names_who_moves_a_figure),
         HERE(says_how_a_place_knows_its_figure),
