@@ -111,6 +111,7 @@ struct output {
     const char *path; /* as the user named it; NULL: standard output */
     char *target;     /* what to rename to, or NULL: nothing to rename */
     char *temporary;
+    int why;          /* errno of a write that failed, or 0 */
 };
 
 /* Opens path, or standard output for NULL and "-". Complains and returns -1

@@ -76,9 +76,11 @@ int output_open(struct output *output, const char *path)
  * was opened did not arrive. Standard output stays open, flushed. */
 static bool finish_stream(struct output *output)
 {
-    int why = 0;
+    int why = output->why;
     errno = 0;
-    if (fflush(output->stream) != 0 || ferror(output->stream))
+    if (why != 0) {
+        /* said when it happened */
+    } else if (fflush(output->stream) != 0 || ferror(output->stream))
         why = errno != 0 ? errno : EIO;
     if (why == 0 && output->target != NULL && fsync(fileno(output->stream)) != 0)
         why = errno;
@@ -108,7 +110,9 @@ int output_text(const char *path, const char *text)
     struct output output;
     if (output_open(&output, path) != 0)
         return -1;
-    fputs(text, output.stream);
+    errno = 0;
+    if (fputs(text, output.stream) == EOF)
+        output.why = errno; /* told when it is closed, and forgotten by then */
     return output_close(&output, true);
 }
 

@@ -3,9 +3,11 @@
 #include "base/nearest.h"
 #include "base/text.h"
 
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
+#include <unistd.h>
 
 /* Installed data may be missing in a build tree. */
 static bool holds_rules(const char *folder)
@@ -19,6 +21,23 @@ static bool holds_rules(const char *folder)
     return holds;
 }
 
+/* What was installed with this program, wherever that was: an installation may be moved,
+ * or made under another prefix than was configured. NULL: nothing. */
+static const char *data_beside_program(void)
+{
+    static char found[4096]; /* handed out; the program has one home */
+    const ssize_t length = readlink("/proc/self/exe", found, sizeof(found) - 1);
+    if (length <= 0)
+        return NULL;
+    found[length] = '\0';
+    char *slash = strrchr(found, '/');
+    const size_t room = slash == NULL ? 0 : sizeof(found) - (size_t)(slash + 1 - found);
+    if (room <= strlen(EAVEMARK_DATA_FROM_PROGRAM))
+        return NULL;
+    snprintf(slash + 1, room, "%s", EAVEMARK_DATA_FROM_PROGRAM);
+    return holds_rules(found) ? found : NULL;
+}
+
 /* An empty variable counts as none. */
 const char *settings_home(const char *option)
 {
@@ -27,6 +46,9 @@ const char *settings_home(const char *option)
         return option;
     if (environment != NULL && environment[0] != '\0')
         return environment;
+    const char *beside = data_beside_program();
+    if (beside != NULL)
+        return beside;
     return holds_rules(EAVEMARK_DATA_DIR) ? EAVEMARK_DATA_DIR : EAVEMARK_SOURCE_DIR;
 }
 

@@ -123,16 +123,34 @@ static void add_all(struct text *out, const struct field *root)
             add_topic(out, f);
 }
 
+/* A place's own words may hold anything: line by line, nothing in them steers a terminal. */
+static void add_harmless(struct text *out, const struct text *listing)
+{
+    out->failed |= listing->failed;
+    for (const char *at = text_string(listing); *at != '\0';) {
+        const size_t length = strcspn(at, "\n");
+        struct text line = TEXT_EMPTY;
+        text_add_n(&line, at, length);
+        utf8_add_printable(out, text_string(&line));
+        text_add(out, "\n");
+        out->failed |= line.failed;
+        text_free(&line);
+        at += length + (at[length] == '\n');
+    }
+}
+
 /* 0, or -1 when out of memory; 1 when there is no such topic. */
 int listing_of_fields(const struct fields *fields, const char *topic, struct text *out)
 {
-    if (topic == NULL) {
-        add_all(out, fields->root);
-        return out->failed ? -1 : 0;
-    }
-    const struct field *only = fields_child(fields->root, topic);
-    if (only == NULL)
+    struct text listing = TEXT_EMPTY;
+    const struct field *only = topic == NULL ? NULL : fields_child(fields->root, topic);
+    if (topic != NULL && only == NULL)
         return 1;
-    add_topic(out, only);
+    if (only == NULL)
+        add_all(&listing, fields->root);
+    else
+        add_topic(&listing, only);
+    add_harmless(out, &listing);
+    text_free(&listing);
     return out->failed ? -1 : 0;
 }

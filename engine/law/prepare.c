@@ -46,6 +46,12 @@ static enum stage own_stage(const cJSON *job, enum stage otherwise)
     return stage < 0 ? otherwise : (enum stage)stage;
 }
 
+/* One that is none is blamed on the command line, not on the job as well. */
+static bool date_may_be_written(const struct overrides *overrides)
+{
+    return overrides->date == NULL || date_parse(overrides->date) != 0;
+}
+
 /* A bad --date is said here; a bad date in the job is said with all else that is wrong
  * with it. */
 static const struct law *find_law(struct laws *laws, const cJSON *job,
@@ -54,10 +60,10 @@ static const struct law *find_law(struct laws *laws, const cJSON *job,
 {
     const char *id = text_field(job, "jurisdiction"), *day = text_field(job, "date");
     const long date = day == NULL ? 0 : date_parse(day);
-    if (overrides->date != NULL && date == 0)
+    if (!date_may_be_written(overrides))
         problem_at(problems, PROBLEM_JOB, "--date", NULL, "\"%s\" is not a date (YYYY-MM-DD)",
                    overrides->date);
-    if (id == NULL || date == 0)
+    if (id == NULL || date == 0 || !date_may_be_written(overrides))
         return NULL;
     return laws_find(laws, id, date, file, problems);
 }
@@ -129,7 +135,8 @@ struct prepared prepare_job(struct laws *laws, cJSON *job, const struct override
     struct prepared ready = {.stage = asked_stage(overrides, problems)};
     const struct law *own = own_law(laws, job, overrides, problems);
     write_override(job, "jurisdiction", overrides->jurisdiction, problems);
-    write_override(job, "date", overrides->date, problems);
+    if (date_may_be_written(overrides))
+        write_override(job, "date", overrides->date, problems);
     /* --stage narrows the rules; it is the job's own word only if it has none. */
     if (ready.stage >= 0 && text_field(job, "stage") == NULL)
         write_override(job, "stage", overrides->stage, problems);

@@ -22,6 +22,7 @@ enum {
     PLACE_DROPS_MOST = 2000,
     PLACE_SET_MOST = 200,     /* members */
     PLACE_PROBLEMS_MOST = 200,
+    PLACE_NUMBER_MOST = 1000 * 1000 * 1000, /* of any figure; days are 99991231 at most */
 };
 
 /* A figure as one place gives it; parts left out are NULL, or none. */

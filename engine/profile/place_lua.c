@@ -161,6 +161,8 @@ static struct value read_set(lua_State *lua, int index, const char *name, int li
         lua_rawgeti(lua, index, (lua_Integer)i + 1);
         if (lua_type(lua, -1) != LUA_TSTRING)
             place_say(lua, line, "figure \"%s\": a set holds texts only", name);
+        else if (strlen(lua_tostring(lua, -1)) != lua_rawlen(lua, -1))
+            place_say(lua, line, "figure \"%s\": a member of a set holds a zero byte", name);
         set[i] = lua_type(lua, -1) == LUA_TSTRING ? copy_string(lua, -1) : "";
         lua_pop(lua, 1);
     }
@@ -178,6 +180,9 @@ static struct value take_value(lua_State *lua, const char *name, int line)
     case LUA_TNUMBER:
         value.kind = VALUE_NUMBER;
         value.number = lua_tonumber(lua, -1);
+        if (isfinite(value.number) && fabs(value.number) > PLACE_NUMBER_MOST)
+            place_say(lua, line, "figure \"%s\" is out of range: no figure of a code is so large",
+                      name);
         if (!isfinite(value.number))
             place_say(lua, line, "figure \"%s\" is not a finite number", name);
         break;

@@ -284,6 +284,21 @@ static const char *code_name(const struct resolving *r, size_t level)
     return block->code != NULL ? block->code : block->title;
 }
 
+/* Days are written as numbers, 20260302; 0 is none. */
+static bool is_no_day(const struct value *value, const char *unit)
+{
+    char written[16];
+    if (value->kind != VALUE_NUMBER || unit == NULL || strcmp(unit, "date") != 0
+        || value->number == 0)
+        return false;
+    if (!(value->number >= 10000101 && value->number <= 99991231))
+        return true;
+    date_write((long)value->number, written);
+    return (double)date_parse(written) != value->number;
+}
+
+static const char NO_DAY[] = "is no day: write 20260302 for the second of March 2026";
+
 /* A figure nobody below gives: it must say everything. */
 static bool figure_is_whole(struct resolving *r, size_t level, const struct entry *entry)
 {
@@ -294,6 +309,10 @@ static bool figure_is_whole(struct resolving *r, size_t level, const struct entr
         : entry->source == NULL                           ? "a source"
         : entry->value.kind == VALUE_NUMBER && entry->value.unit == NULL ? "a unit"
                                                           : NULL;
+    if (missing == NULL && is_no_day(&entry->value, entry->value.unit)) {
+        say_figure(r, entry, NO_DAY, "");
+        return false;
+    }
     if (missing == NULL)
         return true;
     struct nearest nearest;
@@ -390,6 +409,8 @@ static bool figure_may_move(struct resolving *r, size_t level, const struct entr
                    figure->value.unit == NULL ? "none" : figure->value.unit);
     else if (entry->value.kind != VALUE_NONE && entry->value.kind != figure->value.kind)
         say_figure(r, entry, "changes its kind of value", " (number, true/false or set)");
+    else if (is_no_day(&entry->value, figure->value.unit))
+        say_figure(r, entry, NO_DAY, "");
     else if (entry->cite == NULL)
         say_figure(r, entry, "has no citation: write cite = \"...\"", "");
     else if (!bound_fits(figure, entry))
