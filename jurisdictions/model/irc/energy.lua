@@ -88,7 +88,12 @@ figure "energy.low_deck_R_least" { 14, "N1102", unit = "R", sense = "at_least", 
   behind = "energy.low_deck_R_required" }
 figure "energy.low_deck_R_existing_least" { 10, "N1102", unit = "R", sense = "at_least",
   practice = STATE, behind = "energy.low_deck_R_required" }
-figure "energy.opened_R_required" { false, "N1102", sense = "equals", seen = NO_DUTY,
+-- N1109.1.1 of 2018 and N1111.1.1 of 2021 have a roof without insulation in its rafter
+-- spaces insulated when reroofing lays it bare; 2024 (N1111.1.1.2) lets off where the
+-- insulation lies below the deck.
+figure "energy.opened_R_required" { false, "N1109.1.1, N1111.1.1", sense = "equals",
+  seen = "state code texts on the editions of 2018 to 2024: such a duty for bare rafter "
+    .. "spaces; off until a place looks at it",
   read_in = SINCE_2018, stricter = true }
 
 figure "energy.opened_R_least" { 38, "N1102", unit = "R", sense = "at_least",
