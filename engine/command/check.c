@@ -50,6 +50,8 @@ unsigned check_options(const struct check *check)
         | (check->all ? EAVEMARK_ALL : 0u);
 }
 
+/* Whatever happens, problems are not NULL afterwards unless even that took more memory
+ * than there is. */
 void check_run(const struct check *check, struct check_outcome *out)
 {
     const struct eavemark_request request = {

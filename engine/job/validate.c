@@ -37,6 +37,7 @@ bool validate_full(const struct validation *check)
 const char *validate_quoted(struct validation *check, const char *text)
 {
     const size_t length = strlen(text);
+    /* Cut within 60 bytes, never within a character. */
     const size_t shown = path_quotable(text, length, 60);
     const char *quoted = arena_format(&check->arena, "\"%.*s%s\"", (int)shown, text,
                                       shown < length ? "..." : "");
@@ -66,6 +67,7 @@ static void add_place(struct text *out, const char *path)
     }
 }
 
+/* The first of several, and those after it. */
 static void add_choice_word(struct text *out, size_t index)
 {
     text_add(out, index == 0 ? "; did you mean " : " or ");
@@ -110,6 +112,7 @@ static void report_unknown(struct validation *check, const struct field *parent,
 {
     if (is_known_elsewhere(check, parent, name))
         return;
+    /* Where some place's fields could not be read, an unknown name may be one of those. */
     if (check->fields->partial && fields_nearest_child(parent, name) == NULL)
         return;
     struct text hint = TEXT_EMPTY;
@@ -128,6 +131,7 @@ static void check_stage(struct validation *check, const struct field *field)
                         field->stage, stage_word(check->reached));
 }
 
+/* null is how some programs write that they do not know. */
 static bool is_absent(const cJSON *node)
 {
     return node == NULL || cJSON_IsNull(node);

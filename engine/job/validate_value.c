@@ -19,6 +19,7 @@ static bool is_finite_number(const cJSON *node)
     return cJSON_IsNumber(node) && isfinite(node->valuedouble);
 }
 
+/* To the letter: a near miss is reported with the choice that is near. */
 static bool is_choice(const cJSON *node, const struct field *field)
 {
     if (!cJSON_IsString(node))
@@ -45,6 +46,8 @@ static bool items_fit(const cJSON *list, const struct field *field)
     return field->type != FIELD_NUMBERS || list->child != NULL;
 }
 
+/* The same as validate_value finds, without a word about it: for readers of a job, which
+ * must take nothing that does not fit. */
 bool validate_value_fits(const cJSON *node, const struct field *field)
 {
     double rise = 0;
@@ -114,6 +117,8 @@ static void write_range(const struct field *field, const char *unit, char out[20
     number_write_unit(field->most, unit, most);
     out[0] = '\0';
     if (field->has_least && field->has_most && field->least != field->most) {
+        /* The unit once, behind the greater: "0 to 6 layers". A slope's is part of the
+         * number: "2:12 to 24:12". */
         if (unit == NULL || strcmp(unit, "rise_in_12") != 0)
             number_write(field->least, unit, least);
         snprintf(out, 200, "%s to %s", least, most);
@@ -126,6 +131,7 @@ static void write_range(const struct field *field, const char *unit, char out[20
     }
 }
 
+/* All of them, however many: whoever misspelled one wants to see the list. */
 static const char *choices_said(struct validation *check, const struct field *field)
 {
     struct text list = TEXT_EMPTY;
@@ -148,6 +154,7 @@ static const char *number_expected(struct validation *check, const struct field 
     return said == NULL ? kind : said;
 }
 
+/* As an example rather than a rule where the way of writing is meant. */
 static const char *expected_said(struct validation *check, const struct field *field)
 {
     const char *said = NULL;
@@ -195,6 +202,7 @@ static void check_number(struct validation *check, double value, const struct fi
                     field->type == FIELD_SLOPE ? ":12" : "", range);
 }
 
+/* The range of a text or a list bounds its length. */
 static void check_length(struct validation *check, size_t length, const struct field *field,
                          const char *what)
 {
@@ -221,6 +229,7 @@ static void check_choice(struct validation *check, const char *text, const struc
                     choices_said(check, field), validate_hint(check, near ? nearest.name : NULL));
 }
 
+/* The wrong JSON type: nothing more is said of the value. */
 static void report_type(struct validation *check, const cJSON *node, const struct field *field)
 {
     validate_report(check, "found %s; %s expected", found_said(check, node),
@@ -262,6 +271,7 @@ static void check_text(struct validation *check, const cJSON *node, const struct
 {
     const char *text = node->valuestring;
     double rise = 0;
+    /* Characters as people count them, not bytes. */
     if (field->type == FIELD_TEXT)
         check_length(check, utf8_columns(text), field, "character");
     else if (field->type == FIELD_CHOICE)
@@ -275,6 +285,7 @@ static void check_text(struct validation *check, const cJSON *node, const struct
                         expected_said(check, field));
 }
 
+/* A whole number may be written 3.0. */
 static void check_numeric(struct validation *check, const cJSON *node, const struct field *field)
 {
     char found[64], range[200];

@@ -44,7 +44,7 @@ static bool is_read_otherwise(const struct judging *judging, const struct figure
         && figure->rival.kind != VALUE_NONE && strcmp(figure->disputed, judging->reading) == 0;
 }
 
-const struct value *judging_figure(struct judging *judging, const struct figure *figure)
+const struct value *ask_figure(struct judging *judging, const struct figure *figure)
 {
     record_figure(judging, figure);
     tell_probe(judging, figure);

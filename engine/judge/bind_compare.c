@@ -9,8 +9,6 @@
 #include <lua.h>
 
 #include <math.h>
-#include <stdarg.h>
-#include <stdio.h>
 #include <string.h>
 
 static const char JUDGEMENT_KEY = 'j'; /* registry: the metatable of judgements */
@@ -20,9 +18,9 @@ static const char JUDGEMENT_KEY = 'j'; /* registry: the metatable of judgements 
 static void push_held(lua_State *lua, struct judgement *judgement, const double *numbers,
                       size_t count)
 {
-    judgement_name_makers(judging_of(lua), judgement);
+    maker_find(judging_of(lua), judgement);
     judgement = judgement_held_to(judging_of(lua), judgement, numbers, count);
-    check_arena(lua);
+    bind_check_arena(lua);
     if (judgement == NULL)
         luaL_error(lua, "the figure's other bound cannot be judged");
     /* The judgement itself is the arena's: it outlives the heap, the userdata does not. */
@@ -32,13 +30,13 @@ static void push_held(lua_State *lua, struct judgement *judgement, const double 
     lua_setmetatable(lua, -2);
 }
 
-void push_judgement(lua_State *lua, struct judgement *judgement)
+void bind_push_judgement(lua_State *lua, struct judgement *judgement)
 {
     push_held(lua, judgement, NULL, 0);
 }
 
 /* Only the metatable tells whose a userdata is; rules have no way to set one. */
-struct judgement *to_judgement(lua_State *lua, int index)
+struct judgement *bind_to_judgement(lua_State *lua, int index)
 {
     void *data = lua_touserdata(lua, index);
     if (data == NULL || lua_islightuserdata(lua, index) || !lua_getmetatable(lua, index))
@@ -52,9 +50,9 @@ struct judgement *to_judgement(lua_State *lua, int index)
 static struct judgement *new_judgement(lua_State *lua, enum sense sense)
 {
     /* Before anything is allocated: the arena has no limit of its own. */
-    count_said(lua, sizeof(struct judgement));
+    bind_charge_output(lua, sizeof(struct judgement));
     struct judgement *judgement = judgement_new(judging_of(lua), sense);
-    check_arena(lua);
+    bind_check_arena(lua);
     return judgement;
 }
 
@@ -74,7 +72,7 @@ static struct value number_value(double number, const char *unit)
 
 /* What a rule puts into a finding outlives the sandbox's own memory limit, so
  * it is bounded here: in length, and by charging for every piece. */
-enum { TEXT_LONGEST = 4000, TEXT_STEPS = 100 };
+enum { TEXT_LONGEST = 4000 };
 
 /* A text of Lua's, looked at but not copied. */
 static const char *checked_text(lua_State *lua, int index)
@@ -84,7 +82,7 @@ static const char *checked_text(lua_State *lua, int index)
     if (length > TEXT_LONGEST)
         luaL_error(lua, "a text of more than %d bytes does not belong in a finding", TEXT_LONGEST);
     sandbox_charge(lua, TEXT_STEPS);
-    count_said(lua, length);
+    bind_charge_output(lua, length);
     return text;
 }
 
@@ -93,7 +91,7 @@ static const char *keep_text(lua_State *lua, int index)
     if (lua_isnoneornil(lua, index))
         return NULL;
     const char *text = arena_copy(judging_of(lua)->arena, checked_text(lua, index));
-    check_arena(lua);
+    bind_check_arena(lua);
     return text;
 }
 
@@ -104,7 +102,7 @@ static struct value keep_set(lua_State *lua, int index)
     struct value value = {.kind = VALUE_SET, .set_count = (size_t)lua_rawlen(lua, index)};
     sandbox_charge(lua, value.set_count);
     const char **set = arena_array(judging_of(lua)->arena, value.set_count + 1, sizeof(*set));
-    check_arena(lua);
+    bind_check_arena(lua);
     for (size_t i = 0; i < value.set_count; i++) {
         lua_rawgeti(lua, index, (lua_Integer)i + 1);
         if (lua_type(lua, -1) != LUA_TSTRING)
@@ -154,7 +152,7 @@ static int compare_numbers(lua_State *lua, enum sense sense,
     judgement->met = met(found, limit, unit);
     judgement->found = number_value(found, unit);
     judgement->required = number_value(limit, unit);
-    push_judgement(lua, judgement);
+    bind_push_judgement(lua, judgement);
     return 1;
 }
 
@@ -182,7 +180,7 @@ static int equals(lua_State *lua)
     if (judgement->found.kind == VALUE_SET)
         return luaL_error(lua, "equals: sets are compared with one_of or none_of");
     judgement->met = lua_rawequal(lua, 1, 2);
-    push_judgement(lua, judgement);
+    bind_push_judgement(lua, judgement);
     return 1;
 }
 
@@ -194,7 +192,7 @@ static int one_of(lua_State *lua)
     judgement->required = keep_set(lua, 2);
     judgement->found = keep_value(lua, 1, NULL);
     judgement->met = set_has(&judgement->required, found);
-    push_judgement(lua, judgement);
+    bind_push_judgement(lua, judgement);
     return 1;
 }
 
@@ -218,7 +216,7 @@ static int none_of(lua_State *lua)
     else
         return luaL_argerror(lua, 1, "a text or a list of texts expected");
     judgement->required = banned;
-    push_judgement(lua, judgement);
+    bind_push_judgement(lua, judgement);
     return 1;
 }
 
@@ -229,9 +227,9 @@ static int shown(lua_State *lua)
     const char *what = keep_text(lua, 2);
     struct judgement *judgement =
         judgement_of_duty(judging_of(lua), lua_toboolean(lua, 1), what);
-    check_arena(lua);
-    count_said(lua, sizeof(*judgement));
-    push_judgement(lua, judgement);
+    bind_check_arena(lua);
+    bind_charge_output(lua, sizeof(*judgement));
+    bind_push_judgement(lua, judgement);
     return 1;
 }
 
@@ -244,9 +242,9 @@ static int has_all(lua_State *lua)
     /* Each of one is looked for in all of the other. */
     sandbox_charge(lua, found.set_count * required.set_count);
     struct judgement *judgement = judgement_of_all(judging_of(lua), &found, &required, what);
-    check_arena(lua);
-    count_said(lua, sizeof(*judgement) + 2 * strlen(judgement->duty));
-    push_judgement(lua, judgement);
+    bind_check_arena(lua);
+    bind_charge_output(lua, sizeof(*judgement) + 2 * strlen(judgement->duty));
+    bind_push_judgement(lua, judgement);
     return 1;
 }
 
@@ -261,9 +259,9 @@ static double *keep_numbers(lua_State *lua, size_t *count)
         sandbox_signal(lua);
     }
     sandbox_charge(lua, *count);
-    count_said(lua, *count * sizeof(double));
+    bind_charge_output(lua, *count * sizeof(double));
     double *numbers = arena_array(judging->arena, *count, sizeof(*numbers));
-    check_arena(lua);
+    bind_check_arena(lua);
     for (size_t i = 0; i < *count; i++) {
         lua_rawgeti(lua, 1, (lua_Integer)i + 1);
         numbers[i] = check_finite(lua, -1, "a measured value");
@@ -289,11 +287,11 @@ static int push_compared(lua_State *lua, struct judgement *judgement, const doub
                          size_t count)
 {
     enum { KEPT = 1024 }; /* the judgement, and its line of arithmetic */
-    check_arena(lua);
+    bind_check_arena(lua);
     if (judgement == NULL)
         return luaL_error(lua, "the measured list cannot be judged");
     sandbox_charge(lua, TEXT_STEPS);
-    count_said(lua, KEPT);
+    bind_charge_output(lua, KEPT);
     push_held(lua, judgement, numbers, count);
     return 1;
 }
@@ -342,13 +340,14 @@ static int all_of(lua_State *lua)
     luaL_argcheck(lua, count > 0, 1, "a judgement expected");
     int chosen = 1;
     for (int i = 1; i <= count; i++)
-        luaL_argcheck(lua, to_judgement(lua, i) != NULL, i, "a judgement expected");
+        luaL_argcheck(lua, bind_to_judgement(lua, i) != NULL, i, "a judgement expected");
     for (int i = 2; i <= count; i++) {
-        struct judgement *before = to_judgement(lua, chosen), *next = to_judgement(lua, i);
+        struct judgement *before = bind_to_judgement(lua, chosen);
+        struct judgement *next = bind_to_judgement(lua, i);
         if (judgement_of_both(judging_of(lua), before, next) == next)
             chosen = i;
     }
-    check_arena(lua);
+    bind_check_arena(lua);
     lua_pushvalue(lua, chosen);
     return 1;
 }
@@ -363,7 +362,7 @@ static int any_of(lua_State *lua)
         lua_pushvalue(lua, i);
         if (lua_isfunction(lua, -1))
             lua_call(lua, 0, 1);
-        const struct judgement *judgement = to_judgement(lua, -1);
+        const struct judgement *judgement = bind_to_judgement(lua, -1);
         luaL_argcheck(lua, judgement != NULL, i, "a judgement expected");
         if (judgement->met || i == count)
             return 1;
@@ -374,7 +373,7 @@ static int any_of(lua_State *lua)
 
 static struct judgement *check_judgement(lua_State *lua)
 {
-    struct judgement *judgement = to_judgement(lua, 1);
+    struct judgement *judgement = bind_to_judgement(lua, 1);
     luaL_argcheck(lua, judgement != NULL, 1, "a judgement expected");
     return judgement;
 }
@@ -386,10 +385,10 @@ static const char *join(lua_State *lua, const char *before, const char *more)
     struct arena *arena = judging_of(lua)->arena;
     if (before != NULL && strlen(before) > TEXT_LONGEST)
         luaL_error(lua, "a text of more than %d bytes does not belong in a finding", TEXT_LONGEST);
-    count_said(lua, before == NULL ? 0 : strlen(before));
+    bind_charge_output(lua, before == NULL ? 0 : strlen(before));
     const char *text = before == NULL ? arena_copy(arena, more)
                                       : arena_format(arena, "%s %s", before, more);
-    check_arena(lua);
+    bind_check_arena(lua);
     return text;
 }
 
@@ -409,19 +408,6 @@ static int add_say(lua_State *lua)
     judgement->say = join(lua, judgement->say, checked_text(lua, 2));
     lua_settop(lua, 1);
     return 1;
-}
-
-void record_work(lua_State *lua, const char *format, ...)
-{
-    char line[1024];
-    va_list args;
-    va_start(args, format);
-    vsnprintf(line, sizeof(line), format, args);
-    va_end(args);
-    sandbox_charge(lua, TEXT_STEPS);
-    count_said(lua, strlen(line));
-    record_work_line(judging_of(lua), "%s", line);
-    check_arena(lua);
 }
 
 /* work "...": a line of arithmetic in the rule's own words. */

@@ -51,6 +51,8 @@ static int declare_start(lua_State *lua)
     lua_settop(lua, 1);
     lua_Debug about;
     lua_Integer line = 0;
+    /* The caller's line, where the declaration begins; that of the second call may be its
+     * last. */
     if (lua_getstack(lua, 1, &about) && lua_getinfo(lua, "l", &about))
         line = about.currentline;
     lua_pushinteger(lua, line);
@@ -79,6 +81,7 @@ int declare_line(lua_State *lua)
     return (int)lua_tointeger(lua, lua_upvalueindex(2));
 }
 
+/* Names the declaration: the line alone may be that of a helper. */
 int declare_refuse(lua_State *lua, const char *format, ...)
 {
     char message[400];

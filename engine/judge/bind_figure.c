@@ -30,8 +30,8 @@ static int figure(lua_State *lua)
     const struct figure *found = profile_figure(judging->book->profile, name);
     if (found == NULL)
         return no_such_figure(lua, name);
-    const struct value *value = judging_figure(judging, found);
-    check_arena(lua);
+    const struct value *value = ask_figure(judging, found);
+    bind_check_arena(lua);
     switch (value->kind) {
     case VALUE_NUMBER:
         lua_pushnumber(lua, marks_give_figure(lua, found, value->number));
@@ -57,7 +57,7 @@ static int figure(lua_State *lua)
 
 /* Handed to each function as its second argument. Functions that may read facts only are
  * not given it. */
-void push_figure_function(lua_State *lua)
+void bind_push_figure_function(lua_State *lua)
 {
     lua_pushcfunction(lua, figure);
 }

@@ -6,14 +6,11 @@
 
 #include "base/nearest.h"
 #include "job/path.h"
-#include "job/validate.h"
 #include "job/slope.h"
 
 #include <lauxlib.h>
 #include <lua.h>
 
-#include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
 
 /* Each read keeps a pointer in the result's memory: it is charged for. */
@@ -30,49 +27,20 @@ struct judging *judging_of(lua_State *lua)
 }
 
 /* The total is only counted here; whoever starts the next rule looks at it. */
-void count_said(lua_State *lua, size_t bytes)
+void bind_charge_output(lua_State *lua, size_t bytes)
 {
     struct judging *judging = judging_of(lua);
-    judging->said += bytes;
-    judging->said_by_rule += bytes;
-    if (judging->said_by_rule > SAID_BY_RULE_MOST)
+    judging->output += bytes;
+    judging->output_of_rule += bytes;
+    if (judging->output_of_rule > OUTPUT_OF_RULE_MOST)
         luaL_error(lua, "the rule has said more than %d KB about this job",
-                   SAID_BY_RULE_MOST / 1024);
+                   OUTPUT_OF_RULE_MOST / 1024);
 }
 
-void check_arena(lua_State *lua)
+void bind_check_arena(lua_State *lua)
 {
     if (judging_of(lua)->arena->failed)
         luaL_error(lua, "out of memory");
-}
-
-struct node node_child(struct judging *judging, const struct node *parent,
-                       const struct field *child)
-{
-    struct node node = {.field = child};
-    node.pointer = path_key(judging->arena, parent->pointer, child->name);
-    if (parent->json != NULL)
-        node.json = cJSON_GetObjectItemCaseSensitive(parent->json, child->name);
-    if (node.json != NULL && !validate_value_fits(node.json, child))
-        node.json = NULL;
-    return node;
-}
-
-/* The first one asked for that is absent is kept: where nothing else was read, that is
- * the fact to ask for. */
-void record_known(struct judging *judging, const struct node *node)
-{
-    record_read(judging, node);
-    if (node->json != NULL || judging->record.unsaid != NULL)
-        return;
-    judging->record.unsaid = node->field;
-    judging->record.unsaid_pointer = node->pointer;
-}
-
-void record_read(struct judging *judging, const struct node *node)
-{
-    judging->record.said |= node->json != NULL;
-    strings_add_once(&judging->record.reads, judging->arena, node->pointer);
 }
 
 /* Ends the call: the job lacks this. */
@@ -86,7 +54,7 @@ static int lacks(lua_State *lua, const struct node *node)
 
 /* The node is copied into Lua's heap. Its pointer stays in the arena, its JSON in the
  * job; both outlive the call. */
-void push_node(lua_State *lua, struct node node)
+void bind_push_node(lua_State *lua, struct node node)
 {
     struct node *kept = lua_newuserdatauv(lua, sizeof(node), 0);
     *kept = node;
@@ -114,67 +82,13 @@ static struct node *check_node(lua_State *lua, int index)
     return node;
 }
 
-static const char *item_text(const struct node *item, const char *key)
-{
-    const cJSON *text = cJSON_GetObjectItemCaseSensitive(item->json, key);
-    return cJSON_IsString(text) ? text->valuestring : NULL;
-}
-
-/* An item without a name goes by its place in the list, counted from one as people count. */
-const char *node_name(const struct judging *judging, const struct node *node)
-{
-    if (!node->item)
-        return NULL;
-    const char *name = item_text(node, "name");
-    if (name != NULL && name[0] != '\0')
-        return arena_copy(judging->arena, name); /* findings outlive the job */
-    const char *slash = strrchr(node->pointer, '/');
-    return arena_format(judging->arena, "%s %lu", node->field->name,
-                        slash == NULL ? 0 : strtoul(slash + 1, NULL, 10) + 1);
-}
-
-/* The list that a reference points into: a path of plain names. */
-static struct node referred_list(struct judging *judging, const char *path)
-{
-    struct node node = {.json = judging->job, .field = judging->book->fields.root, .pointer = ""};
-    char part[128];
-    while (*path != '\0') {
-        const size_t length = strcspn(path, ".");
-        /* A name that is cut short here is no field's. */
-        snprintf(part, sizeof(part), "%.*s", (int)length, path);
-        const struct field *child = fields_child(node.field, part);
-        if (child == NULL)
-            return (struct node){0};
-        node = node_child(judging, &node, child);
-        path += length + (path[length] == '.');
-    }
-    return node;
-}
-
-bool node_referred(struct judging *judging, const struct node *reference, struct node *out)
-{
-    const struct node list = referred_list(judging, reference->field->refers);
-    size_t index = 0;
-    const cJSON *item = NULL;
-    cJSON_ArrayForEach(item, list.json) {
-        const cJSON *name = cJSON_GetObjectItemCaseSensitive(item, "name");
-        if (cJSON_IsString(name) && strcmp(name->valuestring, reference->json->valuestring) == 0) {
-            *out = (struct node){item, list.field, true,
-                                 path_item(judging->arena, list.pointer, index)};
-            return true;
-        }
-        index++;
-    }
-    return false;
-}
-
 /* A reference to an item that the job does not have lacks, like an absent one. */
 static int push_referred(lua_State *lua, const struct node *reference)
 {
     struct node item;
     if (!node_referred(judging_of(lua), reference, &item))
         return lacks(lua, reference);
-    push_node(lua, item);
+    bind_push_node(lua, item);
     return 1;
 }
 
@@ -210,7 +124,7 @@ static int push_value(lua_State *lua, const struct node *node)
     switch (node->field->type) {
     case FIELD_GROUP:
     case FIELD_LIST:
-        push_node(lua, *node);
+        bind_push_node(lua, *node);
         return 1;
     case FIELD_TEXT:
     case FIELD_CHOICE:
@@ -268,10 +182,10 @@ static int index_list(lua_State *lua, const struct node *list)
         return 1;
     }
     const char *pointer = path_item(judging->arena, list->pointer, (size_t)at - 1);
-    check_arena(lua);
-    judging->said += strlen(pointer);
-    push_node(lua, (struct node){cJSON_GetArrayItem(list->json, (int)at - 1), list->field, true,
-                                 pointer});
+    bind_check_arena(lua);
+    judging->output += strlen(pointer);
+    bind_push_node(lua, (struct node){cJSON_GetArrayItem(list->json, (int)at - 1), list->field,
+                                      true, pointer});
     return 1;
 }
 
@@ -281,8 +195,8 @@ static struct node read_child(lua_State *lua, const struct node *node, const str
     sandbox_charge(lua, READ_STEPS);
     struct judging *judging = judging_of(lua);
     const struct node child = node_child(judging, node, field);
-    check_arena(lua);
-    judging->said += strlen(child.pointer);
+    bind_check_arena(lua);
+    judging->output += strlen(child.pointer);
     return child;
 }
 
@@ -297,7 +211,7 @@ static int node_index(lua_State *lua)
     const struct field *field = child_field(lua, node, lua_tostring(lua, 2));
     const struct node child = read_child(lua, node, field);
     if (field->type == FIELD_GROUP) { /* its fields say what is lacking */
-        push_node(lua, child);
+        bind_push_node(lua, child);
         return 1;
     }
     record_read(judging, &child);
@@ -326,7 +240,7 @@ static int known(lua_State *lua)
     const struct field *field = child_field(lua, node, luaL_checkstring(lua, 2));
     const struct node child = read_child(lua, node, field);
     record_known(judging, &child);
-    check_arena(lua);
+    bind_check_arena(lua);
     lua_pushboolean(lua, child.json != NULL);
     return 1;
 }
@@ -339,7 +253,7 @@ static int as_written(lua_State *lua)
     const struct field *field = child_field(lua, node, luaL_checkstring(lua, 2));
     const struct node child = read_child(lua, node, field);
     record_read(judging, &child);
-    check_arena(lua);
+    bind_check_arena(lua);
     if (child.json == NULL)
         return lacks(lua, &child);
     if (!cJSON_IsString(child.json))
@@ -361,7 +275,7 @@ static int cannot_tell(lua_State *lua)
 {
     struct judging *judging = judging_of(lua);
     judging->record.cannot_tell = arena_format(judging->arena, "%.1000s", luaL_checkstring(lua, 1));
-    check_arena(lua);
+    bind_check_arena(lua);
     return sandbox_signal(lua);
 }
 
@@ -374,7 +288,7 @@ static int not_known(lua_State *lua)
     judging->record.cannot_tell =
         arena_format(judging->arena, "What this place asks was not read: %.1000s",
                      luaL_checkstring(lua, 1));
-    check_arena(lua);
+    bind_check_arena(lua);
     return sandbox_signal(lua);
 }
 

@@ -37,6 +37,7 @@ static struct card_part *read_card_part(lua_State *lua)
     return part;
 }
 
+/* Cards are read as they are laid out: parts in order, names in order. */
 static int finish_card(lua_State *lua)
 {
     luaL_checktype(lua, 1, LUA_TTABLE);

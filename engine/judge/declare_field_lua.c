@@ -64,6 +64,7 @@ static int finish_field(lua_State *lua)
     spec.answer = declare_text(lua, "answer");
     if (strlen(spec.ask) > ASK_LONGEST)
         return declare_refuse(lua, "the question is longer than 1000 bytes");
+    /* The engine's own constant, so that it need not be kept. */
     spec.stage = stage_word(declare_stage(lua, declare_need_text(lua, "stage")));
     spec.file = reading->file;
     spec.required = declare_flag(lua, "required");
@@ -71,6 +72,8 @@ static int finish_field(lua_State *lua)
     read_range(lua, &spec);
     read_choices(lua, &spec);
     const char *why = "out of memory";
+    /* fields_add copies name and file; what the spec points to was charged for when it
+     * was kept. */
     sandbox_charge_kept(lua, sizeof(spec) + 2 * strlen(declare_name(lua)) + strlen(spec.file) + 3);
     if (reading->fields_only && fields_find(&reading->book->fields, declare_name(lua)) != NULL)
         return 0; /* two places may ask for the same thing */

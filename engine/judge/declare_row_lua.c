@@ -13,6 +13,8 @@
 
 #include <string.h>
 
+/* row_each_condition walks all conditions of one row with a stack that holds these and
+ * more. */
 enum { CONDITIONS_OF_ONE = 64, CONDITIONS_DEEPEST = 8, ALSO_MOST = 8 };
 
 /* A demand being read. Past a switch that the place leaves off nothing is ever looked
@@ -274,6 +276,7 @@ static void read_some(lua_State *lua, struct reading_row *reading, struct condit
         declare_refuse(lua, "some: %s is no list", list->path);
     if (reading->scope.depth == FACT_DEEPEST_SCOPE)
         declare_refuse(lua, "some: too many lists within lists");
+    /* While the parts are read, their paths may go through this list. */
     reading->scope.lists[reading->scope.depth++] = list;
     read_parts(lua, reading, condition, 2);
     reading->scope.depth--;
@@ -293,6 +296,8 @@ static const struct {
     {"inspected", WHEN_INSPECTED, false, VALUE_NONE},
 };
 
+/* The words are functions that give tables { condition = word, ... }: see
+ * bind_condition.c. */
 static void read_kind(lua_State *lua, struct reading_row *reading, struct condition *condition,
                       const char *word)
 {
@@ -330,6 +335,7 @@ static void read_kind(lua_State *lua, struct reading_row *reading, struct condit
         if (condition->kind == WHEN_NO && condition->part_count != 1)
             declare_refuse(lua, "no takes one condition");
         break;
+    /* Off here with no source that has it on: what follows can never be asked. */
     case WHEN_ON:
         reading->dormant |= !optional && condition->figure != NULL
             && !condition->figure->value.yes && condition->figure->rival.kind == VALUE_NONE;
@@ -350,6 +356,7 @@ static void read_condition(lua_State *lua, struct reading_row *reading,
 {
     if (++reading->conditions > CONDITIONS_OF_ONE || ++reading->depth > CONDITIONS_DEEPEST)
         declare_refuse(lua, "too many conditions for one rule");
+    /* For each level of conditions within conditions. */
     luaL_checkstack(lua, 6, "conditions");
     if (lua_isfunction(lua, -1)) {
         condition->kind = WHEN_FUNCTION;

@@ -16,6 +16,7 @@ static void check_rule_id(lua_State *lua, const char *id)
     const char *dot = strchr(id, '.');
     if (dot == NULL || dot == id || dot[1] == '\0' || strlen(id) > 80)
         declare_refuse(lua, "a rule is named topic.thing");
+    /* Against Lua's own length: a zero byte in the name would cut it short in C. */
     if (strspn(id, "abcdefghijklmnopqrstuvwxyz0123456789_.") != lua_rawlen(lua, lua_upvalueindex(1))
         || strchr(dot + 1, '.') != NULL)
         declare_refuse(lua, "a rule's name holds a-z, 0-9, _ and one dot");
@@ -24,6 +25,7 @@ static void check_rule_id(lua_State *lua, const char *id)
             declare_refuse(lua, "is already a rule, in %s", r->file);
 }
 
+/* By name: reports list rules in this order, whichever file they are of. */
 static void rule_insert(struct rulebook *book, struct rule *rule)
 {
     struct rule **at = &book->rules;
@@ -127,6 +129,7 @@ static int finish_impossible(lua_State *lua)
     snprintf(path, sizeof(path), "%s%s%s",
              check->per_depth > 0 ? check->per[check->per_depth - 1]->path : "",
              check->per_depth > 0 ? "[]." : "", check->at);
+    /* Looked up now: a check that points nowhere would be found out only when it strikes. */
     if (fields_find(&book->fields, path) == NULL)
         return declare_refuse(lua, "at: there is no field \"%s\"", path);
     if (check->asks_back && fields_find(&book->fields, "as_meant[].at") == NULL)

@@ -10,7 +10,7 @@ static const char *const WORDS[OUTCOME_COUNT] = {
 };
 
 /* index: which bit of finding.why. */
-const char *why_word(int index)
+const char *finding_why_word(int index)
 {
     static const char *const WHYS[WHY_COUNT] = {"practice", "unconfirmed", "disputed", "advice",
                                                 "place"};

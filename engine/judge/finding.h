@@ -42,7 +42,7 @@ enum why {
 enum { WHY_COUNT = 5 };
 
 /* "practice" ... of the flag 1 << index. */
-const char *why_word(int index);
+const char *finding_why_word(int index);
 
 /* Who can answer what is open. */
 enum ask {

@@ -17,6 +17,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* Inside the sandbox. Errors raised here are the rule's, and are told with its file and
+ * line. */
 static int call_rule(lua_State *lua)
 {
     struct call *call = lua_touserdata(lua, 1);
@@ -24,7 +26,7 @@ static int call_rule(lua_State *lua)
     if (!call->applies)
         return 0;
     lua_call(lua, call_push(lua, call, call->rule->judge), 1);
-    call->judgement = to_judgement(lua, -1);
+    call->judgement = bind_to_judgement(lua, -1);
     if (call->judgement == NULL)
         return luaL_error(lua, "judge must return a comparison (at_least, one_of, shown ...)");
     /* Without a figure there is nothing to cite, and nobody could change it. */
@@ -47,12 +49,15 @@ static int call_for_flag(lua_State *lua)
 {
     struct call *call = lua_touserdata(lua, 1);
     lua_call(lua, call_push(lua, call, call->function), 1);
+    /* As Lua has it: anything but nil and false is a danger. */
     call->present = lua_toboolean(lua, -1);
     return 0;
 }
 
 /* Findings -------------------------------------------------------------------------- */
 
+/* One job being judged. The findings live in the result's arena and may move as they
+ * grow. */
 struct run {
     struct judging judging;
     struct result *result;
@@ -114,6 +119,7 @@ static void part_broken(struct run *run, const struct part *part, const char *me
     struct finding *finding = finding_add(run);
     if (finding == NULL)
         return;
+    /* "caution.lead": no rule has such a name, so it cannot be taken for one. */
     finding->rule = arena_format(run->judging.arena, "%s.%s", part->kind, part->name);
     finding->title = part->title;
     finding->stage = part->stage;
@@ -145,6 +151,7 @@ static const char *mend_of(struct run *run, struct call *call, const char **brok
         return missing == NULL ? "The job does not say enough to tell what would mend it."
                                : arena_format(run->judging.arena, "What would mend it depends on "
                                               "%s, which the job does not say.", missing);
+    /* The sandbox's message lasts until the next call only. */
     *broken = arena_copy(run->judging.arena,
                          sandbox_message(run->judging.book->sandbox, stop));
     return arena_format(run->judging.arena, "The rule could not say what would mend it: %s",
@@ -181,6 +188,7 @@ static enum judged judge_once(struct run *run, struct call *call, const char **w
         return JUDGED_NOT_APPLICABLE;
     if (end == ROW_OPEN)
         return JUDGED_OPEN;
+    /* A rule with functions whose `when` held goes on to them. */
     if (end == ROW_JUDGED && run->rule->row != NULL)
         return JUDGED_COMPARED;
     if (end == ROW_JUDGED)
@@ -199,7 +207,7 @@ static const char *marks_refuse(struct run *run, const struct walk *walk)
 {
     struct judging *judging = &run->judging;
     const struct record record = judging->record;
-    const size_t said = judging->said, said_by_rule = judging->said_by_rule;
+    const size_t said = judging->output, output_of_rule = judging->output_of_rule;
     struct marks marks = {.count = 0};
     struct call again = {.judging = judging, .rule = run->rule, .items = walk->items,
                          .depth = walk->depth};
@@ -210,8 +218,8 @@ static const char *marks_refuse(struct run *run, const struct walk *walk)
         : arena_copy(judging->arena, sandbox_message(judging->book->sandbox, stop));
     judging->marks = NULL;
     judging->record = record;
-    judging->said = said;
-    judging->said_by_rule = said_by_rule;
+    judging->output = said;
+    judging->output_of_rule = output_of_rule;
     return why;
 }
 
@@ -221,6 +229,7 @@ static enum judged judge_checked(struct run *run, const struct walk *walk, struc
                                  const char **why)
 {
     const enum judged judged = judge_once(run, call, why);
+    /* Rows were checked when they were loaded. */
     if (judged != JUDGED_COMPARED || !run->judging.given.doubtful || run->rule->row != NULL)
         return judged;
     *why = marks_refuse(run, walk);
@@ -239,9 +248,11 @@ static void read_otherwise(struct run *run, const struct walk *walk, const char 
     const char *why;
     const enum judged judged = judge_once(run, &call, &why);
     run->judging.reading = NULL;
+    /* A reading on which nothing is compared proves nothing, but was looked at. */
     dispute->looked++;
     if (judged == JUDGED_NOT_APPLICABLE || (judged == JUDGED_COMPARED && call.judgement->met))
         return;
+    /* The first rival that would have it otherwise is the one that reports show. */
     if (judged == JUDGED_COMPARED && dispute->rival.kind == VALUE_NONE) {
         dispute->rival = call.judgement->required;
         dispute->sense = call.judgement->sense;
@@ -317,6 +328,7 @@ static void judge_item(struct run *run, struct walk *walk)
     if (finding == NULL)
         return;
     finding->where = walk_where(walk);
+    /* The innermost item: its pointer tells reports which of several porches it is. */
     finding->item = walk->depth > 0 ? walk->items[walk->depth - 1].pointer : NULL;
     const char *why, *broken_mend = NULL;
     switch (not_carried(run, judge_checked(run, walk, &call, &why))) {
@@ -334,6 +346,8 @@ static void judge_item(struct run *run, struct walk *walk)
             verdict_not_applicable(finding, &run->judging, call.reason);
         break;
     case JUDGED_COMPARED: {
+        /* What is not met stands, whatever was left out: nobody would be told to mend
+         * nothing. */
         if (call.judgement->met && rests_on_nothing(&run->judging.record)) {
             verdict_open(finding, &run->judging);
             break;
@@ -347,6 +361,7 @@ static void judge_item(struct run *run, struct walk *walk)
         finding->mend = mend_of(run, &call, &broken_mend);
     if (finding->outcome != OUTCOME_NOT_APPLICABLE && finding->outcome != OUTCOME_PASS)
         finding->caution = run->rule->caution;
+    /* Last, for it may move the finding. */
     if (broken_mend != NULL)
         mend_broken(run, finding, broken_mend);
 }
@@ -354,7 +369,7 @@ static void judge_item(struct run *run, struct walk *walk)
 /* The rules before this one took all the time, or said all there is room for. */
 static bool spent(const struct judging *judging)
 {
-    return sandbox_spent(judging->book->sandbox) || judging->said > SAID_MOST;
+    return sandbox_spent(judging->book->sandbox) || judging->output > OUTPUT_MOST;
 }
 
 static void visit_item(struct walk *walk, const struct node *missing)
@@ -382,11 +397,12 @@ static void visit_item(struct walk *walk, const struct node *missing)
     judge_item(run, walk);
 }
 
+/* A rule that an ordinance drops has one finding, for the whole house. */
 static void judge_rule(struct run *run, const struct rule *rule)
 {
     run->rule = rule;
     run->gap = profile_gap(run->judging.book->profile, rule->id);
-    run->judging.said_by_rule = 0;
+    run->judging.output_of_rule = 0;
     run->judging.record = (struct record){0};
     const struct drop *drop = profile_drop(run->judging.book->profile, rule->id);
     if (drop != NULL) {
@@ -419,7 +435,7 @@ static void caution_broken(struct run *run, const struct caution *caution, enum 
 static enum sandbox_stop caution_enter(struct run *run, lua_CFunction function, struct call *call)
 {
     run->judging.record = (struct record){0};
-    run->judging.said_by_rule = 0;
+    run->judging.output_of_rule = 0;
     return call_enter(&run->judging, function, call);
 }
 
@@ -442,6 +458,7 @@ static const char *caution_words(struct run *run, int function, const char *text
 static void judge_caution(struct run *run, const struct caution *caution, enum stage stage,
                           struct safety *safety)
 {
+    /* What stops before it could answer leaves the danger standing. */
     struct call call = {.judging = &run->judging, .function = caution->when, .present = true};
     enum sandbox_stop stop = SANDBOX_DONE;
     if (caution->when != RULE_NO_FUNCTION)
@@ -450,6 +467,7 @@ static void judge_caution(struct run *run, const struct caution *caution, enum s
         return;
     const char *says = caution_words(run, caution->says_function, caution->says, &stop);
     const char *brief = caution_words(run, caution->brief_function, caution->brief, &stop);
+    /* There is room: the cautions were counted before. */
     safety[run->result->safety_count++] =
         (struct safety){.name = caution->name, .cite = caution->cite,
                         .says = says == NULL ? caution->name : says, .brief = brief};
@@ -485,7 +503,7 @@ static void judge_abouts(struct run *run, enum stage stage)
     for (const struct about *a = run->judging.book->abouts; a != NULL; a = a->next) {
         struct call call = {.judging = &run->judging, .function = a->says, .facts_only = true};
         run->judging.record = (struct record){0};
-        run->judging.said_by_rule = 0;
+        run->judging.output_of_rule = 0;
         const enum sandbox_stop stop = call_enter(&run->judging, call_for_text, &call);
         const struct part part = {.kind = "about", .name = a->label,
                                   .title = "A line about the house", .file = a->file,
@@ -536,9 +554,11 @@ static void judge_all(struct run *run, int only_stage, enum stage reached)
     const char *only_rule = run->judging.probe == NULL ? NULL : run->judging.probe->only_rule;
     const enum stage stage = only_stage >= 0 ? (enum stage)only_stage : reached;
     for (const struct rule *r = book->rules; r != NULL; r = r->next) {
+        /* What comes after the stage asked for is not looked at yet. */
         if ((only_stage >= 0 && (int)r->stage > only_stage)
             || (only_rule != NULL && strcmp(only_rule, r->id) != 0))
             continue;
+        /* Nothing is built at the permit stage: there is only what is planned. */
         run->judging.inspecting = reached >= r->stage && r->stage != STAGE_PERMIT;
         judge_rule(run, r);
     }
@@ -555,11 +575,12 @@ static void start_again(struct run *run, struct rulebook *book)
     struct result *result = run->result;
     result->finding_count = result->safety_count = result->about_count = 0;
     result->drawings = NULL;
-    run->judging.said = 0;
+    run->judging.output = 0;
     run->judging.apart = true;
     judge_begin(book);
 }
 
+/* The fast way first: all rules on one heap, looked at once at the end. */
 int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage reached,
           const struct probe *probe, struct result *result)
 {
@@ -637,7 +658,7 @@ static void say_impossible(struct impossible_run *run, const struct walk *walk, 
                "is asked back: %s%s%s If it is meant, say so: \"as_meant\": "
                "[ { \"at\": \"%s\" } ]",
                why, who, ends_sentence(why) && who[0] == '\0' ? "" : ".", pointer);
-    if (run->problems->count > before)
+    if (run->problems->count > before) /* it was not added if memory ran out */
         run->problems->last->asks_back = true;
 }
 
@@ -700,7 +721,7 @@ static void look_for_impossible(struct judging *judging, const char *file,
 {
     for (const struct impossible *c = judging->book->impossibles; c != NULL; c = c->next) {
         struct impossible_run run = {.check = c, .file = file, .problems = problems};
-        judging->said_by_rule = 0;
+        judging->output_of_rule = 0;
         struct walk walk = {.judging = judging, .per = c->per, .depth = c->per_depth, .data = &run,
                             .visit = visit_impossible};
         walk_per(&walk);
@@ -711,6 +732,7 @@ void judge_impossible(struct rulebook *book, const cJSON *job, const char *file,
                       struct problems *problems)
 {
     struct judging judging = {.arena = &problems->arena, .book = book, .job = job};
+    /* To cut off what is said twice, should it have to be looked for again. */
     const struct problems before = *problems;
     call_begin_all(&judging);
     look_for_impossible(&judging, file, problems);

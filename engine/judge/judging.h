@@ -67,8 +67,8 @@ struct judging {
     bool touched;              /* a call changed what outlasts it: all is judged again ... */
     bool apart;                /* ... each call with the heap as it was loaded */
     bool mending;              /* the outcome is known; what would mend it is being said */
-    size_t said_by_rule;       /* bytes that this rule left in the findings */
-    size_t said;               /* and all rules of this job */
+    size_t output_of_rule;     /* bytes that this rule left in the findings */
+    size_t output;             /* and all rules of this job */
     const struct probe *probe; /* what whoever tries the rules wants (judge.h), or NULL */
     struct record record;
     struct given given;        /* to the running function */
@@ -82,8 +82,11 @@ struct judging *judging_of(lua_State *lua);
  * bytes about to be kept; raises when one rule keeps too many. After too many
  * in all, the rules left are not run. Pointers of facts read count in all only:
  * a rule may well go over many. */
-enum { SAID_BY_RULE_MOST = 1024 * 1024, SAID_MOST = 256 * 1024 * 1024 };
-void count_said(lua_State *lua, size_t bytes);
+enum { OUTPUT_OF_RULE_MOST = 1024 * 1024, OUTPUT_MOST = 256 * 1024 * 1024 };
+void bind_charge_output(lua_State *lua, size_t bytes);
+
+/* Steps that a rule is charged for a text it has kept. */
+enum { TEXT_STEPS = 100 };
 
 /* "a", with an item's name or its place: what `where` says. NULL for none. */
 const char *node_name(const struct judging *judging, const struct node *node);
@@ -103,7 +106,7 @@ void record_read(struct judging *judging, const struct node *node);
 void record_known(struct judging *judging, const struct node *node);
 
 /* A figure that a rule asks for: recorded, and its value as it is to be read now. */
-const struct value *judging_figure(struct judging *judging, const struct figure *figure);
+const struct value *ask_figure(struct judging *judging, const struct figure *figure);
 
 /* Binders: each defines its names in a fresh sandbox. */
 void bind_job(lua_State *lua);
@@ -124,15 +127,15 @@ void bind_trade_wind(lua_State *lua);
 void bind_trade_flashing(lua_State *lua);
 
 /* Pushes a node; a judgement; the figure function. */
-void push_node(lua_State *lua, struct node node);
-void push_judgement(lua_State *lua, struct judgement *judgement);
-void push_figure_function(lua_State *lua);
+void bind_push_node(lua_State *lua, struct node node);
+void bind_push_judgement(lua_State *lua, struct judgement *judgement);
+void bind_push_figure_function(lua_State *lua);
 
 /* The judgement at index, or NULL. */
-struct judgement *to_judgement(lua_State *lua, int index);
+struct judgement *bind_to_judgement(lua_State *lua, int index);
 
 /* Names the figures that made the demanded value: called once it is set. */
-void judgement_name_makers(struct judging *judging, struct judgement *judgement);
+void maker_find(struct judging *judging, struct judgement *judgement);
 
 /* Adds a line of arithmetic to the record. */
 void record_work(lua_State *lua, const char *format, ...)
@@ -143,6 +146,6 @@ void record_work_line(struct judging *judging, const char *format, ...)
     __attribute__((format(printf, 2, 3)));
 
 /* Fails the call when the arena ran out. */
-void check_arena(lua_State *lua);
+void bind_check_arena(lua_State *lua);
 
 #endif

@@ -35,7 +35,7 @@ static enum closeness closeness_of(const struct figure *figure, const struct jud
     return value->kind == demanded->kind ? LIMIT : ANY;
 }
 
-void judgement_name_makers(struct judging *judging, struct judgement *judgement)
+void maker_find(struct judging *judging, struct judgement *judgement)
 {
     const struct record *record = &judging->record;
     if (judgement->makers != NULL || record->figure_count == 0)

@@ -57,11 +57,11 @@ static const char *text_part(lua_State *lua, const char *name)
     const int type = lua_getfield(lua, 1, name);
     if (type != LUA_TNIL && type != LUA_TSTRING)
         luaL_error(lua, "amount: %s must be a text", name);
-    count_said(lua, type == LUA_TNIL ? 0 : lua_rawlen(lua, -1));
+    bind_charge_output(lua, type == LUA_TNIL ? 0 : lua_rawlen(lua, -1));
     const char *text = NULL;
     if (type == LUA_TSTRING)
         text = arena_format(judging_of(lua)->arena, "%.1000s", lua_tostring(lua, -1));
-    check_arena(lua);
+    bind_check_arena(lua);
     lua_pop(lua, 1);
     return text;
 }
@@ -182,7 +182,7 @@ static int call_quantity(lua_State *lua)
         return luaL_error(lua, "amount must return amount { ... }");
     /* The userdata goes with the heap. */
     struct amount *kept = arena_alloc(call->judging->arena, sizeof(*kept));
-    check_arena(lua);
+    bind_check_arena(lua);
     *kept = *amount;
     call->amount = kept;
     return 0;
@@ -267,7 +267,7 @@ static void reckon(struct run *run, const struct quantity *quantity)
     struct walk walk = {.judging = &run->judging, .per = quantity->per,
                         .depth = quantity->per_depth, .data = run, .visit = visit_item};
     run->quantity = quantity;
-    run->judging.said_by_rule = 0;
+    run->judging.output_of_rule = 0;
     walk_per(&walk);
     if (walk.visited > 0)
         return;
@@ -297,7 +297,7 @@ int takeoff_reckon(struct rulebook *book, const cJSON *job, struct takeoff *out)
     reckon_all(&run);
     if (!call_end_all(&run.judging)) {
         out->line_count = 0;
-        run.judging.said = 0;
+        run.judging.output = 0;
         run.judging.apart = true;
         judge_begin(book);
         reckon_all(&run);

@@ -11,6 +11,7 @@
 
 enum holds { HOLDS, HOLDS_NOT, HOLDS_UNKNOWN, HOLDS_STOPPED };
 
+/* The conditions of one row being asked, for one thing. */
 struct asking {
     struct call *call;
     struct node items[FACT_DEEPEST_SCOPE]; /* the rule's, then those of WHEN_SOME */
@@ -45,6 +46,7 @@ static bool shares_word(const char *const *words, size_t count, const struct val
     return false;
 }
 
+/* Senses that bind are looked at the way they bind; over and under leave the bound out. */
 static bool is_meant(const struct figure *figure, const struct value *limit,
                      const struct value *fact)
 {
@@ -70,7 +72,7 @@ static enum holds fact_holds(struct asking *asking, const struct condition *cond
         return HOLDS_UNKNOWN;
     const struct value value = fact_value(judging, &node);
     if (condition->kind == WHEN_MEANT)
-        return is_meant(condition->figure, judging_figure(judging, condition->figure), &value)
+        return is_meant(condition->figure, ask_figure(judging, condition->figure), &value)
             ? HOLDS : HOLDS_NOT;
     if (value.kind == VALUE_YES_NO)
         return value.yes != condition->wants_no ? HOLDS : HOLDS_NOT;
@@ -79,12 +81,14 @@ static enum holds fact_holds(struct asking *asking, const struct condition *cond
 
 static enum holds figure_holds(struct asking *asking, const struct condition *condition)
 {
-    const struct value *value = judging_figure(asking->call->judging, condition->figure);
+    const struct value *value = ask_figure(asking->call->judging, condition->figure);
     const bool on = condition->kind == WHEN_ASKS ? value->set_count > 0
                                                  : value->yes == (condition->kind == WHEN_ON);
     return on ? HOLDS : HOLDS_NOT;
 }
 
+/* In the order written: what follows one that does not hold is never asked for, and so
+ * never lacking. */
 static enum holds all_hold(struct asking *asking, const struct condition *condition)
 {
     for (size_t i = 0; i < condition->part_count; i++) {
@@ -95,6 +99,8 @@ static enum holds all_hold(struct asking *asking, const struct condition *condit
     return HOLDS;
 }
 
+/* Likewise; one that cannot be told stops here, though a later one might hold: what is
+ * lacking is asked for. */
 static enum holds one_holds(struct asking *asking, const struct condition *condition)
 {
     for (size_t i = 0; i < condition->part_count; i++) {
@@ -105,6 +111,7 @@ static enum holds one_holds(struct asking *asking, const struct condition *condi
     return HOLDS_NOT;
 }
 
+/* One item for which all parts hold is enough. */
 static enum holds some_item_holds(struct asking *asking, const struct condition *condition)
 {
     struct judging *judging = asking->call->judging;
@@ -165,6 +172,7 @@ static enum holds kind_holds(struct asking *asking, const struct condition *cond
         return one_holds(asking, condition);
     case WHEN_NO: {
         const enum holds holds = condition_holds(asking, condition->parts);
+        /* What is unknown stays so. */
         return holds == HOLDS ? HOLDS_NOT : holds == HOLDS_NOT ? HOLDS : holds;
     }
     case WHEN_INSPECTED:
@@ -197,6 +205,7 @@ static enum holds condition_holds(struct asking *asking, const struct condition 
 void row_each_condition(const struct condition *when,
                         void (*visit)(void *data, const struct condition *condition), void *data)
 {
+    /* Depth first, in the order written, without recursion. */
     const struct condition *open[RULES_MOST]; /* far more than a row may hold: declare_row_lua.c */
     size_t count = 0;
     open[count++] = when;
@@ -228,6 +237,7 @@ static struct value in_figure_unit(struct judging *judging, const struct row *ro
     found.number *= row->factor;
     found.unit = unit;
     number_write_unit(found.number, unit, to);
+    /* Whoever checks by hand sees why inches stand where the job has feet. */
     record_work_line(judging, "%s = %s", from, to);
     return found;
 }
@@ -242,6 +252,8 @@ struct switches {
 static void add_switch(void *data, const struct condition *condition)
 {
     struct switches *switches = data;
+    /* Only those that were asked for: a switch behind one that did not hold switched
+     * nothing. */
     if (condition->kind != WHEN_ON || switches->count == 8 || !condition->figure->value.yes)
         return;
     for (size_t i = 0; i < switches->record->figure_count; i++)
@@ -264,7 +276,7 @@ static void made_by_switches(const struct call *call, const struct row *row,
     if (switches.count > 0)
         judgement_made_by(judging, judgement, switches.figures, switches.count);
     else if (row != call->rule->row && judgement != NULL)
-        judgement_name_makers(judging, judgement);
+        maker_find(judging, judgement);
 }
 
 static struct judgement *judge_duty(const struct call *call, const struct row *row,
@@ -280,10 +292,10 @@ static struct judgement *judge_duty(const struct call *call, const struct row *r
 static struct judgement *judge_list(struct judging *judging, const struct row *row,
                                     const struct node *node, const struct figure *figure)
 {
-    const struct value *limit = judging_figure(judging, figure);
+    const struct value *limit = ask_figure(judging, figure);
     const struct value *share =
-        row->share == NULL ? NULL : judging_figure(judging, row->share);
-    const struct value *over = row->over == NULL ? NULL : judging_figure(judging, row->over);
+        row->share == NULL ? NULL : ask_figure(judging, row->share);
+    const struct value *over = row->over == NULL ? NULL : ask_figure(judging, row->over);
     size_t count = 0;
     double *numbers =
         arena_array(judging->arena, (size_t)cJSON_GetArraySize(node->json) + 1, sizeof(*numbers));
@@ -316,7 +328,7 @@ static struct judgement *judge_against(struct judging *judging, const struct row
     const bool reckoned = at->reckoned.kind != VALUE_NONE;
     if (!reckoned && at->node.field->type == FIELD_NUMBERS)
         return judge_list(judging, row, &at->node, figure);
-    const struct value *limit = judging_figure(judging, figure);
+    const struct value *limit = ask_figure(judging, figure);
     const struct value found = in_figure_unit(
         judging, row, reckoned ? at->reckoned : fact_value(judging, &at->node), limit->unit);
     if (found.kind == VALUE_SET && found.set_count == 0
@@ -380,6 +392,8 @@ static size_t figures_met(struct call *call, const struct row *row,
     }
     for (size_t i = 0; i < row->meets_count; i++) {
         figures[i] = row->meets[i];
+        /* The place turned on a demand whose figure it does not have: an error of the
+         * place. */
         if (figures[i] == NULL) {
             *why = LACKS_FIGURE;
             return 0;

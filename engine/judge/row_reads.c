@@ -33,8 +33,8 @@ static void tell_row_facts(struct fields_told *told, const struct row *row)
     tell_fact(told, row->by);
 }
 
-void rule_each_field(const struct rule *rule,
-                     void (*visit)(void *data, const struct field *field), void *data)
+void row_reads_each_field(const struct rule *rule,
+                          void (*visit)(void *data, const struct field *field), void *data)
 {
     struct fields_told told = {visit, data};
     if (rule->when != NULL)
@@ -90,8 +90,8 @@ static void tell_row_figures(const struct rulebook *book, const struct row *row,
         tell_table(book, row, told);
 }
 
-void rule_each_figure(const struct rulebook *book, const struct rule *rule,
-                      void (*visit)(void *data, const char *name), void *data)
+void row_reads_each_figure(const struct rulebook *book, const struct rule *rule,
+                           void (*visit)(void *data, const char *name), void *data)
 {
     struct figures_told told = {visit, data};
     const struct row *row = rule->row;
@@ -115,11 +115,11 @@ static void note_name(void *data, const char *name)
     naming->named = naming->named || strcmp(naming->name, name) == 0;
 }
 
-bool rows_name_figure(const struct rulebook *book, const char *name)
+bool row_reads_names_figure(const struct rulebook *book, const char *name)
 {
     struct naming naming = {name, false};
     for (const struct rule *rule = book->rules; rule != NULL && !naming.named; rule = rule->next)
-        rule_each_figure(book, rule, note_name, &naming);
+        row_reads_each_figure(book, rule, note_name, &naming);
     return naming.named;
 }
 
@@ -141,7 +141,7 @@ static bool row_is_plain(const struct row *row)
     return plain;
 }
 
-bool rule_is_plain(const struct rule *rule)
+bool row_reads_is_plain(const struct rule *rule)
 {
     return rule->row != NULL && rule->mend_function == RULE_NO_FUNCTION
         && row_is_plain(rule->row);

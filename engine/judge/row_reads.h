@@ -7,14 +7,14 @@
 
 /* Is all that the rule reads told by its row? Not when it, or one of its conditions,
  * is made of functions. */
-bool rule_is_plain(const struct rule *rule);
+bool row_reads_is_plain(const struct rule *rule);
 
 /* Calls visit for every field, and for the name of every figure of the rulebook's
  * profile, that the rule's row names; some more than once. Of a rule with a judge, those
  * of its conditions. */
-void rule_each_field(const struct rule *rule,
+void row_reads_each_field(const struct rule *rule,
                      void (*visit)(void *data, const struct field *field), void *data);
-void rule_each_figure(const struct rulebook *book, const struct rule *rule,
+void row_reads_each_figure(const struct rulebook *book, const struct rule *rule,
                       void (*visit)(void *data, const char *name), void *data);
 
 /* May what the rule demands hang on what the field says? Not where a row does no more than
@@ -22,6 +22,6 @@ void rule_each_figure(const struct rulebook *book, const struct rule *rule,
 bool rule_demand_hangs_on(const struct rule *rule, const struct field *field);
 
 /* Does some row of the rulebook name the figure? */
-bool rows_name_figure(const struct rulebook *book, const char *name);
+bool row_reads_names_figure(const struct rulebook *book, const char *name);
 
 #endif

@@ -16,6 +16,8 @@
 
 /* Loading --------------------------------------------------------------------------- */
 
+/* Every word that rule files may use. Binders of declarations come first: the rest is for
+ * functions. */
 static int define(lua_State *lua)
 {
     declare_words(lua, DECLARE_FIELDS);
@@ -46,6 +48,7 @@ static void say_stop(struct declaring *reading, enum sandbox_stop stop)
                         sandbox_message(sandbox, stop));
 }
 
+/* Runs one file; what stops it is told with the file and line. */
 static void run_file(struct declaring *reading, const char *path)
 {
     struct rulebook *book = reading->book;
@@ -54,6 +57,8 @@ static void run_file(struct declaring *reading, const char *path)
     if (source == NULL)
         return;
     struct bare_number bare;
+    /* Looked for in the text, before it is run: a number alone cannot be told from a
+     * figure once it is compared. */
     if (bare_number_find(source->text, &bare)) {
         problem_at_line(reading->problems, PROBLEM_RULES, source->path, bare.line, 0,
                         "%s compares with the bare number %s: a limit is a figure of "
@@ -77,6 +82,7 @@ static void note_file(void *data, const char *path)
                     arena_copy(&reading->book->arena, path));
 }
 
+/* The place's own files first. */
 static void load_rules(struct declaring *reading)
 {
     const struct profile *profile = reading->book->profile;
@@ -140,6 +146,7 @@ static void load_every_field(struct declaring *reading)
     reading->problems = told;
 }
 
+/* An ordinance that drops a misspelled rule would leave it standing. */
 static void check_drops(const struct declaring *reading)
 {
     const struct profile *profile = reading->book->profile;
@@ -216,6 +223,7 @@ struct rulebook *rulebook_load(const char *home, const struct profile *profile,
     }
     if (problems->count == before)
         check_references(&reading);
+    /* From here on nothing may be declared. */
     book->sandbox->user = NULL;
     if (book->arena.failed || sandbox_freeze(book->sandbox) != 0)
         problem_out_of_memory(problems);

@@ -16,14 +16,16 @@ struct node walk_root(const struct judging *judging)
     return (struct node){judging->job, judging->book->fields.root, false, ""};
 }
 
+/* The order that rule files are written for: the house, figure, then the item itself and
+ * what it is in. */
 int call_push(lua_State *lua, const struct call *call, int function)
 {
     lua_rawgeti(lua, LUA_REGISTRYINDEX, function);
-    push_node(lua, walk_root(call->judging));
+    bind_push_node(lua, walk_root(call->judging));
     if (!call->facts_only)
-        push_figure_function(lua);
+        bind_push_figure_function(lua);
     for (size_t i = call->depth; i-- > 0;)
-        push_node(lua, call->items[i]);
+        bind_push_node(lua, call->items[i]);
     return (call->facts_only ? 1 : 2) + (int)call->depth;
 }
 
@@ -32,7 +34,7 @@ const char *call_kept_text(lua_State *lua, const struct call *call, int index)
     if (lua_type(lua, index) != LUA_TSTRING)
         return NULL;
     const char *text = arena_format(call->judging->arena, "%.4000s", lua_tostring(lua, index));
-    check_arena(lua);
+    bind_check_arena(lua);
     return text;
 }
 
@@ -45,6 +47,7 @@ void call_applies(lua_State *lua, struct call *call, int applies)
     if (!lua_isboolean(lua, -2))
         luaL_error(lua, "applies must give true or false");
     call->applies = lua_toboolean(lua, -2);
+    /* The second value: why it does not apply. Without one it is nil. */
     call->reason = call_kept_text(lua, call, -1);
     lua_pop(lua, 2);
     call->judging->record.work = (struct strings){0}; /* what follows shows its own */
@@ -113,6 +116,7 @@ bool call_end_all(struct judging *judging)
 static struct node list_below(struct judging *judging, const struct node *from,
                               const struct field *list)
 {
+    /* A field has at most FIELDS_DEEPEST parts. */
     const struct field *path[32];
     size_t count = 0;
     for (const struct field *f = list; f != from->field && count < 32; f = f->parent)
@@ -123,6 +127,7 @@ static struct node list_below(struct judging *judging, const struct node *from,
     return node;
 }
 
+/* The items of outer levels stay in walk->items while the inner ones are visited. */
 static void walk_level(struct walk *walk, size_t level, const struct node *from)
 {
     if (level >= walk->depth || level >= RULE_DEEPEST_PER) {
@@ -131,6 +136,8 @@ static void walk_level(struct walk *walk, size_t level, const struct node *from)
         return;
     }
     const struct node list = list_below(walk->judging, from, walk->per[level]);
+    /* An absent list is visited once, so that the question for it is asked; an empty one
+     * is not. */
     if (list.json == NULL) {
         walk->visited++;
         walk->visit(walk, &list);

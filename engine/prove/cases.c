@@ -114,6 +114,7 @@ static bool findings_hold(struct running *running, const struct rule_case *c,
         if (c->where != NULL && (finding->where == NULL || strcmp(finding->where, c->where) != 0))
             continue;
         matched++;
+        /* Told apart: a rule that erred is not just a case that came out otherwise. */
         if (finding->outcome == OUTCOME_BROKEN && running->wanted->broke != NULL)
             running->wanted->broke(running->wanted->data, finding);
         if (finding_holds(c, result, finding, out))
@@ -184,6 +185,7 @@ static bool run_case(struct running *running, struct rule_case *c, struct text *
     } else if (strcmp(c->expect, "refused") == 0) {
         add_wrong_case(out, c, "expected the job to be refused; it was judged");
         held = false;
+    /* Of a case about the job's facts: that it was judged at all. */
     } else if (strcmp(c->expect, "usable") == 0) {
         held = true;
     } else {
@@ -236,6 +238,7 @@ static size_t untested(struct running *running, struct text *out)
     return count;
 }
 
+/* Rules that a case reached, whatever it showed. */
 static void tally_rules(struct running *running, struct tally *tally)
 {
     for (const struct seen *s = running->seen; s != NULL; s = s->next)
@@ -268,6 +271,7 @@ int cases_run(struct laws *laws, const struct cases_wanted *wanted, struct tally
     return tally->failed > 0 || problems->count > 0 || problems->out_of_memory ? -1 : 0;
 }
 
+/* Cases as jobs: what they expect is not looked at. */
 void cases_each(struct laws *laws, const char *rule,
                 void (*visit)(void *data, const struct checked *checked), void *data,
                 struct problems *problems)

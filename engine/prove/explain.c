@@ -243,13 +243,13 @@ static void learn_reads(struct explaining *e)
     struct problems problems = {0};
     const size_t most = count_fields(out->law->book->fields.root);
     out->fields = arena_array(&out->arena, most, sizeof(struct field *));
-    rule_each_figure(out->law->book, out->rule, note_figure, out);
-    rule_each_field(out->rule, note_field, out);
+    row_reads_each_figure(out->law->book, out->rule, note_figure, out);
+    row_reads_each_field(out->rule, note_field, out);
     /* A place that does not carry what binds asks for one fact before the rule does. */
     const struct law_gap *gap = profile_gap(out->law->profile, out->rule->id);
     if (gap != NULL)
         note_field(out, fields_find(&out->law->book->fields, gap->fact));
-    out->declared = rule_is_plain(out->rule);
+    out->declared = row_reads_is_plain(out->rule);
     if (!out->declared) {
         cases_each(e->laws, out->rule->id, note_case, out, &problems);
         out->cases_broken = problems.count > 0;
@@ -475,7 +475,7 @@ static bool rule_has_word(const struct rulebook *book, const char *id, const cha
     const struct rule *rule = rulebook_rule(book, id);
     struct looking looking = {word, false};
     if (rule != NULL)
-        rule_each_field(rule, look_in_field, &looking);
+        row_reads_each_field(rule, look_in_field, &looking);
     return looking.found || has_word(id, word)
         || (rule != NULL && (has_word(rule->title, word) || has_word(rule->mend, word)
                              || has_word(rule->caution, word)));

@@ -292,7 +292,7 @@ static enum mutate_state state_of_unasked(const struct trying *trying, const str
     const char *name = trying->now->figure->name;
     if (is_asked(trying, trying->now->figure, false))
         return MUTATE_PRINTED;
-    if (rows_name_figure(law->book, name))
+    if (row_reads_names_figure(law->book, name))
         return MUTATE_UNASKED;
     bool printed = false;
     for (const struct source *s = law->book->sources.first; s != NULL; s = s->next) {

@@ -261,7 +261,7 @@ static void scan_fields(struct scan *scan)
 /* By a row, or anywhere in the text of a rule file. */
 static bool law_names(const struct law *law, const char *name)
 {
-    if (rows_name_figure(law->book, name))
+    if (row_reads_names_figure(law->book, name))
         return true;
     for (const struct source *s = law->book->sources.first; s != NULL; s = s->next)
         if (mention_in(s, name))

@@ -61,6 +61,7 @@ static void add_title(const struct change *change, struct text *out)
     page_phrase(out, 2, &title);
 }
 
+/* The same outcome may still stand for another demand. */
 static void add_outcomes(const struct change *change, struct text *out)
 {
     struct text line = TEXT_EMPTY;
@@ -90,6 +91,7 @@ static void add_pair(const char *label, struct text *left, struct text *right, s
     page_labelled_phrase(out, label, &line);
 }
 
+/* Sides without a comparison say their sentence below (add_says). */
 static void add_demand(struct text *out, const struct finding *finding)
 {
     if (finding != NULL && finding->compared)
@@ -131,6 +133,7 @@ static void add_says(const struct change *change, struct text *out)
     }
 }
 
+/* Not held: the place has no such figure. */
 static void add_figure_side(struct text *line, const struct figure *figure)
 {
     if (figure == NULL) {
@@ -207,6 +210,7 @@ static void add_changes(const struct comparison *c, struct text *out)
 
 /* Many sides -------------------------------------------------------------------- */
 
+/* The findings may differ in all else: a cell shows the outcome only. */
 static bool same_cells(const struct comparison *c, const struct row *a, const struct row *b)
 {
     for (size_t i = 0; i < c->side_count; i++)

@@ -77,7 +77,7 @@ static bool add_why(cJSON *object, unsigned why)
     bool added = array != NULL;
     for (int i = 0; added && i < WHY_COUNT; i++)
         if (why & (1u << i))
-            added = cJSON_AddItemToArray(array, cJSON_CreateString(why_word(i)));
+            added = cJSON_AddItemToArray(array, cJSON_CreateString(finding_why_word(i)));
     return added;
 }
 

@@ -35,11 +35,11 @@ static void is_figure(void *data, const char *name)
 static void hold(const struct law *law, const struct finding *finding, size_t *looked)
 {
     const struct rule *rule = rulebook_rule(law->book, finding->rule);
-    if (!rule_is_plain(rule))
+    if (!row_reads_is_plain(rule))
         return;
     for (size_t i = 0; i < finding->read_count; i++) {
         struct told told = {path_field(&law->book->fields, finding->reads[i].at), NULL, false};
-        rule_each_field(rule, is_field, &told);
+        row_reads_each_field(rule, is_field, &told);
         bool per = false; /* the list that is gone through, where the job lacks it */
         for (size_t d = 0; d < rule->per_depth; d++)
             per = per || rule->per[d] == told.field;
@@ -51,7 +51,7 @@ static void hold(const struct law *law, const struct finding *finding, size_t *l
     }
     for (size_t i = 0; i < finding->figure_count; i++) {
         struct told told = {NULL, finding->figures[i]->name, false};
-        rule_each_figure(law->book, rule, is_figure, &told);
+        row_reads_each_figure(law->book, rule, is_figure, &told);
         if (!told.found)
             fail_msg("%s asks for %s, which its row does not tell", rule->id, told.figure);
         ++*looked;
