@@ -59,6 +59,7 @@ eavemark *inner_open(const char *home)
     return handle;
 }
 
+/* The laws point into the home's name: it goes last. */
 void inner_close(eavemark *handle)
 {
     laws_free(&handle->laws);
@@ -84,6 +85,8 @@ static char *problems_text(const struct problems *problems)
     return text_release(&text);
 }
 
+/* A result even of a job that cannot be read: it then holds the problems only. NULL is
+ * for memory. */
 eavemark_result *inner_check(eavemark *handle, const struct eavemark_request *request)
 {
     eavemark_result *result = calloc(1, sizeof(*result));
@@ -247,6 +250,7 @@ static char *takeoff_report(const struct takeoff *takeoff, enum eavemark_form fo
     return text_release(&text);
 }
 
+/* Nothing that the takeoff gives points into the job, which need not outlive it. */
 enum eavemark_status inner_takeoff(eavemark *handle, const struct eavemark_request *request,
                                    enum eavemark_form form, char **report, char **problems)
 {
@@ -344,6 +348,7 @@ enum eavemark_status inner_fields(eavemark *handle, const char *topic, bool sche
     struct problems problems = {0};
     struct text out = TEXT_EMPTY;
     const struct law *law = catalogue(handle, jurisdiction, date, &problems);
+    /* Of either writer: under zero for out of memory, over zero for an unknown topic. */
     int done = 0;
     if (law != NULL)
         done = schema ? schema_of_fields(&law->book->fields, &out)
@@ -402,6 +407,7 @@ enum eavemark_status inner_explain(eavemark *handle, const char *name,
                                    enum eavemark_form form, char **report, char **problems)
 {
     struct explanation explanation = {0};
+    /* The place is given twice: for the rule as such, and for the job held against it. */
     struct explain_request asked = {
         .name = name, .jurisdiction = request->jurisdiction, .job_file = request->name,
         .overrides = {request->jurisdiction, request->date, request->stage}};
@@ -437,10 +443,12 @@ enum eavemark_status inner_figures(eavemark *handle, const char *topic, const ch
                                    const struct eavemark_request *request,
                                    enum eavemark_form form, char **report, char **problems)
 {
+    /* No request is one that asks for nothing in particular. */
     const struct eavemark_request none = {0};
     struct figure_table table = {0};
     request = request == NULL ? &none : request;
     struct figure_table_request asked = {
+        /* status_of gives none both for no word and for an unknown one: told apart below. */
         .topic = topic, .status = status_of(status), .jurisdiction = request->jurisdiction};
     asked.date = asked_day(request, &table.problems);
     if (status != NULL && asked.status == STATUS_NONE)
@@ -503,6 +511,7 @@ static char *compare_problems(const struct comparison *comparison)
     for (size_t i = 0; i < comparison->side_count; i++) {
         struct text side = TEXT_EMPTY;
         problems_write(&comparison->sides[i].checked.problems, &side);
+        /* A side's problems as one piece: they repeat whole or not at all. */
         if (strstr(text_string(&text), text_string(&side)) == NULL)
             text_add(&text, text_string(&side));
         text.failed = text.failed || side.failed;
@@ -524,6 +533,8 @@ enum eavemark_status inner_compare(eavemark *handle, const struct eavemark_reque
         comparison.side_count = 0;
     }
     fill_sides(&comparison, requests);
+    /* With a side that cannot be read there is nothing to compare, and the other sides'
+     * problems would only hide why. */
     if (comparison.problems.count == 0)
         compare(&handle->laws, &comparison);
     enum eavemark_status status = compare_status(&comparison);
@@ -537,6 +548,8 @@ enum eavemark_status inner_compare(eavemark *handle, const struct eavemark_reque
 
 enum eavemark_status inner_list(eavemark *handle, enum eavemark_names names, char **text)
 {
+    /* The header's numbers are the interface's and stay; those of the prove room may
+     * move. */
     static const enum names_kind KINDS[] = {
         [EAVEMARK_RULES] = NAMES_RULES,
         [EAVEMARK_FIGURES] = NAMES_FIGURES,
@@ -550,6 +563,7 @@ enum eavemark_status inner_list(eavemark *handle, enum eavemark_names names, cha
     struct text out = TEXT_EMPTY;
     explain_names(&handle->laws, KINDS[names], &list, &arena, &problems);
     say_if_out_of_memory(handle, &problems);
+    /* A line each, for completion and scripts. What is wrong stands in their place. */
     for (size_t i = 0; i < list.count; i++)
         text_addf(&out, "%s\n", list.items[i]);
     const enum eavemark_status status = problems_status(&problems);
@@ -598,6 +612,8 @@ enum eavemark_status inner_proof(eavemark *handle, const char *name, const char 
     say_if_out_of_memory(handle, &proof.problems);
     enum eavemark_status status = proof_status(&proof);
     *report = NULL;
+    /* What failed has a report, which says what failed; only a request that makes no
+     * sense has none. */
     if (status != EAVEMARK_UNUSABLE && is_text(form))
         report_proof_text(&proof, &out);
     else if (status != EAVEMARK_UNUSABLE)
@@ -676,6 +692,7 @@ enum eavemark_status inner_county_new(eavemark *handle, const char *id, const ch
 
 /* Questions ------------------------------------------------------------------ */
 
+/* There is no page of questions: for paper there is the card. */
 static char *questions_report(const struct questions *questions, enum eavemark_form form)
 {
     struct text text = TEXT_EMPTY;
@@ -698,6 +715,7 @@ enum eavemark_status inner_questions(eavemark *handle, const struct eavemark_req
     *report = checked.judged ? questions_report(&checked.questions, form) : NULL;
     *problems = problems_text(&checked.problems);
     if (*problems == NULL || (checked.judged && *report == NULL)
+        /* A rule that erred may have had a question of its own. */
         || checked.result.counts[OUTCOME_BROKEN] > 0)
         status = EAVEMARK_BROKEN;
     questions_checked_free(&checked);
@@ -717,7 +735,9 @@ static eavemark_interview *interview_opened(eavemark *handle,
                                             struct problems *problems)
 {
     const char *name = request->name == NULL ? "job" : request->name;
+    /* What the command line says of place and day need not be asked. */
     const struct overrides preset = {request->jurisdiction, request->date, NULL};
+    /* A job already begun: only what it lacks is asked. */
     const bool given = request->text != NULL || request->name != NULL;
     eavemark_interview *opened = calloc(1, sizeof(*opened));
     if (opened != NULL)
@@ -795,6 +815,7 @@ bool inner_interview_answer(eavemark_interview *interview, const char *words, ch
     return taken;
 }
 
+/* A name may be any word, even one that is otherwise a command of the interview. */
 bool inner_interview_wants_name(const eavemark_interview *interview)
 {
     const struct field *asked = interview->asked;
@@ -823,6 +844,7 @@ char *inner_interview_job(eavemark_interview *interview, size_t *answered, size_
     *answered = counts.answered;
     *skipped = counts.skipped;
     const cJSON *job = interview_job(interview->interview, &found);
+    /* A job that is not sound is not written: it would be refused when it is read again. */
     const bool sound = found.count == 0 && !found.out_of_memory;
     *problems = problems_text(&found);
     problems_free(&found);
@@ -832,6 +854,8 @@ char *inner_interview_job(eavemark_interview *interview, size_t *answered, size_
     return text_release(&text);
 }
 
+/* cJSON allocates the line by its own means: it is copied, so that free() is right for
+ * it. */
 char *inner_interview_draft(const eavemark_interview *interview)
 {
     struct text text = TEXT_EMPTY;

@@ -19,6 +19,7 @@ static int complete_options(const struct takeoff_options *options)
     return COMMAND_GOES_ON;
 }
 
+/* Two forms only: a takeoff has no page. */
 static int make_takeoff(const struct takeoff_options *options, eavemark *handle)
 {
     const struct eavemark_request request = {

@@ -21,6 +21,7 @@ static void read_card_names(lua_State *lua, struct card_part *part)
         declare_refuse(lua, "the part \"%s\" lists nothing", part->title);
 }
 
+/* A table with a title, and the names in its list. */
 static struct card_part *read_card_part(lua_State *lua)
 {
     if (!lua_istable(lua, -1))

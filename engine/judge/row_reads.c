@@ -25,6 +25,7 @@ static void tell_condition_fact(void *data, const struct condition *condition)
     tell_fact(data, condition->fact);
 }
 
+/* Where a row measures, either fact may be the one read: both are told. */
 static void tell_row_facts(struct fields_told *told, const struct row *row)
 {
     row_each_condition(&row->when, tell_condition_fact, told);
@@ -76,6 +77,7 @@ static void tell_table(const struct rulebook *book, const struct row *row,
     }
 }
 
+/* All that it may ask for, whatever the job chooses among. */
 static void tell_row_figures(const struct rulebook *book, const struct row *row,
                              struct figures_told *told)
 {
@@ -141,6 +143,7 @@ static bool row_is_plain(const struct row *row)
     return plain;
 }
 
+/* The mend may be a function though the comparison is not: that reads as well. */
 bool row_reads_is_plain(const struct rule *rule)
 {
     return rule->row != NULL && rule->mend_function == RULE_NO_FUNCTION

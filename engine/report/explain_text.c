@@ -11,6 +11,7 @@
 
 #include <string.h>
 
+/* In columns: a section's name fits. */
 enum { NARROWEST_CELL = 9 };
 
 static void add_section(struct text *out, const char *title)
@@ -38,11 +39,13 @@ static void add_skipped(const struct explanation *x, struct text *out)
 
 /* The list of all rules ------------------------------------------------------- */
 
+/* What stands before the dot. */
 static size_t topic_length(const char *rule)
 {
     return strcspn(rule, ".");
 }
 
+/* By topic; ids are sorted, so a topic's rules stand together. */
 static void add_list(const struct explanation *x, struct text *out)
 {
     const char *topic = "";
@@ -103,6 +106,7 @@ static void add_rule(const struct explanation *x, struct text *out)
 
 /* Figures --------------------------------------------------------------------- */
 
+/* A model is known by its edition, a place by its name. */
 static const char *column_head(const struct profile *profile)
 {
     return profile->model ? profile->edition : profile->title;
@@ -119,6 +123,7 @@ static const struct figure *some_figure(const struct explanation *x, const char 
     return figure;
 }
 
+/* Into the arena; releases the text. */
 static const char *keep_text(struct arena *arena, struct text *text)
 {
     const char *copy = text->failed ? NULL : arena_copy(arena, text_string(text));
@@ -128,6 +133,7 @@ static const char *keep_text(struct arena *arena, struct text *text)
     return copy == NULL ? "" : copy;
 }
 
+/* NULL where the place has no such figure: the grid shows a dash. */
 static const char *cell_of(struct arena *arena, const struct profile *profile, const char *name)
 {
     const struct figure *figure = profile_figure(profile, name);
@@ -164,6 +170,7 @@ static void add_table(const struct explanation *x, struct text *out)
     arena_free(&arena);
 }
 
+/* Written at the same place, and known alike: told once for several columns. */
 static bool same_standing(const struct figure *a, const struct figure *b)
 {
     return same_text(a->cite.section, b->cite.section) && a->cite.status == b->cite.status
@@ -204,6 +211,7 @@ static void add_cite(const struct explanation *x, const char *name, size_t colum
             text_addf(&line, ", %s", column_head(x->columns[i]));
     }
     text_add(&line, ": ");
+    /* The head named the edition already. */
     if (x->columns[column]->model)
         text_add(&line, figure->cite.section);
     else
@@ -255,6 +263,7 @@ static void add_move(const struct standing *standing, const struct figure *figur
     page_phrase(out, 6, &line);
 }
 
+/* Every place that moved the figure, by title; and places that have one the model lacks. */
 static void add_moves(const struct explanation *x, const char *name, struct text *out)
 {
     for (size_t i = 0; i < x->places.count; i++) {
@@ -310,6 +319,7 @@ static const char *stricter_words(const struct figure *figure)
     return WORDS[figure->stricter];
 }
 
+/* Name, sense and unit; then where each column has it from, and who moves it. */
 static void add_figure_words(const struct explanation *x, const char *name, struct text *out)
 {
     const struct figure *figure = some_figure(x, name);
@@ -360,6 +370,7 @@ static void add_figures(const struct explanation *x, struct text *out)
 
 /* Facts ------------------------------------------------------------------------ */
 
+/* How the list came about is said with it: it may not be all. */
 static void add_fields(const struct explanation *x, struct text *out)
 {
     add_section(out, "the facts it reads");
@@ -433,6 +444,7 @@ static void add_comparison(const struct finding *finding, struct text *out)
     page_labelled_phrase(out, "4 compared", &line);
 }
 
+/* In the order of judging: facts, figures, arithmetic, comparison, outcome. */
 static void add_steps(const struct explanation *x, const struct finding *finding, struct text *out)
 {
     struct text outcome = TEXT_EMPTY;
@@ -453,6 +465,7 @@ static void add_steps(const struct explanation *x, const struct finding *finding
     page_labelled(out, "mend", finding->mend);
 }
 
+/* The findings of this rule alone, under the heading of the whole check. */
 static void add_judged(const struct explanation *x, struct text *out)
 {
     size_t count = 0;

@@ -28,6 +28,7 @@ enum { CELLS = 7 };
 static const char *const HEAD[CELLS] = {"figure", "edition", "demanded", "section",
                                         "status", "source", "disputed"};
 
+/* Empty where there is nothing to say. */
 static void fill_cell(const struct figure_row *row, int cell, struct text *out)
 {
     const struct figure *figure = row->figure;
@@ -52,6 +53,7 @@ static void add_cell(const struct text *cell, struct text *out)
     out->failed = out->failed || cell->failed;
 }
 
+/* Tabs and lines, for a spreadsheet to open. */
 void report_figure_table_text(const struct figure_table *table, struct text *out)
 {
     for (int c = 0; c < CELLS; c++)
@@ -67,6 +69,7 @@ void report_figure_table_text(const struct figure_table *table, struct text *out
     }
 }
 
+/* The same cells by the names of the head; an empty one is left out. */
 static bool add_row(cJSON *rows, const struct figure_row *row)
 {
     cJSON *object = cJSON_CreateObject();

@@ -23,6 +23,7 @@ struct text gloss_book(const struct result *result)
     return book;
 }
 
+/* Empty for a place whose pages carry no day. */
 struct text gloss_read(const struct result *result)
 {
     struct text read = TEXT_EMPTY;
@@ -40,6 +41,7 @@ struct text gloss_stage(const struct result *result)
     return stage;
 }
 
+/* In the order of the screen; what is rare is left out when there is none. */
 struct text gloss_counts(const struct result *result, const struct digest *digest)
 {
     struct text counts = TEXT_EMPTY;
@@ -66,6 +68,7 @@ struct text gloss_broken(const struct digest *digest)
     return gloss;
 }
 
+/* Findings, and repairs when one repair mends several. */
 struct text gloss_fix(const struct digest *digest)
 {
     struct text gloss = TEXT_EMPTY;
@@ -94,6 +97,7 @@ struct text gloss_look(const struct digest *digest)
 
 bool gloss_is_shown(const struct result *result, size_t index)
 {
+    /* Questions that decide most are shown; of those alike, the earlier. */
     size_t before = 0;
     for (size_t i = 0; i < result->asked_count; i++)
         before += result->asked[i].decides > result->asked[index].decides
@@ -114,6 +118,7 @@ struct text gloss_not_shown(const struct result *result)
     return gloss;
 }
 
+/* Without questions there is still what cannot be told from the job. */
 struct text gloss_answer(const struct result *result, const struct digest *digest)
 {
     struct text gloss = TEXT_EMPTY;

@@ -61,6 +61,8 @@ static void end_line(struct text *out)
     text_add(out, "\n");
 }
 
+/* The columns that fit beside each other; the rest follow in further panels, with the
+ * names again. */
 struct panel {
     const struct grid *grid;
     size_t first, count;    /* columns shown */
@@ -103,6 +105,7 @@ static void add_row(struct text *out, const struct panel *panel, const char *nam
     }
 }
 
+/* At least 4, so that an empty grid has a column of names too. */
 static size_t widest_name(const struct grid *grid)
 {
     size_t widest = 4;
@@ -116,6 +119,7 @@ static size_t widest_name(const struct grid *grid)
 void grid_add(struct text *out, const struct grid *grid)
 {
     struct panel panel = {.grid = grid, .name = widest_name(grid)};
+    /* As many columns as have room at their narrowest, then made as wide as they may be. */
     const size_t room = WRAP_COLUMNS - INDENT - panel.name;
     size_t fit = room / (GAP + grid->narrowest);
     fit = fit > PANEL_MOST ? PANEL_MOST : fit < 1 ? 1 : fit;

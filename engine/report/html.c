@@ -12,6 +12,7 @@
 
 enum { PRINT_SHOWN = 16 /* characters of the fingerprint: enough to tell two apart */ };
 
+/* NULL for what stands as it is. */
 static const char *escape_of(char letter)
 {
     switch (letter) {
@@ -30,6 +31,7 @@ static const char *escape_of(char letter)
     }
 }
 
+/* For text and for attributes in double quotes. */
 void html_text(struct text *out, const char *words)
 {
     struct text safe = TEXT_EMPTY;
@@ -60,9 +62,11 @@ void html_element(struct text *out, const char *open, const char *words)
         return;
     text_addf(out, "<%s>", open);
     html_text(out, words);
+    /* The tag alone closes, without its attributes. */
     text_addf(out, "</%.*s>\n", (int)strcspn(open, " "), open);
 }
 
+/* One file: no script, no picture, no address outside it, and the policy says so. */
 void html_start(struct text *out, const char *title, const char *kind)
 {
     text_add(out, "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
@@ -81,6 +85,7 @@ void html_end(struct text *out)
     text_add(out, "</body>\n</html>\n");
 }
 
+/* Nothing to say: no row. */
 void html_pair(struct text *out, const char *label, const char *words)
 {
     if (words == NULL || words[0] == '\0')
@@ -140,6 +145,7 @@ void html_heading(struct text *out, const char *what, const struct result *resul
 
 void html_outcome(struct text *out, enum outcome outcome)
 {
+    /* The class gives the frame, the word the meaning: nothing is told by color alone. */
     static const char *const CLASSES[OUTCOME_COUNT] = {
         [OUTCOME_PASS] = "pass",     [OUTCOME_WARN] = "warn",     [OUTCOME_FAIL] = "fail",
         [OUTCOME_OPEN] = "open",     [OUTCOME_BROKEN] = "broken", [OUTCOME_NOT_APPLICABLE] = "na",
@@ -147,6 +153,7 @@ void html_outcome(struct text *out, enum outcome outcome)
     text_addf(out, "<span class=\"mark %s\">%s</span> ", CLASSES[outcome], page_outcome(outcome));
 }
 
+/* Each section once, in short. */
 struct text html_cites(const struct finding *finding)
 {
     struct text cites = TEXT_EMPTY;
@@ -160,6 +167,7 @@ struct text html_cites(const struct finding *finding)
     return cites;
 }
 
+/* Cautions and where they come from; on a card without the sources. */
 void html_safety(struct text *out, const struct result *result, bool sources)
 {
     if (result->safety_count == 0)

@@ -87,6 +87,7 @@ static const char SCREEN[] =
     ".figures tbody th{font-weight:400}\n"
     ".screen footer{margin-top:1.2rem}\n";
 
+/* Tables of class "stack" become blocks; a cell's label comes from data-label. */
 static const char NARROW[] =
     "@media screen and (max-width:40rem){\n"
     "body{padding:1rem .9rem 2rem}\n"
@@ -102,6 +103,7 @@ static const char NARROW[] =
     "font-size:.833rem;font-weight:400}\n"
     "}\n";
 
+/* Black only, in points, on letter paper; rows and findings are not parted. */
 static const char PRINT[] =
     "@page{size:letter;margin:.38in .5in}\n"
     "@media print{\n"

@@ -10,6 +10,7 @@
 #include <stdio.h>
 #include <string.h>
 
+/* null for none, so that every key is always there. */
 bool json_add_text(cJSON *object, const char *key, const char *text)
 {
     if (text == NULL)
@@ -39,6 +40,7 @@ bool json_add_value(cJSON *object, const char *key, const struct value *value)
     case VALUE_NONE:
         break;
     case VALUE_NUMBER: {
+        /* As it is printed elsewhere: no reader shall find another number here. */
         const double rounded = number_rounded(value->number, value->unit);
         return cJSON_AddNumberToObject(object, key, rounded) != NULL;
     }
@@ -52,6 +54,7 @@ bool json_add_value(cJSON *object, const char *key, const struct value *value)
     return cJSON_AddNullToObject(object, key) != NULL;
 }
 
+/* Which facts, and whether the job states them or they were laid out. */
 bool json_add_reads(cJSON *object, const struct finding *finding)
 {
     cJSON *array = cJSON_AddArrayToObject(object, "reads");
@@ -65,12 +68,14 @@ bool json_add_reads(cJSON *object, const struct finding *finding)
     return added;
 }
 
+/* null while it cannot be told. */
 static bool add_met(cJSON *object, enum met met)
 {
     return met == MET_UNKNOWN ? cJSON_AddNullToObject(object, "met") != NULL
                               : cJSON_AddBoolToObject(object, "met", met == MET_YES) != NULL;
 }
 
+/* Set bits as words. */
 static bool add_why(cJSON *object, unsigned why)
 {
     cJSON *array = cJSON_AddArrayToObject(object, "why");
@@ -136,6 +141,8 @@ bool json_add_amended(cJSON *object, const struct amended *amended)
         && json_add_value(inner, "to", &amended->to);
 }
 
+/* The keys are a promise to whoever reads reports by program: always all of them, in this
+ * order, null where there is nothing. */
 static bool add_finding(cJSON *array, const struct finding *finding)
 {
     cJSON *object = cJSON_CreateObject();
@@ -179,6 +186,7 @@ static bool add_not_applicable(cJSON *root, const struct result *result)
     cJSON *object = cJSON_AddObjectToObject(root, "not_applicable");
     char topic[80] = "";
     size_t count = 0;
+    /* Findings stand by topic; one past the end closes the last. */
     for (size_t i = 0; object != NULL && i <= result->finding_count; i++) {
         const struct finding *finding = i < result->finding_count ? &result->findings[i] : NULL;
         if (finding != NULL && finding->outcome != OUTCOME_NOT_APPLICABLE)
@@ -273,6 +281,7 @@ static unsigned long code_point(const unsigned char *s, size_t length)
     return code;
 }
 
+/* Past U+FFFF as two halves (RFC 8259 section 7). */
 static void add_escape(struct text *out, unsigned long code)
 {
     if (code > 0xFFFF)
@@ -311,6 +320,7 @@ static void add_as_ascii(struct text *out, const char *json)
     }
 }
 
+/* Deletes the tree in any case. */
 void json_finish(cJSON *root, bool complete, bool pretty, struct text *out)
 {
     char *printed = NULL;

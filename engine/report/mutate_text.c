@@ -19,6 +19,7 @@ static const char *state_says(enum mutate_state state)
     return SAYS[state];
 }
 
+/* Which steps went unnoticed: those are the cases to write. */
 static void add_figure(struct text *out, const struct mutated *mutated)
 {
     struct text words = TEXT_EMPTY;
@@ -35,6 +36,7 @@ static void add_figure(struct text *out, const struct mutated *mutated)
     text_free(&words);
 }
 
+/* No step of it is noticed by any case. */
 static bool is_bare(enum mutate_state state)
 {
     return state == MUTATE_UNNOTICED || state == MUTATE_UNASKED || state == MUTATE_NO_RULE;
@@ -68,6 +70,7 @@ static void add_topics(struct text *out, const struct mutation *mutation)
         const struct mutated *start = n;
         const size_t length = topic_length(n);
         size_t count = 0, bare = 0, partly = 0;
+        /* The list is sorted by name, so topics stand together. */
         for (; n != NULL && topic_length(n) == length
                && strncmp(n->figure->name, start->figure->name, length) == 0; n = n->next) {
             count++;
@@ -79,6 +82,7 @@ static void add_topics(struct text *out, const struct mutation *mutation)
     }
 }
 
+/* Only what no case notices at all counts against the rules. */
 size_t report_mutate_text(const struct mutation *mutation, struct text *out)
 {
     const size_t bare = mutation->counts[MUTATE_UNNOTICED] + mutation->counts[MUTATE_UNASKED]

@@ -2,6 +2,7 @@
 
 #include "report/wrap.h"
 
+/* Releases the phrase. */
 void page_phrase(struct text *out, size_t hang, struct text *phrase)
 {
     if (phrase->failed)
@@ -38,6 +39,7 @@ void page_labelled_phrase(struct text *out, const char *label, struct text *phra
     page_phrase(out, PAGE_LABEL, phrase);
 }
 
+/* What every report in text says first. */
 void page_heading(struct text *out, const struct result *result)
 {
     struct text place = TEXT_EMPTY;
@@ -51,6 +53,7 @@ void page_heading(struct text *out, const struct result *result)
     page_head(out, "Law", result->edition);
 }
 
+/* Capitals for what asks to be looked at. */
 const char *page_outcome(enum outcome outcome)
 {
     static const char *const WORDS[OUTCOME_COUNT] = {

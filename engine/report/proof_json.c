@@ -8,6 +8,7 @@
 
 #include <string.h>
 
+/* null: from the beginning, or without end. */
 static bool add_day(cJSON *object, const char *key, long day)
 {
     char text[16];
@@ -45,6 +46,7 @@ static bool add_difference(cJSON *array, const struct difference *d)
         && json_add_text(object, "caution", d->caution);
 }
 
+/* The line is null where a file as a whole is meant. */
 static bool add_remark(cJSON *array, const char *file, int line, bool error, const char *says)
 {
     cJSON *object = cJSON_CreateObject();
@@ -120,6 +122,8 @@ static bool add_lines(cJSON *object, const char *key, const char *lines)
     return true;
 }
 
+/* Places, then the cases of all; messages are what is wrong with the call or with files
+ * of no place. */
 static bool add_proof(cJSON *root, const struct proof *proof)
 {
     if (root == NULL || !json_add_text(root, "eavemark", EAVEMARK_VERSION))

@@ -5,6 +5,7 @@
 #include "report/value_words.h"
 #include "report/wrap.h"
 
+/* Past the word and a space: "  stricter  ". */
 enum { HANG = 12 };
 
 /* A word of at most ten letters, then the sentence, wrapped beside it. */
@@ -46,6 +47,7 @@ static void add_difference(struct text *out, const struct difference *d)
     text_free(&words);
 }
 
+/* file:line: first, as compilers do, so that editors find it. */
 static void add_remark(struct text *out, const struct remark *r)
 {
     struct text words = TEXT_EMPTY;
@@ -63,6 +65,7 @@ static void add_heading(struct text *out, const struct proof_block *block)
 {
     char from[16], to[16];
     struct text words = TEXT_EMPTY;
+    /* A place that could not be loaded at all has remarks and no days. */
     if (block->block == NULL)
         return;
     if (block->from != 0) {
@@ -91,6 +94,7 @@ static void add_title(struct text *out, const struct place_proof *place)
     text_free(&words);
 }
 
+/* One place in full: every difference and every remark. */
 static void add_place(struct text *out, const struct place_proof *place)
 {
     add_title(out, place);

@@ -4,6 +4,7 @@
 
 #include <string.h>
 
+/* null: none. */
 static bool add_bound(cJSON *object, const char *key, bool has, double bound)
 {
     return (has ? cJSON_AddNumberToObject(object, key, bound) : cJSON_AddNullToObject(object, key))
@@ -19,6 +20,7 @@ static bool add_choices(cJSON *object, const struct question *question)
     return json_add_texts(object, "choices", question->names, question->name_count);
 }
 
+/* The rules that wait, each once: findings of one rule stand together. */
 static bool add_rules(cJSON *object, const struct question *question)
 {
     cJSON *rules = cJSON_AddArrayToObject(object, "rules");

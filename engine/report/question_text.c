@@ -48,6 +48,7 @@ static bool is_length(const struct field *field)
         && (strcmp(field->unit, "ft") == 0 || strcmp(field->unit, "in") == 0);
 }
 
+/* What may be typed, with an example where fractions and feet are usual. */
 static void add_figure(struct text *out, const struct field *field)
 {
     text_add(out, field->type == FIELD_INTEGER ? "a whole number" : "a number");
@@ -74,6 +75,7 @@ static void add_named(struct text *out, const struct question *question)
                   question->name_count, question->names[0]);
 }
 
+/* Below the question: how it may be answered. */
 static void add_expected(struct text *out, const struct question *question)
 {
     const struct field *field = question->field;
@@ -113,6 +115,7 @@ static void add_expected(struct text *out, const struct question *question)
     }
 }
 
+/* "=" takes the answer of the item before. */
 static void add_same(struct text *out, const struct question *question)
 {
     if (question->same == NULL)
@@ -127,6 +130,7 @@ void report_question(const struct question *question, bool heading, struct text 
 {
     struct text words = TEXT_EMPTY, expected = TEXT_EMPTY;
     const struct field *part = part_of(question->field);
+    /* A heading where another part of the job begins. */
     if (heading && part != NULL && part->ask != NULL) {
         text_add(out, "\n-- ");
         wrap_add(out, 3, part->ask);
@@ -168,6 +172,7 @@ void report_question_help(const struct question *question, struct text *out)
     if (question->waiting_count > 0)
         text_add(out, "Needed by:\n");
     else
+        /* Nothing waits for it, and still it is asked: say why. */
         text_add(out, question->field->required
                      ? "Every job says it: it decides which rules there are.\n"
                      : "It names what other questions are about.\n");

@@ -72,6 +72,7 @@ static void add_heading(const struct sheet *sheet)
 
 /* What fails, and what to look at ---------------------------------------------------------- */
 
+/* Findings that read the same: one title, one comparison. */
 static void add_told(const struct sheet *sheet, const struct told *told)
 {
     struct text title = telling_title(told);
@@ -83,6 +84,7 @@ static void add_told(const struct sheet *sheet, const struct told *told)
     add_phrase(sheet, "p", telling_compared(sheet->result, told));
 }
 
+/* telling_mend and its like; NULL past the last. */
 typedef const char *nth_of_block(const struct told_block *block, size_t nth);
 
 static void add_labelled(const struct sheet *sheet, const struct told_block *block,
@@ -97,6 +99,7 @@ static void add_labelled(const struct sheet *sheet, const struct told_block *blo
     text_add(sheet->out, "</div>\n");
 }
 
+/* A block is one thing to mend; it may have several titles. */
 static void add_blocks(const struct sheet *sheet, const struct told_blocks *blocks)
 {
     text_add(sheet->out, "<ol class=\"blocks\">\n");
@@ -145,6 +148,7 @@ static void add_pendings(const struct sheet *sheet, const struct pendings *pendi
     text_add(sheet->out, "</ul>\n");
 }
 
+/* Releases the gloss, used or not. */
 static void add_pending_part(const struct sheet *sheet, const struct pendings *pendings,
                              const char *id, const char *word, struct text gloss)
 {
@@ -157,6 +161,7 @@ static void add_pending_part(const struct sheet *sheet, const struct pendings *p
     end_part(sheet);
 }
 
+/* The questions that can be answered in one place, so that nobody climbs twice. */
 static void add_asked_of(const struct sheet *sheet, const char *answer)
 {
     const struct result *result = sheet->result;
@@ -227,6 +232,7 @@ static void add_confirm(const struct sheet *sheet)
     end_part(sheet);
 }
 
+/* In brief; the full text with its source is in --all. */
 static void add_care(const struct sheet *sheet)
 {
     const struct result *result = sheet->result;
@@ -243,6 +249,7 @@ static void add_care(const struct sheet *sheet)
     end_part(sheet);
 }
 
+/* Worst first, as on the screen in text. */
 static void add_page(const struct sheet *sheet)
 {
     const struct digest *digest = sheet->digest;

@@ -37,6 +37,7 @@ static bool is_told(const struct sheet *sheet, const struct group *group)
     return group->outcome != OUTCOME_BROKEN || sheet->result->counts[OUTCOME_BROKEN] > 0;
 }
 
+/* Only groups that hold something: each is a link. */
 static void add_nav(const struct sheet *sheet)
 {
     struct text *out = sheet->out;
@@ -71,7 +72,7 @@ static void add_summary(const struct sheet *sheet)
 
 /* One finding ------------------------------------------------------------- */
 
-/* The title with every place of count findings that tell the same story. */
+/* The title with every place of count findings that read the same. */
 static struct text title_of(const struct finding *finding, size_t count)
 {
     struct text title = TEXT_EMPTY;
@@ -110,6 +111,7 @@ static void add_lines(struct text *out, const char *label, const char *const *li
     text_add(out, "</div>\n");
 }
 
+/* With sources: two sections read in different sources are two lines. */
 static void add_cites(struct text *out, const struct finding *finding)
 {
     if (finding->cite_count == 0)
@@ -150,6 +152,7 @@ static void add_finding(struct text *out, const struct finding *finding, size_t 
     html_phrase(out, &title);
     add_rule(out, finding);
     text_add(out, "</h3>\n");
+    /* What was compared stands in its own rows below. */
     html_element(out, "p", finding->compared ? finding->note : finding->says);
     text_add(out, "<dl>\n");
     add_compared(out, finding);
@@ -204,8 +207,8 @@ static void start_group(const struct sheet *sheet, const struct group *group)
     }
 }
 
-/* Goes over the stories of an outcome: only those said in brief, or only the
- * others. Writes them when asked to, and returns how many there are. */
+/* Goes over the findings of an outcome, those that read the same at once: only those said
+ * in brief, or only the others. Writes them when asked to, and returns how many there are. */
 static size_t each_told(const struct sheet *sheet, enum outcome outcome, bool brief, bool write)
 {
     const struct result *result = sheet->result;
@@ -265,6 +268,7 @@ static void add_waiting(const struct sheet *sheet, size_t index)
     text_add(sheet->out, "</dl>\n");
 }
 
+/* By question, not by rule: one answer may close many. */
 static void add_open(const struct sheet *sheet, const struct group *group)
 {
     const struct result *result = sheet->result;
@@ -322,6 +326,7 @@ static void add_not_applicable(const struct sheet *sheet, const struct group *gr
     text_add(sheet->out, "</section>\n");
 }
 
+/* Open and inapplicable findings are told together; the others one by one. */
 static void add_groups(const struct sheet *sheet)
 {
     for (size_t i = 0; i < GROUP_COUNT; i++) {

@@ -46,7 +46,7 @@ static bool same_story(const struct finding *a, const struct finding *b)
         && same_lines(a->work, a->work_count, b->work, b->work_count);
 }
 
-/* How many findings from this one on tell the same story. */
+/* How many findings from this one on read the same. */
 size_t story_group_size(const struct result *result, size_t start)
 {
     size_t count = 1;

@@ -8,11 +8,13 @@
 
 #include <math.h>
 
+/* Rounded as it is printed in that unit. */
 static bool add_number(cJSON *object, const char *key, double value, const char *unit)
 {
     return cJSON_AddNumberToObject(object, key, number_rounded(value, unit)) != NULL;
 }
 
+/* null for a quantity that is open or does not apply. */
 static bool add_exact(cJSON *object, const struct amount *amount)
 {
     if (amount == NULL)
@@ -30,6 +32,7 @@ static bool add_waste(cJSON *object, const struct amount *amount)
     return add_number(object, "waste_percent", amount->waste_percent, "percent");
 }
 
+/* null for what is only to know. */
 static bool add_buy(cJSON *object, const struct amount *amount)
 {
     if (amount == NULL || !amount->bought)
@@ -72,6 +75,7 @@ static bool add_lines(cJSON *root, const struct takeoff *takeoff)
     return true;
 }
 
+/* The head is that of a check, so that readers can share code. */
 static bool add_everything(cJSON *root, const struct takeoff *takeoff)
 {
     const struct result *head = &takeoff->head;

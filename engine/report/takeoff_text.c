@@ -56,7 +56,7 @@ static void add_heading(struct text *out, const struct takeoff *takeoff)
 
 /* One line ---------------------------------------------------------------- */
 
-/* count lines that tell the same story share one title that names every place. */
+/* count lines that read the same share one title that names every place. */
 static void add_title(struct text *out, const struct quantity_line *lines, size_t count)
 {
     struct text title = TEXT_EMPTY;
@@ -82,6 +82,7 @@ static void add_labelled(struct text *out, const char *label, const char *words)
     wrap_add(out, LABEL_HANG, words);
 }
 
+/* What to buy first, then the exact amount it was rounded up from. */
 static void add_amount(struct text *out, const struct amount *amount)
 {
     char number[96];
@@ -89,6 +90,7 @@ static void add_amount(struct text *out, const struct amount *amount)
     if (amount->bought) {
         number_write(amount->count, "count", number);
         text_addf(&words, "%s %s", number, amount->count == 1 ? amount->one : amount->buy);
+        /* "12 bundles of 33.3 sq ft"; a piece is just a piece. */
         if (amount->each != 1) {
             number_write_unit(amount->each, amount->unit, number);
             text_addf(&words, " of %s", number);
@@ -175,6 +177,7 @@ static bool worked_before(const struct finding *finding, size_t index)
     return false;
 }
 
+/* A quantity with its arithmetic, so that it can be done again by hand. */
 static void add_given(struct text *out, const struct quantity_line *line)
 {
     const struct finding *finding = &line->finding;
@@ -188,6 +191,7 @@ static void add_given(struct text *out, const struct quantity_line *line)
     add_amended(out, finding->amended);
 }
 
+/* Open, broken or not applicable: a sentence. */
 static void add_said(struct text *out, const struct quantity_line *lines, size_t count)
 {
     add_title(out, lines, count);
@@ -202,6 +206,7 @@ static bool is_given(const struct quantity_line *line, bool bought)
     return line->amount != NULL && line->amount->bought == bought;
 }
 
+/* The heading only when something stands under it. */
 static void add_group(struct text *out, const struct takeoff *takeoff, bool bought,
                       const char *heading)
 {
@@ -217,7 +222,7 @@ static void add_group(struct text *out, const struct takeoff *takeoff, bool boug
 }
 
 /* How many lines from this one on say the same of the same quantity. */
-static size_t story_group_size(const struct takeoff *takeoff, size_t start)
+static size_t alike_count(const struct takeoff *takeoff, size_t start)
 {
     const struct finding *first = &takeoff->lines[start].finding;
     size_t count = 1;
@@ -235,7 +240,7 @@ static void add_outcome(struct text *out, const struct takeoff *takeoff, enum ou
 {
     bool any = false;
     for (size_t i = 0, count = 1; i < takeoff->line_count; i += count) {
-        count = story_group_size(takeoff, i);
+        count = alike_count(takeoff, i);
         if (takeoff->lines[i].finding.outcome != outcome)
             continue;
         if (!any)

@@ -29,6 +29,7 @@ static struct text found_of(const struct finding *finding)
     return found;
 }
 
+/* As it prints: what reads alike is alike. */
 static bool same_found(const struct finding *a, const struct finding *b)
 {
     struct text left = found_of(a), right = found_of(b);
@@ -59,6 +60,7 @@ struct text telling_title(const struct told *told)
     struct text title = TEXT_EMPTY;
     const struct finding *finding = told->findings[0];
     text_addf(&title, "%s%s", first_words(finding), name_of(finding));
+    /* Where each place found something else, the places are named with what was found. */
     for (size_t i = 0; all_found_alike(told) && i < told->count; i++)
         if (told->findings[i]->where != NULL)
             text_addf(&title, "%s%s", i == 0 ? ": " : "; ", told->findings[i]->where);
@@ -120,6 +122,7 @@ static bool is_said_by_rule(const struct finding *finding)
         || (finding->required.kind == VALUE_YES_NO && finding->remark != NULL);
 }
 
+/* Found before demanded: the reader knows the roof. */
 static void add_comparison(struct text *out, const struct told *told)
 {
     const struct finding *finding = told->findings[0];
@@ -159,6 +162,7 @@ static bool is_in_another(const struct result *result, const struct finding *fin
     return held;
 }
 
+/* Of several figures in one section, the longer citation is enough. */
 static void add_sections(struct text *out, const struct result *result,
                          const struct finding *finding)
 {
@@ -189,6 +193,7 @@ struct text telling_compared(const struct result *result, const struct told *tol
     return out;
 }
 
+/* The three kinds of text that a block tells below its titles. */
 static const char *mend_of(const struct finding *finding)
 {
     return finding->mend;
@@ -246,6 +251,7 @@ struct text telling_demand(const struct doubtful *doubtful)
 struct text telling_section(const struct result *result, const struct cite *cite)
 {
     struct text section = TEXT_EMPTY;
+    /* The head names the edition: its sections need no book. */
     const bool own = story_same_text(cite->code, result->edition) && cite->section != NULL
         && cite->section[0] != '\0';
     if (own)
@@ -255,6 +261,7 @@ struct text telling_section(const struct result *result, const struct cite *cite
     return section;
 }
 
+/* Only figures nobody read in this book come here: of memory, or of a sister text. */
 const char *telling_known(const struct cite *cite)
 {
     return cite->status == STATUS_PARALLEL ? "sister text" : "recalled";
@@ -283,6 +290,8 @@ struct text telling_waiting(const struct pending *pending)
     return waiting;
 }
 
+/* With the number of findings it decides, so that the reader sees what an answer is
+ * worth. */
 struct text telling_question(const struct asked *asked)
 {
     struct text question = TEXT_EMPTY;
@@ -295,6 +304,7 @@ struct text telling_question(const struct asked *asked)
     return question;
 }
 
+/* Where the answer is to be had; an unknown word stands for itself. */
 const char *telling_answer(const char *answer)
 {
     static const struct {

@@ -30,6 +30,7 @@ struct screen {
     bool colour;
 };
 
+/* What a line begins with, filled up to so many columns. */
 static void start_line(const struct screen *screen, size_t columns, const char *words)
 {
     text_addf(screen->out, "%-*s", (int)columns, words);
@@ -82,6 +83,7 @@ static void add_heading(const struct screen *screen)
 
 /* What fails, and what to look at ---------------------------------------------------------- */
 
+/* Numbered when it begins a block. */
 static void add_told(const struct screen *screen, const struct told *told, size_t number)
 {
     struct text title = telling_title(told);
@@ -95,6 +97,7 @@ static void add_told(const struct screen *screen, const struct told *told, size_
     print_phrase(screen, DETAIL_HANG, telling_compared(screen->result, told));
 }
 
+/* telling_mend and its like; NULL past the last. */
 typedef const char *nth_of_block(const struct told_block *block, size_t nth);
 
 /* Has a block before this one the same text? */
@@ -135,6 +138,7 @@ static void add_cautions(const struct screen *screen, const struct told_blocks *
     }
 }
 
+/* Cautions only of what is to be mended: whoever only looks does not get hurt. */
 static void add_blocks(const struct screen *screen, const struct told_blocks *blocks, bool cautions)
 {
     for (size_t i = 0; i < blocks->count; i++) {
@@ -185,6 +189,7 @@ static void add_broken(const struct screen *screen)
     add_pendings(screen, &screen->digest->broken);
 }
 
+/* The questions that can be answered in one place. */
 static void add_asked_of(const struct screen *screen, const char *answer)
 {
     const struct result *result = screen->result;
@@ -306,6 +311,7 @@ static void add_released(struct text *out, struct text *part)
 static void add_screen(const struct result *result, const struct digest *digest, bool colour,
                        struct text *out)
 {
+    /* Three parts, as what stands below is needed to know how much room is between. */
     struct text above = TEXT_EMPTY, below = TEXT_EMPTY, confirm = TEXT_EMPTY;
     struct screen screen = {&above, result, digest, colour};
     add_heading(&screen);

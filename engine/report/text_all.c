@@ -88,6 +88,7 @@ static void add_as_seen(const struct page *page, const struct result *result)
     add_phrase(page, HEAD_HANG, &seen);
 }
 
+/* From the place to what it rests on in the end. */
 static void add_chain(const struct page *page, const struct result *result)
 {
     if (result->chain_count == 0)
@@ -144,7 +145,7 @@ static void add_heading(const struct page *page, const struct result *result)
 
 /* One finding ------------------------------------------------------------- */
 
-/* count findings that tell the same story share one title that names every
+/* count findings that read the same share one title that names every
  * place. */
 static void add_title(const struct page *page, const struct finding *finding, size_t count)
 {
@@ -198,6 +199,7 @@ static void add_compared(const struct page *page, const struct finding *finding)
     }
 }
 
+/* With sources: the same section read in two sources stands twice. */
 static void add_cites(const struct page *page, const struct finding *finding)
 {
     for (size_t i = 0; i < finding->cite_count; i++) {
@@ -241,6 +243,7 @@ static void add_finding(const struct page *page, const struct finding *finding, 
     add_labelled(page, "caution", finding->caution);
 }
 
+/* In two lines: nothing is to be done. */
 static void add_brief(const struct page *page, const struct finding *finding, size_t count)
 {
     struct text brief = TEXT_EMPTY;
@@ -289,6 +292,7 @@ static void add_group(const struct page *page, const struct result *result, enum
         if (!any)
             start_group(page, result, outcome);
         const bool brief = story_is_brief(finding);
+        /* Brief ones stand close together; an empty line parts them from the rest. */
         if (brief && !(any && was_brief))
             text_add(page->out, "\n");
         any = true;
@@ -302,6 +306,7 @@ static void add_group(const struct page *page, const struct result *result, enum
 
 /* The facts the job lacks, each asked once, with all that waits for it. */
 
+/* From the first on: earlier findings ask something else. */
 static void add_waiting(const struct page *page, const struct result *result, size_t index)
 {
     const char *says = result->findings[index].says;
@@ -379,6 +384,7 @@ static void add_confirm(const struct page *page, const struct result *result)
 
 /* The end ----------------------------------------------------------------- */
 
+/* With the full source: this report is for whoever checks. */
 static void add_safety(const struct page *page, const struct result *result)
 {
     if (result->safety_count > 0)

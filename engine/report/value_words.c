@@ -22,6 +22,8 @@ static void add_set(struct text *out, const struct value *value)
         text_add(out, "none");
 }
 
+/* Everything a report says of a value goes through here, so that it reads the same
+ * everywhere. */
 void value_add(struct text *out, const struct value *value)
 {
     char number[96];
@@ -69,6 +71,7 @@ void value_add_demands(struct text *out, const struct finding *finding)
     value_add_demand(out, finding->also_sense, &finding->also);
 }
 
+/* Either may be missing; a space only between two. */
 void value_add_cite(struct text *out, const struct cite *cite)
 {
     const bool both = cite->code != NULL && cite->section != NULL && cite->section[0] != '\0';
@@ -85,6 +88,7 @@ const char *value_cite_status(const struct cite *cite)
     return cite->status == STATUS_NONE ? "status not stated" : status_word(cite->status);
 }
 
+/* In full, for those who want to know how far to trust a figure. */
 void value_add_cite_status(struct text *out, const struct cite *cite)
 {
     static const char *const SPELLED[STATUS_COUNT] = {

@@ -4,6 +4,7 @@
 
 #include <string.h>
 
+/* The line being written: where further ones begin, and the column reached. */
 struct line {
     struct text *out;
     size_t hang;
@@ -30,6 +31,7 @@ static void add_cut(struct line *line, const char *word, size_t length)
     }
 }
 
+/* As utf8_columns, for a word inside a text; broken bytes count one each. */
 static size_t columns_of(const char *word, size_t length)
 {
     size_t columns = 0;
@@ -46,6 +48,7 @@ static void add_word(struct line *line, const char *word, size_t length)
 {
     const size_t columns = columns_of(word, length);
     const bool first = line->column == line->hang;
+    /* A word longer than a line begins on a new one and is cut there. */
     if (!first && line->column + 1 + columns > WRAP_COLUMNS) {
         line_break(line);
     } else if (!first) {
@@ -55,6 +58,7 @@ static void add_word(struct line *line, const char *word, size_t length)
     add_cut(line, word, length);
 }
 
+/* The lead is written by the caller: the first line begins at `hang`. */
 void wrap_add(struct text *out, size_t hang, const char *words)
 {
     struct text safe = TEXT_EMPTY;
