@@ -213,7 +213,7 @@ static bool try_all(struct supposing *s, const cJSON *job, const char *lacks, in
     const struct field *field = path_field(&s->book->fields, lacks);
     const struct rule *rule = rulebook_rule(s->book, s->asked->rule);
     size_t count = field == NULL ? 0 : value_count(field);
-    if (count > 1 && rule != NULL && !rule_demand_hangs_on(rule, field))
+    if (count > 1 && rule != NULL && !row_reads_demand_hangs_on(rule, field))
         count = 1;
     /* All must agree; the first that does not ends it. */
     bool told = count > 0;

@@ -40,6 +40,7 @@ static const char *text_under(lua_State *lua, const struct reading_drawing *read
     return text;
 }
 
+/* Without `of` the house itself is drawn. */
 static void read_of(lua_State *lua, struct reading_drawing *reading)
 {
     const struct fields *fields = &declaring_of(lua)->book->fields;
@@ -108,6 +109,7 @@ static const char *kind_said(enum dimension_kind kind)
                                                                         : "yes or no";
 }
 
+/* To the letter: a drawing converts nothing. */
 static bool same_unit(const char *unit, const struct dimension *dimension)
 {
     return unit == dimension->unit
@@ -188,6 +190,7 @@ static void read_part(lua_State *lua, const struct reading_drawing *reading, con
 {
     const struct dimension *dimension;
     struct drawing_part *part = part_of(lua, reading, name, &dimension);
+    /* A rule's demand may stand beside any of them: it is laid over what is planned. */
     const bool taken = part->fact != NULL || part->condition != NULL || part->figure != NULL
         || !isnan(part->number);
     if (strcmp(key, "rules") == 0) {
@@ -232,6 +235,7 @@ static void read_parts(lua_State *lua, const struct reading_drawing *reading, co
     lua_pop(lua, 1);
 }
 
+/* NAN: not given. */
 static void start_parts(lua_State *lua, struct drawing_of *of, const struct drawing_form *form)
 {
     of->form = form;

@@ -21,6 +21,7 @@ struct gathering {
 
 /* One dimension ---------------------------------------------------------------------- */
 
+/* A figure of a code that is not adopted here is not this place's: it is left out. */
 static void take_figure(const struct judging *judging, const char *name,
                         struct drawn_dimension *out)
 {
@@ -33,6 +34,7 @@ static void take_figure(const struct judging *judging, const char *name,
         out->answer = figure->value.yes ? DRAWN_YES : DRAWN_NO;
 }
 
+/* A condition is asked as a rule's is; one that could not be asked is not said. */
 static enum drawn_answer answer_of(struct call *call, const struct condition *condition)
 {
     enum sandbox_stop stop;
@@ -112,6 +114,7 @@ static size_t owner_of(struct gathering *gathering, const struct walk *walk)
         if (reference.json != NULL && node_referred(gathering->judging, &reference, &named))
             owner = named.json;
     }
+    /* By identity: items of the job's own tree have no other name that all of them carry. */
     for (size_t i = 0; owner != NULL && i < of->count; i++)
         if (of->json[i] == owner)
             return i;
@@ -138,6 +141,7 @@ static bool make_room(struct gathering *gathering)
     return true;
 }
 
+/* Of an absent list nothing is drawn. */
 static void visit_item(struct walk *walk, const struct node *missing)
 {
     struct gathering *gathering = walk->data;
@@ -193,6 +197,7 @@ static struct drawn *drawn_new(struct judging *judging, const struct drawing *dr
 const struct drawn *drawn_of_job(struct judging *judging)
 {
     const struct drawn *first = NULL, **at = &first;
+    /* Nothing that is read for drawings belongs to a finding. */
     const struct record record = judging->record;
     for (const struct drawing *d = judging->book->drawings; d != NULL; d = d->next) {
         struct drawn *drawn = drawn_new(judging, d);

@@ -164,7 +164,7 @@ static void note_hanging(void *data, const struct condition *condition)
         || (condition->fact != NULL && condition->fact->field == hanging->field);
 }
 
-bool rule_demand_hangs_on(const struct rule *rule, const struct field *field)
+bool row_reads_demand_hangs_on(const struct rule *rule, const struct field *field)
 {
     const struct row *row = rule->row;
     struct hanging hanging = {field, false};

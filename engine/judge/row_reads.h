@@ -13,13 +13,13 @@ bool row_reads_is_plain(const struct rule *rule);
  * profile, that the rule's row names; some more than once. Of a rule with a judge, those
  * of its conditions. */
 void row_reads_each_field(const struct rule *rule,
-                     void (*visit)(void *data, const struct field *field), void *data);
+                          void (*visit)(void *data, const struct field *field), void *data);
 void row_reads_each_figure(const struct rulebook *book, const struct rule *rule,
-                      void (*visit)(void *data, const char *name), void *data);
+                           void (*visit)(void *data, const char *name), void *data);
 
 /* May what the rule demands hang on what the field says? Not where a row does no more than
  * hold the field against its figures: then any value of it tells the demand. */
-bool rule_demand_hangs_on(const struct rule *rule, const struct field *field);
+bool row_reads_demand_hangs_on(const struct rule *rule, const struct field *field);
 
 /* Does some row of the rulebook name the figure? */
 bool row_reads_names_figure(const struct rulebook *book, const char *name);

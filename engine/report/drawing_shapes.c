@@ -19,6 +19,7 @@ static bool is_yes(const struct drawn_item *item, size_t dimension)
 
 /* Planes ------------------------------------------------------------------------ */
 
+/* The lengths of two pieces of eave are kept: a plan tells one break in an eave. */
 static void count_sides(const struct drawn *drawn, size_t index, struct plan_plane *plane)
 {
     const struct drawn_items *sides = &drawn->lists[LIST_SIDES];
@@ -127,6 +128,8 @@ static void draw_eave(const struct drawing_shown *shown, const struct draw_sheet
     const struct drawn_item *item = shown->item;
     const enum drawn_answer counts = item->dimensions[EAVE_WALL_COUNTS].answer;
     const enum drawn_answer metal = item->dimensions[EAVE_METAL].answer;
+    /* How far inside the barrier reaches is drawn only where a wall is known to count or
+     * not. */
     const bool inside = shown->judged[EAVE_REACH] && counts != DRAWN_NOT_SAID
                         && !is_yes(item, EAVE_STRIP_ALONE);
     const struct eave_drawing eave = {
@@ -168,6 +171,8 @@ static void draw_courses(const struct drawing_shown *shown, const struct draw_sh
     courses_draw(&courses, sheet, out);
 }
 
+/* Net free area in square inches: by the foot, or by the piece. NAN when either number is
+ * not said. */
 static double vent_area(const struct drawn_item *vent)
 {
     const double by_ft = number_of(vent, VENT_AREA_PER_FOOT);
@@ -188,6 +193,7 @@ static void draw_attic(const struct drawing_shown *shown, const struct draw_shee
         const struct drawn_item *vent = &vents->items[i];
         if (vent->of != shown->index || is_yes(vent, VENT_FAN))
             continue;
+        /* A vent of which it is not known whether it sits high or low counts for neither. */
         double *place = is_yes(vent, VENT_LOW)    ? &attic.low_sqin
                         : is_yes(vent, VENT_HIGH) ? &attic.high_sqin
                                                   : &attic.other_sqin;
@@ -215,6 +221,8 @@ const struct drawing_shape *drawing_shapes_find(const char *name)
     return NULL;
 }
 
+/* Within a thousandth: nothing smaller shows in a drawing. Two that are not said are
+ * alike. */
 static bool same(double a, double b)
 {
     return (isnan(a) && isnan(b)) || fabs(a - b) < 0.001;

@@ -114,7 +114,7 @@ static void says_what_a_demand_hangs_on(void **state)
         const struct field *field = fields_find(&law->book->fields, rows[i].field);
         assert_non_null(rule);
         assert_non_null(field);
-        if (rule_demand_hangs_on(rule, field) != rows[i].hangs)
+        if (row_reads_demand_hangs_on(rule, field) != rows[i].hangs)
             fail_msg("%s and %s", rows[i].rule, rows[i].field);
     }
     laws_free(&laws);
