@@ -197,3 +197,14 @@ cases "alarms.power" {
   { "a county that makes no difference", under = QUILLBANK,
     with = fed_by("battery", false, false), expect = "fail" },
 }
+
+-- R315.3: outside the bedrooms, and in one that burns fuel; not on each story, which is one
+-- state's wording. The model code lets roofing off, so a place without that line shows it.
+cases "alarms.co" {
+  under = "example/fernhollow", from = "paperwork",
+  { "outside the bedrooms alone", with = { ["scope.skylights_changed"] = false,
+    ["house.co_sources"] = { "fuel_appliance" }, ["alarms.co_at"] = { "outside_bedrooms" } },
+    expect = "pass" },
+  { "on each story, but not there", with = { ["house.co_sources"] = { "fuel_appliance" },
+    ["alarms.co_at"] = { "each_story" } }, expect = "fail", says = "outside bedrooms" },
+}

@@ -204,3 +204,21 @@ cases "ice_barrier.reach" {
   { "a hair under the strip", with = front("5:12", { ice_barrier_reach_in = 47.9 }),
     expect = "fail", where = "front eave" },
 }
+
+-- From 8:12 at least 36 in up the slope, in every edition from 2015 on. The note on 2024
+-- is disputed: a code officials' forum says that the line went.
+for _, year in ipairs { "2015", "2018", "2021", "2024" } do
+  local function steep(reach)
+    local with = front("8:12", { overhang_in = 0, wall_thickness_in = 4,
+      ice_barrier_reach_in = reach })
+    with["site.ice_barrier_in_table"] = true
+    return with
+  end
+  cases "ice_barrier.reach" {
+    under = "model/irc-" .. year,
+    { year .. ": 36 in at 8:12", with = steep(36), expect = "pass", where = "front eave",
+      required = 36 },
+    { year .. ": 35 in", with = steep(35), expect = "fail", where = "front eave",
+      required = 36 },
+  }
+end

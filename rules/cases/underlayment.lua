@@ -694,3 +694,44 @@ cases "underlayment.end_lap"(at("porch", {
   { "on a steeper one it is", with = felt { end_lap_in = 3.999 }, expect = "fail",
     where = "main front", required = 4 },
 }))
+
+-- Where the editions part, each at its limit (state code texts on each edition).
+local DESIGNED = { ["site.wind_vult_mph"] = 145, ["site.wind_design_required"] = true }
+local function windy(facts)
+  local with = {}
+  for name, value in pairs(DESIGNED) do with[name] = value end
+  for name, value in pairs(facts) do with["underlayments[1]." .. name] = value end
+  return with
+end
+-- Table R905.1.1(2): one ply in 2015 and 2018, two in 2021 and 2024, at 5:12 as well.
+for year, plies in pairs { ["2015"] = 1, ["2018"] = 1, ["2021"] = 2, ["2024"] = 2 } do
+  cases "underlayment.plies" {
+    under = "model/irc-" .. year,
+    { year .. ": as many as it asks", with = windy { kind = "D226_II", plies = plies,
+      deck_joints_taped = false }, expect = "pass", where = "main front", required = plies },
+    { year .. ": one fewer", with = windy { kind = "D226_II", plies = plies - 1,
+      deck_joints_taped = false }, expect = "fail", where = "main front", required = plies },
+  }
+end
+-- Caps on staples do in 2015 and 2018, no longer in 2021 and 2024.
+for year, staple in pairs { ["2015"] = "pass", ["2018"] = "pass", ["2021"] = "fail",
+  ["2024"] = "fail" } do
+  cases "underlayment.fasteners" {
+    under = "model/irc-" .. year,
+    { year .. ": cap staples", with = windy { fastener = "cap_staple" }, expect = staple,
+      where = "main front" },
+    { year .. ": cap nails", with = windy { fastener = "cap_nail" }, expect = "pass",
+      where = "main front" },
+  }
+end
+-- D6757 left the list of windy places in 2021, D1970 came onto it in 2024.
+for year, kinds in pairs { ["2021"] = { D226_II = "pass", D4869_III = "pass", D6757 = "fail" },
+  ["2024"] = { D226_II = "pass", D1970 = "pass", D8257 = "pass", D6757 = "fail" } } do
+  for kind, comes in pairs(kinds) do
+    cases "underlayment.kind" {
+      under = "model/irc-" .. year,
+      { year .. ": " .. kind, with = windy { kind = kind }, expect = comes,
+        where = "main front" },
+    }
+  end
+end
