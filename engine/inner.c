@@ -29,15 +29,21 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* A handle: the home and every law loaded from it so far. */
+/* Laws that a handle keeps: a batch under many places and days goes on with those of the
+ * last. Each takes about 1.5 MB. */
+enum { LAWS_MOST = 64 };
+
+/* A handle: the home and the laws loaded from it so far. */
 struct eavemark {
     char *home;
     struct laws laws;
+    size_t held; /* results and interviews that name rules and figures of those laws */
 };
 
 /* Owns all that its reports are made of: it may outlive nothing but the handle it was
  * made by. */
 struct eavemark_result {
+    eavemark *handle; /* NULL: it names nothing of any */
     struct checked checked;
     cJSON *job;     /* as it was judged: findings name its items by its own texts; or NULL */
     char *problems; /* written out */
@@ -85,6 +91,21 @@ static char *problems_text(const struct problems *problems)
     return text_release(&text);
 }
 
+size_t inner_law_count(const eavemark *handle)
+{
+    size_t count = 0;
+    for (const struct law *law = handle->laws.first; law != NULL; law = law->next)
+        count++;
+    return count;
+}
+
+/* Begins with no law again when there are many and nobody holds any. */
+static void let_laws_go(eavemark *handle)
+{
+    if (handle->held == 0 && inner_law_count(handle) >= LAWS_MOST)
+        laws_free(&handle->laws);
+}
+
 /* A result even of a job that cannot be read: it then holds the problems only. NULL is
  * for memory. */
 eavemark_result *inner_check(eavemark *handle, const struct eavemark_request *request)
@@ -95,6 +116,9 @@ eavemark_result *inner_check(eavemark *handle, const struct eavemark_request *re
     struct checked *checked = &result->checked;
     const struct overrides overrides = {request->jurisdiction, request->date, request->stage};
     cJSON *job = NULL;
+    let_laws_go(handle);
+    result->handle = handle;
+    handle->held++;
     if (request->text == NULL)
         json_read_file(&job, request->name, &checked->problems);
     else
@@ -196,6 +220,8 @@ char *inner_result_changes(const eavemark_result *before, const eavemark_result 
 
 void inner_result_free(eavemark_result *result)
 {
+    if (result->handle != NULL)
+        result->handle->held--;
     checked_free(&result->checked);
     cJSON_Delete(result->job);
     free(result->problems);
@@ -725,6 +751,7 @@ enum eavemark_status inner_questions(eavemark *handle, const struct eavemark_req
 
 /* The interview keeps the job; `name` is what its problems call it. */
 struct eavemark_interview {
+    eavemark *handle; /* NULL until it is opened */
     struct interview *interview;
     char *name;
     const struct field *asked; /* of the question before, or NULL */
@@ -764,6 +791,10 @@ eavemark_interview *inner_interview_open(eavemark *handle, const struct eavemark
 {
     struct problems found = {0};
     eavemark_interview *opened = interview_opened(handle, request, &found);
+    if (opened != NULL) {
+        opened->handle = handle;
+        handle->held++;
+    }
     *status = problems_status(&found);
     *problems = problems_text(&found);
     problems_free(&found);
@@ -869,6 +900,8 @@ char *inner_interview_draft(const eavemark_interview *interview)
 
 void inner_interview_close(eavemark_interview *interview)
 {
+    if (interview->handle != NULL)
+        interview->handle->held--;
     interview_free(interview->interview);
     free(interview->name);
     free(interview);

@@ -15,6 +15,9 @@ eavemark_result *inner_check(eavemark *handle, const struct eavemark_request *re
 /* A result that holds no findings and says why. NULL when out of memory. */
 eavemark_result *inner_refused(const char *why);
 
+/* How many laws a handle keeps now. */
+size_t inner_law_count(const eavemark *handle);
+
 enum eavemark_status inner_result_status(const eavemark_result *result, bool strict);
 const char *inner_result_problems(const eavemark_result *result);
 char *inner_result_report(const eavemark_result *result, enum eavemark_form form,

@@ -1,5 +1,6 @@
 /* The public interface: handles used many times and from two threads, exit
  * statuses, overrides, and the fingerprint. */
+#include "include/inner.h"
 #include "support/small_law.h"
 
 #include <pthread.h>
@@ -113,6 +114,44 @@ static void a_counter_never_gets_past_one(void **state)
     assert_member(counted, "b.pitch", 0, "work", "[\"call 1\"]");
     assert_member(counted, "b.pitch", 1, "work", "[\"call 1\"]");
     free(counted);
+}
+
+/* A batch under many places keeps a bounded number of laws; a result that is held stays
+ * good, and so does what it is made of. */
+static void a_batch_keeps_some_laws_only(void **state)
+{
+    (void)state;
+    eavemark *handle = eavemark_open(home.path);
+    for (int i = 0; i < 150; i++) {
+        char path[64], text[160];
+        snprintf(path, sizeof(path), "jurisdictions/many/p%d.lua", i);
+        snprintf(text, sizeof(text), "jurisdiction \"many/p%d\" { title = \"P\", invented = true,\n"
+                 "  follows = \"model/test\" }\n", i);
+        home_write(&home, path, text);
+    }
+    char *alone = report(handle, SMALL_JOB, "many/p0");
+    const struct eavemark_request request = {.name = "j", .text = SMALL_JOB, .jurisdiction = "many/p0",
+                                             .length = strlen(SMALL_JOB)};
+    for (int round = 0; round < 2; round++) {
+        eavemark_result *held = round == 0 ? NULL : eavemark_check(handle, &request);
+        for (int i = 0; i < 150; i++) {
+            char place[32];
+            snprintf(place, sizeof(place), "many/p%d", i);
+            free(report(handle, SMALL_JOB, place));
+            if (held == NULL)
+                assert_in_range(inner_law_count(handle), 1, 64);
+        }
+        if (held != NULL) {
+            char *still = eavemark_result_report(held, EAVEMARK_JSON_LINE, EAVEMARK_ALL);
+            assert_string_equal(still, alone);
+            free(still);
+            eavemark_result_free(held);
+        }
+    }
+    free(report(handle, SMALL_JOB, NULL));
+    assert_in_range(inner_law_count(handle), 1, 64);
+    free(alone);
+    eavemark_close(handle);
 }
 
 /* Another place, a broken job and back: nothing of them stays. */
@@ -406,6 +445,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         in_home(a_handle_serves_many_jobs_alike),
         in_home(a_counter_never_gets_past_one),
+        in_home(a_batch_keeps_some_laws_only),
         in_home(jobs_between_leave_no_trace),
         in_home(statuses_say_what_it_came_to),
         in_home(all_problems_come_in_one_go),
