@@ -58,7 +58,8 @@ static const char *lacks_job(const struct eavemark_request *request)
     if (request == NULL)
         return "a call without a request (NULL)";
     return request->text == NULL && request->name == NULL
-        ? "a request with neither a text nor the name of a file" : NULL;
+               ? "a request with neither a text nor the name of a file"
+               : NULL;
 }
 
 /* Through a number: a host in another language may hand over any. */
@@ -120,8 +121,8 @@ eavemark_result *eavemark_check(eavemark *handle, const struct eavemark_request 
     const locale_t host = locale_plain();
     if (host == (locale_t)0)
         return NULL;
-    const struct eavemark_request asked =
-        why != NULL ? (struct eavemark_request){0} : with_name(request);
+    const struct eavemark_request asked = why != NULL ? (struct eavemark_request){0}
+                                                      : with_name(request);
     eavemark_result *result = why != NULL ? inner_refused(why) : inner_check(handle, &asked);
     locale_back(host);
     return result;
@@ -134,15 +135,13 @@ enum eavemark_status eavemark_result_status(const eavemark_result *result, bool 
 
 const char *eavemark_result_problems(const eavemark_result *result)
 {
-    return result == NULL ? "eavemark: there is no result (NULL)\n"
-                          : inner_result_problems(result);
+    return result == NULL ? "eavemark: there is no result (NULL)\n" : inner_result_problems(result);
 }
 
 char *eavemark_result_report(const eavemark_result *result, enum eavemark_form form,
                              unsigned options)
 {
-    const locale_t host =
-        result == NULL || lacks_form(form) != NULL ? (locale_t)0 : locale_plain();
+    const locale_t host = result == NULL || lacks_form(form) != NULL ? (locale_t)0 : locale_plain();
     if (host == (locale_t)0)
         return NULL;
     char *report = inner_result_report(result, form, options);
@@ -223,10 +222,9 @@ enum eavemark_status eavemark_explain(eavemark *handle, const char *name,
     const char *why = enter_plain_locale(lacks_but_job(handle, form, report, problems), &host);
     if (why != NULL)
         return refuse_call(why, report, problems);
-    const struct eavemark_request asked =
-        request == NULL ? (struct eavemark_request){0} : with_name(request);
-    const enum eavemark_status status =
-        inner_explain(handle, name, &asked, form, report, problems);
+    const struct eavemark_request asked = request == NULL ? (struct eavemark_request){0}
+                                                          : with_name(request);
+    const enum eavemark_status status = inner_explain(handle, name, &asked, form, report, problems);
     locale_back(host);
     return status;
 }
@@ -239,8 +237,8 @@ enum eavemark_status eavemark_figures(eavemark *handle, const char *topic, const
     const char *why = enter_plain_locale(lacks_but_job(handle, form, report, problems), &host);
     if (why != NULL)
         return refuse_call(why, report, problems);
-    const enum eavemark_status answer =
-        inner_figures(handle, topic, status, request, form, report, problems);
+    const enum eavemark_status answer = inner_figures(handle, topic, status, request, form, report,
+                                                      problems);
     locale_back(host);
     return answer;
 }
@@ -260,8 +258,7 @@ enum eavemark_status eavemark_compare(eavemark *handle, const struct eavemark_re
     const char *why = enter_plain_locale(lacking, &host);
     if (why != NULL)
         return refuse_call(why, report, problems);
-    const enum eavemark_status status =
-        inner_compare(handle, asked, count, form, report, problems);
+    const enum eavemark_status status = inner_compare(handle, asked, count, form, report, problems);
     locale_back(host);
     return status;
 }
@@ -274,14 +271,14 @@ enum eavemark_status eavemark_proof(eavemark *handle, const char *name, const ch
     const char *why = enter_plain_locale(lacks_but_job(handle, form, report, problems), &host);
     if (why != NULL)
         return refuse_call(why, report, problems);
-    const enum eavemark_status status =
-        inner_proof(handle, name, date, beside, form, report, problems);
+    const enum eavemark_status status = inner_proof(handle, name, date, beside, form, report,
+                                                    problems);
     locale_back(host);
     return status;
 }
 
 enum eavemark_status eavemark_mutate(eavemark *handle, const char *topic, char **report,
-                                    char **problems)
+                                     char **problems)
 {
     locale_t host;
     const char *why = enter_plain_locale(lacks_but_job(handle, EAVEMARK_TEXT, report, problems),
@@ -303,8 +300,8 @@ enum eavemark_status eavemark_fields(eavemark *handle, const char *topic, bool s
                                          &host);
     if (why != NULL)
         return refuse_call(why, NULL, text);
-    const enum eavemark_status status =
-        inner_fields(handle, topic, schema, jurisdiction, date, text);
+    const enum eavemark_status status = inner_fields(handle, topic, schema, jurisdiction, date,
+                                                     text);
     locale_back(host);
     return status;
 }
@@ -314,7 +311,8 @@ enum eavemark_status eavemark_list(eavemark *handle, enum eavemark_names names, 
     locale_t host;
     const int number = (int)names;
     const char *unknown = number < EAVEMARK_RULES || number > EAVEMARK_PARTS
-        ? "no such kind of names" : NULL;
+                              ? "no such kind of names"
+                              : NULL;
     const char *why = enter_plain_locale(
         first_of(first_of(lacks_places(text, text), lacks_handle(handle)), unknown), &host);
     if (why != NULL)
@@ -329,7 +327,8 @@ enum eavemark_status eavemark_county_new(eavemark *handle, const char *id, const
 {
     locale_t host;
     const char *unsaid = id == NULL || follows == NULL || title == NULL
-        ? "a county needs an id, a place to follow and a title (NULL)" : NULL;
+                             ? "a county needs an id, a place to follow and a title (NULL)"
+                             : NULL;
     const char *why = enter_plain_locale(
         first_of(first_of(lacks_places(text, text), lacks_handle(handle)), unsaid), &host);
     if (why != NULL)
@@ -355,8 +354,8 @@ eavemark_interview *eavemark_interview_open(eavemark *handle,
             *status = refused;
         return NULL;
     }
-    const struct eavemark_request asked =
-        request == NULL ? (struct eavemark_request){0} : with_name(request);
+    const struct eavemark_request asked = request == NULL ? (struct eavemark_request){0}
+                                                          : with_name(request);
     eavemark_interview *opened = inner_interview_open(handle, &asked, status, problems);
     locale_back(host);
     return opened;

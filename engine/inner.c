@@ -154,7 +154,7 @@ enum eavemark_status inner_result_status(const eavemark_result *result, bool str
     /* Not judged: by the job's fault, or a file's. */
     if (!checked->judged) {
         const bool broken = checked->problems.out_of_memory
-            || problems_any(&checked->problems, PROBLEM_RULES);
+                            || problems_any(&checked->problems, PROBLEM_RULES);
         return broken ? EAVEMARK_BROKEN : EAVEMARK_UNUSABLE;
     }
     const struct result *found = &checked->result;
@@ -162,8 +162,8 @@ enum eavemark_status inner_result_status(const eavemark_result *result, bool str
         return EAVEMARK_BROKEN;
     if (found->counts[OUTCOME_FAIL] > 0
         /* Strict: what is open or not met counts as failed, whatever its severity. */
-        || (strict && (found->counts[OUTCOME_OPEN] > 0 || found->not_met > 0
-                       || found->disputed > 0)))
+        || (strict
+            && (found->counts[OUTCOME_OPEN] > 0 || found->not_met > 0 || found->disputed > 0)))
         return EAVEMARK_FAILED;
     return EAVEMARK_NOTHING_FAILED;
 }
@@ -173,8 +173,7 @@ const char *inner_result_problems(const eavemark_result *result)
     return result->problems;
 }
 
-char *inner_result_report(const eavemark_result *result, enum eavemark_form form,
-                          unsigned options)
+char *inner_result_report(const eavemark_result *result, enum eavemark_form form, unsigned options)
 {
     const bool colour = (options & EAVEMARK_COLOUR) != 0, all = (options & EAVEMARK_ALL) != 0;
     if (!result->checked.judged)
@@ -429,13 +428,15 @@ static long asked_day(const struct eavemark_request *request, struct problems *p
 }
 
 enum eavemark_status inner_explain(eavemark *handle, const char *name,
-                                   const struct eavemark_request *request,
-                                   enum eavemark_form form, char **report, char **problems)
+                                   const struct eavemark_request *request, enum eavemark_form form,
+                                   char **report, char **problems)
 {
     struct explanation explanation = {0};
     /* The place is given twice: for the rule as such, and for the job held against it. */
     struct explain_request asked = {
-        .name = name, .jurisdiction = request->jurisdiction, .job_file = request->name,
+        .name = name,
+        .jurisdiction = request->jurisdiction,
+        .job_file = request->name,
         .overrides = {request->jurisdiction, request->date, request->stage}};
     asked.date = asked_day(request, &explanation.problems);
     /* With a job, its own place and day are meant unless the request names others. */
@@ -466,8 +467,8 @@ static char *figures_report(const struct figure_table *table, enum eavemark_form
 }
 
 enum eavemark_status inner_figures(eavemark *handle, const char *topic, const char *status,
-                                   const struct eavemark_request *request,
-                                   enum eavemark_form form, char **report, char **problems)
+                                   const struct eavemark_request *request, enum eavemark_form form,
+                                   char **report, char **problems)
 {
     /* No request is one that asks for nothing in particular. */
     const struct eavemark_request none = {0};
@@ -475,7 +476,9 @@ enum eavemark_status inner_figures(eavemark *handle, const char *topic, const ch
     request = request == NULL ? &none : request;
     struct figure_table_request asked = {
         /* status_of gives none both for no word and for an unknown one: told apart below. */
-        .topic = topic, .status = status_of(status), .jurisdiction = request->jurisdiction};
+        .topic = topic,
+        .status = status_of(status),
+        .jurisdiction = request->jurisdiction};
     asked.date = asked_day(request, &table.problems);
     if (status != NULL && asked.status == STATUS_NONE)
         problem_at(&table.problems, PROBLEM_JOB, "--status", NULL,
@@ -508,8 +511,8 @@ static void fill_sides(struct comparison *comparison, const struct eavemark_requ
     for (size_t i = 0; i < comparison->side_count; i++) {
         struct side *side = &comparison->sides[i];
         side->file = requests[i].name;
-        side->overrides =
-            (struct overrides){requests[i].jurisdiction, requests[i].date, requests[i].stage};
+        side->overrides = (struct overrides){requests[i].jurisdiction, requests[i].date,
+                                             requests[i].stage};
         side->job = read_request(&requests[i], &comparison->problems);
     }
 }
@@ -577,10 +580,8 @@ enum eavemark_status inner_list(eavemark *handle, enum eavemark_names names, cha
     /* The header's numbers are the interface's and stay; those of the prove room may
      * move. */
     static const enum names_kind KINDS[] = {
-        [EAVEMARK_RULES] = NAMES_RULES,
-        [EAVEMARK_FIGURES] = NAMES_FIGURES,
-        [EAVEMARK_TOPICS] = NAMES_TOPICS,
-        [EAVEMARK_JURISDICTIONS] = NAMES_PLACES,
+        [EAVEMARK_RULES] = NAMES_RULES,   [EAVEMARK_FIGURES] = NAMES_FIGURES,
+        [EAVEMARK_TOPICS] = NAMES_TOPICS, [EAVEMARK_JURISDICTIONS] = NAMES_PLACES,
         [EAVEMARK_PARTS] = NAMES_PARTS,
     };
     struct arena arena = {0};
@@ -740,7 +741,8 @@ enum eavemark_status inner_questions(eavemark *handle, const struct eavemark_req
     enum eavemark_status status = problems_status(&checked.problems);
     *report = checked.judged ? questions_report(&checked.questions, form) : NULL;
     *problems = problems_text(&checked.problems);
-    if (*problems == NULL || (checked.judged && *report == NULL)
+    if (*problems == NULL
+        || (checked.judged && *report == NULL)
         /* A rule that erred may have had a question of its own. */
         || checked.result.counts[OUTCOME_BROKEN] > 0)
         status = EAVEMARK_BROKEN;
@@ -840,7 +842,7 @@ bool inner_interview_answer(eavemark_interview *interview, const char *words, ch
     const bool taken = interview_answer(interview->interview, words, &text);
     /* An answer may be quoted in the refusal: it must not steer the terminal. */
     utf8_add_printable(&safe, text.failed || (!taken && text.length == 0) ? "out of memory"
-                                                                         : text_string(&text));
+                                                                          : text_string(&text));
     text_free(&text);
     *why = text_release(&safe);
     return taken;

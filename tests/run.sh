@@ -7,7 +7,7 @@ set -euo pipefail
 cd "$(dirname "$0")/.."
 
 bash .ci/packages.sh gcc make cmake pkg-config liblua5.4-dev libcjson-dev libmd-dev libcmocka-dev \
-  g++ valgrind clang clang-tidy
+  g++ valgrind clang clang-tidy clang-format
 command -v node >/dev/null && command -v npm >/dev/null || bash .ci/packages.sh nodejs npm
 (cd tests/schema && npm ci --silent --no-audit --no-fund)
 # The pages are opened in a browser, with fonts that every machine shall share.
@@ -27,6 +27,10 @@ ctest --test-dir build-plain --output-on-failure --parallel 2 --label-regex long
 # Under Valgrind a check, a refused job and the rule cases must neither leak nor read
 # what was not written.
 bash tests/checks/valgrind.sh build-plain/eavemark .
+
+# Laid out as .clang-format says.
+find engine tests -name node_modules -prune -o -name '*.[ch]' -print \
+  | xargs clang-format --dry-run -Werror
 
 # Another compiler's warnings, and what .clang-tidy asks but for the analyzer's part.
 CC=clang cmake -S . -B build-clang -DCMAKE_BUILD_TYPE=Debug -DEAVEMARK_WERROR=ON >/dev/null

@@ -41,7 +41,8 @@ static struct asked asked_of(struct result *result, const struct questions *all,
 {
     const struct field *field = all->items[index].field;
     const char **where = arena_array(&result->arena, places_of(all, field), sizeof(*where));
-    struct asked asked = {.ask = arena_copy(&result->arena, field->ask), .where = where,
+    struct asked asked = {.ask = arena_copy(&result->arena, field->ask),
+                          .where = where,
                           .answer = arena_copy(&result->arena, field->answer)};
     /* Those before this one ask for other facts: it is the first of its own. */
     for (size_t i = index; where != NULL && i < all->count; i++) {
@@ -62,8 +63,8 @@ int asked_fill(struct result *result, const cJSON *job, const struct fields *fie
     if (result->counts[OUTCOME_OPEN] == 0)
         return 0;
     int done = questions_of(result, job, fields, result->reached, &all);
-    struct asked *asked =
-        done == 0 ? arena_array(&result->arena, all.count + 1, sizeof(*asked)) : NULL;
+    struct asked *asked = done == 0 ? arena_array(&result->arena, all.count + 1, sizeof(*asked))
+                                    : NULL;
     for (size_t i = 0; asked != NULL && i < all.count; i++)
         if (is_first(&all, i))
             asked[result->asked_count++] = asked_of(result, &all, i);

@@ -117,9 +117,9 @@ static const struct finding *wrong_of(const struct finding *plan, const struct f
 static struct card_section *section_of(struct making *making, struct card_section *walk,
                                        const struct card_item *item)
 {
-    return item->wrong != NULL                                              ? &making->wrong
-        : item->now->outcome == OUTCOME_OPEN && item->now->ask == ASK_PLACE ? &making->place
-                                                                            : walk;
+    return item->wrong != NULL                                                 ? &making->wrong
+           : item->now->outcome == OUTCOME_OPEN && item->now->ask == ASK_PLACE ? &making->place
+                                                                               : walk;
 }
 
 static void add_item(struct making *making, struct card_section *walk, size_t index)
@@ -133,12 +133,15 @@ static void add_item(struct making *making, struct card_section *walk, size_t in
     if ((!says_something(plan) && !says_something(now)) || (asks && is_met(now)))
         return;
     const struct field *lacks = lacking(making, now);
-    struct card_item item = {.plan = plan, .now = now, .wrong = wrong_of(plan, now),
+    struct card_item item = {.plan = plan,
+                             .now = now,
+                             .wrong = wrong_of(plan, now),
                              .ask = lacks == NULL ? NULL : lacks->ask,
                              .of = lacks == NULL ? NULL : path_item_name(making->job, now->lacks),
                              .to_measure = lacks != NULL && lacks->measured,
                              .measured = now->measured,
-                             .cites = now->cites, .cite_count = now->cite_count};
+                             .cites = now->cites,
+                             .cite_count = now->cite_count};
     if (!asks)
         find_demand(making, &item);
     struct card_section *section = section_of(making, walk, &item);
@@ -171,8 +174,8 @@ static void number_question(struct card *card, struct card_item *item,
 static void number_questions(struct making *making)
 {
     struct card *card = making->card;
-    const struct card_item **asked =
-        arena_array(making->arena, card->now.finding_count + 1, sizeof(*asked));
+    const struct card_item **asked = arena_array(making->arena, card->now.finding_count + 1,
+                                                 sizeof(*asked));
     for (size_t s = 0; asked != NULL && s < card->section_count; s++)
         for (size_t i = 0; i < card->sections[s].count; i++)
             number_question(card, &card->sections[s].items[i], asked);
@@ -213,8 +216,8 @@ static void add_named(struct making *making, struct card_section *section,
     }
 }
 
-static bool section_start(struct making *making, struct card_section *section,
-                          enum card_kind kind, const char *title)
+static bool section_start(struct making *making, struct card_section *section, enum card_kind kind,
+                          const char *title)
 {
     *section = (struct card_section){.kind = kind, .title = title};
     section->items = arena_array(making->arena, making->card->now.finding_count + 1,
@@ -356,8 +359,7 @@ void card_of_job(struct laws *laws, cJSON *job, const struct overrides *override
     if (ready.law == NULL)
         return;
     struct rulebook *book = ready.law->book;
-    struct making making = {.ready = &ready, .job = job, .card = card,
-                            .arena = &card->now.arena};
+    struct making making = {.ready = &ready, .job = job, .card = card, .arena = &card->now.arena};
     /* The plan is judged as before the visit; `now` as if it had come, when only what was
      * measured counts. */
     card->stage = ready.asked;

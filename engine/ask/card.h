@@ -18,14 +18,14 @@ struct card_item {
     const struct finding *wrong;      /* that of them which is broken or not met, or NULL */
     bool demanded;                    /* required is set */
     struct value required;
-    enum sense sense;                /* at_least ... or NULL */
-    struct value also;                /* the other bound, where there are two; else VALUE_NONE */
+    enum sense sense;  /* at_least ... or NULL */
+    struct value also; /* the other bound, where there are two; else VALUE_NONE */
     enum sense also_sense;
-    bool unconfirmed;                 /* a figure that makes the demand was not read in this book */
-    const char *duty;                 /* what is asked for in words, or NULL */
+    bool unconfirmed; /* a figure that makes the demand was not read in this book */
+    const char *duty; /* what is asked for in words, or NULL */
     const struct cite *cites;
     size_t cite_count;
-    const struct amended *amended;    /* or NULL */
+    const struct amended *amended; /* or NULL */
     size_t question; /* the open question it waits for, from 1; 0 when there is none but
                         what is measured or seen at the visit */
     const char *ask; /* the question of the fact that is lacking, or NULL */
@@ -66,8 +66,8 @@ struct checked_card {
 
 /* The card of overrides->stage, which must be a stage. The tree is changed as
  * by check_job. */
-void card_of_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
-                const char *file, struct checked_card *out);
+void card_of_job(struct laws *laws, cJSON *job, const struct overrides *overrides, const char *file,
+                 struct checked_card *out);
 
 /* Did a rule err of which the card tells? */
 bool card_broken(const struct card *card);

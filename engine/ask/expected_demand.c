@@ -133,8 +133,7 @@ static struct demand demand_of(const struct finding *finding)
 {
     const struct demand demand = {&finding->required, &finding->also, finding->sense,
                                   finding->also_sense};
-    const bool turned = finding->also.kind != VALUE_NONE
-        && finding->also_sense == SENSE_AT_LEAST;
+    const bool turned = finding->also.kind != VALUE_NONE && finding->also_sense == SENSE_AT_LEAST;
     return turned ? (struct demand){demand.also, demand.required, demand.also_sense, demand.sense}
                   : demand;
 }
@@ -149,10 +148,9 @@ static bool demands_agree(struct supposing *s, const struct finding *finding)
     if (s->any) {
         if (!same_text(s->found.duty, finding->duty))
             s->found.duty = NULL;
-        return same_value(&s->found.required, demand.required)
-            && s->found.sense == demand.sense
-            && same_value(&s->found.also, demand.also)
-            && s->found.also_sense == demand.also_sense;
+        return same_value(&s->found.required, demand.required) && s->found.sense == demand.sense
+               && same_value(&s->found.also, demand.also)
+               && s->found.also_sense == demand.also_sense;
     }
     s->any = true;
     s->found.required = keep_value(s->arena, demand.required);
@@ -192,7 +190,7 @@ static bool try_one(struct supposing *s, const cJSON *job, int depth)
         told = demands_agree(s, finding);
     else /* what is still lacking is supposed on top of this */
         told = finding->outcome == OUTCOME_OPEN && finding->lacks != NULL && depth < DEEPEST
-            && try_all(s, job, finding->lacks, depth + 1);
+               && try_all(s, job, finding->lacks, depth + 1);
     result_free(&result);
     return told;
 }
@@ -219,8 +217,8 @@ static bool try_all(struct supposing *s, const cJSON *job, const char *lacks, in
     bool told = count > 0;
     for (size_t i = 0; told && i < count; i++) {
         cJSON *copy = cJSON_Duplicate(job, true);
-        told = copy != NULL && path_set(copy, lacks, value_at(field, i))
-            && lay_out_again(s, copy) && try_one(s, copy, depth);
+        told = copy != NULL && path_set(copy, lacks, value_at(field, i)) && lay_out_again(s, copy)
+               && try_one(s, copy, depth);
         cJSON_Delete(copy);
     }
     return told;

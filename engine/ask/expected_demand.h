@@ -31,6 +31,7 @@ struct expected_demand {
 /* finding: open, and lacking a fact. reached: as of judge. The job is not
  * changed; texts of *out live in arena. False when no one demand can be told. */
 bool expected_demand(struct rulebook *book, const cJSON *job, enum stage reached,
-             const struct finding *finding, struct arena *arena, struct expected_demand *out);
+                     const struct finding *finding, struct arena *arena,
+                     struct expected_demand *out);
 
 #endif

@@ -344,8 +344,7 @@ const struct question *interview_ask(struct interview *interview, struct problem
     if (interview->now != NULL)
         return interview->now;
     forget_questions(interview);
-    const struct law *law =
-        law_of(interview->laws, interview->job, interview->file, problems);
+    const struct law *law = law_of(interview->laws, interview->job, interview->file, problems);
     if (law == NULL)
         return NULL;
     const struct fields *fields = &law->book->fields;
@@ -360,7 +359,8 @@ const struct question *interview_ask(struct interview *interview, struct problem
         judge_begin(law->book);
         if (judge(law->book, interview->laid, -1, reached, NULL, &interview->result) != 0
             || questions_of(&interview->result, interview->laid, fields, reached,
-                            &interview->questions) != 0)
+                            &interview->questions)
+                   != 0)
             problem_out_of_memory(problems);
         else if (interview->again != NULL)
             ask_again(interview, fields);
@@ -409,8 +409,7 @@ static void say_why(const struct problems *problems, const char *pointer, struct
 {
     for (const struct problem *p = problems->first; p != NULL; p = p->next) {
         text_add(why, why->length > 0 ? "; " : "");
-        const bool own = p->pointer == NULL
-            || strncmp(p->pointer, pointer, strlen(pointer)) == 0;
+        const bool own = p->pointer == NULL || strncmp(p->pointer, pointer, strlen(pointer)) == 0;
         text_addf(why, "%s%s%s", own ? "" : p->pointer, own ? "" : ": ", p->message);
     }
 }
@@ -455,8 +454,7 @@ static bool name_laid_out(const struct interview *interview, cJSON *job, const c
         char start[24];
         snprintf(start, sizeof(start), "/roof/%s/", LISTS[i]);
         if (strncmp(pointer, start, strlen(start)) == 0)
-            return add_laid_out(roof, LISTS[i],
-                                cJSON_GetObjectItemCaseSensitive(laid, LISTS[i]));
+            return add_laid_out(roof, LISTS[i], cJSON_GetObjectItemCaseSensitive(laid, LISTS[i]));
     }
     return true;
 }
@@ -476,7 +474,7 @@ static bool is_same_answer(const char *kept, const char *pointer, const char *wo
 {
     const size_t length = strlen(pointer);
     return kept != NULL && strncmp(kept, pointer, length) == 0 && kept[length] == ' '
-        && strcmp(kept + length + 1, words) == 0;
+           && strcmp(kept + length + 1, words) == 0;
 }
 
 /* Nothing is wrong but what may be meant all the same. */
@@ -590,8 +588,7 @@ bool interview_skip(struct interview *interview, struct text *why)
 /* The whole job is validated again: what is still to come counts now. */
 const cJSON *interview_job(const struct interview *interview, struct problems *problems)
 {
-    const struct law *law =
-        law_of(interview->laws, interview->job, interview->file, problems);
+    const struct law *law = law_of(interview->laws, interview->job, interview->file, problems);
     cJSON *laid = law == NULL ? NULL : laid_out(interview->job, law, interview->file, problems);
     if (laid != NULL) {
         validate_job(laid, &law->book->fields, reached_by(interview->job), interview->file,

@@ -74,10 +74,9 @@ static const char *item_said(struct arena *arena, const cJSON *item, const char 
                              size_t length, const char *index)
 {
     const char *name = name_of(item);
-    const char *said = name != NULL
-        ? arena_copy(arena, name)
-        : arena_format(arena, "%.*s %ld", (int)length - 1, list + 1,
-                       strtol(index + 1, NULL, 10) + 1);
+    const char *said = name != NULL ? arena_copy(arena, name)
+                                    : arena_format(arena, "%.*s %ld", (int)length - 1, list + 1,
+                                                   strtol(index + 1, NULL, 10) + 1);
     return said == NULL ? "" : said;
 }
 
@@ -104,8 +103,7 @@ static const char *where_of(struct arena *arena, const cJSON *job, const char *p
 /* A reference is answered by a name from its list, or by that name's number. */
 static void add_names(struct question *question, struct arena *arena, const cJSON *job)
 {
-    const cJSON *list =
-        path_find(job, list_pointer(arena, question->field->refers)), *item = NULL;
+    const cJSON *list = path_find(job, list_pointer(arena, question->field->refers)), *item = NULL;
     struct strings names = {0};
     cJSON_ArrayForEach(item, list)
         if (name_of(item) != NULL)
@@ -145,8 +143,8 @@ static void add_same(struct question *question, struct arena *arena, const cJSON
     }
 }
 
-struct question question_about(struct arena *arena, const cJSON *job,
-                               const struct fields *fields, const char *pointer)
+struct question question_about(struct arena *arena, const cJSON *job, const struct fields *fields,
+                               const char *pointer)
 {
     struct question question = {.field = path_field(fields, pointer),
                                 .pointer = arena_copy(arena, pointer)};
@@ -236,16 +234,16 @@ static const char *asked_for(struct gathering *g, const char *pointer)
 static void add_want(struct gathering *g, const char *pointer, const struct finding *finding)
 {
     const bool first = strings_have(&g->unnamed, pointer);
-    g->wants[g->count++] =
-        (struct want){key_of(g->arena, g->fields, pointer, first), pointer, finding};
+    g->wants[g->count++] = (struct want){key_of(g->arena, g->fields, pointer, first), pointer,
+                                         finding};
 }
 
 /* A want a finding at most, and one an unnamed item. */
 static void gather_wants(struct gathering *g, const struct result *result)
 {
     gather_unnamed(g, g->job, g->fields->root, "");
-    g->wants =
-        arena_array(g->arena, g->unnamed.count + result->finding_count + 1, sizeof(*g->wants));
+    g->wants = arena_array(g->arena, g->unnamed.count + result->finding_count + 1,
+                           sizeof(*g->wants));
     if (g->arena->failed)
         return;
     for (size_t i = 0; i < g->unnamed.count; i++)
@@ -291,8 +289,7 @@ int questions_of(const struct result *result, const cJSON *job, const struct fie
                  enum stage reached, struct questions *out)
 {
     *out = (struct questions){0};
-    struct gathering g = {
-        .job = job, .fields = fields, .reached = reached, .arena = &out->arena};
+    struct gathering g = {.job = job, .fields = fields, .reached = reached, .arena = &out->arena};
     gather_wants(&g, result);
     out->items = arena_array(&out->arena, g.count + 1, sizeof(*out->items));
     if (out->arena.failed)
@@ -319,7 +316,7 @@ void questions_of_job(struct laws *laws, cJSON *job, const struct overrides *ove
         return;
     if (judge(ready.law->book, job, -1, ready.own, NULL, &out->result) != 0
         || questions_of(&out->result, job, &ready.law->book->fields, ready.own, &out->questions)
-            != 0)
+               != 0)
         problem_out_of_memory(&out->problems);
     else
         out->judged = true;

@@ -14,14 +14,14 @@
 
 struct question {
     const struct field *field;
-    const char *pointer;             /* JSON pointer of the fact */
-    const char *where;               /* the items it is in: "main front", or NULL */
-    const char *const *names;        /* a reference, a place: what may be named */
+    const char *pointer;      /* JSON pointer of the fact */
+    const char *where;        /* the items it is in: "main front", or NULL */
+    const char *const *names; /* a reference, a place: what may be named */
     size_t name_count;
-    bool numbered;                   /* and by its number */
-    const cJSON *same;               /* the same fact of the item before, or NULL */
-    const char *same_where;          /* that item's name or number */
-    const struct finding **waiting;  /* open for want of it, by rule */
+    bool numbered;                  /* and by its number */
+    const cJSON *same;              /* the same fact of the item before, or NULL */
+    const char *same_where;         /* that item's name or number */
+    const struct finding **waiting; /* open for want of it, by rule */
     size_t waiting_count;
 };
 
@@ -41,8 +41,8 @@ int questions_of(const struct result *result, const cJSON *job, const struct fie
                  enum stage reached, struct questions *out);
 
 /* One question about a field of the job, with what goes with it. */
-struct question question_about(struct arena *arena, const cJSON *job,
-                               const struct fields *fields, const char *pointer);
+struct question question_about(struct arena *arena, const cJSON *job, const struct fields *fields,
+                               const char *pointer);
 
 void questions_free(struct questions *questions);
 
@@ -57,7 +57,7 @@ struct checked_questions {
 /* What a parsed job leaves open; the tree is changed as by check_job, and must
  * outlive *out. The stage of the overrides is of no account. */
 void questions_of_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
-                     const char *file, struct checked_questions *out);
+                      const char *file, struct checked_questions *out);
 
 void questions_checked_free(struct checked_questions *checked);
 

@@ -6,10 +6,10 @@
 
 enum file_result {
     FILE_READ,
-    FILE_MISSING,       /* does not exist */
-    FILE_NOT_A_FILE,    /* a directory or another non-file */
-    FILE_TOO_LARGE,     /* over the limit; nothing of it was kept */
-    FILE_UNREADABLE,    /* errno says why */
+    FILE_MISSING,    /* does not exist */
+    FILE_NOT_A_FILE, /* a directory or another non-file */
+    FILE_TOO_LARGE,  /* over the limit; nothing of it was kept */
+    FILE_UNREADABLE, /* errno says why */
     FILE_OUT_OF_MEMORY,
 };
 

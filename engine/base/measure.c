@@ -17,6 +17,7 @@ static const char NO_FIGURE[] =
 
 /* What people write beside a number (inch and foot marks also as typographic quotes and
  * primes, in UTF-8), and the unit the catalogue has for it. */
+/* clang-format off */
 static const struct {
     const char *word, *unit;
 } WORDS[] = {
@@ -27,6 +28,7 @@ static const struct {
     {"%", "percent"},   {"lbs", "lb"},         {"pounds", "lb"},       {"dollars", "usd"},
     {"$", "usd"},       {"gauge", "gage"},     {"ga", "gage"},         {"deg F", "F"},
 };
+/* clang-format on */
 
 /* How many of the smaller unit make one of the larger. */
 static const struct {
@@ -55,8 +57,8 @@ static const char *read_whole(const char *at, double *number, int *digits)
     while (isdigit((unsigned char)*at) || *at == ',') {
         if (*at == ',') {
             const bool group = at - from >= 1 && at - from <= 3 && isdigit((unsigned char)at[1])
-                && isdigit((unsigned char)at[2]) && isdigit((unsigned char)at[3])
-                && !isdigit((unsigned char)at[4]);
+                               && isdigit((unsigned char)at[2]) && isdigit((unsigned char)at[3])
+                               && !isdigit((unsigned char)at[4]);
             if (!group)
                 return NULL;
             from = ++at;
@@ -146,8 +148,9 @@ static const char *read_unit(const char *at, struct quantity *quantity)
     const char *after = word + length;
     if (length > 0 && word[length - 1] == '.' && *after != '\0')
         length--, after--; /* of ".5" */
-    while (length > 0 && (word[length - 1] == ' ' || word[length - 1] == ','
-                          || word[length - 1] == '-' || word[length - 1] == '.'))
+    while (length > 0
+           && (word[length - 1] == ' ' || word[length - 1] == ',' || word[length - 1] == '-'
+               || word[length - 1] == '.'))
         length--;
     settle_unit(quantity, word, length);
     return after;
@@ -201,8 +204,8 @@ static bool convert_to_unit(const struct quantity *quantity, const char *unit, d
     if (factor == 0 && same_unit(quantity->unit, wanted))
         factor = 1;
     if (factor == 0) {
-        snprintf(why, MEASURE_WHY, "\"%s\" after the number; it is asked for in %s",
-                 quantity->unit, wanted);
+        snprintf(why, MEASURE_WHY, "\"%s\" after the number; it is asked for in %s", quantity->unit,
+                 wanted);
         return false;
     }
     /* Dividing by 12 rounds once, where multiplying by a twelfth rounds twice. */
@@ -216,7 +219,7 @@ static bool join(struct quantity terms[TERMS_MOST], const char *unit, double *va
 {
     struct quantity inches = {.fraction = true};
     const bool fits = strcmp(terms[0].unit, "ft") == 0 && terms[1].number < 12
-        && (terms[1].unit[0] == '\0' || strcmp(terms[1].unit, "in") == 0);
+                      && (terms[1].unit[0] == '\0' || strcmp(terms[1].unit, "in") == 0);
     if (!fits) {
         snprintf(why, MEASURE_WHY, "%s", NO_FIGURE);
         return false;

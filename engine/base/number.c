@@ -14,6 +14,7 @@ struct unit {
 
 /* Every unit a figure or field may have, its printed decimals, and how it stands in a
  * report. The decimals decide comparisons too (number.h). */
+/* clang-format off */
 static const struct unit UNITS[] = {
     {"in", 3, "in"},         {"ft", 2, "ft"},        {"sqft", 1, "sq ft"},   {"sqin", 1, "sq in"},
     {"mph", 0, "mph"},       {"psf", 2, "psf"},      {"percent", 1, "%"},
@@ -26,6 +27,7 @@ static const struct unit UNITS[] = {
     {"cuyd", 2, "cu yd"},    {"cfm", 0, "cfm"},       {"loads", 0, "loads"},
     {"courses", 0, "courses"}, {"date", 0, ""},      {"gage", 0, "gage"},    {"F", 1, "F"},
 };
+/* clang-format on */
 
 static const struct unit *unit_find(const char *unit)
 {
@@ -53,7 +55,7 @@ static bool is_written_part(double value, const char *unit)
 {
     const double hundredths = value * 100;
     return number_decimals(unit) == 0 && value != round(value)
-        && fabs(hundredths - round(hundredths)) < 1e-6;
+           && fabs(hundredths - round(hundredths)) < 1e-6;
 }
 
 double number_rounded(double value, const char *unit)
@@ -99,8 +101,7 @@ double number_on_tape(double limit, enum sense sense, const char *unit)
         return limit;
     if (sense == SENSE_AT_LEAST)
         return ceil((limit - number_tolerance(unit)) * PARTS) / PARTS;
-    return sense == SENSE_AT_MOST
-        ? floor((limit + number_tolerance(unit)) * PARTS) / PARTS : limit;
+    return sense == SENSE_AT_MOST ? floor((limit + number_tolerance(unit)) * PARTS) / PARTS : limit;
 }
 
 /* In place: "22.50" to "22.5", "6.000" to "6". */

@@ -41,7 +41,7 @@ static bool is_dead(const char *path, long writer)
     if (handle < 0)
         return false;
     const bool dead = fstat(handle, &about) == 0 && S_ISREG(about.st_mode)
-        && flock(handle, LOCK_EX | LOCK_NB) == 0;
+                      && flock(handle, LOCK_EX | LOCK_NB) == 0;
     close(handle);
     return dead;
 }
@@ -56,8 +56,8 @@ static bool each_dead(const char *target, bool (*visit)(const char *path, void *
     text_add(&folder, ".");
     DIR *listing = folder.failed ? NULL : opendir(text_string(&folder));
     bool enough = false;
-    for (const struct dirent *entry; !enough && listing != NULL
-         && (entry = readdir(listing)) != NULL;) {
+    for (const struct dirent *entry;
+         !enough && listing != NULL && (entry = readdir(listing)) != NULL;) {
         const long writer = writer_of(entry->d_name, base);
         struct text path = TEXT_EMPTY;
         if (writer != 0)

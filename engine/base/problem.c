@@ -8,9 +8,11 @@
 
 /* Longer messages are cut at 2 KB: they quote what a user wrote. Everything is copied, so
  * that a problem outlives the job or file it tells of. */
-__attribute__((format(printf, 4, 0)))
-static struct problem *problem_new(struct problems *list, enum problem_kind kind,
-                                   const char *file, const char *format, va_list args)
+__attribute__((format(printf, 4, 0))) static struct problem *problem_new(struct problems *list,
+                                                                         enum problem_kind kind,
+                                                                         const char *file,
+                                                                         const char *format,
+                                                                         va_list args)
 {
     char message[2048];
     vsnprintf(message, sizeof(message), format, args);
@@ -33,8 +35,8 @@ static struct problem *problem_new(struct problems *list, enum problem_kind kind
     return problem;
 }
 
-void problem_at_line(struct problems *list, enum problem_kind kind, const char *file,
-                     int line, int column, const char *format, ...)
+void problem_at_line(struct problems *list, enum problem_kind kind, const char *file, int line,
+                     int column, const char *format, ...)
 {
     va_list args;
     va_start(args, format);

@@ -28,7 +28,7 @@ struct problem {
     int line, column;    /* from 1; 0 when not known */
     const char *pointer; /* JSON pointer, or NULL; "" is the whole job */
     const char *message;
-    bool asks_back;      /* about a value that may be meant all the same */
+    bool asks_back; /* about a value that may be meant all the same */
     struct problem *next;
 };
 
@@ -40,14 +40,12 @@ struct problems {
 };
 
 /* A problem at a line and column of a file (0 for unknown). */
-void problem_at_line(struct problems *list, enum problem_kind kind, const char *file,
-                     int line, int column, const char *format, ...)
-    __attribute__((format(printf, 6, 7)));
+void problem_at_line(struct problems *list, enum problem_kind kind, const char *file, int line,
+                     int column, const char *format, ...) __attribute__((format(printf, 6, 7)));
 
 /* A problem at a JSON pointer of a file. */
 void problem_at(struct problems *list, enum problem_kind kind, const char *file,
-                const char *pointer, const char *format, ...)
-    __attribute__((format(printf, 5, 6)));
+                const char *pointer, const char *format, ...) __attribute__((format(printf, 5, 6)));
 
 /* Out of memory is a problem too; it needs no memory to record. */
 void problem_out_of_memory(struct problems *list);

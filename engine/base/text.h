@@ -21,8 +21,7 @@ struct text {
 
 void text_add(struct text *text, const char *more);
 void text_add_n(struct text *text, const char *more, size_t length);
-void text_addf(struct text *text, const char *format, ...)
-    __attribute__((format(printf, 2, 3)));
+void text_addf(struct text *text, const char *format, ...) __attribute__((format(printf, 2, 3)));
 
 /* The string so far, "" when empty; valid until the next addition. */
 const char *text_string(const struct text *text);

@@ -54,8 +54,8 @@ static unsigned long code_point(const unsigned char *s, size_t length)
 static bool is_unprintable(unsigned long code)
 {
     return code < 0x20 || (code >= 0x7F && code < 0xA0) || code == 0x061C
-        || (code >= 0x200B && code <= 0x200F) || (code >= 0x2028 && code <= 0x202E)
-        || (code >= 0x2060 && code <= 0x206F) || code == 0xFEFF;
+           || (code >= 0x200B && code <= 0x200F) || (code >= 0x2028 && code <= 0x202E)
+           || (code >= 0x2060 && code <= 0x206F) || code == 0xFEFF;
 }
 
 void utf8_add_printable(struct text *out, const char *text)

@@ -27,7 +27,7 @@ struct cite {
     const char *code;    /* "IRC 2021" */
     const char *section; /* "R905.2.2" */
     enum status status;
-    const char *source;  /* short name of what was read */
+    const char *source; /* short name of what was read */
 };
 
 /* A county moved the figure. */

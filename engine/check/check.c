@@ -4,8 +4,8 @@
 #include "law/prepare.h"
 #include "judge/judge.h"
 
-void check_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
-               const char *file, struct checked *out)
+void check_job(struct laws *laws, cJSON *job, const struct overrides *overrides, const char *file,
+               struct checked *out)
 {
     check_job_probed(laws, job, overrides, file, NULL, out);
 }
@@ -19,8 +19,7 @@ void check_job_probed(struct laws *laws, cJSON *job, const struct overrides *ove
     prepare_heading(&out->result, job, ready.law, ready.stage);
     /* With --stage, the job is looked at as if that stage had come. */
     const enum stage reached = ready.stage >= 0 ? ready.asked : ready.own;
-    const struct probe *probe =
-        prober == NULL ? NULL : prober->probe_of(prober->data, ready.law);
+    const struct probe *probe = prober == NULL ? NULL : prober->probe_of(prober->data, ready.law);
     if (judge(ready.law->book, job, ready.stage, reached, probe, &out->result) != 0
         || asked_fill(&out->result, job, &ready.law->book->fields) != 0)
         problem_out_of_memory(&out->problems);

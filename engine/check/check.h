@@ -18,8 +18,8 @@ struct checked {
 };
 
 /* Checks a parsed job. The tree is changed: overrides are written into it. */
-void check_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
-               const char *file, struct checked *out);
+void check_job(struct laws *laws, cJSON *job, const struct overrides *overrides, const char *file,
+               struct checked *out);
 
 /* The same for whoever tries the rules. probe_of gives what is wanted of the run by the
  * law that the job turns out to have; it may give NULL. */

@@ -87,8 +87,8 @@ static void add_row(struct comparison *c, const struct side *from, const struct 
     row->rule = finding->rule;
     row->where = finding->where;
     for (size_t i = 0; i < c->side_count; i++)
-        row->findings[i] =
-            finding_of(&c->sides[i].checked.result, finding->rule, finding->where, nth);
+        row->findings[i] = finding_of(&c->sides[i].checked.result, finding->rule, finding->where,
+                                      nth);
     c->row_count++;
 }
 
@@ -132,7 +132,7 @@ static void add_rows(struct comparison *c)
 static bool same_figure(const struct figure *a, const struct figure *b)
 {
     return same_value(&a->value, &b->value) && same_text(a->cite.section, b->cite.section)
-        && a->cite.status == b->cite.status && same_text(a->disputed, b->disputed);
+           && a->cite.status == b->cite.status && same_text(a->disputed, b->disputed);
 }
 
 static bool has_figure(const struct change *change, const char *name)
@@ -149,8 +149,7 @@ static void add_figure(const struct comparison *c, struct change *change, const 
     const struct figure *right = profile_figure(c->sides[1].law->profile, name);
     if (has_figure(change, name) || (left != NULL && right != NULL && same_figure(left, right)))
         return;
-    change->figures[change->figure_count++] =
-        (struct moved_figure){name, {left, right}};
+    change->figures[change->figure_count++] = (struct moved_figure){name, {left, right}};
 }
 
 static void find_figures(struct comparison *c, struct change *change)
@@ -196,9 +195,10 @@ static void add_fact(struct comparison *c, struct change *change, size_t side, c
     const struct field *field = path_field(&from->law->book->fields, pointer);
     /* A list of groups that is as long on both sides. */
     const bool listed = cJSON_IsArray(spots.a) && cJSON_IsObject(cJSON_GetArrayItem(spots.a, 0))
-        && cJSON_GetArraySize(spots.a) == cJSON_GetArraySize(spots.b);
+                        && cJSON_GetArraySize(spots.a) == cJSON_GetArraySize(spots.b);
     const bool same = spots.a == spots.b || listed
-        || (spots.a != NULL && spots.b != NULL && cJSON_Compare(spots.a, spots.b, true));
+                      || (spots.a != NULL && spots.b != NULL
+                          && cJSON_Compare(spots.a, spots.b, true));
     if (same || has_fact(change, name))
         return;
     field_words_add(&values[side], spots.a, field);
@@ -229,8 +229,9 @@ static void find_facts(struct comparison *c, struct change *change)
 static bool same_finding(const struct finding *a, const struct finding *b)
 {
     return a->outcome == b->outcome && a->compared == b->compared
-        && (!a->compared || (a->sense == b->sense && same_value(&a->required, &b->required)
-                             && same_value(&a->found, &b->found)));
+           && (!a->compared
+               || (a->sense == b->sense && same_value(&a->required, &b->required)
+                   && same_value(&a->found, &b->found)));
 }
 
 /* Nothing is judged on this side. */

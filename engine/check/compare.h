@@ -57,8 +57,8 @@ struct comparison {
     struct problems problems;
     struct side *sides;
     size_t side_count;
-    bool compared;          /* all sides were judged */
-    struct row *rows;       /* everything, by rule */
+    bool compared;    /* all sides were judged */
+    struct row *rows; /* everything, by rule */
     size_t row_count, differing;
     size_t otherwise;       /* of two sides: the same, but resting on something else */
     struct change *changes; /* for two sides: the rows that differ */

@@ -37,7 +37,7 @@ bool arguments_same_file(const char *a, const char *b)
 {
     struct stat about_a, about_b;
     return stat(a, &about_a) == 0 && stat(b, &about_b) == 0 && S_ISREG(about_a.st_mode)
-        && about_a.st_dev == about_b.st_dev && about_a.st_ino == about_b.st_ino;
+           && about_a.st_dev == about_b.st_dev && about_a.st_ino == about_b.st_ino;
 }
 
 /* The option as the user would write it, from getopt's code for it. */

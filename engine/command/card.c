@@ -12,8 +12,7 @@ struct card_options {
 static int complete_options(const struct card_options *options)
 {
     if (options->job == NULL)
-        return complain_of_usage(&command_card,
-                                 "which job? Name a file, or - for standard input");
+        return complain_of_usage(&command_card, "which job? Name a file, or - for standard input");
     if (options->stage == NULL)
         return complain_of_usage(&command_card,
                                  "which stage? --stage permit, deck, dry-in or final");
@@ -25,13 +24,14 @@ static int complete_options(const struct card_options *options)
 /* Its own choices of form: a card is read on paper. */
 static int make_card(const struct card_options *options, eavemark *handle)
 {
-    const struct eavemark_request request = {
-        .name = options->job, .jurisdiction = options->jurisdiction, .date = options->date,
-        .stage = options->stage};
+    const struct eavemark_request request = {.name = options->job,
+                                             .jurisdiction = options->jurisdiction,
+                                             .date = options->date,
+                                             .stage = options->stage};
     const bool html = options->form != NULL && strcmp(options->form, "html") == 0;
     char *report = NULL, *problems = NULL;
     const int status = (int)eavemark_card(handle, &request, html ? EAVEMARK_HTML : EAVEMARK_TEXT,
-                                    &report, &problems);
+                                          &report, &problems);
     return output_answer(status, options->output, report, problems);
 }
 

@@ -26,17 +26,17 @@ static bool wants_colour(const struct check *check)
 {
     const char *refused = getenv("NO_COLOR"), *terminal = getenv("TERM");
     return check->output == NULL && isatty(STDOUT_FILENO) == 1
-        && (refused == NULL || refused[0] == '\0')
-        && (terminal == NULL || strcmp(terminal, "dumb") != 0);
+           && (refused == NULL || refused[0] == '\0')
+           && (terminal == NULL || strcmp(terminal, "dumb") != 0);
 }
 
 /* Only the three there are: arguments_read looked at the word. */
 static enum eavemark_form check_form(const char *word)
 {
-    return word == NULL             ? EAVEMARK_TEXT
-        : strcmp(word, "json") == 0 ? EAVEMARK_JSON
-        : strcmp(word, "html") == 0 ? EAVEMARK_HTML
-                                    : EAVEMARK_TEXT;
+    return word == NULL                ? EAVEMARK_TEXT
+           : strcmp(word, "json") == 0 ? EAVEMARK_JSON
+           : strcmp(word, "html") == 0 ? EAVEMARK_HTML
+                                       : EAVEMARK_TEXT;
 }
 
 bool check_is_text(const struct check *check)
@@ -47,7 +47,7 @@ bool check_is_text(const struct check *check)
 unsigned check_options(const struct check *check)
 {
     return (check_is_text(check) && wants_colour(check) ? EAVEMARK_COLOUR : 0u)
-        | (check->all ? EAVEMARK_ALL : 0u);
+           | (check->all ? EAVEMARK_ALL : 0u);
 }
 
 /* Whatever happens, problems are not NULL afterwards unless even that took more memory
@@ -132,11 +132,11 @@ static const struct option_line OPTIONS[] = {
      offsetof(struct check, jurisdiction), false},
     {"date", 0, "YYYY-MM-DD", "as if applied for on this day", KIND_OTHER,
      offsetof(struct check, date), false},
-    {"stage", 0, "STAGE", "what is looked at then, and what was left undone\nbefore: "
-     "permit, deck, dry-in, final", KIND_STAGE,
-     offsetof(struct check, stage), false},
-    {"form", 0, "FORM", "text (to read), json (to pass on) or html (to print)",
-     KIND_REPORT_FORM,
+    {"stage", 0, "STAGE",
+     "what is looked at then, and what was left undone\nbefore: "
+     "permit, deck, dry-in, final",
+     KIND_STAGE, offsetof(struct check, stage), false},
+    {"form", 0, "FORM", "text (to read), json (to pass on) or html (to print)", KIND_REPORT_FORM,
      offsetof(struct check, form), false},
     {"output", 'o', "FILE", "write the report there, once it is complete", KIND_FILE,
      offsetof(struct check, output), false},
@@ -144,8 +144,10 @@ static const struct option_line OPTIONS[] = {
      offsetof(struct check, strict), false},
     {"all", 0, NULL, "every finding in full, and those that do not apply", KIND_NONE,
      offsetof(struct check, all), false},
-    {"lines", 0, NULL, "JOB holds one job per line; one JSON result per line.\n"
-     "Without JOB, standard input is read", KIND_NONE, offsetof(struct check, lines), false},
+    {"lines", 0, NULL,
+     "JOB holds one job per line; one JSON result per line.\n"
+     "Without JOB, standard input is read",
+     KIND_NONE, offsetof(struct check, lines), false},
     {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,
      offsetof(struct check, home), false},
 };

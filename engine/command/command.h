@@ -21,11 +21,11 @@ enum kind {
     KIND_REPORT_FORM, /* with pages */
     KIND_CARD_FORM,   /* for paper only */
     KIND_JURISDICTION,
-    KIND_TOPIC,   /* of rules, or a place: what is proved */
-    KIND_PART,    /* of a job */
-    KIND_RULE,    /* or a figure */
+    KIND_TOPIC, /* of rules, or a place: what is proved */
+    KIND_PART,  /* of a job */
+    KIND_RULE,  /* or a figure */
     KIND_COMMAND,
-    KIND_LIST,    /* what `completion` prints */
+    KIND_LIST, /* what `completion` prints */
 };
 
 /* An option as help, manual and completion show it, and where its value goes:
@@ -55,7 +55,7 @@ struct command {
     const char *about;                 /* paragraphs, each line at most 80 columns */
     const struct option_line *options; /* at most OPTIONS_MOST */
     size_t option_count;
-    enum kind words[2];                /* the first word that is no option, and further ones */
+    enum kind words[2]; /* the first word that is no option, and further ones */
     size_t words_most;
     const char *status;                /* what exit statuses mean, in lines; or NULL */
     const char *example;               /* arguments: "check job.json" */
@@ -111,7 +111,7 @@ struct output {
     const char *path; /* as the user named it; NULL: standard output */
     char *target;     /* what to rename to, or NULL: nothing to rename */
     char *temporary;
-    int why;          /* errno of a write that failed, or 0 */
+    int why; /* errno of a write that failed, or 0 */
 };
 
 /* Opens path, or standard output for NULL and "-". Complains and returns -1

@@ -29,11 +29,12 @@ static int complete_options(const struct compare *compare, const struct several 
     if (jobs->count == 0)
         return complain_of_usage(&command_compare, "which jobs?");
     if ((jobs->count > 1) + (places > 1) + (days > 1) > 1)
-        return complain_of_usage(&command_compare, "compare several jobs, or one job under several "
+        return complain_of_usage(&command_compare,
+                                 "compare several jobs, or one job under several "
                                  "places, or on several days: one thing at a time");
     if (jobs->count == 1 && places < 2 && days < 2)
         return complain_of_usage(&command_compare, "with what? Name a second job, or give "
-                                 "--jurisdiction or --date twice or more");
+                                                   "--jurisdiction or --date twice or more");
     for (size_t i = 0; compare->output != NULL && i < jobs->count; i++)
         if (arguments_same_file(jobs->items[i], compare->output))
             return complain_of_usage(&command_compare, "the report would overwrite a job");
@@ -44,16 +45,18 @@ static int compare_jobs(const struct compare *compare, const struct several *job
 {
     struct eavemark_request requests[SEVERAL_MOST] = {{0}};
     /* Only one of the three is more than 1. */
-    const size_t count =
-        most_of(jobs->count, most_of(compare->jurisdictions.count, compare->dates.count));
+    const size_t count = most_of(jobs->count,
+                                 most_of(compare->jurisdictions.count, compare->dates.count));
     const bool json = compare->form != NULL && strcmp(compare->form, "json") == 0;
     char *report = NULL, *problems = NULL;
     for (size_t i = 0; i < count; i++)
         requests[i] = (struct eavemark_request){
-            .name = of_check(jobs, i), .jurisdiction = of_check(&compare->jurisdictions, i),
-            .date = of_check(&compare->dates, i), .stage = compare->stage};
-    const int status = (int)eavemark_compare(handle, requests, count,
-                                       json ? EAVEMARK_JSON : EAVEMARK_TEXT, &report, &problems);
+            .name = of_check(jobs, i),
+            .jurisdiction = of_check(&compare->jurisdictions, i),
+            .date = of_check(&compare->dates, i),
+            .stage = compare->stage};
+    const int status = (int)eavemark_compare(
+        handle, requests, count, json ? EAVEMARK_JSON : EAVEMARK_TEXT, &report, &problems);
     return output_answer(status, compare->output, report, problems);
 }
 

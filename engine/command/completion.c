@@ -15,8 +15,12 @@ struct completion {
 /* What the command prints; the names after the first come from the library. */
 static const char *const LISTS[] = {"bash", "rules", "figures", "topics", "jurisdictions", "parts"};
 static const enum eavemark_names NAMES[] = {
-    EAVEMARK_RULES /* not used: the script */, EAVEMARK_RULES, EAVEMARK_FIGURES,
-    EAVEMARK_TOPICS, EAVEMARK_JURISDICTIONS, EAVEMARK_PARTS,
+    EAVEMARK_RULES /* not used: the script */,
+    EAVEMARK_RULES,
+    EAVEMARK_FIGURES,
+    EAVEMARK_TOPICS,
+    EAVEMARK_JURISDICTIONS,
+    EAVEMARK_PARTS,
 };
 
 enum { LIST_COUNT = sizeof(LISTS) / sizeof(LISTS[0]) };
@@ -124,15 +128,16 @@ static void add_choices(struct text *out, enum kind kind)
 static void add_script(struct text *out)
 {
     text_add(out,
-        "# Completion of eavemark for bash. Load it with:  . <(eavemark completion bash)\n\n"
-        "_eavemark_words() {\n"
-        "    mapfile -t COMPREPLY < <(compgen -W \"$1\" -- \"$2\")\n"
-        "}\n\n"
-        "# What the value of option $2 of command $1 is; nothing for a flag.\n"
-        "_eavemark_value() {\n"
-        "    case $1$2 in\n");
+             "# Completion of eavemark for bash. Load it with:  . <(eavemark completion bash)\n\n"
+             "_eavemark_words() {\n"
+             "    mapfile -t COMPREPLY < <(compgen -W \"$1\" -- \"$2\")\n"
+             "}\n\n"
+             "# What the value of option $2 of command $1 is; nothing for a flag.\n"
+             "_eavemark_value() {\n"
+             "    case $1$2 in\n");
     add_values(out);
-    text_add(out,
+    text_add(
+        out,
         "    esac\n"
         "}\n\n"
         "# Offers words of kind $1 that begin with $2; $3 is the program, $4 the home.\n"
@@ -149,7 +154,8 @@ static void add_script(struct text *out)
     add_commands(out);
     text_add(out, "' \"$2\" ;;\n        list) _eavemark_words '");
     add_words(out, LISTS, LIST_COUNT);
-    text_add(out,
+    text_add(
+        out,
         "' \"$2\" ;;\n"
         "        rules)\n"
         "            _eavemark_words \"$(\"$3\" completion rules ${4:+--home \"$4\"} 2>/dev/null\n"
@@ -177,50 +183,48 @@ static void add_script(struct text *out)
         "    if [ \"$COMP_CWORD\" -eq 1 ]; then\n"
         "        _eavemark_words '");
     add_commands(out);
-    text_add(out,
-        " --help --version' \"$word\"\n"
-        "        return\n"
-        "    fi\n"
-        "    case $command in\n"
-        "        help) words='command none' most=1 ;;\n");
+    text_add(out, " --help --version' \"$word\"\n"
+                  "        return\n"
+                  "    fi\n"
+                  "    case $command in\n"
+                  "        help) words='command none' most=1 ;;\n");
     add_options(out);
-    text_add(out,
-        "        *) return ;;\n"
-        "    esac\n"
-        "    for ((i = 2; i < COMP_CWORD; i++)); do\n"
-        "        case ${COMP_WORDS[i]} in\n"
-        "            =) ;;\n"
-        "            -*)\n"
-        "                kind=$(_eavemark_value \"$command\" \"${COMP_WORDS[i]}\")\n"
-        "                [ -n \"$kind\" ] || continue\n"
-        "                option=${COMP_WORDS[i]}\n"
-        "                [ \"${COMP_WORDS[i+1]}\" != = ] || ((i++))\n"
-        "                ((i++))\n"
-        "                [ \"$option\" != --home ] || home=${COMP_WORDS[i]} ;;\n"
-        "            *) ((given++)) ;;\n"
-        "        esac\n"
-        "    done\n"
-        "    home=${home/#~\\//$HOME/}\n"
-        "    kind=$(_eavemark_value \"$command\" \"$before\")\n"
-        "    if [ -n \"$kind\" ]; then\n"
-        "        _eavemark_offer \"$kind\" \"$word\" \"${COMP_WORDS[0]}\" \"$home\"\n"
-        "    elif [[ $word == -* ]]; then\n"
-        "        _eavemark_words \"$options\" \"$word\"\n"
-        "    elif [ $given -lt \"$most\" ]; then\n"
-        "        kind=${words#* }\n"
-        "        [ $given -gt 0 ] || kind=${words% *}\n"
-        "        _eavemark_offer \"$kind\" \"$word\" \"${COMP_WORDS[0]}\" \"$home\"\n"
-        "    fi\n"
-        "}\n\n"
-        "complete -F _eavemark eavemark\n");
+    text_add(out, "        *) return ;;\n"
+                  "    esac\n"
+                  "    for ((i = 2; i < COMP_CWORD; i++)); do\n"
+                  "        case ${COMP_WORDS[i]} in\n"
+                  "            =) ;;\n"
+                  "            -*)\n"
+                  "                kind=$(_eavemark_value \"$command\" \"${COMP_WORDS[i]}\")\n"
+                  "                [ -n \"$kind\" ] || continue\n"
+                  "                option=${COMP_WORDS[i]}\n"
+                  "                [ \"${COMP_WORDS[i+1]}\" != = ] || ((i++))\n"
+                  "                ((i++))\n"
+                  "                [ \"$option\" != --home ] || home=${COMP_WORDS[i]} ;;\n"
+                  "            *) ((given++)) ;;\n"
+                  "        esac\n"
+                  "    done\n"
+                  "    home=${home/#~\\//$HOME/}\n"
+                  "    kind=$(_eavemark_value \"$command\" \"$before\")\n"
+                  "    if [ -n \"$kind\" ]; then\n"
+                  "        _eavemark_offer \"$kind\" \"$word\" \"${COMP_WORDS[0]}\" \"$home\"\n"
+                  "    elif [[ $word == -* ]]; then\n"
+                  "        _eavemark_words \"$options\" \"$word\"\n"
+                  "    elif [ $given -lt \"$most\" ]; then\n"
+                  "        kind=${words#* }\n"
+                  "        [ $given -gt 0 ] || kind=${words% *}\n"
+                  "        _eavemark_offer \"$kind\" \"$word\" \"${COMP_WORDS[0]}\" \"$home\"\n"
+                  "    fi\n"
+                  "}\n\n"
+                  "complete -F _eavemark eavemark\n");
 }
 
 static int print_script(void)
 {
     struct text script = TEXT_EMPTY;
     add_script(&script);
-    const int status =
-        output_print(EAVEMARK_NOTHING_FAILED, true, script.failed ? NULL : text_string(&script));
+    const int status = output_print(EAVEMARK_NOTHING_FAILED, true,
+                                    script.failed ? NULL : text_string(&script));
     text_free(&script);
     return status;
 }

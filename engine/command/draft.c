@@ -173,7 +173,8 @@ static int read_on(struct draft *draft, const char *head, bool filling)
     } else if (strncmp(text, head, head_length) != 0) {
         complain(filling && strncmp(text, head, 14) == 0
                      ? "new: the job changed since %s was begun; delete the draft to begin anew"
-                     : "new: %s is in the way: it is not a draft begun from this", draft->path);
+                     : "new: %s is in the way: it is not a draft begun from this",
+                 draft->path);
         status = give_up(draft);
     } else if (from >= head_length) {
         text[end - 1] = '\0';

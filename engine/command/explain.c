@@ -28,7 +28,9 @@ static int run_explain(int argc, char **argv)
         return status;
     const struct eavemark_request request = {
         /* NULL without a job: then only place and day count. */
-        .name = words.items[1], .jurisdiction = explain.jurisdiction, .date = explain.date};
+        .name = words.items[1],
+        .jurisdiction = explain.jurisdiction,
+        .date = explain.date};
     const bool json = explain.form != NULL && strcmp(explain.form, "json") == 0;
     char *report = NULL, *problems = NULL;
     eavemark *handle = eavemark_open(settings_home(explain.home));

@@ -37,8 +37,7 @@ static int refuse_overwriting(const struct new_options *options)
 {
     const char *path = target(options);
     struct stat about;
-    if (path == NULL || strcmp(path, "-") == 0 || stat(path, &about) != 0
-        || !S_ISREG(about.st_mode)
+    if (path == NULL || strcmp(path, "-") == 0 || stat(path, &about) != 0 || !S_ISREG(about.st_mode)
         || (options->fill != NULL && arguments_same_file(path, options->fill)))
         return COMMAND_GOES_ON;
     complain("new: %s is there already; to fill in what it leaves open: --fill %s", path, path);
@@ -86,7 +85,7 @@ static bool is_kept(const struct new_options *options)
     const char *path = target(options);
     struct stat about;
     return path != NULL && strcmp(path, "-") != 0
-        && (stat(path, &about) != 0 || S_ISREG(about.st_mode));
+           && (stat(path, &about) != 0 || S_ISREG(about.st_mode));
 }
 
 static void prepare_for_signals(const struct sitting *sitting)
@@ -129,7 +128,7 @@ static bool is_unchanged(const struct sitting *sitting)
         || !arguments_same_file(path, sitting->options->fill))
         return true;
     const bool same = file_read(&now, &length, path, JOB_MOST) == FILE_READ
-        && length == sitting->length && memcmp(now, sitting->original, length) == 0;
+                      && length == sitting->length && memcmp(now, sitting->original, length) == 0;
     free(now);
     return same;
 }
@@ -326,7 +325,8 @@ static int open_interview(struct sitting *sitting, eavemark *handle)
         .name = options->fill != NULL || draft == NULL ? options->fill : sitting->draft.path,
         .text = draft != NULL ? draft : sitting->original,
         .length = draft != NULL ? strlen(draft) : sitting->length,
-        .jurisdiction = options->jurisdiction, .date = options->date};
+        .jurisdiction = options->jurisdiction,
+        .date = options->date};
     enum eavemark_status opened = EAVEMARK_BROKEN;
     char *problems = NULL;
     sitting->interview = eavemark_interview_open(handle, &request, &opened, &problems);
@@ -349,7 +349,8 @@ static int interview_user(const struct new_options *options, eavemark *handle)
     }
     prepare_for_signals(&sitting);
     fputs("Answer each question; Enter alone: not known yet; ? why it is asked;\n"
-          "back or <: the one before; stop or .: write what there is.\n", stderr);
+          "back or <: the one before; stop or .: write what there is.\n",
+          stderr);
     status = ask_all(&sitting);
     const int written = write_job(&sitting);
     eavemark_interview_close(sitting.interview);
@@ -381,9 +382,10 @@ static const struct option_line OPTIONS[] = {
      offsetof(struct new_options, jurisdiction), false},
     {"date", 0, "YYYY-MM-DD", "the day of application", KIND_OTHER,
      offsetof(struct new_options, date), false},
-    {"fill", 0, "JOB", "ask only for what this job leaves open, and write it\n"
-     "back with its facts in the order they have", KIND_FILE,
-     offsetof(struct new_options, fill), false},
+    {"fill", 0, "JOB",
+     "ask only for what this job leaves open, and write it\n"
+     "back with its facts in the order they have",
+     KIND_FILE, offsetof(struct new_options, fill), false},
     {"list", 0, NULL, "with --fill: print the open questions, ask none", KIND_NONE,
      offsetof(struct new_options, list), false},
     {"form", 0, "FORM", "of --list: text (to read) or json (to pass on)", KIND_FORM,

@@ -40,7 +40,7 @@ static int run_proof(int argc, char **argv)
         return complain_of_usage(&command_proof, "--mutate takes neither --date nor --form");
     if (proof.beside != NULL && (proof.mutate || words.count == 0))
         return complain_of_usage(&command_proof, "--beside holds one place, named first, beside "
-                                 "another");
+                                                 "another");
     return make_proof(&proof, words.items[0]);
 }
 
@@ -49,11 +49,14 @@ static const struct option_line OPTIONS[] = {
      offsetof(struct proof, form), false},
     {"date", 0, "YYYY-MM-DD", "places: only the edition of this day", KIND_OTHER,
      offsetof(struct proof, date), false},
-    {"beside", 0, "ID", "a place: only how it differs from this one, instead of\n"
-     "from what it follows", KIND_JURISDICTION, offsetof(struct proof, beside), false},
+    {"beside", 0, "ID",
+     "a place: only how it differs from this one, instead of\n"
+     "from what it follows",
+     KIND_JURISDICTION, offsetof(struct proof, beside), false},
     {"mutate", 0, NULL,
      "move every figure (of TOPIC) by its smallest step\n"
-     "and list those that no case notices", KIND_NONE, offsetof(struct proof, mutate), false},
+     "and list those that no case notices",
+     KIND_NONE, offsetof(struct proof, mutate), false},
     {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,
      offsetof(struct proof, home), false},
 };

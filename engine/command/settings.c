@@ -16,7 +16,7 @@ static bool holds_rules(const char *folder)
     struct stat about;
     text_addf(&path, "%s/rules", folder);
     const bool holds = !path.failed && stat(text_string(&path), &about) == 0
-        && S_ISDIR(about.st_mode);
+                       && S_ISDIR(about.st_mode);
     text_free(&path);
     return holds;
 }

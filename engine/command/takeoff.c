@@ -27,7 +27,7 @@ static int make_takeoff(const struct takeoff_options *options, eavemark *handle)
     const bool json = options->form != NULL && strcmp(options->form, "json") == 0;
     char *report = NULL, *problems = NULL;
     const int status = (int)eavemark_takeoff(handle, &request, json ? EAVEMARK_JSON : EAVEMARK_TEXT,
-                                       &report, &problems);
+                                             &report, &problems);
     return output_answer(status, options->output, report, problems);
 }
 

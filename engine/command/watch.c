@@ -16,14 +16,14 @@
 #include <unistd.h>
 
 enum {
-    QUIET_MS = 150,  /* editors touch a file several times to save it once */
+    QUIET_MS = 150,     /* editors touch a file several times to save it once */
     PATIENCE_MS = 2000, /* something may be writing all the time */
 };
 
 struct watch {
     const struct check *check;
     struct watched watched;
-    int signals;      /* readable when the user wants to stop */
+    int signals;               /* readable when the user wants to stop */
     struct check_outcome last; /* the last check that gave a report, if any did */
     unsigned long number;
 };
@@ -214,9 +214,10 @@ static const struct option_line OPTIONS[] = {
      offsetof(struct check, jurisdiction), false},
     {"date", 0, "YYYY-MM-DD", "as if applied for on this day", KIND_OTHER,
      offsetof(struct check, date), false},
-    {"stage", 0, "STAGE", "what is looked at then, and what was left undone\nbefore: "
-     "permit, deck, dry-in, final", KIND_STAGE,
-     offsetof(struct check, stage), false},
+    {"stage", 0, "STAGE",
+     "what is looked at then, and what was left undone\nbefore: "
+     "permit, deck, dry-in, final",
+     KIND_STAGE, offsetof(struct check, stage), false},
     {"form", 0, "FORM", "text (to read) or json (to pass on)", KIND_FORM,
      offsetof(struct check, form), false},
     {"output", 'o', "FILE", "write each report there, once it is complete", KIND_FILE,

@@ -56,8 +56,8 @@ static void add_tree(struct watched *watched, const char *path, int depth)
     while (folder != NULL && (entry = readdir(folder)) != NULL) {
         char below[PATH_MAX];
         struct stat about;
-        if (entry->d_name[0] != '.' && join(below, path, entry->d_name)
-            && stat(below, &about) == 0 && S_ISDIR(about.st_mode))
+        if (entry->d_name[0] != '.' && join(below, path, entry->d_name) && stat(below, &about) == 0
+            && S_ISDIR(about.st_mode))
             add_tree(watched, below, depth - 1);
     }
     if (folder != NULL)
@@ -151,7 +151,7 @@ static bool is_of_interest(const struct watched *watched, const struct inotify_e
     if ((purpose & HAS_PLACES) != 0 && folder && name[0] != '.')
         return true;
     return (purpose & HAS_FOLDERS) != 0 && folder
-        && (strcmp(name, "rules") == 0 || strcmp(name, "jurisdictions") == 0);
+           && (strcmp(name, "rules") == 0 || strcmp(name, "jurisdictions") == 0);
 }
 
 /* One event; true if it is of interest. */

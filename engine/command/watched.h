@@ -14,8 +14,8 @@
 enum { WATCHED_MOST = 512 };
 
 struct watched_folder {
-    int handle;    /* inotify's */
-    int purpose;   /* what in it is of interest */
+    int handle;  /* inotify's */
+    int purpose; /* what in it is of interest */
 };
 
 struct watched {

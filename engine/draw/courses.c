@@ -142,9 +142,9 @@ static void draw_titled(struct laid *laid, double count, bool last)
     const double top = laid->draw.floor + 22;
     draw_number(nails, count, "nails");
     draw_format(words, "%s in each shingle%s", nails,
-                !is_number(count, asked_nails(laid->courses))   ? ""
-                : isfinite(laid->courses->nails.demanded) ? ": the least demanded here"
-                                                          : ": planned here");
+                !is_number(count, asked_nails(laid->courses)) ? ""
+                : isfinite(laid->courses->nails.demanded)     ? ": the least demanded here"
+                                                              : ": planned here");
     draw_words(&laid->draw, LEFT, top - 6, ANCHOR_START, words);
     const double bottom = draw_pattern(laid, count, top);
     if (last)

@@ -87,11 +87,15 @@ static const char *pen_style(enum draw_pen pen)
 /* The page may hold several drawings, so hatches carry the sheet's id. */
 static void add_fill(struct draw *draw, enum draw_fill fill)
 {
-    static const char *const NAMES[] = {[FILL_SLANT] = "slant", [FILL_BACKSLANT] = "back",
-                                        [FILL_CROSS] = "cross", [FILL_DOTS] = "dots"};
+    static const char *const NAMES[] = {[FILL_SLANT] = "slant",
+                                        [FILL_BACKSLANT] = "back",
+                                        [FILL_CROSS] = "cross",
+                                        [FILL_DOTS] = "dots"};
     if (fill <= FILL_INK)
         text_addf(&draw->shapes, "fill=\"%s\"",
-                  fill == FILL_NONE ? "none" : fill == FILL_PAPER ? "#fff" : "#000");
+                  fill == FILL_NONE    ? "none"
+                  : fill == FILL_PAPER ? "#fff"
+                                       : "#000");
     else
         text_addf(&draw->shapes, "fill=\"url(#%s-%s)\"", draw->sheet.id, NAMES[fill]);
 }
@@ -110,8 +114,8 @@ void draw_line(struct draw *draw, struct draw_point from, struct draw_point to, 
     lower_floor(draw, fmax(from.y, to.y));
 }
 
-void draw_shape(struct draw *draw, const struct draw_point *points, size_t count,
-                enum draw_pen pen, enum draw_fill fill)
+void draw_shape(struct draw *draw, const struct draw_point *points, size_t count, enum draw_pen pen,
+                enum draw_fill fill)
 {
     text_add(&draw->shapes, "<polygon points=\"");
     for (size_t i = 0; i < count; i++) {
@@ -161,11 +165,10 @@ void draw_arrow(struct draw *draw, struct draw_point from, struct draw_point to,
 /* Hundredths of the letter height, from U+0020: the widths of a wide face
  * (DejaVu Sans); Arial, Helvetica, Segoe, Noto and Roboto stay within. */
 static const unsigned char WIDTHS[] = {
-    32, 41, 46, 84, 64, 96, 78, 28, 40, 40, 50, 84, 32, 37, 32, 34, 64, 64, 64, 64,
-    64, 64, 64, 64, 64, 64, 34, 34, 84, 84, 84, 54, 100, 69, 69, 70, 78, 64, 58, 78,
-    76, 30, 30, 66, 56, 87, 75, 79, 61, 79, 70, 64, 62, 74, 69, 99, 69, 62, 69, 40,
-    34, 40, 84, 50, 50, 62, 64, 55, 64, 62, 36, 64, 64, 28, 28, 58, 28, 98, 64, 62,
-    64, 64, 42, 53, 40, 64, 60, 82, 60, 60, 53, 64, 34, 64, 84,
+    32, 41, 46, 84, 64, 96, 78, 28, 40,  40, 50, 84, 32, 37, 32, 34, 64, 64, 64, 64, 64, 64, 64, 64,
+    64, 64, 34, 34, 84, 84, 84, 54, 100, 69, 69, 70, 78, 64, 58, 78, 76, 30, 30, 66, 56, 87, 75, 79,
+    61, 79, 70, 64, 62, 74, 69, 99, 69,  62, 69, 40, 34, 40, 84, 50, 50, 62, 64, 55, 64, 62, 36, 64,
+    64, 28, 28, 58, 28, 98, 64, 62, 64,  64, 42, 53, 40, 64, 60, 82, 60, 60, 53, 64, 34, 64, 84,
 };
 
 static bool is_plain(const char *words)
@@ -253,8 +256,8 @@ bool draw_words(struct draw *draw, double x, double y, enum draw_anchor anchor, 
     const double left = anchor == ANCHOR_START    ? x
                         : anchor == ANCHOR_MIDDLE ? x - width / 2
                                                   : x - width;
-    const bool free_place =
-        claim_area(draw, (struct draw_area){left - 1, y - ASCENT, width + 2, ASCENT + DESCENT});
+    const bool free_place = claim_area(
+        draw, (struct draw_area){left - 1, y - ASCENT, width + 2, ASCENT + DESCENT});
     if (free_place)
         add_words(draw, x, y, anchor, shown);
     draw->words.failed = draw->words.failed || safe.failed;
@@ -399,8 +402,8 @@ static void write_sample(struct draw *draw, char mark, int which)
         draw_box(draw, (struct draw_area){EDGE + 2, y, SWATCH - 7, 11}, PEN_THIN,
                  (enum draw_fill)which);
     else
-        draw_line(draw, (struct draw_point){EDGE + 2, y + 6},
-                  (struct draw_point){SWATCH, y + 6}, (enum draw_pen)which);
+        draw_line(draw, (struct draw_point){EDGE + 2, y + 6}, (struct draw_point){SWATCH, y + 6},
+                  (enum draw_pen)which);
     draw->floor = y - 3; /* the words stand beside it */
 }
 
@@ -437,10 +440,11 @@ static void add_hatches(struct text *out, const char *id)
     };
     text_add(out, "<defs>");
     for (size_t i = 0; i < sizeof(HATCHES) / sizeof(HATCHES[0]); i++)
-        text_addf(out, "<pattern id=\"%s-%s\" width=\"8\" height=\"8\" "
-                       "patternUnits=\"userSpaceOnUse\"><rect width=\"8\" height=\"8\" "
-                       "fill=\"#fff\"/><path d=\"%s\" fill=\"none\" stroke=\"#000\" "
-                       "stroke-width=\"%s\"/></pattern>",
+        text_addf(out,
+                  "<pattern id=\"%s-%s\" width=\"8\" height=\"8\" "
+                  "patternUnits=\"userSpaceOnUse\"><rect width=\"8\" height=\"8\" "
+                  "fill=\"#fff\"/><path d=\"%s\" fill=\"none\" stroke=\"#000\" "
+                  "stroke-width=\"%s\"/></pattern>",
                   id, HATCHES[i].name, HATCHES[i].path, i == 3 ? "1.4" : "0.7");
     text_add(out, "</defs>\n");
 }
@@ -451,10 +455,11 @@ void draw_finish(struct draw *draw, const char *title, const char *description, 
 {
     write_notes(draw);
     const double height = ceil(draw->floor + 4);
-    text_addf(out, "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %.0f\" "
-                   "width=\"400\" height=\"%.0f\" role=\"img\" "
-                   "aria-labelledby=\"%s-title %s-desc\" font-family=\"Arial,Helvetica,"
-                   "sans-serif\" font-size=\"%d\">\n<title id=\"%s-title\">",
+    text_addf(out,
+              "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %.0f\" "
+              "width=\"400\" height=\"%.0f\" role=\"img\" "
+              "aria-labelledby=\"%s-title %s-desc\" font-family=\"Arial,Helvetica,"
+              "sans-serif\" font-size=\"%d\">\n<title id=\"%s-title\">",
               DRAW_WIDTH, height, height * 400 / DRAW_WIDTH, draw->sheet.id, draw->sheet.id,
               DRAW_LETTERS, draw->sheet.id);
     draw_escape(out, title);

@@ -60,17 +60,17 @@ struct draw_sheet {
 struct draw {
     struct draw_sheet sheet;
     struct text shapes, words, notes;
-    double floor;             /* the lowest y that anything reached */
+    double floor; /* the lowest y that anything reached */
     struct draw_area claimed[DRAW_TEXTS_MOST];
     size_t claimed_count;
-    char letter;              /* the next to stand for a text that found no place */
+    char letter; /* the next to stand for a text that found no place */
 };
 
 void draw_start(struct draw *draw, const struct draw_sheet *sheet);
 
 void draw_line(struct draw *draw, struct draw_point from, struct draw_point to, enum draw_pen pen);
-void draw_shape(struct draw *draw, const struct draw_point *points, size_t count,
-                enum draw_pen pen, enum draw_fill fill);
+void draw_shape(struct draw *draw, const struct draw_point *points, size_t count, enum draw_pen pen,
+                enum draw_fill fill);
 void draw_box(struct draw *draw, struct draw_area area, enum draw_pen pen, enum draw_fill fill);
 void draw_dot(struct draw *draw, struct draw_point at, double radius);
 

@@ -72,8 +72,8 @@ void panel_draw(const struct panel_drawing *panel, const struct draw_sheet *shee
 struct eave_drawing {
     const char *name;
     double pitch, overhang_in, wall_in;
-    double inside_in; /* beyond the wall, that the barrier must reach; or NAN */
-    bool wall_counts; /* from its inner face, else from its outer one */
+    double inside_in;         /* beyond the wall, that the barrier must reach; or NAN */
+    bool wall_counts;         /* from its inner face, else from its outer one */
     bool barrier;             /* there is one, or one is demanded */
     struct draw_amount reach; /* up the slope */
     double sheet_in, starter_in;

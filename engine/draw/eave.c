@@ -6,8 +6,18 @@
 #include <math.h>
 
 enum { /* units, off the deck where not said */
-    RAFTER = -13, DECK = 5, METAL = 7, BARRIER = 9, SHEET = 14, LAP = 22,
-    REACH_LEAST = 36, REACH_PLANNED = 52, WALL_DOWN = 34, RIGHT = 12, HIGH = 150, SHEETS_MOST = 60,
+       RAFTER = -13,
+       DECK = 5,
+       METAL = 7,
+       BARRIER = 9,
+       SHEET = 14,
+       LAP = 22,
+       REACH_LEAST = 36,
+       REACH_PLANNED = 52,
+       WALL_DOWN = 34,
+       RIGHT = 12,
+       HIGH = 150,
+       SHEETS_MOST = 60,
 };
 
 /* The slope climbs to the right from the eave's edge. Sizes along it are level inches
@@ -66,8 +76,9 @@ static void set_sizes(struct cut *cut)
                             cut->extent * pitch / 12, HIGH);
     /* The highest is the sheet at the far end, or the end of a dimension. */
     const double rise = pitch / 12 * cut->scale;
-    cut->base = 18 + fmax(cut->extent * rise + (LAP + 6) * cut->along,
-                          eave->barrier ? reach * rise + (REACH_PLANNED + 6) * cut->along : 0);
+    cut->base = 18
+                + fmax(cut->extent * rise + (LAP + 6) * cut->along,
+                       eave->barrier ? reach * rise + (REACH_PLANNED + 6) * cut->along : 0);
 }
 
 /* The point over a level distance from the eave, so far off the deck. */
@@ -156,8 +167,7 @@ static void draw_metal(struct cut *cut)
         return;
     const double reach = isfinite(back) ? back : 2;
     const struct draw_point edge = point_at(cut, 0, off);
-    const double drop = fmax((isfinite(down) ? down : 0.5) * cut->scale, 5)
-                        + (cut->base - edge.y);
+    const double drop = fmax((isfinite(down) ? down : 0.5) * cut->scale, 5) + (cut->base - edge.y);
     draw_line(&cut->draw, edge, point_at(cut, level_of(cut, reach), off), PEN_HEAVY);
     draw_line(&cut->draw, edge, (struct draw_point){edge.x, edge.y + drop}, PEN_HEAVY);
     draw_line(&cut->draw, (struct draw_point){edge.x, edge.y + drop},
@@ -172,10 +182,9 @@ static void measure_up(struct cut *cut, double length, double off, const char *w
     const struct draw_point ends[] = {from, to};
     draw_line(&cut->draw, from, to, PEN_THIN);
     for (size_t i = 0; i < 2; i++)
-        draw_line(&cut->draw,
-                  (struct draw_point){ends[i].x - 4 * cut->up, ends[i].y - 4 * cut->along},
-                  (struct draw_point){ends[i].x + 4 * cut->up, ends[i].y + 4 * cut->along},
-                  PEN_THIN);
+        draw_line(
+            &cut->draw, (struct draw_point){ends[i].x - 4 * cut->up, ends[i].y - 4 * cut->along},
+            (struct draw_point){ends[i].x + 4 * cut->up, ends[i].y + 4 * cut->along}, PEN_THIN);
     /* From the upper end down, until the words find a free place. */
     for (int share = 9; share > 2; share--) {
         const double x = from.x + (to.x - from.x) * share / 10;
@@ -249,8 +258,7 @@ static void draw_pitch(struct cut *cut)
         draw_words(&cut->draw, tip.x, tip.y + DRAW_LINE, ANCHOR_END, words);
         return;
     }
-    const struct draw_point corners[] = {{tip.x - run, tip.y + rise}, tip,
-                                         {tip.x, tip.y + rise}};
+    const struct draw_point corners[] = {{tip.x - run, tip.y + rise}, tip, {tip.x, tip.y + rise}};
     draw_shape(&cut->draw, corners, 3, PEN_THIN, FILL_NONE);
     draw_words(&cut->draw, tip.x, tip.y + rise + 13, ANCHOR_END, words);
 }

@@ -152,15 +152,15 @@ static void add_keys(struct zones *zones, struct text *says)
         add_key(zones, says, -1, "Band, nails apart", &nailing->band);
         add_key(zones, says, 0, "Width of the band", &nailing->band_width);
     }
-    add_key(zones, says, -2,
-            zones->band > 0 ? "Rest, on rafters" : "On rafters between edges", &nailing->field);
+    add_key(zones, says, -2, zones->band > 0 ? "Rest, on rafters" : "On rafters between edges",
+            &nailing->field);
     add_key(zones, says, 0, "Panel edges", &nailing->edge);
     if (zones->gable[0] || zones->gable[1])
-        add_key(zones, says, PEN_HEAVY_DASH, "Gable framing",
-                &nailing->gable);
-    draw_format(words, zones->scaled ? "Plane: %.60s."
-                                     : "Plane: %.60s. Not to scale: a length or the band's "
-                                       "width is not known.",
+        add_key(zones, says, PEN_HEAVY_DASH, "Gable framing", &nailing->gable);
+    draw_format(words,
+                zones->scaled ? "Plane: %.60s."
+                              : "Plane: %.60s. Not to scale: a length or the band's "
+                                "width is not known.",
                 nailing->plane.name == NULL ? "?" : nailing->plane.name);
     draw_note(&zones->draw, words);
     if (plan_is_notched(&nailing->plane))

@@ -55,8 +55,10 @@ static void nail_line(struct sheet *sheet, double along, double spacing)
 static void draw_panel(struct sheet *sheet)
 {
     const struct draw_point corner = point_at(sheet, 0, 0);
-    draw_box(&sheet->draw, (struct draw_area){corner.x, corner.y, sheet->length * sheet->scale,
-                                              sheet->width * sheet->scale}, PEN_LINE, FILL_PAPER);
+    draw_box(&sheet->draw,
+             (struct draw_area){corner.x, corner.y, sheet->length * sheet->scale,
+                                sheet->width * sheet->scale},
+             PEN_LINE, FILL_PAPER);
     int lines = 0;
     /* The supports between the two ends: half an inch off an end is the end's own. */
     for (double x = sheet->support; x < sheet->length - 0.5 && lines < LINES_MOST; lines++) {

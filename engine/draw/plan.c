@@ -104,8 +104,13 @@ static void notched_outline(const struct plan_plane *plane, struct outline *out)
     const double first = plane->eave_pieces_ft[0];
     const double second = plane->ridge_ft - (plane->eave_ft - first);
     *out = (struct outline){
-        .corners = {{0, 0}, {plane->ridge_ft, 0}, {plane->ridge_ft, run}, {second, run},
-                    {(first + second) / 2, tip}, {first, run}, {0, run}},
+        .corners = {{0, 0},
+                    {plane->ridge_ft, 0},
+                    {plane->ridge_ft, run},
+                    {second, run},
+                    {(first + second) / 2, tip},
+                    {first, run},
+                    {0, run}},
         .sides = {PEN_LINE, PEN_LINE, PEN_LINE, PEN_HEAVY_DASH, PEN_HEAVY_DASH, PEN_LINE, PEN_LINE},
         .count = 7};
 }
@@ -141,13 +146,13 @@ static void outline_of(const struct plan_plane *plane, struct outline *out)
         return;
     }
     const double left = plan_lean_left_ft(plane), right = plane->eave_ft - plane->ridge_ft - left;
-    *out = (struct outline){.corners = {{0, 0},
-                                        {plane->ridge_ft, 0},
-                                        {plane->ridge_ft + right, plane->run_ft},
-                                        {-left, plane->run_ft}},
-                            .sides = {PEN_LINE, side_pen(plane, right), PEN_LINE,
-                                      side_pen(plane, left)},
-                            .count = 4};
+    *out = (struct outline){
+        .corners = {{0, 0},
+                    {plane->ridge_ft, 0},
+                    {plane->ridge_ft + right, plane->run_ft},
+                    {-left, plane->run_ft}},
+        .sides = {PEN_LINE, side_pen(plane, right), PEN_LINE, side_pen(plane, left)},
+        .count = 4};
 }
 
 /* Blocks ------------------------------------------------------------------------ */
@@ -410,10 +415,9 @@ static void draw_sided(struct layout *layout, const struct block *block, size_t 
                 (struct draw_point){0, view.down}, wide, run);
     const double off = low_left.y + view.down * 9;
     if (!notched)
-        measure_if_wide(layout,
-                        (struct draw_point){low_left.x + (which == 0 ? eave * scale : 0), off},
-                        (struct draw_point){low_left.x + (which == 0 ? 0 : eave * scale), off},
-                        eave);
+        measure_if_wide(
+            layout, (struct draw_point){low_left.x + (which == 0 ? eave * scale : 0), off},
+            (struct draw_point){low_left.x + (which == 0 ? 0 : eave * scale), off}, eave);
     const double side = x + block->right * scale + 9;
     measure_if_wide(layout, (struct draw_point){side, fmin(y, low_left.y)},
                     (struct draw_point){side, fmax(y, low_left.y)}, plane->run_ft);
@@ -429,8 +433,7 @@ static void draw_end(struct layout *layout, const struct block *block, size_t wh
     const double tip = which == 2 ? x : x + (block->right - plane->run_ft) * layout->scale;
     draw_line(&layout->draw, (struct draw_point){tip + side * out, y - half},
               (struct draw_point){tip + side * out, y + half}, PEN_LINE);
-    label_plane(layout, block->planes[which],
-                (struct draw_point){tip + side * out * 0.62, y},
+    label_plane(layout, block->planes[which], (struct draw_point){tip + side * out * 0.62, y},
                 (struct draw_point){side, 0}, out * 0.72, half);
 }
 
@@ -493,8 +496,7 @@ static double set_scale(struct layout *layout)
 
 /* Lines below ------------------------------------------------------------------- */
 
-static void describe_plane(const struct plan_plane *plane, size_t index,
-                           char out[DRAW_WORDS_MOST])
+static void describe_plane(const struct plan_plane *plane, size_t index, char out[DRAW_WORDS_MOST])
 {
     char letter[3], pitch[DRAW_WORDS_MOST], eave[DRAW_WORDS_MOST], ridge[DRAW_WORDS_MOST];
     char run[DRAW_WORDS_MOST], area[DRAW_WORDS_MOST];
@@ -549,7 +551,9 @@ static void add_keys(struct layout *layout)
     draw_key_pen(&layout->draw, PEN_LINE, "eave, rake or other edge; arrows: down");
     if (layout->ridges || layout->hips)
         draw_key_pen(&layout->draw, PEN_HEAVY,
-                     !layout->hips ? "ridge" : layout->ridges ? "ridge or hip" : "hip");
+                     !layout->hips    ? "ridge"
+                     : layout->ridges ? "ridge or hip"
+                                      : "hip");
     if (layout->valleys)
         draw_key_pen(&layout->draw, PEN_HEAVY_DASH, "valley");
     if (layout->count > 1)

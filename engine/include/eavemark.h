@@ -46,8 +46,8 @@ eavemark *eavemark_open(const char *home);
 void eavemark_close(eavemark *handle);
 
 struct eavemark_request {
-    const char *name;         /* how to name the job in messages: "job.json" */
-    const char *text;         /* the job, JSON, not terminated; or NULL: read the file `name` */
+    const char *name; /* how to name the job in messages: "job.json" */
+    const char *text; /* the job, JSON, not terminated; or NULL: read the file `name` */
     size_t length;
     const char *jurisdiction; /* overrides the job's, or NULL */
     const char *date;         /* YYYY-MM-DD, overrides the job's, or NULL */
@@ -163,7 +163,7 @@ enum eavemark_status eavemark_proof(eavemark *handle, const char *name, const ch
  * memory, and lists those whose move changes no case's outcome. Texts as of
  * eavemark_proof. Status 1 when there are any. */
 enum eavemark_status eavemark_mutate(eavemark *handle, const char *topic, char **report,
-                                    char **problems);
+                                     char **problems);
 
 /* Starts a county that follows another place: writes its profile, which changes
  * nothing yet, and an empty file of cases below the home. Never writes over a

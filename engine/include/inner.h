@@ -20,8 +20,7 @@ size_t inner_law_count(const eavemark *handle);
 
 enum eavemark_status inner_result_status(const eavemark_result *result, bool strict);
 const char *inner_result_problems(const eavemark_result *result);
-char *inner_result_report(const eavemark_result *result, enum eavemark_form form,
-                          unsigned options);
+char *inner_result_report(const eavemark_result *result, enum eavemark_form form, unsigned options);
 char *inner_result_changes(const eavemark_result *before, const eavemark_result *after,
                            unsigned options);
 void inner_result_free(eavemark_result *result);
@@ -32,11 +31,11 @@ enum eavemark_status inner_card(eavemark *handle, const struct eavemark_request 
 enum eavemark_status inner_fields(eavemark *handle, const char *topic, bool schema,
                                   const char *jurisdiction, const char *date, char **text);
 enum eavemark_status inner_explain(eavemark *handle, const char *name,
-                                   const struct eavemark_request *request,
-                                   enum eavemark_form form, char **report, char **problems);
+                                   const struct eavemark_request *request, enum eavemark_form form,
+                                   char **report, char **problems);
 enum eavemark_status inner_figures(eavemark *handle, const char *topic, const char *status,
-                                   const struct eavemark_request *request,
-                                   enum eavemark_form form, char **report, char **problems);
+                                   const struct eavemark_request *request, enum eavemark_form form,
+                                   char **report, char **problems);
 enum eavemark_status inner_compare(eavemark *handle, const struct eavemark_request *requests,
                                    size_t count, enum eavemark_form form, char **report,
                                    char **problems);

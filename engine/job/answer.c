@@ -60,8 +60,10 @@ static int which_choice(const struct reading *reading, const char *words)
         index = by_number(words, field->choice_count);
     if (index >= 0)
         return index;
-    text_addf(reading->why, "\"%s\" is none of the choices; answer with one of them or a number "
-              "from 1 to %zu", words, field->choice_count);
+    text_addf(reading->why,
+              "\"%s\" is none of the choices; answer with one of them or a number "
+              "from 1 to %zu",
+              words, field->choice_count);
     struct nearest nearest;
     nearest_start(&nearest, words);
     for (size_t i = 0; i < field->choice_count; i++)

@@ -209,9 +209,10 @@ static struct field *parent_of(struct fields *fields, const char *path, const ch
             const char *parent = arena_copy_n(&fields->arena, path, (size_t)length);
             const char *near = parent == NULL ? NULL : fields_nearest_path(fields, parent);
             *why = near == NULL
-                ? arena_format(&fields->arena, "\"%.*s\" is not declared", length, path)
-                : arena_format(&fields->arena, "\"%.*s\" is not declared; did you mean \"%s\"?",
-                               length, path, near);
+                       ? arena_format(&fields->arena, "\"%.*s\" is not declared", length, path)
+                       : arena_format(&fields->arena,
+                                      "\"%.*s\" is not declared; did you mean \"%s\"?", length,
+                                      path, near);
             return NULL;
         }
         if (at->type != FIELD_GROUP && at->type != FIELD_LIST) {
@@ -288,8 +289,8 @@ struct field *fields_add(struct fields *fields, const char *path, const struct f
     const struct field *there = parent == NULL ? NULL : fields_child(parent, name);
     if (there != NULL)
         *why = there->file == NULL
-            ? "already declared"
-            : arena_format(&fields->arena, "already declared in %s", there->file);
+                   ? "already declared"
+                   : arena_format(&fields->arena, "already declared in %s", there->file);
     else if (parent != NULL && fields_spec_sound(fields, path, name, spec, why))
         added = copy_spec(fields, path, name, spec);
     if (added != NULL)

@@ -21,9 +21,9 @@
 #include <stddef.h>
 
 enum field_type {
-    FIELD_GROUP,     /* an object */
-    FIELD_LIST,      /* a list of objects; its children are their fields */
-    FIELD_TEXT,      /* free text; least/most bound its length in characters */
+    FIELD_GROUP, /* an object */
+    FIELD_LIST,  /* a list of objects; its children are their fields */
+    FIELD_TEXT,  /* free text; least/most bound its length in characters */
     FIELD_NUMBER,
     FIELD_INTEGER,
     FIELD_YES_NO,    /* true or false */
@@ -36,24 +36,24 @@ enum field_type {
 };
 
 struct field {
-    const char *name;         /* last part of the path, without [] */
-    const char *path;         /* "roof.slopes[].pitch" */
+    const char *name; /* last part of the path, without [] */
+    const char *path; /* "roof.slopes[].pitch" */
     enum field_type type;
     const char *unit;         /* "in", "ft", "sqft" ... or NULL */
     bool has_least, has_most; /* range of a number (each of a list of numbers), */
     double least, most;       /* of a slope in rise in 12, or length of a text or list */
     const char **choices;
     size_t choice_count;
-    const char *refers;       /* FIELD_REFERENCE: "underlayments", "roof.slopes" */
-    const char *stage;        /* stage at which the fact is known: "permit", "deck" ...;
+    const char *refers;   /* FIELD_REFERENCE: "underlayments", "roof.slopes" */
+    const char *stage;    /* stage at which the fact is known: "permit", "deck" ...;
                                  fields_add takes NULL for "permit" */
-    const char *ask;          /* the question a person would be asked */
-    const char *answer;       /* where its answer is found: a word of FIELD_ANSWERS;
+    const char *ask;      /* the question a person would be asked */
+    const char *answer;   /* where its answer is found: a word of FIELD_ANSWERS;
                                  fields_add takes NULL for where its parent's is */
-    const char *file;         /* which file declared it */
-    bool required;            /* a job without it is refused */
-    bool measured;            /* seen on the roof at `stage`, not planned */
-    struct field *parent;     /* NULL for the root */
+    const char *file;     /* which file declared it */
+    bool required;        /* a job without it is refused */
+    bool measured;        /* seen on the roof at `stage`, not planned */
+    struct field *parent; /* NULL for the root */
     struct field *first_child, *last_child, *next;
 };
 

@@ -10,7 +10,7 @@
  * its own ending. */
 static const char *const MEASURES[] = {
     "sqin_per_ft", "lb_per_square", "rise_in_12", "sqin", "sqft", "percent", "ratio",
-    "perm", "psf", "mph", "usd", "in", "ft", "lb",
+    "perm",        "psf",           "mph",        "usd",  "in",   "ft",      "lb",
 };
 
 /* Units that count or date: "per_shingle" is in nails, "year_built" a year. */
@@ -20,8 +20,8 @@ static const char *const COUNTS[] = {
 
 /* Where the answer is to be had: at the desk, on the product's wrapper, from a paper,
  * from the building department, on the roof, in the attic. */
-const char *const FIELD_ANSWERS[] = {"desk",       "wrapper", "paper",
-                                     "department", "roof",    "attic", NULL};
+const char *const FIELD_ANSWERS[] = {"desk", "wrapper", "paper", "department",
+                                     "roof", "attic",   NULL};
 
 static bool is_answer(const char *word)
 {
@@ -82,8 +82,9 @@ static const char *unit_wrong(struct arena *arena, const char *name, const struc
     if (!is_number(spec->type))
         return spec->unit == NULL ? NULL : "only numbers have a unit";
     if (spec->unit == NULL)
-        return in_name == NULL ? NULL
-            : arena_format(arena, "the name ends in \"%s\", but no unit is given", in_name);
+        return in_name == NULL
+                   ? NULL
+                   : arena_format(arena, "the name ends in \"%s\", but no unit is given", in_name);
     /* Counts need not stand in the name, but may not contradict it. */
     if (among(COUNTS, sizeof(COUNTS) / sizeof(COUNTS[0]), spec->unit) && in_name == NULL)
         return NULL;
@@ -96,7 +97,7 @@ static const char *unit_wrong(struct arena *arena, const char *name, const struc
 static bool range_is_whole(const struct field *spec)
 {
     return (!spec->has_least || spec->least == floor(spec->least))
-        && (!spec->has_most || spec->most == floor(spec->most));
+           && (!spec->has_most || spec->most == floor(spec->most));
 }
 
 static const char *range_wrong(const struct field *spec)
@@ -167,7 +168,8 @@ bool fields_spec_sound(struct fields *fields, const char *path, const char *name
     if (!name_sound(path, name)) {
         *why = arena_format(&fields->arena,
                             "\"%s\" is not a name: letters, digits and _, a letter first, at most "
-                            "%d parts", path, FIELDS_DEEPEST);
+                            "%d parts",
+                            path, FIELDS_DEEPEST);
         return false;
     }
     if (spec->stage != NULL && stage_by_word(spec->stage) < 0) {
@@ -175,8 +177,10 @@ bool fields_spec_sound(struct fields *fields, const char *path, const char *name
         return false;
     }
     if (spec->answer != NULL && !is_answer(spec->answer)) {
-        *why = arena_format(&fields->arena, "answer \"%s\" is not one of desk, wrapper, paper, "
-                            "department, roof, attic", spec->answer);
+        *why = arena_format(&fields->arena,
+                            "answer \"%s\" is not one of desk, wrapper, paper, "
+                            "department, roof, attic",
+                            spec->answer);
         return false;
     }
     /* The first thing wrong is enough: one declaration is one line. */

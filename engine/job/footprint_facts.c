@@ -9,8 +9,11 @@
 static const double IN_PER_FT = 12;
 
 static const char *const FORMS[] = {
-    [ROOF_GABLE] = "gable", [ROOF_HIP] = "hip", [ROOF_GABLE_PORCH] = "gable_porch",
-    [ROOF_SHED] = "shed", [ROOF_CROSS_GABLE] = "cross_gable",
+    [ROOF_GABLE] = "gable",
+    [ROOF_HIP] = "hip",
+    [ROOF_GABLE_PORCH] = "gable_porch",
+    [ROOF_SHED] = "shed",
+    [ROOF_CROSS_GABLE] = "cross_gable",
 };
 
 /* A group of the footprint as it is read: what was found so far, the group (NULL when it
@@ -92,9 +95,9 @@ static struct reading part_of(const struct reading *from, const char *name)
     const cJSON *group = cJSON_GetObjectItemCaseSensitive(from->group, name);
     if (group != NULL && !cJSON_IsNull(group) && !cJSON_IsObject(group))
         from->out->wrong = true;
-    return (struct reading){.out = from->out, .group = cJSON_IsObject(group) ? group : NULL,
-                            .field = from->field == NULL ? NULL
-                                                         : fields_child(from->field, name)};
+    return (struct reading){.out = from->out,
+                            .group = cJSON_IsObject(group) ? group : NULL,
+                            .field = from->field == NULL ? NULL : fields_child(from->field, name)};
 }
 
 static void read_porch(const struct reading *from)
@@ -103,8 +106,8 @@ static void read_porch(const struct reading *from)
     struct footprint *roof = &from->out->roof;
     roof->porch_length_ft = number_of(&porch, "length_ft", "/roof/footprint/porch/length_ft");
     roof->porch_depth_ft = number_of(&porch, "depth_ft", "/roof/footprint/porch/depth_ft");
-    from->out->porch_pitch =
-        slope_of(&porch, "pitch", "/roof/footprint/porch/pitch", &roof->porch_pitch);
+    from->out->porch_pitch = slope_of(&porch, "pitch", "/roof/footprint/porch/pitch",
+                                      &roof->porch_pitch);
 }
 
 static void read_wing(const struct reading *from)
@@ -122,8 +125,9 @@ static void read_rakes(const struct reading *from)
     const cJSON *node = cJSON_GetObjectItemCaseSensitive(from->group, "rake_overhang_in");
     if (from->out->roof.form == ROOF_HIP && (node == NULL || cJSON_IsNull(node)))
         return;
-    from->out->roof.rake_overhang_ft =
-        number_of(from, "rake_overhang_in", "/roof/footprint/rake_overhang_in") / IN_PER_FT;
+    from->out->roof.rake_overhang_ft = number_of(from, "rake_overhang_in",
+                                                 "/roof/footprint/rake_overhang_in")
+                                       / IN_PER_FT;
 }
 
 static void read_all(const struct reading *from)
@@ -133,8 +137,8 @@ static void read_all(const struct reading *from)
     roof->length_ft = number_of(from, "length_ft", "/roof/footprint/length_ft");
     roof->width_ft = number_of(from, "width_ft", "/roof/footprint/width_ft");
     from->out->pitch = slope_of(from, "pitch", "/roof/footprint/pitch", &roof->pitch);
-    roof->eave_overhang_ft =
-        number_of(from, "eave_overhang_in", "/roof/footprint/eave_overhang_in") / IN_PER_FT;
+    roof->eave_overhang_ft = number_of(from, "eave_overhang_in", "/roof/footprint/eave_overhang_in")
+                             / IN_PER_FT;
     read_rakes(from);
     if (roof->form == ROOF_GABLE_PORCH)
         read_porch(from);

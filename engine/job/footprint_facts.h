@@ -10,12 +10,12 @@
 #include <stdbool.h>
 
 struct footprint_facts {
-    const cJSON *group;            /* NULL: the job states no footprint */
-    const struct field *field;     /* of the group */
-    bool wrong;                    /* a fact is not what its field takes; validation says which */
-    const char *lacking;           /* pointer of the first fact that lacks, or NULL */
+    const cJSON *group;        /* NULL: the job states no footprint */
+    const struct field *field; /* of the group */
+    bool wrong;                /* a fact is not what its field takes; validation says which */
+    const char *lacking;       /* pointer of the first fact that lacks, or NULL */
     bool form_known;
-    struct footprint roof;         /* what is not known is 0 */
+    struct footprint roof; /* what is not known is 0 */
     double wing_left_ft;
     const char *pitch, *porch_pitch; /* as the job writes them, or NULL */
 };

@@ -17,9 +17,9 @@
 #include <stddef.h>
 
 enum {
-    JSON_DEEPEST = 32,               /* levels of nesting; a job needs 5 */
-    JSON_LARGEST = 4 * 1024 * 1024,  /* bytes; a job is about 5 KB */
-    JSON_MOST_PROBLEMS = 200,        /* the last of them says that more follow */
+    JSON_DEEPEST = 32,              /* levels of nesting; a job needs 5 */
+    JSON_LARGEST = 4 * 1024 * 1024, /* bytes; a job is about 5 KB */
+    JSON_MOST_PROBLEMS = 200,       /* the last of them says that more follow */
 };
 
 /* Parses text[0..length) into *out (to be freed with cJSON_Delete). The top

@@ -20,8 +20,14 @@ static const double IN_PER_FT = 12;
 
 /* Laid out where facts are lacking: only the names of its planes and edges are used. */
 static const struct footprint PLACEHOLDER_ROOF = {
-    .length_ft = 60, .width_ft = 30, .pitch = 4, .porch_length_ft = 10, .porch_depth_ft = 6,
-    .porch_pitch = 4, .wing_width_ft = 20, .wing_out_ft = 10,
+    .length_ft = 60,
+    .width_ft = 30,
+    .pitch = 4,
+    .porch_length_ft = 10,
+    .porch_depth_ft = 6,
+    .porch_pitch = 4,
+    .wing_width_ft = 20,
+    .wing_out_ft = 10,
 };
 static const double PLACEHOLDER_WING_LEFT_FT = 20;
 
@@ -29,7 +35,7 @@ struct laying {
     cJSON *job, *roof;
     const struct footprint_facts *facts;
     const struct layout *layout;
-    bool whole;            /* lengths are known, not names only */
+    bool whole; /* lengths are known, not names only */
     const char *file;
     struct problems *problems;
 };
@@ -51,14 +57,15 @@ static void set_fact(struct laying *laying, cJSON *group, const char *key, cJSON
 }
 
 /* The same thing said twice, differently: which one is meant only the writer knows. */
-static void disagree(struct laying *laying, const char *pointer, const char *key,
-                     const char *said, const char *laid)
+static void disagree(struct laying *laying, const char *pointer, const char *key, const char *said,
+                     const char *laid)
 {
     struct text at = TEXT_EMPTY;
     text_addf(&at, "%s/%s", pointer, key);
     problem_at(laying->problems, PROBLEM_JOB, laying->file, text_string(&at),
                "says %s, but the roof laid out from /roof/footprint has %s here; leave one of "
-               "the two out", said, laid);
+               "the two out",
+               said, laid);
     if (at.failed)
         problem_out_of_memory(laying->problems);
     text_free(&at);
@@ -101,8 +108,7 @@ static void put_words(struct laying *laying, cJSON *group, const char *pointer, 
     } else if (cJSON_IsString(there) && !same_words(there->valuestring, words)) {
         char said[64] = "", laid[64] = "";
         const char *text = there->valuestring;
-        snprintf(said, sizeof(said), "\"%.*s\"", (int)path_quotable(text, strlen(text), 60),
-                 text);
+        snprintf(said, sizeof(said), "\"%.*s\"", (int)path_quotable(text, strlen(text), 60), text);
         snprintf(laid, sizeof(laid), "\"%s\"", words);
         disagree(laying, pointer, key, said, laid);
         set_fact(laying, group, key, cJSON_CreateString(words));
@@ -168,11 +174,13 @@ static void report_name(struct laying *laying, const char *list, size_t index, c
     if (name == NULL)
         problem_at(laying->problems, PROBLEM_JOB, laying->file, text_string(&pointer),
                    "is missing: beside /roof/footprint, an item of this list tells more of one of "
-                   "%s", count == 0 ? "none" : text_string(&known));
+                   "%s",
+                   count == 0 ? "none" : text_string(&known));
     else
         problem_at(laying->problems, PROBLEM_JOB, laying->file, text_string(&pointer),
                    "\"%.*s\" is none of those that the roof laid out from /roof/footprint has "
-                   "(%s)%s%s%s", (int)path_quotable(name, strlen(name), 60), name,
+                   "(%s)%s%s%s",
+                   (int)path_quotable(name, strlen(name), 60), name,
                    count == 0 ? "none" : text_string(&known),
                    nearest.name == NULL ? "" : "; did you mean \"",
                    nearest.name == NULL ? "" : nearest.name, nearest.name == NULL ? "" : "\"?");
@@ -232,12 +240,14 @@ static void fill_from(struct laying *laying, cJSON *item, const char *group)
 /* The parts of the roof --------------------------------------------------------- */
 
 static const char *const KINDS[] = {
-    [LAYOUT_EAVE] = "eave", [LAYOUT_RAKE] = "rake", [LAYOUT_HIP] = "hip",
+    [LAYOUT_EAVE] = "eave",
+    [LAYOUT_RAKE] = "rake",
+    [LAYOUT_HIP] = "hip",
     [LAYOUT_VALLEY] = "valley",
 };
 /* What is said once for all of a kind; of hips and valleys there is nothing. */
-static const char *const SHARED[] = {[LAYOUT_EAVE] = "eaves", [LAYOUT_RAKE] = "rakes",
-                                     [LAYOUT_HIP] = NULL, [LAYOUT_VALLEY] = NULL};
+static const char *const SHARED[] = {
+    [LAYOUT_EAVE] = "eaves", [LAYOUT_RAKE] = "rakes", [LAYOUT_HIP] = NULL, [LAYOUT_VALLEY] = NULL};
 
 static void write_plane(struct laying *laying, cJSON *list, const struct layout_plane *plane)
 {
@@ -395,12 +405,11 @@ static bool find_layout(const struct footprint_facts *facts, struct layout *layo
 }
 
 /* A porch or a wing that the form has no place for would be left out unseen. */
-static void refuse_part(const struct footprint_facts *facts, enum roof_form with,
-                        const char *part, const char *file, struct problems *problems)
+static void refuse_part(const struct footprint_facts *facts, enum roof_form with, const char *part,
+                        const char *file, struct problems *problems)
 {
     char pointer[64];
-    if (facts->roof.form == with
-        || is_absent(cJSON_GetObjectItemCaseSensitive(facts->group, part)))
+    if (facts->roof.form == with || is_absent(cJSON_GetObjectItemCaseSensitive(facts->group, part)))
         return;
     snprintf(pointer, sizeof(pointer), "/roof/footprint/%s", part);
     problem_at(problems, PROBLEM_JOB, file, pointer,
@@ -408,8 +417,7 @@ static void refuse_part(const struct footprint_facts *facts, enum roof_form with
                footprint_form_word(facts->roof.form), part, footprint_form_word(with));
 }
 
-void lay_out(cJSON *job, const struct fields *fields, const char *file,
-             struct problems *problems)
+void lay_out(cJSON *job, const struct fields *fields, const char *file, struct problems *problems)
 {
     struct footprint_facts facts;
     struct layout layout = {0};
@@ -421,8 +429,11 @@ void lay_out(cJSON *job, const struct fields *fields, const char *file,
         set_aside(job);
         return;
     }
-    struct laying laying = {.job = job, .roof = cJSON_GetObjectItemCaseSensitive(job, "roof"),
-                            .facts = &facts, .layout = &layout, .file = file,
+    struct laying laying = {.job = job,
+                            .roof = cJSON_GetObjectItemCaseSensitive(job, "roof"),
+                            .facts = &facts,
+                            .layout = &layout,
+                            .file = file,
                             .problems = problems};
     refuse_part(&facts, ROOF_GABLE_PORCH, "porch", file, problems);
     refuse_part(&facts, ROOF_CROSS_GABLE, "wing", file, problems);

@@ -22,8 +22,7 @@
  * Does nothing without a footprint; a second time changes nothing. Adds a
  * problem for a roof that cannot be, for what disagrees with it, and for names
  * it does not have. */
-void lay_out(cJSON *job, const struct fields *fields, const char *file,
-             struct problems *problems);
+void lay_out(cJSON *job, const struct fields *fields, const char *file, struct problems *problems);
 
 /* What to ask for in place of a fact that a laid-out roof lacks: the first fact
  * its footprint lacks, or what may be said once for all eaves, say. The pointer

@@ -14,11 +14,11 @@ static bool starts(const char *text, const char *start)
 /* Whether the plan shows it, wherever the job does not say it. */
 static bool is_laid_out(const char *pointer)
 {
-    static const char *const WHOLE[] = {"/roof/slopes", "/roof/edges", "/roof/valleys",
-                                        "/roof/form", "/roof/ridge_ft", "/roof/hip_ft",
+    static const char *const WHOLE[] = {"/roof/slopes",    "/roof/edges",          "/roof/valleys",
+                                        "/roof/form",      "/roof/ridge_ft",       "/roof/hip_ft",
                                         "/roof/valley_ft", "/house/least_width_ft"};
-    static const char *const LAST[] = {"name", "pitch", "eave_ft", "ridge_ft", "run_ft", "kind",
-                                       "slope", "length_ft", "overhang_in"};
+    static const char *const LAST[] = {"name", "pitch", "eave_ft",   "ridge_ft",   "run_ft",
+                                       "kind", "slope", "length_ft", "overhang_in"};
     for (size_t i = 0; i < sizeof(WHOLE) / sizeof(WHOLE[0]); i++)
         if (strcmp(pointer, WHOLE[i]) == 0)
             return true;

@@ -37,7 +37,7 @@ static void add_wrapped(struct text *out, size_t indent, const char *text)
 static void add_range(struct text *out, const struct field *field)
 {
     const bool lengths = field->type == FIELD_TEXT || field->type == FIELD_LIST
-        || field->type == FIELD_CHOICES;
+                         || field->type == FIELD_CHOICES;
     const char *unit = lengths ? "count" : field->type == FIELD_SLOPE ? "rise_in_12" : field->unit;
     const char *of = field->type == FIELD_TEXT ? " characters" : lengths ? " items" : "";
     char least[96], most[96];

@@ -25,6 +25,5 @@ void origin_mark(cJSON *node, enum origin origin)
 
 enum origin origin_of(const cJSON *node)
 {
-    return node == NULL ? ORIGIN_JOB
-                        : (enum origin)((node->type >> ORIGIN_SHIFT) & ORIGIN_MASK);
+    return node == NULL ? ORIGIN_JOB : (enum origin)((node->type >> ORIGIN_SHIFT) & ORIGIN_MASK);
 }

@@ -227,8 +227,8 @@ static cJSON *step_into(cJSON *from, const char *step)
         char *end = NULL;
         const long index = strtol(step, &end, 10);
         return end == step || *end != '\0' || index < 0 || index > 1000000
-            ? NULL
-            : cJSON_GetArrayItem(from, (int)index);
+                   ? NULL
+                   : cJSON_GetArrayItem(from, (int)index);
     }
     if (!cJSON_IsObject(from))
         return NULL;
@@ -241,8 +241,8 @@ static bool put_last(cJSON *group, const char *step, cJSON *value)
     if (!cJSON_IsObject(group))
         return false;
     return cJSON_GetObjectItemCaseSensitive(group, step) != NULL
-        ? cJSON_ReplaceItemInObjectCaseSensitive(group, step, value)
-        : cJSON_AddItemToObject(group, step, value);
+               ? cJSON_ReplaceItemInObjectCaseSensitive(group, step, value)
+               : cJSON_AddItemToObject(group, step, value);
 }
 
 /* Owns value from the start, as json_set. */

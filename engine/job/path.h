@@ -72,8 +72,7 @@ const char *path_item_name(const cJSON *job, const char *pointer);
 struct path_pair {
     const cJSON *a, *b;
 };
-struct path_pair path_pair(const cJSON *a, const cJSON *b, const char *pointer,
-                           struct text *path);
+struct path_pair path_pair(const cJSON *a, const cJSON *b, const char *pointer, struct text *path);
 
 /* Setting ------------------------------------------------------------------------ */
 

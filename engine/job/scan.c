@@ -10,8 +10,7 @@
 /* Bytes that are no character count as one column each. */
 static size_t character_at(const struct scan *scan, size_t at)
 {
-    const size_t length =
-        utf8_length((const unsigned char *)scan->text + at, scan->length - at);
+    const size_t length = utf8_length((const unsigned char *)scan->text + at, scan->length - at);
     return length == 0 ? 1 : length;
 }
 
@@ -48,8 +47,8 @@ void scan_report(struct scan *scan, size_t at, const char *format, ...)
     va_start(args, format);
     vsnprintf(message, sizeof(message), format, args);
     va_end(args);
-    problem_at_line(scan->problems, PROBLEM_JOB, scan->file, scan->line, column_of(scan, at),
-                    "%s", message);
+    problem_at_line(scan->problems, PROBLEM_JOB, scan->file, scan->line, column_of(scan, at), "%s",
+                    message);
 }
 
 void scan_out_of_memory(struct scan *scan)
@@ -63,14 +62,22 @@ static const char *expected_said(const struct scan *scan)
 {
     const bool object = scan->depth > 0 && scan->levels[scan->depth - 1].object;
     switch (scan->expect) {
-    case SCAN_VALUE: return "a value";
-    case SCAN_FIRST_KEY: return "a name in double quotes or \"}\"";
-    case SCAN_NEXT_KEY: return "a name in double quotes";
-    case SCAN_COLON: return "\":\"";
-    case SCAN_FIRST_ITEM: return "a value or \"]\"";
-    case SCAN_NEXT_ITEM: return "a value";
-    case SCAN_COMMA: return object ? "\",\" or \"}\"" : "\",\" or \"]\"";
-    case SCAN_END: return "nothing more";
+    case SCAN_VALUE:
+        return "a value";
+    case SCAN_FIRST_KEY:
+        return "a name in double quotes or \"}\"";
+    case SCAN_NEXT_KEY:
+        return "a name in double quotes";
+    case SCAN_COLON:
+        return "\":\"";
+    case SCAN_FIRST_ITEM:
+        return "a value or \"]\"";
+    case SCAN_NEXT_ITEM:
+        return "a value";
+    case SCAN_COMMA:
+        return object ? "\",\" or \"}\"" : "\",\" or \"]\"";
+    case SCAN_END:
+        return "nothing more";
     }
     return "";
 }
@@ -79,10 +86,13 @@ static const char *expected_said(const struct scan *scan)
 static const char *hint_for(char c)
 {
     switch (c) {
-    case '\'': return "; texts stand in double quotes";
+    case '\'':
+        return "; texts stand in double quotes";
     case '/':
-    case '#': return "; JSON has no comments";
-    default: return "";
+    case '#':
+        return "; JSON has no comments";
+    default:
+        return "";
     }
 }
 
@@ -260,11 +270,15 @@ static void read_mark(struct scan *scan)
 
 /* Reports everything wrong that does not make the rest unreadable: bad escapes, numbers
  * and repeated keys do not stop it. */
-size_t scan_text(const char *text, size_t length, const char *file,
-                 struct problems *problems, size_t *value_end)
+size_t scan_text(const char *text, size_t length, const char *file, struct problems *problems,
+                 size_t *value_end)
 {
-    struct scan scan = {.text = text, .length = length, .line = 1, .file = file,
-                        .problems = problems, .expect = SCAN_VALUE};
+    struct scan scan = {.text = text,
+                        .length = length,
+                        .line = 1,
+                        .file = file,
+                        .problems = problems,
+                        .expect = SCAN_VALUE};
     read_mark(&scan);
     while (!scan.stopped) {
         skip_space(&scan);

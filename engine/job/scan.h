@@ -48,7 +48,7 @@ struct scan {
     int line;
     size_t line_start;
     enum scan_expect expect;
-    bool stopped; /* no sense in reading on */
+    bool stopped;     /* no sense in reading on */
     size_t value_end; /* just past the top value, once it was read */
     const char *file;
     struct problems *problems;
@@ -62,8 +62,8 @@ struct scan {
 
 /* Scans the whole text; returns how many problems were added. Out of memory
  * counts as one. *value_end is where the top value ends. */
-size_t scan_text(const char *text, size_t length, const char *file,
-                 struct problems *problems, size_t *value_end);
+size_t scan_text(const char *text, size_t length, const char *file, struct problems *problems,
+                 size_t *value_end);
 
 /* For the parts of the scanner among themselves. ---------------------------- */
 

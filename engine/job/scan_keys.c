@@ -79,8 +79,8 @@ static bool keys_grow(struct scan *scan)
 
 void scan_key_add(struct scan *scan, size_t from, size_t to, bool sound)
 {
-    struct scan_key key = {.text = scan->text + from, .length = to - from, .at = from,
-                           .line = scan->line};
+    struct scan_key key = {
+        .text = scan->text + from, .length = to - from, .at = from, .line = scan->line};
     if (sound && memchr(key.text, '\\', key.length) != NULL)
         key.text = decode(scan, key.text, &key.length);
     if (key.text == NULL || !keys_grow(scan)) {

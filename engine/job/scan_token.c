@@ -58,7 +58,7 @@ static bool scan_unicode(struct scan *scan)
         return false;
     }
     const bool pair = scan->length - scan->at >= 6 && memcmp(scan->text + scan->at, "\\u", 2) == 0
-        && is_low(hex_four(scan, scan->at + 2));
+                      && is_low(hex_four(scan, scan->at + 2));
     if (is_low(code) || (is_high(code) && !pair)) {
         scan_report(scan, at, "\\u%.4s is half of a character; its other half is missing",
                     scan->text + at + 2);
@@ -91,8 +91,8 @@ static bool scan_escape(struct scan *scan)
 static bool scan_character(struct scan *scan)
 {
     const unsigned char c = (unsigned char)scan->text[scan->at];
-    const size_t length =
-        utf8_length((const unsigned char *)scan->text + scan->at, scan->length - scan->at);
+    const size_t length = utf8_length((const unsigned char *)scan->text + scan->at,
+                                      scan->length - scan->at);
     if (length == 0) {
         scan_report(scan, scan->at, "byte 0x%02X is not UTF-8", c);
         scan->at++;

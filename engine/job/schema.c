@@ -17,7 +17,8 @@ struct building {
 static cJSON *put(struct building *building, cJSON *to, const char *key, cJSON *node)
 {
     const bool put_in = node != NULL && to != NULL
-        && (key == NULL ? cJSON_AddItemToArray(to, node) : cJSON_AddItemToObject(to, key, node));
+                        && (key == NULL ? cJSON_AddItemToArray(to, node)
+                                        : cJSON_AddItemToObject(to, key, node));
     if (put_in)
         return node;
     cJSON_Delete(node);

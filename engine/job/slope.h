@@ -13,15 +13,15 @@ bool slope_parse(const char *text, double *rise);
 
 /* The same as a regular expression (ECMA-262, for the JSON Schema): it matches
  * exactly the texts that slope_parse reads. */
-#define SLOPE_PATTERN \
-    "^((0|[1-9][0-9]{0,3})([.][0-9]{1,6})?" \
+#define SLOPE_PATTERN                                 \
+    "^((0|[1-9][0-9]{0,3})([.][0-9]{1,6})?"           \
     "((:|/| in )[1-9][0-9]{0,3}([.][0-9]{1,6})?| ?%)" \
     "|([0-9]|[1-8][0-9])([.][0-9]{1,6})? ?(deg|degrees))$"
 
 /* Likewise for the dates that date_parse reads: days from 1900 to 2199. */
-#define DATE_PATTERN \
+#define DATE_PATTERN                                                  \
     "^((19|20|21)[0-9]{2}-((0[13578]|1[02])-(0[1-9]|[12][0-9]|3[01])" \
-    "|(0[469]|11)-(0[1-9]|[12][0-9]|30)|02-(0[1-9]|1[0-9]|2[0-8]))" \
+    "|(0[469]|11)-(0[1-9]|[12][0-9]|30)|02-(0[1-9]|1[0-9]|2[0-8]))"   \
     "|(2000|(19|20|21)(0[48]|[2468][048]|[13579][26]))-02-29)$"
 
 #endif

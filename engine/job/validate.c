@@ -48,8 +48,8 @@ const char *validate_hint(struct validation *check, const char *name)
 {
     if (name == NULL)
         return "";
-    const char *hint =
-        arena_format(&check->arena, "; did you mean %s?", validate_quoted(check, name));
+    const char *hint = arena_format(&check->arena, "; did you mean %s?",
+                                    validate_quoted(check, name));
     return hint == NULL ? "" : hint;
 }
 
@@ -102,9 +102,9 @@ static bool is_known_elsewhere(const struct validation *check, const struct fiel
 {
     if (check->elsewhere == NULL)
         return false;
-    const struct field *there =
-        parent->path[0] == '\0' ? check->elsewhere->root
-                                : fields_find(check->elsewhere, parent->path);
+    const struct field *there = parent->path[0] == '\0'
+                                    ? check->elsewhere->root
+                                    : fields_find(check->elsewhere, parent->path);
     return there != NULL && fields_child(there, name) != NULL;
 }
 

@@ -17,7 +17,7 @@ struct known_name {
 };
 
 struct name_list {
-    const char *refers; /* "decks" */
+    const char *refers;       /* "decks" */
     struct known_name *names; /* sorted by name, then item */
     size_t count;
     struct name_list *next;

@@ -51,8 +51,8 @@ static void gather(struct validation *check, const cJSON *list, struct name_list
     size_t index = 0;
     const cJSON *item = NULL;
     cJSON_ArrayForEach(item, list) {
-        const cJSON *name =
-            cJSON_IsObject(item) ? cJSON_GetObjectItemCaseSensitive(item, "name") : NULL;
+        const cJSON *name = cJSON_IsObject(item) ? cJSON_GetObjectItemCaseSensitive(item, "name")
+                                                 : NULL;
         if (cJSON_IsString(name))
             into->names[into->count++] = (struct known_name){name->valuestring, index};
         index++;

@@ -37,9 +37,9 @@ static bool items_fit(const cJSON *list, const struct field *field)
         return false;
     const cJSON *item = NULL;
     cJSON_ArrayForEach(item, list) {
-        const bool fits = field->type == FIELD_LIST ? cJSON_IsObject(item)
-            : field->type == FIELD_NUMBERS          ? is_finite_number(item)
-                                                    : is_choice(item, field);
+        const bool fits = field->type == FIELD_LIST      ? cJSON_IsObject(item)
+                          : field->type == FIELD_NUMBERS ? is_finite_number(item)
+                                                         : is_choice(item, field);
         if (!fits)
             return false;
     }
@@ -98,15 +98,15 @@ static const char *found_said(struct validation *check, const cJSON *node)
         return said == NULL ? "" : said;
     }
     if (cJSON_IsString(node)) {
-        const char *said =
-            arena_format(&check->arena, "the text %s", validate_quoted(check, node->valuestring));
+        const char *said = arena_format(&check->arena, "the text %s",
+                                        validate_quoted(check, node->valuestring));
         return said == NULL ? "" : said;
     }
-    return cJSON_IsArray(node) ? "a list"
-        : cJSON_IsObject(node) ? "an object"
-        : cJSON_IsTrue(node)   ? "true"
-        : cJSON_IsFalse(node)  ? "false"
-                               : "null";
+    return cJSON_IsArray(node)    ? "a list"
+           : cJSON_IsObject(node) ? "an object"
+           : cJSON_IsTrue(node)   ? "true"
+           : cJSON_IsFalse(node)  ? "false"
+                                  : "null";
 }
 
 /* "0 to 6 layers", "at least 3 in", "at most 2:12"; "" without a range. */
@@ -159,15 +159,24 @@ static const char *expected_said(struct validation *check, const struct field *f
 {
     const char *said = NULL;
     switch (field->type) {
-    case FIELD_GROUP: return "an object { ... }";
-    case FIELD_LIST: return "a list of objects [ { ... } ]";
-    case FIELD_TEXT: return "a text in double quotes";
-    case FIELD_NUMBER: return number_expected(check, field, "a number");
-    case FIELD_INTEGER: return number_expected(check, field, "a whole number");
-    case FIELD_YES_NO: return "true or false";
-    case FIELD_SLOPE: return "a slope such as \"5:12\", \"22.6 deg\" or \"42 %\"";
-    case FIELD_DATE: return "a date such as \"2026-03-01\"";
-    case FIELD_NUMBERS: return number_expected(check, field, "a list of numbers");
+    case FIELD_GROUP:
+        return "an object { ... }";
+    case FIELD_LIST:
+        return "a list of objects [ { ... } ]";
+    case FIELD_TEXT:
+        return "a text in double quotes";
+    case FIELD_NUMBER:
+        return number_expected(check, field, "a number");
+    case FIELD_INTEGER:
+        return number_expected(check, field, "a whole number");
+    case FIELD_YES_NO:
+        return "true or false";
+    case FIELD_SLOPE:
+        return "a slope such as \"5:12\", \"22.6 deg\" or \"42 %\"";
+    case FIELD_DATE:
+        return "a date such as \"2026-03-01\"";
+    case FIELD_NUMBERS:
+        return number_expected(check, field, "a list of numbers");
     case FIELD_REFERENCE:
         said = arena_format(&check->arena, "a name from /%s", field->refers);
         break;
@@ -187,7 +196,7 @@ static const char *expected_said(struct validation *check, const struct field *f
 static bool in_range(double value, const struct field *field)
 {
     return (!field->has_least || value >= field->least)
-        && (!field->has_most || value <= field->most);
+           && (!field->has_most || value <= field->most);
 }
 
 static void check_number(struct validation *check, double value, const struct field *field,

@@ -40,8 +40,8 @@ static void tell_probe(const struct judging *judging, const struct figure *figur
 /* Another source may have it otherwise, and be the one to go by now. */
 static bool is_read_otherwise(const struct judging *judging, const struct figure *figure)
 {
-    return judging->reading != NULL && figure->disputed != NULL
-        && figure->rival.kind != VALUE_NONE && strcmp(figure->disputed, judging->reading) == 0;
+    return judging->reading != NULL && figure->disputed != NULL && figure->rival.kind != VALUE_NONE
+           && strcmp(figure->disputed, judging->reading) == 0;
 }
 
 const struct value *ask_figure(struct judging *judging, const struct figure *figure)

@@ -109,8 +109,8 @@ static bool is_number_alone(const char *at, char number[24])
 /* Of the comparisons those that hold a number against a limit. */
 static bool is_comparison(const char *name, size_t length)
 {
-    static const char *const VERBS[] = {"at_least", "at_most", "equals", "each_at_least",
-                                        "each_at_most", "spacings_at_most"};
+    static const char *const VERBS[] = {"at_least",      "at_most",      "equals",
+                                        "each_at_least", "each_at_most", "spacings_at_most"};
     for (size_t i = 0; i < sizeof(VERBS) / sizeof(VERBS[0]); i++)
         if (strlen(VERBS[i]) == length && memcmp(VERBS[i], name, length) == 0)
             return true;
@@ -133,7 +133,8 @@ bool bare_number_find(const char *text, struct bare_number *out)
             length++;
         const char *open = past_blank(at + length);
         const char *second = length > 0 && *open == '(' && is_comparison(at, length)
-            ? second_argument(open + 1) : NULL;
+                                 ? second_argument(open + 1)
+                                 : NULL;
         if (second != NULL && is_number_alone(second, out->number)) {
             snprintf(out->verb, sizeof(out->verb), "%.*s", (int)length, at);
             for (; counted < at; counted++)

@@ -225,8 +225,7 @@ static int shown(lua_State *lua)
 {
     luaL_checktype(lua, 1, LUA_TBOOLEAN);
     const char *what = keep_text(lua, 2);
-    struct judgement *judgement =
-        judgement_of_duty(judging_of(lua), lua_toboolean(lua, 1), what);
+    struct judgement *judgement = judgement_of_duty(judging_of(lua), lua_toboolean(lua, 1), what);
     bind_check_arena(lua);
     bind_charge_output(lua, sizeof(*judgement));
     bind_push_judgement(lua, judgement);
@@ -301,12 +300,11 @@ static int spacings_at_most(lua_State *lua)
 {
     size_t count;
     const double *numbers = keep_numbers(lua, &count);
-    const struct value limit =
-        number_value(check_finite(lua, 2, "the limit"), keep_text(lua, 3));
+    const struct value limit = number_value(check_finite(lua, 2, "the limit"), keep_text(lua, 3));
     marks_check(lua, SENSE_AT_MOST, numbers[0], limit.number, limit.unit);
-    return push_compared(lua, judgement_of_spread(judging_of(lua), numbers, count, &limit,
-                                                  option(lua, 4, "share"),
-                                                  option(lua, 4, "over")),
+    return push_compared(lua,
+                         judgement_of_spread(judging_of(lua), numbers, count, &limit,
+                                             option(lua, 4, "share"), option(lua, 4, "over")),
                          numbers, count);
 }
 
@@ -315,11 +313,9 @@ static int each_compare(lua_State *lua, bool least)
 {
     size_t count;
     const double *numbers = keep_numbers(lua, &count);
-    const struct value limit =
-        number_value(check_finite(lua, 2, "the limit"), keep_text(lua, 3));
+    const struct value limit = number_value(check_finite(lua, 2, "the limit"), keep_text(lua, 3));
     marks_check(lua, least ? SENSE_AT_LEAST : SENSE_AT_MOST, numbers[0], limit.number, limit.unit);
-    return push_compared(lua,
-                         judgement_of_each(judging_of(lua), numbers, count, &limit, least),
+    return push_compared(lua, judgement_of_each(judging_of(lua), numbers, count, &limit, least),
                          numbers, count);
 }
 

@@ -8,8 +8,8 @@
 
 #include <lauxlib.h>
 
-static const char *const WORDS[] = {"on", "off", "asks", "is", "meant", "said", "some", "all",
-                                    "either", "no", "inspected", NULL};
+static const char *const WORDS[] = {"on",   "off", "asks",   "is", "meant",     "said",
+                                    "some", "all", "either", "no", "inspected", NULL};
 
 static bool is_condition(lua_State *lua, int index)
 {

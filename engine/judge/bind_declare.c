@@ -64,7 +64,10 @@ static int declare_start(lua_State *lua)
 void declare_words(lua_State *lua, const struct declaration *declarations)
 {
     for (const struct declaration *d = declarations; d->word != NULL; d++) {
-        const union { const void *held; void *pushed; } pointer = {d}; /* Lua keeps no const */
+        const union {
+            const void *held;
+            void *pushed;
+        } pointer = {d}; /* Lua keeps no const */
         lua_pushlightuserdata(lua, pointer.pushed);
         lua_pushcclosure(lua, declare_start, 1);
         sandbox_define(lua, d->word);
@@ -238,7 +241,7 @@ size_t declare_per(lua_State *lua, const struct field *per[RULE_DEEPEST_PER])
     if (found == NULL || found->type != FIELD_LIST) {
         const char *near = fields_nearest_path(&declaring_of(lua)->book->fields, path);
         declare_refuse(lua, "per: \"%s\" is not a list of the job (the nearest field: %s)", path,
-               near == NULL ? "none" : near);
+                       near == NULL ? "none" : near);
     }
     size_t depth = 0;
     for (const struct field *f = found; f != NULL; f = f->parent)

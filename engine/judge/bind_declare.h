@@ -31,7 +31,7 @@ struct declaration {
     const char *word;
     const char *const *keys; /* the keys it may have; NULL: a list, or any */
     lua_CFunction finish;
-    bool is_field;           /* of account when only fields are wanted */
+    bool is_field; /* of account when only fields are wanted */
 };
 
 /* Tables that end with a NULL word. */

@@ -285,9 +285,8 @@ static int not_known(lua_State *lua)
 {
     struct judging *judging = judging_of(lua);
     judging->record.ask_place = true;
-    judging->record.cannot_tell =
-        arena_format(judging->arena, "What this place asks was not read: %.1000s",
-                     luaL_checkstring(lua, 1));
+    judging->record.cannot_tell = arena_format(
+        judging->arena, "What this place asks was not read: %.1000s", luaL_checkstring(lua, 1));
     bind_check_arena(lua);
     return sandbox_signal(lua);
 }

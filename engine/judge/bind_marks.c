@@ -207,7 +207,8 @@ void marks_check(lua_State *lua, enum sense verb, double found, double limit, co
         check_marked(lua, judging->marks, verb, found, limit, unit);
     else if (!judging->given.doubtful)
         judging->given.doubtful = number_doubtful(judging, found, unit)
-            || number_doubtful(judging, limit, unit) || verb_doubtful(judging, verb, limit);
+                                  || number_doubtful(judging, limit, unit)
+                                  || verb_doubtful(judging, verb, limit);
 }
 
 /* Addresses tell for certain: no second judgement is needed. */

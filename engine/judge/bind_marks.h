@@ -41,7 +41,7 @@ struct given {
 struct marks {
     struct {
         double number;
-        const struct field *field;   /* or NULL: */
+        const struct field *field; /* or NULL: */
         const struct figure *figure;
     } all[MARKS_MOST];
     size_t count;

@@ -29,9 +29,8 @@ static int sloped_length_ft(lua_State *lua)
     const double length = trade_sloped_length_ft(run, pitch);
     give_number(lua, length);
     record_work(lua, "%s of run x %s (slope factor at %s) = %s along the slope",
-                in_unit(run, "ft").text,
-                as_factor(trade_slope_factor(pitch)).text, in_unit(pitch, "rise_in_12").text,
-                in_unit(length, "ft").text);
+                in_unit(run, "ft").text, as_factor(trade_slope_factor(pitch)).text,
+                in_unit(pitch, "rise_in_12").text, in_unit(length, "ft").text);
     return 1;
 }
 
@@ -58,8 +57,8 @@ static int slope_area_sqft(lua_State *lua)
     give_number(lua, area);
     record_work(lua, "(%s + %s) / 2 x %s x %s (slope factor at %s) = %s", in_unit(eave, "ft").text,
                 in_unit(ridge, "ft").text, in_unit(run, "ft").text,
-                as_factor(trade_slope_factor(pitch)).text,
-                in_unit(pitch, "rise_in_12").text, in_unit(area, "sqft").text);
+                as_factor(trade_slope_factor(pitch)).text, in_unit(pitch, "rise_in_12").text,
+                in_unit(area, "sqft").text);
     return 1;
 }
 
@@ -88,8 +87,7 @@ static int vent_area_sqin(lua_State *lua)
         area = trade_vent_units_sqin(count, each);
         give_number(lua, area);
         record_work(lua, "%s vents x %s each = %s", in_unit(count, "count").text,
-                    in_unit(each, "sqin").text,
-                    in_unit(area, "sqin").text);
+                    in_unit(each, "sqin").text, in_unit(area, "sqin").text);
     }
     return 1;
 }
@@ -173,8 +171,7 @@ static int nails_penetration_in(lua_State *lua)
     const double left = trade_nail_penetration_in(length, through);
     give_number(lua, left);
     record_work(lua, "nail %s - layers above the deck %s = %s for the deck",
-                in_unit(length, "in").text,
-                in_unit(through, "in").text, in_unit(left, "in").text);
+                in_unit(length, "in").text, in_unit(through, "in").text, in_unit(left, "in").text);
     return 1;
 }
 

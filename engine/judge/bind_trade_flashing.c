@@ -7,7 +7,6 @@
 #include <lauxlib.h>
 #include <lua.h>
 
-
 /* trade.cricket_height_in { width_in, pitch } */
 static int cricket_height_in(lua_State *lua)
 {

@@ -28,8 +28,8 @@ static int squares(lua_State *lua)
 {
     const double area = argument(lua, "area_sqft"), result = trade_squares(area);
     give_number(lua, result);
-    record_work(lua, "%s / 100 sq ft = %s", in_unit(area, "sqft").text, in_unit(result,
-                "squares").text);
+    record_work(lua, "%s / 100 sq ft = %s", in_unit(area, "sqft").text,
+                in_unit(result, "squares").text);
     return 1;
 }
 
@@ -97,7 +97,8 @@ static int vent_more(lua_State *lua)
 {
     const double short_sqin = argument(lua, "short_sqin");
     const double per_ft = argument_or(lua, "sqin_per_ft", 0);
-    return give_number(lua, per_ft > 0 ? trade_vent_more_feet(short_sqin, per_ft)
+    return give_number(lua, per_ft > 0
+                                ? trade_vent_more_feet(short_sqin, per_ft)
                                 : trade_vent_more_units(short_sqin, argument(lua, "each_sqin")));
 }
 
@@ -256,7 +257,7 @@ static int stack_psf(lua_State *lua)
 static int stack_most(lua_State *lua)
 {
     return give_number(lua, trade_stack_most(argument(lua, "bundle_lb"), argument(lua, "area_sqft"),
-                                      argument(lua, "limit_psf")));
+                                             argument(lua, "limit_psf")));
 }
 
 static const struct luaL_Reg NAMES[] = {

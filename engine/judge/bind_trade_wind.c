@@ -164,8 +164,8 @@ static int wind_q_psf(lua_State *lua)
     const double q = trade_wind_q_psf(&site);
     give_number(lua, q);
     record_work(lua, "q = 0.00256 x Kz %s x Kzt %s x Kd %s x Ke %s x (%s) squared = %s",
-                plain(site.kz).text, plain(site.kzt).text, plain(site.kd).text,
-                plain(site.ke).text, in_unit(site.vult_mph, "mph").text, in_unit(q, "psf").text);
+                plain(site.kz).text, plain(site.kzt).text, plain(site.kd).text, plain(site.ke).text,
+                in_unit(site.vult_mph, "mph").text, in_unit(q, "psf").text);
     return 1;
 }
 
@@ -229,7 +229,8 @@ static int nail_capacity_lb(lua_State *lua)
     if (trade_nail_capacity(&can, &nail, &nailing, &why) != 0)
         return luaL_error(lua, "no such nailing: %s", why);
     give_number(lua, can.lb);
-    record_work(lua, "%s shank of %s, %s in wood of gravity %s: withdrawal %s; head of %s "
+    record_work(lua,
+                "%s shank of %s, %s in wood of gravity %s: withdrawal %s; head of %s "
                 "through %s panel of gravity %s: %s; the lesser is %s",
                 nail.ring_in > 0 ? "ringed" : "smooth", in_unit(nail.shank_in, "in").text,
                 in_unit(can.penetration_in, "in").text, plain(nailing.framing_gravity).text,

@@ -42,8 +42,7 @@ static struct card_part *read_card_part(lua_State *lua)
 static int finish_card(lua_State *lua)
 {
     luaL_checktype(lua, 1, LUA_TTABLE);
-    struct card_part **at =
-        &declaring_of(lua)->book->cards[declare_stage(lua, declare_name(lua))];
+    struct card_part **at = &declaring_of(lua)->book->cards[declare_stage(lua, declare_name(lua))];
     if (*at != NULL)
         return declare_refuse(lua, "is laid out twice");
     const size_t count = (size_t)lua_rawlen(lua, 1);

@@ -75,7 +75,6 @@ static int finish_about(lua_State *lua)
     return 0;
 }
 
-
 const struct declaration DECLARE_CAUTIONS[] = {
     {"caution", CAUTION_KEYS, finish_caution, false},
     {"about", ABOUT_KEYS, finish_about, false},

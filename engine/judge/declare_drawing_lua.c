@@ -105,15 +105,14 @@ static struct drawing_part *part_of(lua_State *lua, const struct reading_drawing
 
 static const char *kind_said(enum dimension_kind kind)
 {
-    return kind == DIMENSION_NAME ? "a text" : kind == DIMENSION_NUMBER ? "a number"
-                                                                        : "yes or no";
+    return kind == DIMENSION_NAME ? "a text" : kind == DIMENSION_NUMBER ? "a number" : "yes or no";
 }
 
 /* To the letter: a drawing converts nothing. */
 static bool same_unit(const char *unit, const struct dimension *dimension)
 {
     return unit == dimension->unit
-        || (unit != NULL && dimension->unit != NULL && strcmp(unit, dimension->unit) == 0);
+           || (unit != NULL && dimension->unit != NULL && strcmp(unit, dimension->unit) == 0);
 }
 
 static const char *unit_said(const char *unit)
@@ -125,10 +124,10 @@ static void check_fact(lua_State *lua, const struct reading_drawing *reading,
                        const struct dimension *dimension, const struct field *field)
 {
     const bool number = field->type == FIELD_NUMBER || field->type == FIELD_INTEGER
-        || field->type == FIELD_SLOPE;
+                        || field->type == FIELD_SLOPE;
     if (dimension->kind == DIMENSION_YES_NO)
-        declare_refuse(lua, "%s%s is yes or no: say under conditions when it is",
-                       reading->within, dimension->name);
+        declare_refuse(lua, "%s%s is yes or no: say under conditions when it is", reading->within,
+                       dimension->name);
     if (dimension->kind == DIMENSION_NAME ? field->type != FIELD_TEXT : !number)
         declare_refuse(lua, "%s%s is %s, and %s is %s", reading->within, dimension->name,
                        kind_said(dimension->kind), field->path, field_type_said(field->type));
@@ -163,20 +162,21 @@ static void refuse_kind(void *data, const struct condition *condition)
 }
 
 /* The condition on top of the stack. */
-static const struct condition *read_condition(lua_State *lua,
-                                              const struct reading_drawing *reading)
+static const struct condition *read_condition(lua_State *lua, const struct reading_drawing *reading)
 {
     bool refused = false;
     const struct condition *condition = declare_condition(lua, &reading->scope);
     row_each_condition(condition, refuse_kind, &refused);
     if (refused)
-        declare_refuse(lua, "%sa drawing's condition is of facts and figures: no function, no "
-                       "inspected", reading->within);
+        declare_refuse(lua,
+                       "%sa drawing's condition is of facts and figures: no function, no "
+                       "inspected",
+                       reading->within);
     return condition;
 }
 
-static const char *need_name(lua_State *lua, const struct reading_drawing *reading,
-                             const char *key, const char *name)
+static const char *need_name(lua_State *lua, const struct reading_drawing *reading, const char *key,
+                             const char *name)
 {
     if (lua_type(lua, -1) != LUA_TSTRING)
         declare_refuse(lua, "%s%s: %s must be a name", reading->within, key, name);
@@ -192,7 +192,7 @@ static void read_part(lua_State *lua, const struct reading_drawing *reading, con
     struct drawing_part *part = part_of(lua, reading, name, &dimension);
     /* A rule's demand may stand beside any of them: it is laid over what is planned. */
     const bool taken = part->fact != NULL || part->condition != NULL || part->figure != NULL
-        || !isnan(part->number);
+                       || !isnan(part->number);
     if (strcmp(key, "rules") == 0) {
         part->rule = declare_keep_text(lua, need_name(lua, reading, key, name));
         return;
@@ -205,8 +205,8 @@ static void read_part(lua_State *lua, const struct reading_drawing *reading, con
     } else if (strcmp(key, "figures") == 0) {
         part->figure = declare_keep_text(lua, need_name(lua, reading, key, name));
         check_figure(lua, reading, dimension, part->figure);
-    } else if (dimension->kind != (strcmp(key, "numbers") == 0 ? DIMENSION_NUMBER
-                                                               : DIMENSION_YES_NO)) {
+    } else if (dimension->kind
+               != (strcmp(key, "numbers") == 0 ? DIMENSION_NUMBER : DIMENSION_YES_NO)) {
         declare_refuse(lua, "%s%s is %s", reading->within, name, kind_said(dimension->kind));
     } else if (dimension->kind == DIMENSION_YES_NO) {
         part->condition = read_condition(lua, reading);
@@ -294,12 +294,12 @@ static void read_lists(lua_State *lua, struct drawing *drawing, const struct dra
 
 /* drawing "..." { ... } ------------------------------------------------------------------------ */
 
-static const char *const DRAWING_KEYS[] = {"stages", "of", "when", "unjudged", "facts",
-                                           "conditions", "rules", "figures", "numbers", "lists",
-                                           NULL};
+static const char *const DRAWING_KEYS[] = {"stages",  "of",         "when",  "unjudged",
+                                           "facts",   "conditions", "rules", "figures",
+                                           "numbers", "lists",      NULL};
 
-static const char *const DRAWING_PARTS[] = {"facts", "conditions", "rules", "figures",
-                                            "numbers", NULL};
+static const char *const DRAWING_PARTS[] = {"facts",   "conditions", "rules",
+                                            "figures", "numbers",    NULL};
 
 static void read_when(lua_State *lua, const struct reading_drawing *reading,
                       struct drawing *drawing)
@@ -330,8 +330,7 @@ static int finish_drawing(lua_State *lua)
     lua_pushvalue(lua, 1);
     read_of(lua, &reading);
     if (drawing->itself.per_depth > 1)
-        return declare_refuse(lua, "of: \"%s\" lies in another list",
-                              drawing->itself.per[1]->path);
+        return declare_refuse(lua, "of: \"%s\" lies in another list", drawing->itself.per[1]->path);
     read_when(lua, &reading, drawing);
     for (const char *const *key = DRAWING_PARTS; *key != NULL; key++)
         read_parts(lua, &reading, *key);

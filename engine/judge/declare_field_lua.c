@@ -5,8 +5,9 @@
 
 #include <string.h>
 
-static const char *const FIELD_KEYS[] = {"type", "unit", "range", "choices", "refers", "stage",
-                                         "ask", "answer", "required", "measured", NULL};
+static const char *const FIELD_KEYS[] = {"type",     "unit",     "range", "choices",
+                                         "refers",   "stage",    "ask",   "answer",
+                                         "required", "measured", NULL};
 
 static void read_range(lua_State *lua, struct field *spec)
 {
@@ -81,7 +82,6 @@ static int finish_field(lua_State *lua)
         return declare_refuse(lua, "%s", why);
     return 0;
 }
-
 
 const struct declaration DECLARE_FIELDS[] = {
     {"field", FIELD_KEYS, finish_field, true},

@@ -32,8 +32,8 @@ struct reading_row {
 const struct fact *declare_fact(lua_State *lua, const struct scope *scope, const char *path)
 {
     const char *why = "out of memory";
-    const struct fact *fact =
-        fact_find(declare_arena(lua), &declaring_of(lua)->book->fields, scope, path, &why);
+    const struct fact *fact = fact_find(declare_arena(lua), &declaring_of(lua)->book->fields, scope,
+                                        path, &why);
     if (fact == NULL)
         declare_refuse(lua, "%s", why);
     sandbox_charge_kept(lua, sizeof(*fact));
@@ -98,8 +98,8 @@ static bool same_text(const char *a, const char *b)
 
 static bool is_number(const struct field *field)
 {
-    return field->type == FIELD_NUMBER || field->type == FIELD_INTEGER
-        || field->type == FIELD_SLOPE || field->type == FIELD_NUMBERS;
+    return field->type == FIELD_NUMBER || field->type == FIELD_INTEGER || field->type == FIELD_SLOPE
+           || field->type == FIELD_NUMBERS;
 }
 
 /* What one of the field's unit is in the figure's: inches and feet change into one
@@ -127,8 +127,10 @@ static double factor_of(lua_State *lua, const struct field *field, const struct 
 static void check_binds(lua_State *lua, const struct figure *figure)
 {
     if (!sense_binds(figure->sense))
-        declare_refuse(lua, "figure \"%s\" has the sense \"%s\": it decides who is meant, and "
-                       "cannot be met", figure->name, sense_word(figure->sense));
+        declare_refuse(lua,
+                       "figure \"%s\" has the sense \"%s\": it decides who is meant, and "
+                       "cannot be met",
+                       figure->name, sense_word(figure->sense));
 }
 
 /* Can the fact be held against the figure at all? */
@@ -138,8 +140,10 @@ static double check_pair(lua_State *lua, const struct field *field, const struct
     check_binds(lua, figure);
     if (is_number(field) && kind == VALUE_NUMBER) {
         if (field->type == FIELD_NUMBERS && figure->sense == SENSE_EQUALS)
-            declare_refuse(lua, "a list of measurements is held against at_least or at_most, and "
-                           "figure \"%s\" is equals", figure->name);
+            declare_refuse(lua,
+                           "a list of measurements is held against at_least or at_most, and "
+                           "figure \"%s\" is equals",
+                           figure->name);
         return factor_of(lua, field, figure);
     }
     const bool words = field->type == FIELD_CHOICE || field->type == FIELD_TEXT;
@@ -188,8 +192,7 @@ static void read_parts(lua_State *lua, struct reading_row *reading, struct condi
     const int count = (int)luaL_len(lua, -1) - from + 1;
     if (count < 0 || count > CONDITIONS_OF_ONE)
         declare_refuse(lua, "too many conditions for one rule");
-    struct condition *parts =
-        declare_keep(lua, (size_t)count + 1, sizeof(*parts));
+    struct condition *parts = declare_keep(lua, (size_t)count + 1, sizeof(*parts));
     for (int i = 0; i < count; i++) {
         lua_geti(lua, -1, from + i);
         read_condition(lua, reading, &parts[i]);
@@ -221,8 +224,8 @@ static void read_is(lua_State *lua, struct condition *condition)
         lua_geti(lua, -1, 2);
         condition->wants_no = lua_isboolean(lua, -1) && !lua_toboolean(lua, -1);
         if (count > 1 || (count == 1 && !lua_isboolean(lua, -1)))
-            declare_refuse(lua, "%s is yes or no: is \"%s\", or is { \"%s\", false }",
-                           field->path, field->path, field->path);
+            declare_refuse(lua, "%s is yes or no: is \"%s\", or is { \"%s\", false }", field->path,
+                           field->path, field->path);
         lua_pop(lua, 1);
         return;
     }
@@ -244,7 +247,7 @@ static void read_is(lua_State *lua, struct condition *condition)
 static bool has_side(enum sense sense)
 {
     return sense == SENSE_AT_LEAST || sense == SENSE_AT_MOST || sense == SENSE_ONE_OF
-        || !sense_binds(sense);
+           || !sense_binds(sense);
 }
 
 /* meant { "fact", "figure" }: on the figure's side, or among its words. */
@@ -258,9 +261,9 @@ static void read_meant(lua_State *lua, const struct reading_row *reading,
         return;
     const bool words = field->type == FIELD_CHOICE || field->type == FIELD_CHOICES;
     if (!has_side(figure->sense)
-        || !((is_number(field) && field->type != FIELD_NUMBERS
-              && figure->value.kind == VALUE_NUMBER)
-             || (words && figure->value.kind == VALUE_SET)))
+        || !(
+            (is_number(field) && field->type != FIELD_NUMBERS && figure->value.kind == VALUE_NUMBER)
+            || (words && figure->value.kind == VALUE_SET)))
         declare_refuse(lua, "meant: figure \"%s\" (%s, %s) cannot say whether %s is meant",
                        figure->name, kind_words(figure->value.kind), sense_word(figure->sense),
                        field->path);
@@ -285,14 +288,19 @@ static void read_some(lua_State *lua, struct reading_row *reading, struct condit
 static const struct {
     const char *word;
     enum condition_kind kind;
-    bool fact;   /* names a fact first */
+    bool fact;              /* names a fact first */
     enum value_kind figure; /* names a figure of this kind first; or VALUE_NONE */
 } KINDS[] = {
-    {"on", WHEN_ON, false, VALUE_YES_NO},     {"off", WHEN_OFF, false, VALUE_YES_NO},
-    {"asks", WHEN_ASKS, false, VALUE_SET},    {"is", WHEN_IS, true, VALUE_NONE},
-    {"meant", WHEN_MEANT, true, VALUE_NONE},  {"said", WHEN_SAID, true, VALUE_NONE},
-    {"some", WHEN_SOME, true, VALUE_NONE},    {"all", WHEN_ALL, false, VALUE_NONE},
-    {"either", WHEN_EITHER, false, VALUE_NONE}, {"no", WHEN_NO, false, VALUE_NONE},
+    {"on", WHEN_ON, false, VALUE_YES_NO},
+    {"off", WHEN_OFF, false, VALUE_YES_NO},
+    {"asks", WHEN_ASKS, false, VALUE_SET},
+    {"is", WHEN_IS, true, VALUE_NONE},
+    {"meant", WHEN_MEANT, true, VALUE_NONE},
+    {"said", WHEN_SAID, true, VALUE_NONE},
+    {"some", WHEN_SOME, true, VALUE_NONE},
+    {"all", WHEN_ALL, false, VALUE_NONE},
+    {"either", WHEN_EITHER, false, VALUE_NONE},
+    {"no", WHEN_NO, false, VALUE_NONE},
     {"inspected", WHEN_INSPECTED, false, VALUE_NONE},
 };
 
@@ -314,8 +322,8 @@ static void read_kind(lua_State *lua, struct reading_row *reading, struct condit
         condition->figure = find_figure_of(lua, reading, need_text_at(lua, 1, "a figure"),
                                            KINDS[k].figure);
     const bool optional = reading->optional;
-    reading->optional = optional || condition->kind == WHEN_SOME
-        || condition->kind == WHEN_EITHER || condition->kind == WHEN_NO;
+    reading->optional = optional || condition->kind == WHEN_SOME || condition->kind == WHEN_EITHER
+                        || condition->kind == WHEN_NO;
     switch (condition->kind) {
     case WHEN_IS:
         read_is(lua, condition);
@@ -337,8 +345,8 @@ static void read_kind(lua_State *lua, struct reading_row *reading, struct condit
         break;
     /* Off here with no source that has it on: what follows can never be asked. */
     case WHEN_ON:
-        reading->dormant |= !optional && condition->figure != NULL
-            && !condition->figure->value.yes && condition->figure->rival.kind == VALUE_NONE;
+        reading->dormant |= !optional && condition->figure != NULL && !condition->figure->value.yes
+                            && condition->figure->rival.kind == VALUE_NONE;
         break;
     case WHEN_OFF:
     case WHEN_ASKS:
@@ -351,8 +359,7 @@ static void read_kind(lua_State *lua, struct reading_row *reading, struct condit
 }
 
 /* The value on top of the stack: a condition, a list of them, or a function. */
-static void read_condition(lua_State *lua, struct reading_row *reading,
-                           struct condition *condition)
+static void read_condition(lua_State *lua, struct reading_row *reading, struct condition *condition)
 {
     if (++reading->conditions > CONDITIONS_OF_ONE || ++reading->depth > CONDITIONS_DEEPEST)
         declare_refuse(lua, "too many conditions for one rule");
@@ -373,8 +380,10 @@ static void read_condition(lua_State *lua, struct reading_row *reading,
             read_parts(lua, reading, condition, 1);
         }
     } else {
-        declare_refuse(lua, "a condition is written on \"figure\", is { \"fact\", \"word\" } "
-                       "or the like, not %s", luaL_typename(lua, -1));
+        declare_refuse(lua,
+                       "a condition is written on \"figure\", is { \"fact\", \"word\" } "
+                       "or the like, not %s",
+                       luaL_typename(lua, -1));
     }
     reading->depth--;
 }
@@ -431,8 +440,7 @@ static void check_table(lua_State *lua, const struct reading_row *reading, struc
     const struct profile *profile = declaring_of(lua)->book->profile;
     bool any = false;
     for (size_t i = 0; i < by->choice_count; i++) {
-        const char *id =
-            arena_format(declare_arena(lua), "%s%s", row->by_prefix, by->choices[i]);
+        const char *id = arena_format(declare_arena(lua), "%s%s", row->by_prefix, by->choices[i]);
         const struct figure *figure = id == NULL ? NULL : profile_figure(profile, id);
         if (figure == NULL)
             continue;
@@ -492,11 +500,11 @@ static void read_meets(lua_State *lua, const struct reading_row *reading, struct
         read_among(lua, reading, row);
     } else if (lua_istable(lua, -1) && luaL_len(lua, -1) == 2 && row->by == NULL) {
         for (int i = 1; i <= 2; i++)
-            row->meets[row->meets_count++] =
-                find_figure(lua, reading, need_text_at(lua, i, "a figure"));
+            row->meets[row->meets_count++] = find_figure(lua, reading,
+                                                         need_text_at(lua, i, "a figure"));
     } else if (!lua_isnil(lua, -1)) {
         declare_refuse(lua, "meets names a figure, or two: { \"least\", \"most\" }, or those that "
-                       "a function chooses among: { \"a\", \"b\", which = function ... end }");
+                            "a function chooses among: { \"a\", \"b\", which = function ... end }");
     }
     lua_pop(lua, 1);
     for (size_t i = 0; i < row->meets_count; i++)
@@ -550,10 +558,10 @@ static void check_duty(lua_State *lua, const struct row *row, bool beside)
         declare_refuse(lua, "no figure asks for this duty: when = { on \"...\" }");
 }
 
-static const char *const ROW_KEYS[] = {
-    "title", "stage", "per", "when", "fact", "measured", "meets", "by", "share", "over", "shown",
-    "wants", "say", "found", "unit", "also", "mend", "caution", "asks_only", "advice", "cause",
-    NULL};
+static const char *const ROW_KEYS[] = {"title",     "stage",  "per",   "when", "fact",  "measured",
+                                       "meets",     "by",     "share", "over", "shown", "wants",
+                                       "say",       "found",  "unit",  "also", "mend",  "caution",
+                                       "asks_only", "advice", "cause", NULL};
 
 /* wants = false: the duty is done when the fact is no. */
 static bool wants_no(lua_State *lua)
@@ -600,8 +608,9 @@ static void read_comparison(lua_State *lua, const struct reading_row *reading, s
         check_duty(lua, row, beside);
 }
 
-static const char *const ALSO_KEYS[] = {"when", "fact", "measured", "meets", "by", "share", "over",
-                                        "shown", "wants", "say", "found", "unit", NULL};
+static const char *const ALSO_KEYS[] = {"when",  "fact", "measured", "meets", "by",
+                                        "share", "over", "shown",    "wants", "say",
+                                        "found", "unit", NULL};
 
 /* One of those under `also`, which is the table at index 1. Upvalues: as of a declaration,
  * the row, what is being read. */

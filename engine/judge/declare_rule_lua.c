@@ -8,8 +8,9 @@
 
 /* rule "topic.thing" { ... } ---------------------------------------------------- */
 
-static const char *const RULE_KEYS[] = {"title", "stage", "per", "when", "applies", "judge", "mend",
-                                        "caution", "asks_only", "advice", "cause", NULL};
+static const char *const RULE_KEYS[] = {"title",     "stage",  "per",   "when",
+                                        "applies",   "judge",  "mend",  "caution",
+                                        "asks_only", "advice", "cause", NULL};
 
 static void check_rule_id(lua_State *lua, const char *id)
 {
@@ -74,7 +75,7 @@ static int finish_rule(lua_State *lua)
     rule->judge = declare_function(lua, "judge");
     if (rule->when != NULL && rule->applies != RULE_NO_FUNCTION)
         return declare_refuse(lua, "says both when and applies: a function may stand among the "
-                              "conditions of when");
+                                   "conditions of when");
     if (rule->judge == RULE_NO_FUNCTION)
         return declare_refuse(lua, "has no judge function");
     declare_add_rule(lua, rule);
@@ -140,7 +141,6 @@ static int finish_impossible(lua_State *lua)
     *at = check;
     return 0;
 }
-
 
 const struct declaration DECLARE_RULES[] = {
     {"rule", RULE_KEYS, finish_rule, false},

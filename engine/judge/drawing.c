@@ -4,22 +4,47 @@
 
 #include <string.h>
 
-#define IN(dimension) {dimension, DIMENSION_NUMBER, "in"}
-#define FT(dimension) {dimension, DIMENSION_NUMBER, "ft"}
-#define YES_NO(dimension) {dimension, DIMENSION_YES_NO, NULL}
-#define NAME {"name", DIMENSION_NAME, NULL}
+#define IN(dimension)                     \
+    {                                     \
+        dimension, DIMENSION_NUMBER, "in" \
+    }
+#define FT(dimension)                     \
+    {                                     \
+        dimension, DIMENSION_NUMBER, "ft" \
+    }
+#define YES_NO(dimension)                 \
+    {                                     \
+        dimension, DIMENSION_YES_NO, NULL \
+    }
+#define NAME                         \
+    {                                \
+        "name", DIMENSION_NAME, NULL \
+    }
 
-#define PLANES \
-    {"planes", {[PLANE_NAME] = NAME, \
-                [PLANE_PITCH] = {"pitch", DIMENSION_NUMBER, "rise_in_12"}, \
-                [PLANE_EAVE] = FT("eave"), [PLANE_RIDGE] = FT("ridge"), \
-                [PLANE_RUN] = FT("run"), \
-                [PLANE_AREA] = {"area", DIMENSION_NUMBER, "sqft"}}}
-#define SIDES \
-    {"sides", {[SIDE_LENGTH] = FT("length"), [SIDE_HIP] = YES_NO("hip"), \
-               [SIDE_VALLEY] = YES_NO("valley"), [SIDE_RAKE] = YES_NO("rake"), \
-               [SIDE_EAVE] = YES_NO("eave")}}
+#define PLANES                                                                               \
+    {                                                                                        \
+        "planes",                                                                            \
+        {                                                                                    \
+            [PLANE_NAME] = NAME, [PLANE_PITCH] = {"pitch", DIMENSION_NUMBER, "rise_in_12"},  \
+            [PLANE_EAVE] = FT("eave"), [PLANE_RIDGE] = FT("ridge"), [PLANE_RUN] = FT("run"), \
+            [PLANE_AREA] = {                                                                 \
+                "area",                                                                      \
+                DIMENSION_NUMBER,                                                            \
+                "sqft"                                                                       \
+            }                                                                                \
+        }                                                                                    \
+    }
+#define SIDES                                                               \
+    {                                                                       \
+        "sides",                                                            \
+        {                                                                   \
+            [SIDE_LENGTH] = FT("length"), [SIDE_HIP] = YES_NO("hip"),       \
+            [SIDE_VALLEY] = YES_NO("valley"), [SIDE_RAKE] = YES_NO("rake"), \
+            [SIDE_EAVE] = YES_NO("eave")                                    \
+        }                                                                   \
+    }
 
+/* clang-format off */
 static const struct drawing_forms FORMS[] = {
     {{"plan", {[PLAN_RIDGE] = FT("ridge")}}, {[LIST_PLANES] = PLANES, [LIST_SIDES] = SIDES}},
     {{"nailing", {[NAILING_NAME] = NAME, [NAILING_EDGE] = IN("edge"),
@@ -55,6 +80,7 @@ static const struct drawing_forms FORMS[] = {
                        [VENT_HIGH] = YES_NO("high"), [VENT_LOW] = YES_NO("low"),
                        [VENT_FAN] = YES_NO("fan")}}}},
 };
+/* clang-format on */
 
 const struct drawing_forms *drawing_forms(const char *name)
 {

@@ -35,8 +35,7 @@ static void find_rule(struct rulebook *book, const struct drawing *drawing,
         report(drawing, dimension->name, part, "is no rule", "", problems);
         return;
     }
-    const struct field *drawn =
-        drawing->itself.per_depth == 0 ? NULL : drawing->itself.per[0];
+    const struct field *drawn = drawing->itself.per_depth == 0 ? NULL : drawing->itself.per[0];
     const struct field *judged = rule->per_depth == 0 ? NULL : rule->per[rule->per_depth - 1];
     part->of_house = judged == NULL;
     if (judged != NULL && judged != drawn) {

@@ -12,10 +12,10 @@ struct gathering {
     struct judging *judging;
     const struct drawing *drawing;
     const struct drawing_of *from;
-    bool itself;                 /* of the drawing: they may be left out */
-    const struct gathering *of;  /* what they belong to; or NULL */
+    bool itself;                /* of the drawing: they may be left out */
+    const struct gathering *of; /* what they belong to; or NULL */
     struct drawn_item *items;
-    const cJSON **json;          /* of each */
+    const cJSON **json; /* of each */
     size_t count, capacity;
 };
 
@@ -54,8 +54,7 @@ static const char *judged_item(struct judging *judging, const struct drawing_par
     if (part->through == NULL)
         return node->pointer;
     const struct node reference = node_child(judging, node, part->through);
-    return reference.json != NULL && node_referred(judging, &reference, &item) ? item.pointer
-                                                                               : "";
+    return reference.json != NULL && node_referred(judging, &reference, &item) ? item.pointer : "";
 }
 
 static void read_dimension(struct judging *judging, const struct drawing_part *part,
@@ -147,13 +146,14 @@ static void visit_item(struct walk *walk, const struct node *missing)
     struct gathering *gathering = walk->data;
     struct judging *judging = gathering->judging;
     struct call call = {.judging = judging, .items = walk->items, .depth = walk->depth};
-    struct drawn_dimension *dimensions =
-        missing != NULL ? NULL : arena_array(judging->arena, DIMENSIONS_MOST,
-                                             sizeof(*dimensions));
+    struct drawn_dimension *dimensions = missing != NULL
+                                             ? NULL
+                                             : arena_array(judging->arena, DIMENSIONS_MOST,
+                                                           sizeof(*dimensions));
     if (dimensions == NULL || !make_room(gathering))
         return;
-    gathering->json[gathering->count] =
-        walk->depth == 0 ? judging->job : walk->items[walk->depth - 1].json;
+    gathering->json[gathering->count] = walk->depth == 0 ? judging->job
+                                                         : walk->items[walk->depth - 1].json;
     struct drawn_item *item = &gathering->items[gathering->count++];
     *item = (struct drawn_item){.of = owner_of(gathering, walk), .dimensions = dimensions};
     const struct dimension *known = gathering->from->form->dimensions;
@@ -167,8 +167,10 @@ static struct drawn_items gather(struct gathering *gathering)
 {
     if (gathering->from->form == NULL)
         return (struct drawn_items){NULL, 0};
-    struct walk walk = {.judging = gathering->judging, .per = gathering->from->per,
-                        .depth = gathering->from->per_depth, .data = gathering,
+    struct walk walk = {.judging = gathering->judging,
+                        .per = gathering->from->per,
+                        .depth = gathering->from->per_depth,
+                        .data = gathering,
                         .visit = visit_item};
     walk_per(&walk);
     return (struct drawn_items){gathering->items, gathering->count};
@@ -184,10 +186,11 @@ static struct drawn *drawn_new(struct judging *judging, const struct drawing *dr
         return NULL;
     drawn->drawing = drawing;
     for (size_t i = 0; i < 1 + DRAWING_LISTS_MOST; i++)
-        levels[i] = (struct gathering){
-            .judging = judging, .drawing = drawing, .itself = i == 0,
-            .from = i == 0 ? &drawing->itself : &drawing->lists[i - 1],
-            .of = i == 0 ? NULL : &levels[i - 1]};
+        levels[i] = (struct gathering){.judging = judging,
+                                       .drawing = drawing,
+                                       .itself = i == 0,
+                                       .from = i == 0 ? &drawing->itself : &drawing->lists[i - 1],
+                                       .of = i == 0 ? NULL : &levels[i - 1]};
     drawn->itself = gather(&levels[0]);
     for (size_t i = 0; i < DRAWING_LISTS_MOST; i++)
         drawn->lists[i] = gather(&levels[1 + i]);

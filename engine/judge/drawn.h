@@ -19,10 +19,10 @@ struct drawn_dimension {
 };
 
 struct drawn_item {
-    const char *name;     /* or NULL */
-    bool left_out;        /* it is not drawn ... */
-    const char *why;      /* ... for this; or NULL: nothing is said of it */
-    size_t of;            /* in a list: the place of what it belongs to, in the drawing's
+    const char *name; /* or NULL */
+    bool left_out;    /* it is not drawn ... */
+    const char *why;  /* ... for this; or NULL: nothing is said of it */
+    size_t of;        /* in a list: the place of what it belongs to, in the drawing's
                              items or in the list before; DRAWN_OF_NONE */
     const struct drawn_dimension *dimensions; /* as those of the form */
 };
@@ -36,7 +36,7 @@ struct drawn_items {
 
 struct drawn {
     const struct drawing *drawing;
-    struct drawn_items itself;                    /* what is drawn: each once */
+    struct drawn_items itself; /* what is drawn: each once */
     struct drawn_items lists[DRAWING_LISTS_MOST];
     const struct drawn *next;
 };

@@ -28,9 +28,9 @@ static const struct fact *no_such(struct arena *arena, const struct fields *fiel
                                   const char *path, const char **why)
 {
     const char *near = fields_nearest_path(fields, path);
-    *why = near == NULL ? arena_format(arena, "there is no field \"%s\"", path)
-                        : arena_format(arena, "there is no field \"%s\" (did you mean \"%s\"?)",
-                                       path, near);
+    *why = near == NULL
+               ? arena_format(arena, "there is no field \"%s\"", path)
+               : arena_format(arena, "there is no field \"%s\" (did you mean \"%s\"?)", path, near);
     return NULL;
 }
 
@@ -64,9 +64,9 @@ const struct fact *fact_find(struct arena *arena, const struct fields *fields,
         char name[NAME_LONGEST];
         bool listed;
         rest = next_part(rest, name, &listed);
-        const struct field *child =
-            rest == NULL || at == NULL ? NULL : fields_child(at, name);
-        if (child == NULL || fact->step_count == FACT_STEPS_MOST
+        const struct field *child = rest == NULL || at == NULL ? NULL : fields_child(at, name);
+        if (child == NULL
+            || fact->step_count == FACT_STEPS_MOST
             /* Brackets exactly where something follows a list: the last name may be the
              * list itself. */
             || listed != (child->type == FIELD_LIST && *rest != '\0'))
@@ -108,8 +108,8 @@ bool fact_read(struct judging *judging, const struct fact *fact, const struct no
                struct node *out)
 {
     struct node node = fact->base < 0
-        ? (struct node){judging->job, judging->book->fields.root, false, ""}
-        : items[fact->base];
+                           ? (struct node){judging->job, judging->book->fields.root, false, ""}
+                           : items[fact->base];
     for (size_t i = 0; i < fact->step_count; i++) {
         node = node_child(judging, &node, fact->steps[i]);
         if (node.field->type == FIELD_GROUP && i + 1 < fact->step_count)

@@ -19,9 +19,9 @@ struct scope {
 };
 
 struct fact {
-    const struct field *field;                    /* what is read in the end */
-    int base;                                     /* index into the scope; -1: the job */
-    const struct field *steps[FACT_STEPS_MOST];   /* from there down to the field */
+    const struct field *field;                  /* what is read in the end */
+    int base;                                   /* index into the scope; -1: the job */
+    const struct field *steps[FACT_STEPS_MOST]; /* from there down to the field */
     size_t step_count;
 };
 

@@ -26,8 +26,8 @@ static void check_row(const struct rulebook *book, const struct figure *figure,
                         figure->name, figure->by);
     else if (!has_choice(field, figure->row, &nearest))
         problem_at_line(problems, PROBLEM_RULES, figure->file, figure->line, 0,
-                        "figure \"%s\": \"%s\" is no choice of %s%s%s%s", figure->name,
-                        figure->row, figure->by, nearest.name == NULL ? "" : "; did you mean \"",
+                        "figure \"%s\": \"%s\" is no choice of %s%s%s%s", figure->name, figure->row,
+                        figure->by, nearest.name == NULL ? "" : "; did you mean \"",
                         nearest.name == NULL ? "" : nearest.name,
                         nearest.name == NULL ? "" : "\"?");
 }

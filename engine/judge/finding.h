@@ -90,17 +90,17 @@ struct finding {
     const char *duty;     /* what a duty asks for, in the rule's words, or NULL */
     const char *file;     /* broken: what erred is written there */
     int line;
-    const char *lacks;    /* open for want of this fact: its JSON pointer, or NULL */
-    bool asked;           /* a question of the result stands for it */
-    bool compared;        /* required and found are set */
-    bool measured;        /* it rests on a fact that was measured or seen on the roof */
+    const char *lacks; /* open for want of this fact: its JSON pointer, or NULL */
+    bool asked;        /* a question of the result stands for it */
+    bool compared;     /* required and found are set */
+    bool measured;     /* it rests on a fact that was measured or seen on the roof */
     struct value required;
-    enum sense sense;    /* at_least, at_most, one_of, none_of, all_of, equals */
-    struct value also;    /* the other bound, where there are two; else VALUE_NONE */
+    enum sense sense;  /* at_least, at_most, one_of, none_of, all_of, equals */
+    struct value also; /* the other bound, where there are two; else VALUE_NONE */
     enum sense also_sense;
-    struct value rival;   /* disputed: what another source demands; else VALUE_NONE */
+    struct value rival; /* disputed: what another source demands; else VALUE_NONE */
     enum sense rival_sense;
-    struct value found;   /* kind VALUE_NONE when there is none */
+    struct value found; /* kind VALUE_NONE when there is none */
     const struct cite *cites;
     size_t cite_count;
     const struct figure *const *figures; /* asked for, in that order; the profile's (profile.h) */
@@ -110,8 +110,8 @@ struct finding {
     const struct amended *amended; /* or NULL */
     const char *const *work;       /* the arithmetic, a line each */
     size_t work_count;
-    const char *mend;    /* or NULL */
-    const char *caution; /* or NULL */
+    const char *mend;         /* or NULL */
+    const char *caution;      /* or NULL */
     const struct read *reads; /* in the order first read */
     size_t read_count;
 };
@@ -130,8 +130,8 @@ struct asked {
     const char *ask;          /* in words */
     const char *const *where; /* the items it is asked of: "main front"; none: of the house */
     size_t where_count;
-    const char *answer;       /* where its answer is found: "desk" ... (job/fields.h) */
-    size_t decides;           /* how many findings wait for it */
+    const char *answer; /* where its answer is found: "desk" ... (job/fields.h) */
+    size_t decides;     /* how many findings wait for it */
 };
 
 /* A line about the house, for whoever stands before it. */
@@ -141,36 +141,36 @@ struct about_line {
 
 struct result {
     struct arena arena;
-    const char *job;  /* the job's own title */
+    const char *job; /* the job's own title */
     const struct about_line *about;
     size_t about_count;
     char date[16];
-    const char *jurisdiction;       /* id */
+    const char *jurisdiction; /* id */
     const char *jurisdiction_title;
     bool invented;
-    const char *const *chain;       /* ids, nearest first */
+    const char *const *chain; /* ids, nearest first */
     size_t chain_count;
     const char *edition;
-    const char *own_code;           /* whose sections are the place's own */
-    const char *as_seen;            /* "as published on ...", or NULL */
-    const char *const *doubts;      /* why the whole book may not be this place's law */
+    const char *own_code;      /* whose sections are the place's own */
+    const char *as_seen;       /* "as published on ...", or NULL */
+    const char *const *doubts; /* why the whole book may not be this place's law */
     size_t doubt_count;
-    char fingerprint[65];           /* sha256, lower-case hex */
-    int only_stage;                 /* a stage, with what earlier ones left undone; -1: all */
-    struct finding *findings;       /* by rule id, then by place in the job */
+    char fingerprint[65];     /* sha256, lower-case hex */
+    int only_stage;           /* a stage, with what earlier ones left undone; -1: all */
+    struct finding *findings; /* by rule id, then by place in the job */
     size_t finding_count;
     size_t counts[OUTCOME_COUNT];
-    size_t met_unconfirmed; /* warnings that are met, only the figure is unconfirmed */
-    size_t disputed;        /* met on one reading, not on another */
-    size_t not_met;         /* fails, and warnings not met */
-    size_t unmeasured_passes; /* of a visit that has come, met by what the job says alone */
-    enum stage reached;             /* the stage the work has come to */
-    const struct asked *asked;      /* what can be answered now, in the trade's order */
+    size_t met_unconfirmed;    /* warnings that are met, only the figure is unconfirmed */
+    size_t disputed;           /* met on one reading, not on another */
+    size_t not_met;            /* fails, and warnings not met */
+    size_t unmeasured_passes;  /* of a visit that has come, met by what the job says alone */
+    enum stage reached;        /* the stage the work has come to */
+    const struct asked *asked; /* what can be answered now, in the trade's order */
     size_t asked_count;
     const struct safety *safety;
     size_t safety_count;
-    const char *caution;            /* the closing one */
-    const struct drawn *drawings;   /* what they are made of (drawn.h) */
+    const char *caution;          /* the closing one */
+    const struct drawn *drawings; /* what they are made of (drawn.h) */
 };
 
 void result_free(struct result *result);

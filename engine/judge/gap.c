@@ -14,7 +14,8 @@ bool gap_holds(struct judging *judging, const struct law_gap *gap)
     struct node node;
     const char *why;
     const struct fact *fact = gap == NULL ? NULL
-        : fact_find(judging->arena, &judging->book->fields, &none, gap->fact, &why);
+                                          : fact_find(judging->arena, &judging->book->fields, &none,
+                                                      gap->fact, &why);
     if (fact == NULL)
         return false;
     if (!fact_known(judging, fact, NULL)) {

@@ -149,11 +149,12 @@ static const char *mend_of(struct run *run, struct call *call, const char **brok
         return call->text;
     if (stop == SANDBOX_SIGNAL)
         return missing == NULL ? "The job does not say enough to tell what would mend it."
-                               : arena_format(run->judging.arena, "What would mend it depends on "
-                                              "%s, which the job does not say.", missing);
+                               : arena_format(run->judging.arena,
+                                              "What would mend it depends on "
+                                              "%s, which the job does not say.",
+                                              missing);
     /* The sandbox's message lasts until the next call only. */
-    *broken = arena_copy(run->judging.arena,
-                         sandbox_message(run->judging.book->sandbox, stop));
+    *broken = arena_copy(run->judging.arena, sandbox_message(run->judging.book->sandbox, stop));
     return arena_format(run->judging.arena, "The rule could not say what would mend it: %s",
                         *broken);
 }
@@ -209,13 +210,14 @@ static const char *marks_refuse(struct run *run, const struct walk *walk)
     const struct record record = judging->record;
     const size_t said = judging->output, output_of_rule = judging->output_of_rule;
     struct marks marks = {.count = 0};
-    struct call again = {.judging = judging, .rule = run->rule, .items = walk->items,
-                         .depth = walk->depth};
+    struct call again = {
+        .judging = judging, .rule = run->rule, .items = walk->items, .depth = walk->depth};
     judging->record = (struct record){0};
     judging->marks = &marks;
     const enum sandbox_stop stop = call_enter(judging, call_rule, &again);
     const char *why = !marks.refused ? NULL
-        : arena_copy(judging->arena, sandbox_message(judging->book->sandbox, stop));
+                                     : arena_copy(judging->arena,
+                                                  sandbox_message(judging->book->sandbox, stop));
     judging->marks = NULL;
     judging->record = record;
     judging->output = said;
@@ -241,8 +243,8 @@ static enum judged judge_checked(struct run *run, const struct walk *walk, struc
 static void read_otherwise(struct run *run, const struct walk *walk, const char *disputed,
                            struct dispute *dispute)
 {
-    struct call call = {.judging = &run->judging, .rule = run->rule, .items = walk->items,
-                        .depth = walk->depth};
+    struct call call = {
+        .judging = &run->judging, .rule = run->rule, .items = walk->items, .depth = walk->depth};
     run->judging.record = (struct record){0};
     run->judging.reading = disputed;
     const char *why;
@@ -272,8 +274,7 @@ static bool is_maker(const struct judgement *judgement, const struct figure *fig
 static bool said_before(const struct record *record, size_t index)
 {
     for (size_t i = 0; i < index; i++)
-        if (record->figures[i]->disputed != NULL
-            && record->figures[i]->rival.kind != VALUE_NONE
+        if (record->figures[i]->disputed != NULL && record->figures[i]->rival.kind != VALUE_NONE
             && strcmp(record->figures[i]->disputed, record->figures[index]->disputed) == 0)
             return true;
     return false;
@@ -322,8 +323,8 @@ static enum judged not_carried(struct run *run, enum judged judged)
 
 static void judge_item(struct run *run, struct walk *walk)
 {
-    struct call call = {.judging = &run->judging, .rule = run->rule, .items = walk->items,
-                        .depth = walk->depth};
+    struct call call = {
+        .judging = &run->judging, .rule = run->rule, .items = walk->items, .depth = walk->depth};
     struct finding *finding = finding_new(run);
     if (finding == NULL)
         return;
@@ -336,8 +337,8 @@ static void judge_item(struct run *run, struct walk *walk)
         verdict_open(finding, &run->judging);
         break;
     case JUDGED_BROKEN:
-        verdict_broken(finding, &run->judging, erred(run, "rule"), run->rule->file,
-                       run->rule->line, why);
+        verdict_broken(finding, &run->judging, erred(run, "rule"), run->rule->file, run->rule->line,
+                       why);
         break;
     case JUDGED_NOT_APPLICABLE:
         if (rests_on_nothing(&run->judging.record))
@@ -411,8 +412,11 @@ static void judge_rule(struct run *run, const struct rule *rule)
             verdict_dropped(finding, &run->judging, drop);
         return;
     }
-    struct walk walk = {.judging = &run->judging, .per = rule->per, .depth = rule->per_depth,
-                        .data = run, .visit = visit_item};
+    struct walk walk = {.judging = &run->judging,
+                        .per = rule->per,
+                        .depth = rule->per_depth,
+                        .data = run,
+                        .visit = visit_item};
     walk_per(&walk);
     if (walk.visited == 0) {
         struct finding *finding = finding_new(run);
@@ -426,9 +430,12 @@ static void judge_rule(struct run *run, const struct rule *rule)
 static void caution_broken(struct run *run, const struct caution *caution, enum stage stage,
                            enum sandbox_stop stop)
 {
-    const struct part part = {.kind = "caution", .name = caution->name,
-                              .title = "A caution for people's safety", .file = caution->file,
-                              .line = caution->line, .stage = stage};
+    const struct part part = {.kind = "caution",
+                              .name = caution->name,
+                              .title = "A caution for people's safety",
+                              .file = caution->file,
+                              .line = caution->line,
+                              .stage = stage};
     part_broken(run, &part, sandbox_message(run->judging.book->sandbox, stop));
 }
 
@@ -468,9 +475,11 @@ static void judge_caution(struct run *run, const struct caution *caution, enum s
     const char *says = caution_words(run, caution->says_function, caution->says, &stop);
     const char *brief = caution_words(run, caution->brief_function, caution->brief, &stop);
     /* There is room: the cautions were counted before. */
-    safety[run->result->safety_count++] =
-        (struct safety){.name = caution->name, .cite = caution->cite,
-                        .says = says == NULL ? caution->name : says, .brief = brief};
+    safety[run->result->safety_count++] = (struct safety){.name = caution->name,
+                                                          .cite = caution->cite,
+                                                          .says = says == NULL ? caution->name
+                                                                               : says,
+                                                          .brief = brief};
     if (stop != SANDBOX_DONE && stop != SANDBOX_SIGNAL)
         caution_broken(run, caution, stage, stop);
 }
@@ -505,9 +514,12 @@ static void judge_abouts(struct run *run, enum stage stage)
         run->judging.record = (struct record){0};
         run->judging.output_of_rule = 0;
         const enum sandbox_stop stop = call_enter(&run->judging, call_for_text, &call);
-        const struct part part = {.kind = "about", .name = a->label,
-                                  .title = "A line about the house", .file = a->file,
-                                  .line = a->line, .stage = stage};
+        const struct part part = {.kind = "about",
+                                  .name = a->label,
+                                  .title = "A line about the house",
+                                  .file = a->file,
+                                  .line = a->line,
+                                  .stage = stage};
         if (stop == SANDBOX_DONE && call.text != NULL)
             lines[result->about_count++] = (struct about_line){a->label, call.text};
         else if (stop != SANDBOX_DONE && stop != SANDBOX_SIGNAL)
@@ -522,8 +534,8 @@ static void keep_unfinished(struct result *result, enum stage stage)
     size_t kept = 0;
     for (size_t i = 0; i < result->finding_count; i++) {
         const struct finding *finding = &result->findings[i];
-        if (finding->stage == stage || finding->met == MET_NO
-            || finding->outcome == OUTCOME_OPEN || finding->outcome == OUTCOME_BROKEN)
+        if (finding->stage == stage || finding->met == MET_NO || finding->outcome == OUTCOME_OPEN
+            || finding->outcome == OUTCOME_BROKEN)
             result->findings[kept++] = *finding;
     }
     result->finding_count = kept;
@@ -535,11 +547,11 @@ static void count_findings(struct result *result, enum stage reached)
         const struct finding *finding = &result->findings[i];
         result->counts[finding->outcome]++;
         result->unmeasured_passes += finding->met == MET_YES && finding->outcome == OUTCOME_PASS
-            && !finding->measured && reached >= finding->stage && finding->stage != STAGE_PERMIT;
+                                     && !finding->measured && reached >= finding->stage
+                                     && finding->stage != STAGE_PERMIT;
         result->not_met += finding->met == MET_NO;
         result->disputed += (finding->why & WHY_DISPUTED) != 0;
-        result->met_unconfirmed +=
-            finding->met == MET_YES && (finding->why & WHY_UNCONFIRMED) != 0;
+        result->met_unconfirmed += finding->met == MET_YES && (finding->why & WHY_UNCONFIRMED) != 0;
     }
 }
 
@@ -584,8 +596,11 @@ static void start_again(struct run *run, struct rulebook *book)
 int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage reached,
           const struct probe *probe, struct result *result)
 {
-    struct run run = {.judging = {.arena = &result->arena, .book = book, .job = job,
-                                  .reached = reached, .probe = probe},
+    struct run run = {.judging = {.arena = &result->arena,
+                                  .book = book,
+                                  .job = job,
+                                  .reached = reached,
+                                  .probe = probe},
                       .result = result};
     call_begin_all(&run.judging);
     judge_all(&run, only_stage, reached);
@@ -671,8 +686,11 @@ static void visit_impossible(struct walk *walk, const struct node *missing)
         impossible_broken(run, "was not run: those before it took all the time there is");
         return;
     }
-    struct call call = {.judging = walk->judging, .items = walk->items, .depth = walk->depth,
-                        .function = run->check->when, .facts_only = true};
+    struct call call = {.judging = walk->judging,
+                        .items = walk->items,
+                        .depth = walk->depth,
+                        .function = run->check->when,
+                        .facts_only = true};
     walk->judging->record = (struct record){0};
     const enum sandbox_stop stop = call_enter(walk->judging, call_for_text, &call);
     if (stop == SANDBOX_SIGNAL)
@@ -712,7 +730,8 @@ static void check_meant(const struct rulebook *book, const cJSON *job, const cha
         if (at != NULL && (field == NULL || !is_asked_back(book, field)))
             problem_at(problems, PROBLEM_JOB, file, pointer,
                        "\"%.*s\" is no place at which anything is asked back: copy it from the "
-                       "question", (int)path_quotable(at, strlen(at), 80), at);
+                       "question",
+                       (int)path_quotable(at, strlen(at), 80), at);
     }
 }
 
@@ -722,7 +741,10 @@ static void look_for_impossible(struct judging *judging, const char *file,
     for (const struct impossible *c = judging->book->impossibles; c != NULL; c = c->next) {
         struct impossible_run run = {.check = c, .file = file, .problems = problems};
         judging->output_of_rule = 0;
-        struct walk walk = {.judging = judging, .per = c->per, .depth = c->per_depth, .data = &run,
+        struct walk walk = {.judging = judging,
+                            .per = c->per,
+                            .depth = c->per_depth,
+                            .data = &run,
                             .visit = visit_impossible};
         walk_per(&walk);
     }

@@ -30,9 +30,9 @@ static bool same_text(const char *a, const char *b)
 /* Never by < alone: numbers that look the same in reports are the same here. */
 static bool numbers_meet(double found, enum sense sense, double limit, const char *unit)
 {
-    return sense == SENSE_AT_LEAST ? number_at_least(found, limit, unit)
-        : sense == SENSE_AT_MOST   ? number_at_most(found, limit, unit)
-                                          : number_equals(found, limit, unit);
+    return sense == SENSE_AT_LEAST  ? number_at_least(found, limit, unit)
+           : sense == SENSE_AT_MOST ? number_at_most(found, limit, unit)
+                                    : number_equals(found, limit, unit);
 }
 
 /* How many of the texts found are in the set; a text is a list of one. */
@@ -48,8 +48,7 @@ static size_t count_in(const struct value *found, const struct value *set)
 
 static bool is_number_sense(enum sense sense)
 {
-    return sense == SENSE_AT_LEAST || sense == SENSE_AT_MOST
-        || sense == SENSE_EQUALS;
+    return sense == SENSE_AT_LEAST || sense == SENSE_AT_MOST || sense == SENSE_EQUALS;
 }
 
 struct judgement *judgement_of_values(struct judging *judging, const struct value *found,
@@ -129,8 +128,7 @@ struct judgement *judgement_of_spread(struct judging *judging, const double *num
     struct spread spread;
     char worst[96], most[96], over_share[96];
     struct judgement *judgement = judgement_new(judging, SENSE_AT_MOST);
-    if (judgement == NULL
-        || trade_spread(&spread, numbers, count, limit->number, limit->unit) != 0)
+    if (judgement == NULL || trade_spread(&spread, numbers, count, limit->number, limit->unit) != 0)
         return NULL;
     judgement->required = *limit;
     judgement->found = number_value(spread.most, limit->unit);
@@ -179,21 +177,20 @@ struct judgement *judgement_of_each(struct judging *judging, const double *numbe
 static bool is_other_bound(const struct judgement *a, const struct judgement *b)
 {
     return a->found.kind == VALUE_NUMBER && b->found.kind == VALUE_NUMBER
-        && a->required.kind == VALUE_NUMBER && b->required.kind == VALUE_NUMBER
-        && a->found.number == b->found.number && a->sense != b->sense
-        && same_text(a->found.unit, b->found.unit);
+           && a->required.kind == VALUE_NUMBER && b->required.kind == VALUE_NUMBER
+           && a->found.number == b->found.number && a->sense != b->sense
+           && same_text(a->found.unit, b->found.unit);
 }
 
 /* The makers of both: what is met is met by the figures of each. */
-static void add_makers(struct judging *judging, struct judgement *to,
-                       const struct judgement *from)
+static void add_makers(struct judging *judging, struct judgement *to, const struct judgement *from)
 {
     const size_t count = to->maker_count + from->maker_count;
     const struct figure **makers = arena_array(judging->arena, count + 1, sizeof(*makers));
     size_t kept = 0;
     for (size_t i = 0; makers != NULL && i < count; i++) {
-        const struct figure *maker =
-            i < to->maker_count ? to->makers[i] : from->makers[i - to->maker_count];
+        const struct figure *maker = i < to->maker_count ? to->makers[i]
+                                                         : from->makers[i - to->maker_count];
         bool told = false;
         for (size_t j = 0; j < kept; j++)
             told = told || makers[j] == maker;
@@ -247,8 +244,7 @@ static void note_held(struct judging *judging, const struct figure *figure)
         told = told || record->held[i] == figure;
     if (told)
         return;
-    const struct figure **held =
-        arena_array(judging->arena, record->held_count + 1, sizeof(*held));
+    const struct figure **held = arena_array(judging->arena, record->held_count + 1, sizeof(*held));
     if (held == NULL)
         return;
     for (size_t i = 0; i < record->held_count; i++)
@@ -264,8 +260,9 @@ static struct judgement *other_bound(struct judging *judging, const struct judge
 {
     const bool least = figure->also_sense == SENSE_AT_LEAST;
     struct judgement *other = numbers != NULL
-        ? judgement_of_each(judging, numbers, count, &figure->also, least)
-        : judgement_of_values(judging, &judgement->found, figure->also_sense, &figure->also);
+                                  ? judgement_of_each(judging, numbers, count, &figure->also, least)
+                                  : judgement_of_values(judging, &judgement->found,
+                                                        figure->also_sense, &figure->also);
     judgement_made_by(judging, other, &figure, 1);
     return other;
 }
@@ -280,8 +277,10 @@ static void hold_off_exactly(struct judging *judging, struct judgement *judgemen
                          judgement->required.unit))
         judgement->met = false;
     number_write_unit(judgement->required.number, judgement->required.unit, limit);
-    judgement->say = arena_format(judging->arena, "%s%sExactly %s is not enough here: it must be "
-                                  "%s.", judgement->say == NULL ? "" : judgement->say,
+    judgement->say = arena_format(judging->arena,
+                                  "%s%sExactly %s is not enough here: it must be "
+                                  "%s.",
+                                  judgement->say == NULL ? "" : judgement->say,
                                   judgement->say == NULL ? "" : " ", limit,
                                   least ? "more" : "less");
 }

@@ -17,10 +17,10 @@
 
 /* A place in the job: a group, a list, an item of a list. */
 struct node {
-    const cJSON *json;         /* NULL: the job does not have it */
+    const cJSON *json; /* NULL: the job does not have it */
     const struct field *field;
-    bool item;                 /* an item of the list `field` */
-    const char *pointer;       /* JSON pointer, in the judging arena */
+    bool item;           /* an item of the list `field` */
+    const char *pointer; /* JSON pointer, in the judging arena */
 };
 
 /* What a comparison came to. */
@@ -28,36 +28,35 @@ struct judgement {
     bool met;
     struct value required, found;
     enum sense sense;
-    struct value also;         /* the other bound of two, or VALUE_NONE */
+    struct value also; /* the other bound of two, or VALUE_NONE */
     enum sense also_sense;
     const struct figure **makers; /* the figures that made the demanded value */
     size_t maker_count;
-    const char *warn;          /* met, but risky: why; or NULL */
-    const char *say;           /* sentences added by the rule; or NULL */
-    const char *duty;          /* what must be shown; or NULL */
+    const char *warn; /* met, but risky: why; or NULL */
+    const char *say;  /* sentences added by the rule; or NULL */
+    const char *duty; /* what must be shown; or NULL */
 };
 
 /* What is recorded while one rule judges one thing. */
 struct record {
-    struct strings reads;      /* JSON pointers */
+    struct strings reads; /* JSON pointers */
     struct strings work;
     const struct figure **figures;
     size_t figure_count, figure_capacity;
     const struct figure **held; /* of them, those whose further demands a comparison looked at */
     size_t held_count;
-    const struct field *missing;   /* the fact that was lacking, or NULL */
+    const struct field *missing; /* the fact that was lacking, or NULL */
     const char *missing_pointer;
-    bool said;                     /* a fact that the job has was read */
-    const struct field *unsaid;    /* the first that was asked for with known() and is not
+    bool said;                  /* a fact that the job has was read */
+    const struct field *unsaid; /* the first that was asked for with known() and is not
                                       there, or NULL */
     const char *unsaid_pointer;
-    const char *cannot_tell;       /* the rule's own words for it, or NULL */
-    bool ask_place;                /* cannot_tell is for the building department to say */
+    const char *cannot_tell; /* the rule's own words for it, or NULL */
+    bool ask_place;          /* cannot_tell is for the building department to say */
 };
 
-
 struct judging {
-    struct arena *arena;       /* of the result */
+    struct arena *arena; /* of the result */
     const struct rulebook *book;
     const cJSON *job;
     enum stage reached;        /* the stage the work has come to */
@@ -71,8 +70,8 @@ struct judging {
     size_t output;             /* and all rules of this job */
     const struct probe *probe; /* what whoever tries the rules wants (judge.h), or NULL */
     struct record record;
-    struct given given;        /* to the running function */
-    struct marks *marks;       /* numbers are given marked; NULL: as they are */
+    struct given given;  /* to the running function */
+    struct marks *marks; /* numbers are given marked; NULL: as they are */
 };
 
 /* Raises while a file is loaded: there is no job then. */
@@ -138,8 +137,7 @@ struct judgement *bind_to_judgement(lua_State *lua, int index);
 void maker_find(struct judging *judging, struct judgement *judgement);
 
 /* Adds a line of arithmetic to the record. */
-void record_work(lua_State *lua, const char *format, ...)
-    __attribute__((format(printf, 2, 3)));
+void record_work(lua_State *lua, const char *format, ...) __attribute__((format(printf, 2, 3)));
 
 /* The same without Lua and its limits. */
 void record_work_line(struct judging *judging, const char *format, ...)

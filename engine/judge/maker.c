@@ -25,7 +25,8 @@ static enum closeness closeness_of(const struct figure *figure, const struct jud
     const struct value *demanded = &judgement->required, *value = &figure->value;
     if (demanded->kind == VALUE_YES_NO) /* a duty: made by what switches it on */
         return value->kind == VALUE_YES_NO ? (value->yes == demanded->yes ? SAME_VALUE : LIMIT)
-                                           : is_threshold(figure) ? NOT_AT_ALL : ANY;
+               : is_threshold(figure)      ? NOT_AT_ALL
+                                           : ANY;
     if (value->kind == VALUE_YES_NO || is_threshold(figure))
         return NOT_AT_ALL;
     if (value->kind == demanded->kind && profile_same_value(value, demanded)
@@ -40,8 +41,8 @@ void maker_find(struct judging *judging, struct judgement *judgement)
     const struct record *record = &judging->record;
     if (judgement->makers != NULL || record->figure_count == 0)
         return;
-    judgement->makers =
-        arena_array(judging->arena, record->figure_count, sizeof(*judgement->makers));
+    judgement->makers = arena_array(judging->arena, record->figure_count,
+                                    sizeof(*judgement->makers));
     if (judgement->makers == NULL)
         return;
     enum closeness best = NOT_AT_ALL;

@@ -12,16 +12,16 @@
 
 /* What a quantity came to. */
 struct amount {
-    double exact;      /* without waste, not rounded */
-    const char *unit;  /* as units of figures: "sqft" */
+    double exact;     /* without waste, not rounded */
+    const char *unit; /* as units of figures: "sqft" */
     bool has_waste;
     double waste_percent;
-    bool bought;       /* in whole units: */
-    double each;       /* what one holds, in `unit` */
-    const char *buy;   /* what they are called: "rolls" */
-    const char *one;   /* and one of them: "roll" */
-    double count;      /* how many */
-    const char *note;  /* a sentence of the quantity's own, or NULL */
+    bool bought;      /* in whole units: */
+    double each;      /* what one holds, in `unit` */
+    const char *buy;  /* what they are called: "rolls" */
+    const char *one;  /* and one of them: "roll" */
+    double count;     /* how many */
+    const char *note; /* a sentence of the quantity's own, or NULL */
 };
 
 /* One line of a takeoff. The finding is used for its name (rule), title,
@@ -35,7 +35,7 @@ struct quantity_line {
 struct rulebook; /* judge/rulebook.h */
 
 struct takeoff {
-    struct result head; /* job, place, date, fingerprint, caution; counts by outcome */
+    struct result head;          /* job, place, date, fingerprint, caution; counts by outcome */
     struct quantity_line *lines; /* in the order the quantities are declared */
     size_t line_count, line_capacity;
 };

@@ -22,8 +22,8 @@ static const char AMOUNT_KEY = 'a'; /* registry: the metatable of amounts */
 
 /* amount { ... } --------------------------------------------------------------- */
 
-static const char *const AMOUNT_NAMES[] = {"exact", "unit", "waste_percent", "each", "buy", "one",
-                                           "note"};
+static const char *const AMOUNT_NAMES[] = {"exact", "unit", "waste_percent", "each",
+                                           "buy",   "one",  "note"};
 
 /* No other names than these: a misspelled waste_percent would order too little. */
 static void closed_names(lua_State *lua)
@@ -225,11 +225,11 @@ static void reckon_item(struct run *run, struct walk *walk, struct quantity_line
     };
     line->finding.where = walk_where(walk);
     const enum sandbox_stop stop = call_enter(&run->judging, call_quantity, &entry.call);
-    const struct law_gap *gap =
-        profile_gap_in_order(run->judging.book->profile, run->quantity->name);
+    const struct law_gap *gap = profile_gap_in_order(run->judging.book->profile,
+                                                     run->quantity->name);
     if (stop != SANDBOX_SIGNAL && stop != SANDBOX_DONE) {
         line_broken(run, line, sandbox_message(run->judging.book->sandbox, stop));
-    /* What the place does not carry is left open though it came out; what erred is told
+        /* What the place does not carry is left open though it came out; what erred is told
      * as such. */
     } else if (gap_holds(&run->judging, gap) || stop == SANDBOX_SIGNAL) {
         verdict_open(&line->finding, &run->judging);
@@ -264,8 +264,11 @@ static void visit_item(struct walk *walk, const struct node *missing)
  * have to wonder whether it was looked at. */
 static void reckon(struct run *run, const struct quantity *quantity)
 {
-    struct walk walk = {.judging = &run->judging, .per = quantity->per,
-                        .depth = quantity->per_depth, .data = run, .visit = visit_item};
+    struct walk walk = {.judging = &run->judging,
+                        .per = quantity->per,
+                        .depth = quantity->per_depth,
+                        .data = run,
+                        .visit = visit_item};
     run->quantity = quantity;
     run->judging.output_of_rule = 0;
     walk_per(&walk);

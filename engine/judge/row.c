@@ -18,7 +18,7 @@ struct asking {
     size_t depth;
     const char *reason; /* of the innermost that did not hold */
     enum sandbox_stop stop;
-    bool lacks_figure;  /* the row names one that this place does not have */
+    bool lacks_figure; /* the row names one that this place does not have */
 };
 
 /* What a row says of a figure that stands only with places that turn it on (see
@@ -73,7 +73,8 @@ static enum holds fact_holds(struct asking *asking, const struct condition *cond
     const struct value value = fact_value(judging, &node);
     if (condition->kind == WHEN_MEANT)
         return is_meant(condition->figure, ask_figure(judging, condition->figure), &value)
-            ? HOLDS : HOLDS_NOT;
+                   ? HOLDS
+                   : HOLDS_NOT;
     if (value.kind == VALUE_YES_NO)
         return value.yes != condition->wants_no ? HOLDS : HOLDS_NOT;
     return shares_word(condition->words, condition->word_count, &value) ? HOLDS : HOLDS_NOT;
@@ -140,8 +141,10 @@ static int call_for_condition(lua_State *lua)
 
 static enum holds function_holds(struct asking *asking, const struct condition *condition)
 {
-    struct call call = {.judging = asking->call->judging, .rule = asking->call->rule,
-                        .items = asking->call->items, .depth = asking->call->depth,
+    struct call call = {.judging = asking->call->judging,
+                        .rule = asking->call->rule,
+                        .items = asking->call->items,
+                        .depth = asking->call->depth,
                         .function = condition->function};
     asking->stop = call_enter(call.judging, call_for_condition, &call);
     if (asking->stop == SANDBOX_SIGNAL)
@@ -185,8 +188,8 @@ static enum holds kind_holds(struct asking *asking, const struct condition *cond
 
 static bool condition_needs_figure(const struct condition *condition)
 {
-    return condition->kind == WHEN_ON || condition->kind == WHEN_OFF
-        || condition->kind == WHEN_ASKS || condition->kind == WHEN_MEANT;
+    return condition->kind == WHEN_ON || condition->kind == WHEN_OFF || condition->kind == WHEN_ASKS
+           || condition->kind == WHEN_MEANT;
 }
 
 /* What a condition says goes before what its parts say. */
@@ -283,8 +286,8 @@ static struct judgement *judge_duty(const struct call *call, const struct row *r
                                     const struct node *node)
 {
     const struct value found = fact_value(call->judging, node);
-    struct judgement *judgement =
-        judgement_of_duty(call->judging, found.yes != row->wants_no, row->shown);
+    struct judgement *judgement = judgement_of_duty(call->judging, found.yes != row->wants_no,
+                                                    row->shown);
     made_by_switches(call, row, judgement);
     return judgement;
 }
@@ -293,12 +296,11 @@ static struct judgement *judge_list(struct judging *judging, const struct row *r
                                     const struct node *node, const struct figure *figure)
 {
     const struct value *limit = ask_figure(judging, figure);
-    const struct value *share =
-        row->share == NULL ? NULL : ask_figure(judging, row->share);
+    const struct value *share = row->share == NULL ? NULL : ask_figure(judging, row->share);
     const struct value *over = row->over == NULL ? NULL : ask_figure(judging, row->over);
     size_t count = 0;
-    double *numbers =
-        arena_array(judging->arena, (size_t)cJSON_GetArraySize(node->json) + 1, sizeof(*numbers));
+    double *numbers = arena_array(judging->arena, (size_t)cJSON_GetArraySize(node->json) + 1,
+                                  sizeof(*numbers));
     const cJSON *item = NULL;
     cJSON_ArrayForEach(item, node->json)
         if (numbers != NULL)
@@ -308,10 +310,11 @@ static struct judgement *judge_list(struct judging *judging, const struct row *r
         return NULL;
     }
     struct judgement *judgement = share != NULL
-        ? judgement_of_spread(judging, numbers, count, limit, share->number,
-                              over == NULL ? 0 : over->number)
-        : judgement_of_each(judging, numbers, count, limit,
-                            figure->sense == SENSE_AT_LEAST);
+                                      ? judgement_of_spread(judging, numbers, count, limit,
+                                                            share->number,
+                                                            over == NULL ? 0 : over->number)
+                                      : judgement_of_each(judging, numbers, count, limit,
+                                                          figure->sense == SENSE_AT_LEAST);
     judgement_made_by(judging, judgement, &figure, 1);
     return judgement_held_to(judging, judgement, numbers, count);
 }
@@ -348,8 +351,11 @@ static struct judgement *judge_against(struct judging *judging, const struct row
 static bool run_function(struct call *call, int function, int (*entry)(lua_State *lua),
                          struct call *out, enum sandbox_stop *stop)
 {
-    *out = (struct call){.judging = call->judging, .rule = call->rule, .items = call->items,
-                         .depth = call->depth, .function = function};
+    *out = (struct call){.judging = call->judging,
+                         .rule = call->rule,
+                         .items = call->items,
+                         .depth = call->depth,
+                         .function = function};
     *stop = call_enter(call->judging, entry, out);
     return *stop == SANDBOX_DONE;
 }
@@ -371,9 +377,8 @@ static const struct figure *figure_named(struct call *call, const struct row *ro
 
 /* Those met: one or two. 0 when there is none to judge by, and *why or *stop says so, or
  * the record what is lacking. */
-static size_t figures_met(struct call *call, const struct row *row,
-                          const struct figure *figures[2], enum sandbox_stop *stop,
-                          const char **why)
+static size_t figures_met(struct call *call, const struct row *row, const struct figure *figures[2],
+                          enum sandbox_stop *stop, const char **why)
 {
     struct judging *judging = call->judging;
     if (row->which != RULE_NO_FUNCTION) {
@@ -437,14 +442,14 @@ static struct judgement *judge_comparison(struct call *call, const struct row *r
 {
     struct judging *judging = call->judging;
     struct looked_at at = {.reckoned = {.kind = VALUE_NONE}};
-    const struct fact *fact =
-        row->measured != NULL && judging->inspecting ? row->measured : row->fact;
+    const struct fact *fact = row->measured != NULL && judging->inspecting ? row->measured
+                                                                           : row->fact;
     struct call reckoning;
     if (row->found != RULE_NO_FUNCTION) {
         if (!run_function(call, row->found, call_for_number, &reckoning, stop))
             return NULL;
-        at.reckoned = (struct value){.kind = VALUE_NUMBER, .number = reckoning.number,
-                                     .unit = row->found_unit};
+        at.reckoned = (struct value){
+            .kind = VALUE_NUMBER, .number = reckoning.number, .unit = row->found_unit};
     } else if (!fact_read(judging, fact, call->items, &at.node)) {
         return NULL;
     }
@@ -452,7 +457,8 @@ static struct judgement *judge_comparison(struct call *call, const struct row *r
                                                : judge_figures(call, row, &at, stop, why);
     if (judgement != NULL && row->say != NULL)
         judgement->say = judgement->say == NULL
-            ? row->say : arena_format(judging->arena, "%s %s", judgement->say, row->say);
+                             ? row->say
+                             : arena_format(judging->arena, "%s %s", judgement->say, row->say);
     return judgement;
 }
 
@@ -483,15 +489,15 @@ static struct judgement *judge_all(struct call *call, const struct row *row,
         const enum holds holds = also_holds(call, &row->also[i], stop, why);
         if (holds == HOLDS_NOT)
             continue;
-        struct judgement *next =
-            holds == HOLDS ? judge_comparison(call, &row->also[i], stop, why) : NULL;
+        struct judgement *next = holds == HOLDS ? judge_comparison(call, &row->also[i], stop, why)
+                                                : NULL;
         judgement = next == NULL ? NULL : judgement_of_both(call->judging, judgement, next);
     }
     return judgement;
 }
 
-enum row_end row_applies(struct call *call, const struct condition *when,
-                         enum sandbox_stop *stop, const char **why)
+enum row_end row_applies(struct call *call, const struct condition *when, enum sandbox_stop *stop,
+                         const char **why)
 {
     struct asking asking = {.call = call, .depth = call->depth, .stop = SANDBOX_DONE};
     for (size_t i = 0; i < call->depth; i++)
@@ -501,8 +507,9 @@ enum row_end row_applies(struct call *call, const struct condition *when,
     *why = asking.lacks_figure ? LACKS_FIGURE : NULL;
     call->reason = asking.reason;
     if (holds != HOLDS)
-        return holds == HOLDS_NOT ? ROW_NOT_APPLICABLE
-            : holds == HOLDS_UNKNOWN ? ROW_OPEN : ROW_STOPPED;
+        return holds == HOLDS_NOT       ? ROW_NOT_APPLICABLE
+               : holds == HOLDS_UNKNOWN ? ROW_OPEN
+                                        : ROW_STOPPED;
     call->judging->record.work = (struct strings){0}; /* what follows shows its own */
     return ROW_JUDGED;
 }
@@ -515,7 +522,7 @@ enum row_end row_judge(struct call *call, enum sandbox_stop *stop, const char **
     struct judgement *judgement = judge_all(call, call->rule->row, stop, why);
     if (judgement == NULL)
         return *why != NULL || (*stop != SANDBOX_DONE && *stop != SANDBOX_SIGNAL) ? ROW_STOPPED
-                                                                                 : ROW_OPEN;
+                                                                                  : ROW_OPEN;
     call->applies = true;
     call->judgement = judgement;
     return ROW_JUDGED;

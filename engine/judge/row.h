@@ -33,30 +33,30 @@ struct condition {
     bool wants_no;                 /* WHEN_IS of a yes-or-no fact: it must be no */
     const struct condition *parts; /* one after another */
     size_t part_count;
-    int function;                  /* registry reference */
-    const char *otherwise;         /* why the rule does not apply, or NULL */
+    int function;          /* registry reference */
+    const char *otherwise; /* why the rule does not apply, or NULL */
 };
 
 struct row {
-    struct condition when;          /* of the kind WHEN_ALL */
+    struct condition when; /* of the kind WHEN_ALL */
     const struct fact *fact;
-    const struct fact *measured;    /* what counts instead once the stage has come; or NULL */
-    const struct figure *meets[2];  /* one, or two bounds; none for a duty */
+    const struct fact *measured;   /* what counts instead once the stage has come; or NULL */
+    const struct figure *meets[2]; /* one, or two bounds; none for a duty */
     size_t meets_count;
-    const char *by_prefix;          /* or one for each word of a fact: "slope.least." */
+    const char *by_prefix; /* or one for each word of a fact: "slope.least." */
     const struct fact *by;
-    int found;                      /* function that reckons what is looked at, in place of a
+    int found; /* function that reckons what is looked at, in place of a
                                        fact; or RULE_NO_FUNCTION */
     const char *found_unit;
-    int which;                      /* function that names one of these; or RULE_NO_FUNCTION */
+    int which; /* function that names one of these; or RULE_NO_FUNCTION */
     const struct figure *const *among;
     size_t among_count;
     const struct figure *share, *over; /* of measured spacings: how many may stray, how far */
-    double factor;                  /* fact to figure: 12 for feet held against inches, or 1 */
-    const char *shown;              /* a duty: what must be shown; the fact says whether */
-    bool wants_no;                  /* the duty is met when the fact is no */
-    const char *say;                /* a sentence added; or NULL */
-    const struct row *also;         /* compared as well, each where its own `when` holds */
+    double factor;                     /* fact to figure: 12 for feet held against inches, or 1 */
+    const char *shown;                 /* a duty: what must be shown; the fact says whether */
+    bool wants_no;                     /* the duty is met when the fact is no */
+    const char *say;                   /* a sentence added; or NULL */
+    const struct row *also;            /* compared as well, each where its own `when` holds */
     size_t also_count;
 };
 
@@ -64,8 +64,8 @@ struct row {
 enum row_end { ROW_JUDGED, ROW_OPEN, ROW_NOT_APPLICABLE, ROW_STOPPED };
 
 /* Does the rule speak? ROW_JUDGED when all conditions hold; the rest as of row_judge. */
-enum row_end row_applies(struct call *call, const struct condition *when,
-                         enum sandbox_stop *stop, const char **why);
+enum row_end row_applies(struct call *call, const struct condition *when, enum sandbox_stop *stop,
+                         const char **why);
 
 /* Judges call->rule's row. ROW_JUDGED sets call->judgement; ROW_NOT_APPLICABLE sets
  * call->reason, which may be NULL; ROW_STOPPED sets *stop to what ended a condition

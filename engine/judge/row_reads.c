@@ -146,8 +146,7 @@ static bool row_is_plain(const struct row *row)
 /* The mend may be a function though the comparison is not: that reads as well. */
 bool row_reads_is_plain(const struct rule *rule)
 {
-    return rule->row != NULL && rule->mend_function == RULE_NO_FUNCTION
-        && row_is_plain(rule->row);
+    return rule->row != NULL && rule->mend_function == RULE_NO_FUNCTION && row_is_plain(rule->row);
 }
 
 /* What a demand hangs on ------------------------------------------------------------------ */
@@ -161,7 +160,7 @@ static void note_hanging(void *data, const struct condition *condition)
 {
     struct hanging *hanging = data;
     hanging->hangs = hanging->hangs || condition->kind == WHEN_FUNCTION
-        || (condition->fact != NULL && condition->fact->field == hanging->field);
+                     || (condition->fact != NULL && condition->fact->field == hanging->field);
 }
 
 bool row_reads_demand_hangs_on(const struct rule *rule, const struct field *field)

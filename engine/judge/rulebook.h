@@ -27,12 +27,14 @@ enum {
     FIELDS_MOST = 2000, /* without a place: of one file */
     CONDITIONS_MOST = 20000,
     CHOICES_MOST = 200,
-    CHOICE_LONGEST = 200, ASK_LONGEST = 1000, /* bytes: they are shown to people */
+    CHOICE_LONGEST = 200,
+    ASK_LONGEST = 1000, /* bytes: they are shown to people */
     QUANTITIES_MOST = 500,
     IMPOSSIBLES_MOST = 500,
     CAUTIONS_MOST = 200,
     ABOUTS_MOST = 50,
-    CARD_PARTS_MOST = 200, CARD_NAMES_MOST = 1000, /* of all cards together */
+    CARD_PARTS_MOST = 200,
+    CARD_NAMES_MOST = 1000, /* of all cards together */
 };
 
 struct row;
@@ -47,9 +49,9 @@ struct rule {
     const struct condition *when;              /* of a rule with a judge: as of a row; or NULL */
     int applies, judge, mend_function;         /* registry references */
     const char *mend, *caution;
-    const char *cause;  /* not met, told together with the others of this cause; or NULL */
-    bool advice;    /* not met, it warns: nobody has to do it */
-    bool asks_only; /* is met or stays open: it asks for facts others need */
+    const char *cause; /* not met, told together with the others of this cause; or NULL */
+    bool advice;       /* not met, it warns: nobody has to do it */
+    bool asks_only;    /* is met or stays open: it asks for facts others need */
     const char *file;
     int line;
     struct rule *next;
@@ -60,7 +62,7 @@ struct quantity {
     const char *name, *title;
     const struct field *per[RULE_DEEPEST_PER]; /* as a rule's */
     size_t per_depth;
-    int applies, amount;                       /* registry references */
+    int applies, amount; /* registry references */
     const char *file;
     int line;
     struct quantity *next;
@@ -118,13 +120,13 @@ struct rulebook {
     const struct profile *profile; /* or NULL: fields only; not owned */
     struct rule *rules;            /* by id */
     size_t rule_count;
-    struct quantity *quantities;   /* as declared */
+    struct quantity *quantities; /* as declared */
     struct impossible *impossibles;
     struct caution *cautions;
-    struct about *abouts;          /* as declared */
+    struct about *abouts; /* as declared */
     struct card_part *cards[STAGE_COUNT];
-    struct drawing *drawings;      /* as declared */
-    struct sources sources;        /* the files loaded, the profile's not included */
+    struct drawing *drawings; /* as declared */
+    struct sources sources;   /* the files loaded, the profile's not included */
 };
 
 /* Loads rules/fields.lua, the profile's own rule files and rules/ *.lua. With

@@ -52,8 +52,8 @@ static void say_stop(struct declaring *reading, enum sandbox_stop stop)
 static void run_file(struct declaring *reading, const char *path)
 {
     struct rulebook *book = reading->book;
-    const struct source *source =
-        home_read(reading->home, path, &book->arena, &book->sources, reading->problems);
+    const struct source *source = home_read(reading->home, path, &book->arena, &book->sources,
+                                            reading->problems);
     if (source == NULL)
         return;
     struct bare_number bare;
@@ -62,12 +62,13 @@ static void run_file(struct declaring *reading, const char *path)
     if (bare_number_find(source->text, &bare)) {
         problem_at_line(reading->problems, PROBLEM_RULES, source->path, bare.line, 0,
                         "%s compares with the bare number %s: a limit is a figure of "
-                        "jurisdictions/, which says where it stands", bare.verb, bare.number);
+                        "jurisdictions/, which says where it stands",
+                        bare.verb, bare.number);
         return;
     }
     reading->file = source->path;
-    const enum sandbox_stop stop =
-        sandbox_run(book->sandbox, source->text, source->length, source->path);
+    const enum sandbox_stop stop = sandbox_run(book->sandbox, source->text, source->length,
+                                               source->path);
     if (stop != SANDBOX_DONE)
         say_stop(reading, stop);
     else if (sandbox_overfull(book->sandbox)) /* each file had that much */
@@ -184,7 +185,8 @@ static void check_cards(const struct declaring *reading)
                 if (!names_a_rule(reading->book, p->names.items[i]))
                     problem_at_line(reading->problems, PROBLEM_RULES, p->file, p->line, 0,
                                     "the card \"%s\" lists \"%s\", which is no rule and no "
-                                    "topic", stage_word((enum stage)stage), p->names.items[i]);
+                                    "topic",
+                                    stage_word((enum stage)stage), p->names.items[i]);
 }
 
 struct rulebook *rulebook_load(const char *home, const struct profile *profile,

@@ -24,7 +24,7 @@ static bool same_text(const char *a, const char *b)
 static bool same_cite(const struct cite *a, const struct cite *b)
 {
     return same_text(a->code, b->code) && same_text(a->section, b->section)
-        && a->status == b->status && same_text(a->source, b->source);
+           && a->status == b->status && same_text(a->source, b->source);
 }
 
 /* The facts read, each with where the job has it from. */
@@ -106,11 +106,11 @@ static void add_value(struct text *out, const struct value *value)
 /* With a blank behind, to stand before the value; none for equals. */
 static const char *sense_words(enum sense sense)
 {
-    return sense == SENSE_AT_LEAST ? "at least "
-        : sense == SENSE_AT_MOST   ? "at most "
-        : sense == SENSE_ONE_OF    ? "one of "
-        : sense == SENSE_NONE_OF   ? "none of "
-                                          : "";
+    return sense == SENSE_AT_LEAST  ? "at least "
+           : sense == SENSE_AT_MOST ? "at most "
+           : sense == SENSE_ONE_OF  ? "one of "
+           : sense == SENSE_NONE_OF ? "none of "
+                                    : "";
 }
 
 static void say_comparison(struct text *out, const struct judgement *judgement)
@@ -140,7 +140,7 @@ static const struct figure *borrowed_of(const struct record *record)
 static bool is_off(const struct value *value)
 {
     return (value->kind == VALUE_YES_NO && !value->yes)
-        || (value->kind == VALUE_SET && value->set_count == 0);
+           || (value->kind == VALUE_SET && value->set_count == 0);
 }
 
 /* Is what lets the job off taken from a code that is not adopted here? A duty that such a
@@ -157,12 +157,12 @@ static bool let_off_by_borrowed(const struct record *record)
 
 /* How sure the figures are that made the demanded value. */
 struct surety {
-    bool read;        /* one was read in its own code, or is the invented place's own */
-    bool parallel;    /* one was read in a sister text only */
-    bool memory;      /* one is recalled */
-    bool practice;    /* one is common practice */
-    bool unsure;      /* one is of a book that may not bind here */
-    bool draft;       /* all are asked by a draft only */
+    bool read;     /* one was read in its own code, or is the invented place's own */
+    bool parallel; /* one was read in a sister text only */
+    bool memory;   /* one is recalled */
+    bool practice; /* one is common practice */
+    bool unsure;   /* one is of a book that may not bind here */
+    bool draft;    /* all are asked by a draft only */
 };
 
 /* A duty that a code has switched on binds, be its measure common practice. */
@@ -218,8 +218,7 @@ static void decide_met(struct finding *finding, const struct judgement *judgemen
 static void decide_unmet(struct finding *finding, const struct rule *rule,
                          const struct record *record, const struct surety *surety)
 {
-    const bool code = surety->read || surety->parallel || surety->memory
-        || is_switched_on(record);
+    const bool code = surety->read || surety->parallel || surety->memory || is_switched_on(record);
     finding->met = MET_NO;
     finding->outcome = OUTCOME_WARN;
     if (rule->advice || surety->draft) {
@@ -257,8 +256,8 @@ static void say_first(struct text *out, const struct finding *finding,
 
 /* The figures by name that were not read: "Unconfirmed: a, b are recalled from memory,
  * not read." */
-static void say_unconfirmed(struct text *out, const struct judgement *judgement,
-                            enum status status, const char *words)
+static void say_unconfirmed(struct text *out, const struct judgement *judgement, enum status status,
+                            const char *words)
 {
     size_t count = 0;
     for (size_t i = 0; i < judgement->maker_count; i++)
@@ -340,8 +339,10 @@ static void verdict_borrowed(struct finding *finding, struct judging *judging,
     finding->outcome = OUTCOME_OPEN;
     finding->ask = ASK_PLACE;
     finding->why |= WHY_PLACE;
-    finding->says = arena_format(judging->arena, "What is asked for here was not established: %s. "
-                                 "Ask the building department.", figure->borrowed);
+    finding->says = arena_format(judging->arena,
+                                 "What is asked for here was not established: %s. "
+                                 "Ask the building department.",
+                                 figure->borrowed);
     if (finding->says == NULL)
         finding->says = "";
 }
@@ -363,8 +364,10 @@ static void verdict_unread(struct finding *finding, struct judging *judging,
     finding->outcome = OUTCOME_OPEN;
     finding->ask = ASK_PLACE;
     finding->why |= WHY_PLACE;
-    finding->says = arena_format(judging->arena, "What this place asks was not read: its pages on "
-                                 "%s. Ask the building department.", figure->pages);
+    finding->says = arena_format(judging->arena,
+                                 "What this place asks was not read: its pages on "
+                                 "%s. Ask the building department.",
+                                 figure->pages);
     if (finding->says == NULL)
         finding->says = "";
 }
@@ -377,7 +380,8 @@ static void verdict_not_held(struct finding *finding, struct judging *judging,
     finding->outcome = OUTCOME_OPEN;
     finding->ask = ASK_PLACE;
     finding->why |= WHY_PLACE;
-    finding->says = arena_format(judging->arena, "%s demands more here than this rule looks at: "
+    finding->says = arena_format(judging->arena,
+                                 "%s demands more here than this rule looks at: "
                                  "hold the job against %s %s, or ask the building department.",
                                  figure->name, figure->cite.code, figure->cite.section);
     if (finding->says == NULL)
@@ -398,8 +402,7 @@ static bool is_measured(const struct judging *judging, const struct finding *fin
 static void take_makers(struct finding *finding, struct judging *judging,
                         const struct judgement *judgement)
 {
-    struct maker *makers =
-        arena_array(judging->arena, judgement->maker_count + 1, sizeof(*makers));
+    struct maker *makers = arena_array(judging->arena, judgement->maker_count + 1, sizeof(*makers));
     if (makers == NULL)
         return;
     for (size_t i = 0; i < judgement->maker_count; i++)
@@ -441,7 +444,7 @@ static bool is_value_at(const struct judging *judging, const char *pointer,
     bool among = cJSON_IsNumber(fact) && number_equals(fact->valuedouble, found->number, NULL);
     cJSON_ArrayForEach(one, fact)
         among = among
-            || (cJSON_IsNumber(one) && number_equals(one->valuedouble, found->number, NULL));
+                || (cJSON_IsNumber(one) && number_equals(one->valuedouble, found->number, NULL));
     return among;
 }
 
@@ -549,13 +552,13 @@ void verdict_open(struct finding *finding, struct judging *judging)
     finding->why |= record->ask_place ? WHY_PLACE : 0u;
     if (field != NULL)
         finding->lacks = asked_for(judging, &field);
-    finding->ask = record->ask_place                             ? ASK_PLACE
-        /* Not yet, rather than not at all: nobody need look for it today. */
-        : field != NULL && is_known_later(field, judging->reached) ? ASK_LATER
-                                                                  : ASK_JOB;
+    finding->ask = record->ask_place ? ASK_PLACE
+                   /* Not yet, rather than not at all: nobody need look for it today. */
+                   : field != NULL && is_known_later(field, judging->reached) ? ASK_LATER
+                                                                              : ASK_JOB;
     if (field != NULL)
-        finding->says = arena_format(judging->arena, "The job does not say %s: %s",
-                                     finding->lacks, field->ask);
+        finding->says = arena_format(judging->arena, "The job does not say %s: %s", finding->lacks,
+                                     field->ask);
     /* A fact that is lacking is worth more than the rule's words: it says what to do. */
     else if (record->cannot_tell != NULL)
         finding->says = record->cannot_tell;

@@ -14,16 +14,16 @@ struct call {
     const struct rule *rule;
     const struct node *items; /* outermost first */
     size_t depth;
-    bool facts_only;          /* the function is not given figures */
-    int function;             /* registry reference */
+    bool facts_only; /* the function is not given figures */
+    int function;    /* registry reference */
     bool applies;
-    const char *reason;       /* why it does not apply, or NULL */
+    const char *reason; /* why it does not apply, or NULL */
     struct judgement *judgement;
     const struct amount *amount; /* what a quantity came to */
-    bool must_say;            /* a text is due: none is an error */
-    const char *text;         /* mend, safety caution or impossibility; a figure's name */
-    double number;            /* what was reckoned */
-    bool present;             /* a caution's danger */
+    bool must_say;               /* a text is due: none is an error */
+    const char *text;            /* mend, safety caution or impossibility; a figure's name */
+    double number;               /* what was reckoned */
+    bool present;                /* a caution's danger */
 };
 
 /* The job itself. */

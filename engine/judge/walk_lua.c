@@ -109,7 +109,7 @@ bool call_end_all(struct judging *judging)
     const char *what;
     judging->book->sandbox->user = NULL;
     return judging->apart
-        || (!judging->touched && sandbox_untouched(judging->book->sandbox, &what));
+           || (!judging->touched && sandbox_untouched(judging->book->sandbox, &what));
 }
 
 /* The list `field` below a node, through the groups between. */

@@ -17,8 +17,8 @@ static void law_free(struct law *law)
 static const struct law *law_known(const struct laws *laws, const char *id, long date)
 {
     for (const struct law *law = laws->first; law != NULL; law = law->next)
-        if (law->profile != NULL && strcmp(law->profile->id, id) == 0
-            && law->profile->from <= date && (law->profile->to == 0 || date < law->profile->to))
+        if (law->profile != NULL && strcmp(law->profile->id, id) == 0 && law->profile->from <= date
+            && (law->profile->to == 0 || date < law->profile->to))
             return law;
     return NULL;
 }

@@ -10,7 +10,7 @@
 struct law {
     struct profile *profile; /* NULL for the bare field catalogue */
     struct rulebook *book;
-    char fingerprint[65];    /* of every file both were read from */
+    char fingerprint[65]; /* of every file both were read from */
     struct law *next;
 };
 
@@ -19,7 +19,7 @@ struct laws {
     const char *home;
     struct law *first;
     struct place_cache cache; /* the places they were made of */
-    bool out_of_memory; /* something passed over in silence was for want of memory */
+    bool out_of_memory;       /* something passed over in silence was for want of memory */
 };
 
 /* Frees problems that do not count, such as those of places gone through in

@@ -130,7 +130,7 @@ void prepare_heading(struct result *result, const cJSON *job, const struct law *
 }
 
 struct prepared prepare_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
-                        const char *file, struct problems *problems)
+                            const char *file, struct problems *problems)
 {
     struct prepared ready = {.stage = asked_stage(overrides, problems)};
     const struct law *own = own_law(laws, job, overrides, problems);

@@ -25,7 +25,7 @@ struct prepared {
 /* Changes the job's tree: overrides are written into it, and the roof that its
  * footprint describes (job/lay_out.h). */
 struct prepared prepare_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
-                        const char *file, struct problems *problems);
+                            const char *file, struct problems *problems);
 
 /* Fills what stands at the head of every report; stage: a stage, or -1. */
 void prepare_heading(struct result *result, const cJSON *job, const struct law *law, int stage);

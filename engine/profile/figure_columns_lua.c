@@ -29,14 +29,14 @@ struct layers {
 };
 
 /* What an edition's column may say; the first of them say how it is known. */
-static const char *const COLUMN_KEYS[] = {"seen", "parallel", "memory", "practice", "invented",
-                                          "cite", "read_in", "disputed", "rival", "book",
-                                          "and_most", "and_least", "at_counts", "sense", NULL};
+static const char *const COLUMN_KEYS[] = {
+    "seen",  "parallel", "memory",   "practice",  "invented",  "cite",  "read_in", "disputed",
+    "rival", "book",     "and_most", "and_least", "at_counts", "sense", NULL};
 enum { STATUS_KEYS = 5 };
 
 /* What the figure says besides, once for all editions. */
-static const char *const SHARED_KEYS[] = {"unit", "sense", "stricter", "behind", "pages",
-                                          "at_figure", "by", "rows", NULL};
+static const char *const SHARED_KEYS[] = {"unit",      "sense", "stricter", "behind", "pages",
+                                          "at_figure", "by",    "rows",     NULL};
 
 static bool is_among(const char *key, const char *const *keys)
 {
@@ -126,8 +126,8 @@ static void copy_status(lua_State *lua, const struct layers *at, const char *nam
                 continue;
             }
             if (++said > 1)
-                place_say(lua, place_loading(lua)->line,
-                          "figure \"%s\" says twice how it is known", name);
+                place_say(lua, place_loading(lua)->line, "figure \"%s\" says twice how it is known",
+                          name);
             lua_setfield(lua, -2, "source");
             lua_pushstring(lua, COLUMN_KEYS[k]);
             lua_setfield(lua, -2, "status");
@@ -161,8 +161,8 @@ static void read_layers(lua_State *lua, const struct layers *at, const char *nam
     lua_createtable(lua, 1, 12);
     copy_value(lua, at);
     copy_status(lua, at, name);
-    static const char *const OWN[] = {"disputed", "rival", "book", "and_most", "and_least",
-                                      "at_counts", NULL};
+    static const char *const OWN[] = {"disputed",  "rival",     "book", "and_most",
+                                      "and_least", "at_counts", NULL};
     for (const char *const *key = OWN; *key != NULL; key++)
         copy(lua, at, *key, false);
     const bool shared = at->column == 0 || at->alone;
@@ -238,8 +238,8 @@ static void read_rows(lua_State *lua, int figure, const char *name)
         if (lua_istable(lua, -1))
             read_one(lua, (struct layers){figure, lua_gettop(lua), 0, line, false}, whole);
         else
-            place_say(lua, loading->line,
-                      "figure \"%s\": a row is written { value, \"section\" }", whole);
+            place_say(lua, loading->line, "figure \"%s\": a row is written { value, \"section\" }",
+                      whole);
         lua_settop(lua, top);
     }
     loading->row = NULL;

@@ -182,7 +182,7 @@ const char *home_place_id(const char *path, size_t *length)
     const char *id = path + strlen("jurisdictions/");
     *length = strlen(id) - strlen(".lua");
     const bool part = strncmp(id, MODELS, strlen(MODELS)) == 0
-        && strchr(id + strlen(MODELS), '/') != NULL;
+                      && strchr(id + strlen(MODELS), '/') != NULL;
     return part || memchr(id, '.', *length) != NULL ? NULL : id;
 }
 

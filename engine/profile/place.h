@@ -20,7 +20,7 @@ enum {
     PLACE_EDITIONS_MOST = 200,
     PLACE_PARTS_MOST = 100,
     PLACE_DROPS_MOST = 2000,
-    PLACE_SET_MOST = 200,     /* members */
+    PLACE_SET_MOST = 200, /* members */
     PLACE_PROBLEMS_MOST = 200,
     PLACE_NUMBER_MOST = 1000 * 1000 * 1000, /* of any figure; days are 99991231 at most */
 };
@@ -32,13 +32,13 @@ struct entry {
     enum sense sense;
     enum status status;
     const char *cite, *source, *disputed;
-    const char *book;   /* the book the section stands in, if not the place's own; or NULL */
-    struct value rival; /* what another source says, where sources disagree; or VALUE_NONE */
-    const char *pages;  /* which pages of a place would tell it; or NULL */
-    struct value also;       /* the other bound of a limit: a number, or VALUE_NONE */
-    enum sense also_sense;  /* at_least or at_most; with also */
-    const char *by, *row;    /* of a row of a table: the field they go by, and which; or NULL */
-    const char *at_figure;   /* the figure that says whether exactly this much counts; or NULL */
+    const char *book;      /* the book the section stands in, if not the place's own; or NULL */
+    struct value rival;    /* what another source says, where sources disagree; or VALUE_NONE */
+    const char *pages;     /* which pages of a place would tell it; or NULL */
+    struct value also;     /* the other bound of a limit: a number, or VALUE_NONE */
+    enum sense also_sense; /* at_least or at_most; with also */
+    const char *by, *row;  /* of a row of a table: the field they go by, and which; or NULL */
+    const char *at_figure; /* the figure that says whether exactly this much counts; or NULL */
     enum at_counts at;
     struct value read_in; /* a set: the editions in whose text it was read; or VALUE_NONE */
     const char *file;
@@ -78,7 +78,7 @@ struct block {
     struct value read;    /* a set: which of the place's own pages were read whole; or VALUE_NONE */
     const char *draft;    /* why its own figures are not law yet, or ever; or NULL */
     bool invented, model, base_only;
-    long from, to; /* 0: no beginning, no end */
+    long from, to;      /* 0: no beginning, no end */
     const char **parts; /* files beside this one with more of its figures */
     size_t part_count;
     const char *part_folder; /* or all files of this folder beside it; or NULL */

@@ -18,7 +18,7 @@ static void cached_free(struct cached_place *cached)
 }
 
 static struct cached_place *add_place(struct place_cache *cache, const char *home, const char *id,
-                               struct problems *problems)
+                                      struct problems *problems)
 {
     struct cached_place *cached = calloc(1, sizeof(*cached));
     if (cached == NULL) {
@@ -29,8 +29,7 @@ static struct cached_place *add_place(struct place_cache *cache, const char *hom
     if (cached->id == NULL)
         problem_out_of_memory(problems);
     else
-        cached->place = place_load(home, cached->id, &cached->arena, &cached->sources,
-                                    problems);
+        cached->place = place_load(home, cached->id, &cached->arena, &cached->sources, problems);
     if (cached->place == NULL) {
         cached_free(cached);
         return NULL;
@@ -57,8 +56,8 @@ static bool list_sources(const struct sources *from, struct arena *arena, struct
 }
 
 const struct place *place_cache_get(struct place_cache *cache, const char *home, const char *id,
-                                struct arena *arena, struct sources *sources,
-                                struct problems *problems)
+                                    struct arena *arena, struct sources *sources,
+                                    struct problems *problems)
 {
     struct cached_place *cached = cache->first;
     /* A few dozen places at most: a list is quick enough. */

@@ -19,8 +19,8 @@ struct place_cache {
 /* The place, as place_load gives it. The files it was read from are added to sources,
  * in the caller's arena. NULL with problems as place_load. */
 const struct place *place_cache_get(struct place_cache *cache, const char *home, const char *id,
-                                struct arena *arena, struct sources *sources,
-                                struct problems *problems);
+                                    struct arena *arena, struct sources *sources,
+                                    struct problems *problems);
 
 void place_cache_free(struct place_cache *cache);
 

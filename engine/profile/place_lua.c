@@ -116,8 +116,7 @@ static void closed_keys(lua_State *lua, int index, const char *const *known, int
         for (name = known; *name != NULL; name++)
             nearest_offer(&nearest, *name);
         if (nearest.name != NULL)
-            place_say(lua, line, "unknown key \"%s\"; did you mean \"%s\"?", key,
-                nearest.name);
+            place_say(lua, line, "unknown key \"%s\"; did you mean \"%s\"?", key, nearest.name);
         else
             place_say(lua, line, "unknown key \"%s\"", key);
     }
@@ -127,7 +126,7 @@ static void closed_keys(lua_State *lua, int index, const char *const *known, int
 static void say_unknown_word(lua_State *lua, const char *key, const char *word, int line)
 {
     place_say(lua, line, "%s: \"%s\" is not one of the known words (jurisdictions/README.md)", key,
-        word);
+              word);
 }
 
 static enum sense read_sense(lua_State *lua, int table, int line)
@@ -194,8 +193,7 @@ static struct value take_value(lua_State *lua, const char *name, int line)
         value = read_set(lua, lua_gettop(lua), name, line);
         break;
     default:
-        place_say(lua, line, "figure \"%s\" must be a number, true or false, or a set",
-            name);
+        place_say(lua, line, "figure \"%s\" must be a number, true or false, or a set", name);
     }
     lua_pop(lua, 1);
     return value;
@@ -232,10 +230,10 @@ static int line_of_name(lua_State *lua, const char *name)
     return line > 0 ? line : loading->block->line;
 }
 
-static const char *const FIGURE_KEYS[] = {"unit", "sense", "cite", "status", "source", "disputed",
-                                          "rival", "book", "read_in", "pages", "and_most",
-                                          "and_least", "at_counts", "at_figure", "stricter", "by",
-                                          "behind", NULL};
+static const char *const FIGURE_KEYS[] = {
+    "unit",      "sense",     "cite",     "status", "source",   "disputed",
+    "rival",     "book",      "read_in",  "pages",  "and_most", "and_least",
+    "at_counts", "at_figure", "stricter", "by",     "behind",   NULL};
 
 /* The editions in whose text the figure at index was read. */
 static struct value read_editions(lua_State *lua, int index, const struct entry *entry)
@@ -245,18 +243,17 @@ static struct value read_editions(lua_State *lua, int index, const struct entry 
     if (lua_istable(lua, -1))
         editions = read_set(lua, lua_gettop(lua), entry->name, entry->line);
     else if (!lua_isnil(lua, -1))
-        place_say(lua, entry->line, "figure \"%s\": read_in is a list of editions",
-            entry->name);
+        place_say(lua, entry->line, "figure \"%s\": read_in is a list of editions", entry->name);
     lua_pop(lua, 1);
     if (editions.kind == VALUE_NONE)
         return editions;
     /* What was read in some editions is seen in those and no more. */
     if (entry->status != STATUS_SEEN)
         place_say(lua, entry->line, "figure \"%s\": read_in goes with status = \"seen\"",
-            entry->name);
+                  entry->name);
     if (!loading_of(lua)->block->model)
         place_say(lua, entry->line, "figure \"%s\": read_in is for the figures of a model code",
-            entry->name);
+                  entry->name);
     return editions;
 }
 
@@ -274,8 +271,7 @@ static void read_bounds(lua_State *lua, int table, struct entry *entry)
             continue;
         if (bound.kind != VALUE_NUMBER || entry->also.kind != VALUE_NONE)
             place_say(lua, entry->line, "figure \"%s\": %s is one number, the other bound",
-                entry->name,
-                BOUNDS[i].key);
+                      entry->name, BOUNDS[i].key);
         entry->also = bound;
         entry->also_sense = BOUNDS[i].sense;
     }
@@ -317,7 +313,7 @@ static void read_way(lua_State *lua, int table, const struct entry *entry)
         stricter = STRICTER_NEITHER;
     else if (!lua_isnil(lua, -1))
         place_say(lua, entry->line, "figure \"%s\": stricter is true, false or \"neither\"",
-            entry->name);
+                  entry->name);
     lua_pop(lua, 1);
     if (stricter != STRICTER_UNSAID || behind != NULL)
         add_way(lua, entry->name, stricter, behind, entry->line);
@@ -362,12 +358,13 @@ void place_read_figure(lua_State *lua, const char *name)
         place_say(lua, line, "figure \"%s\": by goes with rows", name);
     read_way(lua, table, entry);
     if (entry->rival.kind != VALUE_NONE && entry->disputed == NULL)
-        place_say(lua, line, "figure \"%s\" has a rival value, but no disputed = \"...\" that says "
-            "whose it is", name);
+        place_say(lua, line,
+                  "figure \"%s\" has a rival value, but no disputed = \"...\" that says "
+                  "whose it is",
+                  name);
     if (entry->rival.kind != VALUE_NONE && entry->value.kind != VALUE_NONE
         && entry->rival.kind != entry->value.kind)
-        place_say(lua, line, "figure \"%s\": rival is another kind of value than the figure",
-            name);
+        place_say(lua, line, "figure \"%s\": rival is another kind of value than the figure", name);
 }
 
 /* Reads the table of figures at index (absolute). */
@@ -518,7 +515,8 @@ static void read_gap(lua_State *lua, int gaps, const char *fact)
     } else {
         struct entry_gap *gap = keep_array(lua, 1, sizeof(*gap));
         closed_keys(lua, lua_gettop(lua), KEYS, line);
-        *gap = (struct entry_gap){.fact = copy_text(lua, fact), .line = line,
+        *gap = (struct entry_gap){.fact = copy_text(lua, fact),
+                                  .line = line,
                                   .why = text_of(lua, lua_gettop(lua), "why", line),
                                   .rules = set_named(lua, fact, "rules"),
                                   .but = set_named(lua, fact, "but"),
@@ -552,12 +550,10 @@ static void read_gaps(lua_State *lua, int index)
     lua_settop(lua, gaps - 1);
 }
 
-static const char *const BLOCK_KEYS[] = {"title", "invented", "model", "base_only", "follows",
-                                         "from", "to", "code", "borrowed", "unsure", "draft",
-                                         "read", "not_carried",
-                                         "edition", "as_seen", "figures", "parts", "drop", "rules",
-                                         "column", "columns",
-                                         NULL};
+static const char *const BLOCK_KEYS[] = {
+    "title",    "invented", "model", "base_only", "follows",     "from",    "to",      "code",
+    "borrowed", "unsure",   "draft", "read",      "not_carried", "edition", "as_seen", "figures",
+    "parts",    "drop",     "rules", "column",    "columns",     NULL};
 
 static void read_block(lua_State *lua, int index)
 {
@@ -583,8 +579,8 @@ static void read_block(lua_State *lua, int index)
         place_say(lua, line, "jurisdiction \"%s\" has no title", block->id);
     if (block->from != 0 && block->to != 0 && block->to <= block->from)
         place_say(lua, line,
-            "jurisdiction \"%s\" ends before it begins: `to` must be later than `from`",
-            block->id);
+                  "jurisdiction \"%s\" ends before it begins: `to` must be later than `from`",
+                  block->id);
     block->column = text_of(lua, index, "column", line);
     read_columns(lua, index);
     read_pages(lua, index);
@@ -635,8 +631,8 @@ static int jurisdiction(lua_State *lua)
     struct loading *loading = loading_of(lua);
     const char *id = luaL_checkstring(lua, 1);
     if (strcmp(id, loading->id) != 0)
-        return luaL_error(lua, "this file is \"%s\", but it says jurisdiction \"%s\"",
-                          loading->id, id);
+        return luaL_error(lua, "this file is \"%s\", but it says jurisdiction \"%s\"", loading->id,
+                          id);
     lua_Debug about;
     lua_Integer line = 0;
     if (lua_getstack(lua, 1, &about) && lua_getinfo(lua, "l", &about))
@@ -696,8 +692,10 @@ static void settle_dates(struct loading *loading)
             char day[16];
             date_write(b->next->from, day);
             problem_at_line(loading->problems, PROBLEM_RULES, loading->source->path, b->next->line,
-                            0, "jurisdiction \"%s\": two editions both cover %s; give the "
-                            "earlier one a `to`, the first day it no longer binds", b->id, day);
+                            0,
+                            "jurisdiction \"%s\": two editions both cover %s; give the "
+                            "earlier one a `to`, the first day it no longer binds",
+                            b->id, day);
         }
     }
 }
@@ -706,8 +704,7 @@ static bool run_source(struct loading *loading, struct sandbox *sandbox,
                        const struct source *source)
 {
     loading->source = source;
-    const enum sandbox_stop stop =
-        sandbox_run(sandbox, source->text, source->length, source->path);
+    const enum sandbox_stop stop = sandbox_run(sandbox, source->text, source->length, source->path);
     if (stop != SANDBOX_DONE)
         problem_at_line(loading->problems, PROBLEM_RULES,
                         sandbox_place(sandbox, stop, source->path), 0, 0, "%s",
@@ -731,8 +728,8 @@ static void list_folder(struct loading *loading, struct block *block, const char
                         const char *own)
 {
     struct part_paths parts = {.arena = loading->arena};
-    const char *folder = arena_format(loading->arena, "%.*s/%s",
-                                      (int)(strrchr(own, '/') - own), own, block->part_folder);
+    const char *folder = arena_format(loading->arena, "%.*s/%s", (int)(strrchr(own, '/') - own),
+                                      own, block->part_folder);
     if (folder == NULL || home_each(home, folder, ".lua", 0, take_path, &parts) != 0
         || parts.paths.count == 0 || parts.paths.count > PLACE_PARTS_MOST) {
         problem_at_line(loading->problems, PROBLEM_RULES, own, block->line, 0,
@@ -757,9 +754,9 @@ static void run_parts(struct loading *loading, struct sandbox *sandbox, const ch
         for (size_t i = 0; i < b->part_count; i++) {
             const char *path = arena_format(loading->arena, "%.*s/%s",
                                             (int)(strrchr(own, '/') - own), own, b->parts[i]);
-            const struct source *source =
-                path == NULL ? NULL
-                             : home_read(home, path, loading->arena, sources, loading->problems);
+            const struct source *source = path == NULL ? NULL
+                                                       : home_read(home, path, loading->arena,
+                                                                   sources, loading->problems);
             start_block(loading, b);
             if (source == NULL || !run_source(loading, sandbox, source))
                 return;
@@ -801,8 +798,8 @@ struct place *place_load(const char *home, const char *id, struct arena *arena,
     place->source = home_read(home, path, arena, sources, problems);
     if (place->source == NULL)
         return NULL;
-    struct loading loading = {.arena = arena, .problems = problems, .place = place, .id = id,
-                              .source = place->source};
+    struct loading loading = {
+        .arena = arena, .problems = problems, .place = place, .id = id, .source = place->source};
     run_files(&loading, home, sources);
     loading.source = place->source;
     for (const struct block *b = place->blocks; b != NULL; b = b->next)

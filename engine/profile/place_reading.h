@@ -18,12 +18,12 @@ struct loading {
     struct problems *problems;
     struct place *place;
     const char *id;
-    struct block *block;  /* being read */
-    struct entry **last;  /* where its next entry goes */
+    struct block *block; /* being read */
+    struct entry **last; /* where its next entry goes */
     struct entry_way **last_way;
     const struct source *source; /* the file being run: the place's own, or a part */
-    const char *row;      /* the figure being read is this row of a table; or NULL */
-    int line;             /* where the figure being read is written; 0: to be looked for */
+    const char *row;             /* the figure being read is this row of a table; or NULL */
+    int line;                    /* where the figure being read is written; 0: to be looked for */
     int editions;
     size_t figures, parts, drops, said;
 };

@@ -63,8 +63,8 @@ static bool add_days_of(struct place_cache *cache, const char *home, const char 
     struct problems problems = {0};
     strings_add(&chain, &arena, arena_copy(&arena, id));
     for (size_t i = 0; !arena.failed && i < chain.count && i < PROFILE_LONGEST_CHAIN; i++) {
-        const struct place *place =
-            place_cache_get(cache, home, chain.items[i], &arena, &sources, &problems);
+        const struct place *place = place_cache_get(cache, home, chain.items[i], &arena, &sources,
+                                                    &problems);
         for (const struct block *b = place == NULL ? NULL : place->blocks; b != NULL; b = b->next) {
             add_day(days, b->from == 0 ? ANY_DAY : b->from);
             if (b->follows != NULL)
@@ -136,9 +136,9 @@ int places_stand(struct place_cache *cache, const char *home, long date, struct 
     for (size_t i = 0; !places->arena.failed && i < ids.count; i++) {
         struct standing standing = {.date = date};
         bool *failed = &places->arena.failed;
-        standing.profile =
-            date != 0 ? stand_on(cache, home, ids.items[i], date, failed)
-                      : stand_newest(cache, home, ids.items[i], &standing.date, failed);
+        standing.profile = date != 0
+                               ? stand_on(cache, home, ids.items[i], date, failed)
+                               : stand_newest(cache, home, ids.items[i], &standing.date, failed);
         if (standing.profile != NULL)
             places->items[places->count++] = standing;
         else

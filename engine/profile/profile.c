@@ -141,8 +141,8 @@ static void say_no_edition(struct resolving *r, const struct place *place)
         if (b->to != 0)
             date_write(b->to, to);
         const size_t used = strlen(dates);
-        snprintf(dates + used, sizeof(dates) - used, "%sfrom %s to %s", used == 0 ? "" : "; ",
-                 from, to);
+        snprintf(dates + used, sizeof(dates) - used, "%sfrom %s to %s", used == 0 ? "" : "; ", from,
+                 to);
     }
     date_write(r->date, day);
     problem_at(r->problems, PROBLEM_JOB, r->job_file, "/date",
@@ -196,9 +196,10 @@ static bool resolve_chain(struct resolving *r, const char *id)
             return false;
         struct profile *profile = r->profile;
         const struct place *place = r->cache == NULL
-            ? place_load(r->home, id, &profile->arena, &profile->sources, r->problems)
-            : place_cache_get(r->cache, r->home, id, &profile->arena, &profile->sources,
-                              r->problems);
+                                        ? place_load(r->home, id, &profile->arena,
+                                                     &profile->sources, r->problems)
+                                        : place_cache_get(r->cache, r->home, id, &profile->arena,
+                                                          &profile->sources, r->problems);
         if (place == NULL)
             return false;
         const struct block *block = block_on(place, r->date);
@@ -257,8 +258,8 @@ bool profile_set_has(const struct value *set, const char *member)
 static void say_figure(struct resolving *r, const struct entry *entry, const char *what,
                        const char *hint)
 {
-    problem_at_line(r->problems, PROBLEM_RULES, entry->file, entry->line, 0,
-                    "figure \"%s\" %s%s", entry->name, what, hint);
+    problem_at_line(r->problems, PROBLEM_RULES, entry->file, entry->line, 0, "figure \"%s\" %s%s",
+                    entry->name, what, hint);
 }
 
 /* The edition that a model's figures are cited by: the one the place goes by, or
@@ -303,12 +304,13 @@ static const char NO_DAY[] = "is no day: write 20260302 for the second of March 
 static bool figure_is_whole(struct resolving *r, size_t level, const struct entry *entry)
 {
     const char *missing = entry->value.kind == VALUE_NONE ? "a value"
-        : entry->sense == SENSE_NONE                          ? "a sense"
-        : entry->cite == NULL                             ? "a cite"
-        : entry->status == STATUS_NONE                         ? "a status"
-        : entry->source == NULL                           ? "a source"
-        : entry->value.kind == VALUE_NUMBER && entry->value.unit == NULL ? "a unit"
-                                                          : NULL;
+                          : entry->sense == SENSE_NONE    ? "a sense"
+                          : entry->cite == NULL           ? "a cite"
+                          : entry->status == STATUS_NONE  ? "a status"
+                          : entry->source == NULL         ? "a source"
+                          : entry->value.kind == VALUE_NUMBER && entry->value.unit == NULL
+                              ? "a unit"
+                              : NULL;
     if (missing == NULL && is_no_day(&entry->value, entry->value.unit)) {
         say_figure(r, entry, NO_DAY, "");
         return false;
@@ -362,8 +364,8 @@ static bool bound_fits(const struct figure *figure, const struct entry *entry)
 static bool at_fits(const struct figure *figure, const struct entry *entry)
 {
     return entry->at == AT_AS_SENSE_SAYS || is_limit(figure) || figure->sense == SENSE_FROM
-        || figure->sense == SENSE_OVER || figure->sense == SENSE_UNDER
-        || figure->at_figure != NULL;
+           || figure->sense == SENSE_OVER || figure->sense == SENSE_UNDER
+           || figure->at_figure != NULL;
 }
 
 /* A figure enters the profile at the level that first gives it. */
@@ -373,11 +375,17 @@ static void figure_new(struct resolving *r, size_t level, const struct entry *en
     if (!figure_is_whole(r, level, entry) || r->profile->figure_count == capacity)
         return;
     struct figure *figure = &r->profile->figures[r->profile->figure_count++];
-    *figure = (struct figure){.name = entry->name, .value = entry->value, .sense = entry->sense,
-                              .disputed = entry->disputed, .rival = entry->rival,
-                              .draft = r->blocks[level]->draft, .read_in = entry->read_in,
-                              .pages = entry->pages, .unread = entry->pages != NULL,
-                              .file = entry->file, .line = entry->line};
+    *figure = (struct figure){.name = entry->name,
+                              .value = entry->value,
+                              .sense = entry->sense,
+                              .disputed = entry->disputed,
+                              .rival = entry->rival,
+                              .draft = r->blocks[level]->draft,
+                              .read_in = entry->read_in,
+                              .pages = entry->pages,
+                              .unread = entry->pages != NULL,
+                              .file = entry->file,
+                              .line = entry->line};
     figure->rival.unit = entry->value.unit;
     figure->at_figure = entry->at_figure;
     figure->by = entry->by;
@@ -393,7 +401,7 @@ static void figure_new(struct resolving *r, size_t level, const struct entry *en
 static bool says_anew(const struct entry *entry)
 {
     return entry->value.kind != VALUE_NONE || entry->also.kind != VALUE_NONE
-        || entry->at != AT_AS_SENSE_SAYS;
+           || entry->at != AT_AS_SENSE_SAYS;
 }
 
 /* What a new value may not change, and what it must say. */
@@ -414,8 +422,10 @@ static bool figure_may_move(struct resolving *r, size_t level, const struct entr
     else if (entry->cite == NULL)
         say_figure(r, entry, "has no citation: write cite = \"...\"", "");
     else if (!bound_fits(figure, entry))
-        say_figure(r, entry, "has a bound that does not fit: a figure of the sense at_least takes "
-                   "and_most, one of at_most and_least, on the other side of it", "");
+        say_figure(r, entry,
+                   "has a bound that does not fit: a figure of the sense at_least takes "
+                   "and_most, one of at_most and_least, on the other side of it",
+                   "");
     else if (!at_fits(figure, entry))
         say_figure(r, entry, "has at_counts, but nothing is exactly at it", "");
     else if (says_anew(entry) && entry->status == STATUS_NONE && !block->invented)
@@ -561,8 +571,10 @@ static void say_no_figure(struct resolving *r, const struct entry_way *way, cons
 static void settle_way(struct resolving *r, const struct entry_way *way)
 {
     struct figure *figure = figure_find(r->profile, r->profile->figure_count, way->name);
-    const struct figure *lever = way->behind == NULL ? NULL
-        : figure_find(r->profile, r->profile->figure_count, way->behind);
+    const struct figure *lever = way->behind == NULL
+                                     ? NULL
+                                     : figure_find(r->profile, r->profile->figure_count,
+                                                   way->behind);
     if (figure == NULL) {
         say_no_figure(r, way, way->name);
     } else if (way->behind != NULL && lever == NULL) {
@@ -605,8 +617,8 @@ static void read_pages(struct resolving *r)
             figure->unread = false;
         }
         if (!told)
-            problem_at_line(r->problems, PROBLEM_RULES, r->places[0]->source->path,
-                            nearest->line, 0, "read: no figure is told by pages on \"%s\"",
+            problem_at_line(r->problems, PROBLEM_RULES, r->places[0]->source->path, nearest->line,
+                            0, "read: no figure is told by pages on \"%s\"",
                             nearest->read.set[page]);
     }
     for (size_t i = 0; nearest->invented && i < r->profile->figure_count; i++)
@@ -693,7 +705,7 @@ bool profile_is_held_further(const struct figure *figure)
 bool profile_same_demand(const struct figure *a, const struct figure *b)
 {
     return profile_same_value(&a->value, &b->value) && profile_same_value(&a->also, &b->also)
-        && a->at == b->at;
+           && a->at == b->at;
 }
 
 /* The edition of the model code that the place follows, or NULL. */
@@ -747,8 +759,13 @@ static void lay_gaps(struct resolving *r)
         for (const struct entry_gap *g = r->blocks[i]->gaps; g != NULL; g = g->next)
             if (!has_gap(profile, g->fact))
                 profile->gaps[profile->gap_count++] = (struct law_gap){
-                    .fact = g->fact, .rules = g->rules, .but = g->but, .orders = g->orders,
-                    .why = g->why, .file = r->places[i]->source->path, .line = g->line};
+                    .fact = g->fact,
+                    .rules = g->rules,
+                    .but = g->but,
+                    .orders = g->orders,
+                    .why = g->why,
+                    .file = r->places[i]->source->path,
+                    .line = g->line};
 }
 
 /* Nearest last, as profile_drop looks for them. */
@@ -784,8 +801,8 @@ static void lay_rule_files(struct resolving *r)
         return;
     for (size_t i = r->depth; i-- > 0;)
         if (r->blocks[i]->rules != NULL)
-            profile->rule_files[profile->rule_file_count++] =
-                path_beside(&profile->arena, r->places[i]->source->path, r->blocks[i]->rules);
+            profile->rule_files[profile->rule_file_count++] = path_beside(
+                &profile->arena, r->places[i]->source->path, r->blocks[i]->rules);
 }
 
 /* Each reason once: a city often repeats its state's. */
@@ -840,18 +857,17 @@ static void lay_heading(struct resolving *r)
     profile->own_code = code_name(r, 0);
 }
 
-struct profile *profile_resolve(const char *home, const char *id, long date,
-                                const char *job_file, struct problems *problems)
+struct profile *profile_resolve(const char *home, const char *id, long date, const char *job_file,
+                                struct problems *problems)
 {
     return profile_resolve_from(NULL, home, id, date, job_file, problems);
 }
 
 struct profile *profile_resolve_from(struct place_cache *cache, const char *home, const char *id,
-                                     long date, const char *job_file,
-                                     struct problems *problems)
+                                     long date, const char *job_file, struct problems *problems)
 {
-    struct resolving r = {.cache = cache, .home = home, .job_file = job_file, .date = date,
-                          .problems = problems};
+    struct resolving r = {
+        .cache = cache, .home = home, .job_file = job_file, .date = date, .problems = problems};
     if (!profile_exists(home, id)) {
         say_unknown(&r, id);
         return NULL;

@@ -33,29 +33,29 @@ enum stricter {
 };
 
 struct figure {
-    const char *name;          /* "layers.most" */
-    struct value value;        /* a number, yes/no or set */
-    enum sense sense;         /* at_least ... under */
+    const char *name;   /* "layers.most" */
+    struct value value; /* a number, yes/no or set */
+    enum sense sense;   /* at_least ... under */
     struct cite cite;
-    enum stricter stricter;    /* of a yes or no */
-    const char *behind;        /* the yes-or-no figure without which this binds nobody; or NULL */
-    const char *disputed;      /* how sources disagree, or NULL */
-    struct value rival;        /* what the other source says; VALUE_NONE: not stated */
-    const char *borrowed;      /* why it is not this place's law: judges nothing; or NULL */
-    const char *unsure;        /* why it may not be this place's law; or NULL */
-    const char *draft;         /* only a draft asks it: nobody fails by it; or NULL */
-    struct value also;         /* the other bound of a limit: a number, or VALUE_NONE */
-    enum sense also_sense;    /* at_least or at_most; with also */
-    const char *by, *row;      /* of a row of a table: the field they go by, and which; or NULL */
-    const char *at_figure;     /* the figure that says whether exactly this much counts; or NULL */
-    enum at_counts at;         /* where at_figure is NULL */
-    struct value read_in;      /* a set: the editions in whose text it was read; or VALUE_NONE */
-    const char *file;          /* where it was last given or restated, below the home */
+    enum stricter stricter; /* of a yes or no */
+    const char *behind;     /* the yes-or-no figure without which this binds nobody; or NULL */
+    const char *disputed;   /* how sources disagree, or NULL */
+    struct value rival;     /* what the other source says; VALUE_NONE: not stated */
+    const char *borrowed;   /* why it is not this place's law: judges nothing; or NULL */
+    const char *unsure;     /* why it may not be this place's law; or NULL */
+    const char *draft;      /* only a draft asks it: nobody fails by it; or NULL */
+    struct value also;      /* the other bound of a limit: a number, or VALUE_NONE */
+    enum sense also_sense;  /* at_least or at_most; with also */
+    const char *by, *row;   /* of a row of a table: the field they go by, and which; or NULL */
+    const char *at_figure;  /* the figure that says whether exactly this much counts; or NULL */
+    enum at_counts at;      /* where at_figure is NULL */
+    struct value read_in;   /* a set: the editions in whose text it was read; or VALUE_NONE */
+    const char *file;       /* where it was last given or restated, below the home */
     int line;
-    const char *pages;         /* which pages of a place would tell it; or NULL */
-    bool unread;               /* and they were not read */
-    bool moved;                /* a place gave another value than what it follows */
-    struct amended amended;    /* by whom, from what to what; when moved */
+    const char *pages;      /* which pages of a place would tell it; or NULL */
+    bool unread;            /* and they were not read */
+    bool moved;             /* a place gave another value than what it follows */
+    struct amended amended; /* by whom, from what to what; when moved */
 };
 
 struct drop {
@@ -69,7 +69,7 @@ struct drop {
 /* What the place does not carry: where the fact is yes, these rules and quantities
  * are not for what stands here to judge. */
 struct law_gap {
-    const char *fact; /* "site.high_velocity_hurricane_zone" */
+    const char *fact;                /* "site.high_velocity_hurricane_zone" */
     struct value rules, but, orders; /* sets: topics or rules, rules, quantities */
     const char *why;
     const char *file;
@@ -79,40 +79,39 @@ struct law_gap {
 struct profile {
     struct arena arena;
     const char *id, *title;
-    const char *edition;      /* "IRC 2021" */
-    const char *own_code;     /* what the place's own figures cite; a model's is its edition */
-    const char *as_seen;      /* or NULL */
-    const char **doubts;      /* why what is followed may not bind here, nearest first */
+    const char *edition;  /* "IRC 2021" */
+    const char *own_code; /* what the place's own figures cite; a model's is its edition */
+    const char *as_seen;  /* or NULL */
+    const char **doubts;  /* why what is followed may not bind here, nearest first */
     size_t doubt_count;
     bool invented;
-    bool base_only;           /* there to be followed; no job is judged under it */
-    bool model;               /* a model code itself, not a place */
-    const char **chain;       /* ids, nearest first */
+    bool base_only;     /* there to be followed; no job is judged under it */
+    bool model;         /* a model code itself, not a place */
+    const char **chain; /* ids, nearest first */
     size_t chain_count;
-    struct figure *figures;   /* by name */
+    struct figure *figures; /* by name */
     size_t figure_count;
     struct drop *drops;
     size_t drop_count;
     struct law_gap *gaps; /* the nearest place's first; one for a fact */
     size_t gap_count;
-    const char **rule_files;  /* below the home; the farthest place's first */
+    const char **rule_files; /* below the home; the farthest place's first */
     size_t rule_file_count;
-    long from, to;            /* the dates on which this same profile holds: from <= d < to */
-    struct sources sources;   /* the files it was read from */
+    long from, to;          /* the dates on which this same profile holds: from <= d < to */
+    struct sources sources; /* the files it was read from */
 };
 
 /* Resolves a jurisdiction on a date (date.h). Problems: an unknown id, a date
  * no edition covers (PROBLEM_JOB at pointer "/jurisdiction" or "/date" of
  * job_file, with near names or the dates there are); anything wrong with the
  * files (PROBLEM_RULES, with the chain followed so far). NULL on any. */
-struct profile *profile_resolve(const char *home, const char *id, long date,
-                                const char *job_file, struct problems *problems);
+struct profile *profile_resolve(const char *home, const char *id, long date, const char *job_file,
+                                struct problems *problems);
 
 /* The same from what is on a cache (cache.h), which must outlive the profile. */
 struct place_cache;
 struct profile *profile_resolve_from(struct place_cache *cache, const char *home, const char *id,
-                                     long date, const char *job_file,
-                                     struct problems *problems);
+                                     long date, const char *job_file, struct problems *problems);
 
 /* The number as a threshold (from, over, under) is to be compared with: a little off the
  * figure where what is exactly at it is on the other side than the sense says. */

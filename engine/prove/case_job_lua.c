@@ -186,7 +186,8 @@ void case_job_set(lua_State *lua, cJSON *job, const char *path)
     bool done = false;
     if (last.index >= 0)
         done = old != NULL ? cJSON_ReplaceItemInArray(parent, last.index, value)
-            : last.index == cJSON_GetArraySize(parent) && cJSON_AddItemToArray(parent, value);
+                           : last.index == cJSON_GetArraySize(parent)
+                                 && cJSON_AddItemToArray(parent, value);
     if (!done) {
         cJSON_Delete(value);
         luaL_error(lua, "%s: cannot be set", path);

@@ -134,7 +134,7 @@ static bool refusal_holds(const struct rule_case *c, const struct checked *check
     struct text said = TEXT_EMPTY;
     problems_write(&checked->problems, &said);
     const bool refused = strcmp(c->expect, "refused") == 0
-        && (c->says == NULL || strstr(text_string(&said), c->says) != NULL);
+                         && (c->says == NULL || strstr(text_string(&said), c->says) != NULL);
     if (!refused) {
         char what[700];
         snprintf(what, sizeof(what), "expected %s, but the job was refused: %.500s", c->expect,
@@ -185,7 +185,7 @@ static bool run_case(struct running *running, struct rule_case *c, struct text *
     } else if (strcmp(c->expect, "refused") == 0) {
         add_wrong_case(out, c, "expected the job to be refused; it was judged");
         held = false;
-    /* Of a case about the job's facts: that it was judged at all. */
+        /* Of a case about the job's facts: that it was judged at all. */
     } else if (strcmp(c->expect, "usable") == 0) {
         held = true;
     } else {
@@ -204,7 +204,7 @@ static bool is_wanted(const struct cases_wanted *wanted, const struct rule *rule
     if (wanted->place != NULL)
         return strings_have(wanted->own_rules, rule->file);
     return wanted->topic == NULL
-        || (strncmp(rule->id, wanted->topic, length) == 0 && rule->id[length] == '.');
+           || (strncmp(rule->id, wanted->topic, length) == 0 && rule->id[length] == '.');
 }
 
 static void note_case(const struct cases_wanted *wanted, const char *file, bool held,
@@ -225,8 +225,7 @@ static size_t untested(struct running *running, struct text *out)
                 continue;
             const size_t before = out->length;
             text_addf(out, "%s:%d: rule \"%s\" has no case that is%s%s%s\n", r->file, r->line,
-                      r->id,
-                      seen->met ? "" : " met", seen->unmet ? "" : " not-met",
+                      r->id, seen->met ? "" : " met", seen->unmet ? "" : " not-met",
                       seen->lacking ? "" : " lacking-a-fact");
             note_case(running->wanted, r->file, false,
                       text_string(out) + (out->failed ? 0 : before));

@@ -269,15 +269,14 @@ static void list_files(struct case_list *list, const char *home, const struct ca
         strings_add(&list->files, &list->arena,
                     arena_format(&list->arena, "rules/cases/%s.lua", wanted->topic));
     if (wanted->place != NULL) {
-        const char *path =
-            arena_format(&list->arena, "jurisdictions/%s.cases.lua", wanted->place);
+        const char *path = arena_format(&list->arena, "jurisdictions/%s.cases.lua", wanted->place);
         if (path != NULL && home_has(home, path))
             strings_add(&list->files, &list->arena, path);
     }
     if (wanted->place != NULL)
         return;
     if ((wanted->topic == NULL && home_each(home, "rules/cases", ".lua", 0, note_file, list) != 0
-            && errno == ENOMEM)
+         && errno == ENOMEM)
         || (home_each(home, "jurisdictions", ".cases.lua", 6, note_file, list) != 0
             && errno == ENOMEM))
         list->arena.failed = true;
@@ -286,8 +285,8 @@ static void list_files(struct case_list *list, const char *home, const struct ca
 void case_list_read(struct case_list *list, const char *home, const struct cases_wanted *wanted,
                     struct problems *problems)
 {
-    struct reading reading = {.home = home, .problems = problems, .list = list,
-                              .rule = wanted->rule};
+    struct reading reading = {
+        .home = home, .problems = problems, .list = list, .rule = wanted->rule};
     *list = (struct case_list){0};
     list->last = &list->first;
     list_files(list, home, wanted);

@@ -46,7 +46,8 @@ static int check_words(struct laws *laws, const char *id, const char *title,
     if (!profile_is_id(id)) {
         problem_at(problems, PROBLEM_JOB, "county new", NULL,
                    "\"%s\" cannot be an id: it is made of a-z, 0-9, - and _, at most 120 of them, "
-                   "with / between its parts", id);
+                   "with / between its parts",
+                   id);
         return -1;
     }
     snprintf(topic, sizeof(topic), "rules/cases/%s.lua", id);
@@ -90,8 +91,7 @@ static void take_back_half(const struct county_start *start, const char *home)
     }
 }
 
-static int check_free(const struct county_start *start, const char *home,
-                      struct problems *problems)
+static int check_free(const struct county_start *start, const char *home, struct problems *problems)
 {
     const char *const paths[] = {start->profile_path, start->cases_path};
     for (int i = 0; i < 2; i++)
@@ -204,8 +204,8 @@ int county_prepare(struct county_start *start, struct laws *laws, const char *id
     take_back_half(start, laws->home);
     if (check_free(start, laws->home, problems) != 0 || find_parent(start, laws, problems) != 0)
         return -1;
-    bool *asked =
-        arena_array(&start->arena, start->parent->profile->figure_count + 1, sizeof(*asked));
+    bool *asked = arena_array(&start->arena, start->parent->profile->figure_count + 1,
+                              sizeof(*asked));
     if (asked != NULL) {
         find_case(start, laws, asked);
         start->number = first_figure(start->parent, asked, VALUE_NUMBER);
@@ -318,8 +318,7 @@ static int place_both(struct writing *writing, const char *const paths[2],
 {
     static const int ORDER[2] = {1, 0};
     for (int i = 0; i < 2; i++) {
-        const int length =
-            snprintf(writing->full[i], PATH_MAX, "%s/%s", writing->home, paths[i]);
+        const int length = snprintf(writing->full[i], PATH_MAX, "%s/%s", writing->home, paths[i]);
         if (length < 0 || length >= PATH_MAX)
             return refuse_county(writing->problems, paths[i], "the path is too long");
     }

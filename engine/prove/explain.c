@@ -97,7 +97,7 @@ static const struct law *law_of(struct laws *laws, struct places *places, size_t
 static bool may_add_rules(const struct places *places, size_t index)
 {
     return places->items[index].profile->rule_file_count > 0
-        || &places->items[index] == newest_edition(places);
+           || &places->items[index] == newest_edition(places);
 }
 
 /* Sets law and rule, going through the other places when the one asked for
@@ -292,8 +292,8 @@ static void collect_figures(const struct collecting *to, const struct places *pl
 }
 
 /* The ids, or with `topics` what stands before their dots. */
-static void collect_rules(const struct collecting *to, struct laws *laws,
-                          struct places *places, bool topics)
+static void collect_rules(const struct collecting *to, struct laws *laws, struct places *places,
+                          bool topics)
 {
     for (size_t i = 0; i < places->count; i++) {
         const struct law *law = may_add_rules(places, i) ? law_of(laws, places, i) : NULL;
@@ -306,8 +306,7 @@ static void collect_rules(const struct collecting *to, struct laws *laws,
     }
 }
 
-static void collect_parts(const struct collecting *to, struct laws *laws,
-                          struct problems *problems)
+static void collect_parts(const struct collecting *to, struct laws *laws, struct problems *problems)
 {
     const struct law *law = laws_fields(laws, problems);
     const struct field *f = law == NULL ? NULL : law->book->fields.root->first_child;
@@ -477,8 +476,9 @@ static bool rule_has_word(const struct rulebook *book, const char *id, const cha
     if (rule != NULL)
         row_reads_each_field(rule, look_in_field, &looking);
     return looking.found || has_word(id, word)
-        || (rule != NULL && (has_word(rule->title, word) || has_word(rule->mend, word)
-                             || has_word(rule->caution, word)));
+           || (rule != NULL
+               && (has_word(rule->title, word) || has_word(rule->mend, word)
+                   || has_word(rule->caution, word)));
 }
 
 static bool set_has_word(const struct value *value, const char *word)

@@ -29,23 +29,23 @@ struct listed_rule {
 struct explanation {
     struct arena arena;
     struct problems problems;
-    struct places places;          /* every place that stands */
+    struct places places;           /* every place that stands */
     const struct profile **columns; /* the model editions, then the place asked for */
     size_t column_count;
-    const struct law *law;         /* the one in which the rule was found */
-    const struct rule *rule;       /* NULL: a figure is explained, or the rules listed */
-    const char *only_in;           /* title of the place, when the one asked for lacks the rule */
-    struct strings figures;        /* names, by name */
-    const struct field **fields;   /* that the rule reads, by path */
+    const struct law *law;       /* the one in which the rule was found */
+    const struct rule *rule;     /* NULL: a figure is explained, or the rules listed */
+    const char *only_in;         /* title of the place, when the one asked for lacks the rule */
+    struct strings figures;      /* names, by name */
+    const struct field **fields; /* that the rule reads, by path */
     size_t field_count;
-    bool declared;                 /* all of these are told by the rule's row */
-    size_t case_count;             /* else: cases that judged the rule */
-    bool cases_broken;             /* not all cases could be read: it may read more */
-    struct listed_rule *rules;     /* when all are listed, or those with a word */
+    bool declared;             /* all of these are told by the rule's row */
+    size_t case_count;         /* else: cases that judged the rule */
+    bool cases_broken;         /* not all cases could be read: it may read more */
+    struct listed_rule *rules; /* when all are listed, or those with a word */
     size_t rule_count;
-    const char *word;              /* the word looked for: figures are listed too; or NULL */
-    struct checked checked;        /* with a job: how it was judged */
-    cJSON *job;                    /* not owned */
+    const char *word;       /* the word looked for: figures are listed too; or NULL */
+    struct checked checked; /* with a job: how it was judged */
+    cJSON *job;             /* not owned */
 };
 
 /* Fills out; its problems say why there is nothing to show. The explanation

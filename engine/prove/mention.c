@@ -8,7 +8,7 @@ static bool begins_name(const char *quoted, size_t length, const char *name)
     const char *after = quoted + length + 1;
     after += strspn(after, " \t\n");
     return length > 0 && memchr(quoted, '.', length) != NULL && strncmp(quoted, name, length) == 0
-        && after[0] == '.' && after[1] == '.';
+           && after[0] == '.' && after[1] == '.';
 }
 
 /* Looks at every quoted text of a rule file; comments are not told apart, so a name in

@@ -29,7 +29,7 @@ struct trying {
     struct case_list cases;
     struct trial *first, **last;
     struct mutated *now; /* being moved */
-    bool other_bound;   /* its other bound is moved, not its value */
+    bool other_bound;    /* its other bound is moved, not its value */
 };
 
 /* A case's job was built by us: "" only where it leaves the fact out. */
@@ -43,7 +43,8 @@ static const char *text_of(const cJSON *job, const char *key)
 static bool looked_at(const struct rule_case *c, const struct finding *finding)
 {
     return strcmp(finding->rule, c->rule) == 0
-        && (c->where == NULL || (finding->where != NULL && strcmp(finding->where, c->where) == 0));
+           && (c->where == NULL
+               || (finding->where != NULL && strcmp(finding->where, c->where) == 0));
 }
 
 /* The outcome, and whether the figure was met: on a weak figure both warn. */
@@ -75,20 +76,22 @@ static void try_job(struct trying *trying, const struct rule_case *c, cJSON *job
     struct problems ignored = {0};
     struct arena *arena = &trying->mutation->arena;
     const long date = date_parse(text_of(job, "date"));
-    const struct law *law =
-        laws_find(trying->laws, text_of(job, "jurisdiction"), date, c->file, &ignored);
+    const struct law *law = laws_find(trying->laws, text_of(job, "jurisdiction"), date, c->file,
+                                      &ignored);
     laws_drop_problems(trying->laws, &ignored);
     struct trial *trial = law == NULL ? NULL : arena_alloc(arena, sizeof(*trial));
     if (trial == NULL)
         return;
     const int stage = stage_by_word(text_of(job, "stage"));
-    *trial = (struct trial){.wanted = c, .job = job, .law = law,
+    *trial = (struct trial){.wanted = c,
+                            .job = job,
+                            .law = law,
                             .reached = stage < 0 ? STAGE_PERMIT : (enum stage)stage};
     /* The probe notes which figures the rule asked for, so that only cases which depend
      * on a figure are run again. */
-    trial->probe = (struct probe){
-        c->rule, arena_array(arena, law->profile->figure_count + 1, sizeof(bool)),
-        arena_array(arena, law->profile->figure_count + 1, sizeof(bool))};
+    trial->probe = (struct probe){c->rule,
+                                  arena_array(arena, law->profile->figure_count + 1, sizeof(bool)),
+                                  arena_array(arena, law->profile->figure_count + 1, sizeof(bool))};
     const struct overrides none = {0};
     struct checked checked = {0};
     check_job_probed(trying->laws, job, &none, c->file, &(struct prober){probe_of, trial},
@@ -131,7 +134,7 @@ static bool outcome_changes(const struct trying *trying, const struct trial *tri
         if (!looked_at(trial->wanted, &result.findings[i]))
             continue;
         changed = at == trial->outcome_count
-            || trial->outcomes[at] != come_out(&result.findings[i]);
+                  || trial->outcomes[at] != come_out(&result.findings[i]);
         at++;
     }
     changed = changed || at != trial->outcome_count;
@@ -330,7 +333,7 @@ static void mutate_figure(struct trying *trying, const struct law *law)
         break;
     }
     now->state = now->noticed == now->tried ? MUTATE_NOTICED
-        : now->noticed > 0                  ? MUTATE_PARTLY
+                 : now->noticed > 0         ? MUTATE_PARTLY
                                             : MUTATE_UNNOTICED;
 }
 

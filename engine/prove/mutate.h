@@ -14,12 +14,12 @@
 #include "law/law.h"
 
 enum mutate_state {
-    MUTATE_NOTICED,     /* every step changes some case's outcome */
-    MUTATE_PARTLY,      /* some do */
-    MUTATE_UNNOTICED,   /* none does */
-    MUTATE_UNASKED,     /* no case asks for the figure at all */
-    MUTATE_NO_RULE,     /* nor does any rule name it */
-    MUTATE_PRINTED,     /* only cautions, quantities or a mend: no outcome hangs on it */
+    MUTATE_NOTICED,   /* every step changes some case's outcome */
+    MUTATE_PARTLY,    /* some do */
+    MUTATE_UNNOTICED, /* none does */
+    MUTATE_UNASKED,   /* no case asks for the figure at all */
+    MUTATE_NO_RULE,   /* nor does any rule name it */
+    MUTATE_PRINTED,   /* only cautions, quantities or a mend: no outcome hangs on it */
     MUTATE_STATE_COUNT
 };
 

@@ -40,8 +40,7 @@ static void note_case(void *data, const char *file, bool held, const char *line)
 static void note_broke(void *data, const struct finding *finding)
 {
     struct proof *proof = data;
-    struct place_proof *place =
-        finding->file == NULL ? NULL : place_of_file(proof, finding->file);
+    struct place_proof *place = finding->file == NULL ? NULL : place_of_file(proof, finding->file);
     struct proof_block *block = place == NULL ? NULL : place->blocks;
     /* Any stretch that could be loaded: the remark names file and line itself. */
     while (block != NULL && block->law == NULL)
@@ -54,8 +53,12 @@ static void run_cases(struct laws *laws, struct proof *proof, const char *topic,
 {
     struct problems problems = {0};
     const struct prober prober = {proof_probe, proof};
-    struct cases_wanted wanted = {.prober = &prober, .topic = topic, .place = id, .note = note_case,
-                                  .broke = note_broke, .data = proof};
+    struct cases_wanted wanted = {.prober = &prober,
+                                  .topic = topic,
+                                  .place = id,
+                                  .note = note_case,
+                                  .broke = note_broke,
+                                  .data = proof};
     if (id != NULL)
         wanted.own_rules = &proof->places->own_rules;
     cases_run(laws, &wanted, &proof->cases, &proof->lines, &problems);

@@ -32,10 +32,10 @@ struct difference {
     const char *name;
     const char *says;      /* a rule's title, a field's question, why a rule was dropped; or NULL */
     struct value from, to; /* figures only; VALUE_NONE: did not exist */
-    enum sense sense;     /* figures only */
+    enum sense sense;      /* figures only */
     const struct figure *was, *is; /* figures only; NULL: did not exist */
-    const struct cite *cite; /* or NULL */
-    const char *caution;   /* or NULL */
+    const struct cite *cite;       /* or NULL */
+    const char *caution;           /* or NULL */
     struct difference *next;
 };
 
@@ -50,26 +50,26 @@ struct remark {
 
 /* An edition of a place, as long as what it follows stays the same. */
 struct proof_block {
-    long from, to;          /* 0: no beginning, no end */
-    const char *follows;    /* title of the parent, or NULL */
-    const char *file;       /* of the place */
+    long from, to;       /* 0: no beginning, no end */
+    const char *follows; /* title of the parent, or NULL */
+    const char *file;    /* of the place */
     const struct block *block;
-    const struct law *law;  /* NULL: could not be loaded */
+    const struct law *law; /* NULL: could not be loaded */
     struct difference *differences;
     struct remark *remarks;
-    bool *asked;            /* one per figure of the law: some run asked for it */
+    bool *asked; /* one per figure of the law: some run asked for it */
     struct proof_block *next;
 };
 
 struct place_proof {
     const char *id, *title;
     bool invented;
-    bool broken;            /* a file of it cannot be loaded */
+    bool broken; /* a file of it cannot be loaded */
     size_t errors, warnings;
     struct strings own_rules;
     struct proof_block *blocks;
     struct tally cases;
-    struct strings lines;   /* what the cases said */
+    struct strings lines; /* what the cases said */
     struct place_proof *next;
 };
 
@@ -89,7 +89,7 @@ struct proof {
                                  follows; then differences only, no cases; or NULL */
     struct place_proof *places;
     struct proof_probe *probes; /* one per law proved */
-    struct tally cases;       /* all that were run */
+    struct tally cases;         /* all that were run */
     struct text lines;
 };
 
@@ -100,8 +100,8 @@ void proof_run(struct laws *laws, const char *name, long date, struct proof *pro
 void proof_free(struct proof *proof);
 
 /* The remark that the rule, or another part of the place's files, broke. */
-void proof_remark_broken(struct proof *proof, struct place_proof *place,
-                         struct proof_block *block, const struct finding *finding);
+void proof_remark_broken(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                         const struct finding *finding);
 
 /* Adds a remark to a block unless the place has made it before. */
 void proof_remark(struct proof *proof, struct place_proof *place, struct proof_block *block,

@@ -60,7 +60,8 @@ static bool is_off(const struct profile *profile, const char *name)
 {
     const struct figure *figure = profile_figure(profile, name);
     const struct figure *lever = figure == NULL || figure->behind == NULL
-        ? NULL : profile_figure(profile, figure->behind);
+                                     ? NULL
+                                     : profile_figure(profile, figure->behind);
     return lever != NULL && !lever->value.yes;
 }
 
@@ -71,13 +72,13 @@ static enum difference_kind edge_kind(const struct figure *from, const struct fi
     if (from->at == to->at) {
         const bool fewer = to->also.kind == VALUE_NONE;
         return from->also.kind == VALUE_NONE ? DIFFERENCE_STRICTER
-            : fewer                          ? DIFFERENCE_LOOSER
-                    : number_kind(to->also_sense, from->also.number, to->also.number);
+               : fewer                       ? DIFFERENCE_LOOSER
+                       : number_kind(to->also_sense, from->also.number, to->also.number);
     }
     const bool limit = to->sense == SENSE_AT_LEAST || to->sense == SENSE_AT_MOST;
     /* Whether exactly the figure is now on the side that passes. */
     const bool counts = to->at == AT_COUNTS
-        || (to->at == AT_AS_SENSE_SAYS && (limit || to->sense == SENSE_FROM));
+                        || (to->at == AT_AS_SENSE_SAYS && (limit || to->sense == SENSE_FROM));
     return counts == limit ? DIFFERENCE_LOOSER : DIFFERENCE_STRICTER;
 }
 
@@ -146,13 +147,18 @@ static void compare_figures(struct proof *proof, struct proof_block *block,
         if (from != NULL && profile_same_demand(from, to))
             continue;
         const enum difference_kind kind = kind_between(parent, from, own, to);
-        add_difference(proof, block, (struct difference){
-            .of = DIFFERENCE_FIGURE,
-            .kind = kind,
-            .name = to->name,
-            .from = kind == DIFFERENCE_ADDED ? (struct value){.kind = VALUE_NONE} : from->value,
-            .to = to->value, .sense = to->sense, .is = to,
-            .was = kind == DIFFERENCE_ADDED ? NULL : from, .cite = &to->cite});
+        add_difference(proof, block,
+                       (struct difference){.of = DIFFERENCE_FIGURE,
+                                           .kind = kind,
+                                           .name = to->name,
+                                           .from = kind == DIFFERENCE_ADDED
+                                                       ? (struct value){.kind = VALUE_NONE}
+                                                       : from->value,
+                                           .to = to->value,
+                                           .sense = to->sense,
+                                           .is = to,
+                                           .was = kind == DIFFERENCE_ADDED ? NULL : from,
+                                           .cite = &to->cite});
     }
 }
 
@@ -163,9 +169,11 @@ static void compare_rules(struct proof *proof, struct proof_block *block, const 
     /* What the parent dropped already is no difference. */
     for (size_t i = 0; i < own->drop_count; i++)
         if (profile_drop(parent->profile, own->drops[i].rule) == NULL)
-            add_difference(proof, block, (struct difference){
-                .of = DIFFERENCE_RULE, .kind = DIFFERENCE_REMOVED, .name = own->drops[i].rule,
-                .says = own->drops[i].reason});
+            add_difference(proof, block,
+                           (struct difference){.of = DIFFERENCE_RULE,
+                                               .kind = DIFFERENCE_REMOVED,
+                                               .name = own->drops[i].rule,
+                                               .says = own->drops[i].reason});
     for (const struct rule *r = block->law->book->rules; r != NULL; r = r->next)
         if (rulebook_rule(parent->book, r->id) == NULL && profile_drop(own, r->id) == NULL)
             add_difference(proof, block,

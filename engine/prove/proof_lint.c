@@ -24,7 +24,7 @@ static void add_remark(struct proof *proof, struct place_proof *place, struct pr
 static bool keeps_dispute(const struct entry *entry, const struct figure *from)
 {
     return (entry->value.kind == VALUE_NONE && entry->disputed == NULL)
-        || same_text(entry->disputed, from->disputed);
+           || same_text(entry->disputed, from->disputed);
 }
 
 /* A value given again that the parent gives already. */
@@ -36,11 +36,11 @@ static void lint_entry(struct proof *proof, struct place_proof *place, struct pr
     if (from == NULL || block->block->borrowed != NULL || block->block->unsure != NULL)
         return;
     const bool same = entry->value.kind == VALUE_NONE
-        || profile_same_value(&from->value, &entry->value);
+                      || profile_same_value(&from->value, &entry->value);
     const bool restates = !same_text(entry->cite, from->cite.section)
-        || (entry->status != STATUS_NONE && entry->status != from->cite.status)
-        || (entry->source != NULL && !same_text(entry->source, from->cite.source))
-        || !keeps_dispute(entry, from);
+                          || (entry->status != STATUS_NONE && entry->status != from->cite.status)
+                          || (entry->source != NULL && !same_text(entry->source, from->cite.source))
+                          || !keeps_dispute(entry, from);
     if (same && !restates)
         add_remark(proof, place, block, entry->file, entry->line, false,
                    arena_format(&proof->arena,
@@ -63,8 +63,8 @@ static void lint_book(struct proof *proof, struct place_proof *place, struct pro
                       const struct profile *parent, const struct entry *entry)
 {
     const struct figure *from = profile_figure(parent, entry->name);
-    if (from == NULL || entry->book != NULL || block->block->edition != NULL
-        || block->block->model || !same_text(entry->cite, from->cite.section)
+    if (from == NULL || entry->book != NULL || block->block->edition != NULL || block->block->model
+        || !same_text(entry->cite, from->cite.section)
         || same_text(block->block->code, from->cite.code))
         return;
     add_remark(proof, place, block, entry->file, entry->line, false,
@@ -129,8 +129,7 @@ static void lint_words(struct proof *proof, struct place_proof *place, struct pr
     const struct figure *from = profile_figure(parent, entry->name);
     const struct value none = {.kind = VALUE_SET};
     const struct value *old = from == NULL || from->value.kind != VALUE_SET ? &none : &from->value;
-    if (entry->value.kind != VALUE_SET
-        || (old->set_count > 0 && !holds_choices(root, old)))
+    if (entry->value.kind != VALUE_SET || (old->set_count > 0 && !holds_choices(root, old)))
         return;
     for (size_t i = 0; i < entry->value.set_count; i++) {
         const char *word = entry->value.set[i];

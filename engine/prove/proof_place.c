@@ -126,7 +126,7 @@ static void find_days(struct proof *proof, struct laws *laws, const struct place
     days_of(proof, place, days, &chain);
     for (size_t i = 0; !proof->arena.failed && i < chain.count && i < PROFILE_LONGEST_CHAIN; i++) {
         place = place_cache_get(&laws->cache, laws->home, chain.items[i], &proof->arena,
-                            &proof->sources, &ignored);
+                                &proof->sources, &ignored);
         if (place != NULL)
             days_of(proof, place, days, &chain);
     }
@@ -137,23 +137,23 @@ static void find_days(struct proof *proof, struct laws *laws, const struct place
 
 /* Base jobs ----------------------------------------------------------------------------- */
 
-void proof_remark_broken(struct proof *proof, struct place_proof *place,
-                         struct proof_block *block, const struct finding *finding)
+void proof_remark_broken(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                         const struct finding *finding)
 {
-    const bool rule = block->law != NULL
-        && rulebook_rule(block->law->book, finding->rule) != NULL;
+    const bool rule = block->law != NULL && rulebook_rule(block->law->book, finding->rule) != NULL;
     /* "The rule itself erred (FILE:LINE): ..."; the place is told already. */
     const char *told = strstr(finding->says, "): ");
-    proof_remark(proof, place, block,
-                 (struct remark){finding->file, finding->line, true,
-                                 arena_format(&proof->arena, "%s\"%s\" erred: %s",
-                                              rule ? "rule " : "", finding->rule,
-                                              told == NULL ? finding->says : told + 3), NULL});
+    proof_remark(
+        proof, place, block,
+        (struct remark){finding->file, finding->line, true,
+                        arena_format(&proof->arena, "%s\"%s\" erred: %s", rule ? "rule " : "",
+                                     finding->rule, told == NULL ? finding->says : told + 3),
+                        NULL});
 }
 
 /* Says what broke; what a base job fails or lacks is no matter here. */
-static void remark_broken(struct proof *proof, struct place_proof *place,
-                          struct proof_block *block, const struct result *result)
+static void remark_broken(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                          const struct result *result)
 {
     for (size_t i = 0; i < result->finding_count; i++)
         if (result->findings[i].outcome == OUTCOME_BROKEN)
@@ -260,9 +260,12 @@ static bool prove_stretch(struct proving *p, const struct block *written, long d
     const bool broken = problems_any(&problems, PROBLEM_RULES) || problems.out_of_memory;
     struct proof_block *block = law == NULL && !broken ? NULL : block_new(p->proof, p->place);
     if (block != NULL) {
-        *block = (struct proof_block){.from = day == FIRST_DAY ? 0 : day, .to = written->to,
-                                      .follows = written->follows, .file = p->written->source->path,
-                                      .block = written, .law = law};
+        *block = (struct proof_block){.from = day == FIRST_DAY ? 0 : day,
+                                      .to = written->to,
+                                      .follows = written->follows,
+                                      .file = p->written->source->path,
+                                      .block = written,
+                                      .law = law};
         if (law == NULL)
             remark_problems(p->proof, p->place, block, &problems);
     }
@@ -312,16 +315,23 @@ static void say_unreached(struct proving *p, const struct block *block, long fro
         return;
     /* Made here, since no stretch of it could be proved. */
     if (at->block == NULL)
-        *at = (struct proof_block){.from = block->from, .to = block->to, .block = block,
-                                   .follows = block->follows, .file = p->written->source->path};
+        *at = (struct proof_block){.from = block->from,
+                                   .to = block->to,
+                                   .block = block,
+                                   .follows = block->follows,
+                                   .file = p->written->source->path};
     const char *first = day_text(proof, from, "the beginning");
     const char *end = day_text(proof, to, "no end");
     const char *says = whole
-        ? arena_format(&proof->arena, "no date can reach this edition, from %s to %s: %s has none "
-                       "then; give dates on which it has, or follow another", first, end,
-                       block->follows)
-        : arena_format(&proof->arena, "a job dated from %s to %s is refused: %s has no edition "
-                       "then; begin or end this one with it", first, end, block->follows);
+                           ? arena_format(
+                               &proof->arena,
+                               "no date can reach this edition, from %s to %s: %s has none "
+                               "then; give dates on which it has, or follow another",
+                               first, end, block->follows)
+                           : arena_format(&proof->arena,
+                                          "a job dated from %s to %s is refused: %s has no edition "
+                                          "then; begin or end this one with it",
+                                          first, end, block->follows);
     proof_remark(proof, p->place, at,
                  (struct remark){p->written->source->path, block->line, whole, says, NULL});
 }
@@ -374,8 +384,7 @@ static void say_gap(struct proving *p, const struct block *before)
                                     "no edition covers %s up to %s: a job dated then is refused; "
                                     "leave `to` out of the edition before, or begin this one at %s",
                                     from, to, from);
-    proof_remark(p->proof, p->place, at,
-                 (struct remark){at->file, after->line, false, says, NULL});
+    proof_remark(p->proof, p->place, at, (struct remark){at->file, after->line, false, says, NULL});
 }
 
 /* "jurisdictions/example/tamarack.rules.lua" of the place's own file. */
@@ -400,7 +409,7 @@ void proof_place(struct laws *laws, struct proof *proof, const char *id, long da
         return;
     p.place->id = p.place->title = id;
     p.written = place_cache_get(&laws->cache, laws->home, id, &proof->arena, &proof->sources,
-                            &problems);
+                                &problems);
     if (p.written == NULL) {
         struct proof_block *block = block_new(proof, p.place);
         if (block != NULL)

@@ -65,8 +65,8 @@ static void add_what(struct text *out, const struct card_thing *thing, const str
 static void add_hit(struct text *out, const struct card_row *row)
 {
     struct text hit = card_row_hit(row);
-    text_add(out, hit.length > 0 ? "<td role=\"cell\" data-label=\"To hit:\">"
-                                 : "<td role=\"cell\">");
+    text_add(out,
+             hit.length > 0 ? "<td role=\"cell\" data-label=\"To hit:\">" : "<td role=\"cell\">");
     add_span(out, "hit", &hit);
     text_add(out, "</td>");
 }
@@ -117,9 +117,8 @@ static void add_boxes(struct text *out, const struct card_row *row)
 static void add_room(struct text *out, const struct card_row *row)
 {
     struct text found = card_row_measured(row);
-    text_add(out, card_room_names(row) && row->count > 2
-                      ? "<td role=\"cell\" class=\"room wide\">"
-                      : "<td role=\"cell\" class=\"room\">");
+    text_add(out, card_room_names(row) && row->count > 2 ? "<td role=\"cell\" class=\"room wide\">"
+                                                         : "<td role=\"cell\" class=\"room\">");
     if (!card_room_names(row)) /* lines for several places need all of it */
         add_plan(out, row);
     if (row->room == ROOM_FOUND) {
@@ -146,8 +145,8 @@ static void add_row(const struct sheet *sheet, const struct card_thing *thing,
                     const struct card_row *row)
 {
     start_row(sheet->out, row->again ? row->room == ROOM_NONE ? " again roomless" : " again"
-                          : row->room == ROOM_NONE            ? " roomless"
-                                                              : "");
+                          : row->room == ROOM_NONE ? " roomless"
+                                                   : "");
     add_what(sheet->out, thing, row, !card_room_names(row));
     add_hit(sheet->out, row);
     add_room(sheet->out, row);
@@ -170,7 +169,7 @@ static bool is_bare(const struct card *card, const struct card_thing *thing)
     const struct card_row row = card_first_row(card, thing);
     struct text hit = card_row_hit(&row), plan = card_row_plan(&row);
     const bool bare = hit.length == 0 && plan.length == 0
-        && card_row_after(card, thing, &row).items == NULL;
+                      && card_row_after(card, thing, &row).items == NULL;
     text_free(&hit);
     text_free(&plan);
     return bare;
@@ -211,8 +210,8 @@ static enum shape shape_of(const struct card *card, const struct card_thing *thi
     text_free(&hit);
     text_free(&plan);
     return one && what + rest <= HALF_WIDTH && (rest == 0 || is_full(card)) ? HALF
-        : one && rest > 0 && what <= WHAT_WIDTH && rest <= HIT_WIDTH ? COLUMNS
-                                                                      : FLOWING;
+           : one && rest > 0 && what <= WHAT_WIDTH && rest <= HIT_WIDTH     ? COLUMNS
+                                                                            : FLOWING;
 }
 
 /* All of it in one row: "Panel thickness: main deck 15/32 in or more; porch ...". */
@@ -255,8 +254,9 @@ static void end_section(struct sheet *sheet)
 static void start_section(struct sheet *sheet, const struct card_section *section)
 {
     end_section(sheet);
-    text_addf(sheet->out, "<tbody role=\"rowgroup\"%s>\n<tr role=\"row\" class=\"head\">"
-                          "<th scope=\"rowgroup\" role=\"rowheader\" colspan=\"4\">",
+    text_addf(sheet->out,
+              "<tbody role=\"rowgroup\"%s>\n<tr role=\"row\" class=\"head\">"
+              "<th scope=\"rowgroup\" role=\"rowheader\" colspan=\"4\">",
               section->kind == CARD_WRONG ? " class=\"wrong\"" : "");
     html_text(sheet->out, section->title);
     text_add(sheet->out, "</th></tr>\n");
@@ -277,7 +277,7 @@ static void add_thing(struct sheet *sheet, const struct card_thing *thing, bool 
         return;
     }
     const bool next_too = card_next(sheet->card, &after) && after.section == thing->section
-        && is_short(sheet->card, &after) && shape_of(sheet->card, &after) == HALF;
+                          && is_short(sheet->card, &after) && shape_of(sheet->card, &after) == HALF;
     const bool half = shape_of(sheet->card, thing) == HALF && (!*left || next_too);
     add_short(sheet, thing, !half);
     *left = !half || !*left;
@@ -287,11 +287,12 @@ static void add_thing(struct sheet *sheet, const struct card_thing *thing, bool 
  * roles. */
 static void start_table(struct text *out, const char *caption)
 {
-    text_addf(out, "<table class=\"look stack\" role=\"table\">\n<caption>%s</caption>\n"
-                   "<colgroup><col><col><col><col></colgroup>\n"
-                   "<thead role=\"rowgroup\"><tr role=\"row\">" HTML_COLUMN
-                   "<span class=\"unseen\">Tick</span></th>" HTML_COLUMN "Looked at</th>"
-                   HTML_COLUMN "To hit</th>" HTML_COLUMN "Planned, measured</th></tr></thead>\n",
+    text_addf(out,
+              "<table class=\"look stack\" role=\"table\">\n<caption>%s</caption>\n"
+              "<colgroup><col><col><col><col></colgroup>\n"
+              "<thead role=\"rowgroup\"><tr role=\"row\">" HTML_COLUMN
+              "<span class=\"unseen\">Tick</span></th>" HTML_COLUMN "Looked at</th>" HTML_COLUMN
+              "To hit</th>" HTML_COLUMN "Planned, measured</th></tr></thead>\n",
               caption);
 }
 
@@ -300,7 +301,10 @@ static void start_table(struct text *out, const char *caption)
 /* About how high things stand on paper, in points, with words as long as these. */
 enum {
     FRONT_HIGH = 615, /* what head, notes and names leave of the front */
-    HEAD_HIGH = 16, ROW_HIGH = 15, LINE_HIGH = 13, QUESTION_HIGH = 26,
+    HEAD_HIGH = 16,
+    ROW_HIGH = 15,
+    LINE_HIGH = 13,
+    QUESTION_HIGH = 26,
     ROOMY_PERCENT = 175, /* of that, when set larger */
 };
 
@@ -310,7 +314,7 @@ static size_t row_height(const struct card *card, const struct card_thing *thing
 {
     struct text places = card_row_places(row);
     const size_t what = strlen(card_title_of(row->items->now))
-        + (card_room_names(row) ? 0 : places.length);
+                        + (card_room_names(row) ? 0 : places.length);
     text_free(&places);
     size_t height = ROW_HIGH;
     if (is_short(card, thing))
@@ -444,8 +448,10 @@ static void add_front(const struct card *card, struct text *out)
     /* The front is what is taken up the roof; all else is the back. */
     text_add(out, "<section class=\"front\" aria-labelledby=\"look\">\n"
                   "<h2 id=\"look\">What will be looked at</h2>\n");
-    add_table(card, false, "In the order of a walk over the job. What is on the roof counts, "
-                           "not the plan.", out);
+    add_table(card, false,
+              "In the order of a walk over the job. What is on the roof counts, "
+              "not the plan.",
+              out);
     add_department(asked, out);
     if (card_asks_in_front(card))
         add_questions(card, out);

@@ -119,13 +119,14 @@ static void gather_question(struct asking *asking, const struct card_section *se
 }
 
 void card_questions(const struct card *card,
-                    void (*visit)(void *data, size_t number, const char *says,
-                                  const char *waiting), void *data)
+                    void (*visit)(void *data, size_t number, const char *says, const char *waiting),
+                    void *data)
 {
     const size_t most = card_asks_in_front(card) ? WAITING_MOST : WAITING_MOST_OF_MANY;
     for (size_t number = 1; number <= card->question_count; number++) {
         struct asking asking = {.of = {TEXT_EMPTY, NULL, 0, CARD_PLACES_MOST},
-                                .waiting = {TEXT_EMPTY, NULL, 0, most}, .words = ""};
+                                .waiting = {TEXT_EMPTY, NULL, 0, most},
+                                .words = ""};
         for (size_t s = 0; s < card->section_count; s++)
             gather_question(&asking, &card->sections[s], number);
         struct text says = TEXT_EMPTY;
@@ -150,8 +151,7 @@ static bool same_words(struct text a, struct text b)
 }
 
 /* What is only looked at is ticked; for several places, place by place. */
-static enum card_room room_of(const struct card *card, const struct card_item *item,
-                              size_t count)
+static enum card_room room_of(const struct card *card, const struct card_item *item, size_t count)
 {
     const bool number = item->demanded && item->required.kind == VALUE_NUMBER;
     if (item->measured)
@@ -166,8 +166,8 @@ static enum card_room room_of(const struct card *card, const struct card_item *i
 
 static struct card_row row_of(const struct card *card, const struct card_item *item, size_t count)
 {
-    struct card_row row = {.items = item, .count = count, .wrong = item->wrong,
-                           .room = room_of(card, item, count)};
+    struct card_row row = {
+        .items = item, .count = count, .wrong = item->wrong, .room = room_of(card, item, count)};
     row.short_one = row.room == ROOM_NONE && row.wrong == NULL;
     return row;
 }
@@ -177,7 +177,7 @@ static bool same_fault(const struct card_row *a, const struct card_row *b)
     if (a->wrong == NULL || b->wrong == NULL)
         return a->wrong == b->wrong;
     return a->wrong->outcome == b->wrong->outcome
-        && same_words(card_row_fault(a), card_row_fault(b));
+           && same_words(card_row_fault(a), card_row_fault(b));
 }
 
 /* Two places share a row when everything said of them reads the same. */
@@ -186,9 +186,9 @@ static bool belong_together(const struct card *card, const struct card_item *a,
 {
     const struct card_row left = row_of(card, a, 1), right = row_of(card, b, 1);
     return same_rule(a, b) && a->to_measure == b->to_measure && a->measured == b->measured
-        && a->question == b->question && same_fault(&left, &right)
-        && same_words(card_row_measured(&left), card_row_measured(&right))
-        && same_words(card_row_hit(&left), card_row_hit(&right));
+           && a->question == b->question && same_fault(&left, &right)
+           && same_words(card_row_measured(&left), card_row_measured(&right))
+           && same_words(card_row_hit(&left), card_row_hit(&right));
 }
 
 /* Do the places have to be named? All of those that the rule could speak of go
@@ -203,15 +203,15 @@ static void set_told(const struct card *card, struct card_row *row)
         if (strcmp(card->now.findings[i].rule, rule) == 0) {
             all++;
             meant += card->now.findings[i].outcome != OUTCOME_NOT_APPLICABLE
-                || card->plan.findings[i].outcome != OUTCOME_NOT_APPLICABLE;
+                     || card->plan.findings[i].outcome != OUTCOME_NOT_APPLICABLE;
         }
     const struct card_section *first = card->sections;
     for (size_t i = 0; first->kind == CARD_WRONG && row->wrong == NULL && i < first->count; i++)
         wrong += strcmp(first->items[i].now->rule, rule) == 0;
-    row->told = row->count == all                                  ? PLACES_UNSAID
-        : row->count > 1 && wrong > 0 && row->count + wrong == meant ? PLACES_OTHER
-        : row->count > CARD_PLACES_MOST - 1 && row->count == meant   ? PLACES_ALL
-                                                                     : PLACES_NAMED;
+    row->told = row->count == all                                            ? PLACES_UNSAID
+                : row->count > 1 && wrong > 0 && row->count + wrong == meant ? PLACES_OTHER
+                : row->count > CARD_PLACES_MOST - 1 && row->count == meant   ? PLACES_ALL
+                                                                             : PLACES_NAMED;
 }
 
 /* The row from item number `start` of the thing on. */
@@ -270,7 +270,7 @@ struct text card_row_places(const struct card_row *row)
 bool card_room_names(const struct card_row *row)
 {
     return (row->room == ROOM_WRITE || row->room == ROOM_BOXES) && row->count > 1
-        && row->count <= CARD_PLACES_MOST;
+           && row->count <= CARD_PLACES_MOST;
 }
 
 /* Inches as a tape can be held against them. */
@@ -327,7 +327,7 @@ static bool title_says(const struct card_item *item)
 static void add_goal(struct text *out, const struct card_item *item)
 {
     const bool bound = item->required.kind == VALUE_NUMBER
-        && (item->sense == SENSE_AT_LEAST || item->sense == SENSE_AT_MOST);
+                       && (item->sense == SENSE_AT_LEAST || item->sense == SENSE_AT_MOST);
     if (bound && item->also.kind == VALUE_NUMBER)
         add_between(out, item);
     else if (bound)
@@ -388,13 +388,13 @@ static bool goes_without_saying(const struct card_item *item)
         return false;
     const bool one = required->kind == VALUE_SET && required->set_count == 1;
     const char *word = one ? required->set[0] : required->text;
-    return found->kind == VALUE_NUMBER ? required->kind == VALUE_NUMBER
-                                             && number_equals(found->number, required->number,
-                                                              found->unit)
-         : found->kind == VALUE_TEXT   ? story_same_text(found->text, word)
-         : found->kind == VALUE_SET    ? one && found->set_count == 1
-                                             && story_same_text(found->set[0], word)
-                                       : false;
+    return found->kind == VALUE_NUMBER
+               ? required->kind == VALUE_NUMBER
+                     && number_equals(found->number, required->number, found->unit)
+           : found->kind == VALUE_TEXT ? story_same_text(found->text, word)
+           : found->kind == VALUE_SET
+               ? one && found->set_count == 1 && story_same_text(found->set[0], word)
+               : false;
 }
 
 /* A plan is worth saying when it is met and not just what is demanded. */
@@ -456,7 +456,7 @@ enum { CITES_MOST = 4 };
 static bool same_cite(const struct cite *a, const struct cite *b)
 {
     return story_same_text(a->code, b->code) && story_same_text(a->section, b->section)
-        && a->status == b->status;
+           && a->status == b->status;
 }
 
 struct cites {
@@ -475,7 +475,7 @@ static void take_cite(struct cites *cites, const struct cite *cite)
         cites->told[cites->shown++] = cite;
     else
         cites->recalled = cites->recalled || cite->status == STATUS_NONE
-            || cite->status == STATUS_MEMORY;
+                          || cite->status == STATUS_MEMORY;
     cites->count++;
 }
 
@@ -494,8 +494,7 @@ static struct cites cites_of(const struct card_thing *thing)
     struct cites cites = {.count = 0};
     const struct card_item *items = &thing->section->items[thing->start];
     for (size_t i = 0; i < thing->count; i++) {
-        const struct finding cited = {.cites = items[i].cites,
-                                      .cite_count = items[i].cite_count};
+        const struct finding cited = {.cites = items[i].cites, .cite_count = items[i].cite_count};
         for (size_t c = 0; c < cited.cite_count; c++)
             if ((i == 0 || !cites_alike(&items[i], &items[i - 1]))
                 && !story_cited_before(&cited, c, false))
@@ -516,7 +515,7 @@ static const char *short_code(const struct result *result, const struct cite *ci
     if (cite->section == NULL || cite->section[0] == '\0')
         return cite->code;
     return story_same_text(cite->code, result->edition)    ? NULL
-        : story_same_text(cite->code, result->own_code) ? "local"
+           : story_same_text(cite->code, result->own_code) ? "local"
                                                            : cite->code;
 }
 
@@ -524,7 +523,7 @@ static const char *short_code(const struct result *result, const struct cite *ci
 static bool is_said_above(const struct result *result, const struct cite *cite)
 {
     return result->invented && story_same_text(cite->code, result->own_code)
-        && cite->status == STATUS_INVENTED;
+           && cite->status == STATUS_INVENTED;
 }
 
 /* "R301.2, Table R602.3(1) (memory)", for all told like the one at start;
@@ -716,7 +715,8 @@ static size_t count_to_ask(const struct card *card, const char *topic, size_t le
     for (const struct card_item *item = next_to_ask(card, NULL); item != NULL;
          item = next_to_ask(card, item))
         count += length == 0
-            || (strncmp(item->now->rule, topic, length) == 0 && item->now->rule[length] == '.');
+                 || (strncmp(item->now->rule, topic, length) == 0
+                     && item->now->rule[length] == '.');
     return count;
 }
 
@@ -766,8 +766,7 @@ struct text card_to_ask(const struct card *card, bool in_front)
     struct text asked = TEXT_EMPTY;
     if (in_front && all_to_ask(card) > FRONT_ASKED_MOST) {
         add_topics(card, &asked);
-        text_add(&asked, card_to_ask_in_back(card) ? ": see the back"
-                                                   : ": the report names them");
+        text_add(&asked, card_to_ask_in_back(card) ? ": see the back" : ": the report names them");
         return asked;
     }
     for (const struct card_item *item = next_to_ask(card, NULL); item != NULL;

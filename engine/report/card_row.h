@@ -37,9 +37,9 @@ struct card_row {
     size_t count;
     const struct finding *wrong; /* that which is not met, or NULL */
     enum card_room room;
-    bool short_one;  /* no room and nothing wrong */
+    bool short_one; /* no room and nothing wrong */
     enum card_places told;
-    bool again;      /* not the first of its thing */
+    bool again; /* not the first of its thing */
 };
 
 /* The first row of a thing, and the one after another: one without items when
@@ -110,8 +110,8 @@ bool card_asks_in_front(const struct card *card);
  * the first that have no figure before it is answered: "Width of the caps; 2 more",
  * how many there are ("3 rules") where there are many questions, or "". */
 void card_questions(const struct card *card,
-                    void (*visit)(void *data, size_t number, const char *says,
-                                  const char *waiting), void *data);
+                    void (*visit)(void *data, size_t number, const char *says, const char *waiting),
+                    void *data);
 
 /* "Card for the deck inspection". */
 const char *card_title(enum stage stage);

@@ -131,8 +131,9 @@ static void add_room(struct text *out, const struct card_row *row)
     const bool write = row->room == ROOM_WRITE && row->count > 1;
     if (write && row->count > CARD_PLACES_MOST)
         text_addf(&room, "each of %zu %s", row->count, LINE);
-    for (size_t i = 0; (write || row->room == ROOM_BOXES) && row->count <= CARD_PLACES_MOST
-                       && i < row->count; i++)
+    for (size_t i = 0;
+         (write || row->room == ROOM_BOXES) && row->count <= CARD_PLACES_MOST && i < row->count;
+         i++)
         text_addf(&room, write ? "%s%s _______" : "%s[ ] %s", i > 0 ? " " : "",
                   row->items[i].now->where == NULL ? "" : row->items[i].now->where);
     if (room.length == 0 && !room.failed)
@@ -155,8 +156,8 @@ static void add_bad(struct text *out, const struct card_row *row)
 
 static void add_cell_row(struct text *out, const struct card_row *row)
 {
-    struct cell cells[] = {{title_of(row), NULL, WHAT}, {card_row_hit(row), NULL, HIT},
-                           {room_of(row), NULL, ROOM}};
+    struct cell cells[] = {
+        {title_of(row), NULL, WHAT}, {card_row_hit(row), NULL, HIT}, {room_of(row), NULL, ROOM}};
     if (cells[2].words.length == 0) /* the figure may take the room that nothing needs */
         cells[1].width = HIT + 1 + ROOM;
     add_cells(out, cells, cells[2].words.length == 0 ? 2 : 3);
@@ -183,8 +184,8 @@ static bool fits_columns(const struct card_row *row)
     struct text title = title_of(row), hit = card_row_hit(row), room = room_of(row);
     const size_t hit_most = room.length == 0 ? HIT + 1 + ROOM : HIT;
     const bool fits = utf8_columns(text_string(&title)) <= WHAT
-        && utf8_columns(text_string(&hit)) <= hit_most
-        && utf8_columns(text_string(&room)) <= ROOM;
+                      && utf8_columns(text_string(&hit)) <= hit_most
+                      && utf8_columns(text_string(&room)) <= ROOM;
     text_free(&title);
     text_free(&hit);
     text_free(&room);

@@ -76,8 +76,8 @@ static bool reads_alike(struct changes *c, const struct finding *before,
     const struct told was = {&before, 1}, now = {&after, 1};
     struct text one = telling_compared(c->before, &was), other = telling_compared(c->after, &now);
     const bool same = story_same_text(text_string(&one), text_string(&other))
-        && story_same_text(before->title, after->title)
-        && story_same_text(before->mend, after->mend);
+                      && story_same_text(before->title, after->title)
+                      && story_same_text(before->mend, after->mend);
     c->arena.failed = c->arena.failed || one.failed || other.failed;
     text_free(&one);
     text_free(&other);
@@ -94,8 +94,7 @@ static bool is_news(struct changes *c, const struct change *change)
              && (change->now == PART_MET || change->now == PART_NONE));
 }
 
-static void add_change(struct changes *c, const struct finding *before,
-                       const struct finding *after)
+static void add_change(struct changes *c, const struct finding *before, const struct finding *after)
 {
     const struct change change = {before, after, part_of(before), part_of(after), false};
     if (is_news(c, &change))
@@ -123,10 +122,9 @@ static void find_changes(struct changes *c)
 static const char *word_of(enum part part)
 {
     static const char *const WORDS[PART_COUNT] = {
-        [PART_BROKEN] = "BROKEN",          [PART_FIX] = "FIX",       [PART_LOOK] = "LOOK",
-        [PART_ASKED] = "ANSWER",           [PART_UNTOLD] = "ANSWER",
-        [PART_UNKNOWN] = "NOT KNOWN HERE", [PART_LATER] = "LATER",   [PART_MET] = "MET",
-        [PART_NONE] = "GONE",
+        [PART_BROKEN] = "BROKEN", [PART_FIX] = "FIX",       [PART_LOOK] = "LOOK",
+        [PART_ASKED] = "ANSWER",  [PART_UNTOLD] = "ANSWER", [PART_UNKNOWN] = "NOT KNOWN HERE",
+        [PART_LATER] = "LATER",   [PART_MET] = "MET",       [PART_NONE] = "GONE",
     };
     return WORDS[part];
 }
@@ -140,7 +138,7 @@ static const struct finding *any_of(const struct change *change)
 static bool is_told_with(const struct change *a, const struct change *b)
 {
     return a->was == b->was && a->now == b->now && (a->before == NULL) == (b->before == NULL)
-        && digest_is_told_with(any_of(a), any_of(b));
+           && digest_is_told_with(any_of(a), any_of(b));
 }
 
 /* This change with all that are told with it. */
@@ -170,8 +168,9 @@ static void add_line(struct changes *c, size_t hang, struct text phrase)
 static void add_title(struct changes *c, const struct change *change, const struct told *told)
 {
     struct text title = telling_title(told);
-    const char *colour = is_urgent(change->now) ? "\033[1;31m"
-        : change->now == PART_MET               ? "\033[1;32m" : "\033[1m";
+    const char *colour = is_urgent(change->now)    ? "\033[1;31m"
+                         : change->now == PART_MET ? "\033[1;32m"
+                                                   : "\033[1m";
     text_addf(&title, " [%s]", told->findings[0]->rule);
     text_addf(c->out, "%s%s%s", c->colour ? colour : "", word_of(change->now),
               c->colour ? "\033[0m" : "");
@@ -256,9 +255,9 @@ static void add_counts(struct changes *c)
 bool report_is_comparable(const struct result *before, const struct result *after)
 {
     return story_same_text(before->jurisdiction, after->jurisdiction)
-        && story_same_text(before->edition, after->edition)
-        && story_same_text(before->date, after->date) && before->only_stage == after->only_stage
-        && before->reached == after->reached;
+           && story_same_text(before->edition, after->edition)
+           && story_same_text(before->date, after->date) && before->only_stage == after->only_stage
+           && before->reached == after->reached;
 }
 
 void report_changes_text(const struct result *before, const struct result *after, bool colour,

@@ -18,7 +18,8 @@ static bool add_summary(cJSON *object, const struct result *result)
     bool added = summary != NULL;
     for (int i = 0; added && i < OUTCOME_COUNT; i++)
         added = cJSON_AddNumberToObject(summary, outcome_word((enum outcome)i),
-                                        (double)result->counts[i]) != NULL;
+                                        (double)result->counts[i])
+                != NULL;
     return added;
 }
 
@@ -30,9 +31,10 @@ static bool add_sides(cJSON *root, const struct comparison *c)
         const struct result *result = &c->sides[i].checked.result;
         cJSON *side = add_object(array);
         added = side != NULL && json_add_text(side, "file", c->sides[i].file)
-            && json_add_text(side, "job", result->job) && json_add_text(side, "date", result->date)
-            && json_add_jurisdiction(side, result)
-            && json_add_text(side, "fingerprint", result->fingerprint) && add_summary(side, result);
+                && json_add_text(side, "job", result->job)
+                && json_add_text(side, "date", result->date) && json_add_jurisdiction(side, result)
+                && json_add_text(side, "fingerprint", result->fingerprint)
+                && add_summary(side, result);
     }
     return added;
 }
@@ -61,11 +63,11 @@ static bool add_finding(cJSON *array, const struct finding *finding)
     cJSON *object = add_object(array);
     const bool compared = finding != NULL && finding->compared;
     return object != NULL
-        && json_add_text(object, "sense", compared ? sense_word(finding->sense) : NULL)
-        && json_add_value(object, "required", compared ? &finding->required : &none)
-        && json_add_text(object, "unit", compared ? finding->required.unit : NULL)
-        && json_add_value(object, "found", compared ? &finding->found : &none)
-        && json_add_text(object, "says", finding == NULL ? NULL : finding->says);
+           && json_add_text(object, "sense", compared ? sense_word(finding->sense) : NULL)
+           && json_add_value(object, "required", compared ? &finding->required : &none)
+           && json_add_text(object, "unit", compared ? finding->required.unit : NULL)
+           && json_add_value(object, "found", compared ? &finding->found : &none)
+           && json_add_text(object, "says", finding == NULL ? NULL : finding->says);
 }
 
 static bool add_figure_side(cJSON *array, const struct figure *figure)
@@ -73,15 +75,14 @@ static bool add_figure_side(cJSON *array, const struct figure *figure)
     if (figure == NULL)
         return cJSON_AddItemToArray(array, cJSON_CreateNull());
     cJSON *object = add_object(array);
-    return object != NULL
-        && json_add_value(object, "value", &figure->value)
-        && json_add_text(object, "unit", figure->value.unit)
-        && json_add_text(object, "code", figure->cite.code)
-        && json_add_text(object, "section", figure->cite.section)
-        && json_add_text(object, "status", status_word(figure->cite.status))
-        && json_add_text(object, "source", figure->cite.source)
-        && json_add_text(object, "disputed", figure->disputed)
-        && json_add_amended(object, figure->moved ? &figure->amended : NULL);
+    return object != NULL && json_add_value(object, "value", &figure->value)
+           && json_add_text(object, "unit", figure->value.unit)
+           && json_add_text(object, "code", figure->cite.code)
+           && json_add_text(object, "section", figure->cite.section)
+           && json_add_text(object, "status", status_word(figure->cite.status))
+           && json_add_text(object, "source", figure->cite.source)
+           && json_add_text(object, "disputed", figure->disputed)
+           && json_add_amended(object, figure->moved ? &figure->amended : NULL);
 }
 
 static bool add_figures(cJSON *object, const struct change *change)
@@ -91,9 +92,9 @@ static bool add_figures(cJSON *object, const struct change *change)
     for (size_t i = 0; added && i < change->figure_count; i++) {
         cJSON *figure = add_object(array), *values = NULL;
         added = figure != NULL && json_add_text(figure, "figure", change->figures[i].name)
-            && (values = cJSON_AddArrayToObject(figure, "values")) != NULL
-            && add_figure_side(values, change->figures[i].values[0])
-            && add_figure_side(values, change->figures[i].values[1]);
+                && (values = cJSON_AddArrayToObject(figure, "values")) != NULL
+                && add_figure_side(values, change->figures[i].values[0])
+                && add_figure_side(values, change->figures[i].values[1]);
     }
     return added;
 }
@@ -105,7 +106,7 @@ static bool add_facts(cJSON *object, const struct change *change)
     for (size_t i = 0; added && i < change->fact_count; i++) {
         cJSON *fact = add_object(array);
         added = fact != NULL && json_add_text(fact, "fact", change->facts[i].path)
-            && json_add_texts(fact, "values", change->facts[i].values, 2);
+                && json_add_texts(fact, "values", change->facts[i].values, 2);
     }
     return added;
 }
@@ -115,16 +116,14 @@ static bool add_change(cJSON *array, const struct change *change)
     const struct finding *any = change->findings[0] != NULL ? change->findings[0]
                                                             : change->findings[1];
     cJSON *object = add_object(array), *findings = NULL;
-    return object != NULL
-        && json_add_text(object, "rule", any->rule)
-        && json_add_text(object, "where", any->where)
-        && json_add_text(object, "stage", stage_word(any->stage))
-        && add_outcomes(object, change->findings, 2)
-        && (findings = cJSON_AddArrayToObject(object, "findings")) != NULL
-        && add_finding(findings, change->findings[0])
-        && add_finding(findings, change->findings[1])
-        && add_figures(object, change)
-        && add_facts(object, change);
+    return object != NULL && json_add_text(object, "rule", any->rule)
+           && json_add_text(object, "where", any->where)
+           && json_add_text(object, "stage", stage_word(any->stage))
+           && add_outcomes(object, change->findings, 2)
+           && (findings = cJSON_AddArrayToObject(object, "findings")) != NULL
+           && add_finding(findings, change->findings[0])
+           && add_finding(findings, change->findings[1]) && add_figures(object, change)
+           && add_facts(object, change);
 }
 
 static bool add_changes(cJSON *root, const struct comparison *c)
@@ -146,8 +145,8 @@ static bool add_rows(cJSON *root, const struct comparison *c)
             continue;
         cJSON *row = add_object(array);
         added = row != NULL && json_add_text(row, "rule", c->rows[i].rule)
-            && json_add_text(row, "where", c->rows[i].where)
-            && add_outcomes(row, c->rows[i].findings, c->side_count);
+                && json_add_text(row, "where", c->rows[i].where)
+                && add_outcomes(row, c->rows[i].findings, c->side_count);
     }
     return added;
 }
@@ -155,8 +154,8 @@ static bool add_rows(cJSON *root, const struct comparison *c)
 void report_compare_json(const struct comparison *c, bool pretty, struct text *out)
 {
     cJSON *root = cJSON_CreateObject();
-    const bool complete = root != NULL && json_add_text(root, "eavemark", EAVEMARK_VERSION)
-        && add_sides(root, c)
+    const bool complete =
+        root != NULL && json_add_text(root, "eavemark", EAVEMARK_VERSION) && add_sides(root, c)
         && cJSON_AddNumberToObject(root, "differ", (double)c->differing) != NULL
         && cJSON_AddNumberToObject(root, "same", (double)(c->row_count - c->differing)) != NULL
         && cJSON_AddNumberToObject(root, "same_otherwise", (double)c->otherwise) != NULL

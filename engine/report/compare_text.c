@@ -174,9 +174,11 @@ static void add_facts(const struct change *change, struct text *out)
 static void add_lone(const struct change *change, struct text *out)
 {
     const bool left = change->findings[0] != NULL;
-    page_labelled(out, "moved by", change->no_such_rule
-                  ? (left ? "the rule is only in the law of A" : "the rule is only in the law of B")
-                  : (left ? "only the job of A has this" : "only the job of B has this"));
+    page_labelled(
+        out, "moved by",
+        change->no_such_rule
+            ? (left ? "the rule is only in the law of A" : "the rule is only in the law of B")
+            : (left ? "only the job of A has this" : "only the job of B has this"));
 }
 
 /* Why it changed: the figures and facts it rests on that are not the same. */
@@ -189,8 +191,9 @@ static void add_cause(const struct change *change, struct text *out)
     add_figures(change, out);
     add_facts(change, out);
     if (change->figure_count == 0 && change->fact_count == 0)
-        page_labelled(out, "moved by", "no figure and no fact that was read: the rules or the "
-                                       "stage of the work differ");
+        page_labelled(out, "moved by",
+                      "no figure and no fact that was read: the rules or the "
+                      "stage of the work differ");
 }
 
 static void add_changes(const struct comparison *c, struct text *out)
@@ -247,8 +250,9 @@ static size_t add_matrix_row(struct matrix *m, const struct comparison *c, size_
     }
     m->names[m->rows] = name == NULL ? "" : name;
     for (size_t i = 0; i < c->side_count; i++)
-        m->cells[m->rows * c->side_count + i] =
-            row->findings[i] == NULL ? NULL : page_outcome(row->findings[i]->outcome);
+        m->cells[m->rows * c->side_count + i] = row->findings[i] == NULL
+                                                    ? NULL
+                                                    : page_outcome(row->findings[i]->outcome);
     m->rows++;
     return count;
 }
@@ -275,8 +279,8 @@ static void add_matrix(const struct comparison *c, struct text *out)
 /* A line a side; broken ones only where there are any. */
 static void add_counts(const struct comparison *c, struct text *out)
 {
-    static const enum outcome ORDER[] = {OUTCOME_BROKEN, OUTCOME_FAIL, OUTCOME_OPEN, OUTCOME_WARN,
-                                         OUTCOME_PASS, OUTCOME_NOT_APPLICABLE};
+    static const enum outcome ORDER[] = {OUTCOME_BROKEN, OUTCOME_FAIL, OUTCOME_OPEN,
+                                         OUTCOME_WARN,   OUTCOME_PASS, OUTCOME_NOT_APPLICABLE};
     text_add(out, "\n");
     for (size_t i = 0; i < c->side_count; i++) {
         struct text line = TEXT_EMPTY;

@@ -29,8 +29,7 @@ static size_t add_cut(struct text *out, const struct text *phrase, size_t column
 }
 
 /* One line: figure, what it says, where, and how it is known. What it says gives way. */
-static void add_line(struct text *out, const struct result *result,
-                     const struct doubtful *doubtful)
+static void add_line(struct text *out, const struct result *result, const struct doubtful *doubtful)
 {
     const struct maker *maker = doubtful->maker;
     struct text name = TEXT_EMPTY, source = TEXT_EMPTY;
@@ -63,8 +62,7 @@ void confirm_text(struct text *out, const struct result *result, const struct di
         add_line(out, result, &digest->confirm[i]);
 }
 
-static void add_row(struct text *out, const struct result *result,
-                    const struct doubtful *doubtful)
+static void add_row(struct text *out, const struct result *result, const struct doubtful *doubtful)
 {
     struct text demand = telling_demand(doubtful);
     struct text section = telling_section(result, doubtful->maker->cite);
@@ -82,7 +80,8 @@ static void add_row(struct text *out, const struct result *result,
 void confirm_html(struct text *out, const struct result *result, const struct digest *digest,
                   size_t most)
 {
-    text_add(out, "<table class=\"figures stack\" role=\"table\">\n"
+    text_add(out,
+             "<table class=\"figures stack\" role=\"table\">\n"
              "<caption class=\"unseen\">Figures to confirm</caption>\n"
              "<colgroup><col><col><col><col></colgroup>\n"
              "<thead role=\"rowgroup\"><tr role=\"row\">" HTML_COLUMN "Figure</th>" HTML_COLUMN

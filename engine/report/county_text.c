@@ -85,7 +85,8 @@ static void add_figures(struct text *out, const struct county_start *start)
         text_addf(out,
                   "    -- The same value under the county's own section (in place of the line\n"
                   "    -- above): leave the value out.\n"
-                       "    -- [\"%s\"] = { cite = \"1.02.030\" },\n", start->number->name);
+                  "    -- [\"%s\"] = { cite = \"1.02.030\" },\n",
+                  start->number->name);
     text_add(out, "  },\n");
 }
 
@@ -115,18 +116,22 @@ void county_text_profile(const struct county_start *start, struct text *out)
                   "  -- invented = true, -- not a real place\n");
     add_figures(out, start);
     add_drop(out, start);
-    text_addf(out, "  -- More figures in a file of their own, beside this one:\n"
-                   "  -- parts = { \"%s.more.lua\" }, -- it says: figures { [\"...\"] = { ... } }\n"
-                   "  -- Fields and rules of its own (rules/README.md), with cases for each:\n"
-                   "  -- rules = \"%s.rules.lua\",\n}\n",
+    text_addf(out,
+              "  -- More figures in a file of their own, beside this one:\n"
+              "  -- parts = { \"%s.more.lua\" }, -- it says: figures { [\"...\"] = { ... } }\n"
+              "  -- Fields and rules of its own (rules/README.md), with cases for each:\n"
+              "  -- rules = \"%s.rules.lua\",\n}\n",
               last_part(start->id), last_part(start->id));
     text_addf(out,
               "\n-- When the county changes its code, leave the above and add a second block:\n"
               "-- the one above then ends by itself where this one begins.\n"
-                   "--\n-- jurisdiction \"%s\" {\n--   title = ", start->id);
+              "--\n-- jurisdiction \"%s\" {\n--   title = ",
+              start->id);
     add_quoted(out, start->title);
-    text_addf(out, ",\n--   follows = \"%s\",\n--   from = \"2098-01-01\",\n--   figures = {\n"
-                   "--   },\n-- }\n", start->follows);
+    text_addf(out,
+              ",\n--   follows = \"%s\",\n--   from = \"2098-01-01\",\n--   figures = {\n"
+              "--   },\n-- }\n",
+              start->follows);
 }
 
 /* The example is of a rule that the base job meets under what is followed; as a comment,

@@ -26,7 +26,8 @@ enum part digest_part(const struct finding *finding)
         return PART_FIX;
     case OUTCOME_WARN: /* met, and only the figure is unconfirmed: nothing to look at */
         return finding->met != MET_YES || (finding->why & (WHY_DISPUTED | WHY_ADVICE)) != 0
-            ? PART_LOOK : PART_MET;
+                   ? PART_LOOK
+                   : PART_MET;
     case OUTCOME_OPEN:
         return part_of_open(finding);
     case OUTCOME_PASS:
@@ -84,17 +85,17 @@ static bool same_value(const struct value *a, const struct value *b)
 static bool same_demand(const struct finding *a, const struct finding *b)
 {
     return a->compared == b->compared && a->sense == b->sense
-        && same_value(&a->required, &b->required) && a->also_sense == b->also_sense
-        && same_value(&a->also, &b->also) && same_value(&a->rival, &b->rival);
+           && same_value(&a->required, &b->required) && a->also_sense == b->also_sense
+           && same_value(&a->also, &b->also) && same_value(&a->rival, &b->rival);
 }
 
 /* Nothing different but the place and what was found there. */
 bool digest_is_told_with(const struct finding *a, const struct finding *b)
 {
     return same_text(a->rule, b->rule) && a->outcome == b->outcome && a->why == b->why
-        && same_demand(a, b) && same_text(a->mend, b->mend) && same_text(a->remark, b->remark)
-        && same_text(a->disagree, b->disagree) && same_text(a->unsure, b->unsure)
-        && (a->compared || same_text(a->says, b->says));
+           && same_demand(a, b) && same_text(a->mend, b->mend) && same_text(a->remark, b->remark)
+           && same_text(a->disagree, b->disagree) && same_text(a->unsure, b->unsure)
+           && (a->compared || same_text(a->says, b->says));
 }
 
 /* Not met in the same place, and for the same reason: the rules say so, or it is the
@@ -103,11 +104,11 @@ static bool is_of_one_cause(const struct finding *a, const struct finding *b)
 {
     if (a->met == MET_YES && b->met == MET_YES)
         return (a->why & b->why & WHY_DISPUTED) != 0 && a->disagree != NULL
-            && same_text(a->disagree, b->disagree);
+               && same_text(a->disagree, b->disagree);
     if (a->met != MET_NO || b->met != MET_NO || !same_text(a->where, b->where))
         return false;
     return (a->cause != NULL && same_text(a->cause, b->cause))
-        || (a->wanting != NULL && same_text(a->wanting, b->wanting));
+           || (a->wanting != NULL && same_text(a->wanting, b->wanting));
 }
 
 static bool told_is_of(const struct told *told, const struct finding *finding)
@@ -184,15 +185,15 @@ static void add_to_blocks(struct arena *arena, struct told_blocks *blocks,
 
 static enum look_why rank_of(const struct finding *finding)
 {
-    return finding->met != MET_YES ? LOOK_NOT_MET
-        : (finding->why & WHY_DISPUTED) != 0 ? LOOK_DISPUTED : LOOK_REMARK;
+    return finding->met != MET_YES              ? LOOK_NOT_MET
+           : (finding->why & WHY_DISPUTED) != 0 ? LOOK_DISPUTED
+                                                : LOOK_REMARK;
 }
 
 static void sort_blocks(const struct result *result, struct digest *digest,
                         struct told_blocks *blocks, enum part part)
 {
-    blocks->items =
-        arena_array(&digest->arena, count_of(result, part) + 1, sizeof(*blocks->items));
+    blocks->items = arena_array(&digest->arena, count_of(result, part) + 1, sizeof(*blocks->items));
     if (blocks->items == NULL)
         return;
     /* By rank, then as the findings stand. */
@@ -222,8 +223,8 @@ static struct pending *pending_for(struct pendings *pendings, const struct findi
 static void sort_pendings(const struct result *result, struct digest *digest,
                           struct pendings *pendings, enum part part)
 {
-    pendings->items =
-        arena_array(&digest->arena, count_of(result, part) + 1, sizeof(*pendings->items));
+    pendings->items = arena_array(&digest->arena, count_of(result, part) + 1,
+                                  sizeof(*pendings->items));
     for (size_t i = 0; i < result->finding_count && !digest->arena.failed; i++) {
         const struct finding *finding = &result->findings[i];
         if (digest_part(finding) != part)
@@ -259,8 +260,8 @@ static struct topic *topic_for(struct digest *digest, const struct finding *find
 
 static void count_met(const struct result *result, struct digest *digest)
 {
-    digest->topics =
-        arena_array(&digest->arena, result->finding_count + 1, sizeof(*digest->topics));
+    digest->topics = arena_array(&digest->arena, result->finding_count + 1,
+                                 sizeof(*digest->topics));
     for (size_t i = 0; digest->topics != NULL && i < result->finding_count; i++) {
         const struct finding *finding = &result->findings[i];
         if (digest_part(finding) != PART_MET)
@@ -279,7 +280,7 @@ static void count_met(const struct result *result, struct digest *digest)
 static bool is_unread(const struct maker *maker)
 {
     return maker->cite->status == STATUS_NONE || maker->cite->status == STATUS_MEMORY
-        || maker->cite->status == STATUS_PARALLEL;
+           || maker->cite->status == STATUS_PARALLEL;
 }
 
 /* A figure once, with the number of findings that rest on it. */

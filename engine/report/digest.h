@@ -23,7 +23,7 @@ enum part {
     PART_UNKNOWN, /* for the department to say */
     PART_LATER,
     PART_MET,
-    PART_NONE,    /* does not apply */
+    PART_NONE, /* does not apply */
     PART_COUNT,
 };
 enum part digest_part(const struct finding *finding);
@@ -80,13 +80,13 @@ struct doubtful {
 struct digest {
     struct arena arena;
     struct pendings broken;
-    struct told_blocks fix;      /* what fails */
-    struct told_blocks look;     /* no fail, but not met, or disputed, or met with a remark */
-    size_t asked;           /* findings that the result's questions decide */
-    struct pendings untold; /* open, without a question of its own */
+    struct told_blocks fix;  /* what fails */
+    struct told_blocks look; /* no fail, but not met, or disputed, or met with a remark */
+    size_t asked;            /* findings that the result's questions decide */
+    struct pendings untold;  /* open, without a question of its own */
     struct pendings unknown; /* for the department to say */
     size_t later, later_by_stage[STAGE_COUNT];
-    struct topic *topics;   /* of what is met and stands in no part above */
+    struct topic *topics; /* of what is met and stands in no part above */
     size_t topic_count;
     size_t met, met_unconfirmed, met_unmeasured;
     struct doubtful *confirm; /* recalled before those of sister texts; most needed first */

@@ -74,8 +74,7 @@ void drawing_demand(const struct drawings *from, const struct drawn *drawn, size
         ruled = ruled || dimension->rule != NULL;
         judged = judged || demand.judged;
         out->judged[i] = demand.judged;
-        out->amounts[i] =
-            (struct draw_amount){dimension->number, demand.number, demand.sense};
+        out->amounts[i] = (struct draw_amount){dimension->number, demand.number, demand.sense};
     }
     /* A drawing that no rule is behind speaks for itself. */
     out->speaks = judged || !ruled;

@@ -9,7 +9,7 @@
 
 struct drawing_shown {
     const struct drawn *drawn;
-    size_t index;                                /* which of its items */
+    size_t index; /* which of its items */
     const struct drawn_item *item;
     struct draw_amount amounts[DIMENSIONS_MOST]; /* by dimension; NAN where not known */
     bool judged[DIMENSIONS_MOST];                /* its rule has something to say here */

@@ -67,8 +67,8 @@ static void draw_plan(const struct drawing_shown *shown, const struct draw_sheet
 static struct plan_plane largest_plane(const struct drawing_shown *shown)
 {
     const struct drawn_items *planes = &shown->drawn->lists[LIST_PLANES];
-    struct plan_plane largest = {.pitch = NAN, .eave_ft = NAN, .ridge_ft = NAN, .run_ft = NAN,
-                                 .plan_sqft = NAN};
+    struct plan_plane largest = {
+        .pitch = NAN, .eave_ft = NAN, .ridge_ft = NAN, .run_ft = NAN, .plan_sqft = NAN};
     bool any = false;
     double most = -1;
     for (size_t i = 0; i < planes->count; i++) {
@@ -234,8 +234,8 @@ bool drawing_shapes_alike(const struct drawing_shown *a, const struct drawing_sh
         const struct drawn_dimension *of_a = &a->item->dimensions[i];
         const struct drawn_dimension *of_b = &b->item->dimensions[i];
         if (!same(a->amounts[i].planned, b->amounts[i].planned)
-            || !same(a->amounts[i].demanded, b->amounts[i].demanded)
-            || of_a->answer != of_b->answer || a->judged[i] != b->judged[i])
+            || !same(a->amounts[i].demanded, b->amounts[i].demanded) || of_a->answer != of_b->answer
+            || a->judged[i] != b->judged[i])
             return false;
     }
     return true;

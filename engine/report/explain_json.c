@@ -27,12 +27,12 @@ static bool add_list(cJSON *root, const struct explanation *x)
     for (size_t i = 0; added && i < x->rule_count; i++) {
         cJSON *rule = add_object(array);
         added = rule != NULL && json_add_text(rule, "rule", x->rules[i].id)
-            && json_add_text(rule, "title", x->rules[i].title)
-            && json_add_text(rule, "only_in", x->rules[i].place);
+                && json_add_text(rule, "title", x->rules[i].title)
+                && json_add_text(rule, "only_in", x->rules[i].place);
     }
     if (added && x->word != NULL)
         added = json_add_text(root, "word", x->word)
-            && json_add_texts(root, "figures", x->figures.items, x->figures.count);
+                && json_add_texts(root, "figures", x->figures.items, x->figures.count);
     return added;
 }
 
@@ -40,42 +40,37 @@ static bool add_rule(cJSON *root, const struct explanation *x)
 {
     const struct rule *rule = x->rule;
     const char *per = rule->per_depth == 0 ? NULL : rule->per[rule->per_depth - 1]->path;
-    return json_add_text(root, "rule", rule->id)
-        && json_add_text(root, "title", rule->title)
-        && json_add_text(root, "stage", stage_word(rule->stage))
-        && json_add_text(root, "per", per)
-        && json_add_text(root, "mend", rule->mend)
-        && json_add_text(root, "caution", rule->caution)
-        && json_add_text(root, "file", rule->file)
-        && cJSON_AddNumberToObject(root, "line", rule->line) != NULL
-        && json_add_text(root, "only_in", x->only_in);
+    return json_add_text(root, "rule", rule->id) && json_add_text(root, "title", rule->title)
+           && json_add_text(root, "stage", stage_word(rule->stage))
+           && json_add_text(root, "per", per) && json_add_text(root, "mend", rule->mend)
+           && json_add_text(root, "caution", rule->caution)
+           && json_add_text(root, "file", rule->file)
+           && cJSON_AddNumberToObject(root, "line", rule->line) != NULL
+           && json_add_text(root, "only_in", x->only_in);
 }
 
 static bool add_cite(cJSON *object, const struct figure *figure)
 {
     cJSON *cite = cJSON_AddObjectToObject(object, "cite");
-    return cite != NULL
-        && json_add_text(cite, "code", figure->cite.code)
-        && json_add_text(cite, "section", figure->cite.section)
-        && json_add_text(cite, "status", status_word(figure->cite.status))
-        && json_add_text(cite, "source", figure->cite.source)
-        && json_add_text(object, "disputed", figure->disputed)
-        && json_add_text(object, "file", figure->file)
-        && cJSON_AddNumberToObject(object, "line", figure->line) != NULL;
+    return cite != NULL && json_add_text(cite, "code", figure->cite.code)
+           && json_add_text(cite, "section", figure->cite.section)
+           && json_add_text(cite, "status", status_word(figure->cite.status))
+           && json_add_text(cite, "source", figure->cite.source)
+           && json_add_text(object, "disputed", figure->disputed)
+           && json_add_text(object, "file", figure->file)
+           && cJSON_AddNumberToObject(object, "line", figure->line) != NULL;
 }
 
 /* The figure as one place has it. */
 static bool add_standing(cJSON *array, const struct profile *profile, const struct figure *figure)
 {
     cJSON *object = add_object(array);
-    return object != NULL
-        && json_add_text(object, "place", profile->id)
-        && json_add_text(object, "title", profile->title)
-        && json_add_text(object, "edition", profile->edition)
-        && cJSON_AddBoolToObject(object, "invented", profile->invented) != NULL
-        && json_add_value(object, "value", &figure->value)
-        && add_cite(object, figure)
-        && json_add_amended(object, figure->moved ? &figure->amended : NULL);
+    return object != NULL && json_add_text(object, "place", profile->id)
+           && json_add_text(object, "title", profile->title)
+           && json_add_text(object, "edition", profile->edition)
+           && cJSON_AddBoolToObject(object, "invented", profile->invented) != NULL
+           && json_add_value(object, "value", &figure->value) && add_cite(object, figure)
+           && json_add_amended(object, figure->moved ? &figure->amended : NULL);
 }
 
 static bool add_editions(cJSON *object, const struct explanation *x, const char *name)
@@ -122,9 +117,9 @@ static bool add_figures(cJSON *root, const struct explanation *x)
         const struct figure *figure = some_figure(x, name);
         cJSON *object = add_object(array);
         added = object != NULL && json_add_text(object, "figure", name)
-            && json_add_text(object, "sense", figure == NULL ? NULL : sense_word(figure->sense))
-            && json_add_text(object, "unit", figure == NULL ? NULL : figure->value.unit)
-            && add_editions(object, x, name) && add_moves(object, x, name);
+                && json_add_text(object, "sense", figure == NULL ? NULL : sense_word(figure->sense))
+                && json_add_text(object, "unit", figure == NULL ? NULL : figure->value.unit)
+                && add_editions(object, x, name) && add_moves(object, x, name);
     }
     return added;
 }
@@ -138,13 +133,13 @@ static bool add_fields(cJSON *root, const struct explanation *x)
     for (size_t i = 0; added && i < x->field_count; i++) {
         cJSON *object = add_object(array);
         added = object != NULL && json_add_text(object, "field", x->fields[i]->path)
-            && json_add_text(object, "unit", x->fields[i]->unit)
-            && json_add_text(object, "stage", x->fields[i]->stage)
-            && json_add_text(object, "ask", x->fields[i]->ask);
+                && json_add_text(object, "unit", x->fields[i]->unit)
+                && json_add_text(object, "stage", x->fields[i]->stage)
+                && json_add_text(object, "ask", x->fields[i]->ask);
     }
     return added && cJSON_AddBoolToObject(root, "declared", x->declared) != NULL
-        && cJSON_AddNumberToObject(root, "cases", (double)x->case_count) != NULL
-        && cJSON_AddBoolToObject(root, "cases_complete", !x->cases_broken) != NULL;
+           && cJSON_AddNumberToObject(root, "cases", (double)x->case_count) != NULL
+           && cJSON_AddBoolToObject(root, "cases_complete", !x->cases_broken) != NULL;
 }
 
 /* The value as the job has it, null where it has none. */
@@ -172,10 +167,10 @@ static bool add_figures_asked(cJSON *object, const struct finding *f)
     for (size_t i = 0; added && i < f->figure_count; i++) {
         cJSON *figure = add_object(array);
         added = figure != NULL && json_add_text(figure, "figure", f->figures[i]->name)
-            && json_add_value(figure, "value", &f->figures[i]->value)
-            && json_add_text(figure, "unit", f->figures[i]->value.unit)
-            && add_cite(figure, f->figures[i])
-            && json_add_amended(figure, f->figures[i]->moved ? &f->figures[i]->amended : NULL);
+                && json_add_value(figure, "value", &f->figures[i]->value)
+                && json_add_text(figure, "unit", f->figures[i]->value.unit)
+                && add_cite(figure, f->figures[i])
+                && json_add_amended(figure, f->figures[i]->moved ? &f->figures[i]->amended : NULL);
     }
     return added;
 }
@@ -185,17 +180,14 @@ static bool add_steps(cJSON *array, const struct explanation *x, const struct fi
 {
     cJSON *object = add_object(array);
     const struct value none = {.kind = VALUE_NONE};
-    return object != NULL
-        && json_add_text(object, "where", f->where)
-        && add_facts_read(object, x, f)
-        && add_figures_asked(object, f)
-        && json_add_texts(object, "work", f->work, f->work_count)
-        && json_add_text(object, "sense", f->compared ? sense_word(f->sense) : NULL)
-        && json_add_value(object, "required", f->compared ? &f->required : &none)
-        && json_add_value(object, "found", f->compared ? &f->found : &none)
-        && json_add_text(object, "outcome", outcome_word(f->outcome))
-        && json_add_text(object, "says", f->says)
-        && json_add_text(object, "mend", f->mend);
+    return object != NULL && json_add_text(object, "where", f->where)
+           && add_facts_read(object, x, f) && add_figures_asked(object, f)
+           && json_add_texts(object, "work", f->work, f->work_count)
+           && json_add_text(object, "sense", f->compared ? sense_word(f->sense) : NULL)
+           && json_add_value(object, "required", f->compared ? &f->required : &none)
+           && json_add_value(object, "found", f->compared ? &f->found : &none)
+           && json_add_text(object, "outcome", outcome_word(f->outcome))
+           && json_add_text(object, "says", f->says) && json_add_text(object, "mend", f->mend);
 }
 
 static bool add_judged(cJSON *root, const struct explanation *x)
@@ -204,9 +196,10 @@ static bool add_judged(cJSON *root, const struct explanation *x)
     cJSON *object = cJSON_AddObjectToObject(root, "judged");
     cJSON *array = NULL;
     bool added = object != NULL && json_add_text(object, "job", result->job)
-        && json_add_text(object, "date", result->date) && json_add_jurisdiction(object, result)
-        && json_add_text(object, "fingerprint", result->fingerprint)
-        && (array = cJSON_AddArrayToObject(object, "findings")) != NULL;
+                 && json_add_text(object, "date", result->date)
+                 && json_add_jurisdiction(object, result)
+                 && json_add_text(object, "fingerprint", result->fingerprint)
+                 && (array = cJSON_AddArrayToObject(object, "findings")) != NULL;
     for (size_t i = 0; added && i < result->finding_count; i++)
         if (strcmp(result->findings[i].rule, x->rule->id) == 0)
             added = add_steps(array, x, &result->findings[i]);
@@ -223,7 +216,7 @@ void report_explain_json(const struct explanation *x, bool pretty, struct text *
         return;
     }
     complete = complete && (x->rule == NULL || add_rule(root, x)) && add_figures(root, x)
-        && add_skipped(root, x);
+               && add_skipped(root, x);
     if (x->rule != NULL)
         complete = complete && add_fields(root, x) && (x->job == NULL || add_judged(root, x));
     json_finish(root, complete, pretty, out);

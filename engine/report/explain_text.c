@@ -52,8 +52,10 @@ static void add_list(const struct explanation *x, struct text *out)
     if (x->word == NULL)
         text_addf(out, "%zu rules. eavemark explain RULE says more of one.\n", x->rule_count);
     else
-        text_addf(out, "%zu rules and %zu figures with \"%s\". eavemark explain NAME says more of "
-                  "one.\n", x->rule_count, x->figures.count, x->word);
+        text_addf(out,
+                  "%zu rules and %zu figures with \"%s\". eavemark explain NAME says more of "
+                  "one.\n",
+                  x->rule_count, x->figures.count, x->word);
     for (size_t i = 0; i < x->rule_count; i++) {
         const struct listed_rule *rule = &x->rules[i];
         const size_t length = topic_length(rule->id);
@@ -174,8 +176,8 @@ static void add_table(const struct explanation *x, struct text *out)
 static bool same_standing(const struct figure *a, const struct figure *b)
 {
     return same_text(a->cite.section, b->cite.section) && a->cite.status == b->cite.status
-        && same_text(a->cite.source, b->cite.source) && same_text(a->disputed, b->disputed)
-        && same_text(a->file, b->file) && a->line == b->line;
+           && same_text(a->cite.source, b->cite.source) && same_text(a->disputed, b->disputed)
+           && same_text(a->file, b->file) && a->line == b->line;
 }
 
 /* Said already, of an earlier column. */
@@ -385,8 +387,10 @@ static void add_fields(const struct explanation *x, struct text *out)
         text_add(&learnt, "No case judges this rule: figures and facts are only those that the "
                           "base jobs bring up, and may be more.");
     else
-        text_addf(&learnt, "Figures and facts are those seen in %zu case%s of this rule and in the "
-                  "base jobs.", x->case_count, x->case_count == 1 ? "" : "s");
+        text_addf(&learnt,
+                  "Figures and facts are those seen in %zu case%s of this rule and in the "
+                  "base jobs.",
+                  x->case_count, x->case_count == 1 ? "" : "s");
     if (x->cases_broken)
         text_add(&learnt, " Not all cases could be read, so there may be more.");
     text_add(out, "\n");

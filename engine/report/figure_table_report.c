@@ -14,8 +14,8 @@ void report_add_figure(struct text *out, const struct figure *figure)
         value_add_demand(out, figure->also_sense, &figure->also);
     }
     if (figure->at != AT_AS_SENSE_SAYS)
-        text_add(out, figure->at == AT_COUNTS ? ", or exactly so much"
-                                              : ", and not exactly so much");
+        text_add(out,
+                 figure->at == AT_COUNTS ? ", or exactly so much" : ", and not exactly so much");
 }
 
 static const char *column_name(const struct profile *profile)
@@ -26,15 +26,19 @@ static const char *column_name(const struct profile *profile)
 /* The cells of a row, in the order of the head. */
 enum { CELLS = 7 };
 static const char *const HEAD[CELLS] = {"figure", "edition", "demanded", "section",
-                                        "status", "source", "disputed"};
+                                        "status", "source",  "disputed"};
 
 /* Empty where there is nothing to say. */
 static void fill_cell(const struct figure_row *row, int cell, struct text *out)
 {
     const struct figure *figure = row->figure;
-    const char *const plain[CELLS] = {
-        figure->name, column_name(row->profile), NULL, NULL,
-        status_word(figure->cite.status), figure->cite.source, figure->disputed};
+    const char *const plain[CELLS] = {figure->name,
+                                      column_name(row->profile),
+                                      NULL,
+                                      NULL,
+                                      status_word(figure->cite.status),
+                                      figure->cite.source,
+                                      figure->disputed};
     if (cell == 2)
         report_add_figure(out, figure);
     else if (cell == 3)
@@ -82,7 +86,8 @@ static bool add_row(cJSON *rows, const struct figure_row *row)
         struct text cell = TEXT_EMPTY;
         fill_cell(row, c, &cell);
         kept = !cell.failed
-            && (cell.length == 0 || cJSON_AddStringToObject(object, HEAD[c], text_string(&cell)));
+               && (cell.length == 0
+                   || cJSON_AddStringToObject(object, HEAD[c], text_string(&cell)));
         text_free(&cell);
     }
     return kept;

@@ -101,7 +101,7 @@ bool gloss_is_shown(const struct result *result, size_t index)
     size_t before = 0;
     for (size_t i = 0; i < result->asked_count; i++)
         before += result->asked[i].decides > result->asked[index].decides
-            || (result->asked[i].decides == result->asked[index].decides && i < index);
+                  || (result->asked[i].decides == result->asked[index].decides && i < index);
     return before < ASKED_MOST;
 }
 
@@ -164,9 +164,10 @@ struct text gloss_met(const struct digest *digest)
         text_addf(&gloss, ". In brackets, %zu in all: met on a figure to be confirmed.",
                   digest->met_unconfirmed);
     if (digest->met_unmeasured > 0)
-        text_addf(&gloss, "%s %zu by what the job says alone, nothing was measured: look before "
-                  "the inspector does.", digest->met_unconfirmed > 0 ? "" : ".",
-                  digest->met_unmeasured);
+        text_addf(&gloss,
+                  "%s %zu by what the job says alone, nothing was measured: look before "
+                  "the inspector does.",
+                  digest->met_unconfirmed > 0 ? "" : ".", digest->met_unmeasured);
     return gloss;
 }
 

@@ -65,8 +65,8 @@ static void end_line(struct text *out)
  * names again. */
 struct panel {
     const struct grid *grid;
-    size_t first, count;    /* columns shown */
-    size_t name, width;     /* of the names and of a cell */
+    size_t first, count; /* columns shown */
+    size_t name, width;  /* of the names and of a cell */
 };
 
 static bool any_left(const struct cell *cells, size_t count)

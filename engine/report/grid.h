@@ -12,12 +12,12 @@
 #include <stddef.h>
 
 struct grid {
-    const char *const *heads;  /* one for each column after the first */
+    const char *const *heads; /* one for each column after the first */
     size_t columns;
-    const char *const *names;  /* one for each row */
-    const char *const *cells;  /* rows times columns; NULL stands for "-" */
+    const char *const *names; /* one for each row */
+    const char *const *cells; /* rows times columns; NULL stands for "-" */
     size_t rows;
-    size_t narrowest;          /* width of a cell, in characters, at least */
+    size_t narrowest; /* width of a cell, in characters, at least */
 };
 
 /* Adds the table, each line indented by two. What it holds is made printable.

@@ -76,8 +76,10 @@ void html_start(struct text *out, const char *title, const char *kind)
                   "<meta name=\"generator\" content=\"Eavemark " EAVEMARK_VERSION "\">\n");
     html_element(out, "title", title);
     html_style(out);
-    text_addf(out, "</head>\n<body class=\"%s\">\n"
-                   "<a class=\"skip\" href=\"#main\">Skip to the findings</a>\n", kind);
+    text_addf(out,
+              "</head>\n<body class=\"%s\">\n"
+              "<a class=\"skip\" href=\"#main\">Skip to the findings</a>\n",
+              kind);
 }
 
 void html_end(struct text *out)
@@ -147,8 +149,8 @@ void html_outcome(struct text *out, enum outcome outcome)
 {
     /* The class gives the frame, the word the meaning: nothing is told by color alone. */
     static const char *const CLASSES[OUTCOME_COUNT] = {
-        [OUTCOME_PASS] = "pass",     [OUTCOME_WARN] = "warn",     [OUTCOME_FAIL] = "fail",
-        [OUTCOME_OPEN] = "open",     [OUTCOME_BROKEN] = "broken", [OUTCOME_NOT_APPLICABLE] = "na",
+        [OUTCOME_PASS] = "pass", [OUTCOME_WARN] = "warn",     [OUTCOME_FAIL] = "fail",
+        [OUTCOME_OPEN] = "open", [OUTCOME_BROKEN] = "broken", [OUTCOME_NOT_APPLICABLE] = "na",
     };
     text_addf(out, "<span class=\"mark %s\">%s</span> ", CLASSES[outcome], page_outcome(outcome));
 }

@@ -61,9 +61,8 @@ bool json_add_reads(cJSON *object, const struct finding *finding)
     bool added = array != NULL;
     for (size_t i = 0; added && i < finding->read_count; i++) {
         cJSON *read = cJSON_CreateObject();
-        added = cJSON_AddItemToArray(array, read)
-            && json_add_text(read, "at", finding->reads[i].at)
-            && json_add_text(read, "from", origin_word(finding->reads[i].from));
+        added = cJSON_AddItemToArray(array, read) && json_add_text(read, "at", finding->reads[i].at)
+                && json_add_text(read, "from", origin_word(finding->reads[i].from));
     }
     return added;
 }
@@ -103,20 +102,18 @@ static bool add_figure(cJSON *object, const char *key, bool present, const struc
     if (!present || value->kind == VALUE_NONE)
         return cJSON_AddNullToObject(object, key) != NULL;
     cJSON *figure = cJSON_AddObjectToObject(object, key);
-    return figure != NULL
-        && json_add_value(figure, "value", value)
-        && json_add_text(figure, "unit", value->unit)
-        && (sense == SENSE_NONE || json_add_text(figure, "sense", sense_word(sense)));
+    return figure != NULL && json_add_value(figure, "value", value)
+           && json_add_text(figure, "unit", value->unit)
+           && (sense == SENSE_NONE || json_add_text(figure, "sense", sense_word(sense)));
 }
 
 static bool add_cite(cJSON *array, const struct cite *cite)
 {
     cJSON *object = cJSON_CreateObject();
-    return cJSON_AddItemToArray(array, object)
-        && json_add_text(object, "code", cite->code)
-        && json_add_text(object, "section", cite->section)
-        && json_add_text(object, "status", status_word(cite->status))
-        && json_add_text(object, "source", cite->source);
+    return cJSON_AddItemToArray(array, object) && json_add_text(object, "code", cite->code)
+           && json_add_text(object, "section", cite->section)
+           && json_add_text(object, "status", status_word(cite->status))
+           && json_add_text(object, "source", cite->source);
 }
 
 bool json_add_cites(cJSON *object, const struct finding *finding)
@@ -135,10 +132,9 @@ bool json_add_amended(cJSON *object, const struct amended *amended)
     if (amended == NULL)
         return cJSON_AddNullToObject(object, "amended") != NULL;
     cJSON *inner = cJSON_AddObjectToObject(object, "amended");
-    return inner != NULL
-        && json_add_text(inner, "by", amended->by)
-        && json_add_value(inner, "from", &amended->from)
-        && json_add_value(inner, "to", &amended->to);
+    return inner != NULL && json_add_text(inner, "by", amended->by)
+           && json_add_value(inner, "from", &amended->from)
+           && json_add_value(inner, "to", &amended->to);
 }
 
 /* The keys are a promise to whoever reads reports by program: always all of them, in this
@@ -146,26 +142,22 @@ bool json_add_amended(cJSON *object, const struct amended *amended)
 static bool add_finding(cJSON *array, const struct finding *finding)
 {
     cJSON *object = cJSON_CreateObject();
-    return cJSON_AddItemToArray(array, object)
-        && json_add_text(object, "rule", finding->rule)
-        && json_add_text(object, "stage", stage_word(finding->stage))
-        && json_add_text(object, "where", finding->where)
-        && json_add_text(object, "outcome", outcome_word(finding->outcome))
-        && add_met(object, finding->met)
-        && add_why(object, finding->why)
-        && json_add_text(object, "ask", ask_word(finding->ask))
-        && json_add_text(object, "says", finding->says)
-        && add_figure(object, "required", finding->compared, &finding->required, finding->sense)
-        && add_figure(object, "also", finding->compared, &finding->also, finding->also_sense)
-        && add_figure(object, "rival", finding->compared, &finding->rival, SENSE_NONE)
-        && add_figure(object, "found", finding->compared, &finding->found, SENSE_NONE)
-        && add_makers(object, finding)
-        && json_add_cites(object, finding)
-        && json_add_amended(object, finding->amended)
-        && json_add_texts(object, "work", finding->work, finding->work_count)
-        && json_add_text(object, "mend", finding->mend)
-        && json_add_text(object, "caution", finding->caution)
-        && json_add_reads(object, finding);
+    return cJSON_AddItemToArray(array, object) && json_add_text(object, "rule", finding->rule)
+           && json_add_text(object, "stage", stage_word(finding->stage))
+           && json_add_text(object, "where", finding->where)
+           && json_add_text(object, "outcome", outcome_word(finding->outcome))
+           && add_met(object, finding->met) && add_why(object, finding->why)
+           && json_add_text(object, "ask", ask_word(finding->ask))
+           && json_add_text(object, "says", finding->says)
+           && add_figure(object, "required", finding->compared, &finding->required, finding->sense)
+           && add_figure(object, "also", finding->compared, &finding->also, finding->also_sense)
+           && add_figure(object, "rival", finding->compared, &finding->rival, SENSE_NONE)
+           && add_figure(object, "found", finding->compared, &finding->found, SENSE_NONE)
+           && add_makers(object, finding) && json_add_cites(object, finding)
+           && json_add_amended(object, finding->amended)
+           && json_add_texts(object, "work", finding->work, finding->work_count)
+           && json_add_text(object, "mend", finding->mend)
+           && json_add_text(object, "caution", finding->caution) && json_add_reads(object, finding);
 }
 
 static bool add_findings(cJSON *root, const struct result *result, bool all)
@@ -209,20 +201,19 @@ static bool add_counts(cJSON *root, const struct result *result)
 {
     cJSON *object = cJSON_AddObjectToObject(root, "counts");
     return object != NULL && add_count(object, "met_unconfirmed", result->met_unconfirmed)
-        && add_count(object, "disputed", result->disputed)
-        && add_count(object, "not_met", result->not_met);
+           && add_count(object, "disputed", result->disputed)
+           && add_count(object, "not_met", result->not_met);
 }
 
 bool json_add_jurisdiction(cJSON *root, const struct result *result)
 {
     cJSON *object = cJSON_AddObjectToObject(root, "jurisdiction");
-    return object != NULL
-        && json_add_text(object, "id", result->jurisdiction)
-        && json_add_text(object, "title", result->jurisdiction_title)
-        && cJSON_AddBoolToObject(object, "invented", result->invented) != NULL
-        && json_add_texts(object, "chain", result->chain, result->chain_count)
-        && json_add_texts(object, "doubts", result->doubts, result->doubt_count)
-        && json_add_text(object, "edition", result->edition);
+    return object != NULL && json_add_text(object, "id", result->jurisdiction)
+           && json_add_text(object, "title", result->jurisdiction_title)
+           && cJSON_AddBoolToObject(object, "invented", result->invented) != NULL
+           && json_add_texts(object, "chain", result->chain, result->chain_count)
+           && json_add_texts(object, "doubts", result->doubts, result->doubt_count)
+           && json_add_text(object, "edition", result->edition);
 }
 
 static bool add_summary(cJSON *root, const struct result *result)
@@ -261,15 +252,11 @@ static bool add_caution(cJSON *root, const struct result *result)
 static bool add_everything(cJSON *root, const struct result *result, bool all)
 {
     return json_add_text(root, "eavemark", EAVEMARK_VERSION)
-        && json_add_text(root, "job", result->job)
-        && json_add_text(root, "date", result->date)
-        && json_add_jurisdiction(root, result)
-        && json_add_text(root, "fingerprint", result->fingerprint)
-        && add_summary(root, result)
-        && add_counts(root, result)
-        && add_findings(root, result, all)
-        && (all || add_not_applicable(root, result))
-        && add_caution(root, result);
+           && json_add_text(root, "job", result->job) && json_add_text(root, "date", result->date)
+           && json_add_jurisdiction(root, result)
+           && json_add_text(root, "fingerprint", result->fingerprint) && add_summary(root, result)
+           && add_counts(root, result) && add_findings(root, result, all)
+           && (all || add_not_applicable(root, result)) && add_caution(root, result);
 }
 
 static unsigned long code_point(const unsigned char *s, size_t length)

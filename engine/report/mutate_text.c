@@ -72,7 +72,8 @@ static void add_topics(struct text *out, const struct mutation *mutation)
         size_t count = 0, bare = 0, partly = 0;
         /* The list is sorted by name, so topics stand together. */
         for (; n != NULL && topic_length(n) == length
-               && strncmp(n->figure->name, start->figure->name, length) == 0; n = n->next) {
+               && strncmp(n->figure->name, start->figure->name, length) == 0;
+             n = n->next) {
             count++;
             bare += is_bare(n->state);
             partly += n->state == MUTATE_PARTLY;
@@ -86,7 +87,7 @@ static void add_topics(struct text *out, const struct mutation *mutation)
 size_t report_mutate_text(const struct mutation *mutation, struct text *out)
 {
     const size_t bare = mutation->counts[MUTATE_UNNOTICED] + mutation->counts[MUTATE_UNASKED]
-        + mutation->counts[MUTATE_NO_RULE];
+                        + mutation->counts[MUTATE_NO_RULE];
     add_list(out, mutation, true, "Figures that no case notices when they move:\n");
     add_list(out, mutation, false, "Figures of which some steps go unnoticed:\n");
     add_topics(out, mutation);

@@ -57,9 +57,8 @@ void page_heading(struct text *out, const struct result *result)
 const char *page_outcome(enum outcome outcome)
 {
     static const char *const WORDS[OUTCOME_COUNT] = {
-        [OUTCOME_PASS] = "pass",          [OUTCOME_WARN] = "WARN", [OUTCOME_FAIL] = "FAIL",
-        [OUTCOME_OPEN] = "OPEN",          [OUTCOME_BROKEN] = "BROKEN",
-        [OUTCOME_NOT_APPLICABLE] = "n/a",
+        [OUTCOME_PASS] = "pass", [OUTCOME_WARN] = "WARN",     [OUTCOME_FAIL] = "FAIL",
+        [OUTCOME_OPEN] = "OPEN", [OUTCOME_BROKEN] = "BROKEN", [OUTCOME_NOT_APPLICABLE] = "n/a",
     };
     return WORDS[outcome];
 }

@@ -24,26 +24,23 @@ static bool add_cite(cJSON *object, const struct cite *cite)
     if (cite != NULL)
         value_add_cite(&words, cite);
     const bool added = !words.failed
-        && json_add_text(object, "cite", cite == NULL ? NULL : text_string(&words));
+                       && json_add_text(object, "cite", cite == NULL ? NULL : text_string(&words));
     text_free(&words);
     return added;
 }
 
 static bool add_difference(cJSON *array, const struct difference *d)
 {
-    static const char *const OF[] = {[DIFFERENCE_FIGURE] = "figure", [DIFFERENCE_RULE] = "rule",
-                                     [DIFFERENCE_FIELD] = "field"};
+    static const char *const OF[] = {
+        [DIFFERENCE_FIGURE] = "figure", [DIFFERENCE_RULE] = "rule", [DIFFERENCE_FIELD] = "field"};
     cJSON *object = cJSON_CreateObject();
-    return cJSON_AddItemToArray(array, object)
-        && json_add_text(object, OF[d->of], d->name)
-        && json_add_text(object, "kind", proof_difference_word(d->kind))
-        && json_add_value(object, "from", &d->from)
-        && json_add_value(object, "to", &d->to)
-        && json_add_text(object, "unit", d->to.unit)
-        && json_add_text(object, "sense", sense_word(d->sense))
-        && add_cite(object, d->cite)
-        && json_add_text(object, "says", d->says)
-        && json_add_text(object, "caution", d->caution);
+    return cJSON_AddItemToArray(array, object) && json_add_text(object, OF[d->of], d->name)
+           && json_add_text(object, "kind", proof_difference_word(d->kind))
+           && json_add_value(object, "from", &d->from) && json_add_value(object, "to", &d->to)
+           && json_add_text(object, "unit", d->to.unit)
+           && json_add_text(object, "sense", sense_word(d->sense)) && add_cite(object, d->cite)
+           && json_add_text(object, "says", d->says)
+           && json_add_text(object, "caution", d->caution);
 }
 
 /* The line is null where a file as a whole is meant. */
@@ -55,7 +52,7 @@ static bool add_remark(cJSON *array, const char *file, int line, bool error, con
     const bool known = line > 0 ? cJSON_AddNumberToObject(object, "line", line) != NULL
                                 : cJSON_AddNullToObject(object, "line") != NULL;
     return known && json_add_text(object, "level", error ? "error" : "warning")
-        && json_add_text(object, "says", says);
+           && json_add_text(object, "says", says);
 }
 
 static bool add_block(cJSON *array, const struct proof_block *block)
@@ -80,8 +77,8 @@ static cJSON *add_cases(cJSON *object, const struct tally *tally)
 {
     cJSON *cases = cJSON_AddObjectToObject(object, "cases");
     const bool added = cases != NULL
-        && cJSON_AddNumberToObject(cases, "passed", (double)tally->held) != NULL
-        && cJSON_AddNumberToObject(cases, "failed", (double)tally->failed) != NULL;
+                       && cJSON_AddNumberToObject(cases, "passed", (double)tally->held) != NULL
+                       && cJSON_AddNumberToObject(cases, "failed", (double)tally->failed) != NULL;
     return added ? cases : NULL;
 }
 
@@ -98,7 +95,7 @@ static bool add_place(cJSON *array, const struct place_proof *place)
             return false;
     cJSON *cases = add_cases(object, &place->cases);
     return blocks != NULL && cases != NULL
-        && json_add_texts(cases, "lines", place->lines.items, place->lines.count);
+           && json_add_texts(cases, "lines", place->lines.items, place->lines.count);
 }
 
 /* A text of lines, each an item. */
@@ -112,8 +109,9 @@ static bool add_lines(cJSON *object, const char *key, const char *lines)
         struct text line = TEXT_EMPTY;
         text_add_n(&line, lines, length);
         const bool added = !line.failed
-            && (length == 0
-                || cJSON_AddItemToArray(array, cJSON_CreateString(text_string(&line))));
+                           && (length == 0
+                               || cJSON_AddItemToArray(array,
+                                                       cJSON_CreateString(text_string(&line))));
         text_free(&line);
         if (!added)
             return false;

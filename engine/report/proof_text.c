@@ -157,6 +157,6 @@ void report_proof_text(const struct proof *proof, struct text *out)
                   warnings == 1 ? "" : "s");
     if (proof->beside == NULL)
         text_addf(out, "%zu rules judged by cases\n%zu passed, %zu failed\n", proof->cases.rules,
-              proof->cases.held, proof->cases.failed);
+                  proof->cases.held, proof->cases.failed);
     out->failed = out->failed || proof->lines.failed;
 }

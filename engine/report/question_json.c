@@ -8,7 +8,7 @@
 static bool add_bound(cJSON *object, const char *key, bool has, double bound)
 {
     return (has ? cJSON_AddNumberToObject(object, key, bound) : cJSON_AddNullToObject(object, key))
-        != NULL;
+           != NULL;
 }
 
 /* Choices of the field, or the names a reference may give. */
@@ -40,17 +40,15 @@ static bool add_question(cJSON *list, const struct question *question)
 {
     const struct field *field = question->field;
     cJSON *object = cJSON_CreateObject();
-    return cJSON_AddItemToArray(list, object)
-        && json_add_text(object, "pointer", question->pointer)
-        && json_add_text(object, "where", question->where)
-        && json_add_text(object, "question", field->ask)
-        && json_add_text(object, "type", field_type_said(field->type))
-        && json_add_text(object, "unit", field->unit)
-        && add_bound(object, "least", field->has_least, field->least)
-        && add_bound(object, "most", field->has_most, field->most)
-        && add_choices(object, question)
-        && json_add_text(object, "stage", field->stage)
-        && add_rules(object, question);
+    return cJSON_AddItemToArray(list, object) && json_add_text(object, "pointer", question->pointer)
+           && json_add_text(object, "where", question->where)
+           && json_add_text(object, "question", field->ask)
+           && json_add_text(object, "type", field_type_said(field->type))
+           && json_add_text(object, "unit", field->unit)
+           && add_bound(object, "least", field->has_least, field->least)
+           && add_bound(object, "most", field->has_most, field->most)
+           && add_choices(object, question) && json_add_text(object, "stage", field->stage)
+           && add_rules(object, question);
 }
 
 void report_questions_json(const struct questions *questions, bool pretty, struct text *out)

@@ -45,7 +45,7 @@ static void add_range(struct text *out, const struct field *field, const char *u
 static bool is_length(const struct field *field)
 {
     return field->unit != NULL
-        && (strcmp(field->unit, "ft") == 0 || strcmp(field->unit, "in") == 0);
+           && (strcmp(field->unit, "ft") == 0 || strcmp(field->unit, "in") == 0);
 }
 
 /* What may be typed, with an example where fractions and feet are usual. */
@@ -174,8 +174,8 @@ void report_question_help(const struct question *question, struct text *out)
     else
         /* Nothing waits for it, and still it is asked: say why. */
         text_add(out, question->field->required
-                     ? "Every job says it: it decides which rules there are.\n"
-                     : "It names what other questions are about.\n");
+                          ? "Every job says it: it decides which rules there are.\n"
+                          : "It names what other questions are about.\n");
     for (size_t i = 0; i < question->waiting_count; i++)
         if (i == 0 || strcmp(question->waiting[i - 1]->rule, question->waiting[i]->rule) != 0)
             add_waiting(out, question->waiting[i]);
@@ -194,8 +194,8 @@ void report_questions_text(const struct questions *questions, struct text *out)
     if (questions->count == 0)
         text_add(&line, "No question is open.");
     else
-        text_addf(&line, "%zu question%s open; more may follow from the answers.",
-                  questions->count, questions->count == 1 ? " is" : "s are");
+        text_addf(&line, "%zu question%s open; more may follow from the answers.", questions->count,
+                  questions->count == 1 ? " is" : "s are");
     text_add(out, questions->count == 0 ? "" : "\n");
     page_phrase(out, 0, &line);
 }

@@ -25,8 +25,9 @@ struct sheet {
 static void start_part(const struct sheet *sheet, const char *id, const char *word,
                        struct text gloss)
 {
-    text_addf(sheet->out, "<section class=\"part\" aria-labelledby=\"%s\">\n<h2 id=\"%s\">"
-                          "<span class=\"word %s\">%s</span> <span class=\"about\">",
+    text_addf(sheet->out,
+              "<section class=\"part\" aria-labelledby=\"%s\">\n<h2 id=\"%s\">"
+              "<span class=\"word %s\">%s</span> <span class=\"about\">",
               id, id, id, word);
     html_phrase(sheet->out, &gloss);
     text_add(sheet->out, "</span></h2>\n");
@@ -243,8 +244,9 @@ static void add_care(const struct sheet *sheet)
     start_part(sheet, "care", "Care", gloss);
     text_add(sheet->out, "<ul class=\"lines\">\n");
     for (size_t i = 0; i < result->safety_count; i++)
-        html_element(sheet->out, "li", result->safety[i].brief != NULL ? result->safety[i].brief
-                                                                       : result->safety[i].says);
+        html_element(sheet->out, "li",
+                     result->safety[i].brief != NULL ? result->safety[i].brief
+                                                     : result->safety[i].says);
     text_add(sheet->out, "</ul>\n");
     end_part(sheet);
 }
@@ -264,8 +266,7 @@ static void add_page(const struct sheet *sheet)
     add_fix(sheet);
     add_look(sheet);
     add_answer(sheet);
-    add_pending_part(sheet, &digest->unknown, "unknown", "Not known here",
-                     gloss_unknown(digest));
+    add_pending_part(sheet, &digest->unknown, "unknown", "Not known here", gloss_unknown(digest));
     add_later(sheet);
     add_met(sheet);
     add_confirm(sheet);

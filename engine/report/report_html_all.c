@@ -193,8 +193,9 @@ static void add_brief(struct text *out, const struct finding *finding, size_t co
 
 static void start_group(const struct sheet *sheet, const struct group *group)
 {
-    text_addf(sheet->out, "<section aria-labelledby=\"%s\">\n<h2 id=\"%s\">%zu %s</h2>\n"
-                          "<p class=\"gloss\">%s</p>\n",
+    text_addf(sheet->out,
+              "<section aria-labelledby=\"%s\">\n<h2 id=\"%s\">%zu %s</h2>\n"
+              "<p class=\"gloss\">%s</p>\n",
               group->id, group->id, sheet->result->counts[group->outcome], group->heading,
               group->gloss);
     struct text words = story_unmeasured(sheet->result);
@@ -235,12 +236,15 @@ static void add_group(const struct sheet *sheet, const struct group *group)
     start_group(sheet, group);
     each_told(sheet, group->outcome, false, true);
     if (each_told(sheet, group->outcome, true, false) > 0) {
-        text_addf(sheet->out, "<table class=\"brief stack\" role=\"table\">\n"
+        text_addf(sheet->out,
+                  "<table class=\"brief stack\" role=\"table\">\n"
                   "<caption>What needs no mending: %s</caption>\n"
                   "<colgroup><col><col><col></colgroup>\n"
-                  "<thead role=\"rowgroup\"><tr role=\"row\">" HTML_COLUMN "Looked at</th>"
-                  HTML_COLUMN "Found</th>" HTML_COLUMN "Written in</th></tr></thead>\n"
-                  "<tbody role=\"rowgroup\">\n", group->heading);
+                  "<thead role=\"rowgroup\"><tr role=\"row\">" HTML_COLUMN
+                  "Looked at</th>" HTML_COLUMN "Found</th>" HTML_COLUMN
+                  "Written in</th></tr></thead>\n"
+                  "<tbody role=\"rowgroup\">\n",
+                  group->heading);
         each_told(sheet, group->outcome, true, true);
         text_add(sheet->out, "</tbody>\n</table>\n");
     }
@@ -345,9 +349,11 @@ static void add_confirm(const struct sheet *sheet)
     struct digest digest;
     digest_make(sheet->result, &digest);
     if (digest.confirm_count > 0) {
-        text_addf(sheet->out, "<section aria-labelledby=\"confirm\">\n<h2 id=\"confirm\">%zu to "
+        text_addf(sheet->out,
+                  "<section aria-labelledby=\"confirm\">\n<h2 id=\"confirm\">%zu to "
                   "confirm</h2>\n<p class=\"gloss\">figures that what is met rests on, not read"
-                  "</p>\n", digest.confirm_count);
+                  "</p>\n",
+                  digest.confirm_count);
         confirm_html(sheet->out, sheet->result, &digest, digest.confirm_count);
         text_add(sheet->out, "</section>\n");
     }

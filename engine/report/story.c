@@ -25,7 +25,7 @@ bool story_cited_before(const struct finding *finding, size_t index, bool with_s
 bool story_is_brief(const struct finding *finding)
 {
     return finding->outcome == OUTCOME_PASS
-        || (finding->outcome == OUTCOME_WARN && finding->mend == NULL);
+           || (finding->outcome == OUTCOME_WARN && finding->mend == NULL);
 }
 
 static bool same_lines(const char *const *a, size_t a_count, const char *const *b, size_t b_count)
@@ -42,8 +42,8 @@ static bool same_lines(const char *const *a, size_t a_count, const char *const *
 static bool same_story(const struct finding *a, const struct finding *b)
 {
     return a->outcome == b->outcome && story_same_text(a->rule, b->rule)
-        && story_same_text(a->says, b->says) && story_same_text(a->mend, b->mend)
-        && same_lines(a->work, a->work_count, b->work, b->work_count);
+           && story_same_text(a->says, b->says) && story_same_text(a->mend, b->mend)
+           && same_lines(a->work, a->work_count, b->work, b->work_count);
 }
 
 /* How many findings from this one on read the same. */
@@ -92,12 +92,13 @@ void story_count_inapplicable(const struct result *result, struct text *counts)
     size_t rules = 0;
     for (size_t i = 0; i <= result->finding_count; i++) {
         const struct finding *finding = i < result->finding_count ? &result->findings[i] : NULL;
-        if (finding != NULL && (!story_is_inapplicable(finding)
-                                || (last != NULL && strcmp(last->rule, finding->rule) == 0)))
+        if (finding != NULL
+            && (!story_is_inapplicable(finding)
+                || (last != NULL && strcmp(last->rule, finding->rule) == 0)))
             continue;
         if (last != NULL && (finding == NULL || !same_topic(last, finding))) {
-            text_addf(counts, "%s%.*s %zu", counts->length > 0 ? ", " : "",
-                      (int)topic_length(last), last->rule, rules);
+            text_addf(counts, "%s%.*s %zu", counts->length > 0 ? ", " : "", (int)topic_length(last),
+                      last->rule, rules);
             rules = 0;
         }
         last = finding;
@@ -108,7 +109,7 @@ void story_count_inapplicable(const struct result *result, struct text *counts)
 bool story_is_unmeasured(const struct result *result, const struct finding *finding)
 {
     return finding->met == MET_YES && finding->outcome == OUTCOME_PASS && !finding->measured
-        && result->reached >= finding->stage && finding->stage != STAGE_PERMIT;
+           && result->reached >= finding->stage && finding->stage != STAGE_PERMIT;
 }
 
 struct text story_unmeasured(const struct result *result)

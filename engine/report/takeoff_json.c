@@ -20,9 +20,8 @@ static bool add_exact(cJSON *object, const struct amount *amount)
     if (amount == NULL)
         return cJSON_AddNullToObject(object, "exact") != NULL;
     cJSON *exact = cJSON_AddObjectToObject(object, "exact");
-    return exact != NULL
-        && add_number(exact, "value", amount->exact, amount->unit)
-        && json_add_text(exact, "unit", amount->unit);
+    return exact != NULL && add_number(exact, "value", amount->exact, amount->unit)
+           && json_add_text(exact, "unit", amount->unit);
 }
 
 static bool add_waste(cJSON *object, const struct amount *amount)
@@ -38,30 +37,24 @@ static bool add_buy(cJSON *object, const struct amount *amount)
     if (amount == NULL || !amount->bought)
         return cJSON_AddNullToObject(object, "buy") != NULL;
     cJSON *buy = cJSON_AddObjectToObject(object, "buy");
-    return buy != NULL
-        && add_number(buy, "value", amount->count, "count")
-        && json_add_text(buy, "unit", amount->buy)
-        /* A third of a square is no round number: what one holds keeps its digits. */
-        && cJSON_AddNumberToObject(buy, "each", round(amount->each * 1e6) / 1e6) != NULL;
+    return buy != NULL && add_number(buy, "value", amount->count, "count")
+           && json_add_text(buy, "unit", amount->buy)
+           /* A third of a square is no round number: what one holds keeps its digits. */
+           && cJSON_AddNumberToObject(buy, "each", round(amount->each * 1e6) / 1e6) != NULL;
 }
 
 static bool add_line(cJSON *array, const struct quantity_line *line)
 {
     const struct finding *finding = &line->finding;
     cJSON *object = cJSON_CreateObject();
-    return cJSON_AddItemToArray(array, object)
-        && json_add_text(object, "name", finding->rule)
-        && json_add_text(object, "title", finding->title)
-        && json_add_text(object, "where", finding->where)
-        && add_exact(object, line->amount)
-        && add_waste(object, line->amount)
-        && add_buy(object, line->amount)
-        && json_add_texts(object, "work", finding->work, finding->work_count)
-        && json_add_cites(object, finding)
-        && json_add_amended(object, finding->amended)
-        && json_add_text(object, "outcome", takeoff_word(finding->outcome))
-        && json_add_text(object, "says", finding->says)
-        && json_add_reads(object, finding);
+    return cJSON_AddItemToArray(array, object) && json_add_text(object, "name", finding->rule)
+           && json_add_text(object, "title", finding->title)
+           && json_add_text(object, "where", finding->where) && add_exact(object, line->amount)
+           && add_waste(object, line->amount) && add_buy(object, line->amount)
+           && json_add_texts(object, "work", finding->work, finding->work_count)
+           && json_add_cites(object, finding) && json_add_amended(object, finding->amended)
+           && json_add_text(object, "outcome", takeoff_word(finding->outcome))
+           && json_add_text(object, "says", finding->says) && json_add_reads(object, finding);
 }
 
 static bool add_lines(cJSON *root, const struct takeoff *takeoff)
@@ -80,12 +73,10 @@ static bool add_everything(cJSON *root, const struct takeoff *takeoff)
 {
     const struct result *head = &takeoff->head;
     return json_add_text(root, "eavemark", EAVEMARK_VERSION)
-        && json_add_text(root, "job", head->job)
-        && json_add_text(root, "date", head->date)
-        && json_add_jurisdiction(root, head)
-        && json_add_text(root, "fingerprint", head->fingerprint)
-        && add_lines(root, takeoff)
-        && json_add_text(root, "caution", head->caution);
+           && json_add_text(root, "job", head->job) && json_add_text(root, "date", head->date)
+           && json_add_jurisdiction(root, head)
+           && json_add_text(root, "fingerprint", head->fingerprint) && add_lines(root, takeoff)
+           && json_add_text(root, "caution", head->caution);
 }
 
 void report_takeoff_json(const struct takeoff *takeoff, bool pretty, struct text *out)

@@ -82,8 +82,9 @@ static void add_each_found(struct text *out, const struct told *told)
         const char *lead = " (";
         for (size_t j = i; j < told->count; j++)
             if (same_found(told->findings[j], told->findings[i])) {
-                text_addf(out, "%s%s", lead, told->findings[j]->where == NULL
-                          ? "the house" : told->findings[j]->where);
+                text_addf(out, "%s%s", lead,
+                          told->findings[j]->where == NULL ? "the house"
+                                                           : told->findings[j]->where);
                 lead = "; ";
             }
         text_add(out, ")");
@@ -119,7 +120,7 @@ static const char *standing_of(const struct finding *finding)
 static bool is_said_by_rule(const struct finding *finding)
 {
     return !finding->compared
-        || (finding->required.kind == VALUE_YES_NO && finding->remark != NULL);
+           || (finding->required.kind == VALUE_YES_NO && finding->remark != NULL);
 }
 
 /* Found before demanded: the reader knows the roof. */
@@ -147,15 +148,15 @@ static struct text section_of(const struct result *result, const struct finding 
 }
 
 /* Another one holds all of it: "R905.2.2" in "R905.2.2, Table R905.1.1(2)". */
-static bool is_in_another(const struct result *result, const struct finding *finding,
-                          size_t count, size_t nth)
+static bool is_in_another(const struct result *result, const struct finding *finding, size_t count,
+                          size_t nth)
 {
     struct text own = section_of(result, finding, nth);
     bool held = own.length == 0;
     for (size_t i = 0; i < count && !held; i++) {
         struct text other = section_of(result, finding, i);
         held = i != nth && strstr(text_string(&other), text_string(&own)) != NULL
-            && (other.length > own.length || i < nth);
+               && (other.length > own.length || i < nth);
         text_free(&other);
     }
     text_free(&own);
@@ -253,7 +254,7 @@ struct text telling_section(const struct result *result, const struct cite *cite
     struct text section = TEXT_EMPTY;
     /* The head names the edition: its sections need no book. */
     const bool own = story_same_text(cite->code, result->edition) && cite->section != NULL
-        && cite->section[0] != '\0';
+                     && cite->section[0] != '\0';
     if (own)
         text_add(&section, cite->section);
     else
@@ -310,12 +311,9 @@ const char *telling_answer(const char *answer)
     static const struct {
         const char *answer, *words;
     } WORDS[] = {
-        {"desk", "At the desk"},
-        {"wrapper", "On a wrapper, box or label"},
-        {"paper", "In a paper"},
-        {"department", "From the department"},
-        {"roof", "On the roof"},
-        {"attic", "In the attic"},
+        {"desk", "At the desk"}, {"wrapper", "On a wrapper, box or label"},
+        {"paper", "In a paper"}, {"department", "From the department"},
+        {"roof", "On the roof"}, {"attic", "In the attic"},
     };
     for (size_t i = 0; i < sizeof(WORDS) / sizeof(WORDS[0]); i++)
         if (story_same_text(WORDS[i].answer, answer))

@@ -14,12 +14,12 @@
 
 enum {
     SCREEN_LINES = 60,
-    CONFIRM_FEWEST = 6,  /* lines of figures to confirm, however full the screen */
-    NUMBER_HANG = 4,     /* " 12 " */
+    CONFIRM_FEWEST = 6, /* lines of figures to confirm, however full the screen */
+    NUMBER_HANG = 4,    /* " 12 " */
     DETAIL_HANG = 6,
-    MEND_HANG = 12,      /* "    mend    " */
+    MEND_HANG = 12, /* "    mend    " */
     LIST_HANG = 2,
-    PRINT_SHOWN = 16,    /* characters of the fingerprint: enough to tell two apart */
+    PRINT_SHOWN = 16, /* characters of the fingerprint: enough to tell two apart */
 };
 
 /* What the report is written to, and how. */
@@ -288,8 +288,10 @@ static void add_close(const struct screen *screen)
     const struct result *result = screen->result;
     text_add(screen->out, "\n");
     wrap_add(screen->out, 0, result->caution == NULL ? "" : result->caution);
-    text_addf(screen->out, "check --all prints every finding, with sources and arithmetic.\n"
-              "Rules and figures used: %.*s\n", PRINT_SHOWN, result->fingerprint);
+    text_addf(screen->out,
+              "check --all prints every finding, with sources and arithmetic.\n"
+              "Rules and figures used: %.*s\n",
+              PRINT_SHOWN, result->fingerprint);
 }
 
 static size_t lines_of(const struct text *text)

@@ -11,9 +11,9 @@
 #include <string.h>
 
 enum {
-    HEAD_HANG = 9,   /* "Place    " */
-    WORD_HANG = 8,   /* "BROKEN  " */
-    LABEL_HANG = 20, /* under the title, after "arithmetic" */
+    HEAD_HANG = 9,    /* "Place    " */
+    WORD_HANG = 8,    /* "BROKEN  " */
+    LABEL_HANG = 20,  /* under the title, after "arithmetic" */
     PRINT_SHOWN = 16, /* characters of the fingerprint: enough to tell two apart */
 };
 
@@ -106,12 +106,9 @@ static void add_counts(const struct page *page, const struct result *result)
         enum outcome outcome;
         const char *word;
     } ORDER[] = {
-        {OUTCOME_BROKEN, "broken"},
-        {OUTCOME_FAIL, "fail"},
-        {OUTCOME_OPEN, "open"},
-        {OUTCOME_WARN, "warn"},
-        {OUTCOME_PASS, "pass"},
-        {OUTCOME_NOT_APPLICABLE, "not applicable"},
+        {OUTCOME_BROKEN, "broken"}, {OUTCOME_FAIL, "fail"},
+        {OUTCOME_OPEN, "open"},     {OUTCOME_WARN, "warn"},
+        {OUTCOME_PASS, "pass"},     {OUTCOME_NOT_APPLICABLE, "not applicable"},
     };
     struct text counts = TEXT_EMPTY;
     for (size_t i = 0; i < sizeof(ORDER) / sizeof(ORDER[0]); i++) {
@@ -266,8 +263,7 @@ static void add_brief(const struct page *page, const struct finding *finding, si
 
 /* Groups ------------------------------------------------------------------ */
 
-static void start_group(const struct page *page, const struct result *result,
-                        enum outcome outcome)
+static void start_group(const struct page *page, const struct result *result, enum outcome outcome)
 {
     text_addf(page->out, "\n-- %zu %s: %s\n", result->counts[outcome], outcome_word(outcome),
               LOOKS[outcome].gloss);

@@ -54,7 +54,7 @@ void value_add_demand(struct text *out, enum sense sense, const struct value *re
         text_add(out, "exactly ");
     /* "all of none" says no more than "none". */
     const bool nothing = required->kind == VALUE_SET && required->set_count == 0 && !equals
-        && sense != SENSE_NONE_OF;
+                         && sense != SENSE_NONE_OF;
     if (!equals && !nothing) {
         add_plain(out, sense_word(sense));
         text_add(out, " ");

@@ -11,7 +11,7 @@
 #include <stddef.h>
 
 struct keys {
-    bool others;         /* the table has keys that are no texts */
+    bool others; /* the table has keys that are no texts */
     size_t count;
     const char *names[]; /* sorted byte by byte; held by the table */
 };

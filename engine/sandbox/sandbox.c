@@ -17,7 +17,7 @@
 enum { HOOK_STEPS = 500 };
 
 /* Registry keys: their addresses are unique. */
-static const char VISIBLE_KEY = 'v'; /* table: name -> what packs see */
+static const char VISIBLE_KEY = 'v';   /* table: name -> what packs see */
 static const char CHUNK_ENV_KEY = 'e'; /* the read-only view packs run in */
 
 /* The state's extra space holds our pointer, so that no script can reach it. */
@@ -383,7 +383,8 @@ enum sandbox_stop sandbox_touch(struct sandbox *sandbox, enum sandbox_stop stop)
     else
         snprintf(sandbox->message, sizeof(sandbox->message),
                  "set '%.60s', a local of its file: what a rule leaves behind must not reach "
-                 "others", what);
+                 "others",
+                 what);
     return SANDBOX_TOUCHED;
 }
 

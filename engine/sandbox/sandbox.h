@@ -37,7 +37,7 @@ enum {
     SANDBOX_LOAD_BYTES = 24 * 1024 * 1024, /* for loading all packs */
     SANDBOX_CALL_BYTES = 4 * 1024 * 1024,  /* for judging one thing */
     SANDBOX_KEPT_BYTES = 16 * 1024 * 1024, /* of one file, outside the heap */
-    SANDBOX_LOAD_STEPS = 5 * 1000 * 1000, /* of one file */
+    SANDBOX_LOAD_STEPS = 5 * 1000 * 1000,  /* of one file */
     SANDBOX_CALL_STEPS = 400 * 1000,
     SANDBOX_LOAD_MS = 2000,
     SANDBOX_CALL_MS = 500,
@@ -54,31 +54,31 @@ enum {
 
 enum sandbox_stop {
     SANDBOX_DONE,
-    SANDBOX_ERROR,  /* the pack's own error, or a syntax error */
+    SANDBOX_ERROR, /* the pack's own error, or a syntax error */
     SANDBOX_STEPS,
     SANDBOX_TIME,
-    SANDBOX_SPENT,  /* the total, most of it by calls before */
+    SANDBOX_SPENT, /* the total, most of it by calls before */
     SANDBOX_MEMORY,
     SANDBOX_TOUCHED, /* the call changed what outlasts it: sandbox_touch */
-    SANDBOX_SIGNAL, /* a binder ended the call on purpose: sandbox_signal */
+    SANDBOX_SIGNAL,  /* a binder ended the call on purpose: sandbox_signal */
 };
 
 struct sandbox {
     struct heap heap;
     struct frozen frozen;
     lua_State *lua;
-    void *user;              /* for binders */
-    bool loading;            /* in sandbox_run or sandbox_setup, not in sandbox_call */
-    enum sandbox_stop stop;  /* why the running call is ending */
-    long steps_left;         /* of the running call */
-    long total_left;         /* of all calls, the running one's taken off */
-    long long taken;         /* by all calls ever */
-    long not_looked;         /* steps since the clock was looked at */
-    int call_ms;             /* of the running call */
-    long long call_ends_ns;  /* thread's processor time; 0: not looked at yet */
+    void *user;             /* for binders */
+    bool loading;           /* in sandbox_run or sandbox_setup, not in sandbox_call */
+    enum sandbox_stop stop; /* why the running call is ending */
+    long steps_left;        /* of the running call */
+    long total_left;        /* of all calls, the running one's taken off */
+    long long taken;        /* by all calls ever */
+    long not_looked;        /* steps since the clock was looked at */
+    int call_ms;            /* of the running call */
+    long long call_ends_ns; /* thread's processor time; 0: not looked at yet */
     long long total_ends_ns;
-    size_t kept_left;        /* of the file being loaded */
-    size_t kept;             /* by all files so far */
+    size_t kept_left; /* of the file being loaded */
+    size_t kept;      /* by all files so far */
     char message[SANDBOX_MESSAGE_BYTES];
 };
 

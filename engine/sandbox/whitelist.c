@@ -13,11 +13,12 @@
 
 /* What packs see of Lua's own libraries, unchanged. Each of these does work
  * bounded by memory already paid for, or by the number of its arguments. */
-static const char *const FROM_BASE[] = {"assert", "error", "ipairs", "select", "tonumber", "type",
-                                        NULL};
-static const char *const FROM_MATH[] = {"abs", "ceil", "floor", "fmod", "huge", "max", "maxinteger",
-                                        "min", "mininteger", "modf", "pi", "sqrt", "tointeger",
-                                        "type", "exp", "log", "sin", "cos", "tan", "atan", NULL};
+static const char *const FROM_BASE[] = {"assert",   "error", "ipairs", "select",
+                                        "tonumber", "type",  NULL};
+static const char *const FROM_MATH[] = {"abs",        "ceil", "floor",      "fmod", "huge", "max",
+                                        "maxinteger", "min",  "mininteger", "modf", "pi",   "sqrt",
+                                        "tointeger",  "type", "exp",        "log",  "sin",  "cos",
+                                        "tan",        "atan", NULL};
 static const char *const FROM_STRING[] = {"byte", "len", "lower", "sub", "upper", NULL};
 /* Left out, and why: load, loadfile, dofile, require, string.dump (code from
  * outside); pcall, xpcall, coroutine (would catch a limit or dodge it);
@@ -301,7 +302,7 @@ static void push_string(lua_State *lua)
 
 void whitelist_push(lua_State *lua)
 {
-    lua_newtable(lua); /* visible */
+    lua_newtable(lua);               /* visible */
     push_library(lua, luaopen_base); /* leaves _G as its value */
     lua_pushvalue(lua, -2);
     copy_names(lua, FROM_BASE);

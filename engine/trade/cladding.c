@@ -14,8 +14,7 @@ static int positive(double x)
 
 /* The rule for the width a of ASCE 7 chapter 30: the smaller of two shares, never under
  * the larger of two floors. */
-double trade_zone_width_ft(double least_width_ft, double height_ft,
-                           const struct zone_rule *rule)
+double trade_zone_width_ft(double least_width_ft, double height_ft, const struct zone_rule *rule)
 {
     if (!positive(least_width_ft) || !positive(height_ft) || !not_negative(rule->width_share)
         || !not_negative(rule->height_share) || !not_negative(rule->least_share)
@@ -79,7 +78,7 @@ int trade_hip_zones_sqft(struct cladding_zones *out, double length_ft, double wi
     const double corners = 4 * strip * strip;
     /* The end planes come to a point: no ridge stops them, only their hips. */
     const double field = 2 * hip_field(longer, run - strip, strip)
-        + 2 * hip_field(shorter, run, strip);
+                         + 2 * hip_field(shorter, run, strip);
     *out = (struct cladding_zones){
         .field = field,
         .eave = longer * shorter - inside - corners,
@@ -113,6 +112,6 @@ int trade_cladding_pressures(struct cladding_zones *out, double q_psf,
     };
     /* One NAN among them makes the sum one. */
     const double sum = out->field + out->eave + out->rake + out->ridge + out->eave_corner
-        + out->ridge_corner;
+                       + out->ridge_corner;
     return isfinite(sum) ? 0 : -1;
 }

@@ -14,8 +14,8 @@
  * 3e, 3r on gables, and 1, 2e, 2r, 3 on hips (which have no rake). */
 struct cladding_zones {
     double field;
-    double eave, rake, ridge;            /* strips; a hip's ridge strip includes its hips */
-    double eave_corner, ridge_corner;    /* where a rake meets them; a hip has only the first */
+    double eave, rake, ridge;         /* strips; a hip's ridge strip includes its hips */
+    double eave_corner, ridge_corner; /* where a rake meets them; a hip has only the first */
 };
 
 /* How wide the strips are: the smaller of two shares, but not under the least. */
@@ -28,8 +28,7 @@ struct zone_rule {
 
 /* Width a of the strips. NAN when an argument is negative or not finite, or
  * width or height is 0. */
-double trade_zone_width_ft(double least_width_ft, double height_ft,
-                           const struct zone_rule *rule);
+double trade_zone_width_ft(double least_width_ft, double height_ft, const struct zone_rule *rule);
 
 /* Plan areas, square feet, of the zones of a gable roof (ridge along length)
  * and of a hip roof, whose outline is length x width, with strips of width_ft.
@@ -43,9 +42,9 @@ int trade_hip_zones_sqft(struct cladding_zones *out, double length_ft, double wi
 
 /* How pressures are stated. */
 struct cladding_load {
-    double gcpi;         /* internal pressure coefficient, either sign: 0.18 enclosed */
-    double load_factor;  /* 1 for strength, 0.6 for allowable stress */
-    double least_psf;    /* floor of the result: 16 strength, 10 allowable stress */
+    double gcpi;        /* internal pressure coefficient, either sign: 0.18 enclosed */
+    double load_factor; /* 1 for strength, 0.6 for allowable stress */
+    double least_psf;   /* floor of the result: 16 strength, 10 allowable stress */
 };
 
 /* Worst pressure on a place with external coefficient gcp: p = q (GCp -

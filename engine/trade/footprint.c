@@ -144,8 +144,7 @@ static void add_wing(struct footprint_measure *out, const struct footprint *roof
     out->planes += 2;
 }
 
-int trade_footprint(struct footprint_measure *out, const struct footprint *roof,
-                    const char **why)
+int trade_footprint(struct footprint_measure *out, const struct footprint *roof, const char **why)
 {
     *why = refusal(roof);
     if (*why != NULL)
@@ -163,8 +162,9 @@ int trade_footprint(struct footprint_measure *out, const struct footprint *roof,
         break;
     case ROOF_GABLE_PORCH:
         add_gable(out, outline_of(roof), roof->pitch);
-        add_shed(out, (struct outline){.length = roof->porch_length_ft + 2 * roof->rake_overhang_ft,
-                                       .width = roof->porch_depth_ft + roof->eave_overhang_ft},
+        add_shed(out,
+                 (struct outline){.length = roof->porch_length_ft + 2 * roof->rake_overhang_ft,
+                                  .width = roof->porch_depth_ft + roof->eave_overhang_ft},
                  roof->porch_pitch);
         break;
     case ROOF_CROSS_GABLE:

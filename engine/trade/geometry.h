@@ -49,11 +49,11 @@ enum plane_shape { PLANE_RECTANGLE, PLANE_TRIANGLE, PLANE_TRAPEZOID };
 
 struct plane_measure {
     enum plane_shape shape;
-    double plan_sqft;    /* seen from above */
-    double area_sqft;    /* on the slope */
+    double plan_sqft; /* seen from above */
+    double area_sqft; /* on the slope */
     double rise_ft;
-    double length_ft;    /* up the slope, square to the eave */
-    double side_ft;      /* each of its two sides, when both lean alike */
+    double length_ft; /* up the slope, square to the eave */
+    double side_ft;   /* each of its two sides, when both lean alike */
 };
 
 /* Measures a plane. Returns 0, or -1 for one that cannot be, with a text that

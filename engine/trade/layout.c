@@ -22,8 +22,8 @@ static void add_edge(struct layout *out, const char *name, enum layout_kind kind
 {
     if (length_ft < SHORTEST_FT)
         return;
-    out->edges[out->edge_count++] =
-        (struct layout_edge){.name = name, .kind = kind, .plane = plane, .length_ft = length_ft};
+    out->edges[out->edge_count++] = (struct layout_edge){
+        .name = name, .kind = kind, .plane = plane, .length_ft = length_ft};
 }
 
 /* A plane with an eave as long as its upper edge, and two rakes. */
@@ -75,9 +75,9 @@ static void lay_porch(struct layout *out, const struct footprint *roof)
     const double length = outline_length(roof), run = outline_width(roof) / 2;
     add_rectangle(out, FRONT, length, run, roof->pitch);
     add_rectangle(out, BACK, length, run, roof->pitch);
-    const size_t porch =
-        add_rectangle(out, PORCH, roof->porch_length_ft + 2 * roof->rake_overhang_ft,
-                      roof->porch_depth_ft + roof->eave_overhang_ft, roof->porch_pitch);
+    const size_t porch = add_rectangle(
+        out, PORCH, roof->porch_length_ft + 2 * roof->rake_overhang_ft,
+        roof->porch_depth_ft + roof->eave_overhang_ft, roof->porch_pitch);
     out->planes[porch].porch = true;
 }
 
@@ -121,9 +121,14 @@ static void add_notched(struct layout *out, const struct footprint *roof, double
     const double length = outline_length(roof), run = outline_width(roof) / 2;
     const double rake = trade_sloped_length_ft(run, roof->pitch);
     const double valley = trade_hip_length_ft(half_ft, roof->pitch);
-    const size_t plane = add_plane(out, (struct layout_plane){
-        .name = "main front", .eave_ft = length - 2 * half_ft, .ridge_ft = length, .run_ft = run,
-        .pitch = roof->pitch, .plan_sqft = length * run - half_ft * half_ft, .odd = true});
+    const size_t plane = add_plane(
+        out, (struct layout_plane){.name = "main front",
+                                   .eave_ft = length - 2 * half_ft,
+                                   .ridge_ft = length,
+                                   .run_ft = run,
+                                   .pitch = roof->pitch,
+                                   .plan_sqft = length * run - half_ft * half_ft,
+                                   .odd = true});
     add_edge(out, "front left eave", LAYOUT_EAVE, plane, left_ft);
     add_edge(out, "front right eave", LAYOUT_EAVE, plane, length - 2 * half_ft - left_ft);
     add_edge(out, "front left rake", LAYOUT_RAKE, plane, rake);
@@ -195,8 +200,10 @@ int trade_layout(struct layout *out, const struct footprint *roof, double wing_l
     struct footprint_measure measure;
     if (trade_footprint(&measure, roof, why) != 0)
         return -1;
-    *out = (struct layout){.ridge_ft = measure.ridge_ft, .hip_ft = measure.hip_ft,
-                           .valley_ft = measure.valley_ft, .least_width_ft = NAN};
+    *out = (struct layout){.ridge_ft = measure.ridge_ft,
+                           .hip_ft = measure.hip_ft,
+                           .valley_ft = measure.valley_ft,
+                           .least_width_ft = NAN};
     switch (roof->form) {
     case ROOF_GABLE:
         lay_gable(out, roof);

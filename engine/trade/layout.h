@@ -18,18 +18,18 @@ enum { LAYOUT_PLANES_MOST = 4, LAYOUT_EDGES_MOST = 15, LAYOUT_VALLEYS_MOST = 2 }
 
 /* A plane between two level edges, as roof_plane of geometry.h has it. */
 struct layout_plane {
-    const char *name;       /* "main front" */
+    const char *name; /* "main front" */
     double eave_ft, ridge_ft, run_ft, pitch;
-    double plan_sqft;       /* seen from above */
-    bool odd;               /* a wing cuts into it: its edges alone do not give plan_sqft */
-    bool porch;             /* a porch's, which may have another slope */
+    double plan_sqft; /* seen from above */
+    bool odd;         /* a wing cuts into it: its edges alone do not give plan_sqft */
+    bool porch;       /* a porch's, which may have another slope */
 };
 
 enum layout_kind { LAYOUT_EAVE, LAYOUT_RAKE, LAYOUT_HIP, LAYOUT_VALLEY };
 
 /* An eave, or one side of a plane; a hip or valley is a side of two planes. */
 struct layout_edge {
-    const char *name;       /* "front left rake" */
+    const char *name; /* "front left rake" */
     enum layout_kind kind;
     size_t plane;
     double length_ft;
@@ -43,7 +43,7 @@ struct layout {
     const char *valleys[LAYOUT_VALLEYS_MOST]; /* names */
     size_t valley_count;
     double ridge_ft, hip_ft, valley_ft;
-    double least_width_ft;  /* the outline's narrower side; NAN with a porch or a wing */
+    double least_width_ft; /* the outline's narrower side; NAN with a porch or a wing */
 };
 
 /* Where a wing's left wall stands: feet from the main house's left end wall.

@@ -84,9 +84,9 @@ int trade_nail_capacity(struct nail_capacity *out, const struct nail *nail,
         per_in = trade_withdrawal_ring(nailing->framing_gravity, nail->shank_in);
     }
     const double out_lb = per_in * held * nailing->duration * nailing->wet_withdrawal;
-    const double head_lb
-        = trade_pull_through_lb(nailing->panel_gravity, nail->head_in, nailing->panel_in)
-        * nailing->duration * nailing->wet_pull_through;
+    const double head_lb = trade_pull_through_lb(nailing->panel_gravity, nail->head_in,
+                                                 nailing->panel_in)
+                           * nailing->duration * nailing->wet_pull_through;
     /* The nail gives way where it is weaker: out of the framing, or its head through the
      * panel. */
     *out = (struct nail_capacity){

@@ -34,16 +34,16 @@ struct nail {
 
 struct nailing {
     double framing_gravity, panel_gravity;
-    double panel_in;        /* thickness of the panel under the head */
-    double duration;        /* load duration factor, 1.6 for wind */
-    double wet_withdrawal;  /* wet service factors; 1 when dry */
+    double panel_in;       /* thickness of the panel under the head */
+    double duration;       /* load duration factor, 1.6 for wind */
+    double wet_withdrawal; /* wet service factors; 1 when dry */
     double wet_pull_through;
 };
 
 struct nail_capacity {
-    double penetration_in;  /* of the shank that holds: ringed only, if it has rings */
+    double penetration_in; /* of the shank that holds: ringed only, if it has rings */
     double withdrawal_lb, pull_through_lb; /* adjusted */
-    double lb;              /* the lesser: what the nail may carry */
+    double lb;                             /* the lesser: what the nail may carry */
     bool head_governs;
 };
 

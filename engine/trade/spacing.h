@@ -8,7 +8,7 @@
 struct spread {
     double least, most; /* of the list */
     size_t count;
-    size_t over;        /* how many are over the limit, by more than the tolerance */
+    size_t over; /* how many are over the limit, by more than the tolerance */
     double over_percent;
 };
 

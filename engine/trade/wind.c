@@ -55,5 +55,5 @@ double trade_wind_q_psf(const struct wind_site *site)
         || !positive(site->kd) || !positive(site->ke))
         return NAN;
     return PSF_PER_MPH_SQUARED * site->kz * site->kzt * site->kd * site->ke * site->vult_mph
-        * site->vult_mph;
+           * site->vult_mph;
 }

@@ -15,11 +15,11 @@ double trade_vasd_to_vult(double vasd_mph);
 
 /* How the wind grows with height over one kind of ground. */
 struct wind_profile {
-    double factor;      /* 2.01 in ASCE 7-10 and 7-16 */
-    double alpha;       /* exponent: B 7, C 9.5, D 11.5 there */
-    double zg_ft;       /* height of the gradient wind: 1200, 900, 700 there */
-    double least_ft;    /* lower roofs are taken as this high: 15 */
-    double floor;       /* the coefficient is never less; 0 for no floor. For
+    double factor;   /* 2.01 in ASCE 7-10 and 7-16 */
+    double alpha;    /* exponent: B 7, C 9.5, D 11.5 there */
+    double zg_ft;    /* height of the gradient wind: 1200, 900, 700 there */
+    double least_ft; /* lower roofs are taken as this high: 15 */
+    double floor;    /* the coefficient is never less; 0 for no floor. For
                            cladding ASCE 7-10 holds exposure B at 0.70, 7-16 does not */
 };
 
@@ -34,10 +34,10 @@ double trade_wind_ke(double elevation_ft);
 
 struct wind_site {
     double vult_mph;
-    double kz;   /* by height and exposure */
-    double kzt;  /* 1 unless on a hill, ridge or escarpment */
-    double kd;   /* directionality */
-    double ke;   /* 1 in editions that have none */
+    double kz;  /* by height and exposure */
+    double kzt; /* 1 unless on a hill, ridge or escarpment */
+    double kd;  /* directionality */
+    double ke;  /* 1 in editions that have none */
 };
 
 /* Velocity pressure q = 0.00256 Kz Kzt Kd Ke V^2, psf. The constant is half

@@ -22,12 +22,12 @@ extern const struct fuzz_target fuzz_cases, fuzz_interview, fuzz_job, fuzz_lines
     fuzz_rules, fuzz_words;
 
 /* A promise; unlike assert, it is kept in every build. */
-#define FUZZ_REQUIRE(promise)                                                            \
-    do {                                                                                 \
-        if (!(promise)) {                                                                \
+#define FUZZ_REQUIRE(promise)                                                             \
+    do {                                                                                  \
+        if (!(promise)) {                                                                 \
             fprintf(stderr, "%s:%d: broken promise: %s\n", __FILE__, __LINE__, #promise); \
-            abort();                                                                     \
-        }                                                                                \
+            abort();                                                                      \
+        }                                                                                 \
     } while (0)
 
 #endif

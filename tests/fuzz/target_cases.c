@@ -31,8 +31,8 @@ struct county {
 static char *check(const struct county *county)
 {
     eavemark *handle = eavemark_open(county->home.path);
-    const struct eavemark_request request = {.name = "fuzz.json", .text = SMALL_JOB,
-                                             .length = strlen(SMALL_JOB)};
+    const struct eavemark_request request = {
+        .name = "fuzz.json", .text = SMALL_JOB, .length = strlen(SMALL_JOB)};
     eavemark_result *result = eavemark_check(handle, &request);
     char *report = eavemark_result_report(result, EAVEMARK_JSON_LINE, EAVEMARK_ALL);
     fuzz_result(result);
@@ -59,8 +59,8 @@ static void *start(void)
 static void prove(eavemark *handle, const char *name)
 {
     char *report, *problems;
-    const enum eavemark_status status =
-        eavemark_proof(handle, name, NULL, NULL, EAVEMARK_TEXT, &report, &problems);
+    const enum eavemark_status status = eavemark_proof(handle, name, NULL, NULL, EAVEMARK_TEXT,
+                                                       &report, &problems);
     FUZZ_REQUIRE(problems != NULL);
     FUZZ_REQUIRE(status != EAVEMARK_UNUSABLE);
     FUZZ_REQUIRE(report != NULL);

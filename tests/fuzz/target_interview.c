@@ -62,8 +62,8 @@ static void look_at_job(eavemark *handle, eavemark_interview *interview)
     char *job = eavemark_interview_job(interview, &answered, &skipped, &problems);
     FUZZ_REQUIRE(problems != NULL && (job == NULL) == (problems[0] != '\0'));
     if (job != NULL) {
-        const struct eavemark_request request = {.name = "fuzz.json", .text = job,
-                                                 .length = strlen(job)};
+        const struct eavemark_request request = {
+            .name = "fuzz.json", .text = job, .length = strlen(job)};
         FUZZ_REQUIRE(fuzz_result(eavemark_check(handle, &request)) != EAVEMARK_UNUSABLE);
     }
     free(problems);
@@ -72,12 +72,12 @@ static void look_at_job(eavemark *handle, eavemark_interview *interview)
 
 static void hold(eavemark *handle, char *text, bool fill)
 {
-    const struct eavemark_request request = {.name = "fuzz.json", .text = BARE,
-                                             .length = strlen(BARE)};
+    const struct eavemark_request request = {
+        .name = "fuzz.json", .text = BARE, .length = strlen(BARE)};
     enum eavemark_status status;
     char *problems;
-    eavemark_interview *interview =
-        eavemark_interview_open(handle, fill ? &request : NULL, &status, &problems);
+    eavemark_interview *interview = eavemark_interview_open(handle, fill ? &request : NULL, &status,
+                                                            &problems);
     FUZZ_REQUIRE(interview != NULL);
     free(problems);
     char *line = text;

@@ -10,8 +10,7 @@ static void *start(void)
 
 static void run(void *state, const char *bytes, size_t length)
 {
-    const struct eavemark_request request = {.name = "fuzz.json", .text = bytes,
-                                             .length = length};
+    const struct eavemark_request request = {.name = "fuzz.json", .text = bytes, .length = length};
     fuzz_result(eavemark_check(state, &request));
 }
 

@@ -33,8 +33,7 @@ static void run(void *state, const char *bytes, size_t length)
     const struct temporary_home *home = state;
     struct problems problems = {0};
     home_write_n(home, "jurisdictions/fuzz.lua", bytes, length);
-    struct profile *profile =
-        profile_resolve(home->path, "fuzz", 20260302, "fuzz.json", &problems);
+    struct profile *profile = profile_resolve(home->path, "fuzz", 20260302, "fuzz.json", &problems);
     FUZZ_REQUIRE((profile == NULL) == (problems.count > 0));
     if (profile != NULL)
         look_at(profile);

@@ -27,8 +27,8 @@ static void run(void *state, const char *bytes, size_t length)
     const struct temporary_home *home = state;
     home_write_n(home, "rules/fuzz.lua", bytes, length);
     eavemark *handle = eavemark_open(home->path);
-    const struct eavemark_request request = {.name = "fuzz.json", .text = SMALL_JOB,
-                                             .length = strlen(SMALL_JOB)};
+    const struct eavemark_request request = {
+        .name = "fuzz.json", .text = SMALL_JOB, .length = strlen(SMALL_JOB)};
     fuzz_result(eavemark_check(handle, &request));
     eavemark_close(handle);
 }

@@ -35,17 +35,18 @@ struct check {
     const char *name;   /* with its inputs */
     const char *source; /* and section or page */
     double computed, printed, tolerance;
-    const char *why;    /* of the tolerance */
+    const char *why; /* of the tolerance */
 };
 
 /* A row of the table that tests/published/table.sh prints. */
 static inline void published_row(const struct check *row)
 {
-    static const char *const KINDS[KIND_COUNT] = {"handbook", "trade page", "code", "recalled", "ours"};
+    static const char *const KINDS[KIND_COUNT] = {"handbook", "trade page", "code", "recalled",
+                                                  "ours"};
     if (getenv("EAVEMARK_TABLE") != NULL)
-        printf("| %-10s | %s | %s | %.6g | %.6g | %+.4g | %.3g | %s |\n", KINDS[row->kind], row->name,
-               row->source, row->printed, row->computed, row->computed - row->printed, row->tolerance,
-               row->why);
+        printf("| %-10s | %s | %s | %.6g | %.6g | %+.4g | %.3g | %s |\n", KINDS[row->kind],
+               row->name, row->source, row->printed, row->computed, row->computed - row->printed,
+               row->tolerance, row->why);
 }
 
 /* Fails the test, naming every row that is off; counts the others. */
@@ -60,8 +61,8 @@ static inline void published_hold(struct counted *counted, const struct check *r
             continue;
         }
         off++;
-        print_error("%s: %s prints %.6g, computed %.6g (within %.6g: %s)\n", row->name,
-                    row->source, row->printed, row->computed, row->tolerance, row->why);
+        print_error("%s: %s prints %.6g, computed %.6g (within %.6g: %s)\n", row->name, row->source,
+                    row->printed, row->computed, row->tolerance, row->why);
     }
     assert_int_equal(off, 0);
 }
@@ -70,7 +71,7 @@ static inline void published_hold(struct counted *counted, const struct check *r
 static inline int published_summary(const char *what, const struct counted *counted, int failed)
 {
     const size_t published = counted->of[KIND_HANDBOOK] + counted->of[KIND_TRADE]
-        + counted->of[KIND_CODE];
+                             + counted->of[KIND_CODE];
     printf("%s: %zu published checks hold (%zu handbook, %zu trade page, %zu code or agency "
            "page); besides, %zu recalled and %zu ours, regression only\n",
            what, published, counted->of[KIND_HANDBOOK], counted->of[KIND_TRADE],

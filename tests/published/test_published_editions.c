@@ -32,20 +32,30 @@ static const char DAY[] = "2026-03-02";
 /* Figures -------------------------------------------------------------------------- */
 
 struct figure_row {
-    const char *row;                /* of the table of differences */
+    const char *row; /* of the table of differences */
     const char *figure;
-    const char *value[EDITIONS];    /* "2", "yes", "A, B"; NULL: not looked at */
-    const char *section[EDITIONS];  /* stands within the citation; NULL: not looked at */
-    const char *letters;            /* one per edition */
-    const char *also_read;          /* why a figure may claim more; or NULL */
+    const char *value[EDITIONS];   /* "2", "yes", "A, B"; NULL: not looked at */
+    const char *section[EDITIONS]; /* stands within the citation; NULL: not looked at */
+    const char *letters;           /* one per edition */
+    const char *also_read;         /* why a figure may claim more; or NULL */
 };
 
 /* 2024 renumbers laying over. */
-#define RECOVER(in_2012) {in_2012, "R908.3.1", "R908.3.1", "R908.3.1", "R908.4"}
+#define RECOVER(in_2012)                                      \
+    {                                                         \
+        in_2012, "R908.3.1", "R908.3.1", "R908.3.1", "R908.4" \
+    }
 #define COATED "coating, metal_panel, metal_shingle, roll_roofing, built_up, spray_foam"
-#define ALL(x) {x, x, x, x, x}
-#define SINCE_2015(a, b) {a, b, b, b, b}
+#define ALL(x)        \
+    {                 \
+        x, x, x, x, x \
+    }
+#define SINCE_2015(a, b) \
+    {                    \
+        a, b, b, b, b    \
+    }
 
+/* clang-format off */
 static const struct figure_row FIGURES[] = {
     {"reroof section; third layer", "layers.most", ALL("2"), RECOVER("R907.3"), "pssss", NULL},
     {"drip edge at eaves", "drip_edge.eave_required", ALL("yes"), ALL("R905.2.8.5"), "sssss", NULL},
@@ -111,6 +121,7 @@ static const struct figure_row FIGURES[] = {
     {"moderate-wind trigger", "underlayment.mid_wind_applies", SINCE_2015("yes", "no"),
      SINCE_2015("R905.2.7.2", "Table R905.1.1(3)"), "mssss", NULL},
 };
+/* clang-format on */
 
 static void value_text(const struct value *value, char *out, size_t size)
 {
@@ -150,12 +161,13 @@ static bool figure_cell(const struct figure_row *row, const struct profile *prof
     }
     value_text(&figure->value, value, sizeof(value));
     printf("%s | %s | %s = %s | %s | %s%s\n", row->row, NAMES[edition], row->figure, value,
-           figure->cite.section, status_word(figure->cite.status), figure->disputed != NULL ? ", disputed" : "");
+           figure->cite.section, status_word(figure->cite.status),
+           figure->disputed != NULL ? ", disputed" : "");
     const bool right_value = row->value[edition] == NULL || strcmp(row->value[edition], value) == 0;
     const bool right_section = row->section[edition] == NULL
-        || strstr(figure->cite.section, row->section[edition]) != NULL;
-    const bool modest =
-        row->value[edition] == NULL || !claims_too_much(row, figure, row->letters[edition]);
+                               || strstr(figure->cite.section, row->section[edition]) != NULL;
+    const bool modest = row->value[edition] == NULL
+                        || !claims_too_much(row, figure, row->letters[edition]);
     if (!right_value)
         print_error("%s, %s: it should be %s\n", row->row, NAMES[edition], row->value[edition]);
     if (!right_section)
@@ -172,8 +184,8 @@ static struct profile *edition_profile(int edition)
     char id[32];
     struct problems problems = {0};
     snprintf(id, sizeof(id), "model/irc-%s", NAMES[edition]);
-    struct profile *profile =
-        profile_resolve(EAVEMARK_HOME_DIR, id, date_parse(DAY), "job.json", &problems);
+    struct profile *profile = profile_resolve(EAVEMARK_HOME_DIR, id, date_parse(DAY), "job.json",
+                                              &problems);
     assert_non_null(profile);
     problems_free(&problems);
     return profile;
@@ -228,7 +240,7 @@ static void reroof_section_by_edition(void **state)
             const struct figure *figure = &profile->figures[i];
             const char *wrong = strcmp(NAMES[e], "2012") == 0 ? "R908" : "R907";
             const bool layers = strncmp(figure->name, "layers.", 7) == 0
-                || strncmp(figure->name, "flashing.", 9) == 0;
+                                || strncmp(figure->name, "flashing.", 9) == 0;
             if (!layers || strstr(figure->cite.section, wrong) == NULL
                 || strcmp(figure->name, "layers.hail_zones_barred") == 0)
                 continue;
@@ -255,14 +267,24 @@ struct job_row {
     int which;                      /* finding of that rule, from 0 */
     struct change changes[CHANGES]; /* to rules/cases/base.json; ends at NULL */
     const char *outcome[EDITIONS];
-    const char *says;               /* stands in what 2024 says; or NULL */
+    const char *says; /* stands in what 2024 says; or NULL */
 };
 
-#define OVERLAY {"scope/method", "\"overlay\""}, {"existing/layers_removed", "0"}, \
-    {"existing/coverings/0/removed", "false"}
-#define VULT(mph) {"site/wind_vult_mph", mph}
-#define FELT(kind) {"underlayments/0/kind", "\"" kind "\""}
+#define OVERLAY                                                        \
+    {"scope/method", "\"overlay\""}, {"existing/layers_removed", "0"}, \
+    {                                                                  \
+        "existing/coverings/0/removed", "false"                        \
+    }
+#define VULT(mph)                 \
+    {                             \
+        "site/wind_vult_mph", mph \
+    }
+#define FELT(kind)                             \
+    {                                          \
+        "underlayments/0/kind", "\"" kind "\"" \
+    }
 
+/* clang-format off */
 static const struct job_row JOBS[] = {
     {"third layer", "layers.total", 0,
      {{"scope/method", "\"overlay\""}, {"existing/layers", "2"}, {"existing/layers_removed", "0"},
@@ -348,6 +370,7 @@ static const struct job_row JOBS[] = {
      {{"site/lot_line_ft", "2"}, {"solar/put_on", "true"}, {"solar/fire_class", "\"none\""}},
      SINCE_2015("not_applicable", "fail"), NULL},
 };
+/* clang-format on */
 
 /* The child of a group or item a path part names; numbers count items. */
 static cJSON *child(cJSON *node, const char *part)

@@ -63,8 +63,9 @@ static void numbers_are(const char *id, const char *day, const struct printed *r
         assert_non_null(figure);
         assert_int_equal(figure->value.kind, VALUE_NUMBER);
         assert_string_equal(figure->value.unit, rows[i].unit);
-        const struct check check = {rows[i].kind, rows[i].figure, rows[i].source,
-                                    figure->value.number, rows[i].value, 0, "copied"};
+        const struct check check = {
+            rows[i].kind, rows[i].figure, rows[i].source, figure->value.number, rows[i].value, 0,
+            "copied"};
         published_hold(&counted, &check, 1);
     }
     profile_free(profile);
@@ -253,10 +254,14 @@ static void editions_by_day(void **state)
     static const struct {
         const char *id, *day, *edition;
     } DAYS[] = {
-        {"us-ca", "2020-01-01", "CRC 2019"},    {"us-ca", "2022-12-31", "CRC 2019"},
-        {"us-ca", "2023-01-01", "CRC 2022"},    {"us-ca", "2025-12-31", "CRC 2022"},
-        {"us-ca", "2026-01-01", "CRC 2025"},    {"us-fl", "2020-12-31", "Florida 7th"},
-        {"us-fl", "2023-12-30", "Florida 7th"}, {"us-fl", "2023-12-31", "Florida 8th"},
+        {"us-ca", "2020-01-01", "CRC 2019"},
+        {"us-ca", "2022-12-31", "CRC 2019"},
+        {"us-ca", "2023-01-01", "CRC 2022"},
+        {"us-ca", "2025-12-31", "CRC 2022"},
+        {"us-ca", "2026-01-01", "CRC 2025"},
+        {"us-fl", "2020-12-31", "Florida 7th"},
+        {"us-fl", "2023-12-30", "Florida 7th"},
+        {"us-fl", "2023-12-31", "Florida 8th"},
         {"us-mn", "2020-03-31", "Minnesota Residential Code 2020"},
     };
     for (size_t i = 0; i < COUNT(DAYS); i++) {
@@ -301,8 +306,7 @@ static void duties_and_lists(void **state)
 {
     (void)state;
     const struct said rows[] = {
-        {KIND_CODE, "us-mn", "ice_barrier.required", true, NULL,
-         "a Minnesota city's roofing page"},
+        {KIND_CODE, "us-mn", "ice_barrier.required", true, NULL, "a Minnesota city's roofing page"},
         {KIND_CODE, "us-mn", "ventilation.reduced_needs_both", true, NULL, VENTS},
         {KIND_CODE, "us-mn", "ice_barrier.kinds", false, "self_adhered two_cemented_plies",
          "a Minnesota city's roofing page"},
@@ -334,9 +338,10 @@ static void duties_and_lists(void **state)
         struct profile *profile = resolve(rows[i].id, "2024-06-03");
         const struct figure *figure = profile_figure(profile, rows[i].figure);
         const bool held = figure != NULL
-            && (rows[i].set != NULL
-                    ? figure->value.kind == VALUE_SET && set_is(&figure->value, rows[i].set)
-                    : figure->value.kind == VALUE_YES_NO && figure->value.yes == rows[i].yes);
+                          && (rows[i].set != NULL ? figure->value.kind == VALUE_SET
+                                                        && set_is(&figure->value, rows[i].set)
+                                                  : figure->value.kind == VALUE_YES_NO
+                                                        && figure->value.yes == rows[i].yes);
         if (!held)
             print_error("%s of %s is not what %s prints\n", rows[i].figure, rows[i].id,
                         rows[i].source);
@@ -366,18 +371,12 @@ static void amended_from_and_to(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(model_code),
-        cmocka_unit_test(felt_laps),
-        cmocka_unit_test(vents_and_ice),
-        cmocka_unit_test(decks),
-        cmocka_unit_test(minnesota),
-        cmocka_unit_test(florida),
-        cmocka_unit_test(florida_by_wind),
-        cmocka_unit_test(florida_tape_by_edition),
-        cmocka_unit_test(california),
-        cmocka_unit_test(editions_by_day),
-        cmocka_unit_test(duties_and_lists),
-        cmocka_unit_test(amended_from_and_to),
+        cmocka_unit_test(model_code),       cmocka_unit_test(felt_laps),
+        cmocka_unit_test(vents_and_ice),    cmocka_unit_test(decks),
+        cmocka_unit_test(minnesota),        cmocka_unit_test(florida),
+        cmocka_unit_test(florida_by_wind),  cmocka_unit_test(florida_tape_by_edition),
+        cmocka_unit_test(california),       cmocka_unit_test(editions_by_day),
+        cmocka_unit_test(duties_and_lists), cmocka_unit_test(amended_from_and_to),
     };
     const int failed = cmocka_run_group_tests_name("published figures", tests, NULL, NULL);
     return published_summary("published figures", &counted, failed);

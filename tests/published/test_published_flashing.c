@@ -14,16 +14,16 @@ static void crickets(void **state)
     (void)state;
     const double width = 48; /* every row is a share of the width */
     const struct check rows[] = {
-        {KIND_RECALLED, "12:12, half the width", TABLE,
-         trade_cricket_height_in(width, 12), 24, 1e-9, "a share of the width"},
-        {KIND_RECALLED, "8:12, a third", TABLE,
-         trade_cricket_height_in(width, 8), 16, 1e-9, "a share of the width"},
-        {KIND_RECALLED, "6:12, a quarter", TABLE,
-         trade_cricket_height_in(width, 6), 12, 1e-9, "a share of the width"},
-        {KIND_RECALLED, "4:12, a sixth", TABLE,
-         trade_cricket_height_in(width, 4), 8, 1e-9, "a share of the width"},
-        {KIND_RECALLED, "3:12, an eighth", TABLE,
-         trade_cricket_height_in(width, 3), 6, 1e-9, "a share of the width"},
+        {KIND_RECALLED, "12:12, half the width", TABLE, trade_cricket_height_in(width, 12), 24,
+         1e-9, "a share of the width"},
+        {KIND_RECALLED, "8:12, a third", TABLE, trade_cricket_height_in(width, 8), 16, 1e-9,
+         "a share of the width"},
+        {KIND_RECALLED, "6:12, a quarter", TABLE, trade_cricket_height_in(width, 6), 12, 1e-9,
+         "a share of the width"},
+        {KIND_RECALLED, "4:12, a sixth", TABLE, trade_cricket_height_in(width, 4), 8, 1e-9,
+         "a share of the width"},
+        {KIND_RECALLED, "3:12, an eighth", TABLE, trade_cricket_height_in(width, 3), 6, 1e-9,
+         "a share of the width"},
     };
     published_hold(&counted, rows, sizeof(rows) / sizeof(rows[0]));
 }

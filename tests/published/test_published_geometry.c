@@ -28,21 +28,19 @@ static void manuals(void **state)
         /* Only the common part: the rise of a hip's 15 ft common run is 10 ft, and the hip's
          * level run 15 ft by 15 ft, 21.21 ft; so its slope is 10 ft over 21.21 ft. */
         {KIND_HANDBOOK, "hip of a 15 ft common run, rise 8", NAVY_HIP,
-         trade_sloped_length_ft(15 * sqrt(2), 8 / sqrt(2)), 23.45, 0.005,
-         "printed to a hundredth"},
+         trade_sloped_length_ft(15 * sqrt(2), 8 / sqrt(2)), 23.45, 0.005, "printed to a hundredth"},
         {KIND_HANDBOOK, "hip per foot of common run, rise 8, in inches", NAVY_HIP,
-         12 * trade_sloped_length_ft(sqrt(2), 8 / sqrt(2)), 18.76, 0.005,
-         "printed to a hundredth"},
-        {KIND_HANDBOOK, "rafter per foot of run, rise 13", ARMY_TABLE,
-         12 * trade_slope_factor(13), 17.69, 0.005, "printed to a hundredth"},
-        {KIND_HANDBOOK, "rafter per foot of run, rise 16", ARMY_TABLE,
-         12 * trade_slope_factor(16), 20.00, 0.005, "printed to a hundredth"},
+         12 * trade_sloped_length_ft(sqrt(2), 8 / sqrt(2)), 18.76, 0.005, "printed to a hundredth"},
+        {KIND_HANDBOOK, "rafter per foot of run, rise 13", ARMY_TABLE, 12 * trade_slope_factor(13),
+         17.69, 0.005, "printed to a hundredth"},
+        {KIND_HANDBOOK, "rafter per foot of run, rise 16", ARMY_TABLE, 12 * trade_slope_factor(16),
+         20.00, 0.005, "printed to a hundredth"},
         {KIND_TRADE, "factor at 6 in 12", COLUMN, trade_slope_factor(6), 1.118, 0.0005,
          "printed to a thousandth"},
         {KIND_TRADE, "factor at 4 in 12", COLUMN, trade_slope_factor(4), 1.0541, 0.00005,
          "printed to four digits"},
-        {KIND_TRADE, "half of a house 28 ft wide at 4 in 12", COLUMN,
-         trade_sloped_length_ft(14, 4), 14.75, 0.01, "from the rounded factor, cut short"},
+        {KIND_TRADE, "half of a house 28 ft wide at 4 in 12", COLUMN, trade_sloped_length_ft(14, 4),
+         14.75, 0.01, "from the rounded factor, cut short"},
     };
     published_hold(&counted, rows, sizeof(rows) / sizeof(rows[0]));
 }
@@ -53,13 +51,16 @@ static void rafter_table(void **state)
     (void)state;
     static const struct {
         double rise, inches;
-    } TABLE[] = {{2, 12.17}, {3, 12.37}, {4, 12.65}, {5, 13.00}, {6, 13.42}, {8, 14.42},
+    } TABLE[] = {{2, 12.17}, {3, 12.37},  {4, 12.65},  {5, 13.00},  {6, 13.42}, {8, 14.42},
                  {9, 15.00}, {10, 15.62}, {12, 16.97}, {14, 18.44}, {18, 21.63}};
     for (size_t i = 0; i < sizeof(TABLE) / sizeof(TABLE[0]); i++) {
-        const struct check row = {
-            KIND_TRADE, "rafter per foot of run", "how-to page with a rafter table, rises 2 to 18",
-            12 * trade_slope_factor(TABLE[i].rise), TABLE[i].inches, 0.0051,
-            "printed to a hundredth"};
+        const struct check row = {KIND_TRADE,
+                                  "rafter per foot of run",
+                                  "how-to page with a rafter table, rises 2 to 18",
+                                  12 * trade_slope_factor(TABLE[i].rise),
+                                  TABLE[i].inches,
+                                  0.0051,
+                                  "printed to a hundredth"};
         published_hold(&counted, &row, 1);
     }
 }

@@ -51,13 +51,16 @@ static void wind_speeds(void **state)
     (void)state;
     static const struct {
         double vult, vasd;
-    } PAIRS[] = {{110, 85}, {115, 89}, {120, 93}, {130, 101}, {140, 108}, {150, 116},
+    } PAIRS[] = {{110, 85},  {115, 89},  {120, 93},  {130, 101}, {140, 108}, {150, 116},
                  {160, 124}, {170, 132}, {180, 139}, {190, 147}, {200, 155}};
     for (size_t i = 0; i < sizeof(PAIRS) / sizeof(PAIRS[0]); i++) {
         const bool read = PAIRS[i].vult == 120;
-        const struct check row = {read ? KIND_CODE : KIND_RECALLED, "Vasd of a Vult",
+        const struct check row = {read ? KIND_CODE : KIND_RECALLED,
+                                  "Vasd of a Vult",
                                   read ? WIND_SEEN : WIND_TABLE,
-                                  trade_vult_to_vasd(PAIRS[i].vult), PAIRS[i].vasd, 0.5,
+                                  trade_vult_to_vasd(PAIRS[i].vult),
+                                  PAIRS[i].vasd,
+                                  0.5,
                                   "printed whole"};
         published_hold(&counted, &row, 1);
     }
@@ -72,9 +75,12 @@ static void wind_classes(void **state)
         double vult, vasd;
     } CLASSES[] = {{116, 90}, {155, 120}, {194, 150}};
     for (size_t i = 0; i < sizeof(CLASSES) / sizeof(CLASSES[0]); i++) {
-        const struct check row = {KIND_TRADE, "speed of a D7158 class on both scales",
+        const struct check row = {KIND_TRADE,
+                                  "speed of a D7158 class on both scales",
                                   "trade association bulletin and trade journal on ASTM D7158",
-                                  trade_vult_to_vasd(CLASSES[i].vult), CLASSES[i].vasd, 0.5,
+                                  trade_vult_to_vasd(CLASSES[i].vult),
+                                  CLASSES[i].vasd,
+                                  0.5,
                                   "printed whole"};
         published_hold(&counted, &row, 1);
     }

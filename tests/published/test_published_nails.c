@@ -61,12 +61,16 @@ static struct nail_capacity capacity(const char *kind, double length_in, double 
 {
     char head[64];
     snprintf(head, sizeof(head), "wind.nail_head.%s", kind);
-    const struct nail nail = {.length_in = length_in, .shank_in = shank(kind),
-                              .head_in = figure(head), .ring_in = ring_in};
+    const struct nail nail = {.length_in = length_in,
+                              .shank_in = shank(kind),
+                              .head_in = figure(head),
+                              .ring_in = ring_in};
     const struct nailing nailing = {.framing_gravity = gravity("spruce_pine_fir"),
-                                    .panel_gravity = gravity(panel), .panel_in = panel_in,
+                                    .panel_gravity = gravity(panel),
+                                    .panel_in = panel_in,
                                     .duration = figure("wind.nail_duration"),
-                                    .wet_withdrawal = 1, .wet_pull_through = 1};
+                                    .wet_withdrawal = 1,
+                                    .wet_pull_through = 1};
     struct nail_capacity can;
     const char *why = NULL;
     if (trade_nail_capacity(&can, &nail, &nailing, &why) != 0)
@@ -83,11 +87,12 @@ static void tested_classes(void **state)
     static const struct {
         const char *kind;
         double length_in, spacing_in, panel_in, psf;
-    } TESTED[] = {{"common_6d", 2, 12, 0.4375, 55}, {"common_8d", 2.5, 12, 0.5, 103},
+    } TESTED[] = {{"common_6d", 2, 12, 0.4375, 55},
+                  {"common_8d", 2.5, 12, 0.5, 103},
                   {"common_8d", 2.5, 6, 0.5, 182}};
     for (size_t i = 0; i < sizeof(TESTED) / sizeof(TESTED[0]); i++) {
-        const double lb = capacity(TESTED[i].kind, TESTED[i].length_in, 0, "plywood",
-                                   TESTED[i].panel_in).lb;
+        const double lb =
+            capacity(TESTED[i].kind, TESTED[i].length_in, 0, "plywood", TESTED[i].panel_in).lb;
         const double design_psf = lb / (TESTED[i].spacing_in * 24) * 144;
         const double margin = TESTED[i].psf / design_psf;
         printf("%s at %g in, %s: broke at %g psf, %.1f times our design value\n", TESTED[i].kind,
@@ -97,8 +102,8 @@ static void tested_classes(void **state)
     const struct check ours[] = {
         {KIND_OURS, "103 psf at 12 in over 24 in framing is 206 lb a nail", "ours",
          trade_nail_spacing_in(206, 24, 103), 12, 1e-9, "exact"},
-        {KIND_OURS, "182 psf at 6 in is 182 lb a nail", "ours",
-         trade_nail_spacing_in(182, 24, 182), 6, 1e-9, "exact"},
+        {KIND_OURS, "182 psf at 6 in is 182 lb a nail", "ours", trade_nail_spacing_in(182, 24, 182),
+         6, 1e-9, "exact"},
     };
     published_hold(&counted, ours, 2);
 }
@@ -138,10 +143,14 @@ static void unit_values(void **state)
     for (size_t i = 0; i < sizeof(TABLE) / sizeof(TABLE[0]); i++)
         for (size_t j = 0; j < 4; j++) {
             const double d = shank(TABLE[i].kind), g = gravity(WOODS[j]);
-            const struct check row
-                = {KIND_OURS, TABLE[i].kind, "ours",
-                   TABLE[i].ringed ? trade_withdrawal_ring(g, d) : trade_withdrawal_smooth(g, d),
-                   TABLE[i].lb_per_in[j], 0.051, "worked out to a tenth"};
+            const struct check row = {KIND_OURS,
+                                      TABLE[i].kind,
+                                      "ours",
+                                      TABLE[i].ringed ? trade_withdrawal_ring(g, d)
+                                                      : trade_withdrawal_smooth(g, d),
+                                      TABLE[i].lb_per_in[j],
+                                      0.051,
+                                      "worked out to a tenth"};
             published_hold(&counted, &row, 1);
         }
 }
@@ -176,8 +185,8 @@ static void recalled_example(void **state)
         {KIND_RECALLED, "over 1.9 in, before duration", HUD, per_in * 1.9, 66.5, 0.1,
          "from the rounded 35.0"},
         {KIND_RECALLED, "in wind", HUD, lb, 106, 0.5, "whole pounds"},
-        {KIND_RECALLED, "spacing at 76 psf over 24 in", HUD, trade_nail_spacing_in(lb, 24, 76),
-         8.4, 0.05, "to a tenth"},
+        {KIND_RECALLED, "spacing at 76 psf over 24 in", HUD, trade_nail_spacing_in(lb, 24, 76), 8.4,
+         0.05, "to a tenth"},
     };
     published_hold(&counted, rows, sizeof(rows) / sizeof(rows[0]));
 }
@@ -214,7 +223,7 @@ int main(void)
         cmocka_unit_test(unit_values),      cmocka_unit_test(pull_through),
         cmocka_unit_test(recalled_example), cmocka_unit_test(made_up),
     };
-    const int failed
-        = cmocka_run_group_tests_name("published nails", tests, open_profile, close_profile);
+    const int failed = cmocka_run_group_tests_name("published nails", tests, open_profile,
+                                                   close_profile);
     return published_summary("published nails", &counted, failed);
 }

@@ -42,8 +42,8 @@ static void factors(void **state)
     for (size_t i = 0; i < ROWS; i++) {
         const double rise = TABLE[i].rise;
         const struct check rows[] = {
-            {KIND_OURS, "degrees of a rise", "ours", trade_pitch_to_degrees(rise),
-             TABLE[i].degrees, 0.005001, "worked out to a hundredth"},
+            {KIND_OURS, "degrees of a rise", "ours", trade_pitch_to_degrees(rise), TABLE[i].degrees,
+             0.005001, "worked out to a hundredth"},
             {KIND_OURS, "slope factor", "ours", trade_slope_factor(rise), TABLE[i].slope,
              0.00005001, "worked out to four digits"},
             {KIND_OURS, "hip and valley factor", "ours", trade_hip_factor(rise), TABLE[i].hip,
@@ -76,8 +76,8 @@ static void lengths_per_foot(void **state)
              navy ? NAVY_HIP : "ours", 12 * trade_hip_length_ft(1, rise), TABLE[i].hip_in, 0.005001,
              "to a hundredth"},
             {read ? KIND_TRADE : KIND_OURS, "common rafter per foot of run, inches",
-             read ? RAFTER_PAGE : "ours", 12 * trade_sloped_length_ft(1, rise),
-             TABLE[i].common_in, 0.005001, "to a hundredth"},
+             read ? RAFTER_PAGE : "ours", 12 * trade_sloped_length_ft(1, rise), TABLE[i].common_in,
+             0.005001, "to a hundredth"},
         };
         published_hold(&counted, rows, is_checked_elsewhere(rise) ? 1 : 2);
     }
@@ -105,8 +105,12 @@ static void hips(void **state)
 static void area_from_plan(void **state)
 {
     (void)state;
-    struct footprint roof = {.form = ROOF_GABLE, .length_ft = 66, .width_ft = 26, .pitch = 5.5,
-                             .eave_overhang_ft = 2, .rake_overhang_ft = 2};
+    struct footprint roof = {.form = ROOF_GABLE,
+                             .length_ft = 66,
+                             .width_ft = 26,
+                             .pitch = 5.5,
+                             .eave_overhang_ft = 2,
+                             .rake_overhang_ft = 2};
     struct footprint_measure gable, hip;
     const char *why;
     assert_int_equal(trade_footprint(&gable, &roof, &why), 0);
@@ -114,8 +118,8 @@ static void area_from_plan(void **state)
     roof.rake_overhang_ft = 0;
     assert_int_equal(trade_footprint(&hip, &roof, &why), 0);
     const struct check rows[] = {
-        {KIND_HANDBOOK, "gable, 70 x 30 ft with overhangs, 5-1/2 in 12", NAVY_ROOF,
-         gable.area_sqft, 2310, 0.1, "from the rounded factor, 1.100"},
+        {KIND_HANDBOOK, "gable, 70 x 30 ft with overhangs, 5-1/2 in 12", NAVY_ROOF, gable.area_sqft,
+         2310, 0.1, "from the rounded factor, 1.100"},
         {KIND_HANDBOOK, "hip over the same plan", NAVY_ROOF, hip.area_sqft, 2310, 0.1,
          "from the rounded factor, 1.100"},
     };
@@ -128,8 +132,12 @@ static void bands(void **state)
     (void)state;
     static const double BANDS[][2] = {{7, 1.47}, {20, 4.37}, {27, 6.11}, {45, 12}};
     for (size_t i = 0; i < sizeof(BANDS) / sizeof(BANDS[0]); i++) {
-        const struct check row = {KIND_OURS, "rise of a band's bound", "ours",
-                                  trade_degrees_to_pitch(BANDS[i][0]), BANDS[i][1], 0.005,
+        const struct check row = {KIND_OURS,
+                                  "rise of a band's bound",
+                                  "ours",
+                                  trade_degrees_to_pitch(BANDS[i][0]),
+                                  BANDS[i][1],
+                                  0.005,
                                   "worked out to a hundredth"};
         published_hold(&counted, &row, 1);
     }
@@ -138,8 +146,8 @@ static void bands(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(factors),        cmocka_unit_test(lengths_per_foot),
-        cmocka_unit_test(hips),           cmocka_unit_test(area_from_plan),
+        cmocka_unit_test(factors), cmocka_unit_test(lengths_per_foot),
+        cmocka_unit_test(hips),    cmocka_unit_test(area_from_plan),
         cmocka_unit_test(bands),
     };
     const int failed = cmocka_run_group_tests_name("published roof tables", tests, NULL, NULL);

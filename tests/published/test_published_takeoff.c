@@ -40,8 +40,8 @@ static void takeoff(void **state)
          0, "whole squares"},
         {KIND_HANDBOOK, "13 squares in bundles of 33.3 sq ft", CHARITY,
          trade_purchase(1300, 0, 100.0 / 3), 39, 0, "whole bundles"},
-        {KIND_HANDBOOK, "1,300 sq ft in rolls of 300", CHARITY,
-         trade_with_waste(1300, 0) / 300, 4.33, 0.005, "printed to a hundredth"},
+        {KIND_HANDBOOK, "1,300 sq ft in rolls of 300", CHARITY, trade_with_waste(1300, 0) / 300,
+         4.33, 0.005, "printed to a hundredth"},
         {KIND_HANDBOOK, "the same, bought", CHARITY, trade_purchase(1300, 0, 300), 5, 0,
          "whole rolls"},
         {KIND_OURS, "No. 30 felt over 48,400 sq ft, 2 squares to the roll", FELT_QUESTION,
@@ -115,8 +115,8 @@ static void vents(void **state)
         {KIND_TRADE, "1/8 in mesh: 100 net takes this gross", FIELD_GUIDE,
          trade_vent_gross_sqin(100, 1.25), 125, 0, "exact"},
         {KIND_TRADE, "no. 16 mesh", FIELD_GUIDE, trade_vent_gross_sqin(100, 2), 200, 0, "exact"},
-        {KIND_TRADE, "wood louvers and no. 16 mesh", FIELD_GUIDE,
-         trade_vent_gross_sqin(100, 3), 300, 0, "exact"},
+        {KIND_TRADE, "wood louvers and no. 16 mesh", FIELD_GUIDE, trade_vent_gross_sqin(100, 3),
+         300, 0, "exact"},
     };
     published_hold(&counted, rows, sizeof(rows) / sizeof(rows[0]));
 }
@@ -149,12 +149,12 @@ static void loads(void **state)
     (void)state;
     const struct check rows[] = {
         {KIND_TRADE, "300 lb to the square, psf", OVERLAYS, trade_psf(300), 3, 1e-9, "exact"},
-        {KIND_RECALLED, "1/2 in panel at 0.4 psf for 1/8 in", DEAD_LOADS,
-         trade_deck_psf(0.5, 3.2), 1.6, 1e-9, "exact"},
-        {KIND_RECALLED, "15/32 in panel", DEAD_LOADS,
-         trade_deck_psf(0.46875, 3.2), 1.5, 0.05, "the table prints tenths"},
-        {KIND_RECALLED, "23/32 in panel, as 3/4", DEAD_LOADS,
-         trade_deck_psf(0.75, 3.2), 2.4, 0.05, "the table prints tenths"},
+        {KIND_RECALLED, "1/2 in panel at 0.4 psf for 1/8 in", DEAD_LOADS, trade_deck_psf(0.5, 3.2),
+         1.6, 1e-9, "exact"},
+        {KIND_RECALLED, "15/32 in panel", DEAD_LOADS, trade_deck_psf(0.46875, 3.2), 1.5, 0.05,
+         "the table prints tenths"},
+        {KIND_RECALLED, "23/32 in panel, as 3/4", DEAD_LOADS, trade_deck_psf(0.75, 3.2), 2.4, 0.05,
+         "the table prints tenths"},
         {KIND_RECALLED, "one layer on 1/2 in panel, 1/8 in past it: a nail of 1 in", NAIL_LENGTHS,
          trade_stocked_length_in(trade_nail_length_in(0.28, 0.5, 0.75, 0.125),
                                  (const double[]){1, 1.25, 1.5, 1.75}, 4),
@@ -192,9 +192,9 @@ static void rules_of_thumb(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(takeoff),     cmocka_unit_test(nails_and_rolls),
-        cmocka_unit_test(vents),       cmocka_unit_test(ice_barrier),
-        cmocka_unit_test(loads),       cmocka_unit_test(rules_of_thumb),
+        cmocka_unit_test(takeoff), cmocka_unit_test(nails_and_rolls),
+        cmocka_unit_test(vents),   cmocka_unit_test(ice_barrier),
+        cmocka_unit_test(loads),   cmocka_unit_test(rules_of_thumb),
     };
     return published_summary("takeoff", &counted,
                              cmocka_run_group_tests_name("takeoff", tests, NULL, NULL));

@@ -75,8 +75,10 @@ static double kz(const struct profile *profile, double height_ft, char exposure)
 /* Velocity pressure on level ground. */
 static double q_psf(const struct profile *profile, double mph, double height_ft, char exposure)
 {
-    const struct wind_site site = {.vult_mph = mph, .kz = kz(profile, height_ft, exposure),
-                                   .kzt = 1, .kd = figure(profile, "wind.directionality"),
+    const struct wind_site site = {.vult_mph = mph,
+                                   .kz = kz(profile, height_ft, exposure),
+                                   .kzt = 1,
+                                   .kd = figure(profile, "wind.directionality"),
                                    .ke = figure(profile, "wind.elevation_factor")};
     return trade_wind_q_psf(&site);
 }
@@ -99,17 +101,19 @@ enum { SPEED_COUNT = sizeof(SPEEDS) / sizeof(SPEEDS[0]) };
 static const struct {
     const char *name, *figure; /* without a figure: pressure inward, coefficient recalled */
     double gcp;
-    double psf[SPEED_COUNT];   /* 0: not shown in the copy */
+    double psf[SPEED_COUNT]; /* 0: not shown in the copy */
 } CODE_TABLE[] = {
     {"0 to 7 degrees, zone 1", "wind.gcp_7_10.low.zone1", 0, {13, 14, 15, 18, 21, 24, 27, 31, 35}},
-    {"0 to 7 degrees, zone 2", "wind.gcp_7_10.low.zone2", 0,
+    {"0 to 7 degrees, zone 2",
+     "wind.gcp_7_10.low.zone2",
+     0,
      {21, 23, 26, 30, 35, 40, 46, 52, 58.7}},
-    {"0 to 7 degrees, zone 3", "wind.gcp_7_10.low.zone3", 0,
+    {"0 to 7 degrees, zone 3",
+     "wind.gcp_7_10.low.zone3",
+     0,
      {33, 36, 39, 46, 53, 61, 69, 78, 88.3}},
-    {"7 to 27 degrees, zone 1", "wind.gcp_7_10.mid.zone1", 0,
-     {11, 13, 14, 16, 19, 22, 25, 28, 32}},
-    {"7 to 27 degrees, zone 2", "wind.gcp_7_10.mid.zone2", 0,
-     {20, 22, 24, 29, 33, 38, 44, 49, 0}},
+    {"7 to 27 degrees, zone 1", "wind.gcp_7_10.mid.zone1", 0, {11, 13, 14, 16, 19, 22, 25, 28, 32}},
+    {"7 to 27 degrees, zone 2", "wind.gcp_7_10.mid.zone2", 0, {20, 22, 24, 29, 33, 38, 44, 49, 0}},
     {"0 to 7 degrees, inward", NULL, 0.3, {10, 10, 10, 10, 10, 9.9, 11.2, 12.6, 14.2}},
     {"7 to 27 degrees, inward", NULL, 0.5, {10, 10, 10, 10.5, 12.2, 14.0, 15.9, 17.9, 20.2}},
 };
@@ -119,16 +123,19 @@ static void code_table(void **state)
     (void)state;
     for (size_t i = 0; i < sizeof(CODE_TABLE) / sizeof(CODE_TABLE[0]); i++) {
         const bool inward = CODE_TABLE[i].figure == NULL;
-        const double gcp
-            = inward ? CODE_TABLE[i].gcp : figure(edition_2018, CODE_TABLE[i].figure);
+        const double gcp = inward ? CODE_TABLE[i].gcp : figure(edition_2018, CODE_TABLE[i].figure);
         for (size_t j = 0; j < SPEED_COUNT; j++) {
             if (CODE_TABLE[i].psf[j] <= 0)
                 continue;
             const bool cut = !inward && SPEEDS[j] < 180;
             const double ours = asd(edition_2018, q_psf(edition_2018, SPEEDS[j], 30, 'B'), gcp);
             /* Half a unit up, half a unit wide: anything a cut could have been. */
-            const struct check row = {KIND_CODE, CODE_TABLE[i].name, TABLE_2018, ours,
-                                      CODE_TABLE[i].psf[j] + (cut ? 0.5 : 0), cut ? 0.56 : 0.31,
+            const struct check row = {KIND_CODE,
+                                      CODE_TABLE[i].name,
+                                      TABLE_2018,
+                                      ours,
+                                      CODE_TABLE[i].psf[j] + (cut ? 0.5 : 0),
+                                      cut ? 0.56 : 0.31,
                                       cut ? "cut to whole numbers"
                                           : "printed to a tenth; 180 mph, zone 1 to a whole"};
             published_hold(&counted, &row, 1);
@@ -156,16 +163,12 @@ static const struct {
     {"150 mph, 7 to 27, zone 1", "wind.gcp_7_10.mid.zone1", 150, {22.2, 26.9, 31.1, 32.7, 36.9}},
     {"150 mph, 7 to 27, zone 2", "wind.gcp_7_10.mid.zone2", 150, {38.7, 46.9, 54.2, 56.9, 0}},
     {"150 mph, 7 to 27, zone 3", "wind.gcp_7_10.mid.zone3", 150, {57.3, 69.4, 80.3, 84.3, 95.2}},
-    {"150 mph, 27 to 45, zone 1", "wind.gcp_7_10.steep.zone1", 150,
-     {24.3, 29.6, 34.1, 35.8, 40.4}},
-    {"150 mph, 27 to 45, zone 2", "wind.gcp_7_10.steep.zone2", 150,
-     {28.4, 34.4, 39.8, 41.8, 47.2}},
-    {"150 mph, 27 to 45, zone 3", "wind.gcp_7_10.steep.zone3", 150,
-     {28.4, 34.4, 39.8, 41.8, 47.2}},
+    {"150 mph, 27 to 45, zone 1", "wind.gcp_7_10.steep.zone1", 150, {24.3, 29.6, 34.1, 35.8, 40.4}},
+    {"150 mph, 27 to 45, zone 2", "wind.gcp_7_10.steep.zone2", 150, {28.4, 34.4, 39.8, 41.8, 47.2}},
+    {"150 mph, 27 to 45, zone 3", "wind.gcp_7_10.steep.zone3", 150, {28.4, 34.4, 39.8, 41.8, 47.2}},
     {"160 mph, 0 to 7, zone 1", "wind.gcp_7_10.low.zone1", 160, {27.6, 33.4, 38.7, 40.6, 45.9}},
     {"160 mph, 0 to 7, zone 2", "wind.gcp_7_10.low.zone2", 160, {46.4, 56.2, 65.0, 68.3, 0}},
-    {"160 mph, 0 to 7, zone 3", "wind.gcp_7_10.low.zone3", 160,
-     {69.8, 84.5, 97.7, 102.7, 115.9}},
+    {"160 mph, 0 to 7, zone 3", "wind.gcp_7_10.low.zone3", 160, {69.8, 84.5, 97.7, 102.7, 115.9}},
 };
 
 static void county_table(void **state)
@@ -178,8 +181,11 @@ static void county_table(void **state)
                 continue;
             const double q = q_psf(edition_2018, COUNTY_TABLE[i].mph, SITES[j].height_ft,
                                    SITES[j].exposure);
-            const struct check row = {KIND_CODE, COUNTY_TABLE[i].name, COUNTY,
-                                      asd(edition_2018, q, gcp), COUNTY_TABLE[i].psf[j],
+            const struct check row = {KIND_CODE,
+                                      COUNTY_TABLE[i].name,
+                                      COUNTY,
+                                      asd(edition_2018, q, gcp),
+                                      COUNTY_TABLE[i].psf[j],
                                       0.006 * COUNTY_TABLE[i].psf[j] + 0.05,
                                       "height coefficients rounded to two digits on the way"};
             published_hold(&counted, &row, 1);
@@ -242,17 +248,21 @@ static void height_factors(void **state)
 static void height_coefficients(void **state)
 {
     (void)state;
-    static const double KZ[][5] = {
-        {15, 0.57, 0.70, 0.85, 1.03}, {20, 0.62, 0.70, 0.90, 1.08}, {25, 0.66, 0.70, 0.94, 1.12},
-        {30, 0.70, 0.70, 0.98, 1.16}, {40, 0.76, 0.76, 1.04, 1.22}, {50, 0.81, 0.81, 1.09, 1.27},
-        {60, 0.85, 0.85, 1.13, 1.31}};
+    static const double KZ[][5] = {{15, 0.57, 0.70, 0.85, 1.03}, {20, 0.62, 0.70, 0.90, 1.08},
+                                   {25, 0.66, 0.70, 0.94, 1.12}, {30, 0.70, 0.70, 0.98, 1.16},
+                                   {40, 0.76, 0.76, 1.04, 1.22}, {50, 0.81, 0.81, 1.09, 1.27},
+                                   {60, 0.85, 0.85, 1.13, 1.31}};
     for (size_t i = 0; i < sizeof(KZ) / sizeof(KZ[0]); i++) {
         const double ours[] = {kz(edition_2021, KZ[i][0], 'B'), kz(edition_2018, KZ[i][0], 'B'),
                                kz(edition_2018, KZ[i][0], 'C'), kz(edition_2018, KZ[i][0], 'D')};
         for (size_t j = 0; j < 4; j++) {
-            const struct check row = {KIND_RECALLED, "height coefficient",
-                                      "ASCE 7-10 and 7-16 tables of Kz, recalled", ours[j],
-                                      KZ[i][j + 1], 0.0067, "printed to a hundredth, some cut"};
+            const struct check row = {KIND_RECALLED,
+                                      "height coefficient",
+                                      "ASCE 7-10 and 7-16 tables of Kz, recalled",
+                                      ours[j],
+                                      KZ[i][j + 1],
+                                      0.0067,
+                                      "printed to a hundredth, some cut"};
             published_hold(&counted, &row, 1);
         }
     }
@@ -268,23 +278,26 @@ static const struct {
     double recalled_at_90; /* 0: none */
     double psf[SPEED_2021_COUNT];
 } LATER_TABLE[] = {
-    {"wind.gcp_7_16.low.zone1", 0,
-     {13.9, 20.8, 22.7, 24.7, 29.0, 33.7, 38.7, 44.0, 49.7, 55.7}},
-    {"wind.gcp_7_16.low.zone2", 0,
-     {18.4, 27.4, 30.0, 32.6, 38.3, 44.4, 51.0, 58.0, 65.5, 73.4}},
-    {"wind.gcp_7_16.low.zone3", 0,
-     {25.0, 37.4, 40.9, 44.5, 52.2, 60.5, 69.5, 79.1, 89.3, 100.1}},
-    {"wind.gcp_7_16.gable.shallow.zone1", 16.2,
+    {"wind.gcp_7_16.low.zone1", 0, {13.9, 20.8, 22.7, 24.7, 29.0, 33.7, 38.7, 44.0, 49.7, 55.7}},
+    {"wind.gcp_7_16.low.zone2", 0, {18.4, 27.4, 30.0, 32.6, 38.3, 44.4, 51.0, 58.0, 65.5, 73.4}},
+    {"wind.gcp_7_16.low.zone3", 0, {25.0, 37.4, 40.9, 44.5, 52.2, 60.5, 69.5, 79.1, 89.3, 100.1}},
+    {"wind.gcp_7_16.gable.shallow.zone1",
+     16.2,
      {16.1, 24.1, 26.3, 28.7, 33.7, 39.0, 44.8, 51.0, 57.6, 64.6}},
-    {"wind.gcp_7_16.gable.shallow.zone2e", 16.2,
+    {"wind.gcp_7_16.gable.shallow.zone2e",
+     16.2,
      {16.1, 24.1, 26.3, 28.7, 33.7, 39.0, 44.8, 51.0, 57.6, 64.6}},
-    {"wind.gcp_7_16.gable.shallow.zone2n", 23.6,
+    {"wind.gcp_7_16.gable.shallow.zone2n",
+     23.6,
      {23.5, 35.2, 38.4, 41.9, 49.1, 57.0, 65.4, 74.4, 84.0, 94.2}},
-    {"wind.gcp_7_16.gable.shallow.zone2r", 23.6,
+    {"wind.gcp_7_16.gable.shallow.zone2r",
+     23.6,
      {23.5, 35.2, 38.4, 41.9, 49.1, 57.0, 65.4, 74.4, 84.0, 94.2}},
-    {"wind.gcp_7_16.gable.shallow.zone3e", 23.6,
+    {"wind.gcp_7_16.gable.shallow.zone3e",
+     23.6,
      {23.5, 35.2, 38.4, 41.9, 49.1, 57.0, 65.4, 74.4, 84.0, 94.2}},
-    {"wind.gcp_7_16.gable.shallow.zone3r", 28.0,
+    {"wind.gcp_7_16.gable.shallow.zone3r",
+     28.0,
      {28.0, 41.8, 45.7, 49.7, 58.4, 67.7, 77.7, 88.4, 99.8, 111.9}},
 };
 
@@ -296,15 +309,23 @@ static void later_table(void **state)
         for (size_t j = 0; j < SPEED_2021_COUNT; j++) {
             const double q = q_psf(edition_2021, SPEEDS_2021[j], 30, 'B');
             const double ours = asd(edition_2021, q, gcp);
-            const struct check row = {KIND_OURS, LATER_TABLE[i].figure, "ours", ours,
-                                      LATER_TABLE[i].psf[j], 0.06 + 0.0015 * ours,
+            const struct check row = {KIND_OURS,
+                                      LATER_TABLE[i].figure,
+                                      "ours",
+                                      ours,
+                                      LATER_TABLE[i].psf[j],
+                                      0.06 + 0.0015 * ours,
                                       "worked out with 0.70, not 0.701"};
             published_hold(&counted, &row, 1);
             if (j > 0 || LATER_TABLE[i].recalled_at_90 <= 0)
                 continue;
-            const struct check recalled
-                = {KIND_RECALLED, LATER_TABLE[i].figure, "IRC 2021 Table R301.2.1(1) at 90 mph",
-                   ours, LATER_TABLE[i].recalled_at_90, 0.1, "recalled to a tenth"};
+            const struct check recalled = {KIND_RECALLED,
+                                           LATER_TABLE[i].figure,
+                                           "IRC 2021 Table R301.2.1(1) at 90 mph",
+                                           ours,
+                                           LATER_TABLE[i].recalled_at_90,
+                                           0.1,
+                                           "recalled to a tenth"};
             published_hold(&counted, &recalled, 1);
         }
     }
@@ -317,7 +338,7 @@ int main(void)
         cmocka_unit_test(edition_floors),      cmocka_unit_test(height_factors),
         cmocka_unit_test(height_coefficients), cmocka_unit_test(later_table),
     };
-    const int failed
-        = cmocka_run_group_tests_name("published wind", tests, open_profiles, close_profiles);
+    const int failed = cmocka_run_group_tests_name("published wind", tests, open_profiles,
+                                                   close_profiles);
     return published_summary("published wind", &counted, failed);
 }

@@ -18,10 +18,10 @@ const char HARMLESS_RULE[] =
 
 static const char *words_of_limit(const char *stops)
 {
-    return strcmp(stops, "steps") == 0 ? "took too many steps and was stopped"
-        : strcmp(stops, "time") == 0   ? "took too long and was stopped"
-        : strcmp(stops, "memory") == 0 ? "took too much memory and was stopped"
-                                       : NULL;
+    return strcmp(stops, "steps") == 0    ? "took too many steps and was stopped"
+           : strcmp(stops, "time") == 0   ? "took too long and was stopped"
+           : strcmp(stops, "memory") == 0 ? "took too much memory and was stopped"
+                                          : NULL;
 }
 
 static void read_head(struct attack *attack)

@@ -23,7 +23,7 @@ struct attack {
     char stops[16];     /* "steps" ... "error" */
     char words[160];    /* expected in the message */
     bool load;
-    char *text;         /* the file */
+    char *text; /* the file */
 };
 
 /* A rule that every attack must leave as it is: "harmless.layers". */

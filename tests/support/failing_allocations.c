@@ -24,8 +24,7 @@ char *__real_strdup(const char *text);
 void *__real_mmap(void *at, size_t size, int access, int flags, int handle, off_t offset);
 int __real_munmap(void *at, size_t size);
 char *__real_realpath(const char *path, char *out);
-int __real_scandir(const char *path, struct dirent ***names,
-                   int (*choose)(const struct dirent *),
+int __real_scandir(const char *path, struct dirent ***names, int (*choose)(const struct dirent *),
                    int (*compare)(const struct dirent **, const struct dirent **));
 void *__real_arena_alloc(struct arena *arena, size_t size);
 void *__real_arena_array(struct arena *arena, size_t count, size_t size);
@@ -41,15 +40,14 @@ char *__wrap_strdup(const char *text);
 void *__wrap_mmap(void *at, size_t size, int access, int flags, int handle, off_t offset);
 int __wrap_munmap(void *at, size_t size);
 char *__wrap_realpath(const char *path, char *out);
-int __wrap_scandir(const char *path, struct dirent ***names,
-                   int (*choose)(const struct dirent *),
+int __wrap_scandir(const char *path, struct dirent ***names, int (*choose)(const struct dirent *),
                    int (*compare)(const struct dirent **, const struct dirent **));
 void *__wrap_arena_alloc(struct arena *arena, size_t size);
 void *__wrap_arena_array(struct arena *arena, size_t count, size_t size);
 char *__wrap_arena_copy(struct arena *arena, const char *text);
 char *__wrap_arena_copy_n(struct arena *arena, const char *text, size_t length);
-__attribute__((format(printf, 2, 3)))
-char *__wrap_arena_format(struct arena *arena, const char *format, ...);
+__attribute__((format(printf, 2, 3))) char *__wrap_arena_format(struct arena *arena,
+                                                                const char *format, ...);
 void *__wrap_heap_allocate(void *data, void *block, size_t old_size, size_t new_size);
 
 static struct {
@@ -66,7 +64,7 @@ static bool fails(enum from_where from)
         return false;
     plan.seen++;
     const bool turn = plan.first > 0 && plan.seen >= plan.first
-        && plan.seen - plan.first < plan.count;
+                      && plan.seen - plan.first < plan.count;
     if (turn) {
         plan.failed = true;
         errno = ENOMEM;
@@ -168,8 +166,7 @@ char *__wrap_realpath(const char *path, char *out)
     return out == NULL ? held(full) : full;
 }
 
-int __wrap_scandir(const char *path, struct dirent ***names,
-                   int (*choose)(const struct dirent *),
+int __wrap_scandir(const char *path, struct dirent ***names, int (*choose)(const struct dirent *),
                    int (*compare)(const struct dirent **, const struct dirent **))
 {
     if (fails(FROM_SYSTEM))
@@ -209,8 +206,8 @@ char *__wrap_arena_copy_n(struct arena *arena, const char *text, size_t length)
     return arena_fails(arena) ? NULL : __real_arena_copy_n(arena, text, length);
 }
 
-__attribute__((format(printf, 2, 3)))
-char *__wrap_arena_format(struct arena *arena, const char *format, ...)
+__attribute__((format(printf, 2, 3))) char *__wrap_arena_format(struct arena *arena,
+                                                                const char *format, ...)
 {
     va_list args;
     if (arena_fails(arena))

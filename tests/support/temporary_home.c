@@ -154,15 +154,18 @@ char *file_text(const char *path, size_t *length)
 struct outcome_of_check home_check(eavemark *handle, const char *job, const char *jurisdiction,
                                    const char *date, const char *stage)
 {
-    const struct eavemark_request request = {.name = "job.json", .text = job,
-                                             .length = strlen(job), .jurisdiction = jurisdiction,
-                                             .date = date, .stage = stage};
+    const struct eavemark_request request = {.name = "job.json",
+                                             .text = job,
+                                             .length = strlen(job),
+                                             .jurisdiction = jurisdiction,
+                                             .date = date,
+                                             .stage = stage};
     eavemark_result *result = eavemark_check(handle, &request);
     assert_non_null(result);
-    struct outcome_of_check outcome = {.status = eavemark_result_status(result, false),
-                                       .problems = strdup(eavemark_result_problems(result)),
-                                       .json = eavemark_result_report(result, EAVEMARK_JSON_LINE,
-                                                                      EAVEMARK_ALL)};
+    struct outcome_of_check outcome = {
+        .status = eavemark_result_status(result, false),
+        .problems = strdup(eavemark_result_problems(result)),
+        .json = eavemark_result_report(result, EAVEMARK_JSON_LINE, EAVEMARK_ALL)};
     eavemark_result_free(result);
     assert_non_null(outcome.problems);
     return outcome;

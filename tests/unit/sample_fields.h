@@ -17,8 +17,12 @@ static inline struct field *sample_add(struct fields *fields, const char *path, 
 static inline struct field sample_range(enum field_type type, const char *unit, double least,
                                         double most)
 {
-    return (struct field){.type = type, .unit = unit, .has_least = true, .has_most = true,
-                          .least = least, .most = most};
+    return (struct field){.type = type,
+                          .unit = unit,
+                          .has_least = true,
+                          .has_most = true,
+                          .least = least,
+                          .most = most};
 }
 
 /* Declares the references before their lists, as rules/fields.lua does. */

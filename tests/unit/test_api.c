@@ -49,9 +49,10 @@ static int make_home(void **state)
     home_make(&home);
     small_law_write(&home);
     home_write(&home, "rules/test.lua", RULES);
-    home_write(&home, "jurisdictions/example/a.lua",
-               "jurisdiction \"example/a\" { title = \"A\", invented = true, follows = \"model/test\",\n"
-               "  from = \"2026-01-01\", figures = { [\"test.seen\"] = { 0, cite = \"1\" } } }\n");
+    home_write(
+        &home, "jurisdictions/example/a.lua",
+        "jurisdiction \"example/a\" { title = \"A\", invented = true, follows = \"model/test\",\n"
+        "  from = \"2026-01-01\", figures = { [\"test.seen\"] = { 0, cite = \"1\" } } }\n");
     return 0;
 }
 
@@ -125,13 +126,15 @@ static void a_batch_keeps_some_laws_only(void **state)
     for (int i = 0; i < 150; i++) {
         char path[64], text[160];
         snprintf(path, sizeof(path), "jurisdictions/many/p%d.lua", i);
-        snprintf(text, sizeof(text), "jurisdiction \"many/p%d\" { title = \"P\", invented = true,\n"
-                 "  follows = \"model/test\" }\n", i);
+        snprintf(text, sizeof(text),
+                 "jurisdiction \"many/p%d\" { title = \"P\", invented = true,\n"
+                 "  follows = \"model/test\" }\n",
+                 i);
         home_write(&home, path, text);
     }
     char *alone = report(handle, SMALL_JOB, "many/p0");
-    const struct eavemark_request request = {.name = "j", .text = SMALL_JOB, .jurisdiction = "many/p0",
-                                             .length = strlen(SMALL_JOB)};
+    const struct eavemark_request request = {
+        .name = "j", .text = SMALL_JOB, .jurisdiction = "many/p0", .length = strlen(SMALL_JOB)};
     for (int round = 0; round < 2; round++) {
         eavemark_result *held = round == 0 ? NULL : eavemark_check(handle, &request);
         for (int i = 0; i < 150; i++) {
@@ -230,15 +233,18 @@ static void a_job_may_be_tried_in_the_next_county(void **state)
     home_write(&home, "jurisdictions/example/own.lua",
                "jurisdiction \"example/own\" { title = \"Own\", invented = true,\n"
                "follows = \"example/a\", rules = \"own.rules.lua\" }\n");
-    home_write(&home, "jurisdictions/example/own.rules.lua",
-               "field \"existing.moss\" { type = \"yes_no\", stage = \"permit\", ask = \"Moss?\" }\n");
+    home_write(
+        &home, "jurisdictions/example/own.rules.lua",
+        "field \"existing.moss\" { type = \"yes_no\", stage = \"permit\", ask = \"Moss?\" }\n");
     char *job = text_with(SMALL_JOB, "\"layers\": 1", "\"layers\": 1, \"moss\": true");
     assert_status(job, "example/a", NULL, NULL, EAVEMARK_UNUSABLE, "/existing/moss: unknown field");
-    char *own = text_with(job, "\"jurisdiction\": \"model/test\"", "\"jurisdiction\": \"example/own\"");
+    char *own = text_with(job, "\"jurisdiction\": \"model/test\"",
+                          "\"jurisdiction\": \"example/own\"");
     assert_status(own, NULL, NULL, NULL, EAVEMARK_FAILED, "");
     assert_status(own, "example/a", NULL, NULL, EAVEMARK_FAILED, "");
     char *typo = text_with(own, "\"moss\"", "\"mosss\"");
-    assert_status(typo, "example/a", NULL, NULL, EAVEMARK_UNUSABLE, "/existing/mosss: unknown field");
+    assert_status(typo, "example/a", NULL, NULL, EAVEMARK_UNUSABLE,
+                  "/existing/mosss: unknown field");
     free(typo);
     free(own);
     free(job);
@@ -248,9 +254,10 @@ static void a_job_may_be_tried_in_the_next_county(void **state)
 static void no_job_is_judged_under_a_mere_base(void **state)
 {
     (void)state;
-    home_write(&home, "jurisdictions/example/base.lua",
-               "jurisdiction \"example/base\" { title = \"Base\", invented = true, base_only = true,\n"
-               "follows = \"model/test\" }\n");
+    home_write(
+        &home, "jurisdictions/example/base.lua",
+        "jurisdiction \"example/base\" { title = \"Base\", invented = true, base_only = true,\n"
+        "follows = \"model/test\" }\n");
     home_write(&home, "jurisdictions/example/on.lua",
                "jurisdiction \"example/on\" { title = \"On\", invented = true,\n"
                "follows = \"example/base\" }\n");
@@ -275,12 +282,14 @@ static void strict_counts_what_is_open_not_met_or_disputed(void **state)
     };
     for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {
         char rules[512];
-        snprintf(rules, sizeof(rules), "rule \"a.x\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
-                 " judge = function(job, figure) return %s end }\n", rows[i].judge);
+        snprintf(rules, sizeof(rules),
+                 "rule \"a.x\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+                 " judge = function(job, figure) return %s end }\n",
+                 rows[i].judge);
         home_write(&home, "rules/test.lua", rules);
         eavemark *handle = eavemark_open(home.path);
-        const struct eavemark_request request = {.name = "j", .text = SMALL_JOB,
-                                                 .length = strlen(SMALL_JOB)};
+        const struct eavemark_request request = {
+            .name = "j", .text = SMALL_JOB, .length = strlen(SMALL_JOB)};
         eavemark_result *result = eavemark_check(handle, &request);
         assert_int_equal(eavemark_result_status(result, false), EAVEMARK_NOTHING_FAILED);
         assert_int_equal(eavemark_result_status(result, true), rows[i].strict);
@@ -336,7 +345,8 @@ static void *work(void *data)
     struct worker *worker = data;
     eavemark *handle = eavemark_open(worker->home);
     for (int i = 0; handle != NULL && i < ROUNDS; i++) {
-        const struct eavemark_request request = {.name = "j", .text = SMALL_JOB,
+        const struct eavemark_request request = {.name = "j",
+                                                 .text = SMALL_JOB,
                                                  .length = strlen(SMALL_JOB),
                                                  .jurisdiction = worker->jurisdiction};
         eavemark_result *result = eavemark_check(handle, &request);

@@ -339,13 +339,14 @@ static void a_card_tells_of_a_broken_caution(void **state)
     (void)state;
     struct temporary_home home;
     make_home(&home);
-    home_write(&home, "rules/attack.lua",
-               "caution \"attack\" { stages = { \"permit\" }, says = \"Mind the attack.\",\n"
-               "  when = function() while true do end end,\n"
-               "  cite = { code = \"a\", section = \"b\", status = \"practice\", source = \"c\" } }\n");
+    home_write(
+        &home, "rules/attack.lua",
+        "caution \"attack\" { stages = { \"permit\" }, says = \"Mind the attack.\",\n"
+        "  when = function() while true do end end,\n"
+        "  cite = { code = \"a\", section = \"b\", status = \"practice\", source = \"c\" } }\n");
     eavemark *handle = eavemark_open(home.path);
-    const struct eavemark_request request = {.name = "j", .text = SMALL_JOB, .stage = "permit",
-                                             .length = strlen(SMALL_JOB)};
+    const struct eavemark_request request = {
+        .name = "j", .text = SMALL_JOB, .stage = "permit", .length = strlen(SMALL_JOB)};
     char *report, *problems;
     assert_int_equal(eavemark_card(handle, &request, EAVEMARK_TEXT, &report, &problems),
                      EAVEMARK_BROKEN);
@@ -373,14 +374,16 @@ static void no_rule_speaks_to_another(void **state)
     };
     for (size_t i = 0; i < sizeof(LEAVING) / sizeof(LEAVING[0]); i++) {
         char text[1200];
-        snprintf(text, sizeof(text),
-                 "local told, box = false, {}\n"
-                 "rule \"attack.a\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
-                 "  judge = function(job, figure) %s end }\n"
-                 "rule \"attack.b\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
-                 "  per = \"roof.slopes\", judge = function(job, figure)\n"
-                 "    return at_most((told or box.told) and 1 or 9, figure \"test.most\", \"layers\")\n"
-                 "  end }\n", LEAVING[i]);
+        snprintf(
+            text, sizeof(text),
+            "local told, box = false, {}\n"
+            "rule \"attack.a\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+            "  judge = function(job, figure) %s end }\n"
+            "rule \"attack.b\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+            "  per = \"roof.slopes\", judge = function(job, figure)\n"
+            "    return at_most((told or box.told) and 1 or 9, figure \"test.most\", \"layers\")\n"
+            "  end }\n",
+            LEAVING[i]);
         struct outcome_of_check hit = with_rule(text);
         assert_int_equal(hit.status, EAVEMARK_BROKEN);
         assert_member(hit.json, "attack.a", 0, "outcome", "broken");
@@ -410,11 +413,12 @@ static void no_impossibility_speaks_to_another(void **state)
     (void)state;
     struct temporary_home home;
     make_home(&home);
-    home_write(&home, "rules/attack.lua",
-               "local told = false\n"
-               "impossible \"a\" { at = \"stage\", when = function() told = true end }\n"
-               "impossible \"b\" { at = \"stage\", when = function() if told then return \"x\" end end }\n"
-               "impossible \"c\" { at = \"stage\", when = function() return \"so it is\" end }\n");
+    home_write(
+        &home, "rules/attack.lua",
+        "local told = false\n"
+        "impossible \"a\" { at = \"stage\", when = function() told = true end }\n"
+        "impossible \"b\" { at = \"stage\", when = function() if told then return \"x\" end end }\n"
+        "impossible \"c\" { at = \"stage\", when = function() return \"so it is\" end }\n");
     eavemark *handle = eavemark_open(home.path);
     struct outcome_of_check hit = check(handle, NULL);
     assert_int_equal(hit.status, EAVEMARK_BROKEN);
@@ -439,8 +443,8 @@ static void no_quantity_speaks_to_another(void **state)
                "quantity \"b\" { title = \"b\", amount = function()\n"
                "  return amount { exact = told, unit = \"ft\" } end }\n");
     eavemark *handle = eavemark_open(home.path);
-    const struct eavemark_request request = {.name = "j", .text = SMALL_JOB,
-                                             .length = strlen(SMALL_JOB)};
+    const struct eavemark_request request = {
+        .name = "j", .text = SMALL_JOB, .length = strlen(SMALL_JOB)};
     char *report, *problems;
     assert_int_equal(eavemark_takeoff(handle, &request, EAVEMARK_JSON_LINE, &report, &problems),
                      EAVEMARK_BROKEN);
@@ -467,17 +471,20 @@ static void assert_open(const char *rule_text, const char *lacks)
 static void what_is_not_said_alone_makes_no_pass(void **state)
 {
     (void)state;
-    assert_open("field \"extra\" { type = \"yes_no\", stage = \"permit\", ask = \"Extra?\" }\n"
-                "rule \"attack.lack\" { title = \"x\", stage = \"final\", mend = \"x\",\n"
-                "  judge = function(job, figure)\n"
-                "    if known(job, \"extra\") then return at_most(9, figure \"test.most\", \"layers\") end\n"
-                "    return at_most(1, figure \"test.most\", \"layers\")\n"
-                "  end }\n", "/extra");
+    assert_open(
+        "field \"extra\" { type = \"yes_no\", stage = \"permit\", ask = \"Extra?\" }\n"
+        "rule \"attack.lack\" { title = \"x\", stage = \"final\", mend = \"x\",\n"
+        "  judge = function(job, figure)\n"
+        "    if known(job, \"extra\") then return at_most(9, figure \"test.most\", \"layers\") end\n"
+        "    return at_most(1, figure \"test.most\", \"layers\")\n"
+        "  end }\n",
+        "/extra");
     assert_open("field \"extra\" { type = \"yes_no\", stage = \"permit\", ask = \"Extra?\" }\n"
                 "rule \"attack.lack\" { title = \"x\", stage = \"final\", mend = \"x\",\n"
                 "  applies = function(job) return known(job, \"extra\"), \"x\" end,\n"
                 "  judge = function(job, figure)\n"
-                "    return at_most(9, figure \"test.most\", \"layers\") end }\n", "/extra");
+                "    return at_most(9, figure \"test.most\", \"layers\") end }\n",
+                "/extra");
 }
 
 /* Either of two facts will do: then the one that is there carries it. */
@@ -501,7 +508,8 @@ static void an_empty_list_holds_nothing_that_is_in_order(void **state)
     assert_open("rule \"attack.lack\" { title = \"x\", stage = \"final\", mend = \"x\",\n"
                 "  judge = function(job, figure)\n"
                 "    return none_of({}, figure \"test.kinds\")\n"
-                "  end }\n", "The list is empty");
+                "  end }\n",
+                "The list is empty");
     struct temporary_home home;
     make_home(&home);
     home_write(&home, "rules/attack.lua",
@@ -577,7 +585,8 @@ static void all_rules_together_have_a_total(void **state)
         "end\n");
     assert_int_equal(hit.status, EAVEMARK_BROKEN);
     assert_member(hit.json, "slow.n1000", 0, "outcome", "pass");
-    assert_member_has(hit.json, "slow.n1399", 0, "says", "The rule was not run (rules/attack.lua:2)");
+    assert_member_has(hit.json, "slow.n1399", 0, "says",
+                      "The rule was not run (rules/attack.lua:2)");
     outcome_free(&hit);
 }
 
@@ -593,7 +602,8 @@ static void all_mends_together_have_a_total(void **state)
         "end\n");
     assert_int_equal(hit.status, EAVEMARK_BROKEN);
     assert_member(hit.json, "slow.n1000", 0, "outcome", "fail");
-    assert_member_has(hit.json, "slow.n1399", 0, "says", "The rule was not run (rules/attack.lua:2)");
+    assert_member_has(hit.json, "slow.n1399", 0, "says",
+                      "The rule was not run (rules/attack.lua:2)");
     outcome_free(&hit);
 }
 
@@ -648,9 +658,10 @@ static void a_loop_in_an_impossibility_is_told_once(void **state)
 static void files_that_hoard_memory_are_refused(void **state)
 {
     (void)state;
-    static const char hoard[] = "local kept = {} for i = 1, 200000 do kept[i] = { i } end\n"
-                                "rule(\"attack.%s\") { title = \"x\", stage = \"final\", mend = \"x\",\n"
-                                "  judge = function() return kept end }\n";
+    static const char hoard[] =
+        "local kept = {} for i = 1, 200000 do kept[i] = { i } end\n"
+        "rule(\"attack.%s\") { title = \"x\", stage = \"final\", mend = \"x\",\n"
+        "  judge = function() return kept end }\n";
     struct temporary_home home;
     make_home(&home);
     static const char *const names[] = {"a", "b", "c"};
@@ -689,8 +700,8 @@ static void all_findings_together_are_bounded(void **state)
                "    end }\n"
                "end\n");
     eavemark *handle = eavemark_open(home.path);
-    const struct eavemark_request request = {.name = "j", .text = SMALL_JOB,
-                                             .length = strlen(SMALL_JOB)};
+    const struct eavemark_request request = {
+        .name = "j", .text = SMALL_JOB, .length = strlen(SMALL_JOB)};
     eavemark_result *result = eavemark_check(handle, &request);
     assert_string_equal(eavemark_result_problems(result), "");
     char *json = eavemark_result_report(result, EAVEMARK_JSON_LINE, EAVEMARK_ALL);

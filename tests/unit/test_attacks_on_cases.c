@@ -42,7 +42,8 @@ static struct said prove(const struct temporary_home *home)
 {
     struct said said;
     eavemark *handle = eavemark_open(home->path);
-    said.status = eavemark_proof(handle, NULL, NULL, NULL, EAVEMARK_TEXT, &said.report, &said.problems);
+    said.status = eavemark_proof(handle, NULL, NULL, NULL, EAVEMARK_TEXT, &said.report,
+                                 &said.problems);
     eavemark_close(handle);
     assert_non_null(said.problems);
     return said;
@@ -54,8 +55,8 @@ static struct said explain(const struct temporary_home *home)
     struct said said;
     eavemark *handle = eavemark_open(home->path);
     const struct eavemark_request request = {.jurisdiction = "model/test"};
-    said.status = eavemark_explain(handle, "harmless.layers", &request, EAVEMARK_TEXT,
-                                   &said.report, &said.problems);
+    said.status = eavemark_explain(handle, "harmless.layers", &request, EAVEMARK_TEXT, &said.report,
+                                   &said.problems);
     eavemark_close(handle);
     assert_non_null(said.problems);
     return said;

@@ -42,8 +42,9 @@ static struct asked ask(const struct temporary_home *home)
     eavemark *handle = eavemark_open(home->path);
     assert_int_equal(eavemark_fields(handle, NULL, false, NULL, NULL, &asked.fields), 0);
     const struct eavemark_request none = {0};
-    assert_int_equal(eavemark_explain(handle, "harmless.layers", &none, EAVEMARK_TEXT, &asked.rule,
-                                      &problems), 0);
+    assert_int_equal(
+        eavemark_explain(handle, "harmless.layers", &none, EAVEMARK_TEXT, &asked.rule, &problems),
+        0);
     free(problems);
     struct outcome_of_check check = home_check(handle, SMALL_JOB, NULL, NULL, NULL);
     assert_string_equal(check.problems, "");
@@ -137,7 +138,7 @@ static void no_rules_of_a_county_hurt_another(void **state)
     (void)state;
     static const char *const NAMES[] = {
         "load_choices_of_one_text", "load_long_choices", "load_long_questions",
-        "load_many_fields", "load_memory", "load_endless_loop",
+        "load_many_fields",         "load_memory",       "load_endless_loop",
         "load_unknown_key"};
     for (size_t i = 0; i < sizeof(NAMES) / sizeof(NAMES[0]); i++) {
         struct attack attack = {.folder = ""};

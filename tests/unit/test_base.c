@@ -83,13 +83,26 @@ static void utf8_follows_the_table_of_the_standard(void **state)
         const char *bytes;
         size_t length;
     } CASES[] = {
-        {"a", 1},                {"\xC2\x80", 2},         {"\xDF\xBF", 2},
-        {"\xE0\xA0\x80", 3},     {"\xED\x9F\xBF", 3},     {"\xEF\xBF\xBF", 3},
-        {"\xF0\x90\x80\x80", 4}, {"\xF4\x8F\xBF\xBF", 4}, {"\x80", 0},
-        {"\xC0\x80", 0},         {"\xC1\xBF", 0},         {"\xE0\x9F\xBF", 0},
-        {"\xED\xA0\x80", 0},     {"\xF0\x8F\xBF\xBF", 0}, {"\xF4\x90\x80\x80", 0},
-        {"\xF5\x80\x80\x80", 0}, {"\xC2", 0},             {"\xE2\x82", 0},
-        {"\xFF", 0},             {"\xC2 ", 0},
+        {"a", 1},
+        {"\xC2\x80", 2},
+        {"\xDF\xBF", 2},
+        {"\xE0\xA0\x80", 3},
+        {"\xED\x9F\xBF", 3},
+        {"\xEF\xBF\xBF", 3},
+        {"\xF0\x90\x80\x80", 4},
+        {"\xF4\x8F\xBF\xBF", 4},
+        {"\x80", 0},
+        {"\xC0\x80", 0},
+        {"\xC1\xBF", 0},
+        {"\xE0\x9F\xBF", 0},
+        {"\xED\xA0\x80", 0},
+        {"\xF0\x8F\xBF\xBF", 0},
+        {"\xF4\x90\x80\x80", 0},
+        {"\xF5\x80\x80\x80", 0},
+        {"\xC2", 0},
+        {"\xE2\x82", 0},
+        {"\xFF", 0},
+        {"\xC2 ", 0},
     };
     for (size_t i = 0; i < sizeof(CASES) / sizeof(CASES[0]); i++)
         assert_int_equal(utf8_length((const unsigned char *)CASES[i].bytes, strlen(CASES[i].bytes)),
@@ -147,13 +160,15 @@ static void date_knows_the_calendar(void **state)
     assert_int_equal(date_parse("2000-02-29"), 20000229); /* divisible by 400 */
     assert_int_equal(date_parse("1900-02-29"), 0);        /* by 100 only */
     static const char *const NOT[] = {
-        "2026-02-29", "2026-13-01", "2026-00-10", "2026-04-31", "2026-01-00", "1899-12-31",
-        "2200-01-01", "2026-3-1",   "2026/03/01", "2026-03-01 ", " 2026-03-0", "", "2026-03-0x",
+        "2026-02-29", "2026-13-01", "2026-00-10", "2026-04-31", "2026-01-00",
+        "1899-12-31", "2200-01-01", "2026-3-1",   "2026/03/01", "2026-03-01 ",
+        " 2026-03-0", "",           "2026-03-0x",
     };
     for (size_t i = 0; i < sizeof(NOT) / sizeof(NOT[0]); i++)
         assert_int_equal(date_parse(NOT[i]), 0);
     static const long PAIRS[][2] = {{20190731, 20190801}, {20261231, 20270101},
-        {20240228, 20240229}, {20240229, 20240301}, {20250228, 20250301}, {20260309, 20260310}};
+                                    {20240228, 20240229}, {20240229, 20240301},
+                                    {20250228, 20250301}, {20260309, 20260310}};
     for (size_t i = 0; i < sizeof(PAIRS) / sizeof(PAIRS[0]); i++) {
         assert_int_equal(date_after(PAIRS[i][0]), PAIRS[i][1]);
         assert_int_equal(date_before(PAIRS[i][1]), PAIRS[i][0]);
@@ -170,11 +185,13 @@ static void number_prints_as_a_report_does(void **state)
         double value;
         const char *unit, *written;
     } CASES[] = {
-        {1152, "sqin", "1,152 sq in"}, {0.4375, "in", "7/16 in"}, {22.5, "ft", "22.5 ft"},
-        {4, "rise_in_12", "4:12"},     {1, "layers", "1 layer"},   {1, "plies", "1 ply"},
-        {2, "nails", "2 nails"},       {1978, "year", "1978"},     {-0.0001, "in", "0 in"},
-        {-1234567, "ft", "-1,234,567 ft"}, {17.5, "percent", "17.5 %"}, {3, NULL, "3"},
-        {999.9996, "in", "1,000 in"}, {20190731, "date", "2019-07-31"},
+        {1152, "sqin", "1,152 sq in"}, {0.4375, "in", "7/16 in"},
+        {22.5, "ft", "22.5 ft"},       {4, "rise_in_12", "4:12"},
+        {1, "layers", "1 layer"},      {1, "plies", "1 ply"},
+        {2, "nails", "2 nails"},       {1978, "year", "1978"},
+        {-0.0001, "in", "0 in"},       {-1234567, "ft", "-1,234,567 ft"},
+        {17.5, "percent", "17.5 %"},   {3, NULL, "3"},
+        {999.9996, "in", "1,000 in"},  {20190731, "date", "2019-07-31"},
     };
     char out[96];
     for (size_t i = 0; i < sizeof(CASES) / sizeof(CASES[0]); i++) {

@@ -11,7 +11,7 @@
 #include <cmocka.h>
 
 struct called {
-    const char *call;  /* gives a number */
+    const char *call; /* gives a number */
     double value;
     const char *work;  /* what the finding's arithmetic must hold; NULL: it adds none */
     const char *error; /* or the rule is broken, saying this */

@@ -42,15 +42,14 @@ static const char RULES[] =
     "    return at_most(1, figure \"test.most\", \"in\") end }\n";
 
 /* Whose figure hangs on a fact of each plane. */
-#define GRAIN_RULE(id, title) \
+#define GRAIN_RULE(id, title)                                                    \
     "rule \"" id "\" { title = \"" title "\", stage = \"deck\", mend = \"m\",\n" \
-    "  per = \"roof.slopes\",\n" \
-    "  judge = function(job, figure, slope)\n" \
-    "    local share = slope.grain == \"fine\" and 1 or 2\n" \
+    "  per = \"roof.slopes\",\n"                                                 \
+    "  judge = function(job, figure, slope)\n"                                   \
+    "    local share = slope.grain == \"fine\" and 1 or 2\n"                     \
     "    return at_most(job.gap_in, share * figure \"test.most\", \"in\") end }\n"
-static const char GRAIN_RULES[] =
-    GRAIN_RULE("d.one", "One") GRAIN_RULE("d.two", "Two") GRAIN_RULE("d.three", "Three")
-    GRAIN_RULE("d.four", "Four") GRAIN_RULE("d.five", "Five");
+static const char GRAIN_RULES[] = GRAIN_RULE("d.one", "One") GRAIN_RULE("d.two", "Two")
+    GRAIN_RULE("d.three", "Three") GRAIN_RULE("d.four", "Four") GRAIN_RULE("d.five", "Five");
 
 static const char TOLD_RULE[] =
     "rule \"e.told\" { title = \"Wood told\", stage = \"deck\", mend = \"m\", asks_only = true,\n"
@@ -58,10 +57,11 @@ static const char TOLD_RULE[] =
     "    return shown(job.wood ~= \"none\", \"the wood\") end }\n";
 
 /* Held against a fixed 5 in; the second is no more than advised. */
-#define WRONG_RULE(id, title, mend, more) \
+#define WRONG_RULE(id, title, mend, more)                                                       \
     "rule \"" id "\" { title = \"" title "\", stage = \"deck\", mend = \"" mend "\"," more "\n" \
     "  judge = function(job, figure) return at_most(5, figure \"test.most\", \"in\") end }\n"
-static const char WRONG_RULES[] = WRONG_RULE("f.better", "Better short", "Think.", " advice = true,")
+static const char WRONG_RULES[] = WRONG_RULE("f.better", "Better short", "Think.",
+                                             " advice = true,")
     WRONG_RULE("f.long", "Too long", "Cut it.", "");
 
 /* Planned too long, until it is measured. */
@@ -78,19 +78,22 @@ static const char BOTH_RULE[] =
     "    return all_of(at_least(job.gap_in, #\"a\", \"in\"),\n"
     "      at_most(job.gap_in, figure \"test.most\", \"in\")) end }\n";
 
-#define PLANE_RULE(id, title, more) \
+#define PLANE_RULE(id, title, more)                                              \
     "rule \"" id "\" { title = \"" title "\", stage = \"deck\", mend = \"m\",\n" \
     "  per = \"roof.slopes\"," more " end }\n"
-static const char PLANE_RULES[] =
-    PLANE_RULE("f.alike", "Alike", "judge = function(job, figure)\n"
-               "return at_most(job.gap_in, figure \"test.most\", \"in\")")
-    PLANE_RULE("f.only", "Only", "applies = function(job, figure, slope)\n"
+static const char PLANE_RULES[] = PLANE_RULE(
+    "f.alike", "Alike",
+    "judge = function(job, figure)\n"
+    "return at_most(job.gap_in, figure \"test.most\", \"in\")")
+    PLANE_RULE("f.only", "Only",
+               "applies = function(job, figure, slope)\n"
                "return slope.name == \"back\", \"not this one\" end,\n"
                "judge = function(job, figure)\n"
                "return at_most(job.gap_in, figure \"test.most\", \"in\")")
-    PLANE_RULE("f.apart", "Apart", "judge = function(job, figure, slope)\n"
-               "local more = 0 if slope.name == \"back\" then more = 1 end\n"
-               "return at_most(job.gap_in, figure \"test.most\" + more, \"in\")");
+        PLANE_RULE("f.apart", "Apart",
+                   "judge = function(job, figure, slope)\n"
+                   "local more = 0 if slope.name == \"back\" then more = 1 end\n"
+                   "return at_most(job.gap_in, figure \"test.most\" + more, \"in\")");
 
 static const char RECALLED_PLACE[] =
     "jurisdiction \"example/alder\" {\n"
@@ -108,14 +111,13 @@ static const char PLACE[] =
     "    source = \"Alder\" } },\n"
     "}\n";
 
-static const char CARDS[] =
-    "card \"deck\" {\n"
-    "  { title = \"Calls\", \"c.notice\" },\n"
-    "  { title = \"Gaps\", \"b\" },\n"
-    "  { title = \"Rest\", \"a\" },\n"
-    "}\n"
-    "about \"House\" { says = function(job) return \"one house\" end }\n"
-    "about \"Wood\" { says = function(job) return job.wood end }\n";
+static const char CARDS[] = "card \"deck\" {\n"
+                            "  { title = \"Calls\", \"c.notice\" },\n"
+                            "  { title = \"Gaps\", \"b\" },\n"
+                            "  { title = \"Rest\", \"a\" },\n"
+                            "}\n"
+                            "about \"House\" { says = function(job) return \"one house\" end }\n"
+                            "about \"Wood\" { says = function(job) return job.wood end }\n";
 
 struct cards {
     struct temporary_home home;
@@ -221,7 +223,8 @@ static void asks_the_same_of_all_planes_once(void **state)
     at(question, "(waiting: Five; Four; One; 2 more)\n");
     assert_null(strstr(card, " 3. "));
     free(card);
-    char *job = text_with(SMALL_JOB, "\"pitch\": \"5:12\"", "\"pitch\": \"5:12\", \"grain\": \"fine\"");
+    char *job = text_with(SMALL_JOB, "\"pitch\": \"5:12\"",
+                          "\"pitch\": \"5:12\", \"grain\": \"fine\"");
     card = card_of(cards, job, EAVEMARK_TEXT);
     at(card, " 2. back: Which grain? ____");
     free(card);
@@ -437,8 +440,8 @@ static void refuses_a_card_of_what_is_no_rule(void **state)
     struct cards *cards = *state;
     home_write(&cards->home, "rules/cards.lua",
                "card \"deck\" {\n  { title = \"Gaps\", \"b.gapp\" },\n}\n");
-    const struct eavemark_request request = {.name = "job.json", .text = SMALL_JOB,
-                                             .length = strlen(SMALL_JOB), .stage = "deck"};
+    const struct eavemark_request request = {
+        .name = "job.json", .text = SMALL_JOB, .length = strlen(SMALL_JOB), .stage = "deck"};
     char *report = NULL, *problems = NULL;
     assert_int_equal(eavemark_card(cards->handle, &request, EAVEMARK_TEXT, &report, &problems),
                      EAVEMARK_BROKEN);

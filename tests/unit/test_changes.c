@@ -43,17 +43,23 @@ static void assert_changes(struct finding *before, size_t before_count, struct f
 static struct finding found(const char *rule, const char *where, double value)
 {
     const bool met = value >= 9;
-    return (struct finding){
-        .rule = rule, .title = rule, .where = where, .compared = true, .says = "x",
-        .outcome = met ? OUTCOME_PASS : OUTCOME_FAIL, .met = met ? MET_YES : MET_NO,
-        .mend = met ? NULL : "Add more.", .required = sample_number(9, "in"), .sense = SENSE_AT_LEAST,
-        .found = sample_number(value, "in")};
+    return (struct finding){.rule = rule,
+                            .title = rule,
+                            .where = where,
+                            .compared = true,
+                            .says = "x",
+                            .outcome = met ? OUTCOME_PASS : OUTCOME_FAIL,
+                            .met = met ? MET_YES : MET_NO,
+                            .mend = met ? NULL : "Add more.",
+                            .required = sample_number(9, "in"),
+                            .sense = SENSE_AT_LEAST,
+                            .found = sample_number(value, "in")};
 }
 
 static struct finding open_for(const char *rule, const char *says)
 {
-    return (struct finding){.rule = rule, .title = rule, .outcome = OUTCOME_OPEN, .says = says,
-                            .ask = ASK_JOB};
+    return (struct finding){
+        .rule = rule, .title = rule, .outcome = OUTCOME_OPEN, .says = says, .ask = ASK_JOB};
 }
 
 static void nothing_changed(void **state)
@@ -73,9 +79,9 @@ static void what_fails_comes_first(void **state)
     struct finding before[] = {found("a.x", NULL, 4), found("b.x", "front", 9),
                                found("b.x", "back", 9), found("c.x", NULL, 4),
                                found("d.x", NULL, 3)};
-    struct finding after[] = {found("a.x", NULL, 9), found("b.x", "front", 2),
+    struct finding after[] = {found("a.x", NULL, 9),   found("b.x", "front", 2),
                               found("b.x", "back", 2), found("c.x", NULL, 5),
-                              found("d.x", NULL, 3), found("e.x", NULL, 1)};
+                              found("d.x", NULL, 3),   found("e.x", NULL, 1)};
     assert_changes(before, 5, after, 6,
                    "FIX (was MET)\n"
                    "    b.x: front; back [b.x]\n"

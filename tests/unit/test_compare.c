@@ -88,8 +88,11 @@ static int tear_down(void **state)
 
 static struct eavemark_request side(const char *job, const char *place, const char *date)
 {
-    return (struct eavemark_request){.name = "job.json", .text = job, .length = strlen(job),
-                                     .jurisdiction = place, .date = date};
+    return (struct eavemark_request){.name = "job.json",
+                                     .text = job,
+                                     .length = strlen(job),
+                                     .jurisdiction = place,
+                                     .date = date};
 }
 
 struct said {
@@ -283,8 +286,7 @@ static void a_plane_of_one_job_stands_alone(void **state)
 static void a_missing_fact_moves_a_finding(void **state)
 {
     char *silent = text_with(SMALL_JOB, "\"condition\": \"sound\", ", "");
-    const struct eavemark_request sides[] = {side(SMALL_JOB, NULL, NULL),
-                                             side(silent, NULL, NULL)};
+    const struct eavemark_request sides[] = {side(SMALL_JOB, NULL, NULL), side(silent, NULL, NULL)};
     struct said said = compare_with(state, sides, 2, EAVEMARK_TEXT);
     assert_has(said.report, "pass -> OPEN");
     assert_has(said.report, "existing.condition: sound -> not said");

@@ -94,8 +94,8 @@ static enum eavemark_status prove(struct start *start, const char *id, char **re
     char *problems;
     eavemark *handle = eavemark_open(start->home.path);
     assert_non_null(handle);
-    const enum eavemark_status status =
-        eavemark_proof(handle, id, NULL, NULL, EAVEMARK_TEXT, report, &problems);
+    const enum eavemark_status status = eavemark_proof(handle, id, NULL, NULL, EAVEMARK_TEXT,
+                                                       report, &problems);
     eavemark_close(handle);
     assert_string_equal(problems, "");
     free(problems);
@@ -198,7 +198,8 @@ static const struct refusal REFUSALS[] = {
     {"alder.x", "state", "A", "cannot be an id"},
     {"", "state", "A", "cannot be an id"},
     {"roof", "state", "A", "\"roof\" is the name of a topic of rules"},
-    {"county/alder", "stat", "A", "--follows: no jurisdiction is named \"stat\"; the nearest are: state"},
+    {"county/alder", "stat", "A",
+     "--follows: no jurisdiction is named \"stat\"; the nearest are: state"},
     {"county/alder", "county/alder", "A", "no jurisdiction is named \"county/alder\""},
     {"county/alder", "state", "", "--title"},
     {"county/alder", "state", "A\nB", "--title"},

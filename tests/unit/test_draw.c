@@ -322,9 +322,14 @@ static void what_is_not_known_is_said(void **state)
     assert_non_null(strstr(text_string(&out), "not drawn"));
     assert_well_formed(&out);
     text_free(&out);
-    nailing_draw(&(struct nailing_drawing){.plane = plane, .up_ft = NAN, .edge = none,
-                                           .field = none, .gable = none, .band = none,
-                                           .band_width = none}, &SHEET, &out);
+    nailing_draw(&(struct nailing_drawing){.plane = plane,
+                                           .up_ft = NAN,
+                                           .edge = none,
+                                           .field = none,
+                                           .gable = none,
+                                           .band = none,
+                                           .band_width = none},
+                 &SHEET, &out);
     assert_non_null(strstr(text_string(&out), "Not to scale"));
     assert_well_formed(&out);
     text_free(&out);
@@ -333,10 +338,19 @@ static void what_is_not_known_is_said(void **state)
     assert_int_equal(count(text_string(&out), "<circle"), 0);
     assert_well_formed(&out);
     text_free(&out);
-    eave_draw(&(struct eave_drawing){.pitch = NAN, .overhang_in = NAN, .wall_in = NAN,
-                                     .inside_in = NAN, .barrier = true, .reach = none,
-                                     .sheet_in = NAN, .starter_in = NAN, .head_lap = none,
-                                     .metal = true, .down = none, .back = none, .spacing = none},
+    eave_draw(&(struct eave_drawing){.pitch = NAN,
+                                     .overhang_in = NAN,
+                                     .wall_in = NAN,
+                                     .inside_in = NAN,
+                                     .barrier = true,
+                                     .reach = none,
+                                     .sheet_in = NAN,
+                                     .starter_in = NAN,
+                                     .head_lap = none,
+                                     .metal = true,
+                                     .down = none,
+                                     .back = none,
+                                     .spacing = none},
               &SHEET, &out);
     assert_non_null(strstr(text_string(&out), "overhang ?"));
     assert_non_null(strstr(text_string(&out), "Not to scale"));
@@ -358,10 +372,14 @@ static void panels_show_each_nail(void **state)
 {
     (void)state;
     struct text out = TEXT_EMPTY;
-    struct panel_drawing panel = {.deck = "roof", .length_in = 96, .width_in = 48,
-                                  .support_in = 24, .edge = {6, 6, SENSE_AT_MOST},
+    struct panel_drawing panel = {.deck = "roof",
+                                  .length_in = 96,
+                                  .width_in = 48,
+                                  .support_in = 24,
+                                  .edge = {6, 6, SENSE_AT_MOST},
                                   .field = {12, 12, SENSE_AT_MOST},
-                                  .edge_distance = {0.375, NAN, SENSE_NONE}, .gap = {NAN, NAN, SENSE_NONE}};
+                                  .edge_distance = {0.375, NAN, SENSE_NONE},
+                                  .gap = {NAN, NAN, SENSE_NONE}};
     panel_draw(&panel, &SHEET, &out);
     assert_int_equal(count(text_string(&out), "<circle"), 2 * 9 + 3 * 5);
     text_free(&out);
@@ -381,8 +399,10 @@ static void bars_of_air_are_to_scale(void **state)
 {
     (void)state;
     struct text out = TEXT_EMPTY;
-    attic_draw(&(struct attic_drawing){"a", 1000, 300, 200, 0, {NAN, 400, SENSE_AT_LEAST},
-                                       {NAN, 200, SENSE_AT_LEAST}}, &SHEET, &out);
+    attic_draw(
+        &(struct attic_drawing){
+            "a", 1000, 300, 200, 0, {NAN, 400, SENSE_AT_LEAST}, {NAN, 200, SENSE_AT_LEAST}},
+        &SHEET, &out);
     assert_well_formed(&out);
     double widths[3] = {0};
     const char *at = strstr(text_string(&out), "points=\"4.00,");
@@ -403,8 +423,8 @@ static void the_nails_asked_for_are_marked(void **state)
 {
     (void)state;
     struct text out = TEXT_EMPTY;
-    struct courses_drawing courses = {36, {5, 5, SENSE_AT_MOST}, {6, 6, SENSE_AT_LEAST},
-                                      {4, 6, SENSE_AT_LEAST}, 4, 6, NAN};
+    struct courses_drawing courses = {
+        36, {5, 5, SENSE_AT_MOST}, {6, 6, SENSE_AT_LEAST}, {4, 6, SENSE_AT_LEAST}, 4, 6, NAN};
     courses_draw(&courses, &SHEET, &out);
     assert_non_null(strstr(text_string(&out), "4 nails in each shingle<"));
     assert_non_null(strstr(text_string(&out), "6 nails in each shingle: the least demanded here"));
@@ -420,8 +440,8 @@ static void a_brief_drawing_leaves_out_what_a_table_says(void **state)
 {
     (void)state;
     struct text whole = TEXT_EMPTY, brief = TEXT_EMPTY;
-    const struct courses_drawing courses = {36, {5, 5, SENSE_AT_MOST}, {6, 6, SENSE_AT_LEAST},
-                                            {4, 4, SENSE_AT_LEAST}, 4, 6, NAN};
+    const struct courses_drawing courses = {
+        36, {5, 5, SENSE_AT_MOST}, {6, 6, SENSE_AT_LEAST}, {4, 4, SENSE_AT_LEAST}, 4, 6, NAN};
     courses_draw(&courses, &SHEET, &whole);
     courses_draw(&courses, &(struct draw_sheet){"t", true}, &brief);
     assert_non_null(strstr(strstr(text_string(&whole), "</desc>"), "Exposure: at most 5 in"));

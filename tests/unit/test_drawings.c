@@ -20,8 +20,7 @@ static void read_page(char **report, const char *path, const char *stage, const 
 {
     char *problems = NULL;
     eavemark *handle = eavemark_open(EAVEMARK_HOME_DIR);
-    const struct eavemark_request request = {.name = path, .stage = stage,
-                                              .jurisdiction = place};
+    const struct eavemark_request request = {.name = path, .stage = stage, .jurisdiction = place};
     assert_non_null(handle);
     if (stage != NULL) {
         assert_int_equal(eavemark_card(handle, &request, EAVEMARK_HTML, report, &problems), 0);
@@ -69,10 +68,13 @@ static void a_report_draws_all_from_the_findings(void **state)
 {
     (void)state;
     char *drawings = drawings_of(EXAMPLE("porch-tear-off"), NULL);
-    static const char *const TITLES[] = {
-        "Roof plan from", "Nailing zones of the deck: main deck", "Nailing zones of the deck: porch",
-        "A panel and its nails: main", "Cut through the eave: front eave", "Courses of shingles",
-        "Air through the attic: attic"};
+    static const char *const TITLES[] = {"Roof plan from",
+                                         "Nailing zones of the deck: main deck",
+                                         "Nailing zones of the deck: porch",
+                                         "A panel and its nails: main",
+                                         "Cut through the eave: front eave",
+                                         "Courses of shingles",
+                                         "Air through the attic: attic"};
     for (size_t i = 0; i < sizeof(TITLES) / sizeof(TITLES[0]); i++)
         assert_has(drawings, TITLES[i]);
     assert_has(drawings, "ice barrier: at least 51.43 in; planned 60 in");
@@ -157,8 +159,8 @@ static char *drawings_with(const char *path, const char *stage, const char *from
 static void a_fact_that_is_missing_is_not_planned(void **state)
 {
     (void)state;
-    char *drawings = drawings_with(EXAMPLE("porch-tear-off"), "deck",
-                                   "\"edge_spacing_in\": 6", "\"edge_spacing_in\": null");
+    char *drawings = drawings_with(EXAMPLE("porch-tear-off"), "deck", "\"edge_spacing_in\": 6",
+                                   "\"edge_spacing_in\": null");
     assert_has(drawings, "Panel edges: at most 6 in; planned ?");
     free(drawings);
 }
@@ -202,18 +204,13 @@ static void what_is_not_drawn_says_why(void **state)
 #define FEET "\"number\", unit = \"ft\", range = { 0, 9 }"
 #define LIST "\"list\", range = { 1, 9 }"
 
-static const char FIELDS[] =
-    FIELD("house_ft", FEET)
-    FIELD("sheets", LIST)
-    FIELD("sheets[].name", "\"text\", range = { 1, 9 }")
-    FIELD("decks", LIST)
-    FIELD("decks[].name", "\"text\", range = { 1, 9 }")
-    FIELD("decks[].kind", "\"choice\", choices = { \"panel\", \"board\" }")
-    FIELD("decks[].nailed", "\"yes_no\"")
-    FIELD("decks[].gap_in", INCHES)
-    FIELD("decks[].gap_ft", FEET)
-    FIELD("decks[].boards", LIST)
-    FIELD("decks[].boards[].gap_in", INCHES);
+static const char FIELDS[] = FIELD("house_ft", FEET) FIELD("sheets", LIST)
+    FIELD("sheets[].name", "\"text\", range = { 1, 9 }") FIELD("decks", LIST)
+        FIELD("decks[].name", "\"text\", range = { 1, 9 }")
+            FIELD("decks[].kind", "\"choice\", choices = { \"panel\", \"board\" }")
+                FIELD("decks[].nailed", "\"yes_no\"") FIELD("decks[].gap_in", INCHES)
+                    FIELD("decks[].gap_ft", FEET) FIELD("decks[].boards", LIST)
+                        FIELD("decks[].boards[].gap_in", INCHES);
 
 /* A rule of the decks, one of the sheets, and a row in feet. */
 static const char RULES[] =
@@ -245,8 +242,7 @@ static void assert_refused_at(const char *text, const char *says, int line)
     home_write(&home, "jurisdictions/model/small.lua", PLACE);
     home_write(&home, "rules/drawings.lua", text);
     eavemark *handle = eavemark_open(home.path);
-    struct outcome_of_check outcome =
-        home_check(handle, "{}", "model/small", "2021-01-01", NULL);
+    struct outcome_of_check outcome = home_check(handle, "{}", "model/small", "2021-01-01", NULL);
     if (says == NULL) {
         assert_int_not_equal(outcome.status, EAVEMARK_BROKEN);
     } else {
@@ -272,7 +268,8 @@ static void slips_in_the_declarations_are_refused(void **state)
     (void)state;
     assert_refused(PANEL("facts = { name = \"decks[].name\", gap = \"decks[].gap_in\" }, "
                          "rules = { gap = \"deck.gap\", edge = \"deck.gap\" }, "
-                         "figures = { length = \"a.most\" }"), NULL);
+                         "figures = { length = \"a.most\" }"),
+                   NULL);
     assert_refused("drawing \"floor\" { stages = {} }", "there is no such drawing");
     assert_refused("drawing \"plan\" { stages = {}, rule = {} }", "did you mean \"rules\"?");
     assert_refused(PANEL("rules = { egde = \"a.b\" }"),
@@ -307,7 +304,8 @@ static void a_fact_is_held_against_the_fields(void **state)
     assert_refused(PANEL("facts = { gap = \"decks[].gap_in\" }, numbers = { gap = 1 }"),
                    "gap comes from two places");
     assert_refused("drawing \"eave\" { stages = {}, of = \"decks\", "
-                   "facts = { metal = \"decks[].nailed\" } }", "metal is yes or no");
+                   "facts = { metal = \"decks[].nailed\" } }",
+                   "metal is yes or no");
 }
 
 static void a_condition_is_held_against_the_choices(void **state)

@@ -229,7 +229,8 @@ static void says_how_a_place_knows_its_figure(void **state)
                "  code = \"X Code\", figures = { [\"test.most\"] = { 4, cite = \"9\",\n"
                "    status = \"seen\", source = \"page\", disputed = \"a town says 2\" } } }\n");
     struct said said = explain_with(state, "test.most", NULL, EAVEMARK_TEXT);
-    assert_has(said.report, "moved by State X to 4 layers (X Code 9; read in a public source: page;");
+    assert_has(said.report,
+               "moved by State X to 4 layers (X Code 9; read in a public source: page;");
     assert_has(said.report, "disagree: a town says 2)");
     said_free(&said);
 }
@@ -278,8 +279,8 @@ static void explains_a_figure(void **state)
  * reckoned and compared. */
 static void shows_how_a_job_was_judged(void **state)
 {
-    const struct eavemark_request job = {.name = "job.json", .text = SMALL_JOB,
-                                         .length = strlen(SMALL_JOB)};
+    const struct eavemark_request job = {
+        .name = "job.json", .text = SMALL_JOB, .length = strlen(SMALL_JOB)};
     cJSON *root = explained(state, "test.pitch", &job);
     const cJSON *judged = member(root, "judged");
     assert_count(judged, "findings", 2);
@@ -368,8 +369,8 @@ static void says_when_cases_are_broken(void **state)
 
 static void is_at_most_80_columns_wide(void **state)
 {
-    const struct eavemark_request job = {.name = "job.json", .text = SMALL_JOB,
-                                         .length = strlen(SMALL_JOB)};
+    const struct eavemark_request job = {
+        .name = "job.json", .text = SMALL_JOB, .length = strlen(SMALL_JOB)};
     struct said said = explain_with(state, "test.pitch", &job, EAVEMARK_TEXT);
     for (const char *at = said.report; *at != '\0';) {
         const size_t length = strcspn(at, "\n");
@@ -383,8 +384,8 @@ static void is_at_most_80_columns_wide(void **state)
 static void makes_names_harmless(void **state)
 {
     char *job = text_with(SMALL_JOB, "\"name\": \"front\"", "\"name\": \"\\u202efront\"");
-    const struct eavemark_request request = {.name = "job.json", .text = job,
-                                             .length = strlen(job)};
+    const struct eavemark_request request = {
+        .name = "job.json", .text = job, .length = strlen(job)};
     struct said said = explain_with(state, "test.pitch", &request, EAVEMARK_TEXT);
     assert_int_equal(said.status, EAVEMARK_NOTHING_FAILED);
     assert_null(strstr(said.report, "\u202e"));

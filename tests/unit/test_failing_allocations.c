@@ -47,8 +47,8 @@ struct scene {
 
 static struct eavemark_request request_of(const struct scene *scene)
 {
-    return (struct eavemark_request){.name = "job.json", .text = scene->job,
-                                     .length = strlen(scene->job)};
+    return (struct eavemark_request){
+        .name = "job.json", .text = scene->job, .length = strlen(scene->job)};
 }
 
 static void check(const struct scene *scene, eavemark *handle, struct answer *answer)
@@ -108,15 +108,15 @@ static void compare(const struct scene *scene, eavemark *handle, struct answer *
 {
     struct eavemark_request requests[2] = {request_of(scene), request_of(scene)};
     requests[1].jurisdiction = "county";
-    answer->status = (int)eavemark_compare(handle, requests, 2, EAVEMARK_JSON_LINE,
-                                           &answer->report, &answer->problems);
+    answer->status = (int)eavemark_compare(handle, requests, 2, EAVEMARK_JSON_LINE, &answer->report,
+                                           &answer->problems);
 }
 
 static void schema(const struct scene *scene, eavemark *handle, struct answer *answer)
 {
     (void)scene;
-    answer->status =
-        (int)eavemark_fields(handle, NULL, true, "county", "2026-03-02", &answer->report);
+    answer->status = (int)eavemark_fields(handle, NULL, true, "county", "2026-03-02",
+                                          &answer->report);
 }
 
 static void listing(const struct scene *scene, eavemark *handle, struct answer *answer)
@@ -128,8 +128,8 @@ static void listing(const struct scene *scene, eavemark *handle, struct answer *
 static void proof(const struct scene *scene, eavemark *handle, struct answer *answer)
 {
     (void)scene;
-    answer->status = (int)eavemark_proof(handle, NULL, NULL, NULL, EAVEMARK_JSON_LINE, &answer->report,
-                                         &answer->problems);
+    answer->status = (int)eavemark_proof(handle, NULL, NULL, NULL, EAVEMARK_JSON_LINE,
+                                         &answer->report, &answer->problems);
 }
 
 static void mutate(const struct scene *scene, eavemark *handle, struct answer *answer)
@@ -174,7 +174,7 @@ static bool same_text(const char *a, const char *b)
 static bool same_answer(const struct answer *a, const struct answer *b)
 {
     return a->status == b->status && same_text(a->report, b->report)
-        && same_text(a->problems, b->problems);
+           && same_text(a->problems, b->problems);
 }
 
 static const char *member(const cJSON *object, const char *name)
@@ -191,14 +191,14 @@ static bool same_but_for_memory(const char *reference, const char *report)
     const cJSON *old = cJSON_GetObjectItemCaseSensitive(was, "findings");
     const cJSON *new_list = cJSON_GetObjectItemCaseSensitive(is, "findings");
     bool same = cJSON_IsArray(old) && cJSON_IsArray(new_list)
-        && cJSON_GetArraySize(old) == cJSON_GetArraySize(new_list);
+                && cJSON_GetArraySize(old) == cJSON_GetArraySize(new_list);
     for (int i = 0; same && i < cJSON_GetArraySize(old); i++) {
         const cJSON *a = cJSON_GetArrayItem(old, i), *b = cJSON_GetArrayItem(new_list, i);
         const char *outcome = member(b, "outcome"), *says = member(b, "says");
         same = same_text(member(a, "rule"), member(b, "rule"))
-            && (same_text(member(a, "outcome"), outcome)
-                || (same_text(outcome, "broken") && says != NULL
-                    && strstr(says, "too much memory") != NULL));
+               && (same_text(member(a, "outcome"), outcome)
+                   || (same_text(outcome, "broken") && says != NULL
+                       && strstr(says, "too much memory") != NULL));
     }
     cJSON_Delete(was);
     cJSON_Delete(is);
@@ -208,9 +208,9 @@ static bool same_but_for_memory(const char *reference, const char *report)
 static bool has_words_for_memory(const struct answer *answer)
 {
     return (answer->problems == NULL && answer->report == NULL)
-        || (answer->problems != NULL && answer->problems[0] == '\0' && answer->report == NULL)
-        || (answer->problems != NULL && strstr(answer->problems, "memory") != NULL)
-        || (answer->report != NULL && strstr(answer->report, "memory") != NULL);
+           || (answer->problems != NULL && answer->problems[0] == '\0' && answer->report == NULL)
+           || (answer->problems != NULL && strstr(answer->problems, "memory") != NULL)
+           || (answer->report != NULL && strstr(answer->report, "memory") != NULL);
 }
 
 static bool acceptable(const struct answer *reference, const struct answer *got,
@@ -221,8 +221,8 @@ static bool acceptable(const struct answer *reference, const struct answer *got,
     if (got->status == EAVEMARK_BROKEN)
         return has_words_for_memory(got);
     return from == FROM_LUA && got->status == reference->status && got->report != NULL
-        && reference->report != NULL && same_text(reference->problems, got->problems)
-        && same_but_for_memory(reference->report, got->report);
+           && reference->report != NULL && same_text(reference->problems, got->problems)
+           && same_but_for_memory(reference->report, got->report);
 }
 
 /* The sweep ----------------------------------------------------------------------------- */
@@ -250,8 +250,8 @@ static const char *parting(const char *a, const char *b)
     return b + (i > 60 ? i - 60 : 0);
 }
 
-static void attempt(const struct scene *scene, const struct answer *reference,
-                    enum from_where from, size_t n, size_t failing)
+static void attempt(const struct scene *scene, const struct answer *reference, enum from_where from,
+                    size_t n, size_t failing)
 {
     struct answer got = {0}, after = {0};
     const long before = allocations_held();
@@ -314,9 +314,8 @@ static const char COUNTY_RULES[] =
     "    return shown(job.permit_fee_paid, \"the fee\")\n"
     "  end }\n";
 
-static const char CASES[] =
-    "cases \"fuzz.nails\" { under = \"model/test\",\n"
-    "  { \"close enough\", where = \"panels\", expect = \"pass\" } }\n";
+static const char CASES[] = "cases \"fuzz.nails\" { under = \"model/test\",\n"
+                            "  { \"close enough\", where = \"panels\", expect = \"pass\" } }\n";
 
 static void small_scene(struct scene *scene)
 {
@@ -379,11 +378,13 @@ static void other_calls(void **state)
 {
     (void)state;
     /* The long ones are sampled; a proof is run anew for each case and stage. */
-    static const struct { const char *name; caller call; size_t stride; } CALLS[] = {
-        {"takeoff", takeoff, 1}, {"explain", explain, 3}, {"figures", figures, 1},
-        {"compare", compare, 1},
-        {"schema", schema, 1}, {"listing", listing, 1}, {"proof", proof, 7}, {"mutate", mutate, 1},
-        {"new county", new_county, 3}};
+    static const struct {
+        const char *name;
+        caller call;
+        size_t stride;
+    } CALLS[] = {{"takeoff", takeoff, 1}, {"explain", explain, 3}, {"figures", figures, 1},
+                 {"compare", compare, 1}, {"schema", schema, 1},   {"listing", listing, 1},
+                 {"proof", proof, 7},     {"mutate", mutate, 1},   {"new county", new_county, 3}};
     for (size_t i = 0; i < sizeof(CALLS) / sizeof(CALLS[0]); i++) {
         const char *only = getenv("EAVEMARK_CALL"); /* to look into one of them */
         if (only != NULL && strcmp(only, CALLS[i].name) != 0)

@@ -57,10 +57,11 @@ static void everything_is_copied(void **state)
     struct fields *fields = *state;
     char word[] = "soft", unit[] = "in";
     const char *choices[] = {word, "hard"};
-    struct field *choice = sample_add(fields, "wood",
+    struct field *choice = sample_add(
+        fields, "wood",
         (struct field){.type = FIELD_CHOICE, .choices = choices, .choice_count = 2});
     struct field *width = sample_add(fields, "width_in",
-        (struct field){.type = FIELD_NUMBER, .unit = unit});
+                                     (struct field){.type = FIELD_NUMBER, .unit = unit});
     word[0] = unit[0] = '?';
     choices[1] = NULL;
     assert_string_equal(choice->choices[0], "soft");
@@ -94,8 +95,8 @@ static void a_field_is_declared_once(void **state)
 static void a_name_is_a_plain_word(void **state)
 {
     struct fields *fields = *state;
-    static const char *const NOT[] = {"", "1st", "_x", "a b", "a-b", "list[]", "roof.",
-                                      "caf\xC3\xA9", "a/b"};
+    static const char *const NOT[] = {"",       "1st",   "_x",          "a b", "a-b",
+                                      "list[]", "roof.", "caf\xC3\xA9", "a/b"};
     for (size_t i = 0; i < sizeof(NOT) / sizeof(NOT[0]); i++) {
         const char *why = NULL;
         const struct field spec = {.type = FIELD_YES_NO};
@@ -196,8 +197,8 @@ static void a_reference_refers_to_a_list(void **state)
 static void assert_dangling(struct fields *fields, const char *refers, const char *message)
 {
     const char *why = NULL;
-    struct field *x = sample_add(fields, "x", (struct field){.type = FIELD_REFERENCE,
-                                                             .refers = refers});
+    struct field *x = sample_add(fields, "x",
+                                 (struct field){.type = FIELD_REFERENCE, .refers = refers});
     assert_ptr_equal(fields_dangling(fields, &why), x);
     assert_string_equal(why, message);
 }
@@ -238,8 +239,10 @@ static void an_answer_is_found_somewhere(void **state)
     sample_add(fields, "attics", (struct field){.type = FIELD_LIST, .answer = "attic"});
     assert_string_equal(
         sample_add(fields, "attics[].name", (struct field){.type = FIELD_TEXT})->answer, "attic");
-    assert_string_equal(sample_add(fields, "attics[].label", (struct field){
-                            .type = FIELD_TEXT, .answer = "wrapper"})->answer, "wrapper");
+    assert_string_equal(sample_add(fields, "attics[].label",
+                                   (struct field){.type = FIELD_TEXT, .answer = "wrapper"})
+                            ->answer,
+                        "wrapper");
     assert_string_equal(sample_add(fields, "y", (struct field){.type = FIELD_TEXT})->answer,
                         "desk");
 }

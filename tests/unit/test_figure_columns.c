@@ -53,10 +53,12 @@ static int make_home(void **state)
     static const char *const YEARS[] = {"2018", "2021", "2024"};
     home_make(&home);
     small_law_write(&home);
-    home_write(&home, "rules/wood.lua", "field \"wood\" { type = \"choice\",\n"
+    home_write(&home, "rules/wood.lua",
+               "field \"wood\" { type = \"choice\",\n"
                "  choices = { \"fir\", \"pine\" }, stage = \"permit\", ask = \"Which wood?\" }\n");
     home_write(&home, "jurisdictions/model/m/t.lua", PART);
-    place("model/m", "jurisdiction \"model/m\" { title = \"M\", model = true, base_only = true,\n"
+    place("model/m",
+          "jurisdiction \"model/m\" { title = \"M\", model = true, base_only = true,\n"
           "  edition = \"M\", parts = \"m\", columns = { \"2018\", \"2021\", \"2024\" } }\n");
     for (size_t i = 0; i < 3; i++) {
         char id[32], text[400];
@@ -151,8 +153,10 @@ static void rows_have_what_the_table_says_of_all(void **state)
 static void a_place_restates_a_row(void **state)
 {
     (void)state;
-    place("example/a", "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
-          "  follows = \"model/m-2021\", figures = { [\"t.least.fir\"] = { 6, cite = \"7\" } } }\n");
+    place(
+        "example/a",
+        "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
+        "  follows = \"model/m-2021\", figures = { [\"t.least.fir\"] = { 6, cite = \"7\" } } }\n");
     struct profile *profile = edition("example/a");
     assert_float_equal(profile_figure(profile, "t.least.fir")->value.number, 6, 0);
     assert_true(profile_figure(profile, "t.least.fir")->moved);
@@ -224,19 +228,24 @@ static void rows_are_choices_of_their_field(void **state)
     static const struct {
         const char *by, *row, *says;
     } wrong[] = {
-        {"wood", "firr", "figure \"t.x.firr\": \"firr\" is no choice of wood; did you mean \"fir\"?"},
-        {"wooood", "fir", "figure \"t.x.fir\": its rows go by \"wooood\", which is no field of choices"},
+        {"wood", "firr",
+         "figure \"t.x.firr\": \"firr\" is no choice of wood; did you mean \"fir\"?"},
+        {"wooood", "fir",
+         "figure \"t.x.fir\": its rows go by \"wooood\", which is no field of choices"},
     };
     for (size_t i = 0; i < sizeof(wrong) / sizeof(wrong[0]); i++) {
         char part[300];
         char *report = NULL, *problems = NULL;
-        snprintf(part, sizeof(part), "figure \"t.x\" { unit = \"in\", sense = \"at_most\", by = \"%s\",\n"
-                 "  seen = \"p\", rows = {\n    %s = { 3, \"R1\" } } }\n", wrong[i].by, wrong[i].row);
+        snprintf(part, sizeof(part),
+                 "figure \"t.x\" { unit = \"in\", sense = \"at_most\", by = \"%s\",\n"
+                 "  seen = \"p\", rows = {\n    %s = { 3, \"R1\" } } }\n",
+                 wrong[i].by, wrong[i].row);
         home_write(&home, "jurisdictions/model/m/t.lua", part);
         eavemark *handle = eavemark_open(home.path);
         const struct eavemark_request request = {.jurisdiction = "model/m-2021"};
-        assert_int_equal(eavemark_explain(handle, "t.x", &request, EAVEMARK_TEXT, &report, &problems),
-                         EAVEMARK_BROKEN);
+        assert_int_equal(
+            eavemark_explain(handle, "t.x", &request, EAVEMARK_TEXT, &report, &problems),
+            EAVEMARK_BROKEN);
         if (strstr(problems, wrong[i].says) == NULL || strstr(problems, "t.lua:3:") == NULL)
             fail_msg("\"%s\" is not in: %s", wrong[i].says, problems);
         free(report);

@@ -52,8 +52,8 @@ static char *table_of(const char *home_path, const char *topic, const char *stat
     eavemark *handle = eavemark_open(home_path);
     assert_non_null(handle);
     const struct eavemark_request request = {.jurisdiction = place};
-    const enum eavemark_status got =
-        eavemark_figures(handle, topic, status, &request, form, &report, &problems);
+    const enum eavemark_status got = eavemark_figures(handle, topic, status, &request, form,
+                                                      &report, &problems);
     eavemark_close(handle);
     if (got != wanted)
         fail_msg("status %d: %s", (int)got, problems);
@@ -91,8 +91,7 @@ static void a_place_shows_its_own(void **state)
 static void only_those_known_so_well(void **state)
 {
     (void)state;
-    char *table = table_of(home.path, NULL, "memory", NULL, EAVEMARK_TEXT,
-                           EAVEMARK_NOTHING_FAILED);
+    char *table = table_of(home.path, NULL, "memory", NULL, EAVEMARK_TEXT, EAVEMARK_NOTHING_FAILED);
     assert_has(table, "\ntest.memory\t");
     assert_null(strstr(table, "\ntest.most\t"));
     free(table);
@@ -151,7 +150,8 @@ static bool is_edition_of(const struct places *places, const char *name)
     bool found = false;
     for (size_t i = 0; i < places->count; i++) {
         const struct profile *profile = places->items[i].profile;
-        found = found || (places_is_edition(places, profile) && strcmp(profile->edition, name) == 0);
+        found = found
+                || (places_is_edition(places, profile) && strcmp(profile->edition, name) == 0);
     }
     return found;
 }
@@ -213,8 +213,8 @@ static void few_figures_of_the_model_are_recalled(void **state)
                 const struct profile *other = places.items[j].profile;
                 const struct figure *same = profile_figure(other, figure->name);
                 told = places_is_edition(&places, other) && same != NULL
-                    && same->cite.status == STATUS_MEMORY
-                    && profile_same_value(&same->value, &figure->value);
+                       && same->cite.status == STATUS_MEMORY
+                       && profile_same_value(&same->value, &figure->value);
             }
             recalled += !told;
         }

@@ -79,9 +79,10 @@ static void play_all(const struct fuzz_target *target, const char *const folders
 static void jobs(void **state)
 {
     (void)state;
-    static const char *const FOLDERS[][2] = {
-        {"examples", ".json"}, {"tests/schema/bad", ".json"}, {"rules/cases", ".json"},
-        {NULL, NULL}};
+    static const char *const FOLDERS[][2] = {{"examples", ".json"},
+                                             {"tests/schema/bad", ".json"},
+                                             {"rules/cases", ".json"},
+                                             {NULL, NULL}};
     play_all(&fuzz_job, FOLDERS);
 }
 

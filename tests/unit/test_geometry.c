@@ -50,8 +50,10 @@ static void refused(const struct footprint *roof, const char *part)
 /* A possible house of any form but the wing's, with no overhang. */
 static struct footprint any_house(enum roof_form form)
 {
-    return (struct footprint){.form = form, .length_ft = between(8, 120),
-                              .width_ft = between(8, 120), .pitch = between(0, 24)};
+    return (struct footprint){.form = form,
+                              .length_ft = between(8, 120),
+                              .width_ft = between(8, 120),
+                              .pitch = between(0, 24)};
 }
 
 static void test_factors(void **state)
@@ -135,8 +137,8 @@ static void test_planes_refused(void **state)
     static const struct {
         struct roof_plane plane;
         const char *part;
-    } BAD[] = {{{-1, 10, 10, 4}, "lengths"}, {{10, NAN, 10, 4}, "lengths"},
-               {{0, 0, 10, 4}, "no area"},   {{10, 10, 0, 4}, "run"},
+    } BAD[] = {{{-1, 10, 10, 4}, "lengths"},   {{10, NAN, 10, 4}, "lengths"},
+               {{0, 0, 10, 4}, "no area"},     {{10, 10, 0, 4}, "run"},
                {{10, 10, INFINITY, 4}, "run"}, {{10, 10, 10, -4}, "pitch"}};
     for (size_t i = 0; i < sizeof(BAD) / sizeof(BAD[0]); i++) {
         struct plane_measure m;
@@ -150,8 +152,12 @@ static void test_planes_refused(void **state)
 static void test_gable_by_hand(void **state)
 {
     (void)state;
-    const struct footprint roof = {.form = ROOF_GABLE, .length_ft = 40, .width_ft = 28, .pitch = 5,
-                                   .eave_overhang_ft = 1, .rake_overhang_ft = 0.5};
+    const struct footprint roof = {.form = ROOF_GABLE,
+                                   .length_ft = 40,
+                                   .width_ft = 28,
+                                   .pitch = 5,
+                                   .eave_overhang_ft = 1,
+                                   .rake_overhang_ft = 0.5};
     const struct footprint_measure m = measured(&roof);
     close_to(m.plan_sqft, 41 * 30);
     close_to(m.area_sqft, 41 * 30 * 13.0 / 12);
@@ -207,8 +213,8 @@ static void test_square_hip_is_a_pyramid(void **state)
 static void test_hip_turned(void **state)
 {
     (void)state;
-    const struct footprint one = {.form = ROOF_HIP, .length_ft = 50, .width_ft = 30, .pitch = 6,
-                                  .eave_overhang_ft = 1.5};
+    const struct footprint one = {
+        .form = ROOF_HIP, .length_ft = 50, .width_ft = 30, .pitch = 6, .eave_overhang_ft = 1.5};
     struct footprint other = one;
     other.length_ft = 30;
     other.width_ft = 50;
@@ -240,8 +246,13 @@ static void test_lengths_and_areas_scale(void **state)
 static void test_porch_adds_a_shed(void **state)
 {
     (void)state;
-    struct footprint roof = {.form = ROOF_GABLE_PORCH, .length_ft = 40, .width_ft = 28, .pitch = 5,
-                             .porch_length_ft = 12, .porch_depth_ft = 6, .porch_pitch = 4};
+    struct footprint roof = {.form = ROOF_GABLE_PORCH,
+                             .length_ft = 40,
+                             .width_ft = 28,
+                             .pitch = 5,
+                             .porch_length_ft = 12,
+                             .porch_depth_ft = 6,
+                             .porch_pitch = 4};
     const struct footprint_measure both = measured(&roof);
     roof.form = ROOF_GABLE;
     const struct footprint_measure gable = measured(&roof);
@@ -258,8 +269,12 @@ static void test_porch_adds_a_shed(void **state)
 static void test_cross_gable_by_hand(void **state)
 {
     (void)state;
-    const struct footprint roof = {.form = ROOF_CROSS_GABLE, .length_ft = 60, .width_ft = 30,
-                                   .pitch = 6, .wing_width_ft = 20, .wing_out_ft = 10};
+    const struct footprint roof = {.form = ROOF_CROSS_GABLE,
+                                   .length_ft = 60,
+                                   .width_ft = 30,
+                                   .pitch = 6,
+                                   .wing_width_ft = 20,
+                                   .wing_out_ft = 10};
     const struct footprint_measure m = measured(&roof);
     close_to(m.plan_sqft, 60 * 30 + 20 * 10);
     close_to(m.area_sqft, m.plan_sqft * trade_slope_factor(6));
@@ -297,8 +312,12 @@ static void test_cross_gable_planes_add_up(void **state)
 static void test_impossible_roofs(void **state)
 {
     (void)state;
-    const struct footprint good = {.form = ROOF_CROSS_GABLE, .length_ft = 40, .width_ft = 28,
-                                   .pitch = 5, .wing_width_ft = 20, .wing_out_ft = 8};
+    const struct footprint good = {.form = ROOF_CROSS_GABLE,
+                                   .length_ft = 40,
+                                   .width_ft = 28,
+                                   .pitch = 5,
+                                   .wing_width_ft = 20,
+                                   .wing_out_ft = 8};
     measured(&good);
     struct footprint bad = good;
     bad.length_ft = 0;
@@ -333,8 +352,12 @@ static void test_impossible_roofs(void **state)
 static void test_wing_as_wide_as_the_house(void **state)
 {
     (void)state;
-    const struct footprint roof = {.form = ROOF_CROSS_GABLE, .length_ft = 40, .width_ft = 28,
-                                   .pitch = 5, .wing_width_ft = 28, .wing_out_ft = 12};
+    const struct footprint roof = {.form = ROOF_CROSS_GABLE,
+                                   .length_ft = 40,
+                                   .width_ft = 28,
+                                   .pitch = 5,
+                                   .wing_width_ft = 28,
+                                   .wing_out_ft = 12};
     const struct footprint_measure m = measured(&roof);
     close_to(m.plan_sqft, 40 * 28 + 28 * 12);
     close_to(m.ridge_ft, 40 + 12 + 14);

@@ -51,8 +51,7 @@ static void keep(struct said *said, char *text)
     said->texts[said->count++] = text;
 }
 
-static void say_of_job(eavemark *handle, const struct eavemark_request *request,
-                       struct said *said)
+static void say_of_job(eavemark *handle, const struct eavemark_request *request, struct said *said)
 {
     eavemark_result *result = eavemark_check(handle, request);
     for (int form = EAVEMARK_TEXT; form <= EAVEMARK_HTML; form++)
@@ -115,10 +114,11 @@ static void nor_the_order_of_texts(void **state)
     struct temporary_home home;
     home_make(&home);
     small_law_write(&home);
-    home_write(&home, "rules/a.lua",
-               "rule \"a.order\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
-               "  judge = function(job, figure)\n"
-               "    return at_most('A' < 'B' and 1 or 9, figure \"test.seen\", \"layers\") end }\n");
+    home_write(
+        &home, "rules/a.lua",
+        "rule \"a.order\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+        "  judge = function(job, figure)\n"
+        "    return at_most('A' < 'B' and 1 or 9, figure \"test.seen\", \"layers\") end }\n");
     set_foreign(&home);
     eavemark *handle = eavemark_open(home.path);
     struct outcome_of_check outcome = home_check(handle, SMALL_JOB, NULL, NULL, NULL);
@@ -170,7 +170,7 @@ static void checks_without_what_they_need(void **state)
     assert_null(eavemark_result_report(NULL, EAVEMARK_TEXT, 0));
     eavemark_result *result = eavemark_check(handle, &request);
     assert_null(eavemark_result_report(result, (enum eavemark_form)4, 0));
-    assert_null(eavemark_result_report(result, (enum eavemark_form)-1, 0));
+    assert_null(eavemark_result_report(result, (enum eavemark_form) - 1, 0));
     assert_null(eavemark_result_changes(result, NULL, 0));
     assert_null(eavemark_result_changes(NULL, result, 0));
     eavemark_result_free(result);
@@ -193,8 +193,7 @@ static enum eavemark_status compare_two(eavemark *handle, const struct eavemark_
 static void reports_without_what_they_need(void **state)
 {
     (void)state;
-    static call *const CALLS[] = {eavemark_takeoff, eavemark_card, eavemark_questions,
-                                  compare_two};
+    static call *const CALLS[] = {eavemark_takeoff, eavemark_card, eavemark_questions, compare_two};
     const struct eavemark_request request = {.name = JOB, .stage = "deck"},
                                   empty = {.stage = "deck"};
     const enum eavemark_form none = (enum eavemark_form)9;
@@ -209,8 +208,8 @@ static void reports_without_what_they_need(void **state)
                        &problems, NO_JOB);
         assert_refused(CALLS[i](handle, &request, none, &report, &problems), &report, &problems,
                        NO_FORM);
-        assert_refused(CALLS[i](handle, &request, EAVEMARK_TEXT, NULL, &problems), NULL,
-                       &problems, "without a place");
+        assert_refused(CALLS[i](handle, &request, EAVEMARK_TEXT, NULL, &problems), NULL, &problems,
+                       "without a place");
         assert_int_equal(CALLS[i](handle, &request, EAVEMARK_TEXT, &report, NULL),
                          EAVEMARK_UNUSABLE);
         assert_null(report);
@@ -249,7 +248,8 @@ static void other_calls_without_what_they_need(void **state)
     for (int i = 0; i < 3; i++)
         assert_refused(eavemark_county_new(handle, i == 0 ? NULL : WORDS[0],
                                            i == 1 ? NULL : WORDS[1], i == 2 ? NULL : WORDS[2],
-                                           &text), NULL, &text, "needs an id");
+                                           &text),
+                       NULL, &text, "needs an id");
     assert_refused(eavemark_county_new(NULL, WORDS[0], WORDS[1], WORDS[2], &text), NULL, &text,
                    NO_HANDLE);
     eavemark_close(handle);

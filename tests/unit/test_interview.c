@@ -78,7 +78,8 @@ struct talk {
 static struct talk start(const char *job)
 {
     struct talk talk = {.handle = eavemark_open(home.path)};
-    const struct eavemark_request request = {.name = job == NULL ? NULL : "job.json", .text = job,
+    const struct eavemark_request request = {.name = job == NULL ? NULL : "job.json",
+                                             .text = job,
                                              .length = job == NULL ? 0 : strlen(job)};
     enum eavemark_status status = EAVEMARK_BROKEN;
     char *problems = NULL;
@@ -206,7 +207,8 @@ static void a_job_comes_from_nothing(void **state)
     answers(&talk, "1/2 ft");
     asks(&talk, NULL);
     char *job = job_of(&talk, 17, 0);
-    assert_string_equal(job,
+    assert_string_equal(
+        job,
         "{\n"
         "  \"eavemark_job\": 1,\n"
         "  \"job\": \"Invented house\",\n"
@@ -389,7 +391,8 @@ static void a_job_is_filled_in(void **state)
     answers(&talk, "6, 5 3/4, 0'6\"");
     asks(&talk, NULL);
     char *filled = job_of(&talk, 2, 0);
-    assert_has(filled, "\"existing\": { \"layers\": 1, \"slippery\": false, \"kinds\": [\"asphalt\"] }");
+    assert_has(filled,
+               "\"existing\": { \"layers\": 1, \"slippery\": false, \"kinds\": [\"asphalt\"] }");
     assert_has(filled, "\"spacing_in\": 6, \"measured_spacing_in\": [6, 5.75, 6]");
     free(filled);
     end(&talk);
@@ -412,9 +415,8 @@ static void open_questions_are_listed(void **state)
     assert_string_equal(problems, "");
     cJSON *tree = cJSON_Parse(report);
     const cJSON *list = cJSON_GetObjectItem(tree, "questions"), *one = NULL;
-    static const char *const POINTERS[] = {"/decks/0/name", "/existing/kinds",
-                                           "/existing/slippery", "/roof/slopes/0/deck",
-                                           "/decks/0/spacing_in"};
+    static const char *const POINTERS[] = {"/decks/0/name", "/existing/kinds", "/existing/slippery",
+                                           "/roof/slopes/0/deck", "/decks/0/spacing_in"};
     assert_int_equal(cJSON_GetArraySize(list), 5);
     for (int i = 0; i < 5; i++) {
         one = cJSON_GetArrayItem(list, i);

@@ -126,7 +126,7 @@ static void a_text_cut_short_says_what_is_open(void **state)
 {
     (void)state;
     assert_says("{\n\"a\": [1,\n2", "j:3:2: expected \",\" or \"]\", but the text ends here; "
-                                   "the list begun on line 2 is open\n");
+                                    "the list begun on line 2 is open\n");
     assert_says("{", "j:1:2: expected a name in double quotes or \"}\", but the text ends here; "
                      "the object begun on line 1 is open\n");
     assert_says("{\"a\": \"main", "j:1:7: this text is not closed before the end of the file\n");
@@ -134,7 +134,7 @@ static void a_text_cut_short_says_what_is_open(void **state)
                 "j:1:7: this text is not closed before the end of the line\n");
     assert_says("{\"a\": \"main\\", "j:1:7: this text is not closed before the end of the file\n");
     assert_says("{\"a\": \"\\u12", "j:1:8: \\u needs four hexadecimal digits\n"
-                                  "j:1:7: this text is not closed before the end of the file\n");
+                                   "j:1:7: this text is not closed before the end of the file\n");
 }
 
 /* Every cut of a sound job is refused, and reads nothing past its end (the
@@ -287,10 +287,20 @@ static void byte_order_marks_are_refused(void **state)
 static void numbers_follow_the_grammar(void **state)
 {
     (void)state;
-    static const char *const GOOD[] = {"0", "-1", "10", "0.5", "1.50", "1e3", "1E+3", "1.5e-3",
-                                       "9007199254740991", "-9007199254740991", "2.5e-300"};
-    static const char *const BAD[] = {"01", "1.", ".5", "+1", "-", "1e", "1e+", "1.e3", "--1",
-                                      "0x10", "1_000", "-01", "1.2.3", "1e5.5", "00", "-.5", "1-2"};
+    static const char *const GOOD[] = {"0",
+                                       "-1",
+                                       "10",
+                                       "0.5",
+                                       "1.50",
+                                       "1e3",
+                                       "1E+3",
+                                       "1.5e-3",
+                                       "9007199254740991",
+                                       "-9007199254740991",
+                                       "2.5e-300"};
+    static const char *const BAD[] = {"01",    "1.",    ".5",  "+1",   "-",     "1e",
+                                      "1e+",   "1.e3",  "--1", "0x10", "1_000", "-01",
+                                      "1.2.3", "1e5.5", "00",  "-.5",  "1-2"};
     char text[100], message[200];
     for (size_t i = 0; i < sizeof(GOOD) / sizeof(GOOD[0]); i++) {
         snprintf(text, sizeof(text), "{\"a\":%s}", GOOD[i]);
@@ -301,7 +311,8 @@ static void numbers_follow_the_grammar(void **state)
     for (size_t i = 0; i < sizeof(BAD) / sizeof(BAD[0]); i++) {
         snprintf(text, sizeof(text), "{\"a\": %s}", BAD[i]);
         snprintf(message, sizeof(message), "j:1:7: %s is not a value%s", BAD[i],
-                 strpbrk(BAD[i], "0123456789") == NULL ? "; texts stand in double quotes\n"
+                 strpbrk(BAD[i], "0123456789") == NULL
+                     ? "; texts stand in double quotes\n"
                      : "; write numbers as 5, 0.5 or -2, and dates and slopes in double quotes\n");
         assert_says(text, message);
     }
@@ -331,8 +342,7 @@ static void numbers_that_cannot_be_held_are_refused(void **state)
 static void the_longest_number_is_read_whole(void **state)
 {
     (void)state;
-    static const char NUMBER[] =
-        "0.00000000000000000000000000000000000000000000000000000000005e9";
+    static const char NUMBER[] = "0.00000000000000000000000000000000000000000000000000000000005e9";
     assert_int_equal(strlen(NUMBER), 63);
     char text[100];
     snprintf(text, sizeof(text), "{\"a\":%s}", NUMBER);

@@ -51,7 +51,8 @@ static char *report_of(const char *parts, const char *line, const char *job)
     snprintf(rules, sizeof(rules),
              "rule \"test.it\" { title = \"It\", stage = \"permit\", mend = \"Mend it.\",\n"
              "  caution = \"Mind it.\", %s\n"
-             "  judge = function(job, figure, item, outer)\n %s\n end }\n", parts, line);
+             "  judge = function(job, figure, item, outer)\n %s\n end }\n",
+             parts, line);
     return report(rules, job, NULL, NULL);
 }
 
@@ -92,9 +93,10 @@ static void outcomes_follow_how_figures_are_known(void **state)
 static void an_invented_figure_is_as_good_as_seen(void **state)
 {
     (void)state;
-    home_write(&home, "jurisdictions/example/a.lua",
-               "jurisdiction \"example/a\" { title = \"A\", invented = true, follows = \"model/test\",\n"
-               "  figures = { [\"test.memory\"] = { 2, cite = \"9\" } } }\n");
+    home_write(
+        &home, "jurisdictions/example/a.lua",
+        "jurisdiction \"example/a\" { title = \"A\", invented = true, follows = \"model/test\",\n"
+        "  figures = { [\"test.memory\"] = { 2, cite = \"9\" } } }\n");
     char *json = report("rule \"test.it\" { title = \"It\", stage = \"permit\", mend = \"x\",\n"
                         "  judge = function(job, figure)\n"
                         "    return at_most(2, figure \"test.memory\", \"layers\") end }\n",
@@ -116,7 +118,8 @@ static void a_limit_may_have_another_bound_and_an_open_end(void **state)
         /* Two bounds, of one number and of a list; the limit itself as before. */
         {"and_least = 4", "at_most(5, figure \"test.nails_most\", \"in\")", "pass",
          "Found 5 in; demanded at least 4 in and at most 6 in."},
-        {"and_least = 4", "at_most(4, figure \"test.nails_most\", \"in\")", "pass", "at least 4 in"},
+        {"and_least = 4", "at_most(4, figure \"test.nails_most\", \"in\")", "pass",
+         "at least 4 in"},
         {"and_least = 4", "at_most(3.999, figure \"test.nails_most\", \"in\")", "fail",
          "demanded at least 4 in and at most 6 in"},
         {"and_least = 4", "at_most(6.001, figure \"test.nails_most\", \"in\")", "fail",
@@ -124,29 +127,36 @@ static void a_limit_may_have_another_bound_and_an_open_end(void **state)
         {"and_least = 4", "each_at_most({ 6, 4 }, figure \"test.nails_most\", \"in\")", "pass", ""},
         {"and_least = 4", "each_at_most({ 6, 3.9 }, figure \"test.nails_most\", \"in\")", "fail",
          "demanded at least 4 in"},
-        {"and_least = 4", "spacings_at_most({ 3.9, 4, 4, 4, 4, 7 }, figure \"test.nails_most\", \"in\", "
-                          "{ share = 20, over = 2 })", "fail", "demanded at least 4 in"},
+        {"and_least = 4",
+         "spacings_at_most({ 3.9, 4, 4, 4, 4, 7 }, figure \"test.nails_most\", \"in\", "
+         "{ share = 20, over = 2 })",
+         "fail", "demanded at least 4 in"},
         /* Exactly so much is not enough. */
         {"at_counts = false", "at_most(5.999, figure \"test.nails_most\", \"in\")", "pass", "less"},
         {"at_counts = false", "at_most(6, figure \"test.nails_most\", \"in\")", "fail",
          "Exactly 6 in is not enough here: it must be less."},
-        {"at_counts = true", "at_most(6, figure \"test.nails_most\", \"in\")", "pass", "Found 6 in"},
+        {"at_counts = true", "at_most(6, figure \"test.nails_most\", \"in\")", "pass",
+         "Found 6 in"},
         /* A rule that compares something reckoned does not look at either. */
         {"and_least = 4", "at_most(5, 2 * figure \"test.nails_most\", \"in\")", "open",
          "test.nails_most demands more here than this rule looks at"},
         {"at_counts = false", "at_most(5, 2 * figure \"test.nails_most\", \"in\")", "open",
          "demands more here"},
-        {"and_least = 4", "at_most(13, 2 * figure \"test.nails_most\", \"in\")", "fail", "Found 13"},
+        {"and_least = 4", "at_most(13, 2 * figure \"test.nails_most\", \"in\")", "fail",
+         "Found 13"},
     };
     for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {
         char text[512];
         snprintf(text, sizeof(text),
                  "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
                  "  follows = \"model/test\", code = \"A Code\", figures = {\n"
-                 "  [\"test.nails_most\"] = { 6, cite = \"9\", %s } } }\n", rows[i].keys);
+                 "  [\"test.nails_most\"] = { 6, cite = \"9\", %s } } }\n",
+                 rows[i].keys);
         home_write(&home, "jurisdictions/example/a.lua", text);
-        snprintf(text, sizeof(text), "rule \"test.it\" { title = \"It\", stage = \"permit\",\n"
-                 "  mend = \"x\", judge = function(job, figure) return %s end }\n", rows[i].line);
+        snprintf(text, sizeof(text),
+                 "rule \"test.it\" { title = \"It\", stage = \"permit\",\n"
+                 "  mend = \"x\", judge = function(job, figure) return %s end }\n",
+                 rows[i].line);
         char *json = report(text, SMALL_JOB, "example/a", NULL);
         assert_member(json, "test.it", 0, "outcome", rows[i].outcome);
         assert_member_has(json, "test.it", 0, "says", rows[i].says);
@@ -177,13 +187,17 @@ static void a_threshold_takes_what_is_exactly_at_it_or_not(void **state)
                      "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
                      "  follows = \"model/test\", figures = { [\"test.share\"] = { 25,\n"
                      "  unit = \"percent\", sense = \"%s\", cite = \"9\", status = \"invented\",\n"
-                     "  source = \"A\" %s } } }\n", rows[i].sense, rows[i].at);
+                     "  source = \"A\" %s } } }\n",
+                     rows[i].sense, rows[i].at);
             home_write(&home, "jurisdictions/example/a.lua", text);
-            snprintf(text, sizeof(text), "rule \"test.it\" { title = \"It\", stage = \"permit\",\n"
-                     "  mend = \"x\", judge = function(job, figure)\n"
-                     "  local is_in = as_printed(%g, \"percent\") %s figure \"test.share\"\n"
-                     "  return all_of(shown(is_in, \"it\"), at_most(1, figure \"test.seen\", \"layers\"))\n"
-                     "  end }\n", past ? rows[i].past_it : rows[i].at_it, rows[i].compares);
+            snprintf(
+                text, sizeof(text),
+                "rule \"test.it\" { title = \"It\", stage = \"permit\",\n"
+                "  mend = \"x\", judge = function(job, figure)\n"
+                "  local is_in = as_printed(%g, \"percent\") %s figure \"test.share\"\n"
+                "  return all_of(shown(is_in, \"it\"), at_most(1, figure \"test.seen\", \"layers\"))\n"
+                "  end }\n",
+                past ? rows[i].past_it : rows[i].at_it, rows[i].compares);
             char *json = report(text, SMALL_JOB, "example/a", NULL);
             const bool wanted = past ? rows[i].past_is_in : rows[i].at_is_in;
             assert_member(json, "test.it", 0, "outcome", wanted ? "pass" : "fail");
@@ -198,10 +212,13 @@ static void assert_in_a(const char *key, const char *line, const char *outcome, 
     snprintf(text, sizeof(text),
              "jurisdiction \"example/a\" { title = \"A\", follows = \"model/test\", %s,\n"
              "  figures = { [\"test.most\"] = { 3, cite = \"9\", status = \"seen\",\n"
-             "    source = \"a page\" } } }\n", key);
+             "    source = \"a page\" } } }\n",
+             key);
     home_write(&home, "jurisdictions/example/a.lua", text);
-    snprintf(text, sizeof(text), "rule \"test.it\" { title = \"It\", stage = \"permit\",\n"
-             "  mend = \"x\", %s }\n", line);
+    snprintf(text, sizeof(text),
+             "rule \"test.it\" { title = \"It\", stage = \"permit\",\n"
+             "  mend = \"x\", %s }\n",
+             line);
     char *json = report(text, SMALL_JOB, "example/a", NULL);
     assert_member(json, "test.it", 0, "outcome", outcome);
     assert_member_has(json, "test.it", 0, "says", says);
@@ -215,16 +232,26 @@ static void nothing_is_judged_by_a_borrowed_figure(void **state)
     (void)state;
     static const char KEY[] = "borrowed = \"A has no code\"";
     static const char NOT[] = "was not established: A has no code.";
-    assert_in_a(KEY, "judge = function(job, figure)\n"
-                "return at_most(1, figure \"test.seen\", \"layers\") end", "open", NOT);
-    assert_in_a(KEY, "judge = function(job, figure)\n"
-                "return at_most(9, figure \"test.seen\", \"layers\") end", "open", NOT);
-    assert_in_a(KEY, "judge = function(job, figure)\n"
-                "return at_most(1, figure \"test.most\", \"layers\") end", "pass", "Found 1");
-    assert_in_a(KEY, "judge = function(job, figure)\n"
-                "return at_most(9, figure \"test.practice\", \"layers\") end", "warn", "practice");
-    assert_in_a(KEY, "applies = function(job, figure) return not figure \"test.required\" end,\n"
-                "judge = function(job, figure) return at_most(1, #\"abc\", \"layers\") end", "open", NOT);
+    assert_in_a(KEY,
+                "judge = function(job, figure)\n"
+                "return at_most(1, figure \"test.seen\", \"layers\") end",
+                "open", NOT);
+    assert_in_a(KEY,
+                "judge = function(job, figure)\n"
+                "return at_most(9, figure \"test.seen\", \"layers\") end",
+                "open", NOT);
+    assert_in_a(KEY,
+                "judge = function(job, figure)\n"
+                "return at_most(1, figure \"test.most\", \"layers\") end",
+                "pass", "Found 1");
+    assert_in_a(KEY,
+                "judge = function(job, figure)\n"
+                "return at_most(9, figure \"test.practice\", \"layers\") end",
+                "warn", "practice");
+    assert_in_a(KEY,
+                "applies = function(job, figure) return not figure \"test.required\" end,\n"
+                "judge = function(job, figure) return at_most(1, #\"abc\", \"layers\") end",
+                "open", NOT);
 }
 
 /* Whether the book binds is doubted once, in the head; but nobody fails by it unwarned. */
@@ -232,16 +259,21 @@ static void a_book_that_may_not_bind_is_doubted_in_the_head(void **state)
 {
     (void)state;
     static const char KEY[] = "unsure = \"the base is recalled\"";
-    assert_in_a(KEY, "judge = function(job, figure)\n"
-                "return at_most(1, figure \"test.seen\", \"layers\") end", "pass", "Found 1");
+    assert_in_a(KEY,
+                "judge = function(job, figure)\n"
+                "return at_most(1, figure \"test.seen\", \"layers\") end",
+                "pass", "Found 1");
     char *json = report("", SMALL_JOB, "example/a", NULL);
     assert_non_null(strstr(json, "\"doubts\":[\"the base is recalled\"]"));
     free(json);
-    assert_in_a(KEY, "judge = function(job, figure)\n"
-                "return at_most(9, figure \"test.seen\", \"layers\") end", "fail",
-                "Not certain that this binds here");
-    assert_in_a(KEY, "judge = function(job, figure)\n"
-                "return at_most(1, figure \"test.most\", \"layers\") end", "pass", "Found 1");
+    assert_in_a(KEY,
+                "judge = function(job, figure)\n"
+                "return at_most(9, figure \"test.seen\", \"layers\") end",
+                "fail", "Not certain that this binds here");
+    assert_in_a(KEY,
+                "judge = function(job, figure)\n"
+                "return at_most(1, figure \"test.most\", \"layers\") end",
+                "pass", "Found 1");
 }
 
 /* A recalled figure may fail a job only with its status beside it. */
@@ -265,13 +297,17 @@ static void the_weakest_of_several_figures_decides(void **state)
 {
     (void)state;
     assert_outcome("local _ = figure \"test.memory\"\n"
-                   "return at_most(1, figure \"test.seen\", \"layers\")", "warn", "from memory");
+                   "return at_most(1, figure \"test.seen\", \"layers\")",
+                   "warn", "from memory");
     /* Practice alone cannot fail a job; with a code figure beside it, it can. */
     assert_outcome("local _ = figure \"test.practice\"\n"
-                   "return at_most(9, figure \"test.seen\", \"layers\")", "fail", "Found 9");
+                   "return at_most(9, figure \"test.seen\", \"layers\")",
+                   "fail", "Found 9");
     /* A figure asked for twice is cited once. */
-    char *json = report_of("", "local _ = figure \"test.seen\"\n"
-                           "return at_most(1, figure \"test.seen\", \"layers\")", SMALL_JOB);
+    char *json = report_of("",
+                           "local _ = figure \"test.seen\"\n"
+                           "return at_most(1, figure \"test.seen\", \"layers\")",
+                           SMALL_JOB);
     assert_member(json, "test.it", 0, "cite",
                   "[{\"code\":\"TEST 2020\",\"section\":\"1.2\",\"status\":\"seen\","
                   "\"source\":\"a page\"}]");
@@ -297,8 +333,7 @@ static void comparisons_decide(void **state)
     assert_outcome("return one_of(job.existing.condition, figure \"test.conditions\")", "pass",
                    "Found sound; demanded one of sound.");
     assert_outcome("return one_of(\"rotted\", figure \"test.conditions\")", "fail", "Found rotted");
-    assert_outcome("return one_of(\"rotted\", {})", "broken",
-                   "without asking for a figure");
+    assert_outcome("return one_of(\"rotted\", {})", "broken", "without asking for a figure");
     assert_outcome("return none_of(job.existing.kinds, figure \"test.kinds\")", "pass",
                    "Found asphalt; demanded none of slate, tile.");
     assert_outcome("return none_of({ \"asphalt\", \"tile\" }, figure \"test.kinds\")", "fail",
@@ -338,8 +373,10 @@ static void stray_spacings_have_an_allowance(void **state)
     };
     for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {
         char line[256];
-        snprintf(line, sizeof(line), "return spacings_at_most({ %s }, figure \"test.nails_most\", "
-                 "\"in\", { share = 10, over = 1 })", rows[i].list);
+        snprintf(line, sizeof(line),
+                 "return spacings_at_most({ %s }, figure \"test.nails_most\", "
+                 "\"in\", { share = 10, over = 1 })",
+                 rows[i].list);
         assert_outcome(line, rows[i].outcome, "Found");
     }
     assert_outcome("return spacings_at_most({ 6, 7 }, figure \"test.nails_most\", \"in\")", "fail",
@@ -379,8 +416,9 @@ static void judgements_combine(void **state)
 static void a_lacking_fact_is_open_and_asked_for(void **state)
 {
     (void)state;
-    static const char line[] = "local _ = job.existing.condition\n"
-                               "return at_most(job.existing.layers, figure \"test.seen\", \"layers\")";
+    static const char line[] =
+        "local _ = job.existing.condition\n"
+        "return at_most(job.existing.layers, figure \"test.seen\", \"layers\")";
     static const char *const without[] = {"\"layers\": 1, ", "\"layers\": null, "};
     char *job = text_with(SMALL_JOB, "\"layers\": 1, ", "");
     char *with_null = text_with(SMALL_JOB, "\"layers\": 1, ", without[1]);
@@ -399,9 +437,10 @@ static void a_lacking_fact_is_open_and_asked_for(void **state)
     free(with_null);
     free(job);
     /* Below a group that is absent as a whole, too. */
-    job = text_with(SMALL_JOB,
-                    "  \"existing\": { \"layers\": 1, \"condition\": \"sound\", \"kinds\": [\"asphalt\"] },\n",
-                    "");
+    job = text_with(
+        SMALL_JOB,
+        "  \"existing\": { \"layers\": 1, \"condition\": \"sound\", \"kinds\": [\"asphalt\"] },\n",
+        "");
     char *json = report_of("", line, job);
     assert_member(json, "test.it", 0, "outcome", "open");
     assert_member_has(json, "test.it", 0, "says", "/existing/condition: Is it sound?");
@@ -414,9 +453,11 @@ static void nothing_is_not_lacking(void **state)
 {
     (void)state;
     char *job = text_with(SMALL_JOB, "\"layers\": 1", "\"layers\": 0, \"slippery\": false");
-    char *json = report_of("", "local layers, slippery = job.existing.layers, job.existing.slippery\n"
-                               "assert(layers == 0 and slippery == false)\n"
-                               "return at_most(layers, figure \"test.seen\", \"layers\")", job);
+    char *json = report_of("",
+                           "local layers, slippery = job.existing.layers, job.existing.slippery\n"
+                           "assert(layers == 0 and slippery == false)\n"
+                           "return at_most(layers, figure \"test.seen\", \"layers\")",
+                           job);
     assert_member(json, "test.it", 0, "outcome", "pass");
     free(json);
     free(job);
@@ -425,9 +466,11 @@ static void nothing_is_not_lacking(void **state)
 static void reads_are_recorded_once_in_order(void **state)
 {
     (void)state;
-    char *json = report_of("", "local _ = job.roof.slopes[2].deck.spacing_in, job.existing.layers\n"
-                               "local _ = job.existing.layers, known(job.existing, \"slippery\")\n"
-                               "return at_most(1, figure \"test.seen\", \"layers\")", SMALL_JOB);
+    char *json = report_of("",
+                           "local _ = job.roof.slopes[2].deck.spacing_in, job.existing.layers\n"
+                           "local _ = job.existing.layers, known(job.existing, \"slippery\")\n"
+                           "return at_most(1, figure \"test.seen\", \"layers\")",
+                           SMALL_JOB);
     assert_member(json, "test.it", 0, "reads",
                   "[{\"at\":\"/roof/slopes\",\"from\":\"job\"},"
                   "{\"at\":\"/roof/slopes/1/deck\",\"from\":\"job\"},"
@@ -449,7 +492,8 @@ static void the_job_reads_as_declared(void **state)
         "local names = '' for i, slope in ipairs(job.roof.slopes) do\n"
         "  names = names .. i .. slope.name end assert(names == '1front2back')\n"
         "assert(known(job.existing, 'layers') and not known(job.existing, 'slippery'))\n"
-        "return at_most(1, figure \"test.seen\", \"layers\")", "pass", "Found 1");
+        "return at_most(1, figure \"test.seen\", \"layers\")",
+        "pass", "Found 1");
     assert_outcome("return known(job, 'nothing')", "broken", "the job has no field \"nothing\"");
 }
 
@@ -467,8 +511,10 @@ static void plain_helpers_help(void **state)
         {"has(job.existing.kinds, 'asphalt')", "pass"},
         {"has(job.existing.kinds, 'tile')", "fail"},
         {"as_printed(1.0004, 'in') == 1 and as_printed(1.0006, 'in') == 1.001", "pass"},
-        {"as_printed(3.995, 'rise_in_12') == 4 and as_printed(3.994, 'rise_in_12') == 3.99", "pass"},
-        {"as_printed(139.504, 'mph') == 140 and as_printed(139.5, 'mph') == 139.5 and as_printed(50.04, 'percent') == 50", "pass"},
+        {"as_printed(3.995, 'rise_in_12') == 4 and as_printed(3.994, 'rise_in_12') == 3.99",
+         "pass"},
+        {"as_printed(139.504, 'mph') == 140 and as_printed(139.5, 'mph') == 139.5 and as_printed(50.04, 'percent') == 50",
+         "pass"},
         {"as_printed(0.12345, 'coefficient') == 0.123", "pass"},
     };
     for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {
@@ -492,8 +538,8 @@ static void plain_helpers_help(void **state)
 static void a_rule_may_be_unable_to_tell(void **state)
 {
     (void)state;
-    char *json = report_of("", "local _ = figure \"test.seen\"\ncannot_tell(\"The maps disagree.\")",
-                           SMALL_JOB);
+    char *json = report_of(
+        "", "local _ = figure \"test.seen\"\ncannot_tell(\"The maps disagree.\")", SMALL_JOB);
     assert_member(json, "test.it", 0, "outcome", "open");
     assert_member(json, "test.it", 0, "says", "The maps disagree.");
     free(json);
@@ -517,20 +563,25 @@ static void applies_may_say_no(void **state)
 static void per_judges_each_item(void **state)
 {
     (void)state;
-    static const char line[] = "return at_least(item.pitch, figure \"test.pitch_least\", \"rise_in_12\")";
+    static const char line[] =
+        "return at_least(item.pitch, figure \"test.pitch_least\", \"rise_in_12\")";
     char *json = report_of("per = \"roof.slopes\",", line, SMALL_JOB);
     assert_member(json, "test.it", 0, "where", "front");
     assert_member(json, "test.it", 0, "outcome", "pass");
     assert_member(json, "test.it", 1, "where", "back");
     assert_member(json, "test.it", 1, "outcome", "fail");
-    assert_member(json, "test.it", 1, "reads", "[{\"at\":\"/roof/slopes/1/pitch\",\"from\":\"job\"}]");
+    assert_member(json, "test.it", 1, "reads",
+                  "[{\"at\":\"/roof/slopes/1/pitch\",\"from\":\"job\"}]");
     assert_null(finding_member(json, "test.it", 2, "where"));
     free(json);
     /* An absent list is a lacking fact; an empty one has nothing to judge. */
-    char *absent = text_with(SMALL_JOB, "\"attics\": [\n"
-                             "    { \"name\": \"main\", \"vents\": [ { \"name\": \"ridge\", \"count\": 1 },\n"
-                             "                                 { \"name\": \"soffit\", \"count\": 4 } ] },\n"
-                             "    { \"name\": \"porch\", \"vents\": [] } ]", "\"attics\": null");
+    char *absent = text_with(
+        SMALL_JOB,
+        "\"attics\": [\n"
+        "    { \"name\": \"main\", \"vents\": [ { \"name\": \"ridge\", \"count\": 1 },\n"
+        "                                 { \"name\": \"soffit\", \"count\": 4 } ] },\n"
+        "    { \"name\": \"porch\", \"vents\": [] } ]",
+        "\"attics\": null");
     static const char count[] = "return at_most(item.count, figure \"test.seen\", \"layers\")";
     json = report_of("per = \"attics\",", count, absent);
     assert_member(json, "test.it", 0, "outcome", "open");
@@ -556,8 +607,8 @@ static void per_goes_two_lists_deep(void **state)
     assert_member(json, "test.it", 1, "where", "main, soffit");
     assert_member(json, "test.it", 1, "outcome", "fail");
     assert_member(json, "test.it", 1, "reads",
-                      "[{\"at\":\"/attics/0/name\",\"from\":\"job\"},"
-                      "{\"at\":\"/attics/0/vents/1/count\",\"from\":\"job\"}]");
+                  "[{\"at\":\"/attics/0/name\",\"from\":\"job\"},"
+                  "{\"at\":\"/attics/0/vents/1/count\",\"from\":\"job\"}]");
     assert_null(finding_member(json, "test.it", 2, "where"));
     free(json);
     /* One attic that does not say: its vents are open, the others' judged. */
@@ -574,9 +625,9 @@ static void an_item_without_a_name_is_numbered(void **state)
 {
     (void)state;
     char *job = text_with(SMALL_JOB, "\"name\": \"back\", ", "");
-    char *json = report_of("per = \"roof.slopes\",",
-                           "return at_least(item.pitch, figure \"test.pitch_least\", \"rise_in_12\")",
-                           job);
+    char *json = report_of(
+        "per = \"roof.slopes\",",
+        "return at_least(item.pitch, figure \"test.pitch_least\", \"rise_in_12\")", job);
     assert_member(json, "test.it", 1, "where", "slopes 2");
     free(json);
     free(job);
@@ -629,8 +680,8 @@ static char *told(const char *job, enum eavemark_form form)
 {
     eavemark *handle = eavemark_open(home.path);
     assert_non_null(handle);
-    const struct eavemark_request request = {.name = "job.json", .text = job,
-                                             .length = strlen(job)};
+    const struct eavemark_request request = {
+        .name = "job.json", .text = job, .length = strlen(job)};
     eavemark_result *result = eavemark_check(handle, &request);
     char *text = eavemark_result_report(result, form, EAVEMARK_ALL);
     eavemark_result_free(result);
@@ -746,8 +797,9 @@ static void dropping_what_is_not_there_is_refused(void **state)
     eavemark *handle = eavemark_open(home.path);
     struct outcome_of_check outcome = home_check(handle, SMALL_JOB, "example/a", NULL, NULL);
     assert_int_equal(outcome.status, EAVEMARK_BROKEN);
-    assert_string_equal(outcome.problems, "jurisdictions/example/a.lua:2: drops \"deck.nail\", which "
-                                          "is no rule; the nearest is deck.nails\n");
+    assert_string_equal(outcome.problems,
+                        "jurisdictions/example/a.lua:2: drops \"deck.nail\", which "
+                        "is no rule; the nearest is deck.nails\n");
     outcome_free(&outcome);
     eavemark_close(handle);
 }
@@ -756,16 +808,18 @@ static void dropping_what_is_not_there_is_refused(void **state)
 static void a_place_brings_its_own_rules(void **state)
 {
     (void)state;
-    home_write(&home, "jurisdictions/example/a.lua",
-               "jurisdiction \"example/a\" { title = \"A\", invented = true, follows = \"model/test\",\n"
-               "  rules = \"a.rules.lua\", figures = { [\"a.trees_most\"] = { 2, unit = \"count\",\n"
-               "    sense = \"at_most\", cite = \"1\", status = \"invented\", source = \"A\" } } }\n");
-    home_write(&home, "jurisdictions/example/a.rules.lua",
-               "field \"trees_count\" { type = \"integer\", range = { 0, 9 }, stage = \"permit\",\n"
-               "  ask = \"How many trees?\" }\n"
-               "rule \"wood.trees\" { title = \"Trees\", stage = \"permit\", mend = \"Fell one.\",\n"
-               "  judge = function(job, figure)\n"
-               "    return at_most(job.trees_count, figure \"a.trees_most\", \"count\") end }\n");
+    home_write(
+        &home, "jurisdictions/example/a.lua",
+        "jurisdiction \"example/a\" { title = \"A\", invented = true, follows = \"model/test\",\n"
+        "  rules = \"a.rules.lua\", figures = { [\"a.trees_most\"] = { 2, unit = \"count\",\n"
+        "    sense = \"at_most\", cite = \"1\", status = \"invented\", source = \"A\" } } }\n");
+    home_write(
+        &home, "jurisdictions/example/a.rules.lua",
+        "field \"trees_count\" { type = \"integer\", range = { 0, 9 }, stage = \"permit\",\n"
+        "  ask = \"How many trees?\" }\n"
+        "rule \"wood.trees\" { title = \"Trees\", stage = \"permit\", mend = \"Fell one.\",\n"
+        "  judge = function(job, figure)\n"
+        "    return at_most(job.trees_count, figure \"a.trees_most\", \"count\") end }\n");
     char *json = report(NAILS, SMALL_JOB, "example/a", NULL);
     assert_member(json, "wood.trees", 0, "outcome", "open");
     assert_member_has(json, "wood.trees", 0, "says", "/trees_count: How many trees?");
@@ -781,17 +835,18 @@ static void a_place_brings_its_own_rules(void **state)
 static void a_broken_rule_leaves_the_others(void **state)
 {
     (void)state;
-    char *json = report("rule \"a.first\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
-                        "  judge = function() error(\"mine\") end }\n"
-                        "rule \"b.second\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
-                        "  per = \"roof.slopes\", judge = function(job, figure, slope)\n"
-                        "    if slope.name == \"front\" then error(\"here\") end\n"
-                        "    return at_least(slope.pitch, figure \"test.pitch_least\", \"rise_in_12\")\n"
-                        "  end }\n"
-                        "rule \"c.third\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
-                        "  judge = function(job, figure)\n"
-                        "    return at_most(1, figure \"test.seen\", \"layers\") end }\n",
-                        SMALL_JOB, NULL, NULL);
+    char *json = report(
+        "rule \"a.first\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+        "  judge = function() error(\"mine\") end }\n"
+        "rule \"b.second\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+        "  per = \"roof.slopes\", judge = function(job, figure, slope)\n"
+        "    if slope.name == \"front\" then error(\"here\") end\n"
+        "    return at_least(slope.pitch, figure \"test.pitch_least\", \"rise_in_12\")\n"
+        "  end }\n"
+        "rule \"c.third\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+        "  judge = function(job, figure)\n"
+        "    return at_most(1, figure \"test.seen\", \"layers\") end }\n",
+        SMALL_JOB, NULL, NULL);
     assert_member(json, "a.first", 0, "outcome", "broken");
     assert_member_has(json, "a.first", 0, "says", "rules/test.lua:2: mine");
     assert_member(json, "b.second", 0, "outcome", "broken");
@@ -832,8 +887,8 @@ static void cautions_follow_the_stage_and_the_danger(void **state)
     char *dry = text_with(SMALL_JOB, "\"layers\": 1", "\"layers\": 1, \"slippery\": false");
     const char *jobs[] = {SMALL_JOB, dry};
     for (size_t i = 0; i < 2; i++) {
-        const struct eavemark_request request = {.name = "j", .text = jobs[i],
-                                                 .length = strlen(jobs[i])};
+        const struct eavemark_request request = {
+            .name = "j", .text = jobs[i], .length = strlen(jobs[i])};
         eavemark_result *result = eavemark_check(handle, &request);
         char *text = eavemark_result_report(result, EAVEMARK_TEXT, 0);
         assert_has(text, "Mind the edge.");
@@ -855,8 +910,8 @@ static char *read_report(const char *rules, unsigned options)
 {
     home_write(&home, "rules/test.lua", rules);
     eavemark *handle = eavemark_open(home.path);
-    const struct eavemark_request request = {.name = "j", .text = SMALL_JOB,
-                                             .length = strlen(SMALL_JOB)};
+    const struct eavemark_request request = {
+        .name = "j", .text = SMALL_JOB, .length = strlen(SMALL_JOB)};
     eavemark_result *result = eavemark_check(handle, &request);
     assert_string_equal(eavemark_result_problems(result), "");
     char *text = eavemark_result_report(result, EAVEMARK_TEXT, options);
@@ -885,9 +940,9 @@ static void a_caution_is_brief_on_the_screen(void **state)
     free(full);
 }
 
-#define FAILS(name, keys, fact) \
+#define FAILS(name, keys, fact)                                                               \
     "rule \"t." name "\" { title = \"" name "\", stage = \"permit\", mend = \"Mend.\", " keys \
-    "\n  judge = function(job, figure) return at_least(" fact ", 2 * figure \"test.seen\", " \
+    "\n  judge = function(job, figure) return at_least(" fact ", 2 * figure \"test.seen\", "  \
     "\"layers\") end }\n"
 
 /* Rules that name one cause, and rules that find one fact wanting, are told together. */
@@ -895,9 +950,10 @@ static void one_cause_is_told_once(void **state)
 {
     (void)state;
     char *screen = read_report(FAILS("a", "cause = \"both\",", "job.existing.layers")
-                               FAILS("b", "", "job.existing.layers + 0")
-                               FAILS("c", "cause = \"both\",", "#job.roof.slopes")
-                               FAILS("d", "", "#job.roof.slopes"), 0);
+                                   FAILS("b", "", "job.existing.layers + 0")
+                                       FAILS("c", "cause = \"both\",", "#job.roof.slopes")
+                                           FAILS("d", "", "#job.roof.slopes"),
+                               0);
     assert_has(screen, "FIX  4 fail, 2 to mend\n  1 a [t.a]\n");
     assert_has(screen, "    b [t.b]\n");
     assert_has(screen, "    c [t.c]\n");
@@ -921,7 +977,8 @@ static void what_is_lacking_is_asked(void **state)
         "rule \"t.c\" { title = \"c\", stage = \"permit\", mend = \"x\",\n"
         "  judge = function(job, figure) figure \"test.seen\" return cannot_tell(\"It is odd.\") end }\n"
         "field \"roof.slopes[].extra_in\" { type = \"number\", unit = \"in\", stage = \"permit\",\n"
-        "  answer = \"attic\", ask = \"How much more?\" }\n", 0);
+        "  answer = \"attic\", ask = \"How much more?\" }\n",
+        0);
     assert_has(screen, "ANSWER  2 questions decide 3 findings");
     assert_has(screen, "  In the attic\n    How much more? front; back (2)\n");
     assert_has(screen, "  Cannot be told from the job\n  c: It is odd.\n");
@@ -981,13 +1038,14 @@ static void what_is_asked_back_may_be_meant(void **state)
             assert_string_equal(outcome.problems, "");
         else
             assert_has(outcome.problems, TOLD[i].says);
-        assert_int_equal(outcome.status, TOLD[i].says[0] == '\0' ? EAVEMARK_NOTHING_FAILED
-                                                                 : EAVEMARK_UNUSABLE);
+        assert_int_equal(outcome.status,
+                         TOLD[i].says[0] == '\0' ? EAVEMARK_NOTHING_FAILED : EAVEMARK_UNUSABLE);
         outcome_free(&outcome);
         free(job);
     }
     eavemark_close(handle);
-    home_write(&home, "rules/test.lua", "impossible \"it\" { at = \"existing.slippery\","
+    home_write(&home, "rules/test.lua",
+               "impossible \"it\" { at = \"existing.slippery\","
                " ask_back = true, when = function() end }\n");
     handle = eavemark_open(home.path);
     struct outcome_of_check outcome = home_check(handle, SMALL_JOB, NULL, NULL, NULL);
@@ -1000,7 +1058,8 @@ static void what_is_asked_back_may_be_meant(void **state)
 static void a_broken_impossibility_breaks_the_check(void **state)
 {
     (void)state;
-    home_write(&home, "rules/test.lua", "impossible \"it\" { at = \"existing.slippery\",\n"
+    home_write(&home, "rules/test.lua",
+               "impossible \"it\" { at = \"existing.slippery\",\n"
                "  when = function(job) error(\"mine\") end }\n");
     eavemark *handle = eavemark_open(home.path);
     struct outcome_of_check outcome = home_check(handle, SMALL_JOB, NULL, NULL, NULL);

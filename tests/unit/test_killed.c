@@ -123,8 +123,8 @@ static void start_county(const struct temporary_home *home)
 {
     char *text;
     eavemark *handle = eavemark_open(home->path);
-    const enum eavemark_status status =
-        eavemark_county_new(handle, "example/new", "model/test", "New County", &text);
+    const enum eavemark_status status = eavemark_county_new(handle, "example/new", "model/test",
+                                                            "New County", &text);
     if (status != EAVEMARK_NOTHING_FAILED)
         _exit(1);
     free(text);
@@ -161,8 +161,8 @@ static void a_county_is_whole_or_none(void **state)
         assert_int_equal(outcome.json != NULL, there);
         outcome_free(&outcome);
         char *report, *problems;
-        const enum eavemark_status proof =
-            eavemark_proof(handle, NULL, NULL, NULL, EAVEMARK_TEXT, &report, &problems);
+        const enum eavemark_status proof = eavemark_proof(handle, NULL, NULL, NULL, EAVEMARK_TEXT,
+                                                          &report, &problems);
         assert_string_equal(problems, "");
         assert_in_range(proof, EAVEMARK_NOTHING_FAILED, EAVEMARK_FAILED);
         free(report);

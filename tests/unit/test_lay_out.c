@@ -26,18 +26,26 @@ struct house {
 };
 
 static const struct house HOUSES[] = {
-    {"overlay-gable", "{\"form\":\"gable\",\"length_ft\":35,\"width_ft\":24,\"pitch\":\"6:12\","
-                      "\"eave_overhang_in\":12,\"rake_overhang_in\":6}", NULL, NULL},
-    {"coastal-hip", "{\"form\":\"hip\",\"length_ft\":47.3333333333,\"width_ft\":27.3333333333,"
-                    "\"pitch\":\"5:12\",\"eave_overhang_in\":16}", NULL, NULL},
-    {"porch-tear-off", "{\"form\":\"gable_porch\",\"length_ft\":43,\"width_ft\":27.3333333333,"
-                       "\"pitch\":\"6:12\",\"eave_overhang_in\":16,\"rake_overhang_in\":6,"
-                       "\"porch\":{\"length_ft\":19,\"depth_ft\":6.6666666667,"
-                       "\"pitch\":\"2.5:12\"}}", "porch", "porch eave"},
-    {"cross-gable", "{\"form\":\"cross_gable\",\"length_ft\":49,\"width_ft\":27.3333333333,"
-                    "\"pitch\":\"8:12\",\"eave_overhang_in\":16,\"rake_overhang_in\":6,"
-                    "\"wing\":{\"width_ft\":27.3333333333,\"out_ft\":12.8333333333,"
-                    "\"left_ft\":10.8333333333}}", "wing left", NULL},
+    {"overlay-gable",
+     "{\"form\":\"gable\",\"length_ft\":35,\"width_ft\":24,\"pitch\":\"6:12\","
+     "\"eave_overhang_in\":12,\"rake_overhang_in\":6}",
+     NULL, NULL},
+    {"coastal-hip",
+     "{\"form\":\"hip\",\"length_ft\":47.3333333333,\"width_ft\":27.3333333333,"
+     "\"pitch\":\"5:12\",\"eave_overhang_in\":16}",
+     NULL, NULL},
+    {"porch-tear-off",
+     "{\"form\":\"gable_porch\",\"length_ft\":43,\"width_ft\":27.3333333333,"
+     "\"pitch\":\"6:12\",\"eave_overhang_in\":16,\"rake_overhang_in\":6,"
+     "\"porch\":{\"length_ft\":19,\"depth_ft\":6.6666666667,"
+     "\"pitch\":\"2.5:12\"}}",
+     "porch", "porch eave"},
+    {"cross-gable",
+     "{\"form\":\"cross_gable\",\"length_ft\":49,\"width_ft\":27.3333333333,"
+     "\"pitch\":\"8:12\",\"eave_overhang_in\":16,\"rake_overhang_in\":6,"
+     "\"wing\":{\"width_ft\":27.3333333333,\"out_ft\":12.8333333333,"
+     "\"left_ft\":10.8333333333}}",
+     "wing left", NULL},
 };
 enum { HOUSE_COUNT = sizeof(HOUSES) / sizeof(HOUSES[0]), PORCH = 2, CROSS = 3 };
 
@@ -83,8 +91,8 @@ static cJSON *unplanned(const cJSON *item, bool named)
     const cJSON *fact = NULL;
     cJSON_ArrayForEach(fact, item)
         if (!is_one_of(fact->string, PLANNED, sizeof(PLANNED) / sizeof(PLANNED[0]))
-            && (named || (strcmp(fact->string, "name") != 0
-                          && strcmp(fact->string, "overhang_in") != 0)))
+            && (named
+                || (strcmp(fact->string, "name") != 0 && strcmp(fact->string, "overhang_in") != 0)))
             cJSON_AddItemToObject(copy, fact->string, cJSON_Duplicate(fact, true));
     return copy;
 }
@@ -111,8 +119,8 @@ static void keep_one(cJSON *roof, const cJSON *old, const char *list, const char
  * taken from the first of each. */
 static cJSON *by_plan(const struct house *house)
 {
-    static const char *const LAID[] = {"slopes", "edges", "ridge_ft", "hip_ft", "valley_ft",
-                                       "form"};
+    static const char *const LAID[] = {"slopes", "edges",     "ridge_ft",
+                                       "hip_ft", "valley_ft", "form"};
     cJSON *job = by_planes(house);
     cJSON *old = cJSON_Duplicate(child(job, "roof"), true), *roof = child(job, "roof");
     for (size_t i = 0; i < sizeof(LAID) / sizeof(LAID[0]); i++)
@@ -156,8 +164,8 @@ static int stop(void **state)
 static cJSON *checked(eavemark *handle, const cJSON *job, char **problems)
 {
     char *text = cJSON_PrintUnformatted(job);
-    const struct eavemark_request request = {.name = "job.json", .text = text,
-                                             .length = strlen(text)};
+    const struct eavemark_request request = {
+        .name = "job.json", .text = text, .length = strlen(text)};
     eavemark_result *result = eavemark_check(handle, &request);
     char *report = eavemark_result_report(result, EAVEMARK_JSON_LINE, EAVEMARK_ALL);
     cJSON *tree = report == NULL ? NULL : cJSON_Parse(report);
@@ -183,8 +191,8 @@ static cJSON *findings(eavemark *handle, const cJSON *job)
 static cJSON *quantities(eavemark *handle, const cJSON *job)
 {
     char *text = cJSON_PrintUnformatted(job), *report = NULL, *problems = NULL;
-    const struct eavemark_request request = {.name = "job.json", .text = text,
-                                             .length = strlen(text)};
+    const struct eavemark_request request = {
+        .name = "job.json", .text = text, .length = strlen(text)};
     if (eavemark_takeoff(handle, &request, EAVEMARK_JSON_LINE, &report, &problems)
         != EAVEMARK_NOTHING_FAILED)
         fail_msg("refused: %s", problems);
@@ -237,8 +245,7 @@ static void test_same_quantities_either_way(void **state)
         cJSON *planes = by_planes(&HOUSES[i]), *plan = by_plan(&HOUSES[i]);
         cJSON *one = quantities(*state, planes), *other = quantities(*state, plan);
         const cJSON *list = child(one, "quantities"), *line = NULL;
-        assert_int_equal(cJSON_GetArraySize(list),
-                         cJSON_GetArraySize(child(other, "quantities")));
+        assert_int_equal(cJSON_GetArraySize(list), cJSON_GetArraySize(child(other, "quantities")));
         cJSON_ArrayForEach(line, list) {
             const cJSON *same = same_place(child(other, "quantities"), "name", line);
             if (strcmp(word(line, "name"), "by_plan") == 0)
@@ -368,8 +375,8 @@ static void test_refused(void **state)
         {1, "footprint", "rake_overhang_in", "6", "/roof/footprint:", "no rakes to overhang"},
         {0, "footprint", "porch", "{\"length_ft\":9,\"depth_ft\":6,\"pitch\":\"1:12\"}",
          "/roof/footprint/porch:", "\"gable\" has no porch; the form that has is \"gable_porch\""},
-        {1, "footprint", "wing", "{}", "/roof/footprint/wing:",
-         "\"hip\" has no wing; the form that has is \"cross_gable\""},
+        {1, "footprint", "wing", "{}",
+         "/roof/footprint/wing:", "\"hip\" has no wing; the form that has is \"cross_gable\""},
         {PORCH, "footprint", "wing", "{\"width_ft\":9}", "/roof/footprint/wing:", "has no wing"},
         {0, "footprint", "length_ft", "4", "/roof/footprint/length_ft:", "out of range"},
         {0, "footprint", "form", "\"dome\"", "/roof/footprint/form:", "not one of"},
@@ -379,19 +386,20 @@ static void test_refused(void **state)
         {0, "", "form", "\"hip\"", "/roof/form:", "says \"hip\""},
         {0, "", "slopes", "[{\"name\":\"front\",\"run_ft\":12}]", "/roof/slopes/0/run_ft:",
          "says 12 ft, but the roof laid out from /roof/footprint has 13 ft here"},
-        {0, "", "slopes", "[{\"name\":\"front\",\"pitch\":\"7:12\"}]", "/roof/slopes/0/pitch:",
-         "has \"6:12\" here"},
-        {0, "", "slopes", "[{\"name\":\"frnt\"}]", "/roof/slopes/0/name:", "did you mean \"front\""},
-        {0, "", "slopes", "[{\"name\":\"porch\",\"run_ft\":6}]", "/roof/slopes/0/name:",
-         "(\"front\", \"back\")"},
+        {0, "", "slopes", "[{\"name\":\"front\",\"pitch\":\"7:12\"}]",
+         "/roof/slopes/0/pitch:", "has \"6:12\" here"},
+        {0, "", "slopes", "[{\"name\":\"frnt\"}]",
+         "/roof/slopes/0/name:", "did you mean \"front\""},
+        {0, "", "slopes", "[{\"name\":\"porch\",\"run_ft\":6}]",
+         "/roof/slopes/0/name:", "(\"front\", \"back\")"},
         {0, "", "slopes", "[{\"deck\":\"panels\"}]", "/roof/slopes/0/name:", "is missing"},
         {0, "", "edges", "[{\"name\":\"back eave\",\"overhang_in\":24}]",
          "/roof/edges/0/overhang_in:", "says 24 in"},
-        {0, "", "edges", "[{\"name\":\"back eave\",\"kind\":\"rake\"}]", "/roof/edges/0/kind:",
-         "has \"eave\" here"},
+        {0, "", "edges", "[{\"name\":\"back eave\",\"kind\":\"rake\"}]",
+         "/roof/edges/0/kind:", "has \"eave\" here"},
         {0, "", "valleys", "[{\"name\":\"left valley\"}]", "/roof/valleys/0/name:", "(none)"},
-        {0, "footprint/planes", "deck", "\"pannels\"", "/roof/footprint/planes/deck:",
-         "did you mean \"panels\""},
+        {0, "footprint/planes", "deck", "\"pannels\"",
+         "/roof/footprint/planes/deck:", "did you mean \"panels\""},
     };
     for (size_t i = 0; i < sizeof(BAD) / sizeof(BAD[0]); i++) {
         cJSON *job = by_plan(&HOUSES[BAD[i].house]), *at = child(job, "roof");
@@ -442,17 +450,18 @@ static void test_lower_wing_takes_a_triangle(void **state)
     for (size_t i = 0; i < 3; i++)
         cJSON_AddItemToObject(new_plan, ALIKE[i], cJSON_Duplicate(child(plan, ALIKE[i]), true));
     cJSON_ReplaceItemInObject(child(job, "roof"), "footprint", new_plan);
-    cJSON *report = quantities(*state, job), *wanted =
-        cJSON_Parse("{\"name\":\"plane_area\",\"where\":\"main front\"}");
+    cJSON *report = quantities(*state, job),
+          *wanted = cJSON_Parse("{\"name\":\"plane_area\",\"where\":\"main front\"}");
     const cJSON *line = same_place(child(report, "quantities"), "name", wanted);
     const double area = (60 * 15 - 20 * 10 / 2.0) * sqrt(1.25);
     assert_true(fabs(child(child(line, "exact"), "value")->valuedouble - area) < 0.06);
     char *text = cJSON_PrintUnformatted(job);
-    const struct eavemark_request request = {.name = "job.json", .text = text,
-                                             .length = strlen(text)};
+    const struct eavemark_request request = {
+        .name = "job.json", .text = text, .length = strlen(text)};
     eavemark_result *result = eavemark_check(*state, &request);
     char *page = eavemark_result_report(result, EAVEMARK_HTML, EAVEMARK_ALL);
-    assert_non_null(strstr(page, "main front: 6:12, eave 40 ft, top 60 ft, run 15 ft, 894.4 sq ft"));
+    assert_non_null(
+        strstr(page, "main front: 6:12, eave 40 ft, top 60 ft, run 15 ft, 894.4 sq ft"));
     eavemark_result_free(result);
     cJSON_free(text);
     free(page);
@@ -470,11 +479,10 @@ static void test_asked_question_by_question(void **state)
     cJSON_DeleteItemFromObjectCaseSensitive(plan, "width_ft");
     cJSON_DeleteItemFromObjectCaseSensitive(child(plan, "planes"), "deck");
     char *text = cJSON_PrintUnformatted(job), *problems = NULL, *why = NULL;
-    const struct eavemark_request request = {.name = "job.json", .text = text,
-                                             .length = strlen(text)};
+    const struct eavemark_request request = {
+        .name = "job.json", .text = text, .length = strlen(text)};
     enum eavemark_status status;
-    eavemark_interview *interview =
-        eavemark_interview_open(*state, &request, &status, &problems);
+    eavemark_interview *interview = eavemark_interview_open(*state, &request, &status, &problems);
     if (interview == NULL)
         fail_msg("refused: %s", problems);
     free(problems);
@@ -515,11 +523,10 @@ static void test_asked_of_one(void **state)
     cJSON *job = by_plan(&HOUSES[CROSS]);
     cJSON_DeleteItemFromObjectCaseSensitive(child(job, "roof"), "valleys");
     char *text = cJSON_PrintUnformatted(job), *problems = NULL, *why = NULL;
-    const struct eavemark_request request = {.name = "job.json", .text = text,
-                                             .length = strlen(text)};
+    const struct eavemark_request request = {
+        .name = "job.json", .text = text, .length = strlen(text)};
     enum eavemark_status status;
-    eavemark_interview *interview =
-        eavemark_interview_open(*state, &request, &status, &problems);
+    eavemark_interview *interview = eavemark_interview_open(*state, &request, &status, &problems);
     if (interview == NULL)
         fail_msg("refused: %s", problems);
     free(problems);
@@ -551,7 +558,8 @@ static void test_asked_of_one(void **state)
 static void test_any_plan(void **state)
 {
     static const char *const FORMS[] = {"gable", "hip", "gable_porch", "shed", "cross_gable"};
-    static const char *const PITCHES[] = {"0:12", "3:12", "30 deg", "24:12", "60:12"}; /* the last is meant */
+    static const char *const PITCHES[] = {"0:12", "3:12", "30 deg", "24:12",
+                                          "60:12"}; /* the last is meant */
     struct random_numbers numbers = {RANDOM_SEED};
     int judged = 0;
     for (int i = 0; i < 100; i++) {
@@ -580,10 +588,10 @@ static void test_any_plan(void **state)
         if (i % 5 != 4)
             cJSON_DeleteItemFromObjectCaseSensitive(stated, "wing");
         char *text = cJSON_PrintUnformatted(job), *report = NULL, *problems = NULL;
-        const struct eavemark_request request = {.name = "job.json", .text = text,
-                                                 .length = strlen(text)};
-        const enum eavemark_status status =
-            eavemark_takeoff(*state, &request, EAVEMARK_TEXT, &report, &problems);
+        const struct eavemark_request request = {
+            .name = "job.json", .text = text, .length = strlen(text)};
+        const enum eavemark_status status = eavemark_takeoff(*state, &request, EAVEMARK_TEXT,
+                                                             &report, &problems);
         if (status == EAVEMARK_UNUSABLE) {
             if (strstr(problems, "/roof/footprint: there is no such roof") == NULL)
                 fail_msg("%s refused: %s", plan, problems);

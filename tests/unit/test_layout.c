@@ -68,8 +68,10 @@ static double kind_ft(const struct layout *layout, enum layout_kind kind)
 /* A house of any form and size that can be; wing_left is where its wing stands. */
 static struct footprint any_house(enum roof_form form, double *wing_left)
 {
-    struct footprint roof = {.form = form, .length_ft = between(20, 120),
-                             .width_ft = between(20, 120), .pitch = between(0, 24),
+    struct footprint roof = {.form = form,
+                             .length_ft = between(20, 120),
+                             .width_ft = between(20, 120),
+                             .pitch = between(0, 24),
                              .eave_overhang_ft = between(0, 3)};
     roof.rake_overhang_ft = form == ROOF_HIP ? 0 : between(roof.eave_overhang_ft, 4);
     roof.porch_length_ft = between(4, roof.length_ft);
@@ -124,8 +126,7 @@ static void test_planes_project_back_to_the_footprint(void **state)
         for (size_t p = 0; p < layout.plane_count; p++)
             plan += layout.planes[p].plan_sqft;
         const double ends = form == ROOF_HIP ? roof.eave_overhang_ft : roof.rake_overhang_ft;
-        double covered = (roof.length_ft + 2 * ends)
-                         * (roof.width_ft + 2 * roof.eave_overhang_ft);
+        double covered = (roof.length_ft + 2 * ends) * (roof.width_ft + 2 * roof.eave_overhang_ft);
         if (form == ROOF_GABLE_PORCH)
             covered += (roof.porch_length_ft + 2 * ends)
                        * (roof.porch_depth_ft + roof.eave_overhang_ft);
@@ -151,8 +152,9 @@ static void test_each_plane_is_possible(void **state)
             struct plane_measure measure;
             const char *why;
             assert_int_equal(trade_plane(&measure, &edges, &why), 0);
-            assert_true(plane->odd == (strcmp(plane->name, "main front") == 0
-                                       && roof.form == ROOF_CROSS_GABLE));
+            assert_true(
+                plane->odd
+                == (strcmp(plane->name, "main front") == 0 && roof.form == ROOF_CROSS_GABLE));
             if (plane->odd)
                 assert_true(plane->plan_sqft >= measure.plan_sqft - 1e-6
                             && plane->plan_sqft <= plane->ridge_ft * plane->run_ft);
@@ -186,8 +188,12 @@ static void test_names_are_each_one_s_own(void **state)
 static void test_gable_by_hand(void **state)
 {
     (void)state;
-    const struct footprint roof = {.form = ROOF_GABLE, .length_ft = 40, .width_ft = 28, .pitch = 5,
-                                   .eave_overhang_ft = 1, .rake_overhang_ft = 0.5};
+    const struct footprint roof = {.form = ROOF_GABLE,
+                                   .length_ft = 40,
+                                   .width_ft = 28,
+                                   .pitch = 5,
+                                   .eave_overhang_ft = 1,
+                                   .rake_overhang_ft = 0.5};
     const struct layout layout = laid_out(&roof, 0);
     const struct layout_plane *front = plane_of(&layout, "front");
     close_to(front->eave_ft, 41);
@@ -204,8 +210,8 @@ static void test_gable_by_hand(void **state)
 static void test_hip_by_hand(void **state)
 {
     (void)state;
-    struct footprint roof = {.form = ROOF_HIP, .length_ft = 48, .width_ft = 28, .pitch = 12,
-                             .eave_overhang_ft = 1};
+    struct footprint roof = {
+        .form = ROOF_HIP, .length_ft = 48, .width_ft = 28, .pitch = 12, .eave_overhang_ft = 1};
     struct layout layout = laid_out(&roof, 0);
     close_to(plane_of(&layout, "front")->ridge_ft, 20);
     close_to(plane_of(&layout, "left end")->eave_ft, 30);
@@ -236,9 +242,9 @@ static void test_ridge_and_hips_meet(void **state)
         close_to(fmax(front->ridge_ft, end->ridge_ft), layout.ridge_ft);
         assert_true(fmin(front->ridge_ft, end->ridge_ft) == 0);
         close_to((front->eave_ft - front->ridge_ft) / 2, front->run_ft);
-        close_to(edge_ft(&layout, "front left hip"),
-                 hypot(hypot(front->run_ft, front->run_ft),
-                       trade_rise_ft(front->run_ft, front->pitch)));
+        close_to(
+            edge_ft(&layout, "front left hip"),
+            hypot(hypot(front->run_ft, front->run_ft), trade_rise_ft(front->run_ft, front->pitch)));
     }
 }
 
@@ -247,8 +253,12 @@ static void test_ridge_and_hips_meet(void **state)
 static void test_cross_gable_by_hand(void **state)
 {
     (void)state;
-    const struct footprint roof = {.form = ROOF_CROSS_GABLE, .length_ft = 60, .width_ft = 30,
-                                   .pitch = 6, .wing_width_ft = 20, .wing_out_ft = 12};
+    const struct footprint roof = {.form = ROOF_CROSS_GABLE,
+                                   .length_ft = 60,
+                                   .width_ft = 30,
+                                   .pitch = 6,
+                                   .wing_width_ft = 20,
+                                   .wing_out_ft = 12};
     const struct layout layout = laid_out(&roof, 10);
     const struct layout_plane *front = plane_of(&layout, "main front");
     close_to(front->eave_ft, 40);
@@ -269,8 +279,12 @@ static void test_cross_gable_by_hand(void **state)
 static void test_wing_at_the_end(void **state)
 {
     (void)state;
-    const struct footprint roof = {.form = ROOF_CROSS_GABLE, .length_ft = 60, .width_ft = 30,
-                                   .pitch = 6, .wing_width_ft = 20, .wing_out_ft = 12};
+    const struct footprint roof = {.form = ROOF_CROSS_GABLE,
+                                   .length_ft = 60,
+                                   .width_ft = 30,
+                                   .pitch = 6,
+                                   .wing_width_ft = 20,
+                                   .wing_out_ft = 12};
     const struct layout layout = laid_out(&roof, 0);
     assert_int_equal(layout.edge_count, LAYOUT_EDGES_MOST - 1);
     close_to(edge_ft(&layout, "front right eave"), 40);
@@ -279,9 +293,14 @@ static void test_wing_at_the_end(void **state)
 static void test_refused(void **state)
 {
     (void)state;
-    const struct footprint good = {.form = ROOF_CROSS_GABLE, .length_ft = 60, .width_ft = 30,
-                                   .pitch = 6, .eave_overhang_ft = 1, .rake_overhang_ft = 1,
-                                   .wing_width_ft = 20, .wing_out_ft = 12};
+    const struct footprint good = {.form = ROOF_CROSS_GABLE,
+                                   .length_ft = 60,
+                                   .width_ft = 30,
+                                   .pitch = 6,
+                                   .eave_overhang_ft = 1,
+                                   .rake_overhang_ft = 1,
+                                   .wing_width_ft = 20,
+                                   .wing_out_ft = 12};
     struct footprint short_rakes = good, wide = good;
     short_rakes.rake_overhang_ft = 0.5;
     wide.wing_width_ft = 31;
@@ -289,9 +308,9 @@ static void test_refused(void **state)
         const struct footprint *roof;
         double left;
         const char *part;
-    } BAD[] = {{&good, -1, "0 ft or more"},        {&good, NAN, "0 ft or more"},
-               {&short_rakes, 0, "the left end"},  {&good, 40.5, "the right end"},
-               {&good, INFINITY, "0 ft or more"},  {&wide, 5, "wider than the house"}};
+    } BAD[] = {{&good, -1, "0 ft or more"},       {&good, NAN, "0 ft or more"},
+               {&short_rakes, 0, "the left end"}, {&good, 40.5, "the right end"},
+               {&good, INFINITY, "0 ft or more"}, {&wide, 5, "wider than the house"}};
     for (size_t i = 0; i < sizeof(BAD) / sizeof(BAD[0]); i++) {
         struct layout layout;
         const char *why = NULL;

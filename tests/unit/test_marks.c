@@ -55,7 +55,8 @@ static char *report(const char *judge, char **problems)
     snprintf(rules, sizeof(rules),
              "rule \"test.it\" { title = \"It\", stage = \"deck\", mend = \"Mend it.\",\n"
              "  per = \"decks\",\n"
-             "  judge = function(job, figure, deck)\n    %s\n  end }\n", judge);
+             "  judge = function(job, figure, deck)\n    %s\n  end }\n",
+             judge);
     home_write(&home, "rules/test.lua", rules);
     eavemark *handle = eavemark_open(home.path);
     struct outcome_of_check outcome = home_check(handle, SMALL_JOB, "example/r", NULL, NULL);
@@ -101,7 +102,8 @@ static void units_must_be_those_compared(void **state)
                    "figure \"r.six_mph\" is in mph, and is compared in in");
     /* Chosen among figures, it still is one of them. */
     assert_refused("return at_least(deck.spacing_in, math.max(figure \"r.six_mph\",\n"
-                   "figure \"r.three_in\"), \"in\")", "r.six_mph");
+                   "figure \"r.three_in\"), \"in\")",
+                   "r.six_mph");
 }
 
 static void verbs_must_be_the_senses_of_figures(void **state)
@@ -133,10 +135,11 @@ static void what_agrees_or_was_reckoned_is_left_alone(void **state)
                    "Found 6 in");
     /* 6 in all the same, but reckoned: not the 6 feet, nor the 6 miles an hour. */
     assert_outcome("local _ = figure \"r.six_ft\" + figure \"r.six_mph\"\n"
-                   "return at_most(deck.spacing_in, 2 * figure \"r.three_in\", \"in\")", "pass",
-                   "demanded at most 6 in");
+                   "return at_most(deck.spacing_in, 2 * figure \"r.three_in\", \"in\")",
+                   "pass", "demanded at most 6 in");
     assert_outcome("return at_least(deck.spacing_in + 0 * job.existing.layers,\n"
-                   "figure \"r.three_in\", \"in\")", "pass", "Found 6 in");
+                   "figure \"r.three_in\", \"in\")",
+                   "pass", "Found 6 in");
     assert_outcome("return has_all({ \"asphalt\" }, figure \"r.all\", \"them\")", "pass", "them");
     assert_outcome("return none_of(\"asphalt\", figure \"test.kinds\")", "pass", "none of slate");
 }
@@ -145,10 +148,11 @@ static void what_agrees_or_was_reckoned_is_left_alone(void **state)
 static void a_doubt_that_proves_nothing_changes_nothing(void **state)
 {
     (void)state;
-    char *problems, *json = report(
-        "local _ = figure \"r.six_mph\"\n    work(\"once\")\n"
-        "    return at_most(deck.spacing_in, 12 * figure \"r.half_ft\", \"in\"):say(\"Said.\")",
-        &problems);
+    char *problems,
+        *json = report(
+            "local _ = figure \"r.six_mph\"\n    work(\"once\")\n"
+            "    return at_most(deck.spacing_in, 12 * figure \"r.half_ft\", \"in\"):say(\"Said.\")",
+            &problems);
     assert_string_equal(problems, "");
     assert_member(json, "test.it", 0, "outcome", "pass");
     assert_member(json, "test.it", 0, "work", "[\"once\"]");
@@ -160,9 +164,9 @@ static void a_doubt_that_proves_nothing_changes_nothing(void **state)
 static void a_bare_limit_is_an_error_of_the_file(void **state)
 {
     (void)state;
-    char *problems, *json =
-        report("local most = figure \"test.nails_most\"\n"
-               "    return at_most(deck.spacing_in, 6, \"in\")", &problems);
+    char *problems, *json = report("local most = figure \"test.nails_most\"\n"
+                                   "    return at_most(deck.spacing_in, 6, \"in\")",
+                                   &problems);
     assert_null(json);
     assert_non_null(strstr(problems, "rules/test.lua:5: at_most compares with the bare number 6"));
     free(problems);

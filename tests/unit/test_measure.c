@@ -10,6 +10,7 @@
 
 #include <cmocka.h>
 
+/* clang-format off */
 static const struct {
     const char *words, *unit;
     double value;
@@ -30,6 +31,7 @@ static const struct {
     {"26 gauge", "gage", 26}, {"-10", "F", -10},         {"14 F", "F", 14},
     {"3", NULL, 3},           {"0.120", "in", 0.12},     {"-0", "F", 0},
 };
+/* clang-format on */
 
 static void reads_what_people_write(void **state)
 {
@@ -45,6 +47,7 @@ static void reads_what_people_write(void **state)
     }
 }
 
+/* clang-format off */
 static const struct {
     const char *words, *unit, *why;
 } REFUSED[] = {
@@ -61,6 +64,7 @@ static const struct {
     {"1e3", "in", "no figure"},     {"nan", "in", "no figure"},
     {"inf", "in", "no figure"},       {"--5", "F", "no figure"}, {"-", "F", "no figure"},
 };
+/* clang-format on */
 
 static void refuses_the_rest_and_says_why(void **state)
 {

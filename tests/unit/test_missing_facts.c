@@ -85,7 +85,7 @@ static bool met(const cJSON *finding)
 {
     const char *outcome = word(finding, "outcome");
     return strcmp(outcome, "pass") == 0
-        || (strcmp(outcome, "warn") == 0 && word(finding, "mend")[0] == '\0');
+           || (strcmp(outcome, "warn") == 0 && word(finding, "mend")[0] == '\0');
 }
 
 /* An open finding for a whole list has no `where`: the same rule, open
@@ -115,8 +115,8 @@ static void complain(struct probe *probe, const char *stage, const cJSON *was, c
 {
     fprintf(stderr, "%s (%s): without %s, %s%s%s went from %s to %s\n", probe->file,
             stage == NULL ? "all stages" : stage, probe->pointer, word(was, "rule"),
-            word(was, "where")[0] == '\0' ? "" : " at ", word(was, "where"),
-            word(was, "outcome"), now);
+            word(was, "where")[0] == '\0' ? "" : " at ", word(was, "where"), word(was, "outcome"),
+            now);
     probe->bad++;
 }
 
@@ -187,8 +187,8 @@ static void probe_file(eavemark *handle, const char *path, int stages, size_t *r
                        size_t *checked)
 {
     char *text = read_file(path);
-    struct probe probe = {.handle = handle, .file = path, .job = cJSON_Parse(text),
-                          .stages = stages};
+    struct probe probe = {
+        .handle = handle, .file = path, .job = cJSON_Parse(text), .stages = stages};
     assert_non_null(probe.job);
     for (int i = 0; i < stages; i++)
         probe.before[i] = report_of(handle, probe.job, STAGES[i]);

@@ -29,16 +29,33 @@
 enum { ROUNDS = 300, TRIES_MOST = 30, CHANGES_MOST = 6, PLACES_MOST = 4000 };
 
 static const char *const BASES[] = {
-    "rules/cases/base.json",          "rules/cases/paperwork.json",
-    "examples/coastal-hip/job.json",  "examples/coastal-hip/job-final.json",
-    "examples/cross-gable/job.json",  "examples/cross-gable/job-deck.json",
-    "examples/cross-gable/job-final.json", "examples/overlay-gable/job.json",
-    "examples/overlay-gable/job-final.json", "examples/porch-tear-off/job-dry-in.json",
-    "examples/porch-tear-off/job-final.json", "tests/fuzz/seeds/job/by_plan.json",
+    "rules/cases/base.json",
+    "rules/cases/paperwork.json",
+    "examples/coastal-hip/job.json",
+    "examples/coastal-hip/job-final.json",
+    "examples/cross-gable/job.json",
+    "examples/cross-gable/job-deck.json",
+    "examples/cross-gable/job-final.json",
+    "examples/overlay-gable/job.json",
+    "examples/overlay-gable/job-final.json",
+    "examples/porch-tear-off/job-dry-in.json",
+    "examples/porch-tear-off/job-final.json",
+    "tests/fuzz/seeds/job/by_plan.json",
 };
-static const char *const LAWS[] = {NULL, NULL, NULL, "model/irc-2012", "model/irc-2018",
-                                   "model/irc-2021", "model/irc-2024", "us-ca", "us-fl", "us-ny",
-                                   "us-or", "us-tx-windstorm", "us-mn", "us-co/denver"};
+static const char *const LAWS[] = {NULL,
+                                   NULL,
+                                   NULL,
+                                   "model/irc-2012",
+                                   "model/irc-2018",
+                                   "model/irc-2021",
+                                   "model/irc-2024",
+                                   "us-ca",
+                                   "us-fl",
+                                   "us-ny",
+                                   "us-or",
+                                   "us-tx-windstorm",
+                                   "us-mn",
+                                   "us-co/denver"};
 static const char *const STAGES[] = {"permit", "deck", "dry-in", "final"};
 
 struct trying {
@@ -134,7 +151,8 @@ static void collect(cJSON *node, const struct field *field, struct gap *places, 
         if (f->type == FIELD_GROUP && cJSON_IsObject(child))
             collect(child, f, places, count);
         else if (f->type == FIELD_LIST && cJSON_IsArray(child))
-            cJSON_ArrayForEach(item, child) collect(item, f, places, count);
+            cJSON_ArrayForEach(item, child)
+                collect(item, f, places, count);
         else if (f->parent->parent != NULL && *count < PLACES_MOST)
             places[(*count)++] = (struct gap){node, f};
     }
@@ -221,8 +239,7 @@ static bool is_bad(const struct finding *before, const struct result *after, con
             continue;
         gone = false;
         *now = outcome_word(finding->outcome);
-        if (finding->met == MET_YES
-            || (failed && finding->outcome == OUTCOME_NOT_APPLICABLE))
+        if (finding->met == MET_YES || (failed && finding->outcome == OUTCOME_NOT_APPLICABLE))
             return true;
     }
     *now = gone ? "nothing" : *now;
@@ -289,8 +306,8 @@ static void try_finding(struct trying *t, const cJSON *job, const struct finding
 {
     t->findings++;
     for (size_t i = 0; i < finding->read_count; i++) {
-        cJSON *less = is_thing(finding, finding->reads[i].at)
-            ? NULL : without(job, finding->reads[i].at);
+        cJSON *less = is_thing(finding, finding->reads[i].at) ? NULL
+                                                              : without(job, finding->reads[i].at);
         if (less == NULL)
             continue;
         struct checked after = {0};

@@ -40,8 +40,8 @@ static struct nail_capacity can(const struct nail *nail, const struct nailing *n
 static void test_withdrawal_grows(void **state)
 {
     (void)state;
-    double (*const kinds[])(double, double)
-        = {trade_withdrawal_smooth, trade_withdrawal_stainless, trade_withdrawal_ring};
+    double (*const kinds[])(double, double) = {trade_withdrawal_smooth, trade_withdrawal_stainless,
+                                               trade_withdrawal_ring};
     for (int i = 0; i < RANDOM_ROUNDS; i++) {
         const double g = between(0.2, 0.9), d = between(0.08, 0.25);
         for (size_t k = 0; k < 3; k++) {
@@ -69,8 +69,8 @@ static void test_pull_through_levels_off(void **state)
         const double g = between(0.2, 0.9), head = between(0.2, 0.6), t = between(0.1, 2);
         const double lb = trade_pull_through_lb(g, head, t);
         const double pi = 3.14159265358979324;
-        close_to(lb, t <= 2.5 * head ? 690 * pi * head * g * g * t
-                                     : 1725 * pi * head * head * g * g);
+        close_to(lb,
+                 t <= 2.5 * head ? 690 * pi * head * g * g * t : 1725 * pi * head * head * g * g);
         assert_true(trade_pull_through_lb(g, head, t + 0.1) >= lb);
         assert_true(trade_pull_through_lb(g, head + 0.01, t) > lb);
     }
@@ -97,7 +97,7 @@ static void test_lesser_governs(void **state)
         const struct nail nail = {between(1.5, 4), between(0.1, 0.2), between(0.21, 0.5),
                                   i % 2 == 0 ? 0 : between(0.5, 1.5)};
         const struct nailing into = {between(0.3, 0.7), between(0.3, 0.7), between(0.3, 1.4),
-                                     between(0.9, 2), between(0.2, 1), between(0.2, 1)};
+                                     between(0.9, 2),   between(0.2, 1),   between(0.2, 1)};
         const struct nail_capacity c = can(&nail, &into);
         assert_true(isfinite(c.lb) && c.lb > 0);
         assert_true(c.lb == fmin(c.withdrawal_lb, c.pull_through_lb));
@@ -113,10 +113,8 @@ static void test_factors_scale(void **state)
     (void)state;
     struct nailing wet = THROUGH_OSB;
     wet.wet_withdrawal = 0.25;
-    close_to(can(&COMMON_8D, &wet).withdrawal_lb,
-             can(&COMMON_8D, &THROUGH_OSB).withdrawal_lb / 4);
-    close_to(can(&COMMON_8D, &wet).pull_through_lb,
-             can(&COMMON_8D, &THROUGH_OSB).pull_through_lb);
+    close_to(can(&COMMON_8D, &wet).withdrawal_lb, can(&COMMON_8D, &THROUGH_OSB).withdrawal_lb / 4);
+    close_to(can(&COMMON_8D, &wet).pull_through_lb, can(&COMMON_8D, &THROUGH_OSB).pull_through_lb);
     struct nailing lasting = THROUGH_OSB;
     lasting.duration = 0.8;
     close_to(can(&COMMON_8D, &lasting).lb, can(&COMMON_8D, &THROUGH_OSB).lb / 2);

@@ -46,7 +46,8 @@ static struct profile *resolved(const char *id, const char *day)
 {
     struct problems problems = {0};
     struct text said = TEXT_EMPTY;
-    struct profile *profile = profile_resolve(home.path, id, date_parse(day), "job.json", &problems);
+    struct profile *profile = profile_resolve(home.path, id, date_parse(day), "job.json",
+                                              &problems);
     problems_write(&problems, &said);
     if (profile == NULL)
         fail_msg("%s on %s: %s", id, day, text_string(&said));
@@ -61,7 +62,8 @@ static char *refused(const char *id, const char *day, enum problem_kind kind)
 {
     struct problems problems = {0};
     struct text said = TEXT_EMPTY;
-    struct profile *profile = profile_resolve(home.path, id, date_parse(day), "job.json", &problems);
+    struct profile *profile = profile_resolve(home.path, id, date_parse(day), "job.json",
+                                              &problems);
     assert_null(profile);
     assert_true(problems.count > 0);
     for (const struct problem *p = problems.first; p != NULL; p = p->next)
@@ -84,8 +86,10 @@ static void assert_refused(const char *id, const char *words)
 static void assert_block_refused(const char *more, const char *words)
 {
     char text[1024];
-    snprintf(text, sizeof(text), "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
-             "  follows = \"model/test\",\n  %s\n}\n", more);
+    snprintf(text, sizeof(text),
+             "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
+             "  follows = \"model/test\",\n  %s\n}\n",
+             more);
     place("example/a", text);
     assert_refused("example/a", words);
     assert_refused("example/a", "jurisdictions/example/a.lua");
@@ -127,12 +131,15 @@ static void a_model_stands_alone(void **state)
 static void a_chain_is_followed_to_its_end(void **state)
 {
     (void)state;
-    place("us-xx", "jurisdiction \"us-xx\" { title = \"State X\", follows = \"model/test\",\n"
-          "  code = \"X Code\", as_seen = \"2026-01-01\", figures = {\n"
-          "    [\"test.most\"] = { 2, cite = \"9.1\", status = \"seen\", source = \"state page\" },\n"
-          "    [\"test.own\"] = { 5, unit = \"days\", sense = \"at_most\", cite = \"9.2\",\n"
-          "      status = \"seen\", source = \"state page\" } } }\n");
-    place("us-xx/county", "jurisdiction \"us-xx/county\" { title = \"County Y\", invented = true,\n"
+    place(
+        "us-xx",
+        "jurisdiction \"us-xx\" { title = \"State X\", follows = \"model/test\",\n"
+        "  code = \"X Code\", as_seen = \"2026-01-01\", figures = {\n"
+        "    [\"test.most\"] = { 2, cite = \"9.1\", status = \"seen\", source = \"state page\" },\n"
+        "    [\"test.own\"] = { 5, unit = \"days\", sense = \"at_most\", cite = \"9.2\",\n"
+        "      status = \"seen\", source = \"state page\" } } }\n");
+    place("us-xx/county",
+          "jurisdiction \"us-xx/county\" { title = \"County Y\", invented = true,\n"
           "  follows = \"us-xx\", figures = { [\"test.seen\"] = { 1, cite = \"7.7\" },\n"
           "    [\"test.own\"] = { cite = \"7.8\" } } }\n");
     struct profile *profile = resolved("us-xx/county", "2026-03-02");
@@ -168,9 +175,12 @@ static void a_chain_is_followed_to_its_end(void **state)
 static void the_nearest_of_two_moves_is_told_from_the_one_before(void **state)
 {
     (void)state;
-    place("us-xx", "jurisdiction \"us-xx\" { title = \"State X\", follows = \"model/test\",\n"
-          "  figures = { [\"test.most\"] = { 2, cite = \"9.1\", status = \"seen\", source = \"p\" } } }\n");
-    place("us-xx/county", "jurisdiction \"us-xx/county\" { title = \"County Y\", invented = true,\n"
+    place(
+        "us-xx",
+        "jurisdiction \"us-xx\" { title = \"State X\", follows = \"model/test\",\n"
+        "  figures = { [\"test.most\"] = { 2, cite = \"9.1\", status = \"seen\", source = \"p\" } } }\n");
+    place("us-xx/county",
+          "jurisdiction \"us-xx/county\" { title = \"County Y\", invented = true,\n"
           "  follows = \"us-xx\", figures = { [\"test.most\"] = { 1, cite = \"7.7\" } } }\n");
     struct profile *profile = resolved("us-xx/county", "2026-03-02");
     const struct figure *most = profile_figure(profile, "test.most");
@@ -183,17 +193,20 @@ static void the_nearest_of_two_moves_is_told_from_the_one_before(void **state)
 static void editions_change_on_their_day(void **state)
 {
     (void)state;
-    place("example/a",
-          "jurisdiction \"example/a\" { title = \"New\", invented = true, follows = \"model/test\",\n"
-          "  from = \"2026-07-01\", figures = { [\"test.most\"] = { 1, cite = \"b\" } } }\n"
-          "jurisdiction \"example/a\" { title = \"Old\", invented = true, follows = \"model/test\",\n"
-          "  from = \"2024-01-01\", figures = { [\"test.most\"] = { 2, cite = \"a\" } } }\n");
+    place(
+        "example/a",
+        "jurisdiction \"example/a\" { title = \"New\", invented = true, follows = \"model/test\",\n"
+        "  from = \"2026-07-01\", figures = { [\"test.most\"] = { 1, cite = \"b\" } } }\n"
+        "jurisdiction \"example/a\" { title = \"Old\", invented = true, follows = \"model/test\",\n"
+        "  from = \"2024-01-01\", figures = { [\"test.most\"] = { 2, cite = \"a\" } } }\n");
     static const struct {
         const char *day, *title;
         double most;
     } days[] = {
-        {"2024-01-01", "Old", 2}, {"2026-06-30", "Old", 2},
-        {"2026-07-01", "New", 1}, {"2199-12-31", "New", 1},
+        {"2024-01-01", "Old", 2},
+        {"2026-06-30", "Old", 2},
+        {"2026-07-01", "New", 1},
+        {"2199-12-31", "New", 1},
     };
     for (size_t i = 0; i < sizeof(days) / sizeof(days[0]); i++) {
         struct profile *profile = resolved("example/a", days[i].day);
@@ -217,11 +230,12 @@ static void editions_change_on_their_day(void **state)
 static void a_gap_between_editions_is_told(void **state)
 {
     (void)state;
-    place("example/a",
-          "jurisdiction \"example/a\" { title = \"Old\", invented = true, follows = \"model/test\",\n"
-          "  to = \"2025-01-01\" }\n"
-          "jurisdiction \"example/a\" { title = \"New\", invented = true, follows = \"model/test\",\n"
-          "  from = \"2025-02-01\" }\n");
+    place(
+        "example/a",
+        "jurisdiction \"example/a\" { title = \"Old\", invented = true, follows = \"model/test\",\n"
+        "  to = \"2025-01-01\" }\n"
+        "jurisdiction \"example/a\" { title = \"New\", invented = true, follows = \"model/test\",\n"
+        "  from = \"2025-02-01\" }\n");
     profile_free(resolved("example/a", "2024-12-31"));
     profile_free(resolved("example/a", "2025-02-01"));
     static const char *const days[] = {"2025-01-01", "2025-01-31"};
@@ -257,10 +271,11 @@ static void editions_may_not_overlap(void **state)
 static void a_parent_changes_on_its_own_day(void **state)
 {
     (void)state;
-    place("us-xx",
-          "jurisdiction \"us-xx\" { title = \"Old\", follows = \"model/test\", to = \"2026-01-01\" }\n"
-          "jurisdiction \"us-xx\" { title = \"New\", follows = \"model/test\", from = \"2026-01-01\",\n"
-          "  figures = { [\"test.most\"] = { 1, cite = \"1\", status = \"seen\", source = \"p\" } } }\n");
+    place(
+        "us-xx",
+        "jurisdiction \"us-xx\" { title = \"Old\", follows = \"model/test\", to = \"2026-01-01\" }\n"
+        "jurisdiction \"us-xx\" { title = \"New\", follows = \"model/test\", from = \"2026-01-01\",\n"
+        "  figures = { [\"test.most\"] = { 1, cite = \"1\", status = \"seen\", source = \"p\" } } }\n");
     place("us-xx/a", "jurisdiction \"us-xx/a\" { title = \"A\", follows = \"us-xx\" }\n");
     struct profile *before = resolved("us-xx/a", "2025-12-31");
     struct profile *after = resolved("us-xx/a", "2026-01-01");
@@ -297,9 +312,10 @@ static void an_unknown_parent_is_refused_with_the_chain(void **state)
     (void)state;
     place("example/a", "jurisdiction \"example/a\" { title = \"A\", follows = \"example/b\" }\n");
     place("example/b", "jurisdiction \"example/b\" { title = \"B\", follows = \"model/tset\" }\n");
-    assert_refused("example/a", "jurisdictions/example/b.lua:1: follows \"model/tset\", which does not "
-                                "exist (example/a -> example/b -> model/tset); the nearest are: "
-                                "model/test");
+    assert_refused("example/a",
+                   "jurisdictions/example/b.lua:1: follows \"model/tset\", which does not "
+                   "exist (example/a -> example/b -> model/tset); the nearest are: "
+                   "model/test");
 }
 
 static void a_chain_has_a_length(void **state)
@@ -311,8 +327,8 @@ static void a_chain_has_a_length(void **state)
         snprintf(id, sizeof(id), "example/p%d", i);
         if (i + 1 < PROFILE_LONGEST_CHAIN)
             snprintf(next, sizeof(next), "example/p%d", i + 1);
-        snprintf(text, sizeof(text), "jurisdiction \"%s\" { title = \"P\", follows = \"%s\" }\n", id,
-                 next);
+        snprintf(text, sizeof(text), "jurisdiction \"%s\" { title = \"P\", follows = \"%s\" }\n",
+                 id, next);
         place(id, text);
     }
     assert_refused("example/p0", "follows too long a chain: example/p0 -> example/p1 -> ");
@@ -339,9 +355,22 @@ static void an_id_is_no_path(void **state)
     place("Upper", "jurisdiction \"Upper\" { title = \"U\" }\n");
     place("a.rules", "jurisdiction \"a.rules\" { title = \"R\" }\n");
     static const char *const ids[] = {
-        "../outside", "model/../../outside", "/etc/passwd", "", ".", "..", "Upper", "MODEL/TEST",
-        "model//test", "model/test.lua", "model/test ", "a.rules", "model\\test", "model/test\n",
-        ("m\xc3\xb6" "del/test"),
+        "../outside",
+        "model/../../outside",
+        "/etc/passwd",
+        "",
+        ".",
+        "..",
+        "Upper",
+        "MODEL/TEST",
+        "model//test",
+        "model/test.lua",
+        "model/test ",
+        "a.rules",
+        "model\\test",
+        "model/test\n",
+        ("m\xc3\xb6"
+         "del/test"),
     };
     for (size_t i = 0; i < sizeof(ids) / sizeof(ids[0]); i++) {
         char *said = refused(ids[i], "2026-03-02", PROBLEM_JOB);
@@ -354,7 +383,8 @@ static void an_id_is_no_path(void **state)
     free(refused(longest, "2026-03-02", PROBLEM_JOB));
     /* A parent is named by an id, too. */
     assert_block_refused("code = \"x\" }\njurisdiction \"example/a\" { title = \"B\", from = "
-                         "\"2020-01-01\", follows = \"../outside\"", "which does not exist");
+                         "\"2020-01-01\", follows = \"../outside\"",
+                         "which does not exist");
 }
 
 /* The catalogue holds ids as JSON gives them: a zero byte cannot be in one. */
@@ -386,10 +416,12 @@ static void figures_keep_unit_sense_and_kind(void **state)
     (void)state;
     assert_block_refused("figures = { [\"test.most\"] = { 2, unit = \"in\", cite = \"1\" } }",
                          "figure \"test.most\" changes the unit");
-    assert_block_refused("figures = { [\"test.required\"] = { true, unit = \"in\", cite = \"1\" } }",
-                         "figure \"test.required\" changes the unit");
-    assert_block_refused("figures = { [\"test.most\"] = { 2, sense = \"at_least\", cite = \"1\" } }",
-                         "figure \"test.most\" changes the sense");
+    assert_block_refused(
+        "figures = { [\"test.required\"] = { true, unit = \"in\", cite = \"1\" } }",
+        "figure \"test.required\" changes the unit");
+    assert_block_refused(
+        "figures = { [\"test.most\"] = { 2, sense = \"at_least\", cite = \"1\" } }",
+        "figure \"test.most\" changes the sense");
     assert_block_refused("figures = { [\"test.most\"] = { true, cite = \"1\" } }",
                          "figure \"test.most\" changes its kind of value");
     assert_block_refused("figures = { [\"test.kinds\"] = { 2, cite = \"1\" } }",
@@ -404,9 +436,10 @@ static void a_moved_figure_is_cited(void **state)
     assert_block_refused("figures = { [\"test.most\"] = { 2 } }",
                          "figure \"test.most\" has no citation: write cite = \"...\"");
     place("example/a", "jurisdiction \"example/a\" { title = \"A\", follows = \"model/test\",\n"
-          "  figures = { [\"test.most\"] = { 2, cite = \"1\", source = \"p\" } } }\n");
+                       "  figures = { [\"test.most\"] = { 2, cite = \"1\", source = \"p\" } } }\n");
     assert_refused("example/a", "figure \"test.most\" has no status");
-    place("example/a", "jurisdiction \"example/a\" { title = \"A\", follows = \"model/test\",\n"
+    place("example/a",
+          "jurisdiction \"example/a\" { title = \"A\", follows = \"model/test\",\n"
           "  figures = { [\"test.most\"] = { 2, cite = \"1\", status = \"seen\" } } }\n");
     assert_refused("example/a", "figure \"test.most\" has no source");
 }
@@ -416,7 +449,8 @@ static void a_moved_figure_is_cited(void **state)
 static void a_reading_holds_for_its_editions(void **state)
 {
     (void)state;
-    place("model/base", "jurisdiction \"model/base\" { title = \"Base\", model = true,\n"
+    place("model/base",
+          "jurisdiction \"model/base\" { title = \"Base\", model = true,\n"
           "  base_only = true, edition = \"TEST\", figures = {\n"
           "  [\"test.read\"] = { 3, unit = \"in\", sense = \"at_most\", cite = \"1.1\",\n"
           "    status = \"seen\", source = \"a text\", read_in = { \"TEST 2020\" } },\n"
@@ -427,20 +461,25 @@ static void a_reading_holds_for_its_editions(void **state)
           "  [\"test.no_book\"] = { 3, unit = \"in\", sense = \"at_most\", cite = \"1.4\",\n"
           "    status = \"seen\", source = \"a page\" } } }\n");
     place("model/new", "jurisdiction \"model/new\" { title = \"New\", model = true,\n"
-          "  follows = \"model/base\", edition = \"TEST 2020\" }\n");
-    place("model/old", "jurisdiction \"model/old\" { title = \"Old\", model = true,\n"
-          "  follows = \"model/base\", edition = \"TEST 2010\", figures = {\n"
-          "  [\"test.restated\"] = { cite = \"9.2\", status = \"seen\", source = \"an old text\" },\n"
-          "  [\"test.moved\"] = { 4, cite = \"9.3\", status = \"seen\", source = \"an old text\" } } }\n");
-    place("us-xx", "jurisdiction \"us-xx\" { title = \"X\", follows = \"model/old\", edition = \"X 1\",\n"
+                       "  follows = \"model/base\", edition = \"TEST 2020\" }\n");
+    place(
+        "model/old",
+        "jurisdiction \"model/old\" { title = \"Old\", model = true,\n"
+        "  follows = \"model/base\", edition = \"TEST 2010\", figures = {\n"
+        "  [\"test.restated\"] = { cite = \"9.2\", status = \"seen\", source = \"an old text\" },\n"
+        "  [\"test.moved\"] = { 4, cite = \"9.3\", status = \"seen\", source = \"an old text\" } } }\n");
+    place("us-xx",
+          "jurisdiction \"us-xx\" { title = \"X\", follows = \"model/old\", edition = \"X 1\",\n"
           "  figures = { [\"test.read\"] = { cite = \"7\" } } }\n");
     struct profile *recent = resolved("model/new", "2026-03-02");
     struct profile *old = resolved("us-xx", "2026-03-02");
     static const struct {
         const char *name, *recent, *old;
     } figures[] = {
-        {"test.read", "seen", "parallel"}, {"test.restated", "seen", "seen"},
-        {"test.moved", "seen", "seen"},    {"test.no_book", "seen", "seen"},
+        {"test.read", "seen", "parallel"},
+        {"test.restated", "seen", "seen"},
+        {"test.moved", "seen", "seen"},
+        {"test.no_book", "seen", "seen"},
     };
     for (size_t i = 0; i < sizeof(figures) / sizeof(figures[0]); i++) {
         const char *name = figures[i].name;
@@ -481,9 +520,10 @@ static void a_bound_fits_its_figure(void **state)
     assert_block_refused("figures = { [\"test.most\"] = { cite = \"1\", at_counts = \"no\" } }",
                          "figure \"test.most\": at_counts is true or false");
     place("example/a", "jurisdiction \"example/a\" { title = \"A\", follows = \"model/test\",\n"
-          "  figures = { [\"test.most\"] = { cite = \"1\", at_counts = false } } }\n");
+                       "  figures = { [\"test.most\"] = { cite = \"1\", at_counts = false } } }\n");
     assert_refused("example/a", "figure \"test.most\" has no status");
-    place("example/a", "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
+    place("example/a",
+          "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
           "  follows = \"model/test\", figures = {\n"
           "  [\"test.most\"] = { cite = \"1\", and_least = 1, at_counts = false } } }\n");
     struct profile *profile = resolved("example/a", "2026-03-02");
@@ -499,23 +539,27 @@ static void a_bound_fits_its_figure(void **state)
 static void at_counts_means_the_figure_that_says_so(void **state)
 {
     (void)state;
-    place("model/at", "jurisdiction \"model/at\" { title = \"M\", model = true, edition = \"M 1\",\n"
-          "  figures = { [\"test.limit\"] = { 25, unit = \"percent\", sense = \"over\", cite = \"1\",\n"
-          "    status = \"seen\", source = \"p\", at_figure = \"test.at\" },\n"
-          "  [\"test.at\"] = { false, sense = \"equals\", cite = \"1\", status = \"seen\",\n"
-          "    source = \"p\" } } }\n");
+    place(
+        "model/at",
+        "jurisdiction \"model/at\" { title = \"M\", model = true, edition = \"M 1\",\n"
+        "  figures = { [\"test.limit\"] = { 25, unit = \"percent\", sense = \"over\", cite = \"1\",\n"
+        "    status = \"seen\", source = \"p\", at_figure = \"test.at\" },\n"
+        "  [\"test.at\"] = { false, sense = \"equals\", cite = \"1\", status = \"seen\",\n"
+        "    source = \"p\" } } }\n");
     place("example/a", "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
-          "  follows = \"model/at\", figures = {\n"
-          "  [\"test.limit\"] = { 50, cite = \"7\", at_counts = true } } }\n");
+                       "  follows = \"model/at\", figures = {\n"
+                       "  [\"test.limit\"] = { 50, cite = \"7\", at_counts = true } } }\n");
     struct profile *profile = resolved("example/a", "2026-03-02");
     const struct figure *at = profile_figure(profile, "test.at");
     assert_true(at->value.yes);
     assert_string_equal(at->cite.section, "7");
     assert_true(profile_threshold(profile_figure(profile, "test.limit")) == 50);
     profile_free(profile);
-    place("model/at", "jurisdiction \"model/at\" { title = \"M\", model = true, edition = \"M 1\",\n"
-          "  figures = { [\"test.limit\"] = { 25, unit = \"percent\", sense = \"over\", cite = \"1\",\n"
-          "    status = \"seen\", source = \"p\", at_figure = \"test.ta\" } } }\n");
+    place(
+        "model/at",
+        "jurisdiction \"model/at\" { title = \"M\", model = true, edition = \"M 1\",\n"
+        "  figures = { [\"test.limit\"] = { 25, unit = \"percent\", sense = \"over\", cite = \"1\",\n"
+        "    status = \"seen\", source = \"p\", at_figure = \"test.ta\" } } }\n");
     assert_refused("example/a", "at_figure \"test.ta\" is no yes or no of this place");
 }
 
@@ -532,7 +576,8 @@ static void says_which_way_a_figure_goes(void **state)
         "  [\"test.limit\"] = { 25, unit = \"percent\", sense = \"over\", cite = \"1\",\n"
         "    status = \"seen\", source = \"p\", behind = \"test.on\" } } }\n";
     place("model/way", MODEL);
-    place("example/a", "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
+    place("example/a",
+          "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
           "  follows = \"model/way\", figures = { [\"test.on\"] = { false, cite = \"7\" },\n"
           "  [\"test.limit\"] = { 50, cite = \"7\" } } }\n");
     struct profile *profile = resolved("example/a", "2026-03-02");
@@ -554,8 +599,10 @@ static void says_which_way_a_figure_goes(void **state)
     };
     for (size_t i = 0; i < sizeof(wrong) / sizeof(wrong[0]); i++) {
         char text[400];
-        snprintf(text, sizeof(text), "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
-                 "  follows = \"model/way\", figures = { %s } }\n", wrong[i].figure);
+        snprintf(text, sizeof(text),
+                 "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
+                 "  follows = \"model/way\", figures = { %s } }\n",
+                 wrong[i].figure);
         place("example/a", text);
         assert_refused("example/a", wrong[i].says);
     }
@@ -571,8 +618,8 @@ static void every_yes_or_no_of_the_model_says_it(void **state)
                                            "model/irc-2021", "model/irc-2024"};
     for (size_t i = 0; i < sizeof(EDITIONS) / sizeof(EDITIONS[0]); i++) {
         struct problems problems = {0};
-        struct profile *profile =
-            profile_resolve(EAVEMARK_HOME_DIR, EDITIONS[i], 20260302, "test", &problems);
+        struct profile *profile = profile_resolve(EAVEMARK_HOME_DIR, EDITIONS[i], 20260302, "test",
+                                                  &problems);
         assert_non_null(profile);
         for (size_t f = 0; f < profile->figure_count; f++)
             if (profile->figures[f].value.kind == VALUE_YES_NO
@@ -586,10 +633,14 @@ static void every_yes_or_no_of_the_model_says_it(void **state)
 static void a_new_figure_says_everything(void **state)
 {
     (void)state;
-    static const char *const parts[] = {"5, ", "unit = \"in\", ", "sense = \"at_most\", ",
-                                        "cite = \"1\", ", "status = \"seen\", ", "source = \"p\""};
-    static const char *const lacks[] = {"a value", "a unit", "a sense", "a cite", "a status",
-                                        "a source"};
+    static const char *const parts[] = {"5, ",
+                                        "unit = \"in\", ",
+                                        "sense = \"at_most\", ",
+                                        "cite = \"1\", ",
+                                        "status = \"seen\", ",
+                                        "source = \"p\""};
+    static const char *const lacks[] = {"a value", "a unit",   "a sense",
+                                        "a cite",  "a status", "a source"};
     for (size_t left_out = 0; left_out < 6; left_out++) {
         char more[256] = "figures = { [\"test.mots\"] = { ", words[128];
         for (size_t i = 0; i < 6; i++)
@@ -605,9 +656,10 @@ static void a_new_figure_says_everything(void **state)
 static void a_figure_is_given_once_in_a_block_and_its_parts(void **state)
 {
     (void)state;
-    place("elm", "jurisdiction \"elm\" { title = \"Elm\", invented = true, follows = \"model/test\",\n"
-                 "  parts = { \"elm.more.lua\" },\n"
-                 "  figures = { [\"test.most\"] = { 1, cite = \"1\" } } }\n");
+    place("elm",
+          "jurisdiction \"elm\" { title = \"Elm\", invented = true, follows = \"model/test\",\n"
+          "  parts = { \"elm.more.lua\" },\n"
+          "  figures = { [\"test.most\"] = { 1, cite = \"1\" } } }\n");
     place("elm.more", "figures {\n  [\"test.nails_most\"] = { 4, cite = \"2\" },\n}\n");
     struct profile *profile = resolved("elm", "2026-03-02");
     assert_float_equal(profile_figure(profile, "test.most")->value.number, 1, 0);
@@ -621,7 +673,8 @@ static void a_figure_is_given_once_in_a_block_and_its_parts(void **state)
 static void unknown_keys_name_the_nearest(void **state)
 {
     (void)state;
-    assert_block_refused("folows = \"model/test\"", "unknown key \"folows\"; did you mean \"follows\"?");
+    assert_block_refused("folows = \"model/test\"",
+                         "unknown key \"folows\"; did you mean \"follows\"?");
     assert_block_refused("figures = { [\"test.most\"] = { 2, cit = \"1\" } }",
                          "unknown key \"cit\"; did you mean \"cite\"?");
     assert_block_refused("zzzzzzzz = 1", "unknown key \"zzzzzzzz\"");
@@ -636,7 +689,8 @@ static void unknown_keys_name_the_nearest(void **state)
 static void all_that_is_wrong_is_said_in_order(void **state)
 {
     (void)state;
-    place("example/a", "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
+    place("example/a",
+          "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
           "  follows = \"model/test\", zz = 1, yy = 2, xx = 3, figures = {\n"
           "    [\"test.e\"] = { 1 }, [\"test.d\"] = { 1 }, [\"test.c\"] = { 1, unti = \"in\" },\n"
           "    [\"test.b\"] = 5, [\"test.a\"] = { {} , 1 } } }\n");
@@ -659,10 +713,12 @@ static void all_that_is_wrong_is_said_in_order(void **state)
 static void what_a_place_does_not_vouch_for_is_marked(void **state)
 {
     (void)state;
-    place("us-xx", "jurisdiction \"us-xx\" { title = \"X\", follows = \"model/test\",\n"
+    place("us-xx",
+          "jurisdiction \"us-xx\" { title = \"X\", follows = \"model/test\",\n"
           "  borrowed = \"X has no code\", figures = {\n"
           "    [\"test.most\"] = { 2, cite = \"9\", status = \"seen\", source = \"page\" } } }\n");
-    place("us-xx/a", "jurisdiction \"us-xx/a\" { title = \"A\", follows = \"us-xx\",\n"
+    place("us-xx/a",
+          "jurisdiction \"us-xx/a\" { title = \"A\", follows = \"us-xx\",\n"
           "  unsure = \"A is old\", figures = { [\"test.seen\"] = { cite = \"7\" } } }\n");
     struct profile *profile = resolved("us-xx", "2026-03-02");
     assert_string_equal(profile_figure(profile, "test.seen")->borrowed, "X has no code");
@@ -679,7 +735,7 @@ static void what_a_place_does_not_vouch_for_is_marked(void **state)
     profile_free(profile);
     /* The law named is the place's own; what it borrows keeps the model's name. */
     place("us-yy", "jurisdiction \"us-yy\" { title = \"Y\", follows = \"model/test\",\n"
-          "  edition = \"Y's own code\", borrowed = \"Y has a code of its own\" }\n");
+                   "  edition = \"Y's own code\", borrowed = \"Y has a code of its own\" }\n");
     profile = resolved("us-yy", "2026-03-02");
     assert_string_equal(profile->edition, "Y's own code");
     assert_string_equal(profile_figure(profile, "test.seen")->cite.code, "TEST 2020");
@@ -692,9 +748,9 @@ static void drops_keep_their_reason_and_place(void **state)
 {
     (void)state;
     place("us-xx", "jurisdiction \"us-xx\" { title = \"State X\", follows = \"model/test\",\n"
-          "  drop = { [\"test.far\"] = \"far away\" } }\n");
+                   "  drop = { [\"test.far\"] = \"far away\" } }\n");
     place("example/a", "jurisdiction \"example/a\" { title = \"A\", follows = \"us-xx\",\n"
-          "  drop = { [\"test.near\"] = \"waived\" } }\n");
+                       "  drop = { [\"test.near\"] = \"waived\" } }\n");
     struct profile *profile = resolved("example/a", "2026-03-02");
     assert_int_equal(profile->drop_count, 2);
     assert_string_equal(profile->drops[0].rule, "test.far");
@@ -710,9 +766,9 @@ static void rule_files_lie_beside_their_place(void **state)
 {
     (void)state;
     place("us-xx", "jurisdiction \"us-xx\" { title = \"X\", follows = \"model/test\",\n"
-          "  rules = \"us-xx.rules.lua\" }\n");
+                   "  rules = \"us-xx.rules.lua\" }\n");
     place("us-xx/a", "jurisdiction \"us-xx/a\" { title = \"A\", follows = \"us-xx\",\n"
-          "  rules = \"a.rules.lua\" }\n");
+                     "  rules = \"a.rules.lua\" }\n");
     struct profile *profile = resolved("us-xx/a", "2026-03-02");
     assert_int_equal(profile->rule_file_count, 2);
     assert_string_equal(profile->rule_files[0], "jurisdictions/us-xx.rules.lua");

@@ -122,7 +122,8 @@ static void prove_on(struct proof *proof, const char *name, const char *date,
     forget(proof);
     eavemark *handle = eavemark_open(proof->home.path);
     assert_non_null(handle);
-    proof->status = eavemark_proof(handle, name, date, NULL, form, &proof->report, &proof->problems);
+    proof->status = eavemark_proof(handle, name, date, NULL, form, &proof->report,
+                                   &proof->problems);
     eavemark_close(handle);
     assert_non_null(proof->problems);
 }
@@ -138,7 +139,8 @@ static void county(struct proof *proof, const char *body)
     char text[4000];
     snprintf(text, sizeof(text),
              "jurisdiction \"elm\" { title = \"Elm County\", invented = true,\n"
-             "  follows = \"model/base\",\n%s}\n", body);
+             "  follows = \"model/base\",\n%s}\n",
+             body);
     home_write(&proof->home, "jurisdictions/elm.lua", text);
     prove(proof, "elm");
 }
@@ -177,19 +179,29 @@ struct move {
 /* Which way each sense goes: at least and under bind more when they rise, at
  * most, from and over when they fall; one of with fewer, none of with more. */
 static const struct move MOVES[] = {
-    {"roof.layers_most", "1", "stricter"},   {"roof.layers_most", "3", "looser"},
-    {"roof.lap_least", "6", "stricter"},     {"roof.lap_least", "3.5", "looser"},
-    {"roof.wind_from", "120", "stricter"},   {"roof.wind_from", "150", "looser"},
-    {"roof.high_over", "30", "stricter"},    {"roof.high_over", "40", "looser"},
-    {"roof.low_under", "5", "stricter"},     {"roof.low_under", "3", "looser"},
-    {"roof.exactly", "5", "changed"},        {"roof.kinds", "{ 'felt' }", "stricter"},
+    {"roof.layers_most", "1", "stricter"},
+    {"roof.layers_most", "3", "looser"},
+    {"roof.lap_least", "6", "stricter"},
+    {"roof.lap_least", "3.5", "looser"},
+    {"roof.wind_from", "120", "stricter"},
+    {"roof.wind_from", "150", "looser"},
+    {"roof.high_over", "30", "stricter"},
+    {"roof.high_over", "40", "looser"},
+    {"roof.low_under", "5", "stricter"},
+    {"roof.low_under", "3", "looser"},
+    {"roof.exactly", "5", "changed"},
+    {"roof.kinds", "{ 'felt' }", "stricter"},
     {"roof.kinds", "{ 'felt', 'synthetic', 'none' }", "looser"},
     {"roof.kinds", "{ 'felt', 'none' }", "changed"},
     {"roof.not_over", "{ 'slate', 'tile' }", "stricter"},
-    {"roof.not_over", "{}", "looser"},       {"roof.kind_required", "false", "looser"},
+    {"roof.not_over", "{}", "looser"},
+    {"roof.kind_required", "false", "looser"},
     {"roof.papers", "{ 'felt', 'none', 'synthetic' }", "stricter"},
-    {"roof.papers", "{ 'felt' }", "looser"}, {"roof.papers", "{}", "looser"}, {"roof.old_kinds", "{ 'felt', 'none' }", "changed"},
-    {"roof.overlay", "false", "stricter"}, {"roof.way", "false", "changed"},
+    {"roof.papers", "{ 'felt' }", "looser"},
+    {"roof.papers", "{}", "looser"},
+    {"roof.old_kinds", "{ 'felt', 'none' }", "changed"},
+    {"roof.overlay", "false", "stricter"},
+    {"roof.way", "false", "changed"},
 };
 
 static void tells_which_way_a_figure_moved(void **state)
@@ -244,7 +256,8 @@ static void takes_a_limit_behind_a_switch_that_was_off_for_new(void **state)
     assert_has(proof.report, "  stricter  roof.sketch_required: was no, now yes (Elm County C1)\n");
     assert_lacks(proof.report, "Caution: ");
     county(&proof, "figures = { ['roof.sketch_copies_least'] = { 1, cite = 'C1' } },\n");
-    assert_has(proof.report, "  changed   roof.sketch_copies_least: was at least 2, now at least 1 ");
+    assert_has(proof.report,
+               "  changed   roof.sketch_copies_least: was at least 2, now at least 1 ");
     end(&proof);
 }
 
@@ -269,11 +282,13 @@ static void finds_slips_in_the_words_of_a_set(void **state)
     (void)state;
     struct proof proof;
     start(&proof);
-    county(&proof, "figures = {\n  [\"roof.kinds\"] = { { 'felt', 'sinthetic' }, cite = 'C1' } },\n");
+    county(&proof,
+           "figures = {\n  [\"roof.kinds\"] = { { 'felt', 'sinthetic' }, cite = 'C1' } },\n");
     assert_int_equal(proof.status, EAVEMARK_FAILED);
     join_lines(proof.report);
-    assert_has(proof.report, "error jurisdictions/elm.lua:4: figure \"roof.kinds\": no field of a job "
-                             "can say \"sinthetic\"; did you mean \"synthetic\"?");
+    assert_has(proof.report,
+               "error jurisdictions/elm.lua:4: figure \"roof.kinds\": no field of a job "
+               "can say \"sinthetic\"; did you mean \"synthetic\"?");
     county(&proof, "figures = { ['roof.papers'] = { { 'layers', 'moon' }, cite = 'C1' } },\n");
     join_lines(proof.report);
     assert_lacks(proof.report, "\"layers\""); /* a field's own name will do */
@@ -303,11 +318,10 @@ static const char OWN_RULES[] =
     "rule 'roof.own' { title = 'Its own rule', stage = 'permit', mend = 'Mend.',\n"
     "  judge = function(job, figure) return equals(job.roof.own, figure 'roof.own_required') end }\n";
 
-static const char OWN_CASES[] =
-    "cases 'roof.own' { under = 'elm', date = '2025-01-01',\n"
-    "  { 'yes', with = { ['roof.own'] = true }, expect = 'pass' },\n"
-    "  { 'no', with = { ['roof.own'] = false }, expect = 'fail' },\n"
-    "  { 'not known', expect = 'open' } }\n";
+static const char OWN_CASES[] = "cases 'roof.own' { under = 'elm', date = '2025-01-01',\n"
+                                "  { 'yes', with = { ['roof.own'] = true }, expect = 'pass' },\n"
+                                "  { 'no', with = { ['roof.own'] = false }, expect = 'fail' },\n"
+                                "  { 'not known', expect = 'open' } }\n";
 
 static const char OWN_BODY[] =
     "rules = 'elm.rules.lua', drop = { ['roof.kind'] = 'waived by C2' }, figures = {\n"
@@ -341,8 +355,9 @@ static void asks_for_cases_of_its_own_rules(void **state)
     home_write(&proof.home, "jurisdictions/elm.rules.lua", OWN_RULES);
     county(&proof, OWN_BODY);
     assert_int_equal(proof.status, EAVEMARK_FAILED);
-    assert_has(proof.report, "jurisdictions/elm.rules.lua:2: rule \"roof.own\" has no case that is met"
-                             " not-met lacking-a-fact");
+    assert_has(proof.report,
+               "jurisdictions/elm.rules.lua:2: rule \"roof.own\" has no case that is met"
+               " not-met lacking-a-fact");
     end(&proof);
 }
 
@@ -366,7 +381,8 @@ static void shows_each_edition_and_warns_of_gaps(void **state)
     assert_int_equal(proof.status, EAVEMARK_NOTHING_FAILED);
     assert_has(proof.report, "From 2020-01-01 up to 2022-01-01, beside The base:\n  stricter");
     assert_has(proof.report, "From 2023-01-01, beside The base:\n  looser");
-    assert_has(proof.report, "  warning   jurisdictions/elm.lua:6: no edition covers 2022-01-01 up to");
+    assert_has(proof.report,
+               "  warning   jurisdictions/elm.lua:6: no edition covers 2022-01-01 up to");
     prove_on(&proof, "elm", "2021-06-01", EAVEMARK_TEXT);
     assert_has(proof.report, "  stricter");
     assert_lacks(proof.report, "  looser");
@@ -418,13 +434,15 @@ static const struct slip SLIPS[] = {
      "elm.lua:3: figure \"roof.layers_most\" has no citation: write cite"},
     {"figures = { [\"roof.lap_least\"] = { 1, unit = 'ft', cite = 'C' } },\n", EAVEMARK_BROKEN,
      "elm.lua:3: figure \"roof.lap_least\" changes the unit; leave it out, and give the value in: in"},
-    {"figures = { [\"roof.lap_least\"] = { 1, sense = 'at_most', cite = 'C' } },\n", EAVEMARK_BROKEN,
+    {"figures = { [\"roof.lap_least\"] = { 1, sense = 'at_most', cite = 'C' } },\n",
+     EAVEMARK_BROKEN,
      "elm.lua:3: figure \"roof.lap_least\" changes the sense; leave it out, or write what it is: "
      "at_least"},
     {"from = '2024-01-01', to = '2023-01-01',\n", EAVEMARK_BROKEN,
      "elm.lua:1: jurisdiction \"elm\" ends before it begins: `to` must be later than `from`"},
     {"from = '2024-01-01' }\njurisdiction \"elm\" { title = 'E', invented = true,\n"
-     "  follows = 'model/base', from = '2024-01-01',\n", EAVEMARK_BROKEN,
+     "  follows = 'model/base', from = '2024-01-01',\n",
+     EAVEMARK_BROKEN,
      "elm.lua:4: jurisdiction \"elm\": two editions both cover 2024-01-01; give the earlier one"},
     {"-- [\"roof.layers_most\"] = { 9 }\nfigures = { [\"roof.layers_most\"] = { 2, cite = 'C' } },\n",
      EAVEMARK_NOTHING_FAILED,
@@ -436,7 +454,8 @@ static const struct slip SLIPS[] = {
      "warning jurisdictions/elm.lua:3: figure \"roof.layers_most\" is cited by a section of what is "
      "followed; if it stands there, write book = \""},
     {"figures = { [\"roof.layers_mots\"] = { 1, unit = 'layers', sense = 'at_most', cite = 'C',\n"
-     "  status = 'invented', source = 'Elm' } },\n", EAVEMARK_FAILED,
+     "  status = 'invented', source = 'Elm' } },\n",
+     EAVEMARK_FAILED,
      "error jurisdictions/elm.lua:3: figure \"roof.layers_mots\" reaches no rule: no rule asks for it, "
      "so it decides nothing; did you mean \"roof.layers_most\"?"},
     {"rules = 'none.rules.lua',\n", EAVEMARK_BROKEN,
@@ -472,8 +491,9 @@ static void finds_a_drop_that_the_parent_made_already(void **state)
     prove(&proof, "elm");
     assert_int_equal(proof.status, EAVEMARK_NOTHING_FAILED);
     join_lines(proof.report);
-    assert_has(proof.report, "warning jurisdictions/elm.lua:3: drops \"roof.kind\", which Pine State "
-                             "has dropped already");
+    assert_has(proof.report,
+               "warning jurisdictions/elm.lua:3: drops \"roof.kind\", which Pine State "
+               "has dropped already");
     assert_lacks(proof.report, "removed");
     end(&proof);
 }
@@ -542,7 +562,8 @@ static void finds_what_only_its_cases_reach(void **state)
     assert_int_equal(proof.status, EAVEMARK_FAILED);
     assert_has(proof.report, "1 error, 0 warnings");
     join_lines(proof.report);
-    assert_has(proof.report, "error jurisdictions/elm.rules.lua:3: rule \"roof.gap\" erred: "
+    assert_has(proof.report,
+               "error jurisdictions/elm.rules.lua:3: rule \"roof.gap\" erred: "
                "jurisdictions/elm.rules.lua:5: roof.gap_in is in in, and is compared in mph; "
                "figure \"roof.gap_least\" is in ft, and is compared in mph; "
                "figure \"roof.gap_least\" is at_least, and is compared by at_most");
@@ -566,11 +587,13 @@ static void proves_topics_and_everything(void **state)
                "  expect = 'pass' } }\n");
     /* A place's cases of the topic belong to it. */
     prove(&proof, "roof");
-    assert_has(proof.report, "jurisdictions/elm.cases.lua:1: roof.layers: \"two\": expected pass, got fail");
+    assert_has(proof.report,
+               "jurisdictions/elm.cases.lua:1: roof.layers: \"two\": expected pass, got fail");
     assert_ends(proof.report, "\n7 passed, 2 failed\n");
     prove(&proof, NULL);
     assert_has(proof.report, "Elm County (elm, invented)\n  1 edition, 1 stricter\n");
-    assert_has(proof.report, "jurisdictions/elm.cases.lua:1: roof.layers: \"two\": expected pass, got fail");
+    assert_has(proof.report,
+               "jurisdictions/elm.cases.lua:1: roof.layers: \"two\": expected pass, got fail");
     home_write(&proof.home, "jurisdictions/elm.cases.lua",
                "cases 'roof.layers' { under = 'elm',\n"
                "  { 'one', with = { ['roof.layers'] = 1 }, expect = 'pass' } }\n"
@@ -591,7 +614,8 @@ static void proves_topics_and_everything(void **state)
     prove(&proof, "elk");
     assert_int_equal(proof.status, EAVEMARK_UNUSABLE);
     assert_null(proof.report);
-    assert_has(proof.problems, "there is no topic and no jurisdiction \"elk\"; the nearest are: elm");
+    assert_has(proof.problems,
+               "there is no topic and no jurisdiction \"elk\"; the nearest are: elm");
     end(&proof);
 }
 
@@ -603,8 +627,7 @@ static const char *member(const cJSON *object, const char *key)
 
 static const cJSON *part(const cJSON *object, const char *key, int index)
 {
-    const cJSON *item =
-        cJSON_GetArrayItem(cJSON_GetObjectItemCaseSensitive(object, key), index);
+    const cJSON *item = cJSON_GetArrayItem(cJSON_GetObjectItemCaseSensitive(object, key), index);
     assert_non_null(item);
     return item;
 }
@@ -614,8 +637,9 @@ static void gives_the_same_as_json(void **state)
     (void)state;
     struct proof proof;
     start(&proof);
-    county(&proof, "from = '2024-01-01', figures = { [\"roof.layers_most\"] = { 3, cite = 'C1' },\n"
-                   "  [\"roof.lap_least\"] = { 4, cite = 'C2' } }, drop = { ['roof.kind'] = 'why' },\n");
+    county(&proof,
+           "from = '2024-01-01', figures = { [\"roof.layers_most\"] = { 3, cite = 'C1' },\n"
+           "  [\"roof.lap_least\"] = { 4, cite = 'C2' } }, drop = { ['roof.kind'] = 'why' },\n");
     home_write(&proof.home, "jurisdictions/elm.cases.lua",
                "cases 'roof.layers' { under = 'elm', { 'two', with = { ['roof.layers'] = 2 },\n"
                "  expect = 'fail' } }\n");
@@ -732,9 +756,11 @@ static void misses_what_sits_away_from_the_limit(void **state)
                "cases 'roof.kind' { under = 'model/base',\n"
                "  { 'felt', expect = 'pass' } }\n");
     mutate(&proof, NULL);
-    assert_has(proof.report, "roof.layers_most, at most 2 layers (Base 1 R1): not noticed: a step down");
-    assert_has(proof.report, "roof.kinds, one of felt, synthetic (Base 1 R1): not noticed: synthetic "
-                             "taken out, a member added");
+    assert_has(proof.report,
+               "roof.layers_most, at most 2 layers (Base 1 R1): not noticed: a step down");
+    assert_has(proof.report,
+               "roof.kinds, one of felt, synthetic (Base 1 R1): not noticed: synthetic "
+               "taken out, a member added");
     assert_has(proof.report, "1 noticed, 2 in part, 13 not noticed");
     mutate(&proof, "nothing");
     assert_int_equal(proof.status, EAVEMARK_UNUSABLE);
@@ -757,11 +783,12 @@ static void moves_days_by_a_day(void **state)
                "  judge = function(job, figure)\n"
                "    return at_most(1, figure 'roof.layers_most', 'layers')\n"
                "  end }\n");
-    home_write(&proof.home, "jurisdictions/elm.lua",
-               "jurisdiction 'elm' { title = 'Elm', follows = 'model/base', as_seen = '2025-01-01',\n"
-               "  rules = 'elm.rules.lua', figures = {\n"
-               "    ['roof.day_most'] = { 20250131, unit = 'date', sense = 'at_most', cite = 'C1',\n"
-               "      status = 'seen', source = 's' } } }\n");
+    home_write(
+        &proof.home, "jurisdictions/elm.lua",
+        "jurisdiction 'elm' { title = 'Elm', follows = 'model/base', as_seen = '2025-01-01',\n"
+        "  rules = 'elm.rules.lua', figures = {\n"
+        "    ['roof.day_most'] = { 20250131, unit = 'date', sense = 'at_most', cite = 'C1',\n"
+        "      status = 'seen', source = 's' } } }\n");
     home_write(&proof.home, "jurisdictions/elm.cases.lua",
                "cases 'roof.day' { under = 'elm',\n"
                "  { 'the last day', date = '2025-01-31', expect = 'pass' },\n"

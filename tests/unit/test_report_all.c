@@ -66,15 +66,26 @@ static void everything_worst_first(void **state)
 {
     (void)state;
     static const char *const ORDER[] = {
-        "Blue house", "Tamarack County (example/tamarack)", "INVENTED PLACE", "2026-03-01",
-        "IRC 2021 as amended", "example/tamarack, then model/irc-2021", "Doubt    the page is old",
+        "Blue house",
+        "Tamarack County (example/tamarack)",
+        "INVENTED PLACE",
+        "2026-03-01",
+        "IRC 2021 as amended",
+        "example/tamarack, then model/irc-2021",
+        "Doubt    the page is old",
         "1 broken, 1 fail, 1 open, 2 warn, 1 pass, 2 not applicable",
-        "\nBROKEN  Gap [deck.gap]", "\nFAIL    Layers after the work [layers.total]",
-        "\nOPEN    Not known: roof.slopes[1].pitch.", "\nWARN    Attic openings [ventilation.ratio]",
-        "\nWARN    Kind [wood.kind]", "\npass    Drip edge: front eave [drip_edge.eave]",
-        "2 not applicable", "valley 1 (rules by topic", "At this stage, take care",
+        "\nBROKEN  Gap [deck.gap]",
+        "\nFAIL    Layers after the work [layers.total]",
+        "\nOPEN    Not known: roof.slopes[1].pitch.",
+        "\nWARN    Attic openings [ventilation.ratio]",
+        "\nWARN    Kind [wood.kind]",
+        "\npass    Drip edge: front eave [drip_edge.eave]",
+        "2 not applicable",
+        "valley 1 (rules by topic",
+        "At this stage, take care",
         "Tie off. [Code of Practice 4; common practice, not code]",
-        "The building department decides.", "aaaaaaaaaaaaaaaa\n",
+        "The building department decides.",
+        "aaaaaaaaaaaaaaaa\n",
     };
     struct sample sample;
     sample_make(&sample);
@@ -131,7 +142,10 @@ static void a_question_is_put_once(void **state)
     (void)state;
     struct finding open[3] = {
         {.rule = "valley.lining", .title = "Lining", .outcome = OUTCOME_OPEN, .says = "How wide?"},
-        {.rule = "slope.least", .title = "Slope", .where = "front", .outcome = OUTCOME_OPEN,
+        {.rule = "slope.least",
+         .title = "Slope",
+         .where = "front",
+         .outcome = OUTCOME_OPEN,
          .says = "How steep?"},
         {.rule = "valley.metal", .title = "Metal", .outcome = OUTCOME_OPEN, .says = "How wide?"},
     };
@@ -260,9 +274,13 @@ static void nasty_texts(void **state)
         "\033[31mred\033[0m \033]0;title\007",
         "safe \xE2\x80\xAE txet \xE2\x81\xA6 \xE2\x80\x8B",
         "<script>alert('x')</script> & %s %n",
-        "\xC2\x9B" "31m \xFF\xC0\xAF \xED\xA0\x80",
+        "\xC2\x9B"
+        "31m \xFF\xC0\xAF \xED\xA0\x80",
         "one\nFAIL    forged [rule]\rback\ttab",
-        "", "   ", letters, wide,
+        "",
+        "   ",
+        letters,
+        wide,
     };
     for (size_t i = 0; i < sizeof(NASTY) / sizeof(NASTY[0]); i++) {
         struct sample sample;
@@ -290,11 +308,20 @@ static void one_story_names_every_place(void **state)
 {
     (void)state;
     struct finding edges[3] = {
-        {.rule = "drip_edge.eave", .title = "Drip edge", .where = "front", .outcome = OUTCOME_FAIL,
+        {.rule = "drip_edge.eave",
+         .title = "Drip edge",
+         .where = "front",
+         .outcome = OUTCOME_FAIL,
          .says = "Found no."},
-        {.rule = "drip_edge.eave", .title = "Drip edge", .where = "back", .outcome = OUTCOME_FAIL,
+        {.rule = "drip_edge.eave",
+         .title = "Drip edge",
+         .where = "back",
+         .outcome = OUTCOME_FAIL,
          .says = "Found no."},
-        {.rule = "drip_edge.eave", .title = "Drip edge", .where = "porch", .outcome = OUTCOME_FAIL,
+        {.rule = "drip_edge.eave",
+         .title = "Drip edge",
+         .where = "porch",
+         .outcome = OUTCOME_FAIL,
          .says = "Found half."},
     };
     struct sample sample;

@@ -80,7 +80,8 @@ static void keys_and_their_order(void **state)
     struct sample sample;
     sample_make(&sample);
     cJSON *root = parsed(&sample.result);
-    assert_keys(root, "eavemark job date jurisdiction fingerprint summary counts findings caution ");
+    assert_keys(root,
+                "eavemark job date jurisdiction fingerprint summary counts findings caution ");
     assert_keys(at(root, "jurisdiction"), "id title invented chain doubts edition ");
     assert_keys(at(root, "summary"), "pass warn fail open not_applicable broken ");
     assert_int_equal(cJSON_GetArraySize(at(root, "findings")), SAMPLE_FINDINGS);
@@ -228,9 +229,12 @@ static void nasty_texts(void **state)
         assert_text(root, "job", NASTY[i]);
         cJSON_Delete(root);
     }
-    sample.result.job = "a\xFF" "b\xED\xA0\x80";
+    sample.result.job = "a\xFF"
+                        "b\xED\xA0\x80";
     cJSON *root = parsed(&sample.result);
-    assert_text(root, "job", "a\xEF\xBF\xBD" "b\xEF\xBF\xBD\xEF\xBF\xBD\xEF\xBF\xBD");
+    assert_text(root, "job",
+                "a\xEF\xBF\xBD"
+                "b\xEF\xBF\xBD\xEF\xBF\xBD\xEF\xBF\xBD");
     cJSON_Delete(root);
 }
 

@@ -61,7 +61,6 @@ static void assert_tame(const char *report)
     }
 }
 
-
 /* A result of these findings alone, counted as a check counts. */
 static void sample_of(struct sample *sample, struct finding *findings, size_t count)
 {
@@ -104,17 +103,25 @@ static void the_worst_comes_first(void **state)
 {
     (void)state;
     static const char *const ORDER[] = {
-        "Job      Blue house", "Tamarack County (example/tamarack)", "INVENTED PLACE",
+        "Job      Blue house",
+        "Tamarack County (example/tamarack)",
+        "INVENTED PLACE",
         "Book     IRC 2021 as amended, for a permit applied for on 2026-03-01",
         "Doubt    the page is old",
         "Count    1 broken, 1 fail, 1 to look at, 0 to answer, 1 later, 2 met, 2 do not",
-        "\nBROKEN  1 rule erred", "Gap: deck.lua:12: no figure \"gap\"",
-        "\nFIX  1 fail\n", "  1 Unconfirmed figure: Layers after the work [layers.total]\n",
-        "\nLOOK  1 met on one reading only\n", "  1 Kind [wood.kind]\n",
+        "\nBROKEN  1 rule erred",
+        "Gap: deck.lua:12: no figure \"gap\"",
+        "\nFIX  1 fail\n",
+        "  1 Unconfirmed figure: Layers after the work [layers.total]\n",
+        "\nLOOK  1 met on one reading only\n",
+        "  1 Kind [wood.kind]\n",
         "\nLATER  1 that only a later stage can tell: 1 at the permit\n",
         "\nMET  2, by topic. In brackets, 1 in all: met on a figure to be confirmed.\n",
         "  drip edge 1, ventilation 1 (1)\n",
-        "\nCARE  ", "Tie off.\n", "The building department decides.", "aaaaaaaaaaaaaaaa\n",
+        "\nCARE  ",
+        "Tie off.\n",
+        "The building department decides.",
+        "aaaaaaaaaaaaaaaa\n",
     };
     struct sample sample;
     sample_make(&sample);
@@ -162,10 +169,20 @@ static void no_word_of_how_a_figure_is_known(void **state)
     struct finding findings[3];
     for (size_t i = 0; i < 3; i++)
         findings[i] = (struct finding){
-            .rule = "deck.nails", .title = "Nails", .outcome = i == 0 ? OUTCOME_FAIL : OUTCOME_WARN,
-            .met = i == 0 ? MET_NO : MET_YES, .why = WHY_UNCONFIRMED, .compared = true,
-            .required = six, .sense = SENSE_AT_MOST, .found = six, .cites = weak, .cite_count = 2,
-            .makers = makers, .maker_count = 2, .says = "x",
+            .rule = "deck.nails",
+            .title = "Nails",
+            .outcome = i == 0 ? OUTCOME_FAIL : OUTCOME_WARN,
+            .met = i == 0 ? MET_NO : MET_YES,
+            .why = WHY_UNCONFIRMED,
+            .compared = true,
+            .required = six,
+            .sense = SENSE_AT_MOST,
+            .found = six,
+            .cites = weak,
+            .cite_count = 2,
+            .makers = makers,
+            .maker_count = 2,
+            .says = "x",
             .note = "Unconfirmed: recalled from memory; read in a parallel text."};
     char *report = written_of(findings, 3);
     assert_has_not(report, "memory");
@@ -182,10 +199,16 @@ static void no_word_of_how_a_figure_is_known(void **state)
 
 static struct finding a_fail(const char *rule, const char *where, double found)
 {
-    return (struct finding){
-        .rule = rule, .title = rule, .where = where, .outcome = OUTCOME_FAIL, .met = MET_NO,
-        .says = "Not met.", .compared = true, .required = sample_number(9, "in"),
-        .sense = SENSE_AT_LEAST, .found = sample_number(found, "in")};
+    return (struct finding){.rule = rule,
+                            .title = rule,
+                            .where = where,
+                            .outcome = OUTCOME_FAIL,
+                            .met = MET_NO,
+                            .says = "Not met.",
+                            .compared = true,
+                            .required = sample_number(9, "in"),
+                            .sense = SENSE_AT_LEAST,
+                            .found = sample_number(found, "in")};
 }
 
 /* Rules that name one cause, or find the same fact wanting, are mended together. */
@@ -253,20 +276,21 @@ static void what_to_look_at(void **state)
     findings[2].remark = "It may bend.";
     findings[3].mend = "Lay it so.";
     char *report = written_of(findings, 4);
-    assert_has(report, "\nLOOK  1 not met that no code demands, 2 met on one reading only, 1 met, "
-                       "with a\n      remark\n"
-                       "  1 d.x [d.x]\n"
-                       "      not met, by common practice: found 5 in; demanded at least 9 in\n"
-                       "    mend    Lay it so.\n"
-                       "  2 a.x [a.x]\n"
-                       "      met on one reading only: found 5 in; demanded at least 9 in; another\n"
-                       "      source demands at least 8 in\n"
-                       "    b.x [b.x]\n"
-                       "      met on one reading only: found 5 in; demanded at least 9 in\n"
-                       "    doubt   a handout has 8\n"
-                       "  3 c.x [c.x]\n"
-                       "      met, with a remark: found 5 in; demanded at least 9 in. It may "
-                       "bend.\n");
+    assert_has(report,
+               "\nLOOK  1 not met that no code demands, 2 met on one reading only, 1 met, "
+               "with a\n      remark\n"
+               "  1 d.x [d.x]\n"
+               "      not met, by common practice: found 5 in; demanded at least 9 in\n"
+               "    mend    Lay it so.\n"
+               "  2 a.x [a.x]\n"
+               "      met on one reading only: found 5 in; demanded at least 9 in; another\n"
+               "      source demands at least 8 in\n"
+               "    b.x [b.x]\n"
+               "      met on one reading only: found 5 in; demanded at least 9 in\n"
+               "    doubt   a handout has 8\n"
+               "  3 c.x [c.x]\n"
+               "      met, with a remark: found 5 in; demanded at least 9 in. It may "
+               "bend.\n");
     assert_has_not(report, "\nFIX");
     assert_has_not(report, "\nMET");
     free(report);
@@ -274,9 +298,14 @@ static void what_to_look_at(void **state)
 
 static struct finding an_open(enum ask ask, bool asked, const char *says)
 {
-    return (struct finding){.rule = "deck.gap", .title = "Gap", .where = "porch",
-                            .stage = STAGE_DECK, .outcome = OUTCOME_OPEN, .ask = ask,
-                            .asked = asked, .says = says};
+    return (struct finding){.rule = "deck.gap",
+                            .title = "Gap",
+                            .where = "porch",
+                            .stage = STAGE_DECK,
+                            .outcome = OUTCOME_OPEN,
+                            .ask = ask,
+                            .asked = asked,
+                            .says = says};
 }
 
 /* Questions by where one would go for the answer; what no question stands for is not
@@ -284,11 +313,13 @@ static struct finding an_open(enum ask ask, bool asked, const char *says)
 static void what_is_open(void **state)
 {
     (void)state;
-    struct finding findings[] = {
-        an_open(ASK_JOB, true, "a"), an_open(ASK_JOB, true, "b"), an_open(ASK_JOB, true, "c"),
-        an_open(ASK_JOB, false, "The sides do not add up."), an_open(ASK_LATER, false, "d"),
-        an_open(ASK_PLACE, false, "No page of it was read."),
-        an_open(ASK_PLACE, false, "No page of it was read.")};
+    struct finding findings[] = {an_open(ASK_JOB, true, "a"),
+                                 an_open(ASK_JOB, true, "b"),
+                                 an_open(ASK_JOB, true, "c"),
+                                 an_open(ASK_JOB, false, "The sides do not add up."),
+                                 an_open(ASK_LATER, false, "d"),
+                                 an_open(ASK_PLACE, false, "No page of it was read."),
+                                 an_open(ASK_PLACE, false, "No page of it was read.")};
     findings[6].title = "Notice";
     findings[6].rule = "inspection.notice";
     findings[6].where = NULL;
@@ -340,9 +371,13 @@ static void nothing_unmet_is_left_out(void **state)
         snprintf(figures[i], sizeof(figures[i]), "a.figure_%02zu", i);
         makers[i] = (struct maker){figures[i], &weak, &one, SENSE_AT_LEAST};
     }
-    findings[FAILS + LOOKS] = (struct finding){
-        .rule = "b.x", .outcome = OUTCOME_WARN, .met = MET_YES, .why = WHY_UNCONFIRMED,
-        .says = "Met.", .makers = makers, .maker_count = FIGURES};
+    findings[FAILS + LOOKS] = (struct finding){.rule = "b.x",
+                                               .outcome = OUTCOME_WARN,
+                                               .met = MET_YES,
+                                               .why = WHY_UNCONFIRMED,
+                                               .says = "Met.",
+                                               .makers = makers,
+                                               .maker_count = FIGURES};
     for (size_t i = 0; i < QUESTIONS; i++)
         asked[i] = (struct asked){"What?", NULL, 0, "desk", i};
     sample_of(&sample, findings, FAILS + LOOKS + 1);
@@ -400,8 +435,11 @@ static void many_questions_are_cut(void **state)
 static void only_what_there_is(void **state)
 {
     (void)state;
-    struct finding met = {.rule = "deck.sound", .outcome = OUTCOME_PASS, .met = MET_YES,
-                          .stage = STAGE_DECK, .says = "x"};
+    struct finding met = {.rule = "deck.sound",
+                          .outcome = OUTCOME_PASS,
+                          .met = MET_YES,
+                          .stage = STAGE_DECK,
+                          .says = "x"};
     struct sample sample;
     sample_of(&sample, &met, 1);
     sample.result.invented = false;
@@ -443,9 +481,13 @@ static void nasty_texts(void **state)
         "\033[31mred\033[0m \033]0;title\007",
         "safe \xE2\x80\xAE txet \xE2\x81\xA6 \xE2\x80\x8B",
         "<script>alert('x')</script> & %s %n",
-        "\xC2\x9B" "31m \xFF\xC0\xAF \xED\xA0\x80",
+        "\xC2\x9B"
+        "31m \xFF\xC0\xAF \xED\xA0\x80",
         "one\nFIX  forged [rule]\rback\ttab",
-        "", "   ", letters, wide,
+        "",
+        "   ",
+        letters,
+        wide,
     };
     for (size_t i = 0; i < sizeof(NASTY) / sizeof(NASTY[0]); i++) {
         struct sample sample;

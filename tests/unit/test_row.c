@@ -100,7 +100,8 @@ static void a_fact_meets_a_figure(void **state)
                  "Found 1 layer; demanded at most 3 layers.");
     assert_found("fact = \"existing.condition\", meets = \"test.conditions\"", "pass",
                  "Found sound; demanded one of sound.");
-    assert_found("fact = \"existing.kinds\", meets = \"test.kinds\"", "pass", "none of slate, tile");
+    assert_found("fact = \"existing.kinds\", meets = \"test.kinds\"", "pass",
+                 "none of slate, tile");
     assert_found("fact = \"existing.layers\", meets = \"test.seen\", say = \"Count again.\"",
                  "pass", "Count again.");
     assert_found("fact = \"existing.slippery\", meets = \"test.required\"", "open",
@@ -111,9 +112,11 @@ static void a_fact_meets_a_figure(void **state)
 static void the_figure_met_is_the_maker(void **state)
 {
     (void)state;
-    char *problems, *json =
-        report("per = \"roof.slopes\", when = { meant { \"roof.slopes[].pitch\", \"r.steep\" } },\n"
-               "fact = \"existing.layers\", meets = \"test.seen\"", SMALL_JOB, NULL, &problems);
+    char *problems,
+        *json = report(
+            "per = \"roof.slopes\", when = { meant { \"roof.slopes[].pitch\", \"r.steep\" } },\n"
+            "fact = \"existing.layers\", meets = \"test.seen\"",
+            SMALL_JOB, NULL, &problems);
     assert_string_equal(problems, "");
     assert_member(json, "test.it", 0, "outcome", "pass");
     assert_member(json, "test.it", 0, "figures", "[\"test.seen\"]");
@@ -136,14 +139,15 @@ static void conditions_say_of_whom_it_speaks(void **state)
         {"asks \"r.kinds\"", "pass", "Found"},
         {"asks { \"r.none\", otherwise = \"asks nothing\" }", "not_applicable", "asks nothing"},
         {"is { \"existing.condition\", \"sound\" }", "pass", "Found"},
-        {"is { \"existing.condition\", \"rotted\", otherwise = \"it is sound\" }",
-         "not_applicable", "it is sound"},
-        {"is { \"existing.kinds\", \"tile\", otherwise = \"no tile\" }", "not_applicable", "no tile"},
+        {"is { \"existing.condition\", \"rotted\", otherwise = \"it is sound\" }", "not_applicable",
+         "it is sound"},
+        {"is { \"existing.kinds\", \"tile\", otherwise = \"no tile\" }", "not_applicable",
+         "no tile"},
         {"is { \"existing.kinds\", \"tile\", \"asphalt\" }", "pass", "Found"},
         {"is \"existing.slippery\"", "open", "/existing/slippery"},
         {"is { \"existing.condition\", \"sound\" },\n"
-         " said { \"existing.slippery\", otherwise = \"nobody said\" }", "not_applicable",
-         "nobody said"},
+         " said { \"existing.slippery\", otherwise = \"nobody said\" }",
+         "not_applicable", "nobody said"},
         {"said { \"existing.slippery\", otherwise = \"nobody said\" }", "open", /* nor else */
          "/existing/slippery"},
         {"no { said \"existing.slippery\" }", "pass", "Found"},
@@ -151,7 +155,8 @@ static void conditions_say_of_whom_it_speaks(void **state)
         {"either { on \"r.off\", on \"r.on\" }", "pass", "Found"},
         {"either { on \"r.off\", is \"existing.slippery\" }", "open", "slippery"},
         {"either { on \"r.on\", is \"existing.slippery\" }", "pass", "Found"},
-        {"all { on \"r.on\", on \"r.off\", otherwise = \"not both\" }", "not_applicable", "not both"},
+        {"all { on \"r.on\", on \"r.off\", otherwise = \"not both\" }", "not_applicable",
+         "not both"},
         {"some { \"roof.slopes\", meant { \"roof.slopes[].pitch\", \"r.low\" } }", "pass", "Found"},
         {"some { \"roof.slopes\", is { \"roof.slopes[].deck.name\", \"x\" } }", "broken", ""},
         {"inspected { otherwise = \"told later\" }", "not_applicable", "told later"},
@@ -163,8 +168,10 @@ static void conditions_say_of_whom_it_speaks(void **state)
     };
     for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {
         char body[400];
-        snprintf(body, sizeof(body), "when = { %s },\n"
-                 " fact = \"existing.layers\", meets = \"test.seen\"", rows[i].when);
+        snprintf(body, sizeof(body),
+                 "when = { %s },\n"
+                 " fact = \"existing.layers\", meets = \"test.seen\"",
+                 rows[i].when);
         if (strstr(rows[i].when, ".deck.name") != NULL)
             assert_refused(body, "has no choices");
         else
@@ -177,7 +184,8 @@ static void a_duty_is_asked_for_by_its_switch(void **state)
     (void)state;
     char *job = text_with(SMALL_JOB, "\"layers\": 1,", "\"layers\": 1, \"slippery\": false,");
     char *problems, *json = report("when = { on \"r.on\" }, fact = \"existing.slippery\",\n"
-                                   "shown = \"a slippery roof\"", job, NULL, &problems);
+                                   "shown = \"a slippery roof\"",
+                                   job, NULL, &problems);
     assert_string_equal(problems, "");
     assert_member(json, "test.it", 0, "outcome", "fail");
     assert_member(json, "test.it", 0, "says", "Demanded: a slippery roof. Found: no.");
@@ -185,24 +193,26 @@ static void a_duty_is_asked_for_by_its_switch(void **state)
     free(json);
     free(problems);
     json = report("when = { on \"r.on\" }, fact = \"existing.slippery\", wants = false,\n"
-                  "shown = \"a roof that holds the foot\"", job, NULL, &problems);
+                  "shown = \"a roof that holds the foot\"",
+                  job, NULL, &problems);
     assert_member(json, "test.it", 0, "outcome", "pass");
     free(json);
     free(problems);
     free(job);
     assert_found("when = { asks \"r.kinds\" }, fact = \"existing.kinds\", meets = \"r.kinds\",\n"
-                 "shown = \"the kinds\"", "fail", "Demanded: the kinds, also: slate. Found: no.");
+                 "shown = \"the kinds\"",
+                 "fail", "Demanded: the kinds, also: slate. Found: no.");
 }
 
 static void one_figure_for_each_word(void **state)
 {
     (void)state;
-    assert_found("fact = \"existing.layers\", meets = \"r.by\", by = \"existing.condition\"", "pass",
-                 "demanded at most 2 layers");
+    assert_found("fact = \"existing.layers\", meets = \"r.by\", by = \"existing.condition\"",
+                 "pass", "demanded at most 2 layers");
     char *job = text_with(SMALL_JOB, "\"condition\": \"sound\"", "\"condition\": \"rotted\"");
-    char *problems, *json =
-        report("fact = \"existing.layers\", meets = \"r.by\", by = \"existing.condition\"", job,
-               NULL, &problems);
+    char *problems,
+        *json = report("fact = \"existing.layers\", meets = \"r.by\", by = \"existing.condition\"",
+                       job, NULL, &problems);
     assert_member(json, "test.it", 0, "outcome", "broken");
     assert_member_has(json, "test.it", 0, "says", "no figure is named \"r.by.rotted\"");
     free(json);
@@ -214,8 +224,8 @@ static void two_bounds_hold_one_fact(void **state)
 {
     (void)state;
     assert_found("per = \"decks\", fact = \"decks[].spacing_in\",\n"
-                 "meets = { \"r.least\", \"test.nails_most\" }", "pass",
-                 "Found 6 in; demanded at most 6 in and at least 3 in.");
+                 "meets = { \"r.least\", \"test.nails_most\" }",
+                 "pass", "Found 6 in; demanded at most 6 in and at least 3 in.");
 }
 
 static void what_is_measured_counts_from_its_stage_on(void **state)
@@ -245,9 +255,9 @@ static void what_is_measured_counts_from_its_stage_on(void **state)
 static void feet_may_be_held_against_inches(void **state)
 {
     (void)state;
-    char *problems, *json =
-        report("per = \"decks\", fact = \"decks[].spacing_in\", meets = \"r.least_ft\"", SMALL_JOB,
-               NULL, &problems);
+    char *problems,
+        *json = report("per = \"decks\", fact = \"decks[].spacing_in\", meets = \"r.least_ft\"",
+                       SMALL_JOB, NULL, &problems);
     assert_string_equal(problems, "");
     assert_member(json, "test.it", 0, "outcome", "pass");
     assert_member(json, "test.it", 0, "work", "[\"6 in = 0.5 ft\"]");
@@ -284,9 +294,11 @@ static void mistakes_are_errors_of_the_file(void **state)
          "when = { is { \"existing.condition\", \"sond\" } }",
          "existing.condition is never \"sond\"; the nearest is \"sound\""},
         {"fact = \"existing.layers\", meets = \"test.seen\",\n"
-         "when = { is { \"existing.layers\", 1 } }", "has no choices"},
+         "when = { is { \"existing.layers\", 1 } }",
+         "has no choices"},
         {"fact = \"existing.layers\", meets = \"test.seen\",\n"
-         "when = { meant { \"existing.layers\", \"r.steep\" } }", "and figure \"r.steep\" in"},
+         "when = { meant { \"existing.layers\", \"r.steep\" } }",
+         "and figure \"r.steep\" in"},
         {"fact = \"existing.layers\", meets = \"test.seen\", when = { 5 }", "not number"},
         {"fact = \"existing.layers\", meets = \"test.seen\", when = { either { } }",
          "holds no condition"},
@@ -307,17 +319,18 @@ static void a_reckoned_number_meets_a_figure(void **state)
 {
     (void)state;
     assert_found("per = \"decks\", unit = \"ft\", meets = \"test.lap_least\",\n"
-                 "found = function(job, figure, deck) return deck.spacing_in / 12 end", "pass",
-                 "Found 6 in; demanded at least 6 in.");
+                 "found = function(job, figure, deck) return deck.spacing_in / 12 end",
+                 "pass", "Found 6 in; demanded at least 6 in.");
     assert_found("unit = \"in\", meets = { \"r.least\", \"test.nails_most\" },\n"
-                 "found = function() return 7 end", "fail", "Found 7 in; demanded at most 6 in");
+                 "found = function() return 7 end",
+                 "fail", "Found 7 in; demanded at most 6 in");
     assert_found("unit = \"in\", meets = \"r.least\",\n"
-                 "found = function(job) return job.existing.slippery and 1 or 2 end", "open",
-                 "/existing/slippery");
-    assert_found("unit = \"in\", meets = \"r.least\", found = function() return \"7\" end", "broken",
-                 "found must give a finite number");
-    assert_found("unit = \"in\", meets = \"r.least\", found = function() return 0 / 0 end", "broken",
-                 "found must give a finite number");
+                 "found = function(job) return job.existing.slippery and 1 or 2 end",
+                 "open", "/existing/slippery");
+    assert_found("unit = \"in\", meets = \"r.least\", found = function() return \"7\" end",
+                 "broken", "found must give a finite number");
+    assert_found("unit = \"in\", meets = \"r.least\", found = function() return 0 / 0 end",
+                 "broken", "found must give a finite number");
     assert_refused("unit = \"mph\", meets = \"r.least\", found = function() return 7 end",
                    "found is in mph, and figure \"r.least\" in in");
     assert_refused("meets = \"r.least\", found = function() return 7 end", "says its unit");
@@ -343,9 +356,10 @@ static void a_function_names_one_of_the_figures(void **state)
     assert_member(json, "test.it", 1, "figures", "[\"r.by.sound\"]");
     free(problems);
     free(json);
-    assert_found("fact = \"existing.layers\",\n"
-                 "meets = { \"test.seen\", \"r.by.sound\", which = function() return \"r.on\" end }",
-                 "broken", "which gives \"r.on\", which meets does not list");
+    assert_found(
+        "fact = \"existing.layers\",\n"
+        "meets = { \"test.seen\", \"r.by.sound\", which = function() return \"r.on\" end }",
+        "broken", "which gives \"r.on\", which meets does not list");
     assert_found("fact = \"existing.layers\",\n"
                  "meets = { \"test.seen\", \"r.by.sound\", which = function() end }",
                  "broken", "which must give the name of a figure");
@@ -375,19 +389,22 @@ static void more_may_be_compared_as_well(void **state)
                  "open", "/existing/slippery");
     assert_found("fact = \"existing.layers\", meets = \"test.seen\",\n"
                  "also = { { when = is { \"existing.condition\", \"rotted\" },\n"
-                 "  fact = \"existing.slippery\", shown = \"no slip\" } }", "pass", "Found 1 layer");
+                 "  fact = \"existing.slippery\", shown = \"no slip\" } }",
+                 "pass", "Found 1 layer");
     assert_found("fact = \"existing.layers\", meets = \"test.seen\",\n"
                  "also = { { when = is \"existing.slippery\",\n"
-                 "  fact = \"existing.condition\", meets = \"test.conditions\" } }", "open",
-                 "/existing/slippery");
+                 "  fact = \"existing.condition\", meets = \"test.conditions\" } }",
+                 "open", "/existing/slippery");
     assert_found("fact = \"existing.layers\", meets = \"test.seen\",\n"
                  "also = { { when = function() return nil + 1 end,\n"
-                 "  fact = \"existing.condition\", meets = \"test.conditions\" } }", "broken",
-                 "arithmetic");
+                 "  fact = \"existing.condition\", meets = \"test.conditions\" } }",
+                 "broken", "arithmetic");
     assert_refused("fact = \"existing.layers\", meets = \"test.seen\",\n"
-                   "also = { { fact = \"existing.layers\", meets = \"r.mph\" } }", "in mph");
+                   "also = { { fact = \"existing.layers\", meets = \"r.mph\" } }",
+                   "in mph");
     assert_refused("fact = \"existing.layers\", meets = \"test.seen\",\n"
-                   "also = { { fact = \"existing.slippery\" } }", "shown: what must be shown");
+                   "also = { { fact = \"existing.slippery\" } }",
+                   "shown: what must be shown");
     assert_refused("fact = \"existing.layers\", meets = \"test.seen\",\n"
                    "also = { { fact = \"existing.layers\", meets = \"test.seen\", mend = \"x\" } }",
                    "mend");
@@ -399,7 +416,8 @@ static void past_a_switch_that_is_off_figures_may_lack(void **state)
 {
     (void)state;
     assert_found("when = { on { \"r.off\", otherwise = \"not here\" } },\n"
-                 "fact = \"existing.layers\", meets = \"r.elsewhere\"", "not_applicable", "not here");
+                 "fact = \"existing.layers\", meets = \"r.elsewhere\"",
+                 "not_applicable", "not here");
     assert_refused("when = { on \"r.on\" }, fact = \"existing.layers\", meets = \"r.elsewhere\"",
                    "no figure is named \"r.elsewhere\"");
     assert_refused("when = { either { on \"r.off\", on \"r.on\" } },\n"
@@ -422,12 +440,12 @@ static void a_judge_may_have_conditions(void **state)
     for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]) + 1; i++) {
         char rules[600];
         const bool both = i == sizeof(rows) / sizeof(rows[0]);
-        snprintf(rules, sizeof(rules),
-                 "rule \"test.it\" { title = \"It\", stage = \"deck\", mend = \"m\", %s,\n"
-                 "  judge = function(job, figure)\n"
-                 "    return at_most(job.existing.layers, figure \"test.seen\", \"layers\") end }\n",
-                 both ? "when = { on \"r.on\" }, applies = function() return true end"
-                      : rows[i].when);
+        snprintf(
+            rules, sizeof(rules),
+            "rule \"test.it\" { title = \"It\", stage = \"deck\", mend = \"m\", %s,\n"
+            "  judge = function(job, figure)\n"
+            "    return at_most(job.existing.layers, figure \"test.seen\", \"layers\") end }\n",
+            both ? "when = { on \"r.on\" }, applies = function() return true end" : rows[i].when);
         home_write(&home, "rules/test.lua", rules);
         eavemark *handle = eavemark_open(home.path);
         struct outcome_of_check outcome = home_check(handle, SMALL_JOB, "example/r", NULL, NULL);
@@ -446,13 +464,15 @@ static void a_judge_may_have_conditions(void **state)
 static void rule_files_share_names(void **state)
 {
     (void)state;
-    home_write(&home, "rules/common.lua",
-               "common { is_sound = is { \"existing.condition\", \"sound\" }, LIST = { \"a\", { \"b\" } },\n"
-               "  twice = function(n) return 2 * n end }\n");
+    home_write(
+        &home, "rules/common.lua",
+        "common { is_sound = is { \"existing.condition\", \"sound\" }, LIST = { \"a\", { \"b\" } },\n"
+        "  twice = function(n) return 2 * n end }\n");
     assert_found("when = { is_sound }, fact = \"existing.layers\", meets = \"test.seen\"", "pass",
                  "Found 1");
     assert_found("when = { function() return twice(#LIST) == 4 and LIST[2][1] == \"b\" end },\n"
-                 "fact = \"existing.layers\", meets = \"test.seen\"", "pass", "Found 1");
+                 "fact = \"existing.layers\", meets = \"test.seen\"",
+                 "pass", "Found 1");
     static const char *const WRITES[] = {"is_sound[2] = \"rotted\"", "LIST[1] = \"c\"",
                                          "LIST[2][1] = \"c\"", "twice = nil"};
     for (size_t i = 0; i < sizeof(WRITES) / sizeof(WRITES[0]); i++) {

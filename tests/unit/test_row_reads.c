@@ -98,12 +98,12 @@ static void says_what_a_demand_hangs_on(void **state)
         bool hangs;
     } rows[] = {
         {"papers.liability", "contractor.liability_usd", false},
-        {"papers.liability", "permit.holder", true},             /* a condition */
-        {"fire.class_by_material", "covering.kind", true},       /* chooses the figure */
-        {"drip_edge.down", "drip_edge.down_in", true},           /* a function may look at it */
-        {"papers.handed_in", "papers.handed_in", true},          /* what is lacking is named */
-        {"layers.total", "existing.layers", true},               /* a function */
-        {"valley.width", "roof.valleys[].width_in", true},       /* chosen by a function */
+        {"papers.liability", "permit.holder", true},       /* a condition */
+        {"fire.class_by_material", "covering.kind", true}, /* chooses the figure */
+        {"drip_edge.down", "drip_edge.down_in", true},     /* a function may look at it */
+        {"papers.handed_in", "papers.handed_in", true},    /* what is lacking is named */
+        {"layers.total", "existing.layers", true},         /* a function */
+        {"valley.width", "roof.valleys[].width_in", true}, /* chosen by a function */
     };
     struct laws laws = {.home = EAVEMARK_HOME_DIR};
     struct problems problems = {0};

@@ -78,23 +78,27 @@ static void what_comes_equal_stays_in_order(void **state)
                 "for i = 2, #t do\n"
                 "  local a, b = t[i - 1], t[i]\n"
                 "  assert(a[2] < b[2] or (a[2] == b[2] and a[1] < b[1]))\n"
-                "end", SANDBOX_DONE, "done");
+                "end",
+                SANDBOX_DONE, "done");
 }
 
 static void a_list_of_any_length_is_sorted(void **state)
 {
     (void)state;
-    assert_ends("for n = 0, 70 do\n"
-                "  local t, sum = {}, 0 for i = 1, n do t[i] = (i * 37) % 101 sum = sum + t[i] end\n"
-                "  table.sort(t)\n"
-                "  for i = 2, n do assert(t[i - 1] <= t[i]) end\n"
-                "  for i = 1, n do sum = sum - t[i] end\n"
-                "  assert(#t == n and sum == 0)\n"
-                "  table.sort(t, function(a, b) return a > b end)\n"
-                "  for i = 2, n do assert(t[i - 1] >= t[i]) end\n"
-                "end", SANDBOX_DONE, "done");
+    assert_ends(
+        "for n = 0, 70 do\n"
+        "  local t, sum = {}, 0 for i = 1, n do t[i] = (i * 37) % 101 sum = sum + t[i] end\n"
+        "  table.sort(t)\n"
+        "  for i = 2, n do assert(t[i - 1] <= t[i]) end\n"
+        "  for i = 1, n do sum = sum - t[i] end\n"
+        "  assert(#t == n and sum == 0)\n"
+        "  table.sort(t, function(a, b) return a > b end)\n"
+        "  for i = 2, n do assert(t[i - 1] >= t[i]) end\n"
+        "end",
+        SANDBOX_DONE, "done");
     assert_ends("local t = { 'b', 'B', 'a\\0b', 'a', 2, '10', 1.5 } table.sort(t)\n"
-                "assert(table.concat(t, ' ') == '1.5 2 10 B a a\\0b b')", SANDBOX_DONE, "done");
+                "assert(table.concat(t, ' ') == '1.5 2 10 B a a\\0b b')",
+                SANDBOX_DONE, "done");
 }
 
 static void each_limit_has_its_name(void **state)
@@ -295,7 +299,8 @@ static void the_heap_returns_to_what_was_kept(void **state)
     assert_int_equal(sandbox_keep(sandbox), 0);
     for (int i = 0; i < 3; i++) {
         assert_int_equal(run(sandbox, "assert(box.kept == 1 and box.lost == nil) box.lost = 1\n"
-                                      "box.kept = 2"), SANDBOX_DONE);
+                                      "box.kept = 2"),
+                         SANDBOX_DONE);
         sandbox_reset(sandbox);
     }
     assert_int_equal(run(sandbox, "while true do box[#box + 1] = {} end"), SANDBOX_MEMORY);
@@ -449,23 +454,94 @@ static void a_pack_sees_this_and_no_more(void **state)
 
 /* Names that only rule files see. */
 static const char *const RULES_SEE[] = {
-    "about", "all", "all_of", "amount", "any_of", "as_printed", "as_written", "asks", "at_least",
-    "at_most", "cannot_tell", "card", "caution", "common", "demand", "drawing", "dropped",
-    "each_at_least", "each_at_most", "either", "equals", "field", "has", "has_all", "impossible",
-    "inspected", "inspecting", "is", "known", "meant", "no", "none_of", "not_known", "number",
-    "off", "on", "one_of", "quantity", "rule", "said", "shown", "some", "spacings_at_most",
-    "trade.cladding_psf", "trade.cricket_height_in", "trade.deck_psf", "trade.fan_cfm",
-    "trade.fan_intake_sqin", "trade.footprint", "trade.haul", "trade.hip_factor",
-    "trade.hip_length_ft", "trade.ice_barrier_courses", "trade.ice_barrier_reach_in",
-    "trade.lapped_piece_ft", "trade.lapped_sqft", "trade.layer_lb", "trade.layer_psf",
-    "trade.nail_capacity_lb", "trade.nail_length_in", "trade.nail_spacing_in", "trade.nails",
-    "trade.nails_penetration_in", "trade.panel_nails", "trade.pitch_degrees",
-    "trade.plan_load_psf", "trade.share_percent", "trade.slope_area_sqft", "trade.slope_factor",
-    "trade.sloped_length_ft", "trade.squares", "trade.stack_most", "trade.stack_psf",
-    "trade.stocked_length_in", "trade.strips_per_square", "trade.sum", "trade.vasd_to_vult",
-    "trade.vent_area_needed_sqin", "trade.vent_area_sqin", "trade.vent_gross_sqin",
-    "trade.vent_more", "trade.vent_net_sqin", "trade.vult_to_vasd", "trade.wind_ke",
-    "trade.wind_kz", "trade.wind_q_psf", "trade.zone_width_ft", "work",
+    "about",
+    "all",
+    "all_of",
+    "amount",
+    "any_of",
+    "as_printed",
+    "as_written",
+    "asks",
+    "at_least",
+    "at_most",
+    "cannot_tell",
+    "card",
+    "caution",
+    "common",
+    "demand",
+    "drawing",
+    "dropped",
+    "each_at_least",
+    "each_at_most",
+    "either",
+    "equals",
+    "field",
+    "has",
+    "has_all",
+    "impossible",
+    "inspected",
+    "inspecting",
+    "is",
+    "known",
+    "meant",
+    "no",
+    "none_of",
+    "not_known",
+    "number",
+    "off",
+    "on",
+    "one_of",
+    "quantity",
+    "rule",
+    "said",
+    "shown",
+    "some",
+    "spacings_at_most",
+    "trade.cladding_psf",
+    "trade.cricket_height_in",
+    "trade.deck_psf",
+    "trade.fan_cfm",
+    "trade.fan_intake_sqin",
+    "trade.footprint",
+    "trade.haul",
+    "trade.hip_factor",
+    "trade.hip_length_ft",
+    "trade.ice_barrier_courses",
+    "trade.ice_barrier_reach_in",
+    "trade.lapped_piece_ft",
+    "trade.lapped_sqft",
+    "trade.layer_lb",
+    "trade.layer_psf",
+    "trade.nail_capacity_lb",
+    "trade.nail_length_in",
+    "trade.nail_spacing_in",
+    "trade.nails",
+    "trade.nails_penetration_in",
+    "trade.panel_nails",
+    "trade.pitch_degrees",
+    "trade.plan_load_psf",
+    "trade.share_percent",
+    "trade.slope_area_sqft",
+    "trade.slope_factor",
+    "trade.sloped_length_ft",
+    "trade.squares",
+    "trade.stack_most",
+    "trade.stack_psf",
+    "trade.stocked_length_in",
+    "trade.strips_per_square",
+    "trade.sum",
+    "trade.vasd_to_vult",
+    "trade.vent_area_needed_sqin",
+    "trade.vent_area_sqin",
+    "trade.vent_gross_sqin",
+    "trade.vent_more",
+    "trade.vent_net_sqin",
+    "trade.vult_to_vasd",
+    "trade.wind_ke",
+    "trade.wind_kz",
+    "trade.wind_q_psf",
+    "trade.zone_width_ft",
+    "work",
 };
 
 static void a_rule_sees_this_and_no_more(void **state)
@@ -486,8 +562,7 @@ static void a_rule_sees_this_and_no_more(void **state)
          line = strtok_r(NULL, "\n", &rest)) {
         char ended[130];
         snprintf(ended, sizeof(ended), "%s\n", line);
-        if (rules < sizeof(RULES_SEE) / sizeof(RULES_SEE[0])
-            && strcmp(line, RULES_SEE[rules]) == 0)
+        if (rules < sizeof(RULES_SEE) / sizeof(RULES_SEE[0]) && strcmp(line, RULES_SEE[rules]) == 0)
             rules++;
         else if (strncmp(EVERY_PACK + common, ended, strlen(ended)) == 0)
             common += strlen(ended);

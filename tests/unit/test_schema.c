@@ -110,7 +110,8 @@ static void each_type_has_its_keywords(void **state)
 static void groups_and_items_are_closed(void **state)
 {
     static const char *const PLACES[] = {
-        "properties/roof/additionalProperties", "properties/scope/additionalProperties",
+        "properties/roof/additionalProperties",
+        "properties/scope/additionalProperties",
         "properties/roof/properties/slopes/items/additionalProperties",
         "properties/decks/items/additionalProperties",
     };
@@ -123,8 +124,8 @@ static void groups_and_items_are_closed(void **state)
 
 static void slopes_and_dates_have_the_patterns_of_their_readers(void **state)
 {
-    const cJSON *slope =
-        part(state, "properties/roof/properties/slopes/items/properties/pitch/pattern");
+    const cJSON *slope = part(state,
+                              "properties/roof/properties/slopes/items/properties/pitch/pattern");
     assert_string_equal(slope->valuestring, SLOPE_PATTERN);
     assert_string_equal(part(state, "properties/date/pattern")->valuestring, DATE_PATTERN);
 }

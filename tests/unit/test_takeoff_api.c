@@ -99,8 +99,8 @@ static enum eavemark_status reckon(eavemark *handle, const cJSON *job, const cha
 static cJSON *reckoned(eavemark *handle, const cJSON *job, const char *place)
 {
     char *report = NULL, *problems = NULL;
-    const enum eavemark_status status =
-        reckon(handle, job, place, EAVEMARK_JSON_LINE, &report, &problems);
+    const enum eavemark_status status = reckon(handle, job, place, EAVEMARK_JSON_LINE, &report,
+                                               &problems);
     if (status != EAVEMARK_NOTHING_FAILED || problems[0] != '\0')
         fail_msg("status %d: %s", (int)status, problems);
     cJSON *tree = cJSON_Parse(report);
@@ -131,8 +131,8 @@ static const char *word_of(const cJSON *line, const char *key)
 
 static double part_of(const cJSON *line, const char *part)
 {
-    const cJSON *value =
-        cJSON_GetObjectItemCaseSensitive(cJSON_GetObjectItemCaseSensitive(line, part), "value");
+    const cJSON *value = cJSON_GetObjectItemCaseSensitive(
+        cJSON_GetObjectItemCaseSensitive(line, part), "value");
     return cJSON_IsNumber(value) ? value->valuedouble : (double)NAN;
 }
 
@@ -157,22 +157,22 @@ static void the_common_quantities(void **state)
     holds_line(report, "plane_area", "main front", 606.7, 0.05, -1);
     holds_line(report, "plane_area", "porch", 75.9, 0.05, -1);
     holds_line(report, "squares", NULL, 12.89, 0.005, -1);
-    holds_line(report, "shingle_bundles", NULL, 1289.2, 0.05, 43);  /* 1,418.2 / 33.33 = 42.5 */
-    holds_line(report, "starter", NULL, 92, 0, 2);                  /* 101.2 / 81 */
-    holds_line(report, "ridge_cap", NULL, 70, 0, 3);                /* 77 / 35 */
-    holds_line(report, "shingle_nails", NULL, 4126, 1, 1);          /* 12.8923 x 80 x 4 */
-    holds_line(report, "shingle_nail_weight", NULL, 19.6, 0.05, 22); /* at 210 to the pound */
+    holds_line(report, "shingle_bundles", NULL, 1289.2, 0.05, 43);     /* 1,418.2 / 33.33 = 42.5 */
+    holds_line(report, "starter", NULL, 92, 0, 2);                     /* 101.2 / 81 */
+    holds_line(report, "ridge_cap", NULL, 70, 0, 3);                   /* 77 / 35 */
+    holds_line(report, "shingle_nails", NULL, 4126, 1, 1);             /* 12.8923 x 80 x 4 */
+    holds_line(report, "shingle_nail_weight", NULL, 19.6, 0.05, 22);   /* at 210 to the pound */
     holds_line(report, "underlayment_rolls", "felt", 1365.1, 0.05, 4); /* x 36/34; 1,501.6 / 432 */
-    holds_line(report, "drip_edge_eave", NULL, 92, 0, 11);          /* 101.2 / 9.833 */
+    holds_line(report, "drip_edge_eave", NULL, 92, 0, 11);             /* 101.2 / 9.833 */
     holds_line(report, "drip_edge_rake", NULL, 68, 0, 8);
     holds_line(report, "valley_lining", NULL, 12, 0, 1);
-    holds_line(report, "deck_panels", "panels", 96, 0, 4);          /* 105.6 / 32 */
-    holds_line(report, "deck_nails", "panels", 1813, 1, -1);        /* 40.29 panels x 45 */
+    holds_line(report, "deck_panels", "panels", 96, 0, 4);   /* 105.6 / 32 */
+    holds_line(report, "deck_nails", "panels", 1813, 1, -1); /* 40.29 panels x 45 */
     holds_line(report, "vents_short", "attic", 0, 0, -1);
-    holds_line(report, "tear_off_weight", NULL, 2836.3, 0.1, -1);   /* 12.8923 x 220 */
+    holds_line(report, "tear_off_weight", NULL, 2836.3, 0.1, -1); /* 12.8923 x 220 */
     holds_line(report, "tear_off_loads", NULL, 1, 0, -1);
-    holds_line(report, "stack_load", NULL, 20, 0, -1);              /* 4 x 80 / 16 */
-    holds_line(report, "crew_days", NULL, 13, 0, 3);                /* 13 / 6 = 2.17 */
+    holds_line(report, "stack_load", NULL, 20, 0, -1); /* 4 x 80 / 16 */
+    holds_line(report, "crew_days", NULL, 13, 0, 3);   /* 13 / 6 = 2.17 */
     assert_string_equal(word_of(line_of(report, "ice_barrier_rolls", NULL), "outcome"),
                         "not_applicable");
     assert_string_equal(word_of(line_of(report, "attic_fan", "attic"), "outcome"),
@@ -231,8 +231,8 @@ static void short_vents_say_what_to_buy(void **state)
     put_text(child(job, "takeoff"), "vent_cover", "wood_louver_eighth_inch_mesh");
     cJSON *report = reckoned(fixture->handle, job, "model/irc-2021");
     holds_line(report, "vents_short", "attic", 960 - 180 - 540, 0.05, -1);
-    const cJSON *work = cJSON_GetObjectItemCaseSensitive(
-        line_of(report, "vents_short", "attic"), "work");
+    const cJSON *work = cJSON_GetObjectItemCaseSensitive(line_of(report, "vents_short", "attic"),
+                                                         "work");
     assert_string_equal(cJSON_GetArrayItem(work, cJSON_GetArraySize(work) - 1)->valuestring,
                         "as one opening behind its cover: 240 sq in x 2.25 = 540 sq in");
     holds_line(report, "vents_more", "attic, ridge vent", 240, 0.05, 14);   /* 13.3 ft at 18 */
@@ -270,10 +270,10 @@ static void what_a_label_says_goes_first(void **state)
     put_number(child(job, "takeoff"), "trailer_cuyd", 1);
     put_number(child(job, "takeoff"), "sheet_waste_percent", 0);
     cJSON *report = reckoned(fixture->handle, job, "model/irc-2021");
-    holds_line(report, "shingle_bundles", NULL, 1289.2, 0.05, 57);    /* 1,418.2 / 25 */
-    holds_line(report, "shingle_nail_weight", NULL, 29.5, 0.05, 33);  /* 32.4 */
+    holds_line(report, "shingle_bundles", NULL, 1289.2, 0.05, 57);     /* 1,418.2 / 25 */
+    holds_line(report, "shingle_nail_weight", NULL, 29.5, 0.05, 33);   /* 32.4 */
     holds_line(report, "underlayment_rolls", "felt", 1365.1, 0.05, 7); /* 1,365.1 / 216 */
-    holds_line(report, "tear_off_loads", NULL, 4, 0, -1);             /* 3.88 cu yd */
+    holds_line(report, "tear_off_loads", NULL, 4, 0, -1);              /* 3.88 cu yd */
     cJSON_Delete(report);
     cJSON_Delete(job);
 }
@@ -351,8 +351,7 @@ static void more_wind_never_pulls_less(void **state)
 }
 
 /* The line is open, has no number, and says this. */
-static void leaves_open(const cJSON *report, const char *name, const char *where,
-                        const char *words)
+static void leaves_open(const cJSON *report, const char *name, const char *where, const char *words)
 {
     const cJSON *line = line_of(report, name, where);
     assert_string_equal(word_of(line, "outcome"), "open");
@@ -371,8 +370,8 @@ static enum eavemark_status small_takeoff(const char *quantities, char **report,
     eavemark *handle = eavemark_open(home.path);
     const struct eavemark_request request = {
         .name = "job.json", .text = SMALL_JOB, .length = strlen(SMALL_JOB)};
-    const enum eavemark_status status =
-        eavemark_takeoff(handle, &request, EAVEMARK_TEXT, report, problems);
+    const enum eavemark_status status = eavemark_takeoff(handle, &request, EAVEMARK_TEXT, report,
+                                                         problems);
     eavemark_close(handle);
     home_remove(&home);
     return status;
@@ -440,9 +439,11 @@ static eavemark *county_that_drops(struct temporary_home *home, const char *drop
     home_make(home);
     home_copy_all(home, "rules");
     home_copy_all(home, "jurisdictions/model");
-    snprintf(text, sizeof(text), "jurisdiction 'drop' { title = 'Drop County', invented = true,"
+    snprintf(text, sizeof(text),
+             "jurisdiction 'drop' { title = 'Drop County', invented = true,"
              " follows = 'model/irc-2021', code = 'Drop Code', figures = {"
-             " ['ice_barrier.required'] = { true, cite = '1' } }, drop = { %s } }\n", drops);
+             " ['ice_barrier.required'] = { true, cite = '1' } }, drop = { %s } }\n",
+             drops);
     home_write(home, "jurisdictions/drop.lua", text);
     eavemark *handle = eavemark_open(home->path);
     assert_non_null(handle);
@@ -455,7 +456,8 @@ static void a_dropped_rule_orders_nothing(void **state)
     const struct fixture *fixture = *state;
     struct temporary_home home;
     cJSON *job = cJSON_Duplicate(fixture->job, true);
-    eavemark *handle = county_that_drops(&home,
+    eavemark *handle = county_that_drops(
+        &home,
         "['ice_barrier.kind'] = 'waived by 1', ['ice_barrier.reach'] = 'waived by 2',"
         " ['drip_edge.rake'] = 'waived by 3', ['fasteners.count'] = 'waived by 4',"
         " ['ventilation.net_free_area'] = 'waived by 5',"
@@ -470,9 +472,11 @@ static void a_dropped_rule_orders_nothing(void **state)
         child(cJSON_GetArrayItem(child(child(job, "roof"), "edges"), i), "drip_edge")->type =
             cJSON_False;
     cJSON *report = reckoned(handle, job, "drop");
-    static const char *const GONE[][2] = {
-        {"ice_barrier_courses", "front eave"}, {"ice_barrier_area", NULL},
-        {"ice_barrier_rolls", NULL}, {"vents_short", "attic"}, {"valley_lining", NULL}};
+    static const char *const GONE[][2] = {{"ice_barrier_courses", "front eave"},
+                                          {"ice_barrier_area", NULL},
+                                          {"ice_barrier_rolls", NULL},
+                                          {"vents_short", "attic"},
+                                          {"valley_lining", NULL}};
     for (size_t i = 0; i < sizeof(GONE) / sizeof(GONE[0]); i++) {
         const cJSON *line = line_of(report, GONE[i][0], GONE[i][1]);
         assert_string_equal(word_of(line, "outcome"), "not_applicable");
@@ -508,7 +512,8 @@ static void what_is_not_carried_is_not_ordered(void **state)
     cJSON_Delete(report);
     child(child(job, "site"), "high_velocity_hurricane_zone")->type = cJSON_True;
     report = reckoned(fixture->handle, job, "us-fl");
-    leaves_open(report, "underlayment_rolls", "felt", "Not carried here: in the high-velocity zone");
+    leaves_open(report, "underlayment_rolls", "felt",
+                "Not carried here: in the high-velocity zone");
     leaves_open(report, "drip_edge_eave", NULL, "Not carried here");
     holds_line(report, "shingle_nails", NULL, 12.8923 * 80 * 6, 1, 1);
     cJSON_Delete(report);
@@ -530,7 +535,8 @@ static void printed_quotients_round_as_bought(void **state)
     };
     for (size_t i = 0; i < sizeof(AMOUNTS) / sizeof(AMOUNTS[0]); i++) {
         char quantity[256], *report = NULL, *problems = NULL;
-        snprintf(quantity, sizeof(quantity), "quantity 'a' { title = 'A', amount = function()"
+        snprintf(quantity, sizeof(quantity),
+                 "quantity 'a' { title = 'A', amount = function()"
                  " return amount { exact = %s, unit = 'squares', each = 6, buy = 'rolls' } end }\n",
                  AMOUNTS[i].exact);
         assert_int_equal(small_takeoff(quantity, &report, &problems), EAVEMARK_NOTHING_FAILED);
@@ -701,10 +707,19 @@ static void a_part_of_the_roof_is_not_the_whole(void **state)
     cJSON *job = cJSON_Duplicate(fixture->job, true);
     put_number(child(job, "scope"), "roof_share_percent", 30);
     cJSON *report = reckoned(fixture->handle, job, "example/frostmere");
-    static const char *const LINES[] = {"shingle_bundles", "starter", "ridge_cap",
-        "shingle_nails", "shingle_nail_weight", "ice_barrier_area", "ice_barrier_rolls",
-        "drip_edge_eave", "drip_edge_rake", "valley_lining", "tear_off_weight", "tear_off_loads",
-        "crew_days"};
+    static const char *const LINES[] = {"shingle_bundles",
+                                        "starter",
+                                        "ridge_cap",
+                                        "shingle_nails",
+                                        "shingle_nail_weight",
+                                        "ice_barrier_area",
+                                        "ice_barrier_rolls",
+                                        "drip_edge_eave",
+                                        "drip_edge_rake",
+                                        "valley_lining",
+                                        "tear_off_weight",
+                                        "tear_off_loads",
+                                        "crew_days"};
     for (size_t i = 0; i < sizeof(LINES) / sizeof(LINES[0]); i++)
         leaves_open(report, LINES[i], NULL, "only a part of the roof is renewed");
     leaves_open(report, "underlayment_rolls", "felt", "only a part of the roof is renewed");
@@ -793,8 +808,8 @@ static void try_without(const struct fixture *fixture, const cJSON *job, cJSON *
     const int type = fact->type;
     fact->type = cJSON_NULL; /* null counts as absent */
     char *report = NULL, *problems = NULL;
-    const enum eavemark_status status =
-        reckon(fixture->handle, job, "example/frostmere", EAVEMARK_TEXT, &report, &problems);
+    const enum eavemark_status status = reckon(fixture->handle, job, "example/frostmere",
+                                               EAVEMARK_TEXT, &report, &problems);
     if (status == EAVEMARK_BROKEN)
         fail_msg("without %s: broken: %s\n%s", fact->string, problems,
                  report == NULL ? "" : strstr(report, "-- broken"));
@@ -833,7 +848,8 @@ static void the_text_fits_a_terminal(void **state)
     const struct fixture *fixture = *state;
     char *report = NULL, *problems = NULL;
     assert_int_equal(reckon(fixture->handle, fixture->job, "example/frostmere", EAVEMARK_TEXT,
-                            &report, &problems), EAVEMARK_NOTHING_FAILED);
+                            &report, &problems),
+                     EAVEMARK_NOTHING_FAILED);
     for (const char *line = report; *line != '\0'; line += strcspn(line, "\n") + 1)
         assert_true(strcspn(line, "\n") <= 80);
     assert_has(report, "takeoff of a reroof");
@@ -905,7 +921,8 @@ static void declarations_that_make_no_sense(void **state)
         {"quantity 'a' { title = 'A', amont = 1 }", "did you mean \"amount\"?"},
         {"quantity 'a' { title = 'A', per = 'nowhere', amount = function() end }", "is not a list"},
         {"quantity 'a' { title = 'A', amount = function() end }\n"
-         "quantity 'a' { title = 'A', amount = function() end }", "is already a quantity"},
+         "quantity 'a' { title = 'A', amount = function() end }",
+         "is already a quantity"},
     };
     for (size_t i = 0; i < sizeof(BAD) / sizeof(BAD[0]); i++) {
         char *report = NULL, *problems = NULL;

@@ -39,10 +39,26 @@ struct sum {
     double least, most;
 };
 
-#define ONE(f) static double f##_(const double *a) { return f(a[0]); }
-#define TWO(f) static double f##_(const double *a) { return f(a[0], a[1]); }
-#define THREE(f) static double f##_(const double *a) { return f(a[0], a[1], a[2]); }
-#define FOUR(f) static double f##_(const double *a) { return f(a[0], a[1], a[2], a[3]); }
+#define ONE(f)                          \
+    static double f##_(const double *a) \
+    {                                   \
+        return f(a[0]);                 \
+    }
+#define TWO(f)                          \
+    static double f##_(const double *a) \
+    {                                   \
+        return f(a[0], a[1]);           \
+    }
+#define THREE(f)                        \
+    static double f##_(const double *a) \
+    {                                   \
+        return f(a[0], a[1], a[2]);     \
+    }
+#define FOUR(f)                           \
+    static double f##_(const double *a)   \
+    {                                     \
+        return f(a[0], a[1], a[2], a[3]); \
+    }
 
 ONE(trade_slope_factor)
 ONE(trade_hip_factor)
@@ -80,7 +96,10 @@ ONE(trade_vult_to_vasd)
 ONE(trade_vasd_to_vult)
 THREE(trade_nail_spacing_in)
 
-#define ROW(f, count, ...) {#f, f##_, count, __VA_ARGS__}
+#define ROW(f, count, ...)           \
+    {                                \
+#f, f##_, count, __VA_ARGS__ \
+    }
 
 static const struct sum SUMS[] = {
     ROW(trade_slope_factor, 1, {1}, {false}, 0, 60),
@@ -361,8 +380,12 @@ static void what_cannot_stand_is_refused_with_a_reason(void **state)
         {.form = ROOF_GABLE, .length_ft = NAN, .width_ft = 20, .pitch = 5},
         {.form = ROOF_GABLE, .length_ft = 30, .width_ft = -20, .pitch = 5},
         {.form = ROOF_HIP, .length_ft = 30, .width_ft = 20, .pitch = INFINITY},
-        {.form = ROOF_CROSS_GABLE, .length_ft = 30, .width_ft = 20, .pitch = 5,
-         .wing_width_ft = 25, .wing_out_ft = 5},
+        {.form = ROOF_CROSS_GABLE,
+         .length_ft = 30,
+         .width_ft = 20,
+         .pitch = 5,
+         .wing_width_ft = 25,
+         .wing_out_ft = 5},
     };
     for (size_t i = 0; i < sizeof(roofs) / sizeof(roofs[0]); i++) {
         struct footprint_measure measure;
@@ -391,7 +414,8 @@ static void wind_presses_harder_with_speed_and_height(void **state)
     for (int round = 0; round < ROUNDS; round++) {
         const double low = between(0, 50), high = low + between(0, 100);
         assert_true(trade_wind_kz(high, &open) >= trade_wind_kz(low, &open));
-        struct wind_site site = {.vult_mph = between(80, 200), .kz = 0.8, .kzt = 1, .kd = 0.85, .ke = 1};
+        struct wind_site site = {
+            .vult_mph = between(80, 200), .kz = 0.8, .kzt = 1, .kd = 0.85, .ke = 1};
         const double q = trade_wind_q_psf(&site);
         site.vult_mph *= 2;
         assert_near(trade_wind_q_psf(&site), 4 * q);
@@ -410,11 +434,15 @@ static void a_nail_holds_by_its_weaker_end(void **state)
 {
     (void)state;
     for (int round = 0; round < ROUNDS; round++) {
-        struct nail nail = {.length_in = between(1.5, 4), .shank_in = between(0.08, 0.2),
+        struct nail nail = {.length_in = between(1.5, 4),
+                            .shank_in = between(0.08, 0.2),
                             .head_in = between(0.22, 0.5)};
-        const struct nailing nailing = {.framing_gravity = between(0.35, 0.55), .panel_gravity = 0.5,
-                                        .panel_in = between(0.3, 0.75), .duration = 1.6,
-                                        .wet_withdrawal = 1, .wet_pull_through = 1};
+        const struct nailing nailing = {.framing_gravity = between(0.35, 0.55),
+                                        .panel_gravity = 0.5,
+                                        .panel_in = between(0.3, 0.75),
+                                        .duration = 1.6,
+                                        .wet_withdrawal = 1,
+                                        .wet_pull_through = 1};
         struct nail_capacity before, after;
         const char *why = NULL;
         assert_int_equal(trade_nail_capacity(&before, &nail, &nailing, &why), 0);
@@ -425,8 +453,12 @@ static void a_nail_holds_by_its_weaker_end(void **state)
         assert_true(after.withdrawal_lb > before.withdrawal_lb && after.lb >= before.lb);
     }
     const struct nail stub = {.length_in = 0.25, .shank_in = 0.1, .head_in = 0.3};
-    const struct nailing deck = {.framing_gravity = 0.42, .panel_gravity = 0.5, .panel_in = 0.5,
-                                 .duration = 1.6, .wet_withdrawal = 1, .wet_pull_through = 1};
+    const struct nailing deck = {.framing_gravity = 0.42,
+                                 .panel_gravity = 0.5,
+                                 .panel_in = 0.5,
+                                 .duration = 1.6,
+                                 .wet_withdrawal = 1,
+                                 .wet_pull_through = 1};
     struct nail_capacity capacity;
     const char *why = NULL;
     assert_int_equal(trade_nail_capacity(&capacity, &stub, &deck, &why), -1);

@@ -69,7 +69,8 @@ static void null_counts_as_absent(void **state)
 {
     assert_says(state,
                 "{\"job\": \"x\", \"date\": null, \"roof\": null, \"existing\": {\"layers\": null},"
-                " \"decks\": [{\"name\": null}, {\"name\": null}]}", "");
+                " \"decks\": [{\"name\": null}, {\"name\": null}]}",
+                "");
     assert_says_at(*state, STAGE_PERMIT,
                    "{\"job\": \"x\", \"decks\": [{\"measured_spacing_in\": null}]}", "");
     assert_says(state, "{\"job\": null}",
@@ -136,8 +137,7 @@ static void the_wrong_type_is_named(void **state)
          "/existing/layers: found the text \"2\"; a whole number, 0 to 6 layers"},
         {"\"existing\": {\"sound\": \"yes\"}",
          "/existing/sound: found the text \"yes\"; true or false"},
-        {"\"roof\": {\"ridge_ft\": false}",
-         "/roof/ridge_ft: found false; a number, 0 to 1,000 ft"},
+        {"\"roof\": {\"ridge_ft\": false}", "/roof/ridge_ft: found false; a number, 0 to 1,000 ft"},
         {"\"roof\": {\"zones\": \"A\"}",
          "/roof/zones: found the text \"A\"; a list of any of A, B"},
         {"\"roof\": {\"zones\": [1]}", "/roof/zones/0: found the number 1; one of the choices"
@@ -222,9 +222,11 @@ static void a_date_is_a_day(void **state)
 static void lengths_count_characters_and_items(void **state)
 {
     assert_says(state, "{\"job\": \"\"}", "j: /job: has 0 characters; 1 to 20 expected\n");
-    assert_says(state, "{\"job\": \"\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9"
-                       "\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9"
-                       "\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9\"}", "");
+    assert_says(state,
+                "{\"job\": \"\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9"
+                "\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9"
+                "\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9\"}",
+                "");
     assert_says(state, "{\"job\": \"123456789012345678901\"}",
                 "j: /job: has 21 characters; 1 to 20 expected\n");
     assert_says(state, "{\"job\": \"x\", \"roof\": {\"slopes\": []}}",
@@ -266,8 +268,9 @@ static void a_reference_names_an_item(void **state)
                 "j: /roof/slopes/2/deck: no deck is named \"garage\"\n");
     assert_says(state, "{\"job\": \"x\", \"roof\": {\"slopes\": [{\"deck\": \"main\"}]}}",
                 "j: /roof/slopes/0/deck: no deck is named \"main\": the job names no deck\n");
-    assert_says(state, "{\"job\": \"x\", \"roof\": {\"slopes\": [{\"name\": \"a\","
-                       " \"beside\": \"A\"}]}}",
+    assert_says(state,
+                "{\"job\": \"x\", \"roof\": {\"slopes\": [{\"name\": \"a\","
+                " \"beside\": \"A\"}]}}",
                 "j: /roof/slopes/0/beside: no slope is named \"A\"; did you mean \"a\"?\n");
 }
 
@@ -279,8 +282,9 @@ static void a_name_is_given_once(void **state)
                 "j: /decks/2/name: \"b\" is already the name of /decks/0\n"
                 "j: /decks/3/name: \"a\" is already the name of /decks/1\n"
                 "j: /decks/4/name: \"b\" is already the name of /decks/0\n");
-    assert_says(state, "{\"job\": \"x\", \"roof\": {\"slopes\": [{\"name\": \"a\"},"
-                       " {\"name\": \"a\"}]}}",
+    assert_says(state,
+                "{\"job\": \"x\", \"roof\": {\"slopes\": [{\"name\": \"a\"},"
+                " {\"name\": \"a\"}]}}",
                 "j: /roof/slopes/1/name: \"a\" is already the name of /roof/slopes/0\n");
 }
 

@@ -127,9 +127,11 @@ static cJSON *report_of(struct followed *followed, const cJSON *job, const char 
 {
     char *text = cJSON_PrintUnformatted(job);
     assert_non_null(text);
-    const struct eavemark_request request = {
-        .name = "job", .text = text, .length = strlen(text), .jurisdiction = place,
-        .date = "2026-03-02"};
+    const struct eavemark_request request = {.name = "job",
+                                             .text = text,
+                                             .length = strlen(text),
+                                             .jurisdiction = place,
+                                             .date = "2026-03-02"};
     eavemark_result *result = eavemark_check(followed->handle, &request);
     assert_non_null(result);
     char *report = eavemark_result_report(result, EAVEMARK_JSON_LINE, EAVEMARK_ALL);
@@ -153,8 +155,7 @@ static const cJSON *finding_of(const cJSON *report, const char *rule, const char
 {
     const cJSON *finding = NULL;
     cJSON_ArrayForEach(finding, cJSON_GetObjectItemCaseSensitive(report, "findings")) {
-        if (strcmp(word(finding, "rule"), rule) == 0
-            && strcmp(word(finding, "where"), where) == 0)
+        if (strcmp(word(finding, "rule"), rule) == 0 && strcmp(word(finding, "where"), where) == 0)
             return finding;
     }
     return NULL;
@@ -177,8 +178,7 @@ struct addition {
 static const char *read_addition(const char *text, const char *more, struct addition *out)
 {
     const char *start = more;
-    while (start > text && strchr(":;", start[-1]) == NULL
-           && strncmp(start, " and ", 5) != 0)
+    while (start > text && strchr(":;", start[-1]) == NULL && strncmp(start, " and ", 5) != 0)
         start--;
     while (*start == ' ')
         start++;
@@ -262,7 +262,7 @@ static void follow(struct followed *followed, const cJSON *before, const cJSON *
             const char *stop = strpbrk(end, ";:");
             const char *joined = strstr(end, " and ");
             together = more != NULL && joined != NULL && joined < more
-                && (stop == NULL || stop > more);
+                       && (stop == NULL || stop > more);
             followed->pairs += together;
         } while (together);
         check_again(followed, before, changed, place, mend);

@@ -61,7 +61,8 @@ static char *report_of(const char *job, const char *keys, const char *lines)
     char rules[2048];
     snprintf(rules, sizeof(rules),
              "rule \"test.it\" { title = \"It\", stage = \"permit\", mend = \"Mend it.\", %s\n"
-             "  judge = function(job, figure)\n %s\n end }\n", keys, lines);
+             "  judge = function(job, figure)\n %s\n end }\n",
+             keys, lines);
     home_write(&home, "rules/test.lua", rules);
     eavemark *handle = eavemark_open(home.path);
     struct outcome_of_check outcome = home_check(handle, job, "example/v", NULL, NULL);
@@ -123,9 +124,10 @@ static void practice_that_is_met_passes(void **state)
     assert_verdict("", "return at_most(9, figure \"v.practice\", \"layers\")", "warn", "false",
                    "[\"practice\"]", "common practice");
     /* The measure is practice, but a code has switched the duty on: it binds. */
-    assert_verdict("", "local _ = figure \"v.read_on\"\n"
-                   "return at_most(9, figure \"v.practice\", \"layers\")", "fail", "false", "[]",
-                   "Found 9");
+    assert_verdict("",
+                   "local _ = figure \"v.read_on\"\n"
+                   "return at_most(9, figure \"v.practice\", \"layers\")",
+                   "fail", "false", "[]", "Found 9");
 }
 
 /* Switches and thresholds say whether a rule speaks, not how sure its limit is. */
@@ -141,12 +143,14 @@ static void helpers_lend_no_status(void **state)
     snprintf(lines, sizeof(lines), LINES, 9);
     assert_verdict("", lines, "fail", "false", "[]", "Found 9");
     /* A limit of another size is no maker; what is reckoned is made by all limits. */
-    assert_verdict("", "local _ = figure \"v.practice\"\n"
-                   "return at_most(1, figure \"test.seen\", \"layers\")", "pass", "true", "[]",
-                   "Found 1");
-    assert_verdict("", "local most = figure \"test.memory\" + figure \"test.seen\"\n"
-                   "return at_most(1, most, \"layers\")", "warn", "true", "[\"unconfirmed\"]",
-                   "Unconfirmed: test.memory is recalled");
+    assert_verdict("",
+                   "local _ = figure \"v.practice\"\n"
+                   "return at_most(1, figure \"test.seen\", \"layers\")",
+                   "pass", "true", "[]", "Found 1");
+    assert_verdict("",
+                   "local most = figure \"test.memory\" + figure \"test.seen\"\n"
+                   "return at_most(1, most, \"layers\")",
+                   "warn", "true", "[\"unconfirmed\"]", "Unconfirmed: test.memory is recalled");
     /* A duty is made by what switches it on. */
     assert_verdict("", "local _ = figure \"v.on\" return shown(true, \"a photo\")", "warn", "true",
                    "[\"unconfirmed\"]", "Unconfirmed: v.on");
@@ -180,9 +184,10 @@ static void a_dispute_carries_the_rivals_value(void **state)
     snprintf(lines, sizeof(lines), FELT, 3);
     assert_verdict("", lines, "warn", "true", "[\"disputed\"]", "a town counts felt");
     /* On the other reading it cannot be told: that is no pass. */
-    assert_verdict("", "if figure \"v.counts\" then cannot_tell(\"how much felt\") end\n"
-                   "return at_most(1, figure \"test.seen\", \"layers\")", "warn", "true",
-                   "[\"disputed\"]", "a town counts felt");
+    assert_verdict("",
+                   "if figure \"v.counts\" then cannot_tell(\"how much felt\") end\n"
+                   "return at_most(1, figure \"test.seen\", \"layers\")",
+                   "warn", "true", "[\"disputed\"]", "a town counts felt");
 }
 
 static void advice_never_fails(void **state)
@@ -301,7 +306,7 @@ static void pages_not_read_are_for_the_place_to_tell(void **state)
         {"model/paper", "figures = 0 false,", "not_applicable", "null"}, /* says that it is off */
         {"model/paper", "figures = 0", "not_applicable", "null"},        /* restates the model's */
         {"model/paper", "figures = 0 true,", "pass", "null"},
-        {"state", "", "open", "place"},           /* what the state's own pages say is theirs */
+        {"state", "", "open", "place"}, /* what the state's own pages say is theirs */
         {"state_figure", "", "not_applicable", "null"}, /* what its law says binds here */
     };
     home_write(&home, "jurisdictions/model/paper.lua",
@@ -315,8 +320,10 @@ static void pages_not_read_are_for_the_place_to_tell(void **state)
                " read = { \"papers\" } }\n");
     char own[256], place[512];
     snprintf(own, sizeof(own), OWN, "false,");
-    snprintf(place, sizeof(place), "jurisdiction \"state_figure\" { title = \"S\","
-             " follows = \"model/paper\", %s }\n", own);
+    snprintf(place, sizeof(place),
+             "jurisdiction \"state_figure\" { title = \"S\","
+             " follows = \"model/paper\", %s }\n",
+             own);
     home_write(&home, "jurisdictions/state_figure.lua", place);
     for (size_t i = 0; i < sizeof(places) / sizeof(places[0]); i++) {
         const char *keys = places[i].keys;
@@ -324,11 +331,14 @@ static void pages_not_read_are_for_the_place_to_tell(void **state)
             snprintf(own, sizeof(own), OWN, keys + 11);
             keys = own;
         }
-        snprintf(place, sizeof(place), "jurisdiction \"example/v\" { title = \"V\","
-                 " follows = \"%s\", %s }\n", places[i].parent, keys);
+        snprintf(place, sizeof(place),
+                 "jurisdiction \"example/v\" { title = \"V\","
+                 " follows = \"%s\", %s }\n",
+                 places[i].parent, keys);
         home_write(&home, "jurisdictions/example/v.lua", place);
-        char *json = report("applies = function(job, figure) return figure \"v.paper\", \"off\" end,",
-                            "return equals(true, figure \"v.paper\")");
+        char *json = report(
+            "applies = function(job, figure) return figure \"v.paper\", \"off\" end,",
+            "return equals(true, figure \"v.paper\")");
         assert_member(json, "test.it", 0, "outcome", places[i].outcome);
         assert_member(json, "test.it", 0, "ask", places[i].ask);
         if (strcmp(places[i].outcome, "open") == 0) {
@@ -337,12 +347,14 @@ static void pages_not_read_are_for_the_place_to_tell(void **state)
         }
         free(json);
     }
-    home_write(&home, "jurisdictions/example/v.lua", "jurisdiction \"example/v\" { title = \"V\","
+    home_write(&home, "jurisdictions/example/v.lua",
+               "jurisdiction \"example/v\" { title = \"V\","
                " follows = \"model/paper\", read = { \"vistis\" } }\n");
     eavemark *handle = eavemark_open(home.path);
     struct outcome_of_check outcome = home_check(handle, SMALL_JOB, "example/v", NULL, NULL);
     assert_int_equal(outcome.status, EAVEMARK_BROKEN);
-    assert_has(outcome.problems, "jurisdictions/example/v.lua:1: read: no figure is told by pages on "
+    assert_has(outcome.problems,
+               "jurisdictions/example/v.lua:1: read: no figure is told by pages on "
                "\"vistis\"");
     outcome_free(&outcome);
     eavemark_close(handle);
@@ -362,7 +374,8 @@ static void what_is_not_carried_is_not_judged(void **state)
         {"rules = { \"test.it\" }, why = \"x\"", "true", "open", "place", "Not carried here: x."},
         {"rules = { \"test\" }, why = \"x\"", "false", "pass", "null", "Found 1"},
         {"rules = { \"test\" }, why = \"x\"", NULL, "open", "job", "/existing/slippery"},
-        {"rules = { \"test\" }, but = { \"test.it\" }, why = \"x\"", "true", "pass", "null", "Found 1"},
+        {"rules = { \"test\" }, but = { \"test.it\" }, why = \"x\"", "true", "pass", "null",
+         "Found 1"},
         {"rules = {}, why = \"x\"", "true", "pass", "null", "Found 1"},
     };
     char place[512], job[1024];
@@ -413,8 +426,10 @@ static void what_is_not_carried_must_be_something(void **state)
                "  judge = function(job, figure) return shown(true, figure \"test.seen\") end }\n");
     for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {
         char place[512];
-        snprintf(place, sizeof(place), "jurisdiction \"example/v\" { title = \"V\",\n"
-                 "  follows = \"model/test\", not_carried = { %s } }\n", rows[i].keys);
+        snprintf(place, sizeof(place),
+                 "jurisdiction \"example/v\" { title = \"V\",\n"
+                 "  follows = \"model/test\", not_carried = { %s } }\n",
+                 rows[i].keys);
         home_write(&home, "jurisdictions/example/v.lua", place);
         eavemark *handle = eavemark_open(home.path);
         struct outcome_of_check outcome = home_check(handle, SMALL_JOB, "example/v", NULL, NULL);
@@ -453,7 +468,8 @@ static void a_rival_must_make_sense(void **state)
         snprintf(place, sizeof(place),
                  "jurisdiction \"example/v\" { title = \"V\", follows = \"model/test\",\n"
                  "  figures = { [\"test.seen\"] = { 2, cite = \"1\", status = \"seen\",\n"
-                 "    source = \"a page\", %s } } }\n", rows[i].keys);
+                 "    source = \"a page\", %s } } }\n",
+                 rows[i].keys);
         home_write(&home, "jurisdictions/example/v.lua", place);
         eavemark *handle = eavemark_open(home.path);
         struct outcome_of_check outcome = home_check(handle, SMALL_JOB, "example/v", NULL, NULL);

@@ -152,8 +152,8 @@ static void test_pressures_refused(void **state)
     assert_true(isnan(trade_cladding_psf(-1, -1, &ASD)));
     assert_true(isnan(trade_cladding_psf(20, NAN, &ASD)));
     assert_true(isnan(trade_cladding_psf(20, -INFINITY, &ASD)));
-    const struct cladding_load bad[] = {{-0.18, 0.6, 10}, {0.18, 0, 10}, {0.18, 0.6, -10},
-                                        {NAN, 0.6, 10}};
+    const struct cladding_load bad[] = {
+        {-0.18, 0.6, 10}, {0.18, 0, 10}, {0.18, 0.6, -10}, {NAN, 0.6, 10}};
     for (size_t i = 0; i < sizeof(bad) / sizeof(bad[0]); i++)
         assert_true(isnan(trade_cladding_psf(20, -1, &bad[i])));
 }
@@ -262,8 +262,8 @@ static double hip_field_counted(double length, double width, double a)
 static void test_hip_field_counted(void **state)
 {
     (void)state;
-    static const double HOUSES[][3] = {{60, 30, 3}, {40, 40, 3}, {34, 30, 3}, {80, 24, 4},
-                                       {30, 12, 3}};
+    static const double HOUSES[][3] = {
+        {60, 30, 3}, {40, 40, 3}, {34, 30, 3}, {80, 24, 4}, {30, 12, 3}};
     for (size_t i = 0; i < sizeof(HOUSES) / sizeof(HOUSES[0]); i++) {
         const double *h = HOUSES[i];
         struct cladding_zones z;
