@@ -233,8 +233,11 @@ struct writing {
 
 static void say_errno(struct writing *writing, const char *path)
 {
-    problem_at(writing->problems, PROBLEM_JOB, path, NULL, "cannot be written: %s",
-               strerror(errno));
+    if (errno == ENOMEM)
+        problem_out_of_memory(writing->problems);
+    else
+        problem_at(writing->problems, PROBLEM_JOB, path, NULL, "cannot be written: %s",
+                   strerror(errno));
 }
 
 /* Makes the folders above a path, from the home's own jurisdictions/ down. */
