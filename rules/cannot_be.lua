@@ -343,6 +343,17 @@ impossible "the whole roof is not renewed where an old covering stays" {
   end,
 }
 
+-- Called another, it would be judged nowhere: not here, and not in a job of its own.
+impossible "another covering than the job's" {
+  at = "gets", per = "roof.slopes",
+  when = function(job, slope)
+    if slope.gets == job.covering.kind then
+      return "another covering than the job's is asked for, and this says " .. slope.gets
+        .. ", which is what the job puts on: leave it out, or say new_covering"
+    end
+  end,
+}
+
 impossible "some plane gets the covering that the job names" {
   at = "roof.slopes",
   when = function(job)

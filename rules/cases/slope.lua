@@ -179,6 +179,9 @@ cases "slope.least" {
     ["covering.metal_seam"] = "standing" }, expect = "open", where = "porch" },
   { "shingles after all", with = { ["roof.slopes[3].gets"] = "new_covering",
     ["roof.slopes[3].pitch"] = "1:12" }, expect = "fail", where = "porch" },
+  { "the job's own covering, called another", with = {
+    ["roof.slopes[3].gets"] = "asphalt_shingle", ["roof.slopes[3].other_checked"] = true },
+    expect = "refused", says = "which is what the job puts on" },
   { "no plane gets the covering", with = { ["roof.slopes[1].gets"] = "old_stays",
     ["roof.slopes[2].gets"] = "old_stays", ["roof.slopes[3].gets"] = "old_stays" },
     expect = "refused", says = "no plane gets" },
