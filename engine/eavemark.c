@@ -175,43 +175,40 @@ static const char *enter_plain_locale(const char *lacking, locale_t *host)
     return lacking == NULL && *host == (locale_t)0 ? NO_PLAIN_LOCALE : lacking;
 }
 
-enum eavemark_status eavemark_takeoff(eavemark *handle, const struct eavemark_request *request,
-                                      enum eavemark_form form, char **report, char **problems)
+/* What takes one job and gives its report. */
+typedef enum eavemark_status job_call(eavemark *handle, const struct eavemark_request *request,
+                                      enum eavemark_form form, char **report, char **problems);
+
+static enum eavemark_status report_of_job(job_call *inner, eavemark *handle,
+                                          const struct eavemark_request *request,
+                                          enum eavemark_form form, char **report, char **problems)
 {
     locale_t host;
     const char *why = enter_plain_locale(lacks(handle, request, form, report, problems), &host);
     if (why != NULL)
         return refuse_call(why, report, problems);
     const struct eavemark_request asked = with_name(request);
-    const enum eavemark_status status = inner_takeoff(handle, &asked, form, report, problems);
+    const enum eavemark_status status = inner(handle, &asked, form, report, problems);
     locale_back(host);
     return status;
+}
+
+enum eavemark_status eavemark_takeoff(eavemark *handle, const struct eavemark_request *request,
+                                      enum eavemark_form form, char **report, char **problems)
+{
+    return report_of_job(inner_takeoff, handle, request, form, report, problems);
 }
 
 enum eavemark_status eavemark_card(eavemark *handle, const struct eavemark_request *request,
                                    enum eavemark_form form, char **report, char **problems)
 {
-    locale_t host;
-    const char *why = enter_plain_locale(lacks(handle, request, form, report, problems), &host);
-    if (why != NULL)
-        return refuse_call(why, report, problems);
-    const struct eavemark_request asked = with_name(request);
-    const enum eavemark_status status = inner_card(handle, &asked, form, report, problems);
-    locale_back(host);
-    return status;
+    return report_of_job(inner_card, handle, request, form, report, problems);
 }
 
 enum eavemark_status eavemark_questions(eavemark *handle, const struct eavemark_request *request,
                                         enum eavemark_form form, char **report, char **problems)
 {
-    locale_t host;
-    const char *why = enter_plain_locale(lacks(handle, request, form, report, problems), &host);
-    if (why != NULL)
-        return refuse_call(why, report, problems);
-    const struct eavemark_request asked = with_name(request);
-    const enum eavemark_status status = inner_questions(handle, &asked, form, report, problems);
-    locale_back(host);
-    return status;
+    return report_of_job(inner_questions, handle, request, form, report, problems);
 }
 
 enum eavemark_status eavemark_explain(eavemark *handle, const char *name,

@@ -21,14 +21,9 @@ struct loading *place_loading(lua_State *lua)
     return sandbox_of(lua)->user;
 }
 
-static struct loading *loading_of(lua_State *lua)
-{
-    return place_loading(lua);
-}
-
 void place_say(lua_State *lua, int line, const char *format, ...)
 {
-    struct loading *loading = loading_of(lua);
+    struct loading *loading = place_loading(lua);
     char message[512];
     if (++loading->said > PLACE_PROBLEMS_MOST)
         luaL_error(lua, "more than %d things are wrong", PLACE_PROBLEMS_MOST);
@@ -44,7 +39,7 @@ void place_say(lua_State *lua, int line, const char *format, ...)
 static void *keep_array(lua_State *lua, size_t count, size_t size)
 {
     sandbox_charge_kept(lua, count * size);
-    void *kept = arena_array(loading_of(lua)->arena, count, size);
+    void *kept = arena_array(place_loading(lua)->arena, count, size);
     if (kept == NULL)
         luaL_error(lua, "out of memory");
     return kept;
@@ -83,7 +78,7 @@ static bool flag_of(lua_State *lua, int index, const char *key)
 {
     lua_getfield(lua, index, key);
     if (!lua_isnil(lua, -1) && !lua_isboolean(lua, -1))
-        place_say(lua, loading_of(lua)->block->line, "%s must be true or false", key);
+        place_say(lua, place_loading(lua)->block->line, "%s must be true or false", key);
     const bool set = lua_toboolean(lua, -1);
     lua_pop(lua, 1);
     return set;
@@ -92,7 +87,7 @@ static bool flag_of(lua_State *lua, int index, const char *key)
 /* 0 for none: the beginning, or no end. */
 static long date_of(lua_State *lua, int index, const char *key)
 {
-    struct loading *loading = loading_of(lua);
+    struct loading *loading = place_loading(lua);
     const char *text = text_of(lua, index, key, loading->block->line);
     const long date = text == NULL ? 0 : date_parse(text);
     if (text != NULL && date == 0)
@@ -217,7 +212,7 @@ static struct value read_rival(lua_State *lua, int table, const struct entry *en
  * in the text. */
 static int line_of_name(lua_State *lua, const char *name)
 {
-    struct loading *loading = loading_of(lua);
+    struct loading *loading = place_loading(lua);
     if (loading->line > 0)
         return loading->line;
     sandbox_charge(lua, loading->source->length / PLACE_BYTES_A_STEP);
@@ -251,7 +246,7 @@ static struct value read_editions(lua_State *lua, int index, const struct entry 
     if (entry->status != STATUS_SEEN)
         place_say(lua, entry->line, "figure \"%s\": read_in goes with status = \"seen\"",
                   entry->name);
-    if (!loading_of(lua)->block->model)
+    if (!place_loading(lua)->block->model)
         place_say(lua, entry->line, "figure \"%s\": read_in is for the figures of a model code",
                   entry->name);
     return editions;
@@ -294,7 +289,7 @@ static enum at_counts read_at(lua_State *lua, int table, const struct entry *ent
 static void add_way(lua_State *lua, const char *name, enum stricter stricter, const char *behind,
                     int line)
 {
-    struct loading *loading = loading_of(lua);
+    struct loading *loading = place_loading(lua);
     struct entry_way *way = keep_array(lua, 1, sizeof(*way));
     *way = (struct entry_way){name, stricter, behind, loading->source->path, line, NULL};
     *loading->last_way = way;
@@ -321,7 +316,7 @@ static void read_way(lua_State *lua, int table, const struct entry *entry)
 
 void place_read_figure(lua_State *lua, const char *name)
 {
-    struct loading *loading = loading_of(lua);
+    struct loading *loading = place_loading(lua);
     if (++loading->figures > PLACE_FIGURES_MOST)
         luaL_error(lua, "more than %d figures", PLACE_FIGURES_MOST);
     struct entry *entry = keep_array(lua, 1, sizeof(*entry));
@@ -370,7 +365,7 @@ void place_read_figure(lua_State *lua, const char *name)
 /* Reads the table of figures at index (absolute). */
 static void read_figure_table(lua_State *lua, int index)
 {
-    struct loading *loading = loading_of(lua);
+    struct loading *loading = place_loading(lua);
     const struct keys *names = keys_push(lua, index);
     if (names->others)
         place_say(lua, loading->block->line, "figures: every figure needs a name");
@@ -384,7 +379,7 @@ static void read_figure_table(lua_State *lua, int index)
 
 static void read_figures(lua_State *lua, int index)
 {
-    struct loading *loading = loading_of(lua);
+    struct loading *loading = place_loading(lua);
     lua_getfield(lua, index, "figures");
     if (lua_istable(lua, -1))
         read_figure_table(lua, lua_gettop(lua));
@@ -396,7 +391,7 @@ static void read_figures(lua_State *lua, int index)
 /* figures { ... }: what a part file says, for the block that names it. */
 static int part_figures(lua_State *lua)
 {
-    if (loading_of(lua)->source == loading_of(lua)->place->source)
+    if (place_loading(lua)->source == place_loading(lua)->place->source)
         return luaL_error(lua, "figures { } belongs in a part; here write figures = { }");
     luaL_checktype(lua, 1, LUA_TTABLE);
     lua_settop(lua, 1);
@@ -407,7 +402,7 @@ static int part_figures(lua_State *lua)
 /* Only the names: parts run after the file, each for the block that names it. */
 static void read_parts(lua_State *lua, int index)
 {
-    struct loading *loading = loading_of(lua);
+    struct loading *loading = place_loading(lua);
     lua_getfield(lua, index, "parts");
     if (lua_type(lua, -1) == LUA_TSTRING)
         loading->block->part_folder = copy_string(lua, -1);
@@ -432,7 +427,7 @@ static void read_parts(lua_State *lua, int index)
 /* The editions that its figures may have columns for. */
 static void read_columns(lua_State *lua, int index)
 {
-    struct block *block = loading_of(lua)->block;
+    struct block *block = place_loading(lua)->block;
     lua_getfield(lua, index, "columns");
     if (lua_istable(lua, -1))
         block->columns = read_set(lua, lua_gettop(lua), "columns", block->line);
@@ -444,7 +439,7 @@ static void read_columns(lua_State *lua, int index)
 /* Which pages of its own the place goes by: { "visits", "papers" }. */
 static void read_pages(lua_State *lua, int index)
 {
-    struct block *block = loading_of(lua)->block;
+    struct block *block = place_loading(lua)->block;
     lua_getfield(lua, index, "read");
     if (lua_istable(lua, -1))
         block->read = read_set(lua, lua_gettop(lua), "read", block->line);
@@ -456,7 +451,7 @@ static void read_pages(lua_State *lua, int index)
 /* Puts one drop before those already read. */
 static void read_drop(lua_State *lua, int drops, const char *rule)
 {
-    struct loading *loading = loading_of(lua);
+    struct loading *loading = place_loading(lua);
     lua_getfield(lua, drops, rule);
     if (lua_type(lua, -1) != LUA_TSTRING) {
         place_say(lua, loading->block->line, "drop is written [\"rule\"] = \"why\"");
@@ -471,7 +466,7 @@ static void read_drop(lua_State *lua, int drops, const char *rule)
 
 static void read_drops(lua_State *lua, int index)
 {
-    struct loading *loading = loading_of(lua);
+    struct loading *loading = place_loading(lua);
     lua_getfield(lua, index, "drop");
     const int drops = lua_gettop(lua);
     if (!lua_isnil(lua, drops) && !lua_istable(lua, drops))
@@ -507,7 +502,7 @@ static struct value set_named(lua_State *lua, const char *fact, const char *key)
 static void read_gap(lua_State *lua, int gaps, const char *fact)
 {
     static const char *const KEYS[] = {"rules", "but", "orders", "why", NULL};
-    struct loading *loading = loading_of(lua);
+    struct loading *loading = place_loading(lua);
     const int line = line_of_name(lua, fact);
     lua_getfield(lua, gaps, fact);
     if (!lua_istable(lua, -1)) {
@@ -532,7 +527,7 @@ static void read_gap(lua_State *lua, int gaps, const char *fact)
 /* not_carried = { ["fact"] = { rules = {...}, but = {...}, orders = {...}, why = "" } } */
 static void read_gaps(lua_State *lua, int index)
 {
-    struct loading *loading = loading_of(lua);
+    struct loading *loading = place_loading(lua);
     lua_getfield(lua, index, "not_carried");
     const int gaps = lua_gettop(lua);
     if (!lua_isnil(lua, gaps) && !lua_istable(lua, gaps))
@@ -557,7 +552,7 @@ static const char *const BLOCK_KEYS[] = {
 
 static void read_block(lua_State *lua, int index)
 {
-    struct loading *loading = loading_of(lua);
+    struct loading *loading = place_loading(lua);
     struct block *block = loading->block;
     const int line = block->line;
     closed_keys(lua, index, BLOCK_KEYS, line);
@@ -605,7 +600,7 @@ static void start_block(struct loading *loading, struct block *block)
 /* jurisdiction "id" { ... }: the second call, with the table. Upvalue: line. */
 static int take_block(lua_State *lua)
 {
-    struct loading *loading = loading_of(lua);
+    struct loading *loading = place_loading(lua);
     luaL_checktype(lua, 1, LUA_TTABLE);
     lua_settop(lua, 1);
     if (++loading->editions > PLACE_EDITIONS_MOST)
@@ -628,7 +623,7 @@ static int take_block(lua_State *lua)
  * lines on. */
 static int jurisdiction(lua_State *lua)
 {
-    struct loading *loading = loading_of(lua);
+    struct loading *loading = place_loading(lua);
     const char *id = luaL_checkstring(lua, 1);
     if (strcmp(id, loading->id) != 0)
         return luaL_error(lua, "this file is \"%s\", but it says jurisdiction \"%s\"", loading->id,

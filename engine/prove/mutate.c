@@ -398,7 +398,7 @@ void mutate_run(struct laws *laws, const char *topic, struct mutation *mutation)
                 && law_is_used(&trying, law))
                 mutate_law(&trying, law, topic);
     if (mutation->first == NULL && topic != NULL && mutation->problems.count == 0)
-        problem_at(&mutation->problems, PROBLEM_JOB, "--mutation", NULL,
+        problem_at(&mutation->problems, PROBLEM_JOB, "--mutate", NULL,
                    "no figure that cases use begins with \"%s.\"", topic);
     if (mutation->arena.failed)
         problem_out_of_memory(&mutation->problems);

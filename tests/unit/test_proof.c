@@ -764,6 +764,7 @@ static void misses_what_sits_away_from_the_limit(void **state)
     assert_has(proof.report, "1 noticed, 2 in part, 13 not noticed");
     mutate(&proof, "nothing");
     assert_int_equal(proof.status, EAVEMARK_UNUSABLE);
+    assert_has(proof.problems, "--mutate: no figure that cases use begins with");
     end(&proof);
 }
 
