@@ -227,3 +227,15 @@ demand "layers.coating" {
   fact = "existing.coverings[].kind", meets = "layers.coating_over",
   mend = "Take this layer off, or use a covering that may lie over it.",
 }
+
+rule "layers.under_coating" {
+  title = "An old roof under the coating",
+  stage = "permit",
+  when = { is { "covering.kind", "coating", otherwise = "the new covering is no coating" } },
+  judge = function(job, figure)
+    figure "layers.coating_over" -- names what it may lie on; a bare deck is not among it
+    return shown(job.existing.layers > job.existing.layers_removed,
+      "an old covering that stays under the coating")
+  end,
+  mend = "Choose a covering that may lie on a deck, or leave on what a coating may lie over.",
+}

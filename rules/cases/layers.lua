@@ -277,6 +277,16 @@ cases "layers.coating" {
   { "no coating", expect = "not_applicable" },
 }
 
+-- Torn off to the deck there is nothing that a coating may lie over.
+cases "layers.under_coating" {
+  under = "model/irc-2021",
+  { "over metal", with = coating "metal_panel", expect = "pass" },
+  { "on a bare deck", with = { ["covering.kind"] = "coating" }, expect = "fail" },
+  { "layers not told", with = coating "built_up", without = { "existing.layers" },
+    expect = "open" },
+  { "no coating", expect = "not_applicable" },
+}
+
 cases "layers.coating" {
   under = "model/irc-2015",
   { "over metal", with = coating "metal_panel", expect = "fail" },
