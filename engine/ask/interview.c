@@ -7,6 +7,7 @@
 #include "job/json.h"
 #include "job/lay_out.h"
 #include "job/path.h"
+#include "job/spoken.h"
 #include "job/validate.h"
 #include "judge/judge.h"
 #include "profile/places.h"
@@ -102,10 +103,12 @@ static cJSON *laid_out(const cJSON *job, const struct law *law, const char *file
                        struct problems *problems)
 {
     cJSON *laid = cJSON_Duplicate(job, true);
-    if (laid == NULL)
+    if (laid == NULL) {
         problem_out_of_memory(problems);
-    else
-        lay_out(laid, &law->book->fields, file, problems);
+        return NULL;
+    }
+    spoken_settle(laid, &law->book->fields);
+    lay_out(laid, &law->book->fields, file, problems);
     return laid;
 }
 

@@ -10,7 +10,7 @@
 #include <strings.h>
 
 /* Fifteen digits are exact in a double. */
-enum { MOST_DIGITS = 15, WORD_MOST = 24, TERMS_MOST = 2 };
+enum { MOST_DIGITS = 15, WORD_MOST = 24, TERMS_MOST = 2, LONGEST = 256 };
 
 static const char NO_FIGURE[] =
     "no figure that can be read; write one such as 5.5, 7/16, 1 1/4 or 12'6\"";
@@ -27,6 +27,9 @@ static const struct {
     {"sf", "sqft"},     {"square feet", "sqft"}, {"sq in", "sqin"},    {"square inches", "sqin"},
     {"%", "percent"},   {"lbs", "lb"},         {"pounds", "lb"},       {"dollars", "usd"},
     {"$", "usd"},       {"gauge", "gage"},     {"ga", "gage"},         {"deg F", "F"},
+    {"square", "squares"}, {"yard", "yd"},     {"yards", "yd"},        {"ounce", "oz"},
+    {"ounces", "oz"},   {"cu yd", "cuyd"},     {"cubic yards", "cuyd"},
+    {"lb/square", "lb_per_square"},
 };
 /* clang-format on */
 
@@ -34,7 +37,10 @@ static const struct {
 static const struct {
     const char *larger, *smaller;
     double factor;
-} CONVERSIONS[] = {{"ft", "in", 12}, {"sqft", "sqin", 144}};
+} CONVERSIONS[] = {
+    {"ft", "in", 12}, {"sqft", "sqin", 144}, {"yd", "ft", 3},  {"squares", "sqft", 100},
+    {"yd", "in", 36}, {"in", "mil", 1000},   {"lb", "oz", 16},
+};
 
 struct quantity {
     double number;
@@ -204,8 +210,10 @@ static bool convert_to_unit(const struct quantity *quantity, const char *unit, d
     if (factor == 0 && same_unit(quantity->unit, wanted))
         factor = 1;
     if (factor == 0) {
-        snprintf(why, MEASURE_WHY, "\"%s\" after the number; it is asked for in %s", quantity->unit,
-                 wanted);
+        const bool gage = strcmp(quantity->unit, "gage") == 0;
+        snprintf(why, MEASURE_WHY, "\"%s\" after the number; it is asked for in %s%s",
+                 quantity->unit, wanted,
+                 gage ? ": a gage is one thickness of wire and another of sheet" : "");
         return false;
     }
     /* Dividing by 12 rounds once, where multiplying by a twelfth rounds twice. */
@@ -237,10 +245,137 @@ static const char *past_dollar(const char *at, const char *unit)
     return money ? skip_spaces(at + 1) : at;
 }
 
-bool measure_read(const char *words, const char *unit, double *value, char why[MEASURE_WHY])
+/* Two readings ---------------------------------------------------------------- */
+
+/* "11/4" where "1 1/4" may be meant: some first digits of the top are a whole number, and
+ * what is left of it is a proper fraction. */
+static bool may_be_mixed(const char *at, char why[MEASURE_WHY])
 {
+    double top = 0, bottom = 0, whole = 0;
+    int digits = 0, left = 0;
+    const char *slash = read_whole(at, &top, &digits);
+    if (slash == NULL || *slash != '/' || digits < 2)
+        return false;
+    const char *end = read_whole(slash + 1, &bottom, &left);
+    if (end == NULL || left == 0 || bottom == 0 || top < bottom)
+        return false;
+    const double split = digits > 2 && bottom > 10 ? 100 : 10;
+    whole = floor(top / split);
+    const double rest = top - whole * split;
+    if (rest < 1 || rest >= bottom)
+        return false;
+    snprintf(why, MEASURE_WHY,
+             "two readings, %.0f %.0f/%.0f or %.6g; write the one that is meant so", whole, rest,
+             bottom, top / bottom);
+    return true;
+}
+
+/* "5/12" alone is no inch or foot that a tape shows, but may be a slope. */
+static bool may_be_slope(const char *at, const char *unit, char why[MEASURE_WHY])
+{
+    double top = 0, bottom = 0;
+    int digits = 0;
+    const char *end = read_whole(at, &top, &digits);
+    if (unit == NULL || (strcmp(unit, "in") != 0 && strcmp(unit, "ft") != 0) || end == NULL
+        || digits == 0 || *end != '/')
+        return false;
+    end = read_whole(end + 1, &bottom, &digits);
+    if (end == NULL || bottom != 12 || *end != '\0')
+        return false;
+    snprintf(why, MEASURE_WHY,
+             "two readings, a slope of %.0f:12 or %.6g %s; write the length as \"%.0f/12 %s\"", top,
+             top / bottom, unit, top, unit);
+    return true;
+}
+
+/* "1,5" is no group of three digits: a point may be meant, or two numbers. */
+static bool may_be_two_numbers(const char *at, const char *unit, char why[MEASURE_WHY])
+{
+    const bool length = unit != NULL && (strcmp(unit, "ft") == 0 || strcmp(unit, "in") == 0);
+    const size_t first = strspn(at, "0123456789");
+    const char *rest = at + first + 1;
+    const size_t second = first > 0 && at[first] != '\0' ? strspn(rest, "0123456789") : 0;
+    if (second == 0 || first + second > MOST_DIGITS || rest[second] != '\0')
+        return false;
+    const int f = (int)first, s = (int)second;
+    if (at[first] == ',' && second != 3)
+        snprintf(why, MEASURE_WHY,
+                 "two readings, %.*s.%.*s or %.*s and %.*s; write a point for the "
+                 "one, a comma and a space for the other",
+                 f, at, s, rest, f, at, s, rest);
+    else if (length && (at[first] == '-' || at[first] == ' '))
+        snprintf(why, MEASURE_WHY,
+                 "two readings, %.*s ft %.*s in or %.*s and %.*s; write the feet "
+                 "as %.*s'%.*s\"",
+                 f, at, s, rest, f, at, s, rest, f, at, s, rest);
+    else
+        return false;
+    return true;
+}
+
+/* "30 sq": squares and square feet are both written so. */
+static bool may_be_squares(const char *at, const char *unit, char why[MEASURE_WHY])
+{
+    double number = 0;
+    const char *end = read_decimal(at, &number);
+    if (unit == NULL || (strcmp(unit, "sqft") != 0 && strcmp(unit, "squares") != 0) || end == NULL)
+        return false;
+    end = skip_spaces(end);
+    if (strcasecmp(end, "sq") != 0 && strcasecmp(end, "sq.") != 0)
+        return false;
+    snprintf(why, MEASURE_WHY,
+             "two readings, %.15g squares or %.15g sq ft; write \"squares\" or \"sq ft\"", number,
+             number);
+    return true;
+}
+
+/* What could be read in two ways is refused with both. */
+static bool has_two_readings(const char *at, const char *unit, char why[MEASURE_WHY])
+{
+    return may_be_mixed(at, why) || may_be_slope(at, unit, why) || may_be_two_numbers(at, unit, why)
+           || may_be_squares(at, unit, why);
+}
+
+/* Fractions of one letter, as they are pasted: "1\xC2\xBD". False when there is no room. */
+static bool spell_fractions(const char *words, char out[LONGEST])
+{
+    static const struct {
+        const char *letter, *spelled;
+    } LETTERS[] = {
+        {"\xC2\xBC", " 1/4"},     {"\xC2\xBD", " 1/2"},     {"\xC2\xBE", " 3/4"},
+        {"\xE2\x85\x9B", " 1/8"}, {"\xE2\x85\x9C", " 3/8"}, {"\xE2\x85\x9D", " 5/8"},
+        {"\xE2\x85\x9E", " 7/8"},
+    };
+    size_t length = 0;
+    while (*words != '\0' && length < LONGEST - 5) {
+        size_t i = 0, taken = 1;
+        while (i < sizeof(LETTERS) / sizeof(LETTERS[0])
+               && strncmp(words, LETTERS[i].letter, strlen(LETTERS[i].letter)) != 0)
+            i++;
+        if (i < sizeof(LETTERS) / sizeof(LETTERS[0])) {
+            memcpy(out + length, LETTERS[i].spelled, 4);
+            length += 4;
+            taken = strlen(LETTERS[i].letter);
+        } else {
+            out[length++] = *words;
+        }
+        words += taken;
+    }
+    out[length] = '\0';
+    return *words == '\0';
+}
+
+bool measure_read(const char *given, const char *unit, double *value, char why[MEASURE_WHY])
+{
+    char words[LONGEST];
     struct quantity terms[TERMS_MOST] = {{0}};
+    if (!spell_fractions(given, words)) {
+        snprintf(why, MEASURE_WHY, "%s", NO_FIGURE);
+        return false;
+    }
     const char *at = past_dollar(skip_spaces(words), unit);
+    if (has_two_readings(at, unit, why))
+        return false;
     const bool negative = *at == '-' && at[1] != '\0';
     /* A number and its unit, twice at most: 12 ft 6 in. */
     size_t count = 0;

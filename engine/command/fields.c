@@ -46,7 +46,8 @@ const struct command command_fields = {
     .usage = "[options] [TOPIC]",
     .about = "Lists what a job may say: each field with its type, unit, range or choices,\n"
              "the stage at which it is known, and the question it answers. TOPIC limits the\n"
-             "list to one part of the job (\"roof\", \"decks\" ...).",
+             "list to one part of the job (\"roof\", \"decks\" ...); \"spoken\" shows how figures\n"
+             "may be written.",
     .options = OPTIONS,
     .option_count = sizeof(OPTIONS) / sizeof(OPTIONS[0]),
     .words = {KIND_PART, KIND_NONE},

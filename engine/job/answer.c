@@ -112,6 +112,11 @@ static cJSON *read_slope(const struct reading *reading, const char *words)
         lower[i] = (char)tolower((unsigned char)words[i]);
     if (length < sizeof(lower) && slope_parse(lower, &rise))
         return cJSON_CreateString(lower);
+    char readings[SLOPE_WHY];
+    if (slope_has_two_readings(words, readings)) {
+        text_addf(reading->why, "\"%s\" %s", words, readings);
+        return NULL;
+    }
     return refuse(reading, words, "a slope such as 5:12, 5/12, 22.6 deg or 42 %");
 }
 
@@ -197,10 +202,24 @@ static cJSON *read_one(const struct reading *reading, const char *words)
     return refuse(reading, words, "a fact: this is a group of them");
 }
 
+/* "4,125" in a list: four and a hundred and twenty-five, or four thousand and more. */
+static bool is_list_or_thousands(const char *words)
+{
+    for (const char *comma = strchr(words, ','); comma != NULL; comma = strchr(comma + 1, ','))
+        if (comma > words && isdigit((unsigned char)comma[-1])
+            && strspn(comma + 1, "0123456789") == 3)
+            return true;
+    return false;
+}
+
 /* A list typed with commas or semicolons; one piece that does not read spoils all. */
 static cJSON *read_several(const struct reading *reading, const char *words)
 {
     char piece[LONGEST];
+    if (reading->field->type == FIELD_NUMBERS && is_list_or_thousands(words))
+        return refuse(reading, words,
+                      "clear: a comma in a number, or between two? Write a space "
+                      "after each comma of a list");
     cJSON *list = cJSON_CreateArray();
     const char *at = words;
     while (list != NULL && at != NULL) {

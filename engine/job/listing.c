@@ -2,6 +2,7 @@
 
 #include "base/number.h"
 #include "base/utf8.h"
+#include "job/spoken.h"
 
 #include <string.h>
 
@@ -121,6 +122,8 @@ static void add_all(struct text *out, const struct field *root)
     for (const struct field *f = root->first_child; f != NULL; f = f->next)
         if (holds_fields(f))
             add_topic(out, f);
+    text_add(out, "\n");
+    spoken_add_table(out);
 }
 
 /* A place's own words may hold anything: line by line, nothing in them steers a terminal. */
@@ -144,6 +147,10 @@ int listing_of_fields(const struct fields *fields, const char *topic, struct tex
 {
     struct text listing = TEXT_EMPTY;
     const struct field *only = topic == NULL ? NULL : fields_child(fields->root, topic);
+    if (only == NULL && topic != NULL && strcmp(topic, "spoken") == 0) {
+        spoken_add_table(out);
+        return out->failed ? -1 : 0;
+    }
     if (topic != NULL && only == NULL)
         return 1;
     if (only == NULL)

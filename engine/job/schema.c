@@ -46,6 +46,9 @@ static void put_range(struct building *building, cJSON *to, const struct field *
         put_number(building, to, most, field->most);
 }
 
+/* A figure as it is spoken: a digit comes before any letter. The reader says the rest. */
+static const char SPOKEN_PATTERN[] = "^[^0-9A-Za-z]*[0-9]";
+
 /* null counts as absent, so whatever is not required may be null. */
 static void put_type(struct building *building, cJSON *to, const char *type,
                      const struct field *field)
@@ -57,6 +60,19 @@ static void put_type(struct building *building, cJSON *to, const char *type,
     cJSON *types = put(building, to, "type", cJSON_CreateArray());
     put_text(building, types, NULL, type);
     put_text(building, types, NULL, "null");
+}
+
+/* A number, or a text that says one. */
+static void put_figure(struct building *building, cJSON *to, const char *type, bool nullable,
+                       const struct field *field)
+{
+    cJSON *types = put(building, to, "type", cJSON_CreateArray());
+    put_text(building, types, NULL, type);
+    put_text(building, types, NULL, "string");
+    if (nullable)
+        put_text(building, types, NULL, "null");
+    put_range(building, to, field, "minimum", "maximum");
+    put_text(building, to, "pattern", SPOKEN_PATTERN);
 }
 
 static void put_choices(struct building *building, cJSON *to, const struct field *field,
@@ -111,8 +127,7 @@ static void put_items(struct building *building, cJSON *to, const struct field *
         put_text(building, items, "type", "object");
         put_properties(building, items, field);
     } else if (field->type == FIELD_NUMBERS) {
-        put_text(building, items, "type", "number");
-        put_range(building, items, field, "minimum", "maximum");
+        put_figure(building, items, "number", false, field);
         /* Nothing measured would meet any limit. */
         put_number(building, to, "minItems", 1);
         return;
@@ -147,8 +162,8 @@ static void put_field(struct building *building, cJSON *properties, const struct
         return;
     case FIELD_NUMBER:
     case FIELD_INTEGER:
-        put_type(building, to, field->type == FIELD_NUMBER ? "number" : "integer", field);
-        put_range(building, to, field, "minimum", "maximum");
+        put_figure(building, to, field->type == FIELD_NUMBER ? "number" : "integer",
+                   !field->required, field);
         return;
     case FIELD_YES_NO:
         put_type(building, to, "boolean", field);

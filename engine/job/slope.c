@@ -3,6 +3,7 @@
 #include <ctype.h>
 #include <math.h>
 #include <stddef.h>
+#include <stdio.h>
 #include <string.h>
 
 enum { WHOLE_DIGITS = 4, DECIMALS = 6 };
@@ -30,12 +31,43 @@ static const char *read_number(const char *at, double *number)
     return at;
 }
 
-/* After "5": ":12", "/12" or " in 12". */
+/* "1/2" to "15/16", in lowest terms: what a rule or a square shows. */
+static const char *read_fraction(const char *at, double *part)
+{
+    double top = 0, bottom = 0;
+    const char *from = at;
+    at = read_number(at, &top);
+    if (at == NULL || *at != '/')
+        return NULL;
+    at = read_number(at + 1, &bottom);
+    const bool whole = at != NULL && memchr(from, '.', (size_t)(at - from)) == NULL;
+    const bool shown = whole && fmod(top, 2) == 1 && top < bottom
+                       && (bottom == 2 || bottom == 4 || bottom == 8 || bottom == 16);
+    *part = shown ? top / bottom : 0;
+    return shown ? at : NULL;
+}
+
+/* "1/4" or "4 1/2"; NULL when it is neither. */
+static const char *read_mixed(const char *at, double *rise)
+{
+    double whole = 0, part = 0;
+    const char *after = read_fraction(at, rise);
+    if (after != NULL)
+        return after;
+    at = read_number(at, &whole);
+    if (at == NULL || floor(whole) != whole || (*at != ' ' && *at != '-'))
+        return NULL;
+    after = read_fraction(at + 1, &part);
+    *rise = whole + part;
+    return after;
+}
+
+/* After "5": ":12", " in 12" or " on 12". */
 static bool read_run(const char *at, double *run)
 {
-    if (*at == ':' || *at == '/')
+    if (*at == ':')
         at++;
-    else if (strncmp(at, " in ", 4) == 0)
+    else if (strncmp(at, " in ", 4) == 0 || strncmp(at, " on ", 4) == 0)
         at += 4;
     else
         return false;
@@ -43,16 +75,32 @@ static bool read_run(const char *at, double *run)
     return at != NULL && *at == '\0' && *run >= 1;
 }
 
+/* As written when in 12: 1.9 * 12 / 12 would come out a hair below 1.9. */
+static double in_12(double rise, double run)
+{
+    return run == 12 ? rise : rise * 12 / run;
+}
+
+static bool is_degrees(const char *word)
+{
+    return strcmp(word, "deg") == 0 || strcmp(word, "degrees") == 0
+           || strcmp(word, "\xC2\xB0") == 0;
+}
+
 bool slope_parse(const char *text, double *rise)
 {
     const double pi = 3.14159265358979323846;
     double number = 0, run = 0;
-    const char *at = read_number(text, &number);
+    const char *at = read_mixed(text, &number);
+    if (at != NULL && read_run(at, &run)) {
+        *rise = in_12(number, run);
+        return true;
+    }
+    at = read_number(text, &number);
     if (at == NULL)
         return false;
-    if (read_run(at, &run)) {
-        /* As written when in 12: 1.9 * 12 / 12 would come out a hair below 1.9. */
-        *rise = run == 12 ? number : number * 12 / run;
+    if (strcmp(at, "/12") == 0 || read_run(at, &run)) {
+        *rise = in_12(number, run == 0 ? 12 : run);
         return true;
     }
     at += *at == ' ';
@@ -60,8 +108,27 @@ bool slope_parse(const char *text, double *rise)
         *rise = number * 12 / 100;
         return true;
     }
-    if ((strcmp(at, "deg") != 0 && strcmp(at, "degrees") != 0) || number >= 90)
+    if (!is_degrees(at) || number >= 90)
         return false;
     *rise = 12 * tan(number * pi / 180);
+    return true;
+}
+
+bool slope_has_two_readings(const char *text, char why[SLOPE_WHY])
+{
+    double number = 0, run = 0;
+    const char *at = read_number(text, &number);
+    if (at != NULL && *at == '\0' && number < 90) {
+        snprintf(why, SLOPE_WHY, "could be %s:12, %s degrees or %s percent; write which", text,
+                 text, text);
+        return true;
+    }
+    if (at == NULL || *at != '/' || (at = read_number(at + 1, &run)) == NULL || *at != '\0')
+        return false;
+    if (number >= run)
+        return false;
+    snprintf(why, SLOPE_WHY,
+             "could be %s inch in 12 (%s:12) or %.6g in %.6g (%.6g:12); write which", text, text,
+             number, run, in_12(number, run));
     return true;
 }

@@ -1,6 +1,7 @@
 #include "job/validate_check.h"
 
 #include "base/date.h"
+#include "base/measure.h"
 #include "base/nearest.h"
 #include "base/number.h"
 #include "base/utf8.h"
@@ -241,6 +242,15 @@ static void check_choice(struct validation *check, const char *text, const struc
 /* The wrong JSON type: nothing more is said of the value. */
 static void report_type(struct validation *check, const cJSON *node, const struct field *field)
 {
+    char why[MEASURE_WHY];
+    double value = 0;
+    const bool figure = field->type == FIELD_NUMBER || field->type == FIELD_INTEGER;
+    if (figure && cJSON_IsString(node)
+        && !measure_read(node->valuestring, field->unit, &value, why)) {
+        validate_report(check, "%s has %s; %s expected", validate_quoted(check, node->valuestring),
+                        why, expected_said(check, field));
+        return;
+    }
     validate_report(check, "found %s; %s expected", found_said(check, node),
                     expected_said(check, field));
 }
@@ -248,10 +258,15 @@ static void report_type(struct validation *check, const cJSON *node, const struc
 /* Of a list of numbers or of choices. */
 static void check_item(struct validation *check, const cJSON *item, const struct field *field)
 {
+    char why[MEASURE_WHY];
+    double value = 0;
     if (field->type == FIELD_NUMBERS && is_finite_number(item))
         check_number(check, item->valuedouble, field, field->unit);
     else if (field->type == FIELD_CHOICES && cJSON_IsString(item))
         check_choice(check, item->valuestring, field);
+    else if (field->type == FIELD_NUMBERS && cJSON_IsString(item)
+             && !measure_read(item->valuestring, field->unit, &value, why))
+        validate_report(check, "%s has %s", validate_quoted(check, item->valuestring), why);
     else
         validate_report(check, "found %s; %s expected here", found_said(check, item),
                         field->type == FIELD_NUMBERS ? "a number" : "one of the choices");
@@ -279,6 +294,7 @@ static void check_plain_list(struct validation *check, const cJSON *list, const 
 static void check_text(struct validation *check, const cJSON *node, const struct field *field)
 {
     const char *text = node->valuestring;
+    char readings[SLOPE_WHY];
     double rise = 0;
     /* Characters as people count them, not bytes. */
     if (field->type == FIELD_TEXT)
@@ -289,6 +305,8 @@ static void check_text(struct validation *check, const cJSON *node, const struct
         validate_reference(check, text, field);
     else if (field->type == FIELD_SLOPE && slope_parse(text, &rise))
         check_number(check, rise, field, "rise_in_12");
+    else if (field->type == FIELD_SLOPE && slope_has_two_readings(text, readings))
+        validate_report(check, "%s %s", validate_quoted(check, text), readings);
     else if (field->type == FIELD_SLOPE || date_parse(text) == 0)
         validate_report(check, "%s is not %s", validate_quoted(check, text),
                         expected_said(check, field));

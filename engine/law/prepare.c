@@ -3,6 +3,7 @@
 #include "base/date.h"
 #include "job/json.h"
 #include "job/lay_out.h"
+#include "job/spoken.h"
 #include "job/validate.h"
 #include "judge/judge.h"
 
@@ -95,6 +96,7 @@ static void validate_by_law(struct laws *laws, const struct law *law, const stru
         law = laws_fields(laws, problems);
     if (law == NULL)
         return;
+    spoken_settle(job, &law->book->fields);
     lay_out(job, &law->book->fields, file, problems);
     validate_job_moved(job, &law->book->fields, own == NULL ? NULL : &own->book->fields, reached,
                        file, problems);

@@ -172,7 +172,7 @@ cases "cannot_be.steep" {
   { "12:3 for 3:12", with = pitch "12:3", expect = "refused",
     says = "/roof/slopes/0/pitch: is asked back: 12:3 is 48:12, steeper than 24:12, which few "
       .. "roofs but the lower part of a mansard are. Did you mean 3:12?" },
-  { "12/4 for 4:12", with = pitch "12/4", expect = "refused", says = "Did you mean 4:12?" },
+  { "12 in 4 for 4:12", with = pitch "12 in 4", expect = "refused", says = "Did you mean 4:12?" },
   { "a lost point", with = pitch "55:12", expect = "refused", says = "Did you mean 5.5:12?" },
   { "degrees for percent", with = pitch "66 deg", expect = "refused", says = "Did you mean 66 %?" },
   { "a mansard, meant", with = meant("/roof/slopes/0/pitch", pitch "36:12"),

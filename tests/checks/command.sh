@@ -302,6 +302,24 @@ run 0 fields --schema; no_errors; says 'json-schema.org/draft/2020-12/schema'
 run 2 fields nosuchtopic; silent; [ -s err ] || flunk "an unknown topic is passed over"
 run 3 fields --home nothing; silent; [ -s err ] || flunk "an empty home is passed over"
 
+# Figures as they are spoken: the same report as of plain numbers, and refusals at their
+# place with both readings. The job is written back as it was typed.
+sed -e 's/"thickness_in": 0.59375/"thickness_in": "19\/32"/' \
+    -e 's/"mean_roof_height_ft": 14/"mean_roof_height_ft": "14 ft 0 in"/' \
+    -e 's/"down_in": 0.5/"down_in": "1\/2 in"/' -e 's/"pitch": "5:12"/"pitch": "5 on 12"/' \
+    "$source/examples/coastal-hip/job.json" >spoken.json
+[ "$(diff "$source/examples/coastal-hip/job.json" spoken.json | grep -c '^>')" -ge 5 ] || flunk "nothing is spoken"
+run 1 check "$source/examples/coastal-hip/job.json" --all; cp out plain
+run 1 check spoken.json --all; no_errors
+cmp -s plain out || flunk "spoken figures are read as others: $(diff plain out | head -4)"
+sed -e 's/"19\/32"/"19,5"/' -e 's/"1\/2 in"/"11\/4"/' -e 's/"5 on 12"/"1\/4"/' spoken.json >two.json
+run 2 check two.json; silent
+warns '/decks/0/thickness_in: "19,5" has two readings, 19.5 or 19 and 5'
+warns '/drip_edge/down_in: "11/4" has two readings, 1 1/4 or 2.75'
+warns '/roof/slopes/0/pitch: "1/4" could be 1/4 inch in 12'
+run 0 fields spoken; no_errors; says '30 squares'; says 'Refused'
+run 0 fields; no_errors; says '30 squares'
+
 # A new county, and what its proof says.
 mkdir -p county/jurisdictions
 cp -r "$source/rules" county/

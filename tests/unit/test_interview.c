@@ -285,7 +285,7 @@ static void what_is_wrong_is_said_and_asked_again(void **state)
     refuses(&talk, "panel", "did you mean \"panels\"?");
     answers(&talk, "boards");
     asks(&talk, "front: How steep?");
-    refuses(&talk, "5", "not a slope such as 5:12");
+    refuses(&talk, "5", "could be 5:12, 5 degrees or 5 percent");
     refuses(&talk, "25:12", "out of range");
     end(&talk);
 }

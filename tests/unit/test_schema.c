@@ -90,18 +90,21 @@ static void each_type_has_its_keywords(void **state)
 {
     assert_part(state, "properties/existing/properties/layers",
                 "{\"description\":\"In layers. Known at the permit stage.\","
-                "\"type\":[\"integer\",\"null\"],\"minimum\":0,\"maximum\":6}");
-    assert_part(state, "properties/roof/properties/ridge_ft/type", "[\"number\",\"null\"]");
+                "\"type\":[\"integer\",\"string\",\"null\"],\"minimum\":0,\"maximum\":6,"
+                "\"pattern\":\"^[^0-9A-Za-z]*[0-9]\"}");
+    assert_part(state, "properties/roof/properties/ridge_ft/type",
+                "[\"number\",\"string\",\"null\"]");
     assert_part(state, "properties/existing/properties/sound/type", "[\"boolean\",\"null\"]");
     assert_part(state, "properties/scope/properties/method/enum",
                 "[\"tear-off\",\"overlay\",null]");
     assert_part(state, "properties/roof/properties/zones",
                 "{\"description\":\"Known at the permit stage.\",\"type\":[\"array\",\"null\"],"
                 "\"items\":{\"enum\":[\"A\",\"B\"]},\"minItems\":1,\"maxItems\":2}");
-    assert_part(state, "properties/decks/items/properties/measured_spacing_in",
-                "{\"description\":\"In in. Measured at the deck stage.\","
-                "\"type\":[\"array\",\"null\"],\"items\":{\"type\":\"number\",\"minimum\":0.1,"
-                "\"maximum\":60},\"minItems\":1}");
+    assert_part(
+        state, "properties/decks/items/properties/measured_spacing_in",
+        "{\"description\":\"In in. Measured at the deck stage.\","
+        "\"type\":[\"array\",\"null\"],\"items\":{\"type\":[\"number\",\"string\"],\"minimum\":0.1,"
+        "\"maximum\":60,\"pattern\":\"^[^0-9A-Za-z]*[0-9]\"},\"minItems\":1}");
     assert_part(state, "properties/roof/properties/slopes/items/properties/deck",
                 "{\"description\":\"The name of an item of decks. Known at the permit stage.\","
                 "\"type\":[\"string\",\"null\"]}");
