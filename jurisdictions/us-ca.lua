@@ -67,6 +67,9 @@ end
 local function older()
   local read = reader("parallel", SISTER)
   return with(common(read), {
+    -- Its own energy code stands in place of the model's chapter.
+    ["energy.bare_rafters_count"] = { false, book = "Energy Code", cite = "150.2(b)",
+      status = "memory", source = "recalled: no such line among those on reroofing" },
     ["alarms.co_sources"] = { { "fuel_appliance", "bedroom_appliance", "fireplace",
       "attached_garage" }, cite = "R315.2", status = "seen",
       source = "county sheets on the 2013 wording" },

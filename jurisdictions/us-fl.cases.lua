@@ -1313,6 +1313,19 @@ local function strapped(pounds, nails, more)
   for name, value in pairs(more or {}) do with[name] = value end
   return with
 end
+cases "papers.wall_tie_uplift" {
+  under = "us-fl", date = "2026-03-02", with = { ["papers.wall_tie_uplift_lb"] = 800 },
+  { "800 lb, exactly", with = strapped(800, 4), expect = "pass", required = 800 },
+  { "799 lb", with = strapped(799, 4), expect = "fail", found = 799 },
+  { "what the table asks is not said", with = strapped(900, 4),
+    without = { "papers.wall_tie_uplift_lb" }, expect = "open", says = "wall_tie_uplift_lb" },
+  { "rating not known", with = strapped(nil, 4), expect = "open" },
+  { "found strong already", with = strapped(400, 2, { ["papers.wall_ties"] = "sound_already" }),
+    expect = "not_applicable" },
+  { "a cheap house", with = strapped(500, 4, { ["house.insured_value_usd"] = 200000 }),
+    expect = "not_applicable" },
+}
+
 cases "papers.wall_tie_straps" {
   under = "us-fl", date = "2026-03-02",
   { "500 lb and four nails, exactly", with = strapped(500, 4), expect = "pass" },

@@ -515,7 +515,11 @@ local NOT_IN_THE_ZONE = {
     .. "number of nails is carried; more of them stands under us-fl/high-velocity-zone",
 }
 
+local ENERGY = "the model code's line; the state has an energy code of its own, not read for it"
+
 local function block(edition, base, unsure, from, to, figures)
+  figures["energy.bare_rafters_count"] = { true, cite = base == "2018" and "N1109.1.1"
+    or "N1111.1.1", status = "parallel", source = ENERGY }
   local names = { ["2020"] = "7th", ["2023"] = "8th" }
   jurisdiction "us-fl" {
     title = "Florida",

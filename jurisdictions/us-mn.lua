@@ -24,6 +24,8 @@ local function edition(from, to, unsure)
     edition = "Minnesota Residential Code 2020 (on IRC 2018)",
     as_seen = "2026-11-25",
     figures = {
+      ["energy.bare_rafters_count"] = { true, cite = "N1109.1.1", status = "parallel",
+        source = "the model code's line; the state has an energy code of its own, not read for it" },
       -- Every reroof of an existing house; the city says which looks it takes.
       ["permit.every"] = { cite = "1309.0010", status = "seen", source = GUIDE },
       ["flashing.kickout_required"] = { cite = "1309.0903, R903.2.2", status = "seen",

@@ -33,6 +33,8 @@ local function edition(from, to, unsure)
     as_seen = "2026-11-28",
     rules = "us-or.rules.lua",
     figures = {
+      ["energy.bare_rafters_count"] = { true, cite = "N1111.1.1", status = "parallel",
+        source = "the model code's line; the state has an energy code of its own, not read for it" },
       -- A reroof is free by its weight, but for wildfire zones, townhouses and solar
       -- roofs. The live load is that of small rafters, the largest in the table.
       ["permit.every"] = read(false, "R105.2"),

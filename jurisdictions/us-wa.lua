@@ -20,6 +20,8 @@ jurisdiction "us-wa" {
   edition = "Washington Residential Code 2021 (on IRC 2021)",
   as_seen = "2026-11-28",
   figures = {
+    ["energy.bare_rafters_count"] = { true, cite = "N1111.1.1", status = "parallel",
+      source = "the model code's line; the state has an energy code of its own, not read for it" },
     -- Existing houses need carbon monoxide alarms, whatever is done to them and whatever
     -- burns there, but for one-family houses that their owners live in and that were
     -- lived in before 26 July 2009; a job says only the year.

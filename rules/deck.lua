@@ -731,6 +731,38 @@ local function unlisted_sides(job, deck)
   return nil
 end
 
+-- New panels reach past the wall by themselves for so far only; what framing carries may
+-- reach further.
+rule "deck.past_gable" {
+  title = "Panels past the gable wall",
+  stage = "deck",
+  per = "roof.edges",
+  applies = function(job, figure, edge)
+    if not figure "deck.past_gable_counts" then
+      return false, "how far panels may reach past a gable wall is not judged here"
+    end
+    if edge.kind ~= "rake" then return false, "no gable wall stands under this edge" end
+    local deck = edge.slope.deck
+    if not is_panels(deck) then return false, "this deck is of boards" end
+    return deck.work ~= "kept", "no panel of this deck is laid anew"
+  end,
+  judge = function(job, figure, edge)
+    local most = figure "deck.past_gable_most"
+    local reach = at_most(edge.overhang_in, most, "in")
+    if edge.overhang_in <= most + 0.005 then return reach end
+    if edge.framed_past_wall then
+      return shown(edge.framed_past_wall, "framing of its own under what passes the wall")
+    end
+    if edge.slope.deck.work == "partly_replaced" then
+      return cannot_tell("old panels that stay may reach past the wall by more than "
+        .. number(most, "in") .. ": whether a new one does here is not said")
+    end
+    return reach
+  end,
+  mend = "Let framing of its own carry the deck past the wall, or cut the panels back.",
+  caution = "Deck that hangs free past a gable bears nobody: stay off it.",
+}
+
 rule "deck.nail_gable" {
   title = "Nail spacing into gable-end framing",
   stage = "deck",

@@ -270,3 +270,24 @@ demand "energy.opened_airspace" {
   fact = "energy.cavity_air_gap_in", meets = "energy.opened_air_gap_least",
   mend = "Leave clear air from eave to ridge between insulation and deck.",
 }
+
+-- Over a vented attic the insulation lies on the ceiling: its rafter spaces enclose no rooms.
+local function may_be_bare(job)
+  for _, attic in ipairs(job.attics) do
+    if not attic.vented or attic.area_basis == "roof" then return true end
+  end
+  return false, "every attic is vented, over an insulated ceiling"
+end
+
+demand "energy.bare_rafters" {
+  title = "Insulation for rafter spaces that hold none",
+  stage = "deck",
+  when = {
+    on { "energy.bare_rafters_count", otherwise = "bare rafter spaces may stay so here" },
+    is { "scope.method", "tear-off", otherwise = "an overlay lays no rafter space bare" },
+    may_be_bare,
+    is { "energy.cavity_bare", otherwise = "no rafter space without insulation is laid bare" },
+  },
+  fact = "energy.bare_insulated", shown = "insulation above or below the deck",
+  mend = "Insulate while the roof is open: in the rafter spaces, or in boards on the deck.",
+}

@@ -179,7 +179,9 @@ field "roof.edges[].flange_cement_in" { type = "number", unit = "in", range = { 
 field "roof.edges[].flange_primed" { type = "yes_no", stage = "permit",
   ask = "Is the flange primed where a self-adhered sheet lies over it?" }
 field "roof.edges[].overhang_in" { type = "number", unit = "in", range = { 0, 96 }, stage = "permit",
-  ask = "How far does this eave overhang the wall, measured level?" }
+  ask = "How far does the roof overhang the wall here, measured level?" }
+field "roof.edges[].framed_past_wall" { type = "yes_no", answer = "roof", stage = "deck",
+  ask = "Does framing of its own (lookouts, a ladder) carry the deck past the gable wall here?" }
 field "roof.edges[].wall_thickness_in" { type = "number", unit = "in", range = { 3, 24 }, stage = "permit",
   ask = "How thick is the wall under this eave?" }
 field "roof.edges[].over_heated_space" { type = "yes_no", stage = "permit",
@@ -713,6 +715,10 @@ field "energy.mass_psf" { type = "number", unit = "psf", range = { 0, 500 }, sta
   ask = "How much weight of covering or ballast lies over the roof membrane, per square foot?" }
 field "energy.cavity_opened" { type = "yes_no", stage = "permit",
   ask = "Does the work open rafter spaces that enclose heated rooms?" }
+field "energy.cavity_bare" { type = "yes_no", answer = "roof", stage = "deck",
+  ask = "Are rafter spaces right over heated rooms laid bare that hold no insulation?" }
+field "energy.bare_insulated" { type = "yes_no", answer = "desk", stage = "deck",
+  ask = "Do those rafter spaces get insulation, above or below the deck?" }
 field "energy.cavity_R" { type = "number", unit = "R", range = { 0, 100 }, stage = "deck",
   ask = "What R-value of insulation lies in the opened rafter spaces?" }
 field "energy.cavity_air_gap_in" { type = "number", unit = "in", range = { 0, 24 }, stage = "deck",

@@ -343,7 +343,13 @@ rule "underlayment.sealed_deck" {
   applies = function(job, figure, slope)
     local laid, why = is_laid(job, figure, slope)
     if not laid then return false, why end
-    return figure "underlayment.sealed_deck_required", "no sealed deck is asked for here"
+    if not figure "underlayment.sealed_deck_required" then
+      return false, "no sealed deck is asked for here"
+    end
+    local deck = slope.deck
+    local laid_on = deck.work == "paneled_over" and "panel" or deck.kind
+    return has(figure "underlayment.sealed_deck_decks", laid_on),
+      "a deck of this kind need not be sealed"
   end,
   judge = function(job, figure, slope)
     local methods = figure "underlayment.sealed_deck_methods"

@@ -283,11 +283,11 @@ static void write_edge(struct laying *laying, cJSON *list, const struct layout_e
         put_words(laying, item, at, "slope", plane->name);
         if (laying->whole)
             put_number(laying, item, at, "length_ft", edge->length_ft, "ft");
-        /* What stands under a porch's edges, and how far in, no plan shows. */
+        /* What stands under a porch's eave, and how far in, no plan shows. */
         if (laying->whole && edge->kind == LAYOUT_EAVE && !plane->porch)
             put_number(laying, item, at, "overhang_in",
                        laying->facts->roof.eave_overhang_ft * IN_PER_FT, "in");
-        if (laying->whole && edge->kind == LAYOUT_RAKE && !plane->porch)
+        if (laying->whole && edge->kind == LAYOUT_RAKE)
             put_number(laying, item, at, "overhang_in",
                        laying->facts->roof.rake_overhang_ft * IN_PER_FT, "in");
         if (SHARED[edge->kind] != NULL)

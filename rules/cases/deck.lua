@@ -897,3 +897,39 @@ cases "deck.nail_kind" {
   { "the wood not known", without = { "decks[1].framing_wood" }, expect = "open" },
   { "boards do not ask for it", with = boxed(5.5, 3), expect = "pass" },
 }
+
+-- Panels past a gable wall, R803.2.3 of 2018 and later (state code texts): 9 in.
+local function at_rake(inches, work, framed)
+  return { ["roof.edges[4].overhang_in"] = inches, ["decks[1].work"] = work or "replaced",
+    ["roof.edges[4].framed_past_wall"] = framed }
+end
+for _, year in ipairs { "2018", "2021", "2024" } do
+  cases "deck.past_gable" {
+    under = "model/irc-" .. year, date = "2026-03-02",
+    { "9 in", with = at_rake(9), expect = "pass", where = "front left rake", required = 9 },
+    { "9.1 in, nothing said of framing", with = at_rake(9.1), expect = "open",
+      where = "front left rake", says = "framed_past_wall" },
+    { "9.1 in, hung free", with = at_rake(9.1, nil, false), expect = "fail",
+      where = "front left rake", found = 9.1 },
+    { "16 in, carried by lookouts", with = at_rake(16, nil, true), expect = "pass",
+      where = "front left rake" },
+    { "overhang not known", with = { ["decks[1].work"] = "replaced" },
+      without = { "roof.edges[4].overhang_in" }, expect = "open", where = "front left rake" },
+    { "which panels are new is not said", with = at_rake(16, "partly_replaced", false),
+      expect = "open", where = "front left rake", says = "new one" },
+    { "only some panels new, short of the limit", with = at_rake(8, "partly_replaced"),
+      expect = "pass", where = "front left rake" },
+    { "the deck stays", with = at_rake(16, "kept", false), expect = "not_applicable",
+      where = "front left rake" },
+    { "boards", with = { ["decks[1].kind"] = "board", ["decks[1].work"] = "replaced" },
+      expect = "not_applicable", where = "front left rake" },
+    { "an eave", expect = "not_applicable", where = "front eave" },
+  }
+end
+for _, year in ipairs { "2012", "2015" } do
+  cases "deck.past_gable" {
+    under = "model/irc-" .. year, date = "2026-03-02",
+    { "no such line then", with = at_rake(16, nil, false), expect = "not_applicable",
+      where = "front left rake" },
+  }
+end

@@ -181,3 +181,27 @@ cases "energy.opened_airspace" {
   { "just under 1 in", with = { ["energy.cavity_air_gap_in"] = 0.999 }, expect = "fail" },
   { "not known", without = { "energy.cavity_air_gap_in" }, expect = "open" },
 }
+
+-- Bare rafter spaces, N1109.1.1 of 2018 and N1111.1.1 of 2021 (state code texts).
+local BARE = { ["attics[1].vented"] = false,
+  ["energy"] = { cavity_bare = true, bare_insulated = true } }
+local function bare_under(year, outcome)
+  return { year, under = "model/irc-" .. year, date = "2026-03-02",
+    with = { ["energy.bare_insulated"] = false }, expect = outcome }
+end
+cases "energy.bare_rafters" {
+  under = "model/irc-2021", date = "2026-03-02", with = BARE,
+  { "insulated", expect = "pass" },
+  bare_under("2012", "not_applicable"), bare_under("2015", "not_applicable"),
+  bare_under("2018", "fail"), bare_under("2021", "fail"), bare_under("2024", "not_applicable"),
+  { "whether they get any is not said", without = { "energy.bare_insulated" },
+    expect = "open" },
+  { "insulation found", with = { ["energy.cavity_bare"] = false }, expect = "not_applicable" },
+  { "not looked at", without = { "energy" }, expect = "open" },
+  { "a vented attic", with = { ["attics[1].vented"] = true }, without = { "energy" },
+    expect = "not_applicable" },
+  { "a vented rafter space over rooms", with = { ["attics[1].vented"] = true,
+    ["attics[1].area_basis"] = "roof", ["energy.bare_insulated"] = false }, expect = "fail" },
+  { "an overlay", with = { ["scope.method"] = "overlay", ["existing.layers_removed"] = 0,
+    ["existing.coverings[1].removed"] = false }, expect = "not_applicable" },
+}

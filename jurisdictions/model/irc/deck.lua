@@ -226,6 +226,16 @@ figure "deck.nail_field_most" { unit = "in", sense = "at_most", cite = "Table R6
   },
 }
 
+-- Since 2018 panels may pass the gable wall by so much without framing of their own.
+figure "deck.past_gable_counts" { false, "R803.2.3", sense = "equals", seen = NO_LINE,
+  read_in = IN_7_10, stricter = true,
+  ["2018"] = { true, "R803.2.3", seen = EDITION },
+  ["2021"] = { true, "R803.2.3", seen = EDITION },
+  ["2024"] = { true, "R803.2.3", seen = EDITION },
+}
+figure "deck.past_gable_most" { 9, "R803.2.3", unit = "in", sense = "at_most", seen = TEXTS,
+  read_in = { "IRC 2018", "IRC 2021", "IRC 2024" }, behind = "deck.past_gable_counts" }
+
 figure "deck.nail_gable_most" { 6, "Table R602.3(1) footnote f", unit = "in", sense = "at_most",
   seen = TEXTS, read_in = BOOKS }
 figure "deck.nail_gable_close_most" { 4, "Table R602.3(1) footnote f", unit = "in",

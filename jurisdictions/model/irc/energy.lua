@@ -4,6 +4,7 @@
 
 local STATE = "one state's energy code, read second-hand"
 local NO_DUTY = "state code texts on the editions of 2018 to 2024: no such duty; states have it"
+local EDITION = "state code text on this edition"
 local SINCE_2018 = { "IRC 2018", "IRC 2021", "IRC 2024" }
 local ALL_ZONES = { "1A", "2A", "2B", "3A", "3B", "3C", "4A", "4B", "4C", "5A", "5B", "5C", "6A",
   "6B", "7", "8" }
@@ -88,13 +89,20 @@ figure "energy.low_deck_R_least" { 14, "N1102", unit = "R", sense = "at_least", 
   behind = "energy.low_deck_R_required" }
 figure "energy.low_deck_R_existing_least" { 10, "N1102", unit = "R", sense = "at_least",
   practice = STATE, behind = "energy.low_deck_R_required" }
--- N1109.1.1 of 2018 and N1111.1.1 of 2021 have a roof without insulation in its rafter
--- spaces insulated when reroofing lays it bare; 2024 (N1111.1.1.2) lets off where the
--- insulation lies below the deck.
+-- N1109.1.1 of 2018 and N1111.1.1 of 2021: a roof that holds no insulation in its rafter
+-- spaces and is laid bare is insulated, with what is not said; a recover is let off. 2024
+-- (N1111.1.1.2) asks otherwise, by where the insulation lies, and is not carried; the copies
+-- of 2015 lack the chapter.
+figure "energy.bare_rafters_count" { false, "N1109.1.1", sense = "equals",
+  memory = "the chapter of 2012 and 2015 was not read", stricter = true,
+  ["2018"] = { true, "N1109.1.1", seen = EDITION },
+  ["2021"] = { true, "N1111.1.1", seen = EDITION },
+  ["2024"] = { false, "N1111.1.1.2", seen = EDITION .. ": by where the insulation lies" },
+}
+
+-- How much an opened space must hold is a place's own: see energy.bare_rafters too.
 figure "energy.opened_R_required" { false, "N1109.1.1, N1111.1.1", sense = "equals",
-  seen = "state code texts on the editions of 2018 to 2024: such a duty for bare rafter "
-    .. "spaces; off until a place looks at it",
-  read_in = SINCE_2018, stricter = true }
+  seen = NO_DUTY, read_in = SINCE_2018, stricter = true }
 
 figure "energy.opened_R_least" { 38, "N1102", unit = "R", sense = "at_least",
   practice = "a city handout of a state with its own energy code",

@@ -160,6 +160,10 @@ figure "underlayment.sealed_deck_methods" { { "full_self_adhered", "taped_joints
     seen = EDITION },
 }
 
+figure "underlayment.sealed_deck_decks" { { "panel", "board", "spaced_board" }, "R905.1.1",
+  sense = "among", practice = "every deck, until a place names its own",
+  behind = "underlayment.sealed_deck_required" }
+
 figure "underlayment.tape_width_least" { 4, "R905.1.1 exc. 2", unit = "in", sense = "at_least",
   seen = TEXTS, read_in = BOOKS }
 
