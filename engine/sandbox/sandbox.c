@@ -2,6 +2,7 @@
 
 #include "base/nearest.h"
 #include "sandbox/keys.h"
+#include "sandbox/slip.h"
 #include "sandbox/whitelist.h"
 
 #include <lauxlib.h>
@@ -289,6 +290,16 @@ static int run_source(lua_State *lua)
     return 0;
 }
 
+/* In plain words, where Lua's own are for programmers. */
+static void say_slip(struct sandbox *sandbox, const struct source *source)
+{
+    char words[SLIP_WORDS];
+    int line = 0;
+    if (slip_find(source->text, source->length, sandbox->message, &line, words))
+        snprintf(sandbox->message, sizeof(sandbox->message), "%s:%d: %s", source->name, line,
+                 words);
+}
+
 enum sandbox_stop sandbox_run(struct sandbox *sandbox, const char *source, size_t length,
                               const char *name)
 {
@@ -297,8 +308,16 @@ enum sandbox_stop sandbox_run(struct sandbox *sandbox, const char *source, size_
                  SANDBOX_SOURCE_BYTES / 1024);
         return SANDBOX_ERROR;
     }
+    /* Editors of some systems begin a file with this mark, which is no word of Lua. */
+    if (length >= 3 && memcmp(source, "\xEF\xBB\xBF", 3) == 0) {
+        source += 3;
+        length -= 3;
+    }
     struct source about = {source, length, name};
-    return sandbox_setup(sandbox, run_source, &about);
+    const enum sandbox_stop stop = sandbox_setup(sandbox, run_source, &about);
+    if (stop == SANDBOX_ERROR)
+        say_slip(sandbox, &about);
+    return stop;
 }
 
 enum sandbox_stop sandbox_setup(struct sandbox *sandbox, lua_CFunction function, void *data)
