@@ -188,7 +188,10 @@ char *inner_result_report(const eavemark_result *result, enum eavemark_form form
         break;
     case EAVEMARK_JSON:
     case EAVEMARK_JSON_LINE:
-        report_json(&result->checked.result, form == EAVEMARK_JSON, all, &text);
+        if (options & EAVEMARK_BRIEF)
+            report_brief(&result->checked.result, &text);
+        else
+            report_json(&result->checked.result, form == EAVEMARK_JSON, all, &text);
         break;
     case EAVEMARK_HTML:
         if (all)

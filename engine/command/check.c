@@ -11,6 +11,10 @@ static int complete_options(struct check *check)
 {
     if (check->lines && check->form != NULL && strcmp(check->form, "json") != 0)
         return complain_of_usage(&command_check, "--lines gives JSON only");
+    if (check->brief && (!check->lines || check->all))
+        return complain_of_usage(&command_check,
+                                 check->all ? "--brief tells less, --all tells more: give one"
+                                            : "--brief goes with --lines");
     if (check->job == NULL && !check->lines)
         return complain_of_usage(&command_check, "which job? Name a file, or - for standard input");
     if (check->job == NULL)
@@ -47,7 +51,7 @@ bool check_is_text(const struct check *check)
 unsigned check_options(const struct check *check)
 {
     return (check_is_text(check) && wants_colour(check) ? EAVEMARK_COLOUR : 0u)
-           | (check->all ? EAVEMARK_ALL : 0u);
+           | (check->all ? EAVEMARK_ALL : 0u) | (check->brief ? EAVEMARK_BRIEF : 0u);
 }
 
 /* Whatever happens, problems are not NULL afterwards unless even that took more memory
@@ -148,6 +152,8 @@ static const struct option_line OPTIONS[] = {
      "JOB holds one job per line; one JSON result per line.\n"
      "Without JOB, standard input is read",
      KIND_NONE, offsetof(struct check, lines), false},
+    {"brief", 0, NULL, "with --lines: only how many came out how, and which rules\nfailed",
+     KIND_NONE, offsetof(struct check, brief), false},
     {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,
      offsetof(struct check, home), false},
 };

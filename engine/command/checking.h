@@ -8,7 +8,7 @@
 
 struct check {
     const char *home, *jurisdiction, *date, *stage, *form, *output;
-    bool strict, lines, all;
+    bool strict, lines, all, brief;
     const char *job; /* a path, or "-" */
 };
 

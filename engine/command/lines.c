@@ -138,7 +138,7 @@ static void check_line(struct batch *batch, const char *name, const struct text 
     eavemark_result *result = eavemark_check(batch->handle, &request);
     char *report = result == NULL ? NULL
                                   : eavemark_result_report(result, EAVEMARK_JSON_LINE,
-                                                           batch->check->all ? EAVEMARK_ALL : 0);
+                                                           check_options(batch->check));
     const char *problems = result == NULL ? "" : eavemark_result_problems(result);
     if (report != NULL) {
         fputs(problems, stderr);

@@ -69,6 +69,7 @@ const char *eavemark_result_problems(const eavemark_result *result);
 enum eavemark_report_option {
     EAVEMARK_COLOUR = 1, /* text for a terminal that shows colours */
     EAVEMARK_ALL = 2,    /* every finding in full, those that do not apply included */
+    EAVEMARK_BRIEF = 4,  /* of JSON: how many came out how, and the rules that failed */
 };
 
 /* The report; to be freed with free(). options: flags of eavemark_report_option, or

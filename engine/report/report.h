@@ -29,6 +29,10 @@ void report_html_all(const struct result *result, struct text *out);
  * same result gives the same bytes. */
 void report_json(const struct result *result, bool pretty, bool all, struct text *out);
 
+/* One short line of JSON: the job, its place and day, how many findings came out how, and
+ * the rules that failed, each once. */
+void report_brief(const struct result *result, struct text *out);
+
 /* A takeoff for people: what to buy, then what is only good to know, then the
  * questions that are open. Widths and errors as above. */
 void report_takeoff_text(const struct takeoff *takeoff, struct text *out);

@@ -268,6 +268,12 @@ run $whole check --lines good.ndjson; no_errors
 "$program" check --lines <good.ndjson >again 2>err
 [ $? -eq $whole ] || flunk "--lines from standard input"
 cmp -s again out || flunk "--lines without a job name does not read standard input"
+run $whole check --lines --brief good.ndjson; no_errors
+[ "$(grep -c '^{"job":".*"summary":{"pass":.*"fail":\[.*\]}$' out)" -eq 2 ] &&
+    [ "$(wc -c <out)" -lt 1500 ] ||
+    flunk "--brief gives other than a short line a job"
+run 2 check --brief job.json; silent; warns 'goes with --lines'
+run 2 check --lines --brief --all good.ndjson; silent; warns 'give one'
 run 2 check --lines - ; warns 'holds no job'
 run 2 check --lines -o reports/none empty.json; absent reports/none
 run 2 check --lines folder; silent; warns folder

@@ -299,42 +299,41 @@ static void the_same_twice(void **state)
     free(b);
 }
 
-/* cJSON's hooks are process-wide and take no context. */
-static size_t allocations_left;
+/* Refused once none are left (linked with --wrap=realloc). */
+static size_t allocations_left = SIZE_MAX;
 
-static void *scarce_malloc(size_t size)
+void *__real_realloc(void *block, size_t size);
+void *__wrap_realloc(void *block, size_t size);
+
+void *__wrap_realloc(void *block, size_t size)
 {
     if (allocations_left == 0)
         return NULL;
     allocations_left--;
-    return malloc(size);
+    return __real_realloc(block, size);
 }
 
-/* Every allocation gets to fail once: no report then, never part of one. */
+/* The text grows seldom, but each time it may be refused: it is then failed, never taken
+ * for whole. */
 static void every_allocation_may_fail(void **state)
 {
     (void)state;
-    cJSON_Hooks hooks = {scarce_malloc, free};
     struct sample sample;
     sample_make(&sample);
     char *whole = written(&sample.result, false);
-    cJSON_InitHooks(&hooks);
     size_t refused = 0;
     for (;; refused++) {
         struct text out = TEXT_EMPTY;
         allocations_left = refused;
         report_json(&sample.result, false, true, &out);
+        allocations_left = SIZE_MAX;
         const bool done = !out.failed;
-        if (done)
-            assert_string_equal(text_string(&out), whole);
-        else
-            assert_int_equal(out.length, 0);
+        assert_true(done == (strcmp(text_string(&out), whole) == 0));
         text_free(&out);
         if (done)
             break;
     }
-    cJSON_InitHooks(NULL);
-    assert_true(refused > 200);
+    assert_true(refused > 2);
     free(whole);
 }
 

@@ -1,0 +1,191 @@
+#include "report/json_out.h"
+
+#include "base/number.h"
+#include "base/utf8.h"
+
+#include <float.h>
+#include <math.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+struct json_out json_out_to(struct text *text, bool pretty)
+{
+    return (struct json_out){.text = text, .pretty = pretty};
+}
+
+static void add_line(struct json_out *out)
+{
+    text_add_n(out->text, "\n", 1);
+    for (int i = 0; i < out->depth; i++)
+        text_add_n(out->text, "  ", 2);
+}
+
+/* What stands before a value: the comma of the one before, and its key. */
+static void begin(struct json_out *out, const char *key)
+{
+    if (out->follows)
+        text_add_n(out->text, ", ", out->pretty && key == NULL ? 2 : 1);
+    if (key != NULL) {
+        if (out->pretty)
+            add_line(out);
+        text_add_n(out->text, "\"", 1);
+        text_add(out->text, key);
+        text_add_n(out->text, "\": ", out->pretty ? 3 : 2);
+    }
+    out->follows = true;
+}
+
+void json_out_open(struct json_out *out, const char *key, char bracket)
+{
+    begin(out, key);
+    text_add_n(out->text, &bracket, 1);
+    out->depth++;
+    out->follows = false;
+}
+
+void json_out_close(struct json_out *out, char bracket)
+{
+    out->depth--;
+    if (out->pretty && bracket == '}')
+        add_line(out);
+    text_add_n(out->text, &bracket, 1);
+    out->follows = true;
+}
+
+static unsigned long code_point(const unsigned char *s, size_t length)
+{
+    static const unsigned char lead_mask[5] = {0, 0x7F, 0x1F, 0x0F, 0x07};
+    unsigned long code = s[0] & lead_mask[length];
+    for (size_t i = 1; i < length; i++)
+        code = code << 6 | (s[i] & 0x3F);
+    return code;
+}
+
+/* Past U+FFFF as two halves (RFC 8259 section 7). */
+static void add_code(struct text *out, unsigned long code)
+{
+    if (code > 0xFFFF)
+        text_addf(out, "\\u%04lx\\u%04lx", 0xD800 + ((code - 0x10000) >> 10),
+                  0xDC00 + ((code - 0x10000) & 0x3FF));
+    else
+        text_addf(out, "\\u%04lx", code);
+}
+
+/* One character that does not stand for itself. Everything but plain ASCII is escaped:
+ * no mark in a job's text can then steer the terminal that the report is read on.
+ * Returns its bytes. */
+static size_t add_escaped(struct text *out, const unsigned char *s, size_t left)
+{
+    static const char SHORT[] = "\"\"\\\\\bb\ff\nn\rr\tt";
+    for (size_t i = 0; i + 1 < sizeof(SHORT); i += 2) {
+        if ((char)s[0] == SHORT[i]) {
+            const char escape[2] = {'\\', SHORT[i + 1]};
+            text_add_n(out, escape, 2);
+            return 1;
+        }
+    }
+    const size_t length = utf8_length(s, left);
+    add_code(out, length == 0 ? 0xFFFD : code_point(s, length));
+    return length == 0 ? 1 : length;
+}
+
+static bool is_plain(unsigned char c)
+{
+    return c >= ' ' && c < 0x7F && c != '"' && c != '\\';
+}
+
+static void add_quoted(struct text *out, const char *text)
+{
+    const unsigned char *s = (const unsigned char *)text;
+    size_t left = strlen(text);
+    text_add_n(out, "\"", 1);
+    while (left > 0) {
+        size_t plain = 0; /* by far the most */
+        while (plain < left && is_plain(s[plain]))
+            plain++;
+        text_add_n(out, (const char *)s, plain);
+        s += plain, left -= plain;
+        if (left == 0)
+            break;
+        const size_t length = add_escaped(out, s, left);
+        s += length, left -= length;
+    }
+    text_add_n(out, "\"", 1);
+}
+
+void json_out_text(struct json_out *out, const char *key, const char *text)
+{
+    begin(out, key);
+    if (text == NULL)
+        text_add_n(out->text, "null", 4);
+    else
+        add_quoted(out->text, text);
+}
+
+void json_out_texts(struct json_out *out, const char *key, const char *const *texts, size_t count)
+{
+    json_out_open(out, key, '[');
+    for (size_t i = 0; i < count; i++)
+        json_out_text(out, NULL, texts[i]);
+    json_out_close(out, ']');
+}
+
+/* 15 digits where they read back as the same number, to the last bit or so; else 17. */
+static void write_double(double number, char out[40])
+{
+    snprintf(out, 40, "%1.15g", number);
+    const double read = strtod(out, NULL);
+    if (fabs(read - number) > fmax(fabs(read), fabs(number)) * DBL_EPSILON)
+        snprintf(out, 40, "%1.17g", number);
+}
+
+void json_out_number(struct json_out *out, const char *key, double number)
+{
+    char written[40];
+    begin(out, key);
+    if (!isfinite(number))
+        snprintf(written, sizeof(written), "null");
+    else if (fabs(number) < 1e9 && number == (double)(int)number)
+        snprintf(written, sizeof(written), "%d", (int)number);
+    else
+        write_double(number, written);
+    text_add(out->text, written);
+}
+
+void json_out_count(struct json_out *out, const char *key, size_t count)
+{
+    json_out_number(out, key, (double)count);
+}
+
+void json_out_bool(struct json_out *out, const char *key, bool yes)
+{
+    begin(out, key);
+    text_add(out->text, yes ? "true" : "false");
+}
+
+void json_out_null(struct json_out *out, const char *key)
+{
+    json_out_text(out, key, NULL);
+}
+
+void json_out_value(struct json_out *out, const char *key, const struct value *value)
+{
+    switch (value->kind) {
+    case VALUE_NONE:
+        json_out_null(out, key);
+        return;
+    case VALUE_NUMBER:
+        json_out_number(out, key, number_rounded(value->number, value->unit));
+        return;
+    case VALUE_YES_NO:
+        json_out_bool(out, key, value->yes);
+        return;
+    case VALUE_TEXT:
+        json_out_text(out, key, value->text);
+        return;
+    case VALUE_SET:
+        json_out_texts(out, key, value->set, value->set_count);
+        return;
+    }
+}

@@ -1,0 +1,41 @@
+/* json_out.h - writes JSON straight into a text, without a tree: plain ASCII, one line, or
+ * indented. Internal to the room.
+ *
+ * Keys and items are written in the order of the calls. key is NULL for an item of a list
+ * and for the whole; keys are the program's own and need no escapes. Out of memory sets
+ * the text's failed.
+ */
+#ifndef EAVEMARK_REPORT_JSON_OUT_H
+#define EAVEMARK_REPORT_JSON_OUT_H
+
+#include "base/text.h"
+#include "base/value.h"
+
+#include <stdbool.h>
+#include <stddef.h>
+
+struct json_out {
+    struct text *text;
+    bool pretty;
+    int depth;    /* objects and lists that are open */
+    bool follows; /* something stands before, in the innermost of them */
+};
+
+struct json_out json_out_to(struct text *text, bool pretty);
+
+/* An object '{' or a list '[', to be closed by '}' or ']'. */
+void json_out_open(struct json_out *out, const char *key, char bracket);
+void json_out_close(struct json_out *out, char bracket);
+
+/* A text, NULL giving null; what is no UTF-8 becomes U+FFFD. */
+void json_out_text(struct json_out *out, const char *key, const char *text);
+void json_out_texts(struct json_out *out, const char *key, const char *const *texts, size_t count);
+void json_out_number(struct json_out *out, const char *key, double number);
+void json_out_count(struct json_out *out, const char *key, size_t count);
+void json_out_bool(struct json_out *out, const char *key, bool yes);
+void json_out_null(struct json_out *out, const char *key);
+
+/* Numbers are rounded as they print elsewhere: no reader shall find another here. */
+void json_out_value(struct json_out *out, const char *key, const struct value *value);
+
+#endif
