@@ -303,6 +303,18 @@ enum eavemark_status eavemark_fields(eavemark *handle, const char *topic, bool s
     return status;
 }
 
+enum eavemark_status eavemark_places(eavemark *handle, const char *words, enum eavemark_form form,
+                                     char **report, char **problems)
+{
+    locale_t host;
+    const char *why = enter_plain_locale(lacks_but_job(handle, form, report, problems), &host);
+    if (why != NULL)
+        return refuse_call(why, report, problems);
+    const enum eavemark_status answer = inner_places(handle, words, form, report, problems);
+    locale_back(host);
+    return answer;
+}
+
 enum eavemark_status eavemark_list(eavemark *handle, enum eavemark_names names, char **text)
 {
     locale_t host;

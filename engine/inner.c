@@ -22,6 +22,7 @@
 #include "report/explain_report.h"
 #include "report/figure_table_report.h"
 #include "report/mutate_report.h"
+#include "report/place_list_report.h"
 #include "report/proof_report.h"
 #include "report/question_report.h"
 #include "report/report.h"
@@ -576,6 +577,47 @@ enum eavemark_status inner_compare(eavemark *handle, const struct eavemark_reque
         status = drop_both_texts(report, problems);
     compare_free(&comparison);
     return status;
+}
+
+enum eavemark_status inner_places(eavemark *handle, const char *words, enum eavemark_form form,
+                                  char **report, char **problems)
+{
+    struct place_list list;
+    struct problems said = {0};
+    struct text out = TEXT_EMPTY;
+    size_t found = 0;
+    if (words == NULL)
+        words = "";
+    if (place_list_make(&handle->laws.cache, handle->laws.home, &list) != 0)
+        problem_out_of_memory(&said);
+    else if (form == EAVEMARK_TEXT)
+        found = report_place_list_text(&list, words, &out);
+    else
+        found = report_place_list_json(&list, words, form == EAVEMARK_JSON, &out);
+    const char *near = found == 0 && !said.out_of_memory ? place_list_near(&list, words) : NULL;
+    if (found == 0 && !said.out_of_memory)
+        problem_at(&said, PROBLEM_JOB, "places", NULL, "no place fits \"%s\"%s%s%s", words,
+                   near == NULL ? "" : "; did you mean ", near == NULL ? "" : near,
+                   near == NULL ? "" : "?");
+    for (size_t i = 0; i < list.skipped.count; i++)
+        problem_at(&said, PROBLEM_RULES, "places", NULL,
+                   "%s is left out: its file does not load (eavemark proof %s says why)",
+                   list.skipped.items[i], list.skipped.items[i]);
+    if (out.failed)
+        problem_out_of_memory(&said);
+    say_if_out_of_memory(handle, &said);
+    enum eavemark_status answer = problems_status(&said);
+    *report = NULL;
+    if (found > 0 && !said.out_of_memory)
+        *report = text_release(&out);
+    else
+        text_free(&out);
+    *problems = problems_text(&said);
+    if (*problems == NULL || (found > 0 && *report == NULL))
+        answer = drop_both_texts(report, problems);
+    place_list_free(&list);
+    problems_free(&said);
+    return answer;
 }
 
 enum eavemark_status inner_list(eavemark *handle, enum eavemark_names names, char **text)

@@ -135,6 +135,13 @@ enum eavemark_status eavemark_compare(eavemark *handle, const struct eavemark_re
                                       size_t count, enum eavemark_form form, char **report,
                                       char **problems);
 
+/* The places that a job may name, by the words of their titles, ids and cities (NULL or
+ * "": all): id and title; with words also the law, the day it was read, what of it is
+ * carried and what is not. *report and *problems as for eavemark_takeoff;
+ * EAVEMARK_UNUSABLE when none fits. */
+enum eavemark_status eavemark_places(eavemark *handle, const char *words, enum eavemark_form form,
+                                     char **report, char **problems);
+
 /* The names there are in the home, a line each, sorted; to be freed with
  * free(). On a status other than 0 it is the message instead. */
 enum eavemark_names {

@@ -39,6 +39,8 @@ enum eavemark_status inner_figures(eavemark *handle, const char *topic, const ch
 enum eavemark_status inner_compare(eavemark *handle, const struct eavemark_request *requests,
                                    size_t count, enum eavemark_form form, char **report,
                                    char **problems);
+enum eavemark_status inner_places(eavemark *handle, const char *words, enum eavemark_form form,
+                                  char **report, char **problems);
 enum eavemark_status inner_list(eavemark *handle, enum eavemark_names names, char **text);
 enum eavemark_status inner_proof(eavemark *handle, const char *name, const char *date,
                                  const char *beside, enum eavemark_form form, char **report,

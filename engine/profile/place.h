@@ -76,6 +76,7 @@ struct block {
     const char *borrowed; /* why what it follows does not bind here; or NULL */
     const char *unsure;   /* why it is not certain that it does; or NULL */
     struct value read;    /* a set: which of the place's own pages were read whole; or VALUE_NONE */
+    struct value covers;  /* a set: cities and towns it is the department of; or VALUE_NONE */
     const char *draft;    /* why its own figures are not law yet, or ever; or NULL */
     bool invented, model, base_only;
     long from, to;      /* 0: no beginning, no end */

@@ -448,6 +448,18 @@ static void read_pages(lua_State *lua, int index)
     lua_pop(lua, 1);
 }
 
+/* Which cities and towns it is the department of, to be found by: { "Elm", "Oak" }. */
+static void read_covers(lua_State *lua, int index)
+{
+    struct block *block = place_loading(lua)->block;
+    lua_getfield(lua, index, "covers");
+    if (lua_istable(lua, -1))
+        block->covers = read_set(lua, lua_gettop(lua), "covers", block->line);
+    else if (!lua_isnil(lua, -1))
+        place_say(lua, block->line, "covers is a list of cities");
+    lua_pop(lua, 1);
+}
+
 /* Puts one drop before those already read. */
 static void read_drop(lua_State *lua, int drops, const char *rule)
 {
@@ -548,7 +560,7 @@ static void read_gaps(lua_State *lua, int index)
 static const char *const BLOCK_KEYS[] = {
     "title",    "invented", "model", "base_only", "follows",     "from",    "to",      "code",
     "borrowed", "unsure",   "draft", "read",      "not_carried", "edition", "as_seen", "figures",
-    "parts",    "drop",     "rules", "column",    "columns",     NULL};
+    "parts",    "drop",     "rules", "column",    "columns",     "covers",  NULL};
 
 static void read_block(lua_State *lua, int index)
 {
@@ -579,6 +591,7 @@ static void read_block(lua_State *lua, int index)
     block->column = text_of(lua, index, "column", line);
     read_columns(lua, index);
     read_pages(lua, index);
+    read_covers(lua, index);
     read_figures(lua, index);
     read_parts(lua, index);
     read_drops(lua, index);

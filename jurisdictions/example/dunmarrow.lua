@@ -6,6 +6,7 @@
 
 jurisdiction "example/dunmarrow" {
   title = "Dunmarrow County, Harrow",
+  covers = { "Ashgrove", "Dunmarrow Mills" },
   invented = true,
   follows = "model/irc-2018",
   from = "2023-09-01",
@@ -22,6 +23,7 @@ jurisdiction "example/dunmarrow" {
 
 jurisdiction "example/dunmarrow" {
   title = "Dunmarrow County, Harrow",
+  covers = { "Ashgrove", "Dunmarrow Mills" },
   invented = true,
   follows = "model/irc-2021",
   from = "2026-03-01",

@@ -326,6 +326,19 @@ warns '/roof/slopes/0/pitch: "1/4" could be 1/4 inch in 12'
 run 0 fields spoken; no_errors; says '30 squares'; says 'Refused'
 run 0 fields; no_errors; says '30 squares'
 
+# Places by their words: titles, ids, the cities they are the department of.
+run 0 places; no_errors; says 'example/dunmarrow '; says 'us-ca/redwood-city '
+grep -q '^model/irc ' out && flunk "what only others build on is listed as a place"
+run 0 places Redwood CITY; no_errors; says 'us-ca/redwood-city'; says '2026-11-25'
+says 'only a draft'; says 'of fire'; [ "$(grep -c '^[a-z]' out)" = 1 ] || flunk "more than one Redwood City"
+run 0 places dunmarrow; says 'Dunmarrow Hail Ordinance 2026, on IRC 2021, from 2026-03-01'
+says 'no law anywhere'
+run 0 places ashgrove; says 'example/dunmarrow'; says 'covers  Ashgrove'
+run 0 places us-fl high-velocity; says 'lacking'; says 'were not read'
+run 0 places redwood --form json; says '"jurisdiction":	"us-ca/redwood-city"'
+run 2 places edwood; silent; warns 'did you mean Redwood?'
+run 2 places redwood dunmarrow; silent; warns 'no place fits "redwood dunmarrow"'
+
 # A new county, and what its proof says.
 mkdir -p county/jurisdictions
 cp -r "$source/rules" county/
@@ -344,6 +357,11 @@ run 0 proof here/alder --home county; no_errors; says 'no difference'
 run 0 proof here/alder --home county --form json; no_errors; says '"places"'
 run 2 proof here/alder --home county --mutate --form json; silent; warns 'neither'
 run 2 proof here/adler --home county; silent; warns 'here/alder'
+
+echo 'jurisdiction "here/elm" { title = "Elm", follows = "model/irc-2021", covers = "Oak" }' \
+    >county/jurisdictions/here/elm.lua
+run 3 places --home county; says 'here/alder'; warns 'here/elm is left out'
+run 3 check job.json --home county --jurisdiction here/elm; warns 'covers is a list of cities'
 
 if [ $failures -ne 0 ]; then echo "$failures failed"; exit 1; fi
 echo "all well"

@@ -104,6 +104,13 @@ static void figures(const struct scene *scene, eavemark *handle, struct answer *
                                            &answer->report, &answer->problems);
 }
 
+static void places(const struct scene *scene, eavemark *handle, struct answer *answer)
+{
+    (void)scene;
+    answer->status = (int)eavemark_places(handle, "county", EAVEMARK_JSON_LINE, &answer->report,
+                                          &answer->problems);
+}
+
 static void compare(const struct scene *scene, eavemark *handle, struct answer *answer)
 {
     struct eavemark_request requests[2] = {request_of(scene), request_of(scene)};
@@ -382,9 +389,10 @@ static void other_calls(void **state)
         const char *name;
         caller call;
         size_t stride;
-    } CALLS[] = {{"takeoff", takeoff, 1}, {"explain", explain, 3}, {"figures", figures, 1},
-                 {"compare", compare, 1}, {"schema", schema, 1},   {"listing", listing, 1},
-                 {"proof", proof, 7},     {"mutate", mutate, 1},   {"new county", new_county, 3}};
+    } CALLS[] = {{"takeoff", takeoff, 1},      {"explain", explain, 3}, {"figures", figures, 1},
+                 {"compare", compare, 1},      {"schema", schema, 1},   {"listing", listing, 1},
+                 {"places", places, 1},        {"proof", proof, 7},     {"mutate", mutate, 1},
+                 {"new county", new_county, 3}};
     for (size_t i = 0; i < sizeof(CALLS) / sizeof(CALLS[0]); i++) {
         const char *only = getenv("EAVEMARK_CALL"); /* to look into one of them */
         if (only != NULL && strcmp(only, CALLS[i].name) != 0)

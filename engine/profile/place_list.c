@@ -1,0 +1,175 @@
+#include "profile/place_list.h"
+
+#include "base/nearest.h"
+#include "profile/places.h"
+
+#include <ctype.h>
+#include <stdlib.h>
+#include <string.h>
+#include <strings.h>
+
+/* What stands between words of titles and ids. */
+static const char BETWEEN[] = " -/_,().'";
+
+/* Gathering -------------------------------------------------------------------- */
+
+/* The last block: editions stand in the order of their days. */
+static const struct block *newest(const struct place *place)
+{
+    const struct block *last = place == NULL ? NULL : place->blocks;
+    while (last != NULL && last->next != NULL)
+        last = last->next;
+    return last;
+}
+
+static const struct block *block_of(struct place_cache *cache, const char *home, const char *id,
+                                    struct place_list *list)
+{
+    struct sources sources = {0};
+    struct problems problems = {0};
+    const struct place *place = place_cache_get(cache, home, id, &list->arena, &sources, &problems);
+    list->arena.failed |= problems.out_of_memory;
+    problems_free(&problems);
+    return newest(place);
+}
+
+/* What is said by the nearest of those it follows. A chain is short, and a circle ends. */
+static void look_up_the_chain(struct place_cache *cache, const char *home, struct place_list *list,
+                              struct listed_place *place)
+{
+    const struct block *block = place->block;
+    for (int i = 0; block != NULL && i < PROFILE_LONGEST_CHAIN; i++) {
+        if (place->book == NULL)
+            place->book = block->edition;
+        if (place->upper == NULL && i > 0)
+            place->upper = block->title;
+        if (place->as_seen == NULL && block->as_seen != NULL) {
+            place->as_seen = block->as_seen;
+            place->seen_of = i > 0 ? block->title : NULL;
+        }
+        block = block->follows == NULL ? NULL : block_of(cache, home, block->follows, list);
+    }
+}
+
+static int by_text(const void *a, const void *b)
+{
+    return strcmp(*(const char *const *)a, *(const char *const *)b);
+}
+
+static void note_figures(struct place_list *list, struct listed_place *place)
+{
+    for (const struct entry *e = place->block->entries; e != NULL; e = e->next) {
+        place->figures++;
+        strings_add_once(&place->topics, &list->arena,
+                         arena_copy_n(&list->arena, e->name, strcspn(e->name, ".")));
+    }
+    if (place->topics.count > 1)
+        qsort(place->topics.items, place->topics.count, sizeof(*place->topics.items), by_text);
+}
+
+static void note_lacking(struct place_list *list, struct listed_place *place)
+{
+    const struct block *block = place->block;
+    struct arena *arena = &list->arena;
+    if (block->draft != NULL)
+        strings_add(&place->lacking, arena, arena_format(arena, "only a draft: %s", block->draft));
+    if (block->borrowed != NULL)
+        strings_add(&place->lacking, arena,
+                    arena_format(arena, "its own book: %s", block->borrowed));
+    if (block->unsure != NULL)
+        strings_add(&place->lacking, arena, block->unsure);
+    for (const struct entry_gap *gap = block->gaps; gap != NULL; gap = gap->next)
+        strings_add(&place->lacking, arena,
+                    arena_format(arena, "where %s is yes: %s", gap->fact, gap->why));
+    for (const struct entry *e = block->entries; e != NULL; e = e->next)
+        if (e->pages != NULL && !profile_set_has(&block->read, e->pages))
+            strings_add_once(&place->lacking, arena,
+                             arena_format(arena, "its pages on %s were not read", e->pages));
+}
+
+int place_list_make(struct place_cache *cache, const char *home, struct place_list *list)
+{
+    struct strings ids = {0};
+    *list = (struct place_list){0};
+    places_ids(home, &ids, &list->arena);
+    list->items = arena_array(&list->arena, ids.count + 1, sizeof(*list->items));
+    for (size_t i = 0; list->items != NULL && i < ids.count && !list->arena.failed; i++) {
+        const struct block *block = block_of(cache, home, ids.items[i], list);
+        if (block == NULL)
+            strings_add(&list->skipped, &list->arena, ids.items[i]);
+        if (block == NULL || block->base_only)
+            continue;
+        struct listed_place *place = &list->items[list->count++];
+        *place = (struct listed_place){.block = block};
+        look_up_the_chain(cache, home, list, place);
+        note_figures(list, place);
+        note_lacking(list, place);
+    }
+    return list->arena.failed ? -1 : 0;
+}
+
+/* Searching -------------------------------------------------------------------- */
+
+/* Some word of the text begins with these letters. */
+static bool begins_a_word(const char *text, const char *word, size_t length)
+{
+    while (text != NULL && *text != '\0') {
+        text += strspn(text, BETWEEN);
+        if (strncasecmp(text, word, length) == 0)
+            return true;
+        text += strcspn(text, BETWEEN);
+    }
+    return false;
+}
+
+static bool has_word(const struct block *block, const char *word, size_t length)
+{
+    if (begins_a_word(block->title, word, length) || begins_a_word(block->id, word, length))
+        return true;
+    for (size_t i = 0; block->covers.kind == VALUE_SET && i < block->covers.set_count; i++)
+        if (begins_a_word(block->covers.set[i], word, length))
+            return true;
+    return false;
+}
+
+bool place_list_fits(const struct listed_place *place, const char *words)
+{
+    for (words += strspn(words, BETWEEN); *words != '\0'; words += strspn(words, BETWEEN)) {
+        const size_t length = strcspn(words, BETWEEN);
+        if (!has_word(place->block, words, length))
+            return false;
+        words += length;
+    }
+    return true;
+}
+
+static void offer_words(struct place_list *list, struct nearest *nearest, const char *text)
+{
+    while (text != NULL && *text != '\0') {
+        text += strspn(text, BETWEEN);
+        const char *word = arena_copy_n(&list->arena, text, strcspn(text, BETWEEN));
+        if (word != NULL && word[0] != '\0')
+            nearest_offer(nearest, word);
+        text += strcspn(text, BETWEEN);
+    }
+}
+
+const char *place_list_near(struct place_list *list, const char *words)
+{
+    struct nearest nearest;
+    nearest_start(&nearest, words);
+    for (size_t i = 0; i < list->count; i++) {
+        const struct block *block = list->items[i].block;
+        nearest_offer(&nearest, block->id);
+        offer_words(list, &nearest, block->title);
+        for (size_t c = 0; block->covers.kind == VALUE_SET && c < block->covers.set_count; c++)
+            nearest_offer(&nearest, block->covers.set[c]);
+    }
+    return nearest.name;
+}
+
+void place_list_free(struct place_list *list)
+{
+    arena_free(&list->arena);
+    *list = (struct place_list){0};
+}

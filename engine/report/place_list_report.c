@@ -1,0 +1,178 @@
+#include "report/place_list_report.h"
+
+#include "base/date.h"
+#include "base/utf8.h"
+#include "report/wrap.h"
+
+#include <cjson/cJSON.h>
+
+enum { ID_WIDE = 34, LEAD = 10 };
+
+/* A line each. */
+static void add_line(const struct listed_place *place, struct text *out)
+{
+    const struct block *block = place->block;
+    text_addf(out, "%-*s ", ID_WIDE, block->id);
+    struct text title = TEXT_EMPTY;
+    text_addf(&title, "%s%s", block->title, block->invented ? " (invented)" : "");
+    utf8_add_printable(out, text_string(&title));
+    text_add(out, "\n");
+    out->failed |= title.failed;
+    text_free(&title);
+}
+
+static void add_part(struct text *out, const char *head, const struct text *words)
+{
+    text_addf(out, "  %-8s", head);
+    wrap_add(out, LEAD, text_string(words));
+    out->failed |= words->failed;
+}
+
+/* "Dunmarrow Hail Ordinance 2026, from 2026-03-01, on IRC 2021". */
+static void add_law(const struct listed_place *place, struct text *out)
+{
+    const struct block *block = place->block;
+    struct text law = TEXT_EMPTY;
+    char day[16];
+    if (block->code != NULL)
+        text_addf(&law, "%s%s", block->code, place->book == NULL ? "" : ", on ");
+    if (place->book != NULL)
+        text_add(&law, place->book);
+    if (block->from != 0) {
+        date_write(block->from, day);
+        text_addf(&law, ", from %s", day);
+    }
+    if (block->to != 0) {
+        date_write(block->to, day);
+        text_addf(&law, ", until %s", day);
+    }
+    if (place->upper != NULL)
+        text_addf(&law, "; follows %s", place->upper);
+    add_part(out, "law", &law);
+    text_free(&law);
+}
+
+static void add_read(const struct listed_place *place, struct text *out)
+{
+    struct text read = TEXT_EMPTY;
+    if (place->block->invented)
+        text_add(&read, "invented: no law anywhere");
+    else if (place->as_seen == NULL)
+        text_add(&read, "on no day that is noted");
+    else if (place->seen_of == NULL)
+        text_add(&read, place->as_seen);
+    else
+        text_addf(&read, "%s, of %s", place->as_seen, place->seen_of);
+    add_part(out, "read", &read);
+    text_free(&read);
+}
+
+static void add_carried(const struct listed_place *place, struct text *out)
+{
+    struct text carried = TEXT_EMPTY;
+    if (place->figures == 0)
+        text_add(&carried, "no figure of its own: all is that of what it follows");
+    else
+        text_addf(&carried, "%zu figure%s of its own, of ", place->figures,
+                  place->figures == 1 ? "" : "s");
+    for (size_t i = 0; i < place->topics.count; i++)
+        text_addf(&carried, "%s%s", i == 0 ? "" : ", ", place->topics.items[i]);
+    add_part(out, "carried", &carried);
+    text_free(&carried);
+}
+
+static void add_in_full(const struct listed_place *place, struct text *out)
+{
+    const struct value *covers = &place->block->covers;
+    add_line(place, out);
+    if (covers->kind == VALUE_SET && covers->set_count > 0) {
+        struct text cities = TEXT_EMPTY;
+        for (size_t i = 0; i < covers->set_count; i++)
+            text_addf(&cities, "%s%s", i == 0 ? "" : ", ", covers->set[i]);
+        add_part(out, "covers", &cities);
+        text_free(&cities);
+    }
+    add_law(place, out);
+    add_read(place, out);
+    add_carried(place, out);
+    for (size_t i = 0; i < place->lacking.count; i++) {
+        struct text lacking = TEXT_EMPTY;
+        text_add(&lacking, place->lacking.items[i]);
+        add_part(out, i == 0 ? "lacking" : "", &lacking);
+        text_free(&lacking);
+    }
+}
+
+size_t report_place_list_text(const struct place_list *list, const char *words, struct text *out)
+{
+    size_t found = 0;
+    for (size_t i = 0; i < list->count; i++) {
+        if (!place_list_fits(&list->items[i], words))
+            continue;
+        if (words[0] == '\0')
+            add_line(&list->items[i], out);
+        else
+            add_in_full(&list->items[i], out);
+        found++;
+    }
+    return found;
+}
+
+/* JSON ------------------------------------------------------------------------- */
+
+static bool put_text(cJSON *to, const char *key, const char *text)
+{
+    return text == NULL || cJSON_AddStringToObject(to, key, text) != NULL;
+}
+
+static bool put_texts(cJSON *to, const char *key, const char *const *texts, size_t count)
+{
+    cJSON *list = cJSON_AddArrayToObject(to, key);
+    bool put = list != NULL;
+    for (size_t i = 0; put && i < count; i++)
+        put = cJSON_AddItemToArray(list, cJSON_CreateString(texts[i]));
+    return put;
+}
+
+static bool put_place(cJSON *places, const struct listed_place *place)
+{
+    const struct block *block = place->block;
+    cJSON *object = cJSON_CreateObject();
+    if (object == NULL || !cJSON_AddItemToArray(places, object)) {
+        cJSON_Delete(object);
+        return false;
+    }
+    const bool set = block->covers.kind == VALUE_SET;
+    return put_text(object, "jurisdiction", block->id) && put_text(object, "title", block->title)
+           && cJSON_AddBoolToObject(object, "invented", block->invented) != NULL
+           && put_text(object, "code", block->code) && put_text(object, "book", place->book)
+           && put_text(object, "follows", block->follows)
+           && put_text(object, "as_seen", place->as_seen)
+           && cJSON_AddNumberToObject(object, "figures", (double)place->figures) != NULL
+           && put_texts(object, "carried", place->topics.items, place->topics.count)
+           && put_texts(object, "lacking", place->lacking.items, place->lacking.count)
+           && put_texts(object, "covers", set ? block->covers.set : NULL,
+                        set ? block->covers.set_count : 0);
+}
+
+size_t report_place_list_json(const struct place_list *list, const char *words, bool pretty,
+                              struct text *out)
+{
+    cJSON *root = cJSON_CreateObject();
+    cJSON *places = root == NULL ? NULL : cJSON_AddArrayToObject(root, "places");
+    size_t found = 0;
+    bool kept = places != NULL;
+    for (size_t i = 0; kept && i < list->count; i++) {
+        if (!place_list_fits(&list->items[i], words))
+            continue;
+        kept = put_place(places, &list->items[i]);
+        found++;
+    }
+    char *printed = !kept ? NULL : pretty ? cJSON_Print(root) : cJSON_PrintUnformatted(root);
+    cJSON_Delete(root);
+    out->failed |= printed == NULL;
+    if (printed != NULL)
+        text_addf(out, "%s\n", printed);
+    cJSON_free(printed);
+    return found;
+}
