@@ -85,6 +85,18 @@ static char *text_release(struct text *text)
     return bytes;
 }
 
+/* What a request says over the job's own words, and where its shop sheet is to be had. */
+static struct overrides overrides_of(const struct eavemark_request *request)
+{
+    return (struct overrides){
+        .jurisdiction = request->jurisdiction,
+        .date = request->date,
+        .stage = request->stage,
+        .shop = {request->shop_name, request->shop, request->shop_length, request->shop_folder,
+                 request->text == NULL ? request->name : NULL},
+    };
+}
+
 static char *problems_text(const struct problems *problems)
 {
     struct text text = TEXT_EMPTY;
@@ -115,7 +127,7 @@ eavemark_result *inner_check(eavemark *handle, const struct eavemark_request *re
     if (result == NULL)
         return NULL;
     struct checked *checked = &result->checked;
-    const struct overrides overrides = {request->jurisdiction, request->date, request->stage};
+    const struct overrides overrides = overrides_of(request);
     cJSON *job = NULL;
     let_laws_go(handle);
     result->handle = handle;
@@ -284,8 +296,9 @@ enum eavemark_status inner_takeoff(eavemark *handle, const struct eavemark_reque
                                    enum eavemark_form form, char **report, char **problems)
 {
     struct checked_takeoff checked = {0};
-    const struct overrides overrides = {request->jurisdiction, request->date, NULL};
+    struct overrides overrides = overrides_of(request);
     cJSON *job = NULL;
+    overrides.stage = NULL; /* all is reckoned, whatever has been looked at */
     if (request->text == NULL)
         json_read_file(&job, request->name, &checked.problems);
     else
@@ -342,7 +355,7 @@ enum eavemark_status inner_card(eavemark *handle, const struct eavemark_request 
                                 enum eavemark_form form, char **report, char **problems)
 {
     struct checked_card checked = {0};
-    const struct overrides overrides = {request->jurisdiction, request->date, request->stage};
+    const struct overrides overrides = overrides_of(request);
     cJSON *job = read_card_job(request, &checked.problems);
     if (job != NULL)
         card_of_job(&handle->laws, job, &overrides, request->name, &checked);
@@ -441,7 +454,7 @@ enum eavemark_status inner_explain(eavemark *handle, const char *name,
         .name = name,
         .jurisdiction = request->jurisdiction,
         .job_file = request->name,
-        .overrides = {request->jurisdiction, request->date, request->stage}};
+        .overrides = overrides_of(request)};
     asked.date = asked_day(request, &explanation.problems);
     /* With a job, its own place and day are meant unless the request names others. */
     if (explanation.problems.count == 0 && (request->name != NULL || request->text != NULL))
@@ -515,8 +528,7 @@ static void fill_sides(struct comparison *comparison, const struct eavemark_requ
     for (size_t i = 0; i < comparison->side_count; i++) {
         struct side *side = &comparison->sides[i];
         side->file = requests[i].name;
-        side->overrides = (struct overrides){requests[i].jurisdiction, requests[i].date,
-                                             requests[i].stage};
+        side->overrides = overrides_of(&requests[i]);
         side->job = read_request(&requests[i], &comparison->problems);
     }
 }
@@ -779,7 +791,7 @@ enum eavemark_status inner_questions(eavemark *handle, const struct eavemark_req
                                      enum eavemark_form form, char **report, char **problems)
 {
     struct checked_questions checked = {0};
-    const struct overrides overrides = {request->jurisdiction, request->date, NULL};
+    const struct overrides overrides = overrides_of(request);
     cJSON *job = read_request(request, &checked.problems);
     if (job != NULL)
         questions_of_job(&handle->laws, job, &overrides, request->name, &checked);
@@ -810,7 +822,7 @@ static eavemark_interview *interview_opened(eavemark *handle,
 {
     const char *name = request->name == NULL ? "job" : request->name;
     /* What the command line says of place and day need not be asked. */
-    const struct overrides preset = {request->jurisdiction, request->date, NULL};
+    const struct overrides preset = overrides_of(request);
     /* A job already begun: only what it lacks is asked. */
     const bool given = request->text != NULL || request->name != NULL;
     eavemark_interview *opened = calloc(1, sizeof(*opened));

@@ -11,7 +11,9 @@
 -- Types: group, list, text, number, integer, yes_no, choice, slope, date,
 -- numbers, choices, reference. A number's name ends in its unit. A field with
 -- measured = true was seen on the roof at that stage; the same fact without
--- "measured_" is what is planned.
+-- "measured_" is what is planned. With habit a shop sheet may say it (rules/README.md):
+-- "product" is a fact of what is bought, and one that differs makes another product of
+-- it; true is how the shop goes about it. Never what is measured, dated, or of one house.
 
 -- The job itself ------------------------------------------------------------
 
@@ -27,6 +29,9 @@ field "stage" { type = "choice", choices = { "permit", "deck", "dry-in", "final"
   ask = "How far has the work come?" }
 field "notes" { type = "text", range = { 0, 5000 }, stage = "permit",
   ask = "Anything to remember? (no rule reads this)" }
+
+field "shop" { type = "text", range = { 1, 200 }, stage = "permit",
+  ask = "Which shop sheet goes with this job? (a file beside it: shop.json)" }
 
 field "as_meant" { type = "list", range = { 0, 60 }, stage = "permit",
   ask = "Each value that was asked back and is meant as it stands" }
@@ -237,15 +242,15 @@ field "roof.footprint.planes.under_integrated_solar" { type = "yes_no", stage = 
 for _, edges in ipairs { "eaves", "rakes" } do
   local group = "roof.footprint." .. edges
   field(group) { type = "group", stage = "permit", ask = "What all " .. edges .. " have alike" }
-  field(group .. ".drip_edge") { type = "yes_no", stage = "permit",
+  field(group .. ".drip_edge") { type = "yes_no", habit = true, stage = "permit",
     ask = "Do the " .. edges .. " get metal drip edge? (one that differs: by its name in /roof/edges)" }
-  field(group .. ".underlayment_lies") { type = "choice", choices = { "over_metal", "under_metal" }, stage = "permit",
+  field(group .. ".underlayment_lies") { type = "choice", choices = { "over_metal", "under_metal" }, habit = true, stage = "permit",
     ask = "Does the underlayment lie over the metal at the " .. edges .. ", or under it?" }
-  field(group .. ".flange_sealed") { type = "yes_no", stage = "permit",
+  field(group .. ".flange_sealed") { type = "yes_no", habit = true, stage = "permit",
     ask = "Where the metal lies over the underlayment at the " .. edges .. ", is its flange sealed down?" }
-  field(group .. ".flange_cement_in") { type = "number", unit = "in", range = { 0, 24 }, stage = "permit",
+  field(group .. ".flange_cement_in") { type = "number", unit = "in", range = { 0, 24 }, habit = true, stage = "permit",
     ask = "How wide a band of roof cement goes over the flange at the " .. edges .. "? (0 for none)" }
-  field(group .. ".flange_primed") { type = "yes_no", stage = "permit",
+  field(group .. ".flange_primed") { type = "yes_no", habit = true, stage = "permit",
     ask = "Is the flange at the " .. edges .. " primed where a self-adhered sheet lies over it?" }
 end
 field "roof.footprint.eaves.wall_thickness_in" { type = "number", unit = "in", range = { 3, 24 }, stage = "permit",
@@ -286,7 +291,7 @@ field "decks[].framing_wood" { type = "choice",
   ask = "Which wood are the rafters or trusses? (the grade stamp says: SP, DF-L, HF, SPF, SPFS, WW)" }
 field "decks[].framing_wet" { type = "yes_no", stage = "permit",
   ask = "Is the framing wet when it is nailed, or will it get wet in use?" }
-field "decks[].panel_gap_in" { type = "number", unit = "in", range = { 0, 2 }, answer = "desk", stage = "deck",
+field "decks[].panel_gap_in" { type = "number", unit = "in", range = { 0, 2 }, answer = "desk", habit = true, stage = "deck",
   ask = "What gap is left between panels?" }
 field "decks[].board_gap_in" { type = "number", unit = "in", range = { 0, 12 }, stage = "permit",
   ask = "What is the widest gap between boards?" }
@@ -316,27 +321,29 @@ field "decks[].unsound_sqft" { type = "number", unit = "sqft", range = { 0, 5000
 field "decks[].replaced_sqft" { type = "number", unit = "sqft", range = { 0, 50000 }, answer = "desk", stage = "deck",
   ask = "How much of it was (or will be) replaced?" }
 field "decks[].nails" { type = "group", answer = "desk", stage = "permit", ask = "How this deck is nailed" }
+field "decks[].nails.name" { type = "text", range = { 1, 60 }, answer = "desk", habit = true, stage = "permit",
+  ask = "Which deck nailing of the shop sheet's? (by its name there)" }
 field "decks[].nails.kind" { type = "choice",
   choices = { "common_8d", "common_10d", "deformed_8d", "box_8d", "common_6d", "sinker_8d",
-    "RSRS_01", "RSRS_02", "RSRS_03", "RSRS_04", "RSRS_05", "staple" }, stage = "permit",
+    "RSRS_01", "RSRS_02", "RSRS_03", "RSRS_04", "RSRS_05", "staple" }, habit = "product", stage = "permit",
   ask = "Which nail holds the deck?" }
-field "decks[].nails.length_in" { type = "number", unit = "in", range = { 0.5, 6 }, answer = "wrapper", stage = "permit",
+field "decks[].nails.length_in" { type = "number", unit = "in", range = { 0.5, 6 }, answer = "wrapper", habit = "product", stage = "permit",
   ask = "How long is the deck nail?" }
-field "decks[].nails.shank_in" { type = "number", unit = "in", range = { 0.05, 0.3 }, answer = "wrapper", stage = "permit",
+field "decks[].nails.shank_in" { type = "number", unit = "in", range = { 0.05, 0.3 }, answer = "wrapper", habit = "product", stage = "permit",
   ask = "How thick is the deck nail's shank?" }
-field "decks[].nails.edge_spacing_in" { type = "number", unit = "in", range = { 0.5, 48 }, stage = "permit",
+field "decks[].nails.edge_spacing_in" { type = "number", unit = "in", range = { 0.5, 48 }, habit = true, stage = "permit",
   ask = "How far apart are nails along panel edges?" }
-field "decks[].nails.field_spacing_in" { type = "number", unit = "in", range = { 0.5, 48 }, stage = "permit",
+field "decks[].nails.field_spacing_in" { type = "number", unit = "in", range = { 0.5, 48 }, habit = true, stage = "permit",
   ask = "How far apart are nails along the rafters inside a panel?" }
-field "decks[].nails.gable_spacing_in" { type = "number", unit = "in", range = { 0.5, 48 }, stage = "permit",
+field "decks[].nails.gable_spacing_in" { type = "number", unit = "in", range = { 0.5, 48 }, habit = true, stage = "permit",
   ask = "How far apart are nails into gable-end framing?" }
-field "decks[].nails.band_spacing_in" { type = "number", unit = "in", range = { 0.5, 48 }, stage = "permit",
+field "decks[].nails.band_spacing_in" { type = "number", unit = "in", range = { 0.5, 48 }, habit = true, stage = "permit",
   ask = "How far apart are nails on rafters in the closer-nailed band by eaves, ridges and gables?" }
-field "decks[].nails.band_width_in" { type = "number", unit = "in", range = { 0, 240 }, stage = "permit",
+field "decks[].nails.band_width_in" { type = "number", unit = "in", range = { 0, 240 }, habit = true, stage = "permit",
   ask = "How wide is that closer-nailed band?" }
-field "decks[].nails.edge_distance_in" { type = "number", unit = "in", range = { 0, 3 }, stage = "permit",
+field "decks[].nails.edge_distance_in" { type = "number", unit = "in", range = { 0, 3 }, habit = true, stage = "permit",
   ask = "How far are nails kept from the panel edge?" }
-field "decks[].nails.per_bearing" { type = "integer", unit = "nails", range = { 0, 12 }, stage = "permit",
+field "decks[].nails.per_bearing" { type = "integer", unit = "nails", range = { 0, 12 }, habit = true, stage = "permit",
   ask = "How many nails hold each board at each rafter?" }
 field "decks[].nails.measured_edge_spacing_in" { type = "numbers", unit = "in", range = { 0.1, 60 }, measured = true, answer = "roof", stage = "deck",
   ask = "What spacings were measured along panel edges?" }
@@ -363,50 +370,50 @@ field "decks[].measured_unsound_left_sqft" { type = "number", unit = "sqft", ran
 
 field "underlayments" { type = "list", range = { 0, 20 }, answer = "wrapper", stage = "permit",
   ask = "Each underlayment used" }
-field "underlayments[].name" { type = "text", range = { 1, 60 }, answer = "desk", stage = "permit",
+field "underlayments[].name" { type = "text", range = { 1, 60 }, answer = "desk", habit = true, stage = "permit",
   ask = "What do you call this underlayment?" }
 field "underlayments[].kind" { type = "choice",
   choices = { "D226_I", "D226_II", "D4869_I", "D4869_II", "D4869_III", "D4869_IV", "D6757", "D1970", "D8257",
-    "other_synthetic", "unlabeled_felt" }, stage = "permit",
+    "other_synthetic", "unlabeled_felt" }, habit = "product", stage = "permit",
   ask = "Which ASTM standard and type is printed on the roll? (D226_I is No. 15 felt, D226_II No. 30, D1970 peel-and-stick)" }
-field "underlayments[].evaluation_report" { type = "yes_no", answer = "paper", stage = "permit",
+field "underlayments[].evaluation_report" { type = "yes_no", answer = "paper", habit = "product", stage = "permit",
   ask = "Is there an evaluation report that accepts it in place of a listed felt?" }
-field "underlayments[].plies" { type = "integer", unit = "plies", range = { 0, 4 }, answer = "desk", stage = "permit",
+field "underlayments[].plies" { type = "integer", unit = "plies", range = { 0, 4 }, answer = "desk", habit = true, stage = "permit",
   ask = "How many plies everywhere?" }
-field "underlayments[].head_lap_in" { type = "number", unit = "in", range = { 0, 36 }, answer = "desk", stage = "permit",
+field "underlayments[].head_lap_in" { type = "number", unit = "in", range = { 0, 36 }, answer = "desk", habit = true, stage = "permit",
   ask = "How far does each sheet lap the one below?" }
-field "underlayments[].end_lap_in" { type = "number", unit = "in", range = { 0, 36 }, answer = "desk", stage = "permit",
+field "underlayments[].end_lap_in" { type = "number", unit = "in", range = { 0, 36 }, answer = "desk", habit = true, stage = "permit",
   ask = "How far do sheets lap at their ends?" }
-field "underlayments[].end_lap_offset_ft" { type = "number", unit = "ft", range = { 0, 50 }, answer = "desk", stage = "permit",
+field "underlayments[].end_lap_offset_ft" { type = "number", unit = "ft", range = { 0, 50 }, answer = "desk", habit = true, stage = "permit",
   ask = "How far apart are the end laps of neighboring courses?" }
-field "underlayments[].starter_width_in" { type = "number", unit = "in", range = { 0, 72 }, answer = "desk", stage = "permit",
+field "underlayments[].starter_width_in" { type = "number", unit = "in", range = { 0, 72 }, answer = "desk", habit = true, stage = "permit",
   ask = "How wide is the starter strip at the eave?" }
-field "underlayments[].thickness_in" { type = "number", unit = "in", range = { 0, 0.5 }, stage = "permit",
+field "underlayments[].thickness_in" { type = "number", unit = "in", range = { 0, 0.5 }, habit = "product", stage = "permit",
   ask = "How thick is one ply?" }
 field "underlayments[].weight_lb_per_square" { type = "number", unit = "lb_per_square", range = { 1, 80 },
-  stage = "permit",
+  habit = "product", stage = "permit",
   ask = "How much does a square (100 sq ft) of one ply weigh?" }
 field "underlayments[].roll_width_in" { type = "number", unit = "in", range = { 6, 144 },
-  stage = "permit",
+  habit = "product", stage = "permit",
   ask = "How wide is the roll?" }
 field "underlayments[].roll_length_ft" { type = "number", unit = "ft", range = { 10, 2000 },
-  stage = "permit",
+  habit = "product", stage = "permit",
   ask = "How long is the roll?" }
-field "underlayments[].deck_joints_taped" { type = "yes_no", answer = "desk", stage = "permit",
+field "underlayments[].deck_joints_taped" { type = "yes_no", answer = "desk", habit = true, stage = "permit",
   ask = "Are all deck joints taped with self-adhered strip first?" }
-field "underlayments[].tape_width_in" { type = "number", unit = "in", range = { 0, 12 }, stage = "permit",
+field "underlayments[].tape_width_in" { type = "number", unit = "in", range = { 0, 12 }, habit = true, stage = "permit",
   ask = "How wide is that tape?" }
-field "underlayments[].tape_is" { type = "choice", choices = { "D1970", "AAMA_711_3", "other" }, stage = "permit",
+field "underlayments[].tape_is" { type = "choice", choices = { "D1970", "AAMA_711_3", "other" }, habit = "product", stage = "permit",
   ask = "What is the tape over the deck's joints, by its wrapper: ASTM D1970, AAMA 711 level 3, or other?" }
-field "underlayments[].third_course_lap_in" { type = "number", unit = "in", range = { 0, 72 }, stage = "permit",
+field "underlayments[].third_course_lap_in" { type = "number", unit = "in", range = { 0, 72 }, habit = true, stage = "permit",
   ask = "Of two plies: how far does the third course, the second full sheet, lap the one below?" }
-field "underlayments[].fastener" { type = "choice", choices = { "cap_nail", "cap_staple", "nail", "staple", "adhered" }, stage = "permit",
+field "underlayments[].fastener" { type = "choice", choices = { "cap_nail", "cap_staple", "nail", "staple", "adhered" }, habit = "product", stage = "permit",
   ask = "What holds it down?" }
-field "underlayments[].lap_spacing_in" { type = "number", unit = "in", range = { 0.5, 60 }, answer = "desk", stage = "permit",
+field "underlayments[].lap_spacing_in" { type = "number", unit = "in", range = { 0.5, 60 }, answer = "desk", habit = true, stage = "permit",
   ask = "How far apart are its fasteners along the laps?" }
-field "underlayments[].field_spacing_in" { type = "number", unit = "in", range = { 0.5, 60 }, answer = "desk", stage = "permit",
+field "underlayments[].field_spacing_in" { type = "number", unit = "in", range = { 0.5, 60 }, answer = "desk", habit = true, stage = "permit",
   ask = "How far apart are its fasteners between the laps?" }
-field "underlayments[].cap_in" { type = "number", unit = "in", range = { 0, 3 }, stage = "permit",
+field "underlayments[].cap_in" { type = "number", unit = "in", range = { 0, 3 }, habit = "product", stage = "permit",
   ask = "How wide are the caps?" }
 field "underlayments[].measured_head_lap_in" { type = "numbers", unit = "in", range = { 0, 36 }, measured = true, answer = "roof", stage = "dry-in",
   ask = "What head laps were measured?" }
@@ -414,27 +421,29 @@ field "underlayments[].measured_end_lap_in" { type = "numbers", unit = "in", ran
   ask = "What end laps were measured?" }
 
 field "ice_barrier" { type = "group", answer = "wrapper", stage = "permit", ask = "The ice barrier" }
-field "ice_barrier.kind" { type = "choice", choices = { "self_adhered", "two_cemented_plies", "none" }, stage = "permit",
+field "ice_barrier.name" { type = "text", range = { 1, 60 }, answer = "desk", habit = true, stage = "permit",
+  ask = "Which ice barrier of the shop sheet's? (by its name there)" }
+field "ice_barrier.kind" { type = "choice", choices = { "self_adhered", "two_cemented_plies", "none" }, habit = "product", stage = "permit",
   ask = "What is the ice barrier: self-adhered sheet, two plies cemented together, or none?" }
 field "ice_barrier.roll_width_in" { type = "number", unit = "in", range = { 6, 144 },
-  stage = "permit",
+  habit = "product", stage = "permit",
   ask = "How wide is the roll of ice barrier?" }
 field "ice_barrier.roll_length_ft" { type = "number", unit = "ft", range = { 10, 500 },
-  stage = "permit",
+  habit = "product", stage = "permit",
   ask = "How long is the roll of ice barrier?" }
-field "ice_barrier.lap_in" { type = "number", unit = "in", range = { 0, 24 }, answer = "desk", stage = "permit",
+field "ice_barrier.lap_in" { type = "number", unit = "in", range = { 0, 24 }, answer = "desk", habit = true, stage = "permit",
   ask = "How far does each course of ice barrier lap the one below?" }
 
 -- Drip edge -----------------------------------------------------------------
 
 field "drip_edge" { type = "group", stage = "permit", ask = "The drip edge" }
-field "drip_edge.lap_in" { type = "number", unit = "in", range = { 0, 24 }, stage = "permit",
+field "drip_edge.lap_in" { type = "number", unit = "in", range = { 0, 24 }, habit = true, stage = "permit",
   ask = "How far do its pieces lap?" }
-field "drip_edge.down_in" { type = "number", unit = "in", range = { 0, 12 }, stage = "permit",
+field "drip_edge.down_in" { type = "number", unit = "in", range = { 0, 12 }, habit = true, stage = "permit",
   ask = "How far does it run down below the deck?" }
-field "drip_edge.back_in" { type = "number", unit = "in", range = { 0, 24 }, stage = "permit",
+field "drip_edge.back_in" { type = "number", unit = "in", range = { 0, 24 }, habit = true, stage = "permit",
   ask = "How far does it run back onto the deck?" }
-field "drip_edge.fastener_spacing_in" { type = "number", unit = "in", range = { 0.5, 60 }, stage = "permit",
+field "drip_edge.fastener_spacing_in" { type = "number", unit = "in", range = { 0.5, 60 }, habit = true, stage = "permit",
   ask = "How far apart are its fasteners?" }
 field "drip_edge.measured_lap_in" { type = "numbers", unit = "in", range = { 0, 24 }, measured = true, answer = "roof", stage = "dry-in",
   ask = "What laps were measured on the drip edge?" }
@@ -444,48 +453,50 @@ field "drip_edge.measured_fastener_spacing_in" { type = "numbers", unit = "in", 
 -- The new covering ----------------------------------------------------------
 
 field "covering" { type = "group", answer = "wrapper", stage = "permit", ask = "The new covering" }
+field "covering.name" { type = "text", range = { 1, 60 }, answer = "desk", habit = true, stage = "permit",
+  ask = "Which covering of the shop sheet's? (by its name there)" }
 field "covering.kind" { type = "choice",
   choices = { "asphalt_shingle", "roll_roofing", "wood_shingle", "wood_shake", "slate", "clay_tile",
     "concrete_tile", "metal_panel", "metal_shingle", "coating", "built_up", "coal_tar_built_up",
     "modified_bitumen", "thermoset_membrane", "thermoplastic_membrane", "spray_foam" },
-  answer = "desk", stage = "permit",
+  answer = "desk", habit = "product", stage = "permit",
   ask = "What kind of covering goes on?" }
-field "covering.metal_seam" { type = "choice", choices = { "lapped", "sealed", "standing" }, stage = "permit",
+field "covering.metal_seam" { type = "choice", choices = { "lapped", "sealed", "standing" }, habit = "product", stage = "permit",
   ask = "How are the metal panels joined: lapped, lapped with sealant in the laps, or standing seams?" }
-field "covering.UL_2218_class" { type = "choice", choices = { "1", "2", "3", "4", "none" }, stage = "permit",
+field "covering.UL_2218_class" { type = "choice", choices = { "1", "2", "3", "4", "none" }, habit = "product", stage = "permit",
   ask = "Which UL 2218 hail class does the shingle wrapper show?" }
 field "covering.hail_proof" { type = "choice", choices = { "wrapper", "papers", "none" }, stage = "final",
   ask = "What shows the hail class to the inspector: a wrapper, the maker's papers, or nothing?" }
 field "covering.listed_over_old" { type = "yes_no", answer = "paper", stage = "permit",
   ask = "Is the new covering listed as a class A assembly over the old one?" }
-field "covering.on_battens" { type = "yes_no", answer = "desk", stage = "permit",
+field "covering.on_battens" { type = "yes_no", answer = "desk", habit = true, stage = "permit",
   ask = "Does it lie on battens?" }
-field "covering.made_to" { type = "choice", choices = { "D3462", "D225", "none" }, stage = "permit",
+field "covering.made_to" { type = "choice", choices = { "D3462", "D225", "none" }, habit = "product", stage = "permit",
   ask = "Which ASTM product standard does the shingle wrapper name?" }
 field "covering.maker_allows_overlay" { type = "yes_no", stage = "permit",
   ask = "Do the shingle maker's printed instructions allow laying over an old covering like this one?" }
 field "covering.instructions_on_site" { type = "yes_no", answer = "desk", stage = "final",
   ask = "Are the maker's printed instructions on the site?" }
-field "covering.thickness_at_nail_in" { type = "number", unit = "in", range = { 0.05, 2 }, stage = "permit",
+field "covering.thickness_at_nail_in" { type = "number", unit = "in", range = { 0.05, 2 }, habit = "product", stage = "permit",
   ask = "How thick is the new covering where the nail goes through it, all its plies together?" }
-field "covering.D7158_class" { type = "choice", choices = { "D", "G", "H", "none" }, stage = "permit",
+field "covering.D7158_class" { type = "choice", choices = { "D", "G", "H", "none" }, habit = "product", stage = "permit",
   ask = "Which ASTM D7158 wind class does the shingle wrapper show?" }
-field "covering.D3161_class" { type = "choice", choices = { "A", "D", "F", "none" }, stage = "permit",
+field "covering.D3161_class" { type = "choice", choices = { "A", "D", "F", "none" }, habit = "product", stage = "permit",
   ask = "Which ASTM D3161 wind class does the shingle wrapper show?" }
 field "covering.nails_printed" { type = "integer", unit = "nails", range = { 2, 12 }, stage = "permit",
   ask = "How many nails per shingle do the maker's instructions ask for at this wind speed?" }
-field "covering.exposure_printed_in" { type = "number", unit = "in", range = { 2, 12 }, stage = "permit",
+field "covering.exposure_printed_in" { type = "number", unit = "in", range = { 2, 12 }, habit = "product", stage = "permit",
   ask = "What exposure do the maker's instructions give?" }
-field "covering.offset_printed_in" { type = "number", unit = "in", range = { 1, 20 }, stage = "permit",
+field "covering.offset_printed_in" { type = "number", unit = "in", range = { 1, 20 }, habit = "product", stage = "permit",
   ask = "What least offset between the joints of neighboring courses do the maker's instructions give?" }
 field "covering.weight_lb_per_square" { type = "number", unit = "lb_per_square", range = { 30, 3000 },
-  stage = "permit",
+  habit = "product", stage = "permit",
   ask = "How much does a square (100 sq ft) of the new covering weigh? (bundle weight x "
     .. "bundles to the square)" }
 field "covering.strip_length_in" { type = "number", unit = "in", range = { 6, 60 },
-  stage = "permit",
+  habit = "product", stage = "permit",
   ask = "How long is one shingle? (36, or 39.375 for metric ones)" }
-field "covering.bundles_per_square" { type = "number", range = { 1, 8 }, stage = "permit",
+field "covering.bundles_per_square" { type = "number", range = { 1, 8 }, habit = "product", stage = "permit",
   ask = "How many bundles make a square, by the wrapper?" }
 field "covering.measured_exposure_in" { type = "numbers", unit = "in", range = { 1, 20 }, measured = true, answer = "roof", stage = "final",
   ask = "What exposures were measured, course to course?" }
@@ -493,23 +504,25 @@ field "covering.measured_offset_in" { type = "numbers", unit = "in", range = { 0
   ask = "What offsets were measured between joints of neighboring courses?" }
 
 field "fasteners" { type = "group", answer = "wrapper", stage = "permit", ask = "The covering's fasteners" }
-field "fasteners.kind" { type = "choice", choices = { "nail", "staple" }, stage = "permit",
+field "fasteners.name" { type = "text", range = { 1, 60 }, answer = "desk", habit = true, stage = "permit",
+  ask = "Which nails or staples of the shop sheet's? (by its name there)" }
+field "fasteners.kind" { type = "choice", choices = { "nail", "staple" }, habit = "product", stage = "permit",
   ask = "Is the covering nailed or stapled?" }
 field "fasteners.metal" { type = "choice",
-  choices = { "galvanized", "stainless", "aluminum", "copper", "plain_steel", "electroplated" }, stage = "permit",
+  choices = { "galvanized", "stainless", "aluminum", "copper", "plain_steel", "electroplated" }, habit = "product", stage = "permit",
   ask = "What metal are the roofing nails?" }
-field "fasteners.shank_in" { type = "number", unit = "in", range = { 0.03, 0.3 }, stage = "permit",
+field "fasteners.shank_in" { type = "number", unit = "in", range = { 0.03, 0.3 }, habit = "product", stage = "permit",
   ask = "How thick is the nail's shank? (12 gauge is 0.105 in, 11 gauge 0.120 in)" }
-field "fasteners.head_in" { type = "number", unit = "in", range = { 0.1, 1.5 }, stage = "permit",
+field "fasteners.head_in" { type = "number", unit = "in", range = { 0.1, 1.5 }, habit = "product", stage = "permit",
   ask = "How wide is the nail's head?" }
-field "fasteners.length_in" { type = "number", unit = "in", range = { 0.25, 6 }, stage = "permit",
+field "fasteners.length_in" { type = "number", unit = "in", range = { 0.25, 6 }, habit = "product", stage = "permit",
   ask = "How long is the nail?" }
-field "fasteners.per_shingle" { type = "integer", unit = "nails", range = { 0, 12 }, answer = "desk", stage = "permit",
+field "fasteners.per_shingle" { type = "integer", unit = "nails", range = { 0, 12 }, answer = "desk", habit = true, stage = "permit",
   ask = "How many nails will go into each shingle?" }
 field "fasteners.steep_method" { type = "yes_no", answer = "desk", stage = "permit",
   ask = "Is the maker's steep-slope fastening used?" }
 field "fasteners.nails_to_the_pound" { type = "number", unit = "nails", range = { 10, 2000 },
-  stage = "permit",
+  habit = "product", stage = "permit",
   ask = "How many of these roofing nails go to the pound, by the box?" }
 field "fasteners.measured_per_shingle" { type = "numbers", unit = "nails", range = { 0, 12 }, measured = true, answer = "roof", stage = "final",
   ask = "How many nails were counted in each shingle looked at?" }
@@ -536,10 +549,10 @@ field "attics[].fans_end_outdoors" { type = "yes_no", stage = "permit",
   ask = "Do bath and kitchen fans end outdoors, not in this attic or its soffit?" }
 field "attics[].vents" { type = "list", range = { 0, 60 }, stage = "permit",
   ask = "Each kind of vent serving this attic" }
-field "attics[].vents[].name" { type = "text", range = { 1, 60 }, stage = "permit",
+field "attics[].vents[].name" { type = "text", range = { 1, 60 }, habit = true, stage = "permit",
   ask = "What do you call this vent?" }
 field "attics[].vents[].kind" { type = "choice",
-  choices = { "ridge", "soffit_strip", "soffit_unit", "eave_block", "box", "turbine", "gable", "powered" }, stage = "permit",
+  choices = { "ridge", "soffit_strip", "soffit_unit", "eave_block", "box", "turbine", "gable", "powered" }, habit = "product", stage = "permit",
   ask = "What kind of vent is it?" }
 field "attics[].vents[].place" { type = "choice", choices = { "high", "low" }, stage = "permit",
   ask = "Is it high (near the ridge) or low (at the eave)?" }
@@ -549,7 +562,7 @@ field "attics[].vents[].left_as_is" { type = "yes_no", stage = "permit",
   ask = "Was it there before, and does the work leave it as it is?" }
 field "attics[].vents[].count" { type = "integer", range = { 0, 2000 }, stage = "permit",
   ask = "How many are there?" }
-field "attics[].vents[].nfa_each_sqin" { type = "number", unit = "sqin", range = { 0, 5000 }, answer = "wrapper", stage = "permit",
+field "attics[].vents[].nfa_each_sqin" { type = "number", unit = "sqin", range = { 0, 5000 }, answer = "wrapper", habit = "product", stage = "permit",
   ask = "What net free area is on each one's label?" }
 field "attics[].vents[].gross_each_sqin" { type = "number", unit = "sqin", range = { 0.1, 10000 }, stage = "permit",
   ask = "How large is the opening of each that has no label, before its screen or louver? (width x height)" }
@@ -560,13 +573,13 @@ field "attics[].vents[].cover" { type = "choice",
   ask = "What covers that opening? (mesh, with or without wood louvers)" }
 field "attics[].vents[].length_ft" { type = "number", unit = "ft", range = { 0, 2000 }, answer = "roof", stage = "permit",
   ask = "How many feet of it are there?" }
-field "attics[].vents[].nfa_sqin_per_ft" { type = "number", unit = "sqin_per_ft", range = { 0, 200 }, answer = "wrapper", stage = "permit",
+field "attics[].vents[].nfa_sqin_per_ft" { type = "number", unit = "sqin_per_ft", range = { 0, 200 }, answer = "wrapper", habit = "product", stage = "permit",
   ask = "What net free area per foot is on its label?" }
-field "attics[].vents[].opening_in" { type = "number", unit = "in", range = { 0.01, 60 }, stage = "permit",
+field "attics[].vents[].opening_in" { type = "number", unit = "in", range = { 0.01, 60 }, habit = "product", stage = "permit",
   ask = "What is the least width of its openings (of the screen's, if it has one)?" }
-field "attics[].vents[].screened" { type = "yes_no", stage = "permit",
+field "attics[].vents[].screened" { type = "yes_no", habit = "product", stage = "permit",
   ask = "Does it have a corrosion-resistant screen?" }
-field "attics[].vents[].screen_opening_in" { type = "number", unit = "in", range = { 0.005, 3 }, stage = "permit",
+field "attics[].vents[].screen_opening_in" { type = "number", unit = "in", range = { 0.005, 3 }, habit = "product", stage = "permit",
   ask = "How wide are the screen's own openings?" }
 field "attics[].vents[].opens_outdoors" { type = "yes_no", stage = "permit",
   ask = "Does it open straight to outside air?" }
@@ -575,17 +588,17 @@ field "attics[].vents[].opens_outdoors" { type = "yes_no", stage = "permit",
 
 field "takeoff" { type = "group", stage = "permit", ask = "What goes into the takeoff" }
 field "takeoff.waste_percent" { type = "number", unit = "percent", range = { 0, 60 },
-  stage = "permit",
+  habit = true, stage = "permit",
   ask = "What share do you add for waste? (of shingles; of all else too, unless said below)" }
 field "takeoff.sheet_waste_percent" { type = "number", unit = "percent", range = { 0, 60 },
-  stage = "permit",
+  habit = true, stage = "permit",
   ask = "What share do you add for waste of underlayment, ice barrier and panels?" }
 field "takeoff.metal_waste_percent" { type = "number", unit = "percent", range = { 0, 60 },
-  stage = "permit",
+  habit = true, stage = "permit",
   ask = "What share do you add for waste of drip edge and valley lining?" }
-field "takeoff.bundles_per_stack" { type = "integer", range = { 1, 60 }, stage = "permit",
+field "takeoff.bundles_per_stack" { type = "integer", range = { 1, 60 }, habit = true, stage = "permit",
   ask = "How many bundles will lie in one stack on the roof?" }
-field "takeoff.stack_sqft" { type = "number", unit = "sqft", range = { 1, 500 }, stage = "permit",
+field "takeoff.stack_sqft" { type = "number", unit = "sqft", range = { 1, 500 }, habit = true, stage = "permit",
   ask = "Over how much deck is one stack spread?" }
 field "takeoff.vent_cover" { type = "choice",
   choices = { "quarter_inch_cloth", "eighth_inch_mesh", "sixteen_mesh",
@@ -594,9 +607,9 @@ field "takeoff.vent_cover" { type = "choice",
   ask = "What will cover an opening cut for more vent area, such as a gable's? (mesh, with "
     .. "or without wood louvers)" }
 field "takeoff.trailer_cuyd" { type = "number", unit = "cuyd", range = { 0.5, 60 },
-  stage = "permit",
+  habit = true, stage = "permit",
   ask = "How many cubic yards does the trailer or bin hold, level with its sides?" }
-field "takeoff.payload_lb" { type = "number", unit = "lb", range = { 300, 60000 }, stage = "permit",
+field "takeoff.payload_lb" { type = "number", unit = "lb", range = { 300, 60000 }, habit = true, stage = "permit",
   ask = "How many pounds may the trailer or bin carry, by its plate or its hirer?" }
 
 -- Fire, energy, flashing, valleys, rotted wood -------------------------------
@@ -635,27 +648,27 @@ field "existing.adhered_left_covered" { type = "yes_no", stage = "dry-in",
 field "existing.fire_class_left" { type = "choice", choices = { "A", "B", "C", "none", "nothing_left" }, stage = "permit",
   ask = "What fire class has the part of the old roof that stays? (nothing_left if none stays)" }
 
-field "covering.fire_class" { type = "choice", choices = { "A", "B", "C", "none" }, stage = "permit",
+field "covering.fire_class" { type = "choice", choices = { "A", "B", "C", "none" }, habit = "product", stage = "permit",
   ask = "Which fire class does the new covering's listing or wrapper show?" }
-field "covering.fire_proof" { type = "choice", choices = { "listing", "wrapper", "evaluation_report", "none" }, stage = "permit",
+field "covering.fire_proof" { type = "choice", choices = { "listing", "wrapper", "evaluation_report", "none" }, habit = "product", stage = "permit",
   ask = "What paper shows that class?" }
-field "covering.fire_test" { type = "choice", choices = { "E108", "UL_790", "D3462_glass_felt", "none" }, stage = "permit",
+field "covering.fire_test" { type = "choice", choices = { "E108", "UL_790", "D3462_glass_felt", "none" }, habit = "product", stage = "permit",
   ask = "Which test does it name: ASTM E108, UL 790, or ASTM D3462 for glass-felt shingles?" }
 field "covering.over_noncombustible_deck" { type = "yes_no", answer = "desk", stage = "permit",
   ask = "Is the deck under it noncombustible everywhere (concrete or steel)?" }
-field "covering.copper_oz" { type = "number", unit = "oz", range = { 0, 100 }, stage = "permit",
+field "covering.copper_oz" { type = "number", unit = "oz", range = { 0, 100 }, habit = "product", stage = "permit",
   ask = "If it is sheet copper, how many ounces does a square foot weigh? (0 if it is not copper)" }
-field "covering.wood_pressure_treated" { type = "yes_no", stage = "permit",
+field "covering.wood_pressure_treated" { type = "yes_no", habit = "product", stage = "permit",
   ask = "Are the wood shingles or shakes pressure-treated against fire?" }
 field "covering.wood_bundles_labeled" { type = "yes_no", stage = "dry-in",
   ask = "Does every bundle carry a label with its fire class?" }
-field "covering.wood_weathering_years" { type = "number", unit = "years", range = { 0, 30 }, stage = "permit",
+field "covering.wood_weathering_years" { type = "number", unit = "years", range = { 0, 30 }, habit = "product", stage = "permit",
   ask = "How many years of natural weathering does the wood's fire listing show?" }
-field "covering.wood_length_in" { type = "number", unit = "in", range = { 12, 36 }, stage = "permit",
+field "covering.wood_length_in" { type = "number", unit = "in", range = { 12, 36 }, habit = "product", stage = "permit",
   ask = "How long are the wood shingles?" }
-field "covering.wood_grade" { type = "choice", choices = { "No1", "No2", "No3" }, stage = "permit",
+field "covering.wood_grade" { type = "choice", choices = { "No1", "No2", "No3" }, habit = "product", stage = "permit",
   ask = "Which grade are they?" }
-field "covering.leaves_space" { type = "yes_no", answer = "desk", stage = "permit",
+field "covering.leaves_space" { type = "yes_no", answer = "desk", habit = "product", stage = "permit",
   ask = "Does its profile, or battens under it, leave a space between it and the deck?" }
 field "covering.space_is" { type = "choice", choices = { "firestopped", "cap_sheet", "open" }, answer = "desk", stage = "dry-in",
   ask = "Is that space firestopped, is there cap sheet over the deck under it, or is it open?" }
@@ -663,11 +676,11 @@ field "covering.cap_sheet_lb" { type = "number", unit = "lb", range = { 0, 200 }
   ask = "How heavy is that cap sheet, per 100 sq ft? (0 if there is none)" }
 field "covering.ends_stopped" { type = "yes_no", answer = "roof", stage = "dry-in",
   ask = "Are its open ends at eave and ridge closed?" }
-field "covering.aged_reflectance" { type = "number", unit = "reflectance", range = { 0, 1 }, stage = "permit",
+field "covering.aged_reflectance" { type = "number", unit = "reflectance", range = { 0, 1 }, habit = "product", stage = "permit",
   ask = "What aged solar reflectance is the covering rated for?" }
-field "covering.aged_emittance" { type = "number", unit = "emittance", range = { 0, 1 }, stage = "permit",
+field "covering.aged_emittance" { type = "number", unit = "emittance", range = { 0, 1 }, habit = "product", stage = "permit",
   ask = "What aged thermal emittance is it rated for?" }
-field "covering.aged_SRI" { type = "number", unit = "SRI", range = { -20, 130 }, stage = "permit",
+field "covering.aged_SRI" { type = "number", unit = "SRI", range = { -20, 130 }, habit = "product", stage = "permit",
   ask = "What aged solar reflectance index is it rated for?" }
 
 field "solar" { type = "group", stage = "permit", ask = "Solar panels" }
@@ -682,9 +695,9 @@ field "gutters.fitted" { type = "yes_no", stage = "permit",
 field "gutters.guarded" { type = "yes_no", stage = "final",
   ask = "Do they have guards that keep leaves out?" }
 
-field "attics[].vents[].ember_listed" { type = "yes_no", answer = "wrapper", stage = "permit",
+field "attics[].vents[].ember_listed" { type = "yes_no", answer = "wrapper", habit = "product", stage = "permit",
   ask = "Is it listed as keeping out flame and embers (ASTM E2886)?" }
-field "attics[].vents[].mesh_noncombustible" { type = "yes_no", stage = "permit",
+field "attics[].vents[].mesh_noncombustible" { type = "yes_no", habit = "product", stage = "permit",
   ask = "Is its mesh of a material that neither burns nor corrodes?" }
 
 field "roof.slopes[].under_integrated_solar" { type = "yes_no", stage = "permit",
@@ -725,32 +738,32 @@ field "energy.cavity_air_gap_in" { type = "number", unit = "in", range = { 0, 24
   ask = "How much clear air is left between that insulation and the deck?" }
 
 field "flashing" { type = "group", answer = "wrapper", stage = "permit", ask = "The new flashing" }
-field "flashing.base" { type = "choice", choices = { "metal", "mineral_roll", "other" }, answer = "desk", stage = "permit",
+field "flashing.base" { type = "choice", choices = { "metal", "mineral_roll", "other" }, answer = "desk", habit = "product", stage = "permit",
   ask = "Is base flashing metal, mineral-surfaced roll roofing, or something else?" }
-field "flashing.base_thickness_in" { type = "number", unit = "in", range = { 0.001, 0.5 }, stage = "permit",
+field "flashing.base_thickness_in" { type = "number", unit = "in", range = { 0.001, 0.5 }, habit = "product", stage = "permit",
   ask = "How thick is the base flashing's metal? (26 gauge galvanized is 0.019 in)" }
 for _, part in ipairs { "base", "cap" } do
   local group = "flashing." .. part
   field(group .. "_metal") { type = "choice",
     choices = { "copper", "aluminum", "stainless", "galvanized", "aluminum_zinc", "zinc", "lead",
-      "painted_terne", "plain_steel", "other" }, stage = "permit",
+      "painted_terne", "plain_steel", "other" }, habit = "product", stage = "permit",
     ask = "Which metal is the " .. part .. " flashing?" }
-  field(group .. "_gage") { type = "integer", unit = "gage", range = { 1, 50 }, stage = "permit",
+  field(group .. "_gage") { type = "integer", unit = "gage", range = { 1, 50 }, habit = "product", stage = "permit",
     ask = "Which gage is the " .. part .. " flashing, if stainless? (a higher number is thinner)" }
-  field(group .. "_weight_lb") { type = "number", unit = "lb", range = { 0, 100 }, stage = "permit",
+  field(group .. "_weight_lb") { type = "number", unit = "lb", range = { 0, 100 }, habit = "product", stage = "permit",
     ask = "How heavy is the " .. part .. " flashing, if lead or terne, by the weight it is sold under?" }
 end
-field "flashing.base_lb_per_square" { type = "number", unit = "lb_per_square", range = { 0, 300 }, stage = "permit",
+field "flashing.base_lb_per_square" { type = "number", unit = "lb_per_square", range = { 0, 300 }, habit = "product", stage = "permit",
   ask = "How heavy is the mineral-surfaced roll, per 100 sq ft?" }
-field "flashing.bitumen_on_metal" { type = "yes_no", answer = "desk", stage = "permit",
+field "flashing.bitumen_on_metal" { type = "yes_no", answer = "desk", habit = true, stage = "permit",
   ask = "Does anything with bitumen, such as roof cement or hot asphalt, go onto metal flashing?" }
 field "flashing.primed" { type = "yes_no", answer = "desk", stage = "dry-in",
   ask = "Is metal flashing primed where bitumen goes onto it?" }
 field "existing.rusted_metal_left" { type = "yes_no", answer = "roof", stage = "dry-in",
   ask = "Do old vents, metal edges, outlets or collars stay that are rusted, damaged or worn out?" }
-field "flashing.corrosion_resistant" { type = "yes_no", stage = "permit",
+field "flashing.corrosion_resistant" { type = "yes_no", habit = "product", stage = "permit",
   ask = "Is the flashing metal one that does not rust?" }
-field "flashing.cap_thickness_in" { type = "number", unit = "in", range = { 0.001, 0.5 }, stage = "permit",
+field "flashing.cap_thickness_in" { type = "number", unit = "in", range = { 0.001, 0.5 }, habit = "product", stage = "permit",
   ask = "How thick is the metal of cap (counter) flashing?" }
 
 field "roof.walls" { type = "list", range = { 0, 60 }, stage = "permit",
@@ -822,26 +835,26 @@ field "roof.valleys" { type = "list", range = { 0, 60 }, stage = "permit",
   ask = "Each valley of the roof (an empty list if there is none)" }
 field "roof.valleys[].name" { type = "text", range = { 1, 60 }, stage = "permit",
   ask = "What do you call this valley?" }
-field "roof.valleys[].kind" { type = "choice", choices = { "open", "closed", "woven" }, stage = "permit",
+field "roof.valleys[].kind" { type = "choice", choices = { "open", "closed", "woven" }, habit = "product", stage = "permit",
   ask = "Is its lining exposed (open), or do shingles run over it (closed, woven)?" }
 field "roof.valleys[].lining" { type = "choice",
-  choices = { "metal", "two_ply_roll", "smooth_roll", "self_adhered", "none" }, stage = "permit",
+  choices = { "metal", "two_ply_roll", "smooth_roll", "self_adhered", "none" }, habit = "product", stage = "permit",
   ask = "Is it lined with metal, two plies of mineral-surfaced roll, one of smooth roll, peel-and-stick (D1970), or nothing?" }
-field "roof.valleys[].width_in" { type = "number", unit = "in", range = { 0, 120 }, stage = "permit",
+field "roof.valleys[].width_in" { type = "number", unit = "in", range = { 0, 120 }, habit = true, stage = "permit",
   ask = "How wide is the lining? (of two plies, the top one)" }
 field "roof.valleys[].measured_width_in" { type = "numbers", unit = "in", range = { 0, 120 }, measured = true, stage = "dry-in",
   ask = "What widths of lining were measured? (of two plies, the top one)" }
-field "roof.valleys[].bottom_width_in" { type = "number", unit = "in", range = { 0, 120 }, stage = "permit",
+field "roof.valleys[].bottom_width_in" { type = "number", unit = "in", range = { 0, 120 }, habit = true, stage = "permit",
   ask = "Of two plies, how wide is the bottom one?" }
 field "roof.valleys[].metal" { type = "choice",
   choices = { "copper", "high_yield_copper", "lead_coated_copper", "lead_coated_high_yield_copper", "aluminum", "stainless", "galvanized",
-    "aluminum_zinc", "zinc", "lead", "painted_terne", "plain_steel", "other" }, stage = "permit",
+    "aluminum_zinc", "zinc", "lead", "painted_terne", "plain_steel", "other" }, habit = "product", stage = "permit",
   ask = "Which metal lines it?" }
-field "roof.valleys[].thickness_in" { type = "number", unit = "in", range = { 0.001, 0.5 }, stage = "permit",
+field "roof.valleys[].thickness_in" { type = "number", unit = "in", range = { 0.001, 0.5 }, habit = "product", stage = "permit",
   ask = "How thick is that metal?" }
-field "roof.valleys[].gage" { type = "integer", unit = "gage", range = { 1, 50 }, stage = "permit",
+field "roof.valleys[].gage" { type = "integer", unit = "gage", range = { 1, 50 }, habit = "product", stage = "permit",
   ask = "Which gage is stainless valley metal? (a higher number is thinner)" }
-field "roof.valleys[].weight_lb" { type = "number", unit = "lb", range = { 0, 100 }, stage = "permit",
+field "roof.valleys[].weight_lb" { type = "number", unit = "lb", range = { 0, 100 }, habit = "product", stage = "permit",
   ask = "How heavy is lead or terne valley metal, by the weight it is sold under?" }
 field "roof.valleys[].lined_before_shingles" { type = "yes_no", stage = "dry-in",
   ask = "Was it lined before the shingles went on?" }
@@ -913,13 +926,13 @@ field "scope.solar_reset" { type = "yes_no", stage = "permit",
 field "roof.slopes[].replaced_percent" { type = "number", unit = "percent", range = { 0, 100 }, answer = "desk", stage = "permit",
   ask = "How much of this plane's covering is replaced, in this job and in the months before together?" }
 
-field "covering.grade" { type = "choice", choices = { "three_tab", "laminated", "other" }, stage = "permit",
+field "covering.grade" { type = "choice", choices = { "three_tab", "laminated", "other" }, habit = "product", stage = "permit",
   ask = "Which make-up of asphalt shingle is it: three-tab, laminated, or another?" }
-field "covering.lifetime_warranty" { type = "yes_no", stage = "permit",
+field "covering.lifetime_warranty" { type = "yes_no", habit = "product", stage = "permit",
   ask = "Does the maker's warranty on the covering run for life?" }
-field "covering.warranty_years" { type = "number", unit = "years", range = { 0, 100 }, stage = "permit",
+field "covering.warranty_years" { type = "number", unit = "years", range = { 0, 100 }, habit = "product", stage = "permit",
   ask = "For how many years does the maker's warranty on the covering run?" }
-field "covering.individual" { type = "yes_no", stage = "permit",
+field "covering.individual" { type = "yes_no", habit = "product", stage = "permit",
   ask = "Are they individual shingles, not strips? (only where they are)" }
 field "covering.on_local_list" { type = "yes_no", answer = "department", stage = "permit",
   ask = "Is the covering on the place's own list of those it accepts?" }
@@ -931,7 +944,7 @@ field "permit.status" { type = "choice", choices = { "none", "applied", "issued"
   ask = "Is there a permit: none, applied for, or issued?" }
 field "permit.number" { type = "text", range = { 1, 60 }, answer = "paper", stage = "deck",
   ask = "What is the permit's number?" }
-field "permit.holder" { type = "choice", choices = { "owner", "contractor", "agent", "other" }, stage = "permit",
+field "permit.holder" { type = "choice", choices = { "owner", "contractor", "agent", "other" }, habit = true, stage = "permit",
   ask = "Who takes out the permit?" }
 field "permit.owner_lives_there" { type = "yes_no", stage = "permit",
   ask = "If the owner takes it out: does the owner live in the house?" }
@@ -949,21 +962,21 @@ field "permit.open_days" { type = "integer", unit = "days", range = { 0, 5000 },
   ask = "How many days is it since the permit was issued?" }
 
 field "contractor" { type = "group", stage = "permit", ask = "Who does the work" }
-field "contractor.license" { type = "choice", choices = { "none", "roofing", "general", "other" }, stage = "permit",
+field "contractor.license" { type = "choice", choices = { "none", "roofing", "general", "other" }, habit = true, stage = "permit",
   ask = "Which contractor's license is shown on the application?" }
 field "contractor.registered" { type = "yes_no", stage = "permit",
   ask = "Is the contractor registered or licensed with the place itself?" }
 field "contractor.overdue_permits" { type = "yes_no", stage = "permit",
   ask = "Has the contractor another permit here that stayed open too long?" }
-field "contractor.insurance" { type = "choices", choices = { "none", "workers_comp", "liability" }, stage = "permit",
+field "contractor.insurance" { type = "choices", choices = { "none", "workers_comp", "liability" }, habit = true, stage = "permit",
   ask = "Which insurance papers are shown? (none, or each)" }
-field "contractor.workers_comp" { type = "choice", choices = { "none", "certificate", "exemption" }, stage = "permit",
+field "contractor.workers_comp" { type = "choice", choices = { "none", "certificate", "exemption" }, habit = true, stage = "permit",
   ask = "What is shown of workers' compensation: nothing, a certificate of insurance, or a certificate of exemption?" }
-field "contractor.has_employees" { type = "yes_no", answer = "desk", stage = "permit",
+field "contractor.has_employees" { type = "yes_no", answer = "desk", habit = true, stage = "permit",
   ask = "Has the contractor anyone employed?" }
-field "contractor.liability_usd" { type = "number", unit = "usd", range = { 0, 100000000 }, stage = "permit",
+field "contractor.liability_usd" { type = "number", unit = "usd", range = { 0, 100000000 }, habit = true, stage = "permit",
   ask = "What sum does the liability insurance cover?" }
-field "contractor.lead_safe_firm" { type = "yes_no", stage = "permit",
+field "contractor.lead_safe_firm" { type = "yes_no", habit = true, stage = "permit",
   ask = "Does the application show the number of a lead-safe certified firm?" }
 
 field "site.historic" { type = "yes_no", stage = "permit",
@@ -1075,17 +1088,17 @@ field "papers.photos.clear" { type = "yes_no", stage = "deck",
   ask = "Are the photographs sharp when enlarged, and sent as plain files?" }
 
 field "inspection" { type = "group", stage = "permit", ask = "The inspector's visits" }
-field "inspection.notice_hours" { type = "number", unit = "hours", range = { 0, 1000 }, stage = "permit",
+field "inspection.notice_hours" { type = "number", unit = "hours", range = { 0, 1000 }, habit = true, stage = "permit",
   ask = "How many hours ahead are visits asked for?" }
-field "inspection.called_by" { type = "choice", choices = { "owner", "contractor", "agent", "crew", "other" }, stage = "permit",
+field "inspection.called_by" { type = "choice", choices = { "owner", "contractor", "agent", "crew", "other" }, habit = true, stage = "permit",
   ask = "Who calls the inspector?" }
-field "inspection.access" { type = "choice", choices = { "ladder", "scaffold", "lift", "inside", "drone", "none" }, stage = "permit",
+field "inspection.access" { type = "choice", choices = { "ladder", "scaffold", "lift", "inside", "drone", "none" }, habit = true, stage = "permit",
   ask = "How will the inspector get to see the roof?" }
-field "inspection.ladder_tied" { type = "yes_no", stage = "permit",
+field "inspection.ladder_tied" { type = "yes_no", habit = true, stage = "permit",
   ask = "Will the ladder be set up and tied at the top?" }
-field "inspection.ladder_past_eave_in" { type = "number", unit = "in", range = { 0, 240 }, stage = "permit",
+field "inspection.ladder_past_eave_in" { type = "number", unit = "in", range = { 0, 240 }, habit = true, stage = "permit",
   ask = "How far do the ladder's rails run past the eave?" }
-field "inspection.ladder_rating_lb" { type = "number", unit = "lb", range = { 0, 1000 }, stage = "permit",
+field "inspection.ladder_rating_lb" { type = "number", unit = "lb", range = { 0, 1000 }, habit = true, stage = "permit",
   ask = "For what load is the ladder rated?" }
 field "inspection.someone_home" { type = "yes_no", stage = "permit",
   ask = "Will a grown person be there, or a note be left where the inspector may go?" }
@@ -1529,17 +1542,17 @@ field "decks[].joints_filled" { type = "yes_no", answer = "roof", stage = "deck"
   ask = "Is there solid wood under the joints that run along the slope's courses?" }
 
 field "underlayments[].cap_made_of" { type = "choice", choices = { "metal", "power_driven_metal", "plastic" },
-  stage = "permit",
+  habit = "product", stage = "permit",
   ask = "What are the caps made of: metal, metal for a power tool, or plastic?" }
-field "underlayments[].cap_thickness_in" { type = "number", unit = "in", range = { 0.001, 0.25 }, stage = "permit",
+field "underlayments[].cap_thickness_in" { type = "number", unit = "in", range = { 0.001, 0.25 }, habit = "product", stage = "permit",
   ask = "How thick are the caps, by the box? (plastic ones at their edge)" }
-field "underlayments[].fastener_shank_in" { type = "number", unit = "in", range = { 0.01, 0.25 }, stage = "permit",
+field "underlayments[].fastener_shank_in" { type = "number", unit = "in", range = { 0.01, 0.25 }, habit = "product", stage = "permit",
   ask = "How thick is the fastener's shank or wire, by the box?" }
-field "underlayments[].fastener_ringed" { type = "yes_no", stage = "permit",
+field "underlayments[].fastener_ringed" { type = "yes_no", habit = "product", stage = "permit",
   ask = "Is the shank of the cap nails ringed or otherwise deformed?" }
-field "underlayments[].fastener_through_deck" { type = "yes_no", stage = "permit",
+field "underlayments[].fastener_through_deck" { type = "yes_no", habit = true, stage = "permit",
   ask = "Do the fasteners go through the deck?" }
-field "underlayments[].fastener_into_deck_in" { type = "number", unit = "in", range = { 0, 6 }, stage = "permit",
+field "underlayments[].fastener_into_deck_in" { type = "number", unit = "in", range = { 0, 6 }, habit = true, stage = "permit",
   ask = "How far do the fasteners go into the deck?" }
 
 field "scope.old_roof_permitted_on" { type = "date", answer = "department", stage = "permit",

@@ -363,7 +363,7 @@ void card_of_job(struct laws *laws, cJSON *job, const struct overrides *override
     /* The plan is judged as before the visit; `now` as if it had come, when only what was
      * measured counts. */
     card->stage = ready.asked;
-    prepare_heading(&card->now, job, ready.law, ready.stage);
+    prepare_heading(&card->now, job, &ready, ready.stage);
     if (judge(book, job, -1, stage_before(card->stage), NULL, &card->plan) != 0
         || judge(book, job, -1, card->stage, NULL, &card->now) != 0 || !lay_out(&making)) {
         problem_out_of_memory(&out->problems);

@@ -5,9 +5,8 @@
 #include "base/strings.h"
 #include "job/answer.h"
 #include "job/json.h"
-#include "job/lay_out.h"
 #include "job/path.h"
-#include "job/spoken.h"
+#include "job/shop.h"
 #include "job/validate.h"
 #include "judge/judge.h"
 #include "profile/places.h"
@@ -34,7 +33,8 @@ struct interview {
     struct laws *laws;
     const char *file;
     cJSON *job;
-    cJSON *laid; /* the job as it is judged: its roof laid out; or NULL */
+    cJSON *laid; /* the job as it is judged, with facts from everywhere; or NULL */
+    struct shop shop; /* the job's sheet, or all zero */
     struct step *steps;
     char *again;          /* pointer to be asked next, or NULL */
     char *asked_back;     /* pointer and words of the answer last asked back, or NULL */
@@ -97,9 +97,9 @@ static bool is_still_to_come(const struct problem *problem, const struct fields 
     return field != NULL && field->required && !is_stated(job, field->name);
 }
 
-/* A copy of the job with its roof laid out, or NULL. The job itself is written
- * as it was answered. */
-static cJSON *laid_out(const cJSON *job, const struct law *law, const char *file,
+/* A copy of the job with what its plan, its sheet and its place say, or NULL. The job
+ * itself is written as it was answered. */
+static cJSON *laid_out(const struct interview *interview, const cJSON *job, const struct law *law,
                        struct problems *problems)
 {
     cJSON *laid = cJSON_Duplicate(job, true);
@@ -107,22 +107,22 @@ static cJSON *laid_out(const cJSON *job, const struct law *law, const char *file
         problem_out_of_memory(problems);
         return NULL;
     }
-    spoken_settle(laid, &law->book->fields);
-    lay_out(laid, &law->book->fields, file, problems);
+    prepare_facts(laid, law, &interview->shop, interview->file, problems);
     return laid;
 }
 
 /* Everything wrong with the job, required facts to come left out. */
-static void validate_so_far(struct laws *laws, const cJSON *job, const char *file,
+static void validate_so_far(const struct interview *interview, const cJSON *job,
                             struct problems *problems)
 {
     struct problems found = {0};
-    const struct law *law = law_of(laws, job, file, problems);
+    const char *file = interview->file;
+    const struct law *law = law_of(interview->laws, job, file, problems);
     if (law == NULL)
         return;
     /* What law_of found is a problem in any case; what is found below may be only that
      * something is still to come. */
-    cJSON *laid = laid_out(job, law, file, &found);
+    cJSON *laid = laid_out(interview, job, law, &found);
     if (laid != NULL)
         validate_job(laid, &law->book->fields, reached_by(job), file, &found);
     if (laid != NULL && law->profile != NULL) {
@@ -181,7 +181,7 @@ static void prepare_place(struct interview *interview, const struct overrides *p
     preset_fact(interview->job, PLACE, preset->jurisdiction, interview->file, problems);
     preset_fact(interview->job, DAY, preset->date, interview->file, problems);
     if (problems->count == 0)
-        validate_so_far(interview->laws, interview->job, interview->file, problems);
+        validate_so_far(interview, interview->job, problems);
 }
 
 /* Takes the job over, whatever comes of it. */
@@ -199,7 +199,7 @@ struct interview *interview_start(struct laws *laws, cJSON *job, const struct ov
     interview->job = job != NULL ? job : cJSON_CreateObject();
     if (interview->job == NULL)
         problem_out_of_memory(problems);
-    else
+    else if (shop_read(&interview->shop, interview->job, file, &preset->shop, problems) == 0)
         prepare_place(interview, preset, problems);
     if (problems->count == 0 && !problems->out_of_memory)
         return interview;
@@ -356,7 +356,7 @@ const struct question *interview_ask(struct interview *interview, struct problem
         ask_head(interview, fields, head);
     } else {
         const enum stage reached = reached_by(interview->job);
-        interview->laid = laid_out(interview->job, law, interview->file, problems);
+        interview->laid = laid_out(interview, interview->job, law, problems);
         if (interview->laid == NULL)
             return NULL;
         judge_begin(law->book);
@@ -512,7 +512,7 @@ static bool holds(struct interview *interview, cJSON *job, const char *words, st
 {
     struct problems problems = {0};
     const char *pointer = interview->now->pointer;
-    validate_so_far(interview->laws, job, interview->file, &problems);
+    validate_so_far(interview, job, &problems);
     bool held = problems.count == 0 && !problems.out_of_memory;
     const bool asks = only_asks_back(&problems);
     if (asks && is_same_answer(interview->asked_back, pointer, words))
@@ -592,7 +592,7 @@ bool interview_skip(struct interview *interview, struct text *why)
 const cJSON *interview_job(const struct interview *interview, struct problems *problems)
 {
     const struct law *law = law_of(interview->laws, interview->job, interview->file, problems);
-    cJSON *laid = law == NULL ? NULL : laid_out(interview->job, law, interview->file, problems);
+    cJSON *laid = law == NULL ? NULL : laid_out(interview, interview->job, law, problems);
     if (laid != NULL) {
         validate_job(laid, &law->book->fields, reached_by(interview->job), interview->file,
                      problems);
@@ -617,6 +617,7 @@ void interview_free(struct interview *interview)
     forget_questions(interview);
     free(interview->again);
     free(interview->asked_back);
+    shop_free(&interview->shop);
     cJSON_Delete(interview->job);
     free(interview);
 }

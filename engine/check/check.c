@@ -16,7 +16,7 @@ void check_job_probed(struct laws *laws, cJSON *job, const struct overrides *ove
     const struct prepared ready = prepare_job(laws, job, overrides, file, &out->problems);
     if (ready.law == NULL)
         return;
-    prepare_heading(&out->result, job, ready.law, ready.stage);
+    prepare_heading(&out->result, job, &ready, ready.stage);
     /* With --stage, the job is looked at as if that stage had come. */
     const enum stage reached = ready.stage >= 0 ? ready.asked : ready.own;
     const struct probe *probe = prober == NULL ? NULL : prober->probe_of(prober->data, ready.law);
@@ -39,7 +39,7 @@ void check_takeoff(struct laws *laws, cJSON *job, const struct overrides *overri
     const struct prepared ready = prepare_job(laws, job, overrides, file, &out->problems);
     if (ready.law == NULL)
         return;
-    prepare_heading(&out->takeoff.head, job, ready.law, -1);
+    prepare_heading(&out->takeoff.head, job, &ready, -1);
     if (takeoff_reckon(ready.law->book, job, &out->takeoff) != 0)
         problem_out_of_memory(&out->problems);
     else

@@ -5,7 +5,7 @@
 #include <string.h>
 
 struct card_options {
-    const char *home, *jurisdiction, *date, *stage, *form, *output, *job;
+    const char *home, *jurisdiction, *date, *stage, *form, *output, *shop, *job;
 };
 
 /* What the table cannot say: which options are needed, and that nothing is overwritten. */
@@ -27,7 +27,8 @@ static int make_card(const struct card_options *options, eavemark *handle)
     const struct eavemark_request request = {.name = options->job,
                                              .jurisdiction = options->jurisdiction,
                                              .date = options->date,
-                                             .stage = options->stage};
+                                             .stage = options->stage,
+                                             .shop_name = options->shop};
     const bool html = options->form != NULL && strcmp(options->form, "html") == 0;
     char *report = NULL, *problems = NULL;
     const int status = (int)eavemark_card(handle, &request, html ? EAVEMARK_HTML : EAVEMARK_TEXT,
@@ -59,6 +60,8 @@ static int run_card(int argc, char **argv)
 static const struct option_line OPTIONS[] = {
     {"stage", 0, "STAGE", "whose card: permit, deck, dry-in or final (needed)", KIND_STAGE,
      offsetof(struct card_options, stage), false},
+    {"shop", 0, "FILE", "the shop sheet, in place of one that the job names", KIND_FILE,
+     offsetof(struct card_options, shop), false},
     {"form", 0, "FORM", "text (80 columns) or html (a page to print)", KIND_CARD_FORM,
      offsetof(struct card_options, form), false},
     {"jurisdiction", 0, "ID", "under this place instead of the job's", KIND_JURISDICTION,

@@ -63,6 +63,7 @@ void check_run(const struct check *check, struct check_outcome *out)
         .jurisdiction = check->jurisdiction,
         .date = check->date,
         .stage = check->stage,
+        .shop_name = check->shop,
     };
     *out = (struct check_outcome){.status = EAVEMARK_BROKEN};
     out->handle = eavemark_open(settings_home(check->home));
@@ -140,6 +141,8 @@ static const struct option_line OPTIONS[] = {
      "what is looked at then, and what was left undone\nbefore: "
      "permit, deck, dry-in, final",
      KIND_STAGE, offsetof(struct check, stage), false},
+    {"shop", 0, "FILE", "the shop sheet, in place of one that the job names", KIND_FILE,
+     offsetof(struct check, shop), false},
     {"form", 0, "FORM", "text (to read), json (to pass on) or html (to print)", KIND_REPORT_FORM,
      offsetof(struct check, form), false},
     {"output", 'o', "FILE", "write the report there, once it is complete", KIND_FILE,

@@ -7,7 +7,7 @@
 #include <stdbool.h>
 
 struct check {
-    const char *home, *jurisdiction, *date, *stage, *form, *output;
+    const char *home, *jurisdiction, *date, *stage, *form, *output, *shop;
     bool strict, lines, all, brief;
     const char *job; /* a path, or "-" */
 };

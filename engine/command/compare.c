@@ -5,7 +5,7 @@
 #include <string.h>
 
 struct compare {
-    const char *home, *stage, *form, *output;
+    const char *home, *stage, *form, *output, *shop;
     struct several jurisdictions, dates;
 };
 
@@ -54,7 +54,8 @@ static int compare_jobs(const struct compare *compare, const struct several *job
             .name = of_check(jobs, i),
             .jurisdiction = of_check(&compare->jurisdictions, i),
             .date = of_check(&compare->dates, i),
-            .stage = compare->stage};
+            .stage = compare->stage,
+            .shop_name = compare->shop};
     const int status = (int)eavemark_compare(
         handle, requests, count, json ? EAVEMARK_JSON : EAVEMARK_TEXT, &report, &problems);
     return output_answer(status, compare->output, report, problems);
@@ -86,6 +87,8 @@ static const struct option_line OPTIONS[] = {
      offsetof(struct compare, dates), true},
     {"stage", 0, "STAGE", "only what is looked at then: permit, deck, dry-in, final", KIND_STAGE,
      offsetof(struct compare, stage), false},
+    {"shop", 0, "FILE", "the shop sheet, in place of one that the job names", KIND_FILE,
+     offsetof(struct compare, shop), false},
     {"form", 0, "FORM", "text (to read) or json (to pass on)", KIND_FORM,
      offsetof(struct compare, form), false},
     {"output", 'o', "FILE", "write the report there, once it is complete", KIND_FILE,

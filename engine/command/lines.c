@@ -134,6 +134,7 @@ static void check_line(struct batch *batch, const char *name, const struct text 
         .jurisdiction = batch->check->jurisdiction,
         .date = batch->check->date,
         .stage = batch->check->stage,
+        .shop_name = batch->check->shop,
     };
     eavemark_result *result = eavemark_check(batch->handle, &request);
     char *report = result == NULL ? NULL

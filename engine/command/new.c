@@ -12,7 +12,7 @@
 enum { LINE_MOST = 4096, JOB_MOST = 64 * 1024 * 1024 };
 
 struct new_options {
-    const char *home, *jurisdiction, *date, *fill, *output, *form;
+    const char *home, *jurisdiction, *date, *fill, *output, *form, *shop;
     bool list;
 };
 
@@ -63,8 +63,10 @@ static int complete_options(const struct new_options *options)
 
 static int list_questions(const struct new_options *options, eavemark *handle)
 {
-    const struct eavemark_request request = {
-        .name = options->fill, .jurisdiction = options->jurisdiction, .date = options->date};
+    const struct eavemark_request request = {.name = options->fill,
+                                             .jurisdiction = options->jurisdiction,
+                                             .date = options->date,
+                                             .shop_name = options->shop};
     const bool json = options->form != NULL && strcmp(options->form, "json") == 0;
     char *report = NULL, *problems = NULL;
     int status = (int)eavemark_questions(handle, &request, json ? EAVEMARK_JSON : EAVEMARK_TEXT,
@@ -317,21 +319,35 @@ static int prepare(struct sitting *sitting)
     return COMMAND_GOES_ON;
 }
 
+/* To be freed; NULL when out of memory, or of what is no file. */
+static char *folder_of(const char *path)
+{
+    const char *slash = path == NULL ? NULL : strrchr(path, '/');
+    return path == NULL    ? NULL
+           : slash == NULL ? strdup(".")
+                           : strndup(path, (size_t)(slash - path));
+}
+
 static int open_interview(struct sitting *sitting, eavemark *handle)
 {
     const struct new_options *options = sitting->options;
     const char *draft = sitting->draft.job;
+    /* Where a sheet lies that the job names: beside the job. */
+    char *folder = folder_of(options->fill != NULL ? options->fill : target(options));
     struct eavemark_request request = {
         .name = options->fill != NULL || draft == NULL ? options->fill : sitting->draft.path,
         .text = draft != NULL ? draft : sitting->original,
         .length = draft != NULL ? strlen(draft) : sitting->length,
         .jurisdiction = options->jurisdiction,
-        .date = options->date};
+        .date = options->date,
+        .shop_name = options->shop,
+        .shop_folder = folder};
     enum eavemark_status opened = EAVEMARK_BROKEN;
     char *problems = NULL;
     sitting->interview = eavemark_interview_open(handle, &request, &opened, &problems);
     fputs(problems == NULL ? "eavemark: out of memory\n" : problems, stderr);
     free(problems);
+    free(folder);
     return sitting->interview == NULL ? (int)opened : COMMAND_GOES_ON;
 }
 
@@ -390,6 +406,8 @@ static const struct option_line OPTIONS[] = {
      offsetof(struct new_options, list), false},
     {"form", 0, "FORM", "of --list: text (to read) or json (to pass on)", KIND_FORM,
      offsetof(struct new_options, form), false},
+    {"shop", 0, "FILE", "the shop sheet, in place of one that the job names", KIND_FILE,
+     offsetof(struct new_options, shop), false},
     {"output", 'o', "FILE", "write the job there instead of standard output", KIND_FILE,
      offsetof(struct new_options, output), false},
     {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,

@@ -5,7 +5,7 @@
 #include <string.h>
 
 struct takeoff_options {
-    const char *home, *jurisdiction, *date, *form, *output, *job;
+    const char *home, *jurisdiction, *date, *form, *output, *shop, *job;
 };
 
 /* What the table cannot say: that a job is needed and not overwritten. */
@@ -22,8 +22,10 @@ static int complete_options(const struct takeoff_options *options)
 /* Two forms only: a takeoff has no page. */
 static int make_takeoff(const struct takeoff_options *options, eavemark *handle)
 {
-    const struct eavemark_request request = {
-        .name = options->job, .jurisdiction = options->jurisdiction, .date = options->date};
+    const struct eavemark_request request = {.name = options->job,
+                                             .jurisdiction = options->jurisdiction,
+                                             .date = options->date,
+                                             .shop_name = options->shop};
     const bool json = options->form != NULL && strcmp(options->form, "json") == 0;
     char *report = NULL, *problems = NULL;
     const int status = (int)eavemark_takeoff(handle, &request, json ? EAVEMARK_JSON : EAVEMARK_TEXT,
@@ -57,6 +59,8 @@ static const struct option_line OPTIONS[] = {
      offsetof(struct takeoff_options, jurisdiction), false},
     {"date", 0, "YYYY-MM-DD", "as if applied for on this day", KIND_OTHER,
      offsetof(struct takeoff_options, date), false},
+    {"shop", 0, "FILE", "the shop sheet, in place of one that the job names", KIND_FILE,
+     offsetof(struct takeoff_options, shop), false},
     {"form", 0, "FORM", "text (to read) or json (to pass on)", KIND_FORM,
      offsetof(struct takeoff_options, form), false},
     {"output", 'o', "FILE", "write the report there, once it is complete", KIND_FILE,

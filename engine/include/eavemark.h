@@ -52,6 +52,13 @@ struct eavemark_request {
     const char *jurisdiction; /* overrides the job's, or NULL */
     const char *date;         /* YYYY-MM-DD, overrides the job's, or NULL */
     const char *stage;        /* this stage's rules, and what earlier ones left undone; NULL: all */
+    /* The shop sheet, which goes before one that the job names: its text, JSON, not
+     * terminated; or with shop NULL the file to read, by its name; both NULL: what the job
+     * names under /shop, from shop_folder, or from beside the job's own file. */
+    const char *shop;
+    size_t shop_length;
+    const char *shop_name; /* how to name it in messages, or NULL */
+    const char *shop_folder;
 };
 
 /* Checks one job. A result is freed before the handle it came from is closed:

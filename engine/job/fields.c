@@ -67,6 +67,21 @@ struct field *fields_child(const struct field *parent, const char *name)
     return NULL;
 }
 
+/* Recursion is bounded by FIELDS_DEEPEST. */
+bool fields_hold_habits(const struct field *field)
+{
+    bool holds = field->habit != HABIT_NONE;
+    for (const struct field *f = field->first_child; f != NULL && !holds; f = f->next)
+        holds = fields_hold_habits(f);
+    return holds;
+}
+
+bool fields_is_material(const struct field *field)
+{
+    const struct field *name = fields_child(field, "name");
+    return name != NULL && name->habit != HABIT_NONE;
+}
+
 /* Paths ------------------------------------------------------------------- */
 
 /* As fields_child, for a name inside a longer path. */

@@ -35,6 +35,13 @@ enum field_type {
     FIELD_REFERENCE, /* the name of an item of the list `refers` */
 };
 
+/* May a shop sheet say it (job/shop.h)? */
+enum habit {
+    HABIT_NONE,
+    HABIT_WAY,     /* how the shop goes about its work */
+    HABIT_PRODUCT, /* of what it buys: where one differs, it is another product */
+};
+
 struct field {
     const char *name; /* last part of the path, without [] */
     const char *path; /* "roof.slopes[].pitch" */
@@ -53,6 +60,7 @@ struct field {
     const char *file;     /* which file declared it */
     bool required;        /* a job without it is refused */
     bool measured;        /* seen on the roof at `stage`, not planned */
+    enum habit habit;
     struct field *parent; /* NULL for the root */
     struct field *first_child, *last_child, *next;
 };
@@ -78,7 +86,7 @@ int fields_start(struct fields *fields);
  * refused: unknown parent (with the nearest), already declared, unit missing
  * from the name, empty range, a range where none belongs, a choice without
  * choices, unknown stage, unknown place of the answer, a reference to something that
- * is not a list. */
+ * is not a list, a habit that is none. */
 struct field *fields_add(struct fields *fields, const char *path, const struct field *spec,
                          const char **why);
 
@@ -113,6 +121,12 @@ size_t fields_namesakes(const struct fields *fields, const char *name,
  * letters, at least one, but none at all in a word of one or two. Stricter than
  * nearest.h, since in a choice such as "B" every slip is another choice. */
 bool fields_plausible(const char *wanted, size_t distance);
+
+/* Does a shop sheet say the field, or anything in it? */
+bool fields_hold_habits(const struct field *field);
+
+/* Is it a material, of which a shop sheet may hold several by their names? */
+bool fields_is_material(const struct field *field);
 
 /* "number", "yes or no" ... as said to a user. */
 const char *field_type_said(enum field_type type);

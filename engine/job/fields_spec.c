@@ -162,6 +162,36 @@ static const char *reference_wrong(struct fields *fields, const struct field *sp
     return arena_format(&fields->arena, "refers to \"%s\", which is not a list", spec->refers);
 }
 
+/* A shop sheet goes with many houses: nothing in it may be of one of them. */
+static const char *habit_wrong(const struct field *spec)
+{
+    if (spec->habit == HABIT_NONE)
+        return NULL;
+    if (spec->measured)
+        return "what is measured is no habit";
+    if (spec->required)
+        return "what every job must say is no habit";
+    switch (spec->type) {
+    case FIELD_GROUP:
+    case FIELD_LIST:
+        return "habits are marked one by one, not by group or list";
+    case FIELD_DATE:
+        return "a day is no habit";
+    case FIELD_REFERENCE:
+        return "which item of the job's is meant is no habit";
+    case FIELD_TEXT:
+    case FIELD_NUMBER:
+    case FIELD_INTEGER:
+    case FIELD_YES_NO:
+    case FIELD_CHOICE:
+    case FIELD_SLOPE:
+    case FIELD_NUMBERS:
+    case FIELD_CHOICES:
+        break;
+    }
+    return NULL;
+}
+
 bool fields_spec_sound(struct fields *fields, const char *path, const char *name,
                        const struct field *spec, const char **why)
 {
@@ -191,5 +221,7 @@ bool fields_spec_sound(struct fields *fields, const char *path, const char *name
         *why = choices_wrong(&fields->arena, spec);
     if (*why == NULL)
         *why = reference_wrong(fields, spec);
+    if (*why == NULL)
+        *why = habit_wrong(spec);
     return *why == NULL && !fields->arena.failed;
 }

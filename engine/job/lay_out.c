@@ -233,7 +233,12 @@ static void fill_from(struct laying *laying, cJSON *item, const char *group)
             || !is_absent(cJSON_GetObjectItemCaseSensitive(item, fact->string))
             || (what->refers != NULL && !is_named(laying->job, what->refers, fact->valuestring)))
             continue;
-        set_fact(laying, item, fact->string, cJSON_Duplicate(fact, true));
+        cJSON *copy = cJSON_Duplicate(fact, true);
+        /* Said once by the shop sheet, it is the shop's for each. */
+        if (origin_of(fact) == ORIGIN_JOB)
+            set_fact(laying, item, fact->string, copy);
+        else if (!json_set(item, fact->string, copy))
+            problem_out_of_memory(laying->problems);
     }
 }
 

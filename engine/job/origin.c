@@ -1,5 +1,6 @@
 #include "job/origin.h"
 
+#include <stdbool.h>
 #include <stddef.h>
 
 /* Above cJSON_StringIsConst (1 << 9), the highest bit that cJSON uses. */
@@ -26,4 +27,14 @@ void origin_mark(cJSON *node, enum origin origin)
 enum origin origin_of(const cJSON *node)
 {
     return node == NULL ? ORIGIN_JOB : (enum origin)((node->type >> ORIGIN_SHIFT) & ORIGIN_MASK);
+}
+
+/* A list of numbers or words is one fact. Recursion is bounded by JSON_DEEPEST. */
+void origin_count(const cJSON *node, size_t counts[ORIGIN_COUNT])
+{
+    const bool holds = cJSON_IsObject(node) || cJSON_IsObject(node->child);
+    if (!holds && !cJSON_IsNull(node))
+        counts[origin_of(node)]++;
+    for (const cJSON *child = holds ? node->child : NULL; child != NULL; child = child->next)
+        origin_count(child, counts);
 }

@@ -9,6 +9,7 @@
 #define EAVEMARK_JOB_ORIGIN_H
 
 #include <cjson/cJSON.h>
+#include <stddef.h>
 
 enum origin {
     ORIGIN_JOB,     /* written in the job, or asked by its writer */
@@ -27,5 +28,9 @@ void origin_mark(cJSON *node, enum origin origin);
 
 /* Of NULL: the job's. */
 enum origin origin_of(const cJSON *node);
+
+/* Adds up the facts of a tree by where they are from: values, not the groups and lists that
+ * hold them, and no null. */
+void origin_count(const cJSON *node, size_t counts[ORIGIN_COUNT]);
 
 #endif

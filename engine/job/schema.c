@@ -96,6 +96,8 @@ static void put_said(struct building *building, cJSON *to, const struct field *f
     if (field->refers != NULL)
         text_addf(&said, "The name of an item of %s. ", field->refers);
     text_addf(&said, "%s at the %s stage.", field->measured ? "Measured" : "Known", field->stage);
+    if (field->habit != HABIT_NONE)
+        text_add(&said, " A shop sheet may say it.");
     building->failed |= said.failed;
     put_text(building, to, "description", text_string(&said));
     text_free(&said);

@@ -22,11 +22,11 @@ static void settle_under(cJSON *object, const struct field *parent);
 static void settle_field(cJSON *node, const struct field *field)
 {
     cJSON *item = NULL;
-    if (field->type == FIELD_GROUP) {
-        settle_under(node, field);
+    if (cJSON_IsObject(node)) {
+        settle_under(node, field); /* of a shop sheet, what goes for each of a list too */
     } else if (field->type == FIELD_NUMBER || field->type == FIELD_INTEGER) {
         settle_figure(node, field);
-    } else if (cJSON_IsArray(node) && field->type == FIELD_LIST) {
+    } else if (cJSON_IsArray(node) && (field->type == FIELD_LIST || field->type == FIELD_GROUP)) {
         cJSON_ArrayForEach(item, node)
             settle_under(item, field);
     } else if (cJSON_IsArray(node) && field->type == FIELD_NUMBERS) {

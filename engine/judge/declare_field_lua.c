@@ -7,7 +7,7 @@
 
 static const char *const FIELD_KEYS[] = {"type",     "unit",     "range", "choices",
                                          "refers",   "stage",    "ask",   "answer",
-                                         "required", "measured", NULL};
+                                         "required", "measured", "habit",  NULL};
 
 static void read_range(lua_State *lua, struct field *spec)
 {
@@ -49,6 +49,24 @@ static void read_choices(lua_State *lua, struct field *spec)
     lua_pop(lua, 1);
 }
 
+/* habit = true, or "product". Only the common fields: what one place asks is not the same
+ * from house to house. */
+static enum habit read_habit(lua_State *lua, const char *file)
+{
+    enum habit habit = HABIT_NONE;
+    lua_getfield(lua, 1, "habit");
+    if (lua_type(lua, -1) == LUA_TSTRING && strcmp(lua_tostring(lua, -1), "product") == 0)
+        habit = HABIT_PRODUCT;
+    else if (lua_isboolean(lua, -1))
+        habit = lua_toboolean(lua, -1) ? HABIT_WAY : HABIT_NONE;
+    else if (!lua_isnil(lua, -1))
+        declare_refuse(lua, "habit is true or \"product\"");
+    if (habit != HABIT_NONE && strncmp(file, "rules/", strlen("rules/")) != 0)
+        declare_refuse(lua, "only fields of rules/ are habits, which go from place to place");
+    lua_pop(lua, 1);
+    return habit;
+}
+
 static int finish_field(lua_State *lua)
 {
     struct declaring *reading = declaring_of(lua);
@@ -70,6 +88,7 @@ static int finish_field(lua_State *lua)
     spec.file = reading->file;
     spec.required = declare_flag(lua, "required");
     spec.measured = declare_flag(lua, "measured");
+    spec.habit = read_habit(lua, spec.file);
     read_range(lua, &spec);
     read_choices(lua, &spec);
     const char *why = "out of memory";

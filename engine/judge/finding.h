@@ -155,9 +155,11 @@ struct result {
     const char *as_seen;       /* "as published on ...", or NULL */
     const char *const *doubts; /* why the whole book may not be this place's law */
     size_t doubt_count;
-    char fingerprint[65];     /* sha256, lower-case hex */
-    int only_stage;           /* a stage, with what earlier ones left undone; -1: all */
-    struct finding *findings; /* by rule id, then by place in the job */
+    char fingerprint[65];       /* sha256, lower-case hex */
+    const char *shop;           /* what the shop sheet is called, or NULL */
+    size_t facts[ORIGIN_COUNT]; /* how many the job has from where */
+    int only_stage;             /* a stage, with what earlier ones left undone; -1: all */
+    struct finding *findings;   /* by rule id, then by place in the job */
     size_t finding_count;
     size_t counts[OUTCOME_COUNT];
     size_t met_unconfirmed;    /* warnings that are met, only the figure is unconfirmed */

@@ -4,6 +4,7 @@
 #include "base/text.h"
 #include "job/lay_out.h"
 #include "job/path.h"
+#include "job/shop.h"
 #include "job/stage.h"
 #include "judge/judgement.h"
 
@@ -529,7 +530,9 @@ static const char *asked_for(const struct judging *judging, const struct field *
 {
     const struct fields *fields = &judging->book->fields;
     const char *missing = judging->record.missing_pointer;
-    const char *asked = lay_out_asks(judging->job, fields, missing, judging->arena);
+    const char *asked = shop_asks(judging->job, missing, judging->arena);
+    if (asked == NULL)
+        asked = lay_out_asks(judging->job, fields, missing, judging->arena);
     const struct field *instead = asked == NULL ? NULL : path_field(fields, asked);
     if (instead == NULL)
         return missing;

@@ -3,10 +3,13 @@
 #include "base/date.h"
 #include "job/json.h"
 #include "job/lay_out.h"
+#include "job/path.h"
 #include "job/spoken.h"
 #include "job/validate.h"
 #include "judge/judge.h"
+#include "profile/home.h"
 
+#include <stdio.h>
 #include <string.h>
 
 static const char *text_field(const cJSON *job, const char *key)
@@ -87,26 +90,47 @@ static const struct law *own_law(struct laws *laws, const cJSON *job,
     return law;
 }
 
+/* A sheet with something wrong in it fills nothing. The shop's facts come before the plan's:
+ * the plan says none of them, and has use for those of all eaves. */
+bool prepare_facts(cJSON *job, const struct law *law, const struct shop *shop, const char *file,
+                   struct problems *problems)
+{
+    const struct fields *fields = &law->book->fields;
+    spoken_settle(job, fields);
+    if (shop->tree != NULL)
+        spoken_settle(shop->tree, fields);
+    const bool sound = shop_validate(shop, fields, problems) == 0;
+    if (sound)
+        shop_fill(shop, job, fields, file, problems);
+    lay_out(job, fields, file, problems);
+    if (sound)
+        shop_fill_laid(shop, job, fields, file, problems);
+    return sound;
+}
+
 /* Everything wrong with the job, in one go, even when its place is unknown. */
 static void validate_by_law(struct laws *laws, const struct law *law, const struct law *own,
-                            cJSON *job, enum stage reached, const char *file,
-                            struct problems *problems)
+                            cJSON *job, const struct shop *shop, enum stage reached,
+                            const char *file, struct problems *problems)
 {
     if (law == NULL)
         law = laws_fields(laws, problems);
     if (law == NULL)
         return;
-    spoken_settle(job, &law->book->fields);
-    lay_out(job, &law->book->fields, file, problems);
+    /* A sheet that could not be read, or holds something wrong, is told of alone. */
+    if ((shop->file != NULL && shop->tree == NULL)
+        || !prepare_facts(job, law, shop, file, problems))
+        return;
     validate_job_moved(job, &law->book->fields, own == NULL ? NULL : &own->book->fields, reached,
                        file, problems);
     judge_begin(law->book);
     judge_impossible(law->book, job, file, problems);
 }
 
-void prepare_heading(struct result *result, const cJSON *job, const struct law *law, int stage)
+void prepare_heading(struct result *result, const cJSON *job, const struct prepared *ready,
+                     int stage)
 {
-    const struct profile *profile = law->profile;
+    const struct profile *profile = ready->law->profile;
     struct arena *arena = &result->arena;
     result->job = arena_copy(arena, text_field(job, "job"));
     memcpy(result->date, text_field(job, "date"), 11);
@@ -127,8 +151,26 @@ void prepare_heading(struct result *result, const cJSON *job, const struct law *
         doubts[i] = arena_copy(arena, profile->doubts[i]);
     result->doubts = doubts;
     result->doubt_count = doubts == NULL ? 0 : profile->doubt_count;
-    memcpy(result->fingerprint, law->fingerprint, sizeof(result->fingerprint));
+    memcpy(result->fingerprint, ready->fingerprint, sizeof(result->fingerprint));
+    result->shop = ready->shop[0] == '\0' ? NULL : arena_copy(arena, ready->shop);
+    origin_count(job, result->facts);
     result->only_stage = stage;
+}
+
+/* What a result rests on: rules and figures, and the shop sheet with them. */
+static void take_fingerprint(struct prepared *ready, const struct shop *shop)
+{
+    struct source sheet = {.path = "shop sheet", .text = shop->text, .length = shop->length};
+    struct source law = {.path = ready->law->fingerprint, .text = "", .next = &sheet};
+    struct sources both = {.first = &law};
+    if (shop->text == NULL)
+        memcpy(ready->fingerprint, ready->law->fingerprint, sizeof(ready->fingerprint));
+    else
+        home_fingerprint(&both, ready->fingerprint);
+    if (shop->file != NULL)
+        snprintf(ready->shop, sizeof(ready->shop), "%.*s",
+                 (int)path_quotable(shop->file, strlen(shop->file), sizeof(ready->shop) - 1),
+                 shop->file);
 }
 
 struct prepared prepare_job(struct laws *laws, cJSON *job, const struct overrides *overrides,
@@ -136,6 +178,8 @@ struct prepared prepare_job(struct laws *laws, cJSON *job, const struct override
 {
     struct prepared ready = {.stage = asked_stage(overrides, problems)};
     const struct law *own = own_law(laws, job, overrides, problems);
+    struct shop shop;
+    shop_read(&shop, job, file, &overrides->shop, problems);
     write_override(job, "jurisdiction", overrides->jurisdiction, problems);
     if (date_may_be_written(overrides))
         write_override(job, "date", overrides->date, problems);
@@ -145,13 +189,16 @@ struct prepared prepare_job(struct laws *laws, cJSON *job, const struct override
     ready.law = find_law(laws, job, overrides, file, problems);
     ready.asked = ready.stage >= 0 ? (enum stage)ready.stage : STAGE_PERMIT;
     ready.own = own_stage(job, ready.asked);
-    validate_by_law(laws, ready.law, own, job, ready.own > ready.asked ? ready.own : ready.asked,
-                    file, problems);
+    validate_by_law(laws, ready.law, own, job, &shop,
+                    ready.own > ready.asked ? ready.own : ready.asked, file, problems);
     if (ready.law != NULL && ready.law->profile->base_only)
         problem_at(problems, PROBLEM_JOB, file, "/jurisdiction",
                    "\"%s\" only holds what others build on; name one of those that follow it",
                    ready.law->profile->id);
     if (problems->count > 0 || problems->out_of_memory)
         ready.law = NULL;
+    if (ready.law != NULL)
+        take_fingerprint(&ready, &shop);
+    shop_free(&shop);
     return ready;
 }

@@ -179,7 +179,7 @@ static void find_case(struct county_start *start, struct laws *laws, bool *asked
                                             &sources, &checked.problems);
     if (source != NULL)
         json_read(&job, source->text, source->length, source->path, &checked.problems);
-    const struct overrides overrides = {start->follows, day, NULL};
+    const struct overrides overrides = {.jurisdiction = start->follows, .date = day};
     struct probe probe = {NULL, asked, NULL};
     const struct prober prober = {same_probe, &probe};
     if (job != NULL)

@@ -5,6 +5,7 @@
 #include "report/card_row.h"
 #include "report/job_drawings.h"
 #include "report/html.h"
+#include "report/sources.h"
 
 #include <string.h>
 
@@ -485,6 +486,14 @@ static void add_cites(const struct card *card, struct text *out)
     text_add(out, "</p>\n");
     for (size_t i = 0; i < card->now.doubt_count; i++)
         html_element(out, "p", card->now.doubts[i]);
+    struct text facts = sources_head(&card->now), words = TEXT_EMPTY;
+    if (facts.length > 0)
+        text_addf(&words, "Facts not of the job itself: %s", text_string(&facts));
+    if (words.length > 0)
+        html_element(out, "p", text_string(&words));
+    out->failed = out->failed || facts.failed || words.failed;
+    text_free(&facts);
+    text_free(&words);
     if (list.length > 0) {
         text_add(out, "<ul>\n");
         text_add(out, text_string(&list));

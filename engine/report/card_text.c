@@ -5,6 +5,7 @@
 #include "include/eavemark.h"
 #include "report/card_row.h"
 #include "report/page.h"
+#include "report/sources.h"
 #include "report/value_words.h"
 #include "report/wrap.h"
 
@@ -302,6 +303,11 @@ static void add_cites(const struct card *card, struct text *out)
     page_phrase(out, 0, &signs);
     for (size_t i = 0; i < card->now.doubt_count; i++)
         wrap_add(out, 0, card->now.doubts[i]);
+    struct text facts = sources_head(&card->now);
+    if (facts.length > 0) {
+        text_add(out, "Facts not of the job itself: ");
+        page_phrase(out, 0, &facts);
+    }
     if (!card_all_cites(card, add_cited, out))
         out->failed = true;
 }

@@ -5,6 +5,7 @@
 #include "job/stage.h"
 #include "report/html_style.h"
 #include "report/page.h"
+#include "report/sources.h"
 #include "report/story.h"
 #include "report/value_words.h"
 
@@ -138,6 +139,8 @@ void html_heading(struct text *out, const char *what, const struct result *resul
     add_law(out, result, brief);
     for (size_t i = 0; !brief && i < result->doubt_count; i++)
         html_pair(out, "Doubt", result->doubts[i]);
+    struct text facts = sources_head(result);
+    html_pair_phrase(out, "Facts", &facts);
     if (!brief && result->only_stage >= 0 && result->only_stage < STAGE_COUNT)
         html_pair(out, "Stage", stage_word((enum stage)result->only_stage));
     for (size_t i = 0; i < result->about_count; i++)

@@ -162,6 +162,15 @@ static void add_counts(struct json_out *out, const struct result *result)
     json_out_close(out, '}');
 }
 
+/* How many facts, by where they are from. */
+static void add_facts(struct json_out *out, const struct result *result)
+{
+    json_out_open(out, "facts", '{');
+    for (int i = 0; i < ORIGIN_COUNT; i++)
+        json_out_count(out, origin_word((enum origin)i), result->facts[i]);
+    json_out_close(out, '}');
+}
+
 static void add_jurisdiction(struct json_out *out, const struct result *result)
 {
     json_out_open(out, "jurisdiction", '{');
@@ -215,6 +224,7 @@ void report_json(const struct result *result, bool pretty, bool all, struct text
     json_out_text(&out, "fingerprint", result->fingerprint);
     add_summary(&out, result);
     add_counts(&out, result);
+    add_facts(&out, result);
     add_findings(&out, result, all);
     if (!all)
         add_not_applicable(&out, result);

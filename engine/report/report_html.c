@@ -8,6 +8,7 @@
 #include "report/digest.h"
 #include "report/gloss.h"
 #include "report/html.h"
+#include "report/sources.h"
 #include "report/telling.h"
 
 #include <string.h>
@@ -64,6 +65,7 @@ static void add_heading(const struct sheet *sheet)
     add_pair(sheet, "Read", gloss_read(result));
     for (size_t i = 0; i < result->doubt_count; i++)
         html_pair(sheet->out, "Doubt", result->doubts[i]);
+    add_pair(sheet, "Facts", sources_head(result));
     add_pair(sheet, "Stage", gloss_stage(result));
     for (size_t i = 0; i < result->about_count; i++)
         html_pair(sheet->out, result->about[i].label, result->about[i].says);

@@ -1,4 +1,5 @@
 #include "report/report.h"
+#include "report/sources.h"
 
 #include "base/number.h"
 #include "include/eavemark.h"
@@ -32,6 +33,14 @@ static void add_head(struct text *out, const char *label, const char *words)
     wrap_add(out, HEAD_HANG, words);
 }
 
+static void add_facts(struct text *out, const struct result *head)
+{
+    struct text facts = sources_head(head);
+    add_head(out, "Facts", facts.length > 0 ? text_string(&facts) : NULL);
+    out->failed = out->failed || facts.failed;
+    text_free(&facts);
+}
+
 static void add_heading(struct text *out, const struct takeoff *takeoff)
 {
     const struct result *head = &takeoff->head;
@@ -46,6 +55,7 @@ static void add_heading(struct text *out, const struct takeoff *takeoff)
     add_head(out, "Date", head->date);
     add_head(out, "Law", head->edition);
     add_head(out, "Read", head->as_seen);
+    add_facts(out, head);
     if (counts[OUTCOME_BROKEN] > 0)
         text_addf(&count, "%zu broken, ", counts[OUTCOME_BROKEN]);
     text_addf(&count, "%zu given, %zu open, %zu not applicable", counts[OUTCOME_PASS],

@@ -1,4 +1,5 @@
 #include "report/telling.h"
+#include "report/sources.h"
 
 #include "report/story.h"
 #include "report/value_words.h"
@@ -179,6 +180,16 @@ static void add_sections(struct text *out, const struct result *result,
     text_add(out, any ? ")" : "");
 }
 
+/* As a sentence of its own behind the rest. */
+static void add_sources(struct text *out, const struct told *told)
+{
+    struct text sources = sources_of(told->findings, told->count);
+    if (sources.length > 0)
+        text_addf(out, "; %s", text_string(&sources));
+    out->failed = out->failed || sources.failed;
+    text_free(&sources);
+}
+
 struct text telling_compared(const struct result *result, const struct told *told)
 {
     struct text out = TEXT_EMPTY;
@@ -191,6 +202,7 @@ struct text telling_compared(const struct result *result, const struct told *tol
     add_sections(&out, result, finding);
     if (!is_said_by_rule(finding) && finding->remark != NULL)
         text_addf(&out, ". %s", finding->remark);
+    add_sources(&out, told);
     return out;
 }
 

@@ -7,6 +7,7 @@
 #include "report/digest.h"
 #include "report/gloss.h"
 #include "report/page.h"
+#include "report/sources.h"
 #include "report/telling.h"
 #include "report/wrap.h"
 
@@ -77,6 +78,7 @@ static void add_heading(const struct screen *screen)
     add_head(screen, "Read", gloss_read(result));
     for (size_t i = 0; i < result->doubt_count; i++)
         page_head(screen->out, i == 0 ? "Doubt" : "", result->doubts[i]);
+    add_head(screen, "Facts", sources_head(result));
     add_head(screen, "Stage", gloss_stage(result));
     add_head(screen, "Count", gloss_counts(result, screen->digest));
 }

@@ -4,6 +4,7 @@
 #include "base/utf8.h"
 #include "include/eavemark.h"
 #include "report/confirm.h"
+#include "report/sources.h"
 #include "report/story.h"
 #include "report/value_words.h"
 #include "report/wrap.h"
@@ -100,6 +101,17 @@ static void add_chain(const struct page *page, const struct result *result)
     add_phrase(page, HEAD_HANG, &chain);
 }
 
+static void add_facts(const struct page *page, const struct result *result)
+{
+    struct text facts = sources_head(result);
+    if (facts.length > 0)
+        text_addf(page->out, "%-*s", HEAD_HANG, "Facts");
+    if (facts.length > 0)
+        wrap_add(page->out, HEAD_HANG, text_string(&facts));
+    page->out->failed = page->out->failed || facts.failed;
+    text_free(&facts);
+}
+
 static void add_counts(const struct page *page, const struct result *result)
 {
     static const struct {
@@ -133,6 +145,7 @@ static void add_heading(const struct page *page, const struct result *result)
     add_as_seen(page, result);
     for (size_t i = 0; i < result->doubt_count; i++)
         add_head(page, i == 0 ? "Doubt" : "", result->doubts[i]);
+    add_facts(page, result);
     if (result->only_stage >= 0 && result->only_stage < STAGE_COUNT) {
         text_addf(page->out, "%-*sonly what is looked at at this stage: %s\n", HEAD_HANG, "Stage",
                   stage_word((enum stage)result->only_stage));
@@ -225,6 +238,21 @@ static void add_amended(const struct page *page, const struct amended *amended)
     add_phrase(page, LABEL_HANG, &moved);
 }
 
+/* Of all findings told together: which facts are not the job's own. */
+static void add_sources(const struct page *page, const struct finding *finding, size_t count)
+{
+    struct text sources = TEXT_EMPTY;
+    for (size_t i = 0; i < count && sources.length == 0; i++) {
+        const struct finding *one = &finding[i];
+        text_free(&sources);
+        sources = sources_of(&one, 1);
+    }
+    if (sources.length > 0)
+        add_labelled(page, "facts", text_string(&sources));
+    page->out->failed = page->out->failed || sources.failed;
+    text_free(&sources);
+}
+
 static void add_finding(const struct page *page, const struct finding *finding, size_t count)
 {
     text_add(page->out, "\n");
@@ -234,6 +262,7 @@ static void add_finding(const struct page *page, const struct finding *finding, 
     add_compared(page, finding);
     for (size_t i = 0; i < finding->work_count; i++)
         add_labelled(page, i == 0 ? "arithmetic" : "", finding->work[i]);
+    add_sources(page, finding, count);
     add_cites(page, finding);
     add_amended(page, finding->amended);
     add_labelled(page, "mend", finding->mend);
@@ -257,6 +286,7 @@ static void add_brief(const struct page *page, const struct finding *finding, si
         text_add(&brief, ")");
     text_addf(page->out, "%*s", WORD_HANG, "");
     add_phrase(page, WORD_HANG, &brief);
+    add_sources(page, finding, count);
     add_amended(page, finding->amended);
     add_labelled(page, "caution", finding->caution);
 }

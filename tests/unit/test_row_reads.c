@@ -72,7 +72,7 @@ static void a_row_tells_all_it_reads(void **state)
         for (size_t p = 0; p < sizeof(PLACES) / sizeof(PLACES[0]); p++) {
             char path[300];
             struct checked checked = {0};
-            const struct overrides overrides = {PLACES[p], "2026-05-04", NULL};
+            const struct overrides overrides = {.jurisdiction = PLACES[p], .date = "2026-05-04"};
             cJSON *job = NULL;
             snprintf(path, sizeof(path), "%s/%s", EAVEMARK_HOME_DIR, JOBS[j]);
             json_read_file(&job, path, &checked.problems);
