@@ -278,6 +278,7 @@ static struct field *copy_spec(struct fields *fields, const char *path, const ch
     field->answer = arena_copy(arena, spec->answer);
     field->file = arena_copy(arena, spec->file);
     field->parent = field->first_child = field->last_child = field->next = NULL;
+    field->index = field->child_count = 0;
     return arena->failed ? NULL : field;
 }
 
@@ -292,6 +293,7 @@ static void link_child(struct field *parent, struct field *child)
     else
         parent->last_child->next = child;
     parent->last_child = child;
+    child->index = parent->child_count++;
 }
 
 struct field *fields_add(struct fields *fields, const char *path, const struct field *spec,

@@ -63,6 +63,7 @@ struct field {
     enum habit habit;
     struct field *parent; /* NULL for the root */
     struct field *first_child, *last_child, *next;
+    size_t index, child_count; /* among its parent's children, from 0; of its own */
 };
 
 enum { FIELDS_DEEPEST = 8 }; /* parts of a path */

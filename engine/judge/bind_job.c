@@ -5,7 +5,6 @@
 #include "judge/judging.h"
 
 #include "base/nearest.h"
-#include "job/path.h"
 #include "job/slope.h"
 
 #include <lauxlib.h>
@@ -177,15 +176,14 @@ static int index_list(lua_State *lua, const struct node *list)
     if (!lua_isinteger(lua, 2))
         return luaL_error(lua, "%s is a list; it is read by number", list->field->path);
     const lua_Integer at = lua_tointeger(lua, 2);
-    if (at < 1 || at > cJSON_GetArraySize(list->json)) {
+    if (at < 1 || (size_t)at > node_count(judging, list)) {
         lua_pushnil(lua);
         return 1;
     }
-    const char *pointer = path_item(judging->arena, list->pointer, (size_t)at - 1);
+    const struct node item = node_item(judging, list, (size_t)at - 1);
     bind_check_arena(lua);
-    judging->output += strlen(pointer);
-    bind_push_node(lua, (struct node){cJSON_GetArrayItem(list->json, (int)at - 1), list->field,
-                                      true, pointer});
+    judging->output += strlen(item.pointer);
+    bind_push_node(lua, item);
     return 1;
 }
 
@@ -223,7 +221,7 @@ static int node_length(lua_State *lua)
     const struct node *node = check_node(lua, 1);
     if (node->field->type != FIELD_LIST || node->item)
         return luaL_error(lua, "%s is not a list", node->field->path);
-    lua_pushinteger(lua, cJSON_GetArraySize(node->json));
+    lua_pushinteger(lua, (lua_Integer)node_count(judging_of(lua), node));
     return 1;
 }
 

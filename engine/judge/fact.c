@@ -107,9 +107,7 @@ static bool lacks(struct judging *judging, const struct node *node)
 bool fact_read(struct judging *judging, const struct fact *fact, const struct node *items,
                struct node *out)
 {
-    struct node node = fact->base < 0
-                           ? (struct node){judging->job, judging->book->fields.root, false, ""}
-                           : items[fact->base];
+    struct node node = fact->base < 0 ? node_root(judging) : items[fact->base];
     for (size_t i = 0; i < fact->step_count; i++) {
         node = node_child(judging, &node, fact->steps[i]);
         if (node.field->type == FIELD_GROUP && i + 1 < fact->step_count)

@@ -381,9 +381,7 @@ static void visit_item(struct walk *walk, const struct node *missing)
         struct finding *finding = finding_new(run);
         if (finding == NULL)
             return;
-        run->judging.record.missing = missing->field;
-        run->judging.record.missing_pointer = missing->pointer;
-        strings_add(&run->judging.record.reads, run->judging.arena, missing->pointer);
+        record_missing(&run->judging, missing);
         verdict_open(finding, &run->judging);
         return;
     }

@@ -11,6 +11,7 @@
 #include "judge/finding.h"
 #include "judge/bind_marks.h"
 #include "judge/rulebook.h"
+#include "judge/spot.h"
 
 #include <cjson/cJSON.h>
 #include <lua.h>
@@ -21,6 +22,7 @@ struct node {
     const struct field *field;
     bool item;           /* an item of the list `field` */
     const char *pointer; /* JSON pointer, in the judging arena */
+    struct spot *spot;
 };
 
 /* What a comparison came to. */
@@ -39,7 +41,8 @@ struct judgement {
 
 /* What is recorded while one rule judges one thing. */
 struct record {
-    struct strings reads; /* JSON pointers */
+    struct spot **reads; /* each once, in the order first read */
+    size_t read_count, read_capacity;
     struct strings work;
     const struct figure **figures;
     size_t figure_count, figure_capacity;
@@ -59,6 +62,7 @@ struct judging {
     struct arena *arena; /* of the result */
     const struct rulebook *book;
     const cJSON *job;
+    struct spot *root;         /* of the job; NULL: not asked for yet */
     enum stage reached;        /* the stage the work has come to */
     bool inspecting;           /* the stage of the rule has been reached */
     const char *reading;       /* figures disputed in these words are given as their rival
@@ -95,11 +99,21 @@ const char *node_name(const struct judging *judging, const struct node *node);
 struct node node_child(struct judging *judging, const struct node *parent,
                        const struct field *child);
 
+/* The job itself; an item of a list. */
+struct node node_root(struct judging *judging);
+struct node node_item(struct judging *judging, const struct node *list, size_t number);
+
+/* How many items a list has. */
+size_t node_count(struct judging *judging, const struct node *list);
+
 /* The item that a reference names; false when there is none of that name. */
 bool node_referred(struct judging *judging, const struct node *reference, struct node *out);
 
 /* Records that the fact there was read, once. */
 void record_read(struct judging *judging, const struct node *node);
+
+/* Records that the list, which was to be gone through, is missing. */
+void record_missing(struct judging *judging, const struct node *list);
 
 /* Records that it was asked whether the job says this. */
 void record_known(struct judging *judging, const struct node *node);

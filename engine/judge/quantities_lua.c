@@ -249,9 +249,7 @@ static void visit_item(struct walk *walk, const struct node *missing)
     if (line == NULL)
         return;
     if (missing != NULL) {
-        run->judging.record.missing = missing->field;
-        run->judging.record.missing_pointer = missing->pointer;
-        strings_add(&run->judging.record.reads, run->judging.arena, missing->pointer);
+        record_missing(&run->judging, missing);
         verdict_open(&line->finding, &run->judging);
     } else if (sandbox_spent(run->judging.book->sandbox)) {
         line_broken(run, line, "was not run: those before it took all the time there is");

@@ -10,7 +10,30 @@
 void record_read(struct judging *judging, const struct node *node)
 {
     judging->record.said |= node->json != NULL;
-    strings_add_once(&judging->record.reads, judging->arena, node->pointer);
+    struct record *record = &judging->record;
+    if (node->spot == NULL) /* out of memory */
+        return;
+    for (size_t i = 0; i < record->read_count; i++)
+        if (record->reads[i] == node->spot)
+            return;
+    if (record->read_count == record->read_capacity) {
+        const size_t capacity = record->read_capacity == 0 ? 16 : record->read_capacity * 2;
+        struct spot **reads = arena_array(judging->arena, capacity, sizeof(struct spot *));
+        if (reads == NULL)
+            return;
+        if (record->read_count > 0)
+            memcpy(reads, record->reads, record->read_count * sizeof(struct spot *));
+        record->reads = reads;
+        record->read_capacity = capacity;
+    }
+    record->reads[record->read_count++] = node->spot;
+}
+
+void record_missing(struct judging *judging, const struct node *list)
+{
+    judging->record.missing = list->field;
+    judging->record.missing_pointer = list->pointer;
+    record_read(judging, list);
 }
 
 /* The first one asked for that is absent is kept: where nothing else was read, that is

@@ -117,13 +117,11 @@ static enum holds some_item_holds(struct asking *asking, const struct condition 
 {
     struct judging *judging = asking->call->judging;
     struct node list;
-    size_t index = 0;
-    const cJSON *item = NULL;
     if (!fact_read(judging, condition->fact, asking->items, &list))
         return HOLDS_UNKNOWN;
-    cJSON_ArrayForEach(item, list.json) {
-        asking->items[asking->depth++] = (struct node){
-            item, list.field, true, path_item(judging->arena, list.pointer, index++)};
+    const size_t count = node_count(judging, &list);
+    for (size_t i = 0; i < count; i++) {
+        asking->items[asking->depth++] = node_item(judging, &list, i);
         const enum holds holds = all_hold(asking, condition);
         asking->depth--;
         if (holds != HOLDS_NOT)

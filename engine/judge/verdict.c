@@ -31,15 +31,15 @@ static bool same_cite(const struct cite *a, const struct cite *b)
 /* The facts read, each with where the job has it from. */
 static void take_reads(struct finding *finding, struct judging *judging)
 {
-    const struct strings *pointers = &judging->record.reads;
-    struct read *reads = arena_array(judging->arena, pointers->count + 1, sizeof(*reads));
+    const struct record *record = &judging->record;
+    struct read *reads = arena_array(judging->arena, record->read_count + 1, sizeof(*reads));
     if (reads == NULL)
         return;
-    for (size_t i = 0; i < pointers->count; i++)
-        reads[i] = (struct read){pointers->items[i],
-                                 origin_of(path_find(judging->job, pointers->items[i]))};
+    for (size_t i = 0; i < record->read_count; i++)
+        reads[i] = (struct read){spot_pointer(judging->arena, record->reads[i]),
+                                 origin_of(record->reads[i]->json)};
     finding->reads = reads;
-    finding->read_count = pointers->count;
+    finding->read_count = record->read_count;
 }
 
 /* Copies what the record holds into the finding. */
@@ -390,13 +390,11 @@ static void verdict_not_held(struct finding *finding, struct judging *judging,
 }
 
 /* Was something read that only whoever stands on the roof can know? */
-static bool is_measured(const struct judging *judging, const struct finding *finding)
+static bool is_measured(const struct judging *judging)
 {
-    for (size_t i = 0; i < finding->read_count; i++) {
-        const struct field *field = path_field(&judging->book->fields, finding->reads[i].at);
-        if (field != NULL && field->measured)
+    for (size_t i = 0; i < judging->record.read_count; i++)
+        if (judging->record.reads[i]->field->measured)
             return true;
-    }
     return false;
 }
 
@@ -418,7 +416,7 @@ static void take_judgement(struct finding *finding, struct judging *judging,
                            const struct judgement *judgement, const struct dispute *dispute)
 {
     finding->compared = true;
-    finding->measured = is_measured(judging, finding);
+    finding->measured = is_measured(judging);
     finding->required = judgement->required;
     finding->found = judgement->found;
     finding->sense = judgement->sense;
@@ -432,11 +430,10 @@ static void take_judgement(struct finding *finding, struct judging *judging,
     }
 }
 
-/* Is the value found the fact at this pointer, or one of its list? */
-static bool is_value_at(const struct judging *judging, const char *pointer,
-                        const struct value *found)
+/* Is the value found this fact, or one of its list? */
+static bool is_value_at(const struct spot *spot, const struct value *found)
 {
-    const cJSON *fact = path_find(judging->job, pointer), *one = NULL;
+    const cJSON *fact = spot->json, *one = NULL;
     if (found->kind == VALUE_TEXT)
         return cJSON_IsString(fact) && same_text(fact->valuestring, found->text);
     if (found->kind != VALUE_NUMBER)
@@ -455,7 +452,7 @@ static const char *wanting_of(const struct judging *judging, const struct findin
 {
     const char *wanting = NULL;
     for (size_t i = 0; i < finding->read_count; i++) {
-        if (!is_value_at(judging, finding->reads[i].at, &finding->found))
+        if (!is_value_at(judging->record.reads[i], &finding->found))
             continue;
         if (wanting != NULL)
             return NULL;

@@ -26,9 +26,6 @@ struct call {
     bool present;                /* a caution's danger */
 };
 
-/* The job itself. */
-struct node walk_root(const struct judging *judging);
-
 /* Inside an entry: pushes function(job, figure, item, outer item...) and
  * returns its number of arguments. */
 int call_push(lua_State *lua, const struct call *call, int function);

@@ -1,8 +1,6 @@
 /* walk_lua.c - see walk.h. */
 #include "judge/walk.h"
 
-#include "job/path.h"
-
 #include <lauxlib.h>
 #include <lua.h>
 
@@ -11,17 +9,12 @@
 /* After this much of the heap is used up, it is put back between calls. */
 enum { HEAP_HIGH = SANDBOX_HEAP_BYTES / 2 };
 
-struct node walk_root(const struct judging *judging)
-{
-    return (struct node){judging->job, judging->book->fields.root, false, ""};
-}
-
 /* The order that rule files are written for: the house, figure, then the item itself and
  * what it is in. */
 int call_push(lua_State *lua, const struct call *call, int function)
 {
     lua_rawgeti(lua, LUA_REGISTRYINDEX, function);
-    bind_push_node(lua, walk_root(call->judging));
+    bind_push_node(lua, node_root(call->judging));
     if (!call->facts_only)
         bind_push_figure_function(lua);
     for (size_t i = call->depth; i-- > 0;)
@@ -143,18 +136,16 @@ static void walk_level(struct walk *walk, size_t level, const struct node *from)
         walk->visit(walk, &list);
         return;
     }
-    size_t index = 0;
-    const cJSON *item = NULL;
-    cJSON_ArrayForEach(item, list.json) {
-        const char *pointer = path_item(walk->judging->arena, list.pointer, index++);
-        walk->items[level] = (struct node){item, walk->per[level], true, pointer};
+    const size_t count = node_count(walk->judging, &list);
+    for (size_t i = 0; i < count; i++) {
+        walk->items[level] = node_item(walk->judging, &list, i);
         walk_level(walk, level + 1, &walk->items[level]);
     }
 }
 
 void walk_per(struct walk *walk)
 {
-    const struct node root = walk_root(walk->judging);
+    const struct node root = node_root(walk->judging);
     walk_level(walk, 0, &root);
 }
 

@@ -1,0 +1,43 @@
+/* spot.h - the places of one job, each found once: a fact is then read by its number
+ * among its parent's fields, not by its name. Internal to the judge room.
+ *
+ * A spot is there for every field of the catalogue, whether or not the job has it. Spots
+ * are made when they are first asked for, in the arena given, and live as long.
+ */
+#ifndef EAVEMARK_JUDGE_SPOT_H
+#define EAVEMARK_JUDGE_SPOT_H
+
+#include "base/arena.h"
+#include "job/fields.h"
+
+#include <cjson/cJSON.h>
+#include <stdbool.h>
+#include <stddef.h>
+
+struct spot {
+    const cJSON *json; /* NULL: the job does not have it, or it does not fit the field */
+    const struct field *field;
+    bool item; /* an item of the list `field` */
+    struct spot *parent;
+    size_t number;       /* of an item, from 0 */
+    const char *pointer; /* JSON pointer; NULL: not asked for yet */
+    struct spot *below;  /* its fields by their index, or its items; NULL: not opened yet */
+    size_t below_count;
+    struct spot *referred; /* the item that a reference names */
+    bool followed;         /* referred was looked for */
+};
+
+/* The job itself. NULL when out of memory, as of all that give a spot. */
+struct spot *spot_root(struct arena *arena, const cJSON *job, const struct fields *fields);
+
+/* The field below a group or an item; absent below an absent one. */
+struct spot *spot_child(struct arena *arena, struct spot *spot, const struct field *child);
+
+/* How many items a list has, and one of them. */
+size_t spot_count(struct arena *arena, struct spot *list);
+struct spot *spot_item(struct arena *arena, struct spot *list, size_t number);
+
+/* "/roof/slopes/0/pitch"; "" where memory ran out. */
+const char *spot_pointer(struct arena *arena, struct spot *spot);
+
+#endif
