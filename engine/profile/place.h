@@ -28,7 +28,9 @@ enum {
 /* A figure as one place gives it; parts left out are NULL, or none. */
 struct entry {
     const char *name;
-    struct value value; /* VALUE_NONE: only the citation is restated */
+    struct value value; /* VALUE_NONE: only the citation is restated; VALUE_TEXT: a number in
+                           words, until its unit is known (figure_value.h) */
+    struct value adds, without; /* sets: what it has beside the set followed, and what not */
     enum sense sense;
     enum status status;
     const char *cite, *source, *disputed;

@@ -1,5 +1,6 @@
 #include "profile/place.h"
 #include "profile/place_reading.h"
+#include "profile/place_traps.h"
 
 #include "base/date.h"
 #include "base/nearest.h"
@@ -65,6 +66,8 @@ static const char *text_of(lua_State *lua, int index, const char *key, int line)
     lua_getfield(lua, index, key);
     if (lua_type(lua, -1) == LUA_TSTRING && strlen(lua_tostring(lua, -1)) != lua_rawlen(lua, -1))
         place_say(lua, line, "%s must not hold a zero byte", key);
+    else if (lua_type(lua, -1) == LUA_TSTRING && lua_rawlen(lua, -1) == 0)
+        place_say(lua, line, "%s is empty: say it in words, or leave it out", key);
     else if (lua_type(lua, -1) == LUA_TSTRING)
         text = copy_string(lua, -1);
     else if (!lua_isnil(lua, -1))
@@ -187,6 +190,12 @@ static struct value take_value(lua_State *lua, const char *name, int line)
     case LUA_TTABLE:
         value = read_set(lua, lua_gettop(lua), name, line);
         break;
+    case LUA_TSTRING: /* "1-1/2 in": what it is in the figure's unit is seen later */
+        value.kind = VALUE_TEXT;
+        if (strlen(lua_tostring(lua, -1)) != lua_rawlen(lua, -1))
+            place_say(lua, line, "figure \"%s\" holds a zero byte", name);
+        value.text = copy_string(lua, -1);
+        break;
     default:
         place_say(lua, line, "figure \"%s\" must be a number, true or false, or a set", name);
     }
@@ -199,6 +208,46 @@ static struct value read_value(lua_State *lua, const char *name, int line)
 {
     lua_rawgeti(lua, -1, 1);
     return take_value(lua, name, line);
+}
+
+/* "1,5" and "15,000" are two values, of which only the first would count; so are words of a
+ * set without braces of their own. */
+static void refuse_more(lua_State *lua, const char *name, int line)
+{
+    char first[40], second[40];
+    const int table = lua_gettop(lua);
+    lua_rawgeti(lua, table, 1);
+    lua_rawgeti(lua, table, 2);
+    const bool words = lua_type(lua, -2) == LUA_TSTRING;
+    /* Copies are shown: Lua would make texts of the numbers themselves. */
+    snprintf(first, sizeof(first), "%s", luaL_tolstring(lua, -2, NULL));
+    snprintf(second, sizeof(second), "%s", luaL_tolstring(lua, -2, NULL));
+    lua_settop(lua, table);
+    if (words)
+        place_say(lua, line,
+                  "figure \"%s\" has two bare values, \"%s\" and \"%s\"; a set stands in braces "
+                  "of its own: { { \"%s\", \"%s\" }, cite = ... }",
+                  name, first, second, first, second);
+    else
+        place_say(lua, line,
+                  "figure \"%s\" has two bare values, %s and %s: a comma parts values here. Write "
+                  "one value, with a point for a part of one (1.5) and thousands without a comma "
+                  "(15000)",
+                  name, first, second);
+}
+
+/* What is added to the set followed, or left out of it. */
+static struct value read_members(lua_State *lua, int table, const char *key, const char *name,
+                                 int line)
+{
+    struct value set = {.kind = VALUE_NONE};
+    lua_getfield(lua, table, key);
+    if (lua_istable(lua, -1) && lua_rawlen(lua, -1) > 0)
+        set = read_set(lua, lua_gettop(lua), name, line);
+    else if (!lua_isnil(lua, -1))
+        place_say(lua, line, "figure \"%s\": %s is a list of members, { \"...\" }", name, key);
+    lua_pop(lua, 1);
+    return set;
 }
 
 /* The value that another source gives. */
@@ -226,9 +275,9 @@ static int line_of_name(lua_State *lua, const char *name)
 }
 
 static const char *const FIGURE_KEYS[] = {
-    "unit",      "sense",     "cite",     "status", "source",   "disputed",
-    "rival",     "book",      "read_in",  "pages",  "and_most", "and_least",
-    "at_counts", "at_figure", "stricter", "by",     "behind",   NULL};
+    "unit",     "sense",   "cite",   "status",   "source",    "disputed",  "rival",
+    "book",     "read_in", "pages",  "and_most", "and_least", "at_counts", "at_figure",
+    "stricter", "by",      "behind", "adds",     "without",   NULL};
 
 /* The editions in whose text the figure at index was read. */
 static struct value read_editions(lua_State *lua, int index, const struct entry *entry)
@@ -264,7 +313,8 @@ static void read_bounds(lua_State *lua, int table, struct entry *entry)
         const struct value bound = take_value(lua, entry->name, entry->line);
         if (bound.kind == VALUE_NONE)
             continue;
-        if (bound.kind != VALUE_NUMBER || entry->also.kind != VALUE_NONE)
+        const bool number = bound.kind == VALUE_NUMBER || bound.kind == VALUE_TEXT;
+        if (!number || entry->also.kind != VALUE_NONE)
             place_say(lua, entry->line, "figure \"%s\": %s is one number, the other bound",
                       entry->name, BOUNDS[i].key);
         entry->also = bound;
@@ -332,7 +382,11 @@ void place_read_figure(lua_State *lua, const char *name)
         return;
     }
     closed_keys(lua, table, FIGURE_KEYS, line);
+    if (lua_rawlen(lua, table) > 1)
+        refuse_more(lua, name, line);
     entry->value = read_value(lua, name, line);
+    entry->adds = read_members(lua, table, "adds", name, line);
+    entry->without = read_members(lua, table, "without", name, line);
     entry->value.unit = text_of(lua, table, "unit", line);
     entry->sense = read_sense(lua, table, line);
     entry->cite = text_of(lua, table, "cite", line);
@@ -358,7 +412,8 @@ void place_read_figure(lua_State *lua, const char *name)
                   "whose it is",
                   name);
     if (entry->rival.kind != VALUE_NONE && entry->value.kind != VALUE_NONE
-        && entry->rival.kind != entry->value.kind)
+        && entry->rival.kind != entry->value.kind && entry->rival.kind != VALUE_TEXT
+        && entry->value.kind != VALUE_TEXT)
         place_say(lua, line, "figure \"%s\": rival is another kind of value than the figure", name);
 }
 
@@ -573,6 +628,8 @@ static void read_block(lua_State *lua, int index)
     block->code = text_of(lua, index, "code", line);
     block->edition = text_of(lua, index, "edition", line);
     block->as_seen = text_of(lua, index, "as_seen", line);
+    if (block->as_seen != NULL && date_parse(block->as_seen) == 0)
+        place_say(lua, line, "as_seen: \"%s\" is not a date (YYYY-MM-DD)", block->as_seen);
     block->rules = text_of(lua, index, "rules", line);
     block->borrowed = text_of(lua, index, "borrowed", line);
     block->unsure = text_of(lua, index, "unsure", line);
@@ -717,6 +774,13 @@ static bool run_source(struct loading *loading, struct sandbox *sandbox,
         problem_at_line(loading->problems, PROBLEM_RULES,
                         sandbox_place(sandbox, stop, source->path), 0, 0, "%s",
                         sandbox_message(sandbox, stop));
+    /* A model's parts are many, long, and read for every edition: the proof looks through
+     * those. */
+    else if ((loading->block == NULL || !loading->block->model)
+             && !strings_have(&loading->looked_through, source->path)) {
+        strings_add(&loading->looked_through, loading->arena, source->path);
+        place_traps(source, loading->problems);
+    }
     return stop == SANDBOX_DONE;
 }
 

@@ -4,6 +4,7 @@
 #ifndef EAVEMARK_PROFILE_PLACE_READING_H
 #define EAVEMARK_PROFILE_PLACE_READING_H
 
+#include "base/strings.h"
 #include "profile/place.h"
 
 #include <lua.h>
@@ -21,9 +22,10 @@ struct loading {
     struct block *block; /* being read */
     struct entry **last; /* where its next entry goes */
     struct entry_way **last_way;
-    const struct source *source; /* the file being run: the place's own, or a part */
-    const char *row;             /* the figure being read is this row of a table; or NULL */
-    int line;                    /* where the figure being read is written; 0: to be looked for */
+    const struct source *source;   /* the file being run: the place's own, or a part */
+    const char *row;               /* the figure being read is this row of a table; or NULL */
+    int line;                      /* where the figure being read is written; 0: to be looked for */
+    struct strings looked_through; /* files that were, for traps */
     int editions;
     size_t figures, parts, drops, said;
 };

@@ -3,6 +3,7 @@
 #include "base/date.h"
 #include "base/nearest.h"
 #include "base/number.h"
+#include "profile/figure_value.h"
 #include "profile/place_cache.h"
 
 #include <ctype.h>
@@ -285,21 +286,6 @@ static const char *code_name(const struct resolving *r, size_t level)
     return block->code != NULL ? block->code : block->title;
 }
 
-/* Days are written as numbers, 20260302; 0 is none. */
-static bool is_no_day(const struct value *value, const char *unit)
-{
-    char written[16];
-    if (value->kind != VALUE_NUMBER || unit == NULL || strcmp(unit, "date") != 0
-        || value->number == 0)
-        return false;
-    if (!(value->number >= 10000101 && value->number <= 99991231))
-        return true;
-    date_write((long)value->number, written);
-    return (double)date_parse(written) != value->number;
-}
-
-static const char NO_DAY[] = "is no day: write 20260302 for the second of March 2026";
-
 /* A figure nobody below gives: it must say everything. */
 static bool figure_is_whole(struct resolving *r, size_t level, const struct entry *entry)
 {
@@ -311,10 +297,6 @@ static bool figure_is_whole(struct resolving *r, size_t level, const struct entr
                           : entry->value.kind == VALUE_NUMBER && entry->value.unit == NULL
                               ? "a unit"
                               : NULL;
-    if (missing == NULL && is_no_day(&entry->value, entry->value.unit)) {
-        say_figure(r, entry, NO_DAY, "");
-        return false;
-    }
     if (missing == NULL)
         return true;
     struct nearest nearest;
@@ -417,8 +399,6 @@ static bool figure_may_move(struct resolving *r, size_t level, const struct entr
                    figure->value.unit == NULL ? "none" : figure->value.unit);
     else if (entry->value.kind != VALUE_NONE && entry->value.kind != figure->value.kind)
         say_figure(r, entry, "changes its kind of value", " (number, true/false or set)");
-    else if (is_no_day(&entry->value, figure->value.unit))
-        say_figure(r, entry, NO_DAY, "");
     else if (entry->cite == NULL)
         say_figure(r, entry, "has no citation: write cite = \"...\"", "");
     else if (!bound_fits(figure, entry))
@@ -537,10 +517,14 @@ static void overlay_figures(struct resolving *r)
         const size_t before = profile->figure_count;
         for (const struct entry *e = r->blocks[i]->entries; e != NULL; e = e->next) {
             struct figure *figure = figure_find(profile, before, e->name);
-            if (figure == NULL)
-                figure_new(r, i, e, capacity);
+            char why[FIGURE_WHY];
+            struct entry said = *e; /* with the value that the words mean here */
+            if (!figure_value_settle(&said, figure, &profile->arena, why))
+                say_figure(r, e, why, "");
+            else if (figure == NULL)
+                figure_new(r, i, &said, capacity);
             else
-                figure_move(r, i, e, figure);
+                figure_move(r, i, &said, figure);
         }
         qsort(profile->figures, profile->figure_count, sizeof(struct figure), figure_order);
     }

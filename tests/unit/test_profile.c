@@ -426,8 +426,10 @@ static void figures_keep_unit_sense_and_kind(void **state)
                          "figure \"test.most\" changes its kind of value");
     assert_block_refused("figures = { [\"test.kinds\"] = { 2, cite = \"1\" } }",
                          "figure \"test.kinds\" changes its kind of value");
-    assert_block_refused("figures = { [\"test.most\"] = { \"2\", cite = \"1\" } }",
-                         "figure \"test.most\" must be a number, true or false, or a set");
+    assert_block_refused("figures = { [\"test.most\"] = { \"two\", cite = \"1\" } }",
+                         "figure \"test.most\" is \"two\", no figure that can be read");
+    assert_block_refused("figures = { [\"test.most\"] = { print, cite = \"1\" } }",
+                         "unknown name 'print'");
 }
 
 static void a_moved_figure_is_cited(void **state)

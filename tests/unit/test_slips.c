@@ -136,6 +136,169 @@ static void what_is_no_lua_is_told_in_plain_words(void **state)
         assert_said(NO_LUA[i].name, NO_LUA[i].text, NO_LUA[i].line, NO_LUA[i].words);
 }
 
+/* A new figure of line 3, in this unit. */
+#define OWN(value, unit)                                                                          \
+    COUNTY "  figures = { [\"own.a\"] = { " value ", unit = \"" unit                              \
+           "\", sense = \"at_most\", cite = \"5\",\n    status = \"invented\", source = \"A\" } " \
+           "},\n}\n"
+#define MOST(value) COUNTY "  figures = { [\"test.most\"] = { " value ", cite = \"5\" } },\n}\n"
+#define KINDS(value) COUNTY "  figures = { [\"test.kinds\"] = { " value ", cite = \"5\" } },\n}\n"
+
+/* Lua takes all of these, and the place would have meant something else than was written. */
+static const struct slip TAKEN_IN_SILENCE[] = {
+    {"a figure given twice",
+     COUNTY "  figures = { [\"test.most\"] = { 1, cite = \"5\" },\n"
+            "    [\"test.most\"] = { 2, cite = \"6\" } },\n}\n",
+     4,
+     "\"test.most\" is given twice in one table, on line 3 already; of two the last would "
+     "count in silence: leave one out"},
+    {"a table given twice",
+     COUNTY "  figures = { [\"test.most\"] = { 1, cite = \"5\" } },\n"
+            "  figures = { [\"test.seen\"] = { 1, cite = \"5\" } },\n}\n",
+     4,
+     "\"figures\" is given twice in one table, on line 3 already; of two the last would "
+     "count in silence: leave one out"},
+    {"a section given twice", MOST("1, cite = \"4\""), 3,
+     "\"cite\" is given twice in one table, on line 3 already; of two the last would count in "
+     "silence: leave one out"},
+    {"a decimal comma", OWN("1,5", "in"), 3,
+     "figure \"own.a\" has two bare values, 1 and 5: a comma parts values here. Write one value, "
+     "with a point for a part of one (1.5) and thousands without a comma (15000)"},
+    {"a comma for thousands", OWN("15,000", "usd"), 3,
+     "figure \"own.a\" has two bare values, 15 and 0: a comma parts values here. Write one value, "
+     "with a point for a part of one (1.5) and thousands without a comma (15000)"},
+    {"a set without braces of its own", KINDS("\"slate\", \"tile\""), 3,
+     "figure \"test.kinds\" has two bare values, \"slate\" and \"tile\"; a set stands in braces of "
+     "its own: { { \"slate\", \"tile\" }, cite = ... }"},
+    {"a set of one without braces", KINDS("\"slate\""), 3,
+     "figure \"test.kinds\" is a set: write it in braces of its own, { { \"slate\" }, ... }"},
+    {"a mixed number reckoned", OWN("1-1/2", "in"), 3,
+     "1-1/2 would be reckoned, not read; write it in quotes with its unit, \"1-1/2 in\", or as one "
+     "number"},
+    {"a fraction reckoned", OWN("7/16", "in"), 3,
+     "7/16 would be reckoned, not read; write it in quotes with its unit, \"7/16 in\", or as one "
+     "number"},
+    {"a part of a layer", MOST("1.5"), 3,
+     "figure \"test.most\" is 1.5, but layers are whole: write the whole number that the section "
+     "says"},
+    {"less than nothing", OWN("-1", "usd"), 3,
+     "figure \"own.a\" is -1, less than nothing: for no limit, drop the rule or turn its switch "
+     "off"},
+    {"a figure of another size", OWN("1150", "mph"), 3,
+     "figure \"own.a\" is 1150, which in the unit mph cannot be meant: it goes from 0 to 400"},
+    {"a day of the thirteenth month", OWN("20251345", "date"), 3,
+     "figure \"own.a\" is no day: write 20260302, or \"2026-03-02\", for the second of March 2026"},
+    {"a day in words", OWN("\"March 2, 2026\"", "date"), 3,
+     "figure \"own.a\" is \"March 2, 2026\", no day: write \"2026-03-02\""},
+    {"a day read that is none", COUNTY "  as_seen = \"2026-13-45\",\n}\n", 1,
+     "as_seen: \"2026-13-45\" is not a date (YYYY-MM-DD)"},
+    {"a doubt without words", COUNTY "  unsure = \"\",\n}\n", 1,
+     "unsure is empty: say it in words, or leave it out"},
+    {"a section without words", COUNTY "  figures = { [\"test.most\"] = { 1, cite = \"\" } },\n}\n",
+     3, "cite is empty: say it in words, or leave it out"},
+    {"a yes in quotes",
+     COUNTY "  figures = { [\"test.required\"] = { \"yes\", cite = \"5\" } },\n}\n", 3,
+     "figure \"test.required\" is yes or no: write true or false, without quotes"},
+    {"a unit of another kind", OWN("\"3 ft\"", "usd"), 3,
+     "figure \"own.a\" is \"3 ft\", \"ft\" after the number; it is asked for in USD"},
+    {"a length that comes out uneven", OWN("\"4 in\"", "ft"), 3,
+     "figure \"own.a\" is \"4 in\", which does not come out even in the unit ft: write it in that "
+     "unit"},
+    {"a slope without its run", OWN("\"4\"", "rise_in_12"), 3,
+     "figure \"own.a\" is \"4\", no slope: write \"4:12\""},
+    {"added though there", KINDS("adds = { \"slate\" }"), 3,
+     "figure \"test.kinds\" adds \"slate\", which it holds already: slate, tile"},
+    {"left out though not there", KINDS("without = { \"asphalt\" }"), 3,
+     "figure \"test.kinds\" is to be without \"asphalt\", which it does not hold; it holds: slate, "
+     "tile"},
+    {"a set and what is added to it", KINDS("{ \"slate\" }, adds = { \"tile\" }"), 3,
+     "figure \"test.kinds\" says adds or without, which go with a set that is followed, and in "
+     "place of a value"},
+    {"added to a number", MOST("adds = { \"tile\" }"), 3,
+     "figure \"test.most\" says adds or without, which go with a set that is followed, and in place "
+     "of a value"},
+    {"added without a list", KINDS("adds = \"tile\""), 3,
+     "figure \"test.kinds\": adds is a list of members, { \"...\" }"},
+};
+
+static void what_lua_would_take_in_silence_is_told(void **state)
+{
+    (void)state;
+    for (size_t i = 0; i < sizeof(TAKEN_IN_SILENCE) / sizeof(TAKEN_IN_SILENCE[0]); i++)
+        assert_said(TAKEN_IN_SILENCE[i].name, TAKEN_IN_SILENCE[i].text, TAKEN_IN_SILENCE[i].line,
+                    TAKEN_IN_SILENCE[i].words);
+}
+
+/* The figure own.a or other of a county that loads. To be freed with its profile. */
+static const struct figure *figure_of(const char *text, const char *name, struct profile **profile)
+{
+    struct problems problems = {0};
+    home_write(&home, "jurisdictions/example/a.lua", text);
+    *profile = profile_resolve(home.path, "example/a", 20260302, "job.json", &problems);
+    if (*profile == NULL)
+        fail_msg("%s: %s", text, problems.first->message);
+    problems_free(&problems);
+    const struct figure *figure = profile_figure(*profile, name);
+    assert_non_null(figure);
+    return figure;
+}
+
+/* As the section prints it, where that is a number exactly. */
+static void figures_may_be_written_as_words(void **state)
+{
+    (void)state;
+    static const struct {
+        const char *text;
+        double number;
+    } WORDS[] = {
+        {OWN("\"1-1/2 in\"", "in"), 1.5},
+        {OWN("\"1 1/2\"", "in"), 1.5},
+        {OWN("\"3 ft\"", "ft"), 3},
+        {OWN("\"3 ft\"", "in"), 36},
+        {OWN("\"18 in\"", "ft"), 1.5},
+        {OWN("\"4:12\"", "rise_in_12"), 4},
+        {OWN("\"2-1/2:12\"", "rise_in_12"), 2.5},
+        {OWN("\"4 in 12\"", "rise_in_12"), 4},
+        {OWN("\"25 %\"", "percent"), 25},
+        {OWN("\"$15,000\"", "usd"), 15000},
+        {OWN("\"15,000\"", "usd"), 15000},
+        {OWN("\"2 squares\"", "sqft"), 200},
+        {OWN("\"2026-03-02\"", "date"), 20260302},
+    };
+    for (size_t i = 0; i < sizeof(WORDS) / sizeof(WORDS[0]); i++) {
+        struct profile *profile;
+        const struct figure *figure = figure_of(WORDS[i].text, "own.a", &profile);
+        assert_int_equal(figure->value.kind, VALUE_NUMBER);
+        if (figure->value.number != WORDS[i].number)
+            fail_msg("%s: %f", WORDS[i].text, figure->value.number);
+        profile_free(profile);
+    }
+}
+
+static void assert_members(const struct figure *figure, const char *const *members, size_t count)
+{
+    assert_int_equal(figure->value.set_count, count);
+    for (size_t i = 0; i < count; i++)
+        assert_string_equal(figure->value.set[i], members[i]);
+}
+
+/* What is added stays added when the place is followed in its turn. */
+static void sets_are_added_to_and_lessened(void **state)
+{
+    (void)state;
+    struct profile *profile;
+    const struct figure *figure = figure_of(KINDS("adds = { \"asphalt\" }"), "test.kinds",
+                                            &profile);
+    assert_members(figure, (const char *const[]){"slate", "tile", "asphalt"}, 3);
+    assert_true(figure->moved);
+    assert_int_equal(figure->amended.from.set_count, 2);
+    profile_free(profile);
+    figure = figure_of(KINDS("without = { \"slate\" }, adds = { \"asphalt\" }"), "test.kinds",
+                       &profile);
+    assert_members(figure, (const char *const[]){"tile", "asphalt"}, 2);
+    profile_free(profile);
+}
+
 /* A file that is whole but for one thing Lua itself names keeps Lua's words, and what only
  * looks like a slip is none. */
 static void what_is_no_slip_is_left_alone(void **state)
@@ -162,6 +325,9 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(what_is_no_lua_is_told_in_plain_words),
+        cmocka_unit_test(what_lua_would_take_in_silence_is_told),
+        cmocka_unit_test(figures_may_be_written_as_words),
+        cmocka_unit_test(sets_are_added_to_and_lessened),
         cmocka_unit_test(what_is_no_slip_is_left_alone),
     };
     return cmocka_run_group_tests(tests, make_home, remove_home);
