@@ -363,3 +363,52 @@ impossible "some plane gets the covering that the job names" {
     return "no plane gets the covering that the job names"
   end,
 }
+
+-- Slots and eaves --------------------------------------------------------------------
+
+impossible "a ridge vent needs its slot" {
+  at = "kind", per = "attics[].vents",
+  when = function(job, vent)
+    if vent.kind ~= "ridge" then return end
+    local slot = job.roof.ridge_slot
+    if slot == "none" then
+      return "a ridge vent over a deck that has no slot along the ridge (/roof/ridge_slot)"
+    end
+    if slot == "closed" and job.roof.ridge_slot_ft + vent.length_ft > job.roof.ridge_ft + 0.5 then
+      return number(vent.length_ft, "ft") .. " of ridge vent and "
+        .. number(job.roof.ridge_slot_ft, "ft") .. " of closed slot (/roof/ridge_slot_ft) on "
+        .. number(job.roof.ridge_ft, "ft") .. " of ridge"
+    end
+  end,
+}
+
+impossible "an open slot lies under a ridge vent" {
+  at = "roof.ridge_slot",
+  when = function(job)
+    if job.roof.ridge_slot ~= "open" then return end
+    for _, attic in ipairs(job.attics) do
+      for _, vent in ipairs(attic.vents) do
+        if vent.kind == "ridge" then return end
+      end
+    end
+    return "the slot stays open, but no attic lists a ridge vent over it: "
+      .. "the roof would have a hole"
+  end,
+}
+
+impossible "a deck along an edge reaches no further than its plane" {
+  at = "deck_in", per = "roof.edges",
+  when = function(job, edge)
+    local reach, far = edge.deck_in, edge.slope.run_ft
+    if edge.kind == "eave" then
+      far = trade.sloped_length_ft { run_ft = far, pitch = edge.slope.pitch }
+    elseif edge.kind == "rake" then
+      far = math.max(edge.slope.eave_ft, edge.slope.ridge_ft)
+    else
+      return "a " .. edge.kind .. " is not open below"
+    end
+    if reach > far * 12 then
+      return number(reach, "in") .. " in from this edge, on a plane of " .. number(far, "ft")
+    end
+  end,
+}

@@ -304,6 +304,41 @@ rule "deck.sound" {
   caution = "Rotted deck does not hold a person: probe it from a board or from below.",
 }
 
+-- Panels bought for this roof: over a deck, or in place of some of it.
+local gets_panels = function(_, _, deck)
+  if not is_panels(deck) then return false, "this deck is boards" end
+  return deck.work ~= "kept", "this deck is kept: no new panel goes in"
+end
+
+demand "deck.exposed_bond" {
+  title = "Exposure grade of new panels seen from below",
+  stage = "deck",
+  per = "decks",
+  when = {
+    gets_panels,
+    is { "decks[].seen_from_below", otherwise = "none of it is seen from below" },
+  },
+  fact = "decks[].bond", meets = "deck.exposed_bonds",
+  mend = "Use panels stamped Exposure 1 or Exterior where they are seen from below.",
+}
+
+-- A slot left from an old ridge vent is a hole in the deck that shingles are nailed to.
+demand "deck.ridge_slot" {
+  title = "Old slot along the ridge closed",
+  stage = "deck",
+  when = {
+    function(job)
+      if job.scope.method == "overlay" then return false, "the deck stays covered" end
+      return job.roof.ridge_ft > 0, "the roof has no ridge"
+    end,
+    said "roof.ridge_slot",
+    is { "roof.ridge_slot", "closed", otherwise = "no slot is closed" },
+  },
+  fact = "roof.ridge_slot_filled", meets = "deck.slot_fills",
+  mend = "Fill the slot with panel or board as thick as the deck, nailed to the framing.",
+  caution = "An open slot along the ridge catches a foot: mark it, and close it first.",
+}
+
 -- What panels span -----------------------------------------------------------
 
 -- How far panels of the rating may span as they are held at their edges.

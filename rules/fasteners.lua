@@ -124,24 +124,61 @@ local function use_nails(job, figure, slope, past)
   return says .. ": " .. number(next_length, "in") .. " is the next that is stocked."
 end
 
+-- The whole of a thin deck, or the figure into a thick one.
+local function into_deck(figure, deck, length, through)
+  local depth = trade.nails_penetration_in { length_in = length, through_in = through }
+  local found = at_least(depth, depth_needed(figure, deck), "in")
+  if deck_is_thin(figure, deck) then
+    return found:say("This deck is thinner than the figure, so the nails must go through it.")
+  end
+  return found
+end
+
 rule "fasteners.penetration" {
   title = "How far the nails go into the deck",
   stage = "permit",
   per = "roof.slopes",
   applies = nails_only,
   judge = function(job, figure, slope)
-    local depth = trade.nails_penetration_in {
-      length_in = job.fasteners.length_in, through_in = stack(job, slope) }
-    local found = at_least(depth, depth_needed(figure, slope.deck), "in")
-    if deck_is_thin(figure, slope.deck) then
-      return found:say("This deck is thinner than the figure, so the nails must go through it.")
-    end
-    return found
+    return into_deck(figure, slope.deck, job.fasteners.length_in, stack(job, slope))
   end,
   mend = function(job, figure, slope)
     return use_nails(job, figure, slope, 0)
   end,
   caution = "Nail points come through a thin deck: look below before anyone works in the attic.",
+}
+
+-- Open eaves are often of another deck, and shorter nails driven there so that no point
+-- shows: those have to hold as well.
+rule "fasteners.eave_penetration" {
+  title = "How far the nails go into the deck of open eaves",
+  stage = "permit",
+  per = "roof.edges",
+  applies = function(job, figure, edge)
+    local nailed, why = nails_only(job, figure, edge.slope)
+    if not nailed then return false, why end
+    return known(edge, "deck"), "its plane's deck runs to this edge"
+  end,
+  judge = function(job, figure, edge)
+    local length = job.fasteners.length_in
+    if known(job.fasteners, "eave_length_in") then length = job.fasteners.eave_length_in end
+    return into_deck(figure, edge.deck, length, stack(job, edge.slope))
+  end,
+  mend = "Use longer nails over the eaves. Through a thin deck their points will show: only a "
+    .. "thicker deck there holds them unseen.",
+}
+
+demand "fasteners.seen_below" {
+  title = "No nail points showing below open eaves",
+  stage = "final",
+  when = {
+    function(job) return shingles_only(job), "only asphalt shingles are judged here" end,
+    said "fasteners.seen_below",
+    on { "fasteners.hidden_at_eaves_wanted", otherwise = "nail points may show here" },
+  },
+  fact = "fasteners.seen_below", wants = false, shown = "no nail points below open eaves",
+  mend = "Do not cut them off: the nail would hold less. Cover the eave from below, or ask the "
+    .. "owner.",
 }
 
 demand "fasteners.past_thin_deck" {

@@ -126,6 +126,15 @@ field "existing.hail_documented" { type = "yes_no", answer = "paper", stage = "p
 field "roof" { type = "group", answer = "roof", stage = "permit", ask = "The roof" }
 field "roof.ridge_ft" { type = "number", unit = "ft", range = { 0, 1000 }, stage = "permit",
   ask = "How many feet of ridge does the roof have in all? (0 for none)" }
+field "roof.ridge_slot" { type = "choice", choices = { "none", "open", "closed" }, stage = "deck",
+  ask = "Is there a slot in the deck along the ridge: none, one that stays open under a ridge vent, or an old one that is closed? (only where there is or was one)" }
+field "roof.ridge_slot_ft" { type = "number", unit = "ft", range = { 0.1, 1000 }, stage = "deck",
+  ask = "How many feet of slot are closed?" }
+field "roof.ridge_slot_in" { type = "number", unit = "in", range = { 0.25, 24 }, stage = "deck",
+  ask = "How wide is the slot that is closed, both sides of the ridge together?" }
+field "roof.ridge_slot_filled" { type = "choice",
+  choices = { "panel", "board", "sheet_metal", "underlayment_only", "nothing" }, stage = "deck",
+  ask = "What fills the slot that is closed: panel or board nailed to the framing, sheet metal, only underlayment, or nothing?" }
 field "roof.hip_ft" { type = "number", unit = "ft", range = { 0, 2000 }, stage = "permit",
   ask = "How many feet of hip does the roof have in all, along the slope? (0 for none)" }
 field "roof.valley_ft" { type = "number", unit = "ft", range = { 0, 2000 }, stage = "permit",
@@ -173,6 +182,10 @@ field "roof.edges[].slope" { type = "reference", refers = "roof.slopes", stage =
   ask = "Which plane does it bound?" }
 field "roof.edges[].length_ft" { type = "number", unit = "ft", range = { 0.1, 1000 }, stage = "permit",
   ask = "How long is it?" }
+field "roof.edges[].deck" { type = "reference", refers = "decks", stage = "permit",
+  ask = "Which of the decks lies along this edge, where that is another than its plane's, such as boards seen from below? (only where it is another)" }
+field "roof.edges[].deck_in" { type = "number", unit = "in", range = { 1, 240 }, stage = "permit",
+  ask = "How far in from this edge, along the deck, does that other deck reach?" }
 field "roof.edges[].drip_edge" { type = "yes_no", answer = "desk", stage = "permit",
   ask = "Does it get metal drip edge?" }
 field "roof.edges[].underlayment_lies" { type = "choice", choices = { "over_metal", "under_metal" }, answer = "desk", stage = "permit",
@@ -242,6 +255,10 @@ field "roof.footprint.planes.under_integrated_solar" { type = "yes_no", stage = 
 for _, edges in ipairs { "eaves", "rakes" } do
   local group = "roof.footprint." .. edges
   field(group) { type = "group", stage = "permit", ask = "What all " .. edges .. " have alike" }
+  field(group .. ".deck") { type = "reference", refers = "decks", answer = "roof", stage = "permit",
+    ask = "Which of the decks lies along the " .. edges .. ", where that is another than the planes', such as boards seen from below? (only where it is another)" }
+  field(group .. ".deck_in") { type = "number", unit = "in", range = { 1, 240 }, answer = "roof", stage = "permit",
+    ask = "How far in from the " .. edges .. ", along the deck, does that other deck reach?" }
   field(group .. ".drip_edge") { type = "yes_no", habit = true, stage = "permit",
     ask = "Do the " .. edges .. " get metal drip edge? (one that differs: by its name in /roof/edges)" }
   field(group .. ".underlayment_lies") { type = "choice", choices = { "over_metal", "under_metal" }, habit = true, stage = "permit",
@@ -284,6 +301,11 @@ field "decks[].support_spacing_in" { type = "number", unit = "in", range = { 8, 
 field "decks[].panel_wood" { type = "choice",
   choices = { "osb", "plywood", "plywood_structural_1" }, stage = "permit",
   ask = "Are the panels OSB, plywood, or plywood stamped Structural I?" }
+field "decks[].seen_from_below" { type = "yes_no", answer = "roof", stage = "deck",
+  ask = "Is any of this deck seen from below, at open eaves, rakes or a porch?" }
+field "decks[].bond" { type = "choice",
+  choices = { "exterior", "exposure_1", "exposure_2", "interior", "not_stamped" }, answer = "wrapper", stage = "deck",
+  ask = "Which exposure grade is stamped on the new panels that are seen from below: Exterior, Exposure 1, Exposure 2, Interior, or none?" }
 field "decks[].framing_wood" { type = "choice",
   choices = { "southern_pine", "douglas_fir_larch", "hem_fir", "spruce_pine_fir", "spruce_pine_fir_south",
     "western_woods" },
@@ -517,6 +539,8 @@ field "fasteners.head_in" { type = "number", unit = "in", range = { 0.1, 1.5 }, 
   ask = "How wide is the nail's head?" }
 field "fasteners.length_in" { type = "number", unit = "in", range = { 0.25, 6 }, habit = "product", stage = "permit",
   ask = "How long is the nail?" }
+field "fasteners.eave_length_in" { type = "number", unit = "in", range = { 0.25, 6 }, stage = "permit",
+  ask = "How long are the nails over open eaves, where others are driven there? (only where they are others)" }
 field "fasteners.per_shingle" { type = "integer", unit = "nails", range = { 0, 12 }, answer = "desk", habit = true, stage = "permit",
   ask = "How many nails will go into each shingle?" }
 field "fasteners.steep_method" { type = "yes_no", answer = "desk", stage = "permit",
@@ -526,6 +550,8 @@ field "fasteners.nails_to_the_pound" { type = "number", unit = "nails", range = 
   ask = "How many of these roofing nails go to the pound, by the box?" }
 field "fasteners.measured_per_shingle" { type = "numbers", unit = "nails", range = { 0, 12 }, measured = true, answer = "roof", stage = "final",
   ask = "How many nails were counted in each shingle looked at?" }
+field "fasteners.seen_below" { type = "yes_no", measured = true, answer = "roof", stage = "final",
+  ask = "Do points of the new nails show below open eaves? (only where the eaves are open)" }
 field "fasteners.overdriven_or_high" { type = "yes_no", measured = true, answer = "roof", stage = "final",
   ask = "Were nails seen over-driven, crooked, or above the nail line?" }
 
@@ -880,8 +906,12 @@ field "rot[].member" { type = "choice",
   ask = "Is it a rafter tail, rafter, truss, fascia, rake board, starter board, deck edge or soffit?" }
 field "rot[].length_ft" { type = "number", unit = "ft", range = { 0, 500 }, stage = "deck",
   ask = "How many feet of it?" }
-field "rot[].repair" { type = "choice", choices = { "new_piece", "filled", "left" }, stage = "deck",
-  ask = "Was a new piece put in, was it filled or patched, or was it left?" }
+field "rot[].repair" { type = "choice", choices = { "new_piece", "sistered", "filled", "left" }, stage = "deck",
+  ask = "Was a new piece put in, was one nailed alongside (sistered), was it filled or patched, or was it left?" }
+field "rot[].rot_cut_off" { type = "yes_no", stage = "deck",
+  ask = "Is the rotted part cut off where the new piece lies alongside?" }
+field "rot[].sister_past_ft" { type = "number", unit = "ft", range = { 0, 60 }, stage = "deck",
+  ask = "How far does the new piece run on along sound wood, past the part that is replaced?" }
 field "rot[].size_matches" { type = "yes_no", stage = "deck",
   ask = "Is the new piece the same size as the old?" }
 field "rot[].species_matches" { type = "yes_no", stage = "deck",

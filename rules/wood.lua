@@ -16,8 +16,41 @@ demand "wood.replaced" {
   caution = "Rotted eaves do not hold a foot or a ladder: keep off them.",
 }
 
+local is_sistered = is { "rot[].repair", "sistered",
+  otherwise = "no piece is nailed alongside" }
+
+demand "wood.sister_cut" {
+  title = "Rotted part cut off beside its new piece",
+  stage = "deck",
+  per = "rot",
+  when = {
+    on { "wood.rot_replaced_required", otherwise = "rotted wood may stay here" },
+    is_sistered,
+  },
+  fact = "rot[].rot_cut_off", shown = "the rotted part cut off",
+  mend = "Cut the rotted part off before the deck is covered: rot left beside new wood goes on.",
+}
+
 -- No figure is asked for: what follows is practice, and only warns.
-local is_new = is { "rot[].repair", "new_piece",
+demand "wood.sister_length" {
+  title = "How far a new piece runs along sound wood",
+  stage = "deck",
+  per = "rot",
+  when = {
+    is_sistered,
+    meant { "rot[].member", "wood.framing_members", otherwise = "this member carries no roof" },
+  },
+  found = function(_, _, piece)
+    local times = piece.sister_past_ft / piece.length_ft
+    work(number(piece.sister_past_ft, "ft") .. " along sound wood / "
+      .. number(piece.length_ft, "ft") .. " replaced = " .. number(times, "times"))
+    return times
+  end,
+  unit = "times", meets = "wood.sister_times_least",
+  mend = "Use a longer piece, or ask the building department how to splice this one.",
+}
+
+local is_new = is { "rot[].repair", "new_piece", "sistered",
   otherwise = "no new wood goes in; wood.replaced judges that" }
 
 demand "wood.matched" {

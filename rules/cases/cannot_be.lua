@@ -250,3 +250,29 @@ cases "cannot_be.meant" {
     expect = "refused" },
   { "a place that is right now", with = meant("/roof/slopes/0/pitch", {}), expect = "usable" },
 }
+
+-- The base house has 40 ft of ridge, all of it vented.
+cases "deck.ridge_slot" {
+  under = "model/irc-2021",
+  { "a ridge vent and no slot", with = { ["roof.ridge_slot"] = "none" }, expect = "refused",
+    says = "a deck that has no slot" },
+  { "more vent and closed slot than ridge", with = { ["roof.ridge_slot"] = "closed",
+    ["roof.ridge_slot_ft"] = 1, ["attics[1].vents[1].length_ft"] = 40 }, expect = "refused",
+    says = "1 ft of closed slot" },
+  { "half a foot is the tape's", with = { ["roof.ridge_slot"] = "closed",
+    ["roof.ridge_slot_ft"] = 0.5, ["attics[1].vents[1].length_ft"] = 40 }, expect = "usable" },
+  { "open under no vent", with = { ["roof.ridge_slot"] = "open", attics = {} },
+    expect = "refused", says = "the roof would have a hole" },
+  { "open under a vent", with = { ["roof.ridge_slot"] = "open" }, expect = "usable" },
+}
+
+-- The front is 14 ft from eave to ridge seen from above: 15 ft 2 in along 5:12.
+cases "fasteners.eave_penetration" {
+  under = "model/irc-2021",
+  { "to the ridge", with = { ["roof.edges[1].deck_in"] = 182 }, expect = "usable" },
+  { "past it", with = { ["roof.edges[1].deck_in"] = 182.1 }, expect = "refused",
+    says = "on a plane of 15.17 ft" },
+  { "along a wall", with = { ["roof.edges[8].kind"] = "sidewall",
+    ["roof.edges[8].deck_in"] = 16 }, expect = "refused",
+    says = "is not open below" },
+}

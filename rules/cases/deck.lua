@@ -933,3 +933,37 @@ for _, year in ipairs { "2012", "2015" } do
       where = "front left rake" },
   }
 end
+
+-- R803.2.1.1: what is seen from below may be interior panels with exterior glue, Exposure 1.
+cases "deck.exposed_bond" {
+  under = "model/irc-2021",
+  with = { ["decks[1].work"] = "partly_replaced", ["decks[1].seen_from_below"] = true },
+  { "Exposure 1", with = { ["decks[1].bond"] = "exposure_1" }, expect = "pass" },
+  { "Exterior", with = { ["decks[1].bond"] = "exterior" }, expect = "pass" },
+  { "Exposure 2", with = { ["decks[1].bond"] = "exposure_2" }, expect = "fail" },
+  { "interior glue", with = { ["decks[1].bond"] = "interior" }, expect = "fail" },
+  { "not stamped", with = { ["decks[1].bond"] = "not_stamped" }, expect = "fail" },
+  { "not known", expect = "open" },
+  { "whether any is seen not known", without = { "decks[1].seen_from_below" }, expect = "open" },
+  { "none seen", with = { ["decks[1].seen_from_below"] = false }, expect = "not_applicable" },
+  { "the old panels stay", with = { ["decks[1].work"] = "kept" }, expect = "not_applicable" },
+  { "boards", with = { ["decks[1].kind"] = "board" }, expect = "not_applicable" },
+  { "an edition whose section was not read", under = "model/irc-2024",
+    with = { ["decks[1].bond"] = "exposure_1" }, expect = "warn" },
+}
+
+-- R905.2.1: shingles are nailed to a solid deck.
+cases "deck.ridge_slot" {
+  under = "model/irc-2021", with = { ["roof.ridge_slot"] = "closed" },
+  { "panel", with = { ["roof.ridge_slot_filled"] = "panel" }, expect = "pass" },
+  { "board", with = { ["roof.ridge_slot_filled"] = "board" }, expect = "pass" },
+  { "sheet metal", with = { ["roof.ridge_slot_filled"] = "sheet_metal" }, expect = "fail" },
+  { "underlayment only", with = { ["roof.ridge_slot_filled"] = "underlayment_only" },
+    expect = "fail" },
+  { "not known", expect = "open" },
+  { "it stays open under the vent", with = { ["roof.ridge_slot"] = "open" },
+    expect = "not_applicable" },
+  { "none told of", without = { "roof.ridge_slot" }, expect = "not_applicable" },
+  { "no ridge", with = { ["roof.ridge_ft"] = 0 }, without = { "attics" },
+    expect = "not_applicable" },
+}

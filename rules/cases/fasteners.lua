@@ -206,3 +206,30 @@ cases "fasteners.count" {
   { "two in a strip", with = { ["covering.individual"] = false, ["fasteners.per_shingle"] = 2,
     ["covering.nails_printed"] = 2 }, expect = "fail", required = 4 },
 }
+
+-- R905.2.5: through a deck thinner than 3/4 in, or 3/4 in into it. Boards of 3/4 in at the
+-- eaves under 0.25 in of shingle and 0.03 in of felt: 1.03 in is just enough.
+cases "fasteners.eave_penetration" {
+  under = "model/irc-2021",
+  with = { ["decks[2]"] = { name = "eave boards", kind = "board", thickness_in = 0.75,
+    work = "kept" }, ["roof.edges[1].deck"] = "eave boards" },
+  { "the nails of the rest", expect = "pass", where = "front eave", required = 0.75,
+    found = 0.97 },
+  { "shorter ones, exactly enough", with = { ["fasteners.eave_length_in"] = 1.03 },
+    expect = "pass", where = "front eave", found = 0.75 },
+  { "3/4 in nails", with = { ["fasteners.eave_length_in"] = 0.75 }, expect = "fail",
+    where = "front eave", found = 0.47 },
+  { "length not known", without = { "fasteners.length_in" }, expect = "open",
+    where = "front eave" },
+  { "one deck all over", expect = "not_applicable", where = "porch eave" },
+}
+
+-- Practice only: a nail has to go through a thin deck.
+cases "fasteners.seen_below" {
+  under = "model/irc-2021", stage = "final",
+  { "none seen", with = { ["fasteners.seen_below"] = false }, expect = "pass" },
+  { "some seen", with = { ["fasteners.seen_below"] = true }, expect = "warn" },
+  { "not told of", expect = "not_applicable" },
+  { "what is laid not known", with = { ["fasteners.seen_below"] = false },
+    without = { "covering.kind" }, expect = "open" },
+}

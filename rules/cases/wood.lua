@@ -19,6 +19,34 @@ cases "wood.replaced" {
   { "none found", expect = "not_applicable" },
 }
 
+-- The rot must be gone all the same (R908.2); how far the piece runs on is practice.
+cases "wood.sister_cut" {
+  under = "model/irc-2021",
+  { "cut off", with = rot { repair = "sistered", rot_cut_off = true }, expect = "pass" },
+  { "left beside the new piece", with = rot { repair = "sistered", rot_cut_off = false },
+    expect = "fail" },
+  { "not known", with = rot { repair = "sistered" }, expect = "open" },
+  { "none alongside", with = rot(), expect = "not_applicable" },
+}
+
+cases "wood.replaced" {
+  under = "model/irc-2021",
+  { "a piece alongside", with = rot { repair = "sistered" }, expect = "pass" },
+}
+
+-- A tail of 2 ft: 4 ft along the rafter at least.
+cases "wood.sister_length" {
+  under = "model/irc-2021",
+  { "twice as far, exactly", with = rot { repair = "sistered", sister_past_ft = 4 },
+    expect = "pass", required = 2, found = 2 },
+  { "an inch short", with = rot { repair = "sistered", sister_past_ft = 3.91 },
+    expect = "warn", found = 1.955 },
+  { "not known", with = rot { repair = "sistered" }, expect = "open" },
+  { "fascia carries nothing", with = rot { member = "fascia", repair = "sistered" },
+    expect = "not_applicable" },
+  { "none alongside", with = rot(), expect = "not_applicable" },
+}
+
 -- Practice: what is not met is warned of.
 cases "wood.matched" {
   under = "model/irc-2021",
@@ -28,6 +56,8 @@ cases "wood.matched" {
     found = false },
   { "not known", with = rot(), without = { "rot[1].species_matches" }, expect = "open" },
   { "no new piece", with = rot { repair = "filled" }, expect = "not_applicable" },
+  { "a smaller piece alongside", with = rot { repair = "sistered", size_matches = false },
+    expect = "warn", found = false },
 }
 
 cases "wood.primed" {

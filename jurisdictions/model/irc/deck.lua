@@ -16,6 +16,14 @@ local HEIGHTS_IN = { "IRC 2015", "IRC 2018", "IRC 2021" }
 figure "deck.kinds_solid" { { "panel", "board" }, "R905.2.1", sense = "one_of",
   seen = "city roofing page and an older code page, both citing R905.2.1", read_in = BOOKS }
 
+figure "deck.slot_fills" { { "panel", "board" }, "R905.2.1", sense = "one_of",
+  seen = "city roofing page and an older code page, both citing R905.2.1", read_in = BOOKS }
+
+-- Seen from below only; what stands in the weather itself is of exterior durability.
+figure "deck.exposed_bonds" { { "exterior", "exposure_1" }, "R803.2.1.1", sense = "one_of",
+  seen = "adjusters' public page on R803 of three editions",
+  read_in = { "IRC 2015", "IRC 2018", "IRC 2021" } }
+
 figure "deck.unsound_left_most" { 0, "R905.2.1, R908.2", unit = "sqft", sense = "at_most",
   seen = "city reroof handout", read_in = BOOKS }
 

@@ -37,3 +37,7 @@ figure "fasteners.steep_over" { 21, "R905.2.6", unit = "rise_in_12", sense = "ov
 
 figure "fasteners.overdriven_allowed" { false, "R905.2.6", sense = "equals",
   seen = "Navy builder manual and trade association bulletin", stricter = false }
+
+-- A nail must go through a thin deck all the same (R905.2.5).
+figure "fasteners.hidden_at_eaves_wanted" { true, "no section", sense = "equals",
+  practice = "common practice, for looks", stricter = true }

@@ -12,10 +12,13 @@ figure "wood.rot_replaced_required" { true, "R905.2.1, R908.2", sense = "equals"
   ["2012"] = { cite = "R905.2.1, R907.2" },
 }
 
-figure "wood.repairs_allowed" { { "new_piece" }, "R905.2.1, R908.2", sense = "one_of",
+figure "wood.repairs_allowed" { { "new_piece", "sistered" }, "R905.2.1, R908.2", sense = "one_of",
   seen = TEXTS, read_in = BOOKS, behind = "wood.rot_replaced_required",
   ["2012"] = { cite = "R905.2.1, R907.2" },
 }
+
+figure "wood.sister_times_least" { 2, "R802 gives no figure", unit = "times", sense = "at_least",
+  practice = "a roofer's public page on rotted tails: twice the overhang past the wall" }
 
 figure "wood.structure_required" { true, "R908.2", sense = "equals", seen = TEXTS,
   read_in = BOOKS, stricter = true,
