@@ -10,6 +10,7 @@ enum file_result {
     FILE_NOT_A_FILE, /* a directory or another non-file */
     FILE_TOO_LARGE,  /* over the limit; nothing of it was kept */
     FILE_UNREADABLE, /* errno says why */
+    FILE_OUTSIDE,    /* leads out of the home it was looked for in; only of a home (home_files.h) */
     FILE_OUT_OF_MEMORY,
 };
 

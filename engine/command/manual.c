@@ -85,7 +85,10 @@ static void add_heading(struct text *out)
 static void add_rest(struct text *out)
 {
     text_add(out, ".SH ENVIRONMENT\n.TP\n.B EAVEMARK_HOME\n");
-    add_plain(out, "The folder with rules/ and jurisdictions/, unless --home names one.");
+    add_plain(out,
+              "The folder with rules/ and jurisdictions/, unless --home names one. Without either\n"
+              "they are those installed with the program, or else those built into it\n"
+              "(\":inside:\").");
     text_add(out, "\n.TP\n.B NO_COLOR\n");
     add_plain(out, "When set to anything, reports on a terminal are not coloured.");
     text_add(out, "\n.SH \"EXIT STATUS\"\n");

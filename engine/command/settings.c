@@ -2,6 +2,7 @@
 
 #include "base/nearest.h"
 #include "base/text.h"
+#include "include/eavemark.h"
 
 #include <stdio.h>
 #include <stdlib.h>
@@ -46,10 +47,9 @@ const char *settings_home(const char *option)
         return option;
     if (environment != NULL && environment[0] != '\0')
         return environment;
+    /* What was installed may have been edited: it goes before what was built in. */
     const char *beside = data_beside_program();
-    if (beside != NULL)
-        return beside;
-    return holds_rules(EAVEMARK_DATA_DIR) ? EAVEMARK_DATA_DIR : EAVEMARK_SOURCE_DIR;
+    return beside != NULL ? beside : EAVEMARK_HOME_INSIDE;
 }
 
 int settings_choice(const char *command, const char *what, const char *wanted,

@@ -40,8 +40,12 @@ enum eavemark_status {
 /* EAVEMARK_HTML is for checks and cards; what knows no such form gives text. */
 enum eavemark_form { EAVEMARK_TEXT, EAVEMARK_JSON, EAVEMARK_JSON_LINE, EAVEMARK_HTML };
 
-/* Opens a home folder. NULL only when out of memory, or home is NULL; a folder without rules
- * shows as a problem of the first call that needs them. */
+/* The home that was packed into the library when it was built: its rules and places as
+ * they then were, with the same fingerprint. Nothing can be written to it. */
+#define EAVEMARK_HOME_INSIDE ":inside:"
+
+/* Opens a home: a folder, or the one inside. NULL only when out of memory, or home is
+ * NULL; a folder without rules shows as a problem of the first call that needs them. */
 eavemark *eavemark_open(const char *home);
 void eavemark_close(eavemark *handle);
 

@@ -1,5 +1,6 @@
 #include "prove/county.h"
 
+#include "base/home_files.h"
 #include "base/date.h"
 #include "base/part.h"
 #include "base/utf8.h"
@@ -199,6 +200,10 @@ int county_prepare(struct county_start *start, struct laws *laws, const char *id
         problem_out_of_memory(problems);
         return -1;
     }
+    if (home_files_inside(laws->home))
+        return refuse_county(problems, "county new",
+                             "the home inside the program cannot be written to; copy rules/ and "
+                             "jurisdictions/ into a folder and name it with --home");
     if (check_words(laws, id, title, problems) != 0)
         return -1;
     take_back_half(start, laws->home);

@@ -1,0 +1,37 @@
+/* home_files.h - the door to the files of a home: in a folder, or inside the program.
+ *
+ * A home holds rules/ and jurisdictions/. HOME_INSIDE names the one that was packed into
+ * the program when it was built: the same files under the same paths, so that everything
+ * read from it is to the byte what the folder would have given. Any other home is a folder.
+ */
+#ifndef EAVEMARK_BASE_HOME_FILES_H
+#define EAVEMARK_BASE_HOME_FILES_H
+
+#include "base/file.h"
+#include "base/pack.h"
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#define HOME_INSIDE ":inside:"
+
+/* True for a home that nothing can be written to. */
+bool home_files_inside(const char *home);
+
+/* True if home/path is a regular file inside the home. */
+bool home_files_has(const char *home, const char *path);
+
+/* As file_read; FILE_OUTSIDE for a path that leads out of the home, by a link or "..". */
+enum file_result home_files_read(char **text, size_t *length, const char *home, const char *path,
+                                 size_t limit);
+
+/* Calls visit(data, path) for each file in home/folder whose name ends in ending, in
+ * pack_order, going at most `depth` folders deeper; hidden ones are passed over. Returns
+ * -1, with errno set, when out of memory (ENOMEM) or when the folder cannot be read. */
+int home_files_each(const char *home, const char *folder, const char *ending, int depth,
+                    void (*visit)(void *data, const char *path), void *data);
+
+/* The files packed into the program: made by the build (engine/page/pack_home.c). */
+struct pack home_files_packed(void);
+
+#endif

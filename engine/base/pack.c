@@ -1,0 +1,46 @@
+#include "base/pack.h"
+
+#include <string.h>
+
+bool pack_next(const struct pack *pack, size_t *at, struct packed_file *file)
+{
+    const char *p = pack->bytes + *at, *end = pack->bytes + pack->length;
+    size_t length = 0;
+    for (; p < end && *p >= '0' && *p <= '9' && length <= pack->length; p++)
+        length = length * 10 + (size_t)(*p - '0');
+    if (p == end || *p != ' ')
+        return false;
+    const char *path = p + 1, *line_end = memchr(path, '\n', (size_t)(end - path));
+    if (line_end == NULL || (size_t)(end - line_end) < length + 2)
+        return false;
+    *file = (struct packed_file){path, (size_t)(line_end - path), line_end + 1, length};
+    *at = (size_t)(line_end + 1 - pack->bytes) + length + 1;
+    return true;
+}
+
+bool pack_find(const struct pack *pack, const char *path, struct packed_file *file)
+{
+    const size_t length = strlen(path);
+    size_t at = 0;
+    while (pack_next(pack, &at, file))
+        if (file->path_length == length && memcmp(file->path, path, length) == 0)
+            return true;
+    return false;
+}
+
+/* A slash ends a name, so that it comes before every letter. */
+static int rank(const char *path, size_t length, size_t i)
+{
+    if (i == length)
+        return 0;
+    return path[i] == '/' ? 1 : 2 + (unsigned char)path[i];
+}
+
+int pack_order(const char *a, size_t a_length, const char *b, size_t b_length)
+{
+    for (size_t i = 0;; i++) {
+        const int order = rank(a, a_length, i) - rank(b, b_length, i);
+        if (order != 0 || i == a_length)
+            return order;
+    }
+}

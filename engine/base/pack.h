@@ -1,0 +1,36 @@
+/* pack.h - many files in one run of bytes.
+ *
+ * Each file is a line "LENGTH PATH\n", LENGTH bytes, and "\n"; the files stand in
+ * pack_order. A pack is only looked at, never changed: what it holds belongs to whoever
+ * made it.
+ */
+#ifndef EAVEMARK_BASE_PACK_H
+#define EAVEMARK_BASE_PACK_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+struct pack {
+    const char *bytes;
+    size_t length;
+};
+
+/* Neither text is terminated. */
+struct packed_file {
+    const char *path;
+    size_t path_length;
+    const char *bytes;
+    size_t length;
+};
+
+/* The file that begins at *at, which then lies behind it; begin with 0. False at the end,
+ * and where the bytes are no pack. */
+bool pack_next(const struct pack *pack, size_t *at, struct packed_file *file);
+
+/* The file of that path. False when there is none. */
+bool pack_find(const struct pack *pack, const char *path, struct packed_file *file);
+
+/* Orders paths as folders are gone through by name: what lies in "a" comes before "a.lua". */
+int pack_order(const char *a, size_t a_length, const char *b, size_t b_length);
+
+#endif

@@ -1,0 +1,69 @@
+/* pack_home.c - the build's own program: writes a home's files as one pack (base/pack.h).
+ *
+ *     pack_home HOME OUT
+ */
+#include "base/home_folder.h"
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+/* As no file of a home may be larger (profile/home.c). */
+enum { LARGEST = 1024 * 1024, DEEPEST = 6 };
+
+struct packing {
+    const char *home;
+    FILE *out;
+    size_t count;
+    bool failed;
+};
+
+static void add_file(void *data, const char *path)
+{
+    struct packing *packing = data;
+    char *text = NULL;
+    size_t length = 0;
+    if (packing->failed
+        || home_folder_read(&text, &length, packing->home, path, LARGEST) != FILE_READ) {
+        fprintf(stderr, "pack_home: %s: cannot be read\n", path);
+        packing->failed = true;
+        return;
+    }
+    fprintf(packing->out, "%zu %s\n", length, path);
+    fwrite(text, 1, length, packing->out);
+    fputc('\n', packing->out);
+    packing->count++;
+    free(text);
+}
+
+/* Rules, places, and the jobs that cases start from: guides stay outside. */
+static void add_kind(void *data, const char *path)
+{
+    const char *dot = strrchr(path, '.');
+    if (dot != NULL && (strcmp(dot, ".lua") == 0 || strcmp(dot, ".json") == 0))
+        add_file(data, path);
+}
+
+int main(int argc, char **argv)
+{
+    if (argc != 3) {
+        fputs("usage: pack_home HOME OUT\n", stderr);
+        return 2;
+    }
+    struct packing packing = {.home = argv[1], .out = fopen(argv[2], "wb")};
+    if (packing.out == NULL) {
+        perror(argv[2]);
+        return 1;
+    }
+    static const char *const FOLDERS[] = {"jurisdictions", "rules"};
+    for (size_t i = 0; i < sizeof(FOLDERS) / sizeof(FOLDERS[0]); i++)
+        if (home_folder_each(argv[1], FOLDERS[i], "", DEEPEST, add_kind, &packing) != 0) {
+            perror(FOLDERS[i]);
+            packing.failed = true;
+        }
+    if (fclose(packing.out) != 0 || packing.failed || packing.count == 0) {
+        remove(argv[2]);
+        return 1;
+    }
+    return 0;
+}
