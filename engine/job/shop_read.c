@@ -89,6 +89,7 @@ static void report_unread(enum file_result result, int error, const char *path,
         problem_at_line(problems, PROBLEM_JOB, path, 0, 0,
                         "is larger than %d bytes; a shop sheet is about 3 KB", JSON_LARGEST);
         return;
+    case FILE_OUTSIDE:
     case FILE_UNREADABLE:
         strerror_r(error, why, sizeof(why));
         problem_at_line(problems, PROBLEM_JOB, path, 0, 0, "cannot be read: %s", why);
