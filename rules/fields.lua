@@ -573,6 +573,10 @@ field "attics[].airspace_in" { type = "number", unit = "in", range = { 0, 48 }, 
   ask = "How much clear air is there between insulation and deck at the vents?" }
 field "attics[].fans_end_outdoors" { type = "yes_no", stage = "permit",
   ask = "Do bath and kitchen fans end outdoors, not in this attic or its soffit?" }
+field "attics[].vents_open_outdoors" { type = "yes_no", stage = "permit",
+  ask = "Do all the vents of this attic open straight to outside air? (n: each is asked)" }
+field "attics[].vents_opening_in" { type = "number", unit = "in", range = { 0.01, 60 }, stage = "permit",
+  ask = "What is the least width of the openings of its vents (of the screens', where they have them), if it is one for all?" }
 field "attics[].vents" { type = "list", range = { 0, 60 }, stage = "permit",
   ask = "Each kind of vent serving this attic" }
 field "attics[].vents[].name" { type = "text", range = { 1, 60 }, habit = true, stage = "permit",

@@ -51,15 +51,15 @@ struct field {
     double least, most;       /* of a slope in rise in 12, or length of a text or list */
     const char **choices;
     size_t choice_count;
-    const char *refers;   /* FIELD_REFERENCE: "underlayments", "roof.slopes" */
-    const char *stage;    /* stage at which the fact is known: "permit", "deck" ...;
+    const char *refers; /* FIELD_REFERENCE: "underlayments", "roof.slopes" */
+    const char *stage;  /* stage at which the fact is known: "permit", "deck" ...;
                                  fields_add takes NULL for "permit" */
-    const char *ask;      /* the question a person would be asked */
-    const char *answer;   /* where its answer is found: a word of FIELD_ANSWERS;
+    const char *ask;    /* the question a person would be asked */
+    const char *answer; /* where its answer is found: a word of FIELD_ANSWERS;
                                  fields_add takes NULL for where its parent's is */
-    const char *file;     /* which file declared it */
-    bool required;        /* a job without it is refused */
-    bool measured;        /* seen on the roof at `stage`, not planned */
+    const char *file;   /* which file declared it */
+    bool required;      /* a job without it is refused */
+    bool measured;      /* seen on the roof at `stage`, not planned */
     enum habit habit;
     struct field *parent; /* NULL for the root */
     struct field *first_child, *last_child, *next;
@@ -72,10 +72,15 @@ enum { FIELDS_DEEPEST = 8 }; /* parts of a path */
  * them: desk, wrapper (or box, or label), paper, department, roof, attic. */
 extern const char *const FIELD_ANSWERS[];
 
+struct follows;
+struct together;
+
 struct fields {
     struct arena arena;
-    struct field *root; /* the job itself, a FIELD_GROUP named "" */
-    bool partial;       /* county fields may be missing: see validate.h */
+    struct field *root;              /* the job itself, a FIELD_GROUP named "" */
+    bool partial;                    /* county fields may be missing: see validate.h */
+    struct follows *follows;         /* what need not be asked (follows.h), in their order */
+    const struct together *together; /* what is asked in one line (together.h) */
 };
 
 /* Starts an empty catalogue; -1 when out of memory. */

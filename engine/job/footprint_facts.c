@@ -161,3 +161,13 @@ void footprint_facts_read(const cJSON *job, const struct fields *fields,
     if (out->field == NULL)
         out->group = NULL; /* a place whose catalogue knows no footprints */
 }
+
+bool footprint_floor_sqft(const struct footprint_facts *facts, double *area)
+{
+    const struct footprint *roof = &facts->roof;
+    const bool wing = roof->form == ROOF_CROSS_GABLE;
+    if (facts->group == NULL || facts->wrong || !facts->form_known || facts->lacking != NULL)
+        return false;
+    *area = roof->length_ft * roof->width_ft + (wing ? roof->wing_width_ft * roof->wing_out_ft : 0);
+    return *area > 0;
+}

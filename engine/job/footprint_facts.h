@@ -27,6 +27,10 @@ void footprint_facts_read(const cJSON *job, const struct fields *fields,
 /* "gable_porch": as jobs write it. */
 const char *footprint_form_word(enum roof_form form);
 
+/* What the house covers between its walls, a porch left out. False while the plan lacks a
+ * fact that it takes. */
+bool footprint_floor_sqft(const struct footprint_facts *facts, double *area);
+
 /* True when there is a value, and it is what the field takes: type and range. */
 bool footprint_value_holds(const cJSON *node, const struct field *field);
 

@@ -10,7 +10,7 @@ const char *origin_word(enum origin origin)
 {
     static const char *const WORDS[ORIGIN_COUNT] = {
         [ORIGIN_JOB] = "job",     [ORIGIN_PLAN] = "plan",       [ORIGIN_SHOP] = "shop",
-        [ORIGIN_PLACE] = "place", [ORIGIN_DERIVED] = "derived",
+        [ORIGIN_PLACE] = "place", [ORIGIN_DERIVED] = "derived", [ORIGIN_USUAL] = "usual",
     };
     return WORDS[origin];
 }

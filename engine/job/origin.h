@@ -17,6 +17,7 @@ enum origin {
     ORIGIN_SHOP,    /* the shop sheet */
     ORIGIN_PLACE,   /* one all over the place */
     ORIGIN_DERIVED, /* follows from other facts */
+    ORIGIN_USUAL,   /* said nowhere: what is usual, where no code is concerned */
     ORIGIN_COUNT
 };
 

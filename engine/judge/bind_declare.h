@@ -36,7 +36,7 @@ struct declaration {
 
 /* Tables that end with a NULL word. */
 extern const struct declaration DECLARE_FIELDS[], DECLARE_RULES[], DECLARE_ROWS[],
-    DECLARE_CAUTIONS[], DECLARE_CARDS[], DECLARE_DRAWINGS[];
+    DECLARE_CAUTIONS[], DECLARE_CARDS[], DECLARE_DRAWINGS[], DECLARE_FOLLOWS[];
 
 /* Defines the words of a table for the files to come. */
 void declare_words(lua_State *lua, const struct declaration *declarations);

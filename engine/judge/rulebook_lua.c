@@ -26,6 +26,7 @@ static int define(lua_State *lua)
     declare_words(lua, DECLARE_CAUTIONS);
     declare_words(lua, DECLARE_CARDS);
     declare_words(lua, DECLARE_DRAWINGS);
+    declare_words(lua, DECLARE_FOLLOWS);
     bind_condition(lua);
     bind_common(lua);
     bind_job(lua);

@@ -2,6 +2,7 @@
 
 #include "base/date.h"
 #include "job/json.h"
+#include "job/follows.h"
 #include "job/lay_out.h"
 #include "job/path.h"
 #include "job/spoken.h"
@@ -105,6 +106,8 @@ bool prepare_facts(cJSON *job, const struct law *law, const struct shop *shop, c
     lay_out(job, fields, file, problems);
     if (sound)
         shop_fill_laid(shop, job, fields, file, problems);
+    if (sound && !follows_fill(job, fields))
+        problem_out_of_memory(problems);
     return sound;
 }
 

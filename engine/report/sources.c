@@ -11,7 +11,10 @@ enum { NAMED_MOST = 6 /* facts of one source */ };
 static const struct {
     enum origin origin;
     const char *words;
-} TOLD[] = {{ORIGIN_SHOP, "the shop sheet"}, {ORIGIN_PLACE, "the place"}};
+} TOLD[] = {{ORIGIN_SHOP, "the shop sheet"},
+            {ORIGIN_PLACE, "the place"},
+            {ORIGIN_DERIVED, "other facts"},
+            {ORIGIN_USUAL, "what is usual"}};
 
 enum { TOLD_COUNT = sizeof(TOLD) / sizeof(TOLD[0]) };
 

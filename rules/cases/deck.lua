@@ -232,7 +232,10 @@ cases "deck.nail_length" {
   { "longer will do", with = { ["decks[1].nails.length_in"] = 3 }, expect = "pass" },
   { "ring-shank is shorter by name", with = { ["decks[1].nails.kind"] = "RSRS_01",
     ["decks[1].nails.length_in"] = 2.375 }, expect = "pass", required = 2.375 },
-  { "not known", without = { "decks[1].nails.length_in" }, expect = "open" },
+  { "not said, by its name", without = { "decks[1].nails.length_in" }, expect = "pass",
+    found = 2.5 },
+  { "not said of one by no standard name", with = { ["decks[1].nails.kind"] = "deformed_8d" },
+    without = { "decks[1].nails.length_in" }, expect = "open" },
   { "staples have none", with = { ["decks[1].nails.kind"] = "staple" },
     expect = "not_applicable" },
 }
@@ -245,7 +248,8 @@ cases "deck.nail_shank" {
   { "just under", with = { ["decks[1].nails.shank_in"] = 0.13 }, expect = "fail" },
   { "10d common", with = { ["decks[1].nails.kind"] = "common_10d",
     ["decks[1].nails.shank_in"] = 0.148 }, expect = "pass", required = 0.148 },
-  { "not known", without = { "decks[1].nails.shank_in" }, expect = "open" },
+  { "not known", with = { ["decks[1].nails.kind"] = "deformed_8d" },
+    without = { "decks[1].nails.shank_in" }, expect = "open" },
 }
 
 cases "deck.nail_edges" {

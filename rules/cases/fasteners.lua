@@ -98,8 +98,10 @@ cases "fasteners.penetration" {
     expect = "open", where = "main front" },
   { "deck not known", without = { "decks[1].thickness_in" }, expect = "open",
     where = "main front" },
-  { "underlayment not known", without = { "roof.slopes[3].underlayment" }, expect = "open",
-    where = "porch" },
+  { "underlayment not known", without = { "roof.slopes[3].underlayment", "scope.method" },
+    expect = "open", where = "porch" },
+  { "the one underlayment of a tear-off", without = { "roof.slopes[3].underlayment" },
+    expect = "pass", where = "porch" },
 }
 
 cases "fasteners.past_thin_deck" {

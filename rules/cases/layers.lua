@@ -55,7 +55,10 @@ cases "layers.total" {
       ["existing.coverings"] = { old("asphalt_shingle", true), old("asphalt_shingle", true) } },
     expect = "pass", found = 1 },
   { "layers not counted", without = { "existing.layers" }, expect = "open" },
-  { "layers to come off not said", without = { "existing.layers_removed" }, expect = "open" },
+  { "layers not said", without = { "existing.layers", "existing.layers_removed" },
+    expect = "open" },
+  { "a tear-off takes off what is there", without = { "existing.layers_removed" },
+    expect = "pass", found = 1 },
 }
 
 cases "layers.total" {
@@ -93,7 +96,8 @@ cases "layers.base_condition" {
     ["existing.layers"] = 2, ["existing.layers_removed"] = 1,
     ["existing.coverings"] = TWO_LESS_ONE["existing.coverings"],
     ["existing.condition"] = "rotted" }, expect = "fail" },
-  { "a tear-off, layers not said", without = { "existing.layers_removed" }, expect = "open" },
+  { "a tear-off, layers not said", without = { "existing.layers", "existing.layers_removed" },
+    expect = "open" },
 }
 cases "layers.maker" {
   under = "model/irc-2021",
@@ -113,7 +117,10 @@ cases "layers.tear_off" {
       ["existing.coverings"] = { old("asphalt_shingle", true), old("wood_shingle", true) } },
     expect = "pass", required = 2, found = 2 },
   { "an overlay is no tear-off", with = overlay(), expect = "not_applicable" },
-  { "layers to come off not said", without = { "existing.layers_removed" }, expect = "open" },
+  { "layers not said", without = { "existing.layers", "existing.layers_removed" },
+    expect = "open" },
+  { "a tear-off takes off what is there", without = { "existing.layers_removed" },
+    expect = "pass", found = 1 },
 }
 
 -- IRC R908.3.1.1 item 2.

@@ -102,7 +102,9 @@ cases "ventilation.net_free_area" {
     found = 432 },
   { "unvented attics must be confirmed", with = { ["attics[1].vented"] = false },
     expect = "open", says = "confirm" },
-  { "vented or not is not known", without = { "attics[1].vented" }, expect = "open" },
+  { "vented or not is not known", without = { "attics[1].vented", "attics[1].vents" },
+    expect = "open" },
+  { "with vents it is vented", without = { "attics[1].vented" }, expect = "pass", found = 972 },
 }
 
 cases "ventilation.high_share" {
@@ -234,7 +236,9 @@ cases "ventilation.exhaust_kinds" {
   { "one kind", expect = "pass", required = 1, found = 1 },
   { "ridge and gable vents short-circuit", with = { ["attics[1].vents[2].kind"] = "gable",
     ["attics[1].vents[2].place"] = "high" }, expect = "warn", required = 1, found = 2 },
-  { "place not known", without = { "attics[1].vents[2].place" }, expect = "open" },
+  { "place not known", with = { ["attics[1].vents[2].kind"] = "gable" },
+    without = { "attics[1].vents[2].place" }, expect = "open" },
+  { "a soffit strip is low", without = { "attics[1].vents[2].place" }, expect = "pass", found = 1 },
 }
 
 cases "ventilation.intake" {
@@ -244,7 +248,10 @@ cases "ventilation.intake" {
     found = 432 },
   { "less", with = { ["attics[1].vents[2].length_ft"] = 40 }, expect = "warn", required = 432,
     found = 360 },
-  { "place not known", without = { "attics[1].vents[1].place" }, expect = "open" },
+  { "place not known", with = { ["attics[1].vents[1].kind"] = "gable" },
+    without = { "attics[1].vents[1].place" }, expect = "open" },
+  { "a ridge vent is high", without = { "attics[1].vents[1].place" }, expect = "pass",
+    found = 540 },
 }
 
 

@@ -358,6 +358,24 @@ run 0 proof here/alder --home county --form json; no_errors; says '"places"'
 run 2 proof here/alder --home county --mutate --form json; silent; warns 'neither'
 run 2 proof here/adler --home county; silent; warns 'here/alder'
 
+# What is said to follow must be able to.
+follow() {
+    echo "$1" >county/rules/zz.lua
+    run 3 check job.json --home county --jurisdiction here/alder; warns "$2"
+    rm county/rules/zz.lua
+}
+follow 'follows "decks[].kind" { value = "stone" }' '"stone" is no choice of decks[].kind'
+follow 'follows "decks[].knd" { value = "panel" }' 'the nearest is decks[].kind'
+follow 'follows "house.stories" { same_as = "house.year_built" }' 'is of another kind'
+follow 'follows "covering.measured_exposure_in" { same_as = "covering.measured_exposure_in" }' 'never follows'
+follow 'follows "decks[].thickness_in" { by = "kind", values = { stone = 1 } }' 'has a word that decks[].kind does not'
+follow 'follows "decks[].thickness_in" { by = "kind", values = { panel = 9 } }' 'takes no such number'
+follow 'follows "covering.kind" { value = "slate", usual = true }' 'a plain value of the takeoff'
+follow 'follows "covering.kind" { value = "slate", only = true }' 'follows from one of'
+follow 'follows "roof.slopes[].deck" { only = true, when = { "scope.method", "torn" } }' '"torn" is no choice'
+follow 'together "Box?" { "fasteners.metal" }' '2 to 8 facts'
+follow 'together "Box?" { "fasteners.metal", "covering.kind" }' 'not a single fact beside the others'
+
 echo 'jurisdiction "here/elm" { title = "Elm", follows = "model/irc-2021", covers = "Oak" }' \
     >county/jurisdictions/here/elm.lua
 run 3 places --home county; says 'here/alder'; warns 'here/elm is left out'

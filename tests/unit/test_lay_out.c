@@ -295,6 +295,17 @@ static void test_card_and_comparison(void **state)
     cJSON_Delete(plan);
 }
 
+/* A second of each, so that no plane's is the only one. */
+static void add_another(cJSON *job, const char *list)
+{
+    cJSON *other = cJSON_Duplicate(child(job, list)->child, true);
+    cJSON_ReplaceItemInObjectCaseSensitive(other, "name", cJSON_CreateString("another"));
+    /* No plane has it, so that none of it can be replaced. */
+    cJSON_ReplaceItemInObjectCaseSensitive(other, "replaced_sqft", cJSON_CreateNumber(0));
+    cJSON_ReplaceItemInObjectCaseSensitive(other, "unsound_sqft", cJSON_CreateNumber(0));
+    cJSON_AddItemToArray(child(job, list), other);
+}
+
 /* A fact of the plan that is not known leaves open what needs it, and is itself
  * what is asked for; nothing passes that did not pass before. */
 static void test_a_fact_that_lacks_is_asked_for(void **state)
@@ -303,9 +314,9 @@ static void test_a_fact_that_lacks_is_asked_for(void **state)
         {NULL, "form"},         {NULL, "length_ft"},        {NULL, "width_ft"},
         {NULL, "pitch"},        {NULL, "eave_overhang_in"}, {NULL, "rake_overhang_in"},
         {"wing", "width_ft"},   {"wing", "out_ft"},         {"wing", "left_ft"},
-        {"eaves", "drip_edge"}, {"rakes", "drip_edge"},     {"planes", "underlayment"},
-        {"planes", "deck"}};
-    cJSON *whole = by_plan(&HOUSES[CROSS]), *before = findings(*state, whole);
+        {"eaves", "drip_edge"}, {"rakes", "drip_edge"}};
+    cJSON *whole = by_plan(&HOUSES[CROSS]);
+    cJSON *before = findings(*state, whole);
     for (size_t i = 0; i < sizeof(FACTS) / sizeof(FACTS[0]); i++) {
         cJSON *job = cJSON_Duplicate(whole, true);
         cJSON *plan = child(child(job, "roof"), "footprint");
@@ -470,6 +481,31 @@ static void test_lower_wing_takes_a_triangle(void **state)
     cJSON_Delete(job);
 }
 
+/* The only deck and the only underlayment go for all planes: nothing changes without a word
+ * of which it is. */
+static void test_the_only_one_is_under_all_planes(void **state)
+{
+    cJSON *job = by_plan(&HOUSES[1]), *before = findings(*state, job);
+    cJSON *planes = child(child(child(job, "roof"), "footprint"), "planes");
+    cJSON_DeleteItemFromObjectCaseSensitive(planes, "underlayment");
+    cJSON_DeleteItemFromObjectCaseSensitive(planes, "deck");
+    cJSON *after = findings(*state, job);
+    const cJSON *found = NULL, *was = child(before, "findings")->child;
+    size_t derived = 0;
+    cJSON_ArrayForEach(found, child(after, "findings")) {
+        const cJSON *read = NULL;
+        if (strcmp(word(was, "outcome"), word(found, "outcome")) != 0)
+            fail_msg("%s: %s", word(found, "rule"), word(found, "says"));
+        was = was->next;
+        cJSON_ArrayForEach(read, child(found, "reads"))
+            derived += strcmp(word(read, "from"), "derived") == 0;
+    }
+    assert_true(derived > 8);
+    cJSON_Delete(after);
+    cJSON_Delete(before);
+    cJSON_Delete(job);
+}
+
 /* Going on with a job by questions: the plan is asked for, then what is alike of
  * all edges, and the job keeps its plan. */
 static void test_asked_question_by_question(void **state)
@@ -478,6 +514,7 @@ static void test_asked_question_by_question(void **state)
     cJSON *plan = child(child(job, "roof"), "footprint");
     cJSON_DeleteItemFromObjectCaseSensitive(plan, "width_ft");
     cJSON_DeleteItemFromObjectCaseSensitive(child(plan, "planes"), "deck");
+    add_another(job, "decks");
     char *text = cJSON_PrintUnformatted(job), *problems = NULL, *why = NULL;
     const struct eavemark_request request = {
         .name = "job.json", .text = text, .length = strlen(text)};
@@ -615,6 +652,7 @@ int main(void)
         cmocka_unit_test(test_same_quantities_either_way),
         cmocka_unit_test(test_card_and_comparison),
         cmocka_unit_test(test_a_fact_that_lacks_is_asked_for),
+        cmocka_unit_test(test_the_only_one_is_under_all_planes),
         cmocka_unit_test(test_one_that_differs),
         cmocka_unit_test(test_refused),
         cmocka_unit_test(test_said_twice_alike),

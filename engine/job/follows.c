@@ -1,0 +1,199 @@
+#include "job/follows.h"
+
+#include "job/footprint_facts.h"
+#include "job/json.h"
+#include "job/origin.h"
+
+#include <string.h>
+
+/* The way down to the object that a fact is written into: the job, then groups and items. */
+enum { WAY_MOST = FIELDS_DEEPEST * 2 };
+
+struct filling {
+    cJSON *job;
+    const struct fields *fields;
+    const struct follows *rule;
+    cJSON *above[WAY_MOST]; /* items on the way, the nearest last */
+    size_t depth;
+    bool failed;
+};
+
+/* null is not said. */
+static bool is_absent(const cJSON *node)
+{
+    return node == NULL || cJSON_IsNull(node);
+}
+
+static cJSON *member(const cJSON *object, const char *name)
+{
+    return cJSON_GetObjectItemCaseSensitive(object, name);
+}
+
+/* A fact of the house: on its way are groups only. */
+static const cJSON *house_fact(const cJSON *job, const struct field *field)
+{
+    return field->parent == NULL ? job : member(house_fact(job, field->parent), field->name);
+}
+
+static bool holds(const struct filling *f)
+{
+    const struct follows *rule = f->rule;
+    if (rule->when != NULL) {
+        const cJSON *said = house_fact(f->job, rule->when);
+        return cJSON_IsString(said) && strcmp(said->valuestring, rule->is) == 0;
+    }
+    if (rule->equal[0] == NULL)
+        return true;
+    const cJSON *a = house_fact(f->job, rule->equal[0]), *b = house_fact(f->job, rule->equal[1]);
+    return cJSON_IsNumber(a) && cJSON_IsNumber(b) && a->valuedouble == b->valuedouble;
+}
+
+static cJSON *value_node(const struct follows_value *value)
+{
+    return value->kind == FOLLOWS_TEXT     ? cJSON_CreateString(value->text)
+           : value->kind == FOLLOWS_NUMBER ? cJSON_CreateNumber(value->number)
+                                           : cJSON_CreateBool(value->number != 0);
+}
+
+static void put(struct filling *f, cJSON *into, const char *name, cJSON *value)
+{
+    origin_mark(value, f->rule->from == FOLLOWS_USUAL ? ORIGIN_USUAL : ORIGIN_DERIVED);
+    if (!json_set(into, name, value))
+        f->failed = true;
+}
+
+/* Sources ------------------------------------------------------------------------- */
+
+static void put_copy(struct filling *f, cJSON *into, const cJSON *said)
+{
+    if (!is_absent(said) && !cJSON_IsFalse(said) && !cJSON_IsObject(said))
+        put(f, into, f->rule->field->name, cJSON_Duplicate(said, true));
+}
+
+static void put_by_table(struct filling *f, cJSON *into)
+{
+    const cJSON *word = member(into, f->rule->fact->name);
+    for (size_t i = 0; cJSON_IsString(word) && i < f->rule->count; i++)
+        if (strcmp(word->valuestring, f->rule->words[i]) == 0)
+            put(f, into, f->rule->field->name, value_node(&f->rule->values[i]));
+}
+
+/* The list's one item, by its name. */
+static void put_only(struct filling *f, cJSON *into)
+{
+    const struct field *list = fields_find(f->fields, f->rule->field->refers);
+    const cJSON *items = list == NULL ? NULL : house_fact(f->job, list);
+    if (!cJSON_IsArray(items) || cJSON_GetArraySize(items) != 1)
+        return;
+    const cJSON *name = member(items->child, "name");
+    if (cJSON_IsString(name))
+        put(f, into, f->rule->field->name, cJSON_CreateString(name->valuestring));
+}
+
+static void put_items(struct filling *f, cJSON *into)
+{
+    const cJSON *count = house_fact(f->job, f->rule->fact);
+    const struct field *field = f->rule->field;
+    if (!cJSON_IsNumber(count) || count->valuedouble < 0
+        || (field->has_most && count->valuedouble > field->most))
+        return;
+    cJSON *list = cJSON_CreateArray();
+    for (int i = 0; i < (int)count->valuedouble; i++)
+        if (!cJSON_AddItemToArray(list, cJSON_CreateObject()))
+            f->failed = true;
+    put(f, into, field->name, list);
+}
+
+/* Between the walls no attic has more floor, so no less vent area can be asked than it needs. */
+static void put_plan_area(struct filling *f, cJSON *into)
+{
+    struct footprint_facts facts;
+    double area = 0;
+    const char *basis = f->rule->fact->name;
+    footprint_facts_read(f->job, f->fields, &facts);
+    const cJSON *items = house_fact(f->job, f->rule->field->parent);
+    if (cJSON_GetArraySize(items) != 1 || !is_absent(member(into, basis))
+        || !footprint_floor_sqft(&facts, &area))
+        return;
+    put(f, into, f->rule->field->name, cJSON_CreateNumber(area));
+    put(f, into, basis, value_node(&f->rule->values[0]));
+}
+
+static void put_what_follows(struct filling *f, cJSON *into)
+{
+    const struct follows *rule = f->rule;
+    if (!is_absent(member(into, rule->field->name)) || !holds(f))
+        return;
+    switch (rule->from) {
+    case FOLLOWS_PLAIN:
+    case FOLLOWS_USUAL:
+        put(f, into, rule->field->name, value_node(&rule->values[0]));
+        break;
+    case FOLLOWS_SAME:
+        put_copy(f, into, house_fact(f->job, rule->fact));
+        break;
+    case FOLLOWS_ABOVE:
+        if (f->depth > 1)
+            put_copy(f, into, member(f->above[f->depth - 2], rule->fact->name));
+        break;
+    case FOLLOWS_BY:
+        put_by_table(f, into);
+        break;
+    case FOLLOWS_FILLED:
+        if (cJSON_GetArraySize(member(into, rule->fact->name)) > 0)
+            put(f, into, rule->field->name, cJSON_CreateTrue());
+        break;
+    case FOLLOWS_ONLY:
+        put_only(f, into);
+        break;
+    case FOLLOWS_ITEMS:
+        put_items(f, into);
+        break;
+    case FOLLOWS_PLAN_AREA:
+        put_plan_area(f, into);
+        break;
+    }
+}
+
+/* Walking -------------------------------------------------------------------------- */
+
+/* Down to each object that the field stands in. A group that is not there says nothing that
+ * something in it could follow from. Recursion is
+ * bounded by FIELDS_DEEPEST. */
+static void walk(struct filling *f, cJSON *at, const struct field *const *way, size_t left)
+{
+    if (left == 0) {
+        put_what_follows(f, at);
+        return;
+    }
+    const struct field *step = *way;
+    cJSON *child = member(at, step->name), *item = NULL;
+    if (child == NULL && f->rule->from == FOLLOWS_USUAL) {
+        child = cJSON_CreateObject();
+        f->failed |= !json_set(at, step->name, child);
+    }
+    if (step->type == FIELD_GROUP && cJSON_IsObject(child)) {
+        walk(f, child, way + 1, left - 1);
+    } else if (step->type == FIELD_LIST && cJSON_IsArray(child)) {
+        cJSON_ArrayForEach(item, child) {
+            if (!cJSON_IsObject(item))
+                continue;
+            f->above[f->depth++] = item;
+            walk(f, item, way + 1, left - 1);
+            f->depth--;
+        }
+    }
+}
+
+bool follows_fill(cJSON *job, const struct fields *fields)
+{
+    struct filling f = {.job = job, .fields = fields};
+    for (f.rule = fields->follows; f.rule != NULL; f.rule = f.rule->next) {
+        const struct field *way[FIELDS_DEEPEST];
+        size_t depth = 0;
+        for (const struct field *p = f.rule->field->parent; p->parent != NULL; p = p->parent)
+            way[FIELDS_DEEPEST - ++depth] = p;
+        walk(&f, job, way + FIELDS_DEEPEST - depth, depth);
+    }
+    return !f.failed;
+}

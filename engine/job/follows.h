@@ -1,0 +1,52 @@
+/* follows.h - facts that need not be asked, since they follow from others.
+ *
+ * rules/follows.lua declares them. A fact that follows is written where the job, its plan,
+ * its shop sheet and its place are silent, marked ORIGIN_DERIVED (origin.h). What is measured
+ * never follows.
+ */
+#ifndef EAVEMARK_JOB_FOLLOWS_H
+#define EAVEMARK_JOB_FOLLOWS_H
+
+#include "job/fields.h"
+
+#include <cjson/cJSON.h>
+
+/* A value as a declaration writes it. */
+struct follows_value {
+    enum { FOLLOWS_TEXT, FOLLOWS_NUMBER, FOLLOWS_YES_NO } kind;
+    const char *text;
+    double number; /* of a yes or no: 1 or 0 */
+};
+
+/* What it follows from: one of these. */
+enum follows_from {
+    FOLLOWS_PLAIN,     /* the value, where the condition holds */
+    FOLLOWS_USUAL,     /* the value, said nowhere: of the takeoff only (ORIGIN_USUAL) */
+    FOLLOWS_SAME,      /* another fact of the house: `fact` */
+    FOLLOWS_ABOVE,     /* a fact of the item that this item is in: `fact` */
+    FOLLOWS_BY,        /* a table by the word of a fact beside it: `fact`, words, values */
+    FOLLOWS_FILLED,    /* yes, if the list `fact` beside it has items */
+    FOLLOWS_ONLY,      /* a reference: the list's only item */
+    FOLLOWS_ITEMS,     /* a list: as many items as `fact` says */
+    FOLLOWS_PLAN_AREA, /* the house between its walls, by the plan, of a list's only item; with
+                          it the word of `fact`, which says what area it is */
+};
+
+struct follows {
+    const struct field *field;
+    enum follows_from from;
+    const struct field *fact;
+    const char **words; /* of a table */
+    struct follows_value *values;
+    size_t count;
+    const struct field *when; /* or NULL: it has this word ... */
+    const char *is;
+    const struct field *equal[2]; /* ... or these are the same number; NULL: no such condition */
+    const char *source;           /* of a table: what it was taken from */
+    struct follows *next;
+};
+
+/* Writes all that follows into a job whose roof is laid out. False when out of memory. */
+bool follows_fill(cJSON *job, const struct fields *fields);
+
+#endif

@@ -1,0 +1,57 @@
+-- follows.lua - what a job need not say, and what it is asked in one line.
+--
+-- A fact that follows is written in where job, plan, shop sheet and place are silent, and
+-- reports say of it that it is derived. It follows from one of: `value` (a plain one),
+-- `same_as` (another fact of the house), `above` (a fact of the item it is in), `by` and
+-- `values` (a table by the word of a fact beside it), `filled` (a list beside it has items),
+-- `only` (a reference to a list of one), `items` (a list of as many), `plan` (the house
+-- between its walls). `when = { fact, word }` and `equal = { fact, fact }` bound it.
+-- `usual = true` is a value that follows from nothing, for the takeoff only.
+-- Nothing here may make right what the roof is not: what is measured never follows.
+
+-- "Torn off" is all of it. Who leaves a layer says how many come off.
+follows "existing.layers_removed" { same_as = "existing.layers",
+  when = { "scope.method", "tear-off" } }
+follows "existing.coverings" { items = "existing.layers" }
+follows "existing.coverings[].removed" { value = true,
+  equal = { "existing.layers", "existing.layers_removed" } }
+
+follows "roof.slopes[].deck" { only = true }
+-- What lies under an old covering that stays is not the new one.
+follows "roof.slopes[].underlayment" { only = true, when = { "scope.method", "tear-off" } }
+follows "roof.chimneys[].slope" { only = true }
+
+-- The sizes that the names stand for. Ringed 8d nails are sold in two lengths, so theirs is
+-- asked; RSRS-02 and -05 were not read.
+local F1667 = "ASTM F1667, tables of common, box, sinker and roof sheathing nails; as "
+  .. "IRC Table R602.3(1) writes them out"
+follows "decks[].nails.length_in" { by = "kind", source = F1667, values = {
+  common_6d = 2, common_8d = 2.5, common_10d = 3, box_8d = 2.5, sinker_8d = 2.375,
+  RSRS_01 = 2.375, RSRS_03 = 2.5, RSRS_04 = 3 } }
+follows "decks[].nails.shank_in" { by = "kind", source = F1667, values = {
+  common_6d = 0.113, common_8d = 0.131, common_10d = 0.148, box_8d = 0.113, sinker_8d = 0.113,
+  RSRS_01 = 0.113, RSRS_03 = 0.131, RSRS_04 = 0.120 } }
+
+-- An attic that has vents is vented. The one attic of a house has no more floor than the
+-- house between its walls, and more floor asks for more vent, never for less.
+follows "attics[].vented" { filled = "vents" }
+follows "attics[].area_sqft" { plan = "attic_floor" }
+follows "attics[].vents[].place" { by = "kind", values = {
+  ridge = "high", soffit_strip = "low", soffit_unit = "low", eave_block = "low" } }
+follows "attics[].vents[].opens_outdoors" { above = "vents_open_outdoors" }
+follows "attics[].vents[].opening_in" { above = "vents_opening_in" }
+
+-- Usual, where no code is concerned: common practice.
+follows "takeoff.waste_percent" { value = 10, usual = true }
+
+-- Read off one thing, answered in one line.
+together "What does the shingle wrapper say?" {
+  "covering.made_to", "covering.D7158_class", "covering.weight_lb_per_square" }
+together "What does the box of roofing nails say?" {
+  "fasteners.kind", "fasteners.metal", "fasteners.shank_in", "fasteners.head_in",
+  "fasteners.length_in" }
+together "What is stamped on the panels?" { "decks[].span_rating", "decks[].thickness_in" }
+together "How long is the vent, and what net free area does its label give a foot?" {
+  "attics[].vents[].length_ft", "attics[].vents[].nfa_sqin_per_ft" }
+together "How many of the vent are there, and what net free area does the label of one give?" {
+  "attics[].vents[].count", "attics[].vents[].nfa_each_sqin" }
