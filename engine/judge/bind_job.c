@@ -120,6 +120,9 @@ static void push_whole(lua_State *lua, double number)
 static int push_value(lua_State *lua, const struct node *node)
 {
     double rise = 0;
+    if (node->field->type != FIELD_GROUP && node->field->type != FIELD_LIST
+        && node->field->type != FIELD_REFERENCE)
+        node_reads_value(judging_of(lua), node);
     switch (node->field->type) {
     case FIELD_GROUP:
     case FIELD_LIST:
@@ -256,6 +259,7 @@ static int as_written(lua_State *lua)
         return lacks(lua, &child);
     if (!cJSON_IsString(child.json))
         return luaL_error(lua, "%s is not written as text", field->path);
+    node_reads_value(judging, &child);
     lua_pushstring(lua, child.json->valuestring);
     return 1;
 }

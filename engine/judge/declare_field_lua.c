@@ -7,7 +7,7 @@
 
 static const char *const FIELD_KEYS[] = {"type",     "unit",     "range", "choices",
                                          "refers",   "stage",    "ask",   "answer",
-                                         "required", "measured", "habit",  NULL};
+                                         "required", "measured", "habit", NULL};
 
 static void read_range(lua_State *lua, struct field *spec)
 {

@@ -162,6 +162,7 @@ const char *fact_unit(const struct field *field)
 struct value fact_value(struct judging *judging, const struct node *node)
 {
     struct value value = {.kind = VALUE_NONE, .unit = node->field->unit};
+    node_reads_value(judging, node);
     switch (node->field->type) {
     case FIELD_TEXT:
     case FIELD_CHOICE:

@@ -5,6 +5,8 @@
 #include "judge/drawn.h"
 #include "judge/gap.h"
 #include "judge/judging.h"
+#include "judge/memory.h"
+#include "judge/recall.h"
 #include "judge/row.h"
 #include "judge/verdict.h"
 #include "judge/walk.h"
@@ -147,6 +149,8 @@ static const char *mend_of(struct run *run, struct call *call, const char **brok
     run->judging.mending = false;
     if (stop == SANDBOX_DONE)
         return call->text;
+    /* The place that it names is this job's. */
+    run->judging.trail.unfit |= missing != NULL;
     if (stop == SANDBOX_SIGNAL)
         return missing == NULL ? "The job does not say enough to tell what would mend it."
                                : arena_format(run->judging.arena,
@@ -331,6 +335,8 @@ static void judge_item(struct run *run, struct walk *walk)
     finding->where = walk_where(walk);
     /* The innermost item: its pointer tells reports which of several porches it is. */
     finding->item = walk->depth > 0 ? walk->items[walk->depth - 1].pointer : NULL;
+    if (recall_finding(&run->judging, run->rule, walk, finding))
+        return;
     const char *why, *broken_mend = NULL;
     switch (not_carried(run, judge_checked(run, walk, &call, &why))) {
     case JUDGED_OPEN:
@@ -362,6 +368,9 @@ static void judge_item(struct run *run, struct walk *walk)
         finding->mend = mend_of(run, &call, &broken_mend);
     if (finding->outcome != OUTCOME_NOT_APPLICABLE && finding->outcome != OUTCOME_PASS)
         finding->caution = run->rule->caution;
+    if (broken_mend == NULL)
+        recall_keep_finding(&run->judging, run->rule, finding);
+    run->judging.trail.on = false;
     /* Last, for it may move the finding. */
     if (broken_mend != NULL)
         mend_broken(run, finding, broken_mend);
@@ -437,11 +446,16 @@ static void caution_broken(struct run *run, const struct caution *caution, enum 
     part_broken(run, &part, sandbox_message(run->judging.book->sandbox, stop));
 }
 
-static enum sandbox_stop caution_enter(struct run *run, lua_CFunction function, struct call *call)
+static enum sandbox_stop enter_or_recall(struct run *run, lua_CFunction function, struct call *call)
 {
+    enum sandbox_stop stop;
     run->judging.record = (struct record){0};
     run->judging.output_of_rule = 0;
-    return call_enter(&run->judging, function, call);
+    if (recall_call(&run->judging, call, &stop))
+        return stop;
+    stop = call_enter(&run->judging, function, call);
+    recall_keep_call(&run->judging, call, stop);
+    return stop;
 }
 
 /* What a function says, or the text where there is none; NULL where it fails, and *stop
@@ -454,7 +468,7 @@ static const char *caution_words(struct run *run, int function, const char *text
     if (*stop != SANDBOX_DONE && *stop != SANDBOX_SIGNAL)
         return NULL;
     struct call call = {.judging = &run->judging, .function = function, .must_say = true};
-    *stop = caution_enter(run, call_for_text, &call);
+    *stop = enter_or_recall(run, call_for_text, &call);
     return call.text;
 }
 
@@ -467,7 +481,7 @@ static void judge_caution(struct run *run, const struct caution *caution, enum s
     struct call call = {.judging = &run->judging, .function = caution->when, .present = true};
     enum sandbox_stop stop = SANDBOX_DONE;
     if (caution->when != RULE_NO_FUNCTION)
-        stop = caution_enter(run, call_for_flag, &call);
+        stop = enter_or_recall(run, call_for_flag, &call);
     if (stop == SANDBOX_DONE && !call.present)
         return;
     const char *says = caution_words(run, caution->says_function, caution->says, &stop);
@@ -509,9 +523,7 @@ static void judge_abouts(struct run *run, enum stage stage)
     result->about = lines;
     for (const struct about *a = run->judging.book->abouts; a != NULL; a = a->next) {
         struct call call = {.judging = &run->judging, .function = a->says, .facts_only = true};
-        run->judging.record = (struct record){0};
-        run->judging.output_of_rule = 0;
-        const enum sandbox_stop stop = call_enter(&run->judging, call_for_text, &call);
+        const enum sandbox_stop stop = enter_or_recall(run, call_for_text, &call);
         const struct part part = {.kind = "about",
                                   .name = a->label,
                                   .title = "A line about the house",
@@ -600,6 +612,9 @@ int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage re
                                   .reached = reached,
                                   .probe = probe},
                       .result = result};
+    /* Not for one job alone: it would cost and gain nothing. */
+    if (book->judged++ == 1)
+        book->memory = memory_open();
     call_begin_all(&run.judging);
     judge_all(&run, only_stage, reached);
     if (!call_end_all(&run.judging)) {
@@ -690,7 +705,11 @@ static void visit_impossible(struct walk *walk, const struct node *missing)
                         .function = run->check->when,
                         .facts_only = true};
     walk->judging->record = (struct record){0};
-    const enum sandbox_stop stop = call_enter(walk->judging, call_for_text, &call);
+    enum sandbox_stop stop;
+    if (!recall_call(walk->judging, &call, &stop)) {
+        stop = call_enter(walk->judging, call_for_text, &call);
+        recall_keep_call(walk->judging, &call, stop);
+    }
     if (stop == SANDBOX_SIGNAL)
         return;
     if (stop != SANDBOX_DONE) {

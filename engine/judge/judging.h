@@ -11,7 +11,7 @@
 #include "judge/finding.h"
 #include "judge/bind_marks.h"
 #include "judge/rulebook.h"
-#include "judge/spot.h"
+#include "judge/trail.h"
 
 #include <cjson/cJSON.h>
 #include <lua.h>
@@ -23,6 +23,7 @@ struct node {
     bool item;           /* an item of the list `field` */
     const char *pointer; /* JSON pointer, in the judging arena */
     struct spot *spot;
+    unsigned known; /* of the trail's spots, the one it is */
 };
 
 /* What a comparison came to. */
@@ -41,7 +42,8 @@ struct judgement {
 
 /* What is recorded while one rule judges one thing. */
 struct record {
-    struct spot **reads; /* each once, in the order first read */
+    struct spot **reads;  /* each once, in the order first read */
+    unsigned *read_known; /* the same among the trail's */
     size_t read_count, read_capacity;
     struct strings work;
     const struct figure **figures;
@@ -56,6 +58,13 @@ struct record {
     const char *unsaid_pointer;
     const char *cannot_tell; /* the rule's own words for it, or NULL */
     bool ask_place;          /* cannot_tell is for the building department to say */
+};
+
+/* What the sandbox and the findings are charged: charged again when it is recalled, so
+ * that limits are met as if it had been judged. */
+struct charge {
+    long steps;
+    size_t output, output_of_rule;
 };
 
 struct judging {
@@ -76,6 +85,9 @@ struct judging {
     struct record record;
     struct given given;  /* to the running function */
     struct marks *marks; /* numbers are given marked; NULL: as they are */
+    struct trail trail;
+    struct charge charged; /* before the trail */
+    bool entered;          /* a call was made */
 };
 
 /* Raises while a file is loaded: there is no job then. */
@@ -98,6 +110,9 @@ const char *node_name(const struct judging *judging, const struct node *node);
  * the field's type; always absent below an absent group) and pointer. */
 struct node node_child(struct judging *judging, const struct node *parent,
                        const struct field *child);
+
+/* What it holds is about to be looked at. */
+void node_reads_value(struct judging *judging, const struct node *node);
 
 /* The job itself; an item of a list. */
 struct node node_root(struct judging *judging);

@@ -7,8 +7,8 @@ static struct node node_of(struct judging *judging, struct spot *spot)
 {
     if (spot == NULL) /* out of memory, which whoever ends the call sees by the arena */
         return (struct node){.field = judging->book->fields.root, .pointer = ""};
-    return (struct node){spot->json, spot->field, spot->item, spot_pointer(judging->arena, spot),
-                         spot};
+    return (struct node){
+        spot->json, spot->field, spot->item, spot_pointer(judging->arena, spot), spot, 0};
 }
 
 struct node node_root(struct judging *judging)
@@ -23,11 +23,15 @@ struct node node_child(struct judging *judging, const struct node *parent,
 {
     struct node node = node_of(judging, spot_child(judging->arena, parent->spot, child));
     node.field = child;
+    node.known = trail_step(
+        &judging->trail, (struct step){.kind = STEP_CHILD, .from = parent->known, .field = child},
+        node.spot);
     return node;
 }
 
 size_t node_count(struct judging *judging, const struct node *list)
 {
+    trail_step(&judging->trail, (struct step){.kind = STEP_COUNT, .from = list->known}, list->spot);
     return spot_count(judging->arena, list->spot);
 }
 
@@ -35,6 +39,9 @@ struct node node_item(struct judging *judging, const struct node *list, size_t n
 {
     struct node node = node_of(judging, spot_item(judging->arena, list->spot, number));
     node.field = list->field;
+    node.known = trail_step(&judging->trail,
+                            (struct step){.kind = STEP_ITEM, .from = list->known, .number = number},
+                            node.spot);
     return node;
 }
 
@@ -56,46 +63,25 @@ const char *node_name(const struct judging *judging, const struct node *node)
                         node->spot == NULL ? 0 : node->spot->number + 1);
 }
 
-/* The list that a reference points into: a path of plain names. */
-static struct spot *referred_list(struct judging *judging, const char *path)
-{
-    const struct field *list = fields_find(&judging->book->fields, path);
-    const struct field *way[FIELDS_DEEPEST];
-    size_t count = 0;
-    for (const struct field *f = list; f != NULL && f->parent != NULL; f = f->parent) {
-        if (count == FIELDS_DEEPEST)
-            return NULL;
-        way[count++] = f;
-    }
-    struct spot *spot = node_root(judging).spot;
-    while (count > 0)
-        spot = spot_child(judging->arena, spot, way[--count]);
-    return spot;
-}
-
-/* Looked for once, however many ask. */
-static struct spot *referred(struct judging *judging, struct spot *reference)
-{
-    if (reference->followed)
-        return reference->referred;
-    reference->followed = true;
-    struct spot *list = referred_list(judging, reference->field->refers);
-    const size_t count = spot_count(judging->arena, list);
-    for (size_t i = 0; i < count; i++) {
-        struct spot *item = spot_item(judging->arena, list, i);
-        const cJSON *name = cJSON_GetObjectItemCaseSensitive(item->json, "name");
-        if (cJSON_IsString(name) && strcmp(name->valuestring, reference->json->valuestring) == 0)
-            return reference->referred = item;
-    }
-    return NULL;
-}
-
 bool node_referred(struct judging *judging, const struct node *reference, struct node *out)
 {
     struct spot *item = reference->spot == NULL || reference->json == NULL
                             ? NULL
-                            : referred(judging, reference->spot);
-    if (item != NULL)
-        *out = node_of(judging, item);
-    return item != NULL;
+                            : spot_referred(judging->arena, reference->spot,
+                                            &judging->book->fields);
+    /* One that names nothing leads nowhere, and that is noted too. */
+    static struct spot nowhere;
+    const unsigned known = trail_step(&judging->trail,
+                                      (struct step){.kind = STEP_FOLLOW, .from = reference->known},
+                                      item == NULL ? &nowhere : item);
+    if (item == NULL)
+        return false;
+    *out = node_of(judging, item);
+    out->known = known;
+    return true;
+}
+
+void node_reads_value(struct judging *judging, const struct node *node)
+{
+    trail_step(&judging->trail, (struct step){.kind = STEP_VALUE, .from = node->known}, node->spot);
 }

@@ -19,13 +19,18 @@ void record_read(struct judging *judging, const struct node *node)
     if (record->read_count == record->read_capacity) {
         const size_t capacity = record->read_capacity == 0 ? 16 : record->read_capacity * 2;
         struct spot **reads = arena_array(judging->arena, capacity, sizeof(struct spot *));
-        if (reads == NULL)
+        unsigned *known = arena_array(judging->arena, capacity, sizeof(*known));
+        if (reads == NULL || known == NULL)
             return;
-        if (record->read_count > 0)
+        if (record->read_count > 0) {
             memcpy(reads, record->reads, record->read_count * sizeof(struct spot *));
+            memcpy(known, record->read_known, record->read_count * sizeof(*known));
+        }
         record->reads = reads;
+        record->read_known = known;
         record->read_capacity = capacity;
     }
+    record->read_known[record->read_count] = node->known;
     record->reads[record->read_count++] = node->spot;
 }
 

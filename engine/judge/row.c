@@ -297,6 +297,7 @@ static struct judgement *judge_list(struct judging *judging, const struct row *r
     const struct value *share = row->share == NULL ? NULL : ask_figure(judging, row->share);
     const struct value *over = row->over == NULL ? NULL : ask_figure(judging, row->over);
     size_t count = 0;
+    node_reads_value(judging, node);
     double *numbers = arena_array(judging->arena, (size_t)cJSON_GetArraySize(node->json) + 1,
                                   sizeof(*numbers));
     const cJSON *item = NULL;
@@ -387,6 +388,7 @@ static size_t figures_met(struct call *call, const struct row *row, const struct
         struct node word;
         if (!fact_read(judging, row->by, call->items, &word))
             return 0;
+        node_reads_value(judging, &word);
         figures[0] = figure_by(judging, row, word.json->valuestring);
         if (figures[0] == NULL)
             *why = arena_format(judging->arena, "no figure is named \"%s%s\"", row->by_prefix,

@@ -39,6 +39,7 @@ enum {
 
 struct row;
 struct condition;
+struct memory;
 
 struct rule {
     const char *id, *title;
@@ -126,6 +127,8 @@ struct rulebook {
     struct about *abouts; /* as declared */
     struct card_part *cards[STAGE_COUNT];
     struct drawing *drawings; /* as declared */
+    struct memory *memory;    /* of what was judged (memory.h), or NULL */
+    size_t judged;            /* jobs so far */
     struct sources sources;   /* the files loaded, the profile's not included */
 };
 

@@ -6,6 +6,7 @@
 #include "judge/bind_declare.h"
 #include "judge/figure_rows.h"
 #include "judge/gap.h"
+#include "judge/memory.h"
 
 #include <lauxlib.h>
 #include <lua.h>
@@ -241,6 +242,7 @@ void rulebook_free(struct rulebook *book)
 {
     if (book == NULL)
         return;
+    memory_free(book->memory);
     sandbox_close(book->sandbox);
     fields_free(&book->fields);
     arena_free(&book->arena);

@@ -1,5 +1,6 @@
 #include "judge/spot.h"
 
+#include "base/text.h"
 #include "job/path.h"
 #include "job/validate.h"
 
@@ -97,4 +98,82 @@ const char *spot_pointer(struct arena *arena, struct spot *spot)
                                    : path_key(arena, above, spot->field->name);
     }
     return spot->pointer == NULL ? "" : spot->pointer;
+}
+
+/* The list that a reference points into: a path of plain names. */
+static struct spot *referred_list(struct arena *arena, struct spot *root,
+                                  const struct fields *fields, const char *path)
+{
+    const struct field *way[FIELDS_DEEPEST];
+    size_t count = 0;
+    for (const struct field *f = fields_find(fields, path); f != NULL && f->parent != NULL;
+         f = f->parent) {
+        if (count == FIELDS_DEEPEST)
+            return NULL;
+        way[count++] = f;
+    }
+    struct spot *spot = root;
+    while (count > 0)
+        spot = spot_child(arena, spot, way[--count]);
+    return spot;
+}
+
+struct spot *spot_referred(struct arena *arena, struct spot *reference, const struct fields *fields)
+{
+    struct spot *root = reference;
+    if (reference->followed || reference->json == NULL || reference->field->refers == NULL)
+        return reference->referred;
+    while (root->parent != NULL)
+        root = root->parent;
+    struct spot *list = referred_list(arena, root, fields, reference->field->refers);
+    const size_t count = spot_count(arena, list);
+    for (size_t i = 0; i < count && reference->referred == NULL; i++) {
+        struct spot *item = spot_item(arena, list, i);
+        const cJSON *name = cJSON_GetObjectItemCaseSensitive(item->json, "name");
+        if (cJSON_IsString(name) && strcmp(name->valuestring, reference->json->valuestring) == 0)
+            reference->referred = item;
+    }
+    reference->followed = true;
+    return reference->referred;
+}
+
+/* Every item with its length before it: no two lists have the same bytes. */
+static void value_of_list(struct arena *arena, struct spot *spot)
+{
+    struct text bytes = TEXT_EMPTY;
+    const cJSON *item = NULL;
+    cJSON_ArrayForEach(item, spot->json) {
+        const size_t length = cJSON_IsString(item) ? strlen(item->valuestring)
+                                                   : sizeof(item->valuedouble);
+        text_add_n(&bytes, (const char *)&length, sizeof(length));
+        text_add_n(&bytes,
+                   cJSON_IsString(item) ? item->valuestring : (const char *)&item->valuedouble,
+                   length);
+    }
+    spot->value = arena_copy_n(arena, text_string(&bytes), bytes.length);
+    spot->value_length = spot->value == NULL ? 0 : bytes.length;
+    arena->failed = arena->failed || bytes.failed;
+    text_free(&bytes);
+}
+
+void spot_value(struct arena *arena, struct spot *spot)
+{
+    const cJSON *json = spot->json;
+    if (spot->value_kind != 0)
+        return;
+    spot->value_kind = '-';
+    if (cJSON_IsString(json)) {
+        spot->value_kind = 's';
+        spot->value = json->valuestring;
+        spot->value_length = strlen(json->valuestring);
+    } else if (cJSON_IsNumber(json)) {
+        spot->value_kind = '#';
+        spot->value = (const char *)&json->valuedouble;
+        spot->value_length = sizeof(json->valuedouble);
+    } else if (cJSON_IsBool(json)) {
+        spot->value_kind = cJSON_IsTrue(json) ? 'y' : 'o';
+    } else if (cJSON_IsArray(json)) {
+        spot->value_kind = 'l';
+        value_of_list(arena, spot);
+    }
 }

@@ -25,6 +25,9 @@ struct spot {
     size_t below_count;
     struct spot *referred; /* the item that a reference names */
     bool followed;         /* referred was looked for */
+    char value_kind;       /* 0: value was not asked for yet; else a letter for the kind */
+    const char *value;     /* what a field holds, as bytes that are equal when it is */
+    size_t value_length;
 };
 
 /* The job itself. NULL when out of memory, as of all that give a spot. */
@@ -36,6 +39,13 @@ struct spot *spot_child(struct arena *arena, struct spot *spot, const struct fie
 /* How many items a list has, and one of them. */
 size_t spot_count(struct arena *arena, struct spot *list);
 struct spot *spot_item(struct arena *arena, struct spot *list, size_t number);
+
+/* The item that a reference names, looked for once; NULL for none. */
+struct spot *spot_referred(struct arena *arena, struct spot *reference,
+                           const struct fields *fields);
+
+/* Sets value, value_length and value_kind: of a text, number, yes or no, or a list of such. */
+void spot_value(struct arena *arena, struct spot *spot);
 
 /* "/roof/slopes/0/pitch"; "" where memory ran out. */
 const char *spot_pointer(struct arena *arena, struct spot *spot);

@@ -29,7 +29,7 @@ static bool same_cite(const struct cite *a, const struct cite *b)
 }
 
 /* The facts read, each with where the job has it from. */
-static void take_reads(struct finding *finding, struct judging *judging)
+void verdict_take_reads(struct finding *finding, struct judging *judging)
 {
     const struct record *record = &judging->record;
     struct read *reads = arena_array(judging->arena, record->read_count + 1, sizeof(*reads));
@@ -46,7 +46,7 @@ static void take_reads(struct finding *finding, struct judging *judging)
 static void take_record(struct finding *finding, struct judging *judging)
 {
     const struct record *record = &judging->record;
-    take_reads(finding, judging);
+    verdict_take_reads(finding, judging);
     finding->work = record->work.items;
     finding->work_count = record->work.count;
     finding->figures = record->figures;
@@ -448,7 +448,7 @@ static bool is_value_at(const struct spot *spot, const struct value *found)
 
 /* What was read and found wanting: the only fact that has the value found. Where two have
  * it neither is named: it could be the wrong one. */
-static const char *wanting_of(const struct judging *judging, const struct finding *finding)
+const char *verdict_wanting(const struct judging *judging, const struct finding *finding)
 {
     const char *wanting = NULL;
     for (size_t i = 0; i < finding->read_count; i++) {
@@ -484,7 +484,7 @@ static void take_words(struct finding *finding, struct judging *judging, const s
         return;
     finding->unsure = unsure_of(judgement);
     finding->cause = rule->cause;
-    finding->wanting = wanting_of(judging, finding);
+    finding->wanting = verdict_wanting(judging, finding);
 }
 
 void verdict_judged(struct finding *finding, struct judging *judging, const struct rule *rule,

@@ -1,6 +1,8 @@
 /* walk_lua.c - see walk.h. */
 #include "judge/walk.h"
 
+#include "judge/memory.h"
+
 #include <lauxlib.h>
 #include <lua.h>
 
@@ -8,6 +10,9 @@
 
 /* After this much of the heap is used up, it is put back between calls. */
 enum { HEAP_HIGH = SANDBOX_HEAP_BYTES / 2 };
+
+/* What jobs may leave for the next before that. */
+enum { HEAP_LEFT = 4 * 1024 * 1024 };
 
 /* The order that rule files are written for: the house, figure, then the item itself and
  * what it is in. */
@@ -76,15 +81,31 @@ static void put_back(struct judging *judging)
     sandbox_reset(sandbox);
 }
 
+/* What the job before left was looked at when it was done: garbage, which need not be
+ * cleared away each time. */
+static void enter_first(struct judging *judging)
+{
+    struct sandbox *sandbox = judging->book->sandbox;
+    if (judging->apart || !sandbox->seen_untouched
+        || heap_used(&sandbox->heap) > sandbox->heap.copy_size + HEAP_LEFT)
+        sandbox_reset(sandbox);
+    sandbox->seen_untouched = false;
+    judging->entered = true;
+}
+
 enum sandbox_stop call_enter(struct judging *judging, lua_CFunction function, struct call *call)
 {
     struct sandbox *sandbox = judging->book->sandbox;
-    if (heap_used(&sandbox->heap) > HEAP_HIGH)
+    if (!judging->entered)
+        enter_first(judging);
+    else if (heap_used(&sandbox->heap) > HEAP_HIGH)
         put_back(judging);
     judging->given = (struct given){.fact_count = 0}; /* its tables may go */
     enum sandbox_stop stop = sandbox_call(sandbox, function, call);
     if (judging->apart && (stop == SANDBOX_DONE || stop == SANDBOX_SIGNAL))
         stop = sandbox_touch(sandbox, stop);
+    if (stop != SANDBOX_DONE && stop != SANDBOX_SIGNAL)
+        judging->trail.unfit = true; /* how far it came is not told by what it asked */
     /* Whatever tripped a limit may have left a mess behind. */
     if (judging->apart || (stop != SANDBOX_DONE && stop != SANDBOX_SIGNAL))
         put_back(judging);
@@ -93,16 +114,23 @@ enum sandbox_stop call_enter(struct judging *judging, lua_CFunction function, st
 
 void call_begin_all(struct judging *judging)
 {
-    sandbox_reset(judging->book->sandbox);
+    judging->entered = false;
     judging->book->sandbox->user = judging;
 }
 
 bool call_end_all(struct judging *judging)
 {
     const char *what;
-    judging->book->sandbox->user = NULL;
-    return judging->apart
-           || (!judging->touched && sandbox_untouched(judging->book->sandbox, &what));
+    struct sandbox *sandbox = judging->book->sandbox;
+    sandbox->user = NULL;
+    if (judging->apart || !judging->entered)
+        return true;
+    sandbox->seen_untouched = sandbox_untouched(sandbox, &what);
+    if (!judging->touched && sandbox->seen_untouched)
+        return true;
+    /* What it said may have gone by more than the answers that were noted. */
+    memory_close(judging->book->memory);
+    return false;
 }
 
 /* The list `field` below a node, through the groups between. */
@@ -139,6 +167,7 @@ static void walk_level(struct walk *walk, size_t level, const struct node *from)
     const size_t count = node_count(walk->judging, &list);
     for (size_t i = 0; i < count; i++) {
         walk->items[level] = node_item(walk->judging, &list, i);
+        walk->items[level].known = (unsigned)level + 1;
         walk_level(walk, level + 1, &walk->items[level]);
     }
 }

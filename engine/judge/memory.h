@@ -1,0 +1,53 @@
+/* memory.h - what came of asking a job, remembered by its answers, for one law.
+ *
+ * A tree for each rule and each function: which question comes first, what follows each
+ * answer to it, and what came of it in the end. A rule or function that changes nothing
+ * outside itself says the same whenever it gets the same answers; one that does change
+ * something makes all of the memory void (memory_close). Jobs of a batch are much alike,
+ * and most of their findings are met again. Internal to the room.
+ *
+ * Ownership: memory_free releases all that was remembered. Bounded by MEMORY_MOST bytes:
+ * what comes after is judged, and not remembered.
+ */
+#ifndef EAVEMARK_JUDGE_MEMORY_H
+#define EAVEMARK_JUDGE_MEMORY_H
+
+#include "judge/trail.h"
+
+enum {
+    MEMORY_MOST = 24 * 1024 * 1024,
+    MEMORY_ANSWERS_MOST = 64, /* to one question: areas and lengths are seldom met again */
+};
+
+struct memory;
+
+/* One tree's beginning: of which rule or function, and how far the work has come. */
+struct memory_key {
+    const void *of; /* the rule; NULL: a function */
+    int function;
+    unsigned stage; /* what else the outcome depends on */
+};
+
+/* NULL when out of memory; everything then goes on without one. */
+struct memory *memory_open(void);
+void memory_free(struct memory *memory);
+
+/* Remembers nothing more, and recalls nothing; what was handed out stays. */
+void memory_close(struct memory *memory);
+
+/* What came of it when all was answered as this job answers; NULL when that is not known.
+ * trail->known begins with trail->start spots, and then holds all that the way led to. */
+const void *memory_find(struct memory *memory, struct memory_key key, struct arena *arena,
+                        struct trail *trail, const struct fields *fields);
+
+/* Remembers what came of the trail; it stays the memory's to free. */
+void memory_keep(struct memory *memory, struct memory_key key, struct arena *arena,
+                 const struct trail *trail, const void *outcome);
+
+/* Room in the memory: as arena_alloc and its kin, NULL also when it is full. Strings and
+ * blocks of what is to be kept. */
+void *memory_alloc(struct memory *memory, size_t size);
+const char *memory_copy(struct memory *memory, const char *text);
+bool memory_full(const struct memory *memory);
+
+#endif

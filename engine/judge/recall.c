@@ -1,0 +1,299 @@
+#include "judge/recall.h"
+
+#include "judge/memory.h"
+#include "judge/verdict.h"
+
+#include <string.h>
+
+struct kept_finding {
+    struct charge charge;
+    struct finding finding; /* without its reads */
+    const unsigned *reads;  /* which of the known spots */
+    size_t read_count;
+    bool open; /* its words name places of the job: they are made anew of the record */
+    struct record record;
+    int missing; /* which of the known spots is lacking; -1: none */
+};
+
+struct kept_call {
+    struct charge charge;
+    enum sandbox_stop stop;
+    const char *text;
+    bool present;
+};
+
+/* Trails ----------------------------------------------------------------------------------- */
+
+/* Who tries rules out wants to see them judged. */
+static struct memory *memory_of(const struct judging *judging)
+{
+    return judging->apart || judging->probe != NULL ? NULL : judging->book->memory;
+}
+
+/* The walk gave the items their numbers. */
+static void begin(struct judging *judging, const struct node *items, size_t depth)
+{
+    struct trail *trail = &judging->trail;
+    trail->known[0] = node_root(judging).spot;
+    for (size_t i = 0; i < depth; i++)
+        trail->known[i + 1] = items[i].spot;
+    trail->start = depth + 1;
+    trail->count = 0;
+}
+
+static unsigned stage_key(const struct judging *judging)
+{
+    return (unsigned)judging->reached * 2 + judging->inspecting;
+}
+
+static struct charge charged_so_far(const struct judging *judging)
+{
+    const struct sandbox *sandbox = judging->book->sandbox;
+    return (struct charge){-sandbox->total_left, judging->output, judging->output_of_rule};
+}
+
+static struct charge charge_since(const struct judging *judging, const struct charge *before)
+{
+    const struct charge now = charged_so_far(judging);
+    return (struct charge){now.steps - before->steps, now.output - before->output,
+                           now.output_of_rule - before->output_of_rule};
+}
+
+/* False when it does not fit in what is left: it is then judged, and stopped. */
+static bool charge_again(struct judging *judging, const struct charge *charge)
+{
+    struct sandbox *sandbox = judging->book->sandbox;
+    if (sandbox->total_left <= charge->steps
+        || judging->output_of_rule + charge->output_of_rule > OUTPUT_OF_RULE_MOST)
+        return false;
+    sandbox->total_left -= charge->steps;
+    sandbox->taken += charge->steps;
+    judging->output += charge->output;
+    judging->output_of_rule += charge->output_of_rule;
+    return true;
+}
+
+static void start_noting(struct judging *judging)
+{
+    judging->trail.count = 0;
+    judging->trail.on = true;
+    judging->trail.unfit = false;
+    judging->charged = charged_so_far(judging);
+}
+
+/* Copies ------------------------------------------------------------------------------------ */
+
+static void copy_value(struct memory *memory, struct value *value)
+{
+    const char **set = value->set_count == 0
+                           ? NULL
+                           : memory_alloc(memory, value->set_count * sizeof(*set));
+    for (size_t i = 0; set != NULL && i < value->set_count; i++)
+        set[i] = memory_copy(memory, value->set[i]);
+    value->set = set;
+    value->text = memory_copy(memory, value->text);
+    value->unit = memory_copy(memory, value->unit);
+}
+
+static const void *copy_array(struct memory *memory, const void *array, size_t count, size_t size)
+{
+    void *copy = count == 0 ? NULL : memory_alloc(memory, count * size);
+    return copy == NULL ? NULL : memcpy(copy, array, count * size);
+}
+
+static const char *const *copy_texts(struct memory *memory, const char *const *texts, size_t count)
+{
+    const char **copy = count == 0 ? NULL : memory_alloc(memory, count * sizeof(*copy));
+    for (size_t i = 0; copy != NULL && i < count; i++)
+        copy[i] = memory_copy(memory, texts[i]);
+    return copy;
+}
+
+static void copy_finding(struct memory *memory, struct finding *to)
+{
+    const char **texts[] = {&to->says,  &to->note, &to->remark, &to->disagree, &to->unsure,
+                            &to->cause, &to->duty, &to->mend,   &to->caution};
+    for (size_t i = 0; i < sizeof(texts) / sizeof(texts[0]); i++)
+        *texts[i] = memory_copy(memory, *texts[i]);
+    struct value *values[] = {&to->required, &to->also, &to->rival, &to->found};
+    for (size_t i = 0; i < sizeof(values) / sizeof(values[0]); i++)
+        copy_value(memory, values[i]);
+    to->cites = copy_array(memory, to->cites, to->cite_count, sizeof(*to->cites));
+    to->figures = copy_array(memory, to->figures, to->figure_count, sizeof(*to->figures));
+    to->makers = copy_array(memory, to->makers, to->maker_count, sizeof(*to->makers));
+    to->work = copy_texts(memory, to->work, to->work_count);
+    to->reads = NULL;
+    to->read_count = 0;
+    to->wanting = NULL;
+}
+
+/* What verdict_open reads of it. */
+static void copy_record(struct memory *memory, struct record *record)
+{
+    struct record copy = {.figure_count = record->figure_count,
+                          .missing = record->missing,
+                          .ask_place = record->ask_place};
+    copy.figures = memory_alloc(memory, record->figure_count * sizeof(*copy.figures) + 1);
+    for (size_t i = 0; copy.figures != NULL && i < copy.figure_count; i++)
+        copy.figures[i] = record->figures[i];
+    copy.work.count = record->work.count;
+    copy.work.items = memory_alloc(memory, record->work.count * sizeof(*copy.work.items) + 1);
+    for (size_t i = 0; copy.work.items != NULL && i < copy.work.count; i++)
+        copy.work.items[i] = memory_copy(memory, record->work.items[i]);
+    copy.cannot_tell = memory_copy(memory, record->cannot_tell);
+    *record = copy;
+}
+
+/* Findings ---------------------------------------------------------------------------------- */
+
+/* The facts read, as they stand in this job. */
+static void recall_reads(struct judging *judging, const struct kept_finding *kept)
+{
+    struct record *record = &judging->record;
+    record->reads = arena_array(judging->arena, kept->read_count + 1, sizeof(struct spot *));
+    record->read_count = record->reads == NULL ? 0 : kept->read_count;
+    for (size_t i = 0; i < record->read_count; i++)
+        record->reads[i] = judging->trail.known[kept->reads[i]];
+}
+
+static void recall_open(struct judging *judging, const struct kept_finding *kept,
+                        struct finding *finding)
+{
+    judging->record = kept->record;
+    recall_reads(judging, kept);
+    if (kept->missing >= 0)
+        judging->record.missing_pointer = spot_pointer(judging->arena,
+                                                       judging->trail.known[kept->missing]);
+    verdict_open(finding, judging);
+    finding->caution = kept->finding.caution;
+}
+
+static void recall_judged(struct judging *judging, const struct kept_finding *kept,
+                          struct finding *finding)
+{
+    const struct finding own = *finding;
+    *finding = kept->finding;
+    finding->rule = own.rule;
+    finding->title = own.title;
+    finding->where = own.where;
+    finding->item = own.item;
+    judging->record = (struct record){0};
+    recall_reads(judging, kept);
+    verdict_take_reads(finding, judging);
+    if (finding->met == MET_NO)
+        finding->wanting = verdict_wanting(judging, finding);
+}
+
+bool recall_finding(struct judging *judging, const struct rule *rule, struct walk *walk,
+                    struct finding *finding)
+{
+    struct memory *memory = memory_of(judging);
+    if (memory == NULL)
+        return false;
+    begin(judging, walk->items, walk->depth);
+    const struct kept_finding *kept = memory_find(
+        memory, (struct memory_key){.of = rule, .stage = stage_key(judging)}, judging->arena,
+        &judging->trail, &judging->book->fields);
+    if (kept == NULL || !charge_again(judging, &kept->charge)) {
+        start_noting(judging);
+        return false;
+    }
+    if (kept->open)
+        recall_open(judging, kept, finding);
+    else
+        recall_judged(judging, kept, finding);
+    return true;
+}
+
+/* The spots of the facts read, among those known. */
+static const unsigned *known_reads(struct memory *memory, const struct judging *judging)
+{
+    const struct record *record = &judging->record;
+    unsigned *reads = memory_alloc(memory, record->read_count * sizeof(*reads) + 1);
+    for (size_t i = 0; reads != NULL && i < record->read_count; i++) {
+        reads[i] = record->read_known[i];
+        if (judging->trail.known[reads[i]] != record->reads[i])
+            return NULL;
+    }
+    return reads;
+}
+
+void recall_keep_finding(struct judging *judging, const struct rule *rule,
+                         const struct finding *finding)
+{
+    struct memory *memory = memory_of(judging);
+    struct trail *trail = &judging->trail;
+    if (!trail->on)
+        return;
+    trail->on = false;
+    if (trail->unfit || judging->arena->failed || finding->outcome == OUTCOME_BROKEN
+        || memory_full(memory))
+        return;
+    struct kept_finding *kept = memory_alloc(memory, sizeof(*kept));
+    const unsigned *reads = known_reads(memory, judging);
+    if (kept == NULL || reads == NULL)
+        return;
+    *kept = (struct kept_finding){.charge = charge_since(judging, &judging->charged),
+                                  .finding = *finding,
+                                  .reads = reads,
+                                  .read_count = judging->record.read_count,
+                                  .open = finding->outcome == OUTCOME_OPEN
+                                          && finding->lacks != NULL,
+                                  .record = judging->record,
+                                  .missing = -1};
+    if (kept->open) {
+        kept->missing = trail_known(trail, judging->record.missing_pointer);
+        if (kept->missing < 0)
+            return;
+        copy_record(memory, &kept->record);
+    }
+    copy_finding(memory, &kept->finding);
+    if (!memory_full(memory))
+        memory_keep(memory, (struct memory_key){.of = rule, .stage = stage_key(judging)},
+                    judging->arena, trail, kept);
+}
+
+/* Calls ------------------------------------------------------------------------------------- */
+
+bool recall_call(struct judging *judging, struct call *call, enum sandbox_stop *stop)
+{
+    struct memory *memory = memory_of(judging);
+    if (memory == NULL)
+        return false;
+    begin(judging, call->items, call->depth);
+    const struct kept_call *kept = memory_find(
+        memory, (struct memory_key){.function = call->function, .stage = stage_key(judging)},
+        judging->arena, &judging->trail, &judging->book->fields);
+    if (kept == NULL || !charge_again(judging, &kept->charge)) {
+        start_noting(judging);
+        return false;
+    }
+    *stop = kept->stop;
+    call->text = kept->text;
+    if (kept->stop == SANDBOX_DONE)
+        call->present = kept->present;
+    return true;
+}
+
+void recall_keep_call(struct judging *judging, const struct call *call, enum sandbox_stop stop)
+{
+    struct memory *memory = memory_of(judging);
+    struct trail *trail = &judging->trail;
+    if (!trail->on)
+        return;
+    trail->on = false;
+    if (trail->unfit || judging->arena->failed || memory_full(memory)
+        || (stop != SANDBOX_DONE && stop != SANDBOX_SIGNAL))
+        return;
+    struct kept_call *kept = memory_alloc(memory, sizeof(*kept));
+    if (kept == NULL)
+        return;
+    *kept = (struct kept_call){.charge = charge_since(judging, &judging->charged),
+                               .stop = stop,
+                               .text = memory_copy(memory, call->text),
+                               .present = call->present};
+    if (!memory_full(memory))
+        memory_keep(memory,
+                    (struct memory_key){.function = call->function, .stage = stage_key(judging)},
+                    judging->arena, trail, kept);
+}

@@ -1,0 +1,31 @@
+#include "judge/trail.h"
+
+static bool is_same_step(const struct step *a, const struct step *b)
+{
+    return a->kind == b->kind && a->from == b->from && a->number == b->number
+           && a->field == b->field;
+}
+
+unsigned trail_step(struct trail *trail, struct step step, struct spot *to)
+{
+    if (!trail->on)
+        return 0;
+    for (size_t i = 0; i < trail->count; i++)
+        if (is_same_step(&trail->steps[i], &step))
+            return (unsigned)(trail->start + i);
+    if (trail->start + trail->count == TRAIL_MOST || to == NULL) {
+        trail->unfit = true;
+        return 0;
+    }
+    trail->steps[trail->count] = step;
+    trail->known[trail->start + trail->count] = to;
+    return (unsigned)(trail->start + trail->count++);
+}
+
+int trail_known(const struct trail *trail, const char *pointer)
+{
+    for (size_t i = 0; i < trail->start + trail->count; i++)
+        if (trail->known[i]->pointer == pointer)
+            return (int)i;
+    return -1;
+}
