@@ -14,6 +14,7 @@
 -- "measured_" is what is planned. With habit a shop sheet may say it (rules/README.md):
 -- "product" is a fact of what is bought, and one that differs makes another product of
 -- it; true is how the shop goes about it. Never what is measured, dated, or of one house.
+-- of_place = true: a place may state it for all houses there (jurisdictions/README.md).
 
 -- The job itself ------------------------------------------------------------
 
@@ -59,13 +60,13 @@ field "house.least_width_ft" { type = "number", unit = "ft", range = { 6, 400 },
 field "site" { type = "group", answer = "department", stage = "permit", ask = "The site" }
 field "site.address" { type = "text", range = { 1, 200 }, answer = "desk", stage = "permit",
   ask = "Where does the house stand (street and number)?" }
-field "site.wind_vult_mph" { type = "number", unit = "mph", range = { 85, 220 }, stage = "permit",
+field "site.wind_vult_mph" { type = "number", unit = "mph", range = { 85, 220 }, of_place = true, stage = "permit",
   ask = "What is the ultimate design wind speed (Vult) here?" }
-field "site.wind_design_required" { type = "yes_no", stage = "permit",
+field "site.wind_design_required" { type = "yes_no", of_place = true, stage = "permit",
   ask = "Does the code's map put this place where wind design is required?" }
-field "site.ice_barrier_in_table" { type = "yes_no", stage = "permit",
+field "site.ice_barrier_in_table" { type = "yes_no", of_place = true, stage = "permit",
   ask = "Does the place's climate table say that eaves need an ice barrier?" }
-field "site.exposure" { type = "choice", choices = { "B", "C", "D" }, answer = "desk", stage = "permit",
+field "site.exposure" { type = "choice", choices = { "B", "C", "D" }, answer = "desk", of_place = true, stage = "permit",
   ask = "Wind exposure: B built-up or wooded, C open country, D open water?" }
 field "site.wind_topographic_coefficient" { type = "number", unit = "coefficient",
   range = { 1, 3 }, answer = "desk", stage = "permit",
@@ -74,10 +75,10 @@ field "site.wind_design_done" { type = "yes_no", answer = "paper", stage = "perm
   ask = "Has the roof been designed for this wind, by an engineer or by a high-wind standard?" }
 field "site.climate_zone" { type = "choice",
   choices = { "1A", "2A", "2B", "3A", "3B", "3C", "4A", "4B", "4C", "5A", "5B", "5C", "6A", "6B", "7", "8" },
-  stage = "permit", ask = "Which energy-code climate zone is the house in?" }
-field "site.hail_exposure" { type = "choice", choices = { "low", "moderate", "severe" }, stage = "permit",
+  of_place = true, stage = "permit", ask = "Which energy-code climate zone is the house in?" }
+field "site.hail_exposure" { type = "choice", choices = { "low", "moderate", "severe" }, of_place = true, stage = "permit",
   ask = "How does the code's hail map rate this place?" }
-field "site.high_velocity_hurricane_zone" { type = "yes_no", stage = "permit",
+field "site.high_velocity_hurricane_zone" { type = "yes_no", of_place = true, stage = "permit",
   ask = "Is the house in a high-velocity hurricane zone?" }
 
 field "scope" { type = "group", stage = "permit", ask = "The work" }
@@ -646,17 +647,17 @@ field "takeoff.payload_lb" { type = "number", unit = "lb", range = { 300, 60000 
 
 field "site.lot_line_ft" { type = "number", unit = "ft", range = { 0, 10000 }, answer = "desk", stage = "permit",
   ask = "How far is the nearest edge of the roof from a lot line?" }
-field "site.fire_zone" { type = "choice", choices = { "none", "moderate", "high", "very_high" }, stage = "permit",
+field "site.fire_zone" { type = "choice", choices = { "none", "moderate", "high", "very_high" }, of_place = true, stage = "permit",
   ask = "Which fire hazard severity zone is the house in, by the state's or the local map?" }
-field "site.state_fire_area" { type = "yes_no", stage = "permit",
+field "site.state_fire_area" { type = "yes_no", of_place = true, stage = "permit",
   ask = "Is it on land where the state, not the city or county, answers for wildfires?" }
-field "site.january_mean_F" { type = "number", unit = "F", range = { -60, 90 }, stage = "permit",
+field "site.january_mean_F" { type = "number", unit = "F", range = { -60, 90 }, of_place = true, stage = "permit",
   ask = "What is the mean temperature in January here?" }
-field "site.ice_history" { type = "yes_no", stage = "permit",
+field "site.ice_history" { type = "yes_no", of_place = true, stage = "permit",
   ask = "Has ice been known to form along eaves here and back water up?" }
-field "site.hurricane_prone_region" { type = "yes_no", stage = "permit",
+field "site.hurricane_prone_region" { type = "yes_no", of_place = true, stage = "permit",
   ask = "Is the house in a hurricane-prone region (on the Atlantic, design speed over 115 mph)?" }
-field "site.seismic_category" { type = "choice", choices = { "A", "B", "C", "D0", "D1", "D2", "E" }, stage = "permit",
+field "site.seismic_category" { type = "choice", choices = { "A", "B", "C", "D0", "D1", "D2", "E" }, of_place = true, stage = "permit",
   ask = "Which seismic design category is the house in?" }
 
 field "scope.roof_share_percent" { type = "number", unit = "percent", range = { 0, 100 }, stage = "permit",
@@ -1251,7 +1252,7 @@ field "papers.waste_reused_percent" { type = "number", unit = "percent", range =
 field "inspection.deputy" { type = "yes_no", stage = "permit",
   ask = "Is a deputy inspector engaged to watch the work?" }
 
-field "site.wildfire_hazard_zone" { type = "yes_no", answer = "department", stage = "permit",
+field "site.wildfire_hazard_zone" { type = "yes_no", answer = "department", of_place = true, stage = "permit",
   ask = "Has the city or county mapped the lot as a wildfire hazard zone?" }
 field "covering.integrated_solar" { type = "yes_no", answer = "desk", stage = "permit",
   ask = "Are solar panels built into the new covering?" }

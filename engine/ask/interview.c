@@ -9,6 +9,7 @@
 #include "job/shop.h"
 #include "job/validate.h"
 #include "judge/judge.h"
+#include "judge/place_fact.h"
 #include "profile/places.h"
 
 #include <stdio.h>
@@ -33,7 +34,7 @@ struct interview {
     struct laws *laws;
     const char *file;
     cJSON *job;
-    cJSON *laid; /* the job as it is judged, with facts from everywhere; or NULL */
+    cJSON *laid;      /* the job as it is judged, with facts from everywhere; or NULL */
     struct shop shop; /* the job's sheet, or all zero */
     struct step *steps;
     char *again;          /* pointer to be asked next, or NULL */
@@ -107,7 +108,7 @@ static cJSON *laid_out(const struct interview *interview, const cJSON *job, cons
         problem_out_of_memory(problems);
         return NULL;
     }
-    prepare_facts(laid, law, &interview->shop, interview->file, problems);
+    prepare_facts(laid, law, &interview->shop, false, interview->file, problems);
     return laid;
 }
 
@@ -128,6 +129,7 @@ static void validate_so_far(const struct interview *interview, const cJSON *job,
     if (laid != NULL && law->profile != NULL) {
         judge_begin(law->book);
         judge_impossible(law->book, laid, file, &found);
+        place_fact_ask_back(law->book, laid, file, &found);
     }
     cJSON_Delete(laid);
     for (const struct problem *p = found.first; p != NULL; p = p->next)

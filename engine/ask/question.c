@@ -310,8 +310,8 @@ void questions_of_job(struct laws *laws, cJSON *job, const struct overrides *ove
                       const char *file, struct checked_questions *out)
 {
     /* Questions are asked for all that has been reached, not for one stage's rules. */
-    const struct overrides whole = {overrides->jurisdiction, overrides->date, NULL,
-                                    overrides->shop};
+    struct overrides whole = *overrides;
+    whole.stage = NULL;
     const struct prepared ready = prepare_job(laws, job, &whole, file, &out->problems);
     if (ready.law == NULL)
         return;

@@ -61,6 +61,7 @@ struct field {
     bool required;      /* a job without it is refused */
     bool measured;      /* seen on the roof at `stage`, not planned */
     enum habit habit;
+    bool of_place;        /* a place may state it for all that stands there (profile.h) */
     struct field *parent; /* NULL for the root */
     struct field *first_child, *last_child, *next;
     size_t index, child_count; /* among its parent's children, from 0; of its own */

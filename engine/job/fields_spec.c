@@ -192,6 +192,20 @@ static const char *habit_wrong(const struct field *spec)
     return NULL;
 }
 
+/* One value for a place: a fact of the job as a whole, planned and no list. */
+static const char *of_place_wrong(const char *path, const struct field *spec)
+{
+    if (!spec->of_place)
+        return NULL;
+    if (strchr(path, '[') != NULL || spec->measured || spec->required || spec->habit != HABIT_NONE)
+        return "what a place states is one fact of the job as a whole, neither measured, "
+               "required nor a habit";
+    if (spec->type != FIELD_TEXT && spec->type != FIELD_NUMBER && spec->type != FIELD_INTEGER
+        && spec->type != FIELD_YES_NO && spec->type != FIELD_CHOICE)
+        return "what a place states is a number, a choice, a text, or yes or no";
+    return NULL;
+}
+
 bool fields_spec_sound(struct fields *fields, const char *path, const char *name,
                        const struct field *spec, const char **why)
 {
@@ -223,5 +237,7 @@ bool fields_spec_sound(struct fields *fields, const char *path, const char *name
         *why = reference_wrong(fields, spec);
     if (*why == NULL)
         *why = habit_wrong(spec);
+    if (*why == NULL)
+        *why = of_place_wrong(path, spec);
     return *why == NULL && !fields->arena.failed;
 }

@@ -76,6 +76,8 @@ static void add_field(struct text *out, const struct field *field)
         text_add(&about, "; required");
     if (field->habit != HABIT_NONE)
         text_add(&about, "; a shop sheet may say it");
+    if (field->of_place)
+        text_add(&about, "; the place may state it");
     text_addf(out, "  %s%s\n", field->path, field->type == FIELD_LIST ? "[]" : "");
     add_wrapped(out, 6, text_string(&about));
     if (field->ask != NULL)

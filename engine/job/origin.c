@@ -4,7 +4,7 @@
 #include <stddef.h>
 
 /* Above cJSON_StringIsConst (1 << 9), the highest bit that cJSON uses. */
-enum { ORIGIN_SHIFT = 12, ORIGIN_MASK = 7 };
+enum { ORIGIN_SHIFT = 12, ORIGIN_MASK = 7, ORIGIN_DENIED = 1 << 15 };
 
 const char *origin_word(enum origin origin)
 {
@@ -27,6 +27,16 @@ void origin_mark(cJSON *node, enum origin origin)
 enum origin origin_of(const cJSON *node)
 {
     return node == NULL ? ORIGIN_JOB : (enum origin)((node->type >> ORIGIN_SHIFT) & ORIGIN_MASK);
+}
+
+void origin_deny(cJSON *node)
+{
+    node->type |= ORIGIN_DENIED;
+}
+
+bool origin_is_denied(const cJSON *node)
+{
+    return node != NULL && (node->type & ORIGIN_DENIED) != 0;
 }
 
 /* A list of numbers or words is one fact. Recursion is bounded by JSON_DEEPEST. */

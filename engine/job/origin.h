@@ -9,6 +9,7 @@
 #define EAVEMARK_JOB_ORIGIN_H
 
 #include <cjson/cJSON.h>
+#include <stdbool.h>
 #include <stddef.h>
 
 enum origin {
@@ -29,6 +30,10 @@ void origin_mark(cJSON *node, enum origin origin);
 
 /* Of NULL: the job's. */
 enum origin origin_of(const cJSON *node);
+
+/* Marks the job's own word on a fact that its place states otherwise. */
+void origin_deny(cJSON *node);
+bool origin_is_denied(const cJSON *node);
 
 /* Adds up the facts of a tree by where they are from: values, not the groups and lists that
  * hold them, and no null. */

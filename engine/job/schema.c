@@ -98,6 +98,8 @@ static void put_said(struct building *building, cJSON *to, const struct field *f
     text_addf(&said, "%s at the %s stage.", field->measured ? "Measured" : "Known", field->stage);
     if (field->habit != HABIT_NONE)
         text_add(&said, " A shop sheet may say it.");
+    if (field->of_place)
+        text_add(&said, " The place may state it.");
     building->failed |= said.failed;
     put_text(building, to, "description", text_string(&said));
     text_free(&said);

@@ -68,6 +68,8 @@ struct maker {
 struct read {
     const char *at;
     enum origin from;
+    enum status known;  /* of the place's: how well; else STATUS_NONE */
+    const char *denied; /* the place states it otherwise: both in words; or NULL */
 };
 
 struct finding {
@@ -158,8 +160,11 @@ struct result {
     char fingerprint[65];       /* sha256, lower-case hex */
     const char *shop;           /* what the shop sheet is called, or NULL */
     size_t facts[ORIGIN_COUNT]; /* how many the job has from where */
-    int only_stage;             /* a stage, with what earlier ones left undone; -1: all */
-    struct finding *findings;   /* by rule id, then by place in the job */
+    size_t unconfirmed_facts; /* those of the place that were recalled, or read in a sister text */
+    const char *const *differs; /* where job and place say otherwise, in words */
+    size_t differ_count;
+    int only_stage;           /* a stage, with what earlier ones left undone; -1: all */
+    struct finding *findings; /* by rule id, then by place in the job */
     size_t finding_count;
     size_t counts[OUTCOME_COUNT];
     size_t met_unconfirmed;    /* warnings that are met, only the figure is unconfirmed */

@@ -1,10 +1,12 @@
 #include "judge/judge.h"
 
 #include "base/number.h"
+#include "base/text.h"
 #include "job/path.h"
 #include "judge/drawn.h"
 #include "judge/gap.h"
 #include "judge/judging.h"
+#include "judge/meant.h"
 #include "judge/memory.h"
 #include "judge/recall.h"
 #include "judge/row.h"
@@ -649,29 +651,10 @@ static void impossible_broken(struct impossible_run *run, const char *message)
                     "impossible \"%s\": %s", run->check->name, message);
 }
 
-/* The lists and items of /as_meant are the catalogue's; without it nothing is meant. */
-static bool is_meant(const cJSON *job, const char *pointer)
-{
-    const cJSON *meant = NULL;
-    cJSON_ArrayForEach(meant, cJSON_GetObjectItemCaseSensitive(job, "as_meant")) {
-        const char *at = cJSON_GetStringValue(cJSON_GetObjectItemCaseSensitive(meant, "at"));
-        if (at != NULL && strcmp(at, pointer) == 0)
-            return true;
-    }
-    return false;
-}
-
-static bool ends_sentence(const char *words)
-{
-    const size_t length = strlen(words);
-    return length > 0 && strchr(".?", words[length - 1]) != NULL;
-}
-
 static void say_impossible(struct impossible_run *run, const struct walk *walk, const char *why)
 {
     const char *base = walk->depth > 0 ? walk->items[walk->depth - 1].pointer : "";
     const char *pointer = path_below(walk->judging->arena, base, run->check->at);
-    const size_t before = run->problems->count;
     /* Who says so, if it is not what everybody goes by. */
     char who[160] = "";
     if (strncmp(run->check->file, "rules/", strlen("rules/")) != 0)
@@ -680,14 +663,12 @@ static void say_impossible(struct impossible_run *run, const struct walk *walk, 
         problem_at(run->problems, PROBLEM_JOB, run->file, pointer, "cannot be: %s%s", why, who);
         return;
     }
-    if (is_meant(walk->judging->job, pointer))
-        return;
-    problem_at(run->problems, PROBLEM_JOB, run->file, pointer,
-               "is asked back: %s%s%s If it is meant, say so: \"as_meant\": "
-               "[ { \"at\": \"%s\" } ]",
-               why, who, ends_sentence(why) && who[0] == '\0' ? "" : ".", pointer);
-    if (run->problems->count > before) /* it was not added if memory ran out */
-        run->problems->last->asks_back = true;
+    struct text words = TEXT_EMPTY;
+    text_addf(&words, "%s%s", why, who);
+    if (words.failed)
+        problem_out_of_memory(run->problems);
+    meant_ask_back(walk->judging->job, run->file, pointer, text_string(&words), run->problems);
+    text_free(&words);
 }
 
 static void visit_impossible(struct walk *walk, const struct node *missing)
@@ -719,10 +700,13 @@ static void visit_impossible(struct walk *walk, const struct node *missing)
     }
 }
 
-/* Is it a place at which something may be asked back? */
+/* Is it a place at which something may be asked back? A place may ask back what another
+ * does not: the job goes to both. */
 static bool is_asked_back(const struct rulebook *book, const struct field *field)
 {
     char path[256];
+    if (field->of_place)
+        return true;
     for (const struct impossible *c = book->impossibles; c != NULL; c = c->next) {
         snprintf(path, sizeof(path), "%s%s%s",
                  c->per_depth > 0 ? c->per[c->per_depth - 1]->path : "",

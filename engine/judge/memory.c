@@ -1,5 +1,7 @@
 #include "judge/memory.h"
 
+#include "job/origin.h"
+
 #include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
@@ -116,6 +118,13 @@ static struct tree *tree_make(struct memory *memory, struct memory_key key)
 
 /* Answers -------------------------------------------------------------------------------- */
 
+/* A fact of the place, or one that it states otherwise, stands otherwise than the same of
+ * the job: what came of it is surer or less sure. */
+static size_t standing_of(const cJSON *node)
+{
+    return (origin_of(node) == ORIGIN_PLACE ? 1u : 0u) + (origin_is_denied(node) ? 2u : 0u);
+}
+
 static struct answer answer_of(struct arena *arena, const struct step *step, struct spot *spot)
 {
     switch (step->kind) {
@@ -123,7 +132,8 @@ static struct answer answer_of(struct arena *arena, const struct step *step, str
         break;
     case STEP_CHILD:
     case STEP_FOLLOW:
-        return (struct answer){.number = spot != NULL && spot->json != NULL};
+        return (struct answer){
+            .number = spot == NULL || spot->json == NULL ? 0 : 1 + standing_of(spot->json)};
     case STEP_COUNT:
         return (struct answer){.number = spot_count(arena, spot)};
     case STEP_VALUE:

@@ -7,6 +7,7 @@
 #include "judge/figure_rows.h"
 #include "judge/gap.h"
 #include "judge/memory.h"
+#include "judge/place_fact.h"
 
 #include <lauxlib.h>
 #include <lua.h>
@@ -221,6 +222,7 @@ struct rulebook *rulebook_load(const char *home, const struct profile *profile,
         && !book->arena.failed) {
         check_drops(&reading);
         gap_check(book, problems);
+        place_fact_check(book, problems);
         figure_rows_check(book, problems);
         check_cards(&reading);
         drawing_check(book, problems);

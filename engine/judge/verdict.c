@@ -7,6 +7,7 @@
 #include "job/shop.h"
 #include "job/stage.h"
 #include "judge/judgement.h"
+#include "judge/place_fact.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -28,6 +29,23 @@ static bool same_cite(const struct cite *a, const struct cite *b)
            && a->status == b->status && same_text(a->source, b->source);
 }
 
+/* With what the place has to do with it. */
+static struct read read_of(struct judging *judging, struct spot *spot)
+{
+    const cJSON *node = spot->json;
+    struct read read = {.at = spot_pointer(judging->arena, spot), .from = origin_of(node)};
+    const bool denied = origin_is_denied(node);
+    judging->trail.unfit |= denied; /* both values are told */
+    const struct place_fact *fact = denied || read.from == ORIGIN_PLACE
+                                        ? place_fact_at(judging->book, read.at)
+                                        : NULL;
+    if (fact != NULL && denied)
+        read.denied = place_fact_told(judging->book, judging->job, fact, judging->arena);
+    else if (fact != NULL)
+        read.known = fact->cite.status;
+    return read;
+}
+
 /* The facts read, each with where the job has it from. */
 void verdict_take_reads(struct finding *finding, struct judging *judging)
 {
@@ -36,8 +54,7 @@ void verdict_take_reads(struct finding *finding, struct judging *judging)
     if (reads == NULL)
         return;
     for (size_t i = 0; i < record->read_count; i++)
-        reads[i] = (struct read){spot_pointer(judging->arena, record->reads[i]),
-                                 origin_of(record->reads[i]->json)};
+        reads[i] = read_of(judging, record->reads[i]);
     finding->reads = reads;
     finding->read_count = record->read_count;
 }
@@ -233,6 +250,77 @@ static void decide_unmet(struct finding *finding, const struct rule *rule,
     }
 }
 
+/* The place's facts ---------------------------------------------------------------- */
+
+/* The first fact read that the place states otherwise, in words; or NULL. */
+static const char *denied_of(const struct finding *finding)
+{
+    const char *denied = NULL;
+    for (size_t i = finding->read_count; i-- > 0;)
+        if (finding->reads[i].denied != NULL)
+            denied = finding->reads[i].denied;
+    return denied;
+}
+
+/* The first fact of the place that is known like this; or NULL. */
+static const struct read *read_known(const struct finding *finding, enum status known)
+{
+    for (size_t i = 0; i < finding->read_count; i++)
+        if (finding->reads[i].from == ORIGIN_PLACE && finding->reads[i].known == known)
+            return &finding->reads[i];
+    return NULL;
+}
+
+/* A pass is no surer than the facts of the place that it rests on, nor than the job's word
+ * on what the place states otherwise. */
+static void decide_by_place(struct finding *finding)
+{
+    const bool recalled = read_known(finding, STATUS_MEMORY) != NULL
+                          || read_known(finding, STATUS_PARALLEL) != NULL;
+    const bool denied = denied_of(finding) != NULL;
+    finding->why |= (recalled ? WHY_UNCONFIRMED : 0u) | (denied ? WHY_DISPUTED : 0u);
+    if ((recalled || denied) && finding->outcome == OUTCOME_PASS)
+        finding->outcome = OUTCOME_WARN;
+}
+
+/* A silence that rests on such a fact is none. True when the finding is open for it. */
+static bool is_open_by_place(struct finding *finding, struct judging *judging)
+{
+    const char *denied = denied_of(finding);
+    const struct read *recalled = read_known(finding, STATUS_MEMORY);
+    if (denied == NULL && recalled == NULL)
+        return false;
+    finding->outcome = OUTCOME_OPEN;
+    finding->ask = ASK_PLACE;
+    finding->why |= WHY_PLACE | (denied != NULL ? WHY_DISPUTED : WHY_UNCONFIRMED);
+    finding->says = denied != NULL
+                        ? arena_format(judging->arena,
+                                       "Whether this is asked for depends on which is right: %s. "
+                                       "Ask the building department.",
+                                       denied)
+                        : arena_format(judging->arena,
+                                       "What lets this off was recalled of the place, not read: "
+                                       "%s. Ask the building department.",
+                                       recalled->at);
+    if (finding->says == NULL)
+        finding->says = "";
+    return true;
+}
+
+static void say_place(struct text *out, const struct finding *finding)
+{
+    const struct read *recalled = read_known(finding, STATUS_MEMORY);
+    const struct read *parallel = read_known(finding, STATUS_PARALLEL);
+    const char *denied = denied_of(finding);
+    if (recalled != NULL)
+        text_addf(out, " Unconfirmed: the place's %s is recalled from memory, not read.",
+                  recalled->at);
+    if (parallel != NULL)
+        text_addf(out, " Unconfirmed: the place's %s was read in a sister text.", parallel->at);
+    if (denied != NULL)
+        text_addf(out, " By the job's own word; at %s.", denied);
+}
+
 /* Words -------------------------------------------------------------------------- */
 
 static const char *unsure_of(const struct judgement *judgement)
@@ -327,6 +415,7 @@ static const char *note_of(struct judging *judging, const struct finding *findin
     if (finding->why & WHY_PRACTICE)
         text_add(&note, " This is common practice, not code.");
     say_dispute(&note, finding, &judging->record, dispute);
+    say_place(&note, finding);
     const char *text = finish_text(judging, &note);
     /* Every sentence begins with a blank: the first one is left off. */
     return text[0] == '\0' ? NULL : text + 1;
@@ -478,6 +567,8 @@ static void take_words(struct finding *finding, struct judging *judging, const s
     struct text disagree = TEXT_EMPTY;
     add_disputes(&disagree, record, "");
     finding->remark = remark_of(judging, judgement);
+    if (denied_of(finding) != NULL)
+        text_addf(&disagree, "%s%s", disagree.length > 0 ? "; " : "", denied_of(finding));
     if (disagree.length > 0 || disagree.failed)
         finding->disagree = finish_text(judging, &disagree);
     if (finding->met != MET_NO)
@@ -508,6 +599,7 @@ void verdict_judged(struct finding *finding, struct judging *judging, const stru
         decide_met(finding, judgement, &surety, dispute->disputed);
     else
         decide_unmet(finding, rule, &judging->record, &surety);
+    decide_by_place(finding);
     take_words(finding, judging, rule, judgement);
     finding->note = note_of(judging, finding, judgement, &surety, dispute);
     /* A duty's own words say it better than "found yes". */
@@ -581,6 +673,8 @@ void verdict_not_applicable(struct finding *finding, struct judging *judging, co
         return;
     }
     take_record(finding, judging);
+    if (is_open_by_place(finding, judging))
+        return;
     finding->outcome = OUTCOME_NOT_APPLICABLE;
     finding->says = reason != NULL ? reason : "Does not apply to this job.";
     if (borrowed == NULL)

@@ -4,10 +4,12 @@
 #include "job/json.h"
 #include "job/follows.h"
 #include "job/lay_out.h"
+#include "job/origin.h"
 #include "job/path.h"
 #include "job/spoken.h"
 #include "job/validate.h"
 #include "judge/judge.h"
+#include "judge/place_fact.h"
 #include "profile/home.h"
 
 #include <stdio.h>
@@ -93,8 +95,8 @@ static const struct law *own_law(struct laws *laws, const cJSON *job,
 
 /* A sheet with something wrong in it fills nothing. The shop's facts come before the plan's:
  * the plan says none of them, and has use for those of all eaves. */
-bool prepare_facts(cJSON *job, const struct law *law, const struct shop *shop, const char *file,
-                   struct problems *problems)
+bool prepare_facts(cJSON *job, const struct law *law, const struct shop *shop, bool alone,
+                   const char *file, struct problems *problems)
 {
     const struct fields *fields = &law->book->fields;
     spoken_settle(job, fields);
@@ -106,6 +108,8 @@ bool prepare_facts(cJSON *job, const struct law *law, const struct shop *shop, c
     lay_out(job, fields, file, problems);
     if (sound)
         shop_fill_laid(shop, job, fields, file, problems);
+    if (!alone)
+        place_fact_fill(law->book, job, problems);
     if (sound && !follows_fill(job, fields))
         problem_out_of_memory(problems);
     return sound;
@@ -113,7 +117,7 @@ bool prepare_facts(cJSON *job, const struct law *law, const struct shop *shop, c
 
 /* Everything wrong with the job, in one go, even when its place is unknown. */
 static void validate_by_law(struct laws *laws, const struct law *law, const struct law *own,
-                            cJSON *job, const struct shop *shop, enum stage reached,
+                            cJSON *job, const struct shop *shop, bool alone, enum stage reached,
                             const char *file, struct problems *problems)
 {
     if (law == NULL)
@@ -122,12 +126,35 @@ static void validate_by_law(struct laws *laws, const struct law *law, const stru
         return;
     /* A sheet that could not be read, or holds something wrong, is told of alone. */
     if ((shop->file != NULL && shop->tree == NULL)
-        || !prepare_facts(job, law, shop, file, problems))
+        || !prepare_facts(job, law, shop, alone, file, problems))
         return;
     validate_job_moved(job, &law->book->fields, own == NULL ? NULL : &own->book->fields, reached,
                        file, problems);
     judge_begin(law->book);
     judge_impossible(law->book, job, file, problems);
+    /* A job tried in another place than its own is judged there by its own word. */
+    if (!alone && own == NULL)
+        place_fact_ask_back(law->book, job, file, problems);
+}
+
+/* Where job and place say otherwise, and what of the place nobody read. A job that says
+ * everything itself was not held against its place. */
+static void take_place(struct result *result, const cJSON *job, const struct rulebook *book)
+{
+    const struct profile *profile = book->profile;
+    const char **differs = arena_array(&result->arena, profile->fact_count + 1, sizeof(*differs));
+    for (size_t i = 0; differs != NULL && i < profile->fact_count; i++) {
+        const struct place_fact *fact = &profile->facts[i];
+        const char *pointer = path_below(&result->arena, "", fact->name);
+        const cJSON *node = path_find(job, pointer);
+        const char *told = place_fact_told(book, job, fact, &result->arena);
+        if (told != NULL)
+            differs[result->differ_count++] = told;
+        result->unconfirmed_facts += origin_of(node) == ORIGIN_PLACE && node != NULL
+                                     && (fact->cite.status == STATUS_MEMORY
+                                         || fact->cite.status == STATUS_PARALLEL);
+    }
+    result->differs = differs;
 }
 
 void prepare_heading(struct result *result, const cJSON *job, const struct prepared *ready,
@@ -157,6 +184,7 @@ void prepare_heading(struct result *result, const cJSON *job, const struct prepa
     memcpy(result->fingerprint, ready->fingerprint, sizeof(result->fingerprint));
     result->shop = ready->shop[0] == '\0' ? NULL : arena_copy(arena, ready->shop);
     origin_count(job, result->facts);
+    take_place(result, job, ready->law->book);
     result->only_stage = stage;
 }
 
@@ -192,7 +220,7 @@ struct prepared prepare_job(struct laws *laws, cJSON *job, const struct override
     ready.law = find_law(laws, job, overrides, file, problems);
     ready.asked = ready.stage >= 0 ? (enum stage)ready.stage : STAGE_PERMIT;
     ready.own = own_stage(job, ready.asked);
-    validate_by_law(laws, ready.law, own, job, &shop,
+    validate_by_law(laws, ready.law, own, job, &shop, overrides->alone,
                     ready.own > ready.asked ? ready.own : ready.asked, file, problems);
     if (ready.law != NULL && ready.law->profile->base_only)
         problem_at(problems, PROBLEM_JOB, file, "/jurisdiction",

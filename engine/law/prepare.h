@@ -16,6 +16,7 @@
 struct overrides {
     const char *jurisdiction, *date, *stage;
     struct shop_source shop;
+    bool alone; /* the job says all there is: its place's facts are left aside */
 };
 
 enum { SHOP_NAME_BYTES = 100 };
@@ -29,10 +30,11 @@ struct prepared {
 };
 
 /* Fills in what the job itself does not say: the roof that its footprint describes
- * (job/lay_out.h), and what its shop sheet says (job/shop.h). False where the sheet has
+ * (job/lay_out.h), what its shop sheet says (job/shop.h) and, unless it stands alone, its
+ * place (judge/place_fact.h). False where the sheet has
  * something wrong in it: what the job lacks is then no fault of the job's. */
-bool prepare_facts(cJSON *job, const struct law *law, const struct shop *shop, const char *file,
-                   struct problems *problems);
+bool prepare_facts(cJSON *job, const struct law *law, const struct shop *shop, bool alone,
+                   const char *file, struct problems *problems);
 
 /* Changes the job's tree: overrides are written into it, and facts filled in. */
 struct prepared prepare_job(struct laws *laws, cJSON *job, const struct overrides *overrides,

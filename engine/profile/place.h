@@ -59,6 +59,19 @@ struct entry_way {
     struct entry_way *next;
 };
 
+/* What is one all over the place: a value, bounds, or one of several. */
+struct entry_fact {
+    const char *name;
+    struct value value; /* or VALUE_NONE */
+    bool has_least, has_most;
+    double least, most;
+    struct value one_of; /* a set; of none where set_count is 0 */
+    const char *unit, *cite, *book, *source;
+    enum status status;
+    int line;
+    struct entry_fact *next;
+};
+
 struct entry_drop {
     const char *rule, *reason;
     int line;
@@ -91,6 +104,7 @@ struct block {
     struct entry_way *ways;
     struct entry_drop *drops;
     struct entry_gap *gaps;
+    struct entry_fact *facts;
     int line;
     struct block *next;
 };

@@ -37,7 +37,7 @@ void place_say(lua_State *lua, int line, const char *format, ...)
 }
 
 /* Raises when out of memory: half a place must not be read further. */
-static void *keep_array(lua_State *lua, size_t count, size_t size)
+void *place_keep(lua_State *lua, size_t count, size_t size)
 {
     sandbox_charge_kept(lua, count * size);
     void *kept = arena_array(place_loading(lua)->arena, count, size);
@@ -47,20 +47,20 @@ static void *keep_array(lua_State *lua, size_t count, size_t size)
 }
 
 /* Likewise. */
-static const char *copy_text(lua_State *lua, const char *text)
+const char *place_keep_text(lua_State *lua, const char *text)
 {
     const size_t length = strlen(text);
-    return memcpy(keep_array(lua, length + 1, 1), text, length);
+    return memcpy(place_keep(lua, length + 1, 1), text, length);
 }
 
 /* The text at index, which is one. */
 static const char *copy_string(lua_State *lua, int index)
 {
-    return copy_text(lua, lua_tostring(lua, index));
+    return place_keep_text(lua, lua_tostring(lua, index));
 }
 
 /* The text under key of the table at index, or NULL; another type is a problem. */
-static const char *text_of(lua_State *lua, int index, const char *key, int line)
+const char *place_text(lua_State *lua, int index, const char *key, int line)
 {
     const char *text = NULL;
     lua_getfield(lua, index, key);
@@ -91,7 +91,7 @@ static bool flag_of(lua_State *lua, int index, const char *key)
 static long date_of(lua_State *lua, int index, const char *key)
 {
     struct loading *loading = place_loading(lua);
-    const char *text = text_of(lua, index, key, loading->block->line);
+    const char *text = place_text(lua, index, key, loading->block->line);
     const long date = text == NULL ? 0 : date_parse(text);
     if (text != NULL && date == 0)
         place_say(lua, loading->block->line, "%s: \"%s\" is not a date (YYYY-MM-DD)", key, text);
@@ -129,16 +129,16 @@ static void say_unknown_word(lua_State *lua, const char *key, const char *word, 
 
 static enum sense read_sense(lua_State *lua, int table, int line)
 {
-    const char *word = text_of(lua, table, "sense", line);
+    const char *word = place_text(lua, table, "sense", line);
     const enum sense sense = sense_of(word);
     if (word != NULL && sense == SENSE_NONE)
         say_unknown_word(lua, "sense", word, line);
     return sense;
 }
 
-static enum status read_status(lua_State *lua, int table, int line)
+enum status place_status(lua_State *lua, int table, int line)
 {
-    const char *word = text_of(lua, table, "status", line);
+    const char *word = place_text(lua, table, "status", line);
     const enum status status = status_of(word);
     if (word != NULL && status == STATUS_NONE)
         say_unknown_word(lua, "status", word, line);
@@ -147,13 +147,13 @@ static enum status read_status(lua_State *lua, int table, int line)
 
 /* The list at index. A member that is no text is reported and stands as "", so that the
  * count holds. */
-static struct value read_set(lua_State *lua, int index, const char *name, int line)
+struct value place_keep_set(lua_State *lua, int index, const char *name, int line)
 {
     struct value value = {.kind = VALUE_SET};
     value.set_count = (size_t)lua_rawlen(lua, index);
     if (value.set_count > PLACE_SET_MOST)
         luaL_error(lua, "figure \"%s\": a set has more than %d members", name, PLACE_SET_MOST);
-    const char **set = keep_array(lua, value.set_count + 1, sizeof(*set));
+    const char **set = place_keep(lua, value.set_count + 1, sizeof(*set));
     for (size_t i = 0; i < value.set_count; i++) {
         lua_rawgeti(lua, index, (lua_Integer)i + 1);
         if (lua_type(lua, -1) != LUA_TSTRING)
@@ -188,7 +188,7 @@ static struct value take_value(lua_State *lua, const char *name, int line)
         value.yes = lua_toboolean(lua, -1);
         break;
     case LUA_TTABLE:
-        value = read_set(lua, lua_gettop(lua), name, line);
+        value = place_keep_set(lua, lua_gettop(lua), name, line);
         break;
     case LUA_TSTRING: /* "1-1/2 in": what it is in the figure's unit is seen later */
         value.kind = VALUE_TEXT;
@@ -243,7 +243,7 @@ static struct value read_members(lua_State *lua, int table, const char *key, con
     struct value set = {.kind = VALUE_NONE};
     lua_getfield(lua, table, key);
     if (lua_istable(lua, -1) && lua_rawlen(lua, -1) > 0)
-        set = read_set(lua, lua_gettop(lua), name, line);
+        set = place_keep_set(lua, lua_gettop(lua), name, line);
     else if (!lua_isnil(lua, -1))
         place_say(lua, line, "figure \"%s\": %s is a list of members, { \"...\" }", name, key);
     lua_pop(lua, 1);
@@ -285,7 +285,7 @@ static struct value read_editions(lua_State *lua, int index, const struct entry 
     struct value editions = {.kind = VALUE_NONE};
     lua_getfield(lua, index, "read_in");
     if (lua_istable(lua, -1))
-        editions = read_set(lua, lua_gettop(lua), entry->name, entry->line);
+        editions = place_keep_set(lua, lua_gettop(lua), entry->name, entry->line);
     else if (!lua_isnil(lua, -1))
         place_say(lua, entry->line, "figure \"%s\": read_in is a list of editions", entry->name);
     lua_pop(lua, 1);
@@ -340,7 +340,7 @@ static void add_way(lua_State *lua, const char *name, enum stricter stricter, co
                     int line)
 {
     struct loading *loading = place_loading(lua);
-    struct entry_way *way = keep_array(lua, 1, sizeof(*way));
+    struct entry_way *way = place_keep(lua, 1, sizeof(*way));
     *way = (struct entry_way){name, stricter, behind, loading->source->path, line, NULL};
     *loading->last_way = way;
     loading->last_way = &way->next;
@@ -350,7 +350,7 @@ static void add_way(lua_State *lua, const char *name, enum stricter stricter, co
 static void read_way(lua_State *lua, int table, const struct entry *entry)
 {
     enum stricter stricter = STRICTER_UNSAID;
-    const char *behind = text_of(lua, table, "behind", entry->line);
+    const char *behind = place_text(lua, table, "behind", entry->line);
     lua_getfield(lua, table, "stricter");
     if (lua_isboolean(lua, -1))
         stricter = lua_toboolean(lua, -1) ? STRICTER_YES : STRICTER_NO;
@@ -369,10 +369,10 @@ void place_read_figure(lua_State *lua, const char *name)
     struct loading *loading = place_loading(lua);
     if (++loading->figures > PLACE_FIGURES_MOST)
         luaL_error(lua, "more than %d figures", PLACE_FIGURES_MOST);
-    struct entry *entry = keep_array(lua, 1, sizeof(*entry));
+    struct entry *entry = place_keep(lua, 1, sizeof(*entry));
     const int line = line_of_name(lua, name);
     const int table = lua_gettop(lua);
-    entry->name = copy_text(lua, name);
+    entry->name = place_keep_text(lua, name);
     entry->file = loading->source->path;
     entry->line = line;
     *loading->last = entry;
@@ -387,22 +387,22 @@ void place_read_figure(lua_State *lua, const char *name)
     entry->value = read_value(lua, name, line);
     entry->adds = read_members(lua, table, "adds", name, line);
     entry->without = read_members(lua, table, "without", name, line);
-    entry->value.unit = text_of(lua, table, "unit", line);
+    entry->value.unit = place_text(lua, table, "unit", line);
     entry->sense = read_sense(lua, table, line);
-    entry->cite = text_of(lua, table, "cite", line);
-    entry->status = read_status(lua, table, line);
-    entry->source = text_of(lua, table, "source", line);
-    entry->disputed = text_of(lua, table, "disputed", line);
+    entry->cite = place_text(lua, table, "cite", line);
+    entry->status = place_status(lua, table, line);
+    entry->source = place_text(lua, table, "source", line);
+    entry->disputed = place_text(lua, table, "disputed", line);
     entry->read_in = read_editions(lua, table, entry);
-    entry->pages = text_of(lua, table, "pages", line);
-    entry->book = text_of(lua, table, "book", line);
+    entry->pages = place_text(lua, table, "pages", line);
+    entry->book = place_text(lua, table, "book", line);
     entry->rival = read_rival(lua, table, entry, line);
     read_bounds(lua, table, entry);
     entry->at = read_at(lua, table, entry);
-    entry->at_figure = text_of(lua, table, "at_figure", line);
-    entry->by = text_of(lua, table, "by", line);
+    entry->at_figure = place_text(lua, table, "at_figure", line);
+    entry->by = place_text(lua, table, "by", line);
     if (loading->row != NULL)
-        entry->row = copy_text(lua, loading->row);
+        entry->row = place_keep_text(lua, loading->row);
     if (entry->by != NULL && entry->row == NULL)
         place_say(lua, line, "figure \"%s\": by goes with rows", name);
     read_way(lua, table, entry);
@@ -468,7 +468,7 @@ static void read_parts(lua_State *lua, int index)
         loading->parts += count;
         if (loading->parts > PLACE_PARTS_MOST)
             luaL_error(lua, "more than %d parts", PLACE_PARTS_MOST);
-        loading->block->parts = keep_array(lua, count + 1, sizeof(char *));
+        loading->block->parts = place_keep(lua, count + 1, sizeof(char *));
         for (size_t i = 1; i <= count; i++) {
             lua_rawgeti(lua, -1, (lua_Integer)i);
             luaL_checkstring(lua, -1);
@@ -485,7 +485,7 @@ static void read_columns(lua_State *lua, int index)
     struct block *block = place_loading(lua)->block;
     lua_getfield(lua, index, "columns");
     if (lua_istable(lua, -1))
-        block->columns = read_set(lua, lua_gettop(lua), "columns", block->line);
+        block->columns = place_keep_set(lua, lua_gettop(lua), "columns", block->line);
     else if (!lua_isnil(lua, -1))
         place_say(lua, block->line, "columns is a list of editions");
     lua_pop(lua, 1);
@@ -497,7 +497,7 @@ static void read_pages(lua_State *lua, int index)
     struct block *block = place_loading(lua)->block;
     lua_getfield(lua, index, "read");
     if (lua_istable(lua, -1))
-        block->read = read_set(lua, lua_gettop(lua), "read", block->line);
+        block->read = place_keep_set(lua, lua_gettop(lua), "read", block->line);
     else if (!lua_isnil(lua, -1))
         place_say(lua, block->line, "read is a list of the pages that were read");
     lua_pop(lua, 1);
@@ -509,7 +509,7 @@ static void read_covers(lua_State *lua, int index)
     struct block *block = place_loading(lua)->block;
     lua_getfield(lua, index, "covers");
     if (lua_istable(lua, -1))
-        block->covers = read_set(lua, lua_gettop(lua), "covers", block->line);
+        block->covers = place_keep_set(lua, lua_gettop(lua), "covers", block->line);
     else if (!lua_isnil(lua, -1))
         place_say(lua, block->line, "covers is a list of cities");
     lua_pop(lua, 1);
@@ -523,8 +523,8 @@ static void read_drop(lua_State *lua, int drops, const char *rule)
     if (lua_type(lua, -1) != LUA_TSTRING) {
         place_say(lua, loading->block->line, "drop is written [\"rule\"] = \"why\"");
     } else {
-        struct entry_drop *drop = keep_array(lua, 1, sizeof(*drop));
-        *drop = (struct entry_drop){copy_text(lua, rule), copy_string(lua, -1),
+        struct entry_drop *drop = place_keep(lua, 1, sizeof(*drop));
+        *drop = (struct entry_drop){place_keep_text(lua, rule), copy_string(lua, -1),
                                     line_of_name(lua, rule), loading->block->drops};
         loading->block->drops = drop;
     }
@@ -558,7 +558,7 @@ static struct value set_named(lua_State *lua, const char *fact, const char *key)
     struct value set = {.kind = VALUE_NONE};
     lua_getfield(lua, -1, key);
     if (lua_istable(lua, -1))
-        set = read_set(lua, lua_gettop(lua), fact, line_of_name(lua, fact));
+        set = place_keep_set(lua, lua_gettop(lua), fact, line_of_name(lua, fact));
     else if (!lua_isnil(lua, -1))
         place_say(lua, line_of_name(lua, fact), "not_carried: %s is a list of names", key);
     lua_pop(lua, 1);
@@ -575,11 +575,11 @@ static void read_gap(lua_State *lua, int gaps, const char *fact)
     if (!lua_istable(lua, -1)) {
         place_say(lua, line, "not_carried is written [\"fact\"] = { rules = ..., why = \"...\" }");
     } else {
-        struct entry_gap *gap = keep_array(lua, 1, sizeof(*gap));
+        struct entry_gap *gap = place_keep(lua, 1, sizeof(*gap));
         closed_keys(lua, lua_gettop(lua), KEYS, line);
-        *gap = (struct entry_gap){.fact = copy_text(lua, fact),
+        *gap = (struct entry_gap){.fact = place_keep_text(lua, fact),
                                   .line = line,
-                                  .why = text_of(lua, lua_gettop(lua), "why", line),
+                                  .why = place_text(lua, lua_gettop(lua), "why", line),
                                   .rules = set_named(lua, fact, "rules"),
                                   .but = set_named(lua, fact, "but"),
                                   .orders = set_named(lua, fact, "orders"),
@@ -615,7 +615,7 @@ static void read_gaps(lua_State *lua, int index)
 static const char *const BLOCK_KEYS[] = {
     "title",    "invented", "model", "base_only", "follows",     "from",    "to",      "code",
     "borrowed", "unsure",   "draft", "read",      "not_carried", "edition", "as_seen", "figures",
-    "parts",    "drop",     "rules", "column",    "columns",     "covers",  NULL};
+    "parts",    "drop",     "rules", "column",    "columns",     "covers",  "facts",   NULL};
 
 static void read_block(lua_State *lua, int index)
 {
@@ -623,17 +623,17 @@ static void read_block(lua_State *lua, int index)
     struct block *block = loading->block;
     const int line = block->line;
     closed_keys(lua, index, BLOCK_KEYS, line);
-    block->title = text_of(lua, index, "title", line);
-    block->follows = text_of(lua, index, "follows", line);
-    block->code = text_of(lua, index, "code", line);
-    block->edition = text_of(lua, index, "edition", line);
-    block->as_seen = text_of(lua, index, "as_seen", line);
+    block->title = place_text(lua, index, "title", line);
+    block->follows = place_text(lua, index, "follows", line);
+    block->code = place_text(lua, index, "code", line);
+    block->edition = place_text(lua, index, "edition", line);
+    block->as_seen = place_text(lua, index, "as_seen", line);
     if (block->as_seen != NULL && date_parse(block->as_seen) == 0)
         place_say(lua, line, "as_seen: \"%s\" is not a date (YYYY-MM-DD)", block->as_seen);
-    block->rules = text_of(lua, index, "rules", line);
-    block->borrowed = text_of(lua, index, "borrowed", line);
-    block->unsure = text_of(lua, index, "unsure", line);
-    block->draft = text_of(lua, index, "draft", line);
+    block->rules = place_text(lua, index, "rules", line);
+    block->borrowed = place_text(lua, index, "borrowed", line);
+    block->unsure = place_text(lua, index, "unsure", line);
+    block->draft = place_text(lua, index, "draft", line);
     block->invented = flag_of(lua, index, "invented");
     block->base_only = flag_of(lua, index, "base_only");
     block->model = flag_of(lua, index, "model");
@@ -645,13 +645,14 @@ static void read_block(lua_State *lua, int index)
         place_say(lua, line,
                   "jurisdiction \"%s\" ends before it begins: `to` must be later than `from`",
                   block->id);
-    block->column = text_of(lua, index, "column", line);
+    block->column = place_text(lua, index, "column", line);
     read_columns(lua, index);
     read_pages(lua, index);
     read_covers(lua, index);
     read_figures(lua, index);
     read_parts(lua, index);
     read_drops(lua, index);
+    place_read_facts(lua, index);
     read_gaps(lua, index);
 }
 
@@ -675,7 +676,7 @@ static int take_block(lua_State *lua)
     lua_settop(lua, 1);
     if (++loading->editions > PLACE_EDITIONS_MOST)
         return luaL_error(lua, "more than %d editions", PLACE_EDITIONS_MOST);
-    struct block *block = keep_array(lua, 1, sizeof(*block));
+    struct block *block = place_keep(lua, 1, sizeof(*block));
     block->id = loading->id;
     block->line = (int)lua_tointeger(lua, lua_upvalueindex(1));
     start_block(loading, block);

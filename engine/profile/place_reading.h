@@ -39,6 +39,17 @@ void place_say(lua_State *lua, int line, const char *format, ...)
 /* Reads the figure on top of the stack, a table as it stands in figures { }. */
 void place_read_figure(lua_State *lua, const char *name);
 
+/* Memory of the place, zeroed; a text copied into it; what a table holds under a key: a
+ * text or NULL, a status; the list at index as a set. What does not fit is a problem. */
+void *place_keep(lua_State *lua, size_t count, size_t size);
+const char *place_keep_text(lua_State *lua, const char *text);
+const char *place_text(lua_State *lua, int index, const char *key, int line);
+enum status place_status(lua_State *lua, int table, int line);
+struct value place_keep_set(lua_State *lua, int index, const char *name, int line);
+
+/* Reads `facts` of the block whose table is at index. */
+void place_read_facts(lua_State *lua, int index);
+
 /* Defines `figure` for the file being run. */
 void figure_columns_define(lua_State *lua);
 

@@ -752,6 +752,47 @@ static void lay_gaps(struct resolving *r)
                     .line = g->line};
 }
 
+const struct place_fact *profile_fact(const struct profile *profile, const char *name)
+{
+    for (size_t i = 0; i < profile->fact_count; i++)
+        if (strcmp(profile->facts[i].name, name) == 0)
+            return &profile->facts[i];
+    return NULL;
+}
+
+/* A nearer place that speaks of it knows better. What a block follows without being sure
+ * that it binds here is no word on the place; a draft's word is none either. */
+static void lay_facts(struct resolving *r)
+{
+    struct profile *profile = r->profile;
+    size_t capacity = 0;
+    for (size_t i = 0; i < r->depth; i++)
+        for (const struct entry_fact *f = r->blocks[i]->facts; f != NULL; f = f->next)
+            capacity++;
+    profile->facts = arena_array(&profile->arena, capacity + 1, sizeof(struct place_fact));
+    for (size_t i = 0; i < r->depth && profile->facts != NULL; i++) {
+        const struct block *block = r->blocks[i];
+        for (const struct entry_fact *f = block->facts; f != NULL; f = f->next)
+            if (block->draft == NULL && profile_fact(profile, f->name) == NULL)
+                profile->facts[profile->fact_count++] = (struct place_fact){
+                    .name = f->name,
+                    .value = f->value,
+                    .has_least = f->has_least,
+                    .has_most = f->has_most,
+                    .least = f->least,
+                    .most = f->most,
+                    .one_of = f->one_of,
+                    .unit = f->unit,
+                    .cite = {f->book != NULL ? f->book : code_name(r, i), f->cite, f->status,
+                             f->source},
+                    .by = block->title,
+                    .file = r->places[i]->source->path,
+                    .line = f->line};
+        if (block->borrowed != NULL || block->unsure != NULL)
+            break;
+    }
+}
+
 /* Nearest last, as profile_drop looks for them. */
 static void lay_drops(struct resolving *r)
 {
@@ -874,6 +915,7 @@ struct profile *profile_resolve_from(struct place_cache *cache, const char *home
         settle_ways(&r);
         lay_drops(&r);
         lay_gaps(&r);
+        lay_facts(&r);
         lay_rule_files(&r);
     }
     if (r.profile->arena.failed)

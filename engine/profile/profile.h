@@ -76,6 +76,20 @@ struct law_gap {
     int line;
 };
 
+/* What is one all over the place, so that no job need say it. */
+struct place_fact {
+    const char *name;   /* "site.wind_vult_mph" */
+    struct value value; /* the one; VALUE_NONE: only bounds, or one of several */
+    bool has_least, has_most;
+    double least, most;
+    struct value one_of; /* a set; of none where set_count is 0 */
+    const char *unit;
+    struct cite cite;
+    const char *by; /* title of the place that says so */
+    const char *file;
+    int line;
+};
+
 struct profile {
     struct arena arena;
     const char *id, *title;
@@ -95,6 +109,8 @@ struct profile {
     size_t drop_count;
     struct law_gap *gaps; /* the nearest place's first; one for a fact */
     size_t gap_count;
+    struct place_fact *facts; /* the nearest place's of each name */
+    size_t fact_count;
     const char **rule_files; /* below the home; the farthest place's first */
     size_t rule_file_count;
     long from, to;          /* the dates on which this same profile holds: from <= d < to */
@@ -146,6 +162,9 @@ bool profile_set_names(const struct value *set, const char *rule);
 /* What is not carried that bears on the rule, or on the quantity; or NULL. */
 const struct law_gap *profile_gap(const struct profile *profile, const char *rule);
 const struct law_gap *profile_gap_in_order(const struct profile *profile, const char *quantity);
+
+/* What the place says of the fact of this name, or NULL. */
+const struct place_fact *profile_fact(const struct profile *profile, const char *name);
 
 /* By whom the rule is dropped, the nearest place last said; or NULL. */
 const struct drop *profile_drop(const struct profile *profile, const char *rule);

@@ -15,6 +15,7 @@ struct rule_case {
     char *job;         /* JSON, a tenth of the tree that case_job makes of it; NULL: it could
                           not be built, and fault says why unless its file was stopped there */
     const char *fault; /* or NULL */
+    bool by_place;     /* what the job does not say its place does; else it says all there is */
     const char *expect, *where, *says;
     struct value required, found; /* VALUE_NONE: not looked at */
     struct rule_case *next;

@@ -166,7 +166,7 @@ static bool run_case(struct running *running, struct rule_case *c, struct text *
 {
     if (is_spent(running, c, out))
         return false;
-    const struct overrides none = {0};
+    const struct overrides alone = {.alone = !c->by_place};
     struct checked checked = {0};
     bool held;
     /* The job could not be made as the case says. */
@@ -179,7 +179,7 @@ static bool run_case(struct running *running, struct rule_case *c, struct text *
         running->arena.failed = true;
         return false;
     }
-    check_job_probed(running->laws, job, &none, c->file, running->wanted->prober, &checked);
+    check_job_probed(running->laws, job, &alone, c->file, running->wanted->prober, &checked);
     if (!checked.judged) {
         held = refusal_holds(c, &checked, out);
     } else if (strcmp(c->expect, "refused") == 0) {
@@ -281,13 +281,13 @@ void cases_each(struct laws *laws, const char *rule,
     for (struct rule_case *c = list.first; c != NULL; c = c->next) {
         if (c->job == NULL)
             continue;
-        const struct overrides none = {0};
+        const struct overrides alone = {.alone = !c->by_place};
         struct checked checked = {0};
         cJSON *job = case_job(c);
         if (job == NULL)
             laws->out_of_memory = true;
         else
-            check_job(laws, job, &none, c->file, &checked);
+            check_job(laws, job, &alone, c->file, &checked);
         if (checked.judged)
             visit(data, &checked);
         cJSON_Delete(job);

@@ -141,6 +141,14 @@ static void drop_job(struct reading *reading)
     reading->job = NULL;
 }
 
+static bool flag_of(lua_State *lua, int table, const char *key)
+{
+    lua_getfield(lua, table, key);
+    const bool set = lua_toboolean(lua, -1);
+    lua_pop(lua, 1);
+    return set;
+}
+
 /* The case in the table at `one`; `group` holds what its cases share. */
 static void read_case(lua_State *lua, int group, int one, const char *rule)
 {
@@ -158,6 +166,7 @@ static void read_case(lua_State *lua, int group, int one, const char *rule)
     c->file = reading->file;
     c->line = line_of(lua);
     c->rule = rule;
+    c->by_place = flag_of(lua, one, "by_place") || flag_of(lua, group, "by_place");
     c->expect = text_of(lua, one, "expect");
     c->where = text_of(lua, one, "where");
     c->says = text_of(lua, one, "says");

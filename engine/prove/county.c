@@ -180,7 +180,7 @@ static void find_case(struct county_start *start, struct laws *laws, bool *asked
                                             &sources, &checked.problems);
     if (source != NULL)
         json_read(&job, source->text, source->length, source->path, &checked.problems);
-    const struct overrides overrides = {.jurisdiction = start->follows, .date = day};
+    const struct overrides overrides = {.jurisdiction = start->follows, .date = day, .alone = true};
     struct probe probe = {NULL, asked, NULL};
     const struct prober prober = {same_probe, &probe};
     if (job != NULL)

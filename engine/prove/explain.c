@@ -204,7 +204,8 @@ static void note_base_job(void *data, const char *path)
     cJSON *job = NULL;
     const struct source *source = home_read(e->laws->home, path, &arena, &sources, &problems);
     date_write(e->date, day);
-    const struct overrides overrides = {.jurisdiction = e->out->law->profile->id, .date = day};
+    const struct overrides overrides = {
+        .jurisdiction = e->out->law->profile->id, .date = day, .alone = true};
     if (source != NULL)
         json_read(&job, source->text, source->length, path, &problems);
     if (job != NULL)

@@ -92,9 +92,9 @@ static void try_job(struct trying *trying, const struct rule_case *c, cJSON *job
     trial->probe = (struct probe){c->rule,
                                   arena_array(arena, law->profile->figure_count + 1, sizeof(bool)),
                                   arena_array(arena, law->profile->figure_count + 1, sizeof(bool))};
-    const struct overrides none = {0};
+    const struct overrides alone = {.alone = !c->by_place};
     struct checked checked = {0};
-    check_job_probed(trying->laws, job, &none, c->file, &(struct prober){probe_of, trial},
+    check_job_probed(trying->laws, job, &alone, c->file, &(struct prober){probe_of, trial},
                      &checked);
     if (checked.judged) {
         keep_outcomes(trying, trial, &checked.result);

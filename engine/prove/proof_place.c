@@ -190,7 +190,8 @@ static void run_base(struct base_run *run, const struct source *source, enum sta
         cJSON_DeleteItemFromObjectCaseSensitive(job, "stage");
         if (cJSON_AddStringToObject(job, "stage", stage_word(stage)) == NULL)
             problem_out_of_memory(&checked.problems);
-        const struct overrides overrides = {.jurisdiction = profile->id, .date = day};
+        const struct overrides overrides = {
+            .jurisdiction = profile->id, .date = day, .alone = true};
         check_job_probed(run->laws, job, &overrides, source->path,
                          &(struct prober){proof_probe, run->proof}, &checked);
     }

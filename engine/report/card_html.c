@@ -486,6 +486,8 @@ static void add_cites(const struct card *card, struct text *out)
     text_add(out, "</p>\n");
     for (size_t i = 0; i < card->now.doubt_count; i++)
         html_element(out, "p", card->now.doubts[i]);
+    for (size_t i = 0; i < card->now.differ_count; i++)
+        html_element(out, "p", card->now.differs[i]);
     struct text facts = sources_head(&card->now), words = TEXT_EMPTY;
     if (facts.length > 0)
         text_addf(&words, "Facts not of the job itself: %s", text_string(&facts));

@@ -308,6 +308,8 @@ static void add_cites(const struct card *card, struct text *out)
         text_add(out, "Facts not of the job itself: ");
         page_phrase(out, 0, &facts);
     }
+    for (size_t i = 0; i < card->now.differ_count; i++)
+        wrap_add(out, 0, card->now.differs[i]);
     if (!card_all_cites(card, add_cited, out))
         out->failed = true;
 }

@@ -141,6 +141,8 @@ void html_heading(struct text *out, const char *what, const struct result *resul
         html_pair(out, "Doubt", result->doubts[i]);
     struct text facts = sources_head(result);
     html_pair_phrase(out, "Facts", &facts);
+    for (size_t i = 0; i < result->differ_count; i++)
+        html_pair(out, "Differs", result->differs[i]);
     if (!brief && result->only_stage >= 0 && result->only_stage < STAGE_COUNT)
         html_pair(out, "Stage", stage_word((enum stage)result->only_stage));
     for (size_t i = 0; i < result->about_count; i++)

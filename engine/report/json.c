@@ -169,6 +169,7 @@ static void add_facts(struct json_out *out, const struct result *result)
     for (int i = 0; i < ORIGIN_COUNT; i++)
         json_out_count(out, origin_word((enum origin)i), result->facts[i]);
     json_out_close(out, '}');
+    json_out_texts(out, "differs", result->differs, result->differ_count);
 }
 
 static void add_jurisdiction(struct json_out *out, const struct result *result)

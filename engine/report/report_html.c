@@ -66,6 +66,8 @@ static void add_heading(const struct sheet *sheet)
     for (size_t i = 0; i < result->doubt_count; i++)
         html_pair(sheet->out, "Doubt", result->doubts[i]);
     add_pair(sheet, "Facts", sources_head(result));
+    for (size_t i = 0; i < result->differ_count; i++)
+        html_pair(sheet->out, "Differs", result->differs[i]);
     add_pair(sheet, "Stage", gloss_stage(result));
     for (size_t i = 0; i < result->about_count; i++)
         html_pair(sheet->out, result->about[i].label, result->about[i].says);

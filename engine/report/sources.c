@@ -28,6 +28,8 @@ struct text sources_head(const struct result *result)
         text_addf(&head, "%s%zu from %s", head.length > 0 ? ", " : "", count, TOLD[i].words);
         if (TOLD[i].origin == ORIGIN_SHOP && result->shop != NULL)
             text_addf(&head, " (%s)", result->shop);
+        if (TOLD[i].origin == ORIGIN_PLACE && result->unconfirmed_facts > 0)
+            text_addf(&head, " (%zu of them unconfirmed)", result->unconfirmed_facts);
     }
     return head;
 }

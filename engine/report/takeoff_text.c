@@ -56,6 +56,8 @@ static void add_heading(struct text *out, const struct takeoff *takeoff)
     add_head(out, "Law", head->edition);
     add_head(out, "Read", head->as_seen);
     add_facts(out, head);
+    for (size_t i = 0; i < head->differ_count; i++)
+        add_head(out, i == 0 ? "Differs" : "", head->differs[i]);
     if (counts[OUTCOME_BROKEN] > 0)
         text_addf(&count, "%zu broken, ", counts[OUTCOME_BROKEN]);
     text_addf(&count, "%zu given, %zu open, %zu not applicable", counts[OUTCOME_PASS],

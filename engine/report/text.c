@@ -79,6 +79,8 @@ static void add_heading(const struct screen *screen)
     for (size_t i = 0; i < result->doubt_count; i++)
         page_head(screen->out, i == 0 ? "Doubt" : "", result->doubts[i]);
     add_head(screen, "Facts", sources_head(result));
+    for (size_t i = 0; i < result->differ_count; i++)
+        page_head(screen->out, i == 0 ? "Differs" : "", result->differs[i]);
     add_head(screen, "Stage", gloss_stage(result));
     add_head(screen, "Count", gloss_counts(result, screen->digest));
 }

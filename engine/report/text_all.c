@@ -146,6 +146,8 @@ static void add_heading(const struct page *page, const struct result *result)
     for (size_t i = 0; i < result->doubt_count; i++)
         add_head(page, i == 0 ? "Doubt" : "", result->doubts[i]);
     add_facts(page, result);
+    for (size_t i = 0; i < result->differ_count; i++)
+        add_head(page, i == 0 ? "Differs" : "", result->differs[i]);
     if (result->only_stage >= 0 && result->only_stage < STAGE_COUNT) {
         text_addf(page->out, "%-*sonly what is looked at at this stage: %s\n", HEAD_HANG, "Stage",
                   stage_word((enum stage)result->only_stage));

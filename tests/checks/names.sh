@@ -22,6 +22,7 @@ engine/job/validate_*.c         validate_     the parts of validate.c
 engine/job/scan_*.c             scan_         the parts of scan.c
 engine/job/footprint_facts.c    footprint_
 engine/job/shop_*.c             shop_         the shop sheet, in several files
+engine/profile/place_facts_lua.c place_       the parts of place_lua.c
 engine/prove/proof_*.c          proof_        the parts of proof.c
 engine/judge/bind_*.c           bind_         what rules may call
 engine/judge/declare_*.c        declare_      what rule files declare

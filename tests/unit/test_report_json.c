@@ -81,7 +81,8 @@ static void keys_and_their_order(void **state)
     sample_make(&sample);
     cJSON *root = parsed(&sample.result);
     assert_keys(
-        root, "eavemark job date jurisdiction fingerprint summary counts facts findings caution ");
+        root,
+        "eavemark job date jurisdiction fingerprint summary counts facts differs findings caution ");
     assert_keys(at(root, "jurisdiction"), "id title invented chain doubts edition ");
     assert_keys(at(root, "summary"), "pass warn fail open not_applicable broken ");
     assert_int_equal(cJSON_GetArraySize(at(root, "findings")), SAMPLE_FINDINGS);
@@ -175,8 +176,9 @@ static void what_does_not_apply_is_counted(void **state)
     sample.findings[0].outcome = OUTCOME_NOT_APPLICABLE;
     report_json(&sample.result, false, false, &out);
     cJSON *root = cJSON_Parse(text_string(&out));
-    assert_keys(root, "eavemark job date jurisdiction fingerprint summary counts facts findings "
-                      "not_applicable caution ");
+    assert_keys(root,
+                "eavemark job date jurisdiction fingerprint summary counts facts differs findings "
+                "not_applicable caution ");
     assert_printed(at(root, "not_applicable"), "{\"deck\":1,\"valley\":2}");
     assert_int_equal(cJSON_GetArraySize(at(root, "findings")), SAMPLE_FINDINGS - 3);
     assert_text(finding(root, 0), "rule", "drip_edge.eave");
