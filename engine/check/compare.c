@@ -129,7 +129,7 @@ static void add_rows(struct comparison *c)
 
 /* Known otherwise: by another value, or in another way. The name of the code
  * alone says nothing, it changes with every edition. */
-static bool same_figure(const struct figure *a, const struct figure *b)
+bool compare_same_figure(const struct figure *a, const struct figure *b)
 {
     return same_value(&a->value, &b->value) && same_text(a->cite.section, b->cite.section)
            && a->cite.status == b->cite.status && same_text(a->disputed, b->disputed);
@@ -147,7 +147,8 @@ static void add_figure(const struct comparison *c, struct change *change, const 
 {
     const struct figure *left = profile_figure(c->sides[0].law->profile, name);
     const struct figure *right = profile_figure(c->sides[1].law->profile, name);
-    if (has_figure(change, name) || (left != NULL && right != NULL && same_figure(left, right)))
+    if (has_figure(change, name)
+        || (left != NULL && right != NULL && compare_same_figure(left, right)))
         return;
     change->figures[change->figure_count++] = (struct moved_figure){name, {left, right}};
 }

@@ -71,4 +71,7 @@ void compare(struct laws *laws, struct comparison *comparison);
 
 void compare_free(struct comparison *comparison);
 
+/* Neither value, section, status nor dispute is another. */
+bool compare_same_figure(const struct figure *a, const struct figure *b);
+
 #endif

@@ -3,16 +3,12 @@
 #include "base/text.h"
 #include "base/utf8.h"
 #include "command/command.h"
+#include "command/line.h"
 
 #include <errno.h>
 #include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
-
-/* Bytes of one job, the same limit as for a job in a file of its own. */
-enum { LINE_LARGEST = 4 * 1024 * 1024 };
-
-enum line_kind { LINE_READ, LINE_BLANK, LINE_TOO_LONG, LINE_END };
 
 /* A batch under way; a line of input gives a line of output, in the same order. */
 struct batch {
@@ -25,37 +21,6 @@ struct batch {
     bool any;             /* a line that was not blank */
     int worst;
 };
-
-static bool is_blank(const struct text *line)
-{
-    return strspn(text_string(line), " \t\r") == line->length;
-}
-
-/* Reads one line without its end into line. What is over the limit is passed
- * over, not kept. Out of memory sets line->failed. */
-static enum line_kind read_line(FILE *input, struct text *line)
-{
-    bool too_long = false;
-    int c;
-    if (line->bytes != NULL)
-        line->bytes[0] = '\0';
-    line->length = 0;
-    while ((c = getc(input)) != EOF && c != '\n') {
-        const char byte = (char)c;
-        if (line->length == LINE_LARGEST)
-            too_long = true;
-        else if (!too_long)
-            text_add_n(line, &byte, 1);
-    }
-    if (too_long)
-        return LINE_TOO_LONG;
-    /* A last line without an end still counts. */
-    if (c == EOF && line->length == 0 && !line->failed)
-        return LINE_END;
-    if (line->length > 0 && line->bytes[line->length - 1] == '\r')
-        line->bytes[--line->length] = '\0';
-    return is_blank(line) ? LINE_BLANK : LINE_READ;
-}
 
 /* A JSON string; the text is printable, so only two characters need care. */
 static void add_quoted(struct text *out, const char *printable, size_t length)
@@ -183,7 +148,7 @@ static void run_batch(struct batch *batch)
 {
     struct text line = TEXT_EMPTY;
     for (;;) {
-        const enum line_kind kind = read_line(batch->input, &line);
+        const enum line_kind kind = line_read(batch->input, &line);
         if (kind == LINE_END)
             break;
         batch->number++;

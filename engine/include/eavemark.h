@@ -184,6 +184,47 @@ enum eavemark_status eavemark_proof(eavemark *handle, const char *name, const ch
 enum eavemark_status eavemark_mutate(eavemark *handle, const char *topic, char **report,
                                      char **problems);
 
+/* What a change of law does to jobs: each is judged under two laws, and which findings
+ * come out otherwise is counted. Nothing is kept of a job but its name. Counts of parts of
+ * the jobs, merged in any order, are those of all of them. */
+typedef struct eavemark_trial eavemark_trial;
+
+/* A place, on a day (NULL: each job's own), in the home of a handle, which may be the same
+ * for both laws or not; called: how reports name it. */
+struct eavemark_law {
+    eavemark *handle;
+    const char *jurisdiction, *date, *called;
+};
+
+/* Both laws, or neither: then counts can be merged only. NULL with *problems (to be freed;
+ * NULL when out of memory) for a place that there is not. To be closed before the
+ * handles. */
+eavemark_trial *eavemark_trial_open(const struct eavemark_law *before,
+                                    const struct eavemark_law *after, char **problems);
+
+/* Judges and counts a job, named by its own title. EAVEMARK_UNUSABLE: it was refused under
+ * either law, and counted as that; EAVEMARK_BROKEN: the trial cannot go on. The request's
+ * jurisdiction and date are not looked at. */
+enum eavemark_status eavemark_trial_job(eavemark_trial *trial,
+                                        const struct eavemark_request *request);
+
+/* Adds the counts of another trial of the same laws: what eavemark_trial_report gave as
+ * JSON. False with *problems (NULL: out of memory) for anything else. */
+bool eavemark_trial_merge(eavemark_trial *trial, const char *text, size_t length, const char *name,
+                          char **problems);
+
+/* Counts something that holds no job at all, and says why in the report. False when out of
+ * memory. */
+bool eavemark_trial_refuse(eavemark_trial *trial, const char *name, const char *why);
+
+/* Does any finding of any job come out otherwise? */
+bool eavemark_trial_moved(const eavemark_trial *trial);
+
+/* The counts, in any form; to be freed with free(). NULL when out of memory. */
+char *eavemark_trial_report(const eavemark_trial *trial, enum eavemark_form form);
+
+void eavemark_trial_close(eavemark_trial *trial);
+
 /* Starts a county that follows another place: writes its profile, which changes
  * nothing yet, and an empty file of cases below the home. Never writes over a
  * file; whatever goes wrong, nothing is left behind. The text says what was

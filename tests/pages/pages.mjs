@@ -55,9 +55,16 @@ function stagesOf(path) {
   return own.length > 0 ? own : STAGES;
 }
 
+// What two editions of a county do to the jobs.
+function makeTrial(program, home, folder, jobs) {
+  return { kind: "full", ...makePage(program, home, join(folder, "trial.html"),
+    ["trial", "--before", "example/dunmarrow@2026-02-01", "--after", "example/dunmarrow@2026-05-04",
+      ...jobs]) };
+}
+
 // A report of each job, one with every finding in full, and its cards.
 export function makePages(program, home, folder, jobs) {
-  return jobs.flatMap((job) => [
+  return [makeTrial(program, home, folder, jobs), ...jobs.flatMap((job) => [
     { kind: "report",
       ...makePage(program, home, join(folder, `${jobName(job)}-report.html`), ["check", job]) },
     { kind: "full",
@@ -66,5 +73,5 @@ export function makePages(program, home, folder, jobs) {
     ...stagesOf(job).map((stage) => ({ kind: "card",
       ...makePage(program, home, join(folder, `${jobName(job)}-card-${stage}.html`),
         ["card", "--stage", stage, job]) })),
-  ]);
+  ])];
 }

@@ -1,0 +1,158 @@
+#define _XOPEN_SOURCE 700
+
+#include "command/job_list.h"
+
+#include "base/file.h"
+#include "base/text.h"
+#include "command/command.h"
+#include "command/line.h"
+
+#include <dirent.h>
+#include <errno.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+
+enum { FOLDERS_DEEPEST = 16 };
+
+static bool ends_in(const char *name, const char *ending)
+{
+    const size_t n = strlen(name), m = strlen(ending);
+    return n > m && strcmp(name + n - m, ending) == 0;
+}
+
+static bool is_of_jobs(const char *name)
+{
+    return ends_in(name, ".json") || ends_in(name, ".ndjson") || ends_in(name, ".jsonl");
+}
+
+static const char *why_not_read(enum file_result result)
+{
+    switch (result) {
+    case FILE_TOO_LARGE:
+        return "is too long for a job";
+    case FILE_NOT_A_FILE:
+        return "is not a file";
+    case FILE_READ:
+    case FILE_MISSING:
+    case FILE_UNREADABLE:
+    case FILE_OUTSIDE:
+    case FILE_OUT_OF_MEMORY:
+        break;
+    }
+    return "cannot be read";
+}
+
+static bool visit_file(const char *path, const struct job_visit *visit)
+{
+    char *text = NULL;
+    size_t length = 0;
+    const enum file_result result = file_read(&text, &length, path, LINE_LARGEST);
+    if (result == FILE_OUT_OF_MEMORY)
+        return false;
+    const bool goes_on = result == FILE_READ
+                             ? visit->visit(visit->data, path, text, length)
+                             : visit->refuse(visit->data, path, why_not_read(result));
+    free(text);
+    return goes_on;
+}
+
+static bool visit_line(const char *name, enum line_kind kind, const struct text *line,
+                       const struct job_visit *visit)
+{
+    if (kind == LINE_TOO_LONG)
+        return visit->refuse(visit->data, name, "is too long for a job");
+    return visit->visit(visit->data, name, text_string(line), line->length);
+}
+
+static bool visit_lines(const char *path, const struct job_visit *visit)
+{
+    FILE *input = strcmp(path, "-") == 0 ? stdin : fopen(path, "r");
+    struct text line = TEXT_EMPTY, name = TEXT_EMPTY;
+    bool goes_on = true;
+    if (input == NULL)
+        return visit->refuse(visit->data, path, strerror(errno));
+    for (unsigned long number = 1; goes_on; number++) {
+        const enum line_kind kind = line_read(input, &line);
+        if (kind == LINE_END)
+            break;
+        if (kind == LINE_BLANK && !line.failed)
+            continue;
+        text_free(&name);
+        name = TEXT_EMPTY;
+        text_addf(&name, "%s:%lu", path, number);
+        goes_on = !line.failed && !name.failed
+                  && visit_line(text_string(&name), kind, &line, visit);
+    }
+    if (goes_on && ferror(input))
+        goes_on = visit->refuse(visit->data, path, "cannot be read to its end");
+    text_free(&line);
+    text_free(&name);
+    if (input != stdin)
+        fclose(input);
+    return goes_on;
+}
+
+static int visible(const struct dirent *entry)
+{
+    return entry->d_name[0] != '.';
+}
+
+/* Not by the locale: the order must be the same on every machine. */
+static int by_bytes(const struct dirent **a, const struct dirent **b)
+{
+    return strcmp((*a)->d_name, (*b)->d_name);
+}
+
+static bool visit_path(const char *path, bool named, int depth, const struct job_visit *visit,
+                       bool *unusable);
+
+static bool visit_folder(const char *path, int depth, const struct job_visit *visit, bool *unusable)
+{
+    struct dirent **entries = NULL;
+    const int count = depth == 0 ? -1 : scandir(path, &entries, visible, by_bytes);
+    bool goes_on = count >= 0
+                   || visit->refuse(visit->data, path,
+                                    depth == 0 ? "lies too deep" : strerror(errno));
+    for (int i = 0; i < count; i++) {
+        struct text inner = TEXT_EMPTY;
+        text_addf(&inner, "%s/%s", path, entries[i]->d_name);
+        goes_on = goes_on && !inner.failed
+                  && visit_path(text_string(&inner), false, depth - 1, visit, unusable);
+        text_free(&inner);
+        free(entries[i]);
+    }
+    free(entries);
+    return goes_on;
+}
+
+/* named: by the user, so that any ending will do. */
+static bool visit_path(const char *path, bool named, int depth, const struct job_visit *visit,
+                       bool *unusable)
+{
+    struct stat about;
+    if (strcmp(path, "-") == 0)
+        return visit_lines(path, visit);
+    if (stat(path, &about) != 0) {
+        if (!named)
+            return visit->refuse(visit->data, path, strerror(errno));
+        complain("%s: cannot be read: %s", path, strerror(errno));
+        *unusable = true;
+        return true;
+    }
+    if (S_ISDIR(about.st_mode))
+        return visit_folder(path, depth, visit, unusable);
+    if (!named && !is_of_jobs(path))
+        return true;
+    return ends_in(path, ".json") ? visit_file(path, visit) : visit_lines(path, visit);
+}
+
+bool job_list_each(const char *const *paths, size_t count, const struct job_visit *visit,
+                   bool *unusable)
+{
+    for (size_t i = 0; i < count; i++)
+        if (!visit_path(paths[i], true, FOLDERS_DEEPEST, visit, unusable))
+            return false;
+    return true;
+}
