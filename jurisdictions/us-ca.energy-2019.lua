@@ -5,6 +5,12 @@ local CITE = "Energy Code 150.2(b)1I"
 local SECOND = "read second-hand: a cool-roof tool kit"
 local LIST = "read second-hand: trade copy of a city list"
 
+-- The state's own zones stand instead of the model's.
+local function instead(figure)
+  figure.instead = true
+  return figure
+end
+
 local function told(value, source)
   return { value, cite = CITE, status = "memory", source = source }
 end
@@ -17,12 +23,12 @@ figures {
   ["energy.steep_at_named_slope"] = { true, cite = CITE, status = "memory",
     source = "read second-hand: a correction of the 2022 rule set",
     disputed = "trade copy, and the rule set before its correction, begin above 2:12" },
-  ["energy.steep_zones"] = told({ "state_10", "state_11", "state_12", "state_13", "state_14",
-    "state_15" }, "recalled"),
+  ["energy.steep_zones"] = instead(told({ "state_10", "state_11", "state_12", "state_13",
+    "state_14", "state_15" }, "recalled")),
   ["energy.steep_reflectance_least"] = told(nil, SECOND),
   ["energy.steep_emittance_least"] = told(nil, SECOND),
   ["energy.steep_SRI_least"] = told(nil, SECOND),
-  ["energy.low_zones"] = told({ "state_13", "state_15" }, "recalled"),
+  ["energy.low_zones"] = instead(told({ "state_13", "state_15" }, "recalled")),
   ["energy.low_reflectance_least"] = told(nil, "recalled"),
   ["energy.low_emittance_least"] = told(nil, "recalled"),
   ["energy.low_SRI_least"] = told(nil, "recalled"),

@@ -12,6 +12,12 @@ local BOTH = "pages on the state's forms and manuals of 2022 and 2025"
 local MEASURE = "the state's page on the 2022 measure"
 local DROPPED = "recalled: the list of 2022 omits it"
 
+-- The state's own zones stand instead of the model's.
+local function instead(figure)
+  figure.instead = true
+  return figure
+end
+
 local function told(value, cite, source)
   return { value, cite = cite, status = "memory", source = source }
 end
@@ -30,13 +36,13 @@ figures {
   ["energy.steep_from"] = agreed(nil, CITE),
   ["energy.steep_at_named_slope"] = { true, cite = CITE, status = "seen", source = BOTH,
     disputed = "trade copy, and the rule set before its correction, begin above 2:12" },
-  ["energy.steep_zones"] = agreed({ "state_4", "state_8", "state_9", "state_10", "state_11",
-    "state_12", "state_13", "state_14", "state_15" }, STEEP),
+  ["energy.steep_zones"] = instead(agreed({ "state_4", "state_8", "state_9", "state_10", "state_11",
+    "state_12", "state_13", "state_14", "state_15" }, STEEP)),
   ["energy.steep_reflectance_least"] = agreed(nil, STEEP),
   ["energy.steep_emittance_least"] = agreed(nil, STEEP),
   ["energy.steep_SRI_least"] = agreed(nil, STEEP),
-  ["energy.low_zones"] = told({ "state_4", "state_6", "state_7", "state_8", "state_9",
-    "state_10", "state_11", "state_12", "state_13", "state_14", "state_15" }, LOW, TICKET),
+  ["energy.low_zones"] = instead(told({ "state_4", "state_6", "state_7", "state_8", "state_9",
+    "state_10", "state_11", "state_12", "state_13", "state_14", "state_15" }, LOW, TICKET)),
   ["energy.low_reflectance_least"] = told(nil, LOW, TICKET),
   ["energy.low_emittance_least"] = told(nil, LOW, TICKET),
   ["energy.low_SRI_least"] = told(nil, LOW, "recalled"),
@@ -48,8 +54,8 @@ figures {
   ["energy.radiant_barrier_not_on_spaced"] = seen(nil, STEEP),
   ["energy.exempt_no_ducts"] = seen(true, STEEP),
   ["energy.no_ducts_by_zone"] = seen(true, STEEP),
-  ["energy.no_ducts_zones"] = seen({ "state_2", "state_4", "state_9", "state_10", "state_12",
-    "state_14" }, STEEP),
+  ["energy.no_ducts_zones"] = instead(seen({ "state_2", "state_4", "state_9", "state_10",
+    "state_12", "state_14" }, STEEP)),
   ["energy.exempt_deck_R"] = seen(true, STEEP),
   ["energy.exempt_deck_R_least"] = seen(nil, STEEP),
   ["energy.exempt_air_space"] = told(nil, STEEP, DROPPED),
@@ -60,9 +66,10 @@ figures {
   ["energy.exempt_integrated_pv"] = told(true, CITE, "recalled"),
 
   ["energy.low_deck_R_required"] = told(true, LOW, TICKET),
-  ["energy.low_deck_R_zones"] = told({ "state_1", "state_2", "state_4", "state_8", "state_9",
-    "state_10", "state_11", "state_12", "state_13", "state_14", "state_15", "state_16" }, LOW,
-    TICKET),
+  ["energy.low_deck_R_zones"] = instead(told({ "state_1", "state_2", "state_4", "state_8",
+    "state_9", "state_10", "state_11", "state_12", "state_13", "state_14", "state_15",
+    "state_16" }, LOW,
+    TICKET)),
   ["energy.low_deck_R_least"] = told(nil, LOW, TICKET),
   ["energy.low_deck_R_existing_least"] = seen(nil, LOW),
 }

@@ -90,7 +90,8 @@ local function older()
     ["layers.over_wood_shake_allowed"] = { cite = "R908.3.1.1", disputed = SHAKES,
       rival = false },
     ["ventilation.retarder_classes"] = read(nil, "R806.2 exception"),
-    ["ventilation.retarder_zones"] = { { "state_14", "state_16" }, cite = "R806.2 exception",
+    ["ventilation.retarder_zones"] = { { "state_14", "state_16" }, instead = true,
+      cite = "R806.2 exception",
       status = "memory", source = OWN_ZONES },
   })
 end

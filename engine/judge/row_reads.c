@@ -106,6 +106,62 @@ void row_reads_each_figure(const struct rulebook *book, const struct rule *rule,
         tell_row_figures(book, &row->also[i], &told);
 }
 
+/* Pairs --------------------------------------------------------------------------------- */
+
+struct pairs_told {
+    const struct rulebook *book;
+    void (*visit)(void *data, const struct row_pair *pair);
+    void *data;
+    const struct row *row; /* whose figures are told; or NULL */
+};
+
+static void tell_pair(const struct pairs_told *told, const struct fact *fact,
+                      const struct figure *figure, double factor)
+{
+    const struct row_pair pair = {fact == NULL ? NULL : fact->field, figure, factor};
+    if (fact != NULL && figure != NULL)
+        told->visit(told->data, &pair);
+}
+
+static void tell_condition_pair(void *data, const struct condition *condition)
+{
+    /* Whose units are the same. */
+    if (condition->kind == WHEN_MEANT)
+        tell_pair(data, condition->fact, condition->figure, 1);
+}
+
+/* A figure of a table is told by its name alone. */
+static void tell_named_pair(void *data, const char *name)
+{
+    const struct pairs_told *told = data;
+    tell_pair(told, told->row->fact, profile_figure(told->book->profile, name), told->row->factor);
+}
+
+static void tell_row_pairs(struct pairs_told *told, const struct row *row)
+{
+    row_each_condition(&row->when, tell_condition_pair, told);
+    for (size_t i = 0; i < row->meets_count; i++)
+        tell_pair(told, row->fact, row->meets[i], row->factor);
+    for (size_t i = 0; i < row->among_count; i++)
+        tell_pair(told, row->fact, row->among[i], row->factor);
+    told->row = row;
+    if (row->by_prefix != NULL)
+        tell_table(told->book, row, &(struct figures_told){tell_named_pair, told});
+}
+
+void row_reads_each_pair(const struct rulebook *book, const struct rule *rule,
+                         void (*visit)(void *data, const struct row_pair *pair), void *data)
+{
+    struct pairs_told told = {book, visit, data, NULL};
+    if (rule->when != NULL)
+        row_each_condition(rule->when, tell_condition_pair, &told);
+    if (rule->row == NULL)
+        return;
+    tell_row_pairs(&told, rule->row);
+    for (size_t i = 0; i < rule->row->also_count; i++)
+        tell_row_pairs(&told, &rule->row->also[i]);
+}
+
 struct naming {
     const char *name;
     bool named;

@@ -17,6 +17,17 @@ void row_reads_each_field(const struct rule *rule,
 void row_reads_each_figure(const struct rulebook *book, const struct rule *rule,
                            void (*visit)(void *data, const char *name), void *data);
 
+/* A fact held against a figure; factor turns the fact into the figure's unit. */
+struct row_pair {
+    const struct field *field;
+    const struct figure *figure;
+    double factor;
+};
+
+/* Calls visit for each such pair of the rule's row and conditions. */
+void row_reads_each_pair(const struct rulebook *book, const struct rule *rule,
+                         void (*visit)(void *data, const struct row_pair *pair), void *data);
+
 /* May what the rule demands hang on what the field says? Not where a row does no more than
  * hold the field against its figures: then any value of it tells the demand. */
 bool row_reads_demand_hangs_on(const struct rule *rule, const struct field *field);

@@ -36,7 +36,7 @@ enum { STATUS_KEYS = 5 };
 
 /* What the figure says besides, once for all editions. */
 static const char *const SHARED_KEYS[] = {"unit",      "sense", "stricter", "behind", "pages",
-                                          "at_figure", "by",    "rows",     NULL};
+                                          "at_figure", "by",    "rows",     "words",  NULL};
 
 static bool is_among(const char *key, const char *const *keys)
 {

@@ -31,6 +31,7 @@ struct entry {
     struct value value; /* VALUE_NONE: only the citation is restated; VALUE_TEXT: a number in
                            words, until its unit is known (figure_value.h) */
     struct value adds, without; /* sets: what it has beside the set followed, and what not */
+    bool instead;               /* a set: it is meant to hold nothing of the one followed */
     enum sense sense;
     enum status status;
     const char *cite, *source, *disputed;
@@ -54,6 +55,7 @@ struct entry_way {
     const char *name;
     enum stricter stricter; /* STRICTER_UNSAID: of the switch alone */
     const char *behind;     /* or NULL */
+    const char *words;      /* the field whose choices its members are; or NULL */
     const char *file;
     int line;
     struct entry_way *next;

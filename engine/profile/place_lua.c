@@ -271,13 +271,17 @@ static int line_of_name(lua_State *lua, const char *name)
     int line = home_source_line(loading->source, quoted, own ? loading->block->line : 1);
     if (line == 0) /* written above its block, in a table of its own */
         line = home_source_line(loading->source, quoted, 1);
+    if (line == 0) {
+        snprintf(quoted, sizeof(quoted), "['%s']", name);
+        line = home_source_line(loading->source, quoted, own ? loading->block->line : 1);
+    }
     return line > 0 ? line : loading->block->line;
 }
 
 static const char *const FIGURE_KEYS[] = {
-    "unit",     "sense",   "cite",   "status",   "source",    "disputed",  "rival",
-    "book",     "read_in", "pages",  "and_most", "and_least", "at_counts", "at_figure",
-    "stricter", "by",      "behind", "adds",     "without",   NULL};
+    "unit",    "sense", "cite",     "status",    "source",    "disputed",  "rival",    "book",
+    "read_in", "pages", "and_most", "and_least", "at_counts", "at_figure", "stricter", "by",
+    "behind",  "adds",  "without",  "instead",   "words",     NULL};
 
 /* The editions in whose text the figure at index was read. */
 static struct value read_editions(lua_State *lua, int index, const struct entry *entry)
@@ -322,6 +326,17 @@ static void read_bounds(lua_State *lua, int table, struct entry *entry)
     }
 }
 
+/* true or left out. */
+static bool figure_flag(lua_State *lua, int table, const char *key, const struct entry *entry)
+{
+    lua_getfield(lua, table, key);
+    const bool said = lua_isboolean(lua, -1) && lua_toboolean(lua, -1);
+    if (!lua_isnil(lua, -1) && !said)
+        place_say(lua, entry->line, "figure \"%s\": %s is true, or left out", entry->name, key);
+    lua_pop(lua, 1);
+    return said;
+}
+
 /* What the place says of exactly the figure. */
 static enum at_counts read_at(lua_State *lua, int table, const struct entry *entry)
 {
@@ -336,21 +351,22 @@ static enum at_counts read_at(lua_State *lua, int table, const struct entry *ent
 }
 
 /* Says it of a figure, after what is said already. */
-static void add_way(lua_State *lua, const char *name, enum stricter stricter, const char *behind,
-                    int line)
+static void add_way(lua_State *lua, struct entry_way said)
 {
     struct loading *loading = place_loading(lua);
     struct entry_way *way = place_keep(lua, 1, sizeof(*way));
-    *way = (struct entry_way){name, stricter, behind, loading->source->path, line, NULL};
+    *way = said;
+    way->file = loading->source->path;
     *loading->last_way = way;
     loading->last_way = &way->next;
 }
 
-/* stricter = true, false or "neither"; behind = "switch". */
+/* stricter = true, false or "neither"; behind = "switch"; words = "covering.kind". */
 static void read_way(lua_State *lua, int table, const struct entry *entry)
 {
     enum stricter stricter = STRICTER_UNSAID;
     const char *behind = place_text(lua, table, "behind", entry->line);
+    const char *words = place_text(lua, table, "words", entry->line);
     lua_getfield(lua, table, "stricter");
     if (lua_isboolean(lua, -1))
         stricter = lua_toboolean(lua, -1) ? STRICTER_YES : STRICTER_NO;
@@ -360,8 +376,12 @@ static void read_way(lua_State *lua, int table, const struct entry *entry)
         place_say(lua, entry->line, "figure \"%s\": stricter is true, false or \"neither\"",
                   entry->name);
     lua_pop(lua, 1);
-    if (stricter != STRICTER_UNSAID || behind != NULL)
-        add_way(lua, entry->name, stricter, behind, entry->line);
+    if (stricter != STRICTER_UNSAID || behind != NULL || words != NULL)
+        add_way(lua, (struct entry_way){.name = entry->name,
+                                        .stricter = stricter,
+                                        .behind = behind,
+                                        .words = words,
+                                        .line = entry->line});
 }
 
 void place_read_figure(lua_State *lua, const char *name)
@@ -387,6 +407,7 @@ void place_read_figure(lua_State *lua, const char *name)
     entry->value = read_value(lua, name, line);
     entry->adds = read_members(lua, table, "adds", name, line);
     entry->without = read_members(lua, table, "without", name, line);
+    entry->instead = figure_flag(lua, table, "instead", entry);
     entry->value.unit = place_text(lua, table, "unit", line);
     entry->sense = read_sense(lua, table, line);
     entry->cite = place_text(lua, table, "cite", line);

@@ -575,6 +575,8 @@ static void settle_way(struct resolving *r, const struct entry_way *way)
             figure->stricter = way->stricter;
         if (way->behind != NULL)
             figure->behind = way->behind;
+        if (way->words != NULL)
+            figure->words = way->words;
     }
 }
 

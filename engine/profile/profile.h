@@ -39,6 +39,7 @@ struct figure {
     struct cite cite;
     enum stricter stricter; /* of a yes or no */
     const char *behind;     /* the yes-or-no figure without which this binds nobody; or NULL */
+    const char *words;      /* of a set: the field whose choices its members are; or NULL */
     const char *disputed;   /* how sources disagree, or NULL */
     struct value rival;     /* what the other source says; VALUE_NONE: not stated */
     const char *borrowed;   /* why it is not this place's law: judges nothing; or NULL */

@@ -104,6 +104,31 @@ static cJSON *base_job(lua_State *lua, const char *from)
     return job;
 }
 
+/* A place's cases under the place of the base job would prove another law than its own. The
+ * tables of the group and of the case are at 2 and 3. */
+static void need_place(lua_State *lua, struct rule_case *c)
+{
+    static const char BESIDE[] = "jurisdictions/", ENDING[] = ".cases.lua";
+    const char *file = reading_of(lua)->file;
+    const size_t length = strlen(file);
+    if (strncmp(file, BESIDE, strlen(BESIDE)) != 0 || length < strlen(BESIDE) + strlen(ENDING))
+        return;
+    for (int table = 2; table <= 3; table++) {
+        lua_getfield(lua, table, "under");
+        const bool said = !lua_isnil(lua, -1);
+        lua_pop(lua, 1);
+        if (said)
+            return;
+    }
+    cJSON_free(c->job);
+    c->job = NULL;
+    luaL_error(
+        lua,
+        "says no place, and would be judged under that of the base job: write "
+        "under = \"%s\"",
+        lua_pushlstring(lua, file + strlen(BESIDE), length - strlen(BESIDE) - strlen(ENDING)));
+}
+
 /* Puts the job of the case at 1 together from the tables of its group, at 2, and its
  * own, at 3. */
 static int build_job(lua_State *lua)
@@ -132,6 +157,7 @@ static int build_job(lua_State *lua)
     const size_t length = strlen(c->job);
     sandbox_charge(lua, length / BYTES_A_STEP);
     sandbox_charge_kept(lua, length);
+    need_place(lua, c); /* last: what cannot be built is told first */
     return 0;
 }
 

@@ -120,6 +120,8 @@ void proof_differences(struct proof *proof, struct proof_block *block, const str
  * (NULL: it has none); and, once cases have run, about figures nobody asked for. */
 void proof_lint(struct proof *proof, struct place_proof *place, struct proof_block *block,
                 const struct law *parent);
+void proof_traps(struct laws *laws, struct proof *proof, struct place_proof *place,
+                 struct proof_block *block, const struct law *parent);
 void proof_lint_reach(struct proof *proof, struct place_proof *place, struct proof_block *block);
 
 #endif

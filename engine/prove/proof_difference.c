@@ -118,7 +118,8 @@ static void add_difference(struct proof *proof, struct proof_block *block,
     struct difference *kept = arena_alloc(&proof->arena, sizeof(*kept));
     if (kept == NULL)
         return;
-    difference.caution = caution_of(difference.kind);
+    if (difference.caution == NULL)
+        difference.caution = caution_of(difference.kind);
     *kept = difference;
     struct difference **at = &block->differences;
     while (*at != NULL)
@@ -137,6 +138,30 @@ static enum difference_kind kind_between(const struct profile *parent, const str
     return figure_kind(from, to);
 }
 
+/* The same demand, but what was common practice, and only warned, is law here; or the other
+ * way about. */
+static void compare_status(struct proof *proof, struct proof_block *block,
+                           const struct figure *from, const struct figure *to)
+{
+    const bool law = to->cite.status != STATUS_PRACTICE;
+    if (law == (from->cite.status != STATUS_PRACTICE) || block->block->model)
+        return;
+    add_difference(proof, block,
+                   (struct difference){.of = DIFFERENCE_FIGURE,
+                                       .kind = law ? DIFFERENCE_STRICTER : DIFFERENCE_LOOSER,
+                                       .name = to->name,
+                                       .from = from->value,
+                                       .to = to->value,
+                                       .sense = to->sense,
+                                       .is = to,
+                                       .was = from,
+                                       .cite = &to->cite,
+                                       .caution = law ? "the same value, but common practice "
+                                                        "before: a house that does not meet it "
+                                                        "only warned, and fails here"
+                                                      : NULL});
+}
+
 static void compare_figures(struct proof *proof, struct proof_block *block,
                             const struct profile *parent)
 {
@@ -144,8 +169,10 @@ static void compare_figures(struct proof *proof, struct proof_block *block,
     for (size_t i = 0; i < own->figure_count; i++) {
         const struct figure *to = &own->figures[i];
         const struct figure *from = profile_figure(parent, to->name);
-        if (from != NULL && profile_same_demand(from, to))
+        if (from != NULL && profile_same_demand(from, to)) {
+            compare_status(proof, block, from, to);
             continue;
+        }
         const enum difference_kind kind = kind_between(parent, from, own, to);
         add_difference(proof, block,
                        (struct difference){.of = DIFFERENCE_FIGURE,

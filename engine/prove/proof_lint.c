@@ -35,8 +35,10 @@ static void lint_entry(struct proof *proof, struct place_proof *place, struct pr
     /* What is not vouched for is vouched for by giving it again. */
     if (from == NULL || block->block->borrowed != NULL || block->block->unsure != NULL)
         return;
-    const bool same = entry->value.kind == VALUE_NONE
-                      || profile_same_value(&from->value, &entry->value);
+    const struct figure *own = profile_figure(block->law->profile, entry->name);
+    const bool same = (entry->value.kind == VALUE_NONE && entry->adds.kind == VALUE_NONE
+                       && entry->without.kind == VALUE_NONE)
+                      || (own != NULL && profile_same_value(&from->value, &own->value));
     const bool restates = !same_text(entry->cite, from->cite.section)
                           || (entry->status != STATUS_NONE && entry->status != from->cite.status)
                           || (entry->source != NULL && !same_text(entry->source, from->cite.source))
@@ -127,12 +129,15 @@ static void lint_words(struct proof *proof, struct place_proof *place, struct pr
 {
     const struct field *root = block->law->book->fields.root;
     const struct figure *from = profile_figure(parent, entry->name);
+    const struct figure *own = profile_figure(block->law->profile, entry->name);
     const struct value none = {.kind = VALUE_SET};
     const struct value *old = from == NULL || from->value.kind != VALUE_SET ? &none : &from->value;
-    if (entry->value.kind != VALUE_SET || (old->set_count > 0 && !holds_choices(root, old)))
+    /* Those that say whose words they hold are held against just those. */
+    if (own == NULL || own->value.kind != VALUE_SET || own->words != NULL
+        || (old->set_count > 0 && !holds_choices(root, old)))
         return;
-    for (size_t i = 0; i < entry->value.set_count; i++) {
-        const char *word = entry->value.set[i];
+    for (size_t i = 0; i < own->value.set_count; i++) {
+        const char *word = own->value.set[i];
         struct nearest nearest;
         if (profile_set_has(old, word) || is_choice(root, word))
             continue;

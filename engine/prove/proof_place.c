@@ -286,6 +286,7 @@ static bool prove_stretch(struct proving *p, const struct block *written, long d
     if (p->proof->beside != NULL)
         return true;
     proof_lint(p->proof, p->place, block, parent);
+    proof_traps(p->laws, p->proof, p->place, block, parent);
     struct base_run run = {p->laws, p->proof, p->place, block};
     if (home_each(p->laws->home, "rules/cases", ".json", 0, run_base_file, &run) != 0
         && errno == ENOMEM)

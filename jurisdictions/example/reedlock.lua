@@ -28,8 +28,8 @@ jurisdiction "example/reedlock" {
     -- nailed closer than the thin one.
     ["deck.over_spacing_most"] = { 1, cite = "2-15" },
     -- A season within one year.
-    ["inspection.winter_from"] = { { "01-05" }, cite = "2-17" },
-    ["inspection.winter_to"] = { { "03-20" }, cite = "2-17" },
+    ["inspection.winter_from"] = { { "01-05" }, instead = true, cite = "2-17" },
+    ["inspection.winter_to"] = { { "03-20" }, instead = true, cite = "2-17" },
     ["deck.nail_field_most.mid"] = { 4, cite = "2-16" },
     ["deck.renail_required"] = { true, cite = "2-17" },
     ["shingle.hail_label_required"] = { true, cite = "2-18" },

@@ -31,7 +31,7 @@ jurisdiction "example/stillbend" {
     ["papers.affidavit_by_age"] = { false, cite = "ch. 9 s. 9" },
     ["papers.affidavit_unseen_only"] = { false, cite = "ch. 9 s. 9" },
 
-    ["inspection.mid_roof_moments"] = { { "courses_laid" }, cite = "ch. 9 s. 10" },
+    ["inspection.mid_roof_moments"] = { { "courses_laid" }, instead = true, cite = "ch. 9 s. 10" },
     ["inspection.mid_roof_courses_count"] = { true, cite = "ch. 9 s. 10" },
     ["inspection.mid_roof_share_counts"] = { false, cite = "ch. 9 s. 10" },
     ["inspection.required.pre"] = { false, cite = "ch. 9 s. 10" },

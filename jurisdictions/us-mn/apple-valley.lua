@@ -2,8 +2,9 @@
 -- the visit at the ice barrier and at the end; a set with anything lacking brings
 -- a correction notice.
 
-local function seen(value)
-  return { value, cite = "roofing page", status = "seen", source = "the city's roofing page" }
+local function seen(value, instead)
+  return { value, instead = instead, cite = "roofing page", status = "seen",
+    source = "the city's roofing page" }
 end
 
 jurisdiction "us-mn/apple-valley" {
@@ -15,8 +16,8 @@ jurisdiction "us-mn/apple-valley" {
   read = { "visits" },
   figures = {
     ["inspection.required.dry_in"] = seen(true),
-    ["inspection.proofs.dry_in"] = seen { "photos" },
-    ["inspection.proofs.final"] = seen { "photos" },
+    ["inspection.proofs.dry_in"] = seen({ "photos" }, true),
+    ["inspection.proofs.final"] = seen({ "photos" }, true),
     ["papers.photos_dry_in"] = seen { "ice_barrier" },
     ["papers.photos_final"] = seen { "street_view", "pipes", "vents", "flashings",
       "chimney_saddles", "ridge" },

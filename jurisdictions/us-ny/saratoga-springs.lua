@@ -3,8 +3,9 @@
 -- on it; the final from the ground. Permits open over 45 days without a reason
 -- can bar the firm from new ones.
 
-local function seen(value)
-  return { value, cite = "notice of 1 July 2021", status = "seen", source = "the city's notice" }
+local function seen(value, instead)
+  return { value, instead = instead, cite = "notice of 1 July 2021", status = "seen",
+    source = "the city's notice" }
 end
 
 jurisdiction "us-ny/saratoga-springs" {
@@ -22,7 +23,7 @@ jurisdiction "us-ny/saratoga-springs" {
     ["papers.affidavit_required"] = seen(true),
     ["papers.affidavit_unseen_only"] = seen(true),
     ["papers.affidavit_visits"] = seen { "dry_in" },
-    ["papers.affidavit_covers"] = seen { "ice_barrier" },
+    ["papers.affidavit_covers"] = seen({ "ice_barrier" }, true),
     ["inspection.required.final"] = seen(true),
     ["inspection.access_required"] = seen(false),
     ["permit.overdue_bars"] = seen(true),

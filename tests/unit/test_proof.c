@@ -291,10 +291,145 @@ static void finds_slips_in_the_words_of_a_set(void **state)
                "can say \"sinthetic\"; did you mean \"synthetic\"?");
     county(&proof, "figures = { ['roof.papers'] = { { 'layers', 'moon' }, cite = 'C1' } },\n");
     join_lines(proof.report);
-    assert_lacks(proof.report, "\"layers\""); /* a field's own name will do */
+    assert_lacks(proof.report, "can say \"layers\""); /* a field's own name will do */
     assert_has(proof.report, "can say \"moon\"; `eavemark fields` lists what they can");
     county(&proof, "figures = { ['roof.lengths'] = { { '1.75' }, cite = 'C1' } },\n");
     assert_int_equal(proof.status, EAVEMARK_NOTHING_FAILED); /* no words of a job to begin with */
+    end(&proof);
+}
+
+/* What a county's line says that loads, and is not what was meant: each with what to write. */
+static const struct {
+    const char *figures, *says;
+} TRAPS[] = {
+    {"['roof.share_most'] = { 0.25, cite = '1' }",
+     "warning jurisdictions/elm.lua:4: figure \"roof.share_most\" is 0.25 percent, where what is followed says "
+     "40: a quarter is 25, or \"25 %\""},
+    {"['roof.lap_least'] = { 48, cite = '1' }",
+     "warning jurisdictions/elm.lua:4: figure \"roof.lap_least\" is 48 in, where what is followed says 4: if "
+     "another unit is meant, write it, \"48 ft\""},
+    {"['roof.old_kinds'] = { { 'synthetic' }, cite = '1' }",
+     "warning jurisdictions/elm.lua:4: figure \"roof.old_kinds\" holds nothing of the set followed, and loses "
+     "\"felt\"; to keep it write adds = { \"synthetic\" }, else say instead = true"},
+    {"['roof.papers'] = { { 'felt' }, cite = '1' }",
+     "warning jurisdictions/elm.lua:4: figure \"roof.papers\" loses \"none\" of the set followed; if that is "
+     "meant, write without = { \"none\" }"},
+    {"['roof.sketch_copies_least'] = { 3, cite = '1' }",
+     "warning jurisdictions/elm.lua:4: figure \"roof.sketch_copies_least\" binds nobody: it stands behind "
+     "\"roof.sketch_required\", which is off here; write [\"roof.sketch_required\"] = { true, cite "
+     "= ... } too, or take the line out"},
+    {"['roof.banned'] = { { 'metal' }, cite = '1' }",
+     "error jurisdictions/elm.lua:4: figure \"roof.banned\" holds \"metal\", which roof.kind cannot be; "
+     "`eavemark fields roof.kind` lists what it can"},
+    {"['roof.banned'] = { { 'syntetic' }, cite = '1' }",
+     "error jurisdictions/elm.lua:4: figure \"roof.banned\" holds \"syntetic\", which roof.kind cannot be; did "
+     "you mean \"synthetic\"?; `eavemark fields roof.kind` lists what it can"},
+    {"['roof.planned_most'] = { 12, cite = '1' }",
+     "error jurisdictions/elm.lua:4: figure \"roof.planned_most\" is 12, but roof.layers, which is held against "
+     "it, can only be 0 to 9: no job can come to it"},
+    {"['roof.custom_most'] = { 2, cite = '1', status = 'seen', source = 'the code' }",
+     "stricter roof.custom_most: was at most 2 layers, now at most 2 layers (Elm County 1) "
+     "Caution: the same value, but common practice before: a house that does not meet it only "
+     "warned, and fails here."},
+};
+
+/* The same lines as they are meant: nothing is said of them. */
+static const char *const MEANT[] = {
+    "['roof.share_most'] = { '25 %', cite = '1' }",
+    "['roof.lap_least'] = { 6, cite = '1' }",
+    "['roof.old_kinds'] = { adds = { 'synthetic' }, cite = '1' }",
+    "['roof.old_kinds'] = { { 'synthetic' }, instead = true, cite = '1' }",
+    "['roof.papers'] = { without = { 'none' }, cite = '1' }",
+    "['roof.sketch_required'] = { true, cite = '1' }, ['roof.sketch_copies_least'] = { 3, cite = '1' }",
+    "['roof.banned'] = { { 'synthetic' }, cite = '1' }",
+    "['roof.planned_most'] = { 9, cite = '1' }",
+};
+
+static const char TRAP_RULES[] =
+    "rule 'roof.traps' { title = 'Traps', stage = 'permit', mend = 'Mend.',\n"
+    "  judge = function(job, figure)\n"
+    "    local names = { \"roof.share_most\", \"roof.banned\", \"roof.custom_most\" }\n"
+    "    return at_most(job.roof.layers, figure 'roof.planned_most', 'layers')\n"
+    "  end }\n"
+    "demand 'roof.planned' { title = 'Planned', stage = 'permit', fact = 'roof.layers',\n"
+    "  meets = 'roof.planned_most', mend = 'Plan fewer.' }\n";
+
+static const char TRAP_FIGURES[] =
+    "  figures = { ['roof.share_most'] = { 40, unit = 'percent', sense = 'at_most', cite = 'R2',\n"
+    "    status = 'seen', source = 's' },\n"
+    "  ['roof.banned'] = { {}, sense = 'none_of', words = 'roof.kind', cite = 'R2',\n"
+    "    status = 'seen', source = 's' },\n"
+    "  ['roof.planned_most'] = { 2, unit = 'layers', sense = 'at_most', cite = 'R2',\n"
+    "    status = 'seen', source = 's' },\n"
+    "  ['roof.custom_most'] = { 2, unit = 'layers', sense = 'at_most', cite = 'R2',\n"
+    "    status = 'practice', source = 's' },\n";
+
+static void tells_what_loads_and_is_not_meant(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    const char *at = strstr(MODEL, "  figures = {\n");
+    char model[8000];
+    snprintf(model, sizeof(model), "%.*s%s%s", (int)(at - MODEL), MODEL, TRAP_FIGURES,
+             at + strlen("  figures = {\n"));
+    home_write(&proof.home, "jurisdictions/model/base.lua", model);
+    home_write(&proof.home, "rules/traps.lua", TRAP_RULES);
+    for (size_t i = 0; i < sizeof(TRAPS) / sizeof(TRAPS[0]); i++) {
+        char body[400];
+        snprintf(body, sizeof(body), "  figures = {\n%s } ", TRAPS[i].figures);
+        county(&proof, body);
+        join_lines(proof.report);
+        assert_has(proof.report, TRAPS[i].says);
+    }
+    for (size_t i = 0; i < sizeof(MEANT) / sizeof(MEANT[0]); i++) {
+        char body[400];
+        snprintf(body, sizeof(body), "  figures = {\n%s } ", MEANT[i]);
+        county(&proof, body);
+        assert_has(proof.report, "0 errors, 0 warnings");
+    }
+    end(&proof);
+}
+
+/* A county's cases are of that county, or they prove another law. */
+static void asks_of_which_place_a_case_is(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    home_write(&proof.home, "jurisdictions/elm.cases.lua",
+               "cases 'roof.layers' {\n"
+               "  { 'two', with = { ['roof.layers'] = 2 }, expect = 'pass' },\n"
+               "  { 'one', with = { ['roof.layers'] = 1 }, expect = 'pass', under = 'elm' } }\n");
+    county(&proof, "");
+    join_lines(proof.report);
+    assert_has(proof.report, "says no place, and would be judged under that of the base job: write "
+                             "under = \"elm\"");
+    assert_ends(proof.report, "1 passed, 1 failed ");
+    end(&proof);
+}
+
+/* The same word in two counties' fields of one name, which are not the same field. */
+static void tells_of_a_field_that_two_counties_declare(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    home_write(&proof.home, "jurisdictions/ash.rules.lua",
+               "field 'roof.zone' { type = 'choice', choices = { 'red', 'other' },\n"
+               "  stage = 'permit', ask = 'Which?' }\n");
+    home_write(&proof.home, "jurisdictions/elm.rules.lua",
+               "field 'roof.zone' { type = 'choice', choices = { 'north', 'other' },\n"
+               "  stage = 'permit', ask = 'Which?' }\n");
+    county(&proof, "  rules = 'elm.rules.lua' ");
+    join_lines(proof.report);
+    assert_has(proof.report, "field \"roof.zone\" is declared in jurisdictions/ash.rules.lua too, "
+                             "with other choices, and \"other\" is one of both");
+    home_write(&proof.home, "jurisdictions/elm.rules.lua",
+               "field 'roof.zone' { type = 'choice', choices = { 'north', 'south' },\n"
+               "  stage = 'permit', ask = 'Which?' }\n");
+    prove(&proof, "elm");
+    assert_lacks(proof.report, "roof.zone\" is declared");
     end(&proof);
 }
 
@@ -807,6 +942,9 @@ int main(void)
         cmocka_unit_test(takes_a_limit_behind_a_switch_that_was_off_for_new),
         cmocka_unit_test(lets_a_page_of_its_own_say_the_same),
         cmocka_unit_test(finds_slips_in_the_words_of_a_set),
+        cmocka_unit_test(tells_what_loads_and_is_not_meant),
+        cmocka_unit_test(asks_of_which_place_a_case_is),
+        cmocka_unit_test(tells_of_a_field_that_two_counties_declare),
         cmocka_unit_test(gives_both_values_with_units_and_the_citation),
         cmocka_unit_test(names_what_was_removed_and_added),
         cmocka_unit_test(asks_for_cases_of_its_own_rules),

@@ -104,8 +104,10 @@ figure "fire.pv_class_required" { true, "R902.3, R902.4", sense = "equals", seen
 }
 
 -- Bans by place, and by place and zone. None in the model.
-figure "fire.banned" { {}, "R902.1", sense = "none_of", seen = TEXTS, read_in = BOOKS }
-figure "fire.banned_in_zones" { {}, "R902.1", sense = "none_of", seen = TEXTS, read_in = BOOKS }
+figure "fire.banned" { {}, "R902.1", sense = "none_of", seen = TEXTS, read_in = BOOKS,
+  words = "covering.kind" }
+figure "fire.banned_in_zones" { {}, "R902.1", sense = "none_of", seen = TEXTS, read_in = BOOKS,
+  words = "covering.kind" }
 figure "fire.ban_zones" { { "moderate", "high", "very_high" }, "R902.1", sense = "one_of",
   practice = "one county's ordinance" }
 

@@ -28,7 +28,7 @@ figure "permit.small_counts" { false, "R105.2.2", sense = "equals", seen = NO_LI
 figure "permit.small_under" { 500, "R105.2.2", unit = "sqft", sense = "under",
   seen = "an old Florida city handout: repairs under 5 squares", behind = "permit.small_counts" }
 figure "permit.right_of_way_clear_required" { false, "R105.3", sense = "equals", seen = NO_LINE,
-  read_in = BOOKS, stricter = true, behind = "permit.right_of_way_required" }
+  read_in = BOOKS, stricter = true }
 figure "permit.bin_deposit_required" { false, "R105.3", sense = "equals", seen = NO_LINE,
   read_in = BOOKS, stricter = true, behind = "permit.bin_required" }
 figure "permit.open_excuses" { {}, "R105.5", sense = "one_of",
