@@ -7,13 +7,10 @@
 #include <string.h>
 
 /* Makes room for length more bytes and the terminator. */
-static bool text_reserve(struct text *text, size_t length)
+static bool text_grow(struct text *text, size_t length)
 {
     if (text->failed)
         return false;
-    /* Strictly less: one byte is the terminator's. */
-    if (length < text->capacity - text->length && text->bytes != NULL)
-        return true;
     /* So that doubling below cannot overflow. */
     if (length > SIZE_MAX / 2 - text->length - 1) {
         text->failed = true;
@@ -30,6 +27,13 @@ static bool text_reserve(struct text *text, size_t length)
     text->bytes = bytes;
     text->capacity = capacity;
     return true;
+}
+
+/* Strictly less: one byte is the terminator's. */
+static inline bool text_reserve(struct text *text, size_t length)
+{
+    return (!text->failed && text->bytes != NULL && length < text->capacity - text->length)
+           || text_grow(text, length);
 }
 
 void text_add_n(struct text *text, const char *more, size_t length)

@@ -11,17 +11,26 @@ static bool is_blank(const struct text *line)
 enum line_kind line_read(FILE *input, struct text *line)
 {
     bool too_long = false;
+    char piece[4096];
+    size_t length = 0;
     int c;
     if (line->bytes != NULL)
         line->bytes[0] = '\0';
     line->length = 0;
-    while ((c = getc(input)) != EOF && c != '\n') {
-        const char byte = (char)c;
-        if (line->length == LINE_LARGEST)
-            too_long = true;
-        else if (!too_long)
-            text_add_n(line, &byte, 1);
-    }
+    flockfile(input);
+    do {
+        c = getc_unlocked(input);
+        const bool ends = c == EOF || c == '\n';
+        if (!ends)
+            piece[length++] = (char)c;
+        if (!ends && length < sizeof(piece))
+            continue;
+        too_long = too_long || line->length + length > LINE_LARGEST;
+        if (!too_long)
+            text_add_n(line, piece, length);
+        length = 0;
+    } while (c != EOF && c != '\n');
+    funlockfile(input);
     if (too_long)
         return LINE_TOO_LONG;
     /* A last line without an end still counts. */

@@ -82,6 +82,13 @@ bool fields_is_material(const struct field *field)
     return name != NULL && name->habit != HABIT_NONE;
 }
 
+const struct field *fields_child_after(const struct field *parent, const struct field *last,
+                                       const char *name)
+{
+    const struct field *guess = last == NULL ? parent->first_child : last->next;
+    return guess != NULL && strcmp(guess->name, name) == 0 ? guess : fields_child(parent, name);
+}
+
 /* Paths ------------------------------------------------------------------- */
 
 /* As fields_child, for a name inside a longer path. */

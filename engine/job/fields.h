@@ -106,6 +106,11 @@ const struct field *fields_dangling(struct fields *fields, const char **why);
 /* The child of a group or list with this name, or NULL. */
 struct field *fields_child(const struct field *parent, const char *name);
 
+/* The same, where the field after `last` is likely to be it; last may be NULL. Jobs are
+ * mostly written in the catalogue's order. */
+const struct field *fields_child_after(const struct field *parent, const struct field *last,
+                                       const char *name);
+
 /* The field at a path, or NULL. Both "roof.slopes[].pitch" and
  * "roof.slopes.pitch" find it. */
 struct field *fields_find(const struct fields *fields, const char *path);

@@ -39,8 +39,9 @@ static void settle_under(cJSON *object, const struct field *parent)
 {
     if (!cJSON_IsObject(object))
         return;
+    const struct field *field = NULL;
     for (cJSON *member = object->child; member != NULL; member = member->next) {
-        const struct field *field = fields_child(parent, member->string);
+        field = fields_child_after(parent, field, member->string);
         if (field != NULL)
             settle_field(member, field);
     }

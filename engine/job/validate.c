@@ -189,11 +189,12 @@ static void check_field(struct validation *check, const cJSON *node, const struc
 static void check_group(struct validation *check, const cJSON *group, const struct field *parent)
 {
     const size_t length = check->pointer.length;
+    const struct field *field = NULL;
     const cJSON *node = NULL;
     cJSON_ArrayForEach(node, group) {
         if (validate_full(check))
             return;
-        const struct field *field = fields_child(parent, node->string);
+        field = fields_child_after(parent, field, node->string);
         path_add(&check->pointer, node->string, strlen(node->string));
         if (field == NULL)
             report_unknown(check, parent, node->string);

@@ -224,16 +224,22 @@ static void check_length(struct validation *check, size_t length, const struct f
                     range);
 }
 
-/* The near choice is looked for on the way; it is not needed when the text is one. */
+static bool is_among(const char *text, const struct field *field)
+{
+    for (size_t i = 0; i < field->choice_count; i++)
+        if (strcmp(field->choices[i], text) == 0)
+            return true;
+    return false;
+}
+
 static void check_choice(struct validation *check, const char *text, const struct field *field)
 {
     struct nearest nearest;
+    if (is_among(text, field))
+        return;
     nearest_start(&nearest, text);
-    for (size_t i = 0; i < field->choice_count; i++) {
-        if (strcmp(field->choices[i], text) == 0)
-            return;
+    for (size_t i = 0; i < field->choice_count; i++)
         nearest_offer(&nearest, field->choices[i]);
-    }
     const bool near = nearest.name != NULL && fields_plausible(text, nearest.distance);
     validate_report(check, "%s is not one of %s%s", validate_quoted(check, text),
                     choices_said(check, field), validate_hint(check, near ? nearest.name : NULL));

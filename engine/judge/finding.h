@@ -56,6 +56,19 @@ const char *ask_word(enum ask ask);
 struct figure;
 struct drawn;
 
+/* Written forms of a finding that is met again in job after job: a report writes them
+ * once (report/json.c), into memory of the law's. */
+enum { FINDING_PARTS = 2 };
+struct kept_json {
+    struct arena *arena;
+    size_t *used; /* of its bytes */
+    size_t most;
+    struct {
+        const char *bytes; /* NULL: not written yet */
+        size_t length;
+    } parts[FINDING_PARTS];
+};
+
 /* A figure that made a demanded value; all are the profile's. */
 struct maker {
     const char *figure; /* "layers.most" */
@@ -116,6 +129,7 @@ struct finding {
     const char *caution;      /* or NULL */
     const struct read *reads; /* in the order first read */
     size_t read_count;
+    struct kept_json *kept; /* of one that is recalled; or NULL */
 };
 
 /* A safety caution that a stage brings. */

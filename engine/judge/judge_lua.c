@@ -75,7 +75,9 @@ static struct finding *finding_add(struct run *run)
 {
     struct result *result = run->result;
     if (result->finding_count == run->capacity) {
-        const size_t capacity = run->capacity == 0 ? 64 : run->capacity * 2;
+        /* As many as the job before had: batches are of houses much alike. */
+        const size_t before = run->judging.book->finding_count;
+        const size_t capacity = run->capacity > 0 ? run->capacity * 2 : before > 64 ? before : 64;
         struct finding *findings = arena_array(&result->arena, capacity, sizeof(*findings));
         if (findings == NULL)
             return NULL;
@@ -625,6 +627,7 @@ int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage re
         judge_all(&run, only_stage, reached);
         call_end_all(&run.judging);
     }
+    book->finding_count = result->finding_count;
     if (only_stage >= 0)
         keep_unfinished(result, (enum stage)only_stage);
     count_findings(result, reached);

@@ -1,6 +1,7 @@
 #include "judge/memory.h"
 
 #include "job/origin.h"
+#include "judge/finding.h"
 
 #include <stdint.h>
 #include <stdlib.h>
@@ -81,6 +82,13 @@ const char *memory_copy(struct memory *memory, const char *text)
     const size_t length = text == NULL ? 0 : strlen(text);
     char *copy = text == NULL ? NULL : memory_alloc(memory, length + 1);
     return copy == NULL ? NULL : memcpy(copy, text, length);
+}
+
+void memory_lend(struct memory *memory, struct kept_json *kept)
+{
+    kept->arena = &memory->arena;
+    kept->used = &memory->used;
+    kept->most = MEMORY_MOST;
 }
 
 /* Trees ---------------------------------------------------------------------------------- */

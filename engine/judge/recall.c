@@ -12,7 +12,8 @@ struct kept_finding {
     size_t read_count;
     bool open; /* its words name places of the job: they are made anew of the record */
     struct record record;
-    int missing; /* which of the known spots is lacking; -1: none */
+    int missing;            /* which of the known spots is lacking; -1: none */
+    struct kept_json *json; /* of one that is not open */
 };
 
 struct kept_call {
@@ -177,6 +178,7 @@ static void recall_judged(struct judging *judging, const struct kept_finding *ke
     finding->title = own.title;
     finding->where = own.where;
     finding->item = own.item;
+    finding->kept = kept->json;
     judging->record = (struct record){0};
     recall_reads(judging, kept);
     verdict_take_reads(finding, judging);
@@ -248,6 +250,8 @@ void recall_keep_finding(struct judging *judging, const struct rule *rule,
         copy_record(memory, &kept->record);
     }
     copy_finding(memory, &kept->finding);
+    if (!kept->open && (kept->json = memory_alloc(memory, sizeof(*kept->json))) != NULL)
+        memory_lend(memory, kept->json);
     if (!memory_full(memory))
         memory_keep(memory, (struct memory_key){.of = rule, .stage = stage_key(judging)},
                     judging->arena, trail, kept);

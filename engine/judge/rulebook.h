@@ -129,6 +129,7 @@ struct rulebook {
     struct drawing *drawings; /* as declared */
     struct memory *memory;    /* of what was judged (memory.h), or NULL */
     size_t judged;            /* jobs so far */
+    size_t finding_count;     /* of the last one */
     struct sources sources;   /* the files loaded, the profile's not included */
 };
 

@@ -14,28 +14,17 @@ struct spot *spot_root(struct arena *arena, const cJSON *job, const struct field
     return root;
 }
 
-/* Jobs are mostly written in the catalogue's order: the field after the last one is
- * looked at first. */
-static const struct field *field_of(const struct field *parent, const struct field *guess,
-                                    const char *name)
-{
-    return guess != NULL && strcmp(guess->name, name) == 0 ? guess : fields_child(parent, name);
-}
-
 /* A field of another place's, or one of two of a name, is passed over. */
 static void fill_fields(struct spot *spot)
 {
-    const struct field *guess = spot->field->first_child;
+    const struct field *field = NULL;
     for (const cJSON *node = spot->json->child; node != NULL; node = node->next) {
-        const struct field *field = node->string == NULL
-                                        ? NULL
-                                        : field_of(spot->field, guess, node->string);
+        field = node->string == NULL ? NULL : fields_child_after(spot->field, field, node->string);
         if (field == NULL)
             continue;
         struct spot *below = &spot->below[field->index];
         if (below->json == NULL && validate_value_fits(node, field))
             below->json = node;
-        guess = field->next;
     }
 }
 

@@ -7,11 +7,27 @@
 #include <stdio.h>
 #include <string.h>
 
+/* The same on one line, in as few pieces as can be: most of a report are these. */
+static void add_reads_line(struct json_out *out, const struct finding *finding)
+{
+    static const char FIRST[] = "{\"at\":", NEXT[] = ",{\"at\":", FROM[] = ",\"from\":\"";
+    for (size_t i = 0; i < finding->read_count; i++) {
+        const char *from = origin_word(finding->reads[i].from);
+        json_out_raw(out, i == 0 ? FIRST : NEXT, i == 0 ? sizeof(FIRST) - 1 : sizeof(NEXT) - 1);
+        json_out_quoted(out, finding->reads[i].at);
+        json_out_raw(out, FROM, sizeof(FROM) - 1);
+        json_out_raw(out, from, strlen(from));
+        json_out_raw(out, "\"}", 2);
+    }
+}
+
 /* Which facts, and whether the job states them or they were laid out. */
 static void add_reads(struct json_out *out, const struct finding *finding)
 {
     json_out_open(out, "reads", '[');
-    for (size_t i = 0; i < finding->read_count; i++) {
+    if (!out->pretty)
+        add_reads_line(out, finding);
+    for (size_t i = 0; out->pretty && i < finding->read_count; i++) {
         json_out_open(out, NULL, '{');
         json_out_text(out, "at", finding->reads[i].at);
         json_out_text(out, "from", origin_word(finding->reads[i].from));
@@ -92,14 +108,14 @@ static void add_amended(struct json_out *out, const struct amended *amended)
     json_out_close(out, '}');
 }
 
-/* The keys are a promise to whoever reads reports by program: always all of them, in this
- * order, null where there is nothing. */
-static void add_finding(struct json_out *out, const struct finding *finding)
+static void add_head(struct json_out *out, const struct finding *finding)
 {
-    json_out_open(out, NULL, '{');
     json_out_text(out, "rule", finding->rule);
     json_out_text(out, "stage", stage_word(finding->stage));
-    json_out_text(out, "where", finding->where);
+}
+
+static void add_body(struct json_out *out, const struct finding *finding)
+{
     json_out_text(out, "outcome", outcome_word(finding->outcome));
     add_met(out, finding->met);
     add_why(out, finding->why);
@@ -115,6 +131,35 @@ static void add_finding(struct json_out *out, const struct finding *finding)
     json_out_texts(out, "work", finding->work, finding->work_count);
     json_out_text(out, "mend", finding->mend);
     json_out_text(out, "caution", finding->caution);
+}
+
+/* A part that is the same whatever job the finding is of: written once, then copied. */
+static void add_part(struct json_out *out, const struct finding *finding, int part,
+                     void (*add)(struct json_out *out, const struct finding *finding))
+{
+    struct kept_json *kept = out->pretty ? NULL : finding->kept;
+    if (kept != NULL && kept->parts[part].bytes != NULL) {
+        json_out_raw(out, kept->parts[part].bytes, kept->parts[part].length);
+        return;
+    }
+    const size_t start = out->text->length;
+    add(out, finding);
+    const size_t length = out->text->length - start;
+    if (kept == NULL || out->text->failed || *kept->used + length > kept->most)
+        return;
+    kept->parts[part].bytes = arena_copy_n(kept->arena, text_string(out->text) + start, length);
+    kept->parts[part].length = length;
+    *kept->used += length;
+}
+
+/* The keys are a promise to whoever reads reports by program: always all of them, in this
+ * order, null where there is nothing. */
+static void add_finding(struct json_out *out, const struct finding *finding)
+{
+    json_out_open(out, NULL, '{');
+    add_part(out, finding, 0, add_head);
+    json_out_text(out, "where", finding->where);
+    add_part(out, finding, 1, add_body);
     add_reads(out, finding);
     json_out_close(out, '}');
 }

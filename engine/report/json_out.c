@@ -123,6 +123,17 @@ void json_out_text(struct json_out *out, const char *key, const char *text)
         add_quoted(out->text, text);
 }
 
+void json_out_raw(struct json_out *out, const char *json, size_t length)
+{
+    text_add_n(out->text, json, length);
+    out->follows = true;
+}
+
+void json_out_quoted(struct json_out *out, const char *text)
+{
+    add_quoted(out->text, text);
+}
+
 void json_out_texts(struct json_out *out, const char *key, const char *const *texts, size_t count)
 {
     json_out_open(out, key, '[');
