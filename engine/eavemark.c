@@ -66,7 +66,7 @@ static const char *lacks_job(const struct eavemark_request *request)
 static const char *lacks_form(enum eavemark_form form)
 {
     const int number = (int)form;
-    return number < EAVEMARK_TEXT || number > EAVEMARK_HTML ? "no such form of a report" : NULL;
+    return number < EAVEMARK_TEXT || number > EAVEMARK_CSV ? "no such form of a report" : NULL;
 }
 
 /* What is lacking first is what is said. */
@@ -197,6 +197,12 @@ enum eavemark_status eavemark_takeoff(eavemark *handle, const struct eavemark_re
                                       enum eavemark_form form, char **report, char **problems)
 {
     return report_of_job(inner_takeoff, handle, request, form, report, problems);
+}
+
+enum eavemark_status eavemark_order(eavemark *handle, const struct eavemark_request *request,
+                                    enum eavemark_form form, char **report, char **problems)
+{
+    return report_of_job(inner_order, handle, request, form, report, problems);
 }
 
 enum eavemark_status eavemark_card(eavemark *handle, const struct eavemark_request *request,

@@ -196,6 +196,7 @@ char *inner_result_report(const eavemark_result *result, enum eavemark_form form
     struct text text = TEXT_EMPTY;
     switch (form) {
     case EAVEMARK_TEXT:
+    case EAVEMARK_CSV:
         if (all)
             report_text_all(&result->checked.result, colour, &text);
         else
@@ -277,13 +278,20 @@ static bool is_text(enum eavemark_form form)
     return form == EAVEMARK_TEXT || form == EAVEMARK_HTML;
 }
 
-static char *takeoff_report(const struct takeoff *takeoff, enum eavemark_form form)
+/* The order alone, or with the sums under it. */
+static char *takeoff_report(const struct takeoff *takeoff, enum eavemark_form form, bool sums)
 {
     struct text text = TEXT_EMPTY;
     switch (form) {
     case EAVEMARK_TEXT:
     case EAVEMARK_HTML:
-        report_takeoff_text(takeoff, &text);
+        if (sums)
+            report_takeoff_text(takeoff, &text);
+        else
+            report_order_text(takeoff, &text);
+        break;
+    case EAVEMARK_CSV:
+        report_order_csv(takeoff, &text);
         break;
     case EAVEMARK_JSON:
     case EAVEMARK_JSON_LINE:
@@ -294,8 +302,9 @@ static char *takeoff_report(const struct takeoff *takeoff, enum eavemark_form fo
 }
 
 /* Nothing that the takeoff gives points into the job, which need not outlive it. */
-enum eavemark_status inner_takeoff(eavemark *handle, const struct eavemark_request *request,
-                                   enum eavemark_form form, char **report, char **problems)
+static enum eavemark_status reckon_request(eavemark *handle, const struct eavemark_request *request,
+                                           enum eavemark_form form, bool sums, char **report,
+                                           char **problems)
 {
     struct checked_takeoff checked = {0};
     struct overrides overrides = overrides_of(request);
@@ -309,7 +318,7 @@ enum eavemark_status inner_takeoff(eavemark *handle, const struct eavemark_reque
         check_takeoff(&handle->laws, job, &overrides, request->name, &checked);
     cJSON_Delete(job);
     enum eavemark_status status = problems_status(&checked.problems);
-    *report = checked.reckoned ? takeoff_report(&checked.takeoff, form) : NULL;
+    *report = checked.reckoned ? takeoff_report(&checked.takeoff, form, sums) : NULL;
     *problems = problems_text(&checked.problems);
     /* There is a report all the same: the other quantities hold. */
     if (checked.takeoff.head.counts[OUTCOME_BROKEN] > 0)
@@ -318,6 +327,18 @@ enum eavemark_status inner_takeoff(eavemark *handle, const struct eavemark_reque
         status = drop_both_texts(report, problems);
     checked_takeoff_free(&checked);
     return status;
+}
+
+enum eavemark_status inner_takeoff(eavemark *handle, const struct eavemark_request *request,
+                                   enum eavemark_form form, char **report, char **problems)
+{
+    return reckon_request(handle, request, form, true, report, problems);
+}
+
+enum eavemark_status inner_order(eavemark *handle, const struct eavemark_request *request,
+                                 enum eavemark_form form, char **report, char **problems)
+{
+    return reckon_request(handle, request, form, false, report, problems);
 }
 
 /* The job as text or from its file; NULL with problems. */
@@ -907,6 +928,7 @@ char *inner_trial_report(const eavemark_trial *trial, enum eavemark_form form)
     struct text out = TEXT_EMPTY;
     switch (form) {
     case EAVEMARK_TEXT:
+    case EAVEMARK_CSV:
         report_trial_text(&trial->counts, &out);
         break;
     case EAVEMARK_JSON:

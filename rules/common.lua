@@ -512,7 +512,45 @@ local function permit_counts(job, figure)
   return job.permit.status ~= "none", "no permit is needed, and none is taken out"
 end
 
+-- Takeoff ------------------------------------------------------------------------
+
+-- What a label says (a fact of the job), or the common figure.
+local function label(part, field, figure, name)
+  if known(part, field) then return part[field] end
+  return figure(name)
+end
+
+-- One waste for all, unless the job has another for this kind of thing.
+local function waste(job, special)
+  if special and known(job.takeoff, special) then return job.takeoff[special] end
+  return job.takeoff.waste_percent
+end
+
+local function name_of(item, otherwise)
+  if known(item, "name") then return item.name end
+  return otherwise
+end
+
+-- What is bought is reckoned over the planes whole.
+local function whole_roof(job)
+  local part = job.scope.extent == "repair"
+  if known(job.scope, "roof_share_percent") then
+    part = part or job.scope.roof_share_percent < 100
+  end
+  for _, slope in ipairs(job.roof.slopes) do
+    part = part or not gets_covering(slope)
+  end
+  if part then
+    cannot_tell("only a part of the roof is renewed, and the planes are listed whole. For a "
+      .. "takeoff list just what is renewed, as a reroof and without /scope/roof_share_percent.")
+  end
+end
+
 common {
+  label = label,
+  waste = waste,
+  name_of = name_of,
+  whole_roof = whole_roof,
   shingles_only = shingles_only,
   gets_covering = gets_covering,
   by_contractor = by_contractor,

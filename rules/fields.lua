@@ -354,6 +354,8 @@ field "decks[].nails.length_in" { type = "number", unit = "in", range = { 0.5, 6
   ask = "How long is the deck nail?" }
 field "decks[].nails.shank_in" { type = "number", unit = "in", range = { 0.05, 0.3 }, answer = "wrapper", habit = "product", stage = "permit",
   ask = "How thick is the deck nail's shank?" }
+field "decks[].nails.nails_to_the_pound" { type = "number", unit = "nails", range = { 10, 2000 }, answer = "wrapper", habit = "product", stage = "permit",
+  ask = "How many of these deck nails go to the pound, by the box?" }
 field "decks[].nails.edge_spacing_in" { type = "number", unit = "in", range = { 0.5, 48 }, habit = true, stage = "permit",
   ask = "How far apart are nails along panel edges?" }
 field "decks[].nails.field_spacing_in" { type = "number", unit = "in", range = { 0.5, 48 }, habit = true, stage = "permit",
@@ -438,6 +440,8 @@ field "underlayments[].field_spacing_in" { type = "number", unit = "in", range =
   ask = "How far apart are its fasteners between the laps?" }
 field "underlayments[].cap_in" { type = "number", unit = "in", range = { 0, 3 }, habit = "product", stage = "permit",
   ask = "How wide are the caps?" }
+field "underlayments[].caps_to_the_box" { type = "number", unit = "nails", range = { 50, 20000 }, habit = "product", stage = "permit",
+  ask = "How many cap nails or cap staples are in a box?" }
 field "underlayments[].measured_head_lap_in" { type = "numbers", unit = "in", range = { 0, 36 }, measured = true, answer = "roof", stage = "dry-in",
   ask = "What head laps were measured?" }
 field "underlayments[].measured_end_lap_in" { type = "numbers", unit = "in", range = { 0, 36 }, measured = true, answer = "roof", stage = "dry-in",
@@ -521,6 +525,10 @@ field "covering.strip_length_in" { type = "number", unit = "in", range = { 6, 60
   ask = "How long is one shingle? (36, or 39.375 for metric ones)" }
 field "covering.bundles_per_square" { type = "number", range = { 1, 8 }, habit = "product", stage = "permit",
   ask = "How many bundles make a square, by the wrapper?" }
+field "covering.starter_bundle_ft" { type = "number", unit = "ft", range = { 10, 500 }, habit = "product", stage = "permit",
+  ask = "How many feet does a bundle of its starter strip make, by the wrapper?" }
+field "covering.cap_bundle_ft" { type = "number", unit = "ft", range = { 5, 200 }, habit = "product", stage = "permit",
+  ask = "How many feet of ridge does a bundle of its caps cover, by the wrapper?" }
 field "covering.measured_exposure_in" { type = "numbers", unit = "in", range = { 1, 20 }, measured = true, answer = "roof", stage = "final",
   ask = "What exposures were measured, course to course?" }
 field "covering.measured_offset_in" { type = "numbers", unit = "in", range = { 0, 40 }, measured = true, answer = "roof", stage = "final",
@@ -624,6 +632,8 @@ field "takeoff.waste_percent" { type = "number", unit = "percent", range = { 0, 
 field "takeoff.sheet_waste_percent" { type = "number", unit = "percent", range = { 0, 60 },
   habit = true, stage = "permit",
   ask = "What share do you add for waste of underlayment, ice barrier and panels?" }
+field "takeoff.rake_starter" { type = "yes_no", habit = true, stage = "permit",
+  ask = "Does starter strip go up the rakes too?" }
 field "takeoff.metal_waste_percent" { type = "number", unit = "percent", range = { 0, 60 },
   habit = true, stage = "permit",
   ask = "What share do you add for waste of drip edge and valley lining?" }
@@ -803,6 +813,8 @@ field "roof.walls[].name" { type = "text", range = { 1, 60 }, stage = "permit",
   ask = "What do you call this place?" }
 field "roof.walls[].kind" { type = "choice", choices = { "sidewall", "headwall", "slope_change" }, stage = "permit",
   ask = "Does the wall stand beside the plane (sidewall), above it (headwall), or does only the slope change?" }
+field "roof.walls[].length_ft" { type = "number", unit = "ft", range = { 0.1, 1000 }, stage = "permit",
+  ask = "How long is it, along the roof?" }
 field "roof.walls[].flashing_is" { type = "choice", choices = { "new", "reused", "none" }, answer = "desk", stage = "dry-in",
   ask = "Is its flashing new, the old one used again, or is there none?" }
 field "roof.walls[].flashing_condition" { type = "choice", choices = { "sound", "rusted", "damaged", "decayed" }, stage = "dry-in",
@@ -911,6 +923,8 @@ field "rot[].member" { type = "choice",
   ask = "Is it a rafter tail, rafter, truss, fascia, rake board, starter board, deck edge or soffit?" }
 field "rot[].length_ft" { type = "number", unit = "ft", range = { 0, 500 }, stage = "deck",
   ask = "How many feet of it?" }
+field "rot[].stock" { type = "text", range = { 1, 30 }, stage = "deck",
+  ask = "Which stock is the new piece cut from? (such as 2x6 or 1x8)" }
 field "rot[].repair" { type = "choice", choices = { "new_piece", "sistered", "filled", "left" }, stage = "deck",
   ask = "Was a new piece put in, was one nailed alongside (sistered), was it filled or patched, or was it left?" }
 field "rot[].rot_cut_off" { type = "yes_no", stage = "deck",

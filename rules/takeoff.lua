@@ -6,35 +6,12 @@
 -- rounds up to whole ones and shows both. A fact the job lacks leaves the line
 -- open. What a label says (a fact of the job) goes before the common figure.
 
-local function label(part, field, figure, name)
-  if known(part, field) then return part[field] end
-  return figure(name)
-end
-
--- One waste for all, unless the job has another for this kind of thing.
-local function waste(job, special)
-  if special and known(job.takeoff, special) then return job.takeoff[special] end
-  return job.takeoff.waste_percent
-end
-
-local function name_of(item, otherwise)
-  if known(item, "name") then return item.name end
-  return otherwise
-end
-
--- What is bought is reckoned over the planes whole.
-local function whole_roof(job)
-  local part = job.scope.extent == "repair"
-  if known(job.scope, "roof_share_percent") then
-    part = part or job.scope.roof_share_percent < 100
-  end
-  for _, slope in ipairs(job.roof.slopes) do
-    part = part or not gets_covering(slope)
-  end
-  if part then
-    cannot_tell("only a part of the roof is renewed, and the planes are listed whole. For a "
-      .. "takeoff list just what is renewed, as a reroof and without /scope/roof_share_percent.")
-  end
+-- The planes or edges a line is for, by name; all of them are not listed.
+local function places(parts, all, every)
+  if #parts == 0 or #parts == all then return every end
+  local names = {}
+  for i, part in ipairs(parts) do names[i] = part[1] end
+  return table.concat(names, ", ")
 end
 
 -- What the place has dropped altogether is not bought for its sake. With some of
@@ -127,15 +104,31 @@ quantity "by_plan" {
 
 -- Shingles ---------------------------------------------------------------------
 
+local GRADES = { three_tab = "Three-tab shingles", laminated = "Laminated shingles" }
+
+local function shingles_called(job)
+  if not known(job.covering, "grade") then return "Shingles" end
+  return GRADES[job.covering.grade] or "Shingles"
+end
+
+-- Laminated shingles are not cut for starter and caps: those come in bundles of their own.
+local function own_pieces(job)
+  return job.covering.grade ~= "three_tab"
+end
+
 quantity "shingle_bundles" {
   title = "Shingles",
+  order = "Covering",
+  habit = "the covering that the job names",
   applies = is_shingled,
   amount = function(job, figure)
     whole_roof(job)
     local bundles = label(job.covering, "bundles_per_square", figure, "takeoff.bundles_per_square")
     work(number(bundles) .. " bundles to the square of 100 sq ft")
     return amount { exact = whole_area(job), unit = "sqft", waste_percent = waste(job),
-      each = 100 / bundles, buy = "bundles", one = "bundle" }
+      each = 100 / bundles, buy = "bundles", one = "bundle",
+      item = shingles_called(job) .. ", " .. number(bundles) .. " bundles to the square",
+      goes_on = "all planes" }
   end,
 }
 
@@ -181,30 +174,71 @@ local function edges_ft(job, kind, counts)
   return trade.sum(parts)
 end
 
+-- Feet that a bundle of starter makes: by its label, of its own kind, or cut from strips.
+local function starter_run(job, figure)
+  if known(job.covering, "starter_bundle_ft") then return job.covering.starter_bundle_ft end
+  if own_pieces(job) then return figure "takeoff.starter_run_per_bundle" end
+  local strips = figure "takeoff.strips_per_bundle"
+  local length = job.covering.strip_length_in
+  local run = strips * length / 12
+  work("a bundle of " .. number(strips) .. " strips of " .. number(length, "in") .. " makes "
+    .. number(run, "ft"))
+  return run
+end
+
+local function starter(job, figure, feet, edges)
+  local item = own_pieces(job) and "Starter strip" or "Three-tab shingles, to cut for starter"
+  return amount { exact = feet, unit = "ft", waste_percent = waste(job),
+    each = starter_run(job, figure), buy = "bundles", one = "bundle", item = item,
+    goes_on = edges }
+end
+
 quantity "starter" {
   title = "Starter strip along the eaves",
+  order = "Covering",
+  habit = "shingles begin on a starter, by their makers' instructions",
   applies = is_shingled,
   amount = function(job, figure)
-    local strips = figure "takeoff.strips_per_bundle"
-    local length = job.covering.strip_length_in
-    local run = strips * length / 12
-    work("a bundle of " .. number(strips) .. " strips of " .. number(length, "in") .. " makes "
-      .. number(run, "ft"))
-    return amount { exact = edges_ft(job, "eave"), unit = "ft", waste_percent = waste(job),
-      each = run, buy = "bundles", one = "bundle",
-      note = "Starter up the rakes comes on top, where it is used." }
+    return starter(job, figure, edges_ft(job, "eave"), "eaves")
   end,
 }
 
+quantity "starter_rake" {
+  title = "Starter strip up the rakes",
+  order = "Covering",
+  habit = "/takeoff/rake_starter",
+  applies = function(job)
+    local shingled, why = is_shingled(job)
+    if not shingled then return false, why end
+    if not known(job.takeoff, "rake_starter") then
+      return false, "the job does not say that it is used (/takeoff/rake_starter)"
+    end
+    return job.takeoff.rake_starter, "none is used up the rakes"
+  end,
+  amount = function(job, figure)
+    return starter(job, figure, edges_ft(job, "rake"), "rakes")
+  end,
+}
+
+local function cap_run(job, figure)
+  if known(job.covering, "cap_bundle_ft") then return job.covering.cap_bundle_ft end
+  if own_pieces(job) then return figure "takeoff.own_cap_run_per_bundle" end
+  return figure "takeoff.cap_run_per_bundle"
+end
+
 quantity "ridge_cap" {
   title = "Caps of ridges and hips",
+  order = "Covering",
+  habit = "ridges and hips are capped, by the makers' instructions",
   applies = is_shingled,
   amount = function(job, figure)
     local roof = job.roof
     whole_roof(job)
     local run = trade.sum { { "ridge", roof.ridge_ft }, { "hips", roof.hip_ft }, unit = "ft" }
     return amount { exact = run, unit = "ft", waste_percent = waste(job),
-      each = figure "takeoff.cap_run_per_bundle", buy = "bundles", one = "bundle" }
+      each = cap_run(job, figure), buy = "bundles", one = "bundle",
+      item = own_pieces(job) and "Hip and ridge caps" or "Three-tab shingles, to cut for caps",
+      goes_on = roof.hip_ft > 0 and "ridge and hips" or "ridge" }
   end,
 }
 
@@ -239,18 +273,34 @@ local function shingle_nails(job, figure)
   }
 end
 
-local function is_nailed(job)
+local function is_nailed(job, figure)
   local shingled, why = is_shingled(job)
   if not shingled then return false, why end
-  return job.fasteners.kind == "nail", "the covering is not nailed"
+  if job.fasteners.kind == "nail" then return true end
+  -- What the job names and the place refuses is not bought.
+  if dropped "fasteners.kind" then return false, "the covering is not nailed" end
+  return not has(figure "fasteners.kinds", job.fasteners.kind), "the covering is not nailed"
+end
+
+local NAIL_METALS = { galvanized = "galvanized", stainless = "stainless", aluminum = "aluminum",
+  copper = "copper" }
+
+local function roofing_nail(job)
+  local metal = known(job.fasteners, "metal") and NAIL_METALS[job.fasteners.metal]
+  local size = known(job.fasteners, "length_in") and number(job.fasteners.length_in, "in") .. " "
+    or ""
+  return "roofing nails, " .. size .. (metal or "of a metal that does not rust")
 end
 
 quantity "shingle_nails" {
   title = "Nails of the shingles",
+  order = "Covering",
+  serves = { "fasteners.count", "fasteners.kind" },
   applies = is_nailed,
   amount = function(job, figure)
     return amount { exact = shingle_nails(job, figure), unit = "nails", waste_percent = waste(job),
-      each = figure "takeoff.nails_per_box", buy = "boxes of coil nails", one = "box of coil nails",
+      each = figure "takeoff.nails_per_box", buy = "boxes", one = "box",
+      item = "Coil " .. roofing_nail(job), goes_on = "shingles",
       note = "Starter and caps take some of the waste." }
   end,
 }
@@ -399,8 +449,25 @@ local function known_reach(figure, edge)
   return barrier_reach(figure, edge)
 end
 
+-- The names that rolls go by, for the counter.
+local CALLED = {
+  D226_I = "No. 15 felt, ASTM D226 type I", D226_II = "No. 30 felt, ASTM D226 type II",
+  D4869_I = "No. 8 felt, ASTM D4869 type I", D4869_II = "No. 15 felt, ASTM D4869 type II",
+  D4869_III = "No. 20 felt, ASTM D4869 type III", D4869_IV = "No. 30 felt, ASTM D4869 type IV",
+  D6757 = "Underlayment, ASTM D6757", D1970 = "Self-adhered underlayment, ASTM D1970",
+  D8257 = "Synthetic underlayment, ASTM D8257", other_synthetic = "Synthetic underlayment",
+}
+
+local function rolls_called(kind, width, length)
+  return (CALLED[kind] or "Underlayment") .. ", " .. number(width, "in") .. " by "
+    .. number(length, "ft")
+end
+
 quantity "underlayment_rolls" {
   title = "Underlayment",
+  order = "Underlayment and ice barrier",
+  serves = { "underlayment.kind", "underlayment.plies", "underlayment.head_lap",
+    "slope.double_underlayment" },
   per = "underlayments",
   applies = function(job, figure, underlayment)
     if job.scope.method == "overlay" and not figure "underlayment.on_overlay_required" then
@@ -424,8 +491,62 @@ quantity "underlayment_rolls" {
     work("a roll of " .. number(width, "in") .. " by " .. number(length, "ft"))
     return amount { exact = trade.sum(parts), unit = "sqft",
       waste_percent = waste(job, "sheet_waste_percent"), each = width / 12 * length,
-      buy = "rolls", one = "roll",
+      buy = "rolls", one = "roll", item = rolls_called(underlayment.kind, width, length),
+      goes_on = places(parts, #job.roof.slopes, "all planes"),
       note = "End laps are part of the waste. Nothing is taken off where an ice barrier lies." }
+  end,
+}
+
+-- Caps: one line of them along each lap, and as many lines between as the spacing asks.
+local function caps_on(sheet_ft, width, lap, along, between)
+  local lines = math.max(0, math.ceil((width - lap) / between) - 1)
+  local caps = sheet_ft * 12 / along + lines * sheet_ft * 12 / between
+  work(number(sheet_ft, "ft") .. " of roll x 12 / " .. number(along, "in") .. " along the laps, + "
+    .. number(lines, "count") .. " lines between x " .. number(sheet_ft, "ft") .. " x 12 / "
+    .. number(between, "in") .. " = " .. number(caps, "nails"))
+  return caps
+end
+
+local CAPS = { cap_nail = "Cap nails", cap_staple = "Cap staples" }
+
+quantity "underlayment_caps" {
+  title = "Caps of the underlayment",
+  order = "Underlayment and ice barrier",
+  serves = { "underlayment.fasteners", "underlayment.cap", "underlayment.lap_spacing",
+    "underlayment.field_spacing" },
+  habit = "the fastener that the job names",
+  per = "underlayments",
+  applies = function(job, figure, underlayment)
+    if job.scope.method == "overlay" and not figure "underlayment.on_overlay_required" then
+      return false, "an overlay strips nothing, so no underlayment is laid"
+    end
+    if is_self_adhered(underlayment) then return false, "it sticks by itself" end
+    if not CAPS[underlayment.fastener] then return false, "it is held without caps" end
+    for _, slope in ipairs(job.roof.slopes) do
+      if takes(slope, underlayment) then return true end
+    end
+    return false, "no plane takes it"
+  end,
+  amount = function(job, figure, underlayment)
+    whole_roof(job)
+    local width, parts = roll_of(figure, underlayment), { unit = "nails" }
+    local along, between = underlayment.lap_spacing_in, underlayment.field_spacing_in
+    if is_windy(job, figure) then
+      along = math.min(along, figure "underlayment.lap_spacing_wind_most")
+      between = math.min(between, figure "underlayment.field_spacing_wind_most")
+    end
+    for i, slope in ipairs(job.roof.slopes) do
+      if takes(slope, underlayment) then
+        local sheet = sheet_on(job, figure, underlayment, slope, width)
+        table.insert(parts, { name_of(slope, "plane " .. i),
+          caps_on(sheet / (width / 12), width, underlayment.head_lap_in, along, between) })
+      end
+    end
+    return amount { exact = trade.sum(parts), unit = "nails",
+      waste_percent = waste(job, "sheet_waste_percent"),
+      each = label(underlayment, "caps_to_the_box", figure, "takeoff.caps_to_the_box"),
+      buy = "boxes", one = "box", item = CAPS[underlayment.fastener] .. ", for the underlayment",
+      goes_on = places(parts, #job.roof.slopes, "all planes") }
   end,
 }
 
@@ -511,21 +632,52 @@ quantity "ice_barrier_area" {
   end,
 }
 
+local ICE_SERVES = { "ice_barrier.kind", "ice_barrier.reach", "ice_barrier.rakes",
+  "ice_barrier.valleys" }
+
+-- What the job names none of, the place asks for all the same.
 quantity "ice_barrier_rolls" {
   title = "Rolls of ice barrier",
+  order = "Underlayment and ice barrier",
+  serves = ICE_SERVES,
   applies = function(job, figure)
     local has, why = has_ice_barrier(job, figure)
     if not has then return false, why end
-    return job.ice_barrier.kind == "self_adhered",
-      "only a self-adhered sheet comes in rolls of its own; cemented plies take twice the area of "
-      .. "underlayment"
+    return job.ice_barrier.kind ~= "two_cemented_plies", "it is two plies of felt, cemented"
   end,
   amount = function(job, figure)
+    local width = label(job.ice_barrier, "roll_width_in", figure, "takeoff.roll_width.self_adhered")
     local length = label(job.ice_barrier, "roll_length_ft", figure,
       "takeoff.roll_length.self_adhered")
+    local note
+    if job.ice_barrier.kind == "none" then note = "The job names none; the place asks for it." end
     return amount { exact = ice_barrier_ft(job, figure), unit = "ft",
       waste_percent = waste(job, "sheet_waste_percent"), each = length,
-      buy = "rolls", one = "roll" }
+      buy = "rolls", one = "roll", item = "Ice barrier, self-adhered, ASTM D1970, "
+        .. number(width, "in") .. " by " .. number(length, "ft"),
+      goes_on = "eaves", note = note }
+  end,
+}
+
+quantity "ice_barrier_plies" {
+  title = "Felt and cement of an ice barrier of two plies",
+  order = "Underlayment and ice barrier",
+  serves = ICE_SERVES,
+  applies = function(job, figure)
+    local has, why = has_ice_barrier(job, figure)
+    if not has then return false, why end
+    return job.ice_barrier.kind == "two_cemented_plies", "it is no ice barrier of cemented plies"
+  end,
+  amount = function(job, figure)
+    local width = label(job.ice_barrier, "roll_width_in", figure, "takeoff.roll_width.felt")
+    local length = label(job.ice_barrier, "roll_length_ft", figure,
+      "takeoff.roll_length.light_felt")
+    local feet = ice_barrier_ft(job, figure)
+    work("two plies: 2 x " .. number(feet, "ft") .. " = " .. number(2 * feet, "ft"))
+    return amount { exact = 2 * feet, unit = "ft",
+      waste_percent = waste(job, "sheet_waste_percent"), each = length, buy = "rolls", one = "roll",
+      item = "Felt for an ice barrier of two plies, " .. number(width, "in") .. " by "
+        .. number(length, "ft") .. ", and lap cement between them", goes_on = "eaves" }
   end,
 }
 
@@ -535,6 +687,9 @@ local function drip_edge(kind)
   local required = "drip_edge." .. kind .. "_required"
   return {
     title = "Drip edge at the " .. kind .. "s",
+    order = "Metal and flashing",
+    serves = { "drip_edge." .. kind },
+    habit = "edges that the job gives metal",
     applies = function(job, figure)
       if job.scope.method == "overlay" and not figure "drip_edge.on_overlay_required" then
         return false, "an overlay keeps the old edges"
@@ -550,11 +705,12 @@ local function drip_edge(kind)
       local feet = edges_ft(job, kind, function(edge) return all or edge.drip_edge end)
       local lap = dropped "drip_edge.lap" and 0 or figure "drip_edge.lap_least"
       if known(job.drip_edge, "lap_in") then lap = math.max(lap, job.drip_edge.lap_in) end
-      local piece = trade.lapped_piece_ft {
-        length_ft = figure "takeoff.drip_edge_piece", lap_in = lap }
+      local long = figure "takeoff.drip_edge_piece"
+      local piece = trade.lapped_piece_ft { length_ft = long, lap_in = lap }
       return amount { exact = feet, unit = "ft",
         waste_percent = waste(job, "metal_waste_percent"), each = piece,
-        buy = "pieces", one = "piece" }
+        buy = "pieces", one = "piece", item = "Drip edge, " .. number(long, "ft") .. " pieces",
+        goes_on = kind .. "s" }
     end,
   }
 end
@@ -562,8 +718,15 @@ end
 quantity "drip_edge_eave" (drip_edge "eave")
 quantity "drip_edge_rake" (drip_edge "rake")
 
+local LININGS = { metal = "Valley metal", two_ply_roll = "Mineral-surfaced roll, for valleys",
+  smooth_roll = "Smooth roll roofing, for valleys",
+  self_adhered = "Self-adhered sheet, ASTM D1970, for valleys" }
+
 quantity "valley_lining" {
   title = "Lining of the valleys",
+  order = "Metal and flashing",
+  serves = { "valley.lining" },
+  habit = "valleys that the job lines",
   applies = function(job)
     if job.roof.valley_ft == 0 then return false, "the roof has no valley" end
     local why = dropped "valley.lining"
@@ -577,8 +740,12 @@ quantity "valley_lining" {
     whole_roof(job)
     local roll = trade.lapped_piece_ft {
       length_ft = figure "takeoff.valley_roll", lap_in = figure "takeoff.valley_lap" }
+    local first = job.roof.valleys[1]
+    local item = first and known(first, "lining") and LININGS[first.lining] or "Valley lining"
     return amount { exact = job.roof.valley_ft, unit = "ft",
-      waste_percent = waste(job, "metal_waste_percent"), each = roll, buy = "rolls", one = "roll" }
+      waste_percent = waste(job, "metal_waste_percent"), each = roll, buy = "rolls", one = "roll",
+      item = item .. ", rolls of " .. number(figure "takeoff.valley_roll", "ft"),
+      goes_on = "valleys" }
   end,
 }
 
@@ -682,9 +849,19 @@ local function new_panels(deck)
   return deck.kind == "panel", "boards are bought by the foot"
 end
 
+-- The planes that lie on it, less the strips of another deck along their edges, or the
+-- strips that are of it.
 local function deck_area(job, deck)
   whole_roof(job)
-  return area_of(job, function(slope) return slope.deck.name == deck.name end)
+  local area = area_of(job, function(slope) return slope.deck.name == deck.name end)
+  for _, edge in ipairs(job.roof.edges) do
+    if known(edge, "deck") and edge.deck.name ~= edge.slope.deck.name then
+      local strip = edge.length_ft * edge.deck_in / 12
+      if edge.deck.name == deck.name then area = area + strip end
+      if edge.slope.deck.name == deck.name then area = area - strip end
+    end
+  end
+  return math.max(0, area)
 end
 
 -- New panels, in square feet: over or in place of the whole deck, or as the job says.
@@ -693,19 +870,62 @@ local function panels_laid(job, deck)
   return deck.replaced_sqft
 end
 
+local WOODS = { osb = "OSB", plywood = "plywood", plywood_structural_1 = "plywood, Structural I" }
+
+local function panel_called(deck)
+  local over = deck.work == "paneled_over" and "over_panel_thickness_in" or "thickness_in"
+  local item = "Deck panels, 4 by 8 ft"
+  if known(deck, over) then item = item .. ", " .. number(deck[over], "in") end
+  if known(deck, "panel_wood") then item = item .. " " .. WOODS[deck.panel_wood] end
+  if deck.work ~= "paneled_over" and known(deck, "span_rating") then
+    item = item .. ", " .. deck.span_rating
+  end
+  if known(deck, "seen_from_below") and deck.seen_from_below then
+    item = item .. ", Exposure 1 or Exterior where seen from below"
+  end
+  return item
+end
+
 quantity "deck_panels" {
   title = "Deck panels",
+  order = "Deck and lumber",
+  serves = { "deck.sound", "deck.solid" },
+  habit = "the deck that the job renews",
   per = "decks",
   applies = function(job, figure, deck) return new_panels(deck) end,
   amount = function(job, figure, deck)
     return amount { exact = panels_laid(job, deck), unit = "sqft",
       waste_percent = waste(job, "sheet_waste_percent"), each = panel_sqft(figure),
-      buy = "panels", one = "panel" }
+      buy = "panels", one = "panel", item = panel_called(deck) }
   end,
 }
 
+local DECK_NAILS = { common_8d = "8d common nails", common_10d = "10d common nails",
+  deformed_8d = "8d ring or screw shank nails", box_8d = "8d box nails",
+  common_6d = "6d common nails", sinker_8d = "8d sinkers", RSRS_01 = "RSRS-01 ring shank nails",
+  RSRS_02 = "RSRS-02 ring shank nails", RSRS_03 = "RSRS-03 ring shank nails",
+  RSRS_04 = "RSRS-04 ring shank nails", RSRS_05 = "RSRS-05 ring shank nails",
+  staple = "Staples for the deck" }
+
+-- Loose nails are sold by the pound, where it is known how many go to it; else they are
+-- counted.
+local function deck_nails_bought(job, figure, deck, nails, note)
+  local kind = deck.nails.kind
+  local all = { exact = nails, unit = "nails", note = note, item = DECK_NAILS[kind],
+    waste_percent = waste(job, "sheet_waste_percent"), buy = "nails", one = "nail" }
+  if known(deck.nails, "nails_to_the_pound") then
+    all.each = deck.nails.nails_to_the_pound
+  elseif has(figure "takeoff.deck_nails_to_the_pound.kinds", kind) then
+    all.each = figure("takeoff.deck_nails_to_the_pound." .. kind)
+  end
+  if all.each then all.buy, all.one = "pounds", "pound" end
+  return amount(all)
+end
+
 quantity "deck_nails" {
   title = "Nails of the deck",
+  order = "Deck and lumber",
+  serves = { "deck.nail_kind", "deck.nail_edges", "deck.nail_field" },
   per = "decks",
   applies = function(job, figure, deck)
     if not new_panels(deck) then return false, "only panels are counted" end
@@ -728,9 +948,8 @@ quantity "deck_nails" {
     local panels = area / panel_sqft(figure)
     work(number(area, "sqft") .. " / " .. number(panel_sqft(figure), "sqft") .. " = "
       .. string.format("%.1f", panels) .. " panels x " .. number(each, "nails"))
-    return amount { exact = panels * each, unit = "nails",
-      waste_percent = waste(job, "sheet_waste_percent"),
-      note = "At the spacings planned, closer nailing at gables and eaves not counted." }
+    return deck_nails_bought(job, figure, deck, panels * each,
+      "At the spacings planned, closer nailing at gables and eaves not counted.")
   end,
 }
 

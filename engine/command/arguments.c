@@ -13,6 +13,7 @@ enum { LONG_FIRST = 256 }; /* getopt codes of long options: past every letter */
 static const char *const STAGES[] = {"permit", "deck", "dry-in", "final"};
 static const char *const FORMS[] = {"text", "json", "html"};
 static const char *const CARD_FORMS[] = {"text", "html"};
+static const char *const LIST_FORMS[] = {"text", "json", "csv"};
 
 const char *const *arguments_choices(enum kind kind, size_t *count)
 {
@@ -27,6 +28,10 @@ const char *const *arguments_choices(enum kind kind, size_t *count)
     if (kind == KIND_CARD_FORM) {
         *count = sizeof(CARD_FORMS) / sizeof(CARD_FORMS[0]);
         return CARD_FORMS;
+    }
+    if (kind == KIND_LIST_FORM) {
+        *count = sizeof(LIST_FORMS) / sizeof(LIST_FORMS[0]);
+        return LIST_FORMS;
     }
     *count = 0;
     return NULL;

@@ -20,6 +20,7 @@ enum kind {
     KIND_FORM,
     KIND_REPORT_FORM, /* with pages */
     KIND_CARD_FORM,   /* for paper only */
+    KIND_LIST_FORM,   /* of an order */
     KIND_JURISDICTION,
     KIND_TOPIC, /* of rules, or a place: what is proved */
     KIND_PART,  /* of a job */

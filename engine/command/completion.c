@@ -41,6 +41,8 @@ static const char *kind_word(enum kind kind)
         return "report_form";
     case KIND_CARD_FORM:
         return "card_form";
+    case KIND_LIST_FORM:
+        return "list_form";
     case KIND_JURISDICTION:
         return "jurisdictions";
     case KIND_TOPIC:
@@ -150,6 +152,7 @@ static void add_script(struct text *out)
     add_choices(out, KIND_FORM);
     add_choices(out, KIND_REPORT_FORM);
     add_choices(out, KIND_CARD_FORM);
+    add_choices(out, KIND_LIST_FORM);
     text_add(out, "        command) _eavemark_words '");
     add_commands(out);
     text_add(out, "' \"$2\" ;;\n        list) _eavemark_words '");

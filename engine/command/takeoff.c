@@ -6,7 +6,15 @@
 
 struct takeoff_options {
     const char *home, *jurisdiction, *date, *form, *output, *shop, *job;
+    bool work;
 };
+
+static enum eavemark_form form_of(const char *word)
+{
+    if (word == NULL || strcmp(word, "text") == 0)
+        return EAVEMARK_TEXT;
+    return strcmp(word, "json") == 0 ? EAVEMARK_JSON : EAVEMARK_CSV;
+}
 
 /* What the table cannot say: that a job is needed and not overwritten. */
 static int complete_options(const struct takeoff_options *options)
@@ -14,22 +22,22 @@ static int complete_options(const struct takeoff_options *options)
     if (options->job == NULL)
         return complain_of_usage(&command_takeoff,
                                  "which job? Name a file, or - for standard input");
+    if (options->work && form_of(options->form) == EAVEMARK_CSV)
+        return complain_of_usage(&command_takeoff, "--work is for text; json has the sums anyway");
     if (options->output != NULL && arguments_same_file(options->job, options->output))
         return complain_of_usage(&command_takeoff, "the report would overwrite the job itself");
     return COMMAND_GOES_ON;
 }
 
-/* Two forms only: a takeoff has no page. */
 static int make_takeoff(const struct takeoff_options *options, eavemark *handle)
 {
     const struct eavemark_request request = {.name = options->job,
                                              .jurisdiction = options->jurisdiction,
                                              .date = options->date,
                                              .shop_name = options->shop};
-    const bool json = options->form != NULL && strcmp(options->form, "json") == 0;
     char *report = NULL, *problems = NULL;
-    const int status = (int)eavemark_takeoff(handle, &request, json ? EAVEMARK_JSON : EAVEMARK_TEXT,
-                                             &report, &problems);
+    const int status = (int)(options->work ? eavemark_takeoff : eavemark_order)(
+        handle, &request, form_of(options->form), &report, &problems);
     return output_answer(status, options->output, report, problems);
 }
 
@@ -61,8 +69,10 @@ static const struct option_line OPTIONS[] = {
      offsetof(struct takeoff_options, date), false},
     {"shop", 0, "FILE", "the shop sheet, in place of one that the job names", KIND_FILE,
      offsetof(struct takeoff_options, shop), false},
-    {"form", 0, "FORM", "text (to read) or json (to pass on)", KIND_FORM,
-     offsetof(struct takeoff_options, form), false},
+    {"work", 0, NULL, "the sums: each quantity with its arithmetic", KIND_NONE,
+     offsetof(struct takeoff_options, work), false},
+    {"form", 0, "FORM", "text (to read), json (to pass on) or csv (a table)",
+     KIND_LIST_FORM, offsetof(struct takeoff_options, form), false},
     {"output", 'o', "FILE", "write the report there, once it is complete", KIND_FILE,
      offsetof(struct takeoff_options, output), false},
     {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,
@@ -71,12 +81,13 @@ static const struct option_line OPTIONS[] = {
 
 const struct command command_takeoff = {
     .name = "takeoff",
-    .summary = "reckon areas, materials, loads and days for a job",
+    .summary = "order the material of a job; --work shows areas, loads, days and the sums",
     .usage = "[options] JOB",
-    .about = "Reckons what a reroof takes: areas, squares, bundles, nails, underlayment, ice\n"
-             "barrier, drip edge, vents, deck, loads and days, each with its arithmetic and\n"
-             "the figure of the place that drives it. What the job does not say stays an open\n"
-             "question; nothing is guessed. JOB is a JSON file, or - for standard input.",
+    .about = "Prints what a reroof takes as an order to hand to the supplier: how many, in\n"
+             "which unit, of what, and for which planes. --work shows the sums instead, with\n"
+             "areas, loads and days: each quantity with its arithmetic and the figure of the\n"
+             "place that drives it. What the job does not say stays an open question; nothing\n"
+             "is guessed. JOB is a JSON file, or - for standard input.",
     .options = OPTIONS,
     .option_count = sizeof(OPTIONS) / sizeof(OPTIONS[0]),
     .words = {KIND_FILE, KIND_NONE},

@@ -37,8 +37,15 @@ enum eavemark_status {
     EAVEMARK_BROKEN = 3,   /* a rule or profile is broken, or out of memory */
 };
 
-/* EAVEMARK_HTML is for checks and cards; what knows no such form gives text. */
-enum eavemark_form { EAVEMARK_TEXT, EAVEMARK_JSON, EAVEMARK_JSON_LINE, EAVEMARK_HTML };
+/* EAVEMARK_HTML is for checks and cards, EAVEMARK_CSV for orders; what knows no such form
+ * gives text. */
+enum eavemark_form {
+    EAVEMARK_TEXT,
+    EAVEMARK_JSON,
+    EAVEMARK_JSON_LINE,
+    EAVEMARK_HTML,
+    EAVEMARK_CSV
+};
 
 /* The home that was packed into the library when it was built: its rules and places as
  * they then were, with the same fingerprint. Nothing can be written to it. */
@@ -111,6 +118,12 @@ enum eavemark_status eavemark_card(eavemark *handle, const struct eavemark_reque
  * EAVEMARK_FAILED. */
 enum eavemark_status eavemark_takeoff(eavemark *handle, const struct eavemark_request *request,
                                       enum eavemark_form form, char **report, char **problems);
+
+/* The same as a list to hand to the supplier: item, count, unit bought and what it is for,
+ * without the sums. As CSV (RFC 4180) a line of headings stands first; the JSON is that of
+ * eavemark_takeoff, which has both. */
+enum eavemark_status eavemark_order(eavemark *handle, const struct eavemark_request *request,
+                                    enum eavemark_form form, char **report, char **problems);
 
 /* The catalogue of what a job may say: a listing (topic NULL: all), or a JSON
  * Schema (draft 2020-12). jurisdiction and date add that place's own fields;

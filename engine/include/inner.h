@@ -26,6 +26,8 @@ char *inner_result_changes(const eavemark_result *before, const eavemark_result 
 void inner_result_free(eavemark_result *result);
 enum eavemark_status inner_takeoff(eavemark *handle, const struct eavemark_request *request,
                                    enum eavemark_form form, char **report, char **problems);
+enum eavemark_status inner_order(eavemark *handle, const struct eavemark_request *request,
+                                 enum eavemark_form form, char **report, char **problems);
 enum eavemark_status inner_card(eavemark *handle, const struct eavemark_request *request,
                                 enum eavemark_form form, char **report, char **problems);
 enum eavemark_status inner_fields(eavemark *handle, const char *topic, bool schema,

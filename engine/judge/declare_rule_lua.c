@@ -84,7 +84,26 @@ static int finish_rule(lua_State *lua)
 
 /* quantity "..." { ... } ---------------------------------------------------------- */
 
-static const char *const QUANTITY_KEYS[] = {"title", "per", "applies", "amount", NULL};
+static const char *const QUANTITY_KEYS[] = {"title", "per",    "applies", "amount",
+                                            "order", "serves", "habit",   NULL};
+
+/* The texts listed under `serves`, ended by NULL. */
+static const char **read_serves(lua_State *lua)
+{
+    const int type = lua_getfield(lua, 1, "serves");
+    if (type != LUA_TNIL && type != LUA_TTABLE)
+        declare_refuse(lua, "serves must be a list of rules");
+    const size_t count = type == LUA_TTABLE ? lua_rawlen(lua, -1) : 0;
+    const char **serves = declare_keep(lua, count + 1, sizeof(*serves));
+    for (size_t i = 0; i < count; i++) {
+        if (lua_rawgeti(lua, -1, (lua_Integer)(i + 1)) != LUA_TSTRING)
+            declare_refuse(lua, "serves must be a list of rules");
+        serves[i] = declare_keep_text(lua, lua_tostring(lua, -1));
+        lua_pop(lua, 1);
+    }
+    lua_pop(lua, 1);
+    return serves;
+}
 
 static int finish_quantity(lua_State *lua)
 {
@@ -97,6 +116,9 @@ static int finish_quantity(lua_State *lua)
     struct quantity *quantity = declare_keep(lua, 1, sizeof(*quantity));
     quantity->name = declare_keep_text(lua, declare_name(lua));
     quantity->title = declare_need_text(lua, "title");
+    quantity->heading = declare_text(lua, "order");
+    quantity->by_habit = declare_text(lua, "habit");
+    quantity->serves = read_serves(lua);
     quantity->per_depth = declare_per(lua, quantity->per);
     quantity->applies = declare_function(lua, "applies");
     quantity->amount = declare_function(lua, "amount");

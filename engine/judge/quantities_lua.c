@@ -22,8 +22,8 @@ static const char AMOUNT_KEY = 'a'; /* registry: the metatable of amounts */
 
 /* amount { ... } --------------------------------------------------------------- */
 
-static const char *const AMOUNT_NAMES[] = {"exact", "unit", "waste_percent", "each",
-                                           "buy",   "one",  "note"};
+static const char *const AMOUNT_NAMES[] = {"exact", "unit", "waste_percent", "each",   "buy",
+                                           "one",   "note", "item",          "goes_on"};
 
 /* No other names than these: a misspelled waste_percent would order too little. */
 static void closed_names(lua_State *lua)
@@ -113,6 +113,8 @@ static int amount_call(lua_State *lua)
     amount.buy = text_part(lua, "buy");
     amount.one = text_part(lua, "one");
     amount.note = text_part(lua, "note");
+    amount.item = text_part(lua, "item");
+    amount.goes_on = text_part(lua, "goes_on");
     if (amount.one == NULL)
         amount.one = amount.buy;
     amount.bought = amount.buy != NULL;
@@ -206,6 +208,9 @@ static struct quantity_line *line_new(struct run *run)
     *line = (struct quantity_line){0}; /* one that was there, reckoned again, leaves no trace */
     line->finding.rule = run->quantity->name;
     line->finding.title = run->quantity->title;
+    line->heading = run->quantity->heading;
+    line->serves = run->quantity->serves;
+    line->by_habit = run->quantity->by_habit;
     return line;
 }
 
@@ -276,6 +281,11 @@ static void reckon(struct run *run, const struct quantity *quantity)
     struct quantity_line *line = line_new(run);
     if (line != NULL)
         verdict_not_applicable(&line->finding, &run->judging, "the job lists none");
+}
+
+double takeoff_count(const struct amount *amount, double exact)
+{
+    return trade_purchase(exact, amount->waste_percent, amount->each);
 }
 
 const char *takeoff_word(enum outcome outcome)

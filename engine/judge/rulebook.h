@@ -61,6 +61,9 @@ struct rule {
 /* Something to be bought or reckoned with: `eavemark takeoff`. */
 struct quantity {
     const char *name, *title;
+    const char *heading;  /* on the order; NULL for what no supplier sells */
+    const char **serves;  /* rules whose demands it meets, ended by NULL; never NULL */
+    const char *by_habit; /* why it is bought where no rule asks for it, or NULL */
     const struct field *per[RULE_DEEPEST_PER]; /* as a rule's */
     size_t per_depth;
     int applies, amount; /* registry references */

@@ -33,7 +33,12 @@ void report_json(const struct result *result, bool pretty, bool all, struct text
  * the rules that failed, each once. */
 void report_brief(const struct result *result, struct text *out);
 
-/* A takeoff for people: what to buy, then what is only good to know, then the
+/* What a takeoff buys, for the supplier: as plain text for one page, or comma-separated
+ * (RFC 4180) with a line of headings. Widths and errors as above. */
+void report_order_text(const struct takeoff *takeoff, struct text *out);
+void report_order_csv(const struct takeoff *takeoff, struct text *out);
+
+/* The sums of a takeoff, for people: what to buy, then what is only good to know, then the
  * questions that are open. Widths and errors as above. */
 void report_takeoff_text(const struct takeoff *takeoff, struct text *out);
 

@@ -3,6 +3,7 @@
 #include "base/number.h"
 #include "include/eavemark.h"
 #include "report/json_part.h"
+#include "report/order.h"
 
 #include <cjson/cJSON.h>
 
@@ -43,18 +44,52 @@ static bool add_buy(cJSON *object, const struct amount *amount)
            && cJSON_AddNumberToObject(buy, "each", round(amount->each * 1e6) / 1e6) != NULL;
 }
 
+/* Which rules it serves, or the habit: what is bought has one or the other. */
+static bool add_reason(cJSON *object, const struct quantity_line *line)
+{
+    size_t count = 0;
+    while (line->serves[count] != NULL)
+        count++;
+    return json_add_texts(object, "serves", line->serves, count)
+           && json_add_text(object, "habit", line->by_habit);
+}
+
 static bool add_line(cJSON *array, const struct quantity_line *line)
 {
     const struct finding *finding = &line->finding;
     cJSON *object = cJSON_CreateObject();
     return cJSON_AddItemToArray(array, object) && json_add_text(object, "name", finding->rule)
            && json_add_text(object, "title", finding->title)
-           && json_add_text(object, "where", finding->where) && add_exact(object, line->amount)
-           && add_waste(object, line->amount) && add_buy(object, line->amount)
+           && json_add_text(object, "where", finding->where)
+           && json_add_text(object, "heading", line->heading) && add_reason(object, line)
+           && add_exact(object, line->amount) && add_waste(object, line->amount)
+           && add_buy(object, line->amount)
            && json_add_texts(object, "work", finding->work, finding->work_count)
            && json_add_cites(object, finding) && json_add_amended(object, finding->amended)
            && json_add_text(object, "outcome", takeoff_word(finding->outcome))
            && json_add_text(object, "says", finding->says) && json_add_reads(object, finding);
+}
+
+static bool add_order_line(cJSON *array, const struct order_line *line)
+{
+    cJSON *object = cJSON_CreateObject();
+    return cJSON_AddItemToArray(array, object) && json_add_text(object, "heading", line->heading)
+           && json_add_text(object, "item", line->item)
+           && add_number(object, "count", line->count, "count")
+           && json_add_text(object, "unit", order_unit(line))
+           && json_add_text(object, "for", line->goes_on)
+           && json_add_text(object, "quantity", line->first->finding.rule);
+}
+
+static bool add_order(cJSON *root, const struct takeoff *takeoff)
+{
+    struct order order;
+    cJSON *array = cJSON_AddArrayToObject(root, "order");
+    bool made = order_make(takeoff, &order) == 0 && array != NULL;
+    for (size_t i = 0; made && i < order.line_count; i++)
+        made = add_order_line(array, &order.lines[i]);
+    order_free(&order);
+    return made;
 }
 
 static bool add_lines(cJSON *root, const struct takeoff *takeoff)
@@ -75,8 +110,8 @@ static bool add_everything(cJSON *root, const struct takeoff *takeoff)
     return json_add_text(root, "eavemark", EAVEMARK_VERSION)
            && json_add_text(root, "job", head->job) && json_add_text(root, "date", head->date)
            && json_add_jurisdiction(root, head)
-           && json_add_text(root, "fingerprint", head->fingerprint) && add_lines(root, takeoff)
-           && json_add_text(root, "caution", head->caution);
+           && json_add_text(root, "fingerprint", head->fingerprint) && add_order(root, takeoff)
+           && add_lines(root, takeoff) && json_add_text(root, "caution", head->caution);
 }
 
 void report_takeoff_json(const struct takeoff *takeoff, bool pretty, struct text *out)

@@ -3,6 +3,7 @@
 
 #include "base/number.h"
 #include "include/eavemark.h"
+#include "report/takeoff_part.h"
 #include "report/value_words.h"
 #include "report/wrap.h"
 
@@ -15,8 +16,7 @@ enum {
     PRINT_SHOWN = 16, /* characters of the fingerprint: enough to tell two apart */
 };
 
-/* Wraps a phrase built up beforehand, and releases it. */
-static void add_phrase(struct text *out, size_t hang, struct text *phrase)
+void takeoff_add_phrase(struct text *out, size_t hang, struct text *phrase)
 {
     if (phrase->failed)
         out->failed = true;
@@ -41,29 +41,34 @@ static void add_facts(struct text *out, const struct result *head)
     text_free(&facts);
 }
 
-static void add_heading(struct text *out, const struct takeoff *takeoff)
+void takeoff_add_head(struct text *out, const struct result *head)
 {
-    const struct result *head = &takeoff->head;
-    const size_t *counts = head->counts;
-    struct text place = TEXT_EMPTY, count = TEXT_EMPTY;
-    text_add(out, "Eavemark " EAVEMARK_VERSION ", takeoff of a reroof\n\n");
+    struct text place = TEXT_EMPTY;
     add_head(out, "Job", head->job);
     text_addf(&place, "%s (%s)%s", head->jurisdiction_title, head->jurisdiction,
               head->invented ? " - INVENTED PLACE: no real county, and not the law anywhere" : "");
     text_addf(out, "%-*s", HEAD_HANG, "Place");
-    add_phrase(out, HEAD_HANG, &place);
+    takeoff_add_phrase(out, HEAD_HANG, &place);
     add_head(out, "Date", head->date);
     add_head(out, "Law", head->edition);
     add_head(out, "Read", head->as_seen);
     add_facts(out, head);
     for (size_t i = 0; i < head->differ_count; i++)
         add_head(out, i == 0 ? "Differs" : "", head->differs[i]);
+}
+
+static void add_heading(struct text *out, const struct takeoff *takeoff)
+{
+    const size_t *counts = takeoff->head.counts;
+    struct text count = TEXT_EMPTY;
+    text_add(out, "Eavemark " EAVEMARK_VERSION ", takeoff of a reroof\n\n");
+    takeoff_add_head(out, &takeoff->head);
     if (counts[OUTCOME_BROKEN] > 0)
         text_addf(&count, "%zu broken, ", counts[OUTCOME_BROKEN]);
     text_addf(&count, "%zu given, %zu open, %zu not applicable", counts[OUTCOME_PASS],
               counts[OUTCOME_OPEN], counts[OUTCOME_NOT_APPLICABLE]);
     text_addf(out, "%-*s", HEAD_HANG, "Count");
-    add_phrase(out, HEAD_HANG, &count);
+    takeoff_add_phrase(out, HEAD_HANG, &count);
 }
 
 /* One line ---------------------------------------------------------------- */
@@ -78,7 +83,7 @@ static void add_title(struct text *out, const struct quantity_line *lines, size_
             text_addf(&title, "%s%s", i == 0 ? ": " : "; ", lines[i].finding.where);
     text_addf(&title, " [%s]", lines->finding.rule);
     text_add(out, "\n");
-    add_phrase(out, 0, &title);
+    takeoff_add_phrase(out, 0, &title);
 }
 
 static void start_label(struct text *out, const char *label)
@@ -108,7 +113,7 @@ static void add_amount(struct text *out, const struct amount *amount)
             text_addf(&words, " of %s", number);
         }
         start_label(out, "buy");
-        add_phrase(out, LABEL_HANG, &words);
+        takeoff_add_phrase(out, LABEL_HANG, &words);
     }
     number_write_unit(amount->exact, amount->unit, number);
     text_add(&words, number);
@@ -117,7 +122,7 @@ static void add_amount(struct text *out, const struct amount *amount)
         text_addf(&words, ", and %s for waste", number);
     }
     start_label(out, amount->bought ? "exact" : "amount");
-    add_phrase(out, LABEL_HANG, &words);
+    takeoff_add_phrase(out, LABEL_HANG, &words);
 }
 
 static bool same_text(const char *a, const char *b)
@@ -177,7 +182,7 @@ static void add_amended(struct text *out, const struct amended *amended)
     text_add(&moved, " to ");
     value_add(&moved, &amended->to);
     start_label(out, "amended");
-    add_phrase(out, LABEL_HANG, &moved);
+    takeoff_add_phrase(out, LABEL_HANG, &moved);
 }
 
 /* Arithmetic that two planes share is shown once. */

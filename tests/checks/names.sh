@@ -17,6 +17,7 @@ engine/trade/*.c                trade_        the arithmetic, as one library
 engine/report/*.c               report_       what writes a whole report
 engine/report/card_*.c          card_         the card, in several files
 engine/report/json_part.c       json_         what JSON forms share
+engine/report/takeoff_*.c       takeoff_      what order and sums share
 engine/report/value_words.c     value_        values in words
 engine/job/validate_*.c         validate_     the parts of validate.c
 engine/job/scan_*.c             scan_         the parts of scan.c

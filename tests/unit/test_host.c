@@ -169,7 +169,7 @@ static void checks_without_what_they_need(void **state)
     assert_has(eavemark_result_problems(NULL), "no result");
     assert_null(eavemark_result_report(NULL, EAVEMARK_TEXT, 0));
     eavemark_result *result = eavemark_check(handle, &request);
-    assert_null(eavemark_result_report(result, (enum eavemark_form)4, 0));
+    assert_null(eavemark_result_report(result, (enum eavemark_form)5, 0));
     assert_null(eavemark_result_report(result, (enum eavemark_form) - 1, 0));
     assert_null(eavemark_result_changes(result, NULL, 0));
     assert_null(eavemark_result_changes(NULL, result, 0));

@@ -56,6 +56,10 @@ static cJSON *whole_job(void)
     cJSON_AddItemToArray(child(child(job, "roof"), "valleys"), valley);
     put_number(child(job, "covering"), "weight_lb_per_square", 240);
     put_number(child(job, "covering"), "strip_length_in", 36);
+    put_text(child(job, "covering"), "grade", "three_tab");
+    cJSON *wall = NULL;
+    cJSON_ArrayForEach(wall, child(child(job, "roof"), "walls"))
+        put_number(wall, "length_ft", 12);
     put_number(child(job, "covering"), "exposure_printed_in", 5);
     put_number(cJSON_GetArrayItem(child(child(job, "existing"), "coverings"), 0),
                "weight_lb_per_square", 220);

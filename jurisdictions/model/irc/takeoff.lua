@@ -90,3 +90,31 @@ figure "takeoff.fan_boost_dark_or_steep" { 1.15, "gives no figure", unit = "time
   sense = "equals", seen = "ventilating-products trade association" }
 figure "takeoff.fan_cfm_per_intake_sqft" { 300, "gives no figure", unit = "cfm", sense = "equals",
   seen = "ventilating-products trade association" }
+
+-- Starter and caps of their own kind, as laminated shingles take them.
+figure "takeoff.starter_run_per_bundle" { 100, "gives no figure", unit = "ft", sense = "equals",
+  practice = "public how-to pages: 100 to 105 ft; the wrapper decides" }
+figure "takeoff.own_cap_run_per_bundle" { 25, "gives no figure", unit = "ft", sense = "equals",
+  practice = "public how-to pages: 20 to 33 ft; the wrapper decides" }
+
+-- Deck nails to the pound, where a public chart has them.
+figure "takeoff.deck_nails_to_the_pound.kinds" { { "common_6d", "common_8d", "common_10d" },
+  "gives no figure", sense = "among", practice = "a working list: the kinds counted below" }
+figure "takeoff.deck_nails_to_the_pound.common_6d" { 170, "gives no figure", unit = "nails",
+  sense = "equals", practice = "public chart of common nails; charts run from 166 to 181" }
+figure "takeoff.deck_nails_to_the_pound.common_8d" { 100, "gives no figure", unit = "nails",
+  sense = "equals", practice = "public chart of common nails; charts run from 94 to 106" }
+figure "takeoff.deck_nails_to_the_pound.common_10d" { 65, "gives no figure", unit = "nails",
+  sense = "equals", practice = "public chart of common nails; charts run from 65 to 74" }
+
+-- Small goods, and lumber.
+figure "takeoff.flashing_piece" { 10, "gives no figure", unit = "ft", sense = "equals",
+  practice = "recalled" }
+figure "takeoff.ridge_vent_piece" { 4, "gives no figure", unit = "ft", sense = "equals",
+  practice = "recalled: rigid ones; rolls hold 20 ft and more" }
+figure "takeoff.caps_to_the_box" { 2000, "gives no figure", unit = "nails", sense = "equals",
+  practice = "recalled: boxes and pails of 1,000 to 3,000" }
+figure "takeoff.lumber_lengths" { { "8", "10", "12", "14", "16", "18", "20" }, "gives no figure",
+  sense = "among", practice = "common practice: lumber comes in even feet" }
+figure "takeoff.strip_piece" { 8, "gives no figure", unit = "ft", sense = "equals",
+  practice = "common practice: ripped from a panel along its length" }
