@@ -1,6 +1,7 @@
 #include "report/question_report.h"
 
 #include "report/json_part.h"
+#include "report/telling.h"
 
 #include <string.h>
 
@@ -45,6 +46,7 @@ static bool add_question(cJSON *list, const struct question *question)
            && json_add_text(object, "question", field->ask)
            && json_add_text(object, "type", field_type_said(field->type))
            && json_add_text(object, "unit", field->unit)
+           && json_add_text(object, "found", telling_answer(field->answer))
            && add_bound(object, "least", field->has_least, field->least)
            && add_bound(object, "most", field->has_most, field->most)
            && add_choices(object, question) && json_add_text(object, "stage", field->stage)

@@ -31,9 +31,14 @@
 #include <stdbool.h>
 #include <stddef.h>
 
+/* A page in a browser, which has little memory, is built with less. */
+#ifndef EAVEMARK_HEAP_MB
+#define EAVEMARK_HEAP_MB 64
+#endif
+
 /* Every limit in one place. */
 enum {
-    SANDBOX_HEAP_BYTES = 64 * 1024 * 1024,
+    SANDBOX_HEAP_BYTES = EAVEMARK_HEAP_MB * 1024 * 1024,
     SANDBOX_LOAD_BYTES = 24 * 1024 * 1024, /* for loading all packs */
     SANDBOX_CALL_BYTES = 4 * 1024 * 1024,  /* for judging one thing */
     SANDBOX_KEPT_BYTES = 16 * 1024 * 1024, /* of one file, outside the heap */

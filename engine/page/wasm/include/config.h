@@ -1,0 +1,1 @@
+/* What libmd asks of its build: nothing that sha2.c needs. */

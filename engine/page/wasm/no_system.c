@@ -1,0 +1,82 @@
+/* no_system.c - what a page has not: folders, parts of files, mapped memory.
+ *
+ * The memory is reserved at the start and never grows (V8 of 2023 crashed when it grew
+ * while garbage was collected): mmap hands out slots of the largest heap there is.
+ */
+#include "base/home_folder.h"
+#include "base/part.h"
+#include "sandbox/sandbox.h"
+
+#include <errno.h>
+#include <stdint.h>
+#include <string.h>
+#include <sys/mman.h>
+
+enum { SLOTS = 12, SHEET = 4096 };
+
+/* Nothing of it is in memory until it is written to. */
+static _Alignas(SHEET) unsigned char slots[SLOTS][SANDBOX_HEAP_BYTES];
+static bool taken[SLOTS];
+
+void *mmap(void *at, size_t size, int access, int flags, int handle, off_t offset)
+{
+    (void)at, (void)access, (void)flags, (void)handle, (void)offset;
+    for (size_t i = 0; i < SLOTS && size <= SANDBOX_HEAP_BYTES; i++)
+        if (!taken[i]) {
+            taken[i] = true;
+            return slots[i];
+        }
+    errno = ENOMEM;
+    return MAP_FAILED;
+}
+
+/* The slot is left empty for the next; what was never written is not written now. */
+int munmap(void *at, size_t size)
+{
+    static const unsigned char EMPTY[SHEET];
+    unsigned char *bytes = at;
+    for (size_t i = 0; i < size; i += SHEET)
+        if (memcmp(bytes + i, EMPTY, SHEET) != 0)
+            memset(bytes + i, 0, SHEET);
+    taken[(size_t)(bytes - slots[0]) / SANDBOX_HEAP_BYTES] = false;
+    return 0;
+}
+
+bool home_folder_has(const char *home, const char *path)
+{
+    (void)home, (void)path;
+    return false;
+}
+
+enum file_result home_folder_read(char **text, size_t *length, const char *home, const char *path,
+                                  size_t limit)
+{
+    (void)text, (void)length, (void)home, (void)path, (void)limit;
+    return FILE_MISSING;
+}
+
+int home_folder_each(const char *home, const char *folder, const char *ending, int depth,
+                     void (*visit)(void *data, const char *path), void *data)
+{
+    (void)home, (void)folder, (void)ending, (void)depth, (void)visit, (void)data;
+    errno = ENOENT;
+    return -1;
+}
+
+int part_create(const char *target, char **name)
+{
+    (void)target, (void)name;
+    errno = EROFS;
+    return -1;
+}
+
+bool part_was_left(const char *target)
+{
+    (void)target;
+    return false;
+}
+
+void part_clean(const char *target)
+{
+    (void)target;
+}

@@ -1,0 +1,58 @@
+#include "page/wasm/page_home.h"
+
+#include "base/home_files.h"
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+/* A page is one program with one home. */
+static struct pack home;
+
+struct pack home_files_packed(void)
+{
+    return home;
+}
+
+void page_home_set(char *bytes, size_t length)
+{
+    free((void *)(size_t)home.bytes);
+    home = (struct pack){bytes, length};
+}
+
+/* Where the file of that path begins and ends, or where it would stand. */
+static void find_place(const char *path, size_t *from, size_t *to)
+{
+    const size_t length = strlen(path);
+    struct packed_file file;
+    size_t at = 0, before = 0;
+    while (pack_next(&home, &at, &file)) {
+        const int order = pack_order(file.path, file.path_length, path, length);
+        if (order >= 0) {
+            *from = before;
+            *to = order == 0 ? at : before;
+            return;
+        }
+        before = at;
+    }
+    *from = *to = home.length;
+}
+
+bool page_home_lay_over(const char *path, const char *text, size_t length)
+{
+    size_t from, to;
+    find_place(path, &from, &to);
+    const size_t room = home.length - (to - from) + strlen(path) + length + 32;
+    char *bytes = malloc(room);
+    if (bytes == NULL)
+        return false;
+    memcpy(bytes, home.bytes, from);
+    size_t used = from;
+    used += (size_t)snprintf(bytes + used, room - used, "%zu %s\n", length, path);
+    memcpy(bytes + used, text, length);
+    used += length;
+    bytes[used++] = '\n';
+    memcpy(bytes + used, home.bytes + to, home.length - to);
+    page_home_set(bytes, used + home.length - to);
+    return true;
+}
