@@ -111,7 +111,6 @@ local function of_2025()
     ["alarms.co_sources"] = read({ "fuel_appliance", "bedroom_appliance", "fireplace",
       "attached_garage" }, "R311.2.1"),
     ["alarms.co_places"] = read({ "outside_bedrooms", "each_story" }, "R311.3"),
-    ["alarms.co_bedroom_places"] = read({ "fuel_bedroom" }, "R311.3"),
     -- A battery alone is enough where only the outside is worked on; that it is sealed
     -- for ten years is the statute's.
     ["alarms.power_counts"] = read(true, "R310.6"),

@@ -498,6 +498,10 @@ local function of_2023()
   it["underlayment.old_may_stay"] = read({ "ice_barrier", "underlayment" },
     "R905.1.1.1 item 1 exc. 2, R908.1 exc. 2")
   it["underlayment.old_needs_nails_shown"] = read(true, "R905.1.1.1 item 1 exc. 2")
+  -- The edition of the model code that this one rests on says the same.
+  it["underlayment.fasteners_wind"] = read(nil, "R905.1.1.1")
+  it["underlayment.shanks"] = read(nil, "R905.1.1.1")
+  it["ventilation.reduced_needs_both"] = nil
   return with_new_notice(with_relief(it))
 end
 

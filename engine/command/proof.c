@@ -54,8 +54,8 @@ static const struct option_line OPTIONS[] = {
      "from what it follows",
      KIND_JURISDICTION, offsetof(struct proof, beside), false},
     {"mutate", 0, NULL,
-     "move every figure (of TOPIC) by its smallest step\n"
-     "and list those that no case notices",
+     "move every figure (of TOPIC, or ID's own) by its\n"
+     "smallest step and list those that no case notices",
      KIND_NONE, offsetof(struct proof, mutate), false},
     {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,
      offsetof(struct proof, home), false},

@@ -191,8 +191,9 @@ enum eavemark_status eavemark_proof(eavemark *handle, const char *name, const ch
                                     const char *beside, enum eavemark_form form, char **report,
                                     char **problems);
 
-/* Moves every figure (of one topic, or NULL: all) by its smallest step, in
- * memory, and lists those whose move changes no case's outcome. Texts as of
+/* Moves every figure (of one topic, or those that a place's own files give, or NULL: all)
+ * by its smallest step, in memory, and lists those whose move changes no case's outcome;
+ * of a place only the cases under it count. Texts as of
  * eavemark_proof. Status 1 when there are any. */
 enum eavemark_status eavemark_mutate(eavemark *handle, const char *topic, char **report,
                                      char **problems);

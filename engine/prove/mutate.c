@@ -11,7 +11,7 @@
 #include <string.h>
 
 /* One case judged once: what it asked for and what came out. */
-struct trial {
+struct attempt {
     const struct rule_case *wanted;
     cJSON *job; /* its, laid out */
     const struct law *law;
@@ -19,7 +19,7 @@ struct trial {
     enum stage reached;
     int *outcomes; /* come_out of each finding that the case looks at */
     size_t outcome_count;
-    struct trial *next;
+    struct attempt *next;
 };
 
 /* The whole run. `now` is the figure being moved, and what came of it. */
@@ -27,7 +27,8 @@ struct trying {
     struct laws *laws;
     struct mutation *mutation;
     struct case_list cases;
-    struct trial *first, **last;
+    struct attempt *first, **last;
+    const char *place;   /* only what this place's own files say, by the cases under it; or NULL */
     struct mutated *now; /* being moved */
     bool other_bound;    /* its other bound is moved, not its value */
 };
@@ -53,20 +54,21 @@ static int come_out(const struct finding *finding)
     return 2 * (int)finding->outcome + (finding->mend != NULL);
 }
 
-static void keep_outcomes(struct trying *trying, struct trial *trial, const struct result *result)
+static void keep_outcomes(struct trying *trying, struct attempt *attempt,
+                          const struct result *result)
 {
-    trial->outcomes = arena_array(&trying->mutation->arena, result->finding_count + 1,
-                                  sizeof(*trial->outcomes));
-    for (size_t i = 0; trial->outcomes != NULL && i < result->finding_count; i++)
-        if (looked_at(trial->wanted, &result->findings[i]))
-            trial->outcomes[trial->outcome_count++] = come_out(&result->findings[i]);
+    attempt->outcomes = arena_array(&trying->mutation->arena, result->finding_count + 1,
+                                    sizeof(*attempt->outcomes));
+    for (size_t i = 0; attempt->outcomes != NULL && i < result->finding_count; i++)
+        if (looked_at(attempt->wanted, &result->findings[i]))
+            attempt->outcomes[attempt->outcome_count++] = come_out(&result->findings[i]);
 }
 
-/* Of a trial's own law: the case may load others on the way. */
+/* Of a attempt's own law: the case may load others on the way. */
 static const struct probe *probe_of(void *data, const struct law *law)
 {
-    struct trial *trial = data;
-    return law == trial->law ? &trial->probe : NULL;
+    struct attempt *attempt = data;
+    return law == attempt->law ? &attempt->probe : NULL;
 }
 
 /* Judges the case as it stands. What does not hold or is refused on purpose
@@ -79,65 +81,65 @@ static void try_job(struct trying *trying, const struct rule_case *c, cJSON *job
     const struct law *law = laws_find(trying->laws, text_of(job, "jurisdiction"), date, c->file,
                                       &ignored);
     laws_drop_problems(trying->laws, &ignored);
-    struct trial *trial = law == NULL ? NULL : arena_alloc(arena, sizeof(*trial));
-    if (trial == NULL)
+    struct attempt *attempt = law == NULL ? NULL : arena_alloc(arena, sizeof(*attempt));
+    if (attempt == NULL)
         return;
     const int stage = stage_by_word(text_of(job, "stage"));
-    *trial = (struct trial){.wanted = c,
-                            .job = job,
-                            .law = law,
-                            .reached = stage < 0 ? STAGE_PERMIT : (enum stage)stage};
+    *attempt = (struct attempt){.wanted = c,
+                                .job = job,
+                                .law = law,
+                                .reached = stage < 0 ? STAGE_PERMIT : (enum stage)stage};
     /* The probe notes which figures the rule asked for, so that only cases which depend
      * on a figure are run again. */
-    trial->probe = (struct probe){c->rule,
-                                  arena_array(arena, law->profile->figure_count + 1, sizeof(bool)),
-                                  arena_array(arena, law->profile->figure_count + 1, sizeof(bool))};
+    attempt->probe = (struct probe){
+        c->rule, arena_array(arena, law->profile->figure_count + 1, sizeof(bool)),
+        arena_array(arena, law->profile->figure_count + 1, sizeof(bool))};
     const struct overrides alone = {.alone = !c->by_place};
     struct checked checked = {0};
-    check_job_probed(trying->laws, job, &alone, c->file, &(struct prober){probe_of, trial},
+    check_job_probed(trying->laws, job, &alone, c->file, &(struct prober){probe_of, attempt},
                      &checked);
     if (checked.judged) {
-        keep_outcomes(trying, trial, &checked.result);
-        *trying->last = trial;
-        trying->last = &trial->next;
+        keep_outcomes(trying, attempt, &checked.result);
+        *trying->last = attempt;
+        trying->last = &attempt->next;
         trying->mutation->case_count++;
     }
     laws_drop_problems(trying->laws, &checked.problems);
     checked_free(&checked);
 }
 
-/* The job of a trial is the trial's; that of no trial goes. */
+/* The job of a attempt is the attempt's; that of no attempt goes. */
 static void try_case(struct trying *trying, const struct rule_case *c)
 {
-    struct trial **last = trying->last;
+    struct attempt **last = trying->last;
     cJSON *job = case_job(c);
     if (job == NULL)
         problem_out_of_memory(&trying->mutation->problems);
-    else
+    else if (trying->place == NULL || strcmp(text_of(job, "jurisdiction"), trying->place) == 0)
         try_job(trying, c, job);
     if (trying->last == last)
         cJSON_Delete(job);
 }
 
-/* Judges the trial's job again under the figure as it is moved now. */
-static bool outcome_changes(const struct trying *trying, const struct trial *trial)
+/* Judges the attempt's job again under the figure as it is moved now. */
+static bool outcome_changes(const struct trying *trying, const struct attempt *attempt)
 {
     struct result result = {0};
-    struct rulebook *book = trial->law->book;
-    const struct probe probe = {trial->wanted->rule, NULL, NULL};
+    struct rulebook *book = attempt->law->book;
+    const struct probe probe = {attempt->wanted->rule, NULL, NULL};
     bool changed = false;
     judge_begin(book);
-    if (judge(book, trial->job, -1, trial->reached, &probe, &result) != 0)
+    if (judge(book, attempt->job, -1, attempt->reached, &probe, &result) != 0)
         problem_out_of_memory(&trying->mutation->problems);
     size_t at = 0;
     for (size_t i = 0; i < result.finding_count && !changed; i++) {
-        if (!looked_at(trial->wanted, &result.findings[i]))
+        if (!looked_at(attempt->wanted, &result.findings[i]))
             continue;
-        changed = at == trial->outcome_count
-                  || trial->outcomes[at] != come_out(&result.findings[i]);
+        changed = at == attempt->outcome_count
+                  || attempt->outcomes[at] != come_out(&result.findings[i]);
         at++;
     }
-    changed = changed || at != trial->outcome_count;
+    changed = changed || at != attempt->outcome_count;
     result_free(&result);
     return changed;
 }
@@ -147,7 +149,7 @@ static bool is_detected(const struct trying *trying, const struct value *value)
 {
     bool changed = false;
     const struct figure *wanted = trying->now->figure;
-    for (const struct trial *t = trying->first; t != NULL && !changed; t = t->next) {
+    for (const struct attempt *t = trying->first; t != NULL && !changed; t = t->next) {
         const struct profile *profile = t->law->profile;
         const struct figure *found = profile_figure(profile, wanted->name);
         if (found == NULL || t->probe.decides == NULL || !t->probe.decides[found - profile->figures]
@@ -279,7 +281,7 @@ static void step_set(struct trying *trying, const struct law *law)
 /* Does a case ask for the figure, with this value: to judge by it, or for a mend? */
 static bool is_asked(const struct trying *trying, const struct figure *wanted, bool to_judge)
 {
-    for (const struct trial *t = trying->first; t != NULL; t = t->next) {
+    for (const struct attempt *t = trying->first; t != NULL; t = t->next) {
         const struct figure *found = profile_figure(t->law->profile, wanted->name);
         const bool *asked = to_judge ? t->probe.decides : t->probe.asked;
         if (found != NULL && asked != NULL && asked[found - t->law->profile->figures]
@@ -364,10 +366,27 @@ static bool of_topic(const char *name, const char *topic)
 
 static bool law_is_used(const struct trying *trying, const struct law *law)
 {
-    for (const struct trial *t = trying->first; t != NULL; t = t->next)
+    for (const struct attempt *t = trying->first; t != NULL; t = t->next)
         if (t->law == law)
             return true;
     return false;
+}
+
+/* True of "jurisdictions/us-ca.lua" and "jurisdictions/us-ca.fire.lua", the place being
+ * us-ca. */
+static bool is_own_file(const char *file, const char *place)
+{
+    static const char FOLDER[] = "jurisdictions/";
+    const size_t length = strlen(place);
+    return file != NULL && strncmp(file, FOLDER, sizeof(FOLDER) - 1) == 0
+           && strncmp(file + sizeof(FOLDER) - 1, place, length) == 0
+           && file[sizeof(FOLDER) - 1 + length] == '.';
+}
+
+static bool is_wanted(const struct trying *trying, const struct figure *figure, const char *topic)
+{
+    return trying->place != NULL ? is_own_file(figure->file, trying->place)
+                                 : of_topic(figure->name, topic);
 }
 
 /* Laws share figures; each figure with one value is moved once. */
@@ -375,7 +394,7 @@ static void mutate_law(struct trying *trying, const struct law *law, const char 
 {
     for (size_t i = 0; i < law->profile->figure_count; i++) {
         const struct figure *figure = &law->profile->figures[i];
-        trying->now = of_topic(figure->name, topic) ? entry_new(trying->mutation, figure) : NULL;
+        trying->now = is_wanted(trying, figure, topic) ? entry_new(trying->mutation, figure) : NULL;
         if (trying->now == NULL)
             continue;
         mutate_figure(trying, law);
@@ -383,11 +402,33 @@ static void mutate_law(struct trying *trying, const struct law *law, const char 
     }
 }
 
-void mutate_run(struct laws *laws, const char *topic, struct mutation *mutation)
+/* A name with a file among the places is a place, any other a topic. */
+static bool names_place(const char *home, const char *name)
+{
+    struct text path = TEXT_EMPTY;
+    text_addf(&path, "jurisdictions/%s.lua", name == NULL ? "" : name);
+    const bool is = name != NULL && !path.failed && home_has(home, text_string(&path));
+    text_free(&path);
+    return is;
+}
+
+static void say_nothing_moved(struct mutation *mutation, const char *name, bool place)
+{
+    if (place)
+        problem_at(&mutation->problems, PROBLEM_JOB, "--mutate", NULL,
+                   "no case is judged under \"%s\", or it has no figures of its own", name);
+    else
+        problem_at(&mutation->problems, PROBLEM_JOB, "--mutate", NULL,
+                   "no figure that cases use begins with \"%s.\"", name);
+}
+
+void mutate_run(struct laws *laws, const char *name, struct mutation *mutation)
 {
     struct trying trying = {.laws = laws, .mutation = mutation};
     const struct cases_wanted all = {0};
     trying.last = &trying.first;
+    if (names_place(laws->home, name))
+        trying.place = name;
     case_list_read(&trying.cases, laws->home, &all, &mutation->problems);
     for (struct rule_case *c = trying.cases.first; c != NULL; c = c->next)
         if (c->job != NULL && mutation->problems.count == 0)
@@ -396,13 +437,12 @@ void mutate_run(struct laws *laws, const char *topic, struct mutation *mutation)
         for (const struct law *law = laws->first; law != NULL; law = law->next)
             if (law->profile != NULL && law->profile->model == (model == 1)
                 && law_is_used(&trying, law))
-                mutate_law(&trying, law, topic);
-    if (mutation->first == NULL && topic != NULL && mutation->problems.count == 0)
-        problem_at(&mutation->problems, PROBLEM_JOB, "--mutate", NULL,
-                   "no figure that cases use begins with \"%s.\"", topic);
+                mutate_law(&trying, law, name);
+    if (mutation->first == NULL && name != NULL && mutation->problems.count == 0)
+        say_nothing_moved(mutation, name, trying.place != NULL);
     if (mutation->arena.failed)
         problem_out_of_memory(&mutation->problems);
-    for (struct trial *t = trying.first; t != NULL; t = t->next)
+    for (struct attempt *t = trying.first; t != NULL; t = t->next)
         cJSON_Delete(t->job);
     case_list_free(&trying.cases);
 }

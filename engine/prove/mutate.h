@@ -40,9 +40,10 @@ struct mutation {
     size_t case_count;
 };
 
-/* Moves the figures whose names begin with "topic." (NULL: all). The laws are
- * as before when it returns. */
-void mutate_run(struct laws *laws, const char *topic, struct mutation *mutation);
+/* Moves the figures of a topic, whose names begin with "NAME."; or, where name is a place,
+ * those that its own files give, watched by the cases under it; or with NULL all. The laws
+ * are as before when it returns. */
+void mutate_run(struct laws *laws, const char *name, struct mutation *mutation);
 
 void mutate_free(struct mutation *mutation);
 

@@ -359,13 +359,16 @@ static void prove_edition(struct proving *p, const struct block *block)
         if (!stands && missing == 0)
             missing = day;
         else if (stands && missing != 0) {
-            say_unreached(p, block, missing, day, false);
+            /* Nor where it gives no beginning. */
+            if (reached || block->from > FIRST_DAY)
+                say_unreached(p, block, missing, day, false);
             missing = 0;
         }
         reached = reached || stands;
         first = false;
     }
-    if (missing != 0)
+    /* An edition that gives no end goes as far as what it follows: nothing is amiss. */
+    if (missing != 0 && (!reached || block->to != 0))
         say_unreached(p, block, missing, block->to, !reached);
     else if (first && p->date == 0)
         say_unreached(p, block, block->from, block->to, true);

@@ -551,6 +551,28 @@ static void finds_editions_that_no_date_can_reach(void **state)
     end(&proof);
 }
 
+/* A place that gives no day of its own goes as far as what it follows. */
+static void a_place_without_days_has_none_amiss(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    home_write(&proof.home, "jurisdictions/state.lua",
+               "jurisdiction 'state' { title = 'State', invented = true, follows = 'model/base',\n"
+               "  from = '2024-01-01', to = '2026-01-01' }\n");
+    home_write(&proof.home, "jurisdictions/elm.lua",
+               "jurisdiction 'elm' { title = 'Elm', invented = true, follows = 'state' }\n");
+    prove(&proof, "elm");
+    assert_int_equal(proof.status, EAVEMARK_NOTHING_FAILED);
+    assert_has(proof.report, "0 errors, 0 warnings");
+    home_write(&proof.home, "jurisdictions/elm.lua",
+               "jurisdiction 'elm' { title = 'Elm', invented = true, follows = 'state',\n"
+               "  from = '2020-01-01', to = '2030-01-01' }\n");
+    prove(&proof, "elm");
+    assert_has(proof.report, "0 errors, 2 warnings");
+    end(&proof);
+}
+
 /* What is wrong with the files --------------------------------------------------- */
 
 struct slip {
@@ -839,6 +861,35 @@ static void lists_the_figures_that_no_case_notices(void **state)
     end(&proof);
 }
 
+/* Of a place: its own figures alone, watched by the cases under it alone. */
+static void moves_the_figures_of_one_place(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    home_write(&proof.home, "jurisdictions/elm.lua",
+               "jurisdiction 'elm' { title = 'Elm', invented = true, follows = 'model/base',\n"
+               "  figures = { [\"roof.layers_most\"] = { 1, cite = 'E1' } } }\n");
+    mutate(&proof, "elm");
+    assert_int_equal(proof.status, EAVEMARK_UNUSABLE);
+    assert_has(proof.problems, "no case is judged under \"elm\"");
+    home_write(&proof.home, "jurisdictions/elm.cases.lua",
+               "cases 'roof.layers' { under = 'elm',\n"
+               "  { 'one', with = { ['roof.layers'] = 1 }, expect = 'pass' },\n"
+               "  { 'two', with = { ['roof.layers'] = 2 }, expect = 'fail' } }\n");
+    mutate(&proof, "elm");
+    assert_int_equal(proof.status, EAVEMARK_NOTHING_FAILED);
+    assert_has(proof.report, "2 cases");
+    assert_has(proof.report, "1 noticed, 0 in part, 0 not noticed");
+    home_write(&proof.home, "jurisdictions/elm.cases.lua",
+               "cases 'roof.layers' { under = 'elm',\n"
+               "  { 'none', with = { ['roof.layers'] = 5 }, expect = 'fail' } }\n");
+    mutate(&proof, "elm");
+    assert_int_equal(proof.status, EAVEMARK_FAILED);
+    assert_has(proof.report, "roof.layers_most, at most 1 layer (");
+    end(&proof);
+}
+
 /* No outcome can hang on what only a mend asks for: it is printed. */
 static void a_figure_that_only_a_mend_asks_for_is_printed(void **state)
 {
@@ -950,6 +1001,7 @@ int main(void)
         cmocka_unit_test(asks_for_cases_of_its_own_rules),
         cmocka_unit_test(shows_each_edition_and_warns_of_gaps),
         cmocka_unit_test(finds_editions_that_no_date_can_reach),
+        cmocka_unit_test(a_place_without_days_has_none_amiss),
         cmocka_unit_test(names_the_line_of_a_slip_and_what_to_write),
         cmocka_unit_test(finds_a_drop_that_the_parent_made_already),
         cmocka_unit_test(finds_what_is_wrong_with_its_rules),
@@ -957,6 +1009,7 @@ int main(void)
         cmocka_unit_test(proves_topics_and_everything),
         cmocka_unit_test(gives_the_same_as_json),
         cmocka_unit_test(lists_the_figures_that_no_case_notices),
+        cmocka_unit_test(moves_the_figures_of_one_place),
         cmocka_unit_test(a_figure_that_only_a_mend_asks_for_is_printed),
         cmocka_unit_test(misses_what_sits_away_from_the_limit),
         cmocka_unit_test(moves_days_by_a_day),
