@@ -960,8 +960,9 @@ enum eavemark_status inner_county_new(eavemark *handle, const char *id, const ch
     struct text out = TEXT_EMPTY;
     if (county_prepare(&start, &handle->laws, id, follows, title, &problems) == 0) {
         /* What will be said comes first: nothing is written that cannot be told. */
-        text_addf(&out, "%s\n%s\nnext: eavemark proof %s\n", start.profile_path, start.cases_path,
-                  id);
+        text_addf(&out, "%s\n%s\n", start.profile_path, start.cases_path);
+        county_text_caution(&start, "", &out);
+        text_addf(&out, "next: eavemark proof %s\n", id);
         if (out.failed)
             problem_out_of_memory(&problems);
         else

@@ -87,6 +87,14 @@ struct entry_gap {
     struct entry_gap *next;
 };
 
+/* A book that the place has read for itself, or topics of it. */
+struct entry_adopt {
+    const char *book, *cite, *as_seen;
+    struct value topics; /* a set; VALUE_NONE: all of it */
+    int line;
+    struct entry_adopt *next;
+};
+
 /* One edition of a place. */
 struct block {
     const char *id, *title, *follows, *code, *edition, *as_seen, *rules;
@@ -106,6 +114,7 @@ struct block {
     struct entry_way *ways;
     struct entry_drop *drops;
     struct entry_gap *gaps;
+    struct entry_adopt *adopts;
     struct entry_fact *facts;
     int line;
     struct block *next;

@@ -634,9 +634,10 @@ static void read_gaps(lua_State *lua, int index)
 }
 
 static const char *const BLOCK_KEYS[] = {
-    "title",    "invented", "model", "base_only", "follows",     "from",    "to",      "code",
-    "borrowed", "unsure",   "draft", "read",      "not_carried", "edition", "as_seen", "figures",
-    "parts",    "drop",     "rules", "column",    "columns",     "covers",  "facts",   NULL};
+    "title",   "invented", "model",  "base_only", "follows", "from",        "to",
+    "code",    "borrowed", "unsure", "draft",     "read",    "not_carried", "edition",
+    "as_seen", "figures",  "parts",  "drop",      "rules",   "column",      "columns",
+    "covers",  "facts",    "adopts", NULL};
 
 static void read_block(lua_State *lua, int index)
 {
@@ -675,6 +676,7 @@ static void read_block(lua_State *lua, int index)
     read_drops(lua, index);
     place_read_facts(lua, index);
     read_gaps(lua, index);
+    place_adopts_read(lua, index);
 }
 
 /* New entries go after those the block has: its parts come one by one. */

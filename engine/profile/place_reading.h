@@ -50,6 +50,9 @@ struct value place_keep_set(lua_State *lua, int index, const char *name, int lin
 /* Reads `facts` of the block whose table is at index. */
 void place_read_facts(lua_State *lua, int index);
 
+/* Reads `adopts` of the block whose table is at index. */
+void place_adopts_read(lua_State *lua, int index);
+
 /* Defines `figure` for the file being run. */
 void figure_columns_define(lua_State *lua);
 

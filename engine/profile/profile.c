@@ -5,6 +5,7 @@
 #include "base/number.h"
 #include "profile/figure_value.h"
 #include "profile/place_cache.h"
+#include "profile/vouch.h"
 
 #include <ctype.h>
 #include <stdio.h>
@@ -263,6 +264,15 @@ static void say_figure(struct resolving *r, const struct entry *entry, const cha
                     entry->name, what, hint);
 }
 
+/* The edition of the model code that the place follows, or NULL. */
+static const char *edition_of_model(const struct resolving *r)
+{
+    for (size_t i = 0; i < r->depth; i++)
+        if (r->blocks[i]->model && !r->blocks[i]->base_only)
+            return r->blocks[i]->edition;
+    return NULL;
+}
+
 /* The edition that a model's figures are cited by: the one the place goes by, or
  * the model's own where the place only borrows it. */
 static const char *edition_followed(const struct resolving *r)
@@ -469,6 +479,8 @@ static void figure_move(struct resolving *r, size_t level, const struct entry *e
     figure->borrowed = NULL;
     figure->unsure = NULL;
     figure->draft = NULL;
+    if (says_anew(entry))
+        figure->vouched = false; /* its own status stands beside it */
     if (entry->disputed != NULL) {
         figure->disputed = entry->disputed;
         figure->rival = entry->rival;
@@ -499,6 +511,96 @@ static void mark_unverified(struct resolving *r, const struct block *block)
     }
 }
 
+/* Does the book of an adoption hold the figure? A place may call it by another name, as
+ * amended; then its model's name for it counts too. */
+static bool adopt_holds(const struct resolving *r, const struct entry_adopt *adopt,
+                        const struct figure *figure)
+{
+    bool named = adopt->topics.kind == VALUE_NONE;
+    for (size_t i = 0; i < adopt->topics.set_count && !named; i++)
+        named = vouch_names(adopt->topics.set[i], figure->name);
+    return named
+           && (same_text(figure->cite.code, adopt->book)
+               || (same_text(edition_of_model(r), adopt->book)
+                   && same_text(figure->cite.code, edition_followed(r))));
+}
+
+/* The place's own reading of what it follows: it lifts how badly a figure is known and
+ * whether its book binds, never what it demands nor that sources differ. */
+static void vouch_for(struct resolving *r, const struct block *block,
+                      const struct entry_adopt *adopt, struct figure *figure)
+{
+    const bool doubted = figure->cite.status != STATUS_SEEN || figure->read_in.kind == VALUE_SET
+                         || figure->unsure != NULL || figure->borrowed != NULL;
+    if (figure->cite.status == STATUS_PRACTICE || !doubted)
+        return;
+    figure->cite.status = block->invented ? STATUS_INVENTED : STATUS_SEEN;
+    figure->cite.source = arena_format(&r->profile->arena, "%s's own reading of %s, %s, %s",
+                                       block->title, adopt->book, adopt->cite, adopt->as_seen);
+    figure->read_in = (struct value){.kind = VALUE_NONE};
+    figure->unsure = figure->borrowed = NULL;
+    figure->vouched = true;
+}
+
+static void say_adopts(struct resolving *r, size_t level, const struct entry_adopt *adopt,
+                       const char *what)
+{
+    problem_at_line(
+        r->problems, PROBLEM_RULES, r->places[level]->source->path, adopt->line, 0,
+        "adopts: nothing that is followed stands in \"%s\" under \"%s\"; write the book "
+        "as findings cite it (%s) and topics as `eavemark explain` lists them",
+        adopt->book, what, edition_of_model(r) == NULL ? "IRC 2021" : edition_of_model(r));
+}
+
+/* A topic that holds nothing is a slip, and would leave what was meant unvouched. */
+static void check_topics(struct resolving *r, size_t level, const struct entry_adopt *adopt)
+{
+    for (size_t t = 0; t < adopt->topics.set_count; t++) {
+        bool found = false;
+        for (size_t i = 0; i < r->profile->figure_count && !found; i++)
+            found = vouch_names(adopt->topics.set[t], r->profile->figures[i].name)
+                    && adopt_holds(r, adopt, &r->profile->figures[i]);
+        if (!found)
+            say_adopts(r, level, adopt, adopt->topics.set[t]);
+    }
+}
+
+static void lay_adopts(struct resolving *r, size_t level)
+{
+    for (const struct entry_adopt *a = r->blocks[level]->adopts; a != NULL; a = a->next) {
+        bool held = false;
+        check_topics(r, level, a);
+        for (size_t i = 0; i < r->profile->figure_count; i++) {
+            if (!adopt_holds(r, a, &r->profile->figures[i]))
+                continue;
+            held = true;
+            vouch_for(r, r->blocks[level], a, &r->profile->figures[i]);
+        }
+        if (!held && a->topics.set_count == 0)
+            say_adopts(r, level, a, "any topic");
+    }
+}
+
+/* Why a book may not bind is no longer said once no figure rests on it. */
+static void settle_doubts(struct resolving *r)
+{
+    struct profile *profile = r->profile;
+    size_t kept = 0;
+    for (size_t i = 0; i < profile->doubt_count; i++) {
+        bool rests = false, adopted = false;
+        for (size_t level = 0; level < r->depth; level++) {
+            adopted = adopted || r->blocks[level]->adopts != NULL;
+            rests = rests || same_text(r->blocks[level]->draft, profile->doubts[i]);
+        }
+        for (size_t k = 0; k < profile->figure_count && !rests; k++)
+            rests = same_text(profile->figures[k].unsure, profile->doubts[i])
+                    || same_text(profile->figures[k].borrowed, profile->doubts[i]);
+        if (rests || !adopted)
+            profile->doubts[kept++] = profile->doubts[i];
+    }
+    profile->doubt_count = kept;
+}
+
 /* Lays the blocks over one another, the farthest first. None gives a figure twice, so
  * each looks only among what was there before it. */
 static void overlay_figures(struct resolving *r)
@@ -514,6 +616,7 @@ static void overlay_figures(struct resolving *r)
     /* The farthest block first; what it doubts is marked before it adds its own. */
     for (size_t i = r->depth; i-- > 0;) {
         mark_unverified(r, r->blocks[i]);
+        lay_adopts(r, i);
         const size_t before = profile->figure_count;
         for (const struct entry *e = r->blocks[i]->entries; e != NULL; e = e->next) {
             struct figure *figure = figure_find(profile, before, e->name);
@@ -692,15 +795,6 @@ bool profile_same_demand(const struct figure *a, const struct figure *b)
 {
     return profile_same_value(&a->value, &b->value) && profile_same_value(&a->also, &b->also)
            && a->at == b->at;
-}
-
-/* The edition of the model code that the place follows, or NULL. */
-static const char *edition_of_model(const struct resolving *r)
-{
-    for (size_t i = 0; i < r->depth; i++)
-        if (r->blocks[i]->model && !r->blocks[i]->base_only)
-            return r->blocks[i]->edition;
-    return NULL;
 }
 
 /* What was read in other editions than the one followed is no more than a sister
@@ -912,6 +1006,7 @@ struct profile *profile_resolve_from(struct place_cache *cache, const char *home
         lay_heading(&r);
         overlay_figures(&r);
         settle_readings(&r);
+        settle_doubts(&r);
         read_pages(&r);
         settle_at(&r);
         settle_ways(&r);

@@ -55,6 +55,7 @@ struct figure {
     int line;
     const char *pages;      /* which pages of a place would tell it; or NULL */
     bool unread;            /* and they were not read */
+    bool vouched;           /* a place read the book for itself: cite.source says which */
     bool moved;             /* a place gave another value than what it follows */
     struct amended amended; /* by whom, from what to what; when moved */
 };

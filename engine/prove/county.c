@@ -119,6 +119,9 @@ static int find_parent(struct county_start *start, struct laws *laws, struct pro
     if (start->parent == NULL)
         return -1;
     start->from = start->parent->profile->from;
+    for (size_t i = 0; i < start->parent->profile->figure_count; i++)
+        if (start->parent->profile->figures[i].borrowed != NULL)
+            start->borrowed = start->parent->profile->figures[i].borrowed;
     return 0;
 }
 

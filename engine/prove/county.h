@@ -13,7 +13,8 @@ struct county_start {
     struct arena arena;
     const char *id, *title, *follows;
     const struct law *parent;
-    long from; /* 0: what is followed has no beginning */
+    long from;            /* 0: what is followed has no beginning */
+    const char *borrowed; /* why most of what is followed judges nothing; or NULL */
     const struct figure *number, *flag, *set;
     const struct rule *dropped;         /* a rule that could be dropped */
     const char *case_rule, *case_where; /* a rule that a base job meets, and where */

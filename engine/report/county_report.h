@@ -10,4 +10,7 @@
 void county_text_profile(const struct county_start *start, struct text *out);
 void county_text_cases(const struct county_start *start, struct text *out);
 
+/* That the law followed was only borrowed, each line after lead; nothing where it was not. */
+void county_text_caution(const struct county_start *start, const char *lead, struct text *out);
+
 #endif

@@ -69,8 +69,23 @@ static void add_heading(struct text *out, const struct county_start *start)
               "-- line that begins with \"-- [\", take the \"-- \" away, put in the county's own\n"
               "-- figure and section, and run:\n--\n--   eavemark proof %s\n--\n"
               "-- status says how the figure is known: seen, parallel, memory, practice; and\n"
-              "-- source what was read. jurisdictions/README.md has the whole language.\n\n",
+              "-- source what was read. jurisdictions/README.md has the whole language.\n",
               start->id);
+    if (start->borrowed != NULL)
+        text_add(out, "--\n");
+    county_text_caution(start, "-- ", out);
+    text_add(out, "\n");
+}
+
+void county_text_caution(const struct county_start *start, const char *lead, struct text *out)
+{
+    if (start->borrowed == NULL)
+        return;
+    text_addf(
+        out,
+        "%scaution: what %s says was only borrowed there, and judges nothing: %s.\n"
+        "%sWhat rests on it stays open until the county gives the figure, or adopts the book.\n",
+        lead, start->follows, start->borrowed, lead);
 }
 
 /* One of each kind of value, as comments: an unchanged profile must change nothing. */
@@ -114,6 +129,12 @@ void county_text_profile(const struct county_start *start, struct text *out)
     text_add(out, "  -- code = \"County Code\", -- how its own citations begin; else the title\n"
                   "  -- as_seen = \"2026-01-01\", -- when its pages were read\n"
                   "  -- invented = true, -- not a real place\n");
+    text_addf(out,
+              "  -- What the county has read for itself of a book, or of topics of it: lifts what\n"
+              "  -- is only recalled or read in a sister text, and whether the book binds.\n"
+              "  -- adopts = { \"%s\", cite = \"1.02.010\", as_seen = \"2026-01-01\" },\n"
+              "  --   topics = { \"deck\" } beside them: only that\n",
+              start->number == NULL ? start->parent->profile->edition : start->number->cite.code);
     add_figures(out, start);
     add_drop(out, start);
     text_addf(out,

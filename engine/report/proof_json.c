@@ -4,6 +4,7 @@
 #include "base/date.h"
 #include "include/eavemark.h"
 #include "report/json_part.h"
+#include "report/proof_vouch.h"
 #include "report/value_words.h"
 
 #include <string.h>
@@ -55,7 +56,7 @@ static bool add_remark(cJSON *array, const char *file, int line, bool error, con
            && json_add_text(object, "says", says);
 }
 
-static bool add_block(cJSON *array, const struct proof_block *block)
+static bool add_block(cJSON *array, const struct proof_block *block, bool alone)
 {
     cJSON *object = cJSON_CreateObject();
     if (!cJSON_AddItemToArray(array, object) || !add_day(object, "from", block->from)
@@ -69,6 +70,10 @@ static bool add_block(cJSON *array, const struct proof_block *block)
     for (const struct remark *r = block->remarks; r != NULL; r = r->next)
         if (messages == NULL || !add_remark(messages, r->file, r->line, r->error, r->says))
             return false;
+    /* Of many places that would be most of the text. */
+    if (alone && block->law != NULL && !block->law->profile->model
+        && !report_unvouched_json(object, block->law->profile))
+        return false;
     return differences != NULL && messages != NULL;
 }
 
@@ -82,7 +87,7 @@ static cJSON *add_cases(cJSON *object, const struct tally *tally)
     return added ? cases : NULL;
 }
 
-static bool add_place(cJSON *array, const struct place_proof *place)
+static bool add_place(cJSON *array, const struct place_proof *place, bool alone)
 {
     cJSON *object = cJSON_CreateObject();
     if (!cJSON_AddItemToArray(array, object) || !json_add_text(object, "id", place->id)
@@ -91,7 +96,7 @@ static bool add_place(cJSON *array, const struct place_proof *place)
         return false;
     cJSON *blocks = cJSON_AddArrayToObject(object, "blocks");
     for (const struct proof_block *b = place->blocks; b != NULL; b = b->next)
-        if (blocks == NULL || !add_block(blocks, b))
+        if (blocks == NULL || !add_block(blocks, b, alone))
             return false;
     cJSON *cases = add_cases(object, &place->cases);
     return blocks != NULL && cases != NULL
@@ -128,7 +133,7 @@ static bool add_proof(cJSON *root, const struct proof *proof)
         return false;
     cJSON *places = cJSON_AddArrayToObject(root, "places");
     for (const struct place_proof *place = proof->places; place != NULL; place = place->next)
-        if (places == NULL || !add_place(places, place))
+        if (places == NULL || !add_place(places, place, proof->places->next == NULL))
             return false;
     cJSON *cases = add_cases(root, &proof->cases);
     cJSON *messages = cJSON_AddArrayToObject(root, "messages");

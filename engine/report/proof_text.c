@@ -2,6 +2,7 @@
 #include "report/proof_report.h"
 
 #include "base/date.h"
+#include "report/proof_vouch.h"
 #include "report/value_words.h"
 #include "report/wrap.h"
 
@@ -94,8 +95,9 @@ static void add_title(struct text *out, const struct place_proof *place)
     text_free(&words);
 }
 
-/* One place in full: every difference and every remark. */
-static void add_place(struct text *out, const struct place_proof *place)
+/* One place in full: every difference and every remark; of its last edition, what nobody
+ * vouches for. */
+static void add_place(struct text *out, const struct place_proof *place, bool beside)
 {
     add_title(out, place);
     for (const struct proof_block *b = place->blocks; b != NULL; b = b->next) {
@@ -106,6 +108,8 @@ static void add_place(struct text *out, const struct place_proof *place)
             text_add(out, "  no difference\n");
         for (const struct remark *r = b->remarks; r != NULL; r = r->next)
             add_remark(out, r);
+        if (b->law != NULL && b->next == NULL && !b->law->profile->model && !beside)
+            report_add_unvouched(out, b->law->profile);
     }
     text_add(out, "\n");
 }
@@ -143,7 +147,7 @@ void report_proof_text(const struct proof *proof, struct text *out)
     const bool one = proof->places != NULL && proof->places->next == NULL;
     for (const struct place_proof *place = proof->places; place != NULL; place = place->next) {
         if (one)
-            add_place(out, place);
+            add_place(out, place, proof->beside != NULL);
         else
             add_summary(out, place);
         errors += place->errors;
