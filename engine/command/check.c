@@ -1,6 +1,7 @@
 #include "command/checking.h"
 
 #include "command/command.h"
+#include "command/workers.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -9,12 +10,17 @@
 /* What the table cannot say: options that exclude one another. */
 static int complete_options(struct check *check)
 {
+    size_t count;
     if (check->lines && check->form != NULL && strcmp(check->form, "json") != 0)
         return complain_of_usage(&command_check, "--lines gives JSON only");
     if (check->brief && (!check->lines || check->all))
         return complain_of_usage(&command_check,
                                  check->all ? "--brief tells less, --all tells more: give one"
                                             : "--brief goes with --lines");
+    if (check->jobs != NULL && !check->lines)
+        return complain_of_usage(&command_check, "--jobs goes with --lines");
+    if (check->jobs != NULL && !workers_read(check->jobs, &count))
+        return complain_of_usage(&command_check, "--jobs takes a number from 1 to 64");
     if (check->job == NULL && !check->lines)
         return complain_of_usage(&command_check, "which job? Name a file, or - for standard input");
     if (check->job == NULL)
@@ -152,11 +158,13 @@ static const struct option_line OPTIONS[] = {
     {"all", 0, NULL, "every finding in full, and those that do not apply", KIND_NONE,
      offsetof(struct check, all), false},
     {"lines", 0, NULL,
-     "JOB holds one job per line; one JSON result per line.\n"
-     "Without JOB, standard input is read",
+     "JOB (or standard input) has a job per line; so has the\n"
+     "answer, in JSON",
      KIND_NONE, offsetof(struct check, lines), false},
-    {"brief", 0, NULL, "with --lines: only how many came out how, and which rules\nfailed",
-     KIND_NONE, offsetof(struct check, brief), false},
+    {"brief", 0, NULL, "with --lines: only counts, and which rules failed", KIND_NONE,
+     offsetof(struct check, brief), false},
+    {"jobs", 0, "N", "with --lines: work with N processes (a file: one a core)", KIND_OTHER,
+     offsetof(struct check, jobs), false},
     {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,
      offsetof(struct check, home), false},
 };

@@ -8,6 +8,7 @@
 
 struct check {
     const char *home, *jurisdiction, *date, *stage, *form, *output, *shop;
+    const char *jobs; /* how many processes a batch may take; or NULL */
     bool strict, lines, all, brief;
     const char *job; /* a path, or "-" */
 };

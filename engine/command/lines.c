@@ -4,6 +4,8 @@
 #include "base/utf8.h"
 #include "command/command.h"
 #include "command/line.h"
+#include "command/relay.h"
+#include "command/workers.h"
 
 #include <errno.h>
 #include <stdlib.h>
@@ -16,9 +18,11 @@ struct batch {
     eavemark *handle;
     FILE *input;
     FILE *out;
+    FILE *err;            /* messages */
     bool flush;           /* somebody may be waiting at the other end */
     unsigned long number; /* of the line in the input, from 1 */
     bool any;             /* a line that was not blank */
+    bool broken_off;      /* answers are lacking */
     int worst;
 };
 
@@ -70,7 +74,7 @@ static void write_problems(struct batch *batch, const char *name, const char *pr
         at += length + (at[length] == '\n');
     }
     text_add(&record, "]}\n");
-    fputs(text_string(&messages), stderr);
+    fputs(text_string(&messages), batch->err);
     if (record.failed) {
         /* The order of lines is a promise: say it without memory. */
         complain("out of memory");
@@ -107,7 +111,7 @@ static void check_line(struct batch *batch, const char *name, const struct text 
                                                            check_options(batch->check));
     const char *problems = result == NULL ? "" : eavemark_result_problems(result);
     if (report != NULL) {
-        fputs(problems, stderr);
+        fputs(problems, batch->err);
         fputs(report, batch->out);
         note_status(batch, (int)eavemark_result_status(result, batch->check->strict));
     } else if (problems[0] != '\0') {
@@ -143,9 +147,68 @@ static void handle_line(struct batch *batch, enum line_kind kind, const struct t
     text_free(&problem);
 }
 
+/* A line in a process of its own: the batch is a copy. */
+static void work_on_line(void *data, unsigned long number, enum line_kind kind,
+                         const struct text *line, struct answer_to *to)
+{
+    struct batch *batch = data;
+    batch->number = number;
+    batch->out = to->out;
+    batch->err = to->err;
+    batch->worst = to->status;
+    handle_line(batch, kind, line);
+    to->status = batch->worst;
+}
+
+/* How many processes: as many as asked for, or as there are cores and work for them. Where
+ * somebody may be waiting for each answer there is one. */
+static size_t processes_for(const struct batch *batch)
+{
+    enum { BYTES_EACH = 512 * 1024 }; /* less is done before another has loaded the law */
+    struct stat about;
+    size_t asked;
+    if (batch->check->jobs != NULL && workers_read(batch->check->jobs, &asked))
+        return asked;
+    if (fstat(fileno(batch->input), &about) != 0 || !S_ISREG(about.st_mode))
+        return 1;
+    const size_t busy = (size_t)about.st_size / BYTES_EACH + 1, usual = workers_usual();
+    return busy < usual ? busy : usual;
+}
+
+/* All lines by several processes. False when that could not be begun. */
+static bool share_batch(struct batch *batch, size_t processes)
+{
+    struct relay relay;
+    struct text line = TEXT_EMPTY;
+    struct answer_to to = {batch->out, batch->err, EAVEMARK_NOTHING_FAILED};
+    if (processes < 2 || !relay_start(&relay, processes, work_on_line, batch))
+        return false;
+    for (;;) {
+        const enum line_kind kind = line_read(batch->input, &line);
+        if (kind == LINE_END || relay.broken || ferror(batch->out))
+            break;
+        batch->number++;
+        if (kind == LINE_BLANK && !line.failed)
+            continue;
+        batch->any = true;
+        relay_give(&relay, batch->number, kind, &line, &to);
+        line.failed = false;
+    }
+    if (!relay_finish(&relay, &to)) {
+        complain("%s: a part of the work was broken off", batch->check->job);
+        to.status = EAVEMARK_BROKEN;
+        batch->broken_off = true;
+    }
+    note_status(batch, to.status);
+    text_free(&line);
+    return true;
+}
+
 /* All lines, until the input ends or the output cannot be written. */
 static void run_batch(struct batch *batch)
 {
+    if (share_batch(batch, processes_for(batch)))
+        return;
     struct text line = TEXT_EMPTY;
     for (;;) {
         const enum line_kind kind = line_read(batch->input, &line);
@@ -192,6 +255,8 @@ static bool run_whole(struct batch *batch)
         complain("%s: cannot be read to its end", batch->check->job);
         return false;
     }
+    if (batch->broken_off)
+        return false;
     /* Nothing checked must not look like nothing failed. */
     if (!batch->any && !ferror(batch->out)) {
         complain("%s: holds no job", batch->check->job);
@@ -202,7 +267,7 @@ static bool run_whole(struct batch *batch)
 
 int lines_check(const struct check *check, eavemark *handle)
 {
-    struct batch batch = {.check = check, .handle = handle};
+    struct batch batch = {.check = check, .handle = handle, .err = stderr};
     struct output output;
     batch.input = open_input(check->job);
     if (batch.input == NULL)

@@ -272,6 +272,14 @@ run $whole check --lines --brief good.ndjson; no_errors
 [ "$(grep -c '^{"job":".*"summary":{"pass":.*"fail":\[.*\]}$' out)" -eq 2 ] &&
     [ "$(wc -c <out)" -lt 1500 ] ||
     flunk "--brief gives other than a short line a job"
+# Several processes: the same answers, messages and status, in the same order.
+for i in 1 2 3 4 5 6 7 8 9 10 11 12; do cat good.ndjson; echo '{"job": 1,'; echo; done >mixed.ndjson
+run 2 check --lines --jobs 1 mixed.ndjson; cp out one.out; cp err one.err
+run 2 check --lines --jobs 3 mixed.ndjson
+cmp -s out one.out && cmp -s err one.err || flunk "--jobs 3 answers otherwise than --jobs 1"
+run 2 check --lines --jobs 2 - ; warns 'holds no job'
+run 2 check --lines --jobs 0 good.ndjson; silent; warns 'from 1 to 64'
+run 2 check --jobs 2 job.json; silent; warns 'goes with --lines'
 run 2 check --brief job.json; silent; warns 'goes with --lines'
 run 2 check --lines --brief --all good.ndjson; silent; warns 'give one'
 run 2 check --lines - ; warns 'holds no job'

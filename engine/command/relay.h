@@ -1,0 +1,47 @@
+/* relay.h - lines handed to several processes, and their answers in the order of the
+ * lines. Each process works by itself: nothing is shared, and what comes out is the same
+ * however many there are.
+ */
+#ifndef EAVEMARK_COMMAND_RELAY_H
+#define EAVEMARK_COMMAND_RELAY_H
+
+#include "command/line.h"
+
+#include <stdbool.h>
+#include <stdio.h>
+
+enum { RELAY_MOST = 64 };
+
+/* Where the answer to a line goes; status is raised to the worst of any line. */
+struct answer_to {
+    FILE *out, *err;
+    int status;
+};
+
+/* What a worker does with a line; data as given to relay_start. */
+typedef void relay_task(void *data, unsigned long number, enum line_kind kind,
+                        const struct text *line, struct answer_to *to);
+
+struct relay {
+    struct worker {
+        int socket; /* -1: none */
+        int process;
+        bool busy; /* it has lines whose answers were not read yet */
+    } items[RELAY_MOST];
+    size_t count;
+    size_t next; /* to be given lines */
+    struct text lines;
+    bool broken; /* one ended before its work was done, or memory did */
+};
+
+/* Starts so many processes; false when they cannot be started: nothing is left then. */
+bool relay_start(struct relay *relay, size_t count, relay_task *task, void *data);
+
+/* Hands over a line; writes answers to earlier ones as they come due. */
+void relay_give(struct relay *relay, unsigned long number, enum line_kind kind,
+                const struct text *line, struct answer_to *to);
+
+/* Writes all answers that are out, and ends the processes. False when some are lacking. */
+bool relay_finish(struct relay *relay, struct answer_to *to);
+
+#endif
