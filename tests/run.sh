@@ -25,6 +25,11 @@ cmake -S . -B build-plain -DCMAKE_BUILD_TYPE=RelWithDebInfo -DEAVEMARK_WERROR=ON
 cmake --build build-plain --parallel
 ctest --test-dir build-plain --output-on-failure --parallel 2 --label-regex long
 
+# Threads with a handle each share nothing.
+cmake -S . -B build-threads -DEAVEMARK_THREADS=ON -DEAVEMARK_WERROR=ON >/dev/null
+cmake --build build-threads --parallel --target test_threads
+build-threads/tests/test_threads
+
 # Under Valgrind a check, a refused job and the rule cases must neither leak nor read
 # what was not written.
 bash tests/checks/valgrind.sh build-plain/eavemark .

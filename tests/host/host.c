@@ -4,6 +4,7 @@
 
 #include <stdio.h>
 #include <stdlib.h>
+#include <string.h>
 
 int main(int count, char *arguments[])
 {
@@ -12,7 +13,9 @@ int main(int count, char *arguments[])
     eavemark *handle = eavemark_open(arguments[1]);
     if (handle == NULL)
         return 9;
-    const struct eavemark_request request = {arguments[2], NULL, 0, NULL, NULL, NULL};
+    struct eavemark_request request;
+    memset(&request, 0, sizeof(request));
+    request.name = arguments[2];
     eavemark_result *result = eavemark_check(handle, &request);
     char *report = result == NULL ? NULL : eavemark_result_report(result, EAVEMARK_TEXT, 0);
     if (report == NULL)

@@ -53,7 +53,7 @@ async function answerOne(tab, question) {
     return field.locator("button").click();
   }
   const wanted = HOUSE[last];
-  const choice = wanted ? field.locator("button", { hasText: wanted })
+  const choice = wanted ? field.locator("button", { hasText: new RegExp(`^${wanted}$`) })
     : question.type === "yes or no" ? field.locator("button", { hasText: "No" }) : field.locator("button");
   return choice.first().click();
 }
