@@ -514,6 +514,21 @@ bool eavemark_interview_skip(eavemark_interview *interview, char **why)
     return skipped;
 }
 
+size_t eavemark_interview_left(const eavemark_interview *interview)
+{
+    return interview == NULL ? 0 : inner_interview_left(interview);
+}
+
+char *eavemark_interview_standing(eavemark_interview *interview)
+{
+    locale_t host;
+    if (enter_plain_locale(interview == NULL ? "no interview" : NULL, &host) != NULL)
+        return NULL;
+    char *standing = inner_interview_standing(interview);
+    locale_back(host);
+    return standing;
+}
+
 /* Nothing is read or written in these two: the locale does not matter. */
 bool eavemark_interview_back(eavemark_interview *interview)
 {

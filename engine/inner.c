@@ -1044,6 +1044,8 @@ static eavemark_interview *interview_opened(eavemark *handle,
     cJSON *job = given ? read_request(request, problems) : NULL;
     if (problems->count == 0 && !problems->out_of_memory)
         opened->interview = interview_start(&handle->laws, job, &preset, opened->name, problems);
+    if (opened->interview != NULL && request->ahead)
+        interview_go_ahead(opened->interview);
     if (opened->interview != NULL)
         return opened;
     inner_interview_close(opened);
@@ -1087,6 +1089,9 @@ char *inner_interview_ask(eavemark_interview *interview, bool help, char **probl
     if (help) {
         report_question_help(question, &text);
     } else {
+        const struct finding *fails = NULL;
+        while ((fails = interview_fails(interview->interview)) != NULL)
+            report_question_fails(fails, &text);
         report_question(question, part_begins(interview->asked, question->field), &text);
         interview->asked = question->field;
     }
@@ -1096,6 +1101,30 @@ char *inner_interview_ask(eavemark_interview *interview, bool help, char **probl
         *problems = NULL;
     }
     return words;
+}
+
+size_t inner_interview_left(const eavemark_interview *interview)
+{
+    return interview_left(interview->interview);
+}
+
+/* "2 fail, 0 to look at, 3 to answer, 40 met". */
+char *inner_interview_standing(eavemark_interview *interview)
+{
+    struct problems none = {0};
+    struct text text = TEXT_EMPTY;
+    interview_ask(interview->interview, &none);
+    problems_free(&none);
+    const struct result *result = interview_standing(interview->interview);
+    size_t place = 0;
+    for (size_t i = 0; i < result->finding_count; i++)
+        place += result->findings[i].outcome == OUTCOME_OPEN
+                 && result->findings[i].ask == ASK_PLACE;
+    text_addf(&text, "%zu fail, %zu to look at, %zu to answer, %zu for the department, %zu met",
+              (size_t)result->counts[OUTCOME_FAIL], (size_t)result->counts[OUTCOME_WARN],
+              (size_t)result->counts[OUTCOME_OPEN] - place, place,
+              (size_t)result->counts[OUTCOME_PASS]);
+    return text_release(&text);
 }
 
 bool inner_interview_answer(eavemark_interview *interview, const char *words, char **why)

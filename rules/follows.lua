@@ -44,14 +44,30 @@ follows "attics[].vents[].opening_in" { above = "vents_opening_in" }
 -- Usual, where no code is concerned: common practice.
 follows "takeoff.waste_percent" { value = 10, usual = true }
 
--- Read off one thing, answered in one line.
-together "What does the shingle wrapper say?" {
-  "covering.made_to", "covering.D7158_class", "covering.weight_lb_per_square" }
+-- What `eavemark new` asks first, in this order; the rest by how much it decides.
+order "interview" { "roof.footprint", "roof.slopes", "roof.edges", "roof.valleys", "scope.method",
+  "scope.extent", "existing", "covering", "underlayments", "fasteners", "ice_barrier", "drip_edge",
+  "decks", "attics" }
+
+-- Read off one thing, answered in one line. The first leads: they are asked together where
+-- that one decides something.
+together "What does the shingle wrapper say, and how thick is the shingle where nails go?" {
+  "covering.made_to", "covering.D7158_class", "covering.weight_lb_per_square",
+  "covering.thickness_at_nail_in" }
 together "What does the box of roofing nails say?" {
   "fasteners.kind", "fasteners.metal", "fasteners.shank_in", "fasteners.head_in",
   "fasteners.length_in" }
-together "What is stamped on the panels?" { "decks[].span_rating", "decks[].thickness_in" }
+together "How many plies are laid everywhere, and how thick is one?" {
+  "underlayments[].plies", "underlayments[].thickness_in" }
+together("What is stamped on the panels, how far apart are the rafters, and what holds the "
+  .. "panel edges between them?") {
+  "decks[].span_rating", "decks[].thickness_in", "decks[].support_spacing_in",
+  "decks[].edge_support" }
+together("How much clear air is there over the insulation at the vents, do all vents of this attic "
+  .. "open outdoors, and how wide are their openings?") {
+  "attics[].airspace_in", "attics[].vents_open_outdoors", "attics[].vents_opening_in" }
 together "How long is the vent, and what net free area does its label give a foot?" {
   "attics[].vents[].length_ft", "attics[].vents[].nfa_sqin_per_ft" }
 together "How many of the vent are there, and what net free area does the label of one give?" {
   "attics[].vents[].count", "attics[].vents[].nfa_each_sqin" }
+together "Is there a permit, and who takes it out?" { "permit.status", "permit.holder" }

@@ -1,31 +1,35 @@
 #include "ask/interview.h"
 
 #include "base/date.h"
-#include "base/nearest.h"
+#include "ask/item.h"
+#include "ask/one_line.h"
 #include "base/strings.h"
 #include "job/answer.h"
+#include "job/footprint_facts.h"
 #include "job/json.h"
 #include "job/path.h"
 #include "job/shop.h"
 #include "job/validate.h"
 #include "judge/judge.h"
 #include "judge/place_fact.h"
-#include "profile/places.h"
+#include "profile/place_list.h"
 
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <strings.h>
 
 /* More names than a screen shows help nobody. */
 enum { PLACES_SHOWN = 20 };
 
-static const char PLACE[] = "jurisdiction", DAY[] = "date";
+static const char PLACE[] = "jurisdiction", DAY[] = "date", FORM[] = "/roof/footprint/form",
+                  SHEET[] = "/shop";
 
 /* What was done, last first. */
 struct step {
     struct step *before;
-    char *pointer;
-    cJSON *job; /* as it was before an answer; NULL for a skip */
+    char *pointer; /* of each fact it was about, a line each */
+    cJSON *job;    /* as it was before an answer; NULL for a skip */
 };
 
 /* Owns the job and everything asked so far. `now` points into `questions` or at `head`,
@@ -43,6 +47,13 @@ struct interview {
     struct questions questions;
     struct question head; /* a required fact; its texts live in questions.arena */
     const struct question *now;
+    bool fresh;          /* it began from nothing: a sheet is to be confirmed */
+    bool without_sheet;  /* the sheet was turned down */
+    bool ahead;          /* for all stages, not only for what was reached */
+    struct arena kept;   /* what is kept from question to question */
+    struct strings told; /* findings that fail, and were told: rule and place */
+    struct place_list places;
+    bool places_made;
 };
 
 /* The job so far -------------------------------------------------------------- */
@@ -68,9 +79,16 @@ static enum stage reached_by(const cJSON *job)
     return stage < 0 ? STAGE_PERMIT : (enum stage)stage;
 }
 
-/* The first required fact that the job does not say, or NULL. */
+/* The first required fact that the job does not say, or NULL: place and day before all else,
+ * since they say what else is asked. */
 static const struct field *missing_head(const struct fields *fields, const cJSON *job)
 {
+    static const char *const FIRST[] = {PLACE, DAY};
+    for (size_t i = 0; i < sizeof(FIRST) / sizeof(FIRST[0]); i++) {
+        const struct field *first = fields_child(fields->root, FIRST[i]);
+        if (first != NULL && !is_stated(job, FIRST[i]))
+            return first;
+    }
     for (const struct field *f = fields->root->first_child; f != NULL; f = f->next)
         if (f->required && !is_stated(job, f->name))
             return f;
@@ -103,12 +121,14 @@ static bool is_still_to_come(const struct problem *problem, const struct fields 
 static cJSON *laid_out(const struct interview *interview, const cJSON *job, const struct law *law,
                        struct problems *problems)
 {
+    const struct shop none = {0};
     cJSON *laid = cJSON_Duplicate(job, true);
     if (laid == NULL) {
         problem_out_of_memory(problems);
         return NULL;
     }
-    prepare_facts(laid, law, &interview->shop, false, interview->file, problems);
+    prepare_facts(laid, law, interview->without_sheet ? &none : &interview->shop, false,
+                  interview->file, problems);
     return laid;
 }
 
@@ -199,6 +219,7 @@ struct interview *interview_start(struct laws *laws, cJSON *job, const struct ov
     interview->laws = laws;
     interview->file = file;
     interview->job = job != NULL ? job : cJSON_CreateObject();
+    interview->fresh = !is_stated(interview->job, "eavemark_job");
     if (interview->job == NULL)
         problem_out_of_memory(problems);
     else if (shop_read(&interview->shop, interview->job, file, &preset->shop, problems) == 0)
@@ -207,6 +228,11 @@ struct interview *interview_start(struct laws *laws, cJSON *job, const struct ov
         return interview;
     interview_free(interview);
     return NULL;
+}
+
+void interview_go_ahead(struct interview *interview)
+{
+    interview->ahead = true;
 }
 
 /* Steps ------------------------------------------------------------------------ */
@@ -220,12 +246,24 @@ static char *copy_of(const char *text)
     return copy;
 }
 
+/* A line for each fact that the question is about; to be freed. */
+static char *pointers_of(const struct question *question)
+{
+    struct text lines = TEXT_EMPTY;
+    text_add(&lines, question->pointer);
+    for (size_t i = 0; i < question->part_count; i++)
+        text_addf(&lines, "\n%s", question->parts[i].pointer);
+    char *copy = lines.failed ? NULL : copy_of(text_string(&lines));
+    text_free(&lines);
+    return copy;
+}
+
 /* Remembers what is about to be done; before: the job of then, taken over on
  * success. */
 static bool push_step(struct interview *interview, cJSON *before)
 {
     struct step *step = calloc(1, sizeof(*step));
-    char *pointer = copy_of(interview->now->pointer);
+    char *pointer = pointers_of(interview->now);
     if (step == NULL || pointer == NULL) {
         free(step);
         free(pointer);
@@ -251,9 +289,13 @@ static void drop_step(struct interview *interview)
 /* Answered or left out in this sitting: a fact is asked once. */
 static bool is_done(const struct interview *interview, const char *pointer)
 {
+    const size_t length = strlen(pointer);
     for (const struct step *step = interview->steps; step != NULL; step = step->before)
-        if (strcmp(step->pointer, pointer) == 0)
-            return true;
+        for (const char *at = step->pointer; at != NULL; at = strchr(at, '\n')) {
+            at += *at == '\n';
+            if (strncmp(at, pointer, length) == 0 && (at[length] == '\0' || at[length] == '\n'))
+                return true;
+        }
     return false;
 }
 
@@ -279,8 +321,12 @@ bool interview_back(struct interview *interview)
     }
     free(interview->again);
     interview->again = step->pointer;
+    /* Of several, the question is found by the first. */
+    interview->again[strcspn(interview->again, "\n")] = '\0';
     step->pointer = NULL;
     interview->now = NULL;
+    if (strcmp(interview->again, SHEET) == 0)
+        interview->without_sheet = false;
     drop_step(interview);
     return true;
 }
@@ -298,13 +344,14 @@ static void forget_questions(struct interview *interview)
     interview->now = NULL;
 }
 
-/* The places that there are, to choose from. */
-static void add_places(struct interview *interview, struct question *question)
+/* Read once; their words are what a place is found by. */
+static struct place_list *places_of(struct interview *interview)
 {
-    struct strings ids = {0};
-    places_ids(interview->laws->home, &ids, &interview->questions.arena);
-    question->names = ids.items;
-    question->name_count = ids.count;
+    if (!interview->places_made
+        && place_list_make(&interview->laws->cache, interview->laws->home, &interview->places) != 0)
+        interview->kept.failed = true;
+    interview->places_made = true;
+    return &interview->places;
 }
 
 /* A required fact comes before any law is known: it is asked of the catalogue alone. */
@@ -317,7 +364,7 @@ static void ask_head(struct interview *interview, const struct fields *fields,
         return;
     interview->head = question_about(arena, interview->job, fields, pointer);
     if (strcmp(field->name, PLACE) == 0)
-        add_places(interview, &interview->head);
+        interview->head.ask = "Which building department issues the permit? (words of its name)";
     interview->now = &interview->head;
 }
 
@@ -335,13 +382,163 @@ static void ask_again(struct interview *interview, const struct fields *fields)
         interview->now = &interview->head;
 }
 
-/* The first that was neither answered nor left out: questions stand in the order of the
- * trade. */
-static void ask_next(struct interview *interview)
+/* How early a fact is asked for: the parts that go first in their order, then the rest. */
+static size_t rank_of(const struct fields *fields, const struct field *field)
 {
-    for (size_t i = 0; i < interview->questions.count && interview->now == NULL; i++)
-        if (!is_done(interview, interview->questions.items[i].pointer))
-            interview->now = &interview->questions.items[i];
+    for (size_t i = 0; i < fields->first_count; i++)
+        for (const struct field *f = field; f != NULL; f = f->parent)
+            if (f == fields->first[i])
+                return i;
+    return fields->first_count;
+}
+
+/* Items to be named go before all; of what has no order of its own, what decides most. */
+static bool goes_before(const struct fields *fields, const struct question *a,
+                        const struct question *b)
+{
+    const size_t first = rank_of(fields, a->field), second = rank_of(fields, b->field);
+    if ((a->waiting_count == 0) != (b->waiting_count == 0))
+        return a->waiting_count == 0;
+    if (first != second)
+        return first < second;
+    return first == fields->first_count && a->waiting_count > b->waiting_count;
+}
+
+/* A roof of which nothing is said is asked for by its plan, form first. NULL when it is said
+ * plane by plane, the plan is whole, or what it lacks was left out. */
+static const char *lacking_of_plan(const struct interview *interview, const struct fields *fields)
+{
+    const cJSON *roof = cJSON_GetObjectItemCaseSensitive(interview->laid, "roof");
+    struct footprint_facts facts;
+    if (fields_find(fields, "roof.footprint.form") == NULL)
+        return NULL;
+    if (!is_stated(roof, "footprint"))
+        return is_stated(roof, "slopes") || is_done(interview, FORM) ? NULL : FORM;
+    footprint_facts_read(interview->laid, fields, &facts);
+    return facts.lacking == NULL || is_done(interview, facts.lacking) ? NULL : facts.lacking;
+}
+
+static void ask_plan(struct interview *interview, const struct fields *fields, const char *lacking)
+{
+    struct arena *arena = &interview->questions.arena;
+    interview->head = question_about(arena, interview->laid, fields, lacking);
+    if (interview->head.field == NULL)
+        return;
+    if (strcmp(lacking, FORM) == 0)
+        interview->head.ask = arena_format(arena, "%s (none of these: write planes)",
+                                           interview->head.field->ask);
+    interview->now = &interview->head;
+}
+
+/* "covering laminated": a material of the sheet, by its name. */
+static void add_material(struct text *out, const char *part, const cJSON *material)
+{
+    const cJSON *item = NULL;
+    const char *name = cJSON_GetStringValue(cJSON_GetObjectItemCaseSensitive(material, "name"));
+    if (cJSON_IsArray(material))
+        cJSON_ArrayForEach(item, material)
+            add_material(out, part, item);
+    if (name != NULL)
+        text_addf(out, "%s%s \"%s\"", out->length == 0 ? "" : ", ", part, name);
+}
+
+/* Before the first question about materials the sheet is confirmed, with one key. */
+static bool waits_for_sheet(const struct interview *interview, const struct fields *fields,
+                            const struct question *next)
+{
+    const struct field *covering = fields_find(fields, "covering");
+    return interview->fresh && interview->shop.tree != NULL && !is_done(interview, SHEET)
+           && covering != NULL && fields_find(fields, "shop") != NULL
+           && rank_of(fields, next->field) >= rank_of(fields, covering);
+}
+
+static void ask_sheet(struct interview *interview, const struct fields *fields)
+{
+    struct arena *arena = &interview->questions.arena;
+    struct text materials = TEXT_EMPTY;
+    const cJSON *part = NULL;
+    cJSON_ArrayForEach(part, interview->shop.tree)
+        add_material(&materials, part->string, part);
+    interview->head = (struct question){.field = fields_find(fields, "shop"), .pointer = SHEET};
+    interview->head.ask = arena_format(
+        arena, "Go by the shop sheet %s%s%s? (y: what it says is not asked; n: all is asked)",
+        interview->shop.file, materials.length == 0 ? "" : ": ", text_string(&materials));
+    arena->failed |= materials.failed;
+    text_free(&materials);
+    interview->now = &interview->head;
+}
+
+/* The question, or that which leads those that are asked in one line with it, if it waits. */
+static struct question *in_line(struct interview *interview, const struct fields *fields,
+                                struct question *question)
+{
+    struct arena *arena = &interview->questions.arena;
+    const char *leader = one_line_leader(question, arena, fields);
+    for (size_t i = 0; leader != NULL && i < interview->questions.count; i++)
+        if (strcmp(interview->questions.items[i].pointer, leader) == 0
+            && !is_done(interview, leader))
+            question = &interview->questions.items[i];
+    one_line_gather(question, arena, interview->laid, fields);
+    return question;
+}
+
+/* The best of what was neither answered nor left out. */
+static void ask_next(struct interview *interview, const struct fields *fields)
+{
+    struct question *best = NULL;
+    const char *lacking = lacking_of_plan(interview, fields);
+    for (size_t i = 0; i < interview->questions.count; i++) {
+        struct question *question = &interview->questions.items[i];
+        if (is_done(interview, question->pointer))
+            continue;
+        if (best == NULL || goes_before(fields, question, best))
+            best = question;
+    }
+    /* Where nothing waits, the plan decides nothing either. */
+    if (best != NULL && lacking != NULL) {
+        ask_plan(interview, fields, lacking);
+        return;
+    }
+    if (best != NULL && waits_for_sheet(interview, fields, best))
+        ask_sheet(interview, fields);
+    else
+        interview->now = best == NULL ? NULL : in_line(interview, fields, best);
+}
+
+/* What waits now and was not left out; one at least while there is a question. */
+size_t interview_left(const struct interview *interview)
+{
+    size_t left = 0, lines = 0;
+    for (size_t i = 0; i < interview->questions.count; i++)
+        left += !is_done(interview, interview->questions.items[i].pointer);
+    for (size_t i = 0; interview->now != NULL && i < interview->now->part_count; i++)
+        for (size_t q = 0; q < interview->questions.count; q++)
+            lines += strcmp(interview->questions.items[q].pointer, interview->now->parts[i].pointer)
+                     == 0;
+    left -= lines > 1 ? lines - 1 : 0;
+    return interview->now != NULL && left == 0 ? 1 : left;
+}
+
+/* The next finding that fails and was not told yet, or NULL. */
+const struct finding *interview_fails(struct interview *interview)
+{
+    for (size_t i = 0; i < interview->result.finding_count; i++) {
+        const struct finding *finding = &interview->result.findings[i];
+        if (finding->outcome != OUTCOME_FAIL)
+            continue;
+        const char *what = arena_format(&interview->kept, "%s %s", finding->rule,
+                                        finding->item == NULL ? "" : finding->item);
+        if (what == NULL || strings_have(&interview->told, what))
+            continue;
+        strings_add(&interview->told, &interview->kept, what);
+        return finding;
+    }
+    return NULL;
+}
+
+const struct result *interview_standing(const struct interview *interview)
+{
+    return &interview->result;
 }
 
 const struct question *interview_ask(struct interview *interview, struct problems *problems)
@@ -362,50 +559,62 @@ const struct question *interview_ask(struct interview *interview, struct problem
         if (interview->laid == NULL)
             return NULL;
         judge_begin(law->book);
-        if (judge(law->book, interview->laid, -1, reached, NULL, &interview->result) != 0
+        if (judge(law->book, interview->laid, interview->ahead ? -1 : (int)reached, reached, NULL,
+                  &interview->result)
+                != 0
             || questions_of(&interview->result, interview->laid, fields, reached,
                             &interview->questions)
                    != 0)
             problem_out_of_memory(problems);
         else if (interview->again != NULL)
             ask_again(interview, fields);
-        if (problems->count == 0 && !problems->out_of_memory)
-            ask_next(interview);
+        if (problems->count == 0 && !problems->out_of_memory && interview->now == NULL)
+            ask_next(interview, fields);
     }
-    if (interview->questions.arena.failed)
+    if (interview->questions.arena.failed || interview->kept.failed)
         problem_out_of_memory(problems);
     return problems->out_of_memory ? NULL : interview->now;
 }
 
 /* Answering -------------------------------------------------------------------- */
 
-/* The places whose names hold the words, or the nearest. */
-static void add_places_like(const struct question *question, const char *words, struct text *why)
+/* Those that fit, so that the next words may tell one of them. */
+static void say_places(const struct place_list *places, const char *words, struct text *why)
 {
     size_t found = 0;
-    struct nearest nearest;
-    nearest_start(&nearest, words);
-    for (size_t i = 0; i < question->name_count; i++) {
-        nearest_offer(&nearest, question->names[i]);
-        if (words[0] != '\0' && strstr(question->names[i], words) != NULL
-            && ++found <= PLACES_SHOWN)
-            text_addf(why, "%s%s", found == 1 ? "; there are: " : ", ", question->names[i]);
-    }
+    for (size_t i = 0; i < places->count; i++)
+        if (place_list_fits(&places->items[i], words) && ++found <= PLACES_SHOWN)
+            text_addf(why, "%s%s (%s)", found == 1 ? "" : ", ", places->items[i].block->title,
+                      places->items[i].block->id);
     if (found > PLACES_SHOWN)
         text_addf(why, " and %zu more", found - PLACES_SHOWN);
-    if (found == 0 && nearest.name != NULL)
-        text_addf(why, " (did you mean %s?)", nearest.name);
 }
 
-/* A place that is none, before there is a day to look it up on. */
-static bool place_is_known(const struct question *question, const char *words, struct text *why)
+/* The one place that has this id, or that the words fit. NULL with why. */
+static const char *place_by(struct interview *interview, const char *words, struct text *why)
 {
-    for (size_t i = 0; i < question->name_count; i++)
-        if (strcmp(question->names[i], words) == 0)
-            return true;
+    struct place_list *places = places_of(interview);
+    const char *only = NULL;
+    size_t found = 0;
+    for (size_t i = 0; i < places->count; i++) {
+        const char *id = places->items[i].block->id;
+        if (strcmp(id, words) == 0)
+            return id;
+        if (words[0] != '\0' && place_list_fits(&places->items[i], words))
+            only = found++ == 0 ? id : only;
+    }
+    if (found == 1)
+        return only;
+    if (found > 1) {
+        text_addf(why, "\"%s\" fits several: ", words);
+        say_places(places, words, why);
+        return NULL;
+    }
+    const char *near = place_list_near(places, words);
     text_addf(why, "no place is named \"%s\"", words);
-    add_places_like(question, words, why);
-    return false;
+    if (near != NULL)
+        text_addf(why, " (did you mean %s?)", near);
+    return NULL;
 }
 
 /* What is wrong with the answer; where it is not said at the question's own
@@ -527,20 +736,37 @@ static bool holds(struct interview *interview, cJSON *job, const char *words, st
     return held;
 }
 
-/* Whether the job would hold with this value; it is taken over. */
-static bool try_value(struct interview *interview, cJSON *value, const char *words,
-                      struct text *why)
+/* Items that follow from other facts have a place in the job once something is said of one. */
+static bool carry_list(const struct interview *interview, cJSON *job, const char *pointer)
 {
-    const char *pointer = interview->now->pointer;
-    /* Tried on a copy: the job holds at all times. */
+    static const char LIST[] = "/existing/coverings/";
+    cJSON *group = cJSON_GetObjectItemCaseSensitive(job, "existing");
+    const cJSON *laid = path_find(interview->laid, "/existing/coverings");
+    if (strncmp(pointer, LIST, strlen(LIST)) != 0 || group == NULL || is_stated(group, "coverings"))
+        return true;
+    cJSON *list = cJSON_CreateArray();
+    for (int i = 0; list != NULL && i < cJSON_GetArraySize(laid); i++)
+        if (!cJSON_AddItemToArray(list, cJSON_CreateObject()))
+            break;
+    return json_set(group, "coverings", list);
+}
+
+/* A copy of the job with room for what is answered, or NULL: the job holds at all times. */
+static cJSON *begin_change(const struct interview *interview)
+{
+    const struct question *question = interview->now;
     cJSON *job = cJSON_Duplicate(interview->job, true);
-    bool held = job != NULL && name_laid_out(interview, job, pointer);
-    if (held)
-        held = path_set(job, pointer, value);
-    else
-        cJSON_Delete(value);
-    if (held)
-        held = holds(interview, job, words, why);
+    if (job != NULL && name_laid_out(interview, job, question->pointer)
+        && carry_list(interview, job, question->pointer))
+        return job;
+    cJSON_Delete(job);
+    return NULL;
+}
+
+/* Takes the changed job over if it holds. */
+static bool end_change(struct interview *interview, cJSON *job, const char *words, struct text *why)
+{
+    bool held = job != NULL && holds(interview, job, words, why);
     if (held)
         /* From here the step owns the old job. */
         held = push_step(interview, interview->job);
@@ -551,7 +777,89 @@ static bool try_value(struct interview *interview, cJSON *value, const char *wor
     return held;
 }
 
+/* Whether the job would hold with this value; it is taken over. */
+static bool try_value(struct interview *interview, cJSON *value, const char *words,
+                      struct text *why)
+{
+    cJSON *job = begin_change(interview);
+    if (job == NULL) {
+        cJSON_Delete(value);
+        return false;
+    }
+    if (!path_set(job, interview->now->pointer, value)) {
+        cJSON_Delete(job);
+        return false;
+    }
+    return end_change(interview, job, words, why);
+}
+
+static bool try_line(struct interview *interview, const char *words, struct text *why)
+{
+    cJSON *job = begin_change(interview);
+    if (job == NULL)
+        return false;
+    if (one_line_read(job, interview->now, words, why))
+        return end_change(interview, job, words, why);
+    cJSON_Delete(job);
+    return false;
+}
+
 static const char NOTHING_ASKED[] = "nothing was asked";
+
+/* An answer that leaves the job as it is. */
+static bool answer_unchanged(struct interview *interview)
+{
+    cJSON *job = cJSON_Duplicate(interview->job, true);
+    if (job == NULL || !push_step(interview, interview->job)) {
+        cJSON_Delete(job);
+        return false;
+    }
+    interview->job = job;
+    return true;
+}
+
+/* Yes or no to the sheet; it stays named in the job only if it is gone by. */
+static bool answer_sheet(struct interview *interview, const char *words, struct text *why)
+{
+    const bool yes = strcasecmp(words, "y") == 0 || strcasecmp(words, "yes") == 0;
+    if (!yes && strcasecmp(words, "n") != 0 && strcasecmp(words, "no") != 0) {
+        text_addf(why, "\"%s\" is not y or n", words);
+        return false;
+    }
+    if (!answer_unchanged(interview))
+        return false;
+    interview->without_sheet = !yes;
+    if (!yes)
+        cJSON_DeleteItemFromObjectCaseSensitive(interview->job, "shop");
+    return true;
+}
+
+/* A roof that no plan shows is asked for plane by plane. */
+static bool is_no_plan(const struct question *question, const char *words)
+{
+    return strcmp(question->pointer, FORM) == 0
+           && (strcasecmp(words, "planes") == 0 || strcasecmp(words, "none") == 0
+               || strcasecmp(words, "other") == 0);
+}
+
+static bool read_value(struct interview *interview, const char *words, cJSON **value,
+                       struct text *why)
+{
+    const struct question *question = interview->now;
+    const struct answer_names names = {question->names, question->name_count};
+    const struct law *law = NULL;
+    struct problems none = {0};
+    if (strcmp(question->field->path, PLACE) == 0) {
+        const char *id = place_by(interview, words, why);
+        *value = id == NULL ? NULL : cJSON_CreateString(id);
+        return *value != NULL;
+    }
+    if (question->field->type != FIELD_LIST)
+        return answer_read(value, question->field, question->numbered ? &names : NULL, words, why);
+    law = law_of(interview->laws, interview->job, interview->file, &none);
+    problems_free(&none);
+    return law != NULL && item_read(value, &law->book->fields, question->field, words, why);
+}
 
 bool interview_answer(struct interview *interview, const char *words, struct text *why)
 {
@@ -561,19 +869,17 @@ bool interview_answer(struct interview *interview, const char *words, struct tex
         text_add(why, NOTHING_ASKED);
         return false;
     }
+    if (question->pointer == SHEET)
+        return answer_sheet(interview, words, why);
+    if (is_no_plan(question, words))
+        return answer_unchanged(interview);
+    if (question->part_count > 0)
+        return try_line(interview, words, why);
     /* "=" takes the answer of the item before. */
-    if (question->same != NULL && strcmp(words, "=") == 0) {
+    if (question->same != NULL && strcmp(words, "=") == 0)
         value = cJSON_Duplicate(question->same, true);
-    } else {
-        const struct answer_names names = {question->names, question->name_count};
-        if (!answer_read(&value, question->field, question->numbered ? &names : NULL, words, why))
-            return false;
-    }
-    if (strcmp(question->field->path, PLACE) == 0 && cJSON_IsString(value)
-        && !place_is_known(question, value->valuestring, why)) {
-        cJSON_Delete(value);
+    else if (!read_value(interview, words, &value, why))
         return false;
-    }
     return try_value(interview, value, words, why);
 }
 
@@ -619,6 +925,8 @@ void interview_free(struct interview *interview)
     forget_questions(interview);
     free(interview->again);
     free(interview->asked_back);
+    place_list_free(&interview->places);
+    arena_free(&interview->kept);
     shop_free(&interview->shop);
     cJSON_Delete(interview->job);
     free(interview);

@@ -27,6 +27,19 @@ struct interview *interview_start(struct laws *laws, cJSON *job, const struct ov
  * there is no telling. It is good until the next call. */
 const struct question *interview_ask(struct interview *interview, struct problems *problems);
 
+/* Asks for what later stages decide as well, as far as it can be known now. */
+void interview_go_ahead(struct interview *interview);
+
+/* How many questions wait now, the present one included; more may follow from answers. */
+size_t interview_left(const struct interview *interview);
+
+/* A finding that fails by what was answered and was not given yet; NULL when there is none.
+ * Good until the next question. */
+const struct finding *interview_fails(struct interview *interview);
+
+/* How the job stands; good until the next answer. */
+const struct result *interview_standing(const struct interview *interview);
+
 /* Takes the answer ("=" for what question->same says) and goes on to the next
  * question. False when it is refused; why then says why, or is empty when memory
  * is out. */

@@ -3,6 +3,7 @@
 #include "base/strings.h"
 #include "base/text.h"
 #include "law/prepare.h"
+#include "job/follows.h"
 #include "job/path.h"
 #include "judge/judge.h"
 
@@ -216,8 +217,11 @@ static void gather_unnamed(struct gathering *g, const cJSON *node, const struct 
 
 /* What is asked for the sake of this fact: itself, the list it would refer to,
  * or NULL when it cannot be told yet. */
-static const char *asked_for(struct gathering *g, const char *pointer)
+static const char *asked_for(struct gathering *g, const char *lacks)
 {
+    const char *pointer = follows_asks(g->job, g->fields, lacks, g->arena);
+    if (pointer == NULL)
+        return NULL;
     const struct field *field = path_field(g->fields, pointer);
     if (field == NULL || field->type == FIELD_GROUP
         || (field->measured && stage_by_word(field->stage) > (int)g->reached))

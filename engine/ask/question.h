@@ -12,8 +12,15 @@
 #include <stdbool.h>
 #include <stddef.h>
 
+/* One of several facts that are asked for in one line. */
+struct line_part {
+    const struct field *field;
+    const char *pointer;
+};
+
 struct question {
     const struct field *field;
+    const char *ask;          /* in other words than the field's own, or NULL */
     const char *pointer;      /* JSON pointer of the fact */
     const char *where;        /* the items it is in: "main front", or NULL */
     const char *const *names; /* a reference, a place: what may be named */
@@ -23,6 +30,8 @@ struct question {
     const char *same_where;         /* that item's name or number */
     const struct finding **waiting; /* open for want of it, by rule */
     size_t waiting_count;
+    struct line_part *parts; /* asked for in one line (one_line.h) */
+    size_t part_count;       /* 0: the field alone */
 };
 
 struct questions {

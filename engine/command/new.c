@@ -6,6 +6,7 @@
 
 #include <stdlib.h>
 #include <string.h>
+#include <strings.h>
 #include <sys/stat.h>
 #include <sys/types.h>
 
@@ -13,7 +14,7 @@ enum { LINE_MOST = 4096, JOB_MOST = 64 * 1024 * 1024 };
 
 struct new_options {
     const char *home, *jurisdiction, *date, *fill, *output, *form, *shop;
-    bool list;
+    bool list, ahead;
 };
 
 /* What is under way. */
@@ -21,6 +22,7 @@ struct sitting {
     const struct new_options *options;
     eavemark_interview *interview;
     char *original; /* the file that is filled in, as it was read; or NULL */
+    bool begun;     /* no file: what a new job begins with */
     size_t length;
     struct draft draft;
     bool ended; /* by stop, or the end of the answers */
@@ -126,7 +128,7 @@ static bool is_unchanged(const struct sitting *sitting)
     const char *path = target(sitting->options);
     char *now = NULL;
     size_t length = 0;
-    if (sitting->original == NULL || path == NULL
+    if (sitting->original == NULL || sitting->begun || path == NULL
         || !arguments_same_file(path, sitting->options->fill))
         return true;
     const bool same = file_read(&now, &length, path, JOB_MOST) == FILE_READ
@@ -174,7 +176,12 @@ static bool print_question(const struct sitting *sitting, enum ask ask, char **p
     char *words = eavemark_interview_ask(sitting->interview, ask == ASK_HELP, problems);
     if (words == NULL)
         return false;
-    fprintf(stderr, "%s> ", ask == ASK_AGAIN ? "" : words);
+    fputs(ask == ASK_AGAIN ? "" : words, stderr);
+    const size_t left = eavemark_interview_left(sitting->interview);
+    if (left > 0)
+        fprintf(stderr, "%zu left> ", left);
+    else
+        fputs("> ", stderr);
     fflush(stderr);
     free(words);
     free(*problems);
@@ -193,6 +200,17 @@ static bool is_either(const struct sitting *sitting, const char *line)
     return true;
 }
 
+/* An answer like any other: it leaves the fact open. */
+static bool is_not_known(const struct sitting *sitting, const char *line)
+{
+    static const char *const WORDS[] = {"don't know", "dont know", "do not know", "not known",
+                                        "unknown"};
+    for (size_t i = 0; i < sizeof(WORDS) / sizeof(WORDS[0]); i++)
+        if (strcasecmp(line, WORDS[i]) == 0)
+            return !eavemark_interview_wants_name(sitting->interview);
+    return line[0] == '\0';
+}
+
 /* What the user typed; says what to print next. */
 static enum ask take_answer(struct sitting *sitting, const char *line)
 {
@@ -205,8 +223,9 @@ static enum ask take_answer(struct sitting *sitting, const char *line)
     if (strcmp(line, "stop") == 0 || strcmp(line, ".") == 0)
         sitting->ended = true;
     else if (strcmp(line, "back") != 0 && strcmp(line, "<") != 0)
-        taken = line[0] == '\0' ? eavemark_interview_skip(sitting->interview, &why)
-                                : eavemark_interview_answer(sitting->interview, line, &why);
+        taken = is_not_known(sitting, line)
+                    ? eavemark_interview_skip(sitting->interview, &why)
+                    : eavemark_interview_answer(sitting->interview, line, &why);
     else if (!eavemark_interview_back(sitting->interview))
         fputs("    there is nothing to go back to\n", stderr);
     if (!taken) {
@@ -243,6 +262,42 @@ static int ask_all(struct sitting *sitting)
     return well ? EAVEMARK_NOTHING_FAILED : EAVEMARK_BROKEN;
 }
 
+/* A sheet beside the job -------------------------------------------------- */
+
+/* To be freed; NULL when out of memory, or of what is no file. */
+static char *folder_of(const char *path)
+{
+    const char *slash = path == NULL ? NULL : strrchr(path, '/');
+    return path == NULL    ? NULL
+           : slash == NULL ? strdup(".")
+                           : strndup(path, (size_t)(slash - path));
+}
+
+/* The name of a sheet that lies beside the job, which the job then names; or NULL. */
+static const char *sheet_beside(const struct new_options *options)
+{
+    char *own = folder_of(options->output), *its = folder_of(options->shop);
+    const bool beside = own != NULL && its != NULL && strcmp(own, its) == 0
+                        && strpbrk(options->shop, "\"\\") == NULL;
+    const char *slash = beside ? strrchr(options->shop, '/') : NULL;
+    free(own);
+    free(its);
+    return !beside ? NULL : slash == NULL ? options->shop : slash + 1;
+}
+
+/* What a new job begins with: before the permit, and the sheet beside it. To be freed. */
+static char *beginning_of(const struct new_options *options)
+{
+    const char *sheet = sheet_beside(options);
+    char begun[LINE_MOST];
+    if (snprintf(begun, sizeof(begun), "{\"stage\": \"permit\"%s%s%s}",
+                 sheet == NULL ? "" : ", \"shop\": \"", sheet == NULL ? "" : sheet,
+                 sheet == NULL ? "" : "\"")
+        >= (int)sizeof(begun))
+        return NULL;
+    return strdup(begun);
+}
+
 /* Writing -------------------------------------------------------------------- */
 
 static void say_written(const struct sitting *sitting, size_t answered, size_t skipped)
@@ -252,12 +307,18 @@ static void say_written(const struct sitting *sitting, size_t answered, size_t s
     fprintf(stderr, "\n%zu answered, %zu left open", answered, skipped);
     fputs(sitting->ended ? "; stopped before the end.\n" : "; nothing else is asked here.\n",
           stderr);
+    char *standing = eavemark_interview_standing(sitting->interview);
+    if (standing != NULL)
+        fprintf(stderr, "So far: %s.\n", standing);
+    free(standing);
     if (!file)
         return;
     complain("written: %s", path);
     if (sitting->ended || skipped > 0)
         complain("go on with: eavemark new --fill %s", path);
-    complain("check it with: eavemark check %s", path);
+    const bool apart = sitting->options->shop != NULL && sheet_beside(sitting->options) == NULL;
+    complain("check it with: eavemark check %s%s%s%s", apart ? "--shop " : "",
+             apart ? sitting->options->shop : "", apart ? " " : "", path);
 }
 
 /* Over nothing that is there, but the file filled in, if it is as it was. Looked at again
@@ -314,18 +375,15 @@ static int prepare(struct sitting *sitting)
     if (is_kept(options)
         && draft_open(&sitting->draft, target(options), sitting->original, sitting->length) != 0)
         return EAVEMARK_UNUSABLE;
+    /* A new job begins before the permit. */
+    if (options->fill == NULL && sitting->draft.job == NULL && sitting->original == NULL) {
+        sitting->original = beginning_of(options);
+        sitting->length = sitting->original == NULL ? 0 : strlen(sitting->original);
+        sitting->begun = true;
+    }
     if (sitting->draft.job != NULL)
         complain("going on from %s; to begin anew, delete it", sitting->draft.path);
     return COMMAND_GOES_ON;
-}
-
-/* To be freed; NULL when out of memory, or of what is no file. */
-static char *folder_of(const char *path)
-{
-    const char *slash = path == NULL ? NULL : strrchr(path, '/');
-    return path == NULL    ? NULL
-           : slash == NULL ? strdup(".")
-                           : strndup(path, (size_t)(slash - path));
 }
 
 static int open_interview(struct sitting *sitting, eavemark *handle)
@@ -341,7 +399,8 @@ static int open_interview(struct sitting *sitting, eavemark *handle)
         .jurisdiction = options->jurisdiction,
         .date = options->date,
         .shop_name = options->shop,
-        .shop_folder = folder};
+        .shop_folder = folder,
+        .ahead = options->ahead};
     enum eavemark_status opened = EAVEMARK_BROKEN;
     char *problems = NULL;
     sitting->interview = eavemark_interview_open(handle, &request, &opened, &problems);
@@ -364,8 +423,9 @@ static int interview_user(const struct new_options *options, eavemark *handle)
         return status;
     }
     prepare_for_signals(&sitting);
-    fputs("Answer each question; Enter alone: not known yet; ? why it is asked;\n"
-          "back or <: the one before; stop or .: write what there is.\n",
+    fputs("Answer each question; Enter alone or \"don't know\": not known yet; ? why it is\n"
+          "asked; back or <: the one before; stop or .: write what there is. Left is what\n"
+          "waits now; more may follow from an answer.\n",
           stderr);
     status = ask_all(&sitting);
     const int written = write_job(&sitting);
@@ -402,6 +462,8 @@ static const struct option_line OPTIONS[] = {
      "ask only for what this job leaves open, and write it\n"
      "back with its facts in the order they have",
      KIND_FILE, offsetof(struct new_options, fill), false},
+    {"ahead", 0, NULL, "ask for what later stages decide as well, as it is planned", KIND_NONE,
+     offsetof(struct new_options, ahead), false},
     {"list", 0, NULL, "with --fill: print the open questions, ask none", KIND_NONE,
      offsetof(struct new_options, list), false},
     {"form", 0, "FORM", "of --list: text (to read) or json (to pass on)", KIND_FORM,
@@ -418,7 +480,9 @@ const struct command command_new = {
     .name = "new",
     .summary = "start a job, or fill one in, by answering questions",
     .usage = "[options]",
-    .about = "Asks what the rules of the job's place still need to know, and nothing else.\n"
+    .about = "Asks for the place (by words of its name), the day and the plan of the house,\n"
+             "then for what still decides something at the job's stage. What fails is told at\n"
+             "once.\n"
              "Answers come from standard input, a line each; a file is written only over the\n"
              "job that is filled in. Answers are kept in FILE.draft as they are given, and\n"
              "the same command goes on from there.",

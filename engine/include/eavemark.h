@@ -70,6 +70,7 @@ struct eavemark_request {
     size_t shop_length;
     const char *shop_name; /* how to name it in messages, or NULL */
     const char *shop_folder;
+    bool ahead; /* of an interview: asks for what later stages decide as well */
 };
 
 /* Checks one job. A result is freed before the handle it came from is closed:
@@ -271,8 +272,16 @@ eavemark_interview *eavemark_interview_open(eavemark *handle,
  * says what went wrong (NULL: out of memory). */
 char *eavemark_interview_ask(eavemark_interview *interview, bool help, char **problems);
 
+/* How many questions wait now, the one last asked included; more may follow. */
+size_t eavemark_interview_left(const eavemark_interview *interview);
+
+/* How the job stands at its stage, in a line: "2 fail, 0 to look at ..."; to be freed. NULL
+ * when out of memory. */
+char *eavemark_interview_standing(eavemark_interview *interview);
+
 /* Answers the question last asked: y or n, a choice or its number, a figure with
- * or without a unit ("12'6\"", "1 1/4", "5/12"), how many items a list has; "="
+ * or without a unit ("12'6\"", "1 1/4", "5/12"), how many items a list has or
+ * their kinds, a place by words of its name, the facts of one line with commas; "="
  * for what the question offers as the same. True when it was taken; otherwise
  * *why, to be freed, says what was wrong with it (NULL: out of memory). */
 bool eavemark_interview_answer(eavemark_interview *interview, const char *words, char **why);

@@ -65,6 +65,8 @@ enum eavemark_status inner_questions(eavemark *handle, const struct eavemark_req
 eavemark_interview *inner_interview_open(eavemark *handle, const struct eavemark_request *request,
                                          enum eavemark_status *status, char **problems);
 char *inner_interview_ask(eavemark_interview *interview, bool help, char **problems);
+size_t inner_interview_left(const eavemark_interview *interview);
+char *inner_interview_standing(eavemark_interview *interview);
 bool inner_interview_answer(eavemark_interview *interview, const char *words, char **why);
 bool inner_interview_wants_name(const eavemark_interview *interview);
 bool inner_interview_skip(eavemark_interview *interview, char **why);

@@ -82,6 +82,8 @@ struct fields {
     bool partial;                    /* county fields may be missing: see validate.h */
     struct follows *follows;         /* what need not be asked (follows.h), in their order */
     const struct together *together; /* what is asked in one line (together.h) */
+    const struct field **first;      /* parts of the job that are asked for first, in order */
+    size_t first_count;
 };
 
 /* Starts an empty catalogue; -1 when out of memory. */

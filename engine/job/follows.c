@@ -3,6 +3,7 @@
 #include "job/footprint_facts.h"
 #include "job/json.h"
 #include "job/origin.h"
+#include "job/path.h"
 
 #include <string.h>
 
@@ -35,16 +36,15 @@ static const cJSON *house_fact(const cJSON *job, const struct field *field)
     return field->parent == NULL ? job : member(house_fact(job, field->parent), field->name);
 }
 
-static bool holds(const struct filling *f)
+static bool condition_holds(const cJSON *job, const struct follows *rule)
 {
-    const struct follows *rule = f->rule;
     if (rule->when != NULL) {
-        const cJSON *said = house_fact(f->job, rule->when);
+        const cJSON *said = house_fact(job, rule->when);
         return cJSON_IsString(said) && strcmp(said->valuestring, rule->is) == 0;
     }
     if (rule->equal[0] == NULL)
         return true;
-    const cJSON *a = house_fact(f->job, rule->equal[0]), *b = house_fact(f->job, rule->equal[1]);
+    const cJSON *a = house_fact(job, rule->equal[0]), *b = house_fact(job, rule->equal[1]);
     return cJSON_IsNumber(a) && cJSON_IsNumber(b) && a->valuedouble == b->valuedouble;
 }
 
@@ -122,7 +122,7 @@ static void put_plan_area(struct filling *f, cJSON *into)
 static void put_what_follows(struct filling *f, cJSON *into)
 {
     const struct follows *rule = f->rule;
-    if (!is_absent(member(into, rule->field->name)) || !holds(f))
+    if (!is_absent(member(into, rule->field->name)) || !condition_holds(f->job, rule))
         return;
     switch (rule->from) {
     case FOLLOWS_PLAIN:
@@ -183,6 +183,62 @@ static void walk(struct filling *f, cJSON *at, const struct field *const *way, s
             f->depth--;
         }
     }
+}
+
+/* Asking ---------------------------------------------------------------------------- */
+
+/* "/existing/layers" of a fact of the house. */
+static const char *house_pointer(struct arena *arena, const struct field *field)
+{
+    return field->parent->parent == NULL
+               ? path_key(arena, "", field->name)
+               : path_key(arena, house_pointer(arena, field->parent), field->name);
+}
+
+/* The pointer with its last `steps` steps cut off. */
+static const char *up(struct arena *arena, const char *pointer, int steps)
+{
+    size_t length = strlen(pointer);
+    for (; steps > 0 && length > 0; steps--)
+        do
+            length--;
+        while (length > 0 && pointer[length] != '/');
+    return arena_copy_n(arena, pointer, length);
+}
+
+static const char *asked_instead(const struct follows *rule, const char *pointer,
+                                 struct arena *arena)
+{
+    switch (rule->from) {
+    case FOLLOWS_SAME:
+    case FOLLOWS_ITEMS:
+        return house_pointer(arena, rule->fact);
+    case FOLLOWS_FILLED:
+        return path_key(arena, up(arena, pointer, 1), rule->fact->name);
+    case FOLLOWS_ABOVE: /* the fact, its place in the list, the list */
+        return path_key(arena, up(arena, pointer, 3), rule->fact->name);
+    case FOLLOWS_PLAIN:
+    case FOLLOWS_USUAL:
+    case FOLLOWS_BY:
+    case FOLLOWS_ONLY:
+    case FOLLOWS_PLAN_AREA:
+        break;
+    }
+    return NULL;
+}
+
+const char *follows_asks(const cJSON *job, const struct fields *fields, const char *pointer,
+                         struct arena *arena)
+{
+    const struct field *field = path_field(fields, pointer);
+    for (const struct follows *rule = fields->follows; rule != NULL; rule = rule->next) {
+        if (rule->field != field || !condition_holds(job, rule))
+            continue;
+        const char *instead = asked_instead(rule, pointer, arena);
+        if (instead != NULL && is_absent(path_find(job, instead)))
+            return instead;
+    }
+    return arena_copy(arena, pointer);
 }
 
 bool follows_fill(cJSON *job, const struct fields *fields)

@@ -46,6 +46,12 @@ struct follows {
     struct follows *next;
 };
 
+/* What to ask for in place of a fact that lacks, though it could follow: the pointer of the
+ * one that it would follow from, where that lacks too. The pointer itself otherwise. In the
+ * arena; NULL when out of memory. */
+const char *follows_asks(const cJSON *job, const struct fields *fields, const char *pointer,
+                         struct arena *arena);
+
 /* Writes all that follows into a job whose roof is laid out. False when out of memory. */
 bool follows_fill(cJSON *job, const struct fields *fields);
 

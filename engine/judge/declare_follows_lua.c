@@ -271,8 +271,29 @@ static int finish_together(lua_State *lua)
     return 0;
 }
 
+/* order "interview" { "path" ... }: what is asked first, each with all that is in it. */
+static int finish_order(lua_State *lua)
+{
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    struct fields *fields = catalogue(lua);
+    const size_t count = (size_t)lua_rawlen(lua, 1);
+    if (fields->first != NULL || count == 0 || count > TABLE_MOST)
+        return declare_refuse(lua, "one order, of 1 to 100 parts of the job");
+    fields->first = declare_keep(lua, count, sizeof(*fields->first));
+    for (size_t i = 0; i < count; i++) {
+        lua_rawgeti(lua, 1, (lua_Integer)i + 1);
+        if (lua_type(lua, -1) != LUA_TSTRING)
+            return declare_refuse(lua, "lists parts of the job by their paths");
+        fields->first[i] = need_field(lua, lua_tostring(lua, -1));
+        fields->first_count = i + 1;
+        lua_pop(lua, 1);
+    }
+    return 0;
+}
+
 const struct declaration DECLARE_FOLLOWS[] = {
     {"follows", FOLLOWS_KEYS, finish_follows, false},
     {"together", NULL, finish_together, false},
+    {"order", NULL, finish_order, false},
     {NULL, NULL, NULL, false},
 };

@@ -11,6 +11,9 @@
  * heading, the part of the job it belongs to stands above it. */
 void report_question(const struct question *question, bool heading, struct text *out);
 
+/* A line or more: what fails by the answers so far. */
+void report_question_fails(const struct finding *finding, struct text *out);
+
 /* Where the fact stands, who waits for it and why. */
 void report_question_help(const struct question *question, struct text *out);
 

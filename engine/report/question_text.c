@@ -75,6 +75,17 @@ static void add_named(struct text *out, const struct question *question)
                   question->name_count, question->names[0]);
 }
 
+/* Items told apart by a kind may be listed by it. */
+static void add_kinds(struct text *out, const struct field *list)
+{
+    const struct field *kind = fields_child(list, "kind");
+    if (kind == NULL || kind->type != FIELD_CHOICE)
+        return;
+    text_add(out, "; or which, with commas: ");
+    for (size_t i = 0; i < kind->choice_count; i++)
+        text_addf(out, "%s%s", i == 0 ? "" : ", ", kind->choices[i]);
+}
+
 /* Below the question: how it may be answered. */
 static void add_expected(struct text *out, const struct question *question)
 {
@@ -105,6 +116,7 @@ static void add_expected(struct text *out, const struct question *question)
     case FIELD_LIST:
         text_add(out, "how many are there? ");
         add_range(out, field, "count");
+        add_kinds(out, field);
         break;
     case FIELD_TEXT:
     case FIELD_REFERENCE:
@@ -126,6 +138,20 @@ static void add_same(struct text *out, const struct question *question)
         text_addf(out, ", as %s", question->same_where);
 }
 
+/* The facts of one line, each with how it may be answered. */
+static void add_line(struct text *out, const struct question *question)
+{
+    for (size_t i = 0; i < question->part_count; i++) {
+        const struct question one = {.field = question->parts[i].field};
+        struct text part = TEXT_EMPTY;
+        text_addf(&part, "%s  ", one.field->name);
+        add_expected(&part, &one);
+        text_addf(out, "%*s", HANG, "");
+        page_phrase(out, HANG + 2, &part);
+    }
+    text_addf(out, "%*sin this order, with commas; - for what is not known\n", HANG, "");
+}
+
 void report_question(const struct question *question, bool heading, struct text *out)
 {
     struct text words = TEXT_EMPTY, expected = TEXT_EMPTY;
@@ -138,12 +164,31 @@ void report_question(const struct question *question, bool heading, struct text 
     text_add(out, "\n");
     if (question->where != NULL)
         text_addf(&words, "%s: ", question->where);
-    text_add(&words, question->field->ask == NULL ? question->field->name : question->field->ask);
+    text_add(&words, question->ask != NULL          ? question->ask
+                     : question->field->ask != NULL ? question->field->ask
+                                                    : question->field->name);
     page_phrase(out, 0, &words);
+    if (question->part_count > 0) {
+        add_line(out, question);
+        return;
+    }
+    /* A text in other words than its own is answered as those say. */
+    if (question->ask != NULL && question->field->type == FIELD_TEXT)
+        return;
     add_expected(&expected, question);
     add_same(&expected, question);
     text_addf(out, "%*s", HANG, "");
     page_phrase(out, HANG, &expected);
+}
+
+/* What fails by the answers so far. */
+void report_question_fails(const struct finding *finding, struct text *out)
+{
+    struct text words = TEXT_EMPTY;
+    text_addf(&words, "%s%s%s: %s", finding->title, finding->where == NULL ? "" : ", ",
+              finding->where == NULL ? "" : finding->where, finding->says);
+    text_add(out, "  fails ");
+    page_phrase(out, 8, &words);
 }
 
 /* One finding's rule; not when the one before it is of the same rule. */

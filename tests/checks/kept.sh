@@ -53,7 +53,7 @@ place=(--jurisdiction example/hollowferry --date 2026-04-13)
 # Ended by each signal --------------------------------------------------------------
 for signal in INT TERM HUP KILL; do
     begin "${place[@]}" -o "$signal.json"
-    say "House $signal" permit
+    say "House $signal" gable
     kill -s "$signal" "$child"
     finish 2>/dev/null
     [ "$ended" = $((128 + $(kill -l "$signal"))) ] || flunk "$signal: status $ended"
@@ -98,7 +98,7 @@ finish
 
 # A half written line, as a machine that stopped leaves it, is passed over.
 begin "${place[@]}" -o half.json
-say "Half a house" permit
+say "Half a house" gable
 kill -s KILL "$child"
 finish 2>/dev/null
 printf '{"eavemark_job":1,"job":"Wro' >>half.json.draft
@@ -113,7 +113,7 @@ begin "${place[@]}" -o two.json
 say "First"
 "$program" new "${place[@]}" -o two.json </dev/null 2>second && flunk "two at once"
 has second "another program is asking for the same job"
-say permit stop
+say gable stop
 finish
 has two.json '"job": "First"'
 
@@ -127,7 +127,7 @@ has talk "notes.json.draft is in the way"
 job='{"eavemark_job": 1, "job": "Filled", "jurisdiction": "example/hollowferry", "date": "2026-04-13", "stage": "permit"}'
 echo "$job" >fill.json
 begin --fill fill.json
-say "115 mph"
+say gable
 kill -s TERM "$child"
 finish 2>/dev/null
 has talk "go on with: eavemark new --fill fill.json"
@@ -136,12 +136,12 @@ begin --fill fill.json
 has talk "going on from fill.json.draft"
 say stop
 finish
-has fill.json '"wind_vult_mph": 115'
+has fill.json '"form": "gable"'
 
 # Edited while it is filled in: it stays as it was edited, and the answers too.
 echo "$job" >edited.json
 begin --fill edited.json
-say "115 mph"
+say gable
 echo "${job/Filled/Edited}" >edited.json
 say stop
 finish
@@ -149,7 +149,7 @@ finish
 has talk "edited.json changed since it was read, and is left as it is now"
 [ "$(cat edited.json)" = "${job/Filled/Edited}" ] || flunk "edited.json was written over"
 tail -n 1 edited.json.draft >answered.json
-has answered.json '"wind_vult_mph":115'
+has answered.json '"form":"gable"'
 "$program" new --fill edited.json </dev/null 2>talk && flunk "went on after an edit"
 has talk "the job changed since edited.json.draft was begun"
 
@@ -159,11 +159,11 @@ name=$(printf 'x%.0s' {1..200})
 (
     trap '' XFSZ
     ulimit -f 1
-    printf '%s\n' "$name" permit 115 n stop | "$program" new "${place[@]}" -o full.json 2>talk
+    printf '%s\n' "$name" gable 40 26 6:12 stop | "$program" new "${place[@]}" -o full.json 2>talk
 )
 has talk "full.json.draft: cannot be written: File too large; this answer is not kept"
 has full.json "\"job\": \"$name\""
-has full.json '"wind_vult_mph": 115'
+has full.json '"form": "gable"'
 [ ! -e full.json.draft ] || flunk "full.json.draft is left"
 
 [ $failures -eq 0 ] && echo "kept: all well"

@@ -1,7 +1,9 @@
 #!/bin/bash
 # eavemark new, through pipes: a whole job from nothing under an invented county
 # until nothing is open; one stopped and gone on with; answers not taken, and
-# why; files that are left alone. Answers are in new.answers, by place.
+# why; files that are left alone. Answers are in new.answers, by place. Then the
+# permit stage of a gable and of a hip roof torn off, counted, with a shop sheet and
+# without (tear_off.answers).
 #
 # usage: new.sh PROGRAM SOURCE_FOLDER
 set -u
@@ -13,6 +15,7 @@ cd "$work" || exit 2
 trap '' PIPE
 export EAVEMARK_HOME="$source" ASAN_OPTIONS=exitcode=99 UBSAN_OPTIONS=exitcode=99
 failures=0
+answers=$source/tests/checks/new.answers
 flunk() { failures=$((failures + 1)); echo "FAILED: $*"; }
 has() { grep -qF -- "$2" "$1" || { flunk "$1 lacks: $2"; tail -5 "$1"; }; }
 lacks() { ! grep -qF -- "$2" "$1" || flunk "$1 holds: $2"; }
@@ -23,7 +26,7 @@ answer() {
     while IFS=$'\t' read -r place said; do
         # shellcheck disable=SC2053 # the place is a pattern
         [[ $place == /* && $1 == $place ]] && { printf '%s' "$said"; return 0; }
-    done <"$source/tests/checks/new.answers"
+    done <"$answers"
     return 1
 }
 
@@ -44,7 +47,7 @@ interview() {
         [ "$count" -lt "$most" ] || break
         echo '?' >&"$to"
         prompt || break
-        place=$(sed -n 's/.*This is \(\/[^ ]*\) in the job.*/\1/p' <<<"$shown")
+        place=$(sed -n 's/.*This is \(\/[^ ]*\).*/\1/p' <<<"$shown")
         said=$(answer "$place") || { flunk "new.answers has no line for $place"; said=""; }
         [ "$place" != "$last" ] || { flunk "stuck at $place"; break; }
         last=$place
@@ -63,7 +66,7 @@ open_count() { "$program" check --form json "$1" 2>&1 | sed -n 's/.*"open": \([0
 
 # From nothing ------------------------------------------------------------------
 : >asked
-interview 500 --jurisdiction example/hollowferry --date 2026-04-13 -o whole.json
+interview 500 --ahead --jurisdiction example/hollowferry --date 2026-04-13 -o whole.json
 has talk "nothing else is asked here"
 has talk "0 left open"
 lacks talk "not taken"
@@ -77,15 +80,15 @@ has whole.json '"length_in": 1.75'
 has whole.json '"name": "back"'
 lacks asked /takeoff
 order=$(grep -nxE '/scope/method|/existing/layers|/roof/slopes|/decks|/attics' asked | cut -d: -f2 | tr '\n' ' ')
-[ "$order" = "/scope/method /existing/layers /roof/slopes /decks /attics " ] || flunk "order: $order"
+[ "$order" = "/roof/slopes /scope/method /existing/layers /decks /attics " ] || flunk "order: $order"
 before=$(wc -l <asked)
 
 # Stopped, and gone on with ------------------------------------------------------
 : >asked
-interview 30 --jurisdiction example/hollowferry --date 2026-04-13 -o part.json
+interview 30 --ahead --jurisdiction example/hollowferry --date 2026-04-13 -o part.json
 has talk "30 answered"
 has talk "stopped before the end"
-interview 500 --fill part.json
+interview 500 --ahead --fill part.json
 [ "$(wc -l <asked)" -eq "$before" ] || flunk "$(wc -l <asked) questions in two sittings, $before in one"
 [ -z "$(sort asked | uniq -d)" ] || flunk "asked in both sittings: $(sort asked | uniq -d | head -3)"
 cmp -s whole.json part.json || flunk "two sittings come to another job than one"
@@ -99,20 +102,21 @@ tr -d ' \n' <turned.json | grep -qF '{"stage":"permit","date":"2026-04-13","job"
 
 # What is not taken ---------------------------------------------------------------
 try() { printf '%s\n' "$@" stop | "$program" new --jurisdiction example/hollowferry >out 2>talk; }
-try Bad 2026-13-01 tomorrow
+try 2026-13-01 tomorrow
 has talk 'not taken: "2026-13-01" is not a day such as 2026-03-31'
 has talk "nothing is written"
 [ ! -s out ] || flunk "half a job was written"
-try Bad 2024-12-31
+try 2024-12-31
 has talk "no edition of example/hollowferry covers 2024-12-31"
-try Bad 2026-04-13 prmit permit fast "300 mph" "12 ft" "115 mph"
-has talk "not taken: \"prmit\" is none of the choices; answer with one of them or a number from 1 to 4 (did you mean permit?)"
+try 2026-04-13 Bad gabel gable fast "400 ft" "12 mph" "59'6\""
+has talk "not taken: \"gabel\" is none of the choices; answer with one of them or a number from 1 to 5 (did you mean gable?)"
 has talk 'not taken: "fast" has no figure'
-has talk "not taken: 300 is out of range; 85 to 220 mph expected"
-has talk 'not taken: "12 ft" has "ft" after the number; it is asked for in mph'
-has out '"wind_vult_mph": 115'
-try Bad 2026-04-13 permit '<' 2
-has out '"stage": "deck"'
+has talk "not taken: 400 is out of range; 6 to 300 ft expected"
+has talk 'not taken: "12 mph" has "mph" after the number; it is asked for in ft'
+has out '"length_ft": 59.5'
+has out '"stage": "permit"'
+try 2026-04-13 Bad gable '<' 2
+has out '"form": "hip"'
 printf 'Nowhere\nexample/hollowfery\nriver\n' | "$program" new >out 2>talk && flunk "no place, and status 0"
 has talk 'no place is named "example/hollowfery" (did you mean example/hollowferry?)'
 
@@ -122,9 +126,9 @@ printf '%s' '{"eavemark_job": 1, "job": "Two", "jurisdiction": "example/hollowfe
 : >asked
 coproc_answers() { answer "$1"; }
 "$program" new --fill two.json --list >out 2>talk || flunk "--list: $(cat talk)"
-has out "What is each layer now on the roof"
+has out "Will this layer be taken off?"
 "$program" new --fill two.json --list --form json >out 2>talk || flunk "--list: $(cat talk)"
-has out '"pointer": "/existing/coverings"'
+has out '"pointer": "/existing/coverings/0/removed"'
 lacks two.json coverings
 
 # Files are left alone ---------------------------------------------------------------
@@ -139,5 +143,69 @@ cp two.json kept.json
 has talk '/jurisdiction: says "example/hollowferry", not "example/tamarack"'
 cmp -s two.json kept.json || flunk "two.json changed"
 
-[ $failures -eq 0 ] && echo "new: all well ($before questions)"
+# How many questions a permit takes ------------------------------------------------
+# At most 45, or 30 with a shop sheet; after them nothing of the stage is open but what only
+# the department can say.
+answers=$source/tests/checks/tear_off.answers
+cp "$source/tests/checks/tear_off.shop.json" shop.json
+budget() { # MOST FORM PLACE OPTION...
+    local most=$1 form=$2 place=$3 out="$2-$3-$1.json"
+    shift 3
+    : >asked
+    grep -v '^/roof/footprint/form' "$source/tests/checks/tear_off.answers" >table
+    printf '/roof/footprint/form\t%s\n/jurisdiction\t%s\n' "$form" "$place" >>table
+    answers=$work/table
+    interview 100 "$@" -o "$out"
+    has talk "nothing else is asked here"
+    has talk " 0 to answer"
+    lacks talk "not taken"
+    local count
+    count=$(wc -l <asked)
+    [ "$count" -le "$most" ] || flunk "$form in $place: $count questions, $most at most"
+    [ "$count" -ge 15 ] || flunk "$form in $place: only $count questions"
+    "$program" check --stage permit --form json "$out" >report.json 2>err || flunk "$form in $place: $(cat err)"
+    grep -q '"ask": "job"' report.json && flunk "$form in $place: the job still lacks something"
+    [ "$(head -3 asked | tr '\n' ' ')" = "/jurisdiction /date /job " ] || flunk "it begins with $(head -3 asked)"
+    [ "$(sed -n 4p asked)" = /roof/footprint/form ] || flunk "the plan does not come first"
+    counts="$counts $form $count"
+}
+counts=""
+for place in dunmarrow "example/tamarack"; do
+    place_id=${place##*/}
+    budget 45 gable "$place_id"
+    budget 45 hip "$place_id"
+    budget 30 gable "$place_id" --shop shop.json
+    has talk 'Go by the shop sheet'
+    has "gable-$place_id-30.json" '"shop": "shop.json"'
+    lacks "gable-$place_id-30.json" '"made_to"'
+    budget 30 hip "$place_id" --shop shop.json
+done
+
+# A sheet turned down is not gone by; a fact that is not known stays open, and is said.
+answers=$work/table
+printf '/shop\tn\n' | cat - table >turned && mv turned table
+: >asked
+interview 100 --shop shop.json --jurisdiction example/tamarack --date 2026-05-04 -o turned-down.json
+grep -qx /covering/kind asked || flunk "a sheet turned down is gone by"
+lacks turned-down.json '"shop"'
+printf "Unsure\ndon't know\nunknown\n.\n" | "$program" new --jurisdiction example/tamarack --date 2026-05-04 >out 2>talk
+has talk "1 answered, 2 left open"
+
+# What fails is told as soon as it is known, and where the roof has no plan that fits.
+printf 'Low\ngable\n40\n26\n1:12\n12\n12\ntear-off\nreroof\n1\nasphalt_shingle\n.\n' \
+    | "$program" new --jurisdiction example/tamarack --date 2026-05-04 >out 2>talk
+has talk '  fails '
+has talk 'demanded at least 2:12'
+has talk 'So far: '
+printf 'Odd\nplanes\n2\n.\n' | "$program" new --jurisdiction example/tamarack --date 2026-05-04 >out 2>talk
+has out '"slopes"'
+
+# Places by their words; several that fit are named.
+printf 'redwood city\n.\n' | "$program" new --date 2026-05-04 2>talk >out
+lacks talk "not taken"
+printf 'florida\n.\n' | "$program" new --date 2026-05-04 2>talk >out
+has talk 'fits several: '
+has talk 'us-fl/jacksonville'
+
+[ $failures -eq 0 ] && echo "new: all well ($before questions;$counts)"
 exit $((failures > 0))

@@ -561,7 +561,7 @@ static void test_asked_of_one(void **state)
     cJSON_DeleteItemFromObjectCaseSensitive(child(job, "roof"), "valleys");
     char *text = cJSON_PrintUnformatted(job), *problems = NULL, *why = NULL;
     const struct eavemark_request request = {
-        .name = "job.json", .text = text, .length = strlen(text)};
+        .name = "job.json", .text = text, .length = strlen(text), .ahead = true};
     enum eavemark_status status;
     eavemark_interview *interview = eavemark_interview_open(*state, &request, &status, &problems);
     if (interview == NULL)

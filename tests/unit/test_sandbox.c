@@ -492,6 +492,7 @@ static const char *const RULES_SEE[] = {
     "off",
     "on",
     "one_of",
+    "order",
     "quantity",
     "rule",
     "said",
