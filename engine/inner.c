@@ -14,6 +14,7 @@
 #include "prove/proof.h"
 #include "prove/trial.h"
 #include "job/json.h"
+#include "job/like.h"
 #include "job/schema.h"
 #include "job/write.h"
 #include "report/card_report.h"
@@ -1021,6 +1022,21 @@ struct eavemark_interview {
     const struct field *asked; /* of the question before, or NULL */
 };
 
+/* The job, or a new one, with the habits of another. With problems it may be NULL. */
+static cJSON *with_habits(eavemark *handle, cJSON *job, const char *like, struct problems *problems)
+{
+    cJSON *other = NULL;
+    const struct law *bare = laws_fields(&handle->laws, problems);
+    if (job == NULL)
+        job = cJSON_CreateObject();
+    if (bare == NULL || json_read_file(&other, like, problems) != 0)
+        return job;
+    if (job == NULL || !like_take(job, other, &bare->book->fields))
+        problem_out_of_memory(problems);
+    cJSON_Delete(other);
+    return job;
+}
+
 static eavemark_interview *interview_opened(eavemark *handle,
                                             const struct eavemark_request *request,
                                             struct problems *problems)
@@ -1042,7 +1058,11 @@ static eavemark_interview *interview_opened(eavemark *handle,
     /* interview_start takes it over; when it is not reached, there are problems and no
      * job. */
     cJSON *job = given ? read_request(request, problems) : NULL;
-    if (problems->count == 0 && !problems->out_of_memory)
+    if (request->like_name != NULL && problems->count == 0)
+        job = with_habits(handle, job, request->like_name, problems);
+    if (problems->count > 0 || problems->out_of_memory)
+        cJSON_Delete(job);
+    else
         opened->interview = interview_start(&handle->laws, job, &preset, opened->name, problems);
     if (opened->interview != NULL && request->ahead)
         interview_go_ahead(opened->interview);

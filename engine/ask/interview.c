@@ -197,6 +197,10 @@ static void prepare_place(struct interview *interview, const struct overrides *p
     if (bare == NULL)
         return;
     fill_certain(&bare->book->fields, interview->job, problems);
+    /* The work goes on: the stage it has come to may be another than the job says. */
+    if (preset->stage != NULL
+        && !json_set(interview->job, "stage", cJSON_CreateString(preset->stage)))
+        problem_out_of_memory(problems);
     if (preset->date != NULL && date_parse(preset->date) == 0)
         problem_at(problems, PROBLEM_JOB, "--date", NULL, "\"%s\" is not a date (YYYY-MM-DD)",
                    preset->date);

@@ -13,7 +13,7 @@
 enum { LINE_MOST = 4096, JOB_MOST = 64 * 1024 * 1024 };
 
 struct new_options {
-    const char *home, *jurisdiction, *date, *fill, *output, *form, *shop;
+    const char *home, *jurisdiction, *date, *fill, *output, *form, *shop, *like, *stage;
     bool list, ahead;
 };
 
@@ -51,6 +51,10 @@ static int complete_options(const struct new_options *options)
 {
     if (options->list && options->fill == NULL)
         return complain_of_usage(&command_new, "--list needs --fill JOB");
+    if (options->like != NULL && options->fill != NULL)
+        return complain_of_usage(&command_new, "--like begins a new job, --fill goes on with one");
+    if (options->stage != NULL && options->fill == NULL)
+        return complain_of_usage(&command_new, "--stage goes with --fill");
     if (options->form != NULL && !options->list)
         return complain_of_usage(&command_new, "--form goes with --list");
     if (options->fill != NULL && strcmp(options->fill, "-") == 0)
@@ -400,7 +404,9 @@ static int open_interview(struct sitting *sitting, eavemark *handle)
         .date = options->date,
         .shop_name = options->shop,
         .shop_folder = folder,
-        .ahead = options->ahead};
+        .ahead = options->ahead,
+        .stage = options->stage,
+        .like_name = draft == NULL ? options->like : NULL};
     enum eavemark_status opened = EAVEMARK_BROKEN;
     char *problems = NULL;
     sitting->interview = eavemark_interview_open(handle, &request, &opened, &problems);
@@ -458,10 +464,12 @@ static const struct option_line OPTIONS[] = {
      offsetof(struct new_options, jurisdiction), false},
     {"date", 0, "YYYY-MM-DD", "the day of application", KIND_OTHER,
      offsetof(struct new_options, date), false},
-    {"fill", 0, "JOB",
-     "ask only for what this job leaves open, and write it\n"
-     "back with its facts in the order they have",
-     KIND_FILE, offsetof(struct new_options, fill), false},
+    {"fill", 0, "JOB", "ask for what this job leaves open, and write it back", KIND_FILE,
+     offsetof(struct new_options, fill), false},
+    {"like", 0, "JOB", "begin with the habits of another job: nothing of its house", KIND_FILE,
+     offsetof(struct new_options, like), false},
+    {"stage", 0, "STAGE", "with --fill: the work has come to this stage", KIND_STAGE,
+     offsetof(struct new_options, stage), false},
     {"ahead", 0, NULL, "ask for what later stages decide as well, as it is planned", KIND_NONE,
      offsetof(struct new_options, ahead), false},
     {"list", 0, NULL, "with --fill: print the open questions, ask none", KIND_NONE,
@@ -482,10 +490,8 @@ const struct command command_new = {
     .usage = "[options]",
     .about = "Asks for the place (by words of its name), the day and the plan of the house,\n"
              "then for what still decides something at the job's stage. What fails is told at\n"
-             "once.\n"
-             "Answers come from standard input, a line each; a file is written only over the\n"
-             "job that is filled in. Answers are kept in FILE.draft as they are given, and\n"
-             "the same command goes on from there.",
+             "once. Answers come from standard input, a line each, and are kept in FILE.draft\n"
+             "as they are given: the same command goes on from there.",
     .options = OPTIONS,
     .option_count = sizeof(OPTIONS) / sizeof(OPTIONS[0]),
     .status = "0 written, open questions included; 2 nothing could be written; 3 a\n"

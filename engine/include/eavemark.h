@@ -70,7 +70,8 @@ struct eavemark_request {
     size_t shop_length;
     const char *shop_name; /* how to name it in messages, or NULL */
     const char *shop_folder;
-    bool ahead; /* of an interview: asks for what later stages decide as well */
+    bool ahead;            /* of an interview: asks for what later stages decide as well */
+    const char *like_name; /* of an interview: the file of a job whose habits are taken over */
 };
 
 /* Checks one job. A result is freed before the handle it came from is closed:

@@ -181,6 +181,22 @@ for place in dunmarrow "example/tamarack"; do
     budget 30 hip "$place_id" --shop shop.json
 done
 
+# A job like another: habits, and nothing of its house. A later stage asks for what is measured.
+: >asked
+answers=$work/like.table
+printf '/permit/status\tapplied\n' | cat - table >"$answers"
+interview 100 --like gable-tamarack-45.json --jurisdiction example/tamarack --date 2026-05-04 -o like.json
+grep -qxE '/covering/made_to|/fasteners/kind|/inspection/called_by' asked && flunk "a habit is asked again"
+for own in /job /roof/footprint/form /existing/layers /decks /attics; do
+    grep -qx "$own" asked || flunk "$own is taken over from another house"
+done
+has like.json '"made_to": "D3462"'
+cp gable-tamarack-45.json later.json
+printf '.\n' | "$program" new --fill later.json --stage deck 2>talk || flunk "$(cat talk)"
+has later.json '"stage": "deck"'
+"$program" new --fill later.json --stage nowhere 2>talk </dev/null && flunk "no stage, and status 0"
+"$program" new --like later.json --fill later.json 2>talk </dev/null && flunk "like and fill"
+
 # A sheet turned down is not gone by; a fact that is not known stays open, and is said.
 answers=$work/table
 printf '/shop\tn\n' | cat - table >turned && mv turned table
