@@ -31,6 +31,7 @@ struct entry {
     struct value value; /* VALUE_NONE: only the citation is restated; VALUE_TEXT: a number in
                            words, until its unit is known (figure_value.h) */
     struct value adds, without; /* sets: what it has beside the set followed, and what not */
+    bool advice;                /* a number advised beside the law, which fails nobody */
     bool instead;               /* a set: it is meant to hold nothing of the one followed */
     enum sense sense;
     enum status status;

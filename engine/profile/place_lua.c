@@ -281,7 +281,7 @@ static int line_of_name(lua_State *lua, const char *name)
 static const char *const FIGURE_KEYS[] = {
     "unit",    "sense", "cite",     "status",    "source",    "disputed",  "rival",    "book",
     "read_in", "pages", "and_most", "and_least", "at_counts", "at_figure", "stricter", "by",
-    "behind",  "adds",  "without",  "instead",   "words",     NULL};
+    "behind",  "adds",  "without",  "instead",   "advice",    "words",     NULL};
 
 /* The editions in whose text the figure at index was read. */
 static struct value read_editions(lua_State *lua, int index, const struct entry *entry)
@@ -407,6 +407,7 @@ void place_read_figure(lua_State *lua, const char *name)
     entry->value = read_value(lua, name, line);
     entry->adds = read_members(lua, table, "adds", name, line);
     entry->without = read_members(lua, table, "without", name, line);
+    entry->advice = figure_flag(lua, table, "advice", entry);
     entry->instead = figure_flag(lua, table, "instead", entry);
     entry->value.unit = place_text(lua, table, "unit", line);
     entry->sense = read_sense(lua, table, line);

@@ -364,6 +364,10 @@ static bool at_fits(const struct figure *figure, const struct entry *entry)
 static void figure_new(struct resolving *r, size_t level, const struct entry *entry,
                        size_t capacity)
 {
+    if (entry->advice) {
+        say_figure(r, entry, "is no advice: nothing that is followed demands less of it", "");
+        return;
+    }
     if (!figure_is_whole(r, level, entry) || r->profile->figure_count == capacity)
         return;
     struct figure *figure = &r->profile->figures[r->profile->figure_count++];
@@ -437,6 +441,26 @@ static void figure_draft(const struct entry *entry, const char *draft, struct fi
     figure->rival.unit = figure->value.unit;
 }
 
+/* What a place advises stands beside the law and takes nothing from it: it must ask for
+ * more. Who meets the law and not the advice is warned; who does not meet the law fails. */
+static void figure_advise(struct resolving *r, const struct block *block, const struct entry *entry,
+                          struct figure *figure)
+{
+    const bool more = figure->sense == SENSE_AT_LEAST ? entry->value.number > figure->value.number
+                                                      : entry->value.number < figure->value.number;
+    if (entry->value.kind != VALUE_NUMBER || !is_limit(figure) || !more) {
+        say_figure(r, entry,
+                   "is no advice: that goes with a number at least or at most, and asks for more "
+                   "than the law that is followed",
+                   "");
+        return;
+    }
+    const char *whose = arena_format(&r->profile->arena,
+                                     "%s advises it (%s), and demands it of nobody", block->title,
+                                     entry->cite);
+    figure_draft(entry, whose, figure);
+}
+
 /* A nearer place restates a figure: value, citation, or both. What the restated line does
  * not say stays as the farther one has it, except doubts, which end with it. */
 static void figure_move(struct resolving *r, size_t level, const struct entry *entry,
@@ -447,6 +471,10 @@ static void figure_move(struct resolving *r, size_t level, const struct entry *e
     const struct block *block = r->blocks[level];
     if (block->draft != NULL) {
         figure_draft(entry, block->draft, figure);
+        return;
+    }
+    if (entry->advice) {
+        figure_advise(r, block, entry, figure);
         return;
     }
     if (entry->value.kind != VALUE_NONE) {

@@ -36,6 +36,9 @@ static void lint_entry(struct proof *proof, struct place_proof *place, struct pr
     if (from == NULL || block->block->borrowed != NULL || block->block->unsure != NULL)
         return;
     const struct figure *own = profile_figure(block->law->profile, entry->name);
+    /* Advice leaves the value, and a word on what is exactly at it says something anew. */
+    if (entry->advice || entry->at != AT_AS_SENSE_SAYS)
+        return;
     const bool same = (entry->value.kind == VALUE_NONE && entry->adds.kind == VALUE_NONE
                        && entry->without.kind == VALUE_NONE)
                       || (own != NULL && profile_same_value(&from->value, &own->value));

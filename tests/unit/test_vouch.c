@@ -207,6 +207,40 @@ static void says_what_is_wrong_with_it(void **state)
                    "nothing that is followed stands in \"TEST 2020\" under \"tset\"");
 }
 
+/* Advice stands beside the law: it warns who meets the law alone, and lets nobody off. */
+static void advice_warns_and_never_fails(void **state)
+{
+    (void)state;
+    static const struct {
+        const char *layers, *outcome;
+    } ROWS[] = {{"1", "pass"}, {"2", "warn"}, {"3", "warn"}, {"4", "fail"}};
+    home_write(&home, "rules/advice.lua",
+               "rule \"v.advice\" { title = \"Advised\", stage = \"permit\", mend = \"Mend.\",\n"
+               "  judge = function(job, figure)\n"
+               "    return at_most(job.existing.layers, figure \"test.seen\", \"layers\") end }\n");
+    county("model/test", "figures = { [\"test.seen\"] = { 1, advice = true, cite = \"4\", status = "
+                         "\"seen\", source = \"page\" } },");
+    for (size_t i = 0; i < sizeof(ROWS) / sizeof(ROWS[0]); i++) {
+        char layers[32];
+        snprintf(layers, sizeof(layers), "\"layers\": %s", ROWS[i].layers);
+        char *job = text_with(SMALL_JOB, "\"layers\": 1", layers);
+        eavemark *handle = eavemark_open(home.path);
+        struct outcome_of_check outcome = home_check(handle, job, "example/a", NULL, NULL);
+        assert_string_equal(outcome.problems, "");
+        assert_member(outcome.json, "v.advice", 0, "outcome", ROWS[i].outcome);
+        outcome_free(&outcome);
+        eavemark_close(handle);
+        free(job);
+    }
+    assert_refused("figures = { [\"test.seen\"] = { 4, advice = true, cite = \"4\", status = "
+                   "\"seen\", source = \"page\" } },",
+                   "is no advice");
+    assert_refused(
+        "figures = { [\"test.required\"] = { false, advice = true, cite = \"4\", status = "
+        "\"seen\", source = \"page\" } },",
+        "is no advice");
+}
+
 /* Without its spaces, so that how it is laid out is no matter. */
 static void close_up(char *text)
 {
@@ -269,6 +303,7 @@ int main(void)
         cmocka_unit_test(lifts_the_doubt_of_the_book),
         cmocka_unit_test(an_invented_reading_stays_invented),
         cmocka_unit_test(says_what_is_wrong_with_it),
+        cmocka_unit_test(advice_warns_and_never_fails),
         cmocka_unit_test(the_proof_lists_what_is_left),
         cmocka_unit_test(a_start_from_borrowed_law_is_told),
     };

@@ -1,0 +1,46 @@
+-- Lindenholt County, invented: its limits, each at the figure and just past it.
+
+local OVERLAY = { ["scope.method"] = "overlay", ["existing.layers_removed"] = 0,
+  ["existing.coverings[1].removed"] = false }
+
+cases "layers.total" {
+  under = "example/lindenholt", date = "2026-03-02",
+  { "a tear-off leaves one", expect = "pass", required = 1, found = 1 },
+  { "an overlay makes two", with = OVERLAY, expect = "fail", required = 1, found = 2 },
+}
+
+cases "shingle.weight" {
+  under = "example/lindenholt", date = "2026-03-02", from = "paperwork",
+  { "exactly 220", with = { ["covering.weight_lb_per_square"] = 220 }, expect = "pass",
+    required = 220, found = 220 },
+  { "219.9", with = { ["covering.weight_lb_per_square"] = 219.9 }, expect = "fail" },
+}
+
+cases "permit.warranty_years" {
+  under = "example/lindenholt", date = "2026-03-02", from = "paperwork",
+  without = { "covering.lifetime_warranty" },
+  { "exactly 30", with = { ["covering.warranty_years"] = 30 }, expect = "pass", required = 30 },
+  { "29.9", with = { ["covering.warranty_years"] = 29.9 }, expect = "fail" },
+}
+
+cases "ice_barrier.reach" {
+  under = "example/lindenholt", date = "2026-03-02",
+  { "exactly the strip", with = { ["roof.edges[1].ice_barrier_reach_in"] = 48 }, expect = "pass",
+    where = "front eave", required = 48, found = 48 },
+  { "a hair less", with = { ["roof.edges[1].ice_barrier_reach_in"] = 47.9 }, expect = "fail",
+    where = "front eave" },
+}
+
+cases "fire.material_ban" {
+  under = "example/lindenholt", date = "2026-03-02",
+  { "asphalt", expect = "pass" },
+  { "wood shakes", with = { ["covering.kind"] = "wood_shake" }, expect = "fail" },
+}
+
+-- Advice warns who keeps to the law alone, and lets nobody off from the law.
+cases "fasteners.count" {
+  under = "example/lindenholt", date = "2026-03-02",
+  { "the six advised", with = { ["fasteners.per_shingle"] = 6 }, expect = "pass" },
+  { "the four of the law", with = { ["fasteners.per_shingle"] = 4 }, expect = "warn" },
+  { "three", with = { ["fasteners.per_shingle"] = 3 }, expect = "fail" },
+}
