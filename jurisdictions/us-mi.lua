@@ -16,6 +16,10 @@ local function edition(from, to, unsure)
     code = "MRC 2015",
     edition = "Michigan Residential Code 2015 (on IRC 2015)",
     as_seen = "2026-11-25",
+    facts = {
+      ["site.climate_zone"] = { one_of = { "5A", "6A", "7" }, book = "Michigan Energy Code",
+        cite = "R 408.31060e, Table 301.1", status = "seen", source = "the rule as published" },
+    },
     figures = {
       ["layers.most"] = { cite = "R908.3.1.1", status = "memory", source = ROOFER },
       ["ice_barrier.required"] = { true, cite = "R905.1.2", status = "memory", source = ROOFER },

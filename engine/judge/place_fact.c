@@ -234,7 +234,7 @@ static void add_said(struct text *out, const cJSON *said, const char *unit)
                   said->valuestring);
 }
 
-static void add_stated(struct text *out, const struct place_fact *fact)
+void place_fact_add(struct text *out, const struct place_fact *fact)
 {
     if (fact->value.kind == VALUE_NUMBER)
         add_number(out, fact->value.number, fact->unit);
@@ -273,7 +273,7 @@ const char *place_fact_told(const struct rulebook *book, const cJSON *job,
     text_addf(&words, "%s: the job says ", pointer);
     add_said(&words, said, fact->unit);
     text_addf(&words, ", %s ", fact->by);
-    add_stated(&words, fact);
+    place_fact_add(&words, fact);
     text_addf(&words, " (%s, %s)%s", fact->cite.section, status_word(fact->cite.status),
               meant_is(job, pointer) ? "; meant as it stands" : "");
     return kept(&words, arena);
@@ -299,7 +299,7 @@ void place_fact_ask_back(const struct rulebook *book, const cJSON *job, const ch
             continue;
         add_said(&why, said, fact->unit);
         text_addf(&why, " here, where %s has ", fact->by);
-        add_stated(&why, fact);
+        place_fact_add(&why, fact);
         text_addf(&why, " (%s)", fact->cite.section);
         if (why.failed)
             problem_out_of_memory(problems);

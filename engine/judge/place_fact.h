@@ -8,6 +8,7 @@
 #define EAVEMARK_JUDGE_PLACE_FACT_H
 
 #include "base/problem.h"
+#include "base/text.h"
 #include "judge/rulebook.h"
 
 #include <cjson/cJSON.h>
@@ -26,6 +27,9 @@ void place_fact_ask_back(const struct rulebook *book, const cJSON *job, const ch
 
 /* What the place says of the fact there, or NULL. */
 const struct place_fact *place_fact_at(const struct rulebook *book, const char *pointer);
+
+/* "115 mph", "one of B, C", "at least 110 mph": what the place says. */
+void place_fact_add(struct text *out, const struct place_fact *fact);
 
 /* "the job says 100 mph, Tamarack County 115 mph (Table R301.2, seen)"; NULL where the job
  * says the same or nothing, or was given it by the place. In the arena. */

@@ -22,7 +22,9 @@ static int line_of(lua_State *lua, const char *name)
     sandbox_charge(lua, 2 * loading->source->length / PLACE_BYTES_A_STEP);
     snprintf(quoted, sizeof(quoted), "[\"%s\"]", name);
     const int facts = home_source_line(loading->source, "facts = ", loading->block->line);
-    const int line = facts == 0 ? 0 : home_source_line(loading->source, quoted, facts);
+    int line = facts == 0 ? 0 : home_source_line(loading->source, quoted, facts);
+    if (line == 0) /* written above its block, in a table of its own */
+        line = home_source_line(loading->source, quoted, 1);
     return line > 0 ? line : loading->block->line;
 }
 

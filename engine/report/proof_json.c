@@ -2,6 +2,7 @@
 #include "report/proof_report.h"
 
 #include "base/date.h"
+#include "judge/place_fact.h"
 #include "include/eavemark.h"
 #include "report/json_part.h"
 #include "report/proof_vouch.h"
@@ -56,6 +57,21 @@ static bool add_remark(cJSON *array, const char *file, int line, bool error, con
            && json_add_text(object, "says", says);
 }
 
+/* What the place states for all jobs, in words. */
+static bool add_fact(cJSON *array, const struct place_fact *fact)
+{
+    struct text says = TEXT_EMPTY;
+    cJSON *object = cJSON_CreateObject();
+    place_fact_add(&says, fact);
+    const bool added = cJSON_AddItemToArray(array, object)
+                       && json_add_text(object, "name", fact->name)
+                       && json_add_text(object, "says", text_string(&says))
+                       && json_add_text(object, "status", status_word(fact->cite.status))
+                       && add_cite(object, &fact->cite) && !says.failed;
+    text_free(&says);
+    return added;
+}
+
 static bool add_block(cJSON *array, const struct proof_block *block, bool alone)
 {
     cJSON *object = cJSON_CreateObject();
@@ -65,6 +81,10 @@ static bool add_block(cJSON *array, const struct proof_block *block, bool alone)
     cJSON *differences = cJSON_AddArrayToObject(object, "differences");
     for (const struct difference *d = block->differences; d != NULL; d = d->next)
         if (differences == NULL || !add_difference(differences, d))
+            return false;
+    cJSON *facts = cJSON_AddArrayToObject(object, "facts");
+    for (size_t i = 0; block->law != NULL && i < block->law->profile->fact_count; i++)
+        if (facts == NULL || !add_fact(facts, &block->law->profile->facts[i]))
             return false;
     cJSON *messages = cJSON_AddArrayToObject(object, "messages");
     for (const struct remark *r = block->remarks; r != NULL; r = r->next)

@@ -2,6 +2,7 @@
 #include "report/proof_report.h"
 
 #include "base/date.h"
+#include "judge/place_fact.h"
 #include "report/proof_vouch.h"
 #include "report/value_words.h"
 #include "report/wrap.h"
@@ -45,6 +46,19 @@ static void add_difference(struct text *out, const struct difference *d)
         return;
     text_addf(&words, "Caution: %s.", d->caution);
     add_item(out, "", &words);
+    text_free(&words);
+}
+
+/* What jobs are given of the place, its own or inherited. */
+static void add_fact(struct text *out, const struct place_fact *fact)
+{
+    struct text words = TEXT_EMPTY;
+    text_addf(&words, "%s: ", fact->name);
+    place_fact_add(&words, fact);
+    text_add(&words, " (");
+    value_add_cite(&words, &fact->cite);
+    text_addf(&words, "; %s)", value_cite_status(&fact->cite));
+    add_item(out, "states", &words);
     text_free(&words);
 }
 
@@ -106,6 +120,8 @@ static void add_place(struct text *out, const struct place_proof *place, bool be
             add_difference(out, d);
         if (b->law != NULL && b->follows != NULL && b->differences == NULL)
             text_add(out, "  no difference\n");
+        for (size_t i = 0; b->law != NULL && i < b->law->profile->fact_count; i++)
+            add_fact(out, &b->law->profile->facts[i]);
         for (const struct remark *r = b->remarks; r != NULL; r = r->next)
             add_remark(out, r);
         if (b->law != NULL && b->next == NULL && !b->law->profile->model && !beside)

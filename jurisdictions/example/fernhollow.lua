@@ -2,9 +2,26 @@
 -- for what single handouts ask and the other invented counties do not, so that each
 -- such condition is shown at work in the cases.
 
+-- One all over the place.
+local FACTS = {
+  ["site.wind_vult_mph"] = { 115, unit = "mph", cite = "climate table" },
+  ["site.wind_design_required"] = { false, cite = "climate table" },
+  ["site.exposure"] = { one_of = { "B", "C" }, cite = "climate table" },
+  ["site.climate_zone"] = { "5A", cite = "climate table" },
+  ["site.ice_barrier_in_table"] = { false, cite = "climate table" },
+  ["site.january_mean_F"] = { 24, unit = "F", cite = "climate table" },
+  ["site.hail_exposure"] = { "moderate", cite = "climate table" },
+  ["site.seismic_category"] = { "B", cite = "climate table" },
+  ["site.high_velocity_hurricane_zone"] = { false, cite = "climate table" },
+  ["site.hurricane_prone_region"] = { false, cite = "climate table" },
+  ["site.fire_zone"] = { "none", cite = "climate table" },
+  ["site.state_fire_area"] = { false, cite = "climate table" },
+}
+
 jurisdiction "example/fernhollow" {
   title = "Fern Hollow County, Harrow",
   invented = true,
+  facts = FACTS,
   follows = "model/irc-2021",
   from = "2025-01-01",
   code = "Fern Hollow County Code",

@@ -3,9 +3,26 @@
 -- reads like the model's; from then on it lets unheated eaves off and counts
 -- from the outer face of the wall.
 
+-- One all over the place.
+local FACTS = {
+  ["site.wind_vult_mph"] = { 115, unit = "mph", cite = "climate table" },
+  ["site.wind_design_required"] = { false, cite = "climate table" },
+  ["site.exposure"] = { one_of = { "B", "C" }, cite = "climate table" },
+  ["site.climate_zone"] = { "6A", cite = "climate table" },
+  ["site.ice_barrier_in_table"] = { true, cite = "climate table" },
+  ["site.january_mean_F"] = { 14, unit = "F", cite = "climate table" },
+  ["site.hail_exposure"] = { "low", cite = "climate table" },
+  ["site.seismic_category"] = { "B", cite = "climate table" },
+  ["site.high_velocity_hurricane_zone"] = { false, cite = "climate table" },
+  ["site.hurricane_prone_region"] = { false, cite = "climate table" },
+  ["site.fire_zone"] = { "none", cite = "climate table" },
+  ["site.state_fire_area"] = { false, cite = "climate table" },
+}
+
 jurisdiction "example/frostmere" {
   title = "Frostmere County",
   invented = true,
+  facts = FACTS,
   code = "Frostmere County Code",
   follows = "model/irc-2021",
   from = "2024-01-01",
@@ -20,6 +37,7 @@ jurisdiction "example/frostmere" {
 jurisdiction "example/frostmere" {
   title = "Frostmere County",
   invented = true,
+  facts = FACTS,
   code = "Frostmere County Code",
   follows = "model/irc-2021",
   from = "2026-07-01",

@@ -1,9 +1,26 @@
 -- Kettlebend County, invented: river-bluff country in the invented state of
 -- Harrow. It loosens the model code and drops two of its rules.
 
+-- One all over the place.
+local FACTS = {
+  ["site.wind_vult_mph"] = { 115, unit = "mph", cite = "climate table" },
+  ["site.wind_design_required"] = { false, cite = "climate table" },
+  ["site.exposure"] = { one_of = { "B", "C" }, cite = "climate table" },
+  ["site.climate_zone"] = { "5A", cite = "climate table" },
+  ["site.ice_barrier_in_table"] = { false, cite = "climate table" },
+  ["site.january_mean_F"] = { 29, unit = "F", cite = "climate table" },
+  ["site.hail_exposure"] = { "moderate", cite = "climate table" },
+  ["site.seismic_category"] = { "B", cite = "climate table" },
+  ["site.high_velocity_hurricane_zone"] = { false, cite = "climate table" },
+  ["site.hurricane_prone_region"] = { false, cite = "climate table" },
+  ["site.fire_zone"] = { "none", cite = "climate table" },
+  ["site.state_fire_area"] = { false, cite = "climate table" },
+}
+
 jurisdiction "example/kettlebend" {
   title = "Kettlebend County, Harrow",
   invented = true,
+  facts = FACTS,
   follows = "model/irc-2018",
   from = "2024-04-01",
   code = "Kettlebend County Code",

@@ -3,6 +3,20 @@
 -- energy duties here that the model code leaves off. Until mid-2026 its
 -- wildfire details are advice; from then on they bind, and cool roofs with them.
 
+-- One all over the place.
+local FACTS = {
+  ["site.wind_vult_mph"] = { 115, unit = "mph", cite = "climate table" },
+  ["site.wind_design_required"] = { false, cite = "climate table" },
+  ["site.exposure"] = { one_of = { "B", "C" }, cite = "climate table" },
+  ["site.climate_zone"] = { "5B", cite = "climate table" },
+  ["site.ice_barrier_in_table"] = { false, cite = "climate table" },
+  ["site.january_mean_F"] = { 27, unit = "F", cite = "climate table" },
+  ["site.hail_exposure"] = { "low", cite = "climate table" },
+  ["site.seismic_category"] = { "B", cite = "climate table" },
+  ["site.high_velocity_hurricane_zone"] = { false, cite = "climate table" },
+  ["site.hurricane_prone_region"] = { false, cite = "climate table" },
+}
+
 -- A figure taken over as it stands, under the county's own section.
 local function own(cite)
   return { cite = cite, status = "invented", source = "Quillrun County Code" }
@@ -31,6 +45,7 @@ end
 jurisdiction "example/quillrun" {
   title = "Quillrun County, Harrow",
   invented = true,
+  facts = FACTS,
   code = "Quillrun County Code",
   follows = "model/irc-2021",
   from = "2024-01-01",
@@ -48,6 +63,7 @@ jurisdiction "example/quillrun" {
 jurisdiction "example/quillrun" {
   title = "Quillrun County, Harrow",
   invented = true,
+  facts = FACTS,
   code = "Quillrun County Code",
   follows = "model/irc-2021",
   from = "2026-07-01",

@@ -3,9 +3,26 @@
 -- narrow them or be added to them, so that the cases show each of those at rest
 -- beside a duty that is at work. Until 2026 it follows the edition of 2012.
 
+-- One all over the place.
+local FACTS = {
+  ["site.wind_vult_mph"] = { 115, unit = "mph", cite = "climate table" },
+  ["site.wind_design_required"] = { false, cite = "climate table" },
+  ["site.exposure"] = { one_of = { "B", "C" }, cite = "climate table" },
+  ["site.climate_zone"] = { "5A", cite = "climate table" },
+  ["site.ice_barrier_in_table"] = { false, cite = "climate table" },
+  ["site.january_mean_F"] = { 28, unit = "F", cite = "climate table" },
+  ["site.hail_exposure"] = { "moderate", cite = "climate table" },
+  ["site.seismic_category"] = { "B", cite = "climate table" },
+  ["site.high_velocity_hurricane_zone"] = { false, cite = "climate table" },
+  ["site.hurricane_prone_region"] = { false, cite = "climate table" },
+  ["site.fire_zone"] = { "none", cite = "climate table" },
+  ["site.state_fire_area"] = { false, cite = "climate table" },
+}
+
 jurisdiction "example/reedlock" {
   title = "Borough of Reedlock, Harrow",
   invented = true,
+  facts = FACTS,
   follows = "model/irc-2012",
   from = "2024-01-01",
   to = "2026-01-01",
@@ -20,6 +37,7 @@ jurisdiction "example/reedlock" {
 jurisdiction "example/reedlock" {
   title = "Borough of Reedlock, Harrow",
   invented = true,
+  facts = FACTS,
   follows = "model/irc-2021",
   from = "2026-01-01",
   code = "Reedlock Borough Code",

@@ -1,9 +1,26 @@
 -- Saltmarsh County, invented: a windy coast whose code states its wind, seals
 -- decks, nails drip edge closer in wind and bars overlays. The rule cases try those duties here.
 
+-- One all over the place.
+local FACTS = {
+  ["site.wind_vult_mph"] = { 138, unit = "mph", cite = "climate table" },
+  ["site.wind_design_required"] = { false, cite = "climate table" },
+  ["site.exposure"] = { one_of = { "C", "D" }, cite = "climate table" },
+  ["site.climate_zone"] = { "2A", cite = "climate table" },
+  ["site.ice_barrier_in_table"] = { false, cite = "climate table" },
+  ["site.january_mean_F"] = { 52, unit = "F", cite = "climate table" },
+  ["site.hail_exposure"] = { "low", cite = "climate table" },
+  ["site.seismic_category"] = { "B", cite = "climate table" },
+  ["site.high_velocity_hurricane_zone"] = { false, cite = "climate table" },
+  ["site.hurricane_prone_region"] = { true, cite = "climate table" },
+  ["site.fire_zone"] = { "none", cite = "climate table" },
+  ["site.state_fire_area"] = { false, cite = "climate table" },
+}
+
 jurisdiction "example/saltmarsh" {
   title = "Saltmarsh County",
   invented = true,
+  facts = FACTS,
   code = "Saltmarsh County Code",
   follows = "model/irc-2018",
   from = "2024-01-01",

@@ -15,6 +15,12 @@ jurisdiction "us-ca/sonoma-county" {
   from = "2021-05-07",
   edition = "California Residential Code as amended",
   as_seen = "2021-05-07",
+  -- Inland exposure C, at the ocean D, B where a professional has been and says so: for
+  -- each lot.
+  facts = {
+    ["site.wind_vult_mph"] = { 110, unit = "mph", cite = "bulletin B-29", status = "seen",
+      source = "the county's bulletin of 1 April 2020, for houses by the code's tables" },
+  },
   read = { "visits" },
   figures = {
     ["fire.class_by_share"] = seen(true, BULLETIN),

@@ -8,6 +8,14 @@ jurisdiction "us-co/arvada" {
   edition = "IRC 2009 as amended (IRC 2012 taken for the rest)",
   unsure = "the page rests on IRC 2009, and IRC 2012 is taken for what it does not change",
   as_seen = "2026-11-25",
+  -- West of Highway 93 the higher; the page of a later edition, since the old one has no
+  -- ultimate speeds. Exposure C unless an engineer shows another.
+  facts = {
+    ["site.wind_vult_mph"] = { least = 136, most = 142, unit = "mph", cite = "adopted code page",
+      status = "seen", source = "the city's page on the edition of 2015" },
+    ["site.exposure"] = { "C", cite = "adopted code page", status = "seen",
+      source = "the city's pages, old and later" },
+  },
   figures = {
     ["shingle.wind_label_required"] = { true, cite = "adopted code page", status = "seen",
       source = "the city's old page" },

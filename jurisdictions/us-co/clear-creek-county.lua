@@ -14,6 +14,15 @@ jurisdiction "us-co/clear-creek-county" {
   follows = "model/irc-2015",
   edition = "IRC 2015 as amended",
   as_seen = "2026-11-25",
+  -- Wind and snow go by the lot, on the county's map.
+  facts = {
+    ["site.climate_zone"] = { "7", cite = "design criteria page", status = "seen",
+      source = "the county's page" },
+    ["site.ice_barrier_in_table"] = { true, cite = "design criteria page", status = "seen",
+      source = "the county's page" },
+    ["site.seismic_category"] = { "B", cite = "design criteria page", status = "seen",
+      source = "the county's page" },
+  },
   read = { "visits" },
   figures = {
     ["layers.most"] = seen(1),

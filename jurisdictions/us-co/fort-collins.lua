@@ -13,6 +13,10 @@ jurisdiction "us-co/fort-collins" {
   edition = "edition not shown (IRC 2012 taken)",
   unsure = "the ordinance of 1994 was read, not the edition adopted now; IRC 2012 is taken",
   as_seen = "2026-11-25",
+  facts = {
+    ["site.seismic_category"] = { "B", cite = "codes and standards page", status = "seen",
+      source = "the city's page on the edition of 2018" },
+  },
   figures = {
     ["fire.class_required"] = seen(true),
     ["fire.classes"] = seen { "A" },

@@ -72,6 +72,10 @@ local function block(from, to, unsure, figures)
     code = "FBC-B 2023",
     as_seen = "2026-11-29",
     rules = "high-velocity-zone.rules.lua",
+    facts = {
+      ["site.high_velocity_hurricane_zone"] = { true, cite = "202", status = "seen",
+        source = "an engineers' page that prints the definition: Broward and Dade counties" },
+    },
     figures = figures,
     drop = INSTEAD,
     not_carried = { ["site.high_velocity_hurricane_zone"] = {

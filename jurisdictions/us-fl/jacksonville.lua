@@ -10,6 +10,10 @@ end
 jurisdiction "us-fl/jacksonville" {
   title = "Jacksonville, Florida",
   follows = "us-fl",
+  facts = {
+    ["site.high_velocity_hurricane_zone"] = { false, book = "FBC-B 2023", cite = "202",
+      status = "seen", source = "an engineers' page that prints the definition: Broward and Dade" },
+  },
   edition = "Florida Building Code; an old handout",
   as_seen = "2026-11-25",
   figures = {

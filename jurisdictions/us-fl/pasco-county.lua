@@ -11,6 +11,10 @@ end
 jurisdiction "us-fl/pasco-county" {
   title = "Pasco County, Florida",
   follows = "us-fl",
+  facts = {
+    ["site.high_velocity_hurricane_zone"] = { false, book = "FBC-B 2023", cite = "202",
+      status = "seen", source = "an engineers' page that prints the definition: Broward and Dade" },
+  },
   edition = "Florida Building Code",
   as_seen = "2026-11-25",
   read = { "papers" },

@@ -94,6 +94,9 @@ function laid_out(form, place) {
   if (form === "hip") delete job.roof.footprint.rakes;
   for (const key of ["form", "ridge_ft", "hip_ft", "valley_ft"]) delete job.roof[key];
   job.scope.area_sqft = undefined;
+  // A house of one place tried in many: what the place states otherwise is meant.
+  job.as_meant = ["exposure", "climate_zone", "wind_vult_mph"].map((fact) =>
+    ({ at: `/site/${fact}` }));
   job.roof.valleys = form !== "cross_gable" ? [] : ["left valley", "right valley"].map((name) =>
     ({ name, kind: "open", lining: "metal", width_in: 24, metal: "galvanized",
       thickness_in: 0.019 }));

@@ -316,6 +316,28 @@ static void test_refuses_what_is_no_fact(void **state)
     outcome_free(&outcome);
 }
 
+/* An administrator reads what jobs are given, inherited or not. */
+static void test_the_proof_shows_them(void **state)
+{
+    (void)state;
+    write_places(FACTS ",", "facts = { [\"site.zone\"] = { one_of = { \"5A\", \"6A\" }, "
+                            "cite = \"s. 4\" } }");
+    eavemark *handle = eavemark_open(home.path);
+    char *report = NULL, *problems = NULL;
+    eavemark_proof(handle, "example/county", NULL, NULL, EAVEMARK_TEXT, &report, &problems);
+    assert_has(report, "  states    site.wind_mph: 115 mph (Elmland s. 2; invented)");
+    assert_has(report, "  states    site.icy: no (Elmland s. 3; invented)");
+    assert_has(report, "  states    site.zone: one of 5A, 6A (Oak County s. 4; invented)");
+    free(report);
+    free(problems);
+    eavemark_proof(handle, "example/county", NULL, NULL, EAVEMARK_JSON_LINE, &report, &problems);
+    assert_has(report, "{\"name\":\"site.wind_mph\",\"says\":\"115 mph\",\"status\":"
+                       "\"invented\",\"cite\":\"Elmland s. 2\"}");
+    free(report);
+    free(problems);
+    eavemark_close(handle);
+}
+
 /* Which fields a place may state is the catalogue's to say. */
 static void test_a_field_of_a_place_is_one_of_the_job(void **state)
 {
@@ -370,6 +392,7 @@ int main(void)
         cmocka_unit_test(test_asks_back_what_is_outside),
         cmocka_unit_test(test_an_unread_fact_is_unconfirmed),
         cmocka_unit_test(test_a_batch_says_of_each_what_a_check_of_it_says),
+        cmocka_unit_test(test_the_proof_shows_them),
         cmocka_unit_test(test_refuses_what_is_no_fact),
         cmocka_unit_test(test_a_field_of_a_place_is_one_of_the_job),
     };
