@@ -1,0 +1,111 @@
+/* What a batch remembers must not show: each job is answered as if it were the only one. */
+#include "include/eavemark.h"
+
+#include <stdarg.h>
+#include <setjmp.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include <cjson/cJSON.h>
+#include <cmocka.h>
+
+static const char *const JOBS[] = {
+    "cross-gable/job",    "cross-gable/job-final",    "coastal-hip/job-deck",
+    "porch-tear-off/job", "overlay-gable/job-dry-in",
+};
+enum { JOB_COUNT = sizeof(JOBS) / sizeof(JOBS[0]) };
+
+static cJSON *read_job(const char *name)
+{
+    static char text[64 * 1024];
+    char path[512];
+    snprintf(path, sizeof(path), EAVEMARK_HOME_DIR "/examples/%s.json", name);
+    FILE *file = fopen(path, "r");
+    assert_non_null(file);
+    const size_t length = fread(text, 1, sizeof(text), file);
+    fclose(file);
+    cJSON *job = cJSON_ParseWithLength(text, length);
+    assert_non_null(job);
+    return job;
+}
+
+static bool may_go(const cJSON *fact)
+{
+    static const char *const KEPT[] = {"eavemark_job", "job",   "jurisdiction",
+                                       "date",         "stage", "name"};
+    for (size_t i = 0; i < sizeof(KEPT) / sizeof(KEPT[0]); i++)
+        if (strcmp(fact->string, KEPT[i]) == 0)
+            return false;
+    return true;
+}
+
+/* Every so many-th fact, counted through the whole job, is moved: one of three is taken
+ * out, turned over, or made a little more. */
+static void move_facts(cJSON *node, size_t every, size_t *count)
+{
+    for (cJSON *child = node->child, *next; child != NULL; child = next) {
+        next = child->next;
+        if (cJSON_IsObject(child) || cJSON_IsArray(child)) {
+            move_facts(child, every, count);
+        } else if (child->string != NULL && may_go(child) && ++*count % every == 0) {
+            const size_t turn = *count / every % 3;
+            if (turn == 1 && cJSON_IsBool(child))
+                child->type ^= cJSON_True | cJSON_False;
+            else if (turn == 2 && cJSON_IsNumber(child))
+                cJSON_SetNumberValue(child, child->valuedouble + 1);
+            else
+                cJSON_Delete(cJSON_DetachItemViaPointer(node, child));
+        }
+    }
+}
+
+/* The report, or what is wrong with the job. */
+static char *answer(eavemark *handle, const char *job)
+{
+    const struct eavemark_request request = {.name = "job", .text = job, .length = strlen(job)};
+    eavemark_result *result = eavemark_check(handle, &request);
+    assert_non_null(result);
+    char *said = eavemark_result_report(result, EAVEMARK_JSON_LINE, EAVEMARK_ALL);
+    if (said == NULL)
+        said = strdup(eavemark_result_problems(result));
+    assert_non_null(said);
+    eavemark_result_free(result);
+    return said;
+}
+
+/* The second time round most is recalled, the third time what came of the moved facts. */
+static void each_job_is_answered_as_if_alone(void **state)
+{
+    (void)state;
+    eavemark *batch = eavemark_open(EAVEMARK_HOME_DIR);
+    assert_non_null(batch);
+    for (size_t round = 0; round < 4; round++) {
+        for (size_t i = 0; i < JOB_COUNT; i++) {
+            cJSON *job = read_job(JOBS[i]);
+            size_t count = 0;
+            if (round > 0)
+                move_facts(job, 5 + 2 * (round / 2) + i, &count);
+            char *text = cJSON_PrintUnformatted(job);
+            eavemark *alone = eavemark_open(EAVEMARK_HOME_DIR);
+            char *there = answer(batch, text), *here = answer(alone, text);
+            assert_string_equal(there, here);
+            free(there);
+            free(here);
+            eavemark_close(alone);
+            free(text);
+            cJSON_Delete(job);
+        }
+    }
+    eavemark_close(batch);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(each_job_is_answered_as_if_alone),
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}
