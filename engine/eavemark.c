@@ -217,6 +217,20 @@ enum eavemark_status eavemark_questions(eavemark *handle, const struct eavemark_
     return report_of_job(inner_questions, handle, request, form, report, problems);
 }
 
+enum eavemark_status eavemark_shop_lift(eavemark *handle, const struct eavemark_request *request,
+                                        char **sheet, char **problems)
+{
+    locale_t host;
+    const char *why = enter_plain_locale(lacks(handle, request, EAVEMARK_TEXT, sheet, problems),
+                                         &host);
+    if (why != NULL)
+        return refuse_call(why, sheet, problems);
+    const struct eavemark_request asked = with_name(request);
+    const enum eavemark_status status = inner_shop_lift(handle, &asked, sheet, problems);
+    locale_back(host);
+    return status;
+}
+
 enum eavemark_status eavemark_explain(eavemark *handle, const char *name,
                                       const struct eavemark_request *request,
                                       enum eavemark_form form, char **report, char **problems)

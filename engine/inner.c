@@ -980,6 +980,30 @@ enum eavemark_status inner_county_new(eavemark *handle, const char *id, const ch
     return *text == NULL ? EAVEMARK_BROKEN : status;
 }
 
+/* The fields of all places: habits are the common ones. */
+enum eavemark_status inner_shop_lift(eavemark *handle, const struct eavemark_request *request,
+                                     char **sheet, char **problems)
+{
+    struct problems found = {0};
+    struct text text = TEXT_EMPTY;
+    cJSON *job = read_request(request, &found);
+    const struct law *law = job == NULL ? NULL : laws_fields(&handle->laws, &found);
+    cJSON *lifted = law == NULL ? NULL : shop_lift(job, &law->book->fields);
+    if (law != NULL && lifted == NULL)
+        problem_out_of_memory(&found);
+    if (lifted != NULL)
+        write_job_text(lifted, &text);
+    cJSON_Delete(lifted);
+    cJSON_Delete(job);
+    enum eavemark_status status = problems_status(&found);
+    *sheet = status == EAVEMARK_NOTHING_FAILED ? text_release(&text) : NULL;
+    *problems = problems_text(&found);
+    problems_free(&found);
+    if (*problems == NULL || (status == EAVEMARK_NOTHING_FAILED && *sheet == NULL))
+        status = drop_both_texts(sheet, problems);
+    return status;
+}
+
 /* Questions ------------------------------------------------------------------ */
 
 /* There is no page of questions: for paper there is the card. */

@@ -73,7 +73,7 @@ void help_of_command(const struct command *command, struct text *out);
 
 extern const struct command command_card, command_check, command_compare, command_completion,
     command_county, command_explain, command_fields, command_figures, command_manual, command_new,
-    command_places, command_proof, command_takeoff, command_trial, command_watch;
+    command_places, command_proof, command_shop, command_takeoff, command_trial, command_watch;
 
 /* Reads the arguments into the command's own struct and the words that are no
  * options, in any order. Choices of stage and form are checked. --help is

@@ -249,6 +249,12 @@ void eavemark_trial_close(eavemark_trial *trial);
 enum eavemark_status eavemark_county_new(eavemark *handle, const char *id, const char *follows,
                                          const char *title, char **text);
 
+/* A shop sheet with the habits that the request's job states, and nothing of its house.
+ * Only the job of the request is looked at. *sheet (JSON) and *problems as for
+ * eavemark_takeoff. */
+enum eavemark_status eavemark_shop_lift(eavemark *handle, const struct eavemark_request *request,
+                                        char **sheet, char **problems);
+
 /* What a job does not say and a rule waits for, as questions in the order of
  * the trade: each with the place of the fact (JSON pointer), its unit, range or
  * choices, and the rules that wait. The request is as for a check; its stage is

@@ -60,6 +60,8 @@ char *inner_trial_report(const eavemark_trial *trial, enum eavemark_form form);
 void inner_trial_close(eavemark_trial *trial);
 enum eavemark_status inner_county_new(eavemark *handle, const char *id, const char *follows,
                                       const char *title, char **text);
+enum eavemark_status inner_shop_lift(eavemark *handle, const struct eavemark_request *request,
+                                     char **sheet, char **problems);
 enum eavemark_status inner_questions(eavemark *handle, const struct eavemark_request *request,
                                      enum eavemark_form form, char **report, char **problems);
 eavemark_interview *inner_interview_open(eavemark *handle, const struct eavemark_request *request,

@@ -65,6 +65,10 @@ const char *shop_asks(const cJSON *job, const char *pointer, struct arena *arena
 const cJSON *shop_materials(const struct shop *shop, const struct fields *fields,
                             const char *pointer);
 
+/* A sheet of the habits that a job states: of lists of the house what all items have alike.
+ * To be deleted; NULL when out of memory. */
+cJSON *shop_lift(const cJSON *job, const struct fields *fields);
+
 void shop_free(struct shop *shop);
 
 #endif

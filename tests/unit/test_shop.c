@@ -304,6 +304,40 @@ static void test_reads_the_sheet_beside_the_job(void **state)
     expect_has(HEAD ROOF ",\"shop\":\"shop.json\"}", SHEET, "\"from\":\"shop\"");
 }
 
+/* Habits only, and what all decks have alike; the sheet is one that checks take. */
+static void test_lifts_a_sheet_out_of_a_job(void **state)
+{
+    (void)state;
+    static const char JOB[] = HEAD
+        "\"roof\":{\"ridge_ft\":40,\"valleys\":[{\"name\":\"v\",\"kind\":\"open\"}]},"
+        "\"covering\":{\"kind\":\"slate\",\"on_local_list\":true},"
+        "\"underlayments\":[{\"name\":\"felt\",\"kind\":\"D226_I\",\"measured_head_lap_in\":"
+        "[2]},{\"kind\":\"D1970\"}],"
+        "\"decks\":[{\"name\":\"a\",\"kind\":\"panel\",\"nails\":{\"kind\":\"common_8d\","
+        "\"edge_spacing_in\":6}},{\"name\":\"b\",\"nails\":{\"kind\":\"common_8d\","
+        "\"edge_spacing_in\":4}}]}";
+    const struct eavemark_request request = {
+        .name = "job.json", .text = JOB, .length = strlen(JOB)};
+    char *sheet = NULL, *problems = NULL;
+    assert_int_equal(eavemark_shop_lift(handle, &request, &sheet, &problems),
+                     EAVEMARK_NOTHING_FAILED);
+    assert_string_equal(problems, "");
+    assert_has(sheet, "\"eavemark_shop\": 1");
+    assert_has(sheet, "\"kind\": \"slate\"");
+    assert_has(sheet, "\"name\": \"felt\"");
+    assert_has(sheet, "\"kind\": \"common_8d\"");
+    assert_has(sheet, "\"kind\": \"open\"");
+    static const char *const NOT[] = {"ridge_ft", "on_local_list", "measured",        "D1970",
+                                      "panel",    "edge_spacing",  "\"name\": \"v\"", "method"};
+    for (size_t i = 0; i < sizeof(NOT) / sizeof(NOT[0]); i++)
+        assert_null(strstr(sheet, NOT[i]));
+    struct answer answer = check(HEAD "\"house\":{}}", sheet);
+    assert_string_equal(eavemark_result_problems(answer.result), "");
+    answer_free(&answer);
+    free(sheet);
+    free(problems);
+}
+
 /* Said wherever the job is reported. */
 static void test_is_told_in_reports(void **state)
 {
@@ -336,6 +370,7 @@ int main(void)
         cmocka_unit_test(test_refuses_what_is_no_habit),
         cmocka_unit_test(test_refuses_a_material_that_is_not_there),
         cmocka_unit_test(test_reads_the_sheet_beside_the_job),
+        cmocka_unit_test(test_lifts_a_sheet_out_of_a_job),
         cmocka_unit_test(test_is_told_in_reports),
     };
     return cmocka_run_group_tests(tests, open_handle, close_handle);
