@@ -37,7 +37,8 @@ static const char *jobs_in(const char *name, enum jobs_kind kind, size_t count)
 
 static struct cost check_lines(const char *path, const char *option, const char *home, int times)
 {
-    const char *argv[] = {program, "check", "--home", home, "--lines", path, option, NULL};
+    const char *argv[] = {program,  "check", "--home", home,   "--lines",
+                          "--jobs", "1",     path,     option, NULL};
     return cost_of_program(argv, NULL, times);
 }
 
@@ -98,6 +99,11 @@ static void growth_row(const char *name, const size_t *sizes, const double *seco
     printf("%-22s", name);
     for (size_t i = 0; i < count; i++)
         printf(" %6zu: %8.2f ms", sizes[i], 1e3 * seconds[i]);
+    /* What is lost in the noise of the load has no exponent. */
+    if (seconds[count - 2] <= 0) {
+        printf("   too little to tell\n");
+        return;
+    }
     const double by = log(seconds[count - 1] / seconds[count - 2])
                       / log((double)sizes[count - 1] / (double)sizes[count - 2]);
     printf("   exponent %.2f\n", by);
