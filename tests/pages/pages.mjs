@@ -35,7 +35,7 @@ export function run(program, args) {
   return done;
 }
 
-// "tests/houses/overlay-gable/job.json" is called "overlay-gable".
+// "examples/overlay-gable/job.json" is called "overlay-gable".
 function jobName(path) {
   const file = basename(path, ".json");
   const folder = basename(dirname(resolve(path)));
