@@ -129,12 +129,15 @@ end
 
 -- A state may go by energy zones of its own, written "state_14"; it then
 -- declares the field that says them beside its profile.
-local function retarder_zone(job, figure)
-  local zones = figure "ventilation.retarder_zones"
-  for _, zone in ipairs(zones) do
-    if string.sub(zone, 1, 6) == "state_" then return has(zones, job.site.state_climate_zone) end
+local function zone_field(figure)
+  for _, zone in ipairs(figure "ventilation.retarder_zones") do
+    if string.sub(zone, 1, 6) == "state_" then return "state_climate_zone" end
   end
-  return has(zones, job.site.climate_zone)
+  return "climate_zone"
+end
+
+local function retarder_zone(job, figure)
+  return has(figure "ventilation.retarder_zones", job.site[zone_field(figure)])
 end
 
 -- Upper vents count as such only near the ridge.
@@ -292,7 +295,7 @@ end
 -- told of it while what it hangs on is not known.
 local function smaller_hangs_on(job, figure, attic)
   local both = figure "ventilation.reduced_needs_both"
-  local zone_known = known(job.site, "climate_zone") or known(job.site, "state_climate_zone")
+  local zone_known = known(job.site, zone_field(figure))
   if not zone_known or not known(attic, "vapor_retarder") then
     return not both and "split" or nil
   end

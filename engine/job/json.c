@@ -61,6 +61,8 @@ bool json_set(cJSON *object, const char *key, cJSON *value)
     char *name = old == NULL ? NULL : cJSON_malloc(strlen(key) + 1);
     if (name != NULL) {
         memcpy(name, key, strlen(key) + 1);
+        if (!(value->type & cJSON_StringIsConst))
+            cJSON_free(value->string); /* a copy brings the name of what it was made of */
         value->string = name;
         if (cJSON_ReplaceItemViaPointer(object, old, value))
             return true;

@@ -96,7 +96,7 @@ static const char **read_serves(lua_State *lua)
     const size_t count = type == LUA_TTABLE ? lua_rawlen(lua, -1) : 0;
     const char **serves = declare_keep(lua, count + 1, sizeof(*serves));
     for (size_t i = 0; i < count; i++) {
-        if (lua_rawgeti(lua, -1, (lua_Integer)(i + 1)) != LUA_TSTRING)
+        if (lua_rawgeti(lua, -1, (lua_Integer)i + 1) != LUA_TSTRING)
             declare_refuse(lua, "serves must be a list of rules");
         serves[i] = declare_keep_text(lua, lua_tostring(lua, -1));
         lua_pop(lua, 1);

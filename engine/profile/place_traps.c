@@ -76,8 +76,8 @@ static void take_name(struct looking *look, const struct token *token)
     if (!token_is(token, "=") || table == NO_TABLE || (!quoted && name->kind != TOKEN_NAME))
         return;
     if (look->name_count < look->name_room || make_room(look))
-        look->names[look->name_count++] = (struct named){table, name->at + quoted,
-                                                         name->length - 2 * quoted, name->line};
+        look->names[look->name_count++] = (struct named){
+            table, name->at + quoted, name->length - (quoted ? 2u : 0u), name->line};
 }
 
 static bool is_sum(const struct token *left, const struct token *sign, const struct token *right)

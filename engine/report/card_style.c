@@ -121,7 +121,7 @@ static const char PRINT_FRONT[] =
 static const char PRINT_BACK[] =
     "@media print{\n"
     ".back{break-before:page}\n"
-    ".card .back,.card footer{font-size:8.5pt;line-height:1.13}\n"
+    ".card .back,.card footer{font-size:8.4pt;line-height:1.09}\n"
     ".card .back .hit,.card .back .look .short .hit,.card .back .look tbody th[scope=rowgroup]"
     "{font-size:9.5pt}.card .back .look tbody th,.card .back .look tbody td{padding-top:0;"
     "padding-bottom:0}\n"

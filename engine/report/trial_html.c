@@ -93,9 +93,10 @@ void report_trial_html(const struct trial *trial, struct text *out)
     add_named(out, "Fail no more", &trial->failing_no_more, trial->fail_no_more);
     add_moves(out, trial);
     add_named(out, "Not judged", &trial->refused, trial->not_judged);
-    html_element(out, "p class=\"note\"",
+    text_add(out, "</main>\n<footer>\n");
+    html_element(out, "p",
                  "A pre-check of jobs as they are written: not what a "
                  "department found.");
-    text_add(out, "</main>\n");
+    text_add(out, "</footer>\n");
     html_end(out);
 }

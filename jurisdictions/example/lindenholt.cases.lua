@@ -44,3 +44,27 @@ cases "fasteners.count" {
   { "the four of the law", with = { ["fasteners.per_shingle"] = 4 }, expect = "warn" },
   { "three", with = { ["fasteners.per_shingle"] = 3 }, expect = "fail" },
 }
+
+cases "slope.least" {
+  under = "example/lindenholt", date = "2026-03-02",
+  { "3:12, exactly", with = { ["roof.slopes[1].pitch"] = "3:12" }, expect = "pass",
+    where = "main front", required = 3 },
+  { "2.9:12", with = { ["roof.slopes[1].pitch"] = "2.9:12" }, expect = "fail",
+    where = "main front" },
+}
+
+cases "inspection.notice" {
+  under = "example/lindenholt", date = "2026-03-02",
+  { "48 hours, exactly", with = { ["inspection.notice_hours"] = 48 }, expect = "pass",
+    required = 48 },
+  { "47 hours", with = { ["inspection.notice_hours"] = 47 }, expect = "fail" },
+}
+
+-- Looked at only where deck is replaced.
+cases "inspection.deck" {
+  under = "example/lindenholt", date = "2026-03-02",
+  { "some of it is", with = { ["inspection.deck.proof"] = "none" }, expect = "fail" },
+  { "none of it is", with = { ["decks[1].work"] = "kept", ["decks[1].unsound_sqft"] = 0,
+    ["decks[1].replaced_sqft"] = 0, ["inspection.deck.proof"] = "none" },
+    expect = "not_applicable" },
+}

@@ -1,6 +1,6 @@
 -- Lindenholt County, invented. Seventeen amendments of the kinds that counties publish, each
 -- as a county would write it and none with Lua of its own: what a sentence asks stands
--- before its lines, and its case at the limit in lindenholt.cases.lua.
+-- before its lines; cases at the limit of some stand in lindenholt.cases.lua.
 
 jurisdiction "example/lindenholt" {
   title = "Lindenholt County",

@@ -387,3 +387,11 @@ for _, rule in ipairs { "screen", "opens_outdoors" } do
       where = "attic, soffit strip" },
   }
 end
+
+-- The zone is missing, and the place has none of its own: the mend asks for no such zone.
+cases "ventilation.net_free_area" {
+  under = "model/irc-2021",
+  { "short, and the zone not known", with = { ["attics[1].vents[1].length_ft"] = 1,
+    ["attics[1].vents[2].length_ft"] = 1 }, without = { "site.climate_zone" }, expect = "fail",
+    where = "attic" },
+}

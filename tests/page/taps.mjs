@@ -202,6 +202,11 @@ async function looks(tab) {
       await go(tab, name);
       const wide = await tab.evaluate(() => document.documentElement.scrollWidth);
       need(wide <= width, `${name}: ${wide} px wide on a screen of ${width}`);
+      if (name === "Order") {
+        const order = await tab.locator("pre.list").innerText();
+        need(/bundles/.test(order) && order.length < 4000,
+          `the order is no list to hand over: ${order.length} characters`);
+      }
       const small = await tab.evaluate(() => [...document.querySelectorAll("button, summary, input")]
         .filter((one) => one.getClientRects().length > 0 && one.type !== "checkbox"
           && one.getBoundingClientRect().height < 44).map((one) => one.outerHTML.slice(0, 80)));

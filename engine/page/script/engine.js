@@ -1,5 +1,5 @@
 // The engine in WebAssembly: texts go in, texts come out (wasm/page.c).
-export const CALLS = ["check", "questions", "card", "takeoff", "places", "schema", "explain",
+export const CALLS = ["check", "questions", "card", "order", "places", "schema", "explain",
   "proof", "changes"];
 export const FORMS = ["text", "json", "line", "html"];
 export const ALL = 2; // of eavemark_report_option

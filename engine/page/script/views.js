@@ -13,7 +13,12 @@ function placeSearch(app, chosen, now) {
   const list = h("ul", { class: "found", "aria-live": "polite" });
   const id = newId();
   const look = (words) => {
-    const answer = app.engine.call("places", { words: words.trim() || app.first || "example" });
+    const asked = words.trim() || app.first;
+    if (!asked) {
+      list.replaceChildren(h("li", null, "Type a part of its name."));
+      return;
+    }
+    const answer = app.engine.call("places", { words: asked });
     const places = answer.status === 0 ? JSON.parse(answer.report).places : [];
     list.replaceChildren(...places.slice(0, 12).map((place) => h("li", null,
       button(h("span", null, place.title, place.invented && " (invented)"),
@@ -178,7 +183,7 @@ export function roofView(app) {
 }
 
 export function orderView(app) {
-  const list = app.engine.call("takeoff", app.request(), "text");
+  const list = app.engine.call("order", app.request(), "text");
   return [h("h2", null, "Order list"), button("Print the list", () => print(), { class: "main" }),
     button("Save as text", () => saveFile(fileName(app.title(), "-order.txt"), list.report ?? "", "text/plain")),
     h("pre", { class: "list", tabindex: "0" }, list.report ?? list.problems)];

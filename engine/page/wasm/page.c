@@ -16,7 +16,7 @@ enum call {
     CALL_CHECK,
     CALL_QUESTIONS,
     CALL_CARD,
-    CALL_TAKEOFF,
+    CALL_ORDER,
     CALL_PLACES,
     CALL_SCHEMA,
     CALL_EXPLAIN,
@@ -140,8 +140,8 @@ EXPORTED("page_call") int page_call(enum call call, enum eavemark_form form, uns
         return (int)eavemark_questions(handle, &asked, form, &report, &problems);
     case CALL_CARD:
         return (int)eavemark_card(handle, &asked, form, &report, &problems);
-    case CALL_TAKEOFF:
-        return (int)eavemark_takeoff(handle, &asked, form, &report, &problems);
+    case CALL_ORDER:
+        return (int)eavemark_order(handle, &asked, form, &report, &problems);
     case CALL_PLACES:
         return (int)eavemark_places(handle, request.words, form, &report, &problems);
     case CALL_SCHEMA:
