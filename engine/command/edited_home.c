@@ -18,6 +18,7 @@ enum {
     FILE_LARGEST = 4 * 1024 * 1024,
     FOLDERS_DEEPEST = 8,
     OPEN_AT_ONCE = 16,
+    FILLED_IN = 6, /* letters at the end of a folder's name that mkdtemp chooses */
 };
 
 /* The copy under way. */
@@ -98,8 +99,10 @@ char *edited_home_make(const char *home, const char *id, const char *file)
 {
     const char *temporary = getenv("TMPDIR");
     struct text name = TEXT_EMPTY;
-    text_addf(&name, "%s/eavemark-XXXXXX",
+    text_addf(&name, "%s/eavemark-",
               temporary == NULL || temporary[0] == '\0' ? "/tmp" : temporary);
+    for (int i = 0; i < FILLED_IN; i++)
+        text_add(&name, "X");
     char *folder = name.failed ? NULL : mkdtemp(name.bytes);
     if (folder == NULL) {
         complain("no folder for a copy of the home can be made: %s", strerror(errno));

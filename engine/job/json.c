@@ -73,8 +73,8 @@ bool json_set(cJSON *object, const char *key, cJSON *value)
     return false;
 }
 
-static void report_unread(enum file_result result, int error, const char *path,
-                          struct problems *problems)
+void json_say_unread(enum file_result result, int error, const char *path,
+                     const struct json_file_words *words, struct problems *problems)
 {
     char why[128] = "cannot be read";
     switch (result) {
@@ -84,14 +84,14 @@ static void report_unread(enum file_result result, int error, const char *path,
         problem_out_of_memory(problems);
         return;
     case FILE_MISSING:
-        problem_at_line(problems, PROBLEM_JOB, path, 0, 0, "there is no such file");
+        problem_at_line(problems, PROBLEM_JOB, path, 0, 0, "there is no such %s", words->called);
         return;
     case FILE_NOT_A_FILE:
-        problem_at_line(problems, PROBLEM_JOB, path, 0, 0, "is not a file; a job is one JSON file");
+        problem_at_line(problems, PROBLEM_JOB, path, 0, 0, "is not a file; %s", words->is);
         return;
     case FILE_TOO_LARGE:
-        problem_at_line(problems, PROBLEM_JOB, path, 0, 0,
-                        "is larger than %d bytes; a job is about 5 KB", JSON_LARGEST);
+        problem_at_line(problems, PROBLEM_JOB, path, 0, 0, "is larger than %d bytes; %s",
+                        JSON_LARGEST, words->size);
         return;
     case FILE_OUTSIDE:
     case FILE_UNREADABLE:
@@ -101,6 +101,9 @@ static void report_unread(enum file_result result, int error, const char *path,
     }
 }
 
+static const struct json_file_words JOB_FILE = {"file", "a job is one JSON file",
+                                                "a job is about 5 KB"};
+
 int json_read_file(cJSON **out, const char *path, struct problems *problems)
 {
     *out = NULL;
@@ -108,7 +111,7 @@ int json_read_file(cJSON **out, const char *path, struct problems *problems)
     size_t length = 0;
     const enum file_result result = file_read(&text, &length, path, JSON_LARGEST);
     if (result != FILE_READ) {
-        report_unread(result, errno, path, problems);
+        json_say_unread(result, errno, path, &JOB_FILE, problems);
         return -1;
     }
     int status = -1;

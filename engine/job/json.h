@@ -10,6 +10,7 @@
 #ifndef EAVEMARK_JOB_JSON_H
 #define EAVEMARK_JOB_JSON_H
 
+#include "base/file.h"
 #include "base/problem.h"
 
 #include <cjson/cJSON.h>
@@ -34,6 +35,16 @@ int json_read(cJSON **out, const char *text, size_t length, const char *file,
  * one. Takes the value over. False when out of memory (a NULL value is taken
  * for that): the object is then as before. */
 bool json_set(cJSON *object, const char *key, cJSON *value);
+
+/* What a file is, in the messages about one that cannot be read: "file", "a job is one JSON
+ * file", "a job is about 5 KB". */
+struct json_file_words {
+    const char *called, *is, *size;
+};
+
+/* Says why the file was not read; error: the errno of the reading. */
+void json_say_unread(enum file_result result, int error, const char *path,
+                     const struct json_file_words *words, struct problems *problems);
 
 /* Reads the file (or "-") and parses it; problems say what was wrong with the
  * file: missing, a directory, empty, over JSON_LARGEST. */

@@ -68,34 +68,8 @@ static char *path_beside(const char *named, const char *file, const struct shop_
     return copy;
 }
 
-static void report_unread(enum file_result result, int error, const char *path,
-                          struct problems *problems)
-{
-    char why[128] = "cannot be read";
-    switch (result) {
-    case FILE_READ:
-        return;
-    case FILE_OUT_OF_MEMORY:
-        problem_out_of_memory(problems);
-        return;
-    case FILE_MISSING:
-        problem_at_line(problems, PROBLEM_JOB, path, 0, 0, "there is no such shop sheet");
-        return;
-    case FILE_NOT_A_FILE:
-        problem_at_line(problems, PROBLEM_JOB, path, 0, 0,
-                        "is not a file; a shop sheet is one JSON file");
-        return;
-    case FILE_TOO_LARGE:
-        problem_at_line(problems, PROBLEM_JOB, path, 0, 0,
-                        "is larger than %d bytes; a shop sheet is about 3 KB", JSON_LARGEST);
-        return;
-    case FILE_OUTSIDE:
-    case FILE_UNREADABLE:
-        strerror_r(error, why, sizeof(why));
-        problem_at_line(problems, PROBLEM_JOB, path, 0, 0, "cannot be read: %s", why);
-        return;
-    }
-}
+static const struct json_file_words SHOP_FILE = {"shop sheet", "a shop sheet is one JSON file",
+                                                 "a shop sheet is about 3 KB"};
 
 static void read_file(struct shop *shop, struct problems *problems)
 {
@@ -106,7 +80,7 @@ static void read_file(struct shop *shop, struct problems *problems)
     }
     const enum file_result result = file_read(&shop->text, &shop->length, shop->file, JSON_LARGEST);
     if (result != FILE_READ)
-        report_unread(result, errno, shop->file, problems);
+        json_say_unread(result, errno, shop->file, &SHOP_FILE, problems);
 }
 
 /* Without an end, as handed over. */

@@ -5,7 +5,7 @@
 set -euo pipefail
 source=$(realpath "$1") build=$(realpath "$2") program=$(realpath "$3") version=$4 out=$5
 page=$source/engine/page
-work=$(mktemp -d "${TMPDIR:-/tmp}/eavemark-page-XXXXXX")
+work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 
 # Modules in one: each without what joins it to the others.
