@@ -837,7 +837,7 @@ eavemark_trial *inner_trial_open(const struct eavemark_law *before,
     whole = whole && !trial->counts.arena.failed && !said.out_of_memory;
     *problems = whole || said.count > 0 ? problems_text(&said) : NULL;
     problems_free(&said);
-    if (whole)
+    if (whole && *problems != NULL)
         return trial;
     inner_trial_close(trial);
     return NULL;

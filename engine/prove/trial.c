@@ -192,22 +192,33 @@ static const struct figure *figure_of(const struct trial_judged *side, const cha
     return profile_figure(side->law->profile, name);
 }
 
-/* The figures that either finding asked for and that the other law has otherwise. */
+/* Among the first `count` figures that the finding asked for? */
+static bool asked_for(const struct finding *finding, size_t count, const char *name)
+{
+    for (size_t i = 0; finding != NULL && i < count; i++)
+        if (strcmp(finding->figures[i]->name, name) == 0)
+            return true;
+    return false;
+}
+
+static bool has_moved(const struct trial_judged sides[2], const char *name)
+{
+    const struct figure *was = figure_of(&sides[0], name), *now = figure_of(&sides[1], name);
+    return was == NULL || now == NULL || !compare_same_figure(was, now);
+}
+
+/* The figures that either finding asked for and that the other law has otherwise, each
+ * once. */
 static void count_causes(struct trial *trial, struct trial_move *move,
                          const struct finding *const pair[2], const struct trial_judged sides[2])
 {
-    for (int i = 0; i < 2; i++) {
-        for (size_t k = 0; pair[i] != NULL && k < pair[i]->figure_count; k++) {
-            const char *name = pair[i]->figures[k]->name;
-            const struct figure *was = figure_of(&sides[0], name);
-            const struct figure *now = figure_of(&sides[1], name);
-            bool counted = was != NULL && now != NULL && compare_same_figure(was, now);
-            for (size_t j = 0; !counted && i == 1 && pair[0] != NULL && j < pair[0]->figure_count;
-                 j++)
-                counted = strcmp(pair[0]->figures[j]->name, name) == 0;
-            for (size_t j = 0; !counted && j < k; j++)
-                counted = strcmp(pair[i]->figures[j]->name, name) == 0;
-            if (!counted)
+    for (int side = 0; side < 2; side++) {
+        const struct finding *finding = pair[side], *first = side == 0 ? NULL : pair[0];
+        for (size_t i = 0; finding != NULL && i < finding->figure_count; i++) {
+            const char *name = finding->figures[i]->name;
+            if (!asked_for(finding, i, name)
+                && !asked_for(first, first == NULL ? 0 : first->figure_count, name)
+                && has_moved(sides, name))
                 trial_add_cause(trial, move, name, 1);
         }
     }

@@ -50,10 +50,10 @@ static bool is_move(const cJSON *move)
     const cJSON *causes = cJSON_GetObjectItemCaseSensitive(move, "figures"), *cause = NULL;
     if (!is_text(move, "rule") || !is_text(move, "from") || !is_text(move, "to")
         || !is_count(move, "jobs") || !is_count(move, "findings") || !are_names(move, "named")
-        || !cJSON_IsObject(causes))
+        || !cJSON_IsArray(causes))
         return false;
     cJSON_ArrayForEach(cause, causes)
-        if (!is_count(causes, cause->string))
+        if (!is_text(cause, "figure") || !is_count(cause, "findings"))
             return false;
     return outcome_named(text_of(move, "from")) >= 0 && outcome_named(text_of(move, "to")) >= 0;
 }
@@ -161,7 +161,7 @@ static void merge_move(struct trial *trial, const cJSON *from)
     move->findings += count_of(from, "findings");
     merge_names(&move->named, from, "named");
     cJSON_ArrayForEach(cause, cJSON_GetObjectItemCaseSensitive(from, "figures"))
-        trial_add_cause(trial, move, cause->string, (size_t)cause->valuedouble);
+        trial_add_cause(trial, move, text_of(cause, "figure"), count_of(cause, "findings"));
 }
 
 static void merge_part(struct trial *trial, const cJSON *part)

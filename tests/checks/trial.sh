@@ -85,7 +85,8 @@ if (!same(told, moves) || counts.changed === 0 || counts.newly_fail === 0
   console.log(JSON.stringify({ told, moves, counts, trial: { ...trial, moves: undefined } }));
   process.exit(1);
 }
-if (trial.moves.some((m) => m.figures["drip_edge.lap_least"] !== m.findings))
+const moved = (m) => m.figures.find((f) => f.figure === "drip_edge.lap_least")?.findings;
+if (trial.moves.some((m) => moved(m) !== m.findings))
   process.exit(1);
 JS
 

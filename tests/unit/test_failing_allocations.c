@@ -111,6 +111,34 @@ static void places(const struct scene *scene, eavemark *handle, struct answer *a
                                           &answer->problems);
 }
 
+static void order(const struct scene *scene, eavemark *handle, struct answer *answer)
+{
+    const struct eavemark_request request = request_of(scene);
+    answer->status = (int)eavemark_order(handle, &request, EAVEMARK_JSON_LINE, &answer->report,
+                                         &answer->problems);
+}
+
+static void shop(const struct scene *scene, eavemark *handle, struct answer *answer)
+{
+    const struct eavemark_request request = request_of(scene);
+    answer->status = (int)eavemark_shop_lift(handle, &request, &answer->report, &answer->problems);
+}
+
+/* What comes of a trial: the counts, or nothing. */
+static void trial(const struct scene *scene, eavemark *handle, struct answer *answer)
+{
+    const struct eavemark_law before = {.handle = handle, .jurisdiction = "model/test"};
+    const struct eavemark_law after = {.handle = handle, .jurisdiction = "county"};
+    const struct eavemark_request request = request_of(scene);
+    eavemark_trial *trial = eavemark_trial_open(&before, &after, &answer->problems);
+    answer->status = trial == NULL ? EAVEMARK_BROKEN : (int)eavemark_trial_job(trial, &request);
+    if (answer->status != EAVEMARK_BROKEN)
+        answer->report = eavemark_trial_report(trial, EAVEMARK_JSON_LINE);
+    if (answer->report == NULL)
+        answer->status = EAVEMARK_BROKEN;
+    eavemark_trial_close(trial);
+}
+
 static void compare(const struct scene *scene, eavemark *handle, struct answer *answer)
 {
     struct eavemark_request requests[2] = {request_of(scene), request_of(scene)};
@@ -389,9 +417,12 @@ static void other_calls(void **state)
         const char *name;
         caller call;
         size_t stride;
-    } CALLS[] = {{"takeoff", takeoff, 1},      {"explain", explain, 3}, {"figures", figures, 1},
-                 {"compare", compare, 1},      {"schema", schema, 1},   {"listing", listing, 1},
-                 {"places", places, 1},        {"proof", proof, 7},     {"mutate", mutate, 1},
+    } CALLS[] = {{"takeoff", takeoff, 1},      {"explain", explain, 3},
+                 {"figures", figures, 1},      {"compare", compare, 1},
+                 {"schema", schema, 1},        {"listing", listing, 1},
+                 {"places", places, 1},        {"trial", trial, 1},
+                 {"order", order, 1},          {"shop", shop, 1},
+                 {"proof", proof, 7},          {"mutate", mutate, 1},
                  {"new county", new_county, 3}};
     for (size_t i = 0; i < sizeof(CALLS) / sizeof(CALLS[0]); i++) {
         const char *only = getenv("EAVEMARK_CALL"); /* to look into one of them */
