@@ -159,21 +159,7 @@ static void read_fact(lua_State *lua, int facts, const char *name)
 
 void place_read_facts(lua_State *lua, int index)
 {
-    struct loading *loading = place_loading(lua);
-    lua_getfield(lua, index, "facts");
-    const int facts = lua_gettop(lua);
-    if (!lua_isnil(lua, facts) && !lua_istable(lua, facts))
-        place_say(lua, loading->block->line, "facts must be a table");
-    if (lua_istable(lua, facts)) {
-        const struct keys *names = keys_push(lua, facts);
-        if (names->others)
-            place_say(lua, loading->block->line, "facts: every fact needs a name");
-        loading->drops += names->count;
-        if (loading->drops > PLACE_DROPS_MOST)
-            luaL_error(lua, "states more than %d things", PLACE_DROPS_MOST);
-        /* Backwards, since each goes in front: the list ends in the order of names. */
-        for (size_t i = names->count; i-- > 0;)
-            read_fact(lua, facts, names->names[i]);
-    }
-    lua_settop(lua, facts - 1);
+    static const struct named_entries FACTS = {"facts", "facts: every fact needs a name", "states",
+                                               "things", read_fact};
+    place_read_named(lua, index, &FACTS);
 }

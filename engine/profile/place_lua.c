@@ -553,25 +553,31 @@ static void read_drop(lua_State *lua, int drops, const char *rule)
     lua_pop(lua, 1);
 }
 
-static void read_drops(lua_State *lua, int index)
+void place_read_named(lua_State *lua, int index, const struct named_entries *entries)
 {
     struct loading *loading = place_loading(lua);
-    lua_getfield(lua, index, "drop");
-    const int drops = lua_gettop(lua);
-    if (!lua_isnil(lua, drops) && !lua_istable(lua, drops))
-        place_say(lua, loading->block->line, "drop must be a table");
-    if (lua_istable(lua, drops)) {
-        const struct keys *rules = keys_push(lua, drops);
-        if (rules->others)
-            place_say(lua, loading->block->line, "drop is written [\"rule\"] = \"why\"");
-        loading->drops += rules->count;
+    lua_getfield(lua, index, entries->key);
+    const int table = lua_gettop(lua);
+    if (!lua_isnil(lua, table) && !lua_istable(lua, table))
+        place_say(lua, loading->block->line, "%s must be a table", entries->key);
+    if (lua_istable(lua, table)) {
+        const struct keys *names = keys_push(lua, table);
+        if (names->others && entries->nameless != NULL)
+            place_say(lua, loading->block->line, "%s", entries->nameless);
+        loading->drops += names->count;
         if (loading->drops > PLACE_DROPS_MOST)
-            luaL_error(lua, "drops more than %d rules", PLACE_DROPS_MOST);
-        /* Backwards, since each goes in front. */
-        for (size_t i = rules->count; i-- > 0;)
-            read_drop(lua, drops, rules->names[i]);
+            luaL_error(lua, "%s more than %d %s", entries->verb, PLACE_DROPS_MOST, entries->things);
+        for (size_t i = names->count; i-- > 0;)
+            entries->read(lua, table, names->names[i]);
     }
-    lua_settop(lua, drops - 1);
+    lua_settop(lua, table - 1);
+}
+
+static void read_drops(lua_State *lua, int index)
+{
+    static const struct named_entries DROPS = {"drop", "drop is written [\"rule\"] = \"why\"",
+                                               "drops", "rules", read_drop};
+    place_read_named(lua, index, &DROPS);
 }
 
 /* The set of this name in the table on top of the stack; VALUE_NONE without one. */
@@ -616,22 +622,9 @@ static void read_gap(lua_State *lua, int gaps, const char *fact)
 /* not_carried = { ["fact"] = { rules = {...}, but = {...}, orders = {...}, why = "" } } */
 static void read_gaps(lua_State *lua, int index)
 {
-    struct loading *loading = place_loading(lua);
-    lua_getfield(lua, index, "not_carried");
-    const int gaps = lua_gettop(lua);
-    if (!lua_isnil(lua, gaps) && !lua_istable(lua, gaps))
-        place_say(lua, loading->block->line, "not_carried must be a table");
-    if (lua_istable(lua, gaps)) {
-        const struct keys *facts = keys_push(lua, gaps);
-        loading->drops += facts->count;
-        if (loading->drops > PLACE_DROPS_MOST)
-            luaL_error(lua, "leaves more than %d things to others", PLACE_DROPS_MOST);
-        /* Backwards, since each goes in front of those before it: the list ends in the
-         * file's order. */
-        for (size_t i = facts->count; i-- > 0;)
-            read_gap(lua, gaps, facts->names[i]);
-    }
-    lua_settop(lua, gaps - 1);
+    static const struct named_entries GAPS = {"not_carried", NULL, "leaves", "things to others",
+                                              read_gap};
+    place_read_named(lua, index, &GAPS);
 }
 
 static const char *const BLOCK_KEYS[] = {

@@ -47,6 +47,16 @@ const char *place_text(lua_State *lua, int index, const char *key, int line);
 enum status place_status(lua_State *lua, int table, int line);
 struct value place_keep_set(lua_State *lua, int index, const char *name, int line);
 
+/* A table of a block whose entries have names: what it is called, what is said of one
+ * without a name (NULL: nothing), and of more than PLACE_DROPS_MOST together ("states",
+ * "things"). read gets the table's index and a name; each entry goes in front of those
+ * read before it, so they are read from the last: the list ends in the order of names. */
+struct named_entries {
+    const char *key, *nameless, *verb, *things;
+    void (*read)(lua_State *lua, int table, const char *name);
+};
+void place_read_named(lua_State *lua, int index, const struct named_entries *entries);
+
 /* Reads `facts` of the block whose table is at index. */
 void place_read_facts(lua_State *lua, int index);
 
