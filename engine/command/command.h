@@ -102,7 +102,8 @@ int settings_choice(const char *command, const char *what, const char *wanted,
 void complain(const char *format, ...) __attribute__((format(printf, 1, 2)));
 
 /* The home folder: the option if given, then EAVEMARK_HOME, then the
- * data folder installed with the program if there is one, then the home inside. */
+ * data folder installed with the program, then the tree in whose build folder it lies, then
+ * the home inside. */
 const char *settings_home(const char *option);
 
 /* Where a report goes: standard output, or a file that appears under its name

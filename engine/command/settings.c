@@ -10,21 +10,20 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-/* Installed data may be missing in a build tree. */
-static bool holds_rules(const char *folder)
+static bool has_folder(const char *home, const char *name)
 {
     struct text path = TEXT_EMPTY;
     struct stat about;
-    text_addf(&path, "%s/rules", folder);
-    const bool holds = !path.failed && stat(text_string(&path), &about) == 0
-                       && S_ISDIR(about.st_mode);
+    text_addf(&path, "%s/%s", home, name);
+    const bool has = !path.failed && stat(text_string(&path), &about) == 0
+                     && S_ISDIR(about.st_mode);
     text_free(&path);
-    return holds;
+    return has;
 }
 
-/* What was installed with this program, wherever that was: an installation may be moved,
- * or made under another prefix than was configured. NULL: nothing. */
-static const char *data_beside_program(void)
+/* A home that lies where `path` leads from the program's own folder; NULL: none does. An
+ * installation may be moved, or made under another prefix than was configured. */
+static const char *home_beside_program(const char *path)
 {
     static char found[4096]; /* handed out; the program has one home */
     const ssize_t length = readlink("/proc/self/exe", found, sizeof(found) - 1);
@@ -33,10 +32,10 @@ static const char *data_beside_program(void)
     found[length] = '\0';
     char *slash = strrchr(found, '/');
     const size_t room = slash == NULL ? 0 : sizeof(found) - (size_t)(slash + 1 - found);
-    if (room <= strlen(EAVEMARK_DATA_FROM_PROGRAM))
+    if (room <= strlen(path))
         return NULL;
-    snprintf(slash + 1, room, "%s", EAVEMARK_DATA_FROM_PROGRAM);
-    return holds_rules(found) ? found : NULL;
+    snprintf(slash + 1, room, "%s", path);
+    return has_folder(found, "rules") && has_folder(found, "jurisdictions") ? found : NULL;
 }
 
 /* An empty variable counts as none. */
@@ -47,8 +46,11 @@ const char *settings_home(const char *option)
         return option;
     if (environment != NULL && environment[0] != '\0')
         return environment;
-    /* What was installed may have been edited: it goes before what was built in. */
-    const char *beside = data_beside_program();
+    /* What was installed, or lies in the tree that the program was built in, may have been
+     * edited: it goes before what was built in. */
+    const char *beside = home_beside_program(EAVEMARK_DATA_FROM_PROGRAM);
+    if (beside == NULL)
+        beside = home_beside_program("..");
     return beside != NULL ? beside : EAVEMARK_HOME_INSIDE;
 }
 

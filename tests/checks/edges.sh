@@ -68,5 +68,16 @@ unset EAVEMARK_HOME
 "$work/elsewhere/bin/eavemark" explain edge. >said 2>&1
 has said "edge.marker"
 
+# A program in its build folder goes by the tree around it as it is now, not as it was packed.
+mkdir -p "$work/tree/build"
+cp -r "$work/elsewhere/share/eavemark/rules" "$work/elsewhere/share/eavemark/jurisdictions" "$work/tree/"
+cp "$work/elsewhere/bin/eavemark" "$work/tree/build/"
+"$work/tree/build/eavemark" explain edge. >said 2>&1
+has said "edge.marker"
+# Alone it has what was packed into it.
+cp "$work/elsewhere/bin/eavemark" "$work/alone"
+"$work/alone" explain slope.least >said 2>&1
+has said "slope.least"
+
 [ $failures -eq 0 ] && echo "edges: all well"
 exit $((failures > 0))
