@@ -14,6 +14,7 @@
 -- "measured_" is what is planned. With habit a shop sheet may say it (rules/README.md):
 -- "product" is a fact of what is bought, and one that differs makes another product of
 -- it; true is how the shop goes about it. Never what is measured, dated, or of one house.
+-- stays = true: where it is yes, the thing was there before, and no sheet speaks of it.
 -- of_place = true: a place may state it for all houses there (jurisdictions/README.md).
 
 -- The job itself ------------------------------------------------------------
@@ -597,7 +598,7 @@ field "attics[].vents[].place" { type = "choice", choices = { "high", "low" }, s
   ask = "Is it high (near the ridge) or low (at the eave)?" }
 field "attics[].vents[].below_ridge_ft" { type = "number", unit = "ft", range = { 0, 60 }, stage = "permit",
   ask = "How far below the ridge or highest point is it, straight down?" }
-field "attics[].vents[].left_as_is" { type = "yes_no", stage = "permit",
+field "attics[].vents[].left_as_is" { type = "yes_no", stays = true, stage = "permit",
   ask = "Was it there before, and does the work leave it as it is?" }
 field "attics[].vents[].count" { type = "integer", range = { 0, 2000 }, stage = "permit",
   ask = "How many are there?" }

@@ -61,6 +61,7 @@ struct field {
     bool required;      /* a job without it is refused */
     bool measured;      /* seen on the roof at `stage`, not planned */
     enum habit habit;
+    bool stays;           /* yes: what it is a fact of was there before; no habit speaks of that */
     bool of_place;        /* a place may state it for all that stands there (profile.h) */
     struct field *parent; /* NULL for the root */
     struct field *first_child, *last_child, *next;

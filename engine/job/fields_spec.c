@@ -192,6 +192,13 @@ static const char *habit_wrong(const struct field *spec)
     return NULL;
 }
 
+static const char *stays_wrong(const struct field *spec)
+{
+    return spec->stays && (spec->type != FIELD_YES_NO || spec->measured)
+               ? "whether something stays is yes or no, as planned"
+               : NULL;
+}
+
 /* One value for a place: a fact of the job as a whole, planned and no list. */
 static const char *of_place_wrong(const char *path, const struct field *spec)
 {
@@ -237,6 +244,8 @@ bool fields_spec_sound(struct fields *fields, const char *path, const char *name
         *why = reference_wrong(fields, spec);
     if (*why == NULL)
         *why = habit_wrong(spec);
+    if (*why == NULL)
+        *why = stays_wrong(spec);
     if (*why == NULL)
         *why = of_place_wrong(path, spec);
     return *why == NULL && !fields->arena.failed;

@@ -17,6 +17,7 @@
 #include "job/fields.h"
 
 #include <cjson/cJSON.h>
+#include <stdbool.h>
 #include <stddef.h>
 
 /* Where a sheet is to be had. */
@@ -55,6 +56,10 @@ void shop_fill(const struct shop *shop, cJSON *job, const struct fields *fields,
                struct problems *problems);
 void shop_fill_laid(const struct shop *shop, cJSON *job, const struct fields *fields,
                     const char *file, struct problems *problems);
+
+/* True of an item that was there before the job and stays, as a field of its list that is
+ * marked for it says: no sheet speaks of it, nor is a habit lifted from it. */
+bool shop_passes_over(const cJSON *item, const struct field *list);
 
 /* What to ask for in place of a fact of a material of which the sheet has several and the
  * job names none: its name. NULL where there is nothing of the kind. In the arena. */

@@ -191,6 +191,14 @@ static bool is_near_one(const char *name, const cJSON *sheet)
     return nearest.name != NULL;
 }
 
+bool shop_passes_over(const cJSON *item, const struct field *list)
+{
+    for (const struct field *f = list->first_child; f != NULL; f = f->next)
+        if (f->stays && cJSON_IsTrue(member(item, f->name)))
+            return true;
+    return false;
+}
+
 /* Items that the job names as the sheet does. One of a name of its own is the job's, unless
  * that is a slip. */
 static void fill_named(struct filling *filling, cJSON *list, const cJSON *sheet,
@@ -200,7 +208,7 @@ static void fill_named(struct filling *filling, cJSON *list, const cJSON *sheet,
     size_t index = 0;
     cJSON *item = NULL;
     cJSON_ArrayForEach(item, list) {
-        const char *name = name_of(item);
+        const char *name = shop_passes_over(item, field) ? NULL : name_of(item);
         const cJSON *material = name == NULL ? NULL : find_named(sheet, name);
         path_add_item(&filling->pointer, index++);
         if (material != NULL)
@@ -220,7 +228,7 @@ static void fill_each(struct filling *filling, cJSON *list, const cJSON *sheet,
     cJSON *item = NULL;
     cJSON_ArrayForEach(item, list) {
         path_add_item(&filling->pointer, index++);
-        if (cJSON_IsObject(item))
+        if (cJSON_IsObject(item) && !shop_passes_over(item, field))
             fill_holder(filling, item, sheet, field);
         path_cut(&filling->pointer, length);
     }

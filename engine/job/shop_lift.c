@@ -26,6 +26,8 @@ static cJSON *lift_alike(const cJSON *list, const struct field *field)
     cJSON *alike = NULL;
     const cJSON *item = NULL;
     cJSON_ArrayForEach(item, list) {
+        if (shop_passes_over(item, field))
+            continue;
         cJSON *lifted = lift_group(item, field);
         if (alike != NULL) {
             keep_alike(alike, lifted);
@@ -43,7 +45,7 @@ static cJSON *lift_materials(const cJSON *list, const struct field *field)
     cJSON *array = cJSON_CreateArray();
     const cJSON *item = NULL;
     cJSON_ArrayForEach(item, list) {
-        cJSON *lifted = lift_group(item, field);
+        cJSON *lifted = shop_passes_over(item, field) ? NULL : lift_group(item, field);
         if (cJSON_GetObjectItemCaseSensitive(lifted, "name") == NULL
             || cJSON_GetArraySize(lifted) < 2 || !cJSON_AddItemToArray(array, lifted))
             cJSON_Delete(lifted);

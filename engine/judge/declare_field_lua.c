@@ -5,9 +5,9 @@
 
 #include <string.h>
 
-static const char *const FIELD_KEYS[] = {"type",  "unit",     "range",  "choices",  "refers",
-                                         "stage", "ask",      "answer", "required", "measured",
-                                         "habit", "of_place", NULL};
+static const char *const FIELD_KEYS[] = {"type",  "unit",  "range",    "choices",  "refers",
+                                         "stage", "ask",   "answer",   "required", "measured",
+                                         "habit", "stays", "of_place", NULL};
 
 static void read_range(lua_State *lua, struct field *spec)
 {
@@ -89,6 +89,7 @@ static int finish_field(lua_State *lua)
     spec.required = declare_flag(lua, "required");
     spec.measured = declare_flag(lua, "measured");
     spec.habit = read_habit(lua, spec.file);
+    spec.stays = declare_flag(lua, "stays");
     spec.of_place = declare_flag(lua, "of_place");
     read_range(lua, &spec);
     read_choices(lua, &spec);

@@ -40,6 +40,12 @@ static int close_handle(void **state)
     "\"decks\":[{\"name\":\"main\",\"kind\":\"panel\",\"work\":\"replaced\","       \
     "\"thickness_in\":0.5,\"support_spacing_in\":24}]"
 
+/* One attic with a ridge vent; more: said of the vent. */
+#define ATTIC(more)                                                                       \
+    ",\"attics\":[{\"name\":\"attic\",\"area_sqft\":1000,\"area_basis\":\"attic_floor\"," \
+    "\"vents\":[{\"name\":\"ridge vent\",\"kind\":\"ridge\",\"below_ridge_ft\":0,"        \
+    "\"length_ft\":40" more "}]}]"
+
 /* Two coverings, the rest one of each. */
 #define SHEET                                                                                    \
     "{\"eavemark_shop\":1,\"covering\":[{\"name\":\"laminated\",\"kind\":\"asphalt_shingle\","   \
@@ -144,6 +150,24 @@ static void test_another_product_has_nothing_of_the_sheets(void **state)
     assert_non_null(answer.json);
     assert_has(answer.json, "\"/fasteners/kind\",\"from\":\"job\"");
     assert_null(strstr(answer.json, "\"/fasteners/length_in\",\"from\":\"shop\""));
+    answer_free(&answer);
+}
+
+/* What stays was not bought by the shop, though the house names it as the sheet does. */
+static void test_says_nothing_of_what_stays(void **state)
+{
+    (void)state;
+    static const char VENTS[] =
+        "{\"eavemark_shop\":1,\"underlayments\":[{\"name\":\"felt\",\"kind\":\"D226_I\"}],\"attics\":{\"vents\":[{\"name\":\"ridge vent\","
+        "\"nfa_sqin_per_ft\":18,\"opening_in\":0.125}]}}";
+    static const char FROM_SHOP[] = "\"/attics/0/vents/0/nfa_sqin_per_ft\",\"from\":\"shop\"";
+    static const char NEW[] = HEAD ROOF ATTIC("") "}",
+                      OLD[] = HEAD ROOF ATTIC(",\"left_as_is\":true") "}";
+    expect_has(NEW, VENTS, FROM_SHOP);
+    struct answer answer = check(OLD, VENTS);
+    assert_non_null(answer.json);
+    assert_null(strstr(answer.json, FROM_SHOP));
+    assert_has(answer.json, "\"ventilation.net_free_area\",");
     answer_free(&answer);
 }
 
@@ -363,6 +387,7 @@ int main(void)
         cmocka_unit_test(test_fills_what_the_job_leaves_out),
         cmocka_unit_test(test_the_job_goes_before_the_sheet),
         cmocka_unit_test(test_another_product_has_nothing_of_the_sheets),
+        cmocka_unit_test(test_says_nothing_of_what_stays),
         cmocka_unit_test(test_asks_which_of_several),
         cmocka_unit_test(test_fills_a_roof_by_its_edges),
         cmocka_unit_test(test_is_never_measured),
