@@ -31,17 +31,23 @@ static const char *read_number(const char *at, double *number)
     return at;
 }
 
+/* A number without a point. */
+static const char *read_whole(const char *at, double *number)
+{
+    const char *after = read_number(at, number);
+    const bool whole = after != NULL && memchr(at, '.', (size_t)(after - at)) == NULL;
+    return whole ? after : NULL;
+}
+
 /* "1/2" to "15/16", in lowest terms: what a rule or a square shows. */
 static const char *read_fraction(const char *at, double *part)
 {
     double top = 0, bottom = 0;
-    const char *from = at;
-    at = read_number(at, &top);
+    at = read_whole(at, &top);
     if (at == NULL || *at != '/')
         return NULL;
-    at = read_number(at + 1, &bottom);
-    const bool whole = at != NULL && memchr(from, '.', (size_t)(at - from)) == NULL;
-    const bool shown = whole && fmod(top, 2) == 1 && top < bottom
+    at = read_whole(at + 1, &bottom);
+    const bool shown = at != NULL && fmod(top, 2) == 1 && top < bottom
                        && (bottom == 2 || bottom == 4 || bottom == 8 || bottom == 16);
     *part = shown ? top / bottom : 0;
     return shown ? at : NULL;
@@ -54,8 +60,8 @@ static const char *read_mixed(const char *at, double *rise)
     const char *after = read_fraction(at, rise);
     if (after != NULL)
         return after;
-    at = read_number(at, &whole);
-    if (at == NULL || floor(whole) != whole || (*at != ' ' && *at != '-'))
+    at = read_whole(at, &whole);
+    if (at == NULL || (*at != ' ' && *at != '-'))
         return NULL;
     after = read_fraction(at + 1, &part);
     *rise = whole + part;
