@@ -166,7 +166,7 @@ static const struct condition *read_condition(lua_State *lua, const struct readi
 {
     bool refused = false;
     const struct condition *condition = declare_condition(lua, &reading->scope);
-    row_each_condition(condition, refuse_kind, &refused);
+    condition_each(condition, refuse_kind, &refused);
     if (refused)
         declare_refuse(lua,
                        "%sa drawing's condition is of facts and figures: no function, no "

@@ -3,142 +3,40 @@
  * Everything it names is looked up here, once: a misspelled fact or figure, inches held
  * against miles an hour, a word that the field cannot say are errors of the file, with
  * the line of the demand. */
-#include "judge/bind_declare.h"
+#include "judge/declare_row.h"
 
 #include "base/nearest.h"
 #include "base/number.h"
-#include "judge/row.h"
 
 #include <lauxlib.h>
 
 #include <string.h>
 
-/* row_each_condition walks all conditions of one row with a stack that holds these and
- * more. */
-enum { CONDITIONS_OF_ONE = 64, CONDITIONS_DEEPEST = 8, ALSO_MOST = 8 };
-
-/* A demand being read. Past a switch that the place leaves off nothing is ever looked
- * at: the figures named there stand with the places that turn it on, and may lack. */
-struct reading_row {
-    struct scope scope;
-    size_t conditions;
-    int depth;
-    bool optional; /* inside of what need not hold: either, no, some */
-    bool dormant;
-};
-
-/* Names ------------------------------------------------------------------------------ */
-
-const struct fact *declare_fact(lua_State *lua, const struct scope *scope, const char *path)
-{
-    const char *why = "out of memory";
-    const struct fact *fact = fact_find(declare_arena(lua), &declaring_of(lua)->book->fields, scope,
-                                        path, &why);
-    if (fact == NULL)
-        declare_refuse(lua, "%s", why);
-    sandbox_charge_kept(lua, sizeof(*fact));
-    return fact;
-}
-
-/* NULL only in a dormant demand. */
-static const struct figure *find_figure(lua_State *lua, const struct reading_row *reading,
-                                        const char *name)
-{
-    const struct profile *profile = declaring_of(lua)->book->profile;
-    const struct figure *figure = profile_figure(profile, name);
-    struct nearest nearest;
-    if (figure != NULL || reading->dormant)
-        return figure;
-    nearest_start(&nearest, name);
-    for (size_t i = 0; i < profile->figure_count; i++)
-        nearest_offer(&nearest, profile->figures[i].name);
-    if (nearest.name == NULL)
-        declare_refuse(lua, "no figure is named \"%s\"", name);
-    declare_refuse(lua, "no figure is named \"%s\" (did you mean \"%s\"?)", name, nearest.name);
-}
-
-static const char *kind_words(enum value_kind kind)
-{
-    return kind == VALUE_NUMBER ? "a number" : kind == VALUE_SET ? "a set" : "true or false";
-}
-
-static const struct figure *find_figure_of(lua_State *lua, const struct reading_row *reading,
-                                           const char *name, enum value_kind kind)
-{
-    const struct figure *figure = find_figure(lua, reading, name);
-    if (figure != NULL && figure->value.kind != kind)
-        declare_refuse(lua, "figure \"%s\" is %s; here one that is %s is wanted", name,
-                       kind_words(figure->value.kind), kind_words(kind));
-    return figure;
-}
-
-/* The text in position `at` of the table on top of the stack; NULL when there is none. */
-static const char *text_at(lua_State *lua, int at)
-{
-    lua_geti(lua, -1, at);
-    const char *text = lua_type(lua, -1) == LUA_TSTRING ? lua_tostring(lua, -1) : NULL;
-    lua_pop(lua, 1); /* the table holds it */
-    return text;
-}
-
-static const char *need_text_at(lua_State *lua, int at, const char *what)
-{
-    const char *text = text_at(lua, at);
-    if (text == NULL)
-        declare_refuse(lua, "a condition lacks %s", what);
-    return text;
-}
-
-/* Units and senses ---------------------------------------------------------------------- */
-
-static bool same_text(const char *a, const char *b)
-{
-    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
-}
-
-static bool is_number(const struct field *field)
-{
-    return field->type == FIELD_NUMBER || field->type == FIELD_INTEGER || field->type == FIELD_SLOPE
-           || field->type == FIELD_NUMBERS;
-}
-
-/* What one of the field's unit is in the figure's: inches and feet change into one
- * another exactly, nothing else does; what counts things may leave its unit out. */
-static double factor_between(lua_State *lua, const char *what, const char *from,
-                             const struct figure *figure)
-{
-    const char *to = figure->value.unit;
-    if (same_text(from, to) || (from == NULL && number_decimals(to) == 0))
-        return 1;
-    if (same_text(from, "ft") && same_text(to, "in"))
-        return 12;
-    if (same_text(from, "in") && same_text(to, "ft"))
-        return 1.0 / 12;
-    declare_refuse(lua, "%s is in %s, and figure \"%s\" in %s", what,
-                   from == NULL ? "no unit" : from, figure->name, to == NULL ? "no unit" : to);
-}
-
-static double factor_of(lua_State *lua, const struct field *field, const struct figure *figure)
-{
-    return factor_between(lua, field->path, fact_unit(field), figure);
-}
+enum { AMONG_MOST = 64, PARTS_MOST = 12, PARTS_DEEPEST = 4 };
 
 /* Does the figure bind? One that only decides who is meant demands nothing. */
-static void check_binds(lua_State *lua, const struct figure *figure)
+static void check_binds(lua_State *lua, const struct figure *figure, bool up_to)
 {
-    if (!sense_binds(figure->sense))
+    if (up_to && figure->sense != SENSE_OVER)
+        declare_refuse(lua, "up_to: figure \"%s\" is %s; one that says over how much is wanted",
+                       figure->name, sense_word(figure->sense));
+    if (!up_to && !sense_binds(figure->sense))
         declare_refuse(lua,
                        "figure \"%s\" has the sense \"%s\": it decides who is meant, and "
                        "cannot be met",
                        figure->name, sense_word(figure->sense));
 }
 
+static double factor_of(lua_State *lua, const struct field *field, const struct figure *figure)
+{
+    return declare_factor(lua, field->path, fact_unit(field), figure);
+}
+
 /* Can the fact be held against the figure at all? */
 static double check_pair(lua_State *lua, const struct field *field, const struct figure *figure)
 {
     const enum value_kind kind = figure->value.kind;
-    check_binds(lua, figure);
-    if (is_number(field) && kind == VALUE_NUMBER) {
+    if (declare_is_number(field) && kind == VALUE_NUMBER) {
         if (field->type == FIELD_NUMBERS && figure->sense == SENSE_EQUALS)
             declare_refuse(lua,
                            "a list of measurements is held against at_least or at_most, and "
@@ -153,274 +51,23 @@ static double check_pair(lua_State *lua, const struct field *field, const struct
         || (kind == VALUE_SET && sets))
         return 1;
     declare_refuse(lua, "%s is %s, and figure \"%s\" is %s: they cannot be compared", field->path,
-                   field_type_said(field->type), figure->name, kind_words(kind));
+                   field_type_said(field->type), figure->name, declare_kind_words(kind));
 }
 
-/* What the row looks at, a fact or a number that is reckoned, against the figure. */
+/* What the row looks at, a fact or what is reckoned, against the figure. */
 static double check_row_pair(lua_State *lua, const struct row *row, const struct figure *figure)
 {
+    check_binds(lua, figure, row->up_to);
     if (row->fact != NULL)
         return check_pair(lua, row->fact->field, figure);
-    check_binds(lua, figure);
-    if (figure->value.kind != VALUE_NUMBER)
-        declare_refuse(lua, "found is a number, and figure \"%s\" is %s: they cannot be compared",
-                       figure->name, kind_words(figure->value.kind));
-    return factor_between(lua, "found", row->found_unit, figure);
-}
-
-/* Conditions ----------------------------------------------------------------------------- */
-
-static void read_condition(lua_State *lua, struct reading_row *reading,
-                           struct condition *condition);
-
-static const char *otherwise_of(lua_State *lua)
-{
-    const char *text = NULL;
-    lua_getfield(lua, -1, "otherwise");
-    if (lua_type(lua, -1) == LUA_TSTRING)
-        text = declare_keep_text(lua, lua_tostring(lua, -1));
-    else if (!lua_isnil(lua, -1))
-        declare_refuse(lua, "otherwise is a text: why the rule does not apply");
-    lua_pop(lua, 1);
-    return text;
-}
-
-/* The parts from position `from` on of the table on top of the stack. */
-static void read_parts(lua_State *lua, struct reading_row *reading, struct condition *condition,
-                       int from)
-{
-    const int count = (int)luaL_len(lua, -1) - from + 1;
-    if (count < 0 || count > CONDITIONS_OF_ONE)
-        declare_refuse(lua, "too many conditions for one rule");
-    struct condition *parts = declare_keep(lua, (size_t)count + 1, sizeof(*parts));
-    for (int i = 0; i < count; i++) {
-        lua_geti(lua, -1, from + i);
-        read_condition(lua, reading, &parts[i]);
-        lua_pop(lua, 1);
-    }
-    condition->parts = parts;
-    condition->part_count = (size_t)count;
-}
-
-static void check_word(lua_State *lua, const struct field *field, const char *word)
-{
-    struct nearest nearest;
-    nearest_start(&nearest, word);
-    for (size_t i = 0; i < field->choice_count; i++) {
-        if (strcmp(field->choices[i], word) == 0)
-            return;
-        nearest_offer(&nearest, field->choices[i]);
-    }
-    declare_refuse(lua, "%s is never \"%s\"; the nearest is \"%s\"", field->path, word,
-                   nearest.name == NULL ? "none" : nearest.name);
-}
-
-/* is { "fact", "word", ... }; of a yes or no: is "fact", is { "fact", false }. */
-static void read_is(lua_State *lua, struct condition *condition)
-{
-    const struct field *field = condition->fact->field;
-    const int count = (int)luaL_len(lua, -1) - 1;
-    if (field->type == FIELD_YES_NO) {
-        lua_geti(lua, -1, 2);
-        condition->wants_no = lua_isboolean(lua, -1) && !lua_toboolean(lua, -1);
-        if (count > 1 || (count == 1 && !lua_isboolean(lua, -1)))
-            declare_refuse(lua, "%s is yes or no: is \"%s\", or is { \"%s\", false }", field->path,
-                           field->path, field->path);
-        lua_pop(lua, 1);
-        return;
-    }
-    if (field->type != FIELD_CHOICE && field->type != FIELD_CHOICES)
-        declare_refuse(lua, "is: %s has no choices; a number is meant by a figure", field->path);
-    if (count < 1)
-        declare_refuse(lua, "is: which of its words must %s be?", field->path);
-    const char **words = declare_keep(lua, (size_t)count + 1, sizeof(*words));
-    for (int i = 0; i < count; i++) {
-        const char *word = need_text_at(lua, i + 2, "a word");
-        check_word(lua, field, word);
-        words[i] = declare_keep_text(lua, word);
-    }
-    condition->words = words;
-    condition->word_count = (size_t)count;
-}
-
-/* Can a value be on the figure's side, or among its words? */
-static bool has_side(enum sense sense)
-{
-    return sense == SENSE_AT_LEAST || sense == SENSE_AT_MOST || sense == SENSE_ONE_OF
-           || !sense_binds(sense);
-}
-
-/* meant { "fact", "figure" }: on the figure's side, or among its words. */
-static void read_meant(lua_State *lua, const struct reading_row *reading,
-                       struct condition *condition)
-{
-    const struct field *field = condition->fact->field;
-    condition->figure = find_figure(lua, reading, need_text_at(lua, 2, "a figure"));
-    const struct figure *figure = condition->figure;
-    if (figure == NULL)
-        return;
-    const bool words = field->type == FIELD_CHOICE || field->type == FIELD_CHOICES;
-    if (!has_side(figure->sense)
-        || !(
-            (is_number(field) && field->type != FIELD_NUMBERS && figure->value.kind == VALUE_NUMBER)
-            || (words && figure->value.kind == VALUE_SET)))
-        declare_refuse(lua, "meant: figure \"%s\" (%s, %s) cannot say whether %s is meant",
-                       figure->name, kind_words(figure->value.kind), sense_word(figure->sense),
-                       field->path);
-    if (is_number(field) && factor_of(lua, field, figure) != 1)
-        declare_refuse(lua, "meant: %s and figure \"%s\" differ in unit", field->path,
-                       figure->name);
-}
-
-static void read_some(lua_State *lua, struct reading_row *reading, struct condition *condition)
-{
-    const struct field *list = condition->fact->field;
-    if (list->type != FIELD_LIST)
-        declare_refuse(lua, "some: %s is no list", list->path);
-    if (reading->scope.depth == FACT_DEEPEST_SCOPE)
-        declare_refuse(lua, "some: too many lists within lists");
-    /* While the parts are read, their paths may go through this list. */
-    reading->scope.lists[reading->scope.depth++] = list;
-    read_parts(lua, reading, condition, 2);
-    reading->scope.depth--;
-}
-
-static const struct {
-    const char *word;
-    enum condition_kind kind;
-    bool fact;              /* names a fact first */
-    enum value_kind figure; /* names a figure of this kind first; or VALUE_NONE */
-} KINDS[] = {
-    {"on", WHEN_ON, false, VALUE_YES_NO},
-    {"off", WHEN_OFF, false, VALUE_YES_NO},
-    {"asks", WHEN_ASKS, false, VALUE_SET},
-    {"is", WHEN_IS, true, VALUE_NONE},
-    {"meant", WHEN_MEANT, true, VALUE_NONE},
-    {"said", WHEN_SAID, true, VALUE_NONE},
-    {"some", WHEN_SOME, true, VALUE_NONE},
-    {"all", WHEN_ALL, false, VALUE_NONE},
-    {"either", WHEN_EITHER, false, VALUE_NONE},
-    {"no", WHEN_NO, false, VALUE_NONE},
-    {"inspected", WHEN_INSPECTED, false, VALUE_NONE},
-};
-
-/* The words are functions that give tables { condition = word, ... }: see
- * bind_condition.c. */
-static void read_kind(lua_State *lua, struct reading_row *reading, struct condition *condition,
-                      const char *word)
-{
-    size_t k = 0;
-    while (k < sizeof(KINDS) / sizeof(KINDS[0]) && strcmp(KINDS[k].word, word) != 0)
-        k++;
-    if (k == sizeof(KINDS) / sizeof(KINDS[0]))
-        declare_refuse(lua, "\"%s\" is no condition", word);
-    condition->kind = KINDS[k].kind;
-    condition->otherwise = otherwise_of(lua);
-    if (KINDS[k].fact)
-        condition->fact = declare_fact(lua, &reading->scope, need_text_at(lua, 1, "a fact"));
-    if (KINDS[k].figure != VALUE_NONE)
-        condition->figure = find_figure_of(lua, reading, need_text_at(lua, 1, "a figure"),
-                                           KINDS[k].figure);
-    const bool optional = reading->optional;
-    reading->optional = optional || condition->kind == WHEN_SOME || condition->kind == WHEN_EITHER
-                        || condition->kind == WHEN_NO;
-    switch (condition->kind) {
-    case WHEN_IS:
-        read_is(lua, condition);
-        break;
-    case WHEN_MEANT:
-        read_meant(lua, reading, condition);
-        break;
-    case WHEN_SOME:
-        read_some(lua, reading, condition);
-        break;
-    case WHEN_ALL:
-    case WHEN_EITHER:
-    case WHEN_NO:
-        read_parts(lua, reading, condition, 1);
-        if (condition->part_count == 0)
-            declare_refuse(lua, "%s { } holds no condition", word);
-        if (condition->kind == WHEN_NO && condition->part_count != 1)
-            declare_refuse(lua, "no takes one condition");
-        break;
-    /* Off here with no source that has it on: what follows can never be asked. */
-    case WHEN_ON:
-        reading->dormant |= !optional && condition->figure != NULL && !condition->figure->value.yes
-                            && condition->figure->rival.kind == VALUE_NONE;
-        break;
-    case WHEN_OFF:
-    case WHEN_ASKS:
-    case WHEN_SAID:
-    case WHEN_INSPECTED:
-    case WHEN_FUNCTION:
-        break;
-    }
-    reading->optional = optional;
-}
-
-/* The value on top of the stack: a condition, a list of them, or a function. */
-static void read_condition(lua_State *lua, struct reading_row *reading, struct condition *condition)
-{
-    if (++reading->conditions > CONDITIONS_OF_ONE || ++reading->depth > CONDITIONS_DEEPEST)
-        declare_refuse(lua, "too many conditions for one rule");
-    /* For each level of conditions within conditions. */
-    luaL_checkstack(lua, 6, "conditions");
-    if (lua_isfunction(lua, -1)) {
-        condition->kind = WHEN_FUNCTION;
-        lua_pushvalue(lua, -1);
-        condition->function = luaL_ref(lua, LUA_REGISTRYINDEX);
-    } else if (lua_istable(lua, -1)) {
-        lua_getfield(lua, -1, "condition");
-        const char *word = lua_type(lua, -1) == LUA_TSTRING ? lua_tostring(lua, -1) : NULL;
-        lua_pop(lua, 1);
-        if (word != NULL) {
-            read_kind(lua, reading, condition, word);
-        } else {
-            condition->kind = WHEN_ALL;
-            read_parts(lua, reading, condition, 1);
-        }
-    } else {
-        declare_refuse(lua,
-                       "a condition is written on \"figure\", is { \"fact\", \"word\" } "
-                       "or the like, not %s",
-                       luaL_typename(lua, -1));
-    }
-    reading->depth--;
-}
-
-static void read_when(lua_State *lua, struct reading_row *reading, const struct rule *rule,
-                      struct condition *when)
-{
-    for (size_t i = 0; i < rule->per_depth; i++)
-        reading->scope.lists[reading->scope.depth++] = rule->per[i];
-    declare_count(lua, &declaring_of(lua)->conditions, CONDITIONS_MOST, "conditions");
-    when->kind = WHEN_ALL;
-    lua_getfield(lua, 1, "when");
-    if (!lua_isnil(lua, -1))
-        read_condition(lua, reading, when);
-    lua_pop(lua, 1);
-}
-
-const struct condition *declare_when(lua_State *lua, const struct rule *rule)
-{
-    struct reading_row reading = {.conditions = 0};
-    lua_getfield(lua, 1, "when");
-    const bool none = lua_isnil(lua, -1);
-    lua_pop(lua, 1);
-    if (none)
-        return NULL;
-    struct condition *when = declare_keep(lua, 1, sizeof(*when));
-    read_when(lua, &reading, rule, when);
-    return when;
-}
-
-const struct condition *declare_condition(lua_State *lua, const struct scope *scope)
-{
-    struct reading_row reading = {.scope = *scope};
-    struct condition *condition = declare_keep(lua, 1, sizeof(*condition));
-    declare_count(lua, &declaring_of(lua)->conditions, CONDITIONS_MOST, "conditions");
-    read_condition(lua, &reading, condition);
-    return condition;
+    if (row->found_unit == NULL && figure->value.kind == VALUE_NUMBER)
+        declare_refuse(lua, "found is reckoned in place of a fact, and a number says its unit");
+    /* Without a unit it is a word, or yes or no, which only judging can tell apart. */
+    if ((row->found_unit == NULL) != (figure->value.kind != VALUE_NUMBER))
+        declare_refuse(lua, "found is %s, and figure \"%s\" is %s: they cannot be compared",
+                       row->found_unit == NULL ? "a word, or yes or no" : "a number", figure->name,
+                       declare_kind_words(figure->value.kind));
+    return row->found_unit == NULL ? 1 : declare_factor(lua, "found", row->found_unit, figure);
 }
 
 /* The comparison --------------------------------------------------------------------------- */
@@ -467,11 +114,11 @@ static bool names_which(lua_State *lua, struct row *row)
 static void read_among(lua_State *lua, const struct reading_row *reading, struct row *row)
 {
     const size_t count = (size_t)luaL_len(lua, -1);
-    if (row->by != NULL || count < 2 || count > CONDITIONS_OF_ONE)
+    if (row->by != NULL || count < 2 || count > AMONG_MOST)
         declare_refuse(lua, "which chooses among the figures that meets lists, and there is no by");
     const struct figure **among = declare_keep(lua, count, sizeof(*among));
     for (size_t i = 0; i < count; i++) {
-        among[i] = find_figure(lua, reading, need_text_at(lua, (int)i + 1, "a figure"));
+        among[i] = declare_figure(lua, reading, declare_need_text_at(lua, (int)i + 1, "a figure"));
         if (among[i] == NULL)
             continue;
         const double factor = check_row_pair(lua, row, among[i]);
@@ -484,27 +131,136 @@ static void read_among(lua_State *lua, const struct reading_row *reading, struct
     row->among_count = count;
 }
 
+/* What the row looks at is in the unit of what it must meet. */
+static void check_limit_unit(lua_State *lua, const struct row *row)
+{
+    const char *own = row->fact != NULL ? fact_unit(row->fact->field) : row->found_unit;
+    if (!declare_same_text(own, row->limit_unit)
+        && !(own == NULL && row->limit_unit != NULL && number_decimals(row->limit_unit) == 0))
+        declare_refuse(lua, "what is looked at is in %s, and what it must meet in %s",
+                       own == NULL ? "no unit" : own,
+                       row->limit_unit == NULL ? "no unit" : row->limit_unit);
+}
+
+/* The sense of a limit that is no figure: said, or that of the figures it is reckoned from. */
+static enum sense limit_sense(lua_State *lua, const struct row *row)
+{
+    lua_getfield(lua, -1, "sense");
+    const char *word = lua_type(lua, -1) == LUA_TSTRING ? lua_tostring(lua, -1) : NULL;
+    const enum sense sense = word == NULL ? SENSE_NONE : sense_of(word);
+    if (word != NULL && !sense_binds(sense))
+        declare_refuse(lua, "sense: \"%s\" binds nothing", word);
+    lua_pop(lua, 1);
+    if (word == NULL && (row->among_count == 0 || row->among[0] == NULL))
+        declare_refuse(lua, "how must it be met? sense = \"at_least\", or the like");
+    return word == NULL ? row->among[0]->sense : sense;
+}
+
+/* The figures that a limit is reckoned from: they differ as they may. */
+static void read_sources(lua_State *lua, const struct reading_row *reading, struct row *row)
+{
+    const size_t count = (size_t)luaL_len(lua, -1);
+    if (count > AMONG_MOST)
+        declare_refuse(lua, "a limit is reckoned from more than %d figures", AMONG_MOST);
+    const struct figure **among = declare_keep(lua, count + 1, sizeof(*among));
+    for (size_t i = 0; i < count; i++)
+        among[i] = declare_figure(lua, reading, declare_need_text_at(lua, (int)i + 1, "a figure"));
+    row->among = among;
+    row->among_count = count;
+}
+
+static const char *kept_text(lua_State *lua, const char *key)
+{
+    lua_getfield(lua, -1, key);
+    const char *text = lua_type(lua, -1) == LUA_TSTRING
+                           ? declare_keep_text(lua, lua_tostring(lua, -1))
+                           : NULL;
+    lua_pop(lua, 1);
+    return text;
+}
+
+static const char *const LIMIT_KEYS[] = {"limit", "fact", "sense", "unit", NULL};
+
+static void check_limit_keys(lua_State *lua)
+{
+    lua_pushnil(lua);
+    while (lua_next(lua, -2) != 0) {
+        bool known = lua_type(lua, -2) == LUA_TNUMBER;
+        for (size_t i = 0; !known && LIMIT_KEYS[i] != NULL; i++)
+            known = lua_type(lua, -2) == LUA_TSTRING
+                    && strcmp(lua_tostring(lua, -2), LIMIT_KEYS[i]) == 0;
+        if (!known)
+            declare_refuse(lua,
+                           "meets = { \"figure\", ..., limit = function, unit =, sense = } has no "
+                           "other keys");
+        lua_pop(lua, 1);
+    }
+}
+
+/* meets = { "a", "b", limit = function(job, figure, item) return number end, unit = "in" },
+ * or meets = { fact = "path", sense = "at_most" }. False when it is neither. */
+static bool reads_limit(lua_State *lua, const struct reading_row *reading, struct row *row)
+{
+    const char *path = kept_text(lua, "fact");
+    lua_getfield(lua, -1, "limit");
+    if (lua_isfunction(lua, -1))
+        row->limit = luaL_ref(lua, LUA_REGISTRYINDEX);
+    else
+        lua_pop(lua, 1);
+    if (path == NULL && row->limit == RULE_NO_FUNCTION)
+        return false;
+    check_limit_keys(lua);
+    read_sources(lua, reading, row);
+    row->limit_sense = limit_sense(lua, row);
+    row->limit_unit = kept_text(lua, "unit");
+    if (path != NULL) {
+        row->limit_fact = declare_fact(lua, &reading->scope, path);
+        row->limit_unit = fact_unit(row->limit_fact->field);
+    }
+    check_limit_unit(lua, row);
+    return true;
+}
+
+static void read_up_to(lua_State *lua, const struct reading_row *reading, struct row *row)
+{
+    const char *name = declare_text(lua, "up_to");
+    const char *at = declare_text(lua, "at_counts");
+    if (name == NULL && at != NULL)
+        declare_refuse(lua, "at_counts is of up_to");
+    if (name == NULL)
+        return;
+    row->up_to = true;
+    row->meets[row->meets_count++] = declare_figure_of(lua, reading, name, VALUE_NUMBER);
+    if (at != NULL)
+        row->at_counts = declare_figure_of(lua, reading, at, VALUE_YES_NO);
+}
+
 static void read_meets(lua_State *lua, const struct reading_row *reading, struct row *row)
 {
-    row->factor = 1;
     row->by = fact_of(lua, &reading->scope, "by");
+    read_up_to(lua, reading, row);
     lua_getfield(lua, 1, "meets");
+    if (row->up_to && !lua_isnil(lua, -1))
+        declare_refuse(lua, "meets, or up_to: not both");
     if (row->by != NULL && lua_type(lua, -1) == LUA_TSTRING) {
         row->by_prefix = arena_format(declare_arena(lua), "%s.", lua_tostring(lua, -1));
         if (row->by_prefix == NULL)
             luaL_error(lua, "out of memory");
         check_table(lua, reading, row);
     } else if (lua_type(lua, -1) == LUA_TSTRING) {
-        row->meets[row->meets_count++] = find_figure(lua, reading, lua_tostring(lua, -1));
+        row->meets[row->meets_count++] = declare_figure(lua, reading, lua_tostring(lua, -1));
     } else if (lua_istable(lua, -1) && names_which(lua, row)) {
         read_among(lua, reading, row);
+    } else if (lua_istable(lua, -1) && row->by == NULL && reads_limit(lua, reading, row)) {
+        /* its unit and sense are its own */
     } else if (lua_istable(lua, -1) && luaL_len(lua, -1) == 2 && row->by == NULL) {
         for (int i = 1; i <= 2; i++)
-            row->meets[row->meets_count++] = find_figure(lua, reading,
-                                                         need_text_at(lua, i, "a figure"));
+            row->meets[row->meets_count++] = declare_figure(
+                lua, reading, declare_need_text_at(lua, i, "a figure"));
     } else if (!lua_isnil(lua, -1)) {
         declare_refuse(lua, "meets names a figure, or two: { \"least\", \"most\" }, or those that "
-                            "a function chooses among: { \"a\", \"b\", which = function ... end }");
+                            "a function chooses among: { \"a\", \"b\", which = function ... end }, "
+                            "or what is reckoned: { \"a\", limit = function ... end }");
     }
     lua_pop(lua, 1);
     for (size_t i = 0; i < row->meets_count; i++)
@@ -516,7 +272,7 @@ static const struct figure *figure_of(lua_State *lua, const struct reading_row *
                                       const char *key)
 {
     const char *name = declare_text(lua, key);
-    return name == NULL ? NULL : find_figure_of(lua, reading, name, VALUE_NUMBER);
+    return name == NULL ? NULL : declare_figure_of(lua, reading, name, VALUE_NUMBER);
 }
 
 static void check_measured(lua_State *lua, const struct row *row)
@@ -529,8 +285,10 @@ static void check_measured(lua_State *lua, const struct row *row)
     }
     if (!measured->measured)
         declare_refuse(lua, "%s is not a measured fact", measured->path);
-    if (!same_text(fact_unit(measured), fact_unit(row->fact->field)))
-        declare_refuse(lua, "%s and %s differ in unit", measured->path, row->fact->field->path);
+    if (!declare_same_text(fact_unit(measured),
+                           row->fact == NULL ? row->found_unit : fact_unit(row->fact->field)))
+        declare_refuse(lua, "%s and %s differ in unit", measured->path,
+                       row->fact == NULL ? "found" : row->fact->field->path);
     for (size_t i = 0; i < row->meets_count; i++)
         if (row->meets[i] != NULL)
             check_pair(lua, measured, row->meets[i]);
@@ -539,7 +297,7 @@ static void check_measured(lua_State *lua, const struct row *row)
 static void note_switch(void *data, const struct condition *condition)
 {
     bool *any = data;
-    *any = *any || condition->kind == WHEN_ON;
+    *any = *any || condition->kind == WHEN_ON || condition->kind == WHEN_MEANT;
 }
 
 /* A duty: the fact says whether it is done, and a figure asks for it. What is compared
@@ -547,34 +305,48 @@ static void note_switch(void *data, const struct condition *condition)
 static void check_duty(lua_State *lua, const struct row *row, bool beside)
 {
     bool any = beside;
-    if (row->fact == NULL)
+    if (row->fact == NULL && (row->found == RULE_NO_FUNCTION || row->found_unit != NULL))
         declare_refuse(lua, "meets which figure?");
-    if (row->fact->field->type != FIELD_YES_NO)
+    if (row->fact != NULL && row->wants == NULL && row->fact->field->type != FIELD_YES_NO)
         declare_refuse(lua, "meets which figure? %s is not yes or no", row->fact->field->path);
     if (row->shown == NULL)
         declare_refuse(lua, "meets which figure? or, for a duty, shown: what must be shown");
-    row_each_condition(&row->when, note_switch, &any);
+    condition_each(&row->when, note_switch, &any);
     if (!any)
         declare_refuse(lua, "no figure asks for this duty: when = { on \"...\" }");
 }
 
-static const char *const ROW_KEYS[] = {"title",     "stage",  "per",   "when", "fact",  "measured",
-                                       "meets",     "by",     "share", "over", "shown", "wants",
-                                       "say",       "found",  "unit",  "also", "mend",  "caution",
-                                       "asks_only", "advice", "cause", NULL};
-
-/* wants = false: the duty is done when the fact is no. */
-static bool wants_no(lua_State *lua)
+/* The words of a choice that do: wants = { "applied", "issued" }. */
+static void read_wanted_words(lua_State *lua, struct row *row)
 {
-    lua_getfield(lua, 1, "wants");
-    const bool no = lua_isboolean(lua, -1) && !lua_toboolean(lua, -1);
-    if (!lua_isnil(lua, -1) && !no)
-        declare_refuse(lua, "wants is false, or left out");
-    lua_pop(lua, 1);
-    return no;
+    const struct field *field = row->fact == NULL ? NULL : row->fact->field;
+    const size_t count = (size_t)luaL_len(lua, -1);
+    if (field == NULL || field->type != FIELD_CHOICE || count == 0 || count > AMONG_MOST)
+        declare_refuse(lua, "wants lists words of a fact that is a choice");
+    const char **words = declare_keep(lua, count, sizeof(*words));
+    for (size_t i = 0; i < count; i++) {
+        const char *word = declare_need_text_at(lua, (int)i + 1, "a word");
+        declare_check_word(lua, field, word);
+        words[i] = declare_keep_text(lua, word);
+    }
+    row->wants = words;
+    row->wants_count = count;
 }
 
-/* found = function ..., unit = "psf": a number that is reckoned, in place of a fact. */
+/* wants = false: the duty is done when the fact is no. */
+static void read_wants(lua_State *lua, struct row *row)
+{
+    lua_getfield(lua, 1, "wants");
+    row->wants_no = lua_isboolean(lua, -1) && !lua_toboolean(lua, -1);
+    if (lua_istable(lua, -1))
+        read_wanted_words(lua, row);
+    else if (!lua_isnil(lua, -1) && !row->wants_no)
+        declare_refuse(lua, "wants is false, or a list of words, or left out");
+    lua_pop(lua, 1);
+}
+
+/* found = function ..., unit = "psf": a number that is reckoned, in place of a fact; a word,
+ * or yes or no, has no unit. */
 static void read_found(lua_State *lua, struct row *row)
 {
     row->found = declare_function(lua, "found");
@@ -583,87 +355,176 @@ static void read_found(lua_State *lua, struct row *row)
         declare_refuse(lua, "has no fact: which one is looked at?");
     if (row->found == RULE_NO_FUNCTION && row->found_unit != NULL)
         declare_refuse(lua, "unit is that of found; a fact has its own");
-    if (row->found != RULE_NO_FUNCTION && (row->fact != NULL || row->found_unit == NULL))
-        declare_refuse(lua, "found is reckoned in place of a fact, and says its unit");
+    if (row->found != RULE_NO_FUNCTION && row->fact != NULL)
+        declare_refuse(lua, "unit is that of found: found is reckoned in place of a fact");
+}
+
+static void read_parts(lua_State *lua, struct reading_row *reading, const char *key,
+                       const struct row **parts, size_t *count);
+
+static const char *const COMPARED_KEYS[] = {"fact",      "measured", "meets", "by",    "up_to",
+                                            "at_counts", "share",    "over",  "shown", "wants",
+                                            "say",       "warn",     "found", "unit",  NULL};
+
+/* What is chosen among compares nothing of its own. */
+static void check_only_chooses(lua_State *lua)
+{
+    for (size_t i = 0; COMPARED_KEYS[i] != NULL; i++) {
+        lua_getfield(lua, 1, COMPARED_KEYS[i]);
+        if (!lua_isnil(lua, -1))
+            declare_refuse(lua, "choose says what is compared: %s goes into each of it",
+                           COMPARED_KEYS[i]);
+        lua_pop(lua, 1);
+    }
 }
 
 /* What the table at index 1 compares; its `when` is read. */
-static void read_comparison(lua_State *lua, const struct reading_row *reading, struct row *row,
+static void read_comparison(lua_State *lua, struct reading_row *reading, struct row *row,
                             bool beside)
 {
-    row->which = RULE_NO_FUNCTION;
+    row->which = row->limit = row->found = RULE_NO_FUNCTION;
+    row->say_function = row->warn_function = RULE_NO_FUNCTION;
+    row->factor = 1;
+    read_parts(lua, reading, "choose", &row->choose, &row->choose_count);
+    if (row->choose_count > 0) {
+        check_only_chooses(lua);
+        return;
+    }
     row->fact = fact_of(lua, &reading->scope, "fact");
     read_found(lua, row);
     row->measured = fact_of(lua, &reading->scope, "measured");
-    if (row->measured != NULL && row->fact == NULL)
-        declare_refuse(lua, "measured counts instead of a fact: which one?");
     row->share = figure_of(lua, reading, "share");
     row->over = figure_of(lua, reading, "over");
     row->shown = declare_text(lua, "shown");
-    row->say = declare_text(lua, "say");
-    row->wants_no = wants_no(lua);
+    row->say_function = declare_function_or_text(lua, "say", &row->say);
+    row->warn_function = declare_function_or_text(lua, "warn", &row->warn);
+    read_wants(lua, row);
     read_meets(lua, reading, row);
     check_measured(lua, row);
-    if (row->meets_count == 0 && row->by_prefix == NULL && row->which == RULE_NO_FUNCTION)
+    if (row_is_duty(row))
         check_duty(lua, row, beside);
 }
 
-static const char *const ALSO_KEYS[] = {"when",  "fact", "measured", "meets", "by",
-                                        "share", "over", "shown",    "wants", "say",
-                                        "found", "unit", NULL};
+static const char *const PART_KEYS[] = {"when",  "fact",      "measured", "meets",  "by",
+                                        "up_to", "at_counts", "share",    "over",   "shown",
+                                        "wants", "say",       "warn",     "found",  "unit",
+                                        "open",  "also",      "instead",  "choose", NULL};
 
-/* One of those under `also`, which is the table at index 1. Upvalues: as of a declaration,
- * the row, what is being read. */
-static int finish_also(lua_State *lua)
+static void read_when_of_part(lua_State *lua, struct reading_row *reading, struct condition *when)
+{
+    when->kind = WHEN_ALL;
+    lua_getfield(lua, 1, "when");
+    if (!lua_isnil(lua, -1))
+        declare_read_condition(lua, reading, when);
+    lua_pop(lua, 1);
+}
+
+/* One of those under also, instead or choose, which is the table at index 1. Upvalues: as of
+ * a declaration, the part, what is being read. */
+static int finish_part(lua_State *lua)
 {
     struct row *row = lua_touserdata(lua, lua_upvalueindex(4));
     struct reading_row *whole = lua_touserdata(lua, lua_upvalueindex(5));
     struct reading_row reading = *whole;
-    declare_keys(lua, ALSO_KEYS);
-    row->when.kind = WHEN_ALL;
-    lua_getfield(lua, 1, "when");
-    if (!lua_isnil(lua, -1))
-        read_condition(lua, &reading, &row->when);
-    lua_pop(lua, 1);
+    declare_keys(lua, PART_KEYS);
+    read_when_of_part(lua, &reading, &row->when);
+    row->open = declare_text(lua, "open");
+    if (row->open == NULL) {
+        read_comparison(lua, &reading, row, true);
+        read_parts(lua, &reading, "also", &row->also, &row->also_count);
+        read_parts(lua, &reading, "instead", &row->instead, &row->instead_count);
+    }
     whole->conditions = reading.conditions;
-    read_comparison(lua, &reading, row, true);
     return 0;
 }
 
 /* also = { { fact = ..., meets = ... }, ... } */
-static void read_also(lua_State *lua, struct reading_row *reading, struct row *row)
+static void read_parts(lua_State *lua, struct reading_row *reading, const char *key,
+                       const struct row **parts, size_t *count)
 {
-    lua_getfield(lua, 1, "also");
+    lua_getfield(lua, 1, key);
     if (!lua_isnil(lua, -1) && !lua_istable(lua, -1))
-        declare_refuse(lua, "also is a list of what is compared as well: { { fact = ... } }");
+        declare_refuse(lua, "%s is a list of what is compared: { { fact = ... } }", key);
+    *count = lua_isnil(lua, -1) ? 0 : (size_t)luaL_len(lua, -1);
+    if (*count > PARTS_MOST || ++reading->parts_deep > PARTS_DEEPEST)
+        declare_refuse(lua, "%s compares more than %d things, or too many within one another", key,
+                       PARTS_MOST);
+    struct row *rows = declare_keep(lua, *count + 1, sizeof(*rows));
+    luaL_checkstack(lua, 10, "parts");
+    for (size_t i = 0; i < *count; i++) {
+        for (int upvalue = 1; upvalue <= 3; upvalue++)
+            lua_pushvalue(lua, lua_upvalueindex(upvalue));
+        lua_pushlightuserdata(lua, &rows[i]);
+        lua_pushlightuserdata(lua, reading);
+        lua_pushcclosure(lua, finish_part, 5);
+        lua_geti(lua, -2, (lua_Integer)i + 1);
+        if (!lua_istable(lua, -1))
+            declare_refuse(lua, "%s is a list of what is compared: { { fact = ... } }", key);
+        lua_call(lua, 1, 0);
+    }
+    reading->parts_deep--;
+    *parts = rows;
+    lua_pop(lua, 1);
+}
+
+static const char *const OPEN_KEYS[] = {"when", "says", "asks_place", NULL};
+
+/* One of those under open: a table, or a function that gives the words. Upvalues: as above. */
+static int finish_open(lua_State *lua)
+{
+    struct row_open *open = lua_touserdata(lua, lua_upvalueindex(4));
+    struct reading_row *reading = lua_touserdata(lua, lua_upvalueindex(5));
+    declare_keys(lua, OPEN_KEYS);
+    read_when_of_part(lua, reading, &open->when);
+    open->says_function = declare_function_or_text(lua, "says", &open->says);
+    open->asks_place = declare_flag(lua, "asks_place");
+    if (open->says == NULL && open->says_function == RULE_NO_FUNCTION)
+        declare_refuse(lua, "open: says what?");
+    return 0;
+}
+
+/* open = { { when = ..., says = "why" }, ... } */
+static void read_opens(lua_State *lua, struct reading_row *reading, struct row *row)
+{
+    lua_getfield(lua, 1, "open");
+    if (!lua_isnil(lua, -1) && !lua_istable(lua, -1))
+        declare_refuse(lua, "open is a list of what leaves it open: { { when = ..., says = } }");
     const size_t count = lua_isnil(lua, -1) ? 0 : (size_t)luaL_len(lua, -1);
-    if (count > ALSO_MOST)
-        declare_refuse(lua, "also compares more than %d things", ALSO_MOST);
-    struct row *also = declare_keep(lua, count + 1, sizeof(*also));
+    if (count > PARTS_MOST)
+        declare_refuse(lua, "open lists more than %d things", PARTS_MOST);
+    struct row_open *opens = declare_keep(lua, count + 1, sizeof(*opens));
     for (size_t i = 0; i < count; i++) {
         for (int upvalue = 1; upvalue <= 3; upvalue++)
             lua_pushvalue(lua, lua_upvalueindex(upvalue));
-        lua_pushlightuserdata(lua, &also[i]);
+        lua_pushlightuserdata(lua, &opens[i]);
         lua_pushlightuserdata(lua, reading);
-        lua_pushcclosure(lua, finish_also, 5);
+        lua_pushcclosure(lua, finish_open, 5);
         lua_geti(lua, -2, (lua_Integer)i + 1);
         if (!lua_istable(lua, -1))
-            declare_refuse(lua, "also is a list of what is compared as well: { { fact = ... } }");
+            declare_refuse(lua, "open is a list: { { when = ..., says = \"why\" } }");
         lua_call(lua, 1, 0);
     }
-    row->also = also;
-    row->also_count = count;
+    row->opens = opens;
+    row->open_count = count;
     lua_pop(lua, 1);
 }
+
+static const char *const ROW_KEYS[] = {
+    "title", "stage", "per",       "when",      "fact",   "measured", "meets",
+    "by",    "up_to", "at_counts", "share",     "over",   "shown",    "wants",
+    "say",   "warn",  "found",     "unit",      "also",   "instead",  "choose",
+    "open",  "mend",  "caution",   "asks_only", "advice", "cause",    NULL};
 
 static int finish_demand(lua_State *lua)
 {
     struct reading_row reading = {.conditions = 0};
     struct rule *rule = declare_new_rule(lua);
     struct row *row = declare_keep(lua, 1, sizeof(*row));
-    read_when(lua, &reading, rule, &row->when);
+    declare_read_when(lua, &reading, rule, &row->when);
     read_comparison(lua, &reading, row, false);
-    read_also(lua, &reading, row);
+    read_parts(lua, &reading, "also", &row->also, &row->also_count);
+    read_parts(lua, &reading, "instead", &row->instead, &row->instead_count);
+    read_opens(lua, &reading, row);
     rule->row = row;
     declare_add_rule(lua, rule);
     return 0;

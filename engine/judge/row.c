@@ -1,232 +1,13 @@
 #include "judge/row.h"
 
-#include "job/path.h"
-
 #include "base/number.h"
 #include "judge/judgement.h"
+#include "judge/row_limit.h"
 
+#include <math.h>
 #include <string.h>
 
-/* Conditions ----------------------------------------------------------------------- */
-
-enum holds { HOLDS, HOLDS_NOT, HOLDS_UNKNOWN, HOLDS_STOPPED };
-
-/* The conditions of one row being asked, for one thing. */
-struct asking {
-    struct call *call;
-    struct node items[FACT_DEEPEST_SCOPE]; /* the rule's, then those of WHEN_SOME */
-    size_t depth;
-    const char *reason; /* of the innermost that did not hold */
-    enum sandbox_stop stop;
-    bool lacks_figure; /* the row names one that this place does not have */
-};
-
-/* What a row says of a figure that stands only with places that turn it on (see
- * declare_row_lua.c), where this one has been turned on without it. */
-static const char LACKS_FIGURE[] = "names a figure that this place does not have";
-
-static enum holds condition_holds(struct asking *asking, const struct condition *condition);
-
-static bool has_word(const char *const *words, size_t count, const char *word)
-{
-    for (size_t i = 0; i < count; i++)
-        if (strcmp(words[i], word) == 0)
-            return true;
-    return false;
-}
-
-/* Of a list of choices one is enough. */
-static bool shares_word(const char *const *words, size_t count, const struct value *value)
-{
-    if (value->kind == VALUE_TEXT)
-        return has_word(words, count, value->text);
-    for (size_t i = 0; i < value->set_count; i++)
-        if (has_word(words, count, value->set[i]))
-            return true;
-    return false;
-}
-
-/* Senses that bind are looked at the way they bind; over and under leave the bound out. */
-static bool is_meant(const struct figure *figure, const struct value *limit,
-                     const struct value *fact)
-{
-    const char *unit = limit->unit;
-    if (limit->kind == VALUE_SET)
-        return shares_word(limit->set, limit->set_count, fact);
-    if (figure->sense == SENSE_OVER)
-        return !number_at_most(fact->number, limit->number, unit);
-    if (figure->sense == SENSE_UNDER)
-        return !number_at_least(fact->number, limit->number, unit);
-    if (figure->sense == SENSE_AT_MOST)
-        return number_at_most(fact->number, limit->number, unit);
-    return number_at_least(fact->number, limit->number, unit);
-}
-
-static enum holds fact_holds(struct asking *asking, const struct condition *condition)
-{
-    struct judging *judging = asking->call->judging;
-    struct node node;
-    if (condition->kind == WHEN_SAID)
-        return fact_known(judging, condition->fact, asking->items) ? HOLDS : HOLDS_NOT;
-    if (!fact_read(judging, condition->fact, asking->items, &node))
-        return HOLDS_UNKNOWN;
-    const struct value value = fact_value(judging, &node);
-    if (condition->kind == WHEN_MEANT)
-        return is_meant(condition->figure, ask_figure(judging, condition->figure), &value)
-                   ? HOLDS
-                   : HOLDS_NOT;
-    if (value.kind == VALUE_YES_NO)
-        return value.yes != condition->wants_no ? HOLDS : HOLDS_NOT;
-    return shares_word(condition->words, condition->word_count, &value) ? HOLDS : HOLDS_NOT;
-}
-
-static enum holds figure_holds(struct asking *asking, const struct condition *condition)
-{
-    const struct value *value = ask_figure(asking->call->judging, condition->figure);
-    const bool on = condition->kind == WHEN_ASKS ? value->set_count > 0
-                                                 : value->yes == (condition->kind == WHEN_ON);
-    return on ? HOLDS : HOLDS_NOT;
-}
-
-/* In the order written: what follows one that does not hold is never asked for, and so
- * never lacking. */
-static enum holds all_hold(struct asking *asking, const struct condition *condition)
-{
-    for (size_t i = 0; i < condition->part_count; i++) {
-        const enum holds holds = condition_holds(asking, &condition->parts[i]);
-        if (holds != HOLDS)
-            return holds;
-    }
-    return HOLDS;
-}
-
-/* Likewise; one that cannot be told stops here, though a later one might hold: what is
- * lacking is asked for. */
-static enum holds one_holds(struct asking *asking, const struct condition *condition)
-{
-    for (size_t i = 0; i < condition->part_count; i++) {
-        const enum holds holds = condition_holds(asking, &condition->parts[i]);
-        if (holds != HOLDS_NOT)
-            return holds;
-    }
-    return HOLDS_NOT;
-}
-
-/* One item for which all parts hold is enough. */
-static enum holds some_item_holds(struct asking *asking, const struct condition *condition)
-{
-    struct judging *judging = asking->call->judging;
-    struct node list;
-    if (!fact_read(judging, condition->fact, asking->items, &list))
-        return HOLDS_UNKNOWN;
-    const size_t count = node_count(judging, &list);
-    for (size_t i = 0; i < count; i++) {
-        asking->items[asking->depth++] = node_item(judging, &list, i);
-        const enum holds holds = all_hold(asking, condition);
-        asking->depth--;
-        if (holds != HOLDS_NOT)
-            return holds;
-    }
-    return HOLDS_NOT;
-}
-
-static int call_for_condition(lua_State *lua)
-{
-    struct call *call = lua_touserdata(lua, 1);
-    call_applies(lua, call, call->function);
-    return 0;
-}
-
-static enum holds function_holds(struct asking *asking, const struct condition *condition)
-{
-    struct call call = {.judging = asking->call->judging,
-                        .rule = asking->call->rule,
-                        .items = asking->call->items,
-                        .depth = asking->call->depth,
-                        .function = condition->function};
-    asking->stop = call_enter(call.judging, call_for_condition, &call);
-    if (asking->stop == SANDBOX_SIGNAL)
-        return HOLDS_UNKNOWN;
-    if (asking->stop != SANDBOX_DONE)
-        return HOLDS_STOPPED;
-    if (!call.applies)
-        asking->reason = call.reason;
-    return call.applies ? HOLDS : HOLDS_NOT;
-}
-
-static enum holds kind_holds(struct asking *asking, const struct condition *condition)
-{
-    switch (condition->kind) {
-    case WHEN_ON:
-    case WHEN_OFF:
-    case WHEN_ASKS:
-        return figure_holds(asking, condition);
-    case WHEN_IS:
-    case WHEN_MEANT:
-    case WHEN_SAID:
-        return fact_holds(asking, condition);
-    case WHEN_SOME:
-        return some_item_holds(asking, condition);
-    case WHEN_ALL:
-        return all_hold(asking, condition);
-    case WHEN_EITHER:
-        return one_holds(asking, condition);
-    case WHEN_NO: {
-        const enum holds holds = condition_holds(asking, condition->parts);
-        /* What is unknown stays so. */
-        return holds == HOLDS ? HOLDS_NOT : holds == HOLDS_NOT ? HOLDS : holds;
-    }
-    case WHEN_INSPECTED:
-        return asking->call->judging->inspecting ? HOLDS : HOLDS_NOT;
-    case WHEN_FUNCTION:
-        return function_holds(asking, condition);
-    }
-    return HOLDS_STOPPED;
-}
-
-static bool condition_needs_figure(const struct condition *condition)
-{
-    return condition->kind == WHEN_ON || condition->kind == WHEN_OFF || condition->kind == WHEN_ASKS
-           || condition->kind == WHEN_MEANT;
-}
-
-/* What a condition says goes before what its parts say. */
-static enum holds condition_holds(struct asking *asking, const struct condition *condition)
-{
-    if (condition_needs_figure(condition) && condition->figure == NULL) {
-        asking->lacks_figure = true;
-        return HOLDS_STOPPED;
-    }
-    const enum holds holds = kind_holds(asking, condition);
-    if (holds == HOLDS_NOT && condition->otherwise != NULL)
-        asking->reason = condition->otherwise;
-    return holds;
-}
-
-void row_each_condition(const struct condition *when,
-                        void (*visit)(void *data, const struct condition *condition), void *data)
-{
-    /* Depth first, in the order written, without recursion. */
-    const struct condition *open[RULES_MOST]; /* far more than a row may hold: declare_row_lua.c */
-    size_t count = 0;
-    open[count++] = when;
-    while (count > 0) {
-        const struct condition *condition = open[--count];
-        visit(data, condition);
-        for (size_t i = condition->part_count; i-- > 0 && count < RULES_MOST;)
-            open[count++] = &condition->parts[i];
-    }
-}
-
 /* The comparison --------------------------------------------------------------------- */
-
-/* The figure of the fact's word, or NULL. */
-static const struct figure *figure_by(struct judging *judging, const struct row *row,
-                                      const char *word)
-{
-    const char *id = arena_format(judging->arena, "%s%s", row->by_prefix, word);
-    return id == NULL ? NULL : profile_figure(judging->book->profile, id);
-}
 
 static struct value in_figure_unit(struct judging *judging, const struct row *row,
                                    struct value found, const char *unit)
@@ -264,6 +45,14 @@ static void add_switch(void *data, const struct condition *condition)
         }
 }
 
+/* What decides who is meant asks for a duty where no switch does. */
+static void add_meant(void *data, const struct condition *condition)
+{
+    struct switches *switches = data;
+    if (condition->kind == WHEN_MEANT && switches->count < 8)
+        switches->figures[switches->count++] = condition->figure;
+}
+
 /* Of what is compared beside others, the switch is that of the whole rule; where a
  * function asks for it, it is told from what was asked for. */
 static void made_by_switches(const struct call *call, const struct row *row,
@@ -271,29 +60,60 @@ static void made_by_switches(const struct call *call, const struct row *row,
 {
     struct judging *judging = call->judging;
     struct switches switches = {.record = &judging->record};
-    row_each_condition(&row->when, add_switch, &switches);
+    condition_each(&row->when, add_switch, &switches);
     if (row != call->rule->row)
-        row_each_condition(&call->rule->row->when, add_switch, &switches);
+        condition_each(&call->rule->row->when, add_switch, &switches);
+    else if (switches.count == 0)
+        condition_each(&row->when, add_meant, &switches);
     if (switches.count > 0)
         judgement_made_by(judging, judgement, switches.figures, switches.count);
     else if (row != call->rule->row && judgement != NULL)
         maker_find(judging, judgement);
 }
 
-static struct judgement *judge_duty(const struct call *call, const struct row *row,
-                                    const struct node *node)
+/* The words of a duty, with what was looked at before in their holes. */
+static const char *filled(struct judging *judging, const char *words,
+                          const struct judgement *before)
 {
-    const struct value found = fact_value(call->judging, node);
-    struct judgement *judgement = judgement_of_duty(call->judging, found.yes != row->wants_no,
-                                                    row->shown);
+    static const char *const HOLES[] = {"{found}", "{limit}"};
+    for (size_t i = 0; before != NULL && i < 2; i++) {
+        const struct value *value = i == 0 ? &before->found : &before->required;
+        const char *hole = strstr(words, HOLES[i]);
+        char written[96];
+        if (hole == NULL || value->kind != VALUE_NUMBER)
+            continue;
+        number_write_unit(value->number, value->unit, written);
+        words = arena_format(judging->arena, "%.*s%s%s", (int)(hole - words), words, written,
+                             hole + strlen(HOLES[i]));
+        if (words == NULL)
+            return NULL;
+    }
+    return words;
+}
+
+static bool duty_done(const struct row *row, const struct value *found)
+{
+    if (row->wants == NULL)
+        return found->yes != row->wants_no;
+    for (size_t i = 0; i < row->wants_count; i++)
+        if (strcmp(row->wants[i], found->text) == 0)
+            return true;
+    return false;
+}
+
+static struct judgement *judge_duty(const struct call *call, const struct row *row,
+                                    const struct value *found, const struct judgement *before)
+{
+    struct judgement *judgement = judgement_of_duty(call->judging, duty_done(row, found),
+                                                    filled(call->judging, row->shown, before));
     made_by_switches(call, row, judgement);
     return judgement;
 }
 
 static struct judgement *judge_list(struct judging *judging, const struct row *row,
-                                    const struct node *node, const struct figure *figure)
+                                    const struct node *node, const struct row_limit *limit)
 {
-    const struct value *limit = ask_figure(judging, figure);
+    const struct value *bound = row_limit_value(judging, limit);
     const struct value *share = row->share == NULL ? NULL : ask_figure(judging, row->share);
     const struct value *over = row->over == NULL ? NULL : ask_figure(judging, row->over);
     size_t count = 0;
@@ -309,189 +129,239 @@ static struct judgement *judge_list(struct judging *judging, const struct row *r
         return NULL;
     }
     struct judgement *judgement = share != NULL
-                                      ? judgement_of_spread(judging, numbers, count, limit,
+                                      ? judgement_of_spread(judging, numbers, count, bound,
                                                             share->number,
                                                             over == NULL ? 0 : over->number)
-                                      : judgement_of_each(judging, numbers, count, limit,
-                                                          figure->sense == SENSE_AT_LEAST);
-    judgement_made_by(judging, judgement, &figure, 1);
+                                      : judgement_of_each(judging, numbers, count, bound,
+                                                          limit->sense == SENSE_AT_LEAST);
+    row_limit_made(judging, row, limit, judgement);
     return judgement_held_to(judging, judgement, numbers, count);
 }
 
-/* What is looked at: a fact where it stands in the job, or a number that was reckoned. */
+/* What is looked at: a fact where it stands in the job, or what was reckoned. */
 struct looked_at {
     struct node node;
-    struct value reckoned; /* VALUE_NONE: the fact */
+    struct value value;
+    bool reckoned;
 };
 
-static struct judgement *judge_against(struct judging *judging, const struct row *row,
-                                       const struct looked_at *at, const struct figure *figure)
+/* Exactly as much as is free may be too much already. */
+static void look_at_exactly(struct judging *judging, const struct row *row,
+                            struct judgement *judgement)
 {
-    const bool reckoned = at->reckoned.kind != VALUE_NONE;
-    if (!reckoned && at->node.field->type == FIELD_NUMBERS)
-        return judge_list(judging, row, &at->node, figure);
-    const struct value *limit = ask_figure(judging, figure);
-    const struct value found = in_figure_unit(
-        judging, row, reckoned ? at->reckoned : fact_value(judging, &at->node), limit->unit);
+    if (judgement != NULL && row->at_counts != NULL && ask_figure(judging, row->at_counts)->yes
+        && number_equals(judgement->found.number, judgement->required.number,
+                         judgement->required.unit))
+        judgement->met = false;
+}
+
+static struct judgement *judge_against(struct judging *judging, const struct row *row,
+                                       const struct looked_at *at, const struct row_limit *limit)
+{
+    if (!at->reckoned && at->node.field->type == FIELD_NUMBERS)
+        return judge_list(judging, row, &at->node, limit);
+    const struct value *bound = row_limit_value(judging, limit);
+    const struct value found = in_figure_unit(judging, row, at->value, bound->unit);
     if (found.kind == VALUE_SET && found.set_count == 0
-        && figure->sense != SENSE_ALL_OF) { /* of all of a set, some is then lacking */
+        && limit->sense != SENSE_ALL_OF) { /* of all of a set, some is then lacking */
         judging->record.cannot_tell = JUDGEMENT_NOTHING_LISTED;
         return NULL;
     }
-    if (limit->kind == VALUE_SET && figure->sense == SENSE_ALL_OF)
-        return judgement_of_all(judging, &found, limit, row->shown);
-    struct judgement *judgement = judgement_of_values(judging, &found, figure->sense, limit);
-    judgement_made_by(judging, judgement, &figure, 1);
+    if (bound->kind == VALUE_SET && limit->sense == SENSE_ALL_OF)
+        return judgement_of_all(judging, &found, bound, row->shown);
+    struct judgement *judgement = judgement_of_values(judging, &found, limit->sense, bound);
+    look_at_exactly(judging, row, judgement);
+    row_limit_made(judging, row, limit, judgement);
     return judgement_held_to(judging, judgement, NULL, 0);
 }
 
-/* Calls one of the row's functions. False when it did not come to its end: *stop says
- * how. */
-static bool run_function(struct call *call, int function, int (*entry)(lua_State *lua),
-                         struct call *out, enum sandbox_stop *stop)
-{
-    *out = (struct call){.judging = call->judging,
-                         .rule = call->rule,
-                         .items = call->items,
-                         .depth = call->depth,
-                         .function = function};
-    *stop = call_enter(call->judging, entry, out);
-    return *stop == SANDBOX_DONE;
-}
-
-/* The one that the row's function names. */
-static const struct figure *figure_named(struct call *call, const struct row *row,
-                                         enum sandbox_stop *stop, const char **why)
-{
-    struct call named;
-    if (!run_function(call, row->which, call_for_name, &named, stop))
-        return NULL;
-    for (size_t i = 0; i < row->among_count; i++)
-        if (row->among[i] != NULL && strcmp(row->among[i]->name, named.text) == 0)
-            return row->among[i];
-    *why = arena_format(call->judging->arena, "which gives \"%s\", which meets does not list",
-                        named.text);
-    return NULL;
-}
-
-/* Those met: one or two. 0 when there is none to judge by, and *why or *stop says so, or
- * the record what is lacking. */
-static size_t figures_met(struct call *call, const struct row *row, const struct figure *figures[2],
-                          enum sandbox_stop *stop, const char **why)
+/* The fact, or what the row's function reckons in place of one. */
+static bool look(struct call *call, const struct row *row, struct looked_at *at,
+                 enum sandbox_stop *stop)
 {
     struct judging *judging = call->judging;
-    if (row->which != RULE_NO_FUNCTION) {
-        figures[0] = figure_named(call, row, stop, why);
-        return figures[0] != NULL;
+    const bool measured = row->measured != NULL && judging->inspecting;
+    struct call reckoning;
+    at->reckoned = row->found != RULE_NO_FUNCTION && !measured;
+    if (!at->reckoned) {
+        if (!fact_read(judging, measured ? row->measured : row->fact, call->items, &at->node))
+            return false;
+        at->value = fact_value(judging, &at->node);
+        return true;
     }
-    if (row->by_prefix != NULL) {
-        struct node word;
-        if (!fact_read(judging, row->by, call->items, &word))
-            return 0;
-        node_reads_value(judging, &word);
-        figures[0] = figure_by(judging, row, word.json->valuestring);
-        if (figures[0] == NULL)
-            *why = arena_format(judging->arena, "no figure is named \"%s%s\"", row->by_prefix,
-                                word.json->valuestring);
-        return figures[0] != NULL;
-    }
-    for (size_t i = 0; i < row->meets_count; i++) {
-        figures[i] = row->meets[i];
-        /* The place turned on a demand whose figure it does not have: an error of the
-         * place. */
-        if (figures[i] == NULL) {
-            *why = LACKS_FIGURE;
-            return 0;
-        }
-    }
-    return row->meets_count;
+    if (!call_run(call, row->found, call_for_value, &reckoning, stop))
+        return false;
+    at->value = reckoning.value;
+    at->value.unit = row->found_unit;
+    return true;
 }
 
-static struct judgement *judge_figures(struct call *call, const struct row *row,
-                                       const struct looked_at *at, enum sandbox_stop *stop,
-                                       const char **why)
+/* Held against all that it must meet, of which one or two are there. */
+static struct judgement *judge_limits(struct call *call, const struct row *row,
+                                      const struct looked_at *at, const struct row_limit *limits,
+                                      size_t count)
 {
     struct judging *judging = call->judging;
-    const struct figure *figures[2] = {NULL, NULL};
-    const size_t count = figures_met(call, row, figures, stop, why);
-    if (count == 0)
-        return NULL;
-    struct judgement *judgement = judge_against(judging, row, at, figures[0]);
+    struct judgement *judgement = judge_against(judging, row, at, &limits[0]);
     if (judgement == NULL)
         return NULL;
-    judgement_made_by(judging, judgement, figures, 1);
-    if (judgement->duty != NULL) /* to have all of a set */
+    if (judgement->duty != NULL) { /* to have all of a set */
+        row_limit_made(judging, row, &limits[0], judgement);
         made_by_switches(call, row, judgement);
+    }
     if (count == 1)
         return judgement;
-    struct judgement *second = judge_against(judging, row, at, figures[1]);
-    if (second == NULL)
-        return NULL;
-    judgement_made_by(judging, second, &figures[1], 1);
-    return judgement_of_both(judging, judgement, second);
+    struct judgement *second = judge_against(judging, row, at, &limits[1]);
+    return second == NULL ? NULL : judgement_of_both(judging, judgement, second);
 }
 
-static bool is_duty(const struct row *row)
+/* A function may give what its row does not say it gives. */
+static bool is_right(const struct row *row, const struct value *found, const char **why)
 {
-    return row->meets_count == 0 && row->by_prefix == NULL && row->which == RULE_NO_FUNCTION;
+    if (row->found == RULE_NO_FUNCTION || row->found_unit == NULL
+        || (found->kind == VALUE_NUMBER && isfinite(found->number)))
+        return true;
+    *why = "found must give a finite number";
+    return false;
 }
 
-/* One comparison. NULL as judge_figures gives it. */
+static bool may_compare(const struct value *found, const struct value *bound, const char **why)
+{
+    const bool words = found->kind == VALUE_TEXT || found->kind == VALUE_SET;
+    if (bound->kind == VALUE_NUMBER && !isfinite(bound->number))
+        *why = "limit must give a finite number";
+    else if (found->kind != bound->kind && !(words && bound->kind == VALUE_SET)
+             && found->kind != VALUE_NONE)
+        *why = "what is found cannot be compared with what it must meet";
+    return *why == NULL;
+}
+
+/* One comparison. NULL when it is open, or *stop or *why says what is wrong. */
 static struct judgement *judge_comparison(struct call *call, const struct row *row,
-                                          enum sandbox_stop *stop, const char **why)
+                                          const struct judgement *before, enum sandbox_stop *stop,
+                                          const char **why)
 {
-    struct judging *judging = call->judging;
-    struct looked_at at = {.reckoned = {.kind = VALUE_NONE}};
-    const struct fact *fact = row->measured != NULL && judging->inspecting ? row->measured
-                                                                           : row->fact;
-    struct call reckoning;
-    if (row->found != RULE_NO_FUNCTION) {
-        if (!run_function(call, row->found, call_for_number, &reckoning, stop))
-            return NULL;
-        at.reckoned = (struct value){
-            .kind = VALUE_NUMBER, .number = reckoning.number, .unit = row->found_unit};
-    } else if (!fact_read(judging, fact, call->items, &at.node)) {
+    struct row_limit limits[2];
+    struct looked_at at = {.reckoned = false};
+    size_t count = 0;
+    const bool first = row_limit_is_first(row);
+    if (first && (count = row_limit_find(call, row, limits, stop, why)) == 0)
         return NULL;
-    }
-    struct judgement *judgement = is_duty(row) ? judge_duty(call, row, &at.node)
-                                               : judge_figures(call, row, &at, stop, why);
-    if (judgement != NULL && row->say != NULL)
-        judgement->say = judgement->say == NULL
-                             ? row->say
-                             : arena_format(judging->arena, "%s %s", judgement->say, row->say);
+    if (!look(call, row, &at, stop))
+        return NULL;
+    if (at.reckoned && !is_right(row, &at.value, why))
+        return NULL;
+    if (row->shown != NULL && row_is_duty(row))
+        return judge_duty(call, row, &at.value, before);
+    if (!first && (count = row_limit_find(call, row, limits, stop, why)) == 0)
+        return NULL;
+    if (!may_compare(&at.value, row_limit_value(call->judging, &limits[0]), why))
+        return NULL;
+    return judge_limits(call, row, &at, limits, count);
+}
+
+/* Parts ---------------------------------------------------------------------------------- */
+
+static const char *joined(struct judging *judging, const char *before, const char *more)
+{
+    return before == NULL ? more : arena_format(judging->arena, "%s %s", before, more);
+}
+
+/* A sentence written out, or worked out. False when a function did not come to its end. */
+static bool add_sentence(struct call *call, const char *text, int function, const char **to,
+                         enum sandbox_stop *stop)
+{
+    struct call saying = {.text = text};
+    if (function != RULE_NO_FUNCTION && !call_run(call, function, call_for_words, &saying, stop))
+        return false;
+    if (saying.text != NULL)
+        *to = joined(call->judging, *to, saying.text);
+    return true;
+}
+
+static struct judgement *judge_all(struct call *call, const struct row *row,
+                                   const struct judgement *before, enum sandbox_stop *stop,
+                                   const char **why);
+
+static struct judgement *judge_said(struct call *call, const struct row *row,
+                                    const struct judgement *before, enum sandbox_stop *stop,
+                                    const char **why)
+{
+    struct judgement *judgement = judge_comparison(call, row, before, stop, why);
+    if (judgement == NULL || !add_sentence(call, row->say, row->say_function, &judgement->say, stop)
+        || !add_sentence(call, row->warn, row->warn_function, &judgement->warn, stop))
+        return NULL;
     return judgement;
 }
 
-/* Does what stands under `also` hold here? Its own conditions say nothing of whether the
- * rule applies, and take no arithmetic away. */
-static enum holds also_holds(struct call *call, const struct row *also, enum sandbox_stop *stop,
-                             const char **why)
+/* Does a part's own `when` hold? It says nothing of whether the rule applies, and takes no
+ * arithmetic away. */
+static enum holds part_holds(struct call *call, const struct condition *when,
+                             enum sandbox_stop *stop, const char **why)
 {
-    struct asking asking = {.call = call, .depth = call->depth, .stop = SANDBOX_DONE};
+    struct condition_told told;
     const struct strings work = call->judging->record.work;
-    for (size_t i = 0; i < call->depth; i++)
-        asking.items[i] = call->items[i];
-    const enum holds holds = condition_holds(&asking, &also->when);
+    const enum holds holds = condition_holds(call, when, &told);
     call->judging->record.work = work;
     if (holds == HOLDS_STOPPED) {
-        *stop = asking.stop;
-        *why = asking.lacks_figure ? LACKS_FIGURE : NULL;
+        *stop = told.stop;
+        *why = told.lacks_figure ? ROW_LACKS_FIGURE : NULL;
     }
     return holds;
 }
 
-/* All that the row compares: each is looked at, and all must be met. */
-static struct judgement *judge_all(struct call *call, const struct row *row,
-                                   enum sandbox_stop *stop, const char **why)
+/* The row itself, or the first of its choices that holds. */
+static struct judgement *judge_chosen(struct call *call, const struct row *row,
+                                      const struct judgement *before, enum sandbox_stop *stop,
+                                      const char **why)
 {
-    struct judgement *judgement = judge_comparison(call, row, stop, why);
+    if (row->choose_count == 0)
+        return judge_said(call, row, before, stop, why);
+    for (size_t i = 0; i < row->choose_count; i++) {
+        const enum holds holds = part_holds(call, &row->choose[i].when, stop, why);
+        if (holds == HOLDS)
+            return judge_all(call, &row->choose[i], before, stop, why);
+        if (holds != HOLDS_NOT)
+            return NULL;
+    }
+    *why = "none of what choose lists holds";
+    return NULL;
+}
+
+/* Also what must be met besides: each is looked at, and all must be met. */
+static struct judgement *judge_also(struct call *call, const struct row *row,
+                                    const struct judgement *before, enum sandbox_stop *stop,
+                                    const char **why)
+{
+    struct judgement *judgement = judge_chosen(call, row, before, stop, why);
     for (size_t i = 0; judgement != NULL && i < row->also_count; i++) {
-        const enum holds holds = also_holds(call, &row->also[i], stop, why);
+        const enum holds holds = part_holds(call, &row->also[i].when, stop, why);
         if (holds == HOLDS_NOT)
             continue;
-        struct judgement *next = holds == HOLDS ? judge_comparison(call, &row->also[i], stop, why)
+        struct judgement *next = holds == HOLDS ? judge_all(call, &row->also[i], before, stop, why)
                                                 : NULL;
         judgement = next == NULL ? NULL : judgement_of_both(call->judging, judgement, next);
+    }
+    return judgement;
+}
+
+/* All that the row compares. What is not met may be made good by what stands instead: the
+ * first that is met, or else the last. */
+static struct judgement *judge_all(struct call *call, const struct row *row,
+                                   const struct judgement *before, enum sandbox_stop *stop,
+                                   const char **why)
+{
+    struct judgement *judgement = judge_also(call, row, before, stop, why);
+    for (size_t i = 0; judgement != NULL && !judgement->met && i < row->instead_count; i++) {
+        const struct row *instead = &row->instead[i];
+        const enum holds holds = part_holds(call, &instead->when, stop, why);
+        if (holds == HOLDS_NOT)
+            continue;
+        if (holds == HOLDS && instead->open != NULL)
+            call->judging->record.cannot_tell = instead->open;
+        judgement = holds == HOLDS && instead->open == NULL
+                        ? judge_all(call, instead, judgement, stop, why)
+                        : NULL;
     }
     return judgement;
 }
@@ -499,13 +369,11 @@ static struct judgement *judge_all(struct call *call, const struct row *row,
 enum row_end row_applies(struct call *call, const struct condition *when, enum sandbox_stop *stop,
                          const char **why)
 {
-    struct asking asking = {.call = call, .depth = call->depth, .stop = SANDBOX_DONE};
-    for (size_t i = 0; i < call->depth; i++)
-        asking.items[i] = call->items[i];
-    const enum holds holds = condition_holds(&asking, when);
-    *stop = asking.stop;
-    *why = asking.lacks_figure ? LACKS_FIGURE : NULL;
-    call->reason = asking.reason;
+    struct condition_told told;
+    const enum holds holds = condition_holds(call, when, &told);
+    *stop = told.stop;
+    *why = told.lacks_figure ? ROW_LACKS_FIGURE : NULL;
+    call->reason = told.reason;
     if (holds != HOLDS)
         return holds == HOLDS_NOT       ? ROW_NOT_APPLICABLE
                : holds == HOLDS_UNKNOWN ? ROW_OPEN
@@ -514,16 +382,59 @@ enum row_end row_applies(struct call *call, const struct condition *when, enum s
     return ROW_JUDGED;
 }
 
+/* Is there something that leaves it open before anything is compared? */
+static bool is_open(struct call *call, const struct row *row, enum sandbox_stop *stop,
+                    const char **why)
+{
+    struct record *record = &call->judging->record;
+    for (size_t i = 0; i < row->open_count; i++) {
+        const struct row_open *open = &row->opens[i];
+        const enum holds holds = part_holds(call, &open->when, stop, why);
+        const char *says = NULL;
+        if (holds == HOLDS_NOT)
+            continue;
+        if (holds != HOLDS || !add_sentence(call, open->says, open->says_function, &says, stop))
+            return true;
+        if (says == NULL)
+            continue;
+        record->ask_place = open->asks_place;
+        record->cannot_tell = says;
+        return true;
+    }
+    return false;
+}
+
 enum row_end row_judge(struct call *call, enum sandbox_stop *stop, const char **why)
 {
-    const enum row_end applies = row_applies(call, &call->rule->row->when, stop, why);
+    const struct row *row = call->rule->row;
+    const enum row_end applies = row_applies(call, &row->when, stop, why);
     if (applies != ROW_JUDGED)
         return applies;
-    struct judgement *judgement = judge_all(call, call->rule->row, stop, why);
+    struct judgement *judgement = is_open(call, row, stop, why)
+                                      ? NULL
+                                      : judge_all(call, row, NULL, stop, why);
     if (judgement == NULL)
         return *why != NULL || (*stop != SANDBOX_DONE && *stop != SANDBOX_SIGNAL) ? ROW_STOPPED
                                                                                   : ROW_OPEN;
     call->applies = true;
     call->judgement = judgement;
     return ROW_JUDGED;
+}
+
+bool row_is_duty(const struct row *row)
+{
+    return row->meets_count == 0 && row->by_prefix == NULL && row->which == RULE_NO_FUNCTION
+           && !row_limit_is_first(row) && row->choose_count == 0;
+}
+
+void row_each_part(const struct row *row, void (*visit)(void *data, const struct row *part),
+                   void *data)
+{
+    visit(data, row);
+    for (size_t i = 0; i < row->choose_count; i++)
+        row_each_part(&row->choose[i], visit, data);
+    for (size_t i = 0; i < row->also_count; i++)
+        row_each_part(&row->also[i], visit, data);
+    for (size_t i = 0; i < row->instead_count; i++)
+        row_each_part(&row->instead[i], visit, data);
 }

@@ -1,6 +1,7 @@
 #include "judge/row_reads.h"
 
 #include "judge/row.h"
+#include "judge/row_limit.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -26,11 +27,13 @@ static void tell_condition_fact(void *data, const struct condition *condition)
 }
 
 /* Where a row measures, either fact may be the one read: both are told. */
-static void tell_row_facts(struct fields_told *told, const struct row *row)
+static void tell_part_facts(void *data, const struct row *row)
 {
-    row_each_condition(&row->when, tell_condition_fact, told);
+    struct fields_told *told = data;
+    condition_each(&row->when, tell_condition_fact, told);
     tell_fact(told, row->fact);
     tell_fact(told, row->measured);
+    tell_fact(told, row->limit_fact);
     tell_fact(told, row->by);
 }
 
@@ -39,17 +42,18 @@ void row_reads_each_field(const struct rule *rule,
 {
     struct fields_told told = {visit, data};
     if (rule->when != NULL)
-        row_each_condition(rule->when, tell_condition_fact, &told);
+        condition_each(rule->when, tell_condition_fact, &told);
     if (rule->row == NULL)
         return;
-    tell_row_facts(&told, rule->row);
-    for (size_t i = 0; i < rule->row->also_count; i++)
-        tell_row_facts(&told, &rule->row->also[i]);
+    row_each_part(rule->row, tell_part_facts, &told);
+    for (size_t i = 0; i < rule->row->open_count; i++)
+        condition_each(&rule->row->opens[i].when, tell_condition_fact, &told);
 }
 
 /* Figures ----------------------------------------------------------------------------- */
 
 struct figures_told {
+    const struct rulebook *book;
     void (*visit)(void *data, const char *name);
     void *data;
 };
@@ -66,44 +70,44 @@ static void tell_condition_figure(void *data, const struct condition *condition)
 }
 
 /* One for each word of the fact that chooses. */
-static void tell_table(const struct rulebook *book, const struct row *row,
-                       const struct figures_told *told)
+static void tell_table(const struct row *row, const struct figures_told *told)
 {
     const struct field *by = row->by->field;
     for (size_t i = 0; i < by->choice_count; i++) {
         char name[256];
         snprintf(name, sizeof(name), "%s%s", row->by_prefix, by->choices[i]);
-        tell_figure(told, profile_figure(book->profile, name));
+        tell_figure(told, profile_figure(told->book->profile, name));
     }
 }
 
 /* All that it may ask for, whatever the job chooses among. */
-static void tell_row_figures(const struct rulebook *book, const struct row *row,
-                             struct figures_told *told)
+static void tell_part_figures(void *data, const struct row *row)
 {
-    row_each_condition(&row->when, tell_condition_figure, told);
+    struct figures_told *told = data;
+    condition_each(&row->when, tell_condition_figure, told);
     for (size_t i = 0; i < row->meets_count; i++)
         tell_figure(told, row->meets[i]);
     for (size_t i = 0; i < row->among_count; i++)
         tell_figure(told, row->among[i]);
     tell_figure(told, row->share);
     tell_figure(told, row->over);
+    tell_figure(told, row->at_counts);
     if (row->by_prefix != NULL)
-        tell_table(book, row, told);
+        tell_table(row, told);
 }
 
 void row_reads_each_figure(const struct rulebook *book, const struct rule *rule,
                            void (*visit)(void *data, const char *name), void *data)
 {
-    struct figures_told told = {visit, data};
+    struct figures_told told = {book, visit, data};
     const struct row *row = rule->row;
     if (rule->when != NULL)
-        row_each_condition(rule->when, tell_condition_figure, &told);
+        condition_each(rule->when, tell_condition_figure, &told);
     if (row == NULL)
         return;
-    tell_row_figures(book, row, &told);
-    for (size_t i = 0; i < row->also_count; i++)
-        tell_row_figures(book, &row->also[i], &told);
+    row_each_part(row, tell_part_figures, &told);
+    for (size_t i = 0; i < row->open_count; i++)
+        condition_each(&row->opens[i].when, tell_condition_figure, &told);
 }
 
 /* Pairs --------------------------------------------------------------------------------- */
@@ -137,16 +141,17 @@ static void tell_named_pair(void *data, const char *name)
     tell_pair(told, told->row->fact, profile_figure(told->book->profile, name), told->row->factor);
 }
 
-static void tell_row_pairs(struct pairs_told *told, const struct row *row)
+static void tell_part_pairs(void *data, const struct row *row)
 {
-    row_each_condition(&row->when, tell_condition_pair, told);
+    struct pairs_told *told = data;
+    condition_each(&row->when, tell_condition_pair, told);
     for (size_t i = 0; i < row->meets_count; i++)
         tell_pair(told, row->fact, row->meets[i], row->factor);
     for (size_t i = 0; i < row->among_count; i++)
         tell_pair(told, row->fact, row->among[i], row->factor);
     told->row = row;
     if (row->by_prefix != NULL)
-        tell_table(told->book, row, &(struct figures_told){tell_named_pair, told});
+        tell_table(row, &(struct figures_told){told->book, tell_named_pair, told});
 }
 
 void row_reads_each_pair(const struct rulebook *book, const struct rule *rule,
@@ -154,12 +159,12 @@ void row_reads_each_pair(const struct rulebook *book, const struct rule *rule,
 {
     struct pairs_told told = {book, visit, data, NULL};
     if (rule->when != NULL)
-        row_each_condition(rule->when, tell_condition_pair, &told);
+        condition_each(rule->when, tell_condition_pair, &told);
     if (rule->row == NULL)
         return;
-    tell_row_pairs(&told, rule->row);
-    for (size_t i = 0; i < rule->row->also_count; i++)
-        tell_row_pairs(&told, &rule->row->also[i]);
+    row_each_part(rule->row, tell_part_pairs, &told);
+    for (size_t i = 0; i < rule->row->open_count; i++)
+        condition_each(&rule->row->opens[i].when, tell_condition_pair, &told);
 }
 
 struct naming {
@@ -189,13 +194,25 @@ static void note_function(void *data, const struct condition *condition)
     *plain = *plain && condition->kind != WHEN_FUNCTION;
 }
 
+static void note_part(void *data, const struct row *row)
+{
+    bool *plain = data;
+    const int functions[] = {row->found, row->which, row->limit, row->say_function,
+                             row->warn_function};
+    /* What is chosen among has nothing of its own. */
+    for (size_t i = 0; row->choose_count == 0 && i < sizeof(functions) / sizeof(*functions); i++)
+        *plain = *plain && (functions[i] == RULE_NO_FUNCTION || row->open != NULL);
+    condition_each(&row->when, note_function, plain);
+}
+
 static bool row_is_plain(const struct row *row)
 {
-    bool plain = row->found == RULE_NO_FUNCTION && row->which == RULE_NO_FUNCTION;
-    if (plain)
-        row_each_condition(&row->when, note_function, &plain);
-    for (size_t i = 0; plain && i < row->also_count; i++)
-        plain = row_is_plain(&row->also[i]);
+    bool plain = true;
+    row_each_part(row, note_part, &plain);
+    for (size_t i = 0; i < row->open_count; i++) {
+        plain = plain && row->opens[i].says_function == RULE_NO_FUNCTION;
+        condition_each(&row->opens[i].when, note_function, &plain);
+    }
     return plain;
 }
 
@@ -223,12 +240,13 @@ bool row_reads_demand_hangs_on(const struct rule *rule, const struct field *fiel
 {
     const struct row *row = rule->row;
     struct hanging hanging = {field, false};
-    if (row == NULL || row->fact == NULL || row->also_count > 0 || row->which != RULE_NO_FUNCTION
+    if (row == NULL || row->fact == NULL || row->also_count > 0 || row->instead_count > 0
+        || row->open_count > 0 || row_limit_is_first(row) || row->which != RULE_NO_FUNCTION
         || field->type == FIELD_CHOICES /* of a list, what is lacking is named */
         || (row->by != NULL && row->by->field == field))
         return true;
     if (row->fact->field != field && (row->measured == NULL || row->measured->field != field))
         return true;
-    row_each_condition(&row->when, note_hanging, &hanging);
+    condition_each(&row->when, note_hanging, &hanging);
     return hanging.hangs;
 }

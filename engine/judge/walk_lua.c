@@ -6,7 +6,7 @@
 #include <lauxlib.h>
 #include <lua.h>
 
-#include <math.h>
+#include <string.h>
 
 /* After this much of the heap is used up, it is put back between calls. */
 enum { HEAP_HIGH = SANDBOX_HEAP_BYTES / 2 };
@@ -51,13 +51,52 @@ void call_applies(lua_State *lua, struct call *call, int applies)
     call->judging->record.work = (struct strings){0}; /* what follows shows its own */
 }
 
-int call_for_number(lua_State *lua)
+/* The list of texts on top of the stack. */
+static struct value kept_set(lua_State *lua, const struct call *call)
+{
+    struct value value = {.kind = VALUE_SET, .set_count = (size_t)lua_rawlen(lua, -1)};
+    sandbox_charge(lua, value.set_count);
+    bind_charge_output(lua, value.set_count * sizeof(*value.set));
+    const char **set = arena_array(call->judging->arena, value.set_count + 1, sizeof(*set));
+    bind_check_arena(lua);
+    for (size_t i = 0; i < value.set_count; i++) {
+        lua_rawgeti(lua, -1, (lua_Integer)i + 1);
+        set[i] = call_kept_text(lua, call, -1);
+        if (set[i] == NULL)
+            luaL_error(lua, "a set holds texts only");
+        bind_charge_output(lua, strlen(set[i]));
+        lua_pop(lua, 1);
+    }
+    value.set = set;
+    return value;
+}
+
+int call_for_value(lua_State *lua)
 {
     struct call *call = lua_touserdata(lua, 1);
     lua_call(lua, call_push(lua, call, call->function), 1);
-    if (lua_type(lua, -1) != LUA_TNUMBER || !isfinite(lua_tonumber(lua, -1)))
-        return luaL_error(lua, "found must give a finite number");
-    call->number = lua_tonumber(lua, -1);
+    const int type = lua_type(lua, -1);
+    if (type == LUA_TBOOLEAN)
+        call->value = (struct value){.kind = VALUE_YES_NO, .yes = lua_toboolean(lua, -1)};
+    else if (type == LUA_TSTRING)
+        call->value = (struct value){.kind = VALUE_TEXT, .text = call_kept_text(lua, call, -1)};
+    else if (type == LUA_TTABLE)
+        call->value = kept_set(lua, call);
+    else if (type == LUA_TNUMBER)
+        call->value = (struct value){.kind = VALUE_NUMBER, .number = lua_tonumber(lua, -1)};
+    else
+        return luaL_error(lua, "what is reckoned is a number, a word, yes or no, or a set");
+    return 0;
+}
+
+int call_for_words(lua_State *lua)
+{
+    struct call *call = lua_touserdata(lua, 1);
+    lua_call(lua, call_push(lua, call, call->function), 1);
+    call->text = call_kept_text(lua, call, -1);
+    if (call->text == NULL && !lua_isnil(lua, -1))
+        return luaL_error(lua, "a text must be given, or nothing");
+    bind_charge_output(lua, call->text == NULL ? 0 : strlen(call->text));
     return 0;
 }
 
@@ -110,6 +149,18 @@ enum sandbox_stop call_enter(struct judging *judging, lua_CFunction function, st
     if (judging->apart || (stop != SANDBOX_DONE && stop != SANDBOX_SIGNAL))
         put_back(judging);
     return stop;
+}
+
+bool call_run(const struct call *of, int function, lua_CFunction entry, struct call *out,
+              enum sandbox_stop *stop)
+{
+    *out = (struct call){.judging = of->judging,
+                         .rule = of->rule,
+                         .items = of->items,
+                         .depth = of->depth,
+                         .function = function};
+    *stop = call_enter(of->judging, entry, out);
+    return *stop == SANDBOX_DONE;
 }
 
 void call_begin_all(struct judging *judging)
