@@ -389,7 +389,8 @@ function permit_triggers.underlayment(job)
 end
 
 function permit_triggers.stories(job, figure)
-  return job.house.stories > figure "permit.stories_limit"
+  local stories, limit = job.house.stories, figure "permit.stories_limit"
+  return stories > limit, stories, limit
 end
 
 function permit_triggers.wildfire_zone(job)

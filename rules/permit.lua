@@ -11,42 +11,51 @@
 -- that a job exactly at it is already inside.
 
 -- The permit, as far as it can be known: applied for before the work, issued and
--- numbered once it has begun.
-local function permit_shown(job, why)
-  local status = job.permit.status
-  if job.stage == "permit" then return shown(status ~= "none", "a permit, " .. why) end
-  local shows = shown(status == "issued", "an issued permit, " .. why)
-  if status == "issued" then shows:say("Its number: " .. job.permit.number .. ".") end
-  return shows
-end
-
-local function every_job(figure)
-  return figure "permit.every"
+-- numbered once it has begun. `why` may hold {found} and {limit}: what was looked at
+-- before.
+local function permit_in_hand(why)
+  return {
+    { when = is { "stage", "permit" }, fact = "permit.status", wants = { "applied", "issued" },
+      shown = "a permit, " .. why },
+    { when = is { "stage", "deck", "dry-in", "final" }, fact = "permit.status",
+      wants = { "issued" }, shown = "an issued permit, " .. why,
+      say = function(job)
+        return job.permit.status == "issued" and "Its number: " .. job.permit.number .. "." or nil
+      end },
+  }
 end
 
 -- A trigger counts only where not every job needs a permit anyway.
-local function triggers(switch, off)
-  return {
-    function(job, figure)
-      return not every_job(figure), "every reroof needs a permit here"
-    end,
-    on { switch, otherwise = off },
-  }
+local not_every_job = off { "permit.every", otherwise = "every reroof needs a permit here" }
+
+local function triggers(switch, no)
+  return { not_every_job, on { switch, otherwise = no } }
+end
+
+-- A measure up to which a job is free; past it there must be a permit. What is reckoned
+-- for it is what permit_triggers reckon, so that no two rules count differently.
+local function measured_trigger(id, name, trigger)
+  trigger.stage = "permit"
+  trigger.mend = trigger.mend or "Apply for the permit before any work."
+  trigger.found = function(job, figure, slope)
+    local _, found = permit_triggers[name](job, figure, slope)
+    return found
+  end
+  trigger.instead = permit_in_hand(trigger.because)
+  trigger.because = nil
+  demand(id)(trigger)
 end
 
 -- Is a permit needed --------------------------------------------------------------
 
-rule "permit.every" {
+demand "permit.every" {
   title = "A permit for the job",
   stage = "permit",
-  applies = function(job, figure)
-    if not every_job(figure) then return false, "not every reroof needs a permit here" end
-    return not is_exempt_repair(job, figure),
-      "a small repair that leaves the framing alone needs none"
-  end,
-  judge = function(job)
-    return permit_shown(job, "because every reroof needs one")
-  end,
+  when = {
+    on { "permit.every", otherwise = "not every reroof needs a permit here" },
+    no { is_exempt_repair, otherwise = "a small repair that leaves the framing alone needs none" },
+  },
+  choose = permit_in_hand("because every reroof needs one"),
   mend = "Apply for the permit before any work.",
 }
 
@@ -62,124 +71,88 @@ demand "permit.late_fee" {
   mend = "Stop, and apply for the permit before going on.",
 }
 
-rule "permit.by_method" {
+demand "permit.by_method" {
   title = "A permit for a tear-off or an overlay",
   stage = "permit",
-  applies = function(job, figure)
-    if every_job(figure) then return false, "every reroof needs a permit here" end
-    if permit_triggers.method(job, figure) then return true end
-    return false, job.scope.method == "overlay" and "an overlay as such needs no permit here"
-      or "a tear-off as such needs no permit here"
-  end,
-  judge = function(job)
-    return permit_shown(job, job.scope.method == "overlay" and "because the old roof is laid over"
-      or "because the old roof is torn off")
-  end,
+  when = {
+    not_every_job,
+    either {
+      all { is { "scope.method", "overlay" },
+        on { "permit.overlay_counts", otherwise = "an overlay as such needs no permit here" } },
+      all { no { is { "scope.method", "overlay" } },
+        on { "permit.tear_off_counts", otherwise = "a tear-off as such needs no permit here" } },
+    },
+  },
+  choose = {
+    { when = is { "scope.method", "overlay" },
+      choose = permit_in_hand("because the old roof is laid over") },
+    { choose = permit_in_hand("because the old roof is torn off") },
+  },
   mend = "Apply for the permit before any work.",
 }
 
-rule "permit.by_area" {
+measured_trigger("permit.by_area", "area", {
   title = "A permit by the size of the job",
-  stage = "permit",
   when = triggers("permit.area_counts", "size alone calls for no permit here"),
-  judge = function(job, figure)
-    local inside, area, limit = permit_triggers.area(job, figure)
-    if not inside then
-      return at_most(area, limit, "sqft"):say("So its size calls for no permit.")
-    end
-    return permit_shown(job, "because " .. number(area, "sqft") .. " reaches past the "
-      .. number(limit, "sqft") .. " that are free")
-  end,
-  mend = "Apply for the permit before any work.",
-}
+  unit = "sqft", up_to = "permit.area_limit", at_counts = "permit.area_at_counts",
+  say = "So its size calls for no permit.",
+  because = "because {found} reaches past the {limit} that are free",
+})
 
-rule "permit.by_share" {
+measured_trigger("permit.by_share", "share", {
   title = "A permit by the share of the roof",
-  stage = "permit",
   when = triggers("permit.share_counts", "the share of the roof calls for no permit here"),
-  judge = function(job, figure)
-    local inside, share, limit = permit_triggers.share(job, figure)
-    if not inside then
-      return at_most(share, limit, "percent"):say("So its share of the roof calls for no permit.")
-    end
-    return permit_shown(job, "because " .. number(share, "percent") .. " of the roof reaches past "
-      .. "the " .. number(limit, "percent") .. " that are free")
-  end,
-  mend = "Apply for the permit before any work.",
-}
+  unit = "percent", up_to = "permit.share_limit", at_counts = "permit.share_at_counts",
+  say = "So its share of the roof calls for no permit.",
+  because = "because {found} of the roof reaches past the {limit} that are free",
+})
 
-rule "permit.by_plane_share" {
+measured_trigger("permit.by_plane_share", "plane_share", {
   title = "A permit by the share of one plane",
-  stage = "permit",
   per = "roof.slopes",
   when = triggers("permit.plane_share_counts", "the share of a plane calls for no permit here"),
-  judge = function(job, figure, slope)
-    local inside, share, limit = permit_triggers.plane_share(job, figure, slope)
-    if not inside then
-      return at_most(share, limit, "percent"):say("So its share of this plane calls for no permit.")
-    end
-    return permit_shown(job, "because " .. number(share, "percent") .. " of a plane reaches past "
-      .. "the " .. number(limit, "percent") .. " that are free")
-  end,
-  mend = "Apply for the permit before any work.",
-}
+  unit = "percent", up_to = "permit.plane_share_limit", at_counts = "permit.plane_share_at_counts",
+  say = "So its share of this plane calls for no permit.",
+  because = "because {found} of a plane reaches past the {limit} that are free",
+})
 
-rule "permit.by_deck" {
+measured_trigger("permit.by_deck", "deck", {
   title = "A permit by any new deck",
-  stage = "permit",
   when = triggers("permit.deck_any_counts", "a sheet of deck calls for no permit here"),
-  judge = function(job, figure)
-    local inside, new, free = permit_triggers.deck(job, figure)
-    if not inside then
-      return at_most(new, free, "sqft"):say("So its new deck calls for no permit.")
-    end
-    return permit_shown(job, "because " .. number(new, "sqft") .. " of new deck is laid")
-  end,
+  unit = "sqft", up_to = "permit.deck_any_free",
+  say = "So its new deck calls for no permit.",
+  because = "because {found} of new deck is laid",
   mend = "Apply for the permit before any deck is laid.",
-}
+})
 
-rule "permit.by_deck_share" {
+measured_trigger("permit.by_deck_share", "deck_share", {
   title = "A permit by the share of new deck",
-  stage = "permit",
   when = triggers("permit.deck_share_counts", "the share of new deck calls for no permit here"),
-  judge = function(job, figure)
-    local inside, share, limit = permit_triggers.deck_share(job, figure)
-    if not inside then
-      return at_most(share, limit, "percent"):say("So its share of new deck calls for no permit.")
-    end
-    return permit_shown(job, "because " .. number(share, "percent") .. " of the deck is new, past "
-      .. "the " .. number(limit, "percent") .. " that are free")
-  end,
+  unit = "percent", up_to = "permit.deck_share_limit", at_counts = "permit.deck_share_at_counts",
+  say = "So its share of new deck calls for no permit.",
+  because = "because {found} of the deck is new, past the {limit} that are free",
   mend = "Apply for the permit before any deck is laid.",
-}
+})
 
-rule "permit.by_price" {
+measured_trigger("permit.by_price", "price", {
   title = "A permit by the price",
-  stage = "permit",
   when = triggers("permit.price_counts", "the price calls for no permit here"),
-  judge = function(job, figure)
-    local inside, price, limit = permit_triggers.price(job, figure)
-    if not inside then
-      return at_most(price, limit, "usd"):say("So its price calls for no permit.")
-    end
-    return permit_shown(job, "because " .. number(price, "usd") .. " reaches past the "
-      .. number(limit, "usd") .. " that are free")
-  end,
-  mend = "Apply for the permit before any work.",
-}
+  unit = "usd", up_to = "permit.price_limit", at_counts = "permit.price_at_counts",
+  say = "So its price calls for no permit.",
+  because = "because {found} reaches past the {limit} that are free",
+})
 
 -- Triggers that are there or not.
-local function change_trigger(id, title, switch, off, none, why)
-  local fact = permit_triggers[string.sub(id, 11)]
-  rule(id) {
+local function change_trigger(id, title, switch, no, none, why)
+  local is_there = permit_triggers[string.sub(id, 11)]
+  demand(id) {
     title = title,
     stage = "permit",
-    when = triggers(switch, off),
-    judge = function(job, figure)
-      local wanted = figure(switch)
-      if not fact(job) then return equals(not fact(job), wanted):say(none) end
-      return permit_shown(job, why)
-    end,
+    when = triggers(switch, no),
+    found = function(job) return not is_there(job) end,
+    meets = switch,
+    say = none,
+    instead = permit_in_hand(why),
     mend = "Apply for the permit before any work.",
   }
 end
@@ -224,95 +197,63 @@ change_trigger("permit.by_solar_roof", "A permit for a solar roof", "permit.sola
   "a solar roof calls for no permit of its own here",
   "No solar panels are built into the covering.", "because solar panels are built in")
 
-rule "permit.by_house_kind" {
+demand "permit.by_house_kind" {
   title = "A permit by the kind of house",
   stage = "permit",
-  applies = function(job, figure)
-    if every_job(figure) then return false, "every reroof needs a permit here" end
-    return permit_triggers.house_kind(job, figure),
-      "the kind of house calls for no permit here"
-  end,
-  judge = function(job)
-    return permit_shown(job, "because of the kind of house")
-  end,
+  when = {
+    not_every_job,
+    asks { "permit.house_kinds_counted", otherwise = "the kind of house calls for no permit here" },
+    meant { "house.kind", "permit.house_kinds_counted",
+      otherwise = "the kind of house calls for no permit here" },
+  },
+  choose = permit_in_hand("because of the kind of house"),
   mend = "Apply for the permit before any work.",
 }
 
-rule "permit.by_stories" {
+measured_trigger("permit.by_stories", "stories", {
   title = "A permit by the number of stories",
-  stage = "permit",
   when = triggers("permit.stories_counts", "the number of stories calls for no permit here"),
-  judge = function(job, figure)
-    local stories, limit = job.house.stories, figure "permit.stories_limit"
-    if not permit_triggers.stories(job, figure) then
-      return at_most(stories, limit, "count"):say("So its height calls for no permit.")
-    end
-    return permit_shown(job, "because the house has " .. number(stories) .. " stories")
-  end,
-  mend = "Apply for the permit before any work.",
-}
+  unit = "count", up_to = "permit.stories_limit",
+  say = "So its height calls for no permit.",
+  because = "because the house has {found} stories",
+})
 
-rule "permit.by_load_share" {
+measured_trigger("permit.by_load_share", "load_share", {
   title = "A permit by the weight of the new roof",
-  stage = "permit",
   per = "roof.slopes",
   when = triggers("permit.load_share_counts", "the new roof's weight calls for no permit here"),
-  judge = function(job, figure, slope)
-    local inside, share, limit = permit_triggers.load_share(job, figure, slope)
-    if not inside then
-      return at_most(share, limit, "percent")
-        :say("So its weight calls for no permit. Where framing members carry over 200 sq ft "
-          .. "each, or the snow load is higher, the department reckons with another load.")
-    end
-    return permit_shown(job, "because the new roof weighs " .. number(share, "percent")
-      .. " of the live load, over the " .. number(limit, "percent") .. " that are free")
-  end,
-  mend = "Apply for the permit before any work.",
-}
+  unit = "percent", up_to = "permit.load_share_limit",
+  say = "So its weight calls for no permit. Where framing members carry over 200 sq ft "
+    .. "each, or the snow load is higher, the department reckons with another load.",
+  because = "because the new roof weighs {found} of the live load, over the {limit} that are free",
+})
 
-rule "permit.by_weight_added" {
+measured_trigger("permit.by_weight_added", "weight_added", {
   title = "A permit by pounds added to the roof",
-  stage = "permit",
   when = triggers("permit.weight_added_counts", "pounds added call for no permit here"),
-  judge = function(job, figure)
-    local inside, added, limit = permit_triggers.weight_added(job, figure)
-    if not inside then
-      return at_most(added, limit, "psf"):say("So its weight calls for no permit.")
-    end
-    return permit_shown(job, "because " .. number(added, "psf") .. " are added to the roof, past "
-      .. "the " .. number(limit, "psf") .. " that are free")
-  end,
+  unit = "psf", up_to = "permit.weight_added_limit",
+  say = "So its weight calls for no permit.",
+  because = "because {found} are added to the roof, past the {limit} that are free",
   mend = "Apply for the permit before any work, with what shows that the structure carries it.",
-}
+})
 
-rule "permit.by_weight_rise" {
+measured_trigger("permit.by_weight_rise", "weight_rise", {
   title = "A permit by added weight",
-  stage = "permit",
   when = triggers("permit.weight_rise_counts", "added weight calls for no permit here"),
-  judge = function(job, figure)
-    local inside, rise, limit = permit_triggers.weight_rise(job, figure)
-    if not inside then
-      return at_most(rise, limit, "percent"):say("So its weight calls for no permit.")
-    end
-    return permit_shown(job, "because the roof's weight rises " .. number(rise, "percent")
-      .. ", past the " .. number(limit, "percent") .. " that are free")
-  end,
+  unit = "percent", up_to = "permit.weight_rise_limit", at_counts = "permit.weight_rise_at_counts",
+  say = "So its weight calls for no permit.",
+  because = "because the roof's weight rises {found}, past the {limit} that are free",
   mend = "Apply for the permit before any work, with what shows that the structure carries it.",
-}
+})
 
-rule "permit.by_heavy_covering" {
+measured_trigger("permit.by_heavy_covering", "heavy_covering", {
   title = "A permit by a heavy covering",
-  stage = "permit",
   when = triggers("permit.heavy_counts", "a heavy covering calls for no permit here"),
-  judge = function(job, figure)
-    local inside, weight, limit = permit_triggers.heavy_covering(job, figure)
-    if not inside then
-      return at_most(weight, limit, "lb_per_square"):say("So its weight calls for no permit.")
-    end
-    return permit_shown(job, "because the covering weighs " .. number(weight, "lb_per_square"))
-  end,
+  unit = "lb_per_square", up_to = "permit.heavy_limit", at_counts = "permit.heavy_at_counts",
+  say = "So its weight calls for no permit.",
+  because = "because the covering weighs {found}",
   mend = "Apply for the permit before any work, with what shows that the structure carries it.",
-}
+})
 
 -- How far the work must go -----------------------------------------------------------
 
@@ -412,9 +353,8 @@ rule "permit.joins" {
 -- Bans by kind of covering are fire.material_ban; these tell coverings of one kind
 -- apart.
 
-local function shingles(job)
-  return job.covering.kind == "asphalt_shingle", "only asphalt shingles come in these make-ups"
-end
+local shingles = is { "covering.kind", "asphalt_shingle",
+  otherwise = "only asphalt shingles come in these make-ups" }
 
 demand "permit.grade" {
   title = "Make-up of the shingles",
@@ -573,18 +513,20 @@ demand "permit.bin_deposit" {
 }
 
 -- A repair under a size has a permit of its own, which does for nothing else.
-rule "permit.kind" {
+local function kinds_that_do(job, figure)
+  local small = job.scope.extent == "repair"
+    and not is_inside(agreed_area(job), figure "permit.small_under", true, 0.1)
+  return small and { "small_repair", "reroof" } or { "reroof" }
+end
+
+demand "permit.kind" {
   title = "The right kind of permit",
   stage = "permit",
-  applies = function(job, figure)
-    if not figure "permit.small_counts" then return false, "there is one kind of permit here" end
-    return job.permit.status ~= "none", "there is no permit"
-  end,
-  judge = function(job, figure)
-    local small = job.scope.extent == "repair"
-      and not is_inside(agreed_area(job), figure "permit.small_under", true, 0.1)
-    return one_of(job.permit.kind, small and { "small_repair", "reroof" } or { "reroof" })
-  end,
+  when = {
+    on { "permit.small_counts", otherwise = "there is one kind of permit here" },
+    no { is { "permit.status", "none" }, otherwise = "there is no permit" },
+  },
+  fact = "permit.kind", meets = { limit = kinds_that_do, sense = "one_of" },
   mend = "Take out the permit for a reroof.",
 }
 
@@ -623,63 +565,61 @@ demand "permit.visible" {
   mend = "Hang the card where it can be read from the street.",
 }
 
-rule "permit.life" {
+demand "permit.life" {
   title = "Permit not lapsed by standing still",
   stage = "deck",
-  applies = function(job, figure)
-    if not figure "permit.life_counts" then return false, "a permit does not lapse here" end
-    if not inspecting() then return false, "counted once the permit is issued" end
-    return permit_counts(job, figure)
-  end,
-  judge = function(job, figure)
-    if figure "permit.life_is_local" then
-      return not_known("how long a permit lives: the state leaves it to the city or county")
-    end
-    local idle, life = job.permit.longest_idle_days, figure "permit.life_days"
-    if idle <= life or not job.permit.extended then return at_most(idle, life, "days") end
-    local longer = trade.sum { { "life", life }, { "extension", figure "permit.extension_days" },
-      unit = "days" }
-    return at_most(idle, longer, "days")
-  end,
+  when = {
+    on { "permit.life_counts", otherwise = "a permit does not lapse here" },
+    inspected { otherwise = "counted once the permit is issued" },
+    permit_counts,
+  },
+  open = {
+    { when = on "permit.life_is_local", asks_place = true,
+      says = "how long a permit lives: the state leaves it to the city or county" },
+  },
+  fact = "permit.longest_idle_days", meets = "permit.life_days",
+  instead = {
+    { when = is "permit.extended", fact = "permit.longest_idle_days", meets = {
+      "permit.life_days", "permit.extension_days", unit = "days", sense = "at_most",
+      limit = function(job, figure)
+        return trade.sum { { "life", figure "permit.life_days" },
+          { "extension", figure "permit.extension_days" }, unit = "days" }
+      end } },
+  },
   mend = "Ask for an extension in writing before the permit lapses, or apply anew.",
 }
 
 -- An extension is so many more days, not leave for good.
-local function days_with_extension(figure)
+local function days_with_extension(job, figure)
   return trade.sum { { "from issue", figure "permit.open_days_most" },
     { "extension", figure "permit.extension_days" }, unit = "days" }
 end
 
-rule "permit.open" {
+local function is_excuse(word)
+  return function(job, figure) return has(figure "permit.open_excuses", word) end
+end
+
+local EXCUSED = "an excuse that the place takes: the work mostly done by then, or the delay "
+  .. "explained"
+
+demand "permit.open" {
   title = "Permit not run out since it was issued",
   stage = "deck",
-  applies = function(job, figure)
-    if not figure "permit.open_counts" then
-      return false, "no time from the day of issue is set for the whole job"
-    end
-    if not inspecting() then return false, "counted once the permit is issued" end
-    return permit_counts(job, figure)
-  end,
-  judge = function(job, figure)
-    local days, most = job.permit.open_days, figure "permit.open_days_most"
-    if days <= most then return at_most(days, most, "days") end
-    -- Any one excuse that the place takes is enough.
-    local permit, excused = job.permit, at_most(days, most, "days")
-    for _, excuse in ipairs(figure "permit.open_excuses") do
-      if excuse == "extended" then
-        if permit.extended then
-          excused = any_of(excused, at_most(days, days_with_extension(figure), "days"))
-        end
-      else
-        local given
-        if excuse == "mostly_done" then given = permit.mostly_done
-        else given = permit.delay_explained end
-        excused = any_of(excused, shown(given, "an excuse that the place takes: the work mostly "
-          .. "done by then, or the delay explained"))
-      end
-    end
-    return excused
-  end,
+  when = {
+    on { "permit.open_counts",
+      otherwise = "no time from the day of issue is set for the whole job" },
+    inspected { otherwise = "counted once the permit is issued" },
+    permit_counts,
+  },
+  fact = "permit.open_days", meets = "permit.open_days_most",
+  -- Any one excuse that the place takes is enough.
+  instead = {
+    { when = { is_excuse "mostly_done" }, fact = "permit.mostly_done", shown = EXCUSED },
+    { when = { is_excuse "delay_explained" }, fact = "permit.delay_explained", shown = EXCUSED },
+    { when = { is_excuse "extended", is "permit.extended" }, fact = "permit.open_days", meets = {
+      "permit.open_days_most", "permit.extension_days", unit = "days", sense = "at_most",
+      limit = days_with_extension } },
+  },
   mend = "Call for the final now, or ask for more time in writing.",
 }
 

@@ -156,15 +156,39 @@ static enum sense limit_sense(lua_State *lua, const struct row *row)
     return word == NULL ? row->among[0]->sense : sense;
 }
 
+/* "topic.table.*": all of a table of figures. */
+static size_t add_table(lua_State *lua, const char *name, const struct figure **among, size_t count)
+{
+    const struct profile *profile = declaring_of(lua)->book->profile;
+    const size_t length = strlen(name) - 1;
+    for (size_t i = 0; i < profile->figure_count; i++) {
+        if (strncmp(profile->figures[i].name, name, length) != 0)
+            continue;
+        if (count == AMONG_MOST)
+            declare_refuse(lua, "a limit is reckoned from more than %d figures", AMONG_MOST);
+        among[count++] = &profile->figures[i];
+    }
+    return count;
+}
+
 /* The figures that a limit is reckoned from: they differ as they may. */
 static void read_sources(lua_State *lua, const struct reading_row *reading, struct row *row)
 {
-    const size_t count = (size_t)luaL_len(lua, -1);
-    if (count > AMONG_MOST)
-        declare_refuse(lua, "a limit is reckoned from more than %d figures", AMONG_MOST);
-    const struct figure **among = declare_keep(lua, count + 1, sizeof(*among));
-    for (size_t i = 0; i < count; i++)
-        among[i] = declare_figure(lua, reading, declare_need_text_at(lua, (int)i + 1, "a figure"));
+    const size_t named = (size_t)luaL_len(lua, -1);
+    const struct figure **among = declare_keep(lua, AMONG_MOST, sizeof(*among));
+    size_t count = 0;
+    for (size_t i = 0; i < named; i++) {
+        const char *name = declare_need_text_at(lua, (int)i + 1, "a figure");
+        const size_t before = count, length = strlen(name);
+        if (count == AMONG_MOST)
+            declare_refuse(lua, "a limit is reckoned from more than %d figures", AMONG_MOST);
+        if (length > 2 && strcmp(name + length - 2, ".*") == 0)
+            count = add_table(lua, name, among, count);
+        else
+            among[count++] = declare_figure(lua, reading, name);
+        if (count == before && !reading->dormant)
+            declare_refuse(lua, "no figure's name begins with \"%.*s\"", (int)length - 1, name);
+    }
     row->among = among;
     row->among_count = count;
 }

@@ -352,6 +352,7 @@ static struct judgement *judge_all(struct call *call, const struct row *row,
                                    const char **why)
 {
     struct judgement *judgement = judge_also(call, row, before, stop, why);
+    const struct judgement *first = judgement;
     for (size_t i = 0; judgement != NULL && !judgement->met && i < row->instead_count; i++) {
         const struct row *instead = &row->instead[i];
         const enum holds holds = part_holds(call, &instead->when, stop, why);
@@ -360,7 +361,7 @@ static struct judgement *judge_all(struct call *call, const struct row *row,
         if (holds == HOLDS && instead->open != NULL)
             call->judging->record.cannot_tell = instead->open;
         judgement = holds == HOLDS && instead->open == NULL
-                        ? judge_all(call, instead, judgement, stop, why)
+                        ? judge_all(call, instead, first, stop, why)
                         : NULL;
     }
     return judgement;
@@ -398,7 +399,10 @@ static bool is_open(struct call *call, const struct row *row, enum sandbox_stop 
         if (says == NULL)
             continue;
         record->ask_place = open->asks_place;
-        record->cannot_tell = says;
+        record->cannot_tell = open->asks_place
+                                  ? arena_format(call->judging->arena,
+                                                 "What this place asks was not read: %s", says)
+                                  : says;
         return true;
     }
     return false;

@@ -139,8 +139,7 @@ void row_limit_made(struct judging *judging, const struct row *row, const struct
         judgement_made_by(judging, judgement, &limit->figure, 1);
     else if (row->among_count > 0)
         made_from_listed(judging, row, judgement);
-    /* What a job is free of, and what a fact of the job bounds, goes by all that was asked. */
+    /* What a job is free of, and what a fact of the job bounds. */
     if (judgement->maker_count == 0)
-        judgement_made_by(judging, judgement, judging->record.figures,
-                          judging->record.figure_count);
+        maker_find(judging, judgement);
 }
