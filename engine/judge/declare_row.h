@@ -42,6 +42,15 @@ bool declare_is_number(const struct field *field);
 double declare_factor(lua_State *lua, const char *what, const char *from,
                       const struct figure *figure);
 
+/* The fact under a key of the table at index 1, or NULL. */
+const struct fact *declare_fact_at(lua_State *lua, const struct scope *scope, const char *key);
+
+/* Can the fact be held against the figure at all? What one of its unit is in the figure's. */
+double declare_check_pair(lua_State *lua, const struct field *field, const struct figure *figure);
+
+/* What stands under `by`, `up_to` and `meets` of the table at index 1; its fact is read. */
+void declare_read_meets(lua_State *lua, const struct reading_row *reading, struct row *row);
+
 /* The value on top of the stack: a condition, a list of them, or a function. */
 void declare_read_condition(lua_State *lua, struct reading_row *reading,
                             struct condition *condition);
