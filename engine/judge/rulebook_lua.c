@@ -157,16 +157,14 @@ static void check_drops(const struct declaring *reading)
     for (size_t i = 0; i < profile->drop_count; i++) {
         const struct drop *drop = &profile->drops[i];
         struct nearest nearest;
+        if (rulebook_rule(reading->book, drop->rule) != NULL)
+            continue;
         nearest_start(&nearest, drop->rule);
-        bool found = false;
-        for (const struct rule *r = reading->book->rules; r != NULL; r = r->next) {
-            found = found || strcmp(r->id, drop->rule) == 0;
+        for (const struct rule *r = reading->book->rules; r != NULL; r = r->next)
             nearest_offer(&nearest, r->id);
-        }
-        if (!found)
-            problem_at_line(reading->problems, PROBLEM_RULES, drop->file, drop->line, 0,
-                            "drops \"%s\", which is no rule; the nearest is %s", drop->rule,
-                            nearest.name == NULL ? "none" : nearest.name);
+        problem_at_line(reading->problems, PROBLEM_RULES, drop->file, drop->line, 0,
+                        "drops \"%s\", which is no rule; the nearest is %s", drop->rule,
+                        nearest.name == NULL ? "none" : nearest.name);
     }
 }
 

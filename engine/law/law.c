@@ -14,9 +14,9 @@ static void law_free(struct law *law)
 
 /* A law is good for every day of its stretch [from, to); to 0 is open. The bare catalogue
  * has no profile. */
-static const struct law *law_known(const struct laws *laws, const char *id, long date)
+static struct law *law_known(const struct laws *laws, const char *id, long date)
 {
-    for (const struct law *law = laws->first; law != NULL; law = law->next)
+    for (struct law *law = laws->first; law != NULL; law = law->next)
         if (law->profile != NULL && strcmp(law->profile->id, id) == 0 && law->profile->from <= date
             && (law->profile->to == 0 || date < law->profile->to))
             return law;
@@ -53,12 +53,21 @@ void laws_drop_problems(struct laws *laws, struct problems *problems)
     problems_free(problems);
 }
 
+/* NULL with problems when its files are no longer what they were. */
+static const struct law *law_wake(struct laws *laws, struct law *law, struct problems *problems)
+{
+    law->used = ++laws->used;
+    if (law->book == NULL)
+        law->book = rulebook_load(laws->home, law->profile, problems);
+    return law->book == NULL ? NULL : law;
+}
+
 const struct law *laws_find(struct laws *laws, const char *id, long date, const char *job_file,
                             struct problems *problems)
 {
-    const struct law *known = law_known(laws, id, date);
+    struct law *known = law_known(laws, id, date);
     if (known != NULL)
-        return known;
+        return law_wake(laws, known, problems);
     struct law *law = calloc(1, sizeof(*law));
     if (law == NULL) {
         problem_out_of_memory(problems);
@@ -78,6 +87,7 @@ const struct law *laws_find(struct laws *laws, const char *id, long date, const 
         law_free(law);
         return NULL;
     }
+    law->used = ++laws->used;
     law->next = laws->first;
     laws->first = law;
     return law;
@@ -106,9 +116,9 @@ const struct law *laws_fields(struct laws *laws, struct problems *problems)
 
 long long laws_steps(const struct laws *laws)
 {
-    long long steps = 0;
+    long long steps = laws->steps_rested;
     for (const struct law *law = laws->first; law != NULL; law = law->next)
-        steps += law->book->sandbox->taken;
+        steps += law->book == NULL ? 0 : law->book->sandbox->taken;
     return steps;
 }
 
@@ -120,4 +130,6 @@ void laws_free(struct laws *laws)
         law_free(law);
     }
     place_cache_free(&laws->cache);
+    arena_free(&laws->rules.arena);
+    laws->rules = (struct rule_names){.items = NULL};
 }

@@ -9,9 +9,24 @@
 
 struct law {
     struct profile *profile; /* NULL for the bare field catalogue */
-    struct rulebook *book;
-    char fingerprint[65]; /* of every file both were read from */
+    struct rulebook *book;   /* NULL: at rest (laws_rest) */
+    char fingerprint[65];    /* of every file both were read from */
+    unsigned long long used; /* the later laws_find gave it, the more */
     struct law *next;
+};
+
+/* A rule of some law, whether or not that law is at rest. */
+struct rule_name {
+    const char *id, *file;
+    int line;
+    bool asks_only;
+};
+
+/* Each rule once: by id, and the file it stands in. */
+struct rule_names {
+    struct arena arena;
+    struct rule_name *items;
+    size_t count;
 };
 
 /* Every law loaded so far from one home folder. */
@@ -19,7 +34,10 @@ struct laws {
     const char *home;
     struct law *first;
     struct place_cache cache; /* the places they were made of */
-    bool out_of_memory;       /* something passed over in silence was for want of memory */
+    struct rule_names rules;  /* of laws at rest */
+    unsigned long long used;
+    long long steps_rested; /* that laws at rest had taken */
+    bool out_of_memory;     /* something passed over in silence was for want of memory */
 };
 
 /* Frees problems that do not count, such as those of places gone through in
@@ -36,6 +54,15 @@ const struct law *laws_find(struct laws *laws, const char *id, long date, const 
 /* Only the field catalogue, of every place and with no rules: for a job whose
  * place is not known. */
 const struct law *laws_fields(struct laws *laws, struct problems *problems);
+
+/* Frees the rulebooks of all laws but the few used last, for whoever goes through many
+ * places: a rulebook takes fifty times the room of its profile. laws_find loads them again.
+ * Nothing of a rulebook may be held across a call, be it a rule, a field or a text. */
+void laws_rest(struct laws *laws, size_t awake);
+
+/* Notes the rules of the laws awake too: laws->rules is then of all. False when out of
+ * memory. */
+bool laws_rest_rules(struct laws *laws);
 
 /* Steps that all laws' rules have taken so far. */
 long long laws_steps(const struct laws *laws);

@@ -23,6 +23,8 @@ struct running {
     const char *file;       /* whose cases are being run */
     long long steps_before; /* when its first was */
     bool spent;             /* they have taken all there is for them */
+    const char *rule;       /* whose case is being run: no other is judged */
+    struct probe probe;
 };
 
 /* NULL when out of memory, which the arena remembers. */
@@ -162,6 +164,17 @@ static bool is_spent(struct running *running, const struct rule_case *c, struct 
     return running->spent;
 }
 
+/* What is wanted of the run, and that it goes no further than the case looks. */
+static const struct probe *probe_of(void *data, const struct law *law)
+{
+    struct running *running = data;
+    const struct prober *prober = running->wanted->prober;
+    const struct probe *wanted = prober == NULL ? NULL : prober->probe_of(prober->data, law);
+    running->probe = wanted == NULL ? (struct probe){.asked = NULL} : *wanted;
+    running->probe.only_rule = running->rule;
+    return &running->probe;
+}
+
 static bool run_case(struct running *running, struct rule_case *c, struct text *out)
 {
     if (is_spent(running, c, out))
@@ -179,7 +192,9 @@ static bool run_case(struct running *running, struct rule_case *c, struct text *
         running->arena.failed = true;
         return false;
     }
-    check_job_probed(running->laws, job, &alone, c->file, running->wanted->prober, &checked);
+    running->rule = c->rule;
+    check_job_probed(running->laws, job, &alone, c->file, &(struct prober){probe_of, running},
+                     &checked);
     if (!checked.judged) {
         held = refusal_holds(c, &checked, out);
     } else if (strcmp(c->expect, "refused") == 0) {
@@ -194,11 +209,12 @@ static bool run_case(struct running *running, struct rule_case *c, struct text *
     cJSON_Delete(job);
     laws_drop_problems(running->laws, &checked.problems);
     checked_free(&checked);
+    laws_rest(running->laws, PROOF_LAWS_AWAKE);
     return held;
 }
 
 /* Is it for these cases to show what the rule does? */
-static bool is_wanted(const struct cases_wanted *wanted, const struct rule *rule)
+static bool is_wanted(const struct cases_wanted *wanted, const struct rule_name *rule)
 {
     const size_t length = wanted->topic == NULL ? 0 : strlen(wanted->topic);
     if (wanted->place != NULL)
@@ -218,21 +234,21 @@ static void note_case(const struct cases_wanted *wanted, const char *file, bool 
 static size_t untested(struct running *running, struct text *out)
 {
     size_t count = 0;
-    for (const struct law *law = running->laws->first; law != NULL; law = law->next) {
-        for (const struct rule *r = law->book->rules; r != NULL; r = r->next) {
-            struct seen *seen = is_wanted(running->wanted, r) ? seen_of(running, r->id) : NULL;
-            if (seen == NULL || (seen->met && (seen->unmet || r->asks_only) && seen->lacking))
-                continue;
-            const size_t before = out->length;
-            text_addf(out, "%s:%d: rule \"%s\" has no case that is%s%s%s\n", r->file, r->line,
-                      r->id, seen->met ? "" : " met", seen->unmet ? "" : " not-met",
-                      seen->lacking ? "" : " lacking-a-fact");
-            note_case(running->wanted, r->file, false,
-                      text_string(out) + (out->failed ? 0 : before));
-            /* The rule stands in every law loaded; it is told once. */
-            seen->met = seen->unmet = seen->lacking = true;
-            count++;
-        }
+    if (!laws_rest_rules(running->laws))
+        running->arena.failed = true;
+    for (size_t i = 0; i < running->laws->rules.count; i++) {
+        const struct rule_name *r = &running->laws->rules.items[i];
+        struct seen *seen = is_wanted(running->wanted, r) ? seen_of(running, r->id) : NULL;
+        if (seen == NULL || (seen->met && (seen->unmet || r->asks_only) && seen->lacking))
+            continue;
+        const size_t before = out->length;
+        text_addf(out, "%s:%d: rule \"%s\" has no case that is%s%s%s\n", r->file, r->line, r->id,
+                  seen->met ? "" : " met", seen->unmet ? "" : " not-met",
+                  seen->lacking ? "" : " lacking-a-fact");
+        note_case(running->wanted, r->file, false, text_string(out) + (out->failed ? 0 : before));
+        /* The same rule of another file: it is told once. */
+        seen->met = seen->unmet = seen->lacking = true;
+        count++;
     }
     return count;
 }

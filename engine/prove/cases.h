@@ -8,6 +8,10 @@
 #include "check/check.h"
 #include "law/law.h"
 
+/* Laws kept loaded at a time (laws_rest): a place's stretches and those it follows go in
+ * turn. */
+enum { PROOF_LAWS_AWAKE = 12 };
+
 /* Which cases; all of them when neither a topic nor a place is named. */
 struct cases_wanted {
     const char *topic;               /* rules/cases/TOPIC.lua, and what places have of it */

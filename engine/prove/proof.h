@@ -89,6 +89,7 @@ struct proof {
                                  follows; then differences only, no cases; or NULL */
     struct place_proof *places;
     struct proof_probe *probes; /* one per law proved */
+    struct strings named;       /* figures that the rule files of all places name */
     struct tally cases;         /* all that were run */
     struct text lines;
 };
@@ -117,11 +118,13 @@ const struct probe *proof_probe(void *data, const struct law *law);
 void proof_differences(struct proof *proof, struct proof_block *block, const struct law *parent);
 
 /* Internal to the room: what to say about a block against its parent's law
- * (NULL: it has none); and, once cases have run, about figures nobody asked for. */
+ * (NULL: it has none); figures that its rule files name count as asked for; and,
+ * once cases have run, what to say about figures nobody asked for. */
 void proof_lint(struct proof *proof, struct place_proof *place, struct proof_block *block,
                 const struct law *parent);
 void proof_traps(struct laws *laws, struct proof *proof, struct place_proof *place,
                  struct proof_block *block, const struct law *parent);
+void proof_lint_named(struct proof *proof, struct proof_block *block);
 void proof_lint_reach(struct proof *proof, struct place_proof *place, struct proof_block *block);
 
 #endif

@@ -120,6 +120,11 @@ static void add_difference(struct proof *proof, struct proof_block *block,
         return;
     if (difference.caution == NULL)
         difference.caution = caution_of(difference.kind);
+    /* A figure and a drop stay with the profile; a rule and a field go when their law rests. */
+    if (difference.of != DIFFERENCE_FIGURE) {
+        difference.name = arena_copy(&proof->arena, difference.name);
+        difference.says = arena_copy(&proof->arena, difference.says);
+    }
     *kept = difference;
     struct difference **at = &block->differences;
     while (*at != NULL)

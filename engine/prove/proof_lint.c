@@ -265,15 +265,30 @@ static void scan_fields(struct scan *scan)
 
 /* Figures that no rule asks for ---------------------------------------------------------- */
 
-/* By a row, or anywhere in the text of a rule file. */
-static bool law_names(const struct law *law, const char *name)
+/* rules/ is the same for every law; what a place adds to it stands beside the place. */
+static bool is_common(const struct source *source)
 {
-    if (row_reads_names_figure(law->book, name))
-        return true;
+    return strncmp(source->path, "rules/", strlen("rules/")) == 0;
+}
+
+static bool sources_name(const struct law *law, const char *name, bool common)
+{
     for (const struct source *s = law->book->sources.first; s != NULL; s = s->next)
-        if (mention_in(s, name))
+        if (is_common(s) == common && mention_in(s, name))
             return true;
     return false;
+}
+
+/* By a row, or anywhere in the text of a rule file. */
+static bool law_names(struct proof *proof, const struct law *law, const char *name)
+{
+    if (strings_have(&proof->named, name) || row_reads_names_figure(law->book, name)
+        || sources_name(law, name, false))
+        return true;
+    if (!sources_name(law, name, true))
+        return false;
+    strings_add(&proof->named, &proof->arena, arena_copy(&proof->arena, name));
+    return true;
 }
 
 /* The figure names that rule files hold, nearest to this one. */
@@ -293,8 +308,7 @@ static void lint_reach(struct proof *proof, struct place_proof *place, struct pr
 {
     const struct profile *profile = block->law->profile;
     const struct figure *figure = profile_figure(profile, entry->name);
-    if (figure == NULL || block->asked[figure - profile->figures]
-        || law_names(block->law, entry->name))
+    if (figure == NULL || block->asked[figure - profile->figures])
         return;
     const char *near = nearest_asked(block, entry->name);
     /* A model code may hold figures before there are rules for them. */
@@ -341,6 +355,18 @@ void proof_lint(struct proof *proof, struct place_proof *place, struct proof_blo
         struct scan scan = {proof, place, block, s, 1};
         if (strings_have(&place->own_rules, s->path))
             scan_fields(&scan);
+    }
+}
+
+void proof_lint_named(struct proof *proof, struct proof_block *block)
+{
+    const struct profile *profile = block->law->profile;
+    for (const struct entry *e = block->block->entries; block->asked != NULL && e != NULL;
+         e = e->next) {
+        const struct figure *figure = profile_figure(profile, e->name);
+        bool *asked = figure == NULL ? NULL : &block->asked[figure - profile->figures];
+        if (asked != NULL && !*asked)
+            *asked = law_names(proof, block->law, e->name);
     }
 }
 

@@ -291,6 +291,7 @@ static bool prove_stretch(struct proving *p, const struct block *written, long d
     if (home_each(p->laws->home, "rules/cases", ".json", 0, run_base_file, &run) != 0
         && errno == ENOMEM)
         p->laws->out_of_memory = true;
+    proof_lint_named(p->proof, block);
     return true;
 }
 
@@ -356,6 +357,7 @@ static void prove_edition(struct proving *p, const struct block *block)
         if (!covers(block, day) || !asked)
             continue;
         const bool stands = prove_stretch(p, block, day);
+        laws_rest(p->laws, PROOF_LAWS_AWAKE);
         if (!stands && missing == 0)
             missing = day;
         else if (stands && missing != 0) {

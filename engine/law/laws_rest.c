@@ -1,0 +1,93 @@
+#include "law/law.h"
+
+#include <string.h>
+
+static int rule_order(const char *id, const char *file, const struct rule_name *known)
+{
+    const int by_id = strcmp(id, known->id);
+    return by_id != 0 ? by_id : strcmp(file, known->file);
+}
+
+/* Both are sorted by id: merged in one walk. False when out of memory; the names are then
+ * what they were. */
+static bool merge_rules(struct rule_names *names, const struct rulebook *book)
+{
+    struct rule_name *merged = arena_array(&names->arena, names->count + book->rule_count + 1,
+                                           sizeof(*merged));
+    size_t count = 0, at = 0;
+    for (const struct rule *r = book->rules; merged != NULL && r != NULL; r = r->next) {
+        while (at < names->count && rule_order(r->id, r->file, &names->items[at]) > 0)
+            merged[count++] = names->items[at++];
+        if (at < names->count && rule_order(r->id, r->file, &names->items[at]) == 0)
+            continue;
+        merged[count++] = (struct rule_name){arena_copy(&names->arena, r->id),
+                                             arena_copy(&names->arena, r->file), r->line,
+                                             r->asks_only};
+    }
+    while (merged != NULL && at < names->count)
+        merged[count++] = names->items[at++];
+    const bool failed = names->arena.failed;
+    /* The next call begins with what memory there is then. */
+    names->arena.failed = false;
+    if (failed)
+        return false;
+    names->items = merged;
+    names->count = count;
+    return true;
+}
+
+/* Most laws have no rule that another has not. */
+static bool has_new_rule(const struct rule_names *names, const struct rulebook *book)
+{
+    size_t at = 0;
+    for (const struct rule *r = book->rules; r != NULL; r = r->next) {
+        while (at < names->count && rule_order(r->id, r->file, &names->items[at]) > 0)
+            at++;
+        if (at == names->count || rule_order(r->id, r->file, &names->items[at]) != 0)
+            return true;
+    }
+    return false;
+}
+
+static bool note_rules(struct rule_names *names, const struct rulebook *book)
+{
+    return !has_new_rule(names, book) || merge_rules(names, book);
+}
+
+bool laws_rest_rules(struct laws *laws)
+{
+    for (const struct law *law = laws->first; law != NULL; law = law->next)
+        if (law->book != NULL && !note_rules(&laws->rules, law->book))
+            return false;
+    return true;
+}
+
+/* Awake, and used before this one; of those that can rest. */
+static struct law *longest_unused(const struct laws *laws, size_t *awake)
+{
+    struct law *found = NULL;
+    *awake = 0;
+    for (struct law *law = laws->first; law != NULL; law = law->next) {
+        if (law->book == NULL || law->profile == NULL)
+            continue;
+        ++*awake;
+        if (found == NULL || law->used < found->used)
+            found = law;
+    }
+    return found;
+}
+
+void laws_rest(struct laws *laws, size_t awake)
+{
+    size_t count;
+    struct law *law = longest_unused(laws, &count);
+    for (; count > awake; law = longest_unused(laws, &count)) {
+        if (!note_rules(&laws->rules, law->book)) {
+            laws->out_of_memory = true;
+            return;
+        }
+        laws->steps_rested += law->book->sandbox->taken;
+        rulebook_free(law->book);
+        law->book = NULL;
+    }
+}

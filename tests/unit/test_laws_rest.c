@@ -1,0 +1,106 @@
+/* Laws at rest: the rulebooks of places gone through are not kept, and a law that is asked
+ * for again is the one it was. */
+#include "law/law.h"
+#include "prove/proof.h"
+
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <string.h>
+
+#include <cmocka.h>
+
+enum { DAY = 20260504 };
+
+static size_t count_awake(const struct laws *laws)
+{
+    size_t count = 0;
+    for (const struct law *law = laws->first; law != NULL; law = law->next)
+        count += law->book != NULL;
+    return count;
+}
+
+static const struct law *find(struct laws *laws, const char *id)
+{
+    struct problems problems = {0};
+    const struct law *law = laws_find(laws, id, DAY, "", &problems);
+    assert_int_equal(problems.count, 0);
+    assert_non_null(law);
+    problems_free(&problems);
+    return law;
+}
+
+static bool has_rule(const struct rule_names *rules, const char *id)
+{
+    size_t found = 0;
+    for (size_t i = 0; i < rules->count; i++)
+        found += strcmp(rules->items[i].id, id) == 0;
+    assert_true(found < 2);
+    return found == 1;
+}
+
+static void those_used_last_stay_awake(void **state)
+{
+    (void)state;
+    struct laws laws = {.home = EAVEMARK_HOME_DIR};
+    const struct law *frostmere = find(&laws, "example/frostmere");
+    const struct law *tamarack = find(&laws, "example/tamarack");
+    const size_t rules = tamarack->book->rule_count;
+    find(&laws, "model/irc-2021");
+    find(&laws, "example/frostmere");
+    laws_rest(&laws, 2);
+    assert_int_equal(count_awake(&laws), 2);
+    assert_non_null(frostmere->book);
+    assert_null(tamarack->book);
+    /* Its own rules are known of while it rests, and the common ones once. */
+    assert_true(laws_rest_rules(&laws));
+    assert_true(has_rule(&laws.rules, "deck.pictures"));
+    assert_true(has_rule(&laws.rules, "slope.least"));
+    assert_true(laws.rules.count >= rules);
+    assert_ptr_equal(find(&laws, "example/tamarack"), tamarack);
+    assert_int_equal(tamarack->book->rule_count, rules);
+    laws_free(&laws);
+}
+
+/* Nobody may spend a case file's steps again by having its laws put to rest. */
+static void steps_stay_counted(void **state)
+{
+    (void)state;
+    struct laws laws = {.home = EAVEMARK_HOME_DIR};
+    find(&laws, "example/tamarack");
+    find(&laws, "example/frostmere");
+    const long long steps = laws_steps(&laws);
+    assert_true(steps > 0);
+    laws_rest(&laws, 0);
+    assert_int_equal(count_awake(&laws), 0);
+    assert_int_equal(laws_steps(&laws), steps);
+    laws_free(&laws);
+}
+
+/* A place of many stretches, each with two laws. */
+static void a_proof_keeps_few_awake(void **state)
+{
+    (void)state;
+    struct laws laws = {.home = EAVEMARK_HOME_DIR};
+    struct proof proof = {.beside = NULL};
+    size_t count = 0;
+    proof_run(&laws, "us-fl/jacksonville", 0, &proof);
+    for (const struct law *law = laws.first; law != NULL; law = law->next)
+        count++;
+    assert_true(count >= 12);
+    assert_true(count_awake(&laws) <= PROOF_LAWS_AWAKE);
+    assert_true(count_awake(&laws) < count);
+    proof_free(&proof);
+    laws_free(&laws);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(those_used_last_stay_awake),
+        cmocka_unit_test(steps_stay_counted),
+        cmocka_unit_test(a_proof_keeps_few_awake),
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}
