@@ -33,6 +33,8 @@ void proof_remark(struct proof *proof, struct place_proof *place, struct proof_b
     *kept = remark;
     kept->file = arena_copy(&proof->arena, remark.file);
     kept->says = arena_copy(&proof->arena, remark.says);
+    if (kept->says == NULL)
+        return;
     struct remark **at = &block->remarks;
     while (*at != NULL)
         at = &(*at)->next;

@@ -94,7 +94,7 @@ static bool add_block(cJSON *array, const struct proof_block *block, bool alone)
     if (alone && block->law != NULL && !block->law->profile->model
         && !report_unvouched_json(object, block->law->profile))
         return false;
-    return differences != NULL && messages != NULL;
+    return differences != NULL && facts != NULL && messages != NULL;
 }
 
 /* The cases; NULL when out of memory. */
