@@ -211,7 +211,9 @@ char *inner_result_report(const eavemark_result *result, enum eavemark_form form
             report_json(&result->checked.result, form == EAVEMARK_JSON, all, &text);
         break;
     case EAVEMARK_HTML:
-        if (all)
+        if (options & EAVEMARK_DRAWINGS)
+            report_drawings(&result->checked.result, &text);
+        else if (all)
             report_html_all(&result->checked.result, &text);
         else
             report_html(&result->checked.result, &text);

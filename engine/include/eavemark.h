@@ -90,6 +90,8 @@ enum eavemark_report_option {
     EAVEMARK_COLOUR = 1, /* text for a terminal that shows colours */
     EAVEMARK_ALL = 2,    /* every finding in full, those that do not apply included */
     EAVEMARK_BRIEF = 4,  /* of JSON: how many came out how, and the rules that failed */
+    EAVEMARK_DRAWINGS =
+        8, /* of HTML: only the drawings, a figure each with its caption; "" for none */
 };
 
 /* The report; to be freed with free(). options: flags of eavemark_report_option, or

@@ -9,7 +9,7 @@ work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 
 # Modules in one: each without what joins it to the others.
-for module in engine pointer dom store field screen views app; do
+for module in engine pointer dom store field screen jobs house check roof order county app; do
     awk '/^import / { skipping = 1 }
         !skipping { sub(/^export /, ""); print }
         skipping && /;$/ { skipping = 0 }' "$page/script/$module.js"

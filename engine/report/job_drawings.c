@@ -34,7 +34,7 @@ static void add_figure(struct collecting *collecting, const struct drawing_shape
     start_section(collecting);
     snprintf(id, sizeof(id), "drawing-%zu", collecting->count);
     const struct draw_sheet sheet = {id, collecting->from->card != NULL};
-    text_add(collecting->out, "<figure>\n");
+    text_addf(collecting->out, "<figure data-drawing=\"%s\">\n", shape->name);
     shape->draw(shown, &sheet, collecting->out);
     text_addf(collecting->out, "<figcaption>%s", shape->caption);
     if (whose != NULL) {

@@ -23,6 +23,9 @@ void report_text_all(const struct result *result, bool colour, struct text *out)
 void report_html(const struct result *result, struct text *out);
 void report_html_all(const struct result *result, struct text *out);
 
+/* Of the full page only its section of drawings; nothing when there are none. */
+void report_drawings(const struct result *result, struct text *out);
+
 /* The JSON contract (design of `check --form json`), with a final newline.
  * pretty: indented over many lines; otherwise all on one. all: with the findings
  * that do not apply, of which otherwise only the number by topic is given. The

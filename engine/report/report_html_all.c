@@ -361,6 +361,11 @@ static void add_confirm(const struct sheet *sheet)
     digest_free(&digest);
 }
 
+void report_drawings(const struct result *result, struct text *out)
+{
+    job_drawings_add(&(struct drawings){.result = result}, out);
+}
+
 void report_html_all(const struct result *result, struct text *out)
 {
     const struct sheet sheet = {.out = out, .result = result};

@@ -18,11 +18,16 @@ const jobOf = (tab) => tab.evaluate(() => JSON.parse(globalThis.eavemark.kept.te
 const asked = (tab) => tab.evaluate(() => globalThis.eavemark.questions);
 
 async function begin(tab, title) {
-  await tab.fill("form input[type=text]", title);
+  await tab.locator("form input[type=text]").first().fill(title);
   await tab.fill("input[type=search]", "dunmarrow");
   await tab.locator(".found button").first().click();
   await tab.fill("input[type=date]", "2026-05-04");
   await tab.locator("button.main").click();
+}
+
+async function open(tab, words, path) {
+  await go(tab, "Jobs");
+  await tab.locator("label.file", { hasText: words }).locator("input").setInputFiles(path);
 }
 
 // Takes a typed answer.
@@ -127,11 +132,10 @@ async function undoes(tab) {
 
 async function opensAndSaves(tab) {
   const path = join(source, "examples/cross-gable/job.json"), text = readFileSync(path, "utf8");
-  await go(tab, "Jobs");
-  await tab.locator("label.file input").first().setInputFiles(path);
+  await open(tab, "Open job files", path);
   await tab.locator("#tabs [aria-current=page]", { hasText: "Check" }).waitFor();
   const saving = tab.waitForEvent("download");
-  await tab.locator("#tools button", { hasText: "Save file" }).click();
+  await tab.locator("#tools button", { hasText: "Save" }).click();
   need(readFileSync(await (await saving).path(), "utf8") === text, "a job opened and saved is another file");
   await go(tab, "Roof");
   await tab.locator("button", { hasText: "final" }).click();
@@ -148,8 +152,7 @@ async function standsHostileTexts(tab, folder) {
   job.roof.slopes[0].name = `${HOSTILE} plane`;
   const path = join(folder, `hostile.json`);
   writeFileSync(path, JSON.stringify(job));
-  await go(tab, "Jobs");
-  await tab.locator("label.file input").first().setInputFiles(path);
+  await open(tab, "Open job files", path);
   for (const name of TABS) {
     await tab.locator("#tabs button", { hasText: name }).click();
     await tab.waitForTimeout(100);
@@ -164,8 +167,7 @@ async function showsMistakes(tab, folder) {
   const job = JSON.parse(readFileSync(join(source, "examples/porch-tear-off/job.json"), "utf8"));
   job.covering.kind = "asfalt";
   writeFileSync(path, JSON.stringify(job));
-  await go(tab, "Jobs");
-  await tab.locator("label.file input").first().setInputFiles(path);
+  await open(tab, "Open job files", path);
   const error = tab.locator("li.error").first();
   await error.waitFor();
   need((await error.textContent()).includes("/covering/kind"), "a mistake is not shown at its place");
@@ -173,17 +175,27 @@ async function showsMistakes(tab, folder) {
   need(await tab.locator("#answer").count() === 1, "a mistake taken out leaves the job unusable");
 }
 
+// A county's own file, as it is and with a figure changed: nothing moves, then a job does.
 async function triesAFigure(tab, folder) {
   const place = readFileSync(join(source, "jurisdictions/example/dunmarrow.lua"), "utf8");
   const path = join(folder, "dunmarrow.lua");
-  writeFileSync(path, place);
-  await go(tab, "Jobs");
-  await tab.locator("label.file input").nth(2).setInputFiles(path);
-  await tab.locator("pre.said").waitFor();
-  const said = await tab.locator("pre.said").textContent();
-  need(said.includes("example/dunmarrow") && said.includes("otherwise: none"), `trying a figure: ${said.slice(0, 300)}`);
+  await tab.locator("#office").click();
+  for (const [text, moves] of [[place, false], [place.replace('["ice_barrier.required"] = { true',
+    '["ice_barrier.required"] = { false'), true]]) {
+    need(!moves || text !== place, "the figure is not in the file");
+    writeFileSync(path, text);
+    await tab.locator("label.file", { hasText: ".lua" }).locator("input").setInputFiles(path);
+    await tab.locator("pre.said", { hasText: "example/dunmarrow" }).waitFor();
+    await tab.waitForTimeout(300);
+    const effects = await tab.locator("main").innerText();
+    need(effects.includes("Comes out as before"), "no job comes out as before");
+    need(/: pass, now /.test(effects) === moves, `trying a figure, moved ${moves}: ${effects.slice(0, 600)}`);
+    need(await tab.locator(".strip").count() === 1, "nothing tells of changed figures");
+  }
+  await axe(tab, "the county's screen");
   await tab.locator("button", { hasText: "Put the built-in figures back" }).click();
   await ready(tab);
+  need(await tab.locator(".strip").count() === 0, "the built-in figures are not back");
 }
 
 async function axe(tab, what) {
@@ -203,7 +215,7 @@ async function looks(tab) {
       const wide = await tab.evaluate(() => document.documentElement.scrollWidth);
       need(wide <= width, `${name}: ${wide} px wide on a screen of ${width}`);
       if (name === "Order") {
-        const order = await tab.locator("pre.list").innerText();
+        const order = await tab.locator("table.list").innerText();
         need(/bundles/.test(order) && order.length < 4000,
           `the order is no list to hand over: ${order.length} characters`);
       }

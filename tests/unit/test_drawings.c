@@ -370,10 +370,31 @@ static void lists_are_of_the_job(void **state)
                    NULL);
 }
 
+/* A host that shows a roof while it is typed asks for no more than that. */
+static void drawings_come_alone_and_named(void **state)
+{
+    (void)state;
+    char *whole = drawings_of(EXAMPLE("porch-tear-off"), NULL);
+    eavemark *handle = eavemark_open(EAVEMARK_HOME_DIR);
+    const struct eavemark_request request = {.name = EXAMPLE("porch-tear-off")};
+    eavemark_result *result = eavemark_check(handle, &request);
+    char *alone = eavemark_result_report(result, EAVEMARK_HTML, EAVEMARK_DRAWINGS);
+    assert_non_null(alone);
+    assert_int_equal(strncmp(alone, whole, strlen(whole)), 0);
+    assert_string_equal(alone + strlen(whole), "</section>\n");
+    assert_non_null(strstr(alone, "<figure data-drawing=\"plan\">\n<svg"));
+    assert_non_null(strstr(alone, "<figure data-drawing=\"eave\">\n<svg"));
+    free(alone);
+    free(whole);
+    eavemark_result_free(result);
+    eavemark_close(handle);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(a_report_draws_all_from_the_findings),
+        cmocka_unit_test(drawings_come_alone_and_named),
         cmocka_unit_test(a_strip_has_no_reach_inside),
         cmocka_unit_test(a_card_draws_what_its_stage_needs),
         cmocka_unit_test(what_does_not_apply_is_left_out),

@@ -64,13 +64,15 @@ static void check(const struct scene *scene, eavemark *handle, struct answer *an
     char *text = eavemark_result_report(result, EAVEMARK_TEXT, 0);
     char *all = eavemark_result_report(result, EAVEMARK_TEXT, EAVEMARK_ALL);
     char *page = eavemark_result_report(result, EAVEMARK_HTML, 0);
+    char *drawings = eavemark_result_report(result, EAVEMARK_HTML, EAVEMARK_DRAWINGS);
     char *changes = eavemark_result_changes(result, result, 0);
     allocations_work(); /* the rest is the test's own */
     answer->problems = malloc(strlen(problems) + 1);
     if (answer->problems != NULL)
         memcpy(answer->problems, problems, strlen(problems) + 1);
     /* No report and no reason for it is how memory shows (eavemark.h). */
-    if ((answer->report == NULL || text == NULL || all == NULL || page == NULL || changes == NULL)
+    if ((answer->report == NULL || text == NULL || all == NULL || page == NULL || drawings == NULL
+         || changes == NULL)
         && problems[0] == '\0') {
         answer->status = EAVEMARK_BROKEN;
         free(answer->report);
@@ -79,6 +81,7 @@ static void check(const struct scene *scene, eavemark *handle, struct answer *an
     free(text);
     free(all);
     free(page);
+    free(drawings);
     free(changes);
     eavemark_result_free(result);
 }

@@ -6,12 +6,15 @@ export function h(tag, settings, ...children) {
     if (typeof value === "function") element.addEventListener(name, value);
     else element.setAttribute(name, value === true ? "" : String(value));
   }
-  element.append(...children.flat().filter((child) => child != null && child !== false));
+  element.append(...children.flat(3).filter((child) => child != null && child !== false));
   return element;
 }
 
 export const button = (words, click, settings) =>
   h("button", { type: "button", click, ...settings }, words);
+
+export const card = (heading, ...children) =>
+  h("section", { class: "card" }, h("h2", null, heading), ...children);
 
 // "asphalt_shingle" as it is spoken.
 export const spoken = (word) => String(word).replace(/_/g, " ");
@@ -20,10 +23,11 @@ export const spoken = (word) => String(word).replace(/_/g, " ");
 let last = 0;
 export const newId = () => `e${++last}`;
 
-// Every match in a page that the engine wrote, as nodes of this one.
-export function drawingsOf(html) {
+// The drawing of that name among those that the engine wrote, as a node of this page.
+export function drawingOf(html, name) {
   const page = new DOMParser().parseFromString(html ?? "", "text/html");
-  return [...page.querySelectorAll("figure svg")].map((svg) => document.importNode(svg, true));
+  const svg = page.querySelector(`figure[data-drawing="${name}"] svg`);
+  return svg && document.importNode(svg, true);
 }
 
 // Fills a page of the engine's, which prints by itself.
@@ -35,15 +39,31 @@ export function pageFrame(html, title) {
     } });
 }
 
+// "Elm house, invented" as the name of a file.
+export const fileName = (title, ending) =>
+  `${title.toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-|-$/g, "") || "job"}${ending}`;
+
 export function saveFile(name, text, type = "application/json") {
   const link = h("a", { download: name, href: URL.createObjectURL(new Blob([text], { type })) });
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 10000);
 }
 
-export function openFile(accept, taken) {
-  const input = h("input", { type: "file", accept, multiple: true, change: async () => {
-    for (const file of input.files) taken(file.name, await file.text());
-  } });
-  return input;
+// Only where the browser can hand a file on.
+export function shareButton(name, text, type) {
+  const file = new File([text], name, { type });
+  return navigator.canShare?.({ files: [file] })
+    && button("Share", () => navigator.share({ files: [file], title: name }).catch(() => {}));
 }
+
+// A button that opens files.
+export function openFiles(words, accept, taken) {
+  return h("label", { class: "file" }, h("span", null, words),
+    h("input", { type: "file", accept, multiple: true, change: async (event) => {
+      for (const file of event.target.files) taken(file.name, await file.text());
+    } }));
+}
+
+// Done when the browser has nothing more urgent to do.
+export const later = (work) =>
+  (globalThis.requestIdleCallback ?? ((run) => setTimeout(run, 30)))(work);

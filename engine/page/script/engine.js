@@ -1,8 +1,8 @@
 // The engine in WebAssembly: texts go in, texts come out (wasm/page.c).
 export const CALLS = ["check", "questions", "card", "order", "places", "schema", "explain",
-  "proof", "changes"];
+  "proof", "changes", "screen", "shop"];
 export const FORMS = ["text", "json", "line", "html"];
-export const ALL = 2; // of eavemark_report_option
+export const ALL = 2, DRAWINGS = 8; // of eavemark_report_option
 const PARTS = ["name", "job", "before", "shop", "stage", "place", "day", "words"];
 const NO_FILE = 8; // the answer to whatever asks for one
 
@@ -62,7 +62,7 @@ export class Engine {
     return done;
   }
 
-  // { status, report, problems } of one call; request: texts by the names in PARTS.
+  // { status, report, problems, questions } of one call; request: texts by the names in PARTS.
   call(what, request, form = "json", options = 0) {
     const place = new DataView(this.wasm.memory.buffer);
     const at = this.wasm.page_request();
@@ -71,6 +71,7 @@ export class Engine {
     const status = this.wasm.page_call(CALLS.indexOf(what), FORMS.indexOf(form), options);
     held.forEach((pointer) => pointer === 0 || this.wasm.page_forget(pointer));
     return { status, report: this.getText(this.wasm.page_report()),
-      problems: this.getText(this.wasm.page_problems()) ?? "" };
+      problems: this.getText(this.wasm.page_problems()) ?? "",
+      questions: this.getText(this.wasm.page_questions()) };
   }
 }

@@ -1,10 +1,11 @@
-// The one screen, as the engine writes it; its questions answered in place.
-import { h } from "./dom.js";
+// The one screen, as the engine writes it; its questions answered in place, its rules
+// explained on demand.
+import { button, h, newId } from "./dom.js";
 import { field } from "./field.js";
 import { entryAt, getAt } from "./pointer.js";
 
 // A question with what was said, half said, or refused.
-export function answerable(question, app) {
+function answerable(question, app) {
   const count = question.rules?.length ?? 0;
   const where = [question.where && `of ${question.where}`, count > 0 && `(decides ${count})`];
   return field({ ...question, where: where.filter(Boolean).join(" ") },
@@ -25,16 +26,42 @@ export function questionsOf(asked, app) {
     inside.map((question) => answerable(question, app))));
 }
 
+// A report in parts, "-- of which each has a heading": how this job was judged, the last
+// of them, stands open.
+function explained(report) {
+  const [about, ...parts] = report.split(/^-- /m);
+  return [h("p", null, about.split("\n\n")[0]), ...parts.reverse().map((part, i) => {
+    const [heading, ...lines] = part.split("\n");
+    return h("details", { open: i === 0 }, h("summary", null, heading),
+      h("pre", { tabindex: "0" }, lines.join("\n").trim().replace(/^ {2}/gm, "")));
+  })];
+}
+
+// Takes the place of a rule's name in brackets.
+function whyButton(mark, app) {
+  const name = mark.textContent.replace(/^\[|\]$/g, ""), id = newId();
+  const panel = h("div", { id, class: "why", hidden: true });
+  const opener = button("Why?", () => {
+    if (panel.childElementCount === 0) {
+      const answer = app.engine.call("explain", { ...app.request(), words: name }, "text");
+      panel.replaceChildren(...explained(answer.report ?? answer.problems));
+    }
+    panel.hidden = !panel.hidden;
+    opener.setAttribute("aria-expanded", String(!panel.hidden));
+  }, { "aria-expanded": "false", "aria-controls": id, "aria-label": `Why? ${name}` });
+  mark.after(opener);
+  (mark.closest("h3") ?? mark.parentElement).after(panel);
+}
+
 // The parts of the engine's page, its questions replaced by such as can be answered.
 export function screen(app) {
-  const page = new DOMParser().parseFromString(app.page, "text/html");
-  const parts = [...page.querySelectorAll("main > section")].map((part) => {
+  const parts = [...app.page.querySelectorAll("main > section")].map((part) => {
     const own = document.importNode(part, true);
     const heading = own.querySelector("h2");
     if (heading.id === "answer") own.replaceChildren(heading, ...questionsOf(app.questions, app));
+    for (const mark of own.querySelectorAll("li .rule")) whyButton(mark, app);
     return own;
   });
-  const count = [...page.querySelectorAll("header dd")].at(-1)?.textContent;
-  return [h("p", { class: "count" }, count), ...parts,
-    ...[...page.querySelectorAll("footer p")].map((line) => document.importNode(line, true))];
+  return [h("p", { class: "count" }, app.count), ...parts,
+    ...[...app.page.querySelectorAll("footer p")].map((line) => document.importNode(line, true))];
 }

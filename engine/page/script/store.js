@@ -10,33 +10,39 @@ const read = (key, none) => {
     return none;
   }
 };
+
+// What there was no room for; said to the user until it is there.
+const unkept = new Map();
 const write = (key, value) => {
   try {
     localStorage.setItem(PREFIX + key, JSON.stringify(value));
-    return true;
+    unkept.delete(key);
   } catch {
-    return false;
+    unkept.set(key, value);
   }
 };
+const readBack = (key, none) => unkept.get(key) ?? read(key, none);
 
 export const store = {
-  jobs: () => read("jobs", []),
-  current: () => read(`job.${read("current", "")}`, null),
+  full: () => unkept.size > 0,
+  jobs: () => readBack("jobs", []),
+  current: () => store.job(readBack("current", "")),
   choose: (id) => write("current", id),
   // text, and what was last saved to a file; id is new for a new job.
   add(text, saved) {
     const id = `${Date.now().toString(36)}${Math.random().toString(36).slice(2, 6)}`;
-    write(`job.${id}`, { id, text, saved, undo: [], drafts: {} });
-    write("jobs", [...read("jobs", []), id]);
+    store.put({ id, text, saved, undo: [], drafts: {} });
+    write("jobs", [...store.jobs(), id]);
     write("current", id);
     return id;
   },
-  job: (id) => read(`job.${id}`, null),
+  job: (id) => readBack(`job.${id}`, null),
   put: (job) => write(`job.${job.id}`, job),
   change(text) {
     const job = store.current();
+    if (text === job.text) return;
     const undo = [...job.undo, job.text].slice(-UNDO_MOST);
-    return store.put({ ...job, text, undo, drafts: {} });
+    store.put({ ...job, text, undo, drafts: {} });
   },
   undo() {
     const job = store.current();
@@ -53,10 +59,13 @@ export const store = {
   },
   remove(id) {
     localStorage.removeItem(`${PREFIX}job.${id}`);
-    write("jobs", read("jobs", []).filter((other) => other !== id));
+    unkept.delete(`job.${id}`);
+    write("jobs", store.jobs().filter((other) => other !== id));
   },
-  shops: () => read("shops", {}),
-  addShop: (name, text) => write("shops", { ...read("shops", {}), [name]: text }),
-  county: () => read("county", {}),
+  shops: () => readBack("shops", {}),
+  addShop: (name, text) => write("shops", { ...store.shops(), [name]: text }),
+  removeShop: (name) => write("shops",
+    Object.fromEntries(Object.entries(store.shops()).filter(([other]) => other !== name))),
+  county: () => readBack("county", {}),
   setCounty: (files) => write("county", files),
 };

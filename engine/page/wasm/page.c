@@ -1,7 +1,8 @@
 /* page.c - the calls of eavemark.h as a page's script makes them.
  *
  * Texts are UTF-8, put into memory that the script asks for (page_memory) and gives back
- * (page_forget). A call leaves a report and problems, either NULL, until the next call.
+ * (page_forget). A call leaves a report, problems and questions, each NULL where there are none,
+ * until the next call.
  */
 #include "include/eavemark.h"
 #include "page/wasm/page_home.h"
@@ -22,6 +23,8 @@ enum call {
     CALL_EXPLAIN,
     CALL_PROOF,
     CALL_CHANGES,
+    CALL_SCREEN,
+    CALL_SHOP,
 };
 
 /* All of one call: NULL for what it does not need. */
@@ -32,7 +35,7 @@ struct page_request {
 /* A page is one program: what it was asked last. */
 static eavemark *handle;
 static struct page_request request;
-static char *report, *problems;
+static char *report, *problems, *questions;
 
 EXPORTED("page_memory") void *page_memory(size_t size)
 {
@@ -72,6 +75,11 @@ EXPORTED("page_problems") const char *page_problems(void)
     return problems;
 }
 
+EXPORTED("page_questions") const char *page_questions(void)
+{
+    return questions;
+}
+
 /* Where the script puts the eight pointers of a request. */
 EXPORTED("page_request") struct page_request *page_request_place(void)
 {
@@ -106,6 +114,17 @@ static int check(enum eavemark_form form, unsigned options)
     return (int)status;
 }
 
+/* What a screen is made of: a check's page, and the questions to be answered in it. */
+static int screen(const struct eavemark_request *asked)
+{
+    const int status = check(EAVEMARK_HTML, 0);
+    char *unasked = NULL;
+    if (report != NULL)
+        (void)eavemark_questions(handle, asked, EAVEMARK_JSON_LINE, &questions, &unasked);
+    free(unasked);
+    return status;
+}
+
 static int changes(unsigned options)
 {
     const struct eavemark_request then = request_of(request.before), now = request_of(request.job);
@@ -123,7 +142,8 @@ static void forget_answer(void)
 {
     free(report);
     free(problems);
-    report = problems = NULL;
+    free(questions);
+    report = problems = questions = NULL;
 }
 
 /* Answers what stands in the request; the status is that of eavemark.h. */
@@ -136,6 +156,10 @@ EXPORTED("page_call") int page_call(enum call call, enum eavemark_form form, uns
         return check(form, options);
     case CALL_CHANGES:
         return changes(options);
+    case CALL_SCREEN:
+        return screen(&asked);
+    case CALL_SHOP:
+        return (int)eavemark_shop_lift(handle, &asked, &report, &problems);
     case CALL_QUESTIONS:
         return (int)eavemark_questions(handle, &asked, form, &report, &problems);
     case CALL_CARD:
