@@ -62,6 +62,8 @@ class App {
     this.job = this.parsed(this.kept.text);
     this.learn();
     const answer = this.answerTo(this.kept.text);
+    if (answer === this.judged) return;
+    this.judged = answer;
     this.wrong = answer.report === null ? answer.problems : null;
     this.page = this.wrong ? null : new DOMParser().parseFromString(answer.report, "text/html");
     this.count = this.page && [...this.page.querySelectorAll("header dd")].at(-1)?.textContent;

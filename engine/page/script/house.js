@@ -6,7 +6,8 @@ import { questionsOf } from "./screen.js";
 import { store } from "./store.js";
 
 // Only the planes of a drawing and their edges: no words, measures or legend.
-function trim(svg) {
+function trimmed(svg) {
+  if (!svg) return h("span", null);
   const shapes = [...svg.querySelectorAll("polygon")].filter((shape) =>
     shape.points.numberOfItems > 3 && shape.getAttribute("fill") !== "#000");
   const corners = shapes.flatMap((shape) => [...shape.points]);
@@ -20,6 +21,7 @@ function trim(svg) {
   svg.querySelectorAll("line").forEach((line) => inside(line) || line.remove());
   svg.setAttribute("viewBox", `${left - 4} ${top - 4} ${right - left + 8} ${bottom - top + 8}`);
   for (const name of ["role", "aria-labelledby", "width", "height"]) svg.removeAttribute(name);
+  return svg;
 }
 
 // Pictures of the forms a house may have, drawn by the engine from a sample of each when
@@ -31,12 +33,11 @@ function pictures(app) {
     Object.entries(forms).map(([form, sample]) => {
       const frame = h("span", { class: "frame", "aria-hidden": "true" });
       const draw = () => {
-        app.samples[form] ??= drawingOf(app.drawn(setAt(app.bare(), at, { [picture]: form, ...sample })), drawing);
-        if (!app.samples[form] || frame.firstChild) return;
-        frame.append(app.samples[form].cloneNode(true));
-        trim(frame.firstChild);
+        app.samples[form] ??= trimmed(drawingOf(app.drawn(setAt(app.bare(), at,
+          { [picture]: form, ...sample })), drawing));
+        frame.replaceChildren(app.samples[form].cloneNode(true));
       };
-      if (app.samples[form]) queueMicrotask(() => frame.isConnected && draw());
+      if (app.samples[form]) draw();
       else later(() => frame.isConnected && draw());
       return button(h("span", { class: "picture" }, frame, spoken(form)),
         () => app.say(pointer, form), { "aria-pressed": String(form === now) });

@@ -1,6 +1,6 @@
 // What the browser keeps: jobs, shop sheets, a county's files. Written at once, so that a
 // tab that is killed loses nothing. A job is kept as its text, so that it is saved as it
-// was opened; what was is kept for undoing.
+// was opened; each text that it had is kept by a number, for undoing.
 const PREFIX = "eavemark.", UNDO_MOST = 40;
 
 const read = (key, none) => {
@@ -20,6 +20,10 @@ const write = (key, value) => {
   } catch {
     unkept.set(key, value);
   }
+};
+const forget = (key) => {
+  localStorage.removeItem(PREFIX + key);
+  unkept.delete(key);
 };
 const readBack = (key, none) => unkept.get(key) ?? read(key, none);
 
@@ -41,13 +45,15 @@ export const store = {
   change(text) {
     const job = store.current();
     if (text === job.text) return;
-    const undo = [...job.undo, job.text].slice(-UNDO_MOST);
+    const step = (job.undo.at(-1) ?? 0) + 1, undo = [...job.undo, step];
+    write(`undo.${job.id}.${step}`, job.text);
+    while (undo.length > UNDO_MOST) forget(`undo.${job.id}.${undo.shift()}`);
     store.put({ ...job, text, undo, drafts: {} });
   },
   undo() {
-    const job = store.current();
-    if (job.undo.length > 0)
-      store.put({ ...job, text: job.undo.at(-1), undo: job.undo.slice(0, -1) });
+    const job = store.current(), key = `undo.${job.id}.${job.undo.at(-1)}`;
+    store.put({ ...job, text: readBack(key, job.text), undo: job.undo.slice(0, -1), drafts: {} });
+    forget(key);
   },
   saved() {
     const job = store.current();
@@ -58,8 +64,8 @@ export const store = {
     store.put({ ...job, drafts: { ...job.drafts, [pointer]: words } });
   },
   remove(id) {
-    localStorage.removeItem(`${PREFIX}job.${id}`);
-    unkept.delete(`job.${id}`);
+    for (const step of store.job(id)?.undo ?? []) forget(`undo.${id}.${step}`);
+    forget(`job.${id}`);
     write("jobs", store.jobs().filter((other) => other !== id));
   },
   shops: () => readBack("shops", {}),
