@@ -34,8 +34,8 @@
 #include <string.h>
 
 /* Laws that a handle keeps: a batch under many places and days goes on with those of the
- * last. Each takes about 1.5 MB. */
-enum { LAWS_MOST = 64 };
+ * last. Each takes 7 MB, but a county's rules may make it take twenty times that. */
+enum { LAWS_MOST = 64, LAWS_BYTES_MOST = 256 * 1024 * 1024 };
 
 /* A handle: the home and the laws loaded from it so far. */
 struct eavemark {
@@ -109,16 +109,16 @@ static char *problems_text(const struct problems *problems)
 
 size_t inner_law_count(const eavemark *handle)
 {
-    size_t count = 0;
-    for (const struct law *law = handle->laws.first; law != NULL; law = law->next)
-        count++;
-    return count;
+    size_t bytes;
+    return laws_count(&handle->laws, &bytes);
 }
 
-/* Begins with no law again when there are many and nobody holds any. */
+/* Begins with no law again when they are many or large and nobody holds any. */
 static void let_laws_go(eavemark *handle)
 {
-    if (handle->held == 0 && inner_law_count(handle) >= LAWS_MOST)
+    size_t bytes;
+    const size_t count = laws_count(&handle->laws, &bytes);
+    if (handle->held == 0 && (count >= LAWS_MOST || bytes >= LAWS_BYTES_MOST))
         laws_free(&handle->laws);
 }
 

@@ -69,6 +69,11 @@ bool memory_full(const struct memory *memory)
     return memory->closed || memory->used > MEMORY_MOST || memory->arena.failed;
 }
 
+size_t memory_bytes(const struct memory *memory)
+{
+    return memory == NULL ? 0 : memory->used;
+}
+
 void *memory_alloc(struct memory *memory, size_t size)
 {
     if (memory_full(memory) || size > MEMORY_MOST)

@@ -50,6 +50,9 @@ void *memory_alloc(struct memory *memory, size_t size);
 const char *memory_copy(struct memory *memory, const char *text);
 bool memory_full(const struct memory *memory);
 
+/* Bytes remembered so far; 0 of none. */
+size_t memory_bytes(const struct memory *memory);
+
 /* Lets whoever writes a finding keep what is written in the memory. */
 struct kept_json;
 void memory_lend(struct memory *memory, struct kept_json *kept);

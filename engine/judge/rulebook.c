@@ -1,5 +1,7 @@
 #include "judge/rulebook.h"
 
+#include "judge/memory.h"
+
 #include <string.h>
 
 const struct rule *rulebook_rule(const struct rulebook *book, const char *id)
@@ -8,4 +10,9 @@ const struct rule *rulebook_rule(const struct rulebook *book, const char *id)
     while (rule != NULL && strcmp(rule->id, id) != 0)
         rule = rule->next;
     return rule;
+}
+
+size_t rulebook_bytes(const struct rulebook *book)
+{
+    return sandbox_bytes(book->sandbox) + memory_bytes(book->memory);
 }

@@ -146,6 +146,9 @@ struct rulebook *rulebook_load(const char *home, const struct profile *profile,
 /* The rule of this id, or NULL. */
 const struct rule *rulebook_rule(const struct rulebook *book, const char *id);
 
+/* Bytes that packs made it take, and what it remembers of jobs. */
+size_t rulebook_bytes(const struct rulebook *book);
+
 void rulebook_free(struct rulebook *book);
 
 #endif

@@ -122,6 +122,15 @@ long long laws_steps(const struct laws *laws)
     return steps;
 }
 
+size_t laws_count(const struct laws *laws, size_t *bytes)
+{
+    size_t count = 0;
+    *bytes = 0;
+    for (const struct law *law = laws->first; law != NULL; law = law->next, count++)
+        *bytes += law->book == NULL ? 0 : rulebook_bytes(law->book);
+    return count;
+}
+
 void laws_free(struct laws *laws)
 {
     while (laws->first != NULL) {

@@ -67,6 +67,9 @@ bool laws_rest_rules(struct laws *laws);
 /* Steps that all laws' rules have taken so far. */
 long long laws_steps(const struct laws *laws);
 
+/* Laws loaded now, and the bytes that their rulebooks take. */
+size_t laws_count(const struct laws *laws, size_t *bytes);
+
 void laws_free(struct laws *laws);
 
 #endif

@@ -309,6 +309,13 @@ bool frozen_holds(const struct frozen *frozen, lua_State *lua, const char **what
     return holds;
 }
 
+size_t frozen_bytes(const struct frozen *frozen)
+{
+    return frozen->object_capacity * sizeof(*frozen->objects)
+           + frozen->value_capacity * sizeof(*frozen->values)
+           + frozen->seen_capacity * sizeof(*frozen->seen);
+}
+
 void frozen_free(struct frozen *frozen)
 {
     free(frozen->objects);

@@ -40,6 +40,9 @@ int frozen_take(struct frozen *frozen, lua_State *lua);
  * set, or NULL when it was a table. Takes no memory and raises nothing. */
 bool frozen_holds(const struct frozen *frozen, lua_State *lua, const char **what);
 
+/* Bytes taken to write it down. */
+size_t frozen_bytes(const struct frozen *frozen);
+
 void frozen_free(struct frozen *frozen);
 
 #endif

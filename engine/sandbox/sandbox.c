@@ -91,6 +91,12 @@ bool sandbox_overfull(const struct sandbox *sandbox)
     return heap_used(&sandbox->heap) + sandbox->kept > SANDBOX_LOAD_BYTES;
 }
 
+size_t sandbox_bytes(const struct sandbox *sandbox)
+{
+    return heap_used(&sandbox->heap) + sandbox->heap.copy_size + sandbox->kept
+           + frozen_bytes(&sandbox->frozen);
+}
+
 int sandbox_signal(lua_State *lua)
 {
     return sandbox_end(lua, SANDBOX_SIGNAL);

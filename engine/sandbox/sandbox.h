@@ -136,6 +136,9 @@ void sandbox_charge_kept(lua_State *lua, size_t bytes);
 /* More than all files together may take: what the heap holds, and what was kept. */
 bool sandbox_overfull(const struct sandbox *sandbox);
 
+/* Bytes it takes: the heap and its copy, what was kept and what was written down. */
+size_t sandbox_bytes(const struct sandbox *sandbox);
+
 /* Inside a call: calls the C function below its arguments on the stack, which are
  * popped. 0, or -1 when it raised an error of its own, with the message on top. A
  * limit that is hit ends the whole call all the same. */

@@ -157,6 +157,34 @@ static void a_batch_keeps_some_laws_only(void **state)
     eavemark_close(handle);
 }
 
+/* What a county's rules keep counts, not only how many laws there are. */
+static void large_laws_are_fewer(void **state)
+{
+    (void)state;
+    enum { KEPT_MB = 15, PLACES = 30, ALL_MB = 256 };
+    eavemark *handle = eavemark_open(home.path);
+    size_t most = 0;
+    home_write(&home, "jurisdictions/large/own.rules.lua",
+               "local kept = {}\n"
+               "for i = 1, 60000 do kept[i] = { i, i, i, i } end\n"
+               "rule \"large.one\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+               "  judge = function(job) if kept[1] then return job.existing.layers end end }\n");
+    for (int i = 0; i < PLACES; i++) {
+        char path[64], place[32], text[192];
+        snprintf(path, sizeof(path), "jurisdictions/large/p%d.lua", i);
+        snprintf(place, sizeof(place), "large/p%d", i);
+        snprintf(text, sizeof(text),
+                 "jurisdiction \"%s\" { title = \"P\", invented = true,\n"
+                 "  follows = \"model/test\", rules = \"own.rules.lua\" }\n",
+                 place);
+        home_write(&home, path, text);
+        free(report(handle, SMALL_JOB, place));
+        most = inner_law_count(handle) > most ? inner_law_count(handle) : most;
+    }
+    assert_in_range(most, 2, ALL_MB / KEPT_MB + 1);
+    eavemark_close(handle);
+}
+
 /* Another place, a broken job and back: nothing of them stays. */
 static void jobs_between_leave_no_trace(void **state)
 {
@@ -456,6 +484,7 @@ int main(void)
         in_home(a_handle_serves_many_jobs_alike),
         in_home(a_counter_never_gets_past_one),
         in_home(a_batch_keeps_some_laws_only),
+        in_home(large_laws_are_fewer),
         in_home(jobs_between_leave_no_trace),
         in_home(statuses_say_what_it_came_to),
         in_home(all_problems_come_in_one_go),
