@@ -31,7 +31,10 @@ enum file_result home_files_read(char **text, size_t *length, const char *home, 
 int home_files_each(const char *home, const char *folder, const char *ending, int depth,
                     void (*visit)(void *data, const char *path), void *data);
 
-/* The files packed into the program: made by the build (engine/page/pack_home.c). */
+/* The files packed into the program: made by the build (engine/packing/pack_home.c). */
 struct pack home_files_packed(void);
+
+/* What the build made of them (profile/made.h); no files where it made nothing. */
+struct pack home_files_made(void);
 
 #endif

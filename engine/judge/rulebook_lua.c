@@ -8,6 +8,7 @@
 #include "judge/gap.h"
 #include "judge/memory.h"
 #include "judge/place_fact.h"
+#include "profile/made.h"
 
 #include <lauxlib.h>
 #include <lua.h>
@@ -51,6 +52,14 @@ static void say_stop(struct declaring *reading, enum sandbox_stop stop)
                         sandbox_message(sandbox, stop));
 }
 
+static void end_file(struct declaring *reading, enum sandbox_stop stop)
+{
+    if (stop != SANDBOX_DONE)
+        say_stop(reading, stop);
+    else if (sandbox_overfull(reading->book->sandbox)) /* each file had that much */
+        say_stop(reading, SANDBOX_MEMORY);
+}
+
 /* Runs one file; what stops it is told with the file and line. */
 static void run_file(struct declaring *reading, const char *path)
 {
@@ -59,6 +68,13 @@ static void run_file(struct declaring *reading, const char *path)
                                             reading->problems);
     if (source == NULL)
         return;
+    reading->file = source->path;
+    struct packed_file code;
+    if (made_find(source, MADE_CODE, &code)) {
+        end_file(reading,
+                 sandbox_run_compiled(book->sandbox, code.bytes, code.length, source->path));
+        return;
+    }
     struct bare_number bare;
     /* Looked for in the text, before it is run: a number alone cannot be told from a
      * figure once it is compared. */
@@ -69,13 +85,7 @@ static void run_file(struct declaring *reading, const char *path)
                         bare.verb, bare.number);
         return;
     }
-    reading->file = source->path;
-    const enum sandbox_stop stop = sandbox_run(book->sandbox, source->text, source->length,
-                                               source->path);
-    if (stop != SANDBOX_DONE)
-        say_stop(reading, stop);
-    else if (sandbox_overfull(book->sandbox)) /* each file had that much */
-        say_stop(reading, SANDBOX_MEMORY);
+    end_file(reading, sandbox_run(book->sandbox, source->text, source->length, source->path));
 }
 
 static void note_file(void *data, const char *path)

@@ -1,6 +1,7 @@
 #include "profile/home.h"
 
 #include "base/home_files.h"
+#include "profile/made.h"
 
 #include <sha2.h>
 
@@ -53,6 +54,14 @@ static struct source *sources_find(const struct sources *sources, const char *pa
     return NULL;
 }
 
+static bool is_packed(const char *path, const char *text, size_t length)
+{
+    const struct pack pack = home_files_packed();
+    struct packed_file file;
+    return pack_find(&pack, path, &file) && file.length == length
+           && memcmp(file.bytes, text, length) == 0;
+}
+
 /* Terminated, though the file need not be: arena blocks are zeroed. */
 static const struct source *keep_source(struct arena *arena, struct sources *sources,
                                         const char *path, const char *text, size_t length)
@@ -62,7 +71,7 @@ static const struct source *keep_source(struct arena *arena, struct sources *sou
     char *copy = arena_copy_n(arena, text, length);
     if (source == NULL || name == NULL || copy == NULL)
         return NULL;
-    *source = (struct source){name, copy, length, sources->first};
+    *source = (struct source){name, copy, length, is_packed(path, text, length), sources->first};
     sources->first = source;
     sources->count++;
     return source;
@@ -123,8 +132,10 @@ static void sources_sort(struct sources *sources)
 void home_fingerprint(struct sources *sources, char out[65])
 {
     SHA2_CTX context;
-    SHA256Init(&context);
     sources_sort(sources);
+    if (made_fingerprint(sources, out))
+        return;
+    SHA256Init(&context);
     for (const struct source *s = sources->first; s != NULL; s = s->next) {
         char head[64];
         /* The length goes between path and bytes, so that no two lists of files give one

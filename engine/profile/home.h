@@ -10,12 +10,14 @@
 #include "base/arena.h"
 #include "base/problem.h"
 
+#include <stdbool.h>
 #include <stddef.h>
 
 struct source {
     const char *path; /* below the home: "rules/deck.lua" */
     const char *text; /* terminated */
     size_t length;
+    bool packed; /* to the byte the file of this path packed into the program (made.h) */
     struct source *next;
 };
 

@@ -1,4 +1,5 @@
 #include "profile/place.h"
+#include "profile/place_made.h"
 #include "profile/place_reading.h"
 #include "profile/place_traps.h"
 
@@ -888,6 +889,8 @@ struct place *place_load(const char *home, const char *id, struct arena *arena,
     place->source = home_read(home, path, arena, sources, problems);
     if (place->source == NULL)
         return NULL;
+    if (place_made_read(place, home, arena, sources))
+        return place;
     struct loading loading = {
         .arena = arena, .problems = problems, .place = place, .id = id, .source = place->source};
     run_files(&loading, home, sources);

@@ -281,14 +281,14 @@ struct source {
     const char *text;
     size_t length;
     const char *name;
+    const char *mode; /* "t": source text only; "b": a compiled chunk */
 };
 
-/* "t": source text only. Compiled chunks could break the interpreter. */
 static int run_source(lua_State *lua)
 {
     const struct source *source = lua_touserdata(lua, 1);
     const char *chunk = lua_pushfstring(lua, "@%s", source->name);
-    if (luaL_loadbufferx(lua, source->text, source->length, chunk, "t") != LUA_OK)
+    if (luaL_loadbufferx(lua, source->text, source->length, chunk, source->mode) != LUA_OK)
         return lua_error(lua);
     lua_rawgetp(lua, LUA_REGISTRYINDEX, &CHUNK_ENV_KEY);
     lua_setupvalue(lua, -2, 1); /* _ENV */
@@ -319,11 +319,19 @@ enum sandbox_stop sandbox_run(struct sandbox *sandbox, const char *source, size_
         source += 3;
         length -= 3;
     }
-    struct source about = {source, length, name};
+    /* Compiled chunks from outside could break the interpreter. */
+    struct source about = {source, length, name, "t"};
     const enum sandbox_stop stop = sandbox_setup(sandbox, run_source, &about);
     if (stop == SANDBOX_ERROR)
         say_slip(sandbox, &about);
     return stop;
+}
+
+enum sandbox_stop sandbox_run_compiled(struct sandbox *sandbox, const char *code, size_t length,
+                                       const char *name)
+{
+    struct source about = {code, length, name, "b"};
+    return sandbox_setup(sandbox, run_source, &about);
 }
 
 enum sandbox_stop sandbox_setup(struct sandbox *sandbox, lua_CFunction function, void *data)

@@ -107,6 +107,12 @@ bool sandbox_spent(const struct sandbox *sandbox);
 enum sandbox_stop sandbox_run(struct sandbox *sandbox, const char *source, size_t length,
                               const char *name);
 
+/* Runs what the build's own Lua compiled of such a text (profile/made.h). Lua does not
+ * look a compiled chunk over, and a wrong one could break the interpreter: none is ever
+ * read from a file, only from the program itself. */
+enum sandbox_stop sandbox_run_compiled(struct sandbox *sandbox, const char *code, size_t length,
+                                       const char *name);
+
 /* Runs a C function under the loading limits: for setting things up where
  * Lua may raise. data is its first and only argument, a light userdata. */
 enum sandbox_stop sandbox_setup(struct sandbox *sandbox, lua_CFunction function, void *data);

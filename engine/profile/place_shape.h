@@ -1,0 +1,32 @@
+/* place_shape.h - what a place is made of, told as data: which members of which structs
+ * are texts, numbers, lists. place_made.c and place_made_write.c go by it: a member that is
+ * not listed here would be lost on the way.
+ */
+#ifndef EAVEMARK_PROFILE_PLACE_SHAPE_H
+#define EAVEMARK_PROFILE_PLACE_SHAPE_H
+
+#include <stddef.h>
+
+/* WORD is an int or an enum; DAY a long. */
+enum part_kind { FLAG, WORD, DAY, NUMBER, TEXT, TEXTS, INSIDE, LIST };
+
+struct shape;
+
+struct part {
+    enum part_kind kind;
+    size_t at;                 /* in its struct */
+    size_t count_at;           /* TEXTS: where their count stands */
+    const struct shape *shape; /* INSIDE, LIST: of what */
+};
+
+/* Of an INSIDE one there is no next. */
+struct shape {
+    size_t size, next;
+    const struct part *parts;
+    size_t part_count;
+};
+
+/* Of struct place, but for its source. */
+extern const struct shape PLACE_SHAPE;
+
+#endif
