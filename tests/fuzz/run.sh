@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # run.sh [SECONDS] [TARGET] - fuzzes each target for so long (60), all of them or one
-# (cases, interview, job, lines, profile, rules, words), as many at once as there are
+# (cases, draft, interview, job, lines, page, profile, rules, shop, words), as many at once as there are
 # cores. Needs clang-14 and libclang-rt-14-dev.
 #
 # Inputs found worth keeping stay in build-fuzz/corpus/TARGET for the next run.
@@ -12,7 +12,7 @@
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 seconds=${1:-60}
-targets=${2:-cases interview job lines profile rules words}
+targets=${2:-cases draft interview job lines page profile rules shop words}
 build=${EAVEMARK_FUZZ_BUILD:-build-fuzz}
 command -v clang-14 >/dev/null || bash .ci/packages.sh clang-14 libclang-rt-14-dev
 
@@ -43,10 +43,12 @@ one_line_attacks() {
 # Words of the languages, so that the fuzzer need not spell them out.
 words() {
     case $1 in
-    job | lines) grep -ohE '"[a-z_]+"' rules/fields.lua examples/*/job.json ;;
+    job | lines | page) grep -ohE '"[a-z_]+"' rules/fields.lua examples/*/job.json ;;
     profile) grep -ohE '"[a-z_.]+"|\b[a-z_]+ =' jurisdictions/model/irc/layers.lua tests/support/small_law.c ;;
     rules) grep -ohE '"[a-z_.]+"|\b[a-z_]+\(' rules/layers.lua rules/deck.lua tests/support/small_law.c ;;
     cases) grep -ohE '"[a-z_.]+"|\b[a-z_]+ =' tests/fuzz/seeds/cases/county.lua tests/support/small_law.c ;;
+    shop) grep -ohE '"[a-z_]+"' rules/fields.lua tests/checks/tear_off.shop.json && echo '==' ;;
+    draft) printf '%s\n' 'eavemark draft 1, begun from nothing' ', begun from 2 bytes, ' ;;
     interview) cut -f 2 tests/checks/new.answers ;;
     words) printf '%s\n' '" in "' '" deg"' '" degrees"' '" %"' ;;
     esac | tr -d '"' | sort -u | sed 's/.*/"&"/'

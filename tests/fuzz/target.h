@@ -18,8 +18,8 @@ struct fuzz_target {
     void (*end)(void *state);
 };
 
-extern const struct fuzz_target fuzz_cases, fuzz_interview, fuzz_job, fuzz_lines, fuzz_profile,
-    fuzz_rules, fuzz_words;
+extern const struct fuzz_target fuzz_cases, fuzz_draft, fuzz_interview, fuzz_job, fuzz_lines,
+    fuzz_page, fuzz_profile, fuzz_rules, fuzz_shop, fuzz_words;
 
 /* A promise; unlike assert, it is kept in every build. */
 #define FUZZ_REQUIRE(promise)                                                             \

@@ -128,6 +128,27 @@ static void slopes_and_days(void **state)
     play_all(&fuzz_words, FOLDERS);
 }
 
+static void shop_sheets(void **state)
+{
+    (void)state;
+    static const char *const FOLDERS[][2] = {{NULL, NULL}};
+    play_all(&fuzz_shop, FOLDERS);
+}
+
+static void pages(void **state)
+{
+    (void)state;
+    static const char *const FOLDERS[][2] = {{NULL, NULL}};
+    play_all(&fuzz_page, FOLDERS);
+}
+
+static void drafts(void **state)
+{
+    (void)state;
+    static const char *const FOLDERS[][2] = {{NULL, NULL}};
+    play_all(&fuzz_draft, FOLDERS);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -138,6 +159,9 @@ int main(void)
         cmocka_unit_test(county_cases),
         cmocka_unit_test(answers),
         cmocka_unit_test(slopes_and_days),
+        cmocka_unit_test(shop_sheets),
+        cmocka_unit_test(pages),
+        cmocka_unit_test(drafts),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
