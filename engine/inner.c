@@ -41,7 +41,6 @@ enum { LAWS_MOST = 64, LAWS_BYTES_MOST = 256 * 1024 * 1024 };
 struct eavemark {
     char *home;
     struct laws laws;
-    size_t held; /* results and interviews that name rules and figures of those laws */
 };
 
 /* Owns all that its reports are made of: it may outlive nothing but the handle it was
@@ -118,7 +117,7 @@ static void let_laws_go(eavemark *handle)
 {
     size_t bytes;
     const size_t count = laws_count(&handle->laws, &bytes);
-    if (handle->held == 0 && (count >= LAWS_MOST || bytes >= LAWS_BYTES_MOST))
+    if (handle->laws.holders == 0 && (count >= LAWS_MOST || bytes >= LAWS_BYTES_MOST))
         laws_free(&handle->laws);
 }
 
@@ -134,7 +133,7 @@ eavemark_result *inner_check(eavemark *handle, const struct eavemark_request *re
     cJSON *job = NULL;
     let_laws_go(handle);
     result->handle = handle;
-    handle->held++;
+    handle->laws.holders++;
     if (request->text == NULL)
         json_read_file(&job, request->name, &checked->problems);
     else
@@ -242,7 +241,7 @@ char *inner_result_changes(const eavemark_result *before, const eavemark_result 
 void inner_result_free(eavemark_result *result)
 {
     if (result->handle != NULL)
-        result->handle->held--;
+        result->handle->laws.holders--;
     checked_free(&result->checked);
     cJSON_Delete(result->job);
     free(result->problems);
@@ -494,6 +493,7 @@ enum eavemark_status inner_explain(eavemark *handle, const char *name,
     if (*problems == NULL || (status == EAVEMARK_NOTHING_FAILED && *report == NULL))
         status = drop_both_texts(report, problems);
     explain_free(&explanation);
+    laws_rest_any(&handle->laws);
     cJSON_Delete(asked.job);
     return status;
 }
@@ -1105,7 +1105,7 @@ eavemark_interview *inner_interview_open(eavemark *handle, const struct eavemark
     eavemark_interview *opened = interview_opened(handle, request, &found);
     if (opened != NULL) {
         opened->handle = handle;
-        handle->held++;
+        handle->laws.holders++;
     }
     *status = problems_status(&found);
     *problems = problems_text(&found);
@@ -1240,7 +1240,7 @@ char *inner_interview_draft(const eavemark_interview *interview)
 void inner_interview_close(eavemark_interview *interview)
 {
     if (interview->handle != NULL)
-        interview->handle->held--;
+        interview->handle->laws.holders--;
     interview_free(interview->interview);
     free(interview->name);
     free(interview);

@@ -23,6 +23,7 @@ struct batch {
     unsigned long number; /* of the line in the input, from 1 */
     bool any;             /* a line that was not blank */
     bool broken_off;      /* answers are lacking */
+    int why;              /* errno of a write that failed, or 0 */
     int worst;
 };
 
@@ -125,6 +126,16 @@ static void check_line(struct batch *batch, const char *name, const struct text 
     eavemark_result_free(result);
 }
 
+/* True when the output takes no more. Asked right after writing, while errno says why. */
+static bool is_out_closed(struct batch *batch)
+{
+    if (!ferror(batch->out))
+        return false;
+    if (batch->why == 0)
+        batch->why = errno;
+    return true;
+}
+
 /* One line of the batch: a result, or a record of why there is none. */
 static void handle_line(struct batch *batch, enum line_kind kind, const struct text *line)
 {
@@ -180,7 +191,7 @@ static bool share_batch(struct batch *batch, size_t processes)
 {
     struct relay relay;
     struct text line = TEXT_EMPTY;
-    struct answer_to to = {batch->out, batch->err, EAVEMARK_NOTHING_FAILED};
+    struct answer_to to = {.out = batch->out, .err = batch->err};
     if (processes < 2 || !relay_start(&relay, processes, work_on_line, batch))
         return false;
     for (;;) {
@@ -200,6 +211,7 @@ static bool share_batch(struct batch *batch, size_t processes)
         batch->broken_off = true;
     }
     note_status(batch, to.status);
+    batch->why = to.why;
     text_free(&line);
     return true;
 }
@@ -220,7 +232,7 @@ static void run_batch(struct batch *batch)
         handle_line(batch, kind, &line);
         if (batch->flush)
             fflush(batch->out);
-        if (ferror(batch->out))
+        if (is_out_closed(batch))
             break;
         line.failed = false;
     }
@@ -275,6 +287,7 @@ int lines_check(const struct check *check, eavemark *handle)
     if (output_open(&output, check->output) == 0) {
         batch.out = output.stream;
         const bool whole = run_whole(&batch);
+        output.why = batch.why;
         if (!whole)
             note_status(&batch, EAVEMARK_UNUSABLE);
         if (output_close(&output, whole) != 0)

@@ -185,9 +185,11 @@ static void collect(struct relay *relay, struct worker *worker, struct answer_to
     if (!worker->busy || relay->broken)
         return;
     worker->busy = false;
-    if (!receive_all(worker->socket, &head, sizeof(head))
-        || !copy_bytes(worker->socket, head.out, to->out)
-        || !copy_bytes(worker->socket, head.err, to->err))
+    const bool whole = receive_all(worker->socket, &head, sizeof(head))
+                       && copy_bytes(worker->socket, head.out, to->out);
+    if (whole && ferror(to->out) && to->why == 0)
+        to->why = errno;
+    if (!whole || !copy_bytes(worker->socket, head.err, to->err))
         relay->broken = true;
     else if (head.status > to->status)
         to->status = head.status;

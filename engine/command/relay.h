@@ -16,6 +16,7 @@ enum { RELAY_MOST = 64 };
 struct answer_to {
     FILE *out, *err;
     int status;
+    int why; /* errno of what could not be written to out, or 0 */
 };
 
 /* What a worker does with a line; data as given to relay_start. */

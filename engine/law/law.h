@@ -12,6 +12,7 @@ struct law {
     struct rulebook *book;   /* NULL: at rest (laws_rest) */
     char fingerprint[65];    /* of every file both were read from */
     unsigned long long used; /* the later laws_find gave it, the more */
+    bool held;               /* not put to rest: laws_rest_never */
     struct law *next;
 };
 
@@ -37,7 +38,8 @@ struct laws {
     struct rule_names rules;  /* of laws at rest */
     unsigned long long used;
     long long steps_rested; /* that laws at rest had taken */
-    bool out_of_memory;     /* something passed over in silence was for want of memory */
+    size_t holders;     /* results and interviews that name rules of them: none is put to rest */
+    bool out_of_memory; /* something passed over in silence was for want of memory */
 };
 
 /* Frees problems that do not count, such as those of places gone through in
@@ -55,10 +57,16 @@ const struct law *laws_find(struct laws *laws, const char *id, long date, const 
  * place is not known. */
 const struct law *laws_fields(struct laws *laws, struct problems *problems);
 
-/* Frees the rulebooks of all laws but the few used last, for whoever goes through many
- * places: a rulebook takes fifty times the room of its profile. laws_find loads them again.
- * Nothing of a rulebook may be held across a call, be it a rule, a field or a text. */
+/* Frees the rulebooks of all laws but the few used last, and of more when those take more
+ * than LAWS_AWAKE_BYTES, for whoever goes through many places: a rulebook takes fifty times
+ * the room of its profile, and a county's may take a hundred megabytes. laws_find loads them
+ * again. Nothing of a rulebook may be held across a call, be it a rule, a field or a text,
+ * but of laws that laws_rest_never was told of, until laws_rest_any. While there are holders it
+ * does nothing. */
+enum { LAWS_AWAKE_BYTES = 128 * 1024 * 1024 };
 void laws_rest(struct laws *laws, size_t awake);
+void laws_rest_never(struct laws *laws, const struct law *law);
+void laws_rest_any(struct laws *laws);
 
 /* Notes the rules of the laws awake too: laws->rules is then of all. False when out of
  * memory. */

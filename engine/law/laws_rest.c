@@ -62,15 +62,16 @@ bool laws_rest_rules(struct laws *laws)
     return true;
 }
 
-/* Awake, and used before this one; of those that can rest. */
-static struct law *longest_unused(const struct laws *laws, size_t *awake)
+/* Of those awake that can rest, the one that was used before the others. */
+static struct law *longest_unused(const struct laws *laws, size_t *awake, size_t *bytes)
 {
     struct law *found = NULL;
-    *awake = 0;
+    *awake = *bytes = 0;
     for (struct law *law = laws->first; law != NULL; law = law->next) {
-        if (law->book == NULL || law->profile == NULL)
+        if (law->book == NULL || law->profile == NULL || law->held)
             continue;
         ++*awake;
+        *bytes += rulebook_bytes(law->book);
         if (found == NULL || law->used < found->used)
             found = law;
     }
@@ -79,9 +80,13 @@ static struct law *longest_unused(const struct laws *laws, size_t *awake)
 
 void laws_rest(struct laws *laws, size_t awake)
 {
-    size_t count;
-    struct law *law = longest_unused(laws, &count);
-    for (; count > awake; law = longest_unused(laws, &count)) {
+    size_t count, bytes;
+    if (laws->holders > 0)
+        return;
+    struct law *law = longest_unused(laws, &count, &bytes);
+    /* The last one used stays, whatever it takes: it is loaded again for every case else. */
+    for (; count > awake || (count > 1 && bytes > LAWS_AWAKE_BYTES);
+         law = longest_unused(laws, &count, &bytes)) {
         if (!note_rules(&laws->rules, law->book)) {
             laws->out_of_memory = true;
             return;
@@ -90,4 +95,16 @@ void laws_rest(struct laws *laws, size_t awake)
         rulebook_free(law->book);
         law->book = NULL;
     }
+}
+
+void laws_rest_never(struct laws *laws, const struct law *law)
+{
+    for (struct law *l = laws->first; l != NULL; l = l->next)
+        l->held = l->held || l == law;
+}
+
+void laws_rest_any(struct laws *laws)
+{
+    for (struct law *l = laws->first; l != NULL; l = l->next)
+        l->held = false;
 }

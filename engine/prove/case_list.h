@@ -28,14 +28,28 @@ enum { CASES_MOST = 2000, CASES_STEPS = 400 * 1000 * 1000 };
 struct case_list {
     struct arena arena;
     struct sources sources;
-    struct strings files;
     struct rule_case *first, **last;
 };
 
-/* Reads the cases wanted into an empty list. What is wrong with their files
- * is added to problems; what is wrong with one case's changes stays with it. */
-void case_list_read(struct case_list *list, const char *home, const struct cases_wanted *wanted,
-                    struct problems *problems);
+/* The files of the cases wanted. They are read one after another: each may keep
+ * SANDBOX_KEPT_BYTES. */
+struct case_files {
+    struct arena arena;
+    const char *home;
+    const struct cases_wanted *wanted;
+    struct strings paths;
+    size_t next;
+};
+
+void case_files_open(struct case_files *files, const char *home, const struct cases_wanted *wanted,
+                     struct problems *problems);
+
+/* Adds the cases of the next file to a list, which begins as all zero. What is wrong with
+ * the file is added to problems; what is wrong with one case's changes stays with it. False
+ * when there is none left. The list must be freed before the files are closed. */
+bool case_files_next(struct case_files *files, struct case_list *list, struct problems *problems);
+
+void case_files_close(struct case_files *files);
 
 /* The job of a case that has one, afresh; to be freed. NULL when out of memory. */
 cJSON *case_job(const struct rule_case *c);

@@ -293,45 +293,62 @@ static void read_file(struct reading *reading, const char *path)
 
 static void note_file(void *data, const char *path)
 {
-    struct case_list *list = data;
-    strings_add(&list->files, &list->arena, arena_copy(&list->arena, path));
+    struct case_files *files = data;
+    strings_add(&files->paths, &files->arena, arena_copy(&files->arena, path));
 }
 
 /* A topic's cases also stand beside places, among cases of other topics. */
-static void list_files(struct case_list *list, const char *home, const struct cases_wanted *wanted)
+static void list_files(struct case_files *files)
 {
+    const struct cases_wanted *wanted = files->wanted;
     if (wanted->topic != NULL)
-        strings_add(&list->files, &list->arena,
-                    arena_format(&list->arena, "rules/cases/%s.lua", wanted->topic));
+        strings_add(&files->paths, &files->arena,
+                    arena_format(&files->arena, "rules/cases/%s.lua", wanted->topic));
     if (wanted->place != NULL) {
-        const char *path = arena_format(&list->arena, "jurisdictions/%s.cases.lua", wanted->place);
-        if (path != NULL && home_has(home, path))
-            strings_add(&list->files, &list->arena, path);
+        const char *path = arena_format(&files->arena, "jurisdictions/%s.cases.lua", wanted->place);
+        if (path != NULL && home_has(files->home, path))
+            strings_add(&files->paths, &files->arena, path);
     }
     if (wanted->place != NULL)
         return;
-    if ((wanted->topic == NULL && home_each(home, "rules/cases", ".lua", 0, note_file, list) != 0
+    if ((wanted->topic == NULL
+         && home_each(files->home, "rules/cases", ".lua", 0, note_file, files) != 0
          && errno == ENOMEM)
-        || (home_each(home, "jurisdictions", ".cases.lua", 6, note_file, list) != 0
+        || (home_each(files->home, "jurisdictions", ".cases.lua", 6, note_file, files) != 0
             && errno == ENOMEM))
-        list->arena.failed = true;
+        files->arena.failed = true;
 }
 
-void case_list_read(struct case_list *list, const char *home, const struct cases_wanted *wanted,
-                    struct problems *problems)
+void case_files_open(struct case_files *files, const char *home, const struct cases_wanted *wanted,
+                     struct problems *problems)
 {
-    struct reading reading = {
-        .home = home, .problems = problems, .list = list, .rule = wanted->rule};
-    *list = (struct case_list){0};
-    list->last = &list->first;
-    list_files(list, home, wanted);
-    for (size_t i = 0; i < list->files.count && !list->arena.failed; i++) {
-        /* The topic's own file comes first, and is read whole. */
-        reading.topic = i == 0 ? NULL : wanted->topic;
-        read_file(&reading, list->files.items[i]);
-    }
+    *files = (struct case_files){.home = home, .wanted = wanted};
+    list_files(files);
+    if (files->arena.failed)
+        problem_out_of_memory(problems);
+}
+
+bool case_files_next(struct case_files *files, struct case_list *list, struct problems *problems)
+{
+    if (files->next == files->paths.count || files->arena.failed || list->arena.failed)
+        return false;
+    struct reading reading = {.home = files->home,
+                              .problems = problems,
+                              .list = list,
+                              .rule = files->wanted->rule,
+                              /* The topic's own file comes first, and is read whole. */
+                              .topic = files->next == 0 ? NULL : files->wanted->topic};
+    if (list->last == NULL)
+        list->last = &list->first;
+    read_file(&reading, files->paths.items[files->next++]);
     if (list->arena.failed)
         problem_out_of_memory(problems);
+    return true;
+}
+
+void case_files_close(struct case_files *files)
+{
+    arena_free(&files->arena);
 }
 
 cJSON *case_job(const struct rule_case *c)
@@ -344,4 +361,5 @@ void case_list_free(struct case_list *list)
     for (struct rule_case *c = list->first; c != NULL; c = c->next)
         cJSON_free(c->job);
     arena_free(&list->arena);
+    *list = (struct case_list){0};
 }

@@ -93,6 +93,12 @@ static const struct law *law_of(struct laws *laws, struct places *places, size_t
     return law;
 }
 
+/* Its rules are done with, but for what was copied of them. */
+static void let_go(struct laws *laws)
+{
+    laws_rest(laws, PROOF_LAWS_AWAKE);
+}
+
 /* Only places with rule files of their own can have other rules than the rest. */
 static bool may_add_rules(const struct places *places, size_t index)
 {
@@ -111,8 +117,11 @@ static void find_rule(struct explaining *e, const struct law *asked)
         const struct law *law = may_add_rules(&out->places, i) ? law_of(e->laws, &out->places, i)
                                                                : NULL;
         out->rule = law == NULL ? NULL : rulebook_rule(law->book, e->request->name);
-        if (out->rule == NULL)
+        if (out->rule == NULL) {
+            let_go(e->laws);
             continue;
+        }
+        laws_rest_never(e->laws, law);
         out->law = law;
         out->only_in = law->profile->title;
         e->date = out->places.items[i].date;
@@ -304,6 +313,7 @@ static void collect_rules(const struct collecting *to, struct laws *laws, struct
             else
                 collect_name(to, r->id);
         }
+        let_go(laws);
     }
 }
 
@@ -422,7 +432,8 @@ static void list_law(struct explanation *out, const struct law *law, const char 
     out->rules = rules;
     for (const struct rule *r = law->book->rules; r != NULL; r = r->next)
         if (!is_listed(out, r->id))
-            rules[out->rule_count++] = (struct listed_rule){r->id, r->title, place};
+            rules[out->rule_count++] = (struct listed_rule){
+                arena_copy(&out->arena, r->id), arena_copy(&out->arena, r->title), place};
 }
 
 /* Without a place named, the rules of all places, each with the place that first has it. */
@@ -435,6 +446,7 @@ static void list_rules(struct explaining *e, const struct law *asked)
                                                                : NULL;
         if (law != NULL)
             list_law(out, law, law->profile->title);
+        let_go(e->laws);
     }
     if (out->rule_count > 0)
         qsort(out->rules, out->rule_count, sizeof(*out->rules), listed_order);
@@ -554,6 +566,7 @@ void explain(struct laws *laws, const struct explain_request *request, struct ex
     const struct law *asked = asked_law(&e);
     if (asked == NULL)
         return;
+    laws_rest_never(laws, asked);
     add_columns(out, e.request->jurisdiction == NULL ? NULL : asked);
     if (out->columns != NULL && request->name != NULL)
         explain_name(&e, asked);

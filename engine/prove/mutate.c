@@ -429,7 +429,10 @@ void mutate_run(struct laws *laws, const char *name, struct mutation *mutation)
     trying.last = &trying.first;
     if (names_place(laws->home, name))
         trying.place = name;
-    case_list_read(&trying.cases, laws->home, &all, &mutation->problems);
+    struct case_files files;
+    case_files_open(&files, laws->home, &all, &mutation->problems);
+    while (case_files_next(&files, &trying.cases, &mutation->problems))
+        ;
     for (struct rule_case *c = trying.cases.first; c != NULL; c = c->next)
         if (c->job != NULL && mutation->problems.count == 0)
             try_case(&trying, c);
@@ -445,6 +448,7 @@ void mutate_run(struct laws *laws, const char *name, struct mutation *mutation)
     for (struct attempt *t = trying.first; t != NULL; t = t->next)
         cJSON_Delete(t->job);
     case_list_free(&trying.cases);
+    case_files_close(&files);
 }
 
 void mutate_free(struct mutation *mutation)

@@ -289,7 +289,8 @@ run 2 check --lines missing.ndjson; silent; warns missing.ndjson
 run 3 check --lines --home nothing good.ndjson
 [ "$(grep -c '"error"' out)" -eq 2 ] || flunk "a broken home loses lines"
 [ ! -c /dev/full ] || { "$program" check --lines good.ndjson >/dev/full 2>err; got=$?
-    [ $got -eq 2 ] || flunk "a full disk gives exit $got with --lines"; }
+    [ $got -eq 2 ] || flunk "a full disk gives exit $got with --lines"; warns 'No space left'
+    "$program" check --lines --jobs 2 good.ndjson >/dev/full 2>err; warns 'No space left'; }
 
 # Somebody waits for each answer before asking the next question.
 trap '' PIPE

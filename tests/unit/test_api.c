@@ -157,6 +157,37 @@ static void a_batch_keeps_some_laws_only(void **state)
     eavemark_close(handle);
 }
 
+/* A proof goes through more places than it keeps loaded; the rules that a result names
+ * stay all the same. */
+static void a_result_outlives_a_proof(void **state)
+{
+    (void)state;
+    eavemark *handle = eavemark_open(home.path);
+    char *proof = NULL, *problems = NULL;
+    for (int i = 0; i < 20; i++) {
+        char path[64], text[160];
+        snprintf(path, sizeof(path), "jurisdictions/many/p%d.lua", i);
+        snprintf(text, sizeof(text),
+                 "jurisdiction \"many/p%d\" { title = \"P\", invented = true,\n"
+                 "  follows = \"model/test\" }\n",
+                 i);
+        home_write(&home, path, text);
+    }
+    const struct eavemark_request request = {
+        .name = "j", .text = SMALL_JOB, .jurisdiction = "many/p0", .length = strlen(SMALL_JOB)};
+    eavemark_result *held = eavemark_check(handle, &request);
+    char *before = eavemark_result_report(held, EAVEMARK_TEXT, EAVEMARK_ALL);
+    eavemark_proof(handle, NULL, NULL, NULL, EAVEMARK_TEXT, &proof, &problems);
+    char *after = eavemark_result_report(held, EAVEMARK_TEXT, EAVEMARK_ALL);
+    assert_string_equal(after, before);
+    free(proof);
+    free(problems);
+    free(before);
+    free(after);
+    eavemark_result_free(held);
+    eavemark_close(handle);
+}
+
 /* What a county's rules keep counts, not only how many laws there are. */
 static void large_laws_are_fewer(void **state)
 {
@@ -485,6 +516,7 @@ int main(void)
         in_home(a_counter_never_gets_past_one),
         in_home(a_batch_keeps_some_laws_only),
         in_home(large_laws_are_fewer),
+        in_home(a_result_outlives_a_proof),
         in_home(jobs_between_leave_no_trace),
         in_home(statuses_say_what_it_came_to),
         in_home(all_problems_come_in_one_go),

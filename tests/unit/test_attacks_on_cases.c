@@ -4,6 +4,7 @@
  * a limit or `error "words"`, the file is refused. Either way the proof of
  * everything ends, names the file, and runs the cases of other files; and what
  * is said of another place does not change by a byte. */
+#include "prove/case_list.h"
 #include "support/attacks.h"
 #include "support/small_law.h"
 
@@ -151,10 +152,37 @@ static void all_cases_of_a_file_have_a_total(void **state)
     home_remove(&home);
 }
 
+/* Each file may keep much: those of one are let go before the next is read. */
+static void one_file_is_read_at_a_time(void **state)
+{
+    (void)state;
+    struct temporary_home home;
+    struct case_files files;
+    struct case_list list = {.first = NULL};
+    struct problems problems = {0};
+    const struct cases_wanted all = {.rule = NULL};
+    size_t count = 0;
+    make_home(&home);
+    home_write(&home, "jurisdictions/example/attack.cases.lua", CASES);
+    case_files_open(&files, home.path, &all, &problems);
+    while (case_files_next(&files, &list, &problems)) {
+        assert_non_null(list.first);
+        for (const struct rule_case *c = list.first; c != NULL; c = c->next, count++)
+            assert_string_equal(c->file, list.first->file);
+        case_list_free(&list);
+        assert_null(list.first);
+    }
+    assert_int_equal(count, 6);
+    assert_int_equal(problems.count, 0);
+    case_files_close(&files);
+    home_remove(&home);
+}
+
 int main(void)
 {
     static const struct CMUnitTest others[] = {
         cmocka_unit_test(all_cases_of_a_file_have_a_total),
+        cmocka_unit_test(one_file_is_read_at_a_time),
     };
     return attacks_run("cases", 5, run_attack, others, sizeof(others) / sizeof(others[0]));
 }

@@ -1,12 +1,15 @@
 /* Laws at rest: the rulebooks of places gone through are not kept, and a law that is asked
  * for again is the one it was. */
 #include "law/law.h"
+#include "prove/explain.h"
 #include "prove/proof.h"
+#include "support/small_law.h"
 
 #include <setjmp.h>
 #include <stdarg.h>
 #include <stddef.h>
 #include <stdint.h>
+#include <stdio.h>
 #include <string.h>
 
 #include <cmocka.h>
@@ -95,12 +98,76 @@ static void a_proof_keeps_few_awake(void **state)
     laws_free(&laws);
 }
 
+/* Twenty places whose rules keep tables that take 15 MB and more. */
+static void make_large_places(struct temporary_home *home)
+{
+    home_make(home);
+    small_law_write(home);
+    home_write(home, "jurisdictions/large/own.rules.lua",
+               "local kept = {}\n"
+               "for i = 1, 60000 do kept[i] = { i, i, i, i } end\n"
+               "rule \"large.one\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+               "  judge = function(job) if kept[1] then return job.existing.layers end end }\n");
+    for (int i = 0; i < 20; i++) {
+        char path[64], text[192];
+        snprintf(path, sizeof(path), "jurisdictions/large/p%d.lua", i);
+        snprintf(text, sizeof(text),
+                 "jurisdiction \"large/p%d\" { title = \"P\", invented = true,\n"
+                 "  follows = \"model/test\", rules = \"own.rules.lua\" }\n",
+                 i);
+        home_write(home, path, text);
+    }
+}
+
+/* What is awake is bounded by its bytes too; listing all rules goes through all places. */
+static void large_laws_rest_sooner(void **state)
+{
+    (void)state;
+    struct temporary_home home;
+    make_large_places(&home);
+    struct laws laws = {.home = home.path};
+    struct arena arena = {0};
+    struct strings names = {0};
+    struct problems problems = {0};
+    size_t bytes;
+    explain_names(&laws, NAMES_RULES, &names, &arena, &problems);
+    assert_int_equal(problems.count, 0);
+    assert_true(strings_have(&names, "large.one"));
+    assert_true(laws_count(&laws, &bytes) >= 20);
+    assert_true(count_awake(&laws) > 1);
+    assert_true(bytes <= LAWS_AWAKE_BYTES);
+    arena_free(&arena);
+    laws_free(&laws);
+    home_remove(&home);
+}
+
+/* A law that is held stays, however long ago it was used; with holders all do. */
+static void what_is_held_stays_awake(void **state)
+{
+    (void)state;
+    struct laws laws = {.home = EAVEMARK_HOME_DIR};
+    const struct law *tamarack = find(&laws, "example/tamarack");
+    find(&laws, "example/frostmere");
+    laws.holders = 1;
+    laws_rest(&laws, 0);
+    assert_int_equal(count_awake(&laws), 2);
+    laws.holders = 0;
+    laws_rest_never(&laws, tamarack);
+    laws_rest(&laws, 0);
+    assert_int_equal(count_awake(&laws), 1);
+    assert_non_null(tamarack->book);
+    laws_rest_any(&laws);
+    laws_rest(&laws, 0);
+    assert_int_equal(count_awake(&laws), 0);
+    laws_free(&laws);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(those_used_last_stay_awake),
-        cmocka_unit_test(steps_stay_counted),
-        cmocka_unit_test(a_proof_keeps_few_awake),
+        cmocka_unit_test(those_used_last_stay_awake), cmocka_unit_test(steps_stay_counted),
+        cmocka_unit_test(a_proof_keeps_few_awake),    cmocka_unit_test(large_laws_rest_sooner),
+        cmocka_unit_test(what_is_held_stays_awake),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
