@@ -15,10 +15,10 @@
 
 /* In the order help shows them: starting a job first, upkeep last. */
 static const struct command *const COMMANDS[] = {
-    &command_new,     &command_check,   &command_card,       &command_watch,
-    &command_compare, &command_explain, &command_figures,    &command_places,
-    &command_takeoff, &command_shop,    &command_fields,     &command_proof,
-    &command_trial,   &command_county,  &command_completion, &command_manual,
+    &command_new,        &command_check,   &command_card,   &command_watch, &command_compare,
+    &command_explain,    &command_figures, &command_places, &command_page,  &command_takeoff,
+    &command_shop,       &command_fields,  &command_proof,  &command_trial, &command_county,
+    &command_completion, &command_manual,
 };
 
 enum { COMMAND_COUNT = sizeof(COMMANDS) / sizeof(COMMANDS[0]) };

@@ -8,7 +8,7 @@ cd "$(dirname "$0")/.."
 
 bash .ci/packages.sh gcc make cmake pkg-config liblua5.4-dev libcjson-dev libmd-dev libcmocka-dev \
   g++ valgrind clang clang-tidy clang-format parallel lld wasi-libc libclang-rt-14-dev-wasm32 \
-  dpkg-dev
+  dpkg-dev zsh fish
 command -v node >/dev/null && command -v npm >/dev/null || bash .ci/packages.sh nodejs npm
 (cd tests/schema && npm ci --silent --no-audit --no-fund)
 # The pages are opened in a browser, with fonts that every machine shall share.

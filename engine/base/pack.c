@@ -28,6 +28,14 @@ bool pack_find(const struct pack *pack, const char *path, struct packed_file *fi
     return false;
 }
 
+uint64_t pack_mark(const struct pack *pack)
+{
+    uint64_t mark = 0xcbf29ce484222325u;
+    for (size_t i = 0; i < pack->length; i++)
+        mark = (mark ^ (unsigned char)pack->bytes[i]) * 0x100000001b3u;
+    return mark;
+}
+
 /* A slash ends a name, so that it comes before every letter. */
 static int rank(const char *path, size_t length, size_t i)
 {

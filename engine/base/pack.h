@@ -9,6 +9,7 @@
 
 #include <stdbool.h>
 #include <stddef.h>
+#include <stdint.h>
 
 struct pack {
     const char *bytes;
@@ -29,6 +30,10 @@ bool pack_next(const struct pack *pack, size_t *at, struct packed_file *file);
 
 /* The file of that path. False when there is none. */
 bool pack_find(const struct pack *pack, const char *path, struct packed_file *file);
+
+/* A number that another pack has hardly ever (FNV-1a of 64 bits, as its authors published
+ * it): whether two programs hold the same files. No guard against ill will. */
+uint64_t pack_mark(const struct pack *pack);
 
 /* Orders paths as folders are gone through by name: what lies in "a" comes before "a.lua". */
 int pack_order(const char *a, size_t a_length, const char *b, size_t b_length);

@@ -73,7 +73,8 @@ void help_of_command(const struct command *command, struct text *out);
 
 extern const struct command command_card, command_check, command_compare, command_completion,
     command_county, command_explain, command_fields, command_figures, command_manual, command_new,
-    command_places, command_proof, command_shop, command_takeoff, command_trial, command_watch;
+    command_page, command_places, command_proof, command_shop, command_takeoff, command_trial,
+    command_watch;
 
 /* Reads the arguments into the command's own struct and the words that are no
  * options, in any order. Choices of stage and form are checked. --help is
@@ -105,6 +106,9 @@ void complain(const char *format, ...) __attribute__((format(printf, 1, 2)));
  * data folder installed with the program, then the tree in whose build folder it lies, then
  * the home inside. */
 const char *settings_home(const char *option);
+
+/* The page that was built with the program: in its own folder, or installed. NULL: none. */
+const char *settings_page(void);
 
 /* Where a report goes: standard output, or a file that appears under its name
  * only when it is complete. */

@@ -1,6 +1,6 @@
 /* completion.c - a completion script for bash, from the tables that help is
  * made of, and the names it offers. */
-#include "command/command.h"
+#include "command/completion_scripts.h"
 
 #include "base/text.h"
 #include "include/eavemark.h"
@@ -13,17 +13,24 @@ struct completion {
 };
 
 /* What the command prints; the names after the first come from the library. */
-static const char *const LISTS[] = {"bash", "rules", "figures", "topics", "jurisdictions", "parts"};
+static const char *const LISTS[] = {"bash",    "zsh",    "fish",          "rules",
+                                    "figures", "topics", "jurisdictions", "parts"};
 static const enum eavemark_names NAMES[] = {
-    EAVEMARK_RULES /* not used: the script */,
-    EAVEMARK_RULES,
-    EAVEMARK_FIGURES,
-    EAVEMARK_TOPICS,
-    EAVEMARK_JURISDICTIONS,
-    EAVEMARK_PARTS,
+    EAVEMARK_RULES, EAVEMARK_FIGURES, EAVEMARK_TOPICS, EAVEMARK_JURISDICTIONS, EAVEMARK_PARTS,
 };
 
-enum { LIST_COUNT = sizeof(LISTS) / sizeof(LISTS[0]) };
+enum { LIST_COUNT = sizeof(LISTS) / sizeof(LISTS[0]), SHELL_COUNT = 3 };
+
+const char completion_wanted[] = "bash zsh fish rules figures topics jurisdictions parts";
+
+const char *completion_lists(enum kind kind)
+{
+    static const char *const OF_KIND[] = {[KIND_JURISDICTION] = "jurisdictions",
+                                          [KIND_TOPIC] = "topics jurisdictions",
+                                          [KIND_PART] = "parts",
+                                          [KIND_RULE] = "rules figures"};
+    return kind < sizeof(OF_KIND) / sizeof(OF_KIND[0]) ? OF_KIND[kind] : NULL;
+}
 
 /* What stands for the kind in the script. */
 static const char *kind_word(enum kind kind)
@@ -222,10 +229,12 @@ static void add_script(struct text *out)
                   "complete -F _eavemark eavemark\n");
 }
 
-static int print_script(void)
+static int print_script(int shell)
 {
+    static void (*const SCRIPTS[SHELL_COUNT])(struct text *) = {add_script, completion_zsh,
+                                                                completion_fish};
     struct text script = TEXT_EMPTY;
-    add_script(&script);
+    SCRIPTS[shell](&script);
     const int status = output_print(EAVEMARK_NOTHING_FAILED, true,
                                     script.failed ? NULL : text_string(&script));
     text_free(&script);
@@ -254,11 +263,12 @@ static int run_completion(int argc, char **argv)
     if (status != COMMAND_GOES_ON)
         return status;
     if (words.count == 0)
-        return complain_of_usage(&command_completion, "of what? Name a shell: bash");
+        return complain_of_usage(&command_completion, "of what? Name a shell: bash, zsh or fish");
     const int list = settings_choice("completion", "list", words.items[0], LISTS, LIST_COUNT);
     if (list < 0)
         return EAVEMARK_UNUSABLE;
-    return list == 0 ? print_script() : print_names(NAMES[list], completion.home);
+    return list < SHELL_COUNT ? print_script(list)
+                              : print_names(NAMES[list - SHELL_COUNT], completion.home);
 }
 
 static const struct option_line OPTIONS[] = {
@@ -268,10 +278,10 @@ static const struct option_line OPTIONS[] = {
 
 const struct command command_completion = {
     .name = "completion",
-    .summary = "print what lets bash complete commands and names",
-    .usage = "[--home DIR] bash | LIST",
-    .about = "Prints a script that lets bash complete commands, options, stages, forms, and\n"
-             "the names of places, rules and topics. LIST prints the names of one kind, a\n"
+    .summary = "print what lets a shell complete commands and names",
+    .usage = "[--home DIR] bash | zsh | fish | LIST",
+    .about = "Prints a script that lets the shell complete commands, options, stages, forms,\n"
+             "and the names of places, rules and topics. LIST prints the names of one kind, a\n"
              "line each: rules, figures, topics, jurisdictions, or parts (of a job).",
     .options = OPTIONS,
     .option_count = sizeof(OPTIONS) / sizeof(OPTIONS[0]),

@@ -10,6 +10,8 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+enum { PATH_LONGEST = 4096 };
+
 static bool has_folder(const char *home, const char *name)
 {
     struct text path = TEXT_EMPTY;
@@ -21,21 +23,40 @@ static bool has_folder(const char *home, const char *name)
     return has;
 }
 
+/* Where `path` leads from the program's own folder; false if it is too long. */
+static bool beside_program(const char *path, char found[PATH_LONGEST])
+{
+    const ssize_t length = readlink("/proc/self/exe", found, PATH_LONGEST - 1);
+    if (length <= 0)
+        return false;
+    found[length] = '\0';
+    char *slash = strrchr(found, '/');
+    const size_t room = slash == NULL ? 0 : PATH_LONGEST - (size_t)(slash + 1 - found);
+    if (room <= strlen(path))
+        return false;
+    snprintf(slash + 1, room, "%s", path);
+    return true;
+}
+
 /* A home that lies where `path` leads from the program's own folder; NULL: none does. An
  * installation may be moved, or made under another prefix than was configured. */
 static const char *home_beside_program(const char *path)
 {
-    static char found[4096]; /* handed out; the program has one home */
-    const ssize_t length = readlink("/proc/self/exe", found, sizeof(found) - 1);
-    if (length <= 0)
-        return NULL;
-    found[length] = '\0';
-    char *slash = strrchr(found, '/');
-    const size_t room = slash == NULL ? 0 : sizeof(found) - (size_t)(slash + 1 - found);
-    if (room <= strlen(path))
-        return NULL;
-    snprintf(slash + 1, room, "%s", path);
-    return has_folder(found, "rules") && has_folder(found, "jurisdictions") ? found : NULL;
+    static char found[PATH_LONGEST]; /* handed out; the program has one home */
+    return beside_program(path, found) && has_folder(found, "rules")
+                   && has_folder(found, "jurisdictions")
+               ? found
+               : NULL;
+}
+
+const char *settings_page(void)
+{
+    static const char *const PLACES[] = {"roof.html", EAVEMARK_DATA_FROM_PROGRAM "/roof.html"};
+    static char found[PATH_LONGEST]; /* handed out; the program has one page */
+    for (size_t i = 0; i < sizeof(PLACES) / sizeof(PLACES[0]); i++)
+        if (beside_program(PLACES[i], found) && access(found, R_OK) == 0)
+            return found;
+    return NULL;
 }
 
 /* An empty variable counts as none. */

@@ -3,13 +3,15 @@
  *     pack_home HOME OUT
  */
 #include "base/home_folder.h"
+#include "base/pack.h"
 
+#include <inttypes.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
 /* As no file of a home may be larger (profile/home.c). */
-enum { LARGEST = 1024 * 1024, DEEPEST = 6 };
+enum { LARGEST = 1024 * 1024, DEEPEST = 6, PACK_LARGEST = 64 * 1024 * 1024 };
 
 struct packing {
     const char *home;
@@ -44,6 +46,21 @@ static void add_kind(void *data, const char *path)
         add_file(data, path);
 }
 
+/* Its mark (base/pack.h), for the page to say which files it holds. */
+static bool write_mark(const char *path)
+{
+    char *bytes = NULL, name[4096];
+    size_t length = 0;
+    snprintf(name, sizeof(name), "%s.mark", path);
+    FILE *out = file_read(&bytes, &length, path, PACK_LARGEST) == FILE_READ ? fopen(name, "w")
+                                                                            : NULL;
+    const bool written = out != NULL
+                         && fprintf(out, "%016" PRIx64, pack_mark(&(struct pack){bytes, length}))
+                                > 0;
+    free(bytes);
+    return (out == NULL || fclose(out) == 0) && written;
+}
+
 int main(int argc, char **argv)
 {
     if (argc != 3) {
@@ -61,7 +78,7 @@ int main(int argc, char **argv)
             perror(FOLDERS[i]);
             packing.failed = true;
         }
-    if (fclose(packing.out) != 0 || packing.failed || packing.count == 0) {
+    if (fclose(packing.out) != 0 || packing.failed || packing.count == 0 || !write_mark(argv[2])) {
         remove(argv[2]);
         return 1;
     }

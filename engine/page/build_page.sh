@@ -24,7 +24,7 @@ gzip -9nc "$build/page/engine.wasm" | base64 -w0 >"$work/engine"
 gzip -9nc "$build/home.pack" | base64 -w0 >"$work/home"
 awk -v work="$work" -v version="$version" -v script_hash="$(hash "$work/script")" \
     -v style_hash="$(hash "$work/style")" -v sheet_hash="$(hash "$work/sheet")" \
-    -v facts="$page/facts.json" '
+    -v facts="$page/facts.json" -v mark="$(cat "$build/home.pack.mark")" '
     function whole(file,   text, line, first) {
         first = 1
         while ((getline line < file) > 0) { text = text (first ? "" : "\n") line; first = 0 }
@@ -37,7 +37,7 @@ awk -v work="$work" -v version="$version" -v script_hash="$(hash "$work/script")
     }
     {
         put("@SCRIPT_HASH@", script_hash); put("@STYLE_HASH@", style_hash)
-        put("@SHEET_HASH@", sheet_hash); put("@VERSION@", version)
+        put("@SHEET_HASH@", sheet_hash); put("@VERSION@", version); put("@HOME_MARK@", mark)
         if (index($0, "@STYLE@")) put("@STYLE@", whole(work "/style") "\n")
         if (index($0, "@NOTICES@")) put("@NOTICES@", whole(work "/notices"))
         if (index($0, "@FACTS@")) put("@FACTS@", whole(facts))

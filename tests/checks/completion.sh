@@ -1,5 +1,5 @@
 #!/bin/bash
-# What bash offers after loading `eavemark completion bash`.
+# What shells offer after loading `eavemark completion bash`, and zsh's and fish's.
 #
 # usage: completion.sh PROGRAM SOURCE_FOLDER
 set -u
@@ -90,8 +90,68 @@ offer manual ''; only
 grep -qx 'model/irc-2021' ids || flunk "a jurisdiction is missing"
 grep -q '\.' ids && flunk "a rules or cases file is taken for a place"
 sort -C ids || flunk "the list is not sorted"
-"$program" completion zsh >out 2>err; [ $? -eq 2 ] || flunk "an unknown shell is not refused"
+"$program" completion tcsh >out 2>err; [ $? -eq 2 ] || flunk "an unknown shell is not refused"
 "$program" completion >out 2>err; [ $? -eq 2 ] || flunk "no shell at all is not refused"
+
+# zsh and fish: the scripts of the same tables hold every command and option; each shell
+# takes its own and, where it is installed, is asked what it offers.
+for command in $commands; do
+    [ "$command" = help ] || "$program" help "$command" \
+        | sed -n "s/^  \(-., \)\{0,1\}--\([a-z]*\).*/$command \2/p;\$s/.*/$command help/p"
+done | sort >options
+"$program" completion zsh >script.zsh || flunk "no script for zsh"
+"$program" completion fish >script.fish || flunk "no script for fish"
+# "command option" of each line.
+sed -nE "s/^        ([a-z]+)\) _arguments -s '--help.*/\1 help/p" script.zsh >of_zsh
+awk '/^        [a-z]+\) _arguments -s/ { command = substr($1, 1, length($1) - 1) }
+    match($0, /--[a-z]+[=[]/) && !/--help/ { print command, substr($0, RSTART + 2, RLENGTH - 3) }' script.zsh >>of_zsh
+sed -nE "s/.*_eavemark_is ([a-z]+)' -l ([a-z]+).*/\1 \2/p" script.fish >of_fish
+for shell in zsh fish; do
+    sort "of_$shell" | cmp -s - options || flunk "$shell: other options: $(sort "of_$shell" | diff - options | head -3)"
+    ! command -v $shell >/dev/null || $shell -n "script.$shell" || flunk "the script is no $shell"
+done
+for command in $commands; do
+    grep -q "^    '$command:" script.zsh || flunk "zsh: no $command"
+    grep -q -- " -a $command -d" script.fish || flunk "fish: no $command"
+done
+if command -v fish >/dev/null; then
+    asked() {
+        HOME=$work PATH=$(dirname "$program"):$PATH fish --no-config \
+            -c 'source script.fish; complete -C $argv[1]' "$1" | cut -f1
+    }
+    fished() { # LINE OFFERED...
+        local offered
+        offered=$(asked "$1" | tr '\n' ' ')
+        shift
+        [ "$offered" = "$* " ] || flunk "fish: not only $*: $offered"
+    }
+    fished 'eavemark che' check
+    fished 'eavemark check --stage d' deck dry-in
+    fished 'eavemark check --jurisdiction example/tam' example/tamarack
+    fished 'eavemark check --st' --stage --strict
+    fished 'eavemark help exp' explain
+    asked "eavemark explain ${rule%?}" | grep -qxF "$rule" || flunk "fish: no rule"
+    fished 'eavemark check --home "other home" --jurisdiction e' example/elsewhere
+fi
+if command -v zsh >/dev/null; then
+    # What the function hands to zsh's own ones, which need a line being edited.
+    zshed() { # WORDS...
+        PATH=$(dirname "$program"):$PATH zsh -f -c '
+            compdef() { : }
+            _describe() { print -rl -- ${(P)2} }
+            compadd() { print -rl -- $names }
+            _arguments() { print -rl -- "$@"; for spec; do
+                [[ $spec != *:ID:* ]] || { opt_args=(--home "$home"); eval ${${spec##*:\{}%\}}; } done }
+            home=$1; shift; words=("$@"); CURRENT=$#words
+            source ./script.zsh; _eavemark' zsh "$@"
+    }
+    zshed '' eavemark '' | grep -q '^check:pre-check' || flunk "zsh: no commands"
+    zshed '' eavemark check '' | grep -qxF -- \
+        "--stage=[what is looked at then, and what was left undone before\\: permit, deck, dry-in, final]:STAGE:(permit deck dry-in final)" \
+        || flunk "zsh: no stages"
+    zshed '' eavemark check '' | grep -qx example/tamarack || flunk "zsh: no places"
+    [ "$(zshed 'other home' eavemark check '' | grep -c '^example/')" = 1 ] || flunk "zsh: not the places of --home"
+fi
 
 [ $failures -eq 0 ] && echo "completion: all well"
 exit $((failures > 0))

@@ -62,6 +62,8 @@ own_dpkg -i "$package"
 root/usr/bin/eavemark check "$job" >packaged || true
 diff wanted packaged || flunk "the packaged program says something else"
 [ -e root/usr/share/man/man1/eavemark.1 ] && [ -e root/usr/share/bash-completion/completions/eavemark ] \
+    && [ -e root/usr/share/zsh/site-functions/_eavemark ] \
+    && [ -e root/usr/share/fish/vendor_completions.d/eavemark.fish ] \
     && [ -e root/usr/share/doc/eavemark/NOTICES ] || flunk "manual, completion or notices lack"
 own_dpkg -r eavemark
 left=$(find root -path root/var -prune -o \( -type f -o -type l \) -print)

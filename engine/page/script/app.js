@@ -251,6 +251,8 @@ async function start() {
   const app = new App();
   app.facts = JSON.parse(place("facts").textContent);
   app.county = JSON.parse(place("county").textContent);
+  if (app.county?.place)
+    app.county.title = app.county.places.places.find((one) => one.jurisdiction === app.county.place)?.title;
   app.engine = await Engine.load(await unpacked("engine"), await unpacked("home"));
   app.layCounty();
   if (store.current()) app.view = "Check";
