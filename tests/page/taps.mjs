@@ -185,7 +185,7 @@ async function triesAFigure(tab, folder) {
     need(!moves || text !== place, "the figure is not in the file");
     writeFileSync(path, text);
     await tab.locator("label.file", { hasText: ".lua" }).locator("input").setInputFiles(path);
-    await tab.locator("pre.said", { hasText: "example/dunmarrow" }).waitFor();
+    await tab.locator("pre.said", { hasText: "example/dunmarrow" }).waitFor({ state: "attached" });
     await tab.waitForTimeout(300);
     const effects = await tab.locator("main").innerText();
     need(effects.includes("Comes out as before"), "no job comes out as before");

@@ -199,14 +199,14 @@ class App {
 
   // at: what was just answered. The focus goes to what is asked there now, or next.
   show(at) {
-    const fields = () => [...document.querySelectorAll("#view .field")];
+    const fields = () => [...document.querySelectorAll("#view [data-at]")];
     const before = fields().map((one) => one.dataset.at);
     this.judge();
     this.draw();
     if (at === undefined) return;
     const after = fields(), wanted = [at, ...before.slice(before.indexOf(at) + 1)];
     const next = wanted.map((one) => after.find((field) => field.dataset.at === one)).find(Boolean);
-    const control = next?.querySelector("[aria-pressed=true], input, button");
+    const control = next?.querySelector("[aria-pressed=true]") ?? next?.querySelector("input, button");
     if (control) control.focus();
     else place("view").focus();
     place("said").textContent = this.refused ? "" : `Taken. ${this.count ?? ""}`;

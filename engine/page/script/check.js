@@ -1,11 +1,11 @@
 // The one screen, and what it was when the job was last saved.
 import { button, h, pageFrame } from "./dom.js";
-import { screen } from "./screen.js";
+import { screen, told } from "./screen.js";
 
 export function checkView(app) {
   return [app.kept.text !== app.kept.saved && h("div", { class: "tools" },
     button(app.kept.saved ? "What changed since the last save" : "What changed since the beginning", () => app.showChanges())),
-  app.changesText && h("pre", { class: "said", tabindex: "0" }, app.changesText),
+  app.changesText && told(app.changesText),
   ...screen(app),
   h("details", { class: "card", toggle: (event) => {
     if (!event.target.open || event.target.children.length > 1) return;

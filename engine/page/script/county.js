@@ -1,5 +1,6 @@
 // For a building department: its own file, changed, and what that does to the jobs here.
 import { button, card, h, openFiles } from "./dom.js";
+import { told } from "./screen.js";
 import { store } from "./store.js";
 
 // What of a job comes out how: [finding, outcome] by rule and place in the job.
@@ -46,7 +47,9 @@ export function countyView(app) {
     tried.effects.map(([title, moved]) => [h("h3", null, title), moved.length === 0
       ? h("p", null, "Comes out as before.")
       : h("ul", { class: "lines" }, moved.map((line) => h("li", null, line)))])),
-  tried?.proof && card(`Proof of ${tried.id}`, h("pre", { class: "said", tabindex: "0" }, tried.proof))];
+  tried?.proof && card(`Proof of ${tried.id}`, h("p", null, /^\d+ errors?,.*$/m.exec(tried.proof)?.[0]),
+    h("details", { open: !/^0 errors,/m.test(tried.proof) }, h("summary", null, "How it differs from what it follows"),
+      told(tried.proof)))];
 }
 
 // So that no one takes a trial for the law: on every screen.

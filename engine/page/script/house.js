@@ -7,19 +7,18 @@ import { store } from "./store.js";
 
 // Only the planes of a drawing and their edges: no words, measures or legend.
 function trimmed(svg) {
-  if (!svg) return h("span", null);
-  const shapes = [...svg.querySelectorAll("polygon")].filter((shape) =>
-    shape.points.numberOfItems > 3 && shape.getAttribute("fill") !== "#000");
-  const corners = shapes.flatMap((shape) => [...shape.points]);
-  const xs = corners.map((point) => point.x), ys = corners.map((point) => point.y);
-  const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
-  const inside = (line) => [["x1", "y1"], ["x2", "y2"]].every(([x, y]) => {
-    const [at, up] = [Number(line.getAttribute(x)), Number(line.getAttribute(y))];
-    return at >= left - 1 && at <= right + 1 && up >= top - 1 && up <= bottom + 1;
-  });
-  svg.querySelectorAll("text, title, desc, defs, rect").forEach((other) => other.remove());
-  svg.querySelectorAll("line").forEach((line) => inside(line) || line.remove());
-  svg.setAttribute("viewBox", `${left - 4} ${top - 4} ${right - left + 8} ${bottom - top + 8}`);
+  const planes = [...svg?.querySelectorAll("polygon[stroke=none][fill='#fff']") ?? []];
+  if (planes.length === 0) return h("span", null);
+  const corners = planes.flatMap((plane) => [...plane.points]);
+  const isCorner = (x, y) => corners.some((corner) => Math.hypot(corner.x - x, corner.y - y) < 1);
+  for (const shape of svg.querySelectorAll("text, title, desc, defs, rect, polygon, line")) {
+    const [x1, y1, x2, y2] = ["x1", "y1", "x2", "y2"].map((name) => Number(shape.getAttribute(name)));
+    const edge = shape.localName === "line" && isCorner(x1, y1) && isCorner(x2, y2);
+    if (!edge && !planes.includes(shape)) shape.remove();
+  }
+  const xs = corners.map((corner) => corner.x), ys = corners.map((corner) => corner.y);
+  const left = Math.min(...xs), top = Math.min(...ys);
+  svg.setAttribute("viewBox", `${left - 4} ${top - 4} ${Math.max(...xs) - left + 8} ${Math.max(...ys) - top + 8}`);
   for (const name of ["role", "aria-labelledby", "width", "height"]) svg.removeAttribute(name);
   return svg;
 }
@@ -29,7 +28,7 @@ function trimmed(svg) {
 function pictures(app) {
   const { at, picture, forms, drawing } = app.facts.plan, pointer = `${at}/${picture}`;
   const now = getAt(app.job, pointer);
-  return h("div", { class: "pictures", role: "group", "aria-label": "Form of the roof" },
+  return h("div", { class: "pictures", "data-at": pointer, role: "group", "aria-label": "Form of the roof" },
     Object.entries(forms).map(([form, sample]) => {
       const frame = h("span", { class: "frame", "aria-hidden": "true" });
       const draw = () => {
@@ -119,8 +118,9 @@ function saidSoFar(app) {
 }
 
 export function houseView(app) {
-  const part = `/${app.facts.plan.at.split("/")[1]}/`;
-  const of = app.questions.filter((question) => question.pointer.startsWith(part));
+  const { at, picture, planes } = app.facts.plan, part = `/${at.split("/")[1]}/`;
+  const begun = getAt(app.job, `${at}/${picture}`) !== undefined || getAt(app.job, planes);
+  const of = begun ? app.questions.filter((question) => question.pointer.startsWith(part)) : [];
   return [plan(app), of.length > 0 && card("What is on it", ...questionsOf(of, app)), shopChoice(app),
     button("On to the check", () => app.go("Check"), { class: "main" }),
     card("Said so far", ...saidSoFar(app))];

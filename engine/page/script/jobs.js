@@ -71,6 +71,8 @@ function begin(app) {
     problem.textContent = draft.place === null ? "Choose a building department first."
       : app.begin(title.value, draft.place, day.value, draft.shop) ?? "";
   } }, h("h2", null, "A new job"),
+  store.jobs().length === 0 && h("p", null, "Checks a reroof against the building code of its place before "
+    + "the permit: say the place and the plan of the house, then answer what is asked."),
   h("div", { class: "field" }, h("label", { for: title.id, class: "asks" }, "What do you call this job?"), title),
   placePart(app, draft),
   h("div", { class: "field" }, h("label", { for: day.id, class: "asks" }, "Day of the permit application"), day),
@@ -91,7 +93,7 @@ function jobRow(app, id) {
   const title = app.titleOf(job.text);
   return h("li", { class: "row" }, button(title, () => app.choose(id), {
     "aria-current": id === app.kept?.id ? "true" : undefined }),
-  h("span", { class: "of" }, job.text === job.saved ? "as in its file" : "not saved to a file"),
+  h("span", { class: "of" }, id === app.kept?.id && "open now, ", job.text === job.saved ? "as in its file" : "not saved to a file"),
   removeButton(title, () => app.remove(id)));
 }
 

@@ -26,6 +26,14 @@ export function questionsOf(asked, app) {
     inside.map((question) => answerable(question, app))));
 }
 
+// A report of the program's, 80 columns wide; on a narrow screen each of its lines is
+// broken anew, what was gone on with in the next line put back.
+export function told(report) {
+  const text = report.trim().replace(/^ {2}/gm, "");
+  const wide = matchMedia("(min-width: 48rem)").matches;
+  return h("pre", { class: wide ? "said" : "said narrow", tabindex: "0" }, wide ? text : text.replace(/(\S)\n {8,}(?=\S)/g, "$1 ").replace(/(\S) {2,}(?=\S)/g, "$1  "));
+}
+
 // A report in parts, "-- of which each has a heading": how this job was judged, the last
 // of them, stands open.
 function explained(report) {
@@ -33,7 +41,7 @@ function explained(report) {
   return [h("p", null, about.split("\n\n")[0]), ...parts.reverse().map((part, i) => {
     const [heading, ...lines] = part.split("\n");
     return h("details", { open: i === 0 }, h("summary", null, heading),
-      h("pre", { tabindex: "0" }, lines.join("\n").trim().replace(/^ {2}/gm, "")));
+      told(lines.join("\n")));
   })];
 }
 
@@ -50,7 +58,7 @@ function whyButton(mark, app) {
     opener.setAttribute("aria-expanded", String(!panel.hidden));
   }, { "aria-expanded": "false", "aria-controls": id, "aria-label": `Why? ${name}` });
   mark.after(opener);
-  (mark.closest("h3") ?? mark.parentElement).after(panel);
+  mark.closest("li").append(panel);
 }
 
 // The parts of the engine's page, its questions replaced by such as can be answered.
