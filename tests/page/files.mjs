@@ -2,16 +2,15 @@
 // sheet, and a page that the program made for a county.
 //
 //   node files.mjs BUILD_FOLDER SOURCE_FOLDER
-import { readFileSync, readdirSync, writeFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { deepStrictEqual } from "node:assert";
-import { finish, need, openBrowser, openPage, run, temporaryFolder } from "./open.mjs";
+import { examplesOf, finish, need, openBrowser, openJob, openPage, ready, run, temporaryFolder } from "./open.mjs";
 
 const [build, source] = process.argv.slice(2);
 const HOSTILE = "<img src=x onerror=\"document.title='taken'\"></script><script>document.title='taken'</script>\u202Eevil";
 
-const examples = readdirSync(join(source, "examples"), { recursive: true })
-  .filter((name) => /job[^/]*\.json$/.test(name)).sort().map((name) => join(source, "examples", name));
+const examples = examplesOf(source);
 const go = (tab, name) => tab.locator("#tabs button", { hasText: name }).click();
 const kept = (tab) => tab.evaluate(() => globalThis.eavemark.kept?.text);
 const fileInput = (tab, words) => tab.locator("label.file", { hasText: words }).locator("input");
@@ -20,12 +19,6 @@ async function saved(tab, button) {
   const saving = tab.waitForEvent("download");
   await button.click();
   return readFileSync(await (await saving).path(), "utf8");
-}
-
-async function openJob(tab, path) {
-  await go(tab, "Jobs");
-  await fileInput(tab, "Open job files").setInputFiles(path);
-  await tab.waitForFunction((text) => globalThis.eavemark.kept?.text === text, readFileSync(path, "utf8"));
 }
 
 // To the byte as it was opened; after an answer with all else that it said.
@@ -50,7 +43,8 @@ async function goesByAShopSheet(tab, folder) {
   await openJob(tab, join(source, "examples/porch-tear-off/job.json"));
   await go(tab, "Jobs");
   await tab.locator("button", { hasText: "Make one of this job's habits" }).click();
-  const row = tab.locator("li.row", { hasText: "shop.json" });
+  const name = await tab.evaluate(() => Object.keys(JSON.parse(localStorage.getItem("eavemark.shops"))).at(-1));
+  const row = tab.locator("li.row", { hasText: name });
   await row.waitFor();
   const sheet = await saved(tab, row.locator("button", { hasText: "Save" }));
   const lifted = run(join(build, "eavemark"), ["shop", "--home", source, join(source, "examples/porch-tear-off/job.json")]);
@@ -58,22 +52,42 @@ async function goesByAShopSheet(tab, folder) {
   await tab.locator("form input[type=text]").first().fill("With a sheet, invented");
   await tab.fill("input[type=search]", "dunmarrow");
   await tab.locator(".found button").first().click();
-  await tab.locator("form .choices button", { hasText: "shop.json" }).click();
+  await tab.locator("form .choices button", { hasText: name }).click();
   await tab.locator("button.main").click();
   const job = await kept(tab);
-  need(JSON.parse(job).shop === "shop.json", "the job does not name its sheet");
+  need(JSON.parse(job).shop === name, "the job does not name its sheet");
   const facts = await tab.evaluate(() => {
     const { engine } = globalThis.eavemark;
     return JSON.parse(engine.call("check", globalThis.eavemark.request(), "json").report).facts;
   });
   need(facts.shop > 10, `a sheet says nothing of a job: ${JSON.stringify(facts)}`);
   await go(tab, "Jobs");
-  for (let i = 0; i < 2; i++) await tab.locator("li.row", { hasText: "shop.json" }).locator("button", { hasText: "Remove" }).click();
+  for (let i = 0; i < 2; i++) await row.locator("button", { hasText: "Remove" }).click();
   await go(tab, "Check");
   writeFileSync(join(folder, "brought-back.json"), sheet);
-  await fileInput(tab, "Open shop.json").setInputFiles(join(folder, "brought-back.json"));
+  await fileInput(tab, `Open ${name}`).setInputFiles(join(folder, "brought-back.json"));
   await tab.locator("#answer").waitFor();
   need(await kept(tab) === job, "a sheet brought back changed the job");
+}
+
+// Where the browser keeps no more, that is said, and nothing is lost while the tab lives.
+async function tellsWhenItIsFull(tab) {
+  await openJob(tab, examples[0]);
+  await tab.evaluate(() => {
+    for (let size = 1 << 21; size > 0; size >>= 1)
+      try { while (true) localStorage.setItem(`filling ${Math.random()}`, "x".repeat(size)); } catch { /* full */ }
+    globalThis.eavemark.say("/notes", "said when it was full");
+  });
+  need(JSON.parse(await kept(tab)).notes === "said when it was full", "an answer is lost where there is no room");
+  need(await tab.locator(".strip", { hasText: "no room" }).count() === 1, "nothing tells that there is no room");
+  await tab.evaluate(() => {
+    for (const key of Object.keys(localStorage)) if (key.startsWith("filling")) localStorage.removeItem(key);
+    globalThis.eavemark.say("/notes", "said again");
+  });
+  need(await tab.locator(".strip").count() === 0, "what was kept after all is still told as lost");
+  await tab.reload();
+  await ready(tab);
+  need(JSON.parse(await kept(tab)).notes === "said again", "what was said when there was no room is gone");
 }
 
 async function servesACounty(browser, folder) {
@@ -99,6 +113,7 @@ try {
   const folder = temporaryFolder(), tab = await openPage(browser, join(build, "roof.html"));
   await keepsEveryExample(tab);
   await goesByAShopSheet(tab, folder);
+  await tellsWhenItIsFull(tab);
   await tab.close();
   await servesACounty(browser, folder);
   finish(`files: ${examples.length} examples in and out of the page`);

@@ -3,7 +3,7 @@
 //
 //   node manners.mjs BUILD_FOLDER SOURCE_FOLDER
 import { join } from "node:path";
-import { finish, need, openBrowser, openPage } from "./open.mjs";
+import { finish, need, openBrowser, openJob, openPage } from "./open.mjs";
 
 const [build, source] = process.argv.slice(2);
 const MOST_KEYS = 60;
@@ -61,9 +61,7 @@ async function worksByKeys(tab) {
 }
 
 async function printsOnLetter(tab) {
-  await go(tab, "Jobs");
-  await tab.locator("label.file", { hasText: "Open job files" }).locator("input")
-    .setInputFiles(join(source, "examples/cross-gable/job-deck.json"));
+  await openJob(tab, join(source, "examples/cross-gable/job-deck.json"));
   await tab.locator("#fix, #met").first().waitFor();
   for (const [name, pages] of [["Order", 1], ["Check", 2]]) {
     await go(tab, name);

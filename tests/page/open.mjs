@@ -1,4 +1,5 @@
 // The page in a browser, at work; what it asks for and complains of is kept.
+import { readFileSync, readdirSync } from "node:fs";
 import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
@@ -31,3 +32,20 @@ export async function openPage(browser, path, viewport = { width: 360, height: 7
 
 export const ready = (tab) =>
   tab.waitForFunction(() => document.documentElement.dataset.ready === "1", null, { timeout: 60000 });
+
+// Each example, and the shop sheet that lies beside it (undefined: its job names none).
+export const examplesOf = (source) => readdirSync(join(source, "examples"), { recursive: true })
+  .filter((name) => /job[^/]*\.json$/.test(name)).sort().map((name) => join(source, "examples", name));
+export function sheetOf(path) {
+  const { shop } = JSON.parse(readFileSync(path, "utf8"));
+  return shop && join(dirname(path), shop);
+}
+
+export async function openJob(tab, path) {
+  const text = readFileSync(path, "utf8"), sheet = sheetOf(path);
+  const input = (words) => tab.locator("label.file", { hasText: words }).locator("input");
+  await tab.locator("#tabs button", { hasText: "Jobs" }).click();
+  if (sheet) await input("Open a shop sheet").setInputFiles(sheet);
+  await input("Open job files").setInputFiles(path);
+  await tab.waitForFunction((wanted) => globalThis.eavemark.kept?.text === wanted, text);
+}

@@ -4,7 +4,7 @@
 //   node picture.mjs BUILD_FOLDER SOURCE_FOLDER OUT
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { finish, need, openBrowser, openPage } from "./open.mjs";
+import { finish, need, openBrowser, openJob, openPage } from "./open.mjs";
 
 const [build, source, out] = process.argv.slice(2);
 const WIDTH = 360, HEIGHT = 740, GAP = 24, LARGEST = 100 * 1000;
@@ -86,8 +86,7 @@ const settled = (tab) => tab.evaluate(() => new Promise((done) => setTimeout(don
 const browser = await openBrowser();
 try {
   const tab = await openPage(browser, join(build, "roof.html"), { width: WIDTH, height: HEIGHT });
-  await tab.locator("label.file", { hasText: "Open job files" }).locator("input")
-    .setInputFiles(join(source, "examples/porch-tear-off/job.json"));
+  await openJob(tab, join(source, "examples/porch-tear-off/job.json"));
   await tab.locator("#fix").waitFor();
   await settled(tab);
   const check = await screen(tab, WIDTH + GAP);

@@ -2,15 +2,14 @@
 // random jobs, among them such as cannot be used.
 //
 //   node same.mjs BUILD_FOLDER SOURCE_FOLDER
-import { readFileSync, readdirSync, writeFileSync } from "node:fs";
+import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { finish, flunk, need, openBrowser, openPage, run, temporaryFolder } from "./open.mjs";
+import { examplesOf, finish, flunk, need, openBrowser, openPage, run, sheetOf, temporaryFolder } from "./open.mjs";
 
 const [build, source] = process.argv.slice(2);
 const RANDOM = 200;
 
-const examples = readdirSync(join(source, "examples"), { recursive: true })
-  .filter((name) => /job[^/]*\.json$/.test(name)).sort().map((name) => join(source, "examples", name));
+const examples = examplesOf(source);
 
 // The same jobs each time (a linear congruential generator, as C's manual shows).
 let state = 20261129;
@@ -35,7 +34,7 @@ function randomJob() {
     if (kind < 5 && !Array.isArray(owner)) delete owner[key];
     else if (typeof was === "number") owner[key] = kind < 9 ? Math.round(was * (random(30) + 1)) / 10 : -1;
     else if (typeof was === "boolean") owner[key] = !was;
-    else if (kind === 9) owner[key] = "no such word";
+    else if (kind === 9 && key !== "shop") owner[key] = "no such word";
   }
   return JSON.stringify(job);
 }
@@ -43,10 +42,10 @@ function randomJob() {
 async function compare(tab, path, what) {
   const native = run(join(build, "eavemark"),
     ["check", "--all", "--form", "json", "--home", source, path]);
-  const page = await tab.evaluate(([job, name]) => {
-    const answer = globalThis.eavemark.engine.call("check", { job, name }, "json", 2);
-    return { ...answer, ms: 0 };
-  }, [readFileSync(path, "utf8"), path]);
+  const sheet = sheetOf(path);
+  const page = await tab.evaluate(([job, shop, name]) =>
+    globalThis.eavemark.engine.call("check", { job, shop, name }, "json", 2),
+  [readFileSync(path, "utf8"), sheet && readFileSync(sheet, "utf8"), path]);
   need(page.status === native.status, `${what}: status ${page.status}, the program's ${native.status}`);
   need((page.report ?? "") === native.stdout.toString(), `${what}: another report`);
   need(page.problems === native.stderr.toString(), `${what}: other problems: ${page.problems}`);
@@ -57,7 +56,8 @@ const browser = await openBrowser();
 try {
   const tab = await openPage(browser, join(build, "roof.html"));
   for (const path of examples) need(await compare(tab, path, path), `${path}: no report`);
-  const folder = temporaryFolder();
+  const folder = temporaryFolder(), [sheet] = examples.map(sheetOf).filter(Boolean);
+  if (sheet) copyFileSync(sheet, join(folder, "shop.json"));
   let judged = 0;
   for (let i = 0; i < RANDOM; i++) {
     const path = join(folder, `random-${i}.json`);

@@ -5,7 +5,7 @@
 //   node taps.mjs BUILD_FOLDER SOURCE_FOLDER
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { axePath, finish, need, openBrowser, openPage, ready, temporaryFolder } from "./open.mjs";
+import { axePath, finish, need, openBrowser, openJob, openPage, ready, temporaryFolder } from "./open.mjs";
 
 const [build, source] = process.argv.slice(2);
 const AXE = readFileSync(axePath, "utf8");
@@ -132,7 +132,7 @@ async function undoes(tab) {
 
 async function opensAndSaves(tab) {
   const path = join(source, "examples/cross-gable/job.json"), text = readFileSync(path, "utf8");
-  await open(tab, "Open job files", path);
+  await openJob(tab, path);
   await tab.locator("#tabs [aria-current=page]", { hasText: "Check" }).waitFor();
   const saving = tab.waitForEvent("download");
   await tab.locator("#tools button", { hasText: "Save" }).click();

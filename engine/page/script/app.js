@@ -81,7 +81,7 @@ class App {
 
   requestOf(text) {
     const named = getAt(this.parsed(text), this.facts.head.shop);
-    return { job: text, name: "job", shop: named ? store.shops()[named] : null };
+    return { job: text, name: "job", shop: named ? store.shop(named) : null };
   }
 
   request = () => this.requestOf(this.kept.text);
@@ -156,8 +156,9 @@ class App {
   liftShop() {
     const answer = this.engine.call("shop", this.request());
     this.lifted = answer.report === null ? answer.problems : null;
-    if (answer.report !== null)
-      store.addShop(`shop${Object.keys(store.shops()).length || ""}.json`, answer.report);
+    let name = "shop.json";
+    for (let i = 2; name in store.shops(); i++) name = `shop-${i}.json`;
+    if (answer.report !== null) store.addShop(name, answer.report);
     this.show();
   }
 

@@ -44,7 +44,7 @@ export function countyView(app) {
   }),
   tried?.wrong && h("p", { class: "error", role: "alert" }, tried.wrong)),
   tried?.effects && card("The jobs here", tried.effects.length === 0 && h("p", null, "There are none yet."),
-    tried.effects.map(([title, moved]) => [h("h3", null, title), moved.length === 0
+    tried.effects.map(([title, moved]) => [h("h3", null, h("bdi", null, title)), moved.length === 0
       ? h("p", null, "Comes out as before.")
       : h("ul", { class: "lines" }, moved.map((line) => h("li", null, line)))])),
   tried?.proof && card(`Proof of ${tried.id}`, h("p", null, /^\d+ errors?,.*$/m.exec(tried.proof)?.[0]),

@@ -91,7 +91,7 @@ function jobRow(app, id) {
   const job = store.job(id);
   if (!job) return null;
   const title = app.titleOf(job.text);
-  return h("li", { class: "row" }, button(title, () => app.choose(id), {
+  return h("li", { class: "row" }, button(h("bdi", null, title), () => app.choose(id), {
     "aria-current": id === app.kept?.id ? "true" : undefined }),
   h("span", { class: "of" }, id === app.kept?.id && "open now, ", job.text === job.saved ? "as in its file" : "not saved to a file"),
   removeButton(title, () => app.remove(id)));
@@ -133,7 +133,7 @@ export function jobsView(app) {
 // A job that names a shop sheet which is not here.
 export function missingShop(app) {
   const named = getAt(app.job, app.facts.head.shop);
-  return typeof named === "string" && !(named in store.shops())
+  return typeof named === "string" && store.shop(named) === undefined
     && card("Its shop sheet is not here", h("p", null, `This job takes habits from ${named}.`),
       openFiles(`Open ${named}`, ".json", (name, text) => app.openShop(named, text)));
 }

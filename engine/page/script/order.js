@@ -18,7 +18,7 @@ export function orderView(app) {
   const uncounted = list.quantities.filter((one) => one.heading && one.outcome === "open");
   const name = fileName(app.title(), "-order");
   return [h("section", { class: "card order" }, h("h2", null, "Order list"),
-    h("p", null, `${list.job}. ${list.jurisdiction.title}, ${list.date}.`),
+    h("p", null, h("bdi", null, list.job), `. ${list.jurisdiction.title}, ${list.date}.`),
     h("div", { class: "tools" }, button("Print the list", () => print(), { class: "main" }),
       button("Save as text", () => saveFile(`${name}.txt`, text, "text/plain")),
       button("Save as CSV", () => saveFile(`${name}.csv`,

@@ -14,12 +14,13 @@ const read = (key, none) => {
 // What there was no room for; said to the user until it is there.
 const unkept = new Map();
 const write = (key, value) => {
+  unkept.set(key, value);
   try {
-    localStorage.setItem(PREFIX + key, JSON.stringify(value));
-    unkept.delete(key);
-  } catch {
-    unkept.set(key, value);
-  }
+    for (const [one, waiting] of unkept) {
+      localStorage.setItem(PREFIX + one, JSON.stringify(waiting));
+      unkept.delete(one);
+    }
+  } catch { /* it waits for room */ }
 };
 const forget = (key) => {
   localStorage.removeItem(PREFIX + key);
@@ -69,6 +70,8 @@ export const store = {
     write("jobs", store.jobs().filter((other) => other !== id));
   },
   shops: () => readBack("shops", {}),
+  // By the path that a job names it with, or by the file's own name.
+  shop: (named) => store.shops()[named] ?? store.shops()[String(named).split("/").at(-1)],
   addShop: (name, text) => write("shops", { ...store.shops(), [name]: text }),
   removeShop: (name) => write("shops",
     Object.fromEntries(Object.entries(store.shops()).filter(([other]) => other !== name))),
