@@ -183,6 +183,8 @@ enum shape {
     FLOWING, /* on one line and, where it must be, the next */
 };
 enum { HALF_WIDTH = 40, WHAT_WIDTH = 36, HIT_WIDTH = 42 }; /* in letters, about */
+enum { ROOM_WIDTH = 18 }; /* of the names of two places, each with a line to write on */
+enum { SHEET_WIDTH = 88, FAULT_WIDTH = 78 };
 
 /* So many things stand on the front that a line for each would not fit it. */
 enum { FULL_FRONT = 42 };
@@ -197,19 +199,26 @@ static bool is_full(const struct card *card)
     return count > FULL_FRONT;
 }
 
+/* The figure and the plan. */
+static size_t words_beside(const struct card_row *row)
+{
+    struct text hit = card_row_hit(row), plan = card_row_plan(row);
+    const size_t rest = hit.length + (plan.length > 0 ? strlen("plan ") + plan.length : 0);
+    text_free(&hit);
+    text_free(&plan);
+    return rest;
+}
+
 /* Judged by the number of letters: the widths of paper and letters are known, those of a
  * screen do not matter. */
 static enum shape shape_of(const struct card *card, const struct card_thing *thing)
 {
     const struct card_row row = card_first_row(card, thing);
-    struct text places = card_row_places(&row), hit = card_row_hit(&row),
-                plan = card_row_plan(&row);
+    struct text places = card_row_places(&row);
     const size_t what = strlen(card_title_of(row.items->now)) + places.length;
-    const size_t rest = hit.length + (plan.length > 0 ? strlen("plan ") + plan.length : 0);
+    const size_t rest = words_beside(&row);
     const bool one = card_row_after(card, thing, &row).items == NULL;
     text_free(&places);
-    text_free(&hit);
-    text_free(&plan);
     return one && what + rest <= HALF_WIDTH && (rest == 0 || is_full(card)) ? HALF
            : one && rest > 0 && what <= WHAT_WIDTH && rest <= HIT_WIDTH     ? COLUMNS
                                                                             : FLOWING;
@@ -309,6 +318,24 @@ enum {
     ROOMY_PERCENT = 175, /* of that, when set larger */
 };
 
+static size_t names_length(const struct card_row *row)
+{
+    size_t length = 0;
+    for (size_t i = 0; i < row->count; i++)
+        length += row->items[i].now->where == NULL ? 0 : strlen(row->items[i].now->where);
+    return length;
+}
+
+static size_t fault_height(const struct card_row *row)
+{
+    if (row->wrong == NULL)
+        return 0;
+    struct text fault = card_row_fault(row);
+    const size_t lines = 1 + (strlen("[FAIL] ") + fault.length) / FAULT_WIDTH;
+    text_free(&fault);
+    return LINE_HIGH * lines;
+}
+
 /* An estimate, on the high side: what does not fit goes to the back. */
 static size_t row_height(const struct card *card, const struct card_thing *thing,
                          const struct card_row *row)
@@ -319,29 +346,36 @@ static size_t row_height(const struct card *card, const struct card_thing *thing
     text_free(&places);
     size_t height = ROW_HIGH;
     if (is_short(card, thing))
-        return height + (shape_of(card, thing) == FLOWING && what / 2 > WHAT_WIDTH ? LINE_HIGH : 0);
-    if (what > WHAT_WIDTH)
-        height += LINE_HIGH * (what / WHAT_WIDTH);
+        return height
+               + (shape_of(card, thing) == FLOWING
+                      ? LINE_HIGH * ((what + words_beside(row)) / SHEET_WIDTH)
+                      : 0);
+    /* Two places' lines stand one below the other beside the words, those of more below. */
+    const size_t more = what > WHAT_WIDTH ? what / WHAT_WIDTH : 0;
+    const bool two_lines = row->room == ROOM_WRITE && row->count == 2
+                           && names_length(row) > ROOM_WIDTH;
+    height += LINE_HIGH * (card_room_names(row) && more == 0 && two_lines ? 1 : more);
     if (card_room_names(row) && row->count > 2)
         height += LINE_HIGH;
-    if (row->wrong != NULL)
-        height += (size_t)LINE_HIGH * 2;
+    return height + fault_height(row);
+}
+
+static size_t thing_height(const struct card *card, const struct card_thing *thing)
+{
+    size_t height = thing->opens ? HEAD_HIGH : 0;
+    for (struct card_row row = card_first_row(card, thing); row.items != NULL;
+         row = card_row_after(card, thing, &row))
+        height += row_height(card, thing, &row);
     return height;
 }
 
-/* left: with what earlier stages left open. */
-static size_t front_height(const struct card *card, bool left)
+/* Without what earlier stages left open. */
+static size_t front_height(const struct card *card)
 {
     struct card_thing thing = {0};
     size_t height = card_asks_in_front(card) ? card->question_count * QUESTION_HIGH : 0;
-    while (card_next(card, &thing)) {
-        if (thing.section->kind == CARD_LEFT && !left)
-            continue;
-        height += thing.opens ? HEAD_HIGH : 0;
-        for (struct card_row row = card_first_row(card, &thing); row.items != NULL;
-             row = card_row_after(card, &thing, &row))
-            height += row_height(card, &thing, &row);
-    }
+    while (card_next(card, &thing))
+        height += thing.section->kind == CARD_LEFT ? 0 : thing_height(card, &thing);
     /* About 90 letters to a line. */
     struct text asked = card_to_ask(card, true);
     height += asked.length > 0 ? LINE_HIGH * (1 + asked.length / 90) : 0;
@@ -349,16 +383,31 @@ static size_t front_height(const struct card *card, bool left)
     return height;
 }
 
-/* What earlier stages left open stands on the front when there is room for it. */
-static bool left_in_front(const struct card *card)
+/* What earlier stages left open stands on the front as far as there is room for it. */
+struct left {
+    size_t in_front; /* so many things of it */
+    size_t height;   /* of the front with them */
+};
+
+static struct left left_in_front(const struct card *card)
 {
-    return front_height(card, true) <= FRONT_HIGH;
+    struct card_thing thing = {0};
+    struct left left = {.height = front_height(card)};
+    while (card_next(card, &thing)) {
+        if (thing.section->kind != CARD_LEFT)
+            continue;
+        const size_t height = left.height + thing_height(card, &thing);
+        if (height > FRONT_HIGH)
+            break;
+        left = (struct left){.in_front = left.in_front + 1, .height = height};
+    }
+    return left;
 }
 
 /* So few things that they may be set larger. */
 static bool is_roomy(const struct card *card)
 {
-    return front_height(card, left_in_front(card)) * ROOMY_PERCENT / 100 <= FRONT_HIGH;
+    return left_in_front(card).height * ROOMY_PERCENT / 100 <= FRONT_HIGH;
 }
 
 /* Tables -------------------------------------------------------------------------- */
@@ -366,20 +415,21 @@ static bool is_roomy(const struct card *card)
 /* The things of the front, or those of the back. */
 static void add_table(const struct card *card, bool back, const char *caption, struct text *out)
 {
-    const bool left_back = !left_in_front(card);
+    const size_t in_front = left_in_front(card).in_front;
+    size_t left_things = 0;
     struct sheet sheet = {.out = out, .card = card};
     struct card_thing thing = {0};
     bool any = false, left = true; /* two short rows stand abreast */
     while (card_next(card, &thing)) {
-        if ((thing.section->kind == CARD_LEFT && left_back) != back)
+        if ((thing.section->kind == CARD_LEFT && left_things++ >= in_front) != back)
             continue;
         if (!any)
             start_table(out, caption);
-        any = true;
-        if (thing.opens) {
+        if (thing.opens || !any) {
             start_section(&sheet, thing.section);
             left = true;
         }
+        any = true;
         add_thing(&sheet, &thing, &left);
     }
     end_section(&sheet);
@@ -445,7 +495,8 @@ static void add_department(struct text asked, struct text *out)
 
 static void add_front(const struct card *card, struct text *out)
 {
-    struct text asked = card_to_ask(card, true), notes = card_notes(card, left_in_front(card));
+    struct text asked = card_to_ask(card, true),
+                notes = card_notes(card, left_in_front(card).in_front);
     /* The front is what is taken up the roof; all else is the back. */
     text_add(out, "<section class=\"front\" aria-labelledby=\"look\">\n"
                   "<h2 id=\"look\">What will be looked at</h2>\n");

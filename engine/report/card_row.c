@@ -663,7 +663,7 @@ bool card_asks_in_front(const struct card *card)
     return card->question_count <= FRONT_QUESTIONS_MOST;
 }
 
-struct text card_notes(const struct card *card, bool left_in_front)
+struct text card_notes(const struct card *card, size_t left_in_front)
 {
     struct text notes = TEXT_EMPTY;
     struct spans spans = {TEXT_EMPTY, 0, 0};
@@ -677,8 +677,9 @@ struct text card_notes(const struct card *card, bool left_in_front)
         left += thing.section->kind == CARD_LEFT;
     }
     end_span(&spans);
-    if (left > 0 && !left_in_front)
-        text_addf(&notes, "Left open at earlier stages: %zu, on the back. ", left);
+    if (left > left_in_front)
+        text_addf(&notes, "Left open at earlier stages: %zu%s, on the back. ", left - left_in_front,
+                  left_in_front > 0 ? " more" : "");
     if (!card_asks_in_front(card))
         text_addf(&notes, "Questions to answer: %zu, on the back. ", card->question_count);
     if (spans.told.length > 0)

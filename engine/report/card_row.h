@@ -93,8 +93,8 @@ struct text card_signs(const struct card *card);
 
 /* What has to be said beside the numbers: which are not confirmed, what "*" is,
  * and what stands on the back. Questions and what earlier stages left are told by
- * their count, unless they stand in front too. */
-struct text card_notes(const struct card *card, bool left_in_front);
+ * their count; left_in_front: so many of these stand in front too. */
+struct text card_notes(const struct card *card, size_t left_in_front);
 
 /* "Title; Title", of what only the building department can tell; "" when there is none.
  * in_front: "papers 31, permit 2: see the back" when they are many, or where to find

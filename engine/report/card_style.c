@@ -121,7 +121,7 @@ static const char PRINT_FRONT[] =
 static const char PRINT_BACK[] =
     "@media print{\n"
     ".back{break-before:page}\n"
-    ".card .back,.card footer{font-size:8.4pt;line-height:1.09}\n"
+    ".card .back,.card footer{font-size:8.4pt;line-height:1.05}\n"
     ".card .back .hit,.card .back .look .short .hit,.card .back .look tbody th[scope=rowgroup]"
     "{font-size:9.5pt}.card .back .look tbody th,.card .back .look tbody td{padding-top:0;"
     "padding-bottom:0}\n"
@@ -130,7 +130,7 @@ static const char PRINT_BACK[] =
     ".card .back .cite,.card .back .mark,.card .back .gloss,.card .print{font-size:8pt}\n"
     ".card .back{columns:2;column-gap:18pt}.back table,.back .department{column-span:all}\n"
     ".card .back ul{padding-left:11pt}.card .back ol{padding-left:15pt}.card .cited ul{padding:0}\n"
-    ".card li{break-inside:avoid;margin:1pt 0}\n"
+    ".card li{break-inside:avoid;margin:.5pt 0}\n"
     ".card .cited li{display:inline;margin-right:7pt}.card .cited strong{min-width:0}\n"
     ".card .sheets figure{margin:0 0 2pt}\n"
     ".card .sheets{columns:auto}.card .sheets svg{width:150pt}\n"

@@ -277,7 +277,7 @@ static void add_department(struct text asked, struct text *out)
 
 static void add_front(const struct card *card, struct text *out)
 {
-    struct text asked = card_to_ask(card, true), notes = card_notes(card, false);
+    struct text asked = card_to_ask(card, true), notes = card_notes(card, 0);
     add_head(card, out);
     add_things(card, false, out);
     add_department(asked, out);
