@@ -83,7 +83,7 @@ static void cold_row(const char *name, const char *const *argv)
 static void tell_cold(void)
 {
     char job[1024];
-    snprintf(job, sizeof(job), "%s/examples/cross-gable/job.json", source);
+    snprintf(job, sizeof(job), "%s/tests/houses/cross-gable/job.json", source);
     cold_row("check, text", (const char *[]){program, "check", "--home", source, job, NULL});
     cold_row("check, HTML",
              (const char *[]){program, "check", "--home", source, "--form", "html", job, NULL});

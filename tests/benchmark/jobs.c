@@ -41,7 +41,7 @@ static cJSON *read_example(const char *source, const char *house, const char *st
 {
     static char text[1 << 20];
     char path[1024];
-    snprintf(path, sizeof(path), "%s/examples/%s/%s.json", source, house, stage);
+    snprintf(path, sizeof(path), "%s/tests/houses/%s/%s.json", source, house, stage);
     FILE *file = fopen(path, "r");
     const size_t length = file == NULL ? 0 : fread(text, 1, sizeof(text), file);
     cJSON *job = cJSON_ParseWithLength(text, length);

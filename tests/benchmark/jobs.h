@@ -14,7 +14,7 @@ enum jobs_kind {
 };
 
 /* Writes count jobs, a line each; of planes and edges one job of that many. source is the
- * folder with examples/. Ends the program when it cannot. */
+ * folder with tests/houses/. Ends the program when it cannot. */
 void jobs_write(FILE *out, const char *source, enum jobs_kind kind, size_t count);
 
 #endif

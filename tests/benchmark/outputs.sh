@@ -13,14 +13,14 @@ told() {
         "$(echo "$*" | sed "s|$work/||g; s|$home/||g")"
 }
 
-for job in examples/*/job*.json; do
+for job in tests/houses/*/job*.json; do
     for form in "" "--all" "--form json" "--form json --all" "--form html" "--form html --all" \
         "--stage deck" "--stage final --form json"; do
         # shellcheck disable=SC2086
         told check --home "$home" $form "$job"
     done
     told takeoff --home "$home" --form json "$job"
-    told compare --home "$home" --form json "$job" examples/cross-gable/job.json
+    told compare --home "$home" --form json "$job" tests/houses/cross-gable/job.json
 done
 "$benchmark" --jobs varied 1000 "$home" >"$work/varied.jsonl"
 # A slip each: a name, a unit, a comma, a value that cannot be, a key twice.

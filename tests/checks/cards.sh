@@ -15,7 +15,7 @@ flunk() { failures=$((failures + 1)); echo "FAILED: $*"; }
 job_of() { [ "$2" = permit ] && echo "$1/job.json" || echo "$1/job-$2.json"; }
 card() {
     "$program" card --home "$source" --stage "$2" \
-        "$source/examples/${3:-$(job_of "$1" "$2")}" | tr -s ' \n' ' '
+        "$source/tests/houses/${3:-$(job_of "$1" "$2")}" | tr -s ' \n' ' '
 }
 says()     { [[ $words == *"$1"* ]] || flunk "$what: not said: $1"; }
 says_not() { [[ $words != *"$1"* ]] || flunk "$what: said: $1"; }
@@ -83,7 +83,7 @@ for example in cross-gable coastal-hip overlay-gable porch-tear-off; do
         rest=${words#*Who calls the inspector}
         [[ ${rest%%Looked over by*} != *'or more'* ]] || flunk "$what: who calls is not last"
         for job in "$(job_of $example $stage)" $example/job.json; do
-            lines=$("$program" card --home "$source" --stage $stage "$source/examples/$job" |
+            lines=$("$program" card --home "$source" --stage $stage "$source/tests/houses/$job" |
                 sed '/= the back =/q' | wc -l)
             [ "$lines" -le 66 ] || flunk "$stage of $job: $lines lines on the front"
         done

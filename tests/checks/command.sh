@@ -40,7 +40,7 @@ alone()   { [ "$(ls -A "$1")" = "$2" ] || flunk "$1 holds: $(ls -A "$1")"; }
 # A job to work with ---------------------------------------------------------
 
 job=
-for candidate in "$source"/examples/*/job.json "$source"/rules/cases/base.json \
+for candidate in "$source"/tests/houses/*/job.json "$source"/rules/cases/base.json \
     "$source"/tests/schema/minimal.json; do
     if [ -f "$candidate" ]; then job=$candidate; break; fi
 done
@@ -322,9 +322,9 @@ run 3 fields --home nothing; silent; [ -s err ] || flunk "an empty home is passe
 sed -e 's/"thickness_in": 0.59375/"thickness_in": "19\/32"/' \
     -e 's/"mean_roof_height_ft": 14/"mean_roof_height_ft": "14 ft 0 in"/' \
     -e 's/"down_in": 0.5/"down_in": "1\/2 in"/' -e 's/"pitch": "5:12"/"pitch": "5 on 12"/' \
-    "$source/examples/coastal-hip/job.json" >spoken.json
-[ "$(diff "$source/examples/coastal-hip/job.json" spoken.json | grep -c '^>')" -ge 5 ] || flunk "nothing is spoken"
-run 1 check "$source/examples/coastal-hip/job.json" --all; cp out plain
+    "$source/tests/houses/coastal-hip/job.json" >spoken.json
+[ "$(diff "$source/tests/houses/coastal-hip/job.json" spoken.json | grep -c '^>')" -ge 5 ] || flunk "nothing is spoken"
+run 1 check "$source/tests/houses/coastal-hip/job.json" --all; cp out plain
 run 1 check spoken.json --all; no_errors
 cmp -s plain out || flunk "spoken figures are read as others: $(diff plain out | head -4)"
 sed -e 's/"19\/32"/"19,5"/' -e 's/"1\/2 in"/"11\/4"/' -e 's/"5 on 12"/"1\/4"/' spoken.json >two.json

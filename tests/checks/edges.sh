@@ -13,7 +13,7 @@ export EAVEMARK_HOME="$source" ASAN_OPTIONS=exitcode=99 UBSAN_OPTIONS=exitcode=9
 failures=0
 flunk() { failures=$((failures + 1)); echo "FAILED: $*"; }
 has() { grep -qF -- "$2" "$1" || { flunk "$1 lacks: $2"; tail -5 "$1"; }; }
-job=$source/examples/porch-tear-off/job.json
+job=$source/tests/houses/porch-tear-off/job.json
 
 # A disk that is full is called full.
 for command in "check $job" "check --all $job" fields "takeoff $job" "figures deck" \

@@ -13,7 +13,7 @@ failures=0
 flunk() { failures=$((failures + 1)); echo "FAILED: $*"; }
 
 # Each rule with its stage, as one report has them: a finding for every rule.
-"$program" check --home "$source" --form json --all "$source/examples/porch-tear-off/job.json" \
+"$program" check --home "$source" --form json --all "$source/tests/houses/porch-tear-off/job.json" \
     >"$work/report.json"
 [ $? -le 1 ] || { echo "no report"; exit 1; }
 tr -d '\n' <"$work/report.json" \

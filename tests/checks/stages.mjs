@@ -35,7 +35,7 @@ function check(job, stage) {
 }
 
 for (const stage of ["deck", "dry-in", "final"]) {
-  const sound = JSON.parse(readFileSync(join(source, "examples/porch-tear-off",
+  const sound = JSON.parse(readFileSync(join(source, "tests/houses/porch-tear-off",
     `job-${stage}.json`)));
   for (const [what, rule, spoil] of SPOILED) {
     const job = structuredClone(sound);

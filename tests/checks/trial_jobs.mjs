@@ -6,7 +6,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 
 const [source, count] = process.argv.slice(2);
-const HOUSES = ["examples/coastal-hip/job", "examples/overlay-gable/job", "tests/sound/us-co",
+const HOUSES = ["tests/houses/coastal-hip/job", "tests/houses/overlay-gable/job", "tests/sound/us-co",
   "tests/sound/us-mn", "tests/sound/us-tx"];
 const jobs = HOUSES.map((house) => JSON.parse(readFileSync(join(source, `${house}.json`))));
 

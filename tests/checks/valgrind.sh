@@ -20,8 +20,8 @@ try() {
 
 log=$(mktemp)
 trap 'rm -f "$log"' EXIT
-try 1 check --home "$source" "$source/examples/porch-tear-off/job.json"
-try 1 check --home "$source" --form json "$source/examples/overlay-gable/job.json"
+try 1 check --home "$source" "$source/tests/houses/porch-tear-off/job.json"
+try 1 check --home "$source" --form json "$source/tests/houses/overlay-gable/job.json"
 try 2 check --home "$source" "$source/tests/schema/bad/unknown_field_at_the_top.json"
 try 0 fields --home "$source" --schema
 try 0 proof --home "$source" slope

@@ -35,7 +35,7 @@ link() { # link NAME ARGUMENT...: builds the host and compares its report
     local name=$1; shift
     "$compiler" $flags -I"$include" -Wall -Wextra -Werror "$@" -c "$source/tests/host/host.c" -o "$name.o"
     "$compiler" $flags "$name.o" own.o "$library" "${libraries[@]}" -o "$name"
-    local status=0 wanted=0 job=$source/examples/cross-gable/job.json
+    local status=0 wanted=0 job=$source/tests/houses/cross-gable/job.json
     "./$name" "$source" "$job" >"$name.report" || status=$?
     "$build/eavemark" check --home "$source" "$job" >wanted.report || wanted=$?
     [ "$status" = "$wanted" ] && diff wanted.report "$name.report" || { echo "FAILED: $name"; exit 1; }

@@ -34,8 +34,9 @@ export const ready = (tab) =>
   tab.waitForFunction(() => document.documentElement.dataset.ready === "1", null, { timeout: 60000 });
 
 // Each example, and the shop sheet that lies beside it (undefined: its job names none).
-export const examplesOf = (source) => readdirSync(join(source, "examples"), { recursive: true })
-  .filter((name) => /job[^/]*\.json$/.test(name)).sort().map((name) => join(source, "examples", name));
+export const jobsBelow = (folder) => readdirSync(folder, { recursive: true })
+  .filter((name) => /job[^/]*\.json$/.test(name)).sort().map((name) => join(folder, name));
+export const examplesOf = (source) => jobsBelow(join(source, "examples"));
 export function sheetOf(path) {
   const { shop } = JSON.parse(readFileSync(path, "utf8"));
   return shop && join(dirname(path), shop);

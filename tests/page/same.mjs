@@ -1,15 +1,15 @@
-// The page's engine says to the byte what the program says: of every example and of 200
+// The page's engine says to the byte what the program says: of every job and of 200
 // random jobs, among them such as cannot be used.
 //
 //   node same.mjs BUILD_FOLDER SOURCE_FOLDER
 import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { examplesOf, finish, flunk, need, openBrowser, openPage, run, sheetOf, temporaryFolder } from "./open.mjs";
+import { examplesOf, finish, flunk, jobsBelow, need, openBrowser, openPage, run, sheetOf, temporaryFolder } from "./open.mjs";
 
 const [build, source] = process.argv.slice(2);
 const RANDOM = 200;
 
-const examples = examplesOf(source);
+const jobs = [...examplesOf(source), ...jobsBelow(join(source, "tests/houses"))];
 
 // The same jobs each time (a linear congruential generator, as C's manual shows).
 let state = 20261129;
@@ -25,9 +25,9 @@ function leaves(node, out = []) {
   return out;
 }
 
-// A job of the examples with some facts taken away, moved or made nonsense of.
+// A whole job with some facts taken away, moved or made nonsense of.
 function randomJob() {
-  const job = JSON.parse(readFileSync(examples[random(examples.length)], "utf8"));
+  const job = JSON.parse(readFileSync(jobs[random(jobs.length)], "utf8"));
   for (let i = random(6); i >= 0; i--) {
     const all = leaves(job), [owner, key] = all[random(all.length)], was = owner[key];
     const kind = random(10);
@@ -55,8 +55,8 @@ async function compare(tab, path, what) {
 const browser = await openBrowser();
 try {
   const tab = await openPage(browser, join(build, "roof.html"));
-  for (const path of examples) need(await compare(tab, path, path), `${path}: no report`);
-  const folder = temporaryFolder(), [sheet] = examples.map(sheetOf).filter(Boolean);
+  for (const path of jobs) need(await compare(tab, path, path), `${path}: no report`);
+  const folder = temporaryFolder(), [sheet] = jobs.map(sheetOf).filter(Boolean);
   if (sheet) copyFileSync(sheet, join(folder, "shop.json"));
   let judged = 0;
   for (let i = 0; i < RANDOM; i++) {
@@ -65,7 +65,7 @@ try {
     judged += await compare(tab, path, `random job ${i}`);
   }
   if (judged < RANDOM / 3 || judged === RANDOM) flunk(`${judged} of the random jobs were judged`);
-  finish(`page: ${examples.length} examples and ${RANDOM} random jobs (${judged} judged) as the program`);
+  finish(`page: ${jobs.length} jobs and ${RANDOM} random jobs (${judged} judged) as the program`);
 } finally {
   await browser.close();
 }

@@ -131,7 +131,7 @@ async function undoes(tab) {
 }
 
 async function opensAndSaves(tab) {
-  const path = join(source, "examples/cross-gable/job.json"), text = readFileSync(path, "utf8");
+  const path = join(source, "tests/houses/cross-gable/job.json"), text = readFileSync(path, "utf8");
   await openJob(tab, path);
   await tab.locator("#tabs [aria-current=page]", { hasText: "Check" }).waitFor();
   const saving = tab.waitForEvent("download");
@@ -147,7 +147,7 @@ async function opensAndSaves(tab) {
 const HOSTILE = "<img src=x onerror=\"document.title='taken'\"><script>document.title='taken'</script>\u202Eevil";
 
 async function standsHostileTexts(tab, folder) {
-  const job = JSON.parse(readFileSync(join(source, "examples/porch-tear-off/job.json"), "utf8"));
+  const job = JSON.parse(readFileSync(join(source, "tests/houses/porch-tear-off/job.json"), "utf8"));
   job.job = HOSTILE;
   job.roof.slopes[0].name = `${HOSTILE} plane`;
   const path = join(folder, `hostile.json`);
@@ -164,7 +164,7 @@ async function standsHostileTexts(tab, folder) {
 // A mistake in a file is shown with its place.
 async function showsMistakes(tab, folder) {
   const path = join(folder, "wrong.json");
-  const job = JSON.parse(readFileSync(join(source, "examples/porch-tear-off/job.json"), "utf8"));
+  const job = JSON.parse(readFileSync(join(source, "tests/houses/porch-tear-off/job.json"), "utf8"));
   job.covering.kind = "asfalt";
   writeFileSync(path, JSON.stringify(job));
   await open(tab, "Open job files", path);

@@ -1,4 +1,4 @@
-// Opens the drawings of all example jobs, and of many made at random, in a
+// Opens the drawings of all jobs of examples/ and tests/houses/, and of many made at random, in a
 // browser as wide as a telephone, and measures their words: none may lie on
 // others, leave its drawing, or be too small to read.
 //
@@ -135,8 +135,8 @@ function changeRest(d, job) {
   }
 }
 
-function randomJob(d, examples) {
-  const job = structuredClone(d.pick(examples));
+function randomJob(d, whole) {
+  const job = structuredClone(d.pick(whole));
   const [planes, ridge] = randomPlanes(d);
   const old = job.roof.slopes[0];
   job.scope.roof_share_percent ??= 100;
@@ -217,8 +217,8 @@ async function checkTheMeasure(tab) {
     if (!faults.some((fault) => fault.includes(part))) say(`the measure misses "${part}"`);
 }
 
-function exampleJobs(home) {
-  const folders = readdirSync(join(home, "examples")).map((part) => join(home, "examples", part))
+function jobsBelow(folder) {
+  const folders = readdirSync(folder).map((part) => join(folder, part))
     .filter((path) => statSync(path).isDirectory());
   return folders.flatMap((path) => readdirSync(path)
     .filter((file) => /^job.*\.json$/.test(file)).map((file) => join(path, file)));
@@ -241,7 +241,8 @@ async function main(program, home, jobs, seed) {
   };
   try {
     await checkTheMeasure(tab);
-    const paths = exampleJobs(home);
+    const houses = jobsBelow(join(home, "tests/houses"));
+    const paths = [...jobsBelow(join(home, "examples")), ...houses];
     for (const path of paths) {
       run(program, ["check", "--all", "--form", "html", "--home", home, "-o", page, path]);
       if (await look(path) === 0) say(`${path}: no drawings`);
@@ -250,10 +251,10 @@ async function main(program, home, jobs, seed) {
         await look(`${path}, card ${stage}`);
       }
     }
-    const d = dice(seed), examples = paths.map((path) => JSON.parse(readFileSync(path, "utf8")));
+    const d = dice(seed), whole = houses.map((path) => JSON.parse(readFileSync(path, "utf8")));
     let drawn = 0, refused = 0, last = "";
     while (drawn < jobs && refused < 3 * jobs) {
-      writeFileSync(file, JSON.stringify(randomJob(d, examples)));
+      writeFileSync(file, JSON.stringify(randomJob(d, whole)));
       const done = spawnSync(program, ["check", "--all", "--form", "html", "--home", home, "-o", page, file],
         { encoding: "utf8" });
       if (done.status === 2) { refused++; last = done.stderr; continue; }
@@ -269,7 +270,7 @@ async function main(program, home, jobs, seed) {
     }
     if (drawn < jobs) say(`only ${drawn} random jobs were taken: ${last.slice(0, 500)}`);
     for (const [drawing, times] of seen) if (times === 0) say(`${drawing}: never drawn`);
-    console.log(`${paths.length} example jobs, ${drawn} random ones (${refused} refused): `
+    console.log(`${paths.length} jobs, ${drawn} random ones (${refused} refused): `
       + [...seen].map(([drawing, times]) => `${times} ${drawing}`).join(", ") + `; ${wrong} wrong`);
   } finally {
     await browser.close();

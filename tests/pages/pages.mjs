@@ -35,7 +35,7 @@ export function run(program, args) {
   return done;
 }
 
-// "examples/overlay-gable/job.json" is called "overlay-gable".
+// "tests/houses/overlay-gable/job.json" is called "overlay-gable".
 function jobName(path) {
   const file = basename(path, ".json");
   const folder = basename(dirname(resolve(path)));

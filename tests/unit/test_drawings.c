@@ -34,7 +34,7 @@ static void read_page(char **report, const char *path, const char *stage, const 
     assert_non_null(*report);
 }
 
-#define EXAMPLE(name) EAVEMARK_HOME_DIR "/examples/" name "/job.json"
+#define EXAMPLE(name) EAVEMARK_HOME_DIR "/tests/houses/" name "/job.json"
 
 /* The part of the page that holds the drawings. */
 static char *drawings_under(const char *path, const char *stage, const char *place)

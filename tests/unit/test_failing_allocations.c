@@ -453,7 +453,7 @@ static void the_real_rules(void **state)
 {
     (void)state;
     struct scene scene = {.name = "real rules", .call = check, .path = EAVEMARK_HOME_DIR};
-    scene.job = file_text(EAVEMARK_HOME_DIR "/examples/porch-tear-off/job.json", NULL);
+    scene.job = file_text(EAVEMARK_HOME_DIR "/tests/houses/porch-tear-off/job.json", NULL);
     sample(&scene, FROM_SYSTEM, 1);
     sample(&scene, FROM_ARENA, 1);
     sample(&scene, FROM_LUA, 1);

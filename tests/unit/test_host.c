@@ -14,7 +14,7 @@
 
 #include <cmocka.h>
 
-static const char JOB[] = EAVEMARK_HOME_DIR "/examples/porch-tear-off/job.json";
+static const char JOB[] = EAVEMARK_HOME_DIR "/tests/houses/porch-tear-off/job.json";
 
 /* A locale of our own, so that none needs to be installed: 1.234,5, and B before A. */
 static const char LOCALE[] =

@@ -66,7 +66,7 @@ static const char *word(const cJSON *parent, const char *key)
 static cJSON *by_planes(const struct house *house)
 {
     char path[256];
-    snprintf(path, sizeof(path), EAVEMARK_HOME_DIR "/examples/%s/job.json", house->example);
+    snprintf(path, sizeof(path), EAVEMARK_HOME_DIR "/tests/houses/%s/job.json", house->example);
     char *text = file_text(path, NULL);
     cJSON *job = cJSON_Parse(text);
     free(text);

@@ -22,7 +22,7 @@ static cJSON *read_job(const char *name)
 {
     static char text[64 * 1024];
     char path[512];
-    snprintf(path, sizeof(path), EAVEMARK_HOME_DIR "/examples/%s.json", name);
+    snprintf(path, sizeof(path), EAVEMARK_HOME_DIR "/tests/houses/%s.json", name);
     FILE *file = fopen(path, "r");
     assert_non_null(file);
     const size_t length = fread(text, 1, sizeof(text), file);

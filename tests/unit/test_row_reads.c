@@ -62,8 +62,8 @@ static void a_row_tells_all_it_reads(void **state)
 {
     (void)state;
     static const char *const JOBS[] = {"rules/cases/base.json", "rules/cases/paperwork.json",
-                                       "examples/porch-tear-off/job-final.json",
-                                       "examples/overlay-gable/job.json"};
+                                       "tests/houses/porch-tear-off/job-final.json",
+                                       "tests/houses/overlay-gable/job.json"};
     static const char *const PLACES[] = {"model/irc-2018", "model/irc-2024", "example/quillbank",
                                          "example/emberlow", "us-fl"};
     struct laws laws = {.home = EAVEMARK_HOME_DIR};
