@@ -22,6 +22,7 @@ engine/report/value_words.c     value_        values in words
 engine/job/validate_*.c         validate_     the parts of validate.c
 engine/job/scan_*.c             scan_         the parts of scan.c
 engine/job/footprint_facts.c    footprint_
+engine/ask/interview_*.c         interview_    the interview, in several files
 engine/job/shop_*.c             shop_         the shop sheet, in several files
 engine/profile/place_facts_lua.c place_       the parts of place_lua.c
 engine/prove/proof_*.c          proof_        the parts of proof.c
