@@ -175,7 +175,7 @@ static void files_of_no_law_are_hashed(void **state)
 /* The cross-gable house checked in this home. */
 static struct outcome_of_check check_in(const char *home)
 {
-    char *job = file_text(EAVEMARK_HOME_DIR "/examples/cross-gable/job.json", NULL);
+    char *job = file_text(EAVEMARK_HOME_DIR "/tests/houses/cross-gable/job.json", NULL);
     eavemark *handle = eavemark_open(home);
     assert_non_null(handle);
     struct outcome_of_check outcome = home_check(handle, job, NULL, NULL, NULL);
