@@ -842,6 +842,13 @@ const struct figure *profile_figure(const struct profile *profile, const char *n
     return figure_find(profile, profile->figure_count, name);
 }
 
+bool profile_binds(const struct profile *profile, const struct figure *figure)
+{
+    const struct figure *lever = figure->behind == NULL ? NULL
+                                                        : profile_figure(profile, figure->behind);
+    return lever == NULL || lever->value.yes;
+}
+
 /* The rest ------------------------------------------------------------------- */
 
 static bool has_gap(const struct profile *profile, const char *fact)

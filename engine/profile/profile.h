@@ -172,6 +172,9 @@ const struct place_fact *profile_fact(const struct profile *profile, const char 
 const struct drop *profile_drop(const struct profile *profile, const char *rule);
 
 /* The figure of this name, or NULL. */
+/* False where the figure stands behind a switch that is off: then it binds nobody. */
+bool profile_binds(const struct profile *profile, const struct figure *figure);
+
 const struct figure *profile_figure(const struct profile *profile, const char *name);
 
 void profile_free(struct profile *profile);

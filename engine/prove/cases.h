@@ -18,6 +18,8 @@ struct cases_wanted {
     const char *rule;                /* of these only the cases of one rule */
     const char *place;               /* jurisdictions/PLACE.cases.lua, if there is one */
     const struct strings *own_rules; /* with a place: the rule files it has to show cases for */
+    /* Told of the file of every case before it is run (or NULL). */
+    void (*begins)(void *data, const char *file);
     /* Told of every case run, and every rule that lacks one (or NULL): the file
      * it stands in, and the line about it, "" if there is nothing to say. */
     void (*note)(void *data, const char *file, bool held, const char *line);

@@ -49,13 +49,20 @@ static void note_broke(void *data, const struct finding *finding)
         proof_remark_broken(proof, place, block, finding);
 }
 
+static void begin_case(void *data, const char *file)
+{
+    struct proof *proof = data;
+    proof_cover_begin(proof, place_of_file(proof, file));
+}
+
 static void run_cases(struct laws *laws, struct proof *proof, const char *topic, const char *id)
 {
     struct problems problems = {0};
-    const struct prober prober = {proof_probe, proof};
+    const struct prober prober = {proof_cover_probe, proof};
     struct cases_wanted wanted = {.prober = &prober,
                                   .topic = topic,
                                   .place = id,
+                                  .begins = begin_case,
                                   .note = note_case,
                                   .broke = note_broke,
                                   .data = proof};
@@ -125,13 +132,19 @@ static void say_no_edition(struct proof *proof, long date)
                proof->places->id, day);
 }
 
+static void finish_block(struct proof *proof, struct place_proof *place, struct proof_block *block)
+{
+    proof_lint_reach(proof, place, block);
+    proof_cover(proof, place, block);
+}
+
 /* Last, when all cases have run: then it is known which figures were asked for. */
 static void finish_blocks(struct proof *proof)
 {
     for (struct place_proof *place = proof->places; place != NULL; place = place->next)
         for (struct proof_block *b = place->blocks; b != NULL; b = b->next)
             if (b->law != NULL && b->asked != NULL && proof->beside == NULL)
-                proof_lint_reach(proof, place, b);
+                finish_block(proof, place, b);
     if (proof->arena.failed)
         problem_out_of_memory(&proof->problems);
 }

@@ -12,7 +12,12 @@
 #include "law/law.h"
 #include "profile/place.h"
 
-enum difference_of { DIFFERENCE_FIGURE, DIFFERENCE_RULE, DIFFERENCE_FIELD };
+enum difference_of {
+    DIFFERENCE_FIGURE,
+    DIFFERENCE_RULE,
+    DIFFERENCE_FIELD,
+    DIFFERENCE_DUTY /* a rule of both that a switch lets speak, or silences */
+};
 
 /* Which way a difference goes, where the figure's sense says it. */
 enum difference_kind {
@@ -30,7 +35,8 @@ struct difference {
     enum difference_of of;
     enum difference_kind kind;
     const char *name;
-    const char *says;      /* a rule's title, a field's question, why a rule was dropped; or NULL */
+    const char *says;      /* a rule's title, a field's question, why a rule was dropped; of a
+                              figure left as it was, the switch that was turned; or NULL */
     struct value from, to; /* figures only; VALUE_NONE: did not exist */
     enum sense sense;      /* figures only */
     const struct figure *was, *is; /* figures only; NULL: did not exist */
@@ -57,7 +63,10 @@ struct proof_block {
     const struct law *law; /* NULL: could not be loaded */
     struct difference *differences;
     struct remark *remarks;
-    bool *asked; /* one per figure of the law: some run asked for it */
+    bool *asked;                  /* one per figure of the law: some run asked for it */
+    const struct profile *parent; /* that the differences are from; or NULL */
+    size_t moved, shown; /* figures of the block given otherwise than the parent gives them,
+                            and of these such as a case of the place judges by */
     struct proof_block *next;
 };
 
@@ -76,7 +85,8 @@ struct place_proof {
 /* The figures of a law that some run of the proof asked for. */
 struct proof_probe {
     const struct law *law;
-    struct probe probe;
+    struct probe probe, of_case;
+    bool *cased; /* some case of the law's own place judged by it */
     struct proof_probe *next;
 };
 
@@ -88,9 +98,10 @@ struct proof {
     const char *beside;       /* set beforehand: a place to hold one beside instead of what it
                                  follows; then differences only, no cases; or NULL */
     struct place_proof *places;
-    struct proof_probe *probes; /* one per law proved */
-    struct strings named;       /* figures that the rule files of all places name */
-    struct tally cases;         /* all that were run */
+    struct proof_probe *probes;      /* one per law proved */
+    const struct place_proof *cased; /* whose cases are being run; NULL: a topic's */
+    struct strings named;            /* figures that the rule files of all places name */
+    struct tally cases;              /* all that were run */
     struct text lines;
 };
 
@@ -113,6 +124,12 @@ void proof_place(struct laws *laws, struct proof *proof, const char *id, long da
 
 /* Internal to the room, for a prober: data is the proof. */
 const struct probe *proof_probe(void *data, const struct law *law);
+
+/* Internal to the room: a case of this place (NULL: of none) begins; for a prober of cases, data
+ * being the proof; and, once all have run, the figures of a block that none is judged by. */
+void proof_cover_begin(struct proof *proof, const struct place_proof *place);
+const struct probe *proof_cover_probe(void *data, const struct law *law);
+void proof_cover(struct proof *proof, struct place_proof *place, struct proof_block *block);
 
 /* Internal to the room: the differences of a block from its parent's law. */
 void proof_differences(struct proof *proof, struct proof_block *block, const struct law *parent);

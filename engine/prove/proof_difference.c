@@ -1,5 +1,7 @@
 #include "prove/proof.h"
 
+#include "judge/row_silent.h"
+
 #include <string.h>
 
 const char *proof_difference_word(enum difference_kind kind)
@@ -53,16 +55,6 @@ static enum difference_kind flag_kind(const struct figure *figure)
         return DIFFERENCE_CHANGED;
     return figure->value.yes == (figure->stricter == STRICTER_YES) ? DIFFERENCE_STRICTER
                                                                    : DIFFERENCE_LOOSER;
-}
-
-/* Does the figure stand behind a switch that is off? */
-static bool is_off(const struct profile *profile, const char *name)
-{
-    const struct figure *figure = profile_figure(profile, name);
-    const struct figure *lever = figure == NULL || figure->behind == NULL
-                                     ? NULL
-                                     : profile_figure(profile, figure->behind);
-    return lever != NULL && !lever->value.yes;
 }
 
 /* The value is the same; a bound was added or taken away, or exactly so much moved to
@@ -136,11 +128,37 @@ static void add_difference(struct proof *proof, struct proof_block *block,
 static enum difference_kind kind_between(const struct profile *parent, const struct figure *from,
                                          const struct profile *own, const struct figure *to)
 {
-    if (is_off(own, to->name))
+    if (!profile_binds(own, to))
         return from == NULL ? DIFFERENCE_ADDED : DIFFERENCE_CHANGED;
-    if (from == NULL || is_off(parent, to->name))
+    if (from == NULL || !profile_binds(parent, from))
         return DIFFERENCE_ADDED;
     return figure_kind(from, to);
+}
+
+/* A limit left as it was, whose switch was turned: it binds now, or no longer. */
+static void compare_switched(struct proof *proof, struct proof_block *block,
+                             const struct profile *parent, const struct figure *from,
+                             const struct figure *to)
+{
+    const bool bound = profile_binds(parent, from), binds = profile_binds(block->law->profile, to);
+    if (bound == binds)
+        return;
+    add_difference(
+        proof, block,
+        (struct difference){.of = DIFFERENCE_FIGURE,
+                            .kind = binds ? DIFFERENCE_ADDED : DIFFERENCE_REMOVED,
+                            .name = to->name,
+                            .says = to->behind,
+                            .from = binds ? (struct value){.kind = VALUE_NONE} : from->value,
+                            .to = to->value,
+                            .sense = to->sense,
+                            .is = to,
+                            .was = binds ? NULL : from,
+                            .cite = &to->cite,
+                            .caution = binds ? NULL
+                                             : "this limit binds nobody here any "
+                                               "more; what it guarded against is "
+                                               "still there"});
 }
 
 /* The same demand, but what was common practice, and only warned, is law here; or the other
@@ -176,6 +194,7 @@ static void compare_figures(struct proof *proof, struct proof_block *block,
         const struct figure *from = profile_figure(parent, to->name);
         if (from != NULL && profile_same_demand(from, to)) {
             compare_status(proof, block, from, to);
+            compare_switched(proof, block, parent, from, to);
             continue;
         }
         const enum difference_kind kind = kind_between(parent, from, own, to);
@@ -215,6 +234,30 @@ static void compare_rules(struct proof *proof, struct proof_block *block, const 
                                                .says = r->title});
 }
 
+/* A rule of both that only one of them lets speak. */
+static void compare_duty(struct proof *proof, struct proof_block *block, const struct rule *was,
+                         const struct rule *is)
+{
+    const bool spoke = !row_silent(was), speaks = !row_silent(is);
+    if (spoke != speaks)
+        add_difference(proof, block,
+                       (struct difference){.of = DIFFERENCE_DUTY,
+                                           .kind = speaks ? DIFFERENCE_ADDED : DIFFERENCE_REMOVED,
+                                           .name = is->id,
+                                           .says = is->title});
+}
+
+static void compare_duties(struct proof *proof, struct proof_block *block, const struct law *parent)
+{
+    const struct profile *own = block->law->profile;
+    for (const struct rule *r = block->law->book->rules; r != NULL; r = r->next) {
+        const struct rule *was = rulebook_rule(parent->book, r->id);
+        if (was != NULL && profile_drop(own, r->id) == NULL
+            && profile_drop(parent->profile, r->id) == NULL)
+            compare_duty(proof, block, was, r);
+    }
+}
+
 /* Fields are walked as the tree they are; FIELDS_DEEPEST bounds it. */
 static void compare_fields(struct proof *proof, struct proof_block *block,
                            const struct fields *parent, const struct field *field)
@@ -234,5 +277,6 @@ void proof_differences(struct proof *proof, struct proof_block *block, const str
 {
     compare_figures(proof, block, parent->profile);
     compare_rules(proof, block, parent);
+    compare_duties(proof, block, parent);
     compare_fields(proof, block, &parent->book->fields, block->law->book->fields.root);
 }

@@ -248,8 +248,9 @@ static bool *figures_asked(struct proof *proof, const struct law *law)
     struct proof_probe *probe = arena_alloc(&proof->arena, sizeof(*probe));
     if (probe == NULL)
         return NULL;
-    *probe = (struct proof_probe){law, {.asked = NULL}, proof->probes};
+    *probe = (struct proof_probe){.law = law, .next = proof->probes};
     probe->probe.asked = arena_array(&proof->arena, law->profile->figure_count + 1, sizeof(bool));
+    probe->cased = arena_array(&proof->arena, law->profile->figure_count + 1, sizeof(bool));
     proof->probes = probe;
     return probe->probe.asked;
 }
@@ -282,6 +283,7 @@ static bool prove_stretch(struct proving *p, const struct block *written, long d
     const struct law *parent = parent_law(p, written, day);
     if (parent != NULL) {
         block->follows = parent->profile->title;
+        block->parent = parent->profile;
         proof_differences(p->proof, block, parent);
     }
     /* Only differences are asked for. */

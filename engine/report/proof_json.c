@@ -33,8 +33,10 @@ static bool add_cite(cJSON *object, const struct cite *cite)
 
 static bool add_difference(cJSON *array, const struct difference *d)
 {
-    static const char *const OF[] = {
-        [DIFFERENCE_FIGURE] = "figure", [DIFFERENCE_RULE] = "rule", [DIFFERENCE_FIELD] = "field"};
+    static const char *const OF[] = {[DIFFERENCE_FIGURE] = "figure",
+                                     [DIFFERENCE_RULE] = "rule",
+                                     [DIFFERENCE_FIELD] = "field",
+                                     [DIFFERENCE_DUTY] = "duty"};
     cJSON *object = cJSON_CreateObject();
     return cJSON_AddItemToArray(array, object) && json_add_text(object, OF[d->of], d->name)
            && json_add_text(object, "kind", proof_difference_word(d->kind))
@@ -90,6 +92,9 @@ static bool add_block(cJSON *array, const struct proof_block *block, bool alone)
     for (const struct remark *r = block->remarks; r != NULL; r = r->next)
         if (messages == NULL || !add_remark(messages, r->file, r->line, r->error, r->says))
             return false;
+    if (cJSON_AddNumberToObject(object, "moved", (double)block->moved) == NULL
+        || cJSON_AddNumberToObject(object, "judged", (double)block->shown) == NULL)
+        return false;
     /* Of many places that would be most of the text. */
     if (alone && block->law != NULL && !block->law->profile->model
         && !report_unvouched_json(object, block->law->profile))

@@ -21,7 +21,7 @@ static void add_item(struct text *out, const char *word, const struct text *word
 static void add_figure(struct text *words, const struct difference *d)
 {
     text_addf(words, "%s: ", d->name);
-    if (d->was != NULL) {
+    if (d->was != NULL && d->says == NULL) {
         text_add(words, "was ");
         report_add_figure(words, d->was);
         text_add(words, ", now ");
@@ -30,6 +30,17 @@ static void add_figure(struct text *words, const struct difference *d)
     text_add(words, " (");
     value_add_cite(words, d->cite);
     text_add(words, ")");
+    if (d->says != NULL)
+        text_addf(words, ", by [\"%s\"]", d->says);
+}
+
+static const char *word_of(enum difference_of of)
+{
+    static const char *const WORDS[] = {[DIFFERENCE_FIGURE] = "figure",
+                                        [DIFFERENCE_RULE] = "rule",
+                                        [DIFFERENCE_FIELD] = "field",
+                                        [DIFFERENCE_DUTY] = "duty"};
+    return WORDS[of];
 }
 
 static void add_difference(struct text *out, const struct difference *d)
@@ -38,8 +49,7 @@ static void add_difference(struct text *out, const struct difference *d)
     if (d->of == DIFFERENCE_FIGURE)
         add_figure(&words, d);
     else
-        text_addf(&words, "%s %s: %s", d->of == DIFFERENCE_RULE ? "rule" : "field", d->name,
-                  d->says == NULL ? "" : d->says);
+        text_addf(&words, "%s %s: %s", word_of(d->of), d->name, d->says == NULL ? "" : d->says);
     add_item(out, proof_difference_word(d->kind), &words);
     text_free(&words);
     if (d->caution == NULL)
@@ -59,6 +69,18 @@ static void add_fact(struct text *out, const struct place_fact *fact)
     value_add_cite(&words, &fact->cite);
     text_addf(&words, "; %s)", value_cite_status(&fact->cite));
     add_item(out, "states", &words);
+    text_free(&words);
+}
+
+/* How far the place's own cases show what it says. */
+static void add_cover(struct text *out, const struct proof_block *block)
+{
+    struct text words = TEXT_EMPTY;
+    if (block->moved == 0)
+        return;
+    text_addf(&words, "of %zu figures given otherwise here, cases of this place judge by %zu",
+              block->moved, block->shown);
+    add_item(out, "cases", &words);
     text_free(&words);
 }
 
@@ -122,6 +144,7 @@ static void add_place(struct text *out, const struct place_proof *place, bool be
             text_add(out, "  no difference\n");
         for (size_t i = 0; b->law != NULL && i < b->law->profile->fact_count; i++)
             add_fact(out, &b->law->profile->facts[i]);
+        add_cover(out, b);
         for (const struct remark *r = b->remarks; r != NULL; r = r->next)
             add_remark(out, r);
         if (b->law != NULL && b->next == NULL && !b->law->profile->model && !beside)
@@ -157,6 +180,21 @@ static void add_summary(struct text *out, const struct place_proof *place)
                 add_remark(out, r);
 }
 
+/* Of all places; which they are, each place's own proof tells. */
+static void add_cover_of_all(struct text *out, const struct proof *proof)
+{
+    size_t moved = 0, shown = 0;
+    for (const struct place_proof *place = proof->places; place != NULL; place = place->next) {
+        for (const struct proof_block *b = place->blocks; b != NULL; b = b->next) {
+            moved += b->moved;
+            shown += b->shown;
+        }
+    }
+    if (moved > 0)
+        text_addf(out, "of %zu figures that places give otherwise, their own cases judge by %zu\n",
+                  moved, shown);
+}
+
 void report_proof_text(const struct proof *proof, struct text *out)
 {
     size_t errors = 0, warnings = 0;
@@ -175,6 +213,8 @@ void report_proof_text(const struct proof *proof, struct text *out)
     if (proof->of_places)
         text_addf(out, "%zu error%s, %zu warning%s\n", errors, errors == 1 ? "" : "s", warnings,
                   warnings == 1 ? "" : "s");
+    if (!one)
+        add_cover_of_all(out, proof);
     if (proof->beside == NULL)
         text_addf(out, "%zu rules judged by cases\n%zu passed, %zu failed\n", proof->cases.rules,
                   proof->cases.held, proof->cases.failed);

@@ -163,6 +163,14 @@ static void join_lines(char *text)
     *to = '\0';
 }
 
+static size_t count_of(const char *text, const char *words)
+{
+    size_t count = 0;
+    for (const char *at = strstr(text, words); at != NULL; at = strstr(at + 1, words))
+        count++;
+    return count;
+}
+
 static void assert_ends(const char *text, const char *words)
 {
     const size_t length = strlen(text), tail = strlen(words);
@@ -386,8 +394,93 @@ static void tells_what_loads_and_is_not_meant(void **state)
         char body[400];
         snprintf(body, sizeof(body), "  figures = {\n%s } ", MEANT[i]);
         county(&proof, body);
-        assert_has(proof.report, "0 errors, 0 warnings");
+        join_lines(proof.report);
+        assert_has(proof.report, "0 errors, ");
+        assert_int_equal(count_of(proof.report, "warning jurisdictions/"),
+                         count_of(proof.report, "is moved, and no case of this place"));
     }
+    end(&proof);
+}
+
+/* A figure given otherwise, and no case that would notice: told with its line until one is
+ * judged by it. An edition that repeats it needs none of its own. */
+static void asks_for_a_case_of_each_figure_moved(void **state)
+{
+    (void)state;
+    static const char ONE[] = "figures = { ['roof.layers_most'] = { 1, cite = 'C1' } },\n";
+    static const char TOLD[] = "warning jurisdictions/elm.lua:3: figure \"roof.layers_most\" is "
+                               "moved, and no case of this place is judged by it: write one at the "
+                               "figure and one just past it in elm.cases.lua";
+    struct proof proof;
+    start(&proof);
+    county(&proof, ONE);
+    assert_int_equal(proof.status, EAVEMARK_NOTHING_FAILED);
+    join_lines(proof.report);
+    assert_has(proof.report, TOLD);
+    assert_has(proof.report,
+               "cases of 1 figures given otherwise here, cases of this place judge by 0");
+    /* Of the model it shows nothing here, though the rule is the same. */
+    home_write(&proof.home, "jurisdictions/elm.cases.lua",
+               "cases 'roof.layers' { under = 'model/base',\n"
+               "  { 'two', with = { ['roof.layers'] = 2 }, expect = 'pass' } }\n");
+    county(&proof, ONE);
+    join_lines(proof.report);
+    assert_has(proof.report, TOLD);
+    home_write(&proof.home, "jurisdictions/elm.cases.lua",
+               "cases 'roof.layers' { under = 'elm', date = '2026-03-02',\n"
+               "  { 'one', with = { ['roof.layers'] = 1 }, expect = 'pass' } }\n");
+    county(&proof,
+           "from = '2026-01-01', figures = { ['roof.layers_most'] = { 1, cite = 'C1' } } }\n"
+           "jurisdiction \"elm\" { title = 'E', invented = true, follows = 'model/base',\n"
+           "  from = '2027-01-01', figures = { ['roof.layers_most'] = { 1, cite = 'C2' } },\n");
+    join_lines(proof.report);
+    assert_has(proof.report, "0 errors, 0 warnings");
+    assert_int_equal(
+        count_of(proof.report,
+                 "cases of 1 figures given otherwise here, cases of this place judge by 1"),
+        2);
+    /* Of all places, how many. */
+    prove(&proof, NULL);
+    assert_has(proof.report, "of 2 figures that places give otherwise, their own cases judge by 2");
+    end(&proof);
+}
+
+/* A switch turned brings or takes the limits behind it, and the rules that ask for it first,
+ * though these stand as they stood. */
+static void tells_what_a_switch_turns_on_and_off(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    home_write(
+        &proof.home, "rules/sketch.lua",
+        "demand 'roof.sketch' { title = 'A sketch', stage = 'permit', fact = 'roof.layers',\n"
+        "  when = { on { 'roof.sketch_required', otherwise = 'none is asked for' } },\n"
+        "  meets = 'roof.layers_most', mend = 'Draw one.' }\n"
+        "demand 'roof.no_sketch' { title = 'No sketch', stage = 'permit',\n"
+        "  when = { off { 'roof.sketch_required', otherwise = 'one is asked for' } },\n"
+        "  fact = 'roof.layers', meets = 'roof.layers_most', mend = 'Draw none.' }\n");
+    county(&proof, "figures = { ['roof.sketch_required'] = { true, cite = 'C1' } },\n");
+    join_lines(proof.report);
+    assert_has(proof.report, "added roof.sketch_copies_least: at least 2 (Base 1 R1), by "
+                             "[\"roof.sketch_required\"]");
+    assert_has(proof.report, "added duty roof.sketch: A sketch");
+    assert_has(proof.report, "removed duty roof.no_sketch: No sketch Caution: nothing checks");
+    home_write(&proof.home, "jurisdictions/oak.lua",
+               "jurisdiction 'oak' { title = 'Oak', invented = true, follows = 'elm',\n"
+               "  figures = { ['roof.sketch_required'] = { false, cite = 'C9' } } }\n");
+    prove(&proof, "oak");
+    join_lines(proof.report);
+    assert_has(proof.report, "removed roof.sketch_copies_least: at least 2 (Base 1 R1), by "
+                             "[\"roof.sketch_required\"] Caution: this limit binds nobody");
+    assert_has(proof.report, "removed duty roof.sketch: A sketch");
+    assert_has(proof.report, "added duty roof.no_sketch: No sketch");
+    /* Given again beside the switch, it is the place's own. */
+    county(&proof, "figures = { ['roof.sketch_required'] = { true, cite = 'C1' },\n"
+                   "  ['roof.sketch_copies_least'] = { 2, cite = 'C2' } },\n");
+    join_lines(proof.report);
+    assert_has(proof.report, "added roof.sketch_copies_least: at least 2 (Elm County C2)");
+    assert_lacks(proof.report, "changes no value");
     end(&proof);
 }
 
@@ -994,6 +1087,8 @@ int main(void)
         cmocka_unit_test(lets_a_page_of_its_own_say_the_same),
         cmocka_unit_test(finds_slips_in_the_words_of_a_set),
         cmocka_unit_test(tells_what_loads_and_is_not_meant),
+        cmocka_unit_test(asks_for_a_case_of_each_figure_moved),
+        cmocka_unit_test(tells_what_a_switch_turns_on_and_off),
         cmocka_unit_test(asks_of_which_place_a_case_is),
         cmocka_unit_test(tells_of_a_field_that_two_counties_declare),
         cmocka_unit_test(gives_both_values_with_units_and_the_citation),

@@ -252,9 +252,7 @@ figure "deck.nail_band_width_least" { 48, "Table R602.3(1) footnote f", unit = "
   sense = "at_least", seen = TEXTS, read_in = BOOKS }
 
 figure "deck.nail_wind_by_map" { true, "R301.2.1.1", sense = "equals", seen = TEXTS,
-  read_in = BOOKS, stricter = true,
-  ["2012"] = { cite = "R301.2.1.1" },
-}
+  read_in = BOOKS, stricter = true }
 
 -- Light framing: the spacings hold for a gravity of 0.42 and more, says 2024.
 figure "deck.nail_gravity_counts" { false, "Table R602.3(1) footnote f", sense = "equals",

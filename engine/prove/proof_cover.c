@@ -1,0 +1,83 @@
+/* proof_cover.c - whether the figures that a place gives otherwise than what it follows are
+ * shown by its own cases: at least one is judged by each. */
+#include "prove/proof.h"
+
+#include <string.h>
+
+void proof_cover_begin(struct proof *proof, const struct place_proof *place)
+{
+    proof->cased = place;
+}
+
+const struct probe *proof_cover_probe(void *data, const struct law *law)
+{
+    struct proof *proof = data;
+    for (struct proof_probe *p = proof->probes; p != NULL; p = p->next) {
+        if (p->law != law)
+            continue;
+        const bool own = proof->cased != NULL && strcmp(proof->cased->id, law->profile->id) == 0;
+        p->of_case = p->probe;
+        p->of_case.decides = own ? p->cased : NULL;
+        return &p->of_case;
+    }
+    return NULL;
+}
+
+/* An edition that says what the one before said is shown by the cases of that one. */
+static bool is_shown(const struct proof *proof, const struct place_proof *place,
+                     const struct figure *figure)
+{
+    for (const struct proof_probe *p = proof->probes; p != NULL; p = p->next) {
+        const struct profile *profile = p->law->profile;
+        const struct figure *found = strcmp(profile->id, place->id) == 0
+                                         ? profile_figure(profile, figure->name)
+                                         : NULL;
+        if (found != NULL && p->cased != NULL && p->cased[found - profile->figures]
+            && profile_same_demand(found, figure))
+            return true;
+    }
+    return false;
+}
+
+static const struct figure *moved_by(const struct proof_block *block, const struct entry *entry)
+{
+    const struct profile *profile = block->law->profile;
+    const struct figure *own = profile_figure(profile, entry->name);
+    const struct figure *from = block->parent == NULL ? NULL
+                                                      : profile_figure(block->parent, entry->name);
+    const bool moved = own != NULL && own->borrowed == NULL && own->draft == NULL
+                       && (from == NULL || entry->advice || !profile_same_demand(from, own)
+                           || !profile_binds(block->parent, from));
+    return moved && profile_binds(profile, own) ? own : NULL;
+}
+
+static void say_unshown(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                        const struct entry *entry)
+{
+    proof_remark(proof, place, block,
+                 (struct remark){entry->file, entry->line, false,
+                                 arena_format(&proof->arena,
+                                              "figure \"%s\" is moved, and no case of this place "
+                                              "is judged by it: write one at the figure and one "
+                                              "just past it in %s.cases.lua",
+                                              entry->name, place->id),
+                                 NULL});
+}
+
+void proof_cover(struct proof *proof, struct place_proof *place, struct proof_block *block)
+{
+    const struct block *written = block->block;
+    if (block->parent == NULL || written->model || written->base_only)
+        return;
+    for (const struct entry *e = written->entries; e != NULL; e = e->next) {
+        const struct figure *figure = moved_by(block, e);
+        if (figure == NULL)
+            continue;
+        block->moved++;
+        if (is_shown(proof, place, figure))
+            block->shown++;
+        /* Of many places only how many there are is told. */
+        else if (proof->places->next == NULL)
+            say_unshown(proof, place, block, e);
+    }
+}
