@@ -96,6 +96,15 @@ local function ice_barrier_is_asked_for(job, figure)
     return true
   end
   if figure "ice_barrier.by_history" and job.site.ice_history then return true end
+  -- Or by how high the house stands, or in which part of the place's own map.
+  if figure "ice_barrier.by_elevation"
+    and as_printed(job.site.elevation_ft, "ft") >= figure "ice_barrier.elevation_from" then
+    return true
+  end
+  if figure "ice_barrier.by_local_zone"
+    and has(figure "ice_barrier.local_zones", job.site.local_ice_zone) then
+    return true
+  end
   return figure "ice_barrier.by_table" and job.site.ice_barrier_in_table
 end
 

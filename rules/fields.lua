@@ -666,6 +666,8 @@ field "site.january_mean_F" { type = "number", unit = "F", range = { -60, 90 }, 
   ask = "What is the mean temperature in January here?" }
 field "site.ice_history" { type = "yes_no", of_place = true, stage = "permit",
   ask = "Has ice been known to form along eaves here and back water up?" }
+field "site.elevation_ft" { type = "number", unit = "ft", range = { -300, 15000 }, of_place = true, answer = "desk", stage = "permit",
+  ask = "How high above the sea does the house stand?" }
 field "site.hurricane_prone_region" { type = "yes_no", of_place = true, stage = "permit",
   ask = "Is the house in a hurricane-prone region (on the Atlantic, design speed over 115 mph)?" }
 field "site.seismic_category" { type = "choice", choices = { "A", "B", "C", "D0", "D1", "D2", "E" }, of_place = true, stage = "permit",

@@ -41,6 +41,11 @@ extern const struct declaration DECLARE_FIELDS[], DECLARE_RULES[], DECLARE_ROWS[
 /* Defines the words of a table for the files to come. */
 void declare_words(lua_State *lua, const struct declaration *declarations);
 
+/* Declares the zones of the place's own map as fields; or, without a place, those of every
+ * place, so that any real name is known. */
+void declare_zones(struct declaring *reading);
+void declare_every_zone(struct declaring *reading);
+
 /* Defines common, by which the file that is run first shares names with the others. */
 #define DECLARE_COMMON_FILE "rules/common.lua"
 void bind_common(lua_State *lua);

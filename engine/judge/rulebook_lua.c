@@ -101,6 +101,7 @@ static void load_rules(struct declaring *reading)
 {
     const struct profile *profile = reading->book->profile;
     /* What the place's own files take is not lacking for those of everybody. */
+    declare_zones(reading);
     sandbox_begin(reading->book->sandbox, SANDBOX_FILES_STEPS, SANDBOX_FILES_MS);
     for (size_t i = 0; i < profile->rule_file_count; i++)
         run_file(reading, profile->rule_files[i]);
@@ -158,6 +159,7 @@ static void load_every_field(struct declaring *reading)
         problem_out_of_memory(told);
     problems_free(&untold);
     reading->problems = told;
+    declare_every_zone(reading);
 }
 
 /* An ordinance that drops a misspelled rule would leave it standing. */

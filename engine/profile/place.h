@@ -75,6 +75,14 @@ struct entry_fact {
     struct entry_fact *next;
 };
 
+/* What the place's own map divides it into, by a field of its jobs. */
+struct entry_zone {
+    const char *name, *ask; /* "site.local_wind_zone", and the question */
+    struct value words;     /* a set: the choices there are */
+    int line;
+    struct entry_zone *next;
+};
+
 struct entry_drop {
     const char *rule, *reason;
     int line;
@@ -117,6 +125,7 @@ struct block {
     struct entry_gap *gaps;
     struct entry_adopt *adopts;
     struct entry_fact *facts;
+    struct entry_zone *zones;
     int line;
     struct block *next;
 };

@@ -632,7 +632,7 @@ static const char *const BLOCK_KEYS[] = {
     "title",   "invented", "model",  "base_only", "follows", "from",        "to",
     "code",    "borrowed", "unsure", "draft",     "read",    "not_carried", "edition",
     "as_seen", "figures",  "parts",  "drop",      "rules",   "column",      "columns",
-    "covers",  "facts",    "adopts", NULL};
+    "covers",  "facts",    "adopts", "zones",     NULL};
 
 static void read_block(lua_State *lua, int index)
 {
@@ -670,6 +670,7 @@ static void read_block(lua_State *lua, int index)
     read_parts(lua, index);
     read_drops(lua, index);
     place_read_facts(lua, index);
+    place_zones_read(lua, index);
     read_gaps(lua, index);
     place_adopts_read(lua, index);
 }

@@ -60,6 +60,9 @@ void place_read_named(lua_State *lua, int index, const struct named_entries *ent
 /* Reads `facts` of the block whose table is at index. */
 void place_read_facts(lua_State *lua, int index);
 
+/* Reads `zones` of the block whose table is at index. */
+void place_zones_read(lua_State *lua, int index);
+
 /* Reads `adopts` of the block whose table is at index. */
 void place_adopts_read(lua_State *lua, int index);
 

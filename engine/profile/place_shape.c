@@ -83,6 +83,14 @@ static const struct part FACT_PARTS[] = {
 };
 static const struct shape FACT_SHAPE = SHAPE_LISTED(struct entry_fact, FACT_PARTS);
 
+static const struct part ZONE_PARTS[] = {
+    PART(TEXT, struct entry_zone, name),
+    PART(TEXT, struct entry_zone, ask),
+    PART_OF(INSIDE, struct entry_zone, words, VALUE_SHAPE),
+    PART(WORD, struct entry_zone, line),
+};
+static const struct shape ZONE_SHAPE = SHAPE_LISTED(struct entry_zone, ZONE_PARTS);
+
 static const struct part DROP_PARTS[] = {
     PART(TEXT, struct entry_drop, rule),
     PART(TEXT, struct entry_drop, reason),
@@ -137,6 +145,7 @@ static const struct part BLOCK_PARTS[] = {
     PART_OF(LIST, struct block, gaps, GAP_SHAPE),
     PART_OF(LIST, struct block, adopts, ADOPT_SHAPE),
     PART_OF(LIST, struct block, facts, FACT_SHAPE),
+    PART_OF(LIST, struct block, zones, ZONE_SHAPE),
     PART(WORD, struct block, line),
 };
 static const struct shape BLOCK_SHAPE = SHAPE_LISTED(struct block, BLOCK_PARTS);

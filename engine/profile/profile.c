@@ -1,3 +1,4 @@
+#include "profile/place_zone.h"
 #include "profile/profile.h"
 
 #include "base/date.h"
@@ -1048,6 +1049,7 @@ struct profile *profile_resolve_from(struct place_cache *cache, const char *home
         lay_drops(&r);
         lay_gaps(&r);
         lay_facts(&r);
+        place_zones_lay(r.profile, r.blocks, r.places, r.depth);
         lay_rule_files(&r);
     }
     if (r.profile->arena.failed)

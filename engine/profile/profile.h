@@ -92,6 +92,14 @@ struct place_fact {
     int line;
 };
 
+/* A part of the place by its own map is a word of this field of its jobs. */
+struct place_zone {
+    const char *name, *ask;
+    struct value words; /* a set */
+    const char *file;
+    int line;
+};
+
 struct profile {
     struct arena arena;
     const char *id, *title;
@@ -113,6 +121,8 @@ struct profile {
     size_t gap_count;
     struct place_fact *facts; /* the nearest place's of each name */
     size_t fact_count;
+    struct place_zone *zones; /* the nearest place's of each name */
+    size_t zone_count;
     const char **rule_files; /* below the home; the farthest place's first */
     size_t rule_file_count;
     long from, to;          /* the dates on which this same profile holds: from <= d < to */

@@ -16,7 +16,8 @@ enum difference_of {
     DIFFERENCE_FIGURE,
     DIFFERENCE_RULE,
     DIFFERENCE_FIELD,
-    DIFFERENCE_DUTY /* a rule of both that a switch lets speak, or silences */
+    DIFFERENCE_DUTY,  /* a rule of both that a switch lets speak, or silences */
+    DIFFERENCE_ADVICE /* a value that the place, or its draft, names beside the law's */
 };
 
 /* Which way a difference goes, where the figure's sense says it. */

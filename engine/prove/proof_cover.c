@@ -15,9 +15,12 @@ const struct probe *proof_cover_probe(void *data, const struct law *law)
     for (struct proof_probe *p = proof->probes; p != NULL; p = p->next) {
         if (p->law != law)
             continue;
-        const bool own = proof->cased != NULL && strcmp(proof->cased->id, law->profile->id) == 0;
+        /* Of all places a topic's cases under it count as well as its own. */
+        const bool counts = proof->cased != NULL
+                                ? strcmp(proof->cased->id, law->profile->id) == 0
+                                : proof->places != NULL && proof->places->next != NULL;
         p->of_case = p->probe;
-        p->of_case.decides = own ? p->cased : NULL;
+        p->of_case.decides = counts ? p->cased : NULL;
         return &p->of_case;
     }
     return NULL;
@@ -57,9 +60,9 @@ static void say_unshown(struct proof *proof, struct place_proof *place, struct p
     proof_remark(proof, place, block,
                  (struct remark){entry->file, entry->line, false,
                                  arena_format(&proof->arena,
-                                              "figure \"%s\" is moved, and no case of this place "
-                                              "is judged by it: write one at the figure and one "
-                                              "just past it in %s.cases.lua",
+                                              "figure \"%s\" is moved, and no case beside this "
+                                              "file is judged by it: write one at the figure "
+                                              "and one just past it in %s.cases.lua",
                                               entry->name, place->id),
                                  NULL});
 }

@@ -113,7 +113,7 @@ static void add_difference(struct proof *proof, struct proof_block *block,
     if (difference.caution == NULL)
         difference.caution = caution_of(difference.kind);
     /* A figure and a drop stay with the profile; a rule and a field go when their law rests. */
-    if (difference.of != DIFFERENCE_FIGURE) {
+    if (difference.is == NULL) {
         difference.name = arena_copy(&proof->arena, difference.name);
         difference.says = arena_copy(&proof->arena, difference.says);
     }
@@ -185,6 +185,25 @@ static void compare_status(struct proof *proof, struct proof_block *block,
                                                       : NULL});
 }
 
+/* Beside a law that stays, the place advises more, or drafts another. */
+static void compare_advice(struct proof *proof, struct proof_block *block,
+                           const struct figure *from, const struct figure *to)
+{
+    if (to->rival.kind != VALUE_NONE && to->disputed != NULL && !block->block->model
+        && !profile_same_value(&from->rival, &to->rival))
+        add_difference(proof, block,
+                       (struct difference){.of = DIFFERENCE_ADVICE,
+                                           .kind = DIFFERENCE_ADDED,
+                                           .name = to->name,
+                                           .says = to->disputed,
+                                           .from = to->value,
+                                           .to = to->rival,
+                                           .sense = to->sense,
+                                           .was = to,
+                                           .is = to,
+                                           .cite = &to->cite});
+}
+
 static void compare_figures(struct proof *proof, struct proof_block *block,
                             const struct profile *parent)
 {
@@ -195,6 +214,7 @@ static void compare_figures(struct proof *proof, struct proof_block *block,
         if (from != NULL && profile_same_demand(from, to)) {
             compare_status(proof, block, from, to);
             compare_switched(proof, block, parent, from, to);
+            compare_advice(proof, block, from, to);
             continue;
         }
         const enum difference_kind kind = kind_between(parent, from, own, to);

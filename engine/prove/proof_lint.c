@@ -325,6 +325,22 @@ static void lint_reach(struct proof *proof, struct place_proof *place, struct pr
                             near == NULL ? "" : near, near == NULL ? "" : "\"?"));
 }
 
+/* A map by which nothing is judged asks every job in vain. */
+static void lint_zone(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                      const struct entry_zone *zone)
+{
+    const char *name = strrchr(zone->name, '.') + 1;
+    for (const struct source *s = block->law->book->sources.first; s != NULL; s = s->next)
+        if (strcmp(s->path, "rules/fields.lua") != 0 && strstr(s->text, name) != NULL)
+            return;
+    add_remark(proof, place, block, block->file, zone->line, true,
+               arena_format(&proof->arena,
+                            "zone \"%s\" decides nothing: no rule asks for it; write "
+                            "site.local_wind_zone, site.local_fire_zone or site.local_ice_zone, "
+                            "or a rule that does",
+                            zone->name));
+}
+
 /* The whole ------------------------------------------------------------------------------ */
 
 /* Nobody can be told which way a new yes or no went. */
@@ -352,6 +368,8 @@ void proof_lint(struct proof *proof, struct place_proof *place, struct proof_blo
     }
     for (const struct entry *e = block->block->entries; e != NULL; e = e->next)
         lint_way(proof, place, block, parent, e);
+    for (const struct entry_zone *z = block->block->zones; z != NULL; z = z->next)
+        lint_zone(proof, place, block, z);
     for (const struct entry_drop *d = block->block->drops; parent != NULL && d != NULL; d = d->next)
         lint_drop(proof, place, block, parent->profile, d);
     for (const struct source *s = block->law->book->sources.first; s != NULL; s = s->next) {

@@ -36,7 +36,8 @@ static bool add_difference(cJSON *array, const struct difference *d)
     static const char *const OF[] = {[DIFFERENCE_FIGURE] = "figure",
                                      [DIFFERENCE_RULE] = "rule",
                                      [DIFFERENCE_FIELD] = "field",
-                                     [DIFFERENCE_DUTY] = "duty"};
+                                     [DIFFERENCE_DUTY] = "duty",
+                                     [DIFFERENCE_ADVICE] = "advice"};
     cJSON *object = cJSON_CreateObject();
     return cJSON_AddItemToArray(array, object) && json_add_text(object, OF[d->of], d->name)
            && json_add_text(object, "kind", proof_difference_word(d->kind))

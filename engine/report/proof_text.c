@@ -34,12 +34,23 @@ static void add_figure(struct text *words, const struct difference *d)
         text_addf(words, ", by [\"%s\"]", d->says);
 }
 
+/* The law's own value stays, and is told beside it. */
+static void add_advice(struct text *words, const struct difference *d)
+{
+    text_addf(words, "advice %s: ", d->name);
+    value_add(words, &d->to);
+    text_add(words, " beside the law's ");
+    report_add_figure(words, d->was);
+    text_addf(words, "; %s", d->says);
+}
+
 static const char *word_of(enum difference_of of)
 {
     static const char *const WORDS[] = {[DIFFERENCE_FIGURE] = "figure",
                                         [DIFFERENCE_RULE] = "rule",
                                         [DIFFERENCE_FIELD] = "field",
-                                        [DIFFERENCE_DUTY] = "duty"};
+                                        [DIFFERENCE_DUTY] = "duty",
+                                        [DIFFERENCE_ADVICE] = "advice"};
     return WORDS[of];
 }
 
@@ -48,6 +59,8 @@ static void add_difference(struct text *out, const struct difference *d)
     struct text words = TEXT_EMPTY;
     if (d->of == DIFFERENCE_FIGURE)
         add_figure(&words, d);
+    else if (d->of == DIFFERENCE_ADVICE)
+        add_advice(&words, d);
     else
         text_addf(&words, "%s %s: %s", word_of(d->of), d->name, d->says == NULL ? "" : d->says);
     add_item(out, proof_difference_word(d->kind), &words);
@@ -78,7 +91,7 @@ static void add_cover(struct text *out, const struct proof_block *block)
     struct text words = TEXT_EMPTY;
     if (block->moved == 0)
         return;
-    text_addf(&words, "of %zu figures given otherwise here, cases of this place judge by %zu",
+    text_addf(&words, "of %zu figures given otherwise here, cases beside this file judge by %zu",
               block->moved, block->shown);
     add_item(out, "cases", &words);
     text_free(&words);
@@ -191,8 +204,8 @@ static void add_cover_of_all(struct text *out, const struct proof *proof)
         }
     }
     if (moved > 0)
-        text_addf(out, "of %zu figures that places give otherwise, their own cases judge by %zu\n",
-                  moved, shown);
+        text_addf(out, "of %zu figures that places give otherwise, cases judge by %zu\n", moved,
+                  shown);
 }
 
 void report_proof_text(const struct proof *proof, struct text *out)

@@ -1,6 +1,6 @@
 -- Lindenholt County, invented. Seventeen amendments of the kinds that counties publish, each
 -- as a county would write it and none with Lua of its own: what a sentence asks stands
--- before its lines; cases at the limit of some stand in lindenholt.cases.lua.
+-- before its lines; cases at their limits stand in lindenholt.cases.lua.
 
 jurisdiction "example/lindenholt" {
   title = "Lindenholt County",
@@ -8,6 +8,10 @@ jurisdiction "example/lindenholt" {
   follows = "model/irc-2021",
   from = "2026-01-01",
   code = "Lindenholt County Code",
+  zones = {
+    ["site.local_wind_zone"] = { "ridge", "valley",
+      ask = "Does the house stand on the ridge or in the valley, as the county's map shows them?" },
+  },
   figures = {
     -- 1. No more than one layer of roofing shall remain on a house.
     ["layers.most"] = { 1, cite = "12-1" },
@@ -17,8 +21,10 @@ jurisdiction "example/lindenholt" {
     -- 3. Coverings shall carry a warranty of 30 years or more.
     ["permit.warranty_counts"] = { true, cite = "12-3" },
     ["permit.warranty_years_least"] = { 30, cite = "12-3" },
-    -- 4. At every eave a strip of ice barrier not less than 4 feet wide.
-    ["ice_barrier.required"] = { true, cite = "12-4" },
+    -- 4. At 6,000 feet above the sea and higher, every eave shall have a strip of ice barrier
+    -- not less than 4 feet wide.
+    ["ice_barrier.by_elevation"] = { true, cite = "12-4" },
+    ["ice_barrier.elevation_from"] = { 6000, cite = "12-4" },
     ["ice_barrier.strip_allowed"] = { true, cite = "12-4" },
     ["ice_barrier.strip_least"] = { "4 ft", cite = "12-4" },
     -- 5. Reroofing needs no permit ...
@@ -31,10 +37,15 @@ jurisdiction "example/lindenholt" {
     ["permit.price_limit"] = { "$6,500", cite = "12-7" },
     -- 8. on houses of two families and townhouses,
     ["permit.house_kinds_counted"] = { adds = { "two_family", "townhouse" }, cite = "12-8" },
-    -- 9. on houses of more than two stories,
+    -- 9. or on houses of more than two stories.
     ["permit.stories_counts"] = { true, cite = "12-9" },
-    -- 10. or where a skylight is put in or taken out.
-    ["permit.skylight_counts"] = { true, cite = "12-10" },
+    -- 10. The design wind is 130 mph on the ridge and 115 mph in the valley, as the map shows
+    -- them.
+    ["wind.local_zones_count"] = { true, cite = "12-10" },
+    ["wind.local_speed.ridge"] = { 130, unit = "mph", sense = "at_least", cite = "12-10",
+      status = "invented", source = "Lindenholt County" },
+    ["wind.local_speed.valley"] = { 115, unit = "mph", sense = "at_least", cite = "12-10",
+      status = "invented", source = "Lindenholt County" },
     -- 11. Wood shingles and wood shakes are banned.
     ["fire.banned"] = { adds = { "wood_shingle", "wood_shake" }, cite = "12-11" },
     -- 12. Six nails to a shingle are advised; the state's four are the law.

@@ -38,6 +38,17 @@ cases "ice_barrier.kind" {
     expect = "open", says = "climate table" },
 }
 
+-- Lindenholt County, invented, draws the line at 6,000 feet.
+cases "ice_barrier.kind" {
+  under = "example/lindenholt", date = "2026-03-02",
+  { "exactly so high", with = { ["ice_barrier.kind"] = "none", ["site.elevation_ft"] = 6000 },
+    expect = "fail" },
+  { "a foot lower", with = { ["ice_barrier.kind"] = "none", ["site.elevation_ft"] = 5999 },
+    expect = "not_applicable" },
+  { "how high is not told", with = { ["ice_barrier.kind"] = "none" }, expect = "open",
+    says = "above the sea" },
+}
+
 cases "ice_barrier.kind" {
   under = "model/irc-2018",
   { "in the older edition too", with = { ["ice_barrier.kind"] = "none",

@@ -285,6 +285,28 @@ static void lets_a_page_of_its_own_say_the_same(void **state)
 }
 
 /* A word that no job can say would let nothing pass, or ask for nothing. */
+static void finds_a_map_that_no_rule_asks_for(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    char fields[4000];
+    snprintf(fields, sizeof(fields),
+             "%sfield 'site' { type = 'group', stage = 'permit', ask = 'Site' }\n", FIELDS);
+    home_write(&proof.home, "rules/fields.lua", fields);
+    county(&proof, "zones = { [\"site.local_fog_zone\"] = { 'wet', 'dry', ask = 'Which?' } },\n");
+    join_lines(proof.report);
+    assert_has(proof.report, "error jurisdictions/elm.lua:3: zone \"site.local_fog_zone\" decides "
+                             "nothing: no rule asks for it");
+    home_write(&proof.home, "rules/fog.lua",
+               "demand 'roof.fog' { title = 'Fog', stage = 'permit', fact = 'roof.layers',\n"
+               "  when = { is { 'site.local_fog_zone', 'wet' } },\n"
+               "  meets = 'roof.layers_most', mend = 'Wait.' }\n");
+    prove(&proof, "elm");
+    assert_has(proof.report, "0 errors, 0 warnings");
+    end(&proof);
+}
+
 static void finds_slips_in_the_words_of_a_set(void **state)
 {
     (void)state;
@@ -397,7 +419,7 @@ static void tells_what_loads_and_is_not_meant(void **state)
         join_lines(proof.report);
         assert_has(proof.report, "0 errors, ");
         assert_int_equal(count_of(proof.report, "warning jurisdictions/"),
-                         count_of(proof.report, "is moved, and no case of this place"));
+                         count_of(proof.report, "is moved, and no case beside this file"));
     }
     end(&proof);
 }
@@ -408,9 +430,10 @@ static void asks_for_a_case_of_each_figure_moved(void **state)
 {
     (void)state;
     static const char ONE[] = "figures = { ['roof.layers_most'] = { 1, cite = 'C1' } },\n";
-    static const char TOLD[] = "warning jurisdictions/elm.lua:3: figure \"roof.layers_most\" is "
-                               "moved, and no case of this place is judged by it: write one at the "
-                               "figure and one just past it in elm.cases.lua";
+    static const char TOLD[] =
+        "warning jurisdictions/elm.lua:3: figure \"roof.layers_most\" is "
+        "moved, and no case beside this file is judged by it: write one at the "
+        "figure and one just past it in elm.cases.lua";
     struct proof proof;
     start(&proof);
     county(&proof, ONE);
@@ -418,7 +441,7 @@ static void asks_for_a_case_of_each_figure_moved(void **state)
     join_lines(proof.report);
     assert_has(proof.report, TOLD);
     assert_has(proof.report,
-               "cases of 1 figures given otherwise here, cases of this place judge by 0");
+               "cases of 1 figures given otherwise here, cases beside this file judge by 0");
     /* Of the model it shows nothing here, though the rule is the same. */
     home_write(&proof.home, "jurisdictions/elm.cases.lua",
                "cases 'roof.layers' { under = 'model/base',\n"
@@ -437,11 +460,11 @@ static void asks_for_a_case_of_each_figure_moved(void **state)
     assert_has(proof.report, "0 errors, 0 warnings");
     assert_int_equal(
         count_of(proof.report,
-                 "cases of 1 figures given otherwise here, cases of this place judge by 1"),
+                 "cases of 1 figures given otherwise here, cases beside this file judge by 1"),
         2);
     /* Of all places, how many. */
     prove(&proof, NULL);
-    assert_has(proof.report, "of 2 figures that places give otherwise, their own cases judge by 2");
+    assert_has(proof.report, "of 2 figures that places give otherwise, cases judge by 2");
     end(&proof);
 }
 
@@ -1085,6 +1108,7 @@ int main(void)
         cmocka_unit_test(asks_of_a_new_yes_or_no_which_is_stricter),
         cmocka_unit_test(takes_a_limit_behind_a_switch_that_was_off_for_new),
         cmocka_unit_test(lets_a_page_of_its_own_say_the_same),
+        cmocka_unit_test(finds_a_map_that_no_rule_asks_for),
         cmocka_unit_test(finds_slips_in_the_words_of_a_set),
         cmocka_unit_test(tells_what_loads_and_is_not_meant),
         cmocka_unit_test(asks_for_a_case_of_each_figure_moved),

@@ -145,6 +145,29 @@ static void what_is_no_lua_is_told_in_plain_words(void **state)
 #define KINDS(value) COUNTY "  figures = { [\"test.kinds\"] = { " value ", cite = \"5\" } },\n}\n"
 
 /* Lua takes all of these, and the place would have meant something else than was written. */
+#define ZONES(inside) COUNTY "  zones = { " inside " },\n}\n"
+static const struct slip ZONES_AMISS[] = {
+    {"a zone that no rule can name", ZONES("[\"site.fog\"] = { \"a\", \"b\", ask = \"Which?\" }"),
+     3,
+     "zone \"site.fog\": a zone is called as the rule that asks for it calls it: "
+     "site.local_wind_zone, site.local_fire_zone, site.local_ice_zone"},
+    {"one part", ZONES("[\"site.local_wind_zone\"] = { \"a\", ask = \"Which?\" }"), 3,
+     "zone \"site.local_wind_zone\" has fewer than two words: a map of one part divides nothing"},
+    {"no question", ZONES("[\"site.local_wind_zone\"] = { \"a\", \"b\" }"), 3,
+     "zone \"site.local_wind_zone\" lacks ask: the question that tells where each begins"},
+    {"a word of two",
+     ZONES("[\"site.local_wind_zone\"] = { \"north side\", \"b\", ask = \"Which?\" }"), 3,
+     "zone \"site.local_wind_zone\": \"north side\" is no word: write letters, digits and _ for a "
+     "space, no more than 60"},
+    {"a word twice", ZONES("[\"site.local_wind_zone\"] = { \"a\", \"a\", ask = \"Which?\" }"), 3,
+     "zone \"site.local_wind_zone\" has \"a\" twice"},
+    {"another key",
+     ZONES("[\"site.local_wind_zone\"] = { \"a\", \"b\", ask = \"Which?\", from = 3 }"), 3,
+     "zone \"site.local_wind_zone\": unknown key \"from\"; it has its words and ask"},
+    {"no table", ZONES("[\"site.local_wind_zone\"] = \"a\""), 3,
+     "zone \"site.local_wind_zone\" is written { \"word\", \"word\", ask = \"...\" }"},
+};
+
 static const struct slip TAKEN_IN_SILENCE[] = {
     {"a figure given twice",
      COUNTY "  figures = { [\"test.most\"] = { 1, cite = \"5\" },\n"
@@ -220,6 +243,41 @@ static const struct slip TAKEN_IN_SILENCE[] = {
     {"added without a list", KINDS("adds = \"tile\""), 3,
      "figure \"test.kinds\": adds is a list of members, { \"...\" }"},
 };
+
+static void what_is_wrong_with_a_zone_is_told(void **state)
+{
+    (void)state;
+    for (size_t i = 0; i < sizeof(ZONES_AMISS) / sizeof(ZONES_AMISS[0]); i++)
+        assert_said(ZONES_AMISS[i].name, ZONES_AMISS[i].text, ZONES_AMISS[i].line,
+                    ZONES_AMISS[i].words);
+}
+
+/* The nearer place's map counts; its words are the choices of the field. */
+static void a_zone_is_a_field_of_the_place(void **state)
+{
+    (void)state;
+    struct problems problems = {0};
+    home_write(&home, "jurisdictions/example/a.lua",
+               ZONES("[\"site.local_wind_zone\"] = { \"ridge\", \"valley\", ask = \"Which?\" }"));
+    home_write(
+        &home, "jurisdictions/example/b.lua",
+        "jurisdiction \"example/b\" { title = \"B\", invented = true, follows = \"example/a\",\n"
+        "  zones = { [\"site.local_wind_zone\"] = { \"north\", \"south\", \"east\",\n"
+        "    ask = \"Where?\" } } }\n");
+    struct profile *a = profile_resolve(home.path, "example/a", 20260302, "job.json", &problems);
+    struct profile *b = profile_resolve(home.path, "example/b", 20260302, "job.json", &problems);
+    assert_int_equal(problems.count, 0);
+    assert_int_equal(a->zone_count, 1);
+    assert_int_equal(a->zones[0].words.set_count, 2);
+    assert_int_equal(b->zone_count, 1);
+    assert_int_equal(b->zones[0].words.set_count, 3);
+    assert_string_equal(b->zones[0].ask, "Where?");
+    assert_string_equal(b->zones[0].file, "jurisdictions/example/b.lua");
+    assert_int_equal(b->zones[0].line, 2);
+    profile_free(a);
+    profile_free(b);
+    problems_free(&problems);
+}
 
 static void what_lua_would_take_in_silence_is_told(void **state)
 {
@@ -325,6 +383,8 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(what_is_no_lua_is_told_in_plain_words),
+        cmocka_unit_test(what_is_wrong_with_a_zone_is_told),
+        cmocka_unit_test(a_zone_is_a_field_of_the_place),
         cmocka_unit_test(what_lua_would_take_in_silence_is_told),
         cmocka_unit_test(figures_may_be_written_as_words),
         cmocka_unit_test(sets_are_added_to_and_lessened),

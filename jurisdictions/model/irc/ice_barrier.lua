@@ -99,6 +99,17 @@ figure "ice_barrier.by_january_mean" { false, "R905.1.2", sense = "equals", seen
 
 figure "ice_barrier.by_history" { false, "R905.1.2", sense = "equals", seen = TEXTS,
   read_in = BOOKS, stricter = true }
+-- A place in the hills may draw the line by height, or on a map of its own.
+figure "ice_barrier.by_elevation" { false, "R905.1.2", sense = "equals", seen = NO_LINE,
+  read_in = BOOKS, stricter = true }
+figure "ice_barrier.elevation_from" { 7000, "R905.1.2", unit = "ft", sense = "from",
+  practice = "common practice: mountain counties draw such a line, each its own",
+  behind = "ice_barrier.by_elevation" }
+figure "ice_barrier.by_local_zone" { false, "R905.1.2", sense = "equals", seen = NO_LINE,
+  read_in = BOOKS, stricter = true }
+figure "ice_barrier.local_zones" { { "ice" }, "R905.1.2", sense = "among",
+  practice = "common practice: the part of a place's map where it is asked for",
+  behind = "ice_barrier.by_local_zone" }
 figure "ice_barrier.inside_along_slope" { false, "R905.1.2", sense = "equals", seen = TEXTS,
   read_in = BOOKS, stricter = false }
 figure "ice_barrier.unheated_at_wall_exempt" { false, "R905.1.2", sense = "equals", seen = TEXTS,

@@ -1,0 +1,77 @@
+/* declare_zone.c - the zones of a place's own map, declared as fields of its jobs. */
+#include "judge/bind_declare.h"
+
+#include "job/stage.h"
+#include "profile/places.h"
+
+#include <string.h>
+
+/* A choice of the place's words, in the part of the job that is about the site. */
+static void declare(struct declaring *reading, const char *name, const char *ask,
+                    const struct value *words, const char *file, int line)
+{
+    const char *why = NULL; /* stays so where memory lacks */
+    const char **choices = arena_array(&reading->book->arena, words->set_count + 1,
+                                       sizeof(*choices));
+    if (choices == NULL)
+        return;
+    memcpy(choices, words->set, words->set_count * sizeof(*choices));
+    struct field spec = {.type = FIELD_CHOICE,
+                         .ask = ask,
+                         .stage = stage_word(STAGE_PERMIT),
+                         .file = file,
+                         .choices = choices,
+                         .choice_count = words->set_count};
+    if (reading->fields_only && fields_find(&reading->book->fields, name) != NULL)
+        return;
+    if (fields_add(&reading->book->fields, name, &spec, &why) != NULL)
+        return;
+    if (why == NULL)
+        problem_out_of_memory(reading->problems);
+    else
+        problem_at_line(reading->problems, PROBLEM_RULES, file, line, 0, "zone \"%s\": %s", name,
+                        why);
+}
+
+void declare_zones(struct declaring *reading)
+{
+    const struct profile *profile = reading->book->profile;
+    for (size_t i = 0; i < profile->zone_count; i++) {
+        const struct place_zone *zone = &profile->zones[i];
+        declare(reading, zone->name, zone->ask, &zone->words, zone->file, zone->line);
+    }
+}
+
+/* Only files that hold the word are read as a place's. */
+static bool speaks_of_zones(struct declaring *reading, const char *id, struct arena *arena,
+                            struct sources *sources, struct problems *untold)
+{
+    const char *path = arena_format(arena, "jurisdictions/%s.lua", id);
+    const struct source *source = path == NULL
+                                      ? NULL
+                                      : home_read(reading->home, path, arena, sources, untold);
+    return source != NULL && strstr(source->text, "zones = {") != NULL;
+}
+
+void declare_every_zone(struct declaring *reading)
+{
+    struct arena *arena = &reading->book->arena;
+    struct sources sources = {0};
+    struct problems untold = {0};
+    struct strings ids = {0};
+    places_ids(reading->home, &ids, arena);
+    for (size_t i = 0; i < ids.count && !arena->failed; i++) {
+        const struct place *place = speaks_of_zones(reading, ids.items[i], arena, &sources, &untold)
+                                        ? place_load(reading->home, ids.items[i], arena, &sources,
+                                                     &untold)
+                                        : NULL;
+        for (const struct block *b = place == NULL ? NULL : place->blocks; b != NULL; b = b->next)
+            for (const struct entry_zone *z = b->zones; z != NULL; z = z->next)
+                declare(reading, z->name, z->ask, &z->words, place->source->path, z->line);
+    }
+    if (untold.count > 0)
+        reading->book->fields.partial = true;
+    if (untold.out_of_memory)
+        problem_out_of_memory(reading->problems);
+    problems_free(&untold);
+}
