@@ -9,9 +9,23 @@ void proof_cover_begin(struct proof *proof, const struct place_proof *place)
     proof->cased = place;
 }
 
+/* Of another edition of the place than those proved (--date): only its cases count. */
+static void watch_edition(struct proof *proof, const struct law *law)
+{
+    struct proof_probe *probe = arena_alloc(&proof->arena, sizeof(*probe));
+    if (probe == NULL)
+        return;
+    *probe = (struct proof_probe){.law = law, .next = proof->probes};
+    probe->cased = arena_array(&proof->arena, law->profile->figure_count + 1, sizeof(bool));
+    proof->probes = probe;
+}
+
 const struct probe *proof_cover_probe(void *data, const struct law *law)
 {
     struct proof *proof = data;
+    if (proof->cased != NULL && strcmp(proof->cased->id, law->profile->id) == 0
+        && proof_probe(proof, law) == NULL)
+        watch_edition(proof, law);
     for (struct proof_probe *p = proof->probes; p != NULL; p = p->next) {
         if (p->law != law)
             continue;

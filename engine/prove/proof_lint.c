@@ -39,8 +39,9 @@ static void lint_entry(struct proof *proof, struct place_proof *place, struct pr
     /* Advice leaves the value, and a word on what is exactly at it says something anew. */
     if (entry->advice || entry->at != AT_AS_SENSE_SAYS)
         return;
-    /* Nor is a limit said again that the place itself switches on. */
-    if (own != NULL && !profile_binds(parent, from) && profile_binds(block->law->profile, own))
+    /* Nor is a limit said again whose switch was off: the place turns it on, or is told that
+     * it has not. */
+    if (!profile_binds(parent, from))
         return;
     const bool same = (entry->value.kind == VALUE_NONE && entry->adds.kind == VALUE_NONE
                        && entry->without.kind == VALUE_NONE)

@@ -186,8 +186,10 @@ static void look_at_switch(const struct given *given)
     const struct figure *lever = given->own->behind == NULL
                                      ? NULL
                                      : profile_figure(own, given->own->behind);
-    if (lever == NULL || lever->value.yes || given->from == NULL
-        || profile_same_demand(given->own, given->from))
+    const bool only_cited = given->entry->value.kind == VALUE_NONE
+                            && given->entry->adds.kind == VALUE_NONE
+                            && given->entry->without.kind == VALUE_NONE;
+    if (lever == NULL || lever->value.yes || given->from == NULL || only_cited)
         return;
     char words[400];
     snprintf(words, sizeof(words),

@@ -11,7 +11,8 @@ trap 'rm -rf "$folder"' EXIT
 failures=0
 fail() { echo "FAILED: $*"; failures=$((failures + 1)); }
 
-mkdir "$folder/home"
+mkdir "$folder/home" "$folder/tmp"
+export TMPDIR=$folder/tmp # what is left behind there is ours
 cp -r "$source/rules" "$source/jurisdictions" "$folder/home/"
 place() { # lap of the drip edge, inches
   cat <<LUA
@@ -121,6 +122,13 @@ if command -v parallel >/dev/null; then
     "cd host-\$(echo a b c | cut -d' ' -f\$((1 + {#} % 3))) && '$program' trial --home home \
       --before example/walk --after draft.lua --part ../{}" \
     | "$program" trial --merge - | cmp - whole.txt || fail "spread over hosts it counts otherwise"
+  # The lines of a batch likewise, each part by the host whose turn it is, in their order.
+  ls part-* | parallel --will-cite -k -j 3 \
+    "cd host-\$(echo a b c | cut -d' ' -f\$((1 + {#} % 3))) && '$program' check --lines \
+      --home home ../{}" | cmp - before.ndjson || fail "a batch spread over hosts is another"
+  "$program" check --lines --brief --home home jobs.ndjson >brief.ndjson
+  ls part-* | parallel --will-cite -k -j 3 "'$program' check --lines --brief --home home {}" \
+    | cmp - brief.ndjson || fail "the brief lines of a batch spread out are others"
   parallel --will-cite --pipepart -a jobs.ndjson --block 1M -k -j 3 \
     "'$program' check --lines --home home -" | cmp - before.ndjson \
     || fail "a batch spread over processes is another"

@@ -348,6 +348,9 @@ static const struct {
      "warning jurisdictions/elm.lua:4: figure \"roof.sketch_copies_least\" binds nobody: it stands behind "
      "\"roof.sketch_required\", which is off here; write [\"roof.sketch_required\"] = { true, cite "
      "= ... } too, or take the line out"},
+    {"['roof.sketch_copies_least'] = { 2, cite = '1' }",
+     "warning jurisdictions/elm.lua:4: figure \"roof.sketch_copies_least\" binds nobody: it stands behind "
+     "\"roof.sketch_required\", which is off here"},
     {"['roof.banned'] = { { 'metal' }, cite = '1' }",
      "error jurisdictions/elm.lua:4: figure \"roof.banned\" holds \"metal\", which roof.kind cannot be; "
      "`eavemark fields roof.kind` lists what it can"},
@@ -462,6 +465,10 @@ static void asks_for_a_case_of_each_figure_moved(void **state)
         count_of(proof.report,
                  "cases of 1 figures given otherwise here, cases beside this file judge by 1"),
         2);
+    /* On one day alone, too. */
+    prove_on(&proof, "elm", "2027-02-02", EAVEMARK_TEXT);
+    join_lines(proof.report);
+    assert_has(proof.report, "0 errors, 0 warnings");
     /* Of all places, how many. */
     prove(&proof, NULL);
     assert_has(proof.report, "of 2 figures that places give otherwise, cases judge by 2");
