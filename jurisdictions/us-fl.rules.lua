@@ -108,11 +108,11 @@ rule "layers.added_load" {
   stage = "permit",
   applies = function(job, figure)
     if not figure "layers.added_load_counts" then return false, "no such limit here" end
-    local before, after = weights(job)
+    local before, after = weights(job, "share")
     return after > before, "the roof gets no heavier"
   end,
   judge = function(job, figure)
-    local before, after = weights(job)
+    local before, after = weights(job, "share")
     if before == 0 then cannot_tell("nothing lies on the roof now to compare with") end
     local rise, most = 100 * (after - before) / before, figure "layers.added_load_most"
     work(number(before, "lb_per_square") .. " now, " .. number(after, "lb_per_square")

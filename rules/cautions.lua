@@ -8,7 +8,7 @@
 local ALL = { "permit", "deck", "dry-in", "final" }
 
 local function tears_off(job)
-  return job.scope.method == "tear-off" or job.existing.layers_removed > 0
+  return job.scope.method == "tear-off" or old_covering_comes_off(job)
 end
 
 caution "falls" {

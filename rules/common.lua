@@ -295,12 +295,96 @@ local function all_new_deck_sqft(job)
   return trade.sum(parts)
 end
 
--- What weighs on the deck now, and after the work.
-local function weights(job)
+-- Planes may differ in what lies on them. The list has the layers of the plane that has
+-- most, the top first: where there are fewer, the lowest of them lie. A plane may be
+-- stripped further than the list says, so a plane that says nothing is the worst there is.
+local function old_layers_on(job, slope)
+  local here = job.existing.layers
+  if not slope or not (known(slope, "old_layers") or known(slope, "old_layers_removed")) then
+    return here, job.existing.layers_removed
+  end
+  if known(slope, "old_layers") then here = slope.old_layers end
+  if known(slope, "old_layers_removed") then return here, slope.old_layers_removed end
+  local coverings, off = job.existing.coverings, 0
+  for i = math.max(1, #coverings - here + 1), #coverings do
+    if coverings[i].removed then off = off + 1 end
+  end
+  return here, off
+end
+
+-- Does the i-th of the list lie there, and does it come off?
+local function old_layer_at(job, slope, i)
+  local coverings = job.existing.coverings
+  if not slope or not (known(slope, "old_layers") or known(slope, "old_layers_removed")) then
+    return true, coverings[i].removed
+  end
+  local here, off = old_layers_on(job, slope)
+  local above = #coverings - here
+  return i > above, i <= above + off
+end
+
+-- The same, where it matters which layer it is: of several kinds, the fewer that lie on a
+-- plane need not be the lowest.
+local function old_layer_told(job, slope, i)
+  local there, off = old_layer_at(job, slope, i)
+  local coverings = job.existing.coverings
+  if slope and old_layers_on(job, slope) < #coverings then
+    for _, layer in ipairs(coverings) do
+      if layer.kind ~= coverings[1].kind then
+        cannot_tell("which of the layers lie on each plane is not said, and they are not of one "
+          .. "kind")
+      end
+    end
+  end
+  return there, off
+end
+
+-- The planes that get the covering, or any new one where others count; one that stands for
+-- all where none is told apart.
+local function planes_covered(job, others)
+  local planes = {}
+  if known(job.roof, "slopes") then
+    for _, slope in ipairs(job.roof.slopes) do
+      if gets_covering(slope) or others and slope.gets ~= "old_stays" then
+        if known(slope, "old_layers") or known(slope, "old_layers_removed") then
+          planes.told = true
+        end
+        table.insert(planes, slope)
+      end
+    end
+  end
+  if not planes.told then return { false } end
+  return planes
+end
+
+local function old_covering_comes_off(job)
+  for _, slope in ipairs(planes_covered(job, true)) do
+    local _, off = old_layers_on(job, slope)
+    if off > 0 then return true end
+  end
+  return false, "nothing is torn off"
+end
+
+local function weights_on(job, slope)
   local before, after = 0, job.covering.weight_lb_per_square
-  for _, layer in ipairs(job.existing.coverings) do
-    before = before + layer.weight_lb_per_square
-    if not layer.removed then after = after + layer.weight_lb_per_square end
+  for i, layer in ipairs(job.existing.coverings) do
+    local there, off = old_layer_told(job, slope, i)
+    if there then before = before + layer.weight_lb_per_square end
+    if there and not off then after = after + layer.weight_lb_per_square end
+  end
+  return before, after
+end
+
+-- What weighs on the deck now, and after the work, on the plane where it rises most: in
+-- pounds, or by its share where "share" is said.
+local function weights(job, by)
+  local before, after, most
+  for _, slope in ipairs(planes_covered(job)) do
+    local was, is = weights_on(job, slope)
+    local rise = is - was
+    if by == "share" and was > 0 then rise = rise / was end
+    if by == "share" and was == 0 then return was, is end
+    if not most or rise > most then before, after, most = was, is, rise end
   end
   return before, after
 end
@@ -371,7 +455,7 @@ function permit_triggers.spaced_deck(job)
 end
 
 function permit_triggers.weight_rise(job, figure)
-  local before, after = weights(job)
+  local before, after = weights(job, "share")
   local limit = figure "permit.weight_rise_limit"
   if before == 0 then return cannot_tell("nothing lies on the roof now to compare with") end
   work(number(before, "lb_per_square") .. " now, " .. number(after, "lb_per_square")
@@ -584,6 +668,11 @@ common {
   roof_sqft = roof_sqft,
   new_deck_sqft = new_deck_sqft,
   weights = weights,
+  old_layers_on = old_layers_on,
+  old_layer_at = old_layer_at,
+  old_layer_told = old_layer_told,
+  old_covering_comes_off = old_covering_comes_off,
+  planes_covered = planes_covered,
   share_renewed = share_renewed,
   permit_triggers = permit_triggers,
   is_exempt_repair = is_exempt_repair,

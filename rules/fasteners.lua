@@ -83,9 +83,11 @@ rule "fasteners.count" {
 -- ice barrier are left out: they are thin, and lie along the edges only.
 local function stack(job, slope)
   local plies = { { "new covering", job.covering.thickness_at_nail_in } }
-  if job.existing.layers > job.existing.layers_removed then
+  local here, off = old_layers_on(job, slope)
+  if here > off then
     for i, layer in ipairs(job.existing.coverings) do
-      if not layer.removed then
+      local there, removed = old_layer_told(job, slope, i)
+      if there and not removed then
         table.insert(plies, { "old layer " .. i, layer.thickness_in })
       end
     end

@@ -90,7 +90,7 @@ field "scope.method" { type = "choice", choices = { "tear-off", "overlay" }, sta
 
 field "existing" { type = "group", answer = "roof", stage = "permit", ask = "What is on the roof now" }
 field "existing.layers" { type = "integer", unit = "layers", range = { 0, 6 }, stage = "permit",
-  ask = "How many layers of covering are on the roof now?" }
+  ask = "How many layers of covering are on the roof now, where there are most?" }
 field "existing.layers_removed" { type = "integer", unit = "layers", range = { 0, 6 }, answer = "desk", stage = "permit",
   ask = "How many of those layers will be taken off?" }
 field "existing.condition" { type = "choice", choices = { "sound", "water_soaked", "rotted" }, stage = "permit",
@@ -168,6 +168,12 @@ field "roof.slopes[].gets" { type = "choice",
     "built_up", "coal_tar_built_up", "modified_bitumen", "thermoset_membrane",
     "thermoplastic_membrane", "spray_foam" }, answer = "desk", stage = "permit",
   ask = "Does this plane get the job's new covering, does its old one stay, or which other kind goes on it? (only where planes differ)" }
+field "roof.slopes[].old_layers" { type = "integer", unit = "layers", range = { 0, 6 }, answer = "roof",
+  stage = "permit",
+  ask = "How many layers of covering are on this plane now? (only where planes differ)" }
+field "roof.slopes[].old_layers_removed" { type = "integer", unit = "layers", range = { 0, 6 },
+  answer = "desk", stage = "permit",
+  ask = "How many of them will be taken off this plane? (only where planes differ)" }
 field "roof.slopes[].other_checked" { type = "yes_no", answer = "desk", stage = "permit",
   ask = "Is the other covering of this plane checked as a job of its own?" }
 field "roof.slopes[].underlayment" { type = "reference", refers = "underlayments", answer = "desk", stage = "permit",
@@ -1321,6 +1327,38 @@ impossible "a layer stays above one that comes off" {
         return "layer " .. i .. " comes off from under layer " .. kept .. ", which stays"
       end
       if not layer.removed then kept = i end
+    end
+  end,
+}
+
+impossible "no plane has more layers than are counted where there are most" {
+  at = "old_layers", per = "roof.slopes",
+  when = function(job, slope)
+    local here, most = slope.old_layers, job.existing.layers
+    if here > most then
+      return here .. " layers here, but /existing/layers, which counts them where there are "
+        .. "most, says " .. most
+    end
+  end,
+}
+
+impossible "no more layers come off a plane than are there" {
+  at = "old_layers_removed", per = "roof.slopes",
+  when = function(job, slope)
+    local off, here = slope.old_layers_removed, old_layers_on(job, slope)
+    if off > here then return off .. " layers cannot come off a plane that has " .. here end
+  end,
+}
+
+impossible "a layer that is said to come off comes off every plane" {
+  at = "old_layers_removed", per = "roof.slopes",
+  when = function(job, slope)
+    local coverings, here, off = job.existing.coverings, old_layers_on(job, slope)
+    for i = math.max(1, #coverings - here + 1), #coverings do
+      if coverings[i].removed and not select(2, old_layer_at(job, slope, i)) then
+        return "only " .. off .. " of " .. here .. " come off here, but layer " .. i
+          .. " of /existing/coverings is marked removed: mark what comes off wherever it lies"
+      end
     end
   end,
 }

@@ -3,10 +3,11 @@
 -- A figure asked for in `applies` is cited with the finding like one asked for
 -- in `judge`, so yes-or-no duties are asked for there.
 --
--- An overlay adds one layer to whatever stays; a tear-off goes down to the
--- deck. Every bar to an overlay is a rule of its own, so that a county can move
--- or drop one without touching the others. They look at what stays, not at the
--- word: a tear-off that leaves a layer lays over it.
+-- An overlay adds one layer to whatever stays; a tear-off goes down to the deck. Planes
+-- may differ in what lies on them: then each is counted for itself. Every bar to an
+-- overlay is a rule of its own, so that a county can move or drop one without touching
+-- the others. They look at what stays, not at the word: a tear-off that leaves a layer
+-- lays over it.
 
 local function is_overlay(job)
   if job.scope.method == "overlay" then return true end
@@ -57,28 +58,35 @@ end
 
 -- A layer that is peeled off to make room still counts: the code asks how many
 -- are on before the work, and where they are too many, all of them come off.
-local function peeled_counts(job, figure)
-  local removed = job.existing.layers_removed
-  return removed > 0 and removed < job.existing.layers and figure "layers.peeled_counts"
+local function layers_after(figure, here, off)
+  if off > 0 and off < here and figure "layers.peeled_counts" then
+    return trade.sum { { "on the roof now", here }, { "new", 1 }, unit = "layers" }, true
+  end
+  return trade.sum {
+    { "on the roof now", here },
+    { "taken off", -off },
+    { "new", 1 },
+    unit = "layers",
+  }
 end
 
+-- Judged by the plane that will carry most.
 rule "layers.total" {
   title = "Layers of covering, old and new",
   stage = "permit",
   judge = function(job, figure)
-    if peeled_counts(job, figure) then
-      local all = trade.sum { { "on the roof now", job.existing.layers }, { "new", 1 },
-        unit = "layers" }
-      return at_most(all, layers_most(job, figure), "layers")
-        :say("A layer that is peeled off counts where another stays under the new one.")
+    local most, peeled, where
+    for _, slope in ipairs(planes_covered(job, true)) do
+      local after, counted = layers_after(figure, old_layers_on(job, slope))
+      if not most or after > most then most, peeled, where = after, counted, slope end
     end
-    local after = trade.sum {
-      { "on the roof now", job.existing.layers },
-      { "taken off", -job.existing.layers_removed },
-      { "new", 1 },
-      unit = "layers",
-    }
-    return at_most(after, layers_most(job, figure), "layers")
+    local judged = at_most(most, layers_most(job, figure), "layers")
+    if where then judged = judged:say("Most will lie on " .. where.name .. ".") end
+    if peeled then
+      judged = judged:say("A layer that is peeled off counts where another stays under the new "
+        .. "one.")
+    end
+    return judged
   end,
   mend = "Tear off to the deck.",
   caution = "Every layer left in place adds weight that the rafters must carry (R908.2).",
@@ -180,9 +188,11 @@ local function layers_on(job, figure, slope)
     table.insert(parts, { what, trade.layer_psf { lb_per_square = weight } })
   end
   layer("new covering", job.covering.weight_lb_per_square)
-  if job.existing.layers > job.existing.layers_removed then
+  local here, off = old_layers_on(job, slope)
+  if here > off then
     for i, old in ipairs(job.existing.coverings) do
-      if not old.removed then layer("old layer " .. i, old.weight_lb_per_square) end
+      local there, removed = old_layer_told(job, slope, i)
+      if there and not removed then layer("old layer " .. i, old.weight_lb_per_square) end
     end
   end
   local underlayment, ply = slope.underlayment, figure "weight.underlayment_ply"

@@ -322,11 +322,15 @@ rule "papers.asbestos" {
     if not figure "papers.asbestos_test_required" then
       return false, "no test for asbestos is asked for with the permit"
     end
-    if job.scope.method ~= "tear-off" and job.existing.layers_removed == 0 then
+    if job.scope.method ~= "tear-off" and not old_covering_comes_off(job) then
       return false, "nothing comes off"
     end
+    -- Where a plane is stripped further than the list says, any layer may be meant.
+    local any = planes_covered(job, true)[1]
     for _, layer in ipairs(job.existing.coverings) do
-      if layer.removed and has(figure "papers.asbestos_coverings", layer.kind) then return true end
+      if (any or layer.removed) and has(figure "papers.asbestos_coverings", layer.kind) then
+        return true
+      end
     end
     return false, "no layer of a kind that is tested comes off"
   end,

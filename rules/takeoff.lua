@@ -962,9 +962,11 @@ local function layers_on(job, figure, slope)
     table.insert(parts, { what, trade.layer_psf { lb_per_square = weight } })
   end
   layer("new covering", job.covering.weight_lb_per_square)
-  if job.existing.layers > job.existing.layers_removed then
+  local here, off = old_layers_on(job, slope)
+  if here > off then
     for i, old in ipairs(job.existing.coverings) do
-      if not old.removed then layer("old layer " .. i, old.weight_lb_per_square) end
+      local there, removed = old_layer_told(job, slope, i)
+      if there and not removed then layer("old layer " .. i, old.weight_lb_per_square) end
     end
   end
   local underlayment = slope.underlayment
@@ -995,15 +997,15 @@ quantity "dead_load" {
   end,
 }
 
-local function tears_off(job)
-  return job.existing.layers_removed > 0, "nothing is torn off"
-end
-
 local function tear_off_lb(job)
   whole_roof(job)
-  local area, parts = whole_area(job), { unit = "lb" }
+  local parts = { unit = "lb" }
   for i, old in ipairs(job.existing.coverings) do
-    if old.removed then
+    local area = area_of(job, function(slope)
+      local there, off = old_layer_told(job, slope, i)
+      return there and off
+    end)
+    if area > 0 then
       table.insert(parts, { "layer " .. i,
         trade.layer_lb { area_sqft = area, lb_per_square = old.weight_lb_per_square } })
     end
@@ -1014,7 +1016,7 @@ end
 
 quantity "tear_off_weight" {
   title = "Weight of what is torn off",
-  applies = tears_off,
+  applies = old_covering_comes_off,
   amount = function(job)
     return amount { exact = tear_off_lb(job), unit = "lb",
       note = "Old underlayment, metal and rotted deck come on top." }
@@ -1023,7 +1025,7 @@ quantity "tear_off_weight" {
 
 quantity "tear_off_loads" {
   title = "Loads to haul away",
-  applies = tears_off,
+  applies = old_covering_comes_off,
   amount = function(job, figure)
     local bed
     if known(job.takeoff, "trailer_cuyd") then

@@ -276,3 +276,32 @@ cases "fasteners.eave_penetration" {
     ["roof.edges[8].deck_in"] = 16 }, expect = "refused",
     says = "is not open below" },
 }
+
+-- Planes that differ in what lies on them: the list is that of the plane with most.
+local TWO = { ["existing.layers"] = 2, ["existing.layers_removed"] = 2,
+  ["existing.coverings[1].removed"] = true, ["existing.coverings[2]"] = { kind = "asphalt_shingle",
+    thickness_in = 0.25, removed = true } }
+local function on_porch(here, off, changes)
+  local with = { ["roof.slopes[3].old_layers"] = here, ["roof.slopes[3].old_layers_removed"] = off }
+  for path, value in pairs(TWO) do with[path] = value end
+  for path, value in pairs(changes or {}) do with[path] = value end
+  return with
+end
+local ONE_LEFT = { ["scope.method"] = "overlay", ["existing.layers_removed"] = 1,
+  ["existing.coverings[2].removed"] = false }
+cases "cannot_be.old_layers" {
+  under = "model/irc-2021",
+  { "two on the porch", with = on_porch(2, 2), expect = "usable" },
+  { "one on the porch", with = on_porch(1, 1), expect = "usable" },
+  { "none on the porch", with = on_porch(0, 0), expect = "usable" },
+  { "three on the porch", with = on_porch(3, 2), expect = "refused",
+    says = "counts them where there are most, says 2" },
+  { "two off the one", with = on_porch(1, 2), expect = "refused",
+    says = "2 layers cannot come off a plane that has 1" },
+  { "one left where the list takes both off", with = on_porch(2, 1), expect = "refused",
+    says = "layer 2 of /existing/coverings is marked removed" },
+  { "stripped where the list leaves one", with = on_porch(2, 2, ONE_LEFT), expect = "usable" },
+  { "as much left as the list leaves", with = on_porch(2, 1, ONE_LEFT), expect = "usable" },
+  { "more left than the list leaves", with = on_porch(2, 0, ONE_LEFT), expect = "refused",
+    says = "only 0 of 2 come off here" },
+}

@@ -235,3 +235,22 @@ cases "fasteners.seen_below" {
   { "what is laid not known", with = { ["fasteners.seen_below"] = false },
     without = { "covering.kind" }, expect = "open" },
 }
+
+-- Two old layers on the porch, one on the main roof, and the porch stripped: the nail goes
+-- through what lies on its own plane.
+local BY_PLANE = { ["scope.method"] = "overlay", ["existing.layers"] = 2,
+  ["existing.layers_removed"] = 1, ["existing.coverings"] = {
+    { kind = "asphalt_shingle", thickness_in = 0.25, removed = true },
+    { kind = "asphalt_shingle", thickness_in = 0.25, removed = false } },
+  ["roof.slopes[1].old_layers"] = 1, ["roof.slopes[2].old_layers"] = 1,
+  ["roof.slopes[3].old_layers"] = 2, ["roof.slopes[3].old_layers_removed"] = 2 }
+cases "fasteners.penetration" {
+  under = "model/irc-2021", with = BY_PLANE,
+  -- 1.25 in less 0.25 of new and 0.25 of old covering and 0.03 of felt, and without the old.
+  { "over the one old layer", expect = "pass", where = "main front", found = 0.72 },
+  { "through the new one alone", expect = "pass", where = "porch", found = 0.97 },
+  { "too short for the plane that is laid over", with = { ["fasteners.length_in"] = 0.9 },
+    expect = "fail", where = "main front" },
+  { "long enough for the one that is stripped", with = { ["fasteners.length_in"] = 0.9 },
+    expect = "pass", where = "porch" },
+}

@@ -70,6 +70,51 @@ cases "layers.total" {
     expect = "fail", required = 2, found = 3 },
 }
 
+-- Two layers on the porch alone, both of which come off; the one of the main roof stays.
+-- R908.3.1.1 (2012 R907.3 item 3, 2024 R908.4) bars a covering over two, not beside them.
+local function porch_stripped(changes)
+  local with = overlay { ["existing.layers"] = 2, ["existing.layers_removed"] = 1,
+    ["existing.coverings"] = { old("asphalt_shingle", true), old("asphalt_shingle", false) },
+    ["roof.slopes[1].old_layers"] = 1, ["roof.slopes[2].old_layers"] = 1,
+    ["roof.slopes[3].old_layers"] = 2, ["roof.slopes[3].old_layers_removed"] = 2 }
+  for place, value in pairs(changes or {}) do with[place] = value end
+  return with
+end
+for _, edition in ipairs { "2012", "2015", "2018", "2021", "2024" } do
+  cases "layers.total" {
+    under = "model/irc-" .. edition,
+    { "one laid over on the main roof, the porch stripped of its two, in " .. edition,
+      with = porch_stripped(), expect = edition == "2012" and "warn" or "pass", required = 2,
+      found = 2, says = "Most will lie on main front" },
+    { "the porch laid over two, in " .. edition,
+      with = porch_stripped { ["existing.layers_removed"] = 0,
+        ["existing.coverings[1].removed"] = false, ["roof.slopes[3].old_layers_removed"] = 0 },
+      expect = "fail", required = 2, found = 3, says = "Most will lie on porch" },
+    { "one of the porch's two peeled off, in " .. edition,
+      with = porch_stripped { ["roof.slopes[3].old_layers_removed"] = 1 }, expect = "fail",
+      found = 3, says = "peeled off counts" },
+    { "two on one plane of the main roof as well, in " .. edition,
+      with = porch_stripped { ["roof.slopes[2].old_layers"] = 2 }, expect = "fail", found = 3,
+      says = "Most will lie on main back" },
+  }
+end
+
+cases "layers.total" {
+  under = "model/irc-2021",
+  { "how much comes off the porch is not said: the list's one of two",
+    with = porch_stripped { ["roof.slopes[3].old_layers"] = 2,
+      ["roof.slopes[3].old_layers_removed"] = 1 }, expect = "fail", found = 3 },
+  { "the porch gets another covering over its two",
+    with = porch_stripped { ["existing.layers_removed"] = 0,
+      ["existing.coverings[1].removed"] = false, ["roof.slopes[3].old_layers_removed"] = 0,
+      ["roof.slopes[3].gets"] = "roll_roofing", ["roof.slopes[3].other_checked"] = true },
+    expect = "fail", found = 3 },
+  { "the porch keeps its old covering, of two layers",
+    with = porch_stripped { ["existing.layers_removed"] = 0,
+      ["existing.coverings[1].removed"] = false, ["roof.slopes[3].old_layers_removed"] = 0,
+      ["roof.slopes[3].gets"] = "old_stays" }, expect = "pass", found = 2 },
+}
+
 -- Every edition bars a new covering over two or more: 2012 in R907.3 item 3.
 for _, edition in ipairs { "2012", "2015", "2018", "2021", "2024" } do
   cases "layers.total" {
@@ -323,4 +368,24 @@ cases "layers.total" {
     expect = "refused", says = "comes off from under layer 1" },
   { "an overlay over nothing", with = { ["scope.method"] = "overlay" }, expect = "refused",
     says = "none stays" },
+}
+
+-- 240 lb a square is 2.4 psf: on the main roof two of them, on the porch, stripped, one.
+cases "layers.dead_load" {
+  under = "model/irc-2021",
+  { "a plane with an old layer under the new", with = weighed(porch_stripped {
+      ["existing.coverings[1].weight_lb_per_square"] = 240,
+      ["existing.coverings[2].weight_lb_per_square"] = 240,
+      ["covering.weight_lb_per_square"] = 240 }), expect = "pass", where = "main front",
+    found = 7.58 },
+  { "a plane stripped of both", with = weighed(porch_stripped {
+      ["existing.coverings[1].weight_lb_per_square"] = 240,
+      ["existing.coverings[2].weight_lb_per_square"] = 240,
+      ["covering.weight_lb_per_square"] = 240 }), expect = "pass", where = "porch",
+    found = 4.85 },
+  { "layers of two kinds: which lies where is not said", with = weighed(porch_stripped {
+      ["existing.coverings[1].weight_lb_per_square"] = 240,
+      ["existing.coverings[2].weight_lb_per_square"] = 300,
+      ["existing.coverings[2].kind"] = "wood_shingle",
+      ["covering.weight_lb_per_square"] = 240 }), expect = "open", where = "main front" },
 }

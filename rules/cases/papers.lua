@@ -223,6 +223,15 @@ cases "papers.asbestos" {
   { "test not told", with = OLD_BUILT_UP, without = { "papers.asbestos_test" },
     expect = "open" },
   { "old covering not told", without = { "existing.coverings[1].kind" }, expect = "open" },
+  { "laid over on the main roof, and off the porch: nobody says that it was not this one",
+    with = { ["scope.method"] = "overlay", ["existing.layers_removed"] = 0,
+      ["existing.coverings[1].removed"] = false, ["existing.coverings[1].kind"] = "asbestos_cement",
+      ["roof.slopes[3].old_layers_removed"] = 1, ["papers.asbestos_test"] = "none" },
+    expect = "fail" },
+  { "laid over everywhere", with = { ["scope.method"] = "overlay",
+      ["existing.layers_removed"] = 0, ["existing.coverings[1].removed"] = false,
+      ["existing.coverings[1].kind"] = "asbestos_cement", ["papers.asbestos_test"] = "none" },
+    expect = "not_applicable" },
 }
 
 -- A California city: plan and deposit of at least 500; overlays are free.

@@ -740,3 +740,18 @@ cases "permit.warranty_years" {
   { "it does not count elsewhere", under = QUILLBANK, with = { ["covering.warranty_years"] = 5 },
     expect = "not_applicable" },
 }
+
+-- One old layer on the main roof, two on the porch, which is stripped: pounds are added on
+-- the main roof, where the new covering lies over the old.
+cases "permit.by_weight_added" {
+  under = FERNHOLLOW, from = "paperwork",
+  with = merged(LAID_OVER, { ["existing.layers"] = 2, ["existing.layers_removed"] = 1,
+    ["existing.coverings[1].removed"] = true,
+    ["existing.coverings[2]"] = { kind = "asphalt_shingle", thickness_in = 0.25,
+      weight_lb_per_square = 240, removed = false },
+    ["roof.slopes[1].old_layers"] = 1, ["roof.slopes[2].old_layers"] = 1,
+    ["roof.slopes[3].old_layers"] = 2, ["roof.slopes[3].old_layers_removed"] = 2 }),
+  { "240 over the 240 of the main roof", expect = "pass", found = 2.4 },
+  { "310 over it", with = { ["covering.weight_lb_per_square"] = 310 }, expect = "fail",
+    says = "3.1" },
+}
