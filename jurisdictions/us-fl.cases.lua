@@ -1339,3 +1339,66 @@ cases "papers.wall_tie_straps" {
   { "built in 2003", with = strapped(400, 2, { ["house.year_built"] = 2003 }),
     expect = "not_applicable" },
 }
+
+-- R908.3 item 4: blisters are opened and fastened down before anything lies over them.
+local BLISTERED = { ["scope.method"] = "overlay", ["existing.layers_removed"] = 0,
+  ["existing.coverings[1].removed"] = false, ["existing.blisters"] = "none" }
+for _, day in ipairs { "2021-03-01", "2026-03-02" } do
+  local met = day < "2023" and "warn" or "pass"
+  cases "layers.blisters" {
+    under = "us-fl", date = day, with = BLISTERED,
+    { "none, on " .. day, expect = met },
+    { "cut open and fastened, on " .. day, with = { ["existing.blisters"] = "cut_and_fastened" },
+      expect = met },
+    { "left, on " .. day, with = { ["existing.blisters"] = "left" }, expect = "fail" },
+    { "a tear-off, on " .. day, with = { ["scope.method"] = "tear-off",
+      ["existing.layers_removed"] = 1, ["existing.coverings[1].removed"] = true,
+      ["existing.blisters"] = "left" }, expect = "not_applicable" },
+    { "not known, on " .. day, without = { "existing.blisters" }, expect = "open" },
+  }
+
+  -- FBC-B 105.12: an early start by leave, at one's own risk.
+  cases "permit.early_start" {
+    under = "us-fl", date = day, from = "paperwork",
+    with = { ["permit.status"] = "applied", ["permit.begun_before"] = true,
+      ["permit.early_start_allowed"] = true },
+    { "begun by leave, on " .. day, expect = met },
+    { "begun without, on " .. day, with = { ["permit.early_start_allowed"] = false },
+      expect = "fail" },
+    { "begun without any permit, on " .. day, with = { ["permit.status"] = "none",
+      ["permit.early_start_allowed"] = false }, expect = "fail" },
+    { "not begun, on " .. day, with = { ["permit.begun_before"] = false },
+      expect = "not_applicable" },
+    { "the permit is issued, on " .. day, with = { ["permit.status"] = "issued",
+      ["permit.early_start_allowed"] = false }, expect = "not_applicable" },
+    { "leave not known, on " .. day, without = { "permit.early_start_allowed" }, expect = "open" },
+    { "not said whether any work has begun, on " .. day, without = { "permit.begun_before" },
+      expect = "open" },
+  }
+
+  -- R905.4.5 and R905.6.5: the approval's uplift is the roof's at least.
+  for _, kind in ipairs { "metal_shingle", "slate" } do
+    cases "papers.approval_uplift" {
+      under = "us-fl", date = day,
+      with = { ["covering.kind"] = kind, ["papers.approval_uplift_holds"] = true },
+      { kind .. " whose approval holds it, on " .. day, expect = met },
+      { kind .. " whose approval holds less, on " .. day,
+        with = { ["papers.approval_uplift_holds"] = false }, expect = "fail" },
+      { kind .. ", not known, on " .. day, without = { "papers.approval_uplift_holds" },
+        expect = "open" },
+      { "asphalt shingles have a table of their own, on " .. day,
+        with = { ["covering.kind"] = "asphalt_shingle", ["papers.approval_uplift_holds"] = false },
+        expect = "not_applicable" },
+    }
+  end
+end
+
+-- The sections on wood coverings are reserved: the model's slope is no line of this book.
+for _, kind in ipairs { "wood_shingle", "wood_shake" } do
+  cases "slope.least" {
+    under = "us-fl", date = "2026-03-02", with = { ["covering.kind"] = kind },
+    { kind .. " at 4:12", expect = "warn", where = "porch", required = 3 },
+    { kind .. " at 2-1/2:12", with = { ["roof.slopes[3].pitch"] = "2.5:12" }, expect = "fail",
+      where = "porch" },
+  }
+end

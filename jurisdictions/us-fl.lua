@@ -17,8 +17,9 @@
 -- what else they bear on is left open; of the 8th edition us-fl/high-velocity-zone has
 -- more.
 --
--- The 9th edition is planned for December 2026; its day, the 31st, is recalled. So
--- that month says that it may have begun, and after it this profile binds no more.
+-- The 9th edition was to begin on 31 December 2026 (an engineers' page and a permit
+-- service's; that it was adopted was not read). So that month says that it may have begun,
+-- and after it this profile binds no more.
 
 local OLD_TEXT = "officials' forum quoting the Florida text of 2004 and 2006; later ones recalled"
 local FELTS = "read second-hand on a trade page about the sealed deck rule"
@@ -118,6 +119,9 @@ local function deck_tables(read)
   -- stamped rating means, and deck.panel_wind says what wind leaves of them.
   it["deck.panel_span_supported.24/16"] = read(24, panels)
   it["deck.panel_span_unsupported.24/16"] = read(24, panels)
+  -- The book has no line on overdriven nails: they are no nails of its table.
+  it["deck.overdriven_allowed"] = { cite = nails, status = "seen",
+    source = "federal coastal construction manual, volume II, on nails that miss or break through" }
   it["deck.panels_by_wind"] = read(true, panels)
   it["deck.nails_by_wind"] = read(true, nails)
   it["deck.wind_table_framing_most"] = read(24, nails, in_unit("in", "at_most"))
@@ -180,10 +184,17 @@ local function shared(read, year)
     -- Asphalt shingles where their maker takes the coating, which layers.maker asks.
     ["layers.coating_over"] = read({ "spray_foam", "asphalt_shingle" }, "R908.3 exc. 3 and 5"),
     ["layers.overlay_needs_maker"] = read(true, "R905.1"),
+    ["layers.blisters_ways"] = read({ "none", "cut_and_fastened" }, "R908.3 item 4",
+      { sense = "one_of" }),
 
     ["slope.least.asphalt_shingle"] = read(2, "R905.2.2"),
     ["slope.least.roll_roofing"] = read(1, "R905.5.2"),
     ["slope.least.metal_panel_lapped"] = read(3, "R905.10.2 item 1"),
+    -- The sections on wood shingles and shakes are reserved.
+    ["slope.least.wood_shingle"] = { cite = "R905.7, reserved", status = "parallel",
+      source = "the model code" },
+    ["slope.least.wood_shake"] = { cite = "R905.8, reserved", status = "parallel",
+      source = "the model code" },
     ["slope.double_below"] = read(4, "Table R905.1.1.1"),
     ["slope.double_plies_least"] = read(2, "Table R905.1.1.1"),
 
@@ -204,6 +215,10 @@ local function shared(read, year)
     ["shingle.D3161_classes"] = read({ "D", "F" }, "Table R905.2.6.1"),
     ["shingle.D3161_vult_most.D"] = read(129, "Table R905.2.6.1"),
     ["shingle.D3161_vult_most.F"] = read(194, "Table R905.2.6.1"),
+    ["shingle.wind_exposures"] = { cite = "no note to Table R905.2.6.1", status = "parallel",
+      source = "the model code's note to its like table" },
+    ["shingle.wind_height_most"] = { cite = "no note to Table R905.2.6.1", status = "parallel",
+      source = "the model code's note to its like table" },
 
     ["drip_edge.eave_required"] = read(true, "R905.2.8.5"),
     ["drip_edge.rake_required"] = read(true, "R905.2.8.5"),
@@ -308,6 +323,12 @@ local function shared(read, year)
     ["alarms.exterior_exempt"] = read(true, "R314.2.2 exc. 1, R315.1 exc."),
     ["permit.every"] = read(true, "105.1, 105.2", building),
     ["permit.life_days"] = read(180, "105.4.1", building),
+    ["permit.early_start_counts"] = read(true, "105.12",
+      { book = building.book, sense = "equals", stricter = true }),
+    ["papers.approval_uplift_counts"] = read(true, "R905.4.5, R905.6.5",
+      { sense = "equals", stricter = true }),
+    ["papers.approval_uplift_coverings"] = read({ "metal_shingle", "slate" },
+      "R905.4.5, R905.6.5", { sense = "among", behind = "papers.approval_uplift_counts" }),
 
     -- A quarter of the roof, or of a section of it, in 12 months.
     ["permit.rest_counts"] = read(true, "R908.1.1"),

@@ -1,5 +1,6 @@
 -- us-fl.rules.lua - ties from roof to wall, strengthened with the reroof; what is asked
--- where much of the deck comes off or weight is added; flashing in one piece.
+-- where much of the deck comes off or weight is added; blisters, an early start, approvals;
+-- flashing in one piece.
 --
 -- Due for dear houses where wind carries debris, up to a share of the price of
 -- the reroof. Whether the value is the insured one or, without proof, the
@@ -128,6 +129,60 @@ rule "layers.added_load" {
       .. number(rise, "percent") .. " more")
   end,
   mend = "Take a lighter covering, or have the framing looked at.",
+}
+
+-- Blisters, an early start, approvals ---------------------------------------------------
+
+field "existing.blisters" { type = "choice", choices = { "none", "cut_and_fastened", "left" },
+  stage = "permit",
+  ask = "Blisters in the old covering that stays: are there none, are they cut or scraped open "
+    .. "and fastened down, or left?" }
+field "permit.early_start_allowed" { type = "yes_no", answer = "department", stage = "permit",
+  ask = "Has the building official allowed work to begin before the permit, at your own risk and "
+    .. "no further than the first visit that is due?" }
+field "papers.approval_uplift_holds" { type = "yes_no", answer = "paper", stage = "permit",
+  ask = "Does the product approval name an uplift of at least what the wind asks of this roof, in "
+    .. "each of its zones?" }
+
+-- That the old roof can be fastened through as R905 asks (item 5) is for fasteners.penetration.
+demand "layers.blisters" {
+  title = "Blisters in what is laid over",
+  stage = "permit",
+  when = {
+    function(job)
+      return job.scope.method == "overlay" or job.existing.layers_removed < job.existing.layers,
+        "nothing is laid over: the old covering is torn off"
+    end,
+  },
+  fact = "existing.blisters", meets = "layers.blisters_ways",
+  mend = "Cut or scrape the blisters open and fasten down what is left, or tear off.",
+}
+
+demand "permit.early_start" {
+  title = "Work before the permit is issued",
+  stage = "permit",
+  when = {
+    on { "permit.early_start_counts", otherwise = "no such duty here" },
+    no { is { "permit.status", "issued" }, otherwise = "the permit is issued" },
+    is { "permit.begun_before", otherwise = "no work has begun" },
+  },
+  fact = "permit.early_start_allowed",
+  shown = "the building official's leave to begin at one's own risk, no further than the first "
+    .. "visit that is due",
+  mend = "Stop until the permit is issued, or ask for leave to begin.",
+}
+
+demand "papers.approval_uplift" {
+  title = "Uplift that the product approval names",
+  stage = "permit",
+  when = {
+    on { "papers.approval_uplift_counts", otherwise = "no such duty here" },
+    meant { "covering.kind", "papers.approval_uplift_coverings",
+      otherwise = "its section does not ask it of this covering" },
+  },
+  fact = "papers.approval_uplift_holds",
+  shown = "an approval whose uplift is at least the roof's, zone by zone",
+  mend = "Use a covering whose approval holds the uplift of this roof.",
 }
 
 -- One continuous piece of flashing along a wall -------------------------------------------

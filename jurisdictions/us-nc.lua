@@ -2,9 +2,9 @@
 --
 -- The code of 2024 was put off from 1 January 2025 to 1 July 2025, then to a
 -- year after it is published and its council seated: late 2026 at the earliest.
--- It may be used early. Its day must be looked up again. What each rests on,
--- and the first day of the code of 2018, are recalled; that the codes of 2018 rest on
--- those of 2015 stands in a state notice of 2017. The text of 2024 was read, that of
+-- It may be used early. Its day must be looked up again. The first day of the code of
+-- 2018 stands in a handbook on it; that the codes of 2018 rest on those of 2015 in a
+-- state notice of 2017. The text of 2024 was read, that of
 -- 2018 not: where the two may differ, what a figure of 2015 asks is told as disputed.
 -- Not carried: the coastal
 -- high-wind chapters (45 and 46). The exemption is for one-family houses; a

@@ -139,7 +139,7 @@ const LAW = [
   ["us-oh", "Ohio 2019"], ["us-pa", "on IRC 2021"], ["us-nj", "subcode 2021"],
   ["us-nc", "Code 2018", "code of 2024"], ["us-wa", "Code 2021"], ["us-ma", "10th edition"],
   ["us-mi", "Code 2015", "book on IRC 2021"], ["us-co", "no state code", "no state"],
-  ["us-il", "no state rule", "no rule"], ["us-wi", "Uniform Dwelling Code", "of its own"],
+  ["us-ct", "Building Code 2022", "next code"], ["us-il", "no state rule", "no rule"], ["us-wi", "Uniform Dwelling Code", "of its own"],
 ];
 for (const [place, book, doubt] of table ? [] : LAW) {
   const { report, said } = check({ ...read("us-mn"), jurisdiction: place });
