@@ -1313,26 +1313,39 @@ local function strapped(pounds, nails, more)
   for name, value in pairs(more or {}) do with[name] = value end
   return with
 end
+local function found(pounds, more)
+  local with = strapped(pounds, 2, { ["papers.wall_ties"] = "sound_already",
+    ["papers.wall_tie_uplift_lb"] = 800 })
+  for name, value in pairs(more or {}) do with[name] = value end
+  return with
+end
 cases "papers.wall_tie_uplift" {
-  under = "us-fl", date = "2026-03-02", with = { ["papers.wall_tie_uplift_lb"] = 800 },
-  { "800 lb, exactly", with = strapped(800, 4), expect = "pass", required = 800 },
-  { "799 lb", with = strapped(799, 4), expect = "fail", found = 799 },
-  { "what the table asks is not said", with = strapped(900, 4),
+  under = "us-fl", date = "2026-03-02",
+  { "ties found there hold 800 lb, exactly", with = found(800), expect = "pass", required = 800 },
+  { "799 lb", with = found(799), expect = "fail", found = 799 },
+  { "what the table asks is not said", with = found(900),
     without = { "papers.wall_tie_uplift_lb" }, expect = "open", says = "wall_tie_uplift_lb" },
-  { "rating not known", with = strapped(nil, 4), expect = "open" },
-  { "found strong already", with = strapped(400, 2, { ["papers.wall_ties"] = "sound_already" }),
-    expect = "not_applicable" },
-  { "a cheap house", with = strapped(500, 4, { ["house.insured_value_usd"] = 200000 }),
+  { "rating not known", with = found(nil), expect = "open" },
+  { "new straps have a rule of their own", with = strapped(400, 2), expect = "not_applicable" },
+  { "a cheap house", with = found(500, { ["house.insured_value_usd"] = 200000 }),
     expect = "not_applicable" },
 }
 
+local DESIGNED = { ["papers.wall_ties_designed"] = true, ["papers.wall_tie_uplift_lb"] = 300 }
+local USUAL = { ["papers.wall_ties_designed"] = false }
 cases "papers.wall_tie_straps" {
   under = "us-fl", date = "2026-03-02",
   { "500 lb and four nails, exactly", with = strapped(500, 4), expect = "pass" },
-  { "499 lb", with = strapped(499, 4), expect = "fail", required = 500 },
-  { "three nails", with = strapped(500, 3), expect = "fail", required = 4 },
-  { "done up to the share", with = strapped(400, 4, { ["papers.wall_ties"] = "done_to_share" }),
-    expect = "fail" },
+  { "499 lb", with = strapped(499, 4, USUAL), expect = "fail", required = 500 },
+  { "three nails", with = strapped(500, 3, USUAL), expect = "fail", required = 4 },
+  { "499 lb, and nobody says by whose design", with = strapped(499, 4), expect = "open" },
+  { "300 lb by a design that asks so much", with = strapped(300, 2, DESIGNED), expect = "pass",
+    required = 300 },
+  { "299 lb by it", with = strapped(299, 2, DESIGNED), expect = "fail" },
+  { "a design whose uplift is not said", with = strapped(300, 2, DESIGNED),
+    without = { "papers.wall_tie_uplift_lb" }, expect = "open" },
+  { "done up to the share", with = strapped(400, 4, { ["papers.wall_ties"] = "done_to_share",
+    ["papers.wall_ties_designed"] = false }), expect = "fail" },
   { "found strong already", with = strapped(400, 2, { ["papers.wall_ties"] = "sound_already" }),
     expect = "not_applicable" },
   { "rating not known", with = strapped(nil, 4), expect = "open" },

@@ -307,7 +307,7 @@ struct change {
     const char *path, *json;
 };
 
-enum { CHANGES = 6 };
+enum { CHANGES = 7 };
 
 struct job_row {
     const char *row;
@@ -339,6 +339,20 @@ static const struct job_row JOBS[] = {
       {"existing/coverings", "[{\"kind\":\"asphalt_shingle\",\"removed\":false},"
                              "{\"kind\":\"asphalt_shingle\",\"removed\":false}]"}},
      ALL("fail"), NULL},
+    /* Two layers on the porch alone, one of them on all of the roof. */
+    {"one laid over, two stripped from the porch", "layers.total", 0,
+     {{"scope/method", "\"overlay\""}, {"existing/layers", "2"}, {"existing/layers_removed", "1"},
+      {"existing/coverings", "[{\"kind\":\"asphalt_shingle\",\"removed\":true},"
+                             "{\"kind\":\"asphalt_shingle\",\"removed\":false}]"},
+      {"roof/slopes/0/old_layers", "1"}, {"roof/slopes/1/old_layers", "1"},
+      {"roof/slopes/2/old_layers_removed", "2"}},
+     SINCE_2015("warn", "pass"), "main front"},
+    {"one of the porch's two peeled off, one laid over", "layers.total", 0,
+     {{"scope/method", "\"overlay\""}, {"existing/layers", "2"}, {"existing/layers_removed", "1"},
+      {"existing/coverings", "[{\"kind\":\"asphalt_shingle\",\"removed\":true},"
+                             "{\"kind\":\"asphalt_shingle\",\"removed\":false}]"},
+      {"roof/slopes/0/old_layers", "1"}, {"roof/slopes/1/old_layers", "1"}},
+     ALL("fail"), "porch"},
     {"shingles over shingles in severe hail", "layers.hail", 0,
      {OVERLAY, {"site/hail_exposure", "\"severe\""}},
      SINCE_2015("fail", "not_applicable"), NULL},

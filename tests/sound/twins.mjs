@@ -24,6 +24,12 @@ export const TWINS = {
     ["one ply over open joints", "underlayment.sealed_deck", sheet({ deck_joints_taped: false })],
     ["class A of D3161 alone", "shingle.wind_class",
       group("covering", { D7158_class: "none", D3161_class: "A" })],
+    ["work begun without leave", "permit.early_start",
+      group("permit", { status: "applied", begun_before: true, early_start_allowed: false })],
+    ["blisters left under an overlay", "layers.blisters", (job) => {
+      Object.assign(job.scope, { method: "overlay" });
+      Object.assign(job.existing, { layers_removed: 0, blisters: "left" });
+      job.existing.coverings[0].removed = false; }],
     ["panels for 16 in on 24 in", "deck.panel_span", deck({ span_rating: "20/0", thickness_in: 0.375 })],
   ],
   "us-tx": [
