@@ -136,10 +136,11 @@ const LAW = [
   ["us-ca", "CRC 2025"], ["us-fl", "8th edition, 2023"], ["us-tx", "IRC 2012"],
   ["us-tx-windstorm", "IRC 2024", "1 April 2026"], ["us-ny", "New York State 2025"],
   ["us-mn", "Code 2020", "next book"], ["us-or", "Code 2023", "book of 2026"],
-  ["us-oh", "Ohio 2019"], ["us-pa", "on IRC 2021"], ["us-nj", "subcode 2021"],
+  ["us-oh", "Ohio 2019"], ["us-pa", "on IRC 2021"], ["us-nj", "subcode 2021", "2024 has begun"],
   ["us-nc", "Code 2018", "code of 2024"], ["us-wa", "Code 2021"], ["us-ma", "10th edition"],
   ["us-mi", "Code 2015", "book on IRC 2021"], ["us-co", "no state code", "no state"],
-  ["us-ct", "Building Code 2022", "next code"], ["us-il", "no state rule", "no rule"], ["us-wi", "Uniform Dwelling Code", "of its own"],
+  ["us-ct", "Building Code 2022", "next code"], ["us-il", "no state rule", "no rule"],
+  ["us-wi", "Uniform Dwelling Code", "of its own"],
 ];
 for (const [place, book, doubt] of table ? [] : LAW) {
   const { report, said } = check({ ...read("us-mn"), jurisdiction: place });
