@@ -3,8 +3,9 @@
  *
  * What each cell should be comes from outside: the code texts of states that took
  * the editions of 2015 to 2024 over, as the project's notes on the residential code
- * sum them up. Of 2012 no text was found: there it comes from pages of older
- * editions, from what the text of 2015 left over, or is recalled. A cell's letter
+ * sum them up. Of 2012 only single pages were found: R902.1 and R903 in a city's code,
+ * R905.2.8.2, .3 and .5. The rest comes from pages of older editions, from what the text
+ * of 2015 left over, or is recalled. A cell's letter
  * says which: s read, p read in a sister text, m recalled, ? not established. A
  * figure may not claim more than its letter, unless the row says what else was
  * read; one that is not established must say that sources disagree.
@@ -79,7 +80,7 @@ static const struct figure_row FIGURES[] = {
       "Table R301.2", "Table R301.2"}, "pssss", NULL},
     {"sidewall flashing", "flashing.sidewall_methods", ALL("step, continuous"), ALL("R905.2.8.3"),
      "sssss", NULL},
-    {"kick-out", "flashing.kickout_required", ALL("yes"), ALL("R903.2.1"), "pssss", NULL},
+    {"kick-out", "flashing.kickout_required", ALL("yes"), ALL("R903.2.1"), "sssss", NULL},
     {"underlayment section", "underlayment.plies_least", ALL("1"),
      SINCE_2015("R905.2.7", "R905.1.1"), "pssss", NULL},
     {"high-wind trigger, speed", "underlayment.wind_from", {"120", "140", "140", NULL, NULL},
@@ -107,7 +108,19 @@ static const struct figure_row FIGURES[] = {
      {"R907.3", "R908.3.1 item 4", "R908.3.1 item 4", "R908.3.1 item 4", "R908.4 item 4"},
      "mssss", NULL},
     {"skylight without a cricket", "flashing.cricket_skylight_exempt", ALL("yes"), ALL("R903.2.2"),
-     "pssss", NULL},
+     "sssss", NULL},
+    {"lap of drip edge", "drip_edge.lap_least", ALL("2"), ALL("R905.2.8.5"), "sssss", NULL},
+    {"drip edge below the deck", "drip_edge.down_least", ALL("0.25"), ALL("R905.2.8.5"), "sssss",
+     NULL},
+    {"drip edge back on the deck", "drip_edge.back_least", ALL("2"), ALL("R905.2.8.5"), "sssss",
+     NULL},
+    {"drip edge's fasteners", "drip_edge.fastener_spacing_most", ALL("12"), ALL("R905.2.8.5"),
+     "sssss", NULL},
+    {"open valley of metal", "valley.metal_width_least", ALL("24"), ALL("R905.2.8.2"), "sssss",
+     NULL},
+    {"closed valley", "valley.smooth_width_least", ALL("36"), ALL("R905.2.8.2"), "sssss", NULL},
+    {"cricket above", "flashing.cricket_over", ALL("30"), ALL("R903.2.2"), "sssss", NULL},
+    {"class near the lot line", "fire.lot_line_under", ALL("3"), ALL("R902.1"), "sssss", NULL},
     {"deck nails in the field", "deck.nail_field_most.thin", {"12", "12", "12", "6", "6"},
      ALL("Table R602.3(1)"), "pssss", NULL},
     {"deck nail", "deck.nail_kinds.thin",

@@ -5,6 +5,9 @@
 local TEXTS = "state code texts on the editions of 2015 to 2024"
 local NO_PAGE = "local pages, nearly all of which print no such thing"
 local BOOKS = { "IRC 2015", "IRC 2018", "IRC 2021", "IRC 2024" }
+-- Of the edition of 2012 a page prints the paragraph, and another says that in 2015 only
+-- its wording changed.
+local PAGE_2012 = "pages that print this edition's paragraph, and say what changed of it since"
 
 -- Drip edge.
 figure "drip_edge.eave_required" { true, "R905.2.8.5", sense = "equals", seen = TEXTS,
@@ -26,13 +29,21 @@ figure "drip_edge.on_overlay_required" { true, "R908.1, R905.2.8.5", sense = "eq
 }
 
 figure "drip_edge.lap_least" { 2, "R905.2.8.5", unit = "in", sense = "at_least", seen = TEXTS,
-  read_in = BOOKS }
+  read_in = BOOKS,
+  ["2012"] = { cite = "R905.2.8.5", seen = PAGE_2012 },
+}
 figure "drip_edge.down_least" { 0.25, "R905.2.8.5", unit = "in", sense = "at_least", seen = TEXTS,
-  read_in = BOOKS }
+  read_in = BOOKS,
+  ["2012"] = { cite = "R905.2.8.5", seen = PAGE_2012 },
+}
 figure "drip_edge.back_least" { 2, "R905.2.8.5", unit = "in", sense = "at_least", seen = TEXTS,
-  read_in = BOOKS }
+  read_in = BOOKS,
+  ["2012"] = { cite = "R905.2.8.5", seen = PAGE_2012 },
+}
 figure "drip_edge.orders_eave" { { "over_metal" }, "R905.2.8.5", sense = "one_of", seen = TEXTS,
-  read_in = BOOKS }
+  read_in = BOOKS,
+  ["2012"] = { cite = "R905.2.8.5", seen = PAGE_2012 },
+}
 
 figure "drip_edge.orders_rake" { { "under_metal" }, "R905.2.8.5", sense = "one_of", seen = TEXTS,
   read_in = BOOKS,
@@ -43,7 +54,9 @@ figure "drip_edge.orders_rake" { { "under_metal" }, "R905.2.8.5", sense = "one_o
 figure "drip_edge.sealed_flange_allowed" { false, "R905.2.8.5", sense = "equals", seen = TEXTS,
   read_in = BOOKS, stricter = false }
 figure "drip_edge.fastener_spacing_most" { 12, "R905.2.8.5", unit = "in", sense = "at_most",
-  seen = TEXTS, read_in = BOOKS }
+  seen = TEXTS, read_in = BOOKS,
+  ["2012"] = { cite = "R905.2.8.5", seen = PAGE_2012 },
+}
 
 -- Closer fastening in strong wind or on a tall house: some states have it,
 -- the model code does not. Its figures are asked for only when it is on.

@@ -8,6 +8,8 @@ local NO_LINE = TEXTS .. ": no such line"
 local DETAIL = "wildfire chapter of one state, as its counties and insurers' research print it"
 local NO_PAGE = "local pages, nearly all of which print no such thing"
 local BOOKS = { "IRC 2015", "IRC 2018", "IRC 2021", "IRC 2024" }
+-- Of the edition of 2012: the first page of chapter 9 of a city's code on it.
+local BOOK_2012 = "a city's residential code on this edition"
 
 -- A class is asked for where the place's own law calls for one (the model
 -- names no place: off), or near a lot line.
@@ -17,9 +19,13 @@ figure "fire.class_required" { false, "R902.1", sense = "equals", seen = TEXTS, 
 figure "fire.classes" { { "A", "B", "C" }, "R902.1", sense = "one_of", seen = TEXTS,
   read_in = BOOKS, behind = "fire.class_required" }
 figure "fire.lot_line_under" { 3, "R902.1", unit = "ft", sense = "under", seen = TEXTS,
-  read_in = BOOKS }
+  read_in = BOOKS,
+  ["2012"] = { cite = "R902.1", seen = BOOK_2012 },
+}
 figure "fire.classes_near_line" { { "A", "B", "C" }, "R902.1", sense = "one_of", seen = TEXTS,
-  read_in = BOOKS }
+  read_in = BOOKS,
+  ["2012"] = { cite = "R902.1", seen = BOOK_2012 },
+}
 
 -- Classes by fire zone: a place's own law turns them on.
 figure "fire.class_by_zone" { false, "R902.1", sense = "equals", seen = TEXTS, read_in = BOOKS,
@@ -83,7 +89,9 @@ figure "fire.proof_required" { true, "R902.1", sense = "equals", seen = TEXTS, r
 figure "fire.proofs" { { "listing", "wrapper", "evaluation_report" }, "R902.1, R904.4",
   sense = "one_of", seen = TEXTS, read_in = BOOKS }
 figure "fire.tests" { { "E108", "UL_790" }, "R902.1", sense = "one_of", seen = TEXTS,
-  read_in = BOOKS }
+  read_in = BOOKS,
+  ["2012"] = { cite = "R902.1", seen = BOOK_2012 },
+}
 
 -- A standard of the covering itself that carries the class with it.
 figure "fire.tests_by_standard" { { "D3462_glass_felt" }, "R902.1", sense = "one_of",

@@ -4,6 +4,10 @@
 -- an edition that was not read such a figure counts as parallel.
 local TEXTS = "state code texts on the editions of 2015 to 2024"
 local BOOKS = { "IRC 2015", "IRC 2018", "IRC 2021", "IRC 2024" }
+-- Of the edition of 2012: the first page of chapter 9 of a city's code on it.
+-- Another page of that edition prints R905.2.8.2 and R905.2.8.3.
+local PAGE_2012 = "a page of this edition's book in a city's permit file"
+local BOOK_2012 = "a city's residential code on this edition"
 
 figure "flashing.required" { true, "R903.2.1", sense = "equals", seen = TEXTS, read_in = BOOKS,
   stricter = true }
@@ -23,9 +27,13 @@ figure "flashing.headwall_methods" { { "step", "continuous", "by_instructions" }
 figure "flashing.slope_change_methods" { { "step", "continuous", "by_instructions" }, "R903.2.1",
   sense = "one_of", seen = TEXTS, read_in = BOOKS }
 figure "flashing.sidewall_up_least" { 4, "R905.2.8.3", unit = "in", sense = "at_least",
-  seen = TEXTS, read_in = BOOKS }
+  seen = TEXTS, read_in = BOOKS,
+  ["2012"] = { cite = "R905.2.8.3", seen = PAGE_2012 },
+}
 figure "flashing.sidewall_out_least" { 4, "R905.2.8.3", unit = "in", sense = "at_least",
-  seen = TEXTS, read_in = BOOKS }
+  seen = TEXTS, read_in = BOOKS,
+  ["2012"] = { cite = "R905.2.8.3", seen = PAGE_2012 },
+}
 
 figure "flashing.wall_covers" { { "siding", "counterflashing" }, "R905.2.8.3", sense = "one_of",
   seen = TEXTS, read_in = BOOKS,
@@ -49,7 +57,9 @@ figure "flashing.rusted_metal_counts" { false, "R908.5", sense = "equals",
 }
 
 figure "flashing.kickout_required" { true, "R903.2.1", sense = "equals", seen = TEXTS,
-  read_in = BOOKS, stricter = true }
+  read_in = BOOKS, stricter = true,
+  ["2012"] = { cite = "R903.2.1", seen = BOOK_2012 },
+}
 
 figure "flashing.masonry_counterflashed" { true, "R905.2.8.4 leaves it to the maker",
   sense = "equals", practice = "common practice: a masonry chimney is counterflashed all around",
@@ -58,21 +68,29 @@ figure "flashing.masonry_counterflashed" { true, "R905.2.8.4 leaves it to the ma
 figure "flashing.cricket_counterflashed" { true, "R1003.20", sense = "equals", seen = TEXTS,
   read_in = BOOKS, stricter = true, behind = "flashing.cricket_required" }
 figure "flashing.cricket_required" { true, "R903.2.2", sense = "equals", seen = TEXTS,
-  read_in = BOOKS, stricter = true }
+  read_in = BOOKS, stricter = true,
+  ["2012"] = { cite = "R903.2.2", seen = BOOK_2012 },
+}
 figure "flashing.cricket_over" { 30, "R903.2.2", unit = "in", sense = "over", seen = TEXTS,
-  read_in = BOOKS, behind = "flashing.cricket_required" }
+  read_in = BOOKS, behind = "flashing.cricket_required",
+  ["2012"] = { cite = "R903.2.2", seen = BOOK_2012 },
+}
 figure "flashing.cricket_covers" { { "sheet_metal", "roof_covering" }, "R903.2.2",
-  sense = "one_of", seen = TEXTS, read_in = BOOKS, behind = "flashing.cricket_required" }
+  sense = "one_of", seen = TEXTS, read_in = BOOKS, behind = "flashing.cricket_required",
+  ["2012"] = { cite = "R903.2.2", seen = BOOK_2012 },
+}
 
 figure "flashing.cricket_skylight_exempt" { true, "R903.2.2 exc.", sense = "equals", seen = TEXTS,
   read_in = BOOKS, stricter = false, behind = "flashing.cricket_required",
-  ["2012"] = { cite = "R903.2.2 exc.", parallel = "trade note on the codes of 2012" },
+  ["2012"] = { cite = "R903.2.2 exc.", seen = BOOK_2012 },
 }
 
 figure "flashing.cricket_by_table" { true, "R1003.20, Table R1003.20", sense = "equals",
   seen = TEXTS, read_in = BOOKS, stricter = true, behind = "flashing.cricket_required" }
 figure "flashing.metal_least" { 0.019, "R903.2.1, R905.2.8.1", unit = "in", sense = "at_least",
-  seen = TEXTS, read_in = BOOKS }
+  seen = TEXTS, read_in = BOOKS,
+  ["2012"] = { cite = "R903.2.1", seen = BOOK_2012 },
+}
 
 figure "flashing.base_kinds" { { "metal", "mineral_roll" }, "R905.2.8.1", sense = "one_of",
   seen = TEXTS, read_in = BOOKS,

@@ -5,9 +5,13 @@
 local TEXTS = "state code texts on the editions of 2015 to 2024"
 local EDITION = "state code text on this edition"
 local BOOKS = { "IRC 2015", "IRC 2018", "IRC 2021", "IRC 2024" }
+-- Of the edition of 2012 the page was read; it is known by what it refers to.
+local PAGE_2012 = "a page of this edition's book in a city's permit file"
 
 figure "valley.lining_required" { true, "R905.2.8.2", sense = "equals", seen = TEXTS,
-  read_in = BOOKS, stricter = true }
+  read_in = BOOKS, stricter = true,
+  ["2012"] = { cite = "R905.2.8.2", seen = PAGE_2012 },
+}
 
 figure "valley.on_overlay_required" { true, "R908.1, R905.2.8.2", sense = "equals", seen = TEXTS,
   read_in = BOOKS, stricter = true,
@@ -15,19 +19,33 @@ figure "valley.on_overlay_required" { true, "R908.1, R905.2.8.2", sense = "equal
 }
 
 figure "valley.lined_first" { true, "R905.2.8.2", sense = "equals", seen = TEXTS, read_in = BOOKS,
-  stricter = true }
+  stricter = true,
+  ["2012"] = { cite = "R905.2.8.2", seen = PAGE_2012 },
+}
 figure "valley.linings_open" { { "metal", "two_ply_roll" }, "R905.2.8.2 items 1 and 2",
-  sense = "one_of", seen = TEXTS, read_in = BOOKS }
+  sense = "one_of", seen = TEXTS, read_in = BOOKS,
+  ["2012"] = { cite = "R905.2.8.2 items 1 and 2", seen = PAGE_2012 },
+}
 figure "valley.linings_closed" { { "smooth_roll", "self_adhered", "metal", "two_ply_roll" },
-  "R905.2.8.2 item 3", sense = "one_of", seen = TEXTS, read_in = BOOKS }
+  "R905.2.8.2 item 3", sense = "one_of", seen = TEXTS, read_in = BOOKS,
+  ["2012"] = { cite = "R905.2.8.2 item 3", seen = PAGE_2012 },
+}
 figure "valley.metal_width_least" { 24, "R905.2.8.2 item 1", unit = "in", sense = "at_least",
-  seen = TEXTS, read_in = BOOKS }
+  seen = TEXTS, read_in = BOOKS,
+  ["2012"] = { cite = "R905.2.8.2 item 1", seen = PAGE_2012 },
+}
 figure "valley.roll_bottom_width_least" { 18, "R905.2.8.2 item 2", unit = "in",
-  sense = "at_least", seen = TEXTS, read_in = BOOKS }
+  sense = "at_least", seen = TEXTS, read_in = BOOKS,
+  ["2012"] = { cite = "R905.2.8.2 item 2", seen = PAGE_2012 },
+}
 figure "valley.roll_top_width_least" { 36, "R905.2.8.2 item 2", unit = "in", sense = "at_least",
-  seen = TEXTS, read_in = BOOKS }
+  seen = TEXTS, read_in = BOOKS,
+  ["2012"] = { cite = "R905.2.8.2 item 2", seen = PAGE_2012 },
+}
 figure "valley.smooth_width_least" { 36, "R905.2.8.2 item 3", unit = "in", sense = "at_least",
-  seen = TEXTS, read_in = BOOKS }
+  seen = TEXTS, read_in = BOOKS,
+  ["2012"] = { cite = "R905.2.8.2 item 3", seen = PAGE_2012 },
+}
 
 figure "valley.self_adhered_width_least" { 36, "R905.2.8.2 item 3", unit = "in",
   sense = "at_least",
