@@ -192,23 +192,60 @@ static void florida(void **state)
     numbers_are("us-fl", "2024-06-03", rows, COUNT(rows));
 }
 
-/* Tables R803.2.2, R803.2.3.1 and R908.7.1.2 of the code of 2023, a cell of each row. */
+/* Tables R803.2.2, R803.2.3.1 and R908.7.1.2 of the code of 2023, each by its last speeds. */
 static void florida_by_wind(void **state)
 {
     (void)state;
     const struct printed rows[] = {
         {KIND_CODE, "deck.panel_vult_most.B.24/16", 140, "mph", FL_2023},
+        {KIND_CODE, "deck.panel_vult_most.B.32/16", 150, "mph", FL_2023},
+        {KIND_CODE, "deck.panel_vult_most.B.40/20", 180, "mph", FL_2023},
+        {KIND_CODE, "deck.panel_vult_most.C.24/16", 120, "mph", FL_2023},
         {KIND_CODE, "deck.panel_vult_most.C.32/16", 130, "mph", FL_2023},
+        {KIND_CODE, "deck.panel_vult_most.C.40/20", 170, "mph", FL_2023},
+        {KIND_CODE, "deck.panel_vult_most.C.48/24", 180, "mph", FL_2023},
+        {KIND_CODE, "deck.panel_vult_most.D.32/16", 115, "mph", FL_2023},
         {KIND_CODE, "deck.panel_vult_most.D.40/20", 160, "mph", FL_2023},
+        {KIND_CODE, "deck.panel_vult_most.D.48/24", 180, "mph", FL_2023},
         {KIND_CODE, "deck.wind_pattern_vult_most.B.light.even", 150, "mph", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_vult_most.B.light.close", 180, "mph", FL_2023},
         {KIND_CODE, "deck.wind_pattern_vult_most.B.dense.wide", 120, "mph", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_vult_most.B.dense.even", 180, "mph", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_vult_most.C.light.even", 130, "mph", FL_2023},
         {KIND_CODE, "deck.wind_pattern_vult_most.C.light.close", 160, "mph", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_vult_most.C.light.closest", 180, "mph", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_vult_most.C.dense.even", 160, "mph", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_vult_most.C.dense.close", 180, "mph", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_vult_most.D.light.even", 120, "mph", FL_2023},
         {KIND_CODE, "deck.wind_pattern_vult_most.D.light.close", 150, "mph", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_vult_most.D.light.closest", 180, "mph", FL_2023},
         {KIND_CODE, "deck.wind_pattern_vult_most.D.dense.even", 140, "mph", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_vult_most.D.dense.close", 180, "mph", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_edge_most.wide", 6, "in", FL_2023},
         {KIND_CODE, "deck.wind_pattern_field_most.wide", 12, "in", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_edge_most.even", 6, "in", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_field_most.even", 6, "in", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_edge_most.close", 4, "in", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_field_most.close", 4, "in", FL_2023},
         {KIND_CODE, "deck.wind_pattern_edge_most.closest", 3, "in", FL_2023},
+        {KIND_CODE, "deck.wind_pattern_field_most.closest", 3, "in", FL_2023},
+        {KIND_CODE, "deck.panel_thickness_least.24/16", 0.4375, "in", FL_2023},
+        {KIND_CODE, "deck.panel_thickness_least.32/16", 0.46875, "in", FL_2023},
+        {KIND_CODE, "deck.panel_thickness_least.40/20", 0.59375, "in", FL_2023},
+        {KIND_CODE, "deck.panel_thickness_least.48/24", 0.71875, "in", FL_2023},
         {KIND_CODE, "deck.old_nail_length_least", 2.25, "in", FL_2023},
         {KIND_CODE, "deck.renail_spacing_most", 6, "in", FL_2023},
+        {KIND_CODE, "papers.wall_tie_strap_least", 500, "lb", FL_2023},
+        {KIND_CODE, "papers.wall_tie_nails_least", 4, "nails", FL_2023},
+        {KIND_CODE, "papers.wall_ties_share_over", 15, "percent", FL_2023},
+        {KIND_CODE, "papers.wall_ties_value_from", 300000, "usd", FL_2023},
+        {KIND_CODE, "flashing.metal_mils_least.galvanized", 17.9, "mil", FL_2023},
+        {KIND_CODE, "flashing.metal_mils_least.aluminum", 24, "mil", FL_2023},
+        {KIND_CODE, "flashing.metal_mils_least.copper", 24, "mil", FL_2023},
+        {KIND_CODE, "flashing.metal_mils_least.zinc", 27, "mil", FL_2023},
+        {KIND_CODE, "drip_edge.cement_width_least", 4, "in", FL_2023},
+        {KIND_CODE, "underlayment.tape_width_least", 3.75, "in", FL_2023},
+        {KIND_CODE, "underlayment.starter_width_least", 18, "in", FL_2023},
     };
     numbers_are("us-fl", "2024-06-03", rows, COUNT(rows));
 }
@@ -331,6 +368,13 @@ static void duties_and_lists(void **state)
         {KIND_CODE, "us-fl", "ice_barrier.by_table", false, NULL, FL_2023},
         {KIND_CODE, "us-fl", "underlayment.tapes", false, "D1970 AAMA_711_3", FL_2023},
         {KIND_CODE, "us-fl", "deck.renail_kinds", false, "RSRS_01", FL_2023},
+        {KIND_CODE, "us-fl", "layers.blisters_ways", false, "none cut_and_fastened", FL_2023},
+        {KIND_CODE, "us-fl", "layers.not_over", false,
+         "wood_shingle wood_shake slate clay_tile concrete_tile asbestos_cement", FL_2023},
+        {KIND_CODE, "us-fl", "papers.approval_uplift_coverings", false, "metal_shingle slate",
+         FL_2023},
+        {KIND_CODE, "us-fl", "permit.early_start_counts", true, NULL,
+         "Florida Building Code, Building, 8th edition (2023), 105.12"},
         {KIND_CODE, "model/irc-2018", "ice_barrier.required", false, NULL,
          "a town's climate table that says no: the place decides, IRC R905.1.2"},
     };
