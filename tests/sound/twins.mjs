@@ -54,6 +54,12 @@ export const TWINS = {
       Object.assign(job.existing, { layers: 2, layers_removed: 0 });
       job.existing.coverings = [false, false].map((removed) =>
         ({ ...job.existing.coverings[0], removed })); }],
+    ["a second layer over two, on one of the two planes", "layers.total", (job) => {
+      Object.assign(job.scope, { method: "overlay" });
+      Object.assign(job.existing, { layers: 2, layers_removed: 0 });
+      job.existing.coverings = [false, false].map((removed) =>
+        ({ ...job.existing.coverings[0], removed }));
+      job.roof.slopes = [{ name: "front", old_layers: 1 }]; }],
     ["vents a quarter of what is due", "ventilation.net_free_area", vents],
     ["corrections at the final", "inspection.final_passed", (job) => {
       job.inspection.final.result = "corrections"; }, "final"],
