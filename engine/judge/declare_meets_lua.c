@@ -176,14 +176,14 @@ static size_t add_table(lua_State *lua, const char *name, const struct figure **
     return count;
 }
 
-/* The figures that a limit is reckoned from: they differ as they may. */
-static void read_sources(lua_State *lua, const struct reading_row *reading, struct row *row)
+/* The figures that the list on top of the stack names from position `from` on. */
+static void add_sources(lua_State *lua, const struct reading_row *reading, struct row *row,
+                        const struct figure **among, size_t from)
 {
     const size_t named = (size_t)luaL_len(lua, -1);
-    const struct figure **among = declare_keep(lua, AMONG_MOST, sizeof(*among));
-    size_t count = 0;
-    for (size_t i = 0; i < named; i++) {
-        const char *name = declare_need_text_at(lua, (int)i + 1, "a figure");
+    size_t count = row->among_count;
+    for (size_t i = from; i <= named; i++) {
+        const char *name = declare_need_text_at(lua, (int)i, "a figure");
         const size_t before = count, length = strlen(name);
         if (count == AMONG_MOST)
             declare_refuse(lua, "a limit is reckoned from more than %d figures", AMONG_MOST);
@@ -194,8 +194,40 @@ static void read_sources(lua_State *lua, const struct reading_row *reading, stru
         if (count == before && !reading->dormant)
             declare_refuse(lua, "no figure's name begins with \"%.*s\"", (int)length - 1, name);
     }
-    row->among = among;
     row->among_count = count;
+}
+
+/* behind = { { "switch", "figure", ... } }: figures that stand only with places that have
+ * the switch on. */
+static void add_behind(lua_State *lua, const struct reading_row *reading, struct row *row,
+                       const struct figure **among)
+{
+    static const char WANTED[] = "behind is a list: { { \"switch\", \"figure\", ... } }";
+    lua_getfield(lua, -1, "behind");
+    if (!lua_isnil(lua, -1) && !lua_istable(lua, -1))
+        declare_refuse(lua, "%s", WANTED);
+    const int count = lua_isnil(lua, -1) ? 0 : (int)luaL_len(lua, -1);
+    for (int i = 1; i <= count; i++) {
+        struct reading_row beyond = *reading;
+        lua_geti(lua, -1, i);
+        if (!lua_istable(lua, -1) || luaL_len(lua, -1) < 2)
+            declare_refuse(lua, "%s", WANTED);
+        const struct figure *lever = declare_figure_of(
+            lua, reading, declare_need_text_at(lua, 1, "a figure"), VALUE_YES_NO);
+        beyond.dormant = lever == NULL || (!lever->value.yes && lever->rival.kind == VALUE_NONE);
+        add_sources(lua, &beyond, row, among, 2);
+        lua_pop(lua, 1);
+    }
+    lua_pop(lua, 1);
+}
+
+/* The figures that a limit is reckoned from: they differ as they may. */
+static void read_sources(lua_State *lua, const struct reading_row *reading, struct row *row)
+{
+    const struct figure **among = declare_keep(lua, AMONG_MOST, sizeof(*among));
+    add_sources(lua, reading, row, among, 1);
+    add_behind(lua, reading, row, among);
+    row->among = among;
 }
 
 static const char *kept_text(lua_State *lua, const char *key)
@@ -208,7 +240,7 @@ static const char *kept_text(lua_State *lua, const char *key)
     return text;
 }
 
-static const char *const LIMIT_KEYS[] = {"limit", "fact", "sense", "unit", NULL};
+static const char *const LIMIT_KEYS[] = {"limit", "fact", "sense", "unit", "behind", NULL};
 
 static void check_limit_keys(lua_State *lua)
 {
@@ -219,9 +251,8 @@ static void check_limit_keys(lua_State *lua)
             known = lua_type(lua, -2) == LUA_TSTRING
                     && strcmp(lua_tostring(lua, -2), LIMIT_KEYS[i]) == 0;
         if (!known)
-            declare_refuse(lua,
-                           "meets = { \"figure\", ..., limit = function, unit =, sense = } has no "
-                           "other keys");
+            declare_refuse(lua, "meets = { \"figure\", ..., limit = function, unit =, sense =, "
+                                "behind = } has no other keys");
         lua_pop(lua, 1);
     }
 }

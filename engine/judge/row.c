@@ -175,7 +175,7 @@ enum row_end row_judge(struct call *call, enum sandbox_stop *stop, const char **
 bool row_is_duty(const struct row *row)
 {
     return row->meets_count == 0 && row->by_prefix == NULL && row->which == RULE_NO_FUNCTION
-           && !row_limit_is_first(row) && row->choose_count == 0;
+           && !row_limit_is_own(row) && row->choose_count == 0;
 }
 
 void row_each_part(const struct row *row, void (*visit)(void *data, const struct row *part),

@@ -268,6 +268,10 @@ struct judgement *row_compare(struct call *call, const struct row *row,
     const bool first = row_limit_is_first(row);
     if (first && (count = row_limit_find(call, row, limits, stop, why)) == 0)
         return NULL;
+    /* What is measured is known last: while it is not, the finding cites who asks. */
+    for (size_t i = 0; row->measured != NULL && i < row->meets_count; i++)
+        if (row->meets[i] != NULL)
+            ask_figure(call->judging, row->meets[i]);
     if (!look(call, row, &at, stop))
         return NULL;
     if (at.reckoned && !found_is_right(row, &at.value, why))

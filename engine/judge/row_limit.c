@@ -60,9 +60,17 @@ static bool find_value(struct call *call, const struct row *row, struct row_limi
     return true;
 }
 
-bool row_limit_is_first(const struct row *row)
+bool row_limit_is_own(const struct row *row)
 {
     return row->limit_fact != NULL || row->limit != RULE_NO_FUNCTION;
+}
+
+/* What is measured is known last, and asked for last. */
+bool row_limit_is_first(const struct row *row)
+{
+    return row->limit != RULE_NO_FUNCTION
+           || (row->limit_fact != NULL && row->fact != NULL
+               && row->fact->field->type == FIELD_NUMBERS);
 }
 
 size_t row_limit_find(struct call *call, const struct row *row, struct row_limit limits[2],
@@ -70,7 +78,7 @@ size_t row_limit_find(struct call *call, const struct row *row, struct row_limit
 {
     const struct figure *figures[2] = {row->meets[0], row->meets[1]};
     size_t count = row->meets_count;
-    if (row_limit_is_first(row))
+    if (row_limit_is_own(row))
         return find_value(call, row, limits, stop);
     if (row->which != RULE_NO_FUNCTION || row->by_prefix != NULL) {
         figures[0] = row->by_prefix != NULL ? figure_chosen(call, row, why)
@@ -107,6 +115,16 @@ static bool was_asked(const struct record *record, const struct figure *figure)
     return false;
 }
 
+/* Does one that was asked for have the very value, listed or not? */
+static bool has_value(const struct record *record, const struct value *value)
+{
+    for (size_t i = 0; i < record->figure_count; i++)
+        if (sense_binds(record->figures[i]->sense)
+            && profile_same_value(&record->figures[i]->value, value))
+            return true;
+    return false;
+}
+
 /* Those it is reckoned from: the one that has the very value, or all that were asked for. */
 static void made_from_listed(struct judging *judging, const struct row *row,
                              struct judgement *judgement)
@@ -126,7 +144,8 @@ static void made_from_listed(struct judging *judging, const struct row *row,
         if (same == exact)
             makers[count++] = figure;
     }
-    if (makers != NULL)
+    /* One that the row forgot to list still makes what it is. */
+    if (count > 0 && (exact || !has_value(&judging->record, &judgement->required)))
         judgement_made_by(judging, judgement, makers, count);
 }
 

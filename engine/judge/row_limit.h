@@ -18,8 +18,10 @@ struct row_limit {
 size_t row_limit_find(struct call *call, const struct row *row, struct row_limit limits[2],
                       enum sandbox_stop *stop, const char **why);
 
-/* Is it known before the fact is looked at? What is reckoned, or is a fact itself, may
- * lack something of its own, and is asked for first. */
+/* Is it reckoned, or another fact, and no figure as it stands? */
+bool row_limit_is_own(const struct row *row);
+
+/* Is it looked for before the fact is? What is reckoned may lack something of its own. */
 bool row_limit_is_first(const struct row *row);
 
 const struct value *row_limit_value(struct judging *judging, const struct row_limit *limit);

@@ -241,7 +241,7 @@ bool row_reads_demand_hangs_on(const struct rule *rule, const struct field *fiel
     const struct row *row = rule->row;
     struct hanging hanging = {field, false};
     if (row == NULL || row->fact == NULL || row->also_count > 0 || row->instead_count > 0
-        || row->open_count > 0 || row_limit_is_first(row) || row->which != RULE_NO_FUNCTION
+        || row->open_count > 0 || row_limit_is_own(row) || row->which != RULE_NO_FUNCTION
         || field->type == FIELD_CHOICES /* of a list, what is lacking is named */
         || (row->by != NULL && row->by->field == field))
         return true;

@@ -168,6 +168,7 @@ static void what_is_measured_counts_from_its_stage_on(void **state)
     free(job);
     json = row_report(BODY, SMALL_JOB, "deck", &problems);
     assert_member(json, "test.it", 0, "outcome", "open");
+    assert_member_has(json, "test.it", 0, "cite", "\"section\":\"2.1\""); /* who asks */
     free(json);
     free(problems);
 }

@@ -96,6 +96,41 @@ static void a_limit_may_be_reckoned(void **state)
     assert_member(json, "test.it", 0, "figures", "[\"r.table.a\",\"r.table.b\"]");
     free(json);
     free(problems);
+    /* One that is not listed makes its own value, and lends its doubt. */
+    json = row_report("per = \"decks\", fact = \"decks[].spacing_in\",\n"
+                      "meets = { \"r.table.a\", unit = \"in\", limit = function(job, figure)\n"
+                      "  return math.max(figure \"r.table.a\", figure \"r.table.b\") end }",
+                      SMALL_JOB, NULL, &problems);
+    assert_member(json, "test.it", 0, "outcome", "warn");
+    assert_member(json, "test.it", 0, "figures", "[\"r.table.b\"]");
+    free(json);
+    free(problems);
+}
+
+/* Figures of a limit may stand only with the places that have a switch on. */
+static void a_limit_may_have_figures_behind_a_switch(void **state)
+{
+    (void)state;
+#define BEHIND(behind)                                                                          \
+    "per = \"decks\", fact = \"decks[].spacing_in\", meets = { \"r.table.a\", unit = \"in\",\n" \
+    " limit = function(job, figure) return figure \"r.table.b\" end, behind = " behind " }"
+    char *problems,
+        *json = row_report(BEHIND("{ { \"r.on\", \"r.table.b\" } }"), SMALL_JOB, NULL, &problems);
+    assert_string_equal(problems, "");
+    assert_member(json, "test.it", 0, "figures", "[\"r.table.b\"]");
+    free(json);
+    free(problems);
+    assert_row_found(BEHIND("{ { \"r.off\", \"r.table.c\", \"r.tables.*\" } }"), "warn",
+                     "demanded at most 8 in");
+    assert_row_refused(BEHIND("{ { \"r.on\", \"r.table.c\" } }"),
+                       "no figure is named \"r.table.c\"");
+    assert_row_refused(BEHIND("{ { \"r.on\", \"r.tables.*\" } }"),
+                       "no figure's name begins with \"r.tables.\"");
+    assert_row_refused(BEHIND("{ { \"r.of\", \"r.table.c\" } }"), "no figure is named \"r.of\"");
+    assert_row_refused(BEHIND("{ { \"r.share\", \"r.table.b\" } }"),
+                       "here one that is true or false is wanted");
+    assert_row_refused(BEHIND("{ \"r.on\", \"r.table.b\" }"), "behind is a list");
+#undef BEHIND
 }
 
 static void what_is_reckoned_must_be_comparable(void **state)
@@ -265,10 +300,15 @@ int main(void)
 {
 #define in_home(test) cmocka_unit_test_setup_teardown(test, row_law_make, row_law_remove)
     const struct CMUnitTest tests[] = {
-        in_home(a_reckoned_number_meets_a_figure), in_home(a_function_names_one_of_the_figures),
-        in_home(a_limit_may_be_reckoned),          in_home(what_is_reckoned_must_be_comparable),
-        in_home(a_measured_list_meets_a_bound),    in_home(a_fact_may_meet_another),
-        in_home(a_job_may_be_free_up_to_a_figure), in_home(a_reckoned_duty_is_yes_or_no),
+        in_home(a_reckoned_number_meets_a_figure),
+        in_home(a_function_names_one_of_the_figures),
+        in_home(a_limit_may_be_reckoned),
+        in_home(a_limit_may_have_figures_behind_a_switch),
+        in_home(what_is_reckoned_must_be_comparable),
+        in_home(a_measured_list_meets_a_bound),
+        in_home(a_fact_may_meet_another),
+        in_home(a_job_may_be_free_up_to_a_figure),
+        in_home(a_reckoned_duty_is_yes_or_no),
         in_home(a_reckoned_word_meets_a_set),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
