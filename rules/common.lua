@@ -7,6 +7,9 @@ local function shingles_only(job)
   return job.covering.kind == "asphalt_shingle", "only asphalt shingles are judged here"
 end
 
+local NOT_JUDGED_HERE = "this covering is not judged here: the code's section on it and its "
+  .. "maker's instructions say what it asks"
+
 -- A plane may keep its old covering, or get another than the job names: what is asked of
 -- the job's covering is not asked there.
 local function gets_covering(slope)
@@ -646,6 +649,7 @@ common {
   name_of = name_of,
   whole_roof = whole_roof,
   shingles_only = shingles_only,
+  NOT_JUDGED_HERE = NOT_JUDGED_HERE,
   gets_covering = gets_covering,
   by_contractor = by_contractor,
   is_wood_kind = is_wood_kind,

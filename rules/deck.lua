@@ -253,53 +253,56 @@ local STANDARD = "the nailing table by wind is for framing 24 in apart; for clos
 
 -- Every covering may lie on a solid deck. What others than asphalt shingles ask of
 -- spaced boards is held for wood only, in wood.lua.
-rule "deck.solid" {
+demand "deck.solid" {
   title = "Solid deck under the covering",
   stage = "permit",
   per = "decks",
-  applies = function(job, figure, deck)
-    local kind = job.covering.kind
-    if kind == "asphalt_shingle" or figure "deck.solid_counts_for_all" then return true end
-    if kind == "coating" then return false, "a coating lies on the old roof" end
-    if kind == "wood_shingle" or kind == "wood_shake" then
-      return false, "spaced boards under wood are judged by wood.spaced_deck"
-    end
-    return deck.work ~= "paneled_over" and deck.kind == "spaced_board",
-      "a solid deck bears this covering"
-  end,
-  judge = function(job, figure, deck)
-    if job.covering.kind ~= "asphalt_shingle" and not figure "deck.solid_counts_for_all" then
-      cannot_tell("this covering is not judged here: the code's section on it and its maker's "
-        .. "instructions say what it asks")
-    end
-    local kind = is_panels(deck) and "panel" or deck.kind
-    return one_of(kind, figure "deck.kinds_solid")
-  end,
+  when = {
+    either {
+      is { "covering.kind", "asphalt_shingle" },
+      on "deck.solid_counts_for_all",
+      all {
+        no { is { "covering.kind", "coating" }, otherwise = "a coating lies on the old roof" },
+        no { is { "covering.kind", "wood_shingle", "wood_shake" },
+          otherwise = "spaced boards under wood are judged by wood.spaced_deck" },
+        all { no { is { "decks[].work", "paneled_over" } }, is { "decks[].kind", "spaced_board" },
+          otherwise = "a solid deck bears this covering" },
+      },
+    },
+  },
+  open = {
+    { when = { no { is { "covering.kind", "asphalt_shingle" } }, off "deck.solid_counts_for_all" },
+      says = NOT_JUDGED_HERE },
+  },
+  found = function(job, figure, deck) return is_panels(deck) and "panel" or deck.kind end,
+  meets = "deck.kinds_solid",
   mend = "Cover the spaced boards with panels, or fill between them with boards as thick.",
   caution = "Walking on spaced boards is walking on holes: lay walk boards first.",
 }
 
-rule "deck.sound" {
+demand "deck.sound" {
   title = "No rotted, soft or split deck left",
   stage = "deck",
   per = "decks",
-  applies = function(job, figure, deck)
-    if job.scope.method ~= "overlay" then return true end
-    return false, "an overlay hides the deck; the old roof's condition is judged with the layers"
-  end,
-  judge = function(job, figure, deck)
-    local most = figure "deck.unsound_left_most"
-    -- Said both ways, the rules for new deck would pass it over; left out, nobody could tell.
-    if deck.work == "kept" and deck.replaced_sqft > 0 then
-      return cannot_tell("this deck is said to be kept as it is, yet "
-        .. number(deck.replaced_sqft, "sqft") .. " of it replaced: say which")
-    end
-    if inspecting() then return at_most(deck.measured_unsound_left_sqft, most, "sqft") end
+  when = {
+    no { is { "scope.method", "overlay" }, otherwise = "an overlay hides the deck; the old roof's "
+      .. "condition is judged with the layers" },
+  },
+  -- Said both ways, the rules for new deck would pass it over; left out, nobody could tell.
+  open = {
+    { when = is { "decks[].work", "kept" }, says = function(job, figure, deck)
+      return deck.replaced_sqft > 0 and "this deck is said to be kept as it is, yet "
+        .. number(deck.replaced_sqft, "sqft") .. " of it replaced: say which" or nil
+    end },
+  },
+  found = function(job, figure, deck)
     local left = math.max(0, deck.unsound_sqft - deck.replaced_sqft)
     work(number(deck.unsound_sqft, "sqft") .. " unsound, " .. number(deck.replaced_sqft, "sqft")
       .. " replaced: " .. number(left, "sqft") .. " left")
-    return at_most(left, most, "sqft")
+    return left
   end,
+  unit = "sqft",
+  measured = "decks[].measured_unsound_left_sqft", meets = "deck.unsound_left_most",
   mend = "Replace all of the unsound deck, back to the middle of a rafter on each side.",
   caution = "Rotted deck does not hold a person: probe it from a board or from below.",
 }
@@ -342,7 +345,8 @@ demand "deck.ridge_slot" {
 -- What panels span -----------------------------------------------------------
 
 -- How far panels of the rating may span as they are held at their edges.
-local function span_allowed(figure, deck, spacing)
+local function span_allowed(job, figure, deck)
+  local spacing = support_spacing(deck)
   local rating = deck.span_rating
   if deck.edge_support ~= "none" then return figure("deck.panel_span_supported." .. rating) end
   local span = figure("deck.panel_span_unsupported." .. rating)
@@ -363,6 +367,10 @@ end
 local MAY_STAY = "a new deck like this would not meet the table; whether a sound one "
   .. "that stays may keep it is for the building department to say"
 
+local stays_perhaps = {
+  when = { is { "decks[].work", "kept" }, off "deck.kept_held_to_tables" }, open = MAY_STAY,
+}
+
 local PANELS_END = "the table of panels by wind ends at framing 24 in apart: wider framing needs a "
   .. "design"
 
@@ -372,17 +380,15 @@ local function spans_as_panels(job, figure, deck)
   return deck.kind == "spaced_board", "the tight boards under the new panels carry them"
 end
 
-rule "deck.panel_span" {
+demand "deck.panel_span" {
   title = "Panel span rating for the supports",
   stage = "permit",
   per = "decks",
-  applies = spans_as_panels,
-  judge = function(job, figure, deck)
-    local spacing = support_spacing(deck)
-    local span = span_allowed(figure, deck, spacing)
-    if spacing > span and may_stay(figure, deck) then return cannot_tell(MAY_STAY) end
-    return at_most(spacing, span, "in")
-  end,
+  when = { spans_as_panels },
+  found = function(job, figure, deck) return support_spacing(deck) end, unit = "in",
+  meets = { "deck.panel_span_supported.*", "deck.panel_span_unsupported.*",
+    "deck.panel_span_unsupported_thick", limit = span_allowed, unit = "in" },
+  instead = { stays_perhaps },
   mend = function(job, figure, deck)
     local held = figure("deck.panel_span_supported." .. deck.span_rating)
     if deck.edge_support == "none" and support_spacing(deck) <= held then
@@ -394,20 +400,20 @@ rule "deck.panel_span" {
   caution = "Panels that span too far bounce underfoot and lift their nails.",
 }
 
-rule "deck.panel_thickness" {
+demand "deck.panel_thickness" {
   title = "Panel thickness for its span rating",
   stage = "permit",
   per = "decks",
-  applies = spans_as_panels,
-  judge = function(job, figure, deck)
-    local least = figure("deck.panel_thickness_least." .. deck.span_rating)
-    -- A kept panel is measured itself, not the one laid over it.
-    local inches = deck.kind == "panel" and deck.thickness_in or panel_thickness(deck)
-    if as_printed(inches, "in") < as_printed(least, "in") and may_stay(figure, deck) then
-      return cannot_tell(MAY_STAY)
-    end
-    return at_least(inches, least, "in")
+  when = { spans_as_panels },
+  -- A kept panel is measured itself, not the one laid over it.
+  found = function(job, figure, deck)
+    return deck.kind == "panel" and deck.thickness_in or panel_thickness(deck)
   end,
+  unit = "in",
+  meets = { "deck.panel_thickness_least.*", unit = "in", limit = function(job, figure, deck)
+    return figure("deck.panel_thickness_least." .. deck.span_rating)
+  end },
+  instead = { stays_perhaps },
   mend = "Read the stamp and measure again: panels of this rating are not made so thin.",
 }
 
@@ -443,36 +449,26 @@ rule "deck.panel_wind" {
 }
 
 -- A place's own least thickness, of decks of the kinds it names.
-rule "deck.thickness" {
+demand "deck.thickness" {
   title = "Least thickness of deck that the place asks for",
   stage = "permit",
   per = "decks",
-  applies = function(job, figure, deck)
-    if not figure "deck.thickness_counts" then
-      return false, "the place sets no thickness beyond the tables"
-    end
-    if not has(figure "deck.thickness_kinds", deck.kind) then
-      return false, "no thickness is set for this kind of deck"
-    end
-    if figure "deck.thickness_new_only" and deck.work == "kept" then
-      return false, "this deck stays as it is"
-    end
-    if figure "deck.thickness_over_only" and deck.work ~= "paneled_over" then
-      return false, "no panels are laid over this deck"
-    end
-    return true
-  end,
-  judge = function(job, figure, deck)
-    local least, inches = figure "deck.thickness_least", panel_thickness(deck)
-    if as_printed(inches, "in") < as_printed(least, "in") then
-      if may_stay(figure, deck) then return cannot_tell(MAY_STAY) end
-      if figure "deck.shear_listing_allowed" then
-        return any_of(at_least(inches, least, "in"),
-          shown(deck.shear_listed, "panels listed as equal in shear"))
-      end
-    end
-    return at_least(inches, least, "in")
-  end,
+  when = {
+    on { "deck.thickness_counts", otherwise = "the place sets no thickness beyond the tables" },
+    meant { "decks[].kind", "deck.thickness_kinds",
+      otherwise = "no thickness is set for this kind of deck" },
+    no { all { on "deck.thickness_new_only", is { "decks[].work", "kept" } },
+      otherwise = "this deck stays as it is" },
+    no { all { on "deck.thickness_over_only", no { is { "decks[].work", "paneled_over" } } },
+      otherwise = "no panels are laid over this deck" },
+  },
+  found = function(job, figure, deck) return panel_thickness(deck) end, unit = "in",
+  meets = "deck.thickness_least",
+  instead = {
+    stays_perhaps,
+    { when = on "deck.shear_listing_allowed", fact = "decks[].shear_listed",
+      shown = "panels listed as equal in shear" },
+  },
   mend = "Use panels of that thickness.",
 }
 
@@ -562,17 +558,16 @@ demand "deck.board_gap" {
   caution = "A nail in a gap holds nothing, and a foot may go through a knot beside it.",
 }
 
-rule "deck.board_nails" {
+demand "deck.board_nails" {
   title = "Nails in each board at each rafter",
   stage = "deck",
   per = "decks",
-  applies = boards_are_nailed,
-  judge = function(job, figure, deck)
-    local kind = not is_renailed_old(figure, deck) and deck.nails.kind
-    local least = board_nails_least(figure, deck, kind)
-    if inspecting() then return each_at_least(deck.nails.measured_per_bearing, least, "nails") end
-    return at_least(deck.nails.per_bearing, least, "nails")
-  end,
+  when = { boards_are_nailed },
+  fact = "decks[].nails.per_bearing", measured = "decks[].nails.measured_per_bearing",
+  meets = { "deck.board_nails_least.*", "deck.board_nails_least_box.*", unit = "nails",
+    limit = function(job, figure, deck)
+      return board_nails_least(figure, deck, not is_renailed_old(figure, deck) and deck.nails.kind)
+    end },
   mend = "Add nails until every board has that many at every rafter it crosses.",
 }
 
@@ -709,36 +704,42 @@ local function widest_of(nails, place)
   return most
 end
 
-rule "deck.nail_edges" {
+local RENAILED = { "deck.renail_by_old_nails", "deck.renail_spacing_most" }
+
+-- Why a spacing too wide for the table may still do; or nil.
+local function by_standard(place, table_of, limit)
+  return function(job, figure, deck)
+    local most = limit(job, figure, deck)
+    return standard_may_do(figure, deck, widest_of(deck.nails, place), most, table_of)
+      and STANDARD or nil
+  end
+end
+
+demand "deck.nail_edges" {
   title = "Nail spacing along panel edges",
   stage = "deck",
   per = "decks",
-  applies = panels_are_nailed,
-  judge = function(job, figure, deck)
-    local why = no_spacing(job, figure, deck)
-    if why then return cannot_tell(why) end
-    local most = edge_limit(job, figure, deck)
-    if inspecting() then return measured(figure, deck.nails.measured_edge_spacing_in, most) end
-    return at_most(deck.nails.edge_spacing_in, most, "in")
-  end,
+  when = { panels_are_nailed },
+  open = { { says = no_spacing } },
+  fact = "decks[].nails.edge_spacing_in", measured = "decks[].nails.measured_edge_spacing_in",
+  share = "deck.over_spacing_share_most", over = "deck.over_spacing_most",
+  meets = { "deck.nail_edge_most", limit = edge_limit, unit = "in", behind = {
+    RENAILED, { "deck.nails_by_wind", "deck.wind_pattern_edge_most.*",
+      "deck.wind_inside_edge_most" } } },
   mend = "Add nails between those that are too far apart.",
 }
 
-rule "deck.nail_field" {
+demand "deck.nail_field" {
   title = "Nail spacing on rafters inside panels",
   stage = "deck",
   per = "decks",
-  applies = panels_are_nailed,
-  judge = function(job, figure, deck)
-    local why = no_spacing(job, figure, deck)
-    if why then return cannot_tell(why) end
-    local most = field_limit(job, figure, deck)
-    if standard_may_do(figure, deck, widest_of(deck.nails, "field"), most, "field") then
-      return cannot_tell(STANDARD)
-    end
-    if inspecting() then return measured(figure, deck.nails.measured_field_spacing_in, most) end
-    return at_most(deck.nails.field_spacing_in, most, "in")
-  end,
+  when = { panels_are_nailed },
+  open = { { says = no_spacing }, { says = by_standard("field", "field", field_limit) } },
+  fact = "decks[].nails.field_spacing_in", measured = "decks[].nails.measured_field_spacing_in",
+  share = "deck.over_spacing_share_most", over = "deck.over_spacing_most",
+  meets = { "deck.nail_field_most.*", limit = field_limit, unit = "in", behind = {
+    RENAILED, { "deck.nails_by_wind", "deck.wind_pattern_field_most.*",
+      "deck.wind_inside_field_most" } } },
   mend = "Add nails between those that are too far apart.",
 }
 
@@ -798,30 +799,28 @@ rule "deck.past_gable" {
   caution = "Deck that hangs free past a gable bears nobody: stay off it.",
 }
 
-rule "deck.nail_gable" {
+demand "deck.nail_gable" {
   title = "Nail spacing into gable-end framing",
   stage = "deck",
   per = "decks",
-  applies = function(job, figure, deck)
+  when = { function(job, figure, deck)
     local nailed, why = panels_are_nailed(job, figure, deck)
     if not nailed then return false, why end
     if has_gable(job, deck) or unlisted_sides(job, deck) then return true end
     return false, "no rake is listed over this deck, so it has no gable end"
-  end,
-  judge = function(job, figure, deck)
-    local why = no_spacing(job, figure, deck)
-    if why then return cannot_tell(why) end
-    if not has_gable(job, deck) then
-      cannot_tell("not both sides of " .. unlisted_sides(job, deck) .. " are listed under "
-        .. "roof.edges, so whether this deck has a gable end is not known")
-    end
-    local most = gable_limit(job, figure, deck)
-    if standard_may_do(figure, deck, widest_of(deck.nails, "gable"), most, "edge") then
-      return cannot_tell(STANDARD)
-    end
-    if inspecting() then return measured(figure, deck.nails.measured_gable_spacing_in, most) end
-    return at_most(deck.nails.gable_spacing_in, most, "in")
-  end,
+  end },
+  open = {
+    { says = no_spacing },
+    { says = function(job, figure, deck)
+      return not has_gable(job, deck) and "not both sides of " .. unlisted_sides(job, deck)
+        .. " are listed under roof.edges, so whether this deck has a gable end is not known" or nil
+    end },
+    { says = by_standard("gable", "edge", gable_limit) },
+  },
+  fact = "decks[].nails.gable_spacing_in", measured = "decks[].nails.measured_gable_spacing_in",
+  share = "deck.over_spacing_share_most", over = "deck.over_spacing_most",
+  meets = { "deck.nail_gable_most", "deck.nail_gable_close_most", limit = gable_limit,
+    unit = "in", behind = { RENAILED, { "deck.nails_by_wind", "deck.wind_pattern_edge_most.*" } } },
   mend = "Add nails into the gable-end truss or rafter.",
   caution = "Gable ends are where decks begin to peel; work there tied off.",
 }
@@ -865,26 +864,20 @@ rule "deck.nail_band" {
   mend = "Add nails on every rafter within the band.",
 }
 
-rule "deck.nail_band_width" {
+demand "deck.nail_band_width" {
   title = "Width of the closer-nailed band",
   stage = "deck",
   per = "decks",
-  applies = function(job, figure, deck)
+  when = { function(job, figure, deck)
     local closer, why = band_is_closer(job, figure, deck)
     if not closer then return false, why end
     if no_spacing(job, figure, deck) then return true end
-    if field_does(figure, deck, band_limit(job, figure, deck)) then
-      return false, "the whole field is nailed as close as the band"
-    end
-    return true
-  end,
-  judge = function(job, figure, deck)
-    local why = no_spacing(job, figure, deck)
-    if why then return cannot_tell(why) end
-    local least = figure "deck.nail_band_width_least"
-    if inspecting() then return each_at_least(deck.nails.measured_band_width_in, least, "in") end
-    return at_least(deck.nails.band_width_in, least, "in")
-  end,
+    return not field_does(figure, deck, band_limit(job, figure, deck)),
+      "the whole field is nailed as close as the band"
+  end },
+  open = { { says = no_spacing } },
+  fact = "decks[].nails.band_width_in", measured = "decks[].nails.measured_band_width_in",
+  meets = "deck.nail_band_width_least",
   mend = "Carry the closer nailing further in from the eaves, ridges and gable ends.",
 }
 
@@ -920,16 +913,13 @@ demand "deck.nail_closest" {
   mend = "Stagger the nails, or double the framing where they must be closer.",
 }
 
-rule "deck.nail_edge_distance" {
+demand "deck.nail_edge_distance" {
   title = "Nails kept from the panel edge",
   stage = "deck",
   per = "decks",
-  applies = panels_are_nailed,
-  judge = function(job, figure, deck)
-    local least = figure "deck.nail_edge_distance_least"
-    if inspecting() then return each_at_least(deck.nails.measured_edge_distance_in, least, "in") end
-    return at_least(deck.nails.edge_distance_in, least, "in")
-  end,
+  when = { panels_are_nailed },
+  fact = "decks[].nails.edge_distance_in", measured = "decks[].nails.measured_edge_distance_in",
+  meets = "deck.nail_edge_distance_least",
   mend = "Nail further in; where the rafter is too narrow for both panels, add a strip to it.",
 }
 
