@@ -39,42 +39,39 @@ rule "ice_barrier.eaves_listed" {
   mend = "List the missing eaves in the job.",
 }
 
-rule "ice_barrier.reach" {
+demand "ice_barrier.reach" {
   title = "Reach of the ice barrier upslope",
   stage = "dry-in",
   per = "roof.edges",
-  applies = is_iced_eave,
-  judge = function(job, figure, edge)
-    local needed = barrier_reach(figure, edge)
-    if inspecting() then return each_at_least(edge.measured_ice_barrier_reach_in, needed, "in") end
-    return at_least(edge.ice_barrier_reach_in, needed, "in")
-  end,
+  when = { is_iced_eave },
+  fact = "roof.edges[].ice_barrier_reach_in",
+  measured = "roof.edges[].measured_ice_barrier_reach_in",
+  meets = { "ice_barrier.inside_wall_least", "ice_barrier.steep_reach_least",
+    "ice_barrier.strip_least", unit = "in",
+    limit = function(job, figure, edge) return barrier_reach(figure, edge) end },
   mend = "Add a course of ice barrier up the slope, lapped as its maker prints.",
 }
 
 -- Some places want it along the other edges and in valleys too. Across the
 -- slope there is no pitch to count.
-rule "ice_barrier.rakes" {
+demand "ice_barrier.rakes" {
   title = "Ice barrier along the rakes",
   stage = "dry-in",
   per = "roof.edges",
-  applies = function(job, figure, edge)
-    if edge.kind ~= "rake" then return false, "this edge is no rake" end
-    local gets, other = gets_covering(edge.slope)
-    if not gets then return false, other end
-    if not figure "ice_barrier.rakes_required" then
-      return false, "no ice barrier is asked for along rakes"
-    end
-    return ice_barrier_is_needed(job, figure)
-  end,
-  judge = function(job, figure, edge)
+  when = {
+    is { "roof.edges[].kind", "rake", otherwise = "this edge is no rake" },
+    function(job, figure, edge) return gets_covering(edge.slope) end,
+    on { "ice_barrier.rakes_required", otherwise = "no ice barrier is asked for along rakes" },
+    ice_barrier_is_needed,
+  },
+  fact = "roof.edges[].ice_barrier_reach_in",
+  measured = "roof.edges[].measured_ice_barrier_reach_in",
+  meets = { "ice_barrier.inside_wall_least", unit = "in", limit = function(job, figure, edge)
     local wall = 0
     if figure "ice_barrier.wall_counts" then wall = edge.wall_thickness_in end
-    local needed = trade.sum { { "overhang", edge.overhang_in }, { "wall", wall },
+    return trade.sum { { "overhang", edge.overhang_in }, { "wall", wall },
       { "inside it", figure "ice_barrier.inside_wall_least" }, unit = "in" }
-    if inspecting() then return each_at_least(edge.measured_ice_barrier_reach_in, needed, "in") end
-    return at_least(edge.ice_barrier_reach_in, needed, "in")
-  end,
+  end },
   mend = "Lay ice barrier along the rake as well.",
 }
 
