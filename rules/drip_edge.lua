@@ -53,41 +53,54 @@ rule "drip_edge.edges_listed" {
   mend = "List the missing edges in the job.",
 }
 
--- Whether this edge must have metal; `kind` is "eave" or "rake".
-local function is_due(job, figure, edge, kind)
-  if edge.kind ~= kind then return false, "this edge is no " .. kind end
-  local judged, why = is_judged(job, figure, edge.slope)
-  if not judged then return false, why end
-  return figure("drip_edge." .. kind .. "_required"), "no drip edge is asked for at a " .. kind
-end
+-- Over an old roof it is asked for by the switch that says so, too.
+local plane_is_judged = {
+  function(job, figure, edge) return is_judged(job, figure, edge.slope) end,
+  either { no { is { "scope.method", "overlay" } }, on "drip_edge.on_overlay_required" },
+}
 
-local function judge_present(job, figure, edge)
-  if not edge.drip_edge and figure "drip_edge.not_read" then
-    return not_known("whether drip edge is asked for at all, or only where the maker does: the "
-      .. "book that binds was not read")
-  end
-  if not edge.drip_edge and figure "drip_edge.variance_allowed" then
-    return shown(has(job.permit.variances, "drip_edge"),
-      "drip edge, or a variance granted for it")
-  end
-  return shown(edge.drip_edge, "drip edge")
-end
+local is_due_at_eave = {
+  is { "roof.edges[].kind", "eave", otherwise = "this edge is no eave" },
+  plane_is_judged,
+  on { "drip_edge.eave_required", otherwise = "no drip edge is asked for at a eave" },
+}
+local is_due_at_rake = {
+  is { "roof.edges[].kind", "rake", otherwise = "this edge is no rake" },
+  plane_is_judged,
+  on { "drip_edge.rake_required", otherwise = "no drip edge is asked for at a rake" },
+}
 
-rule "drip_edge.eave" {
+local not_read = {
+  when = { is { "roof.edges[].drip_edge", false }, on "drip_edge.not_read" },
+  says = "whether drip edge is asked for at all, or only where the maker does: the book that "
+    .. "binds was not read",
+  asks_place = true,
+}
+local variance = {
+  when = { on "drip_edge.variance_allowed" },
+  found = function(job) return has(job.permit.variances, "drip_edge") end,
+  shown = "drip edge, or a variance granted for it",
+}
+
+demand "drip_edge.eave" {
   title = "Drip edge at the eave",
   stage = "dry-in",
   per = "roof.edges",
-  applies = function(job, figure, edge) return is_due(job, figure, edge, "eave") end,
-  judge = judge_present,
+  when = is_due_at_eave,
+  open = { not_read },
+  fact = "roof.edges[].drip_edge", shown = "drip edge",
+  instead = { variance },
   mend = "Put metal drip edge along this eave.",
 }
 
-rule "drip_edge.rake" {
+demand "drip_edge.rake" {
   title = "Drip edge at the rake",
   stage = "dry-in",
   per = "roof.edges",
-  applies = function(job, figure, edge) return is_due(job, figure, edge, "rake") end,
-  judge = judge_present,
+  when = is_due_at_rake,
+  open = { not_read },
+  fact = "roof.edges[].drip_edge", shown = "drip edge",
+  instead = { variance },
   mend = "Put metal drip edge along this rake.",
 }
 
@@ -169,15 +182,12 @@ local function has_metal(job, figure)
   return false, "no edge gets drip edge"
 end
 
-rule "drip_edge.lap" {
+demand "drip_edge.lap" {
   title = "Lap of drip edge pieces",
   stage = "dry-in",
-  applies = has_metal,
-  judge = function(job, figure)
-    local least = figure "drip_edge.lap_least"
-    if inspecting() then return each_at_least(job.drip_edge.measured_lap_in, least, "in") end
-    return at_least(job.drip_edge.lap_in, least, "in")
-  end,
+  when = { has_metal },
+  fact = "drip_edge.lap_in", measured = "drip_edge.measured_lap_in",
+  meets = "drip_edge.lap_least",
   mend = "Lap the pieces further.",
 }
 
@@ -212,16 +222,12 @@ local function spacing_most(job, figure)
   return figure "drip_edge.fastener_spacing_most"
 end
 
-rule "drip_edge.fastener_spacing" {
+demand "drip_edge.fastener_spacing" {
   title = "Spacing of drip edge fasteners",
   stage = "dry-in",
-  applies = has_metal,
-  judge = function(job, figure)
-    local most = spacing_most(job, figure)
-    if inspecting() then
-      return each_at_most(job.drip_edge.measured_fastener_spacing_in, most, "in")
-    end
-    return at_most(job.drip_edge.fastener_spacing_in, most, "in")
-  end,
+  when = { has_metal },
+  fact = "drip_edge.fastener_spacing_in", measured = "drip_edge.measured_fastener_spacing_in",
+  meets = { "drip_edge.fastener_spacing_most", "drip_edge.close_spacing_most", unit = "in",
+    limit = spacing_most },
   mend = "Add nails between those that are there.",
 }
