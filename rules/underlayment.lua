@@ -53,16 +53,18 @@ local function starter_least(figure, sheet)
   return half_roll_in(sheet)
 end
 
--- Plies where one would do but for the wind.
-local function plies_wanted(job, figure, slope)
+-- Which figure says the plies where one would do but for the wind.
+local function which_plies(job, figure, slope)
   local least = figure "underlayment.plies_least"
-  if not is_stormy(job, figure) then return least end
-  local windy = figure "underlayment.plies_high_wind_least"
-  if windy <= least or is_self_adhered(slope.underlayment)
-    or is_taped(figure, slope.underlayment) then
-    return least
+  if is_stormy(job, figure) and figure "underlayment.plies_high_wind_least" > least
+    and not is_self_adhered(slope.underlayment) and not is_taped(figure, slope.underlayment) then
+    return "underlayment.plies_high_wind_least"
   end
-  return windy
+  return "underlayment.plies_least"
+end
+
+local function plies_wanted(job, figure, slope)
+  return figure(which_plies(job, figure, slope))
 end
 
 -- Laid as double underlayment, for the slope or for the wind.
@@ -87,18 +89,17 @@ local function is_wind_fastened(job, figure, slope)
   return is_windy(job, figure), "it is not windy enough here: what holds it in place will do"
 end
 
-rule "underlayment.plies" {
+demand "underlayment.plies" {
   title = "Underlayment on the plane",
   stage = "dry-in",
   per = "roof.slopes",
-  applies = function(job, figure, slope)
+  when = { function(job, figure, slope)
     local laid, why = is_laid(job, figure, slope)
     if not laid then return false, why end
     return not is_double(figure, slope), "slope.double_underlayment judges so low a slope"
-  end,
-  judge = function(job, figure, slope)
-    return at_least(slope.underlayment.plies, plies_wanted(job, figure, slope), "plies")
-  end,
+  end },
+  fact = "roof.slopes[].underlayment.plies",
+  meets = { "underlayment.plies_least", "underlayment.plies_high_wind_least", which = which_plies },
   mend = function(job, figure, slope)
     if plies_wanted(job, figure, slope) == figure "underlayment.plies_least" then
       return "Lay underlayment over the whole plane."
@@ -125,8 +126,7 @@ rule "underlayment.kind" {
   applies = is_laid_or_other,
   judge = function(job, figure, slope)
     if job.covering.kind ~= "asphalt_shingle" then
-      cannot_tell("this covering is not judged here: the code's section on it and its maker's "
-        .. "instructions say what it asks")
+      cannot_tell(NOT_JUDGED_HERE)
     end
     local kind = slope.underlayment.kind
     local normal = figure "underlayment.kinds_normal"
@@ -160,42 +160,41 @@ rule "underlayment.kind" {
   mend = "Use a roll with a listed standard and type printed on it, and keep the wrapper.",
 }
 
-rule "underlayment.head_lap" {
+local function head_lap_least(job, figure, slope)
+  local sheet = slope.underlayment
+  if is_laid_double(job, figure, slope) then return double_lap_least(figure, sheet) end
+  if is_stormy(job, figure) and not is_taped(figure, sheet) then
+    return figure "underlayment.head_lap_high_wind_least"
+  end
+  return figure "underlayment.head_lap_least"
+end
+
+demand "underlayment.head_lap" {
   title = "Lap of each sheet over the one below",
   stage = "dry-in",
   cause = "two plies",
   per = "roof.slopes",
-  applies = is_lapped,
-  judge = function(job, figure, slope)
-    local sheet, least = slope.underlayment, nil
-    if is_laid_double(job, figure, slope) then
-      least = double_lap_least(figure, sheet)
-    elseif is_stormy(job, figure) and not is_taped(figure, sheet) then
-      least = figure "underlayment.head_lap_high_wind_least"
-    else
-      least = figure "underlayment.head_lap_least"
-    end
-    if inspecting() then
-      return each_at_least(sheet.measured_head_lap_in, least, "in")
-    end
-    return at_least(sheet.head_lap_in, least, "in")
-  end,
+  when = { is_lapped },
+  fact = "roof.slopes[].underlayment.head_lap_in",
+  measured = "roof.slopes[].underlayment.measured_head_lap_in",
+  meets = { "underlayment.head_lap_least", "underlayment.head_lap_high_wind_least",
+    "underlayment.head_lap_double_least", "underlayment.double_lap_past_half_least",
+    unit = "in", limit = head_lap_least },
   mend = "Lay each sheet shingle-fashion from the eave with the full lap.",
 }
 
-rule "underlayment.end_lap" {
+demand "underlayment.end_lap" {
   title = "Lap at the ends of sheets",
   stage = "dry-in",
   per = "roof.slopes",
-  applies = is_lapped,
-  judge = function(job, figure, slope)
-    local least = figure(is_double(figure, slope) and "underlayment.end_lap_double_least"
-      or "underlayment.end_lap_least")
-    if inspecting() then
-      return each_at_least(slope.underlayment.measured_end_lap_in, least, "in")
-    end
-    return at_least(slope.underlayment.end_lap_in, least, "in")
-  end,
+  when = { is_lapped },
+  fact = "roof.slopes[].underlayment.end_lap_in",
+  measured = "roof.slopes[].underlayment.measured_end_lap_in",
+  meets = { "underlayment.end_lap_least", "underlayment.end_lap_double_least", unit = "in",
+    limit = function(job, figure, slope)
+      return figure(is_double(figure, slope) and "underlayment.end_lap_double_least"
+        or "underlayment.end_lap_least")
+    end },
   mend = "Lap the ends further, or patch short ones with a full piece.",
 }
 
@@ -428,28 +427,25 @@ rule "underlayment.old_left" {
 }
 
 -- One state laps the first full sheet over another further than those after it.
-rule "underlayment.third_course" {
+demand "underlayment.third_course" {
   title = "Lap of the third course of double underlayment",
   stage = "dry-in",
   per = "roof.slopes",
-  applies = function(job, figure, slope)
-    if not figure "underlayment.third_course_counts" then
-      return false, "all courses lap alike here"
-    end
-    local lapped, why = is_lapped(job, figure, slope)
-    if not lapped then return false, why end
-    return slope.underlayment.plies >= figure "slope.double_plies_least",
-      "one ply has no such course"
-  end,
-  judge = function(job, figure, slope)
-    local sheet, least = slope.underlayment, nil
-    if goes_by_roll(figure, sheet) then
-      least = half_roll_in(sheet) + figure "underlayment.third_course_past_half_least"
-    else
-      least = figure "underlayment.third_course_lap_least"
-    end
-    return at_least(sheet.third_course_lap_in, least, "in")
-  end,
+  when = {
+    on { "underlayment.third_course_counts", otherwise = "all courses lap alike here" },
+    is_lapped,
+    function(job, figure, slope)
+      return slope.underlayment.plies >= figure "slope.double_plies_least",
+        "one ply has no such course"
+    end,
+  },
+  fact = "roof.slopes[].underlayment.third_course_lap_in",
+  meets = { "underlayment.third_course_lap_least", "underlayment.third_course_past_half_least",
+    unit = "in", limit = function(job, figure, slope)
+      local sheet = slope.underlayment
+      if not goes_by_roll(figure, sheet) then return figure "underlayment.third_course_lap_least" end
+      return half_roll_in(sheet) + figure "underlayment.third_course_past_half_least"
+    end },
   mend = "Lap the second full sheet over the first by half the roll and two inches.",
 }
 
