@@ -15,8 +15,7 @@ demand "fasteners.kind" {
   when = { function(job)
     if job.covering.kind == "coating" then return false, "a coating has no fasteners" end
     if job.covering.kind ~= "asphalt_shingle" then
-      cannot_tell("this covering is not judged here: the code's section on it and its maker's "
-        .. "instructions say what it asks")
+      cannot_tell(NOT_JUDGED_HERE)
     end
     return true
   end },
@@ -61,16 +60,13 @@ local function count_needed(job, figure)
   return least
 end
 
-rule "fasteners.count" {
+demand "fasteners.count" {
   title = "Nails in each shingle",
   stage = "final",
-  applies = shingles_only,
-  judge = function(job, figure)
-    local least = count_needed(job, figure)
-    local fasteners = job.fasteners
-    if inspecting() then return each_at_least(fasteners.measured_per_shingle, least, "nails") end
-    return at_least(fasteners.per_shingle, least, "nails")
-  end,
+  when = { shingles_only },
+  fact = "fasteners.per_shingle", measured = "fasteners.measured_per_shingle",
+  meets = { "fasteners.per_shingle_least", "fasteners.per_individual_least",
+    "fasteners.per_shingle_least_hurricane_zone", unit = "nails", limit = count_needed },
   mend = function(job, figure)
     return "Nail every shingle with " .. number(count_needed(job, figure), "nails")
       .. ", on the maker's nail line."
@@ -209,21 +205,21 @@ demand "fasteners.past_thin_deck" {
   end,
 }
 
-rule "fasteners.steep" {
+demand "fasteners.steep" {
   title = "Maker's fastening for very steep planes",
   stage = "permit",
   per = "roof.slopes",
-  applies = function(job, figure, slope)
-    local shingled, why = shingles_only(job)
-    if not shingled then return false, why end
-    local gets, other = gets_covering(slope)
-    if not gets then return false, other end
-    return slope.pitch > figure "fasteners.steep_over", "this plane is not that steep"
-  end,
-  judge = function(job, figure, slope)
+  when = {
+    shingles_only,
+    function(job, figure, slope) return gets_covering(slope) end,
+    meant { "roof.slopes[].pitch", "fasteners.steep_over",
+      otherwise = "this plane is not that steep" },
+  },
+  found = function(job, figure)
     work("steeper than " .. number(figure "fasteners.steep_over", "rise_in_12"))
-    return shown(job.fasteners.steep_method, "the maker's steep-slope fastening")
+    return job.fasteners.steep_method
   end,
+  shown = "the maker's steep-slope fastening",
   mend = "Fasten as the maker's steep-slope instructions say, with sealant spots where they ask.",
   caution = "No one stands on a plane this steep: work from staging.",
 }

@@ -32,8 +32,7 @@ rule "slope.least" {
     local kind, own = covering_of(job, slope)
     if LEAST[kind] then return at_least(slope.pitch, figure(LEAST[kind]), "rise_in_12") end
     if kind ~= "metal_panel" then
-      cannot_tell("this covering is not judged here: the code's section on it and its maker's "
-        .. "instructions say what it asks")
+      cannot_tell(NOT_JUDGED_HERE)
     end
     -- Seams differ; lapped and unsealed needs the most, so that much does for all.
     local least = figure "slope.least.metal_panel_lapped"
