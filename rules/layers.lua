@@ -92,16 +92,14 @@ rule "layers.total" {
   caution = "Every layer left in place adds weight that the rafters must carry (R908.2).",
 }
 
-rule "layers.tear_off" {
+demand "layers.tear_off" {
   title = "A tear-off reaches the deck",
   stage = "permit",
-  applies = function(job, figure)
-    if job.scope.method ~= "tear-off" then return false, "the old covering is laid over" end
-    return figure "layers.tear_off_to_deck", "a tear-off may leave old layers here"
-  end,
-  judge = function(job)
-    return equals(job.existing.layers_removed, job.existing.layers, "layers")
-  end,
+  when = {
+    is { "scope.method", "tear-off", otherwise = "the old covering is laid over" },
+    on { "layers.tear_off_to_deck", otherwise = "a tear-off may leave old layers here" },
+  },
+  fact = "existing.layers_removed", meets = { fact = "existing.layers", sense = "equals" },
   mend = "Take every old layer off, or file the job as an overlay.",
 }
 

@@ -45,8 +45,7 @@ rule "shingle.wind_class" {
   end,
   judge = function(job, figure)
     if not shingles_only(job) then
-      cannot_tell("this covering is not judged here: the code's section on it and its maker's "
-        .. "instructions say what it asks")
+      cannot_tell(NOT_JUDGED_HERE)
     end
     local most = best_speed(job, figure)
     if not most then return one_of(job.covering.D7158_class, figure "shingle.D7158_classes") end
@@ -138,25 +137,21 @@ local function printed_figure_binds(what)
   }
 end
 
-rule "shingle.exposure" {
+demand "shingle.exposure" {
   title = "Exposure of the courses",
   stage = "final",
   when = printed_figure_binds("measured on the roof, against the maker's printed exposure"),
-  judge = function(job, figure)
-    local printed = figure "shingle.follow_instructions" and job.covering.exposure_printed_in
-    return each_at_most(job.covering.measured_exposure_in, printed, "in")
-  end,
+  fact = "covering.measured_exposure_in",
+  meets = { fact = "covering.exposure_printed_in", sense = "at_most" },
   mend = "Lay the courses that are too far apart again.",
 }
 
-rule "shingle.offset" {
+demand "shingle.offset" {
   title = "Offset of joints, course to course",
   stage = "final",
   when = printed_figure_binds("measured on the roof, against the maker's printed offset"),
-  judge = function(job, figure)
-    local printed = figure "shingle.follow_instructions" and job.covering.offset_printed_in
-    return each_at_least(job.covering.measured_offset_in, printed, "in")
-  end,
+  fact = "covering.measured_offset_in",
+  meets = { fact = "covering.offset_printed_in", sense = "at_least" },
   mend = "Lay the courses whose joints fall too close together again.",
 }
 
