@@ -39,22 +39,26 @@ rule "flashing.walls_listed" {
   mend = "List the missing walls in the job.",
 }
 
+local is_asked_for = on { "flashing.required", otherwise = "no flashing is asked for here" }
+
+local function there(job, figure, one) return is_there(one) end
+
 -- Walls ----------------------------------------------------------------------------
 
 local METHODS = { sidewall = "flashing.sidewall_methods", headwall = "flashing.headwall_methods",
   slope_change = "flashing.slope_change_methods" }
 
-rule "flashing.walls" {
+demand "flashing.walls" {
   title = "Flashing where the roof meets a wall or changes slope",
   stage = "dry-in",
   per = "roof.walls",
-  applies = function(job, figure)
-    return figure "flashing.required", "no flashing is asked for here"
-  end,
-  judge = function(job, figure, wall)
-    if not is_there(wall) then return shown(false, "flashing along the whole of it") end
-    return one_of(wall.flashing, figure(METHODS[wall.kind]))
-  end,
+  when = { is_asked_for },
+  choose = {
+    { when = there, fact = "roof.walls[].flashing", meets = { "flashing.sidewall_methods",
+      "flashing.headwall_methods", "flashing.slope_change_methods",
+      which = function(job, figure, wall) return METHODS[wall.kind] end } },
+    { found = there, shown = "flashing along the whole of it" },
+  },
   mend = "Flash it along its whole length.",
 }
 
@@ -75,8 +79,7 @@ demand "flashing.sidewall_size" {
     local flashed, why = is_flashed_sidewall(figure, wall)
     if not flashed then return false, why end
     if job.covering.kind ~= "asphalt_shingle" then
-      cannot_tell("this covering is not judged here: the code's section on it and its maker's "
-        .. "instructions say what it asks")
+      cannot_tell(NOT_JUDGED_HERE)
     end
     return true
   end },
@@ -116,50 +119,43 @@ demand "flashing.kickout" {
 
 -- Penetrations and chimneys ----------------------------------------------------------
 
-rule "flashing.penetrations" {
+demand "flashing.penetrations" {
   title = "Flashing around pipes, vents and skylights",
   stage = "dry-in",
   per = "roof.penetrations",
-  applies = function(job, figure)
-    return figure "flashing.required", "no flashing is asked for here"
-  end,
-  judge = function(job, figure, hole)
-    if not is_there(hole) then return shown(false, "flashing all around it") end
-    return shown(hole.per_instructions,
-      "flashing as the shingle maker's (or the unit's) printed instructions show it")
-  end,
+  when = { is_asked_for },
+  choose = {
+    { when = there, fact = "roof.penetrations[].per_instructions",
+      shown = "flashing as the shingle maker's (or the unit's) printed instructions show it" },
+    { found = there, shown = "flashing all around it" },
+  },
   mend = "Flash it as the printed instructions show.",
 }
 
-rule "flashing.chimneys" {
+demand "flashing.chimneys" {
   title = "Flashing around a chimney",
   stage = "dry-in",
   per = "roof.chimneys",
-  applies = function(job, figure)
-    return figure "flashing.required", "no flashing is asked for here"
-  end,
-  judge = function(job, figure, chimney)
-    return shown(is_there(chimney), "base flashing all around the chimney")
-  end,
+  when = { is_asked_for },
+  found = there, shown = "base flashing all around the chimney",
   mend = "Flash the chimney all around.",
 }
 
 -- The code asks for it where a cricket meets the chimney, practice all around.
-rule "flashing.counterflashing" {
+demand "flashing.counterflashing" {
   title = "Counterflashing on a masonry chimney",
   stage = "dry-in",
   per = "roof.chimneys",
-  applies = function(job, figure, chimney)
-    return chimney.masonry, "only masonry is counterflashed"
-  end,
-  judge = function(job, figure, chimney)
-    local asked = "flashing.masonry_counterflashed"
-    if known(chimney, "cricket") and chimney.cricket then
-      asked = "flashing.cricket_counterflashed"
-    end
-    return equals(chimney.counterflashed, figure(asked))
-      :say("A masonry chimney is counterflashed.")
-  end,
+  when = { is { "roof.chimneys[].masonry", otherwise = "only masonry is counterflashed" } },
+  fact = "roof.chimneys[].counterflashed",
+  meets = { "flashing.masonry_counterflashed", "flashing.cricket_counterflashed",
+    sense = "equals",
+    limit = function(job, figure, chimney)
+      local cricket = known(chimney, "cricket") and chimney.cricket
+      return figure(cricket and "flashing.cricket_counterflashed"
+        or "flashing.masonry_counterflashed")
+    end },
+  say = "A masonry chimney is counterflashed.",
   mend = "Set counterflashing into the joints of the masonry.",
 }
 

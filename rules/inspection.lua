@@ -567,15 +567,12 @@ demand "inspection.address" {
   mend = "Post the number where it reads from the street.",
 }
 
-rule "inspection.address_size" {
+demand "inspection.address_size" {
   title = "Size of the house number",
   stage = "final",
   when = { address_counts },
-  judge = function(job, figure)
-    local height, stroke = job.site.address_height_in, job.site.address_stroke_in
-    return all_of(at_least(height, figure "inspection.address_height_least", "in"),
-      at_least(stroke, figure "inspection.address_stroke_least", "in"))
-  end,
+  fact = "site.address_height_in", meets = "inspection.address_height_least",
+  also = { { fact = "site.address_stroke_in", meets = "inspection.address_stroke_least" } },
   mend = "Put up larger digits in a color that stands out.",
 }
 

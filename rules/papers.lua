@@ -273,19 +273,15 @@ demand "papers.historic" {
   mend = "Get the certificate before applying.",
 }
 
-rule "papers.engineer" {
+demand "papers.engineer" {
   title = "Engineer's word on a heavy covering",
   stage = "permit",
-  applies = function(job, figure)
-    return figure "papers.engineer_counts", "no weight calls for an engineer here"
-  end,
-  judge = function(job, figure)
-    local weight, most = job.covering.weight_lb_per_square, figure "papers.engineer_weight_limit"
-    local light = at_most(weight, most, "lb_per_square")
-    if math.floor(weight * 10 + 0.5) <= math.floor(most * 10 + 0.5) then return light end
-    return shown(job.papers.engineer_report, "an engineer's word that the structure carries "
-      .. number(weight, "lb_per_square"))
-  end,
+  when = { on { "papers.engineer_counts", otherwise = "no weight calls for an engineer here" } },
+  fact = "covering.weight_lb_per_square", up_to = "papers.engineer_weight_limit",
+  instead = {
+    { fact = "papers.engineer_report",
+      shown = "an engineer's word that the structure carries {found}" },
+  },
   mend = "Have an engineer look at the framing, or choose a lighter covering.",
   caution = "A roof too heavy for its rafters comes down without warning.",
 }
@@ -315,32 +311,31 @@ demand "papers.asbestos_notice" {
   caution = "Asbestos in old roofs is for those certified to take it off.",
 }
 
-rule "papers.asbestos" {
+demand "papers.asbestos" {
   title = "Asbestos test before tear-off",
   stage = "permit",
-  applies = function(job, figure)
-    if not figure "papers.asbestos_test_required" then
-      return false, "no test for asbestos is asked for with the permit"
-    end
-    if job.scope.method ~= "tear-off" and not old_covering_comes_off(job) then
-      return false, "nothing comes off"
-    end
-    -- Where a plane is stripped further than the list says, any layer may be meant.
-    local any = planes_covered(job, true)[1]
-    for _, layer in ipairs(job.existing.coverings) do
-      if (any or layer.removed) and has(figure "papers.asbestos_coverings", layer.kind) then
-        return true
+  when = {
+    on { "papers.asbestos_test_required",
+      otherwise = "no test for asbestos is asked for with the permit" },
+    function(job, figure)
+      if job.scope.method ~= "tear-off" and not old_covering_comes_off(job) then
+        return false, "nothing comes off"
       end
-    end
-    return false, "no layer of a kind that is tested comes off"
-  end,
-  judge = function(job)
-    local test = job.papers.asbestos_test
-    local tested = shown(test ~= "none", "a test of the old roof for asbestos")
-    if test == "found" then
-      return tested:warn("Asbestos was found: those licensed for it take the roof off.")
-    end
-    return tested
+      -- Where a plane is stripped further than the list says, any layer may be meant.
+      local any = planes_covered(job, true)[1]
+      for _, layer in ipairs(job.existing.coverings) do
+        if (any or layer.removed) and has(figure "papers.asbestos_coverings", layer.kind) then
+          return true
+        end
+      end
+      return false, "no layer of a kind that is tested comes off"
+    end,
+  },
+  fact = "papers.asbestos_test", wants = { "free_of_it", "found" },
+  shown = "a test of the old roof for asbestos",
+  warn = function(job)
+    return job.papers.asbestos_test == "found"
+      and "Asbestos was found: those licensed for it take the roof off." or nil
   end,
   mend = "Have the old roof tested before anything comes off.",
   caution = "Until it is tested, neither break, saw nor grind old roofing.",

@@ -43,26 +43,26 @@ rule "valley.listed" {
   mend = "List the missing valleys in the job.",
 }
 
-rule "valley.lining" {
+demand "valley.lining" {
   title = "Kind of valley lining",
   stage = "dry-in",
   per = "roof.valleys",
   -- The one rule that says so of other coverings, so that silence is no pass.
-  applies = function(job, figure)
-    if job.covering.kind == "coating" then return false, "a coating lies on the old roof" end
-    if not shingled(job) then return true end
-    local judged, why = is_judged(job, figure)
-    if not judged then return false, why end
-    return figure "valley.lining_required", "no lining is asked for here"
-  end,
-  judge = function(job, figure, valley)
-    if not shingled(job) then
-      cannot_tell("this covering is not judged here: the code's section on it and its maker's "
-        .. "instructions say what it asks")
-    end
-    if valley.kind == "open" then return one_of(valley.lining, figure "valley.linings_open") end
-    return one_of(valley.lining, figure "valley.linings_closed")
-  end,
+  when = {
+    no { is { "covering.kind", "coating" }, otherwise = "a coating lies on the old roof" },
+    either {
+      no { is { "covering.kind", "asphalt_shingle" } },
+      all { is_judged, on { "valley.lining_required", otherwise = "no lining is asked for here" } },
+    },
+  },
+  open = {
+    { when = no { is { "covering.kind", "asphalt_shingle" } }, says = NOT_JUDGED_HERE },
+  },
+  choose = {
+    { when = is { "roof.valleys[].kind", "open" },
+      fact = "roof.valleys[].lining", meets = "valley.linings_open" },
+    { fact = "roof.valleys[].lining", meets = "valley.linings_closed" },
+  },
   mend = "Line the valley before the shingles go on.",
 }
 
