@@ -161,18 +161,17 @@ demand "alarms.clearances" {
   mend = "Move the alarm.",
 }
 
-rule "alarms.cooking" {
+demand "alarms.cooking" {
   title = "Smoke alarms away from the stove",
   stage = "final",
-  applies = function(job, figure)
-    if not figure "alarms.cooking_counts" then return false, "no distance from a stove is set" end
-    return smoke_due(job, figure)
-  end,
-  judge = function(job, figure)
-    local kind = job.alarms.nearest_cooking_is
-    if kind == "listed" then return shown(true, "an alarm listed for use near a stove") end
-    return at_least(job.alarms.from_cooking_ft, figure("alarms.cooking_least." .. kind), "ft")
-  end,
+  when = { on { "alarms.cooking_counts", otherwise = "no distance from a stove is set" }, smoke_due },
+  choose = {
+    { when = is { "alarms.nearest_cooking_is", "listed" },
+      fact = "alarms.nearest_cooking_is", wants = { "listed" },
+      shown = "an alarm listed for use near a stove" },
+    { fact = "alarms.from_cooking_ft", meets = "alarms.cooking_least",
+      by = "alarms.nearest_cooking_is" },
+  },
   mend = "Move the alarm, or put one there that is listed for use near a stove.",
 }
 
@@ -198,16 +197,12 @@ rule "alarms.form_signers" {
 }
 
 -- Some places want only a paper on carbon monoxide alarms, whatever the house has.
-rule "alarms.co_affidavit" {
+demand "alarms.co_affidavit" {
   title = "Affidavit on carbon monoxide alarms",
   stage = "final",
-  applies = function(job, figure)
-    return figure "alarms.co_affidavit_required",
-      "no affidavit on carbon monoxide alarms is asked for"
-  end,
-  judge = function(job)
-    return equals(job.alarms.proof, "affidavit")
-  end,
+  when = { on { "alarms.co_affidavit_required",
+    otherwise = "no affidavit on carbon monoxide alarms is asked for" } },
+  fact = "alarms.proof", meets = { sense = "equals", limit = function() return "affidavit" end },
   mend = "Sign the affidavit and hand it in before the final.",
 }
 

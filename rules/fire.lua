@@ -134,10 +134,10 @@ rule "fire.class" {
   mend = "Use a covering, with the underlayment and deck it was listed on, of that class.",
 }
 
-rule "fire.proof" {
+demand "fire.proof" {
   title = "What shows the fire class",
   stage = "permit",
-  applies = function(job, figure)
+  when = { function(job, figure)
     local due, why = class_is_due(job, figure)
     if not due then return false, why end
     if not figure "fire.proof_required" then
@@ -145,15 +145,16 @@ rule "fire.proof" {
     end
     if has(demanded(job, figure), job.covering.fire_class) then return true end
     return not is_deemed_A(job, figure), "this covering counts as class A without a test"
-  end,
-  judge = function(job, figure)
-    local proof = one_of(job.covering.fire_proof, figure "fire.proofs")
-    local test, tests = job.covering.fire_test, figure "fire.tests"
-    if not has(tests, test) and has(figure "fire.tests_by_standard", test) then
-      tests = figure "fire.tests_by_standard"
-    end
-    return all_of(proof, one_of(test, tests))
-  end,
+  end },
+  fact = "covering.fire_proof", meets = "fire.proofs",
+  also = {
+    { fact = "covering.fire_test", meets = { "fire.tests", "fire.tests_by_standard",
+      which = function(job, figure)
+        local test = job.covering.fire_test
+        return not has(figure "fire.tests", test) and has(figure "fire.tests_by_standard", test)
+          and "fire.tests_by_standard" or "fire.tests"
+      end } },
+  },
   mend = "Keep the wrapper or listing that names the class and the test for the inspector.",
   caution = "The class belongs to the whole system: deck, underlayment and covering as listed.",
 }
@@ -274,19 +275,15 @@ demand "fire.wood_weathering" {
   mend = "Use wood whose listing shows those years of natural weathering.",
 }
 
-rule "fire.pv" {
+demand "fire.pv" {
   title = "Fire class of solar panels put on the roof",
   stage = "permit",
-  applies = function(job, figure)
-    if not figure "fire.pv_class_required" then
-      return false, "no class of solar panels is asked for here"
-    end
-    if not job.solar.put_on then return false, "no solar panels go on, or back on, the roof" end
-    return demanded(job, figure) ~= nil, NO_DEMAND
-  end,
-  judge = function(job, figure)
-    return one_of(job.solar.fire_class, demanded(job, figure))
-  end,
+  when = {
+    on { "fire.pv_class_required", otherwise = "no class of solar panels is asked for here" },
+    is { "solar.put_on", otherwise = "no solar panels go on, or back on, the roof" },
+    function(job, figure) return demanded(job, figure) ~= nil, NO_DEMAND end,
+  },
+  fact = "solar.fire_class", meets = { sense = "one_of", limit = demanded },
   mend = "Use panels and racks listed together for that class.",
 }
 
@@ -369,20 +366,24 @@ demand "fire.gutters" {
   mend = "Fit gutter guards.",
 }
 
-rule "fire.vent_mesh" {
+demand "fire.vent_mesh" {
   title = "Vents that keep embers out",
   stage = "final",
   per = "attics[].vents",
-  applies = details_asked,
-  judge = function(job, figure, vent)
-    if figure "fire.vent_listing_accepted" and vent.ember_listed then
-      return shown(vent.ember_listed, "a vent listed as keeping out flame and embers")
-    end
-    return all_of(
-      shown(vent.mesh_noncombustible, "mesh that neither burns nor corrodes"),
-      at_least(vent.screen_opening_in, figure "fire.mesh_least", "in"),
-      at_most(vent.screen_opening_in, figure "fire.mesh_most", "in"))
-  end,
+  when = {
+    on { "fire.wildfire_details",
+      otherwise = "the wildfire details are not asked of a reroof here" },
+    details_asked,
+  },
+  choose = {
+    { when = { on "fire.vent_listing_accepted", is "attics[].vents[].ember_listed" },
+      fact = "attics[].vents[].ember_listed",
+      shown = "a vent listed as keeping out flame and embers" },
+    { fact = "attics[].vents[].mesh_noncombustible",
+      shown = "mesh that neither burns nor corrodes",
+      also = { { fact = "attics[].vents[].screen_opening_in",
+        meets = { "fire.mesh_least", "fire.mesh_most" } } } },
+  },
   mend = "Change the vent for a listed one, or its mesh for one that fine.",
   caution = "Finer mesh passes less air: count the vent's net free area again.",
 }

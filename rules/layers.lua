@@ -19,23 +19,21 @@ local function is_wood(layer)
   return is_wood_kind(layer.kind)
 end
 
-rule "layers.overlay" {
+demand "layers.overlay" {
   title = "Laying over an old covering",
   stage = "permit",
-  applies = function(job)
-    return job.scope.method == "overlay", "nothing is laid over: the old covering is torn off"
-  end,
-  judge = function(job, figure)
-    local methods = { "tear-off" }
-    if figure "layers.overlay_allowed" then methods = { "tear-off", "overlay" } end
+  when = { is { "scope.method", "overlay",
+    otherwise = "nothing is laid over: the old covering is torn off" } },
+  choose = {
     -- Where overlays are barred, a listing over the old roof may still let one in.
-    if #methods == 1 and figure "layers.overlay_by_listing" then
-      return all_of(
-        shown(job.covering.listed_over_old, "a listing of the new covering over the old"),
-        one_of(job.existing.fire_class_left, figure "layers.listing_over_classes"))
-    end
-    return one_of(job.scope.method, methods)
-  end,
+    { when = { off "layers.overlay_allowed", on "layers.overlay_by_listing" },
+      fact = "covering.listed_over_old", shown = "a listing of the new covering over the old",
+      also = { { fact = "existing.fire_class_left", meets = "layers.listing_over_classes" } } },
+    { fact = "scope.method", meets = { sense = "one_of", limit = function(job, figure)
+      if figure "layers.overlay_allowed" then return { "tear-off", "overlay" } end
+      return { "tear-off" }
+    end } },
+  },
   mend = "Tear off to the deck.",
 }
 
@@ -103,21 +101,20 @@ demand "layers.tear_off" {
   mend = "Take every old layer off, or file the job as an overlay.",
 }
 
-rule "layers.base_kind" {
+demand "layers.base_kind" {
   title = "Kind of covering that is laid over",
   stage = "permit",
   per = "existing.coverings",
-  applies = function(job, figure, layer)
-    local overlay, why = is_overlay(job)
-    if not overlay then return false, why end
-    return not layer.removed, "this layer comes off"
-  end,
-  judge = function(job, figure, layer)
-    local allowed = none_of(layer.kind, figure "layers.not_over")
-    if layer.kind ~= "wood_shake" then return allowed end
-    return all_of(allowed,
-      shown(figure "layers.over_wood_shake_allowed", "leave to cover wood shakes over"))
-  end,
+  when = {
+    is_overlay,
+    is { "existing.coverings[].removed", false, otherwise = "this layer comes off" },
+  },
+  fact = "existing.coverings[].kind", meets = "layers.not_over",
+  also = {
+    { when = is { "existing.coverings[].kind", "wood_shake" },
+      found = function(job, figure) return figure "layers.over_wood_shake_allowed" end,
+      shown = "leave to cover wood shakes over" },
+  },
   mend = "Take this layer off.",
 }
 

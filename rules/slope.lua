@@ -51,22 +51,21 @@ rule "slope.least" {
 
 -- A job tells the facts of one covering. Of another on part of the roof only the slope is
 -- looked at, so that the rest is never taken for a pass.
-rule "slope.other_covering" {
+demand "slope.other_covering" {
   title = "Another covering on part of the roof",
   stage = "permit",
   per = "roof.slopes",
-  applies = function(job, figure, slope)
+  when = { function(job, figure, slope)
     local kind, own = covering_of(job, slope)
     if own then return false, "this plane gets the job's covering" end
     return kind ~= "old_stays", "the old covering of this plane stays"
-  end,
-  judge = function(job, figure, slope)
-    if not slope.other_checked then
-      cannot_tell("the fire class, fastening, underlayment and flashing of this plane's covering "
-        .. "are not told here: check it as a job of its own")
-    end
-    return equals(slope.other_checked, figure "slope.other_checked_required")
-  end,
+  end },
+  open = {
+    { when = is { "roof.slopes[].other_checked", false },
+      says = "the fire class, fastening, underlayment and flashing of this plane's covering "
+        .. "are not told here: check it as a job of its own" },
+  },
+  fact = "roof.slopes[].other_checked", meets = "slope.other_checked_required",
   asks_only = true,
   mend = "Write a job for the other covering, with its planes alone, and check it too.",
 }

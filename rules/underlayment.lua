@@ -279,17 +279,23 @@ local function shank_kind(sheet)
   return sheet.fastener_ringed and "ringed" or "smooth"
 end
 
-rule "underlayment.shank" {
+demand "underlayment.shank" {
   title = "Shank of the underlayment's fasteners",
   stage = "dry-in",
   per = "roof.slopes",
-  applies = is_wind_fastened,
-  judge = function(job, figure, slope)
-    local sheet, named = slope.underlayment, figure "underlayment.shanks"
-    local kind = shank_kind(sheet)
-    if not has(named, kind) then return one_of(kind, named) end
-    return at_least(sheet.fastener_shank_in, figure("underlayment.shank_least." .. kind), "in")
-  end,
+  when = { is_wind_fastened },
+  choose = {
+    { when = function(job, figure, slope)
+      return has(figure "underlayment.shanks", shank_kind(slope.underlayment))
+    end,
+      fact = "roof.slopes[].underlayment.fastener_shank_in",
+      meets = { "underlayment.shank_least.smooth", "underlayment.shank_least.ringed",
+        "underlayment.shank_least.staple", which = function(job, figure, slope)
+          return "underlayment.shank_least." .. shank_kind(slope.underlayment)
+        end } },
+    { found = function(job, figure, slope) return shank_kind(slope.underlayment) end,
+      meets = "underlayment.shanks" },
+  },
   mend = "Use heavier fasteners; the box says how thick they are.",
 }
 
@@ -404,25 +410,26 @@ demand "underlayment.tape" {
 }
 
 -- What sticks to the deck may be hard to strip; some editions let it stay.
-rule "underlayment.old_left" {
+demand "underlayment.old_left" {
   title = "Old adhered sheet left on the deck",
   stage = "dry-in",
-  applies = function(job)
-    if job.scope.method ~= "tear-off" then return false, "an overlay strips nothing" end
-    return job.existing.adhered_left ~= "none", "no old adhered sheet stays on the deck"
-  end,
-  judge = function(job, figure)
-    local left = job.existing.adhered_left
-    if not has(figure "underlayment.old_may_stay", left) then
-      cannot_tell("the edition in force says nothing of an old adhered sheet of this kind left "
-        .. "on the deck: ask the building department")
-    end
-    local covered = shown(job.existing.adhered_left_covered,
-      "a new sheet of the same duty over the old one")
-    if not figure "underlayment.old_needs_nails_shown" then return covered end
-    return all_of(covered, shown(job.existing.adhered_left_nails_shown,
-      "proof that the deck under the old sheet is nailed as it must be"))
-  end,
+  when = {
+    is { "scope.method", "tear-off", otherwise = "an overlay strips nothing" },
+    no { is { "existing.adhered_left", "none" },
+      otherwise = "no old adhered sheet stays on the deck" },
+  },
+  open = {
+    { when = no { meant { "existing.adhered_left", "underlayment.old_may_stay" } },
+      says = "the edition in force says nothing of an old adhered sheet of this kind left on the "
+        .. "deck: ask the building department" },
+  },
+  choose = {
+    { fact = "existing.adhered_left_covered",
+      shown = "a new sheet of the same duty over the old one",
+      also = { { when = on "underlayment.old_needs_nails_shown",
+        fact = "existing.adhered_left_nails_shown",
+        shown = "proof that the deck under the old sheet is nailed as it must be" } } },
+  },
   mend = "Cover the old sheet with a new one, or strip it.",
 }
 

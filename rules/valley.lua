@@ -91,30 +91,27 @@ demand "valley.width" {
   mend = "Use wider lining, centered on the valley.",
 }
 
-rule "valley.metal" {
+local in_table = meant { "roof.valleys[].metal", "valley.metals" }
+local by_gage = meant { "roof.valleys[].metal", "valley.metals_by_gage" }
+local by_weight = meant { "roof.valleys[].metal", "valley.metals_by_weight" }
+
+demand "valley.metal" {
   title = "Metal of an exposed or covered valley",
   stage = "dry-in",
   per = "roof.valleys",
-  applies = function(job, figure, valley)
-    local judged, why = is_judged(job, figure)
-    if not judged then return false, why end
-    return valley.lining == "metal", "the lining is not metal"
-  end,
-  judge = function(job, figure, valley)
-    local metal = valley.metal
-    local kind = one_of(metal, figure "valley.metals")
-    if not has(figure "valley.metals", metal) then return kind end
-    -- The table gives gage for one metal, weight for two, thickness for the rest.
-    if has(figure "valley.metals_by_gage", metal) then
-      return all_of(kind, at_most(valley.gage, figure("valley.metal_gage_most." .. metal), "gage"))
-    end
-    if has(figure "valley.metals_by_weight", metal) then
-      return all_of(kind,
-        at_least(valley.weight_lb, figure("valley.metal_weight_least." .. metal), "lb"))
-    end
-    return all_of(kind,
-      at_least(valley.thickness_in * 1000, figure("valley.metal_mils_least." .. metal), "mil"))
-  end,
+  when = { is_judged, is { "roof.valleys[].lining", "metal", otherwise = "the lining is not metal" } },
+  fact = "roof.valleys[].metal", meets = "valley.metals",
+  -- The table gives gage for one metal, weight for two, thickness for the rest.
+  also = {
+    { when = { in_table, by_gage },
+      fact = "roof.valleys[].gage", meets = "valley.metal_gage_most", by = "roof.valleys[].metal" },
+    { when = { in_table, no(by_gage), by_weight },
+      fact = "roof.valleys[].weight_lb", meets = "valley.metal_weight_least",
+      by = "roof.valleys[].metal" },
+    { when = { in_table, no(by_gage), no(by_weight) },
+      found = function(job, figure, valley) return valley.thickness_in * 1000 end, unit = "mil",
+      meets = "valley.metal_mils_least", by = "roof.valleys[].metal" },
+  },
   mend = "Use a metal of the table, as thick as it says.",
 }
 

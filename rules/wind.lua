@@ -3,18 +3,18 @@
 
 -- A place may name speeds for parts of itself. Which part the house is in is a
 -- field beside its profile, whose question says where each begins.
-rule "wind.local_speed" {
+demand "wind.local_speed" {
   title = "Wind speed of this part of the place",
   stage = "permit",
-  applies = function(job, figure)
-    return figure "wind.local_zones_count", "the map's speed is taken everywhere here"
-  end,
-  judge = function(job, figure)
-    local least = figure("wind.local_speed." .. job.site.local_wind_zone)
+  when = { on { "wind.local_zones_count", otherwise = "the map's speed is taken everywhere here" } },
+  found = function(job, figure)
     local speed = job.site.wind_vult_mph
-    if figure "wind.local_speed_on_vasd" then speed = trade.vult_to_vasd(speed) end
-    return at_least(speed, least, "mph")
+    return figure "wind.local_speed_on_vasd" and trade.vult_to_vasd(speed) or speed
   end,
+  unit = "mph",
+  meets = { sense = "at_least", unit = "mph", limit = function(job, figure)
+    return figure("wind.local_speed." .. job.site.local_wind_zone)
+  end, behind = { { "wind.local_zones_count", "wind.local_speed.*" } } },
   mend = "Choose covering and nails for the place's speed, and put it in the job.",
 }
 

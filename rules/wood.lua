@@ -104,38 +104,40 @@ end
 -- The table's lengths; a shingle of another length has no row.
 local LENGTHS = { 16, 18, 24 }
 
-rule "wood.exposure" {
+-- The row of the table for this length, or nil.
+local function length_of(job)
+  for _, one in ipairs(LENGTHS) do
+    if as_printed(job.covering.wood_length_in, "in") == one then return one end
+  end
+  return nil
+end
+
+demand "wood.exposure" {
   title = "Exposure of wood shingles",
   stage = "final",
   per = "roof.slopes",
-  applies = function(job, figure, slope)
-    if not figure "wood.exposure_limited" then
-      return false, "no exposure of wood is set here"
-    end
-    local gets, other = gets_covering(slope)
-    if not gets then return false, other end
-    return is_wood(job)
-  end,
-  judge = function(job, figure, slope)
-    local covering = job.covering
-    if covering.kind == "wood_shake" then
-      cannot_tell("the table of exposures of shakes is not held here: see R905.8 as adopted")
-    end
-    if as_printed(slope.pitch, "rise_in_12") < figure "slope.least.wood_shingle" then
-      cannot_tell("the plane is too flat for wood shingles; slope.least judges that")
-    end
-    local length
-    for _, one in ipairs(LENGTHS) do
-      if as_printed(covering.wood_length_in, "in") == one then length = one end
-    end
-    if not length then cannot_tell("the table has no row for shingles of this length") end
+  when = {
+    on { "wood.exposure_limited", otherwise = "no exposure of wood is set here" },
+    function(job, figure, slope) return gets_covering(slope) end,
+    is_wood,
+  },
+  open = {
+    { when = is { "covering.kind", "wood_shake" },
+      says = "the table of exposures of shakes is not held here: see R905.8 as adopted" },
+    { says = function(job, figure, slope)
+      return as_printed(slope.pitch, "rise_in_12") < figure "slope.least.wood_shingle"
+        and "the plane is too flat for wood shingles; slope.least judges that" or nil
+    end },
+    { says = function(job)
+      return not length_of(job) and "the table has no row for shingles of this length" or nil
+    end },
+  },
+  fact = "covering.exposure_printed_in", measured = "covering.measured_exposure_in",
+  meets = { sense = "at_most", unit = "in", limit = function(job, figure, slope)
     local low = as_printed(slope.pitch, "rise_in_12") < figure "wood.exposure_low_below"
-    local band = low and "low" or "steep"
-    local most = figure("wood.exposure_most." .. band .. "." .. string.format("%d", length)
-      .. "." .. covering.wood_grade)
-    if inspecting() then return each_at_most(covering.measured_exposure_in, most, "in") end
-    return at_most(covering.exposure_printed_in, most, "in")
-  end,
+    return figure("wood.exposure_most." .. (low and "low" or "steep") .. "."
+      .. string.format("%d", length_of(job)) .. "." .. job.covering.wood_grade)
+  end, behind = { { "wood.exposure_limited", "wood.exposure_most.*" } } },
   mend = "Lay the courses closer.",
 }
 
