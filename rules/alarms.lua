@@ -164,7 +164,10 @@ demand "alarms.clearances" {
 demand "alarms.cooking" {
   title = "Smoke alarms away from the stove",
   stage = "final",
-  when = { on { "alarms.cooking_counts", otherwise = "no distance from a stove is set" }, smoke_due },
+  when = {
+    on { "alarms.cooking_counts", otherwise = "no distance from a stove is set" },
+    smoke_due,
+  },
   choose = {
     { when = is { "alarms.nearest_cooking_is", "listed" },
       fact = "alarms.nearest_cooking_is", wants = { "listed" },

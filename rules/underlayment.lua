@@ -450,7 +450,9 @@ demand "underlayment.third_course" {
   meets = { "underlayment.third_course_lap_least", "underlayment.third_course_past_half_least",
     unit = "in", limit = function(job, figure, slope)
       local sheet = slope.underlayment
-      if not goes_by_roll(figure, sheet) then return figure "underlayment.third_course_lap_least" end
+      if not goes_by_roll(figure, sheet) then
+        return figure "underlayment.third_course_lap_least"
+      end
       return half_roll_in(sheet) + figure "underlayment.third_course_past_half_least"
     end },
   mend = "Lap the second full sheet over the first by half the roll and two inches.",

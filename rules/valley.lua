@@ -99,7 +99,10 @@ demand "valley.metal" {
   title = "Metal of an exposed or covered valley",
   stage = "dry-in",
   per = "roof.valleys",
-  when = { is_judged, is { "roof.valleys[].lining", "metal", otherwise = "the lining is not metal" } },
+  when = {
+    is_judged,
+    is { "roof.valleys[].lining", "metal", otherwise = "the lining is not metal" },
+  },
   fact = "roof.valleys[].metal", meets = "valley.metals",
   -- The table gives gage for one metal, weight for two, thickness for the rest.
   also = {

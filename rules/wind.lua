@@ -6,7 +6,9 @@
 demand "wind.local_speed" {
   title = "Wind speed of this part of the place",
   stage = "permit",
-  when = { on { "wind.local_zones_count", otherwise = "the map's speed is taken everywhere here" } },
+  when = {
+    on { "wind.local_zones_count", otherwise = "the map's speed is taken everywhere here" },
+  },
   found = function(job, figure)
     local speed = job.site.wind_vult_mph
     return figure "wind.local_speed_on_vasd" and trade.vult_to_vasd(speed) or speed
