@@ -24,7 +24,8 @@ enum difference_of {
 enum difference_kind {
     DIFFERENCE_STRICTER,
     DIFFERENCE_LOOSER,
-    DIFFERENCE_CHANGED, /* neither, or not to be told */
+    DIFFERENCE_BOTH_WAYS, /* for some jobs the one, for others the other */
+    DIFFERENCE_CHANGED,   /* neither, or not to be told */
     DIFFERENCE_REMOVED,
     DIFFERENCE_ADDED,
     DIFFERENCE_KIND_COUNT

@@ -7,9 +7,9 @@
 const char *proof_difference_word(enum difference_kind kind)
 {
     static const char *const WORDS[DIFFERENCE_KIND_COUNT] = {
-        [DIFFERENCE_STRICTER] = "stricter", [DIFFERENCE_LOOSER] = "looser",
-        [DIFFERENCE_CHANGED] = "changed",   [DIFFERENCE_REMOVED] = "removed",
-        [DIFFERENCE_ADDED] = "added",
+        [DIFFERENCE_STRICTER] = "stricter",   [DIFFERENCE_LOOSER] = "looser",
+        [DIFFERENCE_BOTH_WAYS] = "both ways", [DIFFERENCE_CHANGED] = "changed",
+        [DIFFERENCE_REMOVED] = "removed",     [DIFFERENCE_ADDED] = "added",
     };
     return WORDS[kind];
 }
@@ -23,7 +23,8 @@ static enum difference_kind number_kind(enum sense sense, double from, double to
         return up ? DIFFERENCE_STRICTER : DIFFERENCE_LOOSER;
     if (sense == SENSE_AT_MOST || sense == SENSE_FROM || sense == SENSE_OVER)
         return up ? DIFFERENCE_LOOSER : DIFFERENCE_STRICTER;
-    return DIFFERENCE_CHANGED;
+    /* Exactly so much: what did before does no more, and something else does. */
+    return sense == SENSE_EQUALS ? DIFFERENCE_BOTH_WAYS : DIFFERENCE_CHANGED;
 }
 
 /* Every member of the one is in the other. */
@@ -43,16 +44,20 @@ static enum difference_kind set_kind(enum sense sense, const struct value *from,
     const bool fewer = set_within(to, from), more = set_within(from, to);
     const bool lets_in = sense == SENSE_ONE_OF;
     const bool asks = sense == SENSE_NONE_OF || sense == SENSE_ALL_OF;
-    if (fewer == more || (!lets_in && !asks))
+    if (!lets_in && !asks)
         return DIFFERENCE_CHANGED;
+    if (fewer == more)
+        return DIFFERENCE_BOTH_WAYS;
     return fewer == lets_in ? DIFFERENCE_STRICTER : DIFFERENCE_LOOSER;
 }
 
 /* True and false say nothing of which way they go: the figure does. */
 static enum difference_kind flag_kind(const struct figure *figure)
 {
-    if (figure->stricter != STRICTER_YES && figure->stricter != STRICTER_NO)
+    if (figure->stricter == STRICTER_UNSAID)
         return DIFFERENCE_CHANGED;
+    if (figure->stricter == STRICTER_NEITHER)
+        return DIFFERENCE_BOTH_WAYS;
     return figure->value.yes == (figure->stricter == STRICTER_YES) ? DIFFERENCE_STRICTER
                                                                    : DIFFERENCE_LOOSER;
 }
@@ -98,6 +103,9 @@ static const char *caution_of(enum difference_kind kind)
     if (kind == DIFFERENCE_LOOSER)
         return "a job that fails where this place follows may pass here; be sure that the "
                "citation says so";
+    if (kind == DIFFERENCE_BOTH_WAYS)
+        return "stricter for some jobs and looser for others: one that fails where this place "
+               "follows may pass here";
     if (kind == DIFFERENCE_REMOVED)
         return "nothing checks this here any more; what the rule guarded against is still there";
     return NULL;

@@ -197,10 +197,10 @@ static const struct move MOVES[] = {
     {"roof.high_over", "40", "looser"},
     {"roof.low_under", "5", "stricter"},
     {"roof.low_under", "3", "looser"},
-    {"roof.exactly", "5", "changed"},
+    {"roof.exactly", "5", "both ways"},
     {"roof.kinds", "{ 'felt' }", "stricter"},
     {"roof.kinds", "{ 'felt', 'synthetic', 'none' }", "looser"},
-    {"roof.kinds", "{ 'felt', 'none' }", "changed"},
+    {"roof.kinds", "{ 'felt', 'none' }", "both ways"},
     {"roof.not_over", "{ 'slate', 'tile' }", "stricter"},
     {"roof.not_over", "{}", "looser"},
     {"roof.kind_required", "false", "looser"},
@@ -209,7 +209,7 @@ static const struct move MOVES[] = {
     {"roof.papers", "{}", "looser"},
     {"roof.old_kinds", "{ 'felt', 'none' }", "changed"},
     {"roof.overlay", "false", "stricter"},
-    {"roof.way", "false", "changed"},
+    {"roof.way", "false", "both ways"},
 };
 
 static void tells_which_way_a_figure_moved(void **state)
@@ -225,7 +225,8 @@ static void tells_which_way_a_figure_moved(void **state)
         assert_int_equal(proof.status, EAVEMARK_NOTHING_FAILED);
         snprintf(line, sizeof(line), "  %-10s%s: was ", MOVES[i].kind, MOVES[i].figure);
         assert_has(proof.report, line);
-        if (strcmp(MOVES[i].kind, "looser") == 0)
+        /* Some job that failed may pass. */
+        if (strcmp(MOVES[i].kind, "looser") == 0 || strcmp(MOVES[i].kind, "both ways") == 0)
             assert_has(proof.report, "Caution: ");
         else
             assert_lacks(proof.report, "Caution: ");
