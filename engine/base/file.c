@@ -76,3 +76,11 @@ enum file_result file_read(char **text, size_t *length, const char *path, size_t
         close(handle);
     return result;
 }
+
+char *file_folder(const char *path)
+{
+    const char *slash = path == NULL ? NULL : strrchr(path, '/');
+    return path == NULL    ? NULL
+           : slash == NULL ? strdup(".")
+                           : strndup(path, (size_t)(slash - path));
+}

@@ -1,4 +1,4 @@
-/* file.h - reading whole files within a size limit. */
+/* file.h - reading whole files within a size limit, and where they lie. */
 #ifndef EAVEMARK_BASE_FILE_H
 #define EAVEMARK_BASE_FILE_H
 
@@ -18,5 +18,9 @@ enum file_result {
  * the caller. A regular file over the limit is refused by its size, before
  * any of it is read; a stream as soon as it passes the limit. */
 enum file_result file_read(char **text, size_t *length, const char *path, size_t limit);
+
+/* The folder in which a path lies, "." where it names none. To be freed; NULL when out of
+ * memory, or of NULL. */
+char *file_folder(const char *path);
 
 #endif

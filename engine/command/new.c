@@ -268,19 +268,10 @@ static int ask_all(struct sitting *sitting)
 
 /* A sheet beside the job -------------------------------------------------- */
 
-/* To be freed; NULL when out of memory, or of what is no file. */
-static char *folder_of(const char *path)
-{
-    const char *slash = path == NULL ? NULL : strrchr(path, '/');
-    return path == NULL    ? NULL
-           : slash == NULL ? strdup(".")
-                           : strndup(path, (size_t)(slash - path));
-}
-
 /* The name of a sheet that lies beside the job, which the job then names; or NULL. */
 static const char *sheet_beside(const struct new_options *options)
 {
-    char *own = folder_of(options->output), *its = folder_of(options->shop);
+    char *own = file_folder(options->output), *its = file_folder(options->shop);
     const bool beside = own != NULL && its != NULL && strcmp(own, its) == 0
                         && strpbrk(options->shop, "\"\\") == NULL;
     const char *slash = beside ? strrchr(options->shop, '/') : NULL;
@@ -395,7 +386,7 @@ static int open_interview(struct sitting *sitting, eavemark *handle)
     const struct new_options *options = sitting->options;
     const char *draft = sitting->draft.job;
     /* Where a sheet lies that the job names: beside the job. */
-    char *folder = folder_of(options->fill != NULL ? options->fill : target(options));
+    char *folder = file_folder(options->fill != NULL ? options->fill : target(options));
     struct eavemark_request request = {
         .name = options->fill != NULL || draft == NULL ? options->fill : sitting->draft.path,
         .text = draft != NULL ? draft : sitting->original,

@@ -94,14 +94,19 @@ static void side_free(struct side *side)
 static bool judge(void *data, const char *name, const char *text, size_t length)
 {
     struct running *running = data;
+    char *folder = file_folder(name); /* where a sheet lies that the job names */
     const struct eavemark_request request = {
         .name = name,
         .text = text,
         .length = length,
         .stage = running->options->stage,
         .shop_name = running->options->shop,
+        .shop_folder = folder,
     };
-    return eavemark_trial_job(running->trial, &request) != EAVEMARK_BROKEN;
+    const bool judged = folder != NULL
+                        && eavemark_trial_job(running->trial, &request) != EAVEMARK_BROKEN;
+    free(folder);
+    return judged;
 }
 
 static bool write_counts(void *data, FILE *out)

@@ -136,6 +136,11 @@ else
   [ -z "${CI:-}" ] || fail "GNU parallel is not installed"
 fi
 
+# A sheet that a job names lies beside it, by itself or among lines.
+mkdir kept && cp "$source/examples/cross-gable/"{job,shop}.json kept/
+tr '\n' ' ' <kept/job.json >kept/jobs.ndjson
+"${try[@]}" kept/job.json kept/jobs.ndjson | grep -q "2 jobs judged under both, 0 not" || fail "a sheet beside a job is not read"
+
 # What cannot be judged is counted and named; what is no part is refused.
 { echo '{"job":'; head -n 3 jobs.ndjson; } >torn.ndjson
 "${try[@]}" torn.ndjson >torn.txt
