@@ -1,6 +1,7 @@
 #include "base/home_folder.h"
 
-#include <dirent.h>
+#include "base/folder_walk.h"
+
 #include <errno.h>
 #include <limits.h>
 #include <stdio.h>
@@ -65,47 +66,46 @@ static bool ends_in(const char *name, const char *ending)
     return n > m && strcmp(name + n - m, ending) == 0;
 }
 
-/* Hidden files are an editor's business. */
-static int visible(const struct dirent *entry)
+/* Of a home: what is looked for, and what could not be looked at. */
+struct looking {
+    size_t prefix; /* of a path: the home and its "/" */
+    const char *ending;
+    void (*visit)(void *data, const char *path);
+    void *data;
+    int why;
+};
+
+static bool look_at_file(void *data, const char *path)
 {
-    return entry->d_name[0] != '.';
+    const struct looking *look = data;
+    if (ends_in(path, look->ending))
+        look->visit(look->data, path + look->prefix);
+    return true;
 }
 
-/* Not by the locale: the order must be the same on every machine. */
-static int by_bytes(const struct dirent **a, const struct dirent **b)
+/* What lies beside it is visited all the same. A link that leads nowhere matters where it is
+ * called like what is looked for. */
+static bool note_unread(void *data, const char *path, int why)
 {
-    return strcmp((*a)->d_name, (*b)->d_name);
+    struct looking *look = data;
+    if (why != ENOENT || ends_in(path, look->ending))
+        look->why = why == 0 ? look->why : why;
+    return true;
 }
 
-/* A subfolder that cannot be read is reported, after what is beside it was visited.
- * `depth` bounds the recursion. */
 int home_folder_each(const char *home, const char *folder, const char *ending, int depth,
                      void (*visit)(void *data, const char *path), void *data)
 {
     char joined[PATH_MAX];
-    snprintf(joined, sizeof(joined), "%s/%s", home, folder);
-    struct dirent **names = NULL;
-    const int count = scandir(joined, &names, visible, by_bytes);
-    if (count < 0)
-        return -1;
-    int why = 0;
-    for (int i = 0; i < count; i++) {
-        char path[PATH_MAX], full[PATH_MAX];
-        struct stat about;
-        const int n = snprintf(path, sizeof(path), "%s/%s", folder, names[i]->d_name);
-        const int m = snprintf(full, sizeof(full), "%s/%s", joined, names[i]->d_name);
-        free(names[i]);
-        if (n < 0 || m < 0 || (size_t)n >= sizeof(path) || (size_t)m >= sizeof(full)
-            || stat(full, &about) != 0)
-            continue;
-        if (S_ISDIR(about.st_mode) && depth > 0) {
-            if (home_folder_each(home, path, ending, depth - 1, visit, data) != 0)
-                why = errno;
-        } else if (S_ISREG(about.st_mode) && ends_in(path, ending)) {
-            visit(data, path);
-        }
-    }
-    free(names);
-    errno = why;
-    return why == 0 ? 0 : -1;
+    struct stat about;
+    struct looking look = {strlen(home) + 1, ending, visit, data, 0};
+    const int length = snprintf(joined, sizeof(joined), "%s/%s", home, folder);
+    if (length < 0 || (size_t)length >= sizeof(joined))
+        look.why = ENAMETOOLONG;
+    else if (stat(joined, &about) != 0)
+        look.why = errno;
+    else
+        folder_walk(joined, depth, &(struct folder_visit){look_at_file, note_unread, &look});
+    errno = look.why;
+    return look.why == 0 ? 0 : -1;
 }

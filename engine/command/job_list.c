@@ -3,11 +3,11 @@
 #include "command/job_list.h"
 
 #include "base/file.h"
+#include "base/folder_walk.h"
 #include "base/text.h"
 #include "command/command.h"
 #include "command/line.h"
 
-#include <dirent.h>
 #include <errno.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -94,65 +94,44 @@ static bool visit_lines(const char *path, const struct job_visit *visit)
     return goes_on;
 }
 
-static int visible(const struct dirent *entry)
+/* A folder being gone through: only files whose names end as jobs' do. */
+static bool visit_inner(void *data, const char *path)
 {
-    return entry->d_name[0] != '.';
+    const struct job_visit *visit = data;
+    if (!is_of_jobs(path))
+        return true;
+    return ends_in(path, ".json") ? visit_file(path, visit) : visit_lines(path, visit);
 }
 
-/* Not by the locale: the order must be the same on every machine. */
-static int by_bytes(const struct dirent **a, const struct dirent **b)
+static bool refuse_inner(void *data, const char *path, int why)
 {
-    return strcmp((*a)->d_name, (*b)->d_name);
+    const struct job_visit *visit = data;
+    return visit->refuse(visit->data, path, why == 0 ? "lies too deep" : strerror(why));
 }
 
-static bool visit_path(const char *path, bool named, int depth, const struct job_visit *visit,
-                       bool *unusable);
-
-static bool visit_folder(const char *path, int depth, const struct job_visit *visit, bool *unusable)
-{
-    struct dirent **entries = NULL;
-    const int count = depth == 0 ? -1 : scandir(path, &entries, visible, by_bytes);
-    bool goes_on = count >= 0
-                   || visit->refuse(visit->data, path,
-                                    depth == 0 ? "lies too deep" : strerror(errno));
-    for (int i = 0; i < count; i++) {
-        struct text inner = TEXT_EMPTY;
-        text_addf(&inner, "%s/%s", path, entries[i]->d_name);
-        goes_on = goes_on && !inner.failed
-                  && visit_path(text_string(&inner), false, depth - 1, visit, unusable);
-        text_free(&inner);
-        free(entries[i]);
-    }
-    free(entries);
-    return goes_on;
-}
-
-/* named: by the user, so that any ending will do. */
-static bool visit_path(const char *path, bool named, int depth, const struct job_visit *visit,
-                       bool *unusable)
+/* Named by the user, so that any ending will do. */
+static bool visit_path(const char *path, struct job_visit *visit, bool *unusable)
 {
     struct stat about;
     if (strcmp(path, "-") == 0)
         return visit_lines(path, visit);
     if (stat(path, &about) != 0) {
-        if (!named)
-            return visit->refuse(visit->data, path, strerror(errno));
         complain("%s: cannot be read: %s", path, strerror(errno));
         *unusable = true;
         return true;
     }
     if (S_ISDIR(about.st_mode))
-        return visit_folder(path, depth, visit, unusable);
-    if (!named && !is_of_jobs(path))
-        return true;
+        return folder_walk(path, FOLDERS_DEEPEST,
+                           &(struct folder_visit){visit_inner, refuse_inner, visit});
     return ends_in(path, ".json") ? visit_file(path, visit) : visit_lines(path, visit);
 }
 
 bool job_list_each(const char *const *paths, size_t count, const struct job_visit *visit,
                    bool *unusable)
 {
+    struct job_visit own = *visit;
     for (size_t i = 0; i < count; i++)
-        if (!visit_path(paths[i], true, FOLDERS_DEEPEST, visit, unusable))
+        if (!visit_path(paths[i], &own, unusable))
             return false;
     return true;
 }

@@ -102,6 +102,12 @@ head -n 40 jobs.ndjson >forty.ndjson
 "${try[@]}" forty.ndjson >forty.txt
 "${try[@]}" permits | cmp - forty.txt || fail "a folder is counted otherwise"
 
+mkdir -p some/of
+cp forty.ndjson some/of/ && ln -s nowhere some/lost.json
+"${try[@]}" some >some.txt
+grep -q "40 jobs judged under both, 1 not" some.txt && grep -q "some/lost.json" some.txt \
+  || fail "a file that leads nowhere is passed over: $(head -20 some.txt)"
+
 # Parts, merged in any order.
 split -n l/7 jobs.ndjson part-
 for part in part-*; do

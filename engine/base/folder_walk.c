@@ -1,0 +1,53 @@
+#define _XOPEN_SOURCE 700
+
+#include "base/folder_walk.h"
+
+#include <dirent.h>
+#include <errno.h>
+#include <limits.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+
+/* Hidden files are an editor's business. */
+static int visible(const struct dirent *entry)
+{
+    return entry->d_name[0] != '.';
+}
+
+/* Not by the locale: the order must be the same on every machine. */
+static int by_bytes(const struct dirent **a, const struct dirent **b)
+{
+    return strcmp((*a)->d_name, (*b)->d_name);
+}
+
+static bool walk_entry(const char *folder, const char *name, int depth,
+                       const struct folder_visit *visit)
+{
+    char path[PATH_MAX];
+    struct stat about;
+    const int length = snprintf(path, sizeof(path), "%s/%s", folder, name);
+    if (length < 0 || (size_t)length >= sizeof(path))
+        return visit->unread(visit->data, folder, ENAMETOOLONG);
+    if (stat(path, &about) != 0)
+        return visit->unread(visit->data, path, errno);
+    if (S_ISDIR(about.st_mode))
+        return depth > 0 ? folder_walk(path, depth - 1, visit)
+                         : visit->unread(visit->data, path, 0);
+    return !S_ISREG(about.st_mode) || visit->file(visit->data, path);
+}
+
+/* `depth` bounds the recursion. */
+bool folder_walk(const char *path, int depth, const struct folder_visit *visit)
+{
+    struct dirent **names = NULL;
+    const int count = scandir(path, &names, visible, by_bytes);
+    bool goes_on = count >= 0 || visit->unread(visit->data, path, errno);
+    for (int i = 0; i < count; i++) {
+        goes_on = goes_on && walk_entry(path, names[i]->d_name, depth, visit);
+        free(names[i]);
+    }
+    free(names);
+    return goes_on;
+}
