@@ -169,7 +169,7 @@ static void read_layers(lua_State *lua, const struct layers *at, const char *nam
     for (const char *const *key = SHARED_KEYS; *key != NULL; key++)
         if (strcmp(*key, "rows") != 0)
             copy(lua, at, *key, shared);
-    place_read_figure(lua, name);
+    place_figure_read(lua, name);
     lua_pop(lua, 1);
 }
 

@@ -37,7 +37,14 @@ void place_say(lua_State *lua, int line, const char *format, ...)
     __attribute__((format(printf, 3, 4)));
 
 /* Reads the figure on top of the stack, a table as it stands in figures { }. */
-void place_read_figure(lua_State *lua, const char *name);
+void place_figure_read(lua_State *lua, const char *name);
+
+/* Reads `figures` of the block whose table is at index; figures { ... } of a part. */
+void place_figures_read(lua_State *lua, int index);
+int place_figures_of_part(lua_State *lua);
+
+/* Reads the block whose table is at index. */
+void place_block_read(lua_State *lua, int index);
 
 /* Memory of the place, zeroed; a text copied into it; what a table holds under a key: a
  * text or NULL, a status; the list at index as a set. What does not fit is a problem. */
@@ -45,6 +52,14 @@ void *place_keep(lua_State *lua, size_t count, size_t size);
 const char *place_keep_text(lua_State *lua, const char *text);
 const char *place_text(lua_State *lua, int index, const char *key, int line);
 enum status place_status(lua_State *lua, int table, int line);
+const char *place_copied(lua_State *lua, int index);
+bool place_flag(lua_State *lua, int index, const char *key);
+long place_date(lua_State *lua, int index, const char *key);
+enum sense place_sense(lua_State *lua, int table, int line);
+
+/* Says which keys of the table at index are not known; the line to report for a name. */
+void place_closed_keys(lua_State *lua, int index, const char *const *known, int line);
+int place_line_of(lua_State *lua, const char *name);
 struct value place_keep_set(lua_State *lua, int index, const char *name, int line);
 
 /* A table of a block whose entries have names: what it is called, what is said of one

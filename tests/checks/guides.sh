@@ -26,6 +26,6 @@ told() { # document, words on standard input, what they are
 told rules/README.md "field type" < <(sed -n '/^} TYPES\[\] = {/,/^};/p' engine/job/fields.c \
   | grep -oE '= \{"[a-z_]+"' | grep -oE '[a-z_]+')
 told rules/README.md "field key" < <(words_of engine/judge/declare_field_lua.c 'FIELD_KEYS\[\]')
-told jurisdictions/README.md "place key" < <(words_of engine/profile/place_lua.c 'BLOCK_KEYS\[\]')
-told jurisdictions/README.md "figure key" < <(words_of engine/profile/place_lua.c 'FIGURE_KEYS\[\]')
+told jurisdictions/README.md "place key" < <(words_of engine/profile/place_block_lua.c 'BLOCK_KEYS\[\]')
+told jurisdictions/README.md "figure key" < <(words_of engine/profile/place_figure_lua.c 'FIGURE_KEYS\[\]')
 exit $((failures > 0))
