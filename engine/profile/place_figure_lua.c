@@ -2,7 +2,6 @@
 #include "profile/place_reading.h"
 
 #include "sandbox/keys.h"
-#include "sandbox/sandbox.h"
 
 #include <lauxlib.h>
 

@@ -24,6 +24,7 @@ engine/job/scan_*.c             scan_         the parts of scan.c
 engine/job/footprint_facts.c    footprint_
 engine/ask/interview_*.c         interview_    the interview, in several files
 engine/job/shop_*.c             shop_         the shop sheet, in several files
+engine/profile/profile_*.c      profile_      the parts of profile.c
 engine/profile/place_facts_lua.c place_       the parts of place_lua.c
 engine/profile/place_reading_lua.c place_     what those parts share
 engine/prove/proof_*.c          proof_        the parts of proof.c
