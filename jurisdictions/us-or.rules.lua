@@ -8,15 +8,13 @@ field "site.forest_zoned" { type = "yes_no", stage = "permit",
 field "covering.fire_retardant" { type = "yes_no", stage = "permit",
   ask = "Is the covering listed as fire-retardant?" }
 
-rule "fire.forest_roof" {
+demand "fire.forest_roof" {
   title = "Roof of a house on forest land",
   stage = "permit",
-  applies = function(job, figure)
-    if not figure "fire.forest_counts" then return false, "forest land asks for nothing here" end
-    return job.site.forest_zoned, "the lot is not zoned as forest land"
-  end,
-  judge = function(job)
-    return shown(job.covering.fire_retardant, "a covering listed as fire-retardant")
-  end,
+  when = {
+    on { "fire.forest_counts", otherwise = "forest land asks for nothing here" },
+    is { "site.forest_zoned", otherwise = "the lot is not zoned as forest land" },
+  },
+  fact = "covering.fire_retardant", shown = "a covering listed as fire-retardant",
   mend = "Choose a covering that is listed as fire-retardant.",
 }

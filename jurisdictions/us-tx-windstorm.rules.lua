@@ -11,13 +11,11 @@ field "inspection.windstorm_by" { type = "choice",
   choices = { "nobody", "department", "appointed_engineer", "city" }, stage = "deck",
   ask = "Who looks at the work for the windstorm certificate while it is done?" }
 
-rule "papers.windstorm_book" {
+demand "papers.windstorm_book" {
   title = "The book that the house goes by",
   stage = "permit",
-  judge = function(job, figure)
-    return equals(job.site.windstorm_certificate, figure "papers.windstorm_book_here")
-      :say("A house that is to have the certificate goes by the windstorm rule, others do not.")
-  end,
+  fact = "site.windstorm_certificate", meets = "papers.windstorm_book_here",
+  say = "A house that is to have the certificate goes by the windstorm rule, others do not.",
   mend = "Check the job under the other of the two profiles.",
 }
 
@@ -46,13 +44,11 @@ rule "papers.windstorm_products" {
   mend = "Choose products with a listing, and lay them as it says.",
 }
 
-rule "inspection.windstorm" {
+demand "inspection.windstorm" {
   title = "Windstorm inspection during the work",
   stage = "deck",
-  applies = due,
-  judge = function(job, figure)
-    return one_of(job.inspection.windstorm_by, figure "papers.windstorm_inspectors")
-  end,
+  when = { due },
+  fact = "inspection.windstorm_by", meets = "papers.windstorm_inspectors",
   mend = "Have the department's inspector or an appointed engineer come before it is covered.",
   caution = "Work that nobody saw while it was done cannot be certified as done.",
 }

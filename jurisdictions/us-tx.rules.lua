@@ -4,12 +4,10 @@
 field "site.windstorm_certificate" { type = "yes_no", stage = "permit",
   ask = "Is the house in the designated windstorm area, and is it to have the pool's wind cover?" }
 
-rule "papers.windstorm_book" {
+demand "papers.windstorm_book" {
   title = "The book that the house goes by",
   stage = "permit",
-  judge = function(job, figure)
-    return equals(job.site.windstorm_certificate, figure "papers.windstorm_book_here")
-      :say("A house that is to have the certificate goes by the windstorm rule, others do not.")
-  end,
+  fact = "site.windstorm_certificate", meets = "papers.windstorm_book_here",
+  say = "A house that is to have the certificate goes by the windstorm rule, others do not.",
   mend = "Check the job under the other of the two profiles.",
 }

@@ -16,22 +16,20 @@ local function is_under_code(job, figure)
   return built > from, "the house is older than the state's code: the local code binds"
 end
 
-rule "deck.spaced_board_thickness" {
+demand "deck.spaced_board_thickness" {
   title = "Thickness of spaced boards",
   stage = "permit",
   per = "decks",
-  applies = function(job, figure, deck)
-    if deck.kind ~= "spaced_board" then return false, "this deck is not spaced boards" end
-    return is_under_code(job, figure)
-  end,
-  judge = function(job, figure, deck)
-    local spacing = deck.support_spacing_in
-    if spacing > figure "deck.board_spacing_most" then
-      return cannot_tell("the text gives spaced boards for rafters "
-        .. number(figure "deck.board_spacing_most", "in") .. " apart or closer")
-    end
-    return at_least(deck.thickness_in, figure "deck.spaced_thickness_least", "in")
-  end,
+  when = {
+    is { "decks[].kind", "spaced_board", otherwise = "this deck is not spaced boards" },
+    is_under_code,
+  },
+  open = { { says = function(job, figure, deck)
+    local most = figure "deck.board_spacing_most"
+    return deck.support_spacing_in > most and "the text gives spaced boards for rafters "
+      .. number(most, "in") .. " apart or closer" or nil
+  end } },
+  fact = "decks[].thickness_in", meets = "deck.spaced_thickness_least",
   mend = "Lay thicker boards, or panels rated for the rafter spacing.",
 }
 
@@ -40,13 +38,11 @@ local function framing_altered(job, figure)
   return is_under_code(job, figure)
 end
 
-rule "wind.uplift" {
+demand "wind.uplift" {
   title = "Uplift on altered framing",
   stage = "permit",
-  applies = framing_altered,
-  judge = function(job, figure)
-    return at_least(job.roof.uplift_psf, figure "wind.uplift_least", "psf")
-  end,
+  when = { framing_altered },
+  fact = "roof.uplift_psf", meets = "wind.uplift_least",
   mend = "Have the framing and its ties made for that uplift.",
 }
 

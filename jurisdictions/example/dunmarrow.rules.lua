@@ -11,26 +11,22 @@ local function shingles_only(job)
   return job.covering.kind == "asphalt_shingle", "only asphalt shingles are judged here"
 end
 
-rule "shingle.hail_class" {
+demand "shingle.hail_class" {
   title = "Impact class on the shingle wrapper",
   stage = "permit",
-  applies = shingles_only,
-  judge = function(job, figure)
-    return one_of(job.covering.hail_class, figure "shingle.hail_classes")
-  end,
+  when = { shingles_only },
+  fact = "covering.hail_class", meets = "shingle.hail_classes",
   mend = "Use a shingle whose wrapper shows a class the ordinance takes.",
 }
 
-rule "shingle.hail_wrapper" {
+demand "shingle.hail_wrapper" {
   title = "Wrapper kept for the inspector",
   stage = "final",
-  applies = function(job, figure)
-    local shingled, why = shingles_only(job)
-    if not shingled then return false, why end
-    return figure "shingle.hail_wrapper_required", "no wrapper is asked for under this ordinance"
-  end,
-  judge = function(job, figure)
-    return equals(job.covering.hail_wrapper_kept, figure "shingle.hail_wrapper_required")
-  end,
+  when = {
+    shingles_only,
+    on { "shingle.hail_wrapper_required",
+      otherwise = "no wrapper is asked for under this ordinance" },
+  },
+  fact = "covering.hail_wrapper_kept", meets = "shingle.hail_wrapper_required",
   mend = "Keep one wrapper dry on the site until the final.",
 }

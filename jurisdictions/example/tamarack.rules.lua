@@ -4,16 +4,14 @@
 field "decks[].pictures_before_cover" { type = "yes_no", stage = "permit",
   ask = "Will pictures of this deck, nailed, be taken before it is covered?" }
 
-rule "deck.pictures" {
+demand "deck.pictures" {
   title = "Pictures of the nailed deck",
   stage = "deck",
   per = "decks",
-  applies = function(job, figure)
-    if job.scope.method == "overlay" then return false, "an overlay opens no deck" end
-    return figure "deck.pictures_required", "no pictures are asked for here"
-  end,
-  judge = function(job, figure, deck)
-    return equals(deck.pictures_before_cover, figure "deck.pictures_required")
-  end,
+  when = {
+    no { is { "scope.method", "overlay" }, otherwise = "an overlay opens no deck" },
+    on { "deck.pictures_required", otherwise = "no pictures are asked for here" },
+  },
+  fact = "decks[].pictures_before_cover", meets = "deck.pictures_required",
   mend = "Take a picture of each plane with a tape measure in it before the underlayment.",
 }

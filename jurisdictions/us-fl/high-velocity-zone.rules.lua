@@ -40,16 +40,13 @@ demand "papers.owner_notification" {
   mend = "Go through the sheet with the owner and hand it in, twice.",
 }
 
-rule "shingle.zone_height" {
+demand "shingle.zone_height" {
   title = "Height at which shingles may lie",
   stage = "permit",
-  applies = shingles_only,
-  judge = function(job, figure)
-    return any_of(at_most(job.house.mean_roof_height_ft, figure "shingle.zone_height_most", "ft"),
-      function()
-        return shown(job.covering.approval_any_height, "a product approval for this height")
-      end)
-  end,
+  when = { shingles_only },
+  fact = "house.mean_roof_height_ft", meets = "shingle.zone_height_most",
+  instead = { { fact = "covering.approval_any_height",
+    shown = "a product approval for this height" } },
   mend = "Use shingles whose product approval names this height.",
 }
 
@@ -136,33 +133,29 @@ field "existing.level_difference_in" { type = "number", unit = "in", range = { 0
 field "site.neighbor_ft" { type = "number", unit = "ft", range = { 0, 10000 }, stage = "permit",
   ask = "How far is the nearest other building, level, from the nearest edge of this one?" }
 
-rule "layers.level" {
+demand "layers.level" {
   title = "Old shingles level enough to lay over",
   stage = "permit",
-  applies = function(job, figure)
-    if job.existing.layers_removed >= job.existing.layers then
-      return false, "nothing is laid over: the old covering is torn off"
-    end
-    return figure "layers.level_counts", "steps in the old surface are not judged here"
-  end,
-  judge = function(job, figure)
-    return at_most(job.existing.level_difference_in, figure "layers.level_most", "in")
-  end,
+  when = {
+    function(job)
+      return job.existing.layers_removed < job.existing.layers,
+        "nothing is laid over: the old covering is torn off"
+    end,
+    on { "layers.level_counts", otherwise = "steps in the old surface are not judged here" },
+  },
+  fact = "existing.level_difference_in", meets = "layers.level_most",
   mend = "Tear off to the deck.",
 }
 
-rule "layers.zone_base" {
+demand "layers.zone_base" {
   title = "Shingles laid over shingles only",
   stage = "permit",
   per = "existing.coverings",
-  applies = function(job, figure, layer)
-    local shingled, why = shingles_only(job)
-    if not shingled then return false, why end
-    return not layer.removed, "this layer comes off"
-  end,
-  judge = function(job, figure, layer)
-    return one_of(layer.kind, figure "layers.zone_bases")
-  end,
+  when = {
+    shingles_only,
+    is { "existing.coverings[].removed", false, otherwise = "this layer comes off" },
+  },
+  fact = "existing.coverings[].kind", meets = "layers.zone_bases",
   mend = "Take this layer off.",
 }
 
@@ -191,18 +184,16 @@ local function stripped(job)
   return job.scope.method ~= "overlay", "the deck stays hidden under the old covering"
 end
 
-rule "deck.zone_wood" {
+demand "deck.zone_wood" {
   title = "Wood of new panels",
   stage = "permit",
   per = "decks",
-  applies = function(job, figure, deck)
-    local new, why = is_new(deck)
-    if not new then return false, why end
-    return deck.kind == "panel" or deck.work == "paneled_over", "boards may be any"
-  end,
-  judge = function(job, figure, deck)
-    return one_of(deck.panel_wood, figure "deck.zone_woods")
-  end,
+  when = {
+    function(job, figure, deck) return is_new(deck) end,
+    either { is { "decks[].kind", "panel" }, is { "decks[].work", "paneled_over" },
+      otherwise = "boards may be any" },
+  },
+  fact = "decks[].panel_wood", meets = "deck.zone_woods",
   mend = "Lay boards or plywood.",
 }
 
