@@ -3,6 +3,7 @@
 #include "base/date.h"
 #include "base/text.h"
 #include "base/utf8.h"
+#include "ask/asked.h"
 #include "ask/card.h"
 #include "check/check.h"
 #include "check/compare.h"
@@ -188,53 +189,79 @@ const char *inner_result_problems(const eavemark_result *result)
     return result->problems;
 }
 
-char *inner_result_report(const eavemark_result *result, enum eavemark_form form, unsigned options)
+/* The result with the questions that text and pages put, which nobody else looks at: most
+ * results are written as JSON. They stand in an arena of their own, to be freed. False
+ * when out of memory. */
+static bool with_questions(const eavemark_result *result, struct result *shown)
+{
+    *shown = result->checked.result;
+    shown->arena = (struct arena){0};
+    return asked_fill(shown, result->job, result->checked.fields) == 0;
+}
+
+static void write_shown(const struct result *result, enum eavemark_form form, unsigned options,
+                        struct text *text)
 {
     const bool colour = (options & EAVEMARK_COLOUR) != 0, all = (options & EAVEMARK_ALL) != 0;
+    if (form == EAVEMARK_HTML && all)
+        report_html_all(result, text);
+    else if (form == EAVEMARK_HTML)
+        report_html(result, text);
+    else if (all)
+        report_text_all(result, colour, text);
+    else
+        report_text(result, colour, text);
+}
+
+static char *report_shown(const eavemark_result *result, enum eavemark_form form, unsigned options)
+{
+    struct text text = TEXT_EMPTY;
+    struct result shown;
+    if (with_questions(result, &shown))
+        write_shown(&shown, form, options, &text);
+    else
+        text.failed = true;
+    arena_free(&shown.arena);
+    return text_release(&text);
+}
+
+char *inner_result_report(const eavemark_result *result, enum eavemark_form form, unsigned options)
+{
+    const struct result *found = &result->checked.result;
+    const bool json = form == EAVEMARK_JSON || form == EAVEMARK_JSON_LINE;
+    const bool drawings = form == EAVEMARK_HTML && (options & EAVEMARK_DRAWINGS) != 0;
     if (!result->checked.judged)
         return NULL;
+    if (!json && !drawings)
+        return report_shown(result, form, options);
     struct text text = TEXT_EMPTY;
-    switch (form) {
-    case EAVEMARK_TEXT:
-    case EAVEMARK_CSV:
-        if (all)
-            report_text_all(&result->checked.result, colour, &text);
-        else
-            report_text(&result->checked.result, colour, &text);
-        break;
-    case EAVEMARK_JSON:
-    case EAVEMARK_JSON_LINE:
-        if (options & EAVEMARK_BRIEF)
-            report_brief(&result->checked.result, &text);
-        else
-            report_json(&result->checked.result, form == EAVEMARK_JSON, all, &text);
-        break;
-    case EAVEMARK_HTML:
-        if (options & EAVEMARK_DRAWINGS)
-            report_drawings(&result->checked.result, &text);
-        else if (all)
-            report_html_all(&result->checked.result, &text);
-        else
-            report_html(&result->checked.result, &text);
-        break;
-    }
+    if (drawings)
+        report_drawings(found, &text);
+    else if (options & EAVEMARK_BRIEF)
+        report_brief(found, &text);
+    else
+        report_json(found, form == EAVEMARK_JSON, (options & EAVEMARK_ALL) != 0, &text);
     return text_release(&text);
 }
 
 char *inner_result_changes(const eavemark_result *before, const eavemark_result *after,
                            unsigned options)
 {
-    const struct result *was = &before->checked.result, *now = &after->checked.result;
-    const bool colour = (options & EAVEMARK_COLOUR) != 0;
     struct text text = TEXT_EMPTY;
+    struct result was, now;
     if (!before->checked.judged || !after->checked.judged)
         return NULL;
+    const bool asked = with_questions(before, &was), asks = with_questions(after, &now);
+    if (!asked || !asks)
+        text.failed = true;
     /* Of another place, day or stage everything would have changed: the report itself
      * says more. */
-    if (report_is_comparable(was, now))
-        report_changes_text(was, now, colour, &text);
+    else if (report_is_comparable(&was, &now))
+        report_changes_text(&was, &now, (options & EAVEMARK_COLOUR) != 0, &text);
     else
-        report_text(now, colour, &text);
+        report_text(&now, (options & EAVEMARK_COLOUR) != 0, &text);
+    arena_free(&was.arena);
+    arena_free(&now.arena);
     return text_release(&text);
 }
 

@@ -77,13 +77,16 @@ char *arena_copy(struct arena *arena, const char *text)
     return text == NULL ? NULL : arena_copy_n(arena, text, strlen(text));
 }
 
-/* Measured first, then written: a text has the length it needs, and no limit. */
+/* Most are short and written once; a longer one is written anew where it has room. */
 char *arena_format(struct arena *arena, const char *format, ...)
 {
+    char brief[256];
     va_list args;
     va_start(args, format);
-    const int length = vsnprintf(NULL, 0, format, args);
+    const int length = vsnprintf(brief, sizeof(brief), format, args);
     va_end(args);
+    if (length >= 0 && (size_t)length < sizeof(brief))
+        return arena_copy_n(arena, brief, (size_t)length);
     char *text = length < 0 ? NULL : arena_alloc(arena, (size_t)length + 1);
     if (text == NULL) {
         arena->failed = true;

@@ -36,6 +36,16 @@ static inline bool text_reserve(struct text *text, size_t length)
            || text_grow(text, length);
 }
 
+char *text_room(struct text *text, size_t length)
+{
+    if (!text_reserve(text, length))
+        return NULL;
+    char *room = text->bytes + text->length;
+    text->length += length;
+    text->bytes[text->length] = '\0';
+    return room;
+}
+
 void text_add_n(struct text *text, const char *more, size_t length)
 {
     if (!text_reserve(text, length))
@@ -50,13 +60,21 @@ void text_add(struct text *text, const char *more)
     text_add_n(text, more, strlen(more));
 }
 
-/* Measured first, then written in place; the second pass gives the same length. */
+/* Written where there is room already; what does not fit is written anew where it does. */
 void text_addf(struct text *text, const char *format, ...)
 {
     va_list args;
+    const bool open = !text->failed && text->bytes != NULL;
+    const size_t room = open ? text->capacity - text->length : 0;
     va_start(args, format);
-    const int length = vsnprintf(NULL, 0, format, args);
+    const int length = vsnprintf(open ? text->bytes + text->length : NULL, room, format, args);
     va_end(args);
+    if (length >= 0 && (size_t)length < room) {
+        text->length += (size_t)length;
+        return;
+    }
+    if (open)
+        text->bytes[text->length] = '\0';
     if (length < 0 || !text_reserve(text, (size_t)length)) {
         text->failed = true;
         return;

@@ -21,6 +21,9 @@ struct text {
 
 void text_add(struct text *text, const char *more);
 void text_add_n(struct text *text, const char *more, size_t length);
+/* Adds length bytes for the caller to write, which is done before anything else is added.
+ * NULL when refused. */
+char *text_room(struct text *text, size_t length);
 void text_addf(struct text *text, const char *format, ...) __attribute__((format(printf, 2, 3)));
 
 /* The string so far, "" when empty; valid until the next addition. */

@@ -1,6 +1,5 @@
 #include "check/check.h"
 
-#include "ask/asked.h"
 #include "law/prepare.h"
 #include "judge/judge.h"
 
@@ -20,8 +19,8 @@ void check_job_probed(struct laws *laws, cJSON *job, const struct overrides *ove
     /* With --stage, the job is looked at as if that stage had come. */
     const enum stage reached = ready.stage >= 0 ? ready.asked : ready.own;
     const struct probe *probe = prober == NULL ? NULL : prober->probe_of(prober->data, ready.law);
-    if (judge(ready.law->book, job, ready.stage, reached, probe, &out->result) != 0
-        || asked_fill(&out->result, job, &ready.law->book->fields) != 0)
+    out->fields = &ready.law->book->fields;
+    if (judge(ready.law->book, job, ready.stage, reached, probe, &out->result) != 0)
         problem_out_of_memory(&out->problems);
     else
         out->judged = true;

@@ -14,7 +14,8 @@
 struct checked {
     struct problems problems;
     struct result result;
-    bool judged; /* result holds findings */
+    bool judged;                 /* result holds findings */
+    const struct fields *fields; /* it was judged by: the law's */
 };
 
 /* Checks a parsed job. The tree is changed: overrides are written into it. */

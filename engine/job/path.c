@@ -126,7 +126,7 @@ bool path_step(const char **pointer, char step[PATH_LONGEST_STEP])
 
 /* Following ---------------------------------------------------------------------- */
 
-static const cJSON *child_of(const cJSON *parent, const char *step)
+const cJSON *path_child(const cJSON *parent, const char *step)
 {
     if (step[0] == '\0')
         return NULL;
@@ -139,7 +139,7 @@ const cJSON *path_find(const cJSON *job, const char *pointer)
 {
     char step[PATH_LONGEST_STEP];
     while (job != NULL && path_step(&pointer, step))
-        job = child_of(job, step);
+        job = path_child(job, step);
     return job;
 }
 
@@ -169,7 +169,7 @@ const char *path_item_name(const cJSON *job, const char *pointer)
     const char *name = NULL;
     while (job != NULL && path_step(&pointer, step)) {
         const bool in_list = cJSON_IsArray(job);
-        job = child_of(job, step);
+        job = path_child(job, step);
         if (in_list && name_of(job) != NULL)
             name = name_of(job);
     }
@@ -196,9 +196,9 @@ struct path_pair path_pair(const cJSON *a, const cJSON *b, const char *pointer, 
     char step[PATH_LONGEST_STEP];
     while (path_step(&pointer, step)) {
         const bool in_list = cJSON_IsArray(a);
-        a = child_of(a, step);
+        a = path_child(a, step);
         const char *name = in_list ? name_of(a) : NULL;
-        b = name != NULL ? item_named(b, name) : child_of(b, step);
+        b = name != NULL ? item_named(b, name) : path_child(b, step);
         if (name != NULL)
             text_addf(path, "[%s]", name);
         else if (in_list)

@@ -55,6 +55,9 @@ bool path_step(const char **pointer, char step[PATH_LONGEST_STEP]);
 
 /* Following ---------------------------------------------------------------------- */
 
+/* What stands one step on, read by path_step, or NULL. */
+const cJSON *path_child(const cJSON *parent, const char *step);
+
 /* What stands there in the job, or NULL. */
 const cJSON *path_find(const cJSON *job, const char *pointer);
 

@@ -406,21 +406,15 @@ void shop_fill_laid(const struct shop *shop, cJSON *job, const struct fields *fi
 
 const char *shop_asks(const cJSON *job, const char *pointer, struct arena *arena)
 {
-    const char *asks = NULL;
-    const cJSON *at = job;
-    const char *rest = pointer;
+    const char *rest = pointer, *asks = NULL;
     char step[PATH_LONGEST_STEP];
-    while (at != NULL && path_step_length(rest) > 0) {
-        const size_t length = (size_t)(rest - pointer) + path_step_length(rest);
-        char *here = arena_format(arena, "%.*s", (int)length, pointer);
-        const cJSON *node = here == NULL ? NULL : path_find(job, here);
-        const cJSON *name = cJSON_IsObject(node) ? member(node, "name") : NULL;
+    for (const cJSON *at = job; at != NULL && path_step(&rest, step);) {
+        at = path_child(at, step);
+        const cJSON *name = cJSON_IsObject(at) ? member(at, "name") : NULL;
         if (cJSON_IsNull(name) && origin_of(name) == ORIGIN_SHOP)
-            asks = path_key(arena, here, "name");
-        path_step(&rest, step);
-        at = node;
+            asks = rest;
     }
-    return asks;
+    return asks == NULL ? NULL : arena_format(arena, "%.*s/name", (int)(asks - pointer), pointer);
 }
 
 /* The sheet has one object for the items of a list of the house: their steps are left out. */

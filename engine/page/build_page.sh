@@ -22,6 +22,7 @@ hash() { sha256sum "$1" | cut -c1-64 | sed 's/../\\x&/g' | xargs -0 printf '%b' 
 bash "$page/notices.sh" | sed -e 's/&/\&amp;/g' -e 's/</\&lt;/g' >"$work/notices"
 gzip -9nc "$build/page/engine.wasm" | base64 -w0 >"$work/engine"
 gzip -9nc "$build/home.pack" | base64 -w0 >"$work/home"
+gzip -9nc "$build/home.made" | base64 -w0 >"$work/made"
 awk -v work="$work" -v version="$version" -v script_hash="$(hash "$work/script")" \
     -v style_hash="$(hash "$work/style")" -v sheet_hash="$(hash "$work/sheet")" \
     -v facts="$page/facts.json" -v mark="$(cat "$build/home.pack.mark")" '
@@ -43,6 +44,7 @@ awk -v work="$work" -v version="$version" -v script_hash="$(hash "$work/script")
         if (index($0, "@FACTS@")) put("@FACTS@", whole(facts))
         if (index($0, "@ENGINE@")) put("@ENGINE@", whole(work "/engine"))
         if (index($0, "@HOME@")) put("@HOME@", whole(work "/home"))
+        if (index($0, "@MADE@")) put("@MADE@", whole(work "/made"))
         if (index($0, "@SCRIPT@")) put("@SCRIPT@", whole(work "/script") "\n")
         print
     }' "$page/page.html" >"$work/page"

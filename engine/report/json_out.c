@@ -5,6 +5,7 @@
 
 #include <float.h>
 #include <math.h>
+#include <stdint.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -21,18 +22,42 @@ static void add_line(struct json_out *out)
         text_add_n(out->text, "  ", 2);
 }
 
+/* On a line, in one piece: a batch writes little else. */
+static void begin_on_line(struct json_out *out, const char *key)
+{
+    const size_t length = key == NULL ? 0 : strlen(key), comma = out->follows ? 1 : 0;
+    const size_t size = comma + (key == NULL ? 0 : length + 3);
+    char *at = size == 0 ? NULL : text_room(out->text, size);
+    if (at == NULL)
+        return;
+    if (comma > 0)
+        *at++ = ',';
+    if (key == NULL)
+        return;
+    *at++ = '"';
+    memcpy(at, key, length);
+    memcpy(at + length, "\":", 2);
+}
+
+static void begin_pretty(struct json_out *out, const char *key)
+{
+    if (out->follows)
+        text_add_n(out->text, ", ", key == NULL ? 2 : 1);
+    if (key == NULL)
+        return;
+    add_line(out);
+    text_add_n(out->text, "\"", 1);
+    text_add(out->text, key);
+    text_add_n(out->text, "\": ", 3);
+}
+
 /* What stands before a value: the comma of the one before, and its key. */
 static void begin(struct json_out *out, const char *key)
 {
-    if (out->follows)
-        text_add_n(out->text, ", ", out->pretty && key == NULL ? 2 : 1);
-    if (key != NULL) {
-        if (out->pretty)
-            add_line(out);
-        text_add_n(out->text, "\"", 1);
-        text_add(out->text, key);
-        text_add_n(out->text, "\": ", out->pretty ? 3 : 2);
-    }
+    if (out->pretty)
+        begin_pretty(out, key);
+    else
+        begin_on_line(out, key);
     out->follows = true;
 }
 
@@ -95,15 +120,46 @@ static bool is_plain(unsigned char c)
     return c >= ' ' && c < 0x7F && c != '"' && c != '\\';
 }
 
+/* Has one of eight bytes its highest bit set, or is it below ' ' or one of three? */
+static bool some_not_plain(uint64_t eight)
+{
+    const uint64_t ones = UINT64_C(0x0101010101010101), highest = ones * 0x80;
+    const uint64_t quote = eight ^ (ones * '"'), slash = eight ^ (ones * '\\');
+    const uint64_t last = eight ^ (ones * 0x7F);
+    return ((eight | (eight - ones * ' ') | (quote - ones) | (slash - ones) | (last - ones))
+            & highest)
+           != 0;
+}
+
+static size_t plain_length(const unsigned char *s, size_t left)
+{
+    size_t plain = 0;
+    for (uint64_t eight; plain + sizeof(eight) <= left; plain += sizeof(eight)) {
+        memcpy(&eight, s + plain, sizeof(eight));
+        if (some_not_plain(eight))
+            break;
+    }
+    while (plain < left && is_plain(s[plain]))
+        plain++;
+    return plain;
+}
+
 static void add_quoted(struct text *out, const char *text)
 {
     const unsigned char *s = (const unsigned char *)text;
     size_t left = strlen(text);
+    if (plain_length(s, left) == left) { /* by far the most */
+        char *at = text_room(out, left + 2);
+        if (at != NULL) {
+            *at = '"';
+            memcpy(at + 1, text, left);
+            at[left + 1] = '"';
+        }
+        return;
+    }
     text_add_n(out, "\"", 1);
     while (left > 0) {
-        size_t plain = 0; /* by far the most */
-        while (plain < left && is_plain(s[plain]))
-            plain++;
+        const size_t plain = plain_length(s, left);
         text_add_n(out, (const char *)s, plain);
         s += plain, left -= plain;
         if (left == 0)

@@ -76,6 +76,28 @@ static void text_grows_and_stays_terminated(void **state)
 }
 
 /* The Unicode standard, table 3-7 (well-formed UTF-8 byte sequences). */
+/* Around what is written at once, and around where a text must grow: nothing is lost. */
+static void formatted_words_of_any_length_are_whole(void **state)
+{
+    (void)state;
+    struct arena arena = {0};
+    char words[600];
+    memset(words, 'x', sizeof(words));
+    for (int length = 200; length < 600; length++) {
+        struct text text = TEXT_EMPTY;
+        text_add(&text, "[");
+        text_addf(&text, "%.*s]", length, words);
+        assert_int_equal(text.length, (size_t)length + 2);
+        assert_int_equal(strlen(text_string(&text)), text.length);
+        assert_memory_equal(text_string(&text) + 1, words, (size_t)length);
+        assert_int_equal(text_string(&text)[length + 1], ']');
+        const char *copy = arena_format(&arena, "[%.*s]", length, words);
+        assert_string_equal(copy, text_string(&text));
+        text_free(&text);
+    }
+    arena_free(&arena);
+}
+
 static void utf8_follows_the_table_of_the_standard(void **state)
 {
     (void)state;
@@ -293,6 +315,7 @@ int main(void)
         cmocka_unit_test(arena_refuses_what_overflows_and_remembers),
         cmocka_unit_test(arena_copies_and_formats),
         cmocka_unit_test(text_grows_and_stays_terminated),
+        cmocka_unit_test(formatted_words_of_any_length_are_whole),
         cmocka_unit_test(utf8_follows_the_table_of_the_standard),
         cmocka_unit_test(utf8_printable_moves_no_cursor),
         cmocka_unit_test(nearest_counts_slips),

@@ -240,6 +240,29 @@ static void nasty_texts(void **state)
     cJSON_Delete(root);
 }
 
+/* Wherever in a text it stands: texts are looked through eight bytes at a time. */
+static void every_sign_is_escaped_wherever_it_stands(void **state)
+{
+    (void)state;
+    struct sample sample;
+    sample_make(&sample);
+    for (int sign = 1; sign < 256; sign++)
+        for (size_t place = 0; place < 18; place++) {
+            char words[] = "eighteen bytes are";
+            words[place] = (char)sign;
+            sample.result.job = words;
+            char *report = written(&sample.result, false);
+            for (const char *byte = report; byte[1] != '\0'; byte++)
+                assert_true(*byte >= 0x20 && *byte < 0x7F);
+            cJSON *root = cJSON_Parse(report);
+            assert_non_null(root);
+            if (sign < 0x80)
+                assert_text(root, "job", words);
+            cJSON_Delete(root);
+            free(report);
+        }
+}
+
 static void one_line_or_many(void **state)
 {
     (void)state;
@@ -362,6 +385,7 @@ int main(int argc, char **argv)
         cmocka_unit_test(what_does_not_apply_is_counted),
         cmocka_unit_test(values_of_every_kind),
         cmocka_unit_test(nasty_texts),
+        cmocka_unit_test(every_sign_is_escaped_wherever_it_stands),
         cmocka_unit_test(one_line_or_many),
         cmocka_unit_test(the_whole_as_kept),
         cmocka_unit_test(the_same_twice),

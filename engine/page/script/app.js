@@ -254,7 +254,8 @@ async function start() {
   app.county = JSON.parse(place("county").textContent);
   if (app.county?.place)
     app.county.title = app.county.places.places.find((one) => one.jurisdiction === app.county.place)?.title;
-  app.engine = await Engine.load(await unpacked("engine"), await unpacked("home"));
+  app.engine = await Engine.load(await unpacked("engine"), await unpacked("home"),
+    await unpacked("made"));
   app.layCounty();
   if (store.current()) app.view = "Check";
   app.show();

@@ -19,8 +19,8 @@ function hostOf(memory) {
 }
 
 export class Engine {
-  // bytes of engine.wasm, and of the pack of rules and places.
-  static async load(bytes, pack) {
+  // bytes of engine.wasm, of the pack of rules and places, and of what the build made of it.
+  static async load(bytes, pack, made) {
     const engine = new Engine();
     const module = await WebAssembly.compile(bytes);
     const host = hostOf(() => new DataView(engine.wasm.memory.buffer));
@@ -30,6 +30,7 @@ export class Engine {
     engine.wasm = (await WebAssembly.instantiate(module, imports)).exports;
     engine.wasm._initialize();
     engine.wasm.page_set_home(engine.put(pack), pack.length);
+    engine.wasm.page_set_made(engine.put(made), made.length);
     engine.wasm.page_open();
     return engine;
   }

@@ -60,6 +60,11 @@ EXPORTED("page_set_home") void page_set_home(char *bytes, size_t length)
     page_home_set(bytes, length);
 }
 
+EXPORTED("page_set_made") void page_set_made(const char *bytes, size_t length)
+{
+    page_home_set_made(bytes, length);
+}
+
 EXPORTED("page_lay_over") int page_lay_over(const char *path, const char *text, size_t length)
 {
     return page_home_lay_over(path, text, length);

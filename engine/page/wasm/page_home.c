@@ -14,10 +14,17 @@ struct pack home_files_packed(void)
     return home;
 }
 
-/* The page takes no more than the files: they are read as they stand. */
+/* Never freed: what was read points into it. */
+static struct pack made;
+
 struct pack home_files_made(void)
 {
-    return (struct pack){"", 0};
+    return made;
+}
+
+void page_home_set_made(const char *bytes, size_t length)
+{
+    made = (struct pack){bytes, length};
 }
 
 void page_home_set(char *bytes, size_t length)
@@ -60,5 +67,7 @@ bool page_home_lay_over(const char *path, const char *text, size_t length)
     bytes[used++] = '\n';
     memcpy(bytes + used, home.bytes + to, home.length - to);
     page_home_set(bytes, used + home.length - to);
+    /* It was made of the files as they came with the page; these are not those. */
+    made = (struct pack){"", 0};
     return true;
 }
