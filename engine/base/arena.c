@@ -19,22 +19,21 @@ struct arena_block {
  * a few. */
 enum { BLOCK_BYTES = 16 * 1024 };
 
-/* Zeroed by calloc, and nothing is ever given out twice: so what arena_alloc gives is
- * zeroed. */
 static struct arena_block *block_new(struct arena *arena, size_t size)
 {
     if (size > SIZE_MAX - sizeof(struct arena_block))
         return NULL;
-    struct arena_block *block = calloc(1, sizeof(*block) + size);
+    struct arena_block *block = malloc(sizeof(*block) + size);
     if (block == NULL)
         return NULL;
+    block->used = 0;
     block->size = size;
     block->next = arena->blocks;
     arena->blocks = block;
     return block;
 }
 
-void *arena_alloc(struct arena *arena, size_t size)
+static void *take(struct arena *arena, size_t size)
 {
     const size_t align = sizeof(max_align_t);
     if (size > SIZE_MAX - align) {
@@ -55,20 +54,36 @@ void *arena_alloc(struct arena *arena, size_t size)
     return at;
 }
 
-void *arena_array(struct arena *arena, size_t count, size_t size)
+void *arena_alloc(struct arena *arena, size_t size)
+{
+    void *at = take(arena, size);
+    return at == NULL ? NULL : memset(at, 0, size);
+}
+
+void *arena_room(struct arena *arena, size_t count, size_t size)
 {
     if (size != 0 && count > SIZE_MAX / size) {
         arena->failed = true;
         return NULL;
     }
-    return arena_alloc(arena, count * size);
+    return take(arena, count * size);
+}
+
+void *arena_array(struct arena *arena, size_t count, size_t size)
+{
+    void *at = arena_room(arena, count, size);
+    return at == NULL ? NULL : memset(at, 0, count * size);
 }
 
 char *arena_copy_n(struct arena *arena, const char *text, size_t length)
 {
-    char *copy = arena_alloc(arena, length + 1);
-    if (copy != NULL)
-        memcpy(copy, text, length);
+    char *copy = length == SIZE_MAX ? NULL : take(arena, length + 1);
+    if (copy == NULL) {
+        arena->failed = true;
+        return NULL;
+    }
+    memcpy(copy, text, length);
+    copy[length] = '\0';
     return copy;
 }
 

@@ -1,6 +1,6 @@
 /* arena.h - memory that is released all at once.
  *
- * An arena hands out zeroed blocks and frees them together. Strings and
+ * An arena hands out zeroed blocks, but for arena_room, and frees them together. Strings and
  * records that live as long as one profile, one rulebook or one check belong
  * to such an arena, so no caller frees them one by one.
  *
@@ -25,6 +25,9 @@ void *arena_alloc(struct arena *arena, size_t size);
 
 /* A zeroed array of count elements; NULL on overflow or when out of memory. */
 void *arena_array(struct arena *arena, size_t count, size_t size);
+
+/* The same, but not zeroed: for what is written anyway. */
+void *arena_room(struct arena *arena, size_t count, size_t size);
 
 /* Copies of text; a NULL text gives NULL without setting failed. */
 char *arena_copy(struct arena *arena, const char *text);

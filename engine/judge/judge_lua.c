@@ -78,7 +78,7 @@ static struct finding *finding_add(struct run *run)
         /* As many as the job before had: batches are of houses much alike. */
         const size_t before = run->judging.book->finding_count;
         const size_t capacity = run->capacity > 0 ? run->capacity * 2 : before > 64 ? before : 64;
-        struct finding *findings = arena_array(&result->arena, capacity, sizeof(*findings));
+        struct finding *findings = arena_room(&result->arena, capacity, sizeof(*findings));
         if (findings == NULL)
             return NULL;
         if (result->finding_count > 0)

@@ -67,6 +67,17 @@ struct charge {
     size_t output, output_of_rule;
 };
 
+/* What is said of a fact that is missing: many findings of a job wait for one. */
+struct lacking {
+    const char *missing;       /* its pointer; NULL: nothing is kept here */
+    const struct field *field; /* it is one of this, */
+    const char *lacks;         /* but this is to be asked for, */
+    const struct field *asked; /* which is one of this */
+    const char *says;
+};
+
+enum { LACKING_KEPT = 32 };
+
 struct judging {
     struct arena *arena; /* of the result */
     const struct rulebook *book;
@@ -86,8 +97,9 @@ struct judging {
     struct given given;  /* to the running function */
     struct marks *marks; /* numbers are given marked; NULL: as they are */
     struct trail trail;
-    struct charge charged; /* before the trail */
-    bool entered;          /* a call was made */
+    struct charge charged;                /* before the trail */
+    bool entered;                         /* a call was made */
+    struct lacking lacking[LACKING_KEPT]; /* by their pointers' letters */
 };
 
 /* Raises while a file is loaded: there is no job then. */

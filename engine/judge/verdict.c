@@ -635,22 +635,41 @@ static bool is_known_later(const struct field *field, enum stage reached)
     return field->stage != NULL && stage_by_word(field->stage) > (int)reached;
 }
 
+static const struct lacking *lacking_of(struct judging *judging)
+{
+    const struct record *record = &judging->record;
+    const char *missing = record->missing_pointer;
+    size_t place = 0;
+    for (const char *c = missing; *c != '\0'; c++)
+        place = place * 31 + (unsigned char)*c;
+    struct lacking *lacking = &judging->lacking[place % LACKING_KEPT];
+    if (lacking->missing != NULL && lacking->field == record->missing
+        && strcmp(lacking->missing, missing) == 0)
+        return lacking;
+    const struct field *asked = record->missing;
+    const char *lacks = asked_for(judging, &asked);
+    *lacking = (struct lacking){
+        missing, record->missing, lacks, asked,
+        arena_format(judging->arena, "The job does not say %s: %s", lacks, asked->ask)};
+    return lacking;
+}
+
 void verdict_open(struct finding *finding, struct judging *judging)
 {
     const struct record *record = &judging->record;
     take_record(finding, judging);
     finding->outcome = OUTCOME_OPEN;
-    const struct field *field = record->missing;
+    const struct lacking *lacking = record->missing == NULL ? NULL : lacking_of(judging);
+    const struct field *field = lacking == NULL ? NULL : lacking->asked;
     finding->why |= record->ask_place ? WHY_PLACE : 0u;
-    if (field != NULL)
-        finding->lacks = asked_for(judging, &field);
+    if (lacking != NULL)
+        finding->lacks = lacking->lacks;
     finding->ask = record->ask_place ? ASK_PLACE
                    /* Not yet, rather than not at all: nobody need look for it today. */
                    : field != NULL && is_known_later(field, judging->reached) ? ASK_LATER
                                                                               : ASK_JOB;
-    if (field != NULL)
-        finding->says = arena_format(judging->arena, "The job does not say %s: %s", finding->lacks,
-                                     field->ask);
+    if (lacking != NULL)
+        finding->says = lacking->says;
     /* A fact that is lacking is worth more than the rule's words: it says what to do. */
     else if (record->cannot_tell != NULL)
         finding->says = record->cannot_tell;

@@ -62,7 +62,7 @@ static bool is_packed(const char *path, const char *text, size_t length)
            && memcmp(file.bytes, text, length) == 0;
 }
 
-/* Terminated, though the file need not be: arena blocks are zeroed. */
+/* Terminated, though the file need not be. */
 static const struct source *keep_source(struct arena *arena, struct sources *sources,
                                         const char *path, const char *text, size_t length)
 {

@@ -28,6 +28,7 @@ int __real_scandir(const char *path, struct dirent ***names, int (*choose)(const
                    int (*compare)(const struct dirent **, const struct dirent **));
 void *__real_arena_alloc(struct arena *arena, size_t size);
 void *__real_arena_array(struct arena *arena, size_t count, size_t size);
+void *__real_arena_room(struct arena *arena, size_t count, size_t size);
 char *__real_arena_copy(struct arena *arena, const char *text);
 char *__real_arena_copy_n(struct arena *arena, const char *text, size_t length);
 void *__real_heap_allocate(void *data, void *block, size_t old_size, size_t new_size);
@@ -44,6 +45,7 @@ int __wrap_scandir(const char *path, struct dirent ***names, int (*choose)(const
                    int (*compare)(const struct dirent **, const struct dirent **));
 void *__wrap_arena_alloc(struct arena *arena, size_t size);
 void *__wrap_arena_array(struct arena *arena, size_t count, size_t size);
+void *__wrap_arena_room(struct arena *arena, size_t count, size_t size);
 char *__wrap_arena_copy(struct arena *arena, const char *text);
 char *__wrap_arena_copy_n(struct arena *arena, const char *text, size_t length);
 __attribute__((format(printf, 2, 3))) char *__wrap_arena_format(struct arena *arena,
@@ -189,6 +191,11 @@ static bool arena_fails(struct arena *arena)
 void *__wrap_arena_alloc(struct arena *arena, size_t size)
 {
     return arena_fails(arena) ? NULL : __real_arena_alloc(arena, size);
+}
+
+void *__wrap_arena_room(struct arena *arena, size_t count, size_t size)
+{
+    return arena_fails(arena) ? NULL : __real_arena_room(arena, count, size);
 }
 
 void *__wrap_arena_array(struct arena *arena, size_t count, size_t size)

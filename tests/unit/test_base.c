@@ -36,6 +36,38 @@ static void arena_gives_zeroed_aligned_blocks(void **state)
     assert_null(arena.blocks);
 }
 
+static bool holds_only(const unsigned char *bytes, size_t size, unsigned char value)
+{
+    for (size_t i = 0; i < size; i++)
+        if (bytes[i] != value)
+            return false;
+    return true;
+}
+
+/* Memory that was written before comes back: what is given is zeroed all the same, and a
+ * copy ends where it should. */
+static void arena_zeroes_memory_that_was_used(void **state)
+{
+    (void)state;
+    struct arena arena = {0};
+    char words[300];
+    memset(words, 'w', sizeof(words));
+    for (int round = 0; round < 3; round++) {
+        for (size_t size = 1; size < 300; size++) {
+            assert_true(holds_only(arena_alloc(&arena, size), size, 0));
+            assert_true(holds_only(arena_array(&arena, 3, size), 3 * size, 0));
+            assert_int_equal(strlen(arena_copy_n(&arena, words, size)), size);
+        }
+        arena_free(&arena);
+        for (int i = 0; i < 400; i++)
+            memset(arena_room(&arena, 100, 20), 0xFF, 2000);
+        arena_free(&arena);
+    }
+    assert_null(arena_room(&arena, SIZE_MAX / 2, 3));
+    assert_true(arena.failed);
+    arena_free(&arena);
+}
+
 static void arena_refuses_what_overflows_and_remembers(void **state)
 {
     (void)state;
@@ -312,6 +344,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(arena_gives_zeroed_aligned_blocks),
+        cmocka_unit_test(arena_zeroes_memory_that_was_used),
         cmocka_unit_test(arena_refuses_what_overflows_and_remembers),
         cmocka_unit_test(arena_copies_and_formats),
         cmocka_unit_test(text_grows_and_stays_terminated),
