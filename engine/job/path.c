@@ -23,13 +23,12 @@ void path_add(struct text *pointer, const char *name, size_t length)
 {
     const size_t shown = path_quotable(name, length, PATH_LONGEST_NAME);
     text_add(pointer, "/");
-    for (size_t i = 0; i < shown; i++) {
-        if (name[i] == '~')
-            text_add(pointer, "~0");
-        else if (name[i] == '/')
-            text_add(pointer, "~1");
-        else
-            text_add_n(pointer, name + i, 1);
+    for (size_t i = 0, plain = 0; i < shown; i++, plain = i) {
+        while (i < shown && name[i] != '~' && name[i] != '/')
+            i++;
+        text_add_n(pointer, name + plain, i - plain);
+        if (i < shown)
+            text_add(pointer, name[i] == '~' ? "~0" : "~1");
     }
     if (shown < length)
         text_add(pointer, "...");

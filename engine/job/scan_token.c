@@ -105,13 +105,23 @@ static bool scan_character(struct scan *scan)
     return c >= 0x20;
 }
 
+/* Where the run of characters that need no look ends: by far the most are such. */
+static size_t past_plain(const struct scan *scan)
+{
+    size_t at = scan->at;
+    while (at < scan->length && scan->text[at] >= ' ' && scan->text[at] < 0x7F
+           && scan->text[at] != '"' && scan->text[at] != '\\')
+        at++;
+    return at;
+}
+
 /* Goes on after a bad character, so that all of a text's faults are listed; a line break
  * is taken for a forgotten quote, and ends the scan. */
 bool scan_string(struct scan *scan)
 {
     const size_t from = scan->at++;
     bool sound = true;
-    while (!scan->stopped && scan->at < scan->length) {
+    while (!scan->stopped && (scan->at = past_plain(scan)) < scan->length) {
         const char c = scan->text[scan->at];
         if (c == '"') {
             scan->at++;
