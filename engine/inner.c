@@ -11,6 +11,7 @@
 #include "prove/explain.h"
 #include "prove/figure_table.h"
 #include "ask/interview.h"
+#include "ask/shop_house.h"
 #include "prove/mutate.h"
 #include "prove/proof.h"
 #include "prove/trial.h"
@@ -1073,6 +1074,7 @@ struct eavemark_interview {
     struct interview *interview;
     char *name;
     const struct field *asked; /* of the question before, or NULL */
+    bool habits;               /* what is written is a shop sheet */
 };
 
 /* The job, or a new one, with the habits of another. With problems it may be NULL. */
@@ -1110,7 +1112,9 @@ static eavemark_interview *interview_opened(eavemark *handle,
     memcpy(opened->name, name, strlen(name) + 1);
     /* interview_start takes it over; when it is not reached, there are problems and no
      * job. */
-    cJSON *job = given ? read_request(request, problems) : NULL;
+    cJSON *job = given             ? read_request(request, problems)
+                 : request->habits ? shop_house_read(handle->laws.home, problems)
+                                   : NULL;
     if (request->like_name != NULL && problems->count == 0)
         job = with_habits(handle, job, request->like_name, problems);
     if (problems->count > 0 || problems->out_of_memory)
@@ -1119,6 +1123,9 @@ static eavemark_interview *interview_opened(eavemark *handle,
         opened->interview = interview_start(&handle->laws, job, &preset, opened->name, problems);
     if (opened->interview != NULL && request->ahead)
         interview_go_ahead(opened->interview);
+    if (opened->interview != NULL && request->habits)
+        interview_of_habits(opened->interview);
+    opened->habits = request->habits;
     if (opened->interview != NULL)
         return opened;
     inner_interview_close(opened);
@@ -1241,14 +1248,17 @@ char *inner_interview_job(eavemark_interview *interview, size_t *answered, size_
     *answered = counts.answered;
     *skipped = counts.skipped;
     const cJSON *job = interview_job(interview->interview, &found);
+    cJSON *sheet = interview->habits && found.count == 0 && !found.out_of_memory
+                       ? interview_sheet_of(interview->interview, &found)
+                       : NULL;
     /* A job that is not sound is not written: it would be refused when it is read again. */
     const bool sound = found.count == 0 && !found.out_of_memory;
     *problems = problems_text(&found);
     problems_free(&found);
-    if (!sound)
-        return NULL;
-    write_job_text(job, &text);
-    return text_release(&text);
+    if (sound)
+        write_job_text(interview->habits ? sheet : job, &text);
+    cJSON_Delete(sheet);
+    return sound ? text_release(&text) : NULL;
 }
 
 /* cJSON allocates the line by its own means: it is copied, so that free() is right for

@@ -52,12 +52,18 @@ static void forget_questions(struct interview *interview)
     interview->now = NULL;
 }
 
+void interview_of_habits(struct interview *interview)
+{
+    interview->habits = true;
+    interview->ahead = true;
+}
+
 /* What waits now and was not left out; one at least while there is a question. */
 size_t interview_left(const struct interview *interview)
 {
     size_t left = 0, lines = 0;
     for (size_t i = 0; i < interview->questions.count; i++)
-        left += !interview_done(interview, interview->questions.items[i].pointer);
+        left += interview_waits(interview, &interview->questions.items[i]);
     for (size_t i = 0; interview->now != NULL && i < interview->now->part_count; i++)
         for (size_t q = 0; q < interview->questions.count; q++)
             lines += strcmp(interview->questions.items[q].pointer, interview->now->parts[i].pointer)
@@ -69,6 +75,8 @@ size_t interview_left(const struct interview *interview)
 /* The next finding that fails and was not told yet, or NULL. */
 const struct finding *interview_fails(struct interview *interview)
 {
+    if (interview->habits)
+        return NULL;
     for (size_t i = 0; i < interview->result.finding_count; i++) {
         const struct finding *finding = &interview->result.findings[i];
         if (finding->outcome != OUTCOME_FAIL)
@@ -218,6 +226,15 @@ const cJSON *interview_job(const struct interview *interview, struct problems *p
     }
     cJSON_Delete(laid);
     return interview->job;
+}
+
+cJSON *interview_sheet_of(const struct interview *interview, struct problems *problems)
+{
+    const struct law *bare = laws_fields(interview->laws, problems);
+    cJSON *sheet = bare == NULL ? NULL : shop_lift(interview->job, &bare->book->fields);
+    if (bare != NULL && sheet == NULL)
+        problem_out_of_memory(problems);
+    return sheet;
 }
 
 const cJSON *interview_draft(const struct interview *interview)

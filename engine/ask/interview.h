@@ -30,6 +30,13 @@ const struct question *interview_ask(struct interview *interview, struct problem
 /* Asks for what later stages decide as well, as far as it can be known now. */
 void interview_go_ahead(struct interview *interview);
 
+/* Asks for a shop's habits only, and tells of nothing that fails: the job is no house of its
+ * (shop_house.h). */
+void interview_of_habits(struct interview *interview);
+
+/* A shop sheet of the habits that were answered; to be deleted. NULL with problems. */
+cJSON *interview_sheet_of(const struct interview *interview, struct problems *problems);
+
 /* How many questions wait now, the present one included; more may follow from answers. */
 size_t interview_left(const struct interview *interview);
 

@@ -123,6 +123,32 @@ static void ask_sheet(struct interview *interview, const struct fields *fields)
     interview->now = &interview->head;
 }
 
+/* A habit, or a list of materials that are yet to be named. */
+static bool is_habit(const struct field *field)
+{
+    return field->habit != HABIT_NONE || (field->type == FIELD_LIST && fields_is_material(field));
+}
+
+bool interview_waits(const struct interview *interview, const struct question *question)
+{
+    return !interview_done(interview, question->pointer)
+           && (!interview->habits || is_habit(question->field));
+}
+
+/* Of a line of several, those that are habits; one alone is asked for by its own words. */
+static void keep_habits(struct question *question)
+{
+    size_t kept = 0;
+    for (size_t i = 0; i < question->part_count; i++)
+        if (is_habit(question->parts[i].field))
+            question->parts[kept++] = question->parts[i];
+    question->part_count = kept;
+    if (kept < 2) {
+        question->part_count = 0;
+        question->ask = question->field->ask;
+    }
+}
+
 /* The question, or that which leads those that are asked in one line with it, if it waits. */
 static struct question *in_line(struct interview *interview, const struct fields *fields,
                                 struct question *question)
@@ -131,9 +157,11 @@ static struct question *in_line(struct interview *interview, const struct fields
     const char *leader = one_line_leader(question, arena, fields);
     for (size_t i = 0; leader != NULL && i < interview->questions.count; i++)
         if (strcmp(interview->questions.items[i].pointer, leader) == 0
-            && !interview_done(interview, leader))
+            && interview_waits(interview, &interview->questions.items[i]))
             question = &interview->questions.items[i];
     one_line_gather(question, arena, interview->laid, fields);
+    if (interview->habits && question->part_count > 0)
+        keep_habits(question);
     return question;
 }
 
@@ -143,7 +171,7 @@ void interview_ask_next(struct interview *interview, const struct fields *fields
     const char *lacking = lacking_of_plan(interview, fields);
     for (size_t i = 0; i < interview->questions.count; i++) {
         struct question *question = &interview->questions.items[i];
-        if (interview_done(interview, question->pointer))
+        if (!interview_waits(interview, question))
             continue;
         if (best == NULL || goes_before(fields, question, best))
             best = question;

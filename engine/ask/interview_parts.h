@@ -35,6 +35,7 @@ struct interview {
     const struct question *now;
     bool fresh;          /* it began from nothing: a sheet is to be confirmed */
     bool without_sheet;  /* the sheet was turned down */
+    bool habits;         /* of a shop: nothing else is asked, nor told */
     bool ahead;          /* for all stages, not only for what was reached */
     struct arena kept;   /* what is kept from question to question */
     struct strings told; /* findings that fail, and were told: rule and place */
@@ -92,7 +93,10 @@ void interview_ask_head(struct interview *interview, const struct fields *fields
 /* The question to be asked again, though no rule may wait for it now. */
 void interview_ask_again(struct interview *interview, const struct fields *fields);
 
-/* The best of what was neither answered nor left out. */
+/* Is it asked for in this interview, and was it neither answered nor left out? */
+bool interview_waits(const struct interview *interview, const struct question *question);
+
+/* The best of what waits. */
 void interview_ask_next(struct interview *interview, const struct fields *fields);
 
 /* Changes of the job (interview_change.c) ---------------------------------------- */

@@ -72,6 +72,7 @@ struct eavemark_request {
     const char *shop_folder;
     bool ahead;            /* of an interview: asks for what later stages decide as well */
     const char *like_name; /* of an interview: the file of a job whose habits are taken over */
+    bool habits;           /* of an interview: a shop's habits are asked, a shop sheet is written */
 };
 
 /* Checks one job. A result is freed before the handle it came from is closed:

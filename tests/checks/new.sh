@@ -33,13 +33,13 @@ answer() {
 # prompt: reads up to the next "> " into $shown; fails at the end.
 prompt() { IFS= read -r -d '>' -t 60 shown <&"$from"; }
 
-# interview MOST ARGUMENT...: answers up to MOST questions, each once its help
+# interview MOST ARGUMENT...: of `new`, or of $command; answers up to MOST questions, each once its help
 # has told its place, then says stop; the places go to asked, the talk to talk.
 interview() {
     local most=$1 count=0 last="" place said
     shift
     : >talk
-    coproc new { "$program" new "$@" 2>&1; }
+    coproc new { "$program" "${command:-new}" "$@" 2>&1; }
     local child=$new_PID
     exec {from}<&"${new[0]}" {to}>&"${new[1]}"
     while prompt; do
@@ -148,12 +148,14 @@ cmp -s two.json kept.json || flunk "two.json changed"
 # the department can say.
 answers=$source/tests/checks/tear_off.answers
 cp "$source/tests/checks/tear_off.shop.json" shop.json
+extra=
 budget() { # MOST FORM PLACE OPTION...
     local most=$1 form=$2 place=$3 out="$2-$3-$1.json"
     shift 3
     : >asked
     grep -v '^/roof/footprint/form' "$source/tests/checks/tear_off.answers" >table
-    printf '/roof/footprint/form\t%s\n/jurisdiction\t%s\n' "$form" "$place" >>table
+    printf "$extra/roof/footprint/form\t%s\n/jurisdiction\t%s\n" "$form" "$place" | cat - table >turned
+    mv turned table
     answers=$work/table
     interview 100 "$@" -o "$out"
     has talk "nothing else is asked here"
@@ -216,6 +218,38 @@ has talk 'So far: '
 printf 'Odd\nplanes\n2\n.\n' | "$program" new --jurisdiction example/tamarack --date 2026-05-04 >out 2>talk
 has out '"slopes"'
 
+# A shop sheet by questions: habits, and nothing of a house. With it a permit takes few.
+: >asked
+answers=$source/tests/checks/shop.answers
+command=shop
+interview 100 --jurisdiction example/dunmarrow -o begun.json
+has talk "nothing else is asked here"
+lacks talk "not taken"
+lacks talk "fails"
+[ "$(wc -l <asked)" -le 50 ] || flunk "a sheet takes $(wc -l <asked) questions"
+sort asked >sorted && grep -vE '^/(date|covering|fasteners|underlayments|ice_barrier|drip_edge|flashing|permit|inspection|roof/(footprint/(eaves|rakes)|valleys)|decks/0/(nails|panel_gap_in)|attics/0/vents)(/|$)' sorted &&
+    flunk "no habit is asked for there"
+has begun.json '"eavemark_shop": 1'
+for habit in '"made_to": "D3462"' '"kind": "common_8d"' '"called_by": "contractor"' '"lining": "metal"' '"head_lap_in": 4'; do
+    has begun.json "$habit"
+done
+for other in '"pitch"' '"form"' '"jurisdiction"' '"date"' '"layers"' '"span_rating"' '"length_ft"' '"site"'; do
+    lacks begun.json "$other"
+done
+sheet_asked=$(wc -l <asked)
+command=new
+cp begun.json shop.json
+rm gable-dunmarrow-30.json
+extra='/permit/status\tapplied\n' # who takes it out is on this sheet
+budget 30 gable dunmarrow --shop shop.json
+lacks gable-dunmarrow-30.json '"made_to"'
+printf 'dunmarrow\n2026-05-04\n1\n.\n' | "$program" shop -o begun.json 2>talk && flunk "shop overwrote a sheet"
+has talk "begun.json is there already"
+printf 'dunmarrow\n.\n' | "$program" shop -o none.json 2>talk && flunk "a sheet without a day"
+has talk "it is no sheet yet"
+[ ! -e none.json ] || flunk "none.json was written"
+"$program" shop --date 2026-05-04 begun.json 2>talk </dev/null && flunk "a day for a job that is lifted from"
+
 # Places by their words; several that fit are named.
 printf 'redwood city\n.\n' | "$program" new --date 2026-05-04 2>talk >out
 lacks talk "not taken"
@@ -223,5 +257,5 @@ printf 'florida\n.\n' | "$program" new --date 2026-05-04 2>talk >out
 has talk 'fits several: '
 has talk 'us-fl/jacksonville'
 
-[ $failures -eq 0 ] && echo "new: all well ($before questions;$counts)"
+[ $failures -eq 0 ] && echo "new: all well ($before questions;$counts; sheet $sheet_asked)"
 exit $((failures > 0))

@@ -412,6 +412,48 @@ static void a_check_amid_collections(void **state)
     run_small("check", check, FROM_LUA, 1, 3);
 }
 
+/* A sheet holds all habits of a job, or there is none. */
+static const char HABITS[] =
+    "field \"nails\" { type = \"group\", stage = \"permit\", ask = \"Nails\" }\n"
+    "field \"nails.length_in\" { type = \"number\", unit = \"in\", range = { 0, 9 },\n"
+    "  habit = \"product\", stage = \"permit\", ask = \"How long?\" }\n"
+    "field \"nails.metal\" { type = \"choice\", choices = { \"steel\", \"copper\" },\n"
+    "  habit = \"product\", stage = \"permit\", ask = \"Which metal?\" }\n"
+    "field \"felts\" { type = \"list\", range = { 0, 9 }, stage = \"permit\", ask = \"Felts\" }\n"
+    "field \"felts[].name\" { type = \"text\", range = { 1, 60 }, habit = \"product\",\n"
+    "  stage = \"permit\", ask = \"Name?\" }\n"
+    "field \"felts[].plies\" { type = \"integer\", unit = \"plies\", range = { 0, 4 },\n"
+    "  habit = \"product\", stage = \"permit\", ask = \"Plies?\" }\n"
+    "field \"vents\" { type = \"list\", range = { 0, 9 }, stage = \"permit\", ask = \"Vents\" }\n"
+    "field \"vents[].screened\" { type = \"yes_no\", habit = true, stage = \"permit\",\n"
+    "  ask = \"Screened?\" }\n";
+
+static const char WITH_HABITS[] =
+    "\"nails\": { \"length_in\": 1.5, \"metal\": \"steel\" }, "
+    "\"felts\": [{ \"name\": \"light\", \"plies\": 1 }, { \"name\": \"two\", \"plies\": 2 }], "
+    "\"vents\": [{ \"screened\": true }, { \"screened\": true }], \"stage\"";
+
+static void a_sheet_lifted_whole(void **state)
+{
+    (void)state;
+    struct scene scene = {.name = "shop with habits", .call = shop};
+    struct answer answer = {0};
+    small_scene(&scene);
+    home_write(&scene.home, "rules/common.lua", HABITS); /* read without a law too */
+    free(scene.job);
+    scene.job = text_with(SMALL_JOB, "\"stage\"", WITH_HABITS);
+    size_t count = 0;
+    answer = reference_of(&scene, FROM_SYSTEM, &count);
+    assert_non_null(strstr(answer.report, "screened"));
+    assert_non_null(strstr(answer.report, "steel"));
+    assert_non_null(strstr(answer.report, "two"));
+    answer_free(&answer);
+    sweep(&scene, FROM_SYSTEM, 1, 1);
+    sweep(&scene, FROM_SYSTEM, ALL_AFTER, 1);
+    free(scene.job);
+    home_remove(&scene.home);
+}
+
 static void other_calls(void **state)
 {
     (void)state;
@@ -481,6 +523,7 @@ int main(int argc, char **argv)
         cmocka_unit_test(a_check_without_room_in_an_arena),
         cmocka_unit_test(a_check_without_memory_for_lua),
         cmocka_unit_test(a_check_amid_collections),
+        cmocka_unit_test(a_sheet_lifted_whole),
         cmocka_unit_test(other_calls),
         cmocka_unit_test(the_real_rules),
         cmocka_unit_test(a_roof_by_its_plan),
