@@ -84,6 +84,7 @@ local KINDS = { one_family = "one-family", two_family = "two-family",
 
 about "Address" { says = function(job) return job.site.address end }
 about "Permit" { says = function(job) return job.permit.number end }
+about "Call" { says = function(job) return job.permit.telephone end }
 
 about "House" {
   says = function(job)

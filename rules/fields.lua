@@ -1002,6 +1002,8 @@ field "permit.status" { type = "choice", choices = { "none", "applied", "issued"
   ask = "Is there a permit: none, applied for, or issued?" }
 field "permit.number" { type = "text", range = { 1, 60 }, answer = "paper", stage = "deck",
   ask = "What is the permit's number?" }
+field "permit.telephone" { type = "text", range = { 3, 40 }, answer = "department", of_place = true,
+  stage = "permit", ask = "What is the building department's telephone number?" }
 field "permit.holder" { type = "choice", choices = { "owner", "contractor", "agent", "other" }, habit = true, stage = "permit",
   ask = "Who takes out the permit?" }
 field "permit.owner_lives_there" { type = "yes_no", stage = "permit",

@@ -15,6 +15,7 @@ local FACTS = {
   ["site.seismic_category"] = { "B", cite = "climate table" },
   ["site.high_velocity_hurricane_zone"] = { false, cite = "climate table" },
   ["site.hurricane_prone_region"] = { false, cite = "climate table" },
+  ["permit.telephone"] = { "555-0111", cite = "title page" },
 }
 
 jurisdiction "example/emberlow" {

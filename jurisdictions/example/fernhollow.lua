@@ -16,6 +16,7 @@ local FACTS = {
   ["site.hurricane_prone_region"] = { false, cite = "climate table" },
   ["site.fire_zone"] = { "none", cite = "climate table" },
   ["site.state_fire_area"] = { false, cite = "climate table" },
+  ["permit.telephone"] = { "555-0112", cite = "title page" },
 }
 
 jurisdiction "example/fernhollow" {

@@ -17,6 +17,7 @@ local FACTS = {
   ["site.hurricane_prone_region"] = { false, cite = "climate table" },
   ["site.fire_zone"] = { "none", cite = "climate table" },
   ["site.state_fire_area"] = { false, cite = "climate table" },
+  ["permit.telephone"] = { "555-0113", cite = "title page" },
 }
 
 jurisdiction "example/frostmere" {

@@ -15,6 +15,7 @@ local FACTS = {
   ["site.hurricane_prone_region"] = { true, cite = "climate table" },
   ["site.fire_zone"] = { "none", cite = "climate table" },
   ["site.state_fire_area"] = { false, cite = "climate table" },
+  ["permit.telephone"] = { "555-0121", cite = "title page" },
 }
 
 jurisdiction "example/saltmarsh" {

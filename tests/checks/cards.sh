@@ -28,6 +28,7 @@ before() {
 # IRC R905.2.2: under 4:12 two plies. The porch of this house has 2.5:12; the planes
 # of the other have 5:12.
 what="dry-in of a low porch" words=$(card porch-tear-off dry-in)
+says "Call 555-0110" # the department's, which the place states
 says '2 plies or more'
 says '1 ply or more'
 what="dry-in of steep planes" words=$(card cross-gable dry-in)
