@@ -634,12 +634,16 @@ local function whole_roof(job)
   if known(job.scope, "roof_share_percent") then
     part = part or job.scope.roof_share_percent < 100
   end
-  for _, slope in ipairs(job.roof.slopes) do
-    part = part or not gets_covering(slope)
-  end
   if part then
     cannot_tell("only a part of the roof is renewed, and the planes are listed whole. For a "
       .. "takeoff list just what is renewed, as a reroof and without /scope/roof_share_percent.")
+  end
+  for _, slope in ipairs(job.roof.slopes) do
+    if not gets_covering(slope) then
+      cannot_tell("one plane keeps its old covering or gets another kind, and eaves, ridges and "
+        .. "waste are reckoned over the roof whole. For a takeoff list the planes of each "
+        .. "covering as a job of their own.")
+    end
   end
 end
 

@@ -734,6 +734,12 @@ static void a_part_of_the_roof_is_not_the_whole(void **state)
     report = reckoned(fixture->handle, job, "example/frostmere");
     leaves_open(report, "shingle_bundles", NULL, "only a part of the roof is renewed");
     cJSON_Delete(report);
+    put_text(child(job, "scope"), "extent", "reroof");
+    put_text(cJSON_GetArrayItem(child(child(job, "roof"), "slopes"), 0), "gets",
+             "modified_bitumen");
+    report = reckoned(fixture->handle, job, "example/frostmere");
+    leaves_open(report, "shingle_bundles", NULL, "another kind");
+    cJSON_Delete(report);
     cJSON_Delete(job);
 }
 
