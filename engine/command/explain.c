@@ -5,7 +5,7 @@
 #include <string.h>
 
 struct explain {
-    const char *home, *jurisdiction, *date, *form, *output;
+    const char *home, *jurisdiction, *date, *form, *output, *shop;
 };
 
 /* A second word is a job, and must not be overwritten. */
@@ -30,7 +30,8 @@ static int run_explain(int argc, char **argv)
         /* NULL without a job: then only place and day count. */
         .name = words.items[1],
         .jurisdiction = explain.jurisdiction,
-        .date = explain.date};
+        .date = explain.date,
+        .shop_name = explain.shop};
     const bool json = explain.form != NULL && strcmp(explain.form, "json") == 0;
     char *report = NULL, *problems = NULL;
     eavemark *handle = eavemark_open(settings_home(explain.home));
@@ -49,6 +50,8 @@ static const struct option_line OPTIONS[] = {
      offsetof(struct explain, date), false},
     {"form", 0, "FORM", "text (to read) or json (to pass on)", KIND_FORM,
      offsetof(struct explain, form), false},
+    {"shop", 0, "FILE", "the shop sheet, in place of one that the job names", KIND_FILE,
+     offsetof(struct explain, shop), false},
     {"output", 'o', "FILE", "write the report there, once it is complete", KIND_FILE,
      offsetof(struct explain, output), false},
     {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,

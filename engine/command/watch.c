@@ -196,7 +196,7 @@ static int run_watch(int argc, char **argv)
     struct watch watch = {.check = &check};
     watch.signals = open_signals();
     if (watch.signals < 0
-        || watched_open(&watch.watched, check.job, settings_home(check.home)) != 0) {
+        || watched_open(&watch.watched, check.job, check.shop, settings_home(check.home)) != 0) {
         complain("%s: cannot be watched: %s", check.job, strerror(errno));
         status = EAVEMARK_UNUSABLE;
     } else {
@@ -220,6 +220,8 @@ static const struct option_line OPTIONS[] = {
      KIND_STAGE, offsetof(struct check, stage), false},
     {"form", 0, "FORM", "text (to read) or json (to pass on)", KIND_FORM,
      offsetof(struct check, form), false},
+    {"shop", 0, "FILE", "the shop sheet, in place of one that the job names", KIND_FILE,
+     offsetof(struct check, shop), false},
     {"output", 'o', "FILE", "write each report there, once it is complete", KIND_FILE,
      offsetof(struct check, output), false},
     {"strict", 0, NULL, "what is open, not met or disputed counts as failed", KIND_NONE,

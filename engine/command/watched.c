@@ -1,5 +1,7 @@
 #include "command/watched.h"
 
+#include "base/file.h"
+
 #include <dirent.h>
 #include <errno.h>
 #include <stdio.h>
@@ -9,7 +11,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-enum { DEEPEST = 6 };
+enum { DEEPEST = 6, JOB_MOST = 64 * 1024 * 1024 };
 
 /* What is of interest in a folder; one folder may serve several purposes. */
 enum purpose {
@@ -17,6 +19,7 @@ enum purpose {
     HAS_TARGET = 2,   /* what the job, a symbolic link, leads to */
     HAS_RULES = 4,    /* rule and profile files */
     HAS_PLACES = 8,   /* folders of more of them */
+    HAS_SHEET = 32,   /* the shop sheet, sheet_name */
     HAS_FOLDERS = 16, /* the home itself: rules/ and jurisdictions/ */
 };
 
@@ -80,11 +83,71 @@ static void add_target(struct watched *watched)
     free(real);
 }
 
+/* The folder of a file that is saved under the sheet's name. */
+static void add_folder_of_sheet(struct watched *watched, const char *path)
+{
+    char folder[PATH_MAX];
+    const char *slash = strrchr(path, '/');
+    if (strcmp(slash == NULL ? path : slash + 1, watched->sheet_name) != 0
+        || snprintf(folder, sizeof(folder), "%.*s", slash == NULL ? 1 : (int)(slash - path),
+                    slash == NULL ? "." : path)
+               >= (int)sizeof(folder))
+        return;
+    add_folder(watched, folder[0] == '\0' ? "/" : folder, HAS_SHEET);
+}
+
+static void watch_sheet(struct watched *watched, const char *path)
+{
+    const char *slash = strrchr(path, '/');
+    char *real = realpath(path, NULL); /* a link to a sheet of the same name elsewhere */
+    snprintf(watched->sheet_name, sizeof(watched->sheet_name), "%s",
+             slash == NULL ? path : slash + 1);
+    add_folder_of_sheet(watched, path);
+    if (real != NULL)
+        add_folder_of_sheet(watched, real);
+    free(real);
+}
+
+/* What stands behind "shop" in a job. Where that is not what the job means, a folder is
+ * watched for nothing. */
+static bool name_of_sheet(const char *text, char name[NAME_MAX + 1])
+{
+    static const char KEY[] = "\"shop\"";
+    const char *at = strstr(text, KEY);
+    at = at == NULL ? NULL : at + strlen(KEY);
+    at = at == NULL ? NULL : at + strspn(at, " \t\r\n:");
+    const size_t length = at == NULL || *at != '"' ? 0 : strcspn(at + 1, "\"");
+    if (length == 0 || length > NAME_MAX)
+        return false;
+    memcpy(name, at + 1, length);
+    name[length] = '\0';
+    return true;
+}
+
+/* The sheet handed over, or the one that the job names now, below its own folder. */
+static void add_sheet(struct watched *watched)
+{
+    char job[PATH_MAX], sheet[PATH_MAX], name[NAME_MAX + 1];
+    char *text = NULL;
+    size_t length = 0;
+    if (watched->shop != NULL) {
+        watch_sheet(watched, watched->shop);
+        return;
+    }
+    if (!join(job, watched->job_folder, watched->job_name)
+        || file_read(&text, &length, job, JOB_MOST) != FILE_READ)
+        return;
+    if (name_of_sheet(text, name) && join(sheet, watched->job_folder, name))
+        watch_sheet(watched, sheet);
+    free(text);
+}
+
 void watched_renew(struct watched *watched)
 {
     char path[PATH_MAX];
     add_folder(watched, watched->job_folder, HAS_JOB);
     add_target(watched);
+    add_sheet(watched);
     add_folder(watched, watched->home, HAS_FOLDERS);
     if (join(path, watched->home, "rules"))
         add_folder(watched, path, HAS_RULES);
@@ -108,9 +171,9 @@ static int split_path(struct watched *watched, const char *job)
     return 0;
 }
 
-int watched_open(struct watched *watched, const char *job, const char *home)
+int watched_open(struct watched *watched, const char *job, const char *shop, const char *home)
 {
-    *watched = (struct watched){.handle = -1, .home = home};
+    *watched = (struct watched){.handle = -1, .shop = shop, .home = home};
     if (split_path(watched, job) != 0)
         return -1;
     watched->handle = inotify_init1(IN_NONBLOCK | IN_CLOEXEC);
@@ -143,6 +206,8 @@ static bool is_of_interest(const struct watched *watched, const struct inotify_e
     const bool folder = (event->mask & IN_ISDIR) != 0;
     const char *name = event->len > 0 ? event->name : "";
     if ((purpose & HAS_JOB) != 0 && !folder && strcmp(name, watched->job_name) == 0)
+        return true;
+    if ((purpose & HAS_SHEET) != 0 && !folder && strcmp(name, watched->sheet_name) == 0)
         return true;
     if ((purpose & HAS_TARGET) != 0 && !folder)
         return true;

@@ -207,5 +207,41 @@ for bad in '' '-' 'nowhere/job.json'; do
     [ -s err ] || flunk "watch '$bad' does not say why"
 done
 
+# The shop sheet: handed over, or named by the job, below it or behind a link ------------
+
+cat >>home/rules/fields.lua <<'END'
+field "shop" { type = "text", range = { 1, 200 }, stage = "permit", ask = "Which sheet?" }
+field "felt" { type = "group", stage = "permit", ask = "Felt" }
+field "felt.plies" { type = "integer", unit = "layers", habit = "product", stage = "permit", ask = "How many?" }
+END
+cat >home/rules/one.lua <<'END'
+rule "one.layers" {
+  title = "Layers here", stage = "permit",
+  judge = function(job, figure) return at_most(job.felt.plies, figure "one.most", "layers") end,
+  mend = "Take one off.",
+}
+END
+sheet() { printf '{ "eavemark_shop": 1, "felt": { "plies": %s } }\n' "$1"; }
+mkdir -p shops jobs/own
+job 1 >jobs/plain.json
+job 1 | sed 's/"stage"/"shop": "own\/felt.json", "stage"/' >jobs/with.json
+for turn in handed named linked; do
+    file=shops/felt.json which=(jobs/with.json)
+    case $turn in
+    handed) which=(--shop shops/felt.json jobs/plain.json) ;;
+    named) file=jobs/own/felt.json ;;
+    linked) ln -sf ../../shops/felt.json jobs/own/felt.json ;;
+    esac
+    sheet 1 >$file
+    start "${which[@]}"
+    header 1 'nothing failed'
+    sheet 9 >$file
+    header 2 'something failed'
+    from 2 | grep -q '^== check 2, after a change of felt.json: ' || flunk "$turn: the sheet is not named"
+    echo x >shops/other.json; echo x >jobs/own/other.json
+    no_more 2
+    stop INT
+done
+
 [ $failures -eq 0 ] && echo "watch: all well"
 exit $((failures > 0))
