@@ -112,6 +112,9 @@ async function keeps(browser, path, tab) {
   const input = tab.locator(".field form.typed input").first();
   await input.fill("41");
   const at = await input.evaluate((one) => one.closest(".field").dataset.at);
+  const crashed = tab.waitForEvent("crash");
+  (await browser.newCDPSession(tab)).send("Page.crash").catch(() => {});
+  await crashed;
   await tab.close();
   const again = await openPage(browser, path);
   need(await again.evaluate(() => globalThis.eavemark.kept.text) === text, "a killed tab lost something");
