@@ -3,10 +3,10 @@
 //
 //   node same.mjs BUILD_FOLDER SOURCE_FOLDER
 import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { basename, dirname, join, resolve } from "node:path";
 import { examplesOf, finish, flunk, jobsBelow, need, openBrowser, openPage, run, sheetOf, temporaryFolder } from "./open.mjs";
 
-const [build, source] = process.argv.slice(2);
+const [build, source] = process.argv.slice(2).map((path) => resolve(path));
 const RANDOM = 200;
 
 const jobs = [...examplesOf(source), ...jobsBelow(join(source, "tests/houses"))];
@@ -41,11 +41,11 @@ function randomJob() {
 
 async function compare(tab, path, what) {
   const native = run(join(build, "eavemark"),
-    ["check", "--all", "--form", "json", "--home", source, path]);
+    ["check", "--all", "--form", "json", "--home", source, basename(path)], dirname(path));
   const sheet = sheetOf(path);
   const page = await tab.evaluate(([job, shop, name]) =>
     globalThis.eavemark.engine.call("check", { job, shop, name }, "json", 2),
-  [readFileSync(path, "utf8"), sheet && readFileSync(sheet, "utf8"), path]);
+  [readFileSync(path, "utf8"), sheet && readFileSync(sheet, "utf8"), basename(path)]);
   need(page.status === native.status, `${what}: status ${page.status}, the program's ${native.status}`);
   need((page.report ?? "") === native.stdout.toString(), `${what}: another report`);
   need(page.problems === native.stderr.toString(), `${what}: other problems: ${page.problems}`);

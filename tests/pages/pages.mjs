@@ -29,8 +29,8 @@ export async function openBrowser() {
 }
 
 // Runs the program; its output is bytes, so that none of them is mended on the way.
-export function run(program, args) {
-  const done = spawnSync(program, args, { maxBuffer: 1 << 28 });
+export function run(program, args, folder) {
+  const done = spawnSync(program, args, { maxBuffer: 1 << 28, cwd: folder });
   if (done.error) throw done.error;
   return done;
 }

@@ -71,7 +71,7 @@ export function field(asked, entry, now, said, extra = {}) {
   const question = asked.question.replace(/ \(an empty list [^)]*\)/, "");
   return h("div", { class: "field", "data-at": asked.pointer },
     h(alone ? "label" : "p", { id: label, for: alone && id, class: "asks" },
-      question, asked.where && h("span", { class: "of" }, ` ${asked.where}`)),
+      question, asked.where && h("span", { class: "of" }, " ", asked.where)),
     control, h("p", { id: `${id}-hint`, class: "hint" }, range),
     h("p", { class: "error", role: "alert" }, extra.error || null));
 }

@@ -7,8 +7,9 @@ import { entryAt, getAt } from "./pointer.js";
 // A question with what was said, half said, or refused.
 function answerable(question, app) {
   const count = question.rules?.length ?? 0;
-  const where = [question.where && `of ${question.where}`, count > 0 && `(decides ${count})`];
-  return field({ ...question, where: where.filter(Boolean).join(" ") },
+  // The name of a thing is the user's: written from right to left it turns nothing else.
+  const where = [question.where && ["of ", h("bdi", null, question.where), " "], count > 0 && `(decides ${count})`];
+  return field({ ...question, where },
     entryAt(app.schema, question.pointer), getAt(app.job, question.pointer),
     (said) => app.say(question.pointer, said),
     { error: app.refused?.at === question.pointer && app.refused.why,
