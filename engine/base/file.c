@@ -84,3 +84,18 @@ char *file_folder(const char *path)
            : slash == NULL ? strdup(".")
                            : strndup(path, (size_t)(slash - path));
 }
+
+enum file_result file_read_regular(char **text, size_t *length, const char *path, size_t limit)
+{
+    struct stat about;
+    const int handle = open(path, O_RDONLY | O_CLOEXEC | O_NONBLOCK);
+    if (handle < 0)
+        return errno == ENOENT || errno == ENOTDIR ? FILE_MISSING : FILE_UNREADABLE;
+    enum file_result result = check_kind(handle, limit);
+    if (result == FILE_READ && fstat(handle, &about) == 0 && !S_ISREG(about.st_mode))
+        result = FILE_NOT_A_FILE;
+    if (result == FILE_READ)
+        result = read_all(handle, text, length, limit);
+    close(handle);
+    return result;
+}

@@ -23,4 +23,8 @@ enum file_result file_read(char **text, size_t *length, const char *path, size_t
  * memory, or of NULL. */
 char *file_folder(const char *path);
 
+/* The same of a name that a stranger gave: only a regular file is read, and "-" is one
+ * called so. A pipe that nobody writes to would be waited for without end. */
+enum file_result file_read_regular(char **text, size_t *length, const char *path, size_t limit);
+
 #endif

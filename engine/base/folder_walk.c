@@ -22,6 +22,12 @@ static int by_bytes(const struct dirent **a, const struct dirent **b)
     return strcmp((*a)->d_name, (*b)->d_name);
 }
 
+static bool is_link(const char *path)
+{
+    struct stat itself;
+    return lstat(path, &itself) == 0 && S_ISLNK(itself.st_mode);
+}
+
 static bool walk_entry(const char *folder, const char *name, int depth,
                        const struct folder_visit *visit)
 {
@@ -32,10 +38,15 @@ static bool walk_entry(const char *folder, const char *name, int depth,
         return visit->unread(visit->data, folder, ENAMETOOLONG);
     if (stat(path, &about) != 0)
         return visit->unread(visit->data, path, errno);
+    const bool file = S_ISREG(about.st_mode);
+    if (S_ISDIR(about.st_mode) && visit->of_strangers && is_link(path))
+        return visit->unread(visit->data, path, FOLDER_A_LINK);
     if (S_ISDIR(about.st_mode))
         return depth > 0 ? folder_walk(path, depth - 1, visit)
-                         : visit->unread(visit->data, path, 0);
-    return !S_ISREG(about.st_mode) || visit->file(visit->data, path);
+                         : visit->unread(visit->data, path, FOLDER_TOO_DEEP);
+    if (!file && visit->of_strangers)
+        return visit->unread(visit->data, path, FOLDER_NO_FILE);
+    return !file || visit->file(visit->data, path);
 }
 
 /* `depth` bounds the recursion. */

@@ -105,7 +105,7 @@ int home_folder_each(const char *home, const char *folder, const char *ending, i
     else if (stat(joined, &about) != 0)
         look.why = errno;
     else
-        folder_walk(joined, depth, &(struct folder_visit){look_at_file, note_unread, &look});
+        folder_walk(joined, depth, &(struct folder_visit){look_at_file, note_unread, &look, false});
     errno = look.why;
     return look.why == 0 ? 0 : -1;
 }

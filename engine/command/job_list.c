@@ -106,7 +106,13 @@ static bool visit_inner(void *data, const char *path)
 static bool refuse_inner(void *data, const char *path, int why)
 {
     const struct job_visit *visit = data;
-    return visit->refuse(visit->data, path, why == 0 ? "lies too deep" : strerror(why));
+    if (why == FOLDER_NO_FILE && !is_of_jobs(path))
+        return true;
+    return visit->refuse(visit->data, path,
+                         why == FOLDER_TOO_DEEP  ? "lies too deep"
+                         : why == FOLDER_A_LINK  ? "is a link to a folder: name that folder itself"
+                         : why == FOLDER_NO_FILE ? "is not a file"
+                                                 : strerror(why));
 }
 
 /* Named by the user, so that any ending will do. */
@@ -122,7 +128,7 @@ static bool visit_path(const char *path, struct job_visit *visit, bool *unusable
     }
     if (S_ISDIR(about.st_mode))
         return folder_walk(path, FOLDERS_DEEPEST,
-                           &(struct folder_visit){visit_inner, refuse_inner, visit});
+                           &(struct folder_visit){visit_inner, refuse_inner, visit, true});
     return ends_in(path, ".json") ? visit_file(path, visit) : visit_lines(path, visit);
 }
 

@@ -2,7 +2,7 @@
  *
  * A file that ends in .json is one job; any other, and "-", holds a job a line (NDJSON).
  * Of a folder all .json, .ndjson and .jsonl files count, sorted by name, and those of its
- * folders; hidden ones do not.
+ * folders; hidden ones do not. Pipes and links to folders that lie in a folder are refused.
  */
 #ifndef EAVEMARK_COMMAND_JOB_LIST_H
 #define EAVEMARK_COMMAND_JOB_LIST_H

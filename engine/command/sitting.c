@@ -297,7 +297,7 @@ static bool write_over(const struct sitting *sitting, const char *job)
     if (is_unchanged(sitting))
         return output_text(target(sitting->options), job) == 0;
     complain("%s changed since it was read, and is left as it is now", sitting->options->fill);
-    if (sitting->draft.handle >= 0) {
+    if (sitting->draft.handle >= 0 && sitting->draft.begun) {
         complain("the job as it was answered is the last line of %s", sitting->draft.path);
     } else {
         complain("the job as it was answered:");

@@ -9,6 +9,8 @@
 
 static const char FORM[] = "eavemark_shop";
 
+enum { MATERIALS_MOST = 200 }; /* of one kind; each is looked for among all */
+
 static void check_group(struct validation *check, const cJSON *group, const struct field *parent);
 
 static bool is_absent(const cJSON *node)
@@ -80,6 +82,11 @@ static void check_materials(struct validation *check, const cJSON *list, const s
     size_t index = 0;
     if (list->child == NULL)
         validate_report(check, "is empty; leave it out");
+    if (cJSON_GetArraySize(list) > MATERIALS_MOST) {
+        validate_report(check, "has %d materials; %d at most", cJSON_GetArraySize(list),
+                        MATERIALS_MOST);
+        return;
+    }
     cJSON_ArrayForEach(item, list) {
         if (validate_full(check))
             return;

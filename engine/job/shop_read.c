@@ -71,14 +71,18 @@ static char *path_beside(const char *named, const char *file, const struct shop_
 static const struct json_file_words SHOP_FILE = {"shop sheet", "a shop sheet is one JSON file",
                                                  "a shop sheet is about 3 KB"};
 
-static void read_file(struct shop *shop, struct problems *problems)
+/* by_job: named by the job. */
+static void read_file(struct shop *shop, bool by_job, struct problems *problems)
 {
     if (strcmp(shop->file, "-") == 0) {
         problem_at_line(problems, PROBLEM_JOB, "--shop", 0, 0,
                         "a shop sheet is a file, not standard input");
         return;
     }
-    const enum file_result result = file_read(&shop->text, &shop->length, shop->file, JSON_LARGEST);
+    const enum file_result result = by_job ? file_read_regular(&shop->text, &shop->length,
+                                                               shop->file, JSON_LARGEST)
+                                           : file_read(&shop->text, &shop->length, shop->file,
+                                                       JSON_LARGEST);
     if (result != FILE_READ)
         json_say_unread(result, errno, shop->file, &SHOP_FILE, problems);
 }
@@ -134,7 +138,7 @@ int shop_read(struct shop *shop, const cJSON *job, const char *file,
     if (shop->file != NULL && source->text != NULL)
         take_text(shop, source, problems);
     else if (shop->file != NULL)
-        read_file(shop, problems);
+        read_file(shop, source->name == NULL, problems);
     if (shop->text != NULL)
         parse(shop, problems);
     return problems->count > before || problems->out_of_memory ? -1 : 0;

@@ -152,6 +152,14 @@ tail -n 1 edited.json.draft >answered.json
 has answered.json '"form":"gable"'
 "$program" new --fill edited.json </dev/null 2>talk && flunk "went on after an edit"
 has talk "the job changed since edited.json.draft was begun"
+# With nothing answered no draft is left, nor told of.
+echo "$job" >idle.json
+begin --fill idle.json
+echo "${job/Filled/Edited}" >idle.json
+say stop
+finish
+has talk "idle.json changed since it was read, and is left as it is now"
+grep -q 'idle.json.draft' talk && flunk "tells of a draft that is not there"
 
 # No room ---------------------------------------------------------------------------
 # A limit on the size of files stands for a disk that is full.

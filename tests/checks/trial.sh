@@ -152,6 +152,18 @@ tr '\n' ' ' <kept/job.json >kept/jobs.ndjson
 "${try[@]}" torn.ndjson >torn.txt
 grep -q "3 jobs judged under both, 1 not" torn.txt && grep -q "torn.ndjson:1" torn.txt \
   || fail "a torn job is not named: $(cat torn.txt)"
+# A folder may hold anything: nothing is waited for, and nothing read twice.
+mkdir -p mixed/inner
+head -n 1 jobs.ndjson >mixed/inner/one.json
+mkfifo mixed/pipe.json
+ln -s . mixed/round
+ln -s ../mixed mixed/inner/back
+ln -s nowhere mixed/gone.json
+timeout 60 "${try[@]}" mixed >mixed.txt || [ $? -eq 1 ] || fail "a mixed folder is not got through"
+grep -q "1 job judged under both, 4 not" mixed.txt || fail "a mixed folder: $(cat mixed.txt)"
+for words in "mixed/pipe.json: is not a file" "mixed/round: is a link to a folder"; do
+  tr -s " \n" " " <mixed.txt | grep -qF "$words" || fail "a mixed folder does not say '$words'"
+done
 refused() { # words that must be said, then the command
   local words=$1; shift
   "$@" >out.txt 2>err.txt

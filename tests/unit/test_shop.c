@@ -10,6 +10,7 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/stat.h>
 
 #include <cmocka.h>
 
@@ -290,6 +291,22 @@ static void test_refuses_a_material_that_is_not_there(void **state)
                    "sheet shop.json have (none)");
 }
 
+/* Each name is looked for among all: a sheet of a hundred thousand would take minutes. */
+static void test_refuses_a_list_without_end(void **state)
+{
+    (void)state;
+    enum { MATERIALS = 20000 };
+    static const char START[] = "{\"eavemark_shop\":1,\"underlayments\":[";
+    char *sheet = malloc(sizeof(START) + (size_t)MATERIALS * 32 + 4);
+    assert_non_null(sheet);
+    size_t length = (size_t)sprintf(sheet, "%s", START);
+    for (int i = 0; i < MATERIALS; i++)
+        length += (size_t)sprintf(sheet + length, "%s{\"name\":\"n%d\"}", i == 0 ? "" : ",", i);
+    strcpy(sheet + length, "]}");
+    expect_refused(HEAD ROOF "}", sheet, "/underlayments: has 20000 materials; 200 at most");
+    free(sheet);
+}
+
 /* Beside the job, never elsewhere. */
 static void test_reads_the_sheet_beside_the_job(void **state)
 {
@@ -303,8 +320,10 @@ static void test_reads_the_sheet_beside_the_job(void **state)
         {"none.json", "none.json: there is no such shop sheet"},
         {"job.json", "job.json: is a job, not a shop sheet"},
         {"rules", "is not a file; a shop sheet is one JSON file"},
+        {"pipe", "is not a file; a shop sheet is one JSON file"},
     };
     home_make(&folder);
+    assert_int_equal(mkfifo(home_path(&folder, "pipe"), 0600), 0); /* nobody writes to it */
     home_write(&folder, "sheets/shop.json", SHEET);
     for (size_t i = 0; i <= sizeof(BAD) / sizeof(BAD[0]); i++) {
         const bool good = i == sizeof(BAD) / sizeof(BAD[0]);
@@ -394,6 +413,7 @@ int main(void)
         cmocka_unit_test(test_changes_the_fingerprint),
         cmocka_unit_test(test_refuses_what_is_no_habit),
         cmocka_unit_test(test_refuses_a_material_that_is_not_there),
+        cmocka_unit_test(test_refuses_a_list_without_end),
         cmocka_unit_test(test_reads_the_sheet_beside_the_job),
         cmocka_unit_test(test_lifts_a_sheet_out_of_a_job),
         cmocka_unit_test(test_is_told_in_reports),
