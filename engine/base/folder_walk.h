@@ -21,8 +21,8 @@ struct folder_visit {
 };
 
 /* Visits the files of a folder and of those in it, at most `depth` folders deeper, sorted by
- * name; hidden ones are passed over. Returns false when a
- * visit ended it. Takes no memory of its own. */
+ * name; hidden ones are passed over. Returns false when a visit ended it. Takes no memory of
+ * its own. */
 bool folder_walk(const char *path, int depth, const struct folder_visit *visit);
 
 #endif

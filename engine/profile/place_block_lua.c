@@ -105,6 +105,8 @@ static struct value set_named(lua_State *lua, const char *fact, const char *key)
     return set;
 }
 
+static const char GAP_FORM[] = "not_carried is written [\"fact\"] = { rules = ..., why = \"...\" }";
+
 /* What a place says it does not carry: for which fact, which rules, and why. */
 static void read_gap(lua_State *lua, int gaps, const char *fact)
 {
@@ -113,7 +115,7 @@ static void read_gap(lua_State *lua, int gaps, const char *fact)
     const int line = place_line_of(lua, fact);
     lua_getfield(lua, gaps, fact);
     if (!lua_istable(lua, -1)) {
-        place_say(lua, line, "not_carried is written [\"fact\"] = { rules = ..., why = \"...\" }");
+        place_say(lua, line, "%s", GAP_FORM);
     } else {
         struct entry_gap *gap = place_keep(lua, 1, sizeof(*gap));
         place_closed_keys(lua, lua_gettop(lua), KEYS, line);
@@ -134,7 +136,7 @@ static void read_gap(lua_State *lua, int gaps, const char *fact)
 /* not_carried = { ["fact"] = { rules = {...}, but = {...}, orders = {...}, why = "" } } */
 static void read_gaps(lua_State *lua, int index)
 {
-    static const struct named_entries GAPS = {"not_carried", NULL, "leaves", "things to others",
+    static const struct named_entries GAPS = {"not_carried", GAP_FORM, "leaves", "things to others",
                                               read_gap};
     place_read_named(lua, index, &GAPS);
 }

@@ -9,6 +9,8 @@ source=$2
 folder=$(mktemp -d)
 trap 'rm -rf "$folder"' EXIT
 failures=0
+mkdir "$folder/temporary"
+export TMPDIR=$folder/temporary # what is left there is ours
 fail() { echo "FAILED: $*"; failures=$((failures + 1)); }
 
 mkdir "$folder/home" "$folder/tmp"
@@ -183,7 +185,7 @@ refused "which laws" "$program" trial part-aa
 refused "cannot be read" "${try[@]}" no-such-file.json
 echo "-- nothing" >bad.lua
 refused "states no jurisdiction" "$program" trial --before example/walk --after bad.lua - </dev/null
-[ -z "$(ls -d "${TMPDIR:-/tmp}"/eavemark-?????? 2>/dev/null)" ] || fail "a copied home was left behind"
+[ -z "$(ls "$TMPDIR")" ] || fail "a copied home was left behind"
 
 # Twice the jobs do not make the report, or what is kept, any longer than names need.
 [ "$(wc -c <counts-part-aa)" -lt 20000 ] || fail "the counts of a part are long"
