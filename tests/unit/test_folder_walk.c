@@ -15,6 +15,7 @@
 #include <stdint.h>
 #include <stdio.h>
 #include <string.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include <cmocka.h>
@@ -36,24 +37,32 @@ static bool see_unread(void *data, const char *path, int why)
 {
     struct seen *seen = data;
     text_addf(&seen->said, "%s: %s\n", path + seen->prefix,
-              why == 0         ? "too deep"
-              : why == ENOENT  ? "nowhere"
-              : why == ENOTDIR ? "no folder"
-                               : "other");
+              why == FOLDER_TOO_DEEP  ? "too deep"
+              : why == FOLDER_A_LINK  ? "a link"
+              : why == FOLDER_NO_FILE ? "no file"
+              : why == ENOENT         ? "nowhere"
+              : why == ENOTDIR        ? "no folder"
+                                      : "other");
     return true;
 }
 
-static void assert_walk(const struct temporary_home *home, const char *folder, int depth, int most,
-                        const char *wanted)
+static void assert_walk_of(const struct temporary_home *home, const char *folder, int depth,
+                           int most, bool of_strangers, const char *wanted)
 {
     struct seen seen = {TEXT_EMPTY, strlen(home->path) + 1, most};
-    const struct folder_visit visit = {see_file, see_unread, &seen};
+    const struct folder_visit visit = {see_file, see_unread, &seen, of_strangers};
     char path[500];
     snprintf(path, sizeof(path), "%s/%s", home->path, folder);
     const bool ended = !folder_walk(path, depth, &visit);
     assert_int_equal(ended, seen.most == 0);
     assert_string_equal(text_string(&seen.said), wanted);
     text_free(&seen.said);
+}
+
+static void assert_walk(const struct temporary_home *home, const char *folder, int depth, int most,
+                        const char *wanted)
+{
+    assert_walk_of(home, folder, depth, most, false, wanted);
 }
 
 static void make(struct temporary_home *home)
@@ -88,6 +97,29 @@ static void every_file_is_visited_and_what_is_not_is_said(void **state)
     home_remove(&home);
 }
 
+/* A pipe that nobody writes to, and a link that leads in a circle. */
+static void strangers_pipes_and_links_are_left_and_said(void **state)
+{
+    (void)state;
+    struct temporary_home home;
+    char path[500];
+    home_make(&home);
+    home_write(&home, "jobs/a.json", "");
+    home_write(&home, "jobs/z/b.json", "");
+    snprintf(path, sizeof(path), "%s/jobs/pipe.json", home.path);
+    assert_int_equal(mkfifo(path, 0600), 0);
+    snprintf(path, sizeof(path), "%s/jobs/round", home.path);
+    assert_int_equal(symlink(".", path), 0);
+    assert_walk_of(&home, "jobs", 1, 99, true,
+                   "jobs/a.json\njobs/pipe.json: no file\njobs/round: a link\njobs/z/b.json\n");
+    assert_walk_of(&home, "jobs", 1, 99, false,
+                   "jobs/a.json\njobs/round/a.json\njobs/round/round: too deep\n"
+                   "jobs/round/z: too deep\njobs/z/b.json\n");
+    home_delete(&home, "jobs/pipe.json");
+    home_delete(&home, "jobs/round");
+    home_remove(&home);
+}
+
 static void note_path(void *data, const char *path)
 {
     struct text *said = data;
@@ -119,6 +151,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(every_file_is_visited_and_what_is_not_is_said),
+        cmocka_unit_test(strangers_pipes_and_links_are_left_and_said),
         cmocka_unit_test(a_home_tells_of_a_file_that_is_nowhere),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
