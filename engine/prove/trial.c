@@ -333,7 +333,8 @@ void trial_count(struct trial *trial, const char *name, const struct trial_judge
     trial->jobs++;
     for (int i = 0; i < 2; i++) {
         const struct result *result = &sides[i].checked->result;
-        trial_add_book(trial, i, result->jurisdiction, result->edition, result->fingerprint);
+        /* The law's, not the result's: that counts a job's shop sheet in. */
+        trial_add_book(trial, i, result->jurisdiction, result->edition, sides[i].law->fingerprint);
     }
     if (count_findings(trial, name, sides)) {
         trial->changed++;

@@ -148,6 +148,9 @@ fi
 mkdir kept && cp "$source/examples/cross-gable/"{job,shop}.json kept/
 tr '\n' ' ' <kept/job.json >kept/jobs.ndjson
 "${try[@]}" kept/job.json kept/jobs.ndjson | grep -q "2 jobs judged under both, 0 not" || fail "a sheet beside a job is not read"
+head -n 1 jobs.ndjson >kept/bare.json
+"${try[@]}" --jobs 2 kept/{bare,job}.json | grep -q "2 jobs judged under both, 0 not" \
+  || fail "jobs with a sheet and without one are taken for jobs of two laws"
 
 # What cannot be judged is counted and named; what is no part is refused.
 { echo '{"job":'; head -n 3 jobs.ndjson; } >torn.ndjson

@@ -18,7 +18,7 @@ const ELEMENTS = ["HTML", "HEAD", "META", "TITLE", "STYLE", "BODY", "A", "HEADER
   "FOOTER", "FIGURE", "FIGCAPTION", "svg", "title", "desc", "defs", "pattern", "path", "rect",
   "line", "polygon", "circle", "g", "text"];
 const ATTRIBUTES = ["lang", "charset", "http-equiv", "content", "name", "class", "href", "id",
-  "tabindex", "aria-label", "aria-labelledby", "scope", "role", "colspan", "data-label", "xmlns", "viewBox",
+  "tabindex", "aria-label", "aria-labelledby", "scope", "role", "colspan", "data-label", "data-drawing", "xmlns", "viewBox",
   "width", "height", "x", "y", "x1", "y1", "x2", "y2", "cx", "cy", "r", "d", "points", "fill",
   "stroke", "stroke-width", "stroke-dasharray", "stroke-linejoin", "paint-order", "font-family",
   "font-size", "text-anchor", "textLength", "lengthAdjust", "patternUnits"];
