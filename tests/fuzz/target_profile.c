@@ -26,6 +26,11 @@ static void look_at(const struct profile *profile)
         FUZZ_REQUIRE(figure->cite.section != NULL && figure->cite.status != STATUS_NONE);
         FUZZ_REQUIRE(profile_figure(profile, figure->name) == figure);
     }
+    for (size_t i = 0; i < profile->zone_count; i++) {
+        const struct place_zone *zone = &profile->zones[i];
+        FUZZ_REQUIRE(strncmp(zone->name, "site.local_", 11) == 0 && zone->ask != NULL);
+        FUZZ_REQUIRE(zone->words.set_count > 1 && zone->line > 0);
+    }
 }
 
 static void run(void *state, const char *bytes, size_t length)
