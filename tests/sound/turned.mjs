@@ -71,6 +71,9 @@ const MENDS = {
     ...MILD.map((zone) => `site.state_climate_zone = ${zone}`), // no cool roof is asked for there
     "roof.footprint.planes.under_integrated_solar = true", // three exceptions of the section
     "energy.radiant_barrier = true", "energy.ducts_in_attic = false"],
+  "work begun without leave": ["permit.early_start_allowed = true", // the leave itself
+    "permit.begun_before = false", // nothing was begun
+    "permit.status = issued"], // the permit covers what goes on
   "no permit": ["permit.status = applied", "permit.status = issued"],
   "2:12 with one ply": ["underlayments.0.kind = D1970"], // one adhered sheet is a way
   "metal under the felt at the eaves": ["roof.footprint.eaves.underlayment_lies = under_metal",
