@@ -411,7 +411,8 @@ local function single_sheet(job, figure, underlayment, area, width)
   if not dropped "underlayment.plies" then
     plies = math.max(figure "underlayment.plies_least", plies)
   end
-  if plies < 2 then return sheet end
+  -- A lap of half the sheet and more lays the plies by itself.
+  if plies < 2 or (width - lap) * plies <= width then return sheet end
   work(number(plies, "plies") .. " everywhere: " .. number(sheet * plies, "sqft"))
   return sheet * plies
 end

@@ -623,6 +623,12 @@ static void plies_are_those_asked_for_or_more(void **state)
     report = reckoned(fixture->handle, job, "model/irc-2021");
     holds_line(report, "underlayment_rolls", "felt", 3 * 1365.07, 0.1, 11);
     cJSON_Delete(report);
+    /* Lapped 19 in, each sheet of 36 shows 17: that is two plies, and not to be doubled. */
+    put_number(felt, "plies", 2);
+    put_number(felt, "head_lap_in", 19);
+    report = reckoned(fixture->handle, job, "model/irc-2021");
+    holds_line(report, "underlayment_rolls", "felt", 1289.2 * 36 / 17, 0.5, 7);
+    cJSON_Delete(report);
     cJSON_DeleteItemFromObjectCaseSensitive(felt, "plies");
     report = reckoned(fixture->handle, job, "model/irc-2021");
     leaves_open(report, "underlayment_rolls", "felt", "/underlayments/0/plies");
