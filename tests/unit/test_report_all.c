@@ -4,6 +4,7 @@
 #include "base/utf8.h"
 #include "report/wrap.h"
 #include "sample_result.h"
+#include "support/report_words.h"
 
 #include <setjmp.h>
 #include <stdarg.h>
@@ -20,46 +21,6 @@ static char *written(const struct result *result, bool colour)
     assert_false(out.failed);
     assert_non_null(out.bytes);
     return out.bytes;
-}
-
-static void assert_has(const char *report, const char *words)
-{
-    if (strstr(report, words) == NULL)
-        fail_msg("\"%s\" is not in:\n%s", words, report);
-}
-
-static void assert_has_not(const char *report, const char *words)
-{
-    if (strstr(report, words) != NULL)
-        fail_msg("\"%s\" is in:\n%s", words, report);
-}
-
-static void assert_order(const char *report, const char *const *words, size_t count)
-{
-    for (size_t i = 0; i < count; i++) {
-        const char *at = strstr(report, words[i]);
-        if (at == NULL)
-            fail_msg("\"%s\" is missing or too early in:\n%s", words[i], report);
-        report = at + strlen(words[i]);
-    }
-}
-
-/* No line over 80 characters, and nothing that could move a cursor. */
-static void assert_tame(const char *report)
-{
-    for (const char *line = report; *line != '\0';) {
-        const size_t length = strcspn(line, "\n");
-        char *copy = strndup(line, length);
-        assert_non_null(copy);
-        if (utf8_columns(copy) > 80)
-            fail_msg("%zu columns: %s", utf8_columns(copy), copy);
-        struct text safe = TEXT_EMPTY;
-        utf8_add_printable(&safe, copy);
-        assert_string_equal(text_string(&safe), copy);
-        text_free(&safe);
-        free(copy);
-        line += length + (line[length] == '\n');
-    }
 }
 
 static void everything_worst_first(void **state)
