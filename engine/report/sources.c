@@ -58,8 +58,8 @@ static bool is_named(const struct text *names, const char *name)
     return false;
 }
 
-/* "covering kind" of /covering/kind, "nails length_in" of /decks/0/nails/length_in: the fact,
- * and what it is of. */
+/* "covering kind" of /covering/kind, "nails length in" of /decks/0/nails/length_in: the fact,
+ * and what it is of, as a reader says them. */
 static struct text name_of(const char *at)
 {
     char steps[2][PATH_LONGEST_STEP] = {"", ""}, step[PATH_LONGEST_STEP];
@@ -70,6 +70,9 @@ static struct text name_of(const char *at)
         memcpy(steps[0], steps[1], sizeof(step));
         memcpy(steps[1], step, sizeof(step));
     }
+    for (size_t i = 0; i < 2; i++)
+        for (char *line = steps[i]; (line = strchr(line, '_')) != NULL;)
+            *line = ' ';
     text_addf(&name, "%s%s%s", steps[0], steps[0][0] == '\0' ? "" : " ", steps[1]);
     return name;
 }

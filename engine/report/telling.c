@@ -180,12 +180,13 @@ static void add_sections(struct text *out, const struct result *result,
     text_add(out, any ? ")" : "");
 }
 
-/* As a sentence of its own behind the rest. */
+/* Behind the rest, or as a sentence of its own behind one. */
 static void add_sources(struct text *out, const struct told *told)
 {
     struct text sources = sources_of(told->findings, told->count);
+    const bool ended = out->length > 0 && text_string(out)[out->length - 1] == '.';
     if (sources.length > 0)
-        text_addf(out, "; %s", text_string(&sources));
+        text_addf(out, "%s%s", ended ? " Taken " : "; ", text_string(&sources));
     out->failed = out->failed || sources.failed;
     text_free(&sources);
 }

@@ -14,8 +14,8 @@
 
 void assert_has(const char *report, const char *words)
 {
-    if (strstr(report, words) == NULL)
-        fail_msg("\"%s\" is not in:\n%s", words, report);
+    if (report == NULL || strstr(report, words) == NULL)
+        fail_msg("\"%s\" is not in:\n%s", words, report == NULL ? "(nothing)" : report);
 }
 
 void assert_has_not(const char *report, const char *words)

@@ -218,9 +218,3 @@ void assert_member_has(const char *json, const char *rule, int which, const char
 {
     check_member(json, rule, which, member, words, false);
 }
-
-void assert_has(const char *text, const char *words)
-{
-    if (text == NULL || strstr(text, words) == NULL)
-        fail_msg("\"%s\" does not hold \"%s\"", text == NULL ? "(nothing)" : text, words);
-}

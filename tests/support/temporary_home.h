@@ -6,6 +6,8 @@
 #ifndef EAVEMARK_TESTS_TEMPORARY_HOME_H
 #define EAVEMARK_TESTS_TEMPORARY_HOME_H
 
+#include "support/report_words.h"
+
 #include "include/eavemark.h"
 
 #include <stddef.h>
@@ -57,8 +59,5 @@ void assert_member(const char *json, const char *rule, int which, const char *me
                    const char *wanted);
 void assert_member_has(const char *json, const char *rule, int which, const char *member,
                        const char *words);
-
-/* Fails unless text holds words. */
-void assert_has(const char *text, const char *words);
 
 #endif
