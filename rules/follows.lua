@@ -3,8 +3,8 @@
 -- A fact that follows is written in where job, plan, shop sheet and place are silent, and
 -- reports say of it that it is derived. It follows from one of: `value` (a plain one),
 -- `same_as` (another fact of the house), `above` (a fact of the item it is in), `by` and
--- `values` (a table by the word of a fact beside it), `filled` (a list beside it has items),
--- `only` (a reference to a list of one), `items` (a list of as many), `plan` (the house
+-- `values` or `figure` (a table by the word of a fact beside it), `filled` (a list beside it
+-- has items), `only` (a reference to a list of one), `items` (a list of as many), `plan` (the house
 -- between its walls). `when = { fact, word }` and `equal = { fact, fact }` bound it.
 -- `usual = true` is a value that follows from nothing, for the takeoff only.
 -- Nothing here may make right what the roof is not: what is measured never follows.
@@ -21,16 +21,10 @@ follows "roof.slopes[].deck" { only = true }
 follows "roof.slopes[].underlayment" { only = true, when = { "scope.method", "tear-off" } }
 follows "roof.chimneys[].slope" { only = true }
 
--- The sizes that the names stand for. Ringed 8d nails are sold in two lengths, so theirs is
--- asked; RSRS-02 and -05 were not read.
-local F1667 = "ASTM F1667, tables of common, box, sinker and roof sheathing nails; as "
-  .. "IRC Table R602.3(1) writes them out"
-follows "decks[].nails.length_in" { by = "kind", source = F1667, values = {
-  common_6d = 2, common_8d = 2.5, common_10d = 3, box_8d = 2.5, sinker_8d = 2.375,
-  RSRS_01 = 2.375, RSRS_03 = 2.5, RSRS_04 = 3 } }
-follows "decks[].nails.shank_in" { by = "kind", source = F1667, values = {
-  common_6d = 0.113, common_8d = 0.131, common_10d = 0.148, box_8d = 0.113, sinker_8d = 0.113,
-  RSRS_01 = 0.113, RSRS_03 = 0.131, RSRS_04 = 0.120 } }
+-- The sizes that the names stand for: what is sold, whatever a code demands. A name without
+-- a figure, or with one that nobody read, is asked.
+follows "decks[].nails.length_in" { by = "kind", figure = "deck.nail_made_length" }
+follows "decks[].nails.shank_in" { by = "kind", figure = "deck.nail_made_shank" }
 
 -- An attic that has vents is vented. The one attic of a house has no more floor than the
 -- house between its walls, and more floor asks for more vent, never for less.

@@ -16,6 +16,7 @@ struct filling {
     const struct follows *rule;
     cJSON *above[WAY_MOST]; /* items on the way, the nearest last */
     size_t depth;
+    bool again; /* only what figures told, anew */
     bool failed;
 };
 
@@ -70,12 +71,23 @@ static void put_copy(struct filling *f, cJSON *into, const cJSON *said)
         put(f, into, f->rule->field->name, cJSON_Duplicate(said, true));
 }
 
+/* The row of the word beside it, or -1. */
+static int row_of(const struct follows *rule, const cJSON *object)
+{
+    const cJSON *word = member(object, rule->fact->name);
+    for (size_t i = 0; cJSON_IsString(word) && i < rule->count; i++)
+        if (strcmp(word->valuestring, rule->words[i]) == 0)
+            return (int)i;
+    return -1;
+}
+
 static void put_by_table(struct filling *f, cJSON *into)
 {
-    const cJSON *word = member(into, f->rule->fact->name);
-    for (size_t i = 0; cJSON_IsString(word) && i < f->rule->count; i++)
-        if (strcmp(word->valuestring, f->rule->words[i]) == 0)
-            put(f, into, f->rule->field->name, value_node(&f->rule->values[i]));
+    const int row = row_of(f->rule, into);
+    if (row >= 0)
+        put(f, into, f->rule->field->name,
+            f->rule->told != NULL ? cJSON_CreateNumber(f->rule->told[row]->number)
+                                  : value_node(&f->rule->values[row]));
 }
 
 /* The list's one item, by its name. */
@@ -122,7 +134,10 @@ static void put_plan_area(struct filling *f, cJSON *into)
 static void put_what_follows(struct filling *f, cJSON *into)
 {
     const struct follows *rule = f->rule;
-    if (!is_absent(member(into, rule->field->name)) || !condition_holds(f->job, rule))
+    const cJSON *said = member(into, rule->field->name);
+    const bool open = f->again ? said != NULL && origin_of(said) == ORIGIN_DERIVED
+                               : is_absent(said);
+    if (!open || !condition_holds(f->job, rule))
         return;
     switch (rule->from) {
     case FOLLOWS_PLAIN:
@@ -241,10 +256,31 @@ const char *follows_asks(const cJSON *job, const struct fields *fields, const ch
     return arena_copy(arena, pointer);
 }
 
-bool follows_fill(cJSON *job, const struct fields *fields)
+int follows_figure(const struct fields *fields, const struct field *field, const cJSON *object)
 {
-    struct filling f = {.job = job, .fields = fields};
+    for (const struct follows *rule = fields->follows; rule != NULL; rule = rule->next) {
+        const int row = rule->field == field && rule->told != NULL ? row_of(rule, object) : -1;
+        if (row >= 0)
+            return (int)rule->figures[row];
+    }
+    return -1;
+}
+
+bool follows_uses(const struct fields *fields, size_t figure)
+{
+    for (const struct follows *rule = fields->follows; rule != NULL; rule = rule->next)
+        for (size_t i = 0; rule->told != NULL && i < rule->count; i++)
+            if (rule->figures[i] == figure)
+                return true;
+    return false;
+}
+
+static bool fill(cJSON *job, const struct fields *fields, bool again)
+{
+    struct filling f = {.job = job, .fields = fields, .again = again};
     for (f.rule = fields->follows; f.rule != NULL; f.rule = f.rule->next) {
+        if (again && f.rule->told == NULL)
+            continue;
         const struct field *way[FIELDS_DEEPEST];
         size_t depth = 0;
         for (const struct field *p = f.rule->field->parent; p->parent != NULL; p = p->parent)
@@ -252,4 +288,14 @@ bool follows_fill(cJSON *job, const struct fields *fields)
         walk(&f, job, way + FIELDS_DEEPEST - depth, depth);
     }
     return !f.failed;
+}
+
+bool follows_fill(cJSON *job, const struct fields *fields)
+{
+    return fill(job, fields, false);
+}
+
+bool follows_fill_again(cJSON *job, const struct fields *fields)
+{
+    return fill(job, fields, true);
 }

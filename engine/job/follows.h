@@ -7,6 +7,7 @@
 #ifndef EAVEMARK_JOB_FOLLOWS_H
 #define EAVEMARK_JOB_FOLLOWS_H
 
+#include "base/value.h"
 #include "job/fields.h"
 
 #include <cjson/cJSON.h>
@@ -38,11 +39,12 @@ struct follows {
     const struct field *fact;
     const char **words; /* of a table */
     struct follows_value *values;
+    const struct value **told; /* of a table of figures: the law's own, in place of values */
+    size_t *figures;           /* and which figures of the law they are */
     size_t count;
     const struct field *when; /* or NULL: it has this word ... */
     const char *is;
     const struct field *equal[2]; /* ... or these are the same number; NULL: no such condition */
-    const char *source;           /* of a table: what it was taken from */
     struct follows *next;
 };
 
@@ -54,5 +56,13 @@ const char *follows_asks(const cJSON *job, const struct fields *fields, const ch
 
 /* Writes all that follows into a job whose roof is laid out. False when out of memory. */
 bool follows_fill(cJSON *job, const struct fields *fields);
+
+/* Writes anew what was told by figures, for whoever moved one of them since. */
+bool follows_fill_again(cJSON *job, const struct fields *fields);
+
+/* Which figure of the law told the field of this object, by the word that stands in it; -1:
+ * none. And does the figure tell any fact? */
+int follows_figure(const struct fields *fields, const struct field *field, const cJSON *object);
+bool follows_uses(const struct fields *fields, size_t figure);
 
 #endif

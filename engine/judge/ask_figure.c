@@ -1,4 +1,6 @@
 /* ask_figure.c - a figure is asked for: what is recorded of it, whoever asks. */
+#include "job/follows.h"
+#include "job/origin.h"
 #include "judge/judge.h"
 #include "judge/judging.h"
 
@@ -35,6 +37,17 @@ static void tell_probe(const struct judging *judging, const struct figure *figur
         probe->asked[index] = true;
     if (probe != NULL && probe->decides != NULL && !judging->mending)
         probe->decides[index] = true;
+}
+
+void ask_figure_derived(const struct judging *judging, const struct node *node)
+{
+    if (judging->probe == NULL || node->json == NULL || node->spot == NULL
+        || node->spot->parent == NULL || origin_of(node->json) != ORIGIN_DERIVED)
+        return;
+    const int figure = follows_figure(&judging->book->fields, node->field,
+                                      node->spot->parent->json);
+    if (figure >= 0)
+        tell_probe(judging, &judging->book->profile->figures[figure]);
 }
 
 /* Another source may have it otherwise, and be the one to go by now. */

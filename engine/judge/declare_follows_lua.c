@@ -7,13 +7,14 @@
 
 #include <lauxlib.h>
 
+#include <stdio.h>
 #include <string.h>
 
 static const char *const FOLLOWS_KEYS[] = {"value",  "same_as", "above", "by",   "values",
                                            "filled", "only",    "items", "plan", "when",
-                                           "equal",  "source",  "usual", NULL};
+                                           "equal",  "figure",  "usual", NULL};
 
-enum { TABLE_MOST = 100, TOGETHER_MOST = 8 };
+enum { TABLE_MOST = 100, TOGETHER_MOST = 8, NAME_LONGEST = 512 };
 
 static const char TAKEOFF[] = "takeoff";
 
@@ -112,6 +113,58 @@ static void read_table(lua_State *lua, struct follows *follows)
     lua_pop(lua, 1);
 }
 
+/* How long a nail of a name is says a standard; but one that was recalled, only drafted, or is
+ * had otherwise by another source does not speak for the job: then it is asked. */
+static bool may_tell(const struct figure *figure)
+{
+    return figure->cite.status != STATUS_NONE && figure->cite.status != STATUS_MEMORY
+           && figure->draft == NULL && figure->disputed == NULL;
+}
+
+/* Only what has a sense of its own, not a limit: what a place demands must not raise what a
+ * job is taken to say. */
+static void check_telling(lua_State *lua, const struct follows *follows,
+                          const struct figure *figure)
+{
+    const struct field *field = follows->field;
+    if (figure->value.kind != VALUE_NUMBER || figure->sense != SENSE_EQUALS || figure->by == NULL
+        || strcmp(figure->by, follows->fact->path) != 0 || field->type != FIELD_NUMBER
+        || field->unit == NULL || figure->value.unit == NULL
+        || strcmp(figure->value.unit, field->unit) != 0)
+        declare_refuse(lua, "figure \"%s\" is no number of %s by %s, of the sense equals",
+                       figure->name, field->path, follows->fact->path);
+    if ((field->has_least && figure->value.number < field->least)
+        || (field->has_most && figure->value.number > field->most))
+        declare_refuse(lua, "%s:%d: figure \"%s\" is no value that %s can have", figure->file,
+                       figure->line, figure->name, field->path);
+}
+
+/* The rows of a figure by the words of the fact beside it; a law need not give all. */
+static void read_figures(lua_State *lua, struct follows *follows, const char *name)
+{
+    const struct profile *profile = declaring_of(lua)->book->profile;
+    follows->words = declare_keep(lua, TABLE_MOST, sizeof(*follows->words));
+    follows->told = declare_keep(lua, TABLE_MOST, sizeof(*follows->told));
+    follows->figures = declare_keep(lua, TABLE_MOST, sizeof(*follows->figures));
+    size_t rows = 0;
+    for (size_t i = 0; i < follows->fact->choice_count && follows->count < TABLE_MOST; i++) {
+        char row[NAME_LONGEST];
+        snprintf(row, sizeof(row), "%s.%s", name, follows->fact->choices[i]);
+        const struct figure *figure = profile == NULL ? NULL : profile_figure(profile, row);
+        if (figure == NULL)
+            continue;
+        rows++;
+        check_telling(lua, follows, figure);
+        if (!may_tell(figure))
+            continue;
+        follows->words[follows->count] = follows->fact->choices[i];
+        follows->told[follows->count] = &figure->value;
+        follows->figures[follows->count++] = (size_t)(figure - profile->figures);
+    }
+    if (profile != NULL && rows == 0)
+        declare_refuse(lua, "the law has no figure \"%s\" by %s", name, follows->fact->path);
+}
+
 static void read_plan(lua_State *lua, struct follows *follows, const char *basis)
 {
     const struct field *field = follows->field;
@@ -155,7 +208,11 @@ static void read_from(lua_State *lua, struct follows *follows)
     } else if (by != NULL) {
         follows->from = FOLLOWS_BY;
         follows->fact = need_child(lua, field->parent, by);
-        read_table(lua, follows);
+        const char *figure = declare_text(lua, "figure");
+        if (figure == NULL)
+            read_table(lua, follows);
+        else
+            read_figures(lua, follows, figure);
     } else if (filled != NULL) {
         follows->from = FOLLOWS_FILLED;
         follows->fact = need_child(lua, field->parent, filled);
@@ -239,7 +296,6 @@ static int finish_follows(lua_State *lua)
     read_from(lua, follows);
     check_types(lua, follows);
     read_conditions(lua, follows);
-    follows->source = declare_text(lua, "source");
     add_follows(lua, follows);
     return 0;
 }

@@ -126,6 +126,9 @@ struct node node_child(struct judging *judging, const struct node *parent,
 /* What it holds is about to be looked at. */
 void node_reads_value(struct judging *judging, const struct node *node);
 
+/* Tells the probe of the figure by which a derived value that is read was filled in. */
+void ask_figure_derived(const struct judging *judging, const struct node *node);
+
 /* The job itself; an item of a list. */
 struct node node_root(struct judging *judging);
 struct node node_item(struct judging *judging, const struct node *list, size_t number);

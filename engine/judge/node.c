@@ -84,4 +84,5 @@ bool node_referred(struct judging *judging, const struct node *reference, struct
 void node_reads_value(struct judging *judging, const struct node *node)
 {
     trail_step(&judging->trail, (struct step){.kind = STEP_VALUE, .from = node->known}, node->spot);
+    ask_figure_derived(judging, node);
 }

@@ -5,9 +5,11 @@
 #include "prove/case_list.h"
 #include "check/check.h"
 #include "prove/mention.h"
+#include "job/follows.h"
 #include "judge/row_reads.h"
 #include "judge/judge.h"
 
+#include <math.h>
 #include <string.h>
 
 /* One case judged once: what it asked for and what came out. */
@@ -18,6 +20,7 @@ struct attempt {
     struct probe probe; /* its rule; one asked and decides per figure of the law */
     enum stage reached;
     int *outcomes; /* come_out of each finding that the case looks at */
+    double *found; /* and what it found, where the case says so of a number */
     size_t outcome_count;
     struct attempt *next;
 };
@@ -54,14 +57,28 @@ static int come_out(const struct finding *finding)
     return 2 * (int)finding->outcome + (finding->mend != NULL);
 }
 
+/* Of a case that says what was found: a fact that a figure told is seen by it both ways. */
+static double number_found(const struct attempt *attempt, const struct finding *finding)
+{
+    return attempt->wanted->found.kind == VALUE_NUMBER && finding->found.kind == VALUE_NUMBER
+               ? finding->found.number
+               : 0;
+}
+
 static void keep_outcomes(struct trying *trying, struct attempt *attempt,
                           const struct result *result)
 {
     attempt->outcomes = arena_array(&trying->mutation->arena, result->finding_count + 1,
                                     sizeof(*attempt->outcomes));
-    for (size_t i = 0; attempt->outcomes != NULL && i < result->finding_count; i++)
-        if (looked_at(attempt->wanted, &result->findings[i]))
-            attempt->outcomes[attempt->outcome_count++] = come_out(&result->findings[i]);
+    attempt->found = arena_array(&trying->mutation->arena, result->finding_count + 1,
+                                 sizeof(*attempt->found));
+    for (size_t i = 0;
+         attempt->outcomes != NULL && attempt->found != NULL && i < result->finding_count; i++) {
+        if (!looked_at(attempt->wanted, &result->findings[i]))
+            continue;
+        attempt->found[attempt->outcome_count] = number_found(attempt, &result->findings[i]);
+        attempt->outcomes[attempt->outcome_count++] = come_out(&result->findings[i]);
+    }
 }
 
 /* Of a attempt's own law: the case may load others on the way. */
@@ -136,12 +153,24 @@ static bool outcome_changes(const struct trying *trying, const struct attempt *a
         if (!looked_at(attempt->wanted, &result.findings[i]))
             continue;
         changed = at == attempt->outcome_count
-                  || attempt->outcomes[at] != come_out(&result.findings[i]);
+                  || attempt->outcomes[at] != come_out(&result.findings[i])
+                  || fabs(attempt->found[at] - number_found(attempt, &result.findings[i]))
+                         > number_tolerance(result.findings[i].found.unit);
         at++;
     }
     changed = changed || at != attempt->outcome_count;
     result_free(&result);
     return changed;
+}
+
+/* Facts that the figure told were written into the job before it moved. */
+static void tell_again(const struct trying *trying, const struct attempt *attempt,
+                       const struct figure *figure)
+{
+    const struct fields *fields = &attempt->law->book->fields;
+    if (follows_uses(fields, (size_t)(figure - attempt->law->profile->figures))
+        && !follows_fill_again(attempt->job, fields))
+        problem_out_of_memory(&trying->mutation->problems);
 }
 
 /* Some case that asks for the figure comes out differently with this value. */
@@ -161,8 +190,10 @@ static bool is_detected(const struct trying *trying, const struct value *value)
         struct value *moved = trying->other_bound ? &figure->also : &figure->value;
         const struct value before = *moved;
         *moved = *value;
+        tell_again(trying, t, figure);
         changed = outcome_changes(trying, t);
         *moved = before;
+        tell_again(trying, t, figure);
     }
     return changed;
 }
@@ -297,7 +328,9 @@ static enum mutate_state state_of_unasked(const struct trying *trying, const str
     const char *name = trying->now->figure->name;
     if (is_asked(trying, trying->now->figure, false))
         return MUTATE_PRINTED;
-    if (row_reads_names_figure(law->book, name))
+    if (row_reads_names_figure(law->book, name)
+        || follows_uses(&law->book->fields,
+                        (size_t)(profile_figure(law->profile, name) - law->profile->figures)))
         return MUTATE_UNASKED;
     bool printed = false;
     for (const struct source *s = law->book->sources.first; s != NULL; s = s->next) {

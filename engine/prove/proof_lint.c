@@ -2,6 +2,7 @@
 
 #include "base/nearest.h"
 #include "prove/mention.h"
+#include "job/follows.h"
 #include "judge/row_reads.h"
 
 #include <ctype.h>
@@ -286,7 +287,10 @@ static bool sources_name(const struct law *law, const char *name, bool common)
 /* By a row, or anywhere in the text of a rule file. */
 static bool law_names(struct proof *proof, const struct law *law, const char *name)
 {
+    const struct figure *figure = profile_figure(law->profile, name);
     if (strings_have(&proof->named, name) || row_reads_names_figure(law->book, name)
+        || (figure != NULL
+            && follows_uses(&law->book->fields, (size_t)(figure - law->profile->figures)))
         || sources_name(law, name, false))
         return true;
     if (!sources_name(law, name, true))

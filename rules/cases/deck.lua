@@ -532,7 +532,7 @@ local NAILS = {
   RSRS_02 = { 2.5, 0.12 }, RSRS_03 = { 2.5, 0.131 }, RSRS_04 = { 3, 0.12 },
   RSRS_05 = { 3, 0.131 }, box_8d = { 2.5, 0.113 }, common_6d = { 2, 0.113 },
   common_10d = { 3, 0.148 }, deformed_8d = { 2.5, 0.131 }, sinker_8d = { 2.375, 0.113 },
-  RSRS_01 = { 2.375, 0.113 },
+  RSRS_01 = { 2.375, 0.113 }, common_8d = { 2.5, 0.131 },
 }
 local UNREAD = { RSRS_02 = true, RSRS_04 = true, RSRS_05 = true, sinker_8d = true }
 for kind, size in pairs(NAILS) do
@@ -551,6 +551,24 @@ for kind, size in pairs(NAILS) do
     { kind .. ", exactly", with = nail(size[1], size[2]), expect = met, required = size[2] },
     { kind .. ", a thousandth thin", with = nail(size[1], size[2] - 0.001), expect = "fail" },
   }
+end
+
+-- Sizes that follow from the name: those of the standard, so at the demand to the digit.
+-- A shade less and the case fails. What is found is said too: a shade more would pass and be
+-- wrong. What was not read, or is sold in two lengths, is asked.
+local FOLLOWS = { common_6d = true, common_8d = true, common_10d = true, box_8d = true,
+  sinker_8d = true, RSRS_01 = true, RSRS_03 = true, RSRS_04 = true, RSRS_02 = false,
+  RSRS_05 = false, deformed_8d = false }
+for kind, does in pairs(FOLLOWS) do
+  for id, fact in pairs { ["deck.nail_length"] = "length_in", ["deck.nail_shank"] = "shank_in" } do
+    cases(id) {
+      under = "model/irc-2021",
+      { kind .. ", its size not said", with = { ["decks[1].nails.kind"] = kind },
+        without = { "decks[1].nails." .. fact },
+        expect = not does and "open" or UNREAD[kind] and "warn" or "pass",
+        found = does and NAILS[kind][fact == "length_in" and 1 or 2] or nil },
+    }
+  end
 end
 
 local function thick(inches, kind)

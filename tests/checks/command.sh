@@ -384,6 +384,24 @@ follow 'follows "covering.kind" { value = "slate", only = true }' 'follows from 
 follow 'follows "roof.slopes[].deck" { only = true, when = { "scope.method", "torn" } }' '"torn" is no choice'
 follow 'together "Box?" { "fasteners.metal" }' '2 to 8 facts'
 follow 'together "Box?" { "fasteners.metal", "covering.kind" }' 'not a single fact beside the others'
+follow 'follows "decks[].nails.length_in" { by = "kind", figure = "deck.nail_length" }' 'of the sense equals'
+follow 'follows "decks[].nails.length_in" { by = "kind", figure = "deck.nail_mad" }' 'the law has no figure "deck.nail_mad"'
+
+# What a nail is, and what is asked of it, are moved apart: more asked is not more there.
+sed -e 's|"length_in": 2.5, "shank_in": 0.131,||' \
+    -e 's|"jurisdiction": "[^"]*"|"jurisdiction": "here/nail"|' "$source/rules/cases/base.json" >nail.json
+nail() {
+    printf 'jurisdiction "here/nail" { title = "Nail", follows = "model/irc-2021", %s["%s"] = { %s, cite = "1" } } }\n' \
+        'from = "2020-01-01", invented = true, figures = { ' "$2" "$3" >county/jurisdictions/here/nail.lua
+    run "$1" check nail.json --home county --all --form json
+}
+nail 1 deck.nail_length.common_8d 3; says 'Found 2 1/2 in; demanded at least 3 in'
+nail 1 deck.nail_made_length.common_8d 2; says 'Found 2 in; demanded at least 2 1/2 in'
+nail 0 deck.nail_made_length.common_8d '2.5, disputed = "two lengths are sold"'
+says 'How long is the deck nail?'
+nail 3 deck.nail_made_length.common_8d 99
+warns 'nail.lua:1: figure "deck.nail_made_length.common_8d" is no value'
+rm county/jurisdictions/here/nail.lua nail.json
 
 echo 'jurisdiction "here/elm" { title = "Elm", follows = "model/irc-2021", covers = "Oak" }' \
     >county/jurisdictions/here/elm.lua

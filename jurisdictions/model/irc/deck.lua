@@ -206,6 +206,41 @@ figure "deck.nail_shank" { unit = "in", sense = "at_least", by = "decks[].nails.
   },
 }
 
+-- What a nail of the name is, where a job does not say: no demand, and what is demanded above
+-- does not move it. The sizes are those of the standard, read where Table R602.3(1) writes
+-- them out. Ringed 8d nails are sold in two lengths, and nobody read RSRS-02 and -05: asked.
+figure "deck.nail_made_length" { unit = "in", sense = "equals", by = "decks[].nails.kind",
+  cite = "ASTM F1667", seen = TEXTS, read_in = BOOKS,
+  rows = {
+    common_6d = { 2 },
+    common_8d = { 2.5 },
+    common_10d = { 3 },
+    box_8d = { 2.5 },
+    sinker_8d = { 2.375, parallel = WOOD_NOTES },
+    RSRS_01 = { 2.375,
+      seen = "Table R602.3(1) in state code texts on the editions of 2018 to 2024" },
+    RSRS_03 = { 2.5,
+      seen = "Table R602.3(1) of 2024, footnote f, and a state residential code of 2023" },
+    RSRS_04 = { 3, parallel = "a state residential code of 2023" },
+  },
+}
+
+figure "deck.nail_made_shank" { unit = "in", sense = "equals", by = "decks[].nails.kind",
+  cite = "ASTM F1667", seen = TEXTS, read_in = BOOKS,
+  rows = {
+    common_6d = { 0.113 },
+    common_8d = { 0.131 },
+    common_10d = { 0.148 },
+    box_8d = { 0.113 },
+    sinker_8d = { 0.113, parallel = WOOD_NOTES },
+    RSRS_01 = { 0.113,
+      seen = "Table R602.3(1) in state code texts on the editions of 2018 to 2024" },
+    RSRS_03 = { 0.131,
+      seen = "Table R602.3(1) of 2024, footnote f, and a state residential code of 2023" },
+    RSRS_04 = { 0.12, parallel = "a state residential code of 2023" },
+  },
+}
+
 figure "deck.nail_edge_most" { 6, "Table R602.3(1)", unit = "in", sense = "at_most", seen = TEXTS,
   read_in = BOOKS }
 
