@@ -1344,6 +1344,38 @@ impossible "no plane has more layers than are counted where there are most" {
   end,
 }
 
+-- Fewer on every plane, or more taken off every plane, would let a roof off by what the
+-- count of the whole roof itself denies.
+local function some_plane(job, is_so)
+  for _, slope in ipairs(job.roof.slopes) do
+    if is_so(old_layers_on(job, slope)) then return true end
+  end
+  return false
+end
+
+impossible "some plane has as many layers as are counted" {
+  at = "existing.layers",
+  when = function(job)
+    local most = job.existing.layers
+    if not some_plane(job, function(here) return here >= most end) then
+      return "counts the layers where there are most, but every plane of the roof has fewer than "
+        .. most
+    end
+  end,
+}
+
+impossible "some plane keeps what is said to stay" {
+  at = "existing.layers_removed",
+  when = function(job)
+    local least = job.existing.layers_removed
+    if job.existing.layers > 0
+      and not some_plane(job, function(here, off) return here > 0 and off <= least end) then
+      return "counts what comes off where least does, but of every plane of the roof more than "
+        .. least .. " come off"
+    end
+  end,
+}
+
 impossible "no more layers come off a plane than are there" {
   at = "old_layers_removed", per = "roof.slopes",
   when = function(job, slope)

@@ -289,6 +289,11 @@ local function on_porch(here, off, changes)
 end
 local ONE_LEFT = { ["scope.method"] = "overlay", ["existing.layers_removed"] = 1,
   ["existing.coverings[2].removed"] = false }
+local function on_each(key, number, changes)
+  local with = { ["roof.slopes[1]." .. key] = number, ["roof.slopes[2]." .. key] = number }
+  for path, value in pairs(changes) do with[path] = value end
+  return with
+end
 cases "cannot_be.old_layers" {
   under = "model/irc-2021",
   { "two on the porch", with = on_porch(2, 2), expect = "usable" },
@@ -304,4 +309,13 @@ cases "cannot_be.old_layers" {
   { "as much left as the list leaves", with = on_porch(2, 1, ONE_LEFT), expect = "usable" },
   { "more left than the list leaves", with = on_porch(2, 0, ONE_LEFT), expect = "refused",
     says = "only 0 of 2 come off here" },
+  { "one on every plane of a roof of two", expect = "refused",
+    with = on_each("old_layers", 1, on_porch(1, 1)),
+    says = "every plane of the roof has fewer than 2" },
+  { "two on one of them", with = on_each("old_layers", 1, on_porch(2, 2)), expect = "usable" },
+  { "stripped everywhere where the list leaves one", expect = "refused",
+    with = on_each("old_layers_removed", 2, on_porch(2, 2, ONE_LEFT)),
+    says = "of every plane of the roof more than 1 come off" },
+  { "stripped but for one plane", expect = "usable",
+    with = on_each("old_layers_removed", 2, on_porch(2, 1, ONE_LEFT)) },
 }
