@@ -175,7 +175,8 @@ field "roof.slopes[].old_layers_removed" { type = "integer", unit = "layers", ra
   answer = "desk", stage = "permit",
   ask = "How many of them will be taken off this plane? (only where planes differ)" }
 field "roof.slopes[].other_checked" { type = "yes_no", answer = "desk", stage = "permit",
-  ask = "Is the other covering of this plane checked as a job of its own?" }
+  ask = "Is this plane, of another covering or stripped beside an overlay, checked as a job of "
+    .. "its own?" }
 field "roof.slopes[].underlayment" { type = "reference", refers = "underlayments", answer = "desk", stage = "permit",
   ask = "Which of the underlayments goes on it?" }
 

@@ -49,25 +49,41 @@ rule "slope.least" {
   mend = "Use a covering made for that slope on this plane.",
 }
 
--- A job tells the facts of one covering. Of another on part of the roof only the slope is
--- looked at, so that the rest is never taken for a pass.
+-- The deck of an overlay is hidden, and gets no underlayment: not so of a plane that is
+-- stripped meanwhile.
+local function is_stripped(job, slope)
+  if job.scope.method ~= "overlay" then return false end
+  if not (known(slope, "old_layers") or known(slope, "old_layers_removed")) then return false end
+  local here, off = old_layers_on(job, slope)
+  return here > 0 and off >= here
+end
+
+-- A job tells the facts of one covering, laid over or on a bare deck. Of another on part of
+-- the roof only the slope is looked at, and of a plane stripped beside an overlay not the deck
+-- and what lies on it, so that the rest is never taken for a pass.
 demand "slope.other_covering" {
-  title = "Another covering on part of the roof",
+  title = "Another covering, or a bare deck, on part of the roof",
   stage = "permit",
   per = "roof.slopes",
   when = { function(job, figure, slope)
     local kind, own = covering_of(job, slope)
-    if own then return false, "this plane gets the job's covering" end
+    if own then return is_stripped(job, slope), "this plane gets the job's covering" end
     return kind ~= "old_stays", "the old covering of this plane stays"
   end },
   open = {
     { when = is { "roof.slopes[].other_checked", false },
-      says = "the fire class, fastening, underlayment and flashing of this plane's covering "
-        .. "are not told here: check it as a job of its own" },
+      says = function(job, figure, slope)
+        if is_stripped(job, slope) then
+          return "the deck of this plane, its underlayment and ice barrier are not judged with an "
+            .. "overlay: check it as a tear-off of its own"
+        end
+        return "the fire class, fastening, underlayment and flashing of this plane's covering "
+          .. "are not told here: check it as a job of its own"
+      end },
   },
   fact = "roof.slopes[].other_checked", meets = "slope.other_checked_required",
   asks_only = true,
-  mend = "Write a job for the other covering, with its planes alone, and check it too.",
+  mend = "Write a job for those planes alone, and check it too.",
 }
 
 rule "slope.double_underlayment" {

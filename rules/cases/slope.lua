@@ -206,6 +206,26 @@ cases "slope.other_covering" {
   { "the old covering left", with = STAYS, expect = "not_applicable", where = "porch" },
   { "all alike", expect = "not_applicable", where = "porch" },
 }
+-- Two layers on the porch alone, which come off; the one of the main roof is laid over.
+cases "slope.other_covering" {
+  under = "model/irc-2021",
+  with = { ["scope.method"] = "overlay", ["existing.layers"] = 2, ["existing.layers_removed"] = 1,
+    ["existing.coverings"] = { { kind = "asphalt_shingle", removed = true },
+      { kind = "asphalt_shingle", removed = false } },
+    ["roof.slopes[1].old_layers"] = 1, ["roof.slopes[2].old_layers"] = 1,
+    ["roof.slopes[3].old_layers"] = 2, ["roof.slopes[3].old_layers_removed"] = 2 },
+  { "stripped, not checked", expect = "open", where = "porch",
+    says = "/roof/slopes/2/other_checked" },
+  { "stripped, which nobody checks", with = { ["roof.slopes[3].other_checked"] = false },
+    expect = "open", where = "porch", says = "as a tear-off of its own" },
+  { "stripped, with a job of its own", with = { ["roof.slopes[3].other_checked"] = true },
+    expect = "pass", where = "porch" },
+  { "laid over", expect = "not_applicable", where = "main front" },
+  { "one of its two left", with = { ["roof.slopes[3].old_layers_removed"] = 1 },
+    expect = "not_applicable", where = "porch" },
+  { "stripped with all the others", with = { ["scope.method"] = "tear-off" },
+    expect = "not_applicable", where = "porch" },
+}
 -- What is asked of the job's covering is not asked of such a plane.
 for _, one in ipairs { { "underlayment.plies", "porch" }, { "underlayment.kind", "porch" },
   { "slope.double_underlayment", "porch" }, { "fasteners.penetration", "porch" },
