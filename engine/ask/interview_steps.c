@@ -4,15 +4,6 @@
 #include <stdlib.h>
 #include <string.h>
 
-static char *copy_of(const char *text)
-{
-    const size_t size = strlen(text) + 1;
-    char *copy = malloc(size);
-    if (copy != NULL)
-        memcpy(copy, text, size);
-    return copy;
-}
-
 /* A line for each fact that the question is about; to be freed. */
 static char *pointers_of(const struct question *question)
 {
@@ -20,7 +11,7 @@ static char *pointers_of(const struct question *question)
     text_add(&lines, question->pointer);
     for (size_t i = 0; i < question->part_count; i++)
         text_addf(&lines, "\n%s", question->parts[i].pointer);
-    char *copy = lines.failed ? NULL : copy_of(text_string(&lines));
+    char *copy = lines.failed ? NULL : strdup(text_string(&lines));
     text_free(&lines);
     return copy;
 }

@@ -51,28 +51,45 @@ static enum file_result read_all(int handle, char **text, size_t *length, size_t
 
 /* Refuses what cannot be a job or rule file before a byte of it is read. A pipe or
  * terminal passes: read_all watches its size. */
-static enum file_result check_kind(int handle, size_t limit)
+static enum file_result check_kind(int handle, size_t limit, bool regular)
 {
     struct stat about;
     if (fstat(handle, &about) != 0)
         return FILE_UNREADABLE;
-    if (S_ISDIR(about.st_mode) || S_ISBLK(about.st_mode))
+    if (S_ISDIR(about.st_mode) || S_ISBLK(about.st_mode) || (regular && !S_ISREG(about.st_mode)))
         return FILE_NOT_A_FILE;
     if (S_ISREG(about.st_mode) && (unsigned long long)about.st_size > limit)
         return FILE_TOO_LARGE;
     return FILE_READ;
 }
 
+/* Of what was opened, or could not be. */
+static enum file_result read_opened(int handle, char **text, size_t *length, size_t limit,
+                                    bool regular)
+{
+    if (handle < 0)
+        return errno == ENOENT || errno == ENOTDIR ? FILE_MISSING : FILE_UNREADABLE;
+    enum file_result result = check_kind(handle, limit, regular);
+    if (result == FILE_READ)
+        result = read_all(handle, text, length, limit);
+    return result;
+}
+
 enum file_result file_read(char **text, size_t *length, const char *path, size_t limit)
 {
     const bool standard_input = strcmp(path, "-") == 0;
     const int handle = standard_input ? STDIN_FILENO : open(path, O_RDONLY | O_CLOEXEC);
-    if (handle < 0)
-        return errno == ENOENT || errno == ENOTDIR ? FILE_MISSING : FILE_UNREADABLE;
-    enum file_result result = check_kind(handle, limit);
-    if (result == FILE_READ)
-        result = read_all(handle, text, length, limit);
-    if (!standard_input)
+    const enum file_result result = read_opened(handle, text, length, limit, false);
+    if (handle >= 0 && !standard_input)
+        close(handle);
+    return result;
+}
+
+enum file_result file_read_regular(char **text, size_t *length, const char *path, size_t limit)
+{
+    const int handle = open(path, O_RDONLY | O_CLOEXEC | O_NONBLOCK);
+    const enum file_result result = read_opened(handle, text, length, limit, true);
+    if (handle >= 0)
         close(handle);
     return result;
 }
@@ -83,19 +100,4 @@ char *file_folder(const char *path)
     return path == NULL    ? NULL
            : slash == NULL ? strdup(".")
                            : strndup(path, (size_t)(slash - path));
-}
-
-enum file_result file_read_regular(char **text, size_t *length, const char *path, size_t limit)
-{
-    struct stat about;
-    const int handle = open(path, O_RDONLY | O_CLOEXEC | O_NONBLOCK);
-    if (handle < 0)
-        return errno == ENOENT || errno == ENOTDIR ? FILE_MISSING : FILE_UNREADABLE;
-    enum file_result result = check_kind(handle, limit);
-    if (result == FILE_READ && fstat(handle, &about) == 0 && !S_ISREG(about.st_mode))
-        result = FILE_NOT_A_FILE;
-    if (result == FILE_READ)
-        result = read_all(handle, text, length, limit);
-    close(handle);
-    return result;
 }

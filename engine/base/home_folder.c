@@ -1,6 +1,7 @@
 #include "base/home_folder.h"
 
 #include "base/folder_walk.h"
+#include "base/text.h"
 
 #include <errno.h>
 #include <limits.h>
@@ -60,12 +61,6 @@ enum file_result home_folder_read(char **text, size_t *length, const char *home,
     return file_read(text, length, full, limit);
 }
 
-static bool ends_in(const char *name, const char *ending)
-{
-    const size_t n = strlen(name), m = strlen(ending);
-    return n > m && strcmp(name + n - m, ending) == 0;
-}
-
 /* Of a home: what is looked for, and what could not be looked at. */
 struct looking {
     size_t prefix; /* of a path: the home and its "/" */
@@ -78,7 +73,7 @@ struct looking {
 static bool look_at_file(void *data, const char *path)
 {
     const struct looking *look = data;
-    if (ends_in(path, look->ending))
+    if (text_ends_in(path, look->ending))
         look->visit(look->data, path + look->prefix);
     return true;
 }
@@ -88,7 +83,7 @@ static bool look_at_file(void *data, const char *path)
 static bool note_unread(void *data, const char *path, int why)
 {
     struct looking *look = data;
-    if (why != ENOENT || ends_in(path, look->ending))
+    if (why != ENOENT || text_ends_in(path, look->ending))
         look->why = why == 0 ? look->why : why;
     return true;
 }

@@ -62,3 +62,14 @@ void nearest_offer(struct nearest *nearest, const char *name)
         nearest->distance = distance;
     }
 }
+
+bool nearest_among(struct nearest *nearest, const char *word, const char *const *list)
+{
+    nearest_start(nearest, word);
+    for (; *list != NULL; list++) {
+        if (strcmp(*list, word) == 0)
+            return true;
+        nearest_offer(nearest, *list);
+    }
+    return false;
+}

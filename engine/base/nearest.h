@@ -2,6 +2,7 @@
 #ifndef EAVEMARK_BASE_NEAREST_H
 #define EAVEMARK_BASE_NEAREST_H
 
+#include <stdbool.h>
 #include <stddef.h>
 
 /* Fewest single-character insertions, deletions, substitutions and swaps of
@@ -24,5 +25,8 @@ void nearest_start(struct nearest *nearest, const char *wanted);
 /* Offers a name; it is kept when closer than the best so far and near enough
  * to be a plausible slip: at most a third of the wanted length, at least 2. */
 void nearest_offer(struct nearest *nearest, const char *name);
+
+/* Is the word one of a list that ends in NULL? If not, nearest holds what comes nearest. */
+bool nearest_among(struct nearest *nearest, const char *word, const char *const *list);
 
 #endif

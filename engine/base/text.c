@@ -95,3 +95,9 @@ void text_free(struct text *text)
     free(text->bytes);
     *text = TEXT_EMPTY;
 }
+
+bool text_ends_in(const char *string, const char *ending)
+{
+    const size_t n = strlen(string), m = strlen(ending);
+    return n > m && strcmp(string + n - m, ending) == 0;
+}

@@ -31,4 +31,7 @@ const char *text_string(const struct text *text);
 
 void text_free(struct text *text);
 
+/* Is it longer than the ending, and ends so? */
+bool text_ends_in(const char *string, const char *ending);
+
 #endif

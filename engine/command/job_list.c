@@ -16,15 +16,10 @@
 
 enum { FOLDERS_DEEPEST = 16 };
 
-static bool ends_in(const char *name, const char *ending)
-{
-    const size_t n = strlen(name), m = strlen(ending);
-    return n > m && strcmp(name + n - m, ending) == 0;
-}
-
 static bool is_of_jobs(const char *name)
 {
-    return ends_in(name, ".json") || ends_in(name, ".ndjson") || ends_in(name, ".jsonl");
+    return text_ends_in(name, ".json") || text_ends_in(name, ".ndjson")
+           || text_ends_in(name, ".jsonl");
 }
 
 static const char *why_not_read(enum file_result result)
@@ -100,7 +95,7 @@ static bool visit_inner(void *data, const char *path)
     const struct job_visit *visit = data;
     if (!is_of_jobs(path))
         return true;
-    return ends_in(path, ".json") ? visit_file(path, visit) : visit_lines(path, visit);
+    return text_ends_in(path, ".json") ? visit_file(path, visit) : visit_lines(path, visit);
 }
 
 static bool refuse_inner(void *data, const char *path, int why)
@@ -129,7 +124,7 @@ static bool visit_path(const char *path, struct job_visit *visit, bool *unusable
     if (S_ISDIR(about.st_mode))
         return folder_walk(path, FOLDERS_DEEPEST,
                            &(struct folder_visit){visit_inner, refuse_inner, visit, true});
-    return ends_in(path, ".json") ? visit_file(path, visit) : visit_lines(path, visit);
+    return text_ends_in(path, ".json") ? visit_file(path, visit) : visit_lines(path, visit);
 }
 
 bool job_list_each(const char *const *paths, size_t count, const struct job_visit *visit,

@@ -35,12 +35,6 @@ struct running {
 
 /* Laws -------------------------------------------------------------------------------- */
 
-static bool ends_in_lua(const char *name)
-{
-    const size_t length = strlen(name);
-    return length > 4 && strcmp(name + length - 4, ".lua") == 0;
-}
-
 /* The day after the last "@", which a file's name may hold too. */
 static char *cut_date(char *words)
 {
@@ -61,7 +55,7 @@ static bool read_side(const char *asked, const char *home, struct side *side)
         *file++ = '\0';
         side->file = strdup(file);
         side->place = strdup(words);
-    } else if (words != NULL && ends_in_lua(words)) {
+    } else if (words != NULL && text_ends_in(words, ".lua")) {
         side->file = strdup(words);
         side->place = edited_home_place(words);
     } else if (words != NULL) {

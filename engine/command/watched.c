@@ -1,6 +1,7 @@
 #include "command/watched.h"
 
 #include "base/file.h"
+#include "base/text.h"
 
 #include <dirent.h>
 #include <errno.h>
@@ -188,16 +189,10 @@ int watched_open(struct watched *watched, const char *job, const char *shop, con
     return -1;
 }
 
-static bool ends_in(const char *name, const char *ending)
-{
-    const size_t n = strlen(name), m = strlen(ending);
-    return n > m && strcmp(name + n - m, ending) == 0;
-}
-
 /* Cases do not bear on a check; hidden files are an editor's own. */
 static bool is_rule_file(const char *name)
 {
-    return name[0] != '.' && ends_in(name, ".lua") && !ends_in(name, ".cases.lua");
+    return name[0] != '.' && text_ends_in(name, ".lua") && !text_ends_in(name, ".cases.lua");
 }
 
 static bool is_of_interest(const struct watched *watched, const struct inotify_event *event,

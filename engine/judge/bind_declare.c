@@ -105,15 +105,9 @@ void declare_keys(lua_State *lua, const char *const *known)
         declare_refuse(lua, "every part needs a name");
     for (size_t i = 0; i < keys->count; i++) {
         const char *key = keys->names[i];
-        const char *const *name = known;
-        while (*name != NULL && strcmp(*name, key) != 0)
-            name++;
-        if (*name != NULL)
-            continue;
         struct nearest nearest;
-        nearest_start(&nearest, key);
-        for (name = known; *name != NULL; name++)
-            nearest_offer(&nearest, *name);
+        if (nearest_among(&nearest, key, known))
+            continue;
         if (nearest.name != NULL)
             declare_refuse(lua, "unknown key \"%s\"; did you mean \"%s\"?", key, nearest.name);
         declare_refuse(lua, "unknown key \"%s\"", key);

@@ -28,22 +28,12 @@ static int law_fingerprint(struct law *law)
 {
     struct arena arena = {0};
     struct sources all = {0};
-    const struct source *lists[2] = {law->profile->sources.first, law->book->sources.first};
-    for (int i = 0; i < 2; i++) {
-        for (const struct source *s = lists[i]; s != NULL; s = s->next) {
-            struct source *copy = arena_alloc(&arena, sizeof(*copy));
-            if (copy == NULL)
-                break;
-            *copy = *s;
-            copy->next = all.first;
-            all.first = copy;
-        }
-    }
-    const bool failed = arena.failed;
-    if (!failed)
+    const bool listed = home_sources_add(&all, law->profile->sources.first, &arena)
+                        && home_sources_add(&all, law->book->sources.first, &arena);
+    if (listed)
         home_fingerprint(&all, law->fingerprint);
     arena_free(&arena);
-    return failed ? -1 : 0;
+    return listed ? 0 : -1;
 }
 
 /* Out of memory is the one problem that may not be lost with the rest. */

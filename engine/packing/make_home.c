@@ -165,18 +165,6 @@ static void note_law(struct making *making, struct laws_seen *seen, uint64_t key
     memcpy(seen->fingerprints[seen->count++], fingerprint, 65);
 }
 
-static void list_sources(struct making *making, const struct sources *from, struct sources *to)
-{
-    for (const struct source *s = from->first; s != NULL; s = s->next) {
-        struct source *copy = arena_alloc(&making->arena, sizeof(*copy));
-        if (copy == NULL)
-            return;
-        *copy = *s;
-        copy->next = to->first;
-        to->first = copy;
-    }
-}
-
 /* The files that the law of this profile rests on, as law/law.c lists them. */
 static void fingerprint(struct making *making, struct laws_seen *seen,
                         const struct profile *profile)
@@ -185,9 +173,10 @@ static void fingerprint(struct making *making, struct laws_seen *seen,
     char digits[65];
     for (size_t i = 0; i < profile->rule_file_count; i++)
         read_packed(making, profile->rule_files[i], &own);
-    list_sources(making, &profile->sources, &all);
-    list_sources(making, &own, &all);
-    list_sources(making, &making->rules, &all);
+    if (!home_sources_add(&all, profile->sources.first, &making->arena)
+        || !home_sources_add(&all, own.first, &making->arena)
+        || !home_sources_add(&all, making->rules.first, &making->arena))
+        return; /* the arena has failed */
     home_fingerprint(&all, digits);
     note_law(making, seen, made_key(&all), digits);
 }

@@ -129,6 +129,20 @@ static void sources_sort(struct sources *sources)
     sources->first = sorted;
 }
 
+bool home_sources_add(struct sources *to, const struct source *from, struct arena *arena)
+{
+    for (; from != NULL; from = from->next) {
+        struct source *copy = arena_alloc(arena, sizeof(*copy));
+        if (copy == NULL)
+            return false;
+        *copy = *from;
+        copy->next = to->first;
+        to->first = copy;
+        to->count++;
+    }
+    return true;
+}
+
 void home_fingerprint(struct sources *sources, char out[65])
 {
     SHA2_CTX context;

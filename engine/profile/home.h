@@ -48,6 +48,10 @@ int home_each(const char *home, const char *folder, const char *ending, int dept
  * for a model code lie in a folder of its own: model/irc/deck.lua. */
 const char *home_place_id(const char *path, size_t *length);
 
+/* Adds copies of a list's sources, not of what they hold, to another list. False when out of
+ * memory. */
+bool home_sources_add(struct sources *to, const struct source *from, struct arena *arena);
+
 /* sha256 over path, length and bytes of every source, in path order: the
  * same files give the same text on every machine. out holds 64 hex digits. */
 void home_fingerprint(struct sources *sources, char out[65]);

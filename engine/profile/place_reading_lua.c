@@ -100,15 +100,9 @@ void place_closed_keys(lua_State *lua, int index, const char *const *known, int 
     const struct keys *keys = keys_push(lua, index);
     for (size_t i = 0; i < keys->count; i++) {
         const char *key = keys->names[i];
-        const char *const *name = known;
-        while (*name != NULL && strcmp(*name, key) != 0)
-            name++;
-        if (*name != NULL)
-            continue;
         struct nearest nearest;
-        nearest_start(&nearest, key);
-        for (name = known; *name != NULL; name++)
-            nearest_offer(&nearest, *name);
+        if (nearest_among(&nearest, key, known))
+            continue;
         if (nearest.name != NULL)
             place_say(lua, line, "unknown key \"%s\"; did you mean \"%s\"?", key, nearest.name);
         else

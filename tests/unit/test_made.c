@@ -207,13 +207,9 @@ static void assert_fingerprint_of_its_files(struct laws *laws, const char *id)
     assert_non_null(law);
     const struct source *lists[] = {law->profile->sources.first, law->book->sources.first};
     for (size_t i = 0; i < 2; i++)
-        for (const struct source *s = lists[i]; s != NULL; s = s->next) {
-            struct source *copy = arena_alloc(&arena, sizeof(*copy));
-            assert_true(s->packed);
-            *copy = *s;
-            copy->next = all.first;
-            all.first = copy;
-        }
+        assert_true(home_sources_add(&all, lists[i], &arena));
+    for (const struct source *s = all.first; s != NULL; s = s->next)
+        assert_true(s->packed);
     home_fingerprint(&all, made);
     assert_true(made_fingerprint(&all, made));
     assert_string_equal(made, law->fingerprint);
