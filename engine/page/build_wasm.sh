@@ -43,8 +43,8 @@ flags=(--target=wasm32-wasi -Os -std=c11 -D_DEFAULT_SOURCE -DNDEBUG -DEAVEMARK_H
     -D_WASI_EMULATED_MMAN -D_WASI_EMULATED_SIGNAL -D_WASI_EMULATED_PROCESS_CLOCKS
     -I"$source/engine" -isystem "$page/include" -isystem "$lua" -isystem "$out/headers"
     -isystem "$md/include")
-ours=("$source"/engine/eavemark.c "$source"/engine/inner.c "$page"/*.c)
-for room in base job profile sandbox trade draw judge law ask check prove report; do
+ours=("$page"/*.c)
+for room in interface base job profile sandbox trade draw judge law ask check prove report; do
     ours+=("$source/engine/$room"/*.c)
 done
 theirs=("$cjson/cJSON.c" "$md/src/sha2.c")

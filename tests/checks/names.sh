@@ -10,8 +10,8 @@ cd "$1"
 # share, or for a file that makes one thing of another name; each with its reason.
 families() {
     cat <<'FAMILIES'
-engine/*.c                      eavemark_     the interface of the library
-engine/*.c                      inner_        the same calls behind the door
+engine/interface/eavemark_*.c   eavemark_     the interface of the library
+engine/interface/*.c            inner_        the same calls behind the door
 engine/main.c                   commands_     the table of commands
 engine/trade/*.c                trade_        the arithmetic, as one library
 engine/report/*.c               report_       what writes a whole report

@@ -55,11 +55,10 @@ while IFS=$tab read -r room files holds not may libraries; do
     name=${room%/}
     own="engine/$name"
     case $name in
-    include) own='engine/include engine/eavemark.c engine/inner.c' ;;
     command) own='engine/command engine/main.c' ;;
     esac
     for other in $may; do
-        case " - include $above" in *" $other "*) ;; *) echo "$other" | say "not above $room" ;; esac
+        case " - $above" in *" $other "*) ;; *) echo "$other" | say "not above $room" ;; esac
     done
     above="$above $name "
     allowed=$(echo "$name $may" | tr ' ' '|')

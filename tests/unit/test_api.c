@@ -1,6 +1,6 @@
 /* The public interface: handles used many times and from two threads, exit
  * statuses, overrides, and the fingerprint. */
-#include "include/inner.h"
+#include "interface/inner.h"
 #include "support/small_law.h"
 
 #include <pthread.h>

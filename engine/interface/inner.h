@@ -1,10 +1,10 @@
 /* inner.h - the calls of eavemark.h, behind its door.
  *
- * What each does is said there. eavemark.c looks at the arguments and puts the host's
+ * What each does is said there. The eavemark*.c look at the arguments and put the host's
  * locale aside: here all pointers that must be are given, and numbers have a point.
  */
-#ifndef EAVEMARK_INNER_H
-#define EAVEMARK_INNER_H
+#ifndef EAVEMARK_INTERFACE_INNER_H
+#define EAVEMARK_INTERFACE_INNER_H
 
 #include "include/eavemark.h"
 

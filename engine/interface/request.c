@@ -1,0 +1,34 @@
+#include "interface/request.h"
+
+#include "base/date.h"
+#include "job/json.h"
+
+struct overrides request_overrides(const struct eavemark_request *request)
+{
+    return (struct overrides){
+        .jurisdiction = request->jurisdiction,
+        .date = request->date,
+        .stage = request->stage,
+        .shop = {request->shop_name, request->shop, request->shop_length, request->shop_folder,
+                 request->text == NULL ? request->name : NULL},
+    };
+}
+
+cJSON *request_job(const struct eavemark_request *request, struct problems *problems)
+{
+    cJSON *job = NULL;
+    if (request->text != NULL)
+        json_read(&job, request->text, request->length, request->name, problems);
+    else
+        json_read_file(&job, request->name, problems);
+    return job;
+}
+
+long request_day(const char *date, struct problems *problems)
+{
+    const long day = date == NULL ? 0 : date_parse(date);
+    if (date != NULL && day == 0)
+        problem_at(problems, PROBLEM_JOB, "--date", NULL, "\"%s\" is not a date (YYYY-MM-DD)",
+                   date);
+    return day;
+}
