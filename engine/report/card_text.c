@@ -3,7 +3,10 @@
 
 #include "base/utf8.h"
 #include "include/eavemark.h"
-#include "report/card_row.h"
+#include "report/card_cites.h"
+#include "report/card_notes.h"
+#include "report/card_questions.h"
+#include "report/card_words.h"
 #include "report/page.h"
 #include "report/sources.h"
 #include "report/value_words.h"

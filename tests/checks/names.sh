@@ -14,12 +14,18 @@ engine/interface/eavemark_*.c   eavemark_     the interface of the library
 engine/interface/*.c            inner_        the same calls behind the door
 engine/main.c                   commands_     the table of commands
 engine/trade/*.c                trade_        the arithmetic, as one library
+engine/draw/draw_*.c            draw_         the sheet, in several files
+engine/draw/plan_*.c            plan_         the roof plan, in several files
 engine/report/*.c               report_       what writes a whole report
 engine/report/card_*.c          card_         the card, in several files
+engine/report/text_all_*.c      text_all_     the full report, in several files
 engine/report/json_part.c       json_         what JSON forms share
 engine/report/takeoff_*.c       takeoff_      what order and sums share
 engine/report/value_words.c     value_        values in words
 engine/job/validate_*.c         validate_     the parts of validate.c
+engine/sandbox/sandbox_*.c      sandbox_      the sandbox, in several files
+engine/base/measure_*.c         measure_      the parts of measure.c
+engine/job/lay_out_*.c          lay_out_      the parts of lay_out.c
 engine/job/scan_*.c             scan_         the parts of scan.c
 engine/job/footprint_facts.c    footprint_
 engine/ask/interview_*.c         interview_    the interview, in several files
