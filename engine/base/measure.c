@@ -1,5 +1,6 @@
 #include "base/measure.h"
 
+#include "base/measure_parts.h"
 #include "base/number.h"
 
 #include <ctype.h>
@@ -9,8 +10,7 @@
 #include <string.h>
 #include <strings.h>
 
-/* Fifteen digits are exact in a double. */
-enum { MOST_DIGITS = 15, WORD_MOST = 24, TERMS_MOST = 2, LONGEST = 256 };
+enum { WORD_MOST = 24, TERMS_MOST = 2, LONGEST = 256 };
 
 static const char NO_FIGURE[] =
     "no figure that can be read; write one such as 5.5, 7/16, 1 1/4 or 12'6\"";
@@ -48,14 +48,15 @@ struct quantity {
     char unit[WORD_MOST]; /* "" when none was written */
 };
 
-/* These readers return the place after what they read, and NULL when it is not there. */
-static const char *skip_spaces(const char *at)
+/* Numbers ------------------------------------------------------------------- */
+
+const char *measure_skip_spaces(const char *at)
 {
     return at + strspn(at, " ");
 }
 
 /* Digits, with commas between groups of three when `grouped`. NULL for none. */
-static const char *read_whole(const char *at, double *number, int *digits)
+const char *measure_whole(const char *at, double *number, int *digits)
 {
     const char *from = at;
     *number = 0;
@@ -71,17 +72,17 @@ static const char *read_whole(const char *at, double *number, int *digits)
             continue;
         }
         *number = *number * 10 + (*at++ - '0');
-        if (++*digits > MOST_DIGITS)
+        if (++*digits > MEASURE_DIGITS_MOST)
             return NULL;
     }
     return at;
 }
 
 /* "12", "1,250", "5.5", ".5"; NULL when there is no number. */
-static const char *read_decimal(const char *at, double *number)
+const char *measure_decimal(const char *at, double *number)
 {
     int digits = 0;
-    at = read_whole(at, number, &digits);
+    at = measure_whole(at, number, &digits);
     if (at == NULL)
         return NULL;
     double scale = 1;
@@ -92,7 +93,7 @@ static const char *read_decimal(const char *at, double *number)
         for (at++; isdigit((unsigned char)*at); scale *= 10, decimals++)
             *number = *number * 10 + (*at++ - '0');
     }
-    if (digits + decimals == 0 || digits + decimals > MOST_DIGITS)
+    if (digits + decimals == 0 || digits + decimals > MEASURE_DIGITS_MOST)
         return NULL;
     *number /= scale;
     return at;
@@ -103,10 +104,10 @@ static const char *read_fraction(const char *at, double *value, bool proper)
 {
     double top = 0, bottom = 0;
     int digits = 0;
-    at = read_whole(at, &top, &digits);
+    at = measure_whole(at, &top, &digits);
     if (at == NULL || digits == 0 || *at != '/')
         return NULL;
-    at = read_whole(at + 1, &bottom, &digits);
+    at = measure_whole(at + 1, &bottom, &digits);
     if (at == NULL || digits == 0 || bottom == 0 || (proper && top >= bottom))
         return NULL;
     *value = top / bottom;
@@ -122,11 +123,11 @@ static const char *read_number(const char *at, struct quantity *quantity)
         quantity->fraction = true;
         return after;
     }
-    at = read_decimal(at, &quantity->number);
+    at = measure_decimal(at, &quantity->number);
     if (at == NULL || floor(quantity->number) != quantity->number)
         return at;
     /* "1 1/4" and "1-1/4" are one number; "11/4" was read as a fraction above. */
-    const char *next = *at == '-' ? at + 1 : skip_spaces(at);
+    const char *next = *at == '-' ? at + 1 : measure_skip_spaces(at);
     after = next == at ? NULL : read_fraction(next, &part, true);
     if (after == NULL)
         return at;
@@ -134,6 +135,8 @@ static const char *read_number(const char *at, struct quantity *quantity)
     quantity->fraction = true;
     return after;
 }
+
+/* Units --------------------------------------------------------------------- */
 
 /* The unit by what was written for it; the word itself when it is not known. */
 static void settle_unit(struct quantity *quantity, const char *word, size_t length)
@@ -149,7 +152,7 @@ static void settle_unit(struct quantity *quantity, const char *word, size_t leng
 /* What stands up to the next digit, without spaces at its ends. */
 static const char *read_unit(const char *at, struct quantity *quantity)
 {
-    const char *word = skip_spaces(at);
+    const char *word = measure_skip_spaces(at);
     size_t length = strcspn(word, "0123456789");
     const char *after = word + length;
     if (length > 0 && word[length - 1] == '.' && *after != '\0')
@@ -237,103 +240,14 @@ static bool join(struct quantity terms[TERMS_MOST], const char *unit, double *va
     return convert_to_unit(&inches, unit, value, why);
 }
 
+/* The whole ----------------------------------------------------------------- */
+
 /* Money is written with its sign in front: "$12,000". Before anything but dollars it
  * stays, and is refused as no figure. */
 static const char *past_dollar(const char *at, const char *unit)
 {
     const bool money = *at == '$' && unit != NULL && strcmp(unit, "usd") == 0;
-    return money ? skip_spaces(at + 1) : at;
-}
-
-/* Two readings ---------------------------------------------------------------- */
-
-/* "11/4" where "1 1/4" may be meant: some first digits of the top are a whole number, and
- * what is left of it is a proper fraction. */
-static bool may_be_mixed(const char *at, char why[MEASURE_WHY])
-{
-    double top = 0, bottom = 0, whole = 0;
-    int digits = 0, left = 0;
-    const char *slash = read_whole(at, &top, &digits);
-    if (slash == NULL || *slash != '/' || digits < 2)
-        return false;
-    const char *end = read_whole(slash + 1, &bottom, &left);
-    if (end == NULL || left == 0 || bottom == 0 || top < bottom)
-        return false;
-    const double split = digits > 2 && bottom > 10 ? 100 : 10;
-    whole = floor(top / split);
-    const double rest = top - whole * split;
-    if (rest < 1 || rest >= bottom)
-        return false;
-    snprintf(why, MEASURE_WHY,
-             "two readings, %.0f %.0f/%.0f or %.6g; write the one that is meant so", whole, rest,
-             bottom, top / bottom);
-    return true;
-}
-
-/* "5/12" alone is no inch or foot that a tape shows, but may be a slope. */
-static bool may_be_slope(const char *at, const char *unit, char why[MEASURE_WHY])
-{
-    double top = 0, bottom = 0;
-    int digits = 0;
-    const char *end = read_whole(at, &top, &digits);
-    if (unit == NULL || (strcmp(unit, "in") != 0 && strcmp(unit, "ft") != 0) || end == NULL
-        || digits == 0 || *end != '/')
-        return false;
-    end = read_whole(end + 1, &bottom, &digits);
-    if (end == NULL || bottom != 12 || *end != '\0')
-        return false;
-    snprintf(why, MEASURE_WHY,
-             "two readings, a slope of %.0f:12 or %.6g %s; write the length as \"%.0f/12 %s\"", top,
-             top / bottom, unit, top, unit);
-    return true;
-}
-
-/* "1,5" is no group of three digits: a point may be meant, or two numbers. */
-static bool may_be_two_numbers(const char *at, const char *unit, char why[MEASURE_WHY])
-{
-    const bool length = unit != NULL && (strcmp(unit, "ft") == 0 || strcmp(unit, "in") == 0);
-    const size_t first = strspn(at, "0123456789");
-    const char *rest = at + first + 1;
-    const size_t second = first > 0 && at[first] != '\0' ? strspn(rest, "0123456789") : 0;
-    if (second == 0 || first + second > MOST_DIGITS || rest[second] != '\0')
-        return false;
-    const int f = (int)first, s = (int)second;
-    if (at[first] == ',' && second != 3)
-        snprintf(why, MEASURE_WHY,
-                 "two readings, %.*s.%.*s or %.*s and %.*s; write a point for the "
-                 "one, a comma and a space for the other",
-                 f, at, s, rest, f, at, s, rest);
-    else if (length && (at[first] == '-' || at[first] == ' '))
-        snprintf(why, MEASURE_WHY,
-                 "two readings, %.*s ft %.*s in or %.*s and %.*s; write the feet "
-                 "as %.*s'%.*s\"",
-                 f, at, s, rest, f, at, s, rest, f, at, s, rest);
-    else
-        return false;
-    return true;
-}
-
-/* "30 sq": squares and square feet are both written so. */
-static bool may_be_squares(const char *at, const char *unit, char why[MEASURE_WHY])
-{
-    double number = 0;
-    const char *end = read_decimal(at, &number);
-    if (unit == NULL || (strcmp(unit, "sqft") != 0 && strcmp(unit, "squares") != 0) || end == NULL)
-        return false;
-    end = skip_spaces(end);
-    if (strcasecmp(end, "sq") != 0 && strcasecmp(end, "sq.") != 0)
-        return false;
-    snprintf(why, MEASURE_WHY,
-             "two readings, %.15g squares or %.15g sq ft; write \"squares\" or \"sq ft\"", number,
-             number);
-    return true;
-}
-
-/* What could be read in two ways is refused with both. */
-static bool has_two_readings(const char *at, const char *unit, char why[MEASURE_WHY])
-{
-    return may_be_mixed(at, why) || may_be_slope(at, unit, why) || may_be_two_numbers(at, unit, why)
-           || may_be_squares(at, unit, why);
+    return money ? measure_skip_spaces(at + 1) : at;
 }
 
 /* Fractions of one letter, as they are pasted: "1\xC2\xBD". False when there is no room. */
@@ -373,8 +287,8 @@ bool measure_read(const char *given, const char *unit, double *value, char why[M
         snprintf(why, MEASURE_WHY, "%s", NO_FIGURE);
         return false;
     }
-    const char *at = past_dollar(skip_spaces(words), unit);
-    if (has_two_readings(at, unit, why))
+    const char *at = past_dollar(measure_skip_spaces(words), unit);
+    if (measure_has_two_readings(at, unit, why))
         return false;
     const bool negative = *at == '-' && at[1] != '\0';
     /* A number and its unit, twice at most: 12 ft 6 in. */
