@@ -4,7 +4,6 @@
 
 #include <stdarg.h>
 #include <stdio.h>
-#include <string.h>
 
 /* Longer messages are cut at 2 KB: they quote what a user wrote. Everything is copied, so
  * that a problem outlives the job or file it tells of. */

@@ -5,7 +5,6 @@
 #include "job/field_words.h"
 #include "job/path.h"
 
-#include <stdlib.h>
 #include <string.h>
 
 static bool same_text(const char *a, const char *b)

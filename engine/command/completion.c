@@ -6,7 +6,6 @@
 #include "include/eavemark.h"
 
 #include <stdlib.h>
-#include <string.h>
 
 struct completion {
     const char *home;

@@ -1,8 +1,6 @@
 /* completion_fish.c - completions for fish: a line for each option and word of a command. */
 #include "command/completion_scripts.h"
 
-#include <string.h>
-
 /* Within '...'; a newline of a help is a blank. */
 static void add_quoted(struct text *out, const char *words)
 {

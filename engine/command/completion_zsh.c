@@ -2,8 +2,6 @@
  * each option and word of a command. */
 #include "command/completion_scripts.h"
 
-#include <string.h>
-
 /* Within '...' and a specification: "'" ends the one, brackets and colons the other. A
  * newline of a help is a blank. */
 static void add_help(struct text *out, const char *help)

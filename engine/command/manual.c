@@ -4,8 +4,6 @@
 #include "base/text.h"
 #include "include/eavemark.h"
 
-#include <string.h>
-
 /* Adds text so that roff prints it as it is: its own characters escaped, and no
  * line mistaken for a request. */
 static void add_plain(struct text *out, const char *words)

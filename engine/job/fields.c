@@ -3,7 +3,6 @@
 #include "base/nearest.h"
 #include "job/fields_spec.h"
 
-#include <stdint.h>
 #include <string.h>
 
 /* How rule files write each type, and how messages say it. */

@@ -1,7 +1,5 @@
 #include "job/like.h"
 
-#include <string.h>
-
 static cJSON *habits_under(const cJSON *object, const struct field *parent, bool *failed);
 
 /* Materials only: other lists are of the house. An item without a habit is left out. */

@@ -3,7 +3,6 @@
 #include "job/slope.h"
 
 #include <cjson/cJSON.h>
-#include <string.h>
 
 /* Under construction; failed once memory ran out. Every put keeps the tree
  * whole, so that one cJSON_Delete of its root is enough. */

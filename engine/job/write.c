@@ -1,7 +1,6 @@
 #include "job/write.h"
 
 #include <stddef.h>
-#include <string.h>
 
 enum { COLUMNS = 96, INDENT = 2 };
 

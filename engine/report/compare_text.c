@@ -1,6 +1,5 @@
 #include "report/compare_report.h"
 
-#include "include/eavemark.h"
 #include "report/grid.h"
 #include "report/page.h"
 #include "report/value_words.h"

@@ -3,7 +3,6 @@
 #include "base/number.h"
 #include "report/order.h"
 
-#include <stdio.h>
 #include <string.h>
 
 /* A spreadsheet takes what begins so for a formula, and may run it. */

@@ -1,10 +1,8 @@
 #include "report/trial_report.h"
 
-#include "base/utf8.h"
 #include "report/page.h"
 
 #include <stdlib.h>
-#include <string.h>
 
 void trial_text_add_jobs(struct text *out, size_t count)
 {

@@ -2,8 +2,6 @@
 
 #include "base/number.h"
 
-#include <string.h>
-
 /* "wood_shake" is a word for files; people say "wood shake". */
 static void add_plain(struct text *out, const char *word)
 {

@@ -1,6 +1,5 @@
 #include "sandbox/heap.h"
 
-#include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
 #include <sys/mman.h>
