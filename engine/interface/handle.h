@@ -11,8 +11,8 @@ struct eavemark {
     struct laws laws;
 };
 
-/* Forgets the laws when they are many or large and no result nor interview holds any:
- * before a job is judged. */
+/* Forgets the laws when they are many or large and no result nor interview holds any. To
+ * be called before any law is asked for: what was had of one is then gone. */
 void handle_make_room(eavemark *handle);
 
 /* Adds to the problems what was passed over in silence for want of memory since the call

@@ -34,6 +34,7 @@ enum eavemark_status inner_card(eavemark *handle, const struct eavemark_request 
 {
     struct checked_card checked = {0};
     const struct overrides overrides = request_overrides(request);
+    handle_make_room(handle);
     cJSON *job = read_card_job(request, &checked.problems);
     if (job != NULL)
         card_of_job(&handle->laws, job, &overrides, request->name, &checked);

@@ -74,6 +74,7 @@ enum eavemark_status inner_compare(eavemark *handle, const struct eavemark_reque
                         "two to %d checks are compared, not %zu", COMPARE_SIDES_MOST, count);
         comparison.side_count = 0;
     }
+    handle_make_room(handle);
     fill_sides(&comparison, requests);
     /* With a side that cannot be read there is nothing to compare, and the other sides'
      * problems would only hide why. */

@@ -38,6 +38,7 @@ enum eavemark_status inner_explain(eavemark *handle, const char *name,
                                     .jurisdiction = request->jurisdiction,
                                     .job_file = request->name,
                                     .overrides = request_overrides(request)};
+    handle_make_room(handle);
     asked.date = request_day(request->date, &explanation.problems);
     /* With a job, its own place and day are meant unless the request names others. */
     if (explanation.problems.count == 0 && (request->name != NULL || request->text != NULL))
@@ -80,6 +81,7 @@ enum eavemark_status inner_figures(eavemark *handle, const char *topic, const ch
         .topic = topic,
         .status = status_of(status),
         .jurisdiction = request->jurisdiction};
+    handle_make_room(handle);
     asked.date = request_day(request->date, &table.problems);
     if (status != NULL && asked.status == STATUS_NONE)
         problem_at(&table.problems, PROBLEM_JOB, "--status", NULL,

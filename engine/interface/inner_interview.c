@@ -39,50 +39,67 @@ static cJSON *with_habits(eavemark *handle, cJSON *job, const char *like, struct
     return job;
 }
 
+/* What the interview begins with: a job already begun, of which only what it lacks is
+ * asked; for habits the shop's sheet; or NULL, nothing. */
+static cJSON *first_job(eavemark *handle, const struct eavemark_request *request,
+                        struct problems *problems)
+{
+    cJSON *job = NULL;
+    if (request->text != NULL || request->name != NULL)
+        job = request_job(request, problems);
+    else if (request->habits)
+        job = shop_house_read(handle->laws.home, problems);
+    if (request->like_name != NULL && problems->count == 0)
+        job = with_habits(handle, job, request->like_name, problems);
+    return job;
+}
+
+/* The interview without its questions yet; NULL when out of memory. */
+static eavemark_interview *interview_named(const char *name)
+{
+    eavemark_interview *opened = calloc(1, sizeof(*opened));
+    if (opened != NULL)
+        opened->name = strdup(name);
+    if (opened != NULL && opened->name != NULL)
+        return opened;
+    free(opened);
+    return NULL;
+}
+
 static eavemark_interview *interview_opened(eavemark *handle,
                                             const struct eavemark_request *request,
                                             struct problems *problems)
 {
-    const char *name = request->name == NULL ? "job" : request->name;
     /* What the command line says of place and day need not be asked. */
     const struct overrides preset = request_overrides(request);
-    /* A job already begun: only what it lacks is asked. */
-    const bool given = request->text != NULL || request->name != NULL;
-    eavemark_interview *opened = calloc(1, sizeof(*opened));
-    if (opened != NULL)
-        opened->name = malloc(strlen(name) + 1);
-    if (opened == NULL || opened->name == NULL) {
-        free(opened);
+    eavemark_interview *opened = interview_named(request->name == NULL ? "job" : request->name);
+    if (opened == NULL) {
         problem_out_of_memory(problems);
         return NULL;
     }
-    memcpy(opened->name, name, strlen(name) + 1);
-    /* interview_start takes it over; when it is not reached, there are problems and no
-     * job. */
-    cJSON *job = given             ? request_job(request, problems)
-                 : request->habits ? shop_house_read(handle->laws.home, problems)
-                                   : NULL;
-    if (request->like_name != NULL && problems->count == 0)
-        job = with_habits(handle, job, request->like_name, problems);
+    cJSON *job = first_job(handle, request, problems);
+    /* interview_start takes the job over; where it is not reached, it is ours to delete. */
     if (problems->count > 0 || problems->out_of_memory)
         cJSON_Delete(job);
     else
         opened->interview = interview_start(&handle->laws, job, &preset, opened->name, problems);
-    if (opened->interview != NULL && request->ahead)
-        interview_go_ahead(opened->interview);
-    if (opened->interview != NULL && request->habits)
-        interview_of_habits(opened->interview);
     opened->habits = request->habits;
-    if (opened->interview != NULL)
-        return opened;
-    inner_interview_close(opened);
-    return NULL;
+    if (opened->interview == NULL) {
+        inner_interview_close(opened);
+        return NULL;
+    }
+    if (request->ahead)
+        interview_go_ahead(opened->interview);
+    if (request->habits)
+        interview_of_habits(opened->interview);
+    return opened;
 }
 
 eavemark_interview *inner_interview_open(eavemark *handle, const struct eavemark_request *request,
                                          enum eavemark_status *status, char **problems)
 {
     struct problems found = {0};
+    handle_make_room(handle);
     eavemark_interview *opened = interview_opened(handle, request, &found);
     if (opened != NULL) {
         opened->handle = handle;

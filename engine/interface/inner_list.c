@@ -28,6 +28,7 @@ enum eavemark_status inner_fields(eavemark *handle, const char *topic, bool sche
 {
     struct problems problems = {0};
     struct text out = TEXT_EMPTY;
+    handle_make_room(handle);
     const struct law *law = catalogue(handle, jurisdiction, date, &problems);
     /* Of either writer: under zero for out of memory, over zero for an unknown topic. */
     int done = 0;
@@ -48,6 +49,32 @@ enum eavemark_status inner_fields(eavemark *handle, const char *topic, bool sche
     return *text == NULL ? EAVEMARK_BROKEN : status;
 }
 
+/* No place fits the words: names the nearest, if any is near. */
+static void say_none_fits(struct place_list *list, const char *words, struct problems *problems)
+{
+    const char *near = place_list_near(list, words);
+    problem_at(problems, PROBLEM_JOB, "places", NULL, "no place fits \"%s\"%s%s%s", words,
+               near == NULL ? "" : "; did you mean ", near == NULL ? "" : near,
+               near == NULL ? "" : "?");
+}
+
+/* A list without them would look whole. */
+static void say_skipped(const struct place_list *list, struct problems *problems)
+{
+    for (size_t i = 0; i < list->skipped.count; i++)
+        problem_at(problems, PROBLEM_RULES, "places", NULL,
+                   "%s is left out: its file does not load (eavemark proof %s says why)",
+                   list->skipped.items[i], list->skipped.items[i]);
+}
+
+/* How many places fit the words; they stand in `out` then. */
+static size_t write_places(const struct place_list *list, const char *words,
+                           enum eavemark_form form, struct text *out)
+{
+    return reply_is_text(form) ? report_place_list_text(list, words, out)
+                               : report_place_list_json(list, words, form == EAVEMARK_JSON, out);
+}
+
 enum eavemark_status inner_places(eavemark *handle, const char *words, enum eavemark_form form,
                                   char **report, char **problems)
 {
@@ -59,19 +86,9 @@ enum eavemark_status inner_places(eavemark *handle, const char *words, enum eave
         words = "";
     if (place_list_make(&handle->laws.cache, handle->laws.home, &list) != 0)
         problem_out_of_memory(&said);
-    else if (form == EAVEMARK_TEXT)
-        found = report_place_list_text(&list, words, &out);
-    else
-        found = report_place_list_json(&list, words, form == EAVEMARK_JSON, &out);
-    const char *near = found == 0 && !said.out_of_memory ? place_list_near(&list, words) : NULL;
-    if (found == 0 && !said.out_of_memory)
-        problem_at(&said, PROBLEM_JOB, "places", NULL, "no place fits \"%s\"%s%s%s", words,
-                   near == NULL ? "" : "; did you mean ", near == NULL ? "" : near,
-                   near == NULL ? "" : "?");
-    for (size_t i = 0; i < list.skipped.count; i++)
-        problem_at(&said, PROBLEM_RULES, "places", NULL,
-                   "%s is left out: its file does not load (eavemark proof %s says why)",
-                   list.skipped.items[i], list.skipped.items[i]);
+    else if ((found = write_places(&list, words, form, &out)) == 0)
+        say_none_fits(&list, words, &said);
+    say_skipped(&list, &said);
     if (out.failed)
         problem_out_of_memory(&said);
     handle_say_out_of_memory(handle, &said);

@@ -11,7 +11,7 @@
 static char *questions_report(const struct questions *questions, enum eavemark_form form)
 {
     struct text text = TEXT_EMPTY;
-    if (form == EAVEMARK_TEXT)
+    if (reply_is_text(form))
         report_questions_text(questions, &text);
     else
         report_questions_json(questions, form == EAVEMARK_JSON, &text);
@@ -23,6 +23,7 @@ enum eavemark_status inner_questions(eavemark *handle, const struct eavemark_req
 {
     struct checked_questions checked = {0};
     const struct overrides overrides = request_overrides(request);
+    handle_make_room(handle);
     cJSON *job = request_job(request, &checked.problems);
     if (job != NULL)
         questions_of_job(&handle->laws, job, &overrides, request->name, &checked);

@@ -38,6 +38,7 @@ static enum eavemark_status reckon_request(eavemark *handle, const struct eavema
     struct checked_takeoff checked = {0};
     struct overrides overrides = request_overrides(request);
     overrides.stage = NULL; /* all is reckoned, whatever has been looked at */
+    handle_make_room(handle);
     cJSON *job = request_job(request, &checked.problems);
     if (job != NULL)
         check_takeoff(&handle->laws, job, &overrides, request->name, &checked);

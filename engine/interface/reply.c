@@ -45,5 +45,5 @@ enum eavemark_status reply_drop(char **report, char **problems)
 
 bool reply_is_text(enum eavemark_form form)
 {
-    return form == EAVEMARK_TEXT || form == EAVEMARK_HTML;
+    return form != EAVEMARK_JSON && form != EAVEMARK_JSON_LINE;
 }

@@ -21,7 +21,7 @@ enum eavemark_status reply_worse(enum eavemark_status a, enum eavemark_status b)
 /* For a call that ran out of memory halfway: neither text is given. */
 enum eavemark_status reply_drop(char **report, char **problems);
 
-/* What has no page of its own is given as text. */
+/* Is a report without pages or tables of its own written as text in this form? */
 bool reply_is_text(enum eavemark_form form);
 
 #endif

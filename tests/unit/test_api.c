@@ -157,6 +157,89 @@ static void a_batch_keeps_some_laws_only(void **state)
     eavemark_close(handle);
 }
 
+/* Nothing but the law is left behind by calls that give a report: they keep as few. */
+static void reports_under_many_places_keep_some_laws_only(void **state)
+{
+    (void)state;
+    eavemark *handle = eavemark_open(home.path);
+    for (int i = 0; i < 70; i++) {
+        char place[32], path[64], text[160], *report = NULL, *problems = NULL;
+        snprintf(place, sizeof(place), "many/p%d", i);
+        snprintf(path, sizeof(path), "jurisdictions/%s.lua", place);
+        snprintf(text, sizeof(text),
+                 "jurisdiction \"%s\" { title = \"P\", invented = true,\n"
+                 "  follows = \"model/test\" }\n",
+                 place);
+        home_write(&home, path, text);
+        const struct eavemark_request request = {
+            .name = "j", .text = SMALL_JOB, .jurisdiction = place, .length = strlen(SMALL_JOB)};
+        if (i % 2 == 0)
+            eavemark_takeoff(handle, &request, EAVEMARK_TEXT, &report, &problems);
+        else
+            eavemark_questions(handle, &request, EAVEMARK_TEXT, &report, &problems);
+        assert_string_equal(problems, "");
+        free(report);
+        free(problems);
+        assert_in_range(inner_law_count(handle), 1, 64);
+    }
+    eavemark_close(handle);
+}
+
+/* eavemark.h: "what knows no such form gives text". */
+static char *report_in_form(eavemark *handle, int call, enum eavemark_form form)
+{
+    const struct eavemark_request one = {
+        .name = "j", .text = SMALL_JOB, .jurisdiction = "example/a", .length = strlen(SMALL_JOB)};
+    const struct eavemark_request two[2] = {one, one}, none = {0};
+    char *report = NULL, *problems = NULL;
+    switch (call) {
+    case 0:
+        eavemark_explain(handle, "a.layers", &one, form, &report, &problems);
+        break;
+    case 1:
+        eavemark_figures(handle, "test", NULL, &none, form, &report, &problems);
+        break;
+    case 2:
+        eavemark_compare(handle, two, 2, form, &report, &problems);
+        break;
+    case 3:
+        eavemark_proof(handle, "example/a", NULL, NULL, form, &report, &problems);
+        break;
+    case 4:
+        eavemark_questions(handle, &one, form, &report, &problems);
+        break;
+    case 5:
+        eavemark_places(handle, NULL, form, &report, &problems);
+        break;
+    default:
+        eavemark_takeoff(handle, &one, form, &report, &problems);
+        break;
+    }
+    free(problems);
+    return report;
+}
+
+static void an_unknown_form_gives_text(void **state)
+{
+    (void)state;
+    eavemark *handle = eavemark_open(home.path);
+    for (int call = 0; call <= 6; call++) {
+        char *text = report_in_form(handle, call, EAVEMARK_TEXT);
+        char *page = report_in_form(handle, call, EAVEMARK_HTML);
+        char *table = report_in_form(handle, call, call == 6 ? EAVEMARK_TEXT : EAVEMARK_CSV);
+        char *json = report_in_form(handle, call, EAVEMARK_JSON_LINE);
+        assert_non_null(text);
+        assert_string_equal(page, text);
+        assert_string_equal(table, text);
+        assert_int_equal(json[0], '{');
+        free(text);
+        free(page);
+        free(table);
+        free(json);
+    }
+    eavemark_close(handle);
+}
+
 /* A proof goes through more places than it keeps loaded; the rules that a result names
  * stay all the same. */
 static void a_result_outlives_a_proof(void **state)
@@ -516,6 +599,8 @@ int main(void)
         in_home(a_counter_never_gets_past_one),
         in_home(a_batch_keeps_some_laws_only),
         in_home(large_laws_are_fewer),
+        in_home(reports_under_many_places_keep_some_laws_only),
+        in_home(an_unknown_form_gives_text),
         in_home(a_result_outlives_a_proof),
         in_home(jobs_between_leave_no_trace),
         in_home(statuses_say_what_it_came_to),
