@@ -48,44 +48,58 @@ static void draw_outline(struct plan_layout *layout, const struct view *view,
     }
 }
 
-/* The letter and slope within the plane where there is room, else beyond its
- * eave; and an arrow down the slope. */
+/* Writes the longest label that fits into a plane so wide and high: letter and slope, else
+ * the letter alone, since the lines below say the rest. Its width; 0 when none fits. */
+static double label_inside(struct plan_layout *layout, size_t index, struct draw_point middle,
+                           double wide, double high)
+{
+    char letter[3], pitch[DRAW_WORDS_MOST], words[DRAW_WORDS_MOST];
+    plan_letter(index, letter);
+    draw_number(pitch, layout->plan->planes[index].pitch, "rise_in_12");
+    draw_format(words, "%s  %s", letter, pitch);
+    const char *const labels[] = {words, letter};
+    for (size_t i = 0; i < 2; i++)
+        if (draw_words_width(labels[i]) + 4 <= wide && high >= DRAW_LINE
+            && draw_words(&layout->draw, middle.x, middle.y + 4, ANCHOR_MIDDLE, labels[i]))
+            return draw_words_width(labels[i]);
+    return 0;
+}
+
+/* Down the slope, beside the label; in a hip's end, which slopes sideways, below it. width:
+ * what the label takes. */
+static void add_down_arrow(struct plan_layout *layout, struct draw_point middle,
+                           struct draw_point down, double width, double length)
+{
+    const double off = down.x == 0 ? width / 2 + 8 : 0, drop = down.x == 0 ? 0 : 12;
+    draw_arrow(
+        &layout->draw,
+        (struct draw_point){middle.x - off - down.x * length, middle.y + drop - down.y * length},
+        (struct draw_point){middle.x - off + down.x * length, middle.y + drop + down.y * length},
+        PEN_LINE);
+}
+
+/* The letter and slope within the plane where there is room, else the letter beyond its
+ * eave; below them its area, and an arrow down the slope. */
 static void label_plane(struct plan_layout *layout, size_t index, struct draw_point middle,
                         struct draw_point down, double wide, double high)
 {
     const struct plan_plane *plane = &layout->plan->planes[index];
-    char letter[3], pitch[DRAW_WORDS_MOST], words[DRAW_WORDS_MOST];
-    plan_letter(index, letter);
-    draw_number(pitch, plane->pitch, "rise_in_12");
-    draw_format(words, "%s  %s", letter, pitch);
-    double width = 0;
-    for (int attempt = 0; attempt < 2 && width == 0; attempt++) {
-        /* The letter alone, where both have no room; the lines below say the rest. */
-        const char *label = attempt == 0 ? words : letter;
-        if (draw_words_width(label) + 4 <= wide && high >= DRAW_LINE
-            && draw_words(&layout->draw, middle.x, middle.y + 4, ANCHOR_MIDDLE, label))
-            width = draw_words_width(label);
-    }
+    char letter[3], area[DRAW_WORDS_MOST];
+    double width = label_inside(layout, index, middle, wide, high);
     if (width == 0) {
+        plan_letter(index, letter);
         draw_words(&layout->draw, middle.x + down.x * (high / 2 + 4),
                    middle.y + down.y * (high / 2 + 8) + 4, ANCHOR_MIDDLE, letter);
         return;
     }
-    draw_number(words, plan_area_sqft(plane), "sqft");
-    if (down.x == 0 && draw_words_width(words) + 34 <= wide && high >= 3 * DRAW_LINE) {
-        draw_words(&layout->draw, middle.x, middle.y + 4 + DRAW_LINE, ANCHOR_MIDDLE, words);
-        width = fmax(width, draw_words_width(words));
+    draw_number(area, plan_area_sqft(plane), "sqft");
+    if (down.x == 0 && draw_words_width(area) + 34 <= wide && high >= 3 * DRAW_LINE) {
+        draw_words(&layout->draw, middle.x, middle.y + 4 + DRAW_LINE, ANCHOR_MIDDLE, area);
+        width = fmax(width, draw_words_width(area));
     }
-    /* The arrow goes beside the label; in a hip's end, which slopes sideways, below it. */
-    const double off = down.x == 0 ? width / 2 + 8 : 0, drop = down.x == 0 ? 0 : 12;
     const double length = fmin(high * 0.3, 14);
     if (width + 34 <= wide && length > 4)
-        draw_arrow(&layout->draw,
-                   (struct draw_point){middle.x - off - down.x * length,
-                                       middle.y + drop - down.y * length},
-                   (struct draw_point){middle.x - off + down.x * length,
-                                       middle.y + drop + down.y * length},
-                   PEN_LINE);
+        add_down_arrow(layout, middle, down, width, length);
 }
 
 /* A dimension only where its words have room: the lines below say it too. */

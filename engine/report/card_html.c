@@ -98,11 +98,37 @@ static void add_cited(void *data, const char *numbers, const char *cites)
     text_add(out, "</li>\n");
 }
 
-static void add_cites(const struct card *card, struct text *out)
+/* Facts that the place, the shop sheet or the plan says; nothing when there are none. */
+static void add_facts(const struct card *card, struct text *out)
 {
-    struct text signs = card_signs(card), list = TEXT_EMPTY;
+    struct text facts = sources_head(&card->now), words = TEXT_EMPTY;
+    if (facts.length > 0)
+        text_addf(&words, "Facts not of the job itself: %s", text_string(&facts));
+    if (words.length > 0)
+        html_element(out, "p", text_string(&words));
+    out->failed = out->failed || facts.failed || words.failed;
+    text_free(&facts);
+    text_free(&words);
+}
+
+/* The sections as a list, each with the numbers of the rows that rest on it. */
+static void add_cite_list(const struct card *card, struct text *out)
+{
+    struct text list = TEXT_EMPTY;
     if (!card_all_cites(card, add_cited, &list))
         list.failed = true;
+    if (list.length > 0) {
+        text_add(out, "<ul>\n");
+        text_add(out, text_string(&list));
+        text_add(out, "</ul>\n");
+    }
+    out->failed = out->failed || list.failed;
+    text_free(&list);
+}
+
+static void add_cites(const struct card *card, struct text *out)
+{
+    struct text signs = card_signs(card);
     text_add(out, "<section class=\"cited\" aria-labelledby=\"cited\">\n"
                   "<h2 id=\"cited\">Sections, by the number of the row</h2>\n<p>");
     text_add(out, "Law of ");
@@ -114,22 +140,9 @@ static void add_cites(const struct card *card, struct text *out)
         html_element(out, "p", card->now.doubts[i]);
     for (size_t i = 0; i < card->now.differ_count; i++)
         html_element(out, "p", card->now.differs[i]);
-    struct text facts = sources_head(&card->now), words = TEXT_EMPTY;
-    if (facts.length > 0)
-        text_addf(&words, "Facts not of the job itself: %s", text_string(&facts));
-    if (words.length > 0)
-        html_element(out, "p", text_string(&words));
-    out->failed = out->failed || facts.failed || words.failed;
-    text_free(&facts);
-    text_free(&words);
-    if (list.length > 0) {
-        text_add(out, "<ul>\n");
-        text_add(out, text_string(&list));
-        text_add(out, "</ul>\n");
-    }
+    add_facts(card, out);
+    add_cite_list(card, out);
     text_add(out, "</section>\n");
-    out->failed = out->failed || list.failed;
-    text_free(&list);
 }
 
 static void add_back(const struct card *card, struct text *out)
