@@ -38,9 +38,11 @@ const char *call_kept_text(lua_State *lua, const struct call *call, int index);
  * arithmetic done on the way. */
 void call_applies(lua_State *lua, struct call *call, int applies);
 
-/* Entries that call call->function: for a value; for a name; for a text or nil. */
+/* Entries that call call->function: for a value; for a name; for a text, which must_say
+ * demands; for a text or nil, counted as output. */
 int call_for_value(lua_State *lua);
 int call_for_name(lua_State *lua);
+int call_for_text(lua_State *lua);
 int call_for_words(lua_State *lua);
 
 /* Enters another function for what a call judges. False when it did not come to its end:

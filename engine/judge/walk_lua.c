@@ -89,6 +89,16 @@ int call_for_value(lua_State *lua)
     return 0;
 }
 
+int call_for_text(lua_State *lua)
+{
+    struct call *call = lua_touserdata(lua, 1);
+    lua_call(lua, call_push(lua, call, call->function), 1);
+    call->text = call_kept_text(lua, call, -1);
+    if (call->must_say && call->text == NULL)
+        return luaL_error(lua, "this function must give a text");
+    return 0;
+}
+
 int call_for_words(lua_State *lua)
 {
     struct call *call = lua_touserdata(lua, 1);

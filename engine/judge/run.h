@@ -1,0 +1,42 @@
+/* run.h - one job being judged, and the findings that come of it. Internal to the judge
+ * room. */
+#ifndef EAVEMARK_JUDGE_RUN_H
+#define EAVEMARK_JUDGE_RUN_H
+
+#include "judge/judging.h"
+#include "judge/walk.h"
+
+/* The findings live in the result's arena and may move as they grow. */
+struct run {
+    struct judging judging;
+    struct result *result;
+    const struct rule *rule;
+    const struct law_gap *gap; /* of the place's law, that bears on the rule; or NULL */
+    size_t capacity;
+};
+
+/* A new finding: blank, or of the rule being judged. NULL when out of memory. */
+struct finding *run_blank_finding(struct run *run);
+struct finding *run_finding(struct run *run);
+
+/* What else of a rulebook may err while a job is judged. */
+struct part {
+    const char *kind; /* "caution" */
+    const char *name, *title, *file;
+    int line;
+    enum stage stage;
+};
+
+/* What is said of a rule or part that stopped: one that others left nothing did not err. */
+const char *run_erred(struct run *run, const char *kind);
+
+/* A finding of its own, so that nobody takes the report for whole. */
+void run_part_broken(struct run *run, const struct part *part, const char *message);
+
+/* The rules before this one took all the time, or said all there is room for. */
+bool run_spent(const struct judging *judging);
+
+/* Enters a function of the house as a whole, or knows from the jobs before what it says. */
+enum sandbox_stop run_enter_or_recall(struct run *run, lua_CFunction function, struct call *call);
+
+#endif
