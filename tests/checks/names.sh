@@ -45,6 +45,7 @@ engine/judge/bind_argument.c    in_unit
 engine/judge/bind_argument.c    as_factor
 engine/judge/quantities_lua.c   takeoff_      what the quantities come to
 engine/judge/quantities_lua.c   bind_         amount{}, which rules call
+engine/judge/verdict_*.c        verdict_      the parts of verdict.c
 engine/judge/walk_lua.c         call_         one call of a rule's function, on the walk
 engine/packing/make_home.c      home_         stands in for what it makes
 FAMILIES

@@ -1,0 +1,75 @@
+/* verdict_open.c - the job lacks a fact, or the rule could not tell. */
+#include "job/lay_out.h"
+#include "job/path.h"
+#include "job/shop.h"
+#include "job/stage.h"
+#include "judge/verdict_parts.h"
+
+#include <string.h>
+
+/* The pointer of the missing fact, or of what a roof laid out from its footprint
+ * lacks in its place: there is no plane yet that could be measured. *field is that of
+ * the missing one before, of this after. */
+static const char *asked_for(const struct judging *judging, const struct field **field)
+{
+    const struct fields *fields = &judging->book->fields;
+    const char *missing = judging->record.missing_pointer;
+    const char *asked = shop_asks(judging->job, missing, judging->arena);
+    if (asked == NULL)
+        asked = lay_out_asks(judging->job, fields, missing, judging->arena);
+    const struct field *instead = asked == NULL ? NULL : path_field(fields, asked);
+    if (instead == NULL)
+        return missing;
+    *field = instead;
+    return asked;
+}
+
+/* The stage at which the fact can be known has not come. */
+static bool is_known_later(const struct field *field, enum stage reached)
+{
+    return field->stage != NULL && stage_by_word(field->stage) > (int)reached;
+}
+
+static const struct lacking *lacking_of(struct judging *judging)
+{
+    const struct record *record = &judging->record;
+    const char *missing = record->missing_pointer;
+    size_t place = 0;
+    for (const char *c = missing; *c != '\0'; c++)
+        place = place * 31 + (unsigned char)*c;
+    struct lacking *lacking = &judging->lacking[place % LACKING_KEPT];
+    if (lacking->missing != NULL && lacking->field == record->missing
+        && strcmp(lacking->missing, missing) == 0)
+        return lacking;
+    const struct field *asked = record->missing;
+    const char *lacks = asked_for(judging, &asked);
+    *lacking = (struct lacking){
+        missing, record->missing, lacks, asked,
+        arena_format(judging->arena, "The job does not say %s: %s", lacks, asked->ask)};
+    return lacking;
+}
+
+void verdict_open(struct finding *finding, struct judging *judging)
+{
+    const struct record *record = &judging->record;
+    verdict_take_record(finding, judging);
+    finding->outcome = OUTCOME_OPEN;
+    const struct lacking *lacking = record->missing == NULL ? NULL : lacking_of(judging);
+    const struct field *field = lacking == NULL ? NULL : lacking->asked;
+    finding->why |= record->ask_place ? WHY_PLACE : 0u;
+    if (lacking != NULL)
+        finding->lacks = lacking->lacks;
+    finding->ask = record->ask_place ? ASK_PLACE
+                   /* Not yet, rather than not at all: nobody need look for it today. */
+                   : field != NULL && is_known_later(field, judging->reached) ? ASK_LATER
+                                                                              : ASK_JOB;
+    if (lacking != NULL)
+        finding->says = lacking->says;
+    /* A fact that is lacking is worth more than the rule's words: it says what to do. */
+    else if (record->cannot_tell != NULL)
+        finding->says = record->cannot_tell;
+    else
+        finding->says = "The rule could not tell.";
+    if (finding->says == NULL)
+        finding->says = "";
+}

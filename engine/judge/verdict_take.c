@@ -1,0 +1,144 @@
+/* verdict_take.c - what a finding keeps of the record and of the judgement. */
+#include "base/number.h"
+#include "judge/place_fact.h"
+#include "judge/verdict_parts.h"
+
+#include <string.h>
+
+bool verdict_same_text(const char *a, const char *b)
+{
+    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
+}
+
+static bool same_cite(const struct cite *a, const struct cite *b)
+{
+    return verdict_same_text(a->code, b->code) && verdict_same_text(a->section, b->section)
+           && a->status == b->status && verdict_same_text(a->source, b->source);
+}
+
+/* With what the place has to do with it. */
+static struct read read_of(struct judging *judging, struct spot *spot)
+{
+    const cJSON *node = spot->json;
+    struct read read = {.at = spot_pointer(judging->arena, spot), .from = origin_of(node)};
+    const bool denied = origin_is_denied(node);
+    judging->trail.unfit |= denied; /* both values are told */
+    const struct place_fact *fact = denied || read.from == ORIGIN_PLACE
+                                        ? place_fact_at(judging->book, read.at)
+                                        : NULL;
+    if (fact != NULL && denied)
+        read.denied = place_fact_told(judging->book, judging->job, fact, judging->arena);
+    else if (fact != NULL)
+        read.known = fact->cite.status;
+    return read;
+}
+
+/* The facts read, each with where the job has it from. */
+void verdict_take_reads(struct finding *finding, struct judging *judging)
+{
+    const struct record *record = &judging->record;
+    struct read *reads = arena_array(judging->arena, record->read_count + 1, sizeof(*reads));
+    if (reads == NULL)
+        return;
+    for (size_t i = 0; i < record->read_count; i++)
+        reads[i] = read_of(judging, record->reads[i]);
+    finding->reads = reads;
+    finding->read_count = record->read_count;
+}
+
+void verdict_take_record(struct finding *finding, struct judging *judging)
+{
+    const struct record *record = &judging->record;
+    verdict_take_reads(finding, judging);
+    finding->work = record->work.items;
+    finding->work_count = record->work.count;
+    finding->figures = record->figures;
+    finding->figure_count = record->figure_count;
+    /* Figures often stand in one place of the code: it is cited once. The first that an
+     * ordinance moved is told of. */
+    struct cite *cites = arena_array(judging->arena, record->figure_count + 1, sizeof(*cites));
+    if (cites == NULL)
+        return;
+    for (size_t i = 0; i < record->figure_count; i++) {
+        const struct figure *figure = record->figures[i];
+        bool told = false;
+        for (size_t j = 0; j < finding->cite_count; j++)
+            told = told || same_cite(&cites[j], &figure->cite);
+        if (!told)
+            cites[finding->cite_count++] = figure->cite;
+        if (figure->moved && finding->amended == NULL)
+            finding->amended = &figure->amended;
+    }
+    finding->cites = cites;
+}
+
+/* Was something read that only whoever stands on the roof can know? */
+static bool is_measured(const struct judging *judging)
+{
+    for (size_t i = 0; i < judging->record.read_count; i++)
+        if (judging->record.reads[i]->field->measured)
+            return true;
+    return false;
+}
+
+static void take_makers(struct finding *finding, struct judging *judging,
+                        const struct judgement *judgement)
+{
+    struct maker *makers = arena_array(judging->arena, judgement->maker_count + 1, sizeof(*makers));
+    if (makers == NULL)
+        return;
+    for (size_t i = 0; i < judgement->maker_count; i++)
+        makers[i] = (struct maker){judgement->makers[i]->name, &judgement->makers[i]->cite,
+                                   &judgement->makers[i]->value, judgement->makers[i]->sense};
+    finding->makers = makers;
+    finding->maker_count = judgement->maker_count;
+}
+
+void verdict_take_judgement(struct finding *finding, struct judging *judging,
+                            const struct judgement *judgement, const struct dispute *dispute)
+{
+    finding->compared = true;
+    finding->measured = is_measured(judging);
+    finding->required = judgement->required;
+    finding->found = judgement->found;
+    finding->sense = judgement->sense;
+    finding->also = judgement->also;
+    finding->also_sense = judgement->also_sense;
+    take_makers(finding, judging, judgement);
+    finding->duty = judgement->duty;
+    if (dispute->disputed) {
+        finding->rival = dispute->rival;
+        finding->rival_sense = dispute->sense;
+    }
+}
+
+/* Is the value found this fact, or one of its list? */
+static bool is_value_at(const struct spot *spot, const struct value *found)
+{
+    const cJSON *fact = spot->json, *one = NULL;
+    if (found->kind == VALUE_TEXT)
+        return cJSON_IsString(fact) && verdict_same_text(fact->valuestring, found->text);
+    if (found->kind != VALUE_NUMBER)
+        return false;
+    /* Without a unit: the very number, give or take rounding. */
+    bool among = cJSON_IsNumber(fact) && number_equals(fact->valuedouble, found->number, NULL);
+    cJSON_ArrayForEach(one, fact)
+        among = among
+                || (cJSON_IsNumber(one) && number_equals(one->valuedouble, found->number, NULL));
+    return among;
+}
+
+/* What was read and found wanting: the only fact that has the value found. Where two have
+ * it neither is named: it could be the wrong one. */
+const char *verdict_wanting(const struct judging *judging, const struct finding *finding)
+{
+    const char *wanting = NULL;
+    for (size_t i = 0; i < finding->read_count; i++) {
+        if (!is_value_at(judging->record.reads[i], &finding->found))
+            continue;
+        if (wanting != NULL)
+            return NULL;
+        wanting = finding->reads[i].at;
+    }
+    return wanting;
+}
