@@ -15,7 +15,7 @@ static void say_why(const struct problems *problems, const char *pointer, struct
 {
     for (const struct problem *p = problems->first; p != NULL; p = p->next) {
         text_add(why, why->length > 0 ? "; " : "");
-        const bool own = p->pointer == NULL || strncmp(p->pointer, pointer, strlen(pointer)) == 0;
+        const bool own = p->pointer == NULL || path_is_within(p->pointer, pointer);
         text_addf(why, "%s%s%s", own ? "" : p->pointer, own ? "" : ": ", p->message);
     }
 }

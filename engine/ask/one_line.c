@@ -20,8 +20,7 @@ static const struct together *together_with(const struct fields *fields, const s
 /* The pointer of a fact beside another. */
 static const char *beside(struct arena *arena, const char *pointer, const char *name)
 {
-    const char *last = strrchr(pointer, '/');
-    return arena_format(arena, "%.*s/%s", (int)(last - pointer), pointer, name);
+    return arena_format(arena, "%.*s/%s", (int)(path_last(pointer) - pointer), pointer, name);
 }
 
 const char *one_line_leader(const struct question *question, struct arena *arena,

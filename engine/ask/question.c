@@ -186,7 +186,7 @@ static void gather_under(struct gathering *g, const cJSON *node, const struct fi
     for (const struct field *f = parent->first_child; f != NULL; f = f->next) {
         const cJSON *child = cJSON_GetObjectItemCaseSensitive(node, f->name);
         if (child != NULL && child->child != NULL)
-            gather_unnamed(g, child, f, arena_format(g->arena, "%s/%s", pointer, f->name));
+            gather_unnamed(g, child, f, path_key(g->arena, pointer, f->name));
     }
 }
 

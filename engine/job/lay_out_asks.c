@@ -2,8 +2,8 @@
 #include "job/lay_out.h"
 
 #include "job/footprint_facts.h"
+#include "job/path.h"
 
-#include <stdlib.h>
 #include <string.h>
 
 static bool starts(const char *text, const char *start)
@@ -24,27 +24,33 @@ static bool is_laid_out(const char *pointer)
             return true;
     if (!starts(pointer, "/roof/slopes/") && !starts(pointer, "/roof/edges/"))
         return false;
-    const char *last = strrchr(pointer, '/') + 1;
+    const char *last = path_last(pointer) + 1;
     for (size_t i = 0; i < sizeof(LAST) / sizeof(LAST[0]); i++)
         if (strcmp(last, LAST[i]) == 0)
             return true;
     return false;
 }
 
+/* The plane or edge that a fact of /roof/slopes/N or /roof/edges/N is of, or NULL. */
+static const cJSON *item_of(const cJSON *job, const char *pointer)
+{
+    char step[PATH_LONGEST_STEP];
+    for (int depth = 0; job != NULL && depth < 3 && path_step(&pointer, step); depth++)
+        job = path_child(job, step);
+    return job;
+}
+
 /* The group of the footprint that speaks for this item, or NULL. */
 static const char *speaks_for(const cJSON *job, const char *pointer)
 {
-    static const char EDGES[] = "/roof/edges/";
     static const struct {
         const char *kind, *group;
     } SHARED[] = {{"eave", "eaves"}, {"rake", "rakes"}};
     if (starts(pointer, "/roof/slopes/"))
         return "planes";
-    if (!starts(pointer, EDGES))
+    if (!starts(pointer, "/roof/edges/"))
         return NULL;
-    const cJSON *roof = cJSON_GetObjectItemCaseSensitive(job, "roof");
-    const cJSON *edge = cJSON_GetArrayItem(cJSON_GetObjectItemCaseSensitive(roof, "edges"),
-                                           atoi(pointer + strlen(EDGES)));
+    const cJSON *edge = item_of(job, pointer);
     const char *kind = cJSON_GetStringValue(cJSON_GetObjectItemCaseSensitive(edge, "kind"));
     for (size_t i = 0; kind != NULL && i < sizeof(SHARED) / sizeof(SHARED[0]); i++)
         if (strcmp(kind, SHARED[i].kind) == 0)
@@ -62,7 +68,7 @@ const char *lay_out_asks(const cJSON *job, const struct fields *fields, const ch
     /* One dimension of the plan stands for every plane and edge that follows from it. */
     if (facts.lacking != NULL && is_laid_out(pointer))
         return arena_copy(arena, facts.lacking);
-    const char *group = speaks_for(job, pointer), *last = strrchr(pointer, '/');
+    const char *group = speaks_for(job, pointer), *last = path_last(pointer);
     const struct field *field = group == NULL ? NULL : fields_child(facts.field, group);
     /* Only what can be said once for all is asked for once. */
     if (field == NULL || fields_child(field, last + 1) == NULL)

@@ -37,7 +37,8 @@ static void disagree(struct laying *laying, const char *pointer, const char *key
                      const char *laid)
 {
     struct text at = TEXT_EMPTY;
-    text_addf(&at, "%s/%s", pointer, key);
+    text_add(&at, pointer);
+    path_add(&at, key, strlen(key));
     problem_at(laying->problems, PROBLEM_JOB, laying->file, text_string(&at),
                "says %s, but the roof laid out from /roof/footprint has %s here; leave one of "
                "the two out",

@@ -105,6 +105,19 @@ bool path_step_is_item(const char *pointer)
     return length > 1 && strspn(pointer + 1, "0123456789") == length - 1;
 }
 
+const char *path_last(const char *pointer)
+{
+    const char *slash = strrchr(pointer, '/');
+    return slash == NULL ? pointer + strlen(pointer) : slash;
+}
+
+bool path_is_within(const char *pointer, const char *outer)
+{
+    const size_t length = strlen(outer);
+    return strncmp(pointer, outer, length) == 0
+           && (pointer[length] == '\0' || pointer[length] == '/');
+}
+
 bool path_step(const char **pointer, char step[PATH_LONGEST_STEP])
 {
     const char *end = *pointer + path_step_length(*pointer);
@@ -125,12 +138,24 @@ bool path_step(const char **pointer, char step[PATH_LONGEST_STEP])
 
 /* Following ---------------------------------------------------------------------- */
 
+/* The place in a list that a step names; -1 for what is none: digits without a leading zero
+ * (RFC 6901, section 4), and no more of them than a job has room for items. */
+static int item_index(const char *step)
+{
+    enum { DIGITS_MOST = 7 };
+    const size_t length = strspn(step, "0123456789");
+    if (length == 0 || length > DIGITS_MOST || step[length] != '\0'
+        || (step[0] == '0' && length > 1))
+        return -1;
+    return atoi(step);
+}
+
 const cJSON *path_child(const cJSON *parent, const char *step)
 {
     if (step[0] == '\0')
         return NULL;
     if (cJSON_IsArray(parent))
-        return cJSON_GetArrayItem(parent, (int)strtol(step, NULL, 10));
+        return cJSON_GetArrayItem(parent, item_index(step));
     return cJSON_GetObjectItemCaseSensitive(parent, step);
 }
 
@@ -201,7 +226,7 @@ struct path_pair path_pair(const cJSON *a, const cJSON *b, const char *pointer, 
         if (name != NULL)
             text_addf(path, "[%s]", name);
         else if (in_list)
-            text_addf(path, "[%ld]", strtol(step, NULL, 10) + 1);
+            text_addf(path, "[%d]", item_index(step) + 1); /* people count from 1 */
         else
             text_addf(path, "%s%s", path->length > 0 ? "." : "", step);
     }
@@ -222,13 +247,8 @@ static cJSON *make_group(cJSON *parent, const char *step, const cJSON *old)
 /* Groups are made on the way, items are not: which item of a list would be a guess. */
 static cJSON *step_into(cJSON *from, const char *step)
 {
-    if (cJSON_IsArray(from)) {
-        char *end = NULL;
-        const long index = strtol(step, &end, 10);
-        return end == step || *end != '\0' || index < 0 || index > 1000000
-                   ? NULL
-                   : cJSON_GetArrayItem(from, (int)index);
-    }
+    if (cJSON_IsArray(from))
+        return cJSON_GetArrayItem(from, item_index(step));
     if (!cJSON_IsObject(from))
         return NULL;
     cJSON *child = cJSON_GetObjectItemCaseSensitive(from, step);

@@ -49,6 +49,12 @@ size_t path_step_length(const char *pointer);
 /* Is the first step the place of an item? Names of fields are never numbers. */
 bool path_step_is_item(const char *pointer);
 
+/* The last step, its slash included: "/pitch" of "/roof/slopes/2/pitch"; "" of "". */
+const char *path_last(const char *pointer);
+
+/* Is it the place `outer`, or in it? /roof/slopes/10 is not in /roof/slopes/1. */
+bool path_is_within(const char *pointer, const char *outer);
+
 /* Reads one step, unescaped, and moves *pointer past it. False at the end. A step
  * longer than any name is read as "", which names nothing. */
 bool path_step(const char **pointer, char step[PATH_LONGEST_STEP]);

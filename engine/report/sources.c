@@ -37,12 +37,11 @@ struct text sources_head(const struct result *result)
 /* A group or an item on the way to a fact is none itself; a name is none of the roof. */
 static bool is_fact(const struct finding *finding, size_t index)
 {
-    const char *at = finding->reads[index].at, *name = strrchr(at, '/');
-    const size_t length = strlen(at);
-    if (name == NULL || strcmp(name, "/name") == 0)
+    const char *at = finding->reads[index].at, *name = path_last(at);
+    if (name[0] == '\0' || strcmp(name, "/name") == 0)
         return false;
     for (size_t i = 0; i < finding->read_count; i++)
-        if (strncmp(finding->reads[i].at, at, length) == 0 && finding->reads[i].at[length] == '/')
+        if (strcmp(finding->reads[i].at, at) != 0 && path_is_within(finding->reads[i].at, at))
             return false;
     return true;
 }

@@ -35,6 +35,31 @@ static void a_pointer_is_followed(void **state)
     cJSON_Delete(tree);
 }
 
+/* RFC 6901, section 4: digits without a leading zero; "-" is past the last. */
+static void only_a_number_names_an_item(void **state)
+{
+    (void)state;
+    static const char *const NONE[] = {"/foo/bar", "/foo/-", "/foo/01",        "/foo/1 ",
+                                       "/foo/+1",  "/foo/",  "/foo/4294967296"};
+    cJSON *tree = job();
+    for (size_t i = 0; i < sizeof(NONE) / sizeof(NONE[0]); i++)
+        assert_null(path_find(tree, NONE[i]));
+    cJSON_Delete(tree);
+}
+
+static void a_place_is_told_from_what_is_beside_it(void **state)
+{
+    (void)state;
+    assert_string_equal(path_last("/roof/slopes/1/pitch"), "/pitch");
+    assert_string_equal(path_last("/job"), "/job");
+    assert_string_equal(path_last(""), "");
+    assert_true(path_is_within("/roof/slopes/1/pitch", "/roof/slopes/1"));
+    assert_true(path_is_within("/roof/slopes/1", "/roof/slopes/1"));
+    assert_true(path_is_within("/roof", ""));
+    assert_false(path_is_within("/roof/slopes/10/pitch", "/roof/slopes/1"));
+    assert_false(path_is_within("/roof", "/roof/slopes/1"));
+}
+
 /* No name is so long: it is not cut to another's. */
 static void a_step_too_long_names_nothing(void **state)
 {
@@ -151,6 +176,8 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(a_pointer_is_followed),
+        cmocka_unit_test(only_a_number_names_an_item),
+        cmocka_unit_test(a_place_is_told_from_what_is_beside_it),
         cmocka_unit_test(a_step_too_long_names_nothing),
         cmocka_unit_test(the_item_on_the_way_is_named),
         cmocka_unit_test(a_fact_is_set_in_its_place),
