@@ -42,7 +42,7 @@ static const struct {
     {"yd", "in", 36}, {"in", "mil", 1000},   {"lb", "oz", 16},
 };
 
-struct quantity {
+struct measured {
     double number;
     bool fraction;
     char unit[WORD_MOST]; /* "" when none was written */
@@ -115,7 +115,7 @@ static const char *read_fraction(const char *at, double *value, bool proper)
 }
 
 /* A number, a fraction, or a whole number and a fraction. */
-static const char *read_number(const char *at, struct quantity *quantity)
+static const char *read_number(const char *at, struct measured *quantity)
 {
     double part = 0;
     const char *after = read_fraction(at, &quantity->number, false);
@@ -139,7 +139,7 @@ static const char *read_number(const char *at, struct quantity *quantity)
 /* Units --------------------------------------------------------------------- */
 
 /* The unit by what was written for it; the word itself when it is not known. */
-static void settle_unit(struct quantity *quantity, const char *word, size_t length)
+static void settle_unit(struct measured *quantity, const char *word, size_t length)
 {
     if (length >= WORD_MOST)
         length = WORD_MOST - 1;
@@ -150,7 +150,7 @@ static void settle_unit(struct quantity *quantity, const char *word, size_t leng
 }
 
 /* What stands up to the next digit, without spaces at its ends. */
-static const char *read_unit(const char *at, struct quantity *quantity)
+static const char *read_unit(const char *at, struct measured *quantity)
 {
     const char *word = measure_skip_spaces(at);
     size_t length = strcspn(word, "0123456789");
@@ -195,7 +195,7 @@ static void unit_said(const char *unit, char out[96])
     snprintf(out, 96, "%s", strncmp(text, "2 ", 2) == 0 ? text + 2 : unit);
 }
 
-static bool convert_to_unit(const struct quantity *quantity, const char *unit, double *value,
+static bool convert_to_unit(const struct measured *quantity, const char *unit, double *value,
                             char why[MEASURE_WHY])
 {
     char wanted[96];
@@ -225,10 +225,10 @@ static bool convert_to_unit(const struct quantity *quantity, const char *unit, d
 }
 
 /* Feet, then inches: 12'6", 12 ft 6 in, 12'6. */
-static bool join(struct quantity terms[TERMS_MOST], const char *unit, double *value,
+static bool join(struct measured terms[TERMS_MOST], const char *unit, double *value,
                  char why[MEASURE_WHY])
 {
-    struct quantity inches = {.fraction = true};
+    struct measured inches = {.fraction = true};
     const bool fits = strcmp(terms[0].unit, "ft") == 0 && terms[1].number < 12
                       && (terms[1].unit[0] == '\0' || strcmp(terms[1].unit, "in") == 0);
     if (!fits) {
@@ -282,7 +282,7 @@ static bool spell_fractions(const char *words, char out[LONGEST])
 bool measure_read(const char *given, const char *unit, double *value, char why[MEASURE_WHY])
 {
     char words[LONGEST];
-    struct quantity terms[TERMS_MOST] = {{0}};
+    struct measured terms[TERMS_MOST] = {{0}};
     if (!spell_fractions(given, words)) {
         snprintf(why, MEASURE_WHY, "%s", NO_FIGURE);
         return false;

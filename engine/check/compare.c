@@ -79,7 +79,7 @@ static bool has_row(const struct comparison *c, size_t side, const struct findin
 static void add_row(struct comparison *c, const struct side *from, const struct finding *finding)
 {
     const size_t nth = nth_of(&from->checked.result, finding);
-    struct row *row = &c->rows[c->row_count];
+    struct compare_row *row = &c->rows[c->row_count];
     row->findings = arena_array(&c->arena, c->side_count, sizeof(*row->findings));
     if (row->findings == NULL)
         return;
@@ -93,14 +93,14 @@ static void add_row(struct comparison *c, const struct side *from, const struct 
 
 static int row_order(const void *a, const void *b)
 {
-    return strcmp(((const struct row *)a)->rule, ((const struct row *)b)->rule);
+    return strcmp(((const struct compare_row *)a)->rule, ((const struct compare_row *)b)->rule);
 }
 
 /* Insertion keeps rows of one rule in the order they came in. */
 static void sort_rows(struct comparison *c)
 {
     for (size_t i = 1; i < c->row_count; i++) {
-        const struct row row = c->rows[i];
+        const struct compare_row row = c->rows[i];
         size_t at = i;
         for (; at > 0 && row_order(&c->rows[at - 1], &row) > 0; at--)
             c->rows[at] = c->rows[at - 1];
@@ -241,7 +241,7 @@ static bool is_idle(const struct finding *finding)
 }
 
 /* Not applicable on one side and absent on the other says the same of both. */
-static bool row_differs(const struct comparison *c, const struct row *row)
+static bool row_differs(const struct comparison *c, const struct compare_row *row)
 {
     const struct finding *first = row->findings[0];
     for (size_t i = 1; i < c->side_count; i++) {
@@ -259,7 +259,7 @@ static bool row_differs(const struct comparison *c, const struct row *row)
 
 /* Of a row with a finding on both sides, what it rests on and is not alike; of
  * one with a single finding, why it stands alone. */
-static void find_change(struct comparison *c, struct row *row)
+static void find_change(struct comparison *c, struct compare_row *row)
 {
     struct change change = {.findings = {row->findings[0], row->findings[1]}};
     const bool both = change.findings[0] != NULL && change.findings[1] != NULL;
@@ -279,7 +279,7 @@ static void find_changes(struct comparison *c)
 {
     c->changes = arena_array(&c->arena, c->row_count + 1, sizeof(*c->changes));
     for (size_t i = 0; i < c->row_count && c->changes != NULL; i++) {
-        struct row *row = &c->rows[i];
+        struct compare_row *row = &c->rows[i];
         if (!is_idle(row->findings[0]) || !is_idle(row->findings[1]))
             find_change(c, row);
         /* Comes out alike, though it rests on something else. */

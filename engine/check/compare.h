@@ -45,7 +45,7 @@ struct change {
 };
 
 /* A rule in one place, over all sides. */
-struct row {
+struct compare_row {
     const char *rule, *where;
     const struct finding **findings; /* one for each side, or NULL */
     bool differs;
@@ -57,8 +57,8 @@ struct comparison {
     struct problems problems;
     struct side *sides;
     size_t side_count;
-    bool compared;    /* all sides were judged */
-    struct row *rows; /* everything, by rule */
+    bool compared;            /* all sides were judged */
+    struct compare_row *rows; /* everything, by rule */
     size_t row_count, differing;
     size_t otherwise;       /* of two sides: the same, but resting on something else */
     struct change *changes; /* for two sides: the rows that differ */

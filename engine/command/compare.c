@@ -4,7 +4,7 @@
 
 #include <string.h>
 
-struct compare {
+struct compare_options {
     const char *home, *stage, *form, *output, *shop;
     struct several jurisdictions, dates;
 };
@@ -23,7 +23,7 @@ static size_t most_of(size_t a, size_t b)
 
 /* What is compared: several jobs, or one under several places, or on several
  * days. Only one of them may be several. */
-static int complete_options(const struct compare *compare, const struct several *jobs)
+static int complete_options(const struct compare_options *compare, const struct several *jobs)
 {
     const size_t places = compare->jurisdictions.count, days = compare->dates.count;
     if (jobs->count == 0)
@@ -41,7 +41,8 @@ static int complete_options(const struct compare *compare, const struct several 
     return COMMAND_GOES_ON;
 }
 
-static int compare_jobs(const struct compare *compare, const struct several *jobs, eavemark *handle)
+static int compare_jobs(const struct compare_options *compare, const struct several *jobs,
+                        eavemark *handle)
 {
     struct eavemark_request requests[SEVERAL_MOST] = {{0}};
     /* Only one of the three is more than 1. */
@@ -63,7 +64,7 @@ static int compare_jobs(const struct compare *compare, const struct several *job
 
 static int run_compare(int argc, char **argv)
 {
-    struct compare compare = {0};
+    struct compare_options compare = {0};
     struct several jobs = {.count = 0};
     int status = arguments_read(&command_compare, &compare, &jobs, argc, argv);
     if (status == COMMAND_GOES_ON)
@@ -82,19 +83,19 @@ static int run_compare(int argc, char **argv)
 
 static const struct option_line OPTIONS[] = {
     {"jurisdiction", 0, "ID", "under this place; several times: one job under each",
-     KIND_JURISDICTION, offsetof(struct compare, jurisdictions), true},
+     KIND_JURISDICTION, offsetof(struct compare_options, jurisdictions), true},
     {"date", 0, "YYYY-MM-DD", "applied for on this day; several times: on each", KIND_OTHER,
-     offsetof(struct compare, dates), true},
+     offsetof(struct compare_options, dates), true},
     {"stage", 0, "STAGE", "only what is looked at then: permit, deck, dry-in, final", KIND_STAGE,
-     offsetof(struct compare, stage), false},
+     offsetof(struct compare_options, stage), false},
     {"shop", 0, "FILE", "the shop sheet, in place of one that the job names", KIND_FILE,
-     offsetof(struct compare, shop), false},
+     offsetof(struct compare_options, shop), false},
     {"form", 0, "FORM", "text (to read) or json (to pass on)", KIND_FORM,
-     offsetof(struct compare, form), false},
+     offsetof(struct compare_options, form), false},
     {"output", 'o', "FILE", "write the report there, once it is complete", KIND_FILE,
-     offsetof(struct compare, output), false},
+     offsetof(struct compare_options, output), false},
     {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,
-     offsetof(struct compare, home), false},
+     offsetof(struct compare_options, home), false},
 };
 
 const struct command command_compare = {

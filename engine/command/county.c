@@ -4,12 +4,12 @@
 
 #include <stdlib.h>
 
-struct county {
+struct county_options {
     const char *home, *follows, *title;
 };
 
 /* Whatever went wrong, no file is left; the text says what. */
-static int start(const struct county *county, const char *id)
+static int start(const struct county_options *county, const char *id)
 {
     char *text = NULL;
     eavemark *handle = eavemark_open(settings_home(county->home));
@@ -26,7 +26,7 @@ static int run_county(int argc, char **argv)
 {
     /* One so far; the word leaves room for others. */
     static const char *const VERBS[] = {"new"};
-    struct county county = {0};
+    struct county_options county = {0};
     struct several words = {.count = 0};
     const int status = arguments_read(&command_county, &county, &words, argc, argv);
     if (status != COMMAND_GOES_ON)
@@ -42,11 +42,11 @@ static int run_county(int argc, char **argv)
 
 static const struct option_line OPTIONS[] = {
     {"follows", 0, "PARENT", "the place it differs from: model/irc-2021, a state",
-     KIND_JURISDICTION, offsetof(struct county, follows), false},
+     KIND_JURISDICTION, offsetof(struct county_options, follows), false},
     {"title", 0, "TITLE", "its name as reports print it", KIND_OTHER,
-     offsetof(struct county, title), false},
+     offsetof(struct county_options, title), false},
     {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,
-     offsetof(struct county, home), false},
+     offsetof(struct county_options, home), false},
 };
 
 const struct command command_county = {

@@ -4,12 +4,12 @@
 
 #include <string.h>
 
-struct explain {
+struct explain_options {
     const char *home, *jurisdiction, *date, *form, *output, *shop;
 };
 
 /* A second word is a job, and must not be overwritten. */
-static int complete_options(const struct explain *explain, const struct several *words)
+static int complete_options(const struct explain_options *explain, const struct several *words)
 {
     if (explain->output != NULL && words->count > 1
         && arguments_same_file(words->items[1], explain->output))
@@ -19,7 +19,7 @@ static int complete_options(const struct explain *explain, const struct several 
 
 static int run_explain(int argc, char **argv)
 {
-    struct explain explain = {0};
+    struct explain_options explain = {0};
     struct several words = {.count = 0};
     int status = arguments_read(&command_explain, &explain, &words, argc, argv);
     if (status == COMMAND_GOES_ON)
@@ -45,17 +45,17 @@ static int run_explain(int argc, char **argv)
 
 static const struct option_line OPTIONS[] = {
     {"jurisdiction", 0, "ID", "show this place's figures too", KIND_JURISDICTION,
-     offsetof(struct explain, jurisdiction), false},
+     offsetof(struct explain_options, jurisdiction), false},
     {"date", 0, "YYYY-MM-DD", "as of this day; else the newest editions", KIND_OTHER,
-     offsetof(struct explain, date), false},
+     offsetof(struct explain_options, date), false},
     {"form", 0, "FORM", "text (to read) or json (to pass on)", KIND_FORM,
-     offsetof(struct explain, form), false},
+     offsetof(struct explain_options, form), false},
     {"shop", 0, "FILE", "the shop sheet, in place of one that the job names", KIND_FILE,
-     offsetof(struct explain, shop), false},
+     offsetof(struct explain_options, shop), false},
     {"output", 'o', "FILE", "write the report there, once it is complete", KIND_FILE,
-     offsetof(struct explain, output), false},
+     offsetof(struct explain_options, output), false},
     {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,
-     offsetof(struct explain, home), false},
+     offsetof(struct explain_options, home), false},
 };
 
 const struct command command_explain = {

@@ -4,14 +4,14 @@
 
 #include <stdlib.h>
 
-struct fields {
+struct fields_options {
     const char *home, *jurisdiction, *date;
     bool schema;
 };
 
 static int run_fields(int argc, char **argv)
 {
-    struct fields fields = {0};
+    struct fields_options fields = {0};
     struct several words = {.count = 0};
     int status = arguments_read(&command_fields, &fields, &words, argc, argv);
     if (status != COMMAND_GOES_ON)
@@ -31,13 +31,13 @@ static int run_fields(int argc, char **argv)
 
 static const struct option_line OPTIONS[] = {
     {"schema", 0, NULL, "print a JSON Schema (draft 2020-12) instead", KIND_NONE,
-     offsetof(struct fields, schema), false},
+     offsetof(struct fields_options, schema), false},
     {"jurisdiction", 0, "ID", "with the fields this place adds, such as example/tamarack",
-     KIND_JURISDICTION, offsetof(struct fields, jurisdiction), false},
+     KIND_JURISDICTION, offsetof(struct fields_options, jurisdiction), false},
     {"date", 0, "YYYY-MM-DD", "as of this day of application", KIND_OTHER,
-     offsetof(struct fields, date), false},
+     offsetof(struct fields_options, date), false},
     {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,
-     offsetof(struct fields, home), false},
+     offsetof(struct fields_options, home), false},
 };
 
 const struct command command_fields = {

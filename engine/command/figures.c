@@ -4,13 +4,13 @@
 
 #include <string.h>
 
-struct figures {
+struct figures_options {
     const char *home, *jurisdiction, *date, *status, *form, *output;
 };
 
 static int run_figures(int argc, char **argv)
 {
-    struct figures figures = {0};
+    struct figures_options figures = {0};
     struct several words = {.count = 0};
     int status = arguments_read(&command_figures, &figures, &words, argc, argv);
     if (status != COMMAND_GOES_ON)
@@ -32,17 +32,17 @@ static int run_figures(int argc, char **argv)
 
 static const struct option_line OPTIONS[] = {
     {"status", 0, "WORD", "only those seen, parallel, memory, practice or invented", KIND_OTHER,
-     offsetof(struct figures, status), false},
+     offsetof(struct figures_options, status), false},
     {"jurisdiction", 0, "ID", "this place's figures instead of the model editions'",
-     KIND_JURISDICTION, offsetof(struct figures, jurisdiction), false},
+     KIND_JURISDICTION, offsetof(struct figures_options, jurisdiction), false},
     {"date", 0, "YYYY-MM-DD", "as of this day; else the newest editions", KIND_OTHER,
-     offsetof(struct figures, date), false},
+     offsetof(struct figures_options, date), false},
     {"form", 0, "FORM", "text (tab-separated lines) or json", KIND_FORM,
-     offsetof(struct figures, form), false},
+     offsetof(struct figures_options, form), false},
     {"output", 'o', "FILE", "write the table there, once it is complete", KIND_FILE,
-     offsetof(struct figures, output), false},
+     offsetof(struct figures_options, output), false},
     {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,
-     offsetof(struct figures, home), false},
+     offsetof(struct figures_options, home), false},
 };
 
 const struct command command_figures = {

@@ -6,7 +6,7 @@
 
 enum { WORDS_LONGEST = 512 };
 
-struct places {
+struct places_options {
     const char *home, *form, *output;
 };
 
@@ -22,7 +22,7 @@ static void join(const struct several *words, char joined[WORDS_LONGEST])
 
 static int run_places(int argc, char **argv)
 {
-    struct places places = {0};
+    struct places_options places = {0};
     struct several words = {.count = 0};
     char joined[WORDS_LONGEST];
     int status = arguments_read(&command_places, &places, &words, argc, argv);
@@ -42,11 +42,11 @@ static int run_places(int argc, char **argv)
 
 static const struct option_line OPTIONS[] = {
     {"form", 0, "FORM", "text (to read) or json (to pass on)", KIND_FORM,
-     offsetof(struct places, form), false},
+     offsetof(struct places_options, form), false},
     {"output", 'o', "FILE", "write the list there, once it is complete", KIND_FILE,
-     offsetof(struct places, output), false},
+     offsetof(struct places_options, output), false},
     {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,
-     offsetof(struct places, home), false},
+     offsetof(struct places_options, home), false},
 };
 
 const struct command command_places = {

@@ -4,13 +4,13 @@
 
 #include <string.h>
 
-struct proof {
+struct proof_options {
     const char *home, *date, *form, *beside;
     bool mutate;
 };
 
 /* Moved figures have a report of their own. */
-static int make_proof(const struct proof *proof, const char *name)
+static int make_proof(const struct proof_options *proof, const char *name)
 {
     const bool json = proof->form != NULL && strcmp(proof->form, "json") == 0;
     char *report = NULL, *problems = NULL;
@@ -28,7 +28,7 @@ static int make_proof(const struct proof *proof, const char *name)
 
 static int run_proof(int argc, char **argv)
 {
-    struct proof proof = {0};
+    struct proof_options proof = {0};
     struct several words = {.count = 0};
     const int status = arguments_read(&command_proof, &proof, &words, argc, argv);
     if (status != COMMAND_GOES_ON)
@@ -46,19 +46,19 @@ static int run_proof(int argc, char **argv)
 
 static const struct option_line OPTIONS[] = {
     {"form", 0, "FORM", "text (to read) or json (to pass on)", KIND_FORM,
-     offsetof(struct proof, form), false},
+     offsetof(struct proof_options, form), false},
     {"date", 0, "YYYY-MM-DD", "places: only the edition of this day", KIND_OTHER,
-     offsetof(struct proof, date), false},
+     offsetof(struct proof_options, date), false},
     {"beside", 0, "ID",
      "a place: only how it differs from this one, instead of\n"
      "from what it follows",
-     KIND_JURISDICTION, offsetof(struct proof, beside), false},
+     KIND_JURISDICTION, offsetof(struct proof_options, beside), false},
     {"mutate", 0, NULL,
      "move every figure (of TOPIC, or ID's own) by its\n"
      "smallest step and list those that no case notices",
-     KIND_NONE, offsetof(struct proof, mutate), false},
+     KIND_NONE, offsetof(struct proof_options, mutate), false},
     {"home", 0, "DIR", "the folder with rules/ and jurisdictions/", KIND_FOLDER,
-     offsetof(struct proof, home), false},
+     offsetof(struct proof_options, home), false},
 };
 
 const struct command command_proof = {

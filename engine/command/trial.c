@@ -19,7 +19,7 @@ struct trial_options {
 };
 
 /* A law as asked for: "PLACE", "PLACE@DATE", "PLACE=FILE", "FILE", "FILE@DATE". */
-struct side {
+struct trial_side {
     char *place, *date, *file;
     char *home; /* a copy with the file in it, or NULL */
     eavemark *handle;
@@ -45,7 +45,7 @@ static char *cut_date(char *words)
     return at + 1;
 }
 
-static bool read_side(const char *asked, const char *home, struct side *side)
+static bool read_side(const char *asked, const char *home, struct trial_side *side)
 {
     char *words = strdup(asked);
     char *date = words == NULL ? NULL : cut_date(words);
@@ -73,7 +73,7 @@ static bool read_side(const char *asked, const char *home, struct side *side)
     return side->handle != NULL;
 }
 
-static void side_free(struct side *side)
+static void side_free(struct trial_side *side)
 {
     if (side->handle != NULL)
         eavemark_close(side->handle);
@@ -222,7 +222,7 @@ static int finish(const struct running *running, int status)
 
 static int try_laws(const struct trial_options *options, const struct several *words, size_t count)
 {
-    struct side sides[2] = {{0}};
+    struct trial_side sides[2] = {{0}};
     struct running running = {.options = options};
     int status = EAVEMARK_UNUSABLE;
     const char *home = settings_home(options->home);

@@ -9,7 +9,7 @@
 enum { TITLE_HANG = 4, DETAIL_HANG = 6, MEND_HANG = 12, OPEN_MOST = 16 };
 
 /* One finding then and now; either is NULL where there was none, or is none. */
-struct change {
+struct news {
     const struct finding *before, *after;
     enum part was, now;
     bool told;
@@ -21,7 +21,7 @@ struct changes {
     const struct result *before, *after;
     struct text *out;
     bool colour;
-    struct change *items;
+    struct news *items;
     size_t count, open_shown, open_left;
 };
 
@@ -86,7 +86,7 @@ static bool reads_alike(struct changes *c, const struct finding *before,
 
 /* News is what stands elsewhere now, or is to be done and reads otherwise. From met to
  * not applicable and back there is nothing to do. */
-static bool is_news(struct changes *c, const struct change *change)
+static bool is_news(struct changes *c, const struct news *change)
 {
     if (change->was == change->now)
         return is_urgent(change->now) && !reads_alike(c, change->before, change->after);
@@ -96,7 +96,7 @@ static bool is_news(struct changes *c, const struct change *change)
 
 static void add_change(struct changes *c, const struct finding *before, const struct finding *after)
 {
-    const struct change change = {before, after, part_of(before), part_of(after), false};
+    const struct news change = {before, after, part_of(before), part_of(after), false};
     if (is_news(c, &change))
         c->items[c->count++] = change;
 }
@@ -129,13 +129,13 @@ static const char *word_of(enum part part)
     return WORDS[part];
 }
 
-static const struct finding *any_of(const struct change *change)
+static const struct finding *any_of(const struct news *change)
 {
     return change->after != NULL ? change->after : change->before;
 }
 
 /* Moved alike and reading alike: one paragraph names all the places. */
-static bool is_told_with(const struct change *a, const struct change *b)
+static bool is_told_with(const struct news *a, const struct news *b)
 {
     return a->was == b->was && a->now == b->now && (a->before == NULL) == (b->before == NULL)
            && digest_is_told_with(any_of(a), any_of(b));
@@ -149,7 +149,7 @@ static struct told gather_told(struct changes *c, size_t from)
         most += is_told_with(&c->items[from], &c->items[i]);
     struct told told = {arena_array(&c->arena, most, sizeof(struct finding *)), 0};
     for (size_t i = from; told.findings != NULL && i < c->count; i++) {
-        struct change *change = &c->items[i];
+        struct news *change = &c->items[i];
         if (change->told || !is_told_with(&c->items[from], change))
             continue;
         change->told = true;
@@ -165,7 +165,7 @@ static void add_line(struct changes *c, size_t hang, struct text phrase)
 }
 
 /* "FIX (was MET)  Layers here [one.layers]" */
-static void add_title(struct changes *c, const struct change *change, const struct told *told)
+static void add_title(struct changes *c, const struct news *change, const struct told *told)
 {
     struct text title = telling_title(told);
     const char *colour = is_urgent(change->now)    ? "\033[1;31m"
@@ -183,7 +183,7 @@ static void add_title(struct changes *c, const struct change *change, const stru
     add_line(c, TITLE_HANG, title);
 }
 
-static void add_told(struct changes *c, const struct change *change, const struct told *told)
+static void add_told(struct changes *c, const struct news *change, const struct told *told)
 {
     struct text says = TEXT_EMPTY;
     add_title(c, change, told);
@@ -201,7 +201,7 @@ static void add_told(struct changes *c, const struct change *change, const struc
 }
 
 /* What was open and is met now, and open ones past the first few, are only counted. */
-static bool is_counted_only(struct changes *c, const struct change *change)
+static bool is_counted_only(struct changes *c, const struct news *change)
 {
     if (is_open(change->now))
         return c->open_shown++ >= OPEN_MOST;
@@ -212,7 +212,7 @@ static size_t tell_part(struct changes *c, enum part part)
 {
     size_t counted = 0;
     for (size_t i = 0; i < c->count && !c->arena.failed; i++) {
-        const struct change *change = &c->items[i];
+        const struct news *change = &c->items[i];
         if (change->told || change->now != part)
             continue;
         const struct told told = gather_told(c, i);

@@ -213,7 +213,8 @@ static void add_changes(const struct comparison *c, struct text *out)
 /* Many sides -------------------------------------------------------------------- */
 
 /* The findings may differ in all else: a cell shows the outcome only. */
-static bool same_cells(const struct comparison *c, const struct row *a, const struct row *b)
+static bool same_cells(const struct comparison *c, const struct compare_row *a,
+                       const struct compare_row *b)
 {
     for (size_t i = 0; i < c->side_count; i++)
         if (strcmp(outcome_of(a->findings[i]), outcome_of(b->findings[i])) != 0)
@@ -239,7 +240,7 @@ static const char *head_of(struct matrix *m, const struct comparison *c, size_t 
 /* Rows of one rule that come out alike are one row that names all the places. */
 static size_t add_matrix_row(struct matrix *m, const struct comparison *c, size_t start)
 {
-    const struct row *row = &c->rows[start];
+    const struct compare_row *row = &c->rows[start];
     const char *name = row->rule;
     size_t count = 0;
     for (; start + count < c->row_count && same_cells(c, row, &c->rows[start + count]); count++) {

@@ -75,7 +75,7 @@ int sandbox_try(lua_State *lua, int arguments)
 
 /* Sources ------------------------------------------------------------------- */
 
-struct source {
+struct chunk {
     const char *text;
     size_t length;
     const char *name;
@@ -84,7 +84,7 @@ struct source {
 
 static int run_source(lua_State *lua)
 {
-    const struct source *source = lua_touserdata(lua, 1);
+    const struct chunk *source = lua_touserdata(lua, 1);
     const char *chunk = lua_pushfstring(lua, "@%s", source->name);
     if (luaL_loadbufferx(lua, source->text, source->length, chunk, source->mode) != LUA_OK)
         return lua_error(lua);
@@ -95,7 +95,7 @@ static int run_source(lua_State *lua)
 }
 
 /* In plain words, where Lua's own are for programmers. */
-static void say_slip(struct sandbox *sandbox, const struct source *source)
+static void say_slip(struct sandbox *sandbox, const struct chunk *source)
 {
     char words[SLIP_WORDS];
     int line = 0;
@@ -118,7 +118,7 @@ enum sandbox_stop sandbox_run(struct sandbox *sandbox, const char *source, size_
         length -= 3;
     }
     /* Compiled chunks from outside could break the interpreter. */
-    struct source about = {source, length, name, "t"};
+    struct chunk about = {source, length, name, "t"};
     const enum sandbox_stop stop = sandbox_setup(sandbox, run_source, &about);
     if (stop == SANDBOX_ERROR)
         say_slip(sandbox, &about);
@@ -128,6 +128,6 @@ enum sandbox_stop sandbox_run(struct sandbox *sandbox, const char *source, size_
 enum sandbox_stop sandbox_run_compiled(struct sandbox *sandbox, const char *code, size_t length,
                                        const char *name)
 {
-    struct source about = {code, length, name, "b"};
+    struct chunk about = {code, length, name, "b"};
     return sandbox_setup(sandbox, run_source, &about);
 }
