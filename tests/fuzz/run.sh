@@ -34,8 +34,9 @@ seed() {
 
 # The attacks of one line, a file each.
 one_line_attacks() {
-    awk -v corpus="$1" '/^[a-z]/ { name = $1; sub(":", "", name) }
-        /^    / { printf "rule \"attack.%s\" { title = \"x\", stage = \"final\", mend = \"x\",\n" \
+    awk -v corpus="$1" '/^[a-z]/ { name = $1; sub(":", "", name); loading = $2 == "loading," }
+        /^    / && loading { print substr($0, 5) >(corpus "/attack_" name ".lua") }
+        /^    / && !loading { printf "rule \"attack.%s\" { title = \"x\", stage = \"final\", mend = \"x\",\n" \
                   "  judge = function(job, figure)\n%s\n  end }\n", name, $0 >(corpus "/attack_" name ".lua") }' \
         tests/attacks/one_line.attacks
 }

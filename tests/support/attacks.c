@@ -84,17 +84,23 @@ static size_t list_attacks(const char *folder, struct attack *attacks)
     return count;
 }
 
-/* Of "NAME: STOPS" and the judge's line after it. False for a line of another kind. */
+/* Of "NAME: STOPS" and the line after it, the judge's or, with "loading, " before STOPS,
+ * the file's. False for a line of another kind. */
 static bool one_line_attack(struct attack *attack, const char *entry)
 {
+    static const char LOADING[] = "loading, ";
     static const char FILE_TEXT[] = "-- stops: %s\n\nrule \"attack.%s\" {\n"
                                     "  title = \"One line\",\n  stage = \"final\",\n"
                                     "  judge = function(job, figure)\n    %s\n  end,\n"
                                     "  mend = \"Remove this rule.\",\n}\n";
-    char stops[192], judge[192], text[1024];
-    if (sscanf(entry, "%63[a-z0-9_]: %191[^\n]\n    %191[^\n]", attack->name, stops, judge) != 3)
+    char stops[192], line[192], text[1024];
+    if (sscanf(entry, "%63[a-z0-9_]: %191[^\n]\n    %191[^\n]", attack->name, stops, line) != 3)
         return false;
-    snprintf(text, sizeof(text), FILE_TEXT, stops, attack->name, judge);
+    if (strncmp(stops, LOADING, strlen(LOADING)) == 0)
+        snprintf(text, sizeof(text), "-- stops: %s\n-- when: load\n\n\n%s\n",
+                 stops + strlen(LOADING), line);
+    else
+        snprintf(text, sizeof(text), FILE_TEXT, stops, attack->name, line);
     attack->one_line = strdup(text);
     return attack->one_line != NULL;
 }

@@ -1,6 +1,6 @@
 /* attacks.h - hostile files of tests/attacks, and what must stop each.
  *
- * A file NAME.lua is one attack; one_line.attacks holds many whose judge is a line.
+ * A file NAME.lua is one attack; one_line.attacks holds many of one line.
  * The first line of a file says it: `-- stops: steps`, time or memory for a
  * limit, `-- stops: error "words"` or another word with words for what is said.
  * A second line `-- when: load` means: while the file loads. */
