@@ -33,6 +33,7 @@ static struct arena_block *block_new(struct arena *arena, size_t size)
     return block;
 }
 
+/* Not zeroed. */
 static void *take(struct arena *arena, size_t size)
 {
     const size_t align = sizeof(max_align_t);
@@ -43,6 +44,7 @@ static void *take(struct arena *arena, size_t size)
     /* Rounded up, so that what comes after stands aligned too. */
     size = (size + align - 1) / align * align;
     struct arena_block *block = arena->blocks;
+    /* What is left in the block before is given up: less than was asked for. */
     if (block == NULL || block->size - block->used < size)
         block = block_new(arena, size > BLOCK_BYTES ? size : BLOCK_BYTES);
     if (block == NULL) {
@@ -69,6 +71,7 @@ void *arena_room(struct arena *arena, size_t count, size_t size)
     return take(arena, count * size);
 }
 
+/* Zeroed; arena_room is for what is filled whole. */
 void *arena_array(struct arena *arena, size_t count, size_t size)
 {
     void *at = arena_room(arena, count, size);
@@ -77,6 +80,7 @@ void *arena_array(struct arena *arena, size_t count, size_t size)
 
 char *arena_copy_n(struct arena *arena, const char *text, size_t length)
 {
+    /* So that the terminator's byte cannot wrap the length to 0. */
     char *copy = length == SIZE_MAX ? NULL : take(arena, length + 1);
     if (copy == NULL) {
         arena->failed = true;

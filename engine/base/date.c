@@ -4,6 +4,7 @@
 #include <stdio.h>
 #include <string.h>
 
+/* Of the Gregorian calendar, also for years before it was in use somewhere. */
 static int days_in(int year, int month)
 {
     static const int days[13] = {0, 31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
@@ -11,6 +12,7 @@ static int days_in(int year, int month)
     return days[month] + (month == 2 && leap);
 }
 
+/* Dates are kept as 20260331: they compare as numbers do, and print without a table. */
 static long date_of(int year, int month, int day)
 {
     return (long)year * 10000 + (long)month * 100 + day;
@@ -18,6 +20,7 @@ static long date_of(int year, int month, int day)
 
 long date_parse(const char *text)
 {
+    /* sscanf alone would let "2026-3-1x" and signs pass. */
     if (strlen(text) != 10 || text[4] != '-' || text[7] != '-')
         return 0;
     for (int i = 0; i < 10; i++)
@@ -25,6 +28,7 @@ long date_parse(const char *text)
             return 0;
     int year = 0, month = 0, day = 0;
     sscanf(text, "%4d-%2d-%2d", &year, &month, &day);
+    /* What lies outside is taken for a slip of the keys. */
     if (year < 1900 || year > 2199 || month < 1 || month > 12 || day < 1
         || day > days_in(year, month))
         return 0;
@@ -48,6 +52,7 @@ long date_before(long date)
                      : date_of(year - 1, 12, 31);
 }
 
+/* The remainder keeps the text within its bytes, whatever a rule reckoned. */
 void date_write(long date, char out[16])
 {
     snprintf(out, 16, "%04ld-%02ld-%02ld", date / 10000 % 10000, date / 100 % 100, date % 100);

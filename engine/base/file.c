@@ -75,6 +75,7 @@ static enum file_result read_opened(int handle, char **text, size_t *length, siz
     return result;
 }
 
+/* "-" is standard input, which is not ours to close. */
 enum file_result file_read(char **text, size_t *length, const char *path, size_t limit)
 {
     const bool standard_input = strcmp(path, "-") == 0;
@@ -87,6 +88,7 @@ enum file_result file_read(char **text, size_t *length, const char *path, size_t
 
 enum file_result file_read_regular(char **text, size_t *length, const char *path, size_t limit)
 {
+    /* O_NONBLOCK: opening a pipe would wait for who writes into it. */
     const int handle = open(path, O_RDONLY | O_CLOEXEC | O_NONBLOCK);
     const enum file_result result = read_opened(handle, text, length, limit, true);
     if (handle >= 0)
@@ -94,6 +96,7 @@ enum file_result file_read_regular(char **text, size_t *length, const char *path
     return result;
 }
 
+/* The caller's to free; NULL for NULL or when out of memory. */
 char *file_folder(const char *path)
 {
     const char *slash = path == NULL ? NULL : strrchr(path, '/');

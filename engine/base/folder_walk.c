@@ -28,6 +28,8 @@ static bool is_link(const char *path)
     return lstat(path, &itself) == 0 && S_ISLNK(itself.st_mode);
 }
 
+/* stat follows links. A linked folder is walked in a home, but refused where the folder is
+ * a stranger's, who could lead the walk anywhere. */
 static bool walk_entry(const char *folder, const char *name, int depth,
                        const struct folder_visit *visit)
 {
@@ -54,6 +56,7 @@ bool folder_walk(const char *path, int depth, const struct folder_visit *visit)
 {
     struct dirent **names = NULL;
     const int count = scandir(path, &names, visible, by_bytes);
+    /* Every name is freed even when the visitor has had enough. */
     bool goes_on = count >= 0 || visit->unread(visit->data, path, errno);
     for (int i = 0; i < count; i++) {
         goes_on = goes_on && walk_entry(path, names[i]->d_name, depth, visit);

@@ -28,6 +28,7 @@ static enum file_result make_plain(const char *path, char plain[PATH_MAX])
     while (*path != '\0') {
         const size_t name = strcspn(path, "/");
         if (name == 2 && memcmp(path, "..", 2) == 0) {
+            /* Above the home there is nothing, as a folder refuses what leads outside. */
             if (length == 0)
                 return FILE_OUTSIDE;
             length = drop_name(plain, length);
@@ -60,6 +61,7 @@ static bool is_folder(const struct pack *pack, const char *path)
     return length == 0;
 }
 
+/* FILE_READ: it is there, and *file points into the pack. */
 static enum file_result find_inside(const char *path, struct packed_file *file)
 {
     char plain[PATH_MAX];
@@ -70,6 +72,7 @@ static enum file_result find_inside(const char *path, struct packed_file *file)
     return is_folder(&pack, plain) ? FILE_NOT_A_FILE : FILE_MISSING;
 }
 
+/* A copy, as from a folder: the caller frees it. */
 static enum file_result read_inside(char **text, size_t *length, const char *path, size_t limit)
 {
     struct packed_file file;
@@ -88,6 +91,7 @@ static enum file_result read_inside(char **text, size_t *length, const char *pat
     return FILE_READ;
 }
 
+/* text_ends_in for a name that is not terminated. */
 static bool ends_in(const char *name, size_t length, const char *ending)
 {
     const size_t n = strlen(ending);
@@ -106,6 +110,8 @@ static bool is_near(const char *below, size_t length, int depth)
     return slashes <= depth;
 }
 
+/* Paths of a pack are in order already (pack_order). A folder is there only by the files in it:
+ * an empty one is none. */
 static int each_inside(const char *folder, const char *ending, int depth,
                        void (*visit)(void *data, const char *path), void *data)
 {

@@ -54,11 +54,9 @@ enum file_result home_folder_read(char **text, size_t *length, const char *home,
             return FILE_UNREADABLE;
         }
     }
-    /* Opening a pipe would wait for someone to write into it. */
-    struct stat about;
-    if (stat(full, &about) != 0 || !S_ISREG(about.st_mode))
-        return FILE_NOT_A_FILE;
-    return file_read(text, length, full, limit);
+    /* Neither waits for who writes into a pipe, nor is fooled by one that takes the file's place
+     * between a look and the opening. */
+    return file_read_regular(text, length, full, limit);
 }
 
 /* Of a home: what is looked for, and what could not be looked at. */
@@ -70,6 +68,7 @@ struct looking {
     int why;
 };
 
+/* Always goes on: every file of the home counts. */
 static bool look_at_file(void *data, const char *path)
 {
     const struct looking *look = data;

@@ -18,9 +18,11 @@ static bool may_be_mixed(const char *at, char why[MEASURE_WHY])
     const char *end = measure_whole(slash + 1, &bottom, &left);
     if (end == NULL || left == 0 || bottom == 0 || top < bottom)
         return false;
+    /* "115/16" splits into 1 and 15, since its bottom has two digits; "11/4" into 1 and 1. */
     const double split = digits > 2 && bottom > 10 ? 100 : 10;
     whole = floor(top / split);
     const double rest = top - whole * split;
+    /* "10/4" or "19/4" leave no proper fraction: there is one reading only. */
     if (rest < 1 || rest >= bottom)
         return false;
     snprintf(why, MEASURE_WHY,
@@ -50,6 +52,7 @@ static bool may_be_slope(const char *at, const char *unit, char why[MEASURE_WHY]
 /* "1,5" is no group of three digits: a point may be meant, or two numbers. */
 static bool may_be_two_numbers(const char *at, const char *unit, char why[MEASURE_WHY])
 {
+    /* "12-6" and "12 6" are feet and inches on a drawing, a range or a list elsewhere. */
     const bool length = unit != NULL && (strcmp(unit, "ft") == 0 || strcmp(unit, "in") == 0);
     const size_t first = strspn(at, "0123456789");
     const char *rest = at + first + 1;

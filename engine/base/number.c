@@ -29,6 +29,7 @@ static const struct unit UNITS[] = {
 };
 /* clang-format on */
 
+/* NULL for none, and for no unit at all. */
 static const struct unit *unit_find(const char *unit)
 {
     if (unit != NULL)
@@ -38,6 +39,7 @@ static const struct unit *unit_find(const char *unit)
     return NULL;
 }
 
+/* A unit that nobody knows prints as exactly as inches do. */
 int number_decimals(const char *unit)
 {
     const struct unit *known = unit_find(unit);
@@ -159,6 +161,8 @@ static bool counts_things(const char *unit)
 static bool write_fraction(double value, char out[64])
 {
     const double parts = round(fabs(value) * 32);
+    /* Not for lengths that no tape has, nor where the last printed digit would change; and 0 is
+     * "0". */
     if (!(parts < 32 * 10000) || fabs(fabs(value) * 32 - parts) > 32 * 0.0005 || parts == 0)
         return false;
     int whole = (int)parts / 32, top = (int)parts % 32, bottom = 32;

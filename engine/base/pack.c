@@ -2,10 +2,13 @@
 
 #include <string.h>
 
+/* An entry is "LENGTH PATH\n", its bytes, "\n". A pack that is cut short ends the walk: nothing
+ * past its end is read. */
 bool pack_next(const struct pack *pack, size_t *at, struct packed_file *file)
 {
     const char *p = pack->bytes + *at, *end = pack->bytes + pack->length;
     size_t length = 0;
+    /* Stopped once it is longer than the pack could be, so that no number overflows. */
     for (; p < end && *p >= '0' && *p <= '9' && length <= pack->length; p++)
         length = length * 10 + (size_t)(*p - '0');
     if (p == end || *p != ' ')
@@ -30,6 +33,7 @@ bool pack_find(const struct pack *pack, const char *path, struct packed_file *fi
 
 uint64_t pack_mark(const struct pack *pack)
 {
+    /* FNV-1a, 64 bits: tells builds apart, and is no safeguard against a forger. */
     uint64_t mark = 0xcbf29ce484222325u;
     for (size_t i = 0; i < pack->length; i++)
         mark = (mark ^ (unsigned char)pack->bytes[i]) * 0x100000001b3u;
@@ -44,6 +48,8 @@ static int rank(const char *path, size_t length, size_t i)
     return path[i] == '/' ? 1 : 2 + (unsigned char)path[i];
 }
 
+/* As a walk through folders goes, names by bytes and each folder whole, so that both kinds of
+ * home give files in one order. */
 int pack_order(const char *a, size_t a_length, const char *b, size_t b_length)
 {
     for (size_t i = 0;; i++) {

@@ -33,6 +33,7 @@ static long writer_of(const char *name, const char *base)
 /* Nobody holds it: neither a process of this machine, nor, by the lock, of another. */
 static bool is_dead(const char *path, long writer)
 {
+    /* EPERM says that it lives and is somebody else's. */
     if (kill((pid_t)writer, 0) == 0 || errno != ESRCH)
         return false;
     struct stat about;
@@ -78,6 +79,7 @@ static bool remove_it(const char *path, void *data)
     return false;
 }
 
+/* errno is the caller's: a failure to tidy up is no failure of what it does. */
 void part_clean(const char *target)
 {
     const int why = errno;
@@ -85,6 +87,7 @@ void part_clean(const char *target)
     errno = why;
 }
 
+/* Both names on one file: its program died after the link, before the part's name went. */
 static bool is_same(const char *path, void *data)
 {
     const struct stat *whole = data;
@@ -102,6 +105,8 @@ int part_create(const char *target, char **name)
 {
     int handle = -1;
     part_clean(target);
+    /* Each attempt is another name. A file that is there, or a link somebody laid for us, is
+     * never written through (O_EXCL). */
     errno = EEXIST;
     for (int attempt = 0; attempt < 100 && handle < 0 && errno == EEXIST; attempt++) {
         struct text path = TEXT_EMPTY;

@@ -63,6 +63,7 @@ void problem_at(struct problems *list, enum problem_kind kind, const char *file,
         list->out_of_memory = true;
 }
 
+/* A flag only: there may be no memory for a message. */
 void problem_out_of_memory(struct problems *list)
 {
     list->out_of_memory = true;
@@ -78,6 +79,7 @@ void problems_cut(struct problems *list, const struct problems *before)
         list->last->next = NULL;
 }
 
+/* The worst kind decides a call's status. */
 bool problems_any(const struct problems *list, enum problem_kind kind)
 {
     for (const struct problem *p = list->first; p != NULL; p = p->next)
@@ -86,6 +88,8 @@ bool problems_any(const struct problems *list, enum problem_kind kind)
     return false;
 }
 
+/* What is quoted comes out printable: a job's text must not steer the terminal of who reads
+ * it. */
 void problems_write(const struct problems *list, struct text *out)
 {
     for (const struct problem *p = list->first; p != NULL; p = p->next) {

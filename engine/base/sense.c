@@ -10,6 +10,7 @@ static const char *const WORDS[SENSE_COUNT] = {
     [SENSE_UNDER] = "under",
 };
 
+/* By their order in the enum. */
 bool sense_binds(enum sense sense)
 {
     return sense >= SENSE_AT_LEAST && sense <= SENSE_ALL_OF;

@@ -3,6 +3,7 @@
 #include <stddef.h>
 #include <string.h>
 
+/* STATUS_NONE has no word: a figure without one says nothing of how it is known. */
 static const char *const WORDS[STATUS_COUNT] = {
     [STATUS_SEEN] = "seen",         [STATUS_PARALLEL] = "parallel", [STATUS_MEMORY] = "memory",
     [STATUS_PRACTICE] = "practice", [STATUS_INVENTED] = "invented",

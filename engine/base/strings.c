@@ -8,7 +8,10 @@ void strings_add(struct strings *list, struct arena *arena, const char *text)
         return;
     if (list->count == list->capacity) {
         const size_t capacity = list->capacity == 0 ? 8 : list->capacity * 2;
+        /* The old array stays in the arena, which frees nothing singly; doubling keeps that
+         * waste below the size of the last. */
         const char **items = arena_array(arena, capacity, sizeof(*items));
+        /* The arena remembers it: whoever owns it looks there. */
         if (items == NULL)
             return;
         if (list->count > 0)

@@ -36,6 +36,7 @@ static inline bool text_reserve(struct text *text, size_t length)
            || text_grow(text, length);
 }
 
+/* The bytes are the caller's to fill at once: what was in that memory stands there. */
 char *text_room(struct text *text, size_t length)
 {
     if (!text_reserve(text, length))
@@ -46,6 +47,7 @@ char *text_room(struct text *text, size_t length)
     return room;
 }
 
+/* A text that failed stays as it was: half a word would be read as a whole one. */
 void text_add_n(struct text *text, const char *more, size_t length)
 {
     if (!text_reserve(text, length))
@@ -73,6 +75,7 @@ void text_addf(struct text *text, const char *format, ...)
         text->length += (size_t)length;
         return;
     }
+    /* vsnprintf has written what fitted: take it back, in case there is no more room. */
     if (open)
         text->bytes[text->length] = '\0';
     if (length < 0 || !text_reserve(text, (size_t)length)) {
@@ -96,6 +99,7 @@ void text_free(struct text *text)
     *text = TEXT_EMPTY;
 }
 
+/* Longer than the ending: ".lua" alone is no name. */
 bool text_ends_in(const char *string, const char *ending)
 {
     const size_t n = strlen(string), m = strlen(ending);

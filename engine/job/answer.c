@@ -23,6 +23,7 @@ struct reading {
     struct text *why;
 };
 
+/* For return in one line: always NULL. */
 static cJSON *refuse(const struct reading *reading, const char *words, const char *expected)
 {
     text_addf(reading->why, "\"%s\" is not %s", words, expected);
@@ -73,12 +74,14 @@ static int which_choice(const struct reading *reading, const char *words)
     return -1;
 }
 
+/* As the catalogue spells it, whatever was typed. */
 static cJSON *read_choice(const struct reading *reading, const char *words)
 {
     const int index = which_choice(reading, words);
     return index < 0 ? NULL : cJSON_CreateString(reading->field->choices[index]);
 }
 
+/* The words of JSON too: who copies from a job writes true. */
 static cJSON *read_yes_no(const struct reading *reading, const char *words)
 {
     static const char *const YES[] = {"y", "yes", "true"}, *const NO[] = {"n", "no", "false"};
@@ -120,6 +123,7 @@ static cJSON *read_slope(const struct reading *reading, const char *words)
     return refuse(reading, words, "a slope such as 5:12, 5/12, 22.6 deg or 42 %");
 }
 
+/* One way of writing: 3/4/2026 is March or April, by who reads it. */
 static cJSON *read_date(const struct reading *reading, const char *words)
 {
     return date_parse(words) != 0 ? cJSON_CreateString(words)
@@ -156,6 +160,7 @@ static cJSON *read_text(const struct reading *reading, const char *given)
 static cJSON *read_count(const struct reading *reading, const char *words)
 {
     const struct field *field = reading->field;
+    /* A slip of the keys must not make a thousand planes to be asked about. */
     const double most = field->has_most && field->most < ITEMS_MOST ? field->most : ITEMS_MOST;
     char why[MEASURE_WHY];
     double count = 0;
@@ -175,6 +180,7 @@ static cJSON *read_count(const struct reading *reading, const char *words)
     return list;
 }
 
+/* One value; of a list field how many items there are, of a list of values one of them. */
 static cJSON *read_one(const struct reading *reading, const char *words)
 {
     switch (reading->field->type) {

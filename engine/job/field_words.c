@@ -29,9 +29,11 @@ void field_words_add(struct text *out, const cJSON *value, const struct field *f
         text_add(out, cJSON_IsTrue(value) ? "yes" : "no");
     } else if (cJSON_IsString(value)) {
         text_add(out, value->valuestring);
+        /* Recursion ends with the items: a list of plain values holds no list. */
     } else if (cJSON_IsArray(value)) {
         add_list(out, value, field);
     } else {
+        /* A group: what is in it is said fact by fact elsewhere. */
         text_add(out, "given");
     }
 }

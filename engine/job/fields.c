@@ -75,12 +75,15 @@ bool fields_hold_habits(const struct field *field)
     return holds;
 }
 
+/* Materials are lists whose items go by a name that a shop gives them. */
 bool fields_is_material(const struct field *field)
 {
     const struct field *name = fields_child(field, "name");
     return name != NULL && name->habit != HABIT_NONE;
 }
 
+/* Jobs are mostly written in the order of the catalogue: the field after the last one found is
+ * tried first. */
 const struct field *fields_child_after(const struct field *parent, const struct field *last,
                                        const char *name)
 {
@@ -118,6 +121,7 @@ static struct part part_of(const char *path)
     return part;
 }
 
+/* NULL when any part of the way is not declared. */
 struct field *fields_find(const struct fields *fields, const char *path)
 {
     struct field *at = fields->root;
@@ -254,6 +258,7 @@ static struct field *parent_of(struct fields *fields, const char *path, const ch
     return at;
 }
 
+/* NULL for none, and when out of memory (the arena remembers that). */
 static const char **copy_choices(struct arena *arena, const struct field *spec)
 {
     if (spec->choice_count == 0)
@@ -283,6 +288,7 @@ static struct field *copy_spec(struct fields *fields, const char *path, const ch
     field->ask = arena_copy(arena, spec->ask);
     field->answer = arena_copy(arena, spec->answer);
     field->file = arena_copy(arena, spec->file);
+    /* The spec's own links are nobody's: link_child sets them. */
     field->parent = field->first_child = field->last_child = field->next = NULL;
     field->index = field->child_count = 0;
     return arena->failed ? NULL : field;

@@ -56,6 +56,7 @@ static const char *measure_in_name(const char *name)
     return NULL;
 }
 
+/* Those that may carry a unit. */
 static bool is_number(enum field_type type)
 {
     return type == FIELD_NUMBER || type == FIELD_INTEGER || type == FIELD_NUMBERS;
@@ -94,6 +95,7 @@ static const char *unit_wrong(struct arena *arena, const char *name, const struc
                         spec->unit);
 }
 
+/* What is not bounded is no part of a number. */
 static bool range_is_whole(const struct field *spec)
 {
     return (!spec->has_least || spec->least == floor(spec->least))
@@ -134,6 +136,7 @@ static const char *range_wrong(const struct field *spec)
     return "a field of this type has no range";
 }
 
+/* A choice given twice would be offered twice, under two numbers. */
 static const char *choices_wrong(struct arena *arena, const struct field *spec)
 {
     const bool takes = spec->type == FIELD_CHOICE || spec->type == FIELD_CHOICES;
@@ -150,6 +153,7 @@ static const char *choices_wrong(struct arena *arena, const struct field *spec)
     return NULL;
 }
 
+/* What a reference refers to may be declared in a file that is read later. */
 static const char *reference_wrong(struct fields *fields, const struct field *spec)
 {
     if (spec->type != FIELD_REFERENCE)
@@ -192,6 +196,7 @@ static const char *habit_wrong(const struct field *spec)
     return NULL;
 }
 
+/* A thing that stays on the roof is a plan: whether it did stay is another fact, measured. */
 static const char *stays_wrong(const struct field *spec)
 {
     return spec->stays && (spec->type != FIELD_YES_NO || spec->measured)

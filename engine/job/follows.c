@@ -26,6 +26,7 @@ static bool is_absent(const cJSON *node)
     return node == NULL || cJSON_IsNull(node);
 }
 
+/* NULL also for what is no group: items of a list have no names. */
 static cJSON *member(const cJSON *object, const char *name)
 {
     return cJSON_GetObjectItemCaseSensitive(object, name);
@@ -49,6 +50,7 @@ static bool condition_holds(const cJSON *job, const struct follows *rule)
     return cJSON_IsNumber(a) && cJSON_IsNumber(b) && a->valuedouble == b->valuedouble;
 }
 
+/* The caller's; NULL when out of memory, which put() notes. */
 static cJSON *value_node(const struct follows_value *value)
 {
     return value->kind == FOLLOWS_TEXT     ? cJSON_CreateString(value->text)
@@ -56,6 +58,7 @@ static cJSON *value_node(const struct follows_value *value)
                                            : cJSON_CreateBool(value->number != 0);
 }
 
+/* Takes the value over, NULL included: that is out of memory. */
 static void put(struct filling *f, cJSON *into, const char *name, cJSON *value)
 {
     origin_mark(value, f->rule->from == FOLLOWS_USUAL ? ORIGIN_USUAL : ORIGIN_DERIVED);
@@ -65,6 +68,8 @@ static void put(struct filling *f, cJSON *into, const char *name, cJSON *value)
 
 /* Sources ------------------------------------------------------------------------- */
 
+/* No is not carried along: that there is none of a thing says nothing of another. Groups follow
+ * fact by fact. */
 static void put_copy(struct filling *f, cJSON *into, const cJSON *said)
 {
     if (!is_absent(said) && !cJSON_IsFalse(said) && !cJSON_IsObject(said))
@@ -102,6 +107,7 @@ static void put_only(struct filling *f, cJSON *into)
         put(f, into, f->rule->field->name, cJSON_CreateString(name->valuestring));
 }
 
+/* A count that is out of range is left alone: validation refuses it. */
 static void put_items(struct filling *f, cJSON *into)
 {
     const cJSON *count = house_fact(f->job, f->rule->fact);
@@ -135,6 +141,7 @@ static void put_what_follows(struct filling *f, cJSON *into)
 {
     const struct follows *rule = f->rule;
     const cJSON *said = member(into, rule->field->name);
+    /* Anew only what was derived before: what a person said since stays. */
     const bool open = f->again ? said != NULL && origin_of(said) == ORIGIN_DERIVED
                                : is_absent(said);
     if (!open || !condition_holds(f->job, rule))
@@ -183,6 +190,7 @@ static void walk(struct filling *f, cJSON *at, const struct field *const *way, s
     }
     const struct field *step = *way;
     cJSON *child = member(at, step->name), *item = NULL;
+    /* What is usual is so also where a group is not mentioned at all. */
     if (child == NULL && f->rule->from == FOLLOWS_USUAL) {
         child = cJSON_CreateObject();
         f->failed |= !json_set(at, step->name, child);
@@ -221,6 +229,7 @@ static const char *up(struct arena *arena, const char *pointer, int steps)
     return arena_copy_n(arena, pointer, length);
 }
 
+/* NULL where there is no one fact to ask for in its place. */
 static const char *asked_instead(const struct follows *rule, const char *pointer,
                                  struct arena *arena)
 {
@@ -283,6 +292,8 @@ static bool fill(cJSON *job, const struct fields *fields, bool again)
             continue;
         const struct field *way[FIELDS_DEEPEST];
         size_t depth = 0;
+        /* From the field up to the root: the way is filled from its end, so that it reads
+         * downwards. */
         for (const struct field *p = f.rule->field->parent; p->parent != NULL; p = p->parent)
             way[FIELDS_DEEPEST - ++depth] = p;
         walk(&f, job, way + FIELDS_DEEPEST - depth, depth);

@@ -65,6 +65,7 @@ static const cJSON *value_of(const struct reading *from, const char *name, const
     return NULL;
 }
 
+/* 0 when it lacks or does not hold; `lacking` and `wrong` tell that from a 0 that is meant. */
 static double number_of(const struct reading *from, const char *name, const char *pointer)
 {
     const cJSON *node = value_of(from, name, pointer);
@@ -110,6 +111,8 @@ static void read_porch(const struct reading *from)
                                       &roof->porch_pitch);
 }
 
+/* From the left end of the main roof's eave to the wing (left), how far it stands out, and its
+ * width. */
 static void read_wing(const struct reading *from)
 {
     const struct reading wing = part_of(from, "wing");
@@ -168,6 +171,7 @@ bool footprint_floor_sqft(const struct footprint_facts *facts, double *area)
     const bool wing = roof->form == ROOF_CROSS_GABLE;
     if (facts->group == NULL || facts->wrong || !facts->form_known || facts->lacking != NULL)
         return false;
+    /* Length and width are those of the walls: overhangs are stated for themselves. */
     *area = roof->length_ft * roof->width_ft + (wing ? roof->wing_width_ft * roof->wing_out_ft : 0);
     return *area > 0;
 }

@@ -64,6 +64,7 @@ bool json_set(cJSON *object, const char *key, cJSON *value)
         if (!(value->type & cJSON_StringIsConst))
             cJSON_free(value->string); /* a copy brings the name of what it was made of */
         value->string = name;
+        /* The name now belongs to value, which takes the place of the old member and frees it. */
         if (cJSON_ReplaceItemViaPointer(object, old, value))
             return true;
     } else if (old == NULL && cJSON_AddItemToObject(object, key, value)) {
@@ -73,6 +74,7 @@ bool json_set(cJSON *object, const char *key, cJSON *value)
     return false;
 }
 
+/* error: errno as it was after the reading. */
 void json_say_unread(enum file_result result, int error, const char *path,
                      const struct json_file_words *words, struct problems *problems)
 {

@@ -56,6 +56,7 @@ static const char *const KINDS[] = {
 static const char *const SHARED[] = {
     [LAYOUT_EAVE] = "eaves", [LAYOUT_RAKE] = "rakes", [LAYOUT_HIP] = NULL, [LAYOUT_VALLEY] = NULL};
 
+/* A plane that the job names keeps its place, and what it says for itself. */
 static void write_plane(struct laying *laying, cJSON *list, const struct layout_plane *plane)
 {
     struct text pointer = TEXT_EMPTY;
@@ -70,6 +71,7 @@ static void write_plane(struct laying *laying, cJSON *list, const struct layout_
             lay_out_number(laying, item, at, "eave_ft", plane->eave_ft, "ft");
             lay_out_number(laying, item, at, "ridge_ft", plane->ridge_ft, "ft");
             lay_out_number(laying, item, at, "run_ft", plane->run_ft, "ft");
+            /* Of a plane with a notch or a cut corner its edges do not give the area. */
             if (plane->odd)
                 lay_out_number(laying, item, at, "plan_sqft", plane->plan_sqft, "sqft");
         }
@@ -78,6 +80,7 @@ static void write_plane(struct laying *laying, cJSON *list, const struct layout_
     text_free(&pointer);
 }
 
+/* Its length is the plan's; what it is flashed with, the job's. */
 static void write_edge(struct laying *laying, cJSON *list, const struct layout_edge *edge)
 {
     const struct layout_plane *plane = &laying->layout->planes[edge->plane];
@@ -131,6 +134,7 @@ static void write_edges(struct laying *laying)
         write_edge(laying, list, &layout->edges[i]);
 }
 
+/* Valleys have a name only: how they are lined no plan shows. */
 static void write_valleys(struct laying *laying)
 {
     const struct layout *layout = laying->layout;

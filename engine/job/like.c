@@ -19,6 +19,7 @@ static cJSON *habits_of_list(const cJSON *list, const struct field *field, bool 
     return kept;
 }
 
+/* What is measured, and what says null, is of the other house. NULL: nothing to take over. */
 static cJSON *habit_of(const cJSON *said, const struct field *field, bool *failed)
 {
     if (field->type == FIELD_GROUP)
@@ -51,8 +52,12 @@ static cJSON *habits_under(const cJSON *object, const struct field *parent, bool
     return kept;
 }
 
+/* What the job says itself stays: only groups that it lacks whole are taken over, so that no
+ * group mixes the facts of two houses. */
 bool like_take(cJSON *job, const cJSON *other, const struct fields *fields)
 {
+    /* The other job's shop sheet goes for this one as well; by its name, since it is read
+     * anew. */
     static const char SHEET[] = "shop";
     bool failed = false;
     cJSON *habits = habits_under(other, fields->root, &failed);

@@ -56,6 +56,7 @@ static void add_range(struct text *out, const struct field *field)
         text_addf(out, " in %s", field->unit);
 }
 
+/* ": a, b"; nothing for a field without choices. */
 static void add_choices(struct text *out, const struct field *field)
 {
     for (size_t i = 0; i < field->choice_count; i++)
@@ -86,6 +87,7 @@ static void add_field(struct text *out, const struct field *field)
     text_free(&about);
 }
 
+/* Those that a reader looks up for what is in them. */
 static bool holds_fields(const struct field *field)
 {
     return field->type == FIELD_GROUP || field->type == FIELD_LIST;
@@ -117,6 +119,7 @@ static void add_topic(struct text *out, const struct field *topic)
     add_under(out, topic);
 }
 
+/* Facts at the top first, under one heading: each is too short for one of its own. */
 static void add_all(struct text *out, const struct field *root)
 {
     text_add(out, "The job itself\n");
@@ -151,6 +154,7 @@ int listing_of_fields(const struct fields *fields, const char *topic, struct tex
 {
     struct text listing = TEXT_EMPTY;
     const struct field *only = topic == NULL ? NULL : fields_child(fields->root, topic);
+    /* Not a topic of the job, but asked for like one. */
     if (only == NULL && topic != NULL && strcmp(topic, "spoken") == 0) {
         spoken_add_table(out);
         return out->failed ? -1 : 0;

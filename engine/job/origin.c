@@ -15,6 +15,7 @@ const char *origin_word(enum origin origin)
     return WORDS[origin];
 }
 
+/* Recursion is bounded by JSON_DEEPEST. What was marked before is marked anew. */
 void origin_mark(cJSON *node, enum origin origin)
 {
     if (node == NULL)
@@ -29,6 +30,7 @@ enum origin origin_of(const cJSON *node)
     return node == NULL ? ORIGIN_JOB : (enum origin)((node->type >> ORIGIN_SHIFT) & ORIGIN_MASK);
 }
 
+/* Kept in the tree and not beside it: a copy of the job carries it along. */
 void origin_deny(cJSON *node)
 {
     node->type |= ORIGIN_DENIED;

@@ -51,6 +51,7 @@ void scan_report(struct scan *scan, size_t at, const char *format, ...)
                     message);
 }
 
+/* Counts as a problem, so that a half-read text is never taken for a sound one. */
 void scan_out_of_memory(struct scan *scan)
 {
     scan->found++;
@@ -60,6 +61,7 @@ void scan_out_of_memory(struct scan *scan)
 
 static const char *expected_said(const struct scan *scan)
 {
+    /* At the top there is no level: then a value or the end is expected. */
     const bool object = scan->depth > 0 && scan->levels[scan->depth - 1].object;
     switch (scan->expect) {
     case SCAN_VALUE:
@@ -130,6 +132,8 @@ static void stop_unexpected(struct scan *scan)
     scan->stopped = true;
 }
 
+/* A value at the top ends the job; anywhere else a comma or the end of what holds it must
+ * follow. */
 static void value_done(struct scan *scan)
 {
     if (scan->depth > 0) {
@@ -183,6 +187,8 @@ static void read_value(struct scan *scan, char c)
     }
 }
 
+/* The key between its quotes; an unsound one is kept too, so that its value has a place to be
+ * named by. */
 static void read_key(struct scan *scan)
 {
     const size_t from = scan->at + 1;
@@ -192,6 +198,7 @@ static void read_key(struct scan *scan)
     scan->expect = SCAN_COLON;
 }
 
+/* After a value: the end of what holds it, or the next. */
 static void read_comma(struct scan *scan, char c)
 {
     struct scan_level *level = &scan->levels[scan->depth - 1];
@@ -242,6 +249,7 @@ static void skip_space(struct scan *scan)
     }
 }
 
+/* A file that was not copied whole looks like this: say where the open piece began. */
 static void report_cut_short(struct scan *scan)
 {
     if (scan->depth == 0) {

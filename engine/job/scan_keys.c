@@ -6,6 +6,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* The digits are known to be sound; they are not terminated. */
 static unsigned long hex_value(const char *digits)
 {
     char four[5] = "";
@@ -81,6 +82,8 @@ void scan_key_add(struct scan *scan, size_t from, size_t to, bool sound)
 {
     struct scan_key key = {
         .text = scan->text + from, .length = to - from, .at = from, .line = scan->line};
+    /* Most keys hold no escape: they are taken as they stand in the job's text. An unsound one
+     * is compared as it is written. */
     if (sound && memchr(key.text, '\\', key.length) != NULL)
         key.text = decode(scan, key.text, &key.length);
     if (key.text == NULL || !keys_grow(scan)) {
@@ -100,6 +103,7 @@ static int by_text(const void *a, const void *b)
     return order != 0 ? order : (left->at > right->at) - (left->at < right->at);
 }
 
+/* For the report: repeated keys in the order they were written. */
 static int by_place(const void *a, const void *b)
 {
     const struct scan_key *left = a, *right = b;
@@ -125,6 +129,8 @@ static void add_pointer(const struct scan *scan, struct text *out)
     }
 }
 
+/* JSON parsers differ in which of two equal names they keep (RFC 8259, section 4): a job that
+ * says a thing twice could be read in two ways. */
 static void report_repeated(struct scan *scan, const struct scan_key *key)
 {
     if (!scan_counts(scan))

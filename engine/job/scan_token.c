@@ -53,6 +53,7 @@ static bool scan_unicode(struct scan *scan)
         return false;
     }
     scan->at += 4;
+    /* C texts end at a zero: what stands after it would be unseen. */
     if (code == 0) {
         scan_report(scan, at, "\\u0000 is not allowed in a text");
         return false;
@@ -69,6 +70,7 @@ static bool scan_unicode(struct scan *scan)
     return true;
 }
 
+/* True when it was sound; past it in any case, unless the text ends. */
 static bool scan_escape(struct scan *scan)
 {
     if (scan->at + 1 == scan->length) {
@@ -146,6 +148,7 @@ bool scan_is_word(char c)
     return ascii && c != '\0' && (isalnum((unsigned char)c) || strchr("+-._", c) != NULL);
 }
 
+/* Where the digits end that begin at `at`: `at` itself when there are none. */
 static size_t digits_from(const char *word, size_t at)
 {
     while (isdigit((unsigned char)word[at]))
@@ -158,6 +161,7 @@ static bool is_number(const char *word)
 {
     size_t at = word[0] == '-';
     size_t end = digits_from(word, at);
+    /* No leading zeros: "007" is octal to some readers. */
     if (end == at || (word[at] == '0' && end > at + 1))
         return false;
     if (word[end] == '.') {
@@ -219,6 +223,7 @@ static const char *word_hint(const char *word)
                   : "; texts stand in double quotes";
 }
 
+/* A word that is too long is passed over whole, so that one slip is one problem. */
 void scan_word(struct scan *scan)
 {
     const size_t at = scan->at;

@@ -99,6 +99,7 @@ static void put_said(struct building *building, cJSON *to, const struct field *f
         text_add(&said, " A shop sheet may say it.");
     if (field->of_place)
         text_add(&said, " The place may state it.");
+    /* Else a description cut short would pass for a whole one. */
     building->failed |= said.failed;
     put_text(building, to, "description", text_string(&said));
     text_free(&said);
@@ -123,6 +124,7 @@ static void put_properties(struct building *building, cJSON *to, const struct fi
         put(building, to, "additionalProperties", cJSON_CreateFalse());
 }
 
+/* What each item of a list must be; the list itself is put_field's. */
 static void put_items(struct building *building, cJSON *to, const struct field *field)
 {
     cJSON *items = put(building, to, "items", cJSON_CreateObject());

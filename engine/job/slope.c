@@ -97,6 +97,7 @@ bool slope_parse(const char *text, double *rise)
 {
     const double pi = 3.14159265358979323846;
     double number = 0, run = 0;
+    /* Mixed numbers first: "4 1/2:12" would else stop at its space. */
     const char *at = read_mixed(text, &number);
     if (at != NULL && read_run(at, &run)) {
         *rise = in_12(number, run);
@@ -109,6 +110,7 @@ bool slope_parse(const char *text, double *rise)
         *rise = in_12(number, run == 0 ? 12 : run);
         return true;
     }
+    /* One space before the sign, as the catalogue's pattern allows. */
     at += *at == ' ';
     if (strcmp(at, "%") == 0) {
         *rise = number * 12 / 100;
@@ -131,6 +133,7 @@ bool slope_has_two_readings(const char *text, char why[SLOPE_WHY])
     }
     if (at == NULL || *at != '/' || (at = read_number(at + 1, &run)) == NULL || *at != '\0')
         return false;
+    /* "12/4" is no rise in a longer run: there is one reading, and it is no slope. */
     if (number >= run)
         return false;
     snprintf(why, SLOPE_WHY,

@@ -18,7 +18,8 @@ static void settle_figure(cJSON *node, const struct field *field)
 
 static void settle_under(cJSON *object, const struct field *parent);
 
-/* Recursion is bounded by FIELDS_DEEPEST. */
+/* A value of another type than its field's stays as it is: validation says what is wrong.
+ * Recursion is bounded by FIELDS_DEEPEST. */
 static void settle_field(cJSON *node, const struct field *field)
 {
     cJSON *item = NULL;
@@ -54,6 +55,7 @@ void spoken_settle(cJSON *job, const struct fields *fields)
 
 /* The table ------------------------------------------------------------------- */
 
+/* What people are shown; the unit tests read each row and hold it against its third column. */
 /* clang-format off */
 const struct spoken_example SPOKEN_READ[] = {
     {"15/32",          "in",         "0.46875"},

@@ -2,6 +2,7 @@
 
 #include <string.h>
 
+/* Numbered in the order of the work: a later stage is the greater. */
 static const char *const WORDS[STAGE_COUNT] = {"permit", "deck", "dry-in", "final"};
 
 int stage_by_word(const char *word)

@@ -174,6 +174,7 @@ static void check_items(struct validation *check, const cJSON *list, const struc
     }
 }
 
+/* A value of the wrong type is not looked into: all in it would be wrong as well. */
 static void check_field(struct validation *check, const cJSON *node, const struct field *field)
 {
     check_stage(check, field);
@@ -205,6 +206,7 @@ static void check_group(struct validation *check, const cJSON *group, const stru
     check_required(check, group, parent);
 }
 
+/* Under the job's own law no field is known elsewhere. */
 int validate_job(const cJSON *job, const struct fields *fields, enum stage reached,
                  const char *file, struct problems *problems)
 {

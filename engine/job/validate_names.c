@@ -9,7 +9,8 @@
 /* More names than any job has are not searched for near ones. */
 enum { NAMES_TO_COMPARE = 1000 };
 
-/* The list at a path of groups, such as "roof.slopes"; NULL when absent. */
+/* The list at a path of groups, such as "roof.slopes"; NULL when it is absent, or no list,
+ * which the walk through the job reports. */
 static const cJSON *list_at(const cJSON *job, const char *path)
 {
     char name[NEAREST_LONGEST + 1];
@@ -84,6 +85,7 @@ static const struct known_name *find_name(const struct name_list *list, const ch
     return low < list->count && strcmp(list->names[low].name, name) == 0 ? &list->names[low] : NULL;
 }
 
+/* A reference would mean both of them, and the first would be taken unseen. */
 static void report_twin(struct validation *check, const struct name_list *list,
                         struct known_name twin)
 {
@@ -114,6 +116,7 @@ static void report_twins(struct validation *check, const struct name_list *list)
         report_twin(check, list, twins[i]);
 }
 
+/* By the words that references give: "decks" is one list for all of them. */
 static const struct name_list *find_list(const struct validation *check, const char *refers)
 {
     for (const struct name_list *list = check->lists; list != NULL; list = list->next)
@@ -160,6 +163,7 @@ static const char *item_said(struct validation *check, const char *refers)
     const char *dot = strrchr(refers, '.');
     const char *last = dot == NULL ? refers : dot + 1;
     const size_t length = strlen(last);
+    /* Lists are named in the plural: "roof.slopes" for many of what is a slope. */
     const bool plural = length > 1 && last[length - 1] == 's';
     const char *said = arena_copy_n(&check->arena, last, plural ? length - 1 : length);
     return said == NULL ? "" : said;

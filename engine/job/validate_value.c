@@ -21,14 +21,17 @@ static bool is_finite_number(const cJSON *node)
 }
 
 /* To the letter: a near miss is reported with the choice that is near. */
-static bool is_choice(const cJSON *node, const struct field *field)
+static bool is_among(const char *text, const struct field *field)
 {
-    if (!cJSON_IsString(node))
-        return false;
     for (size_t i = 0; i < field->choice_count; i++)
-        if (strcmp(field->choices[i], node->valuestring) == 0)
+        if (strcmp(field->choices[i], text) == 0)
             return true;
     return false;
+}
+
+static bool is_choice(const cJSON *node, const struct field *field)
+{
+    return cJSON_IsString(node) && is_among(node->valuestring, field);
 }
 
 /* An empty list of numbers fits no field: nothing was measured. */
@@ -200,6 +203,7 @@ static bool in_range(double value, const struct field *field)
            && (!field->has_most || value <= field->most);
 }
 
+/* unit: of slopes, whose field has none, rise in 12. */
 static void check_number(struct validation *check, double value, const struct field *field,
                          const char *unit)
 {
@@ -222,14 +226,6 @@ static void check_length(struct validation *check, size_t length, const struct f
     write_range(field, "count", range);
     validate_report(check, "has %zu %s%s; %s expected", length, what, length == 1 ? "" : "s",
                     range);
-}
-
-static bool is_among(const char *text, const struct field *field)
-{
-    for (size_t i = 0; i < field->choice_count; i++)
-        if (strcmp(field->choices[i], text) == 0)
-            return true;
-    return false;
 }
 
 static void check_choice(struct validation *check, const char *text, const struct field *field)
@@ -261,7 +257,8 @@ static void report_type(struct validation *check, const cJSON *node, const struc
                     expected_said(check, field));
 }
 
-/* Of a list of numbers or of choices. */
+/* Of a list of numbers or of choices. A text that reads as a number was turned into one
+ * before (spoken.h): one that is still here has a reason why it does not. */
 static void check_item(struct validation *check, const cJSON *item, const struct field *field)
 {
     char why[MEASURE_WHY];
@@ -278,6 +275,7 @@ static void check_item(struct validation *check, const cJSON *item, const struct
                         field->type == FIELD_NUMBERS ? "a number" : "one of the choices");
 }
 
+/* A list that was begun and left empty would meet any limit set for its least item. */
 static void check_plain_list(struct validation *check, const cJSON *list, const struct field *field)
 {
     const size_t length = check->pointer.length;

@@ -29,6 +29,7 @@ static void add_key(struct text *out, const cJSON *node)
     text_add(out, ": ");
 }
 
+/* An empty list or group stands in one line: there is nothing to indent. */
 static bool holds_things(const cJSON *node)
 {
     return node->child != NULL && (cJSON_IsObject(node) || cJSON_IsArray(node));
@@ -68,6 +69,7 @@ static bool holds_plain_only(const cJSON *node)
     return true;
 }
 
+/* A line break, and the indent of the next. */
 static void add_line(struct text *out, int depth)
 {
     text_addf(out, "\n%*s", depth * INDENT, "");
@@ -138,6 +140,8 @@ static void add_node(struct text *out, const cJSON *node, int depth, size_t colu
     text_free(&flat);
 }
 
+/* The order is the tree's: a job comes out as its writer had it, with what was answered
+ * behind. */
 void write_job_text(const cJSON *job, struct text *out)
 {
     add_node(out, job, 0, 0);
