@@ -2,19 +2,32 @@
 #include "report/county_report.h"
 
 #include "base/date.h"
+#include "base/utf8.h"
 #include "report/value_words.h"
 
 #include <string.h>
 
-/* A text as Lua reads it back; titles hold no control characters. */
+/* The words of what is followed, which may be somebody else's file, mostly stand in comments: a
+ * line break among them would end the comment, and run what comes after. Releases them. */
+static void add_safe(struct text *out, struct text *words)
+{
+    utf8_add_printable(out, text_string(words));
+    out->failed = out->failed || words->failed;
+    text_free(words);
+}
+
+/* A text as Lua reads it back. What does not print is written as utf8_add_printable has it,
+ * which Lua reads as the same: \x0a, \u{200b}. */
 static void add_quoted(struct text *out, const char *words)
 {
-    text_add(out, "\"");
+    struct text escaped = TEXT_EMPTY;
     for (; *words != '\0'; words++) {
         if (*words == '"' || *words == '\\')
-            text_add(out, "\\");
-        text_add_n(out, words, 1);
+            text_add(&escaped, "\\");
+        text_add_n(&escaped, words, 1);
     }
+    text_add(out, "\"");
+    add_safe(out, &escaped);
     text_add(out, "\"");
 }
 
@@ -40,10 +53,12 @@ static void add_figure(struct text *out, const struct figure *figure)
 {
     if (figure == NULL)
         return;
-    text_addf(out, "    -- Now: ");
-    value_add_demand(out, figure->sense, &figure->value);
-    text_add(out, ", ");
-    value_add_cite(out, &figure->cite);
+    struct text now = TEXT_EMPTY;
+    value_add_demand(&now, figure->sense, &figure->value);
+    text_add(&now, ", ");
+    value_add_cite(&now, &figure->cite);
+    text_add(out, "    -- Now: ");
+    add_safe(out, &now);
     text_addf(out, ".\n    -- [\"%s\"] = { ", figure->name);
     add_lua_value(out, &figure->value);
     text_add(out, ", cite = \"1.02.030\", status = \"seen\", source = \"county page\" },\n");
@@ -81,11 +96,15 @@ void county_text_caution(const struct county_start *start, const char *lead, str
 {
     if (start->borrowed == NULL)
         return;
+    struct text why = TEXT_EMPTY;
+    text_add(&why, start->borrowed);
+    text_addf(out, "%scaution: what %s says was only borrowed there, and judges nothing: ", lead,
+              start->follows);
+    add_safe(out, &why);
     text_addf(
         out,
-        "%scaution: what %s says was only borrowed there, and judges nothing: %s.\n"
-        "%sWhat rests on it stays open until the county gives the figure, or adopts the book.\n",
-        lead, start->follows, start->borrowed, lead);
+        ".\n%sWhat rests on it stays open until the county gives the figure, or adopts the book.\n",
+        lead);
 }
 
 /* One of each kind of value, as comments: an unchanged profile must change nothing. */
@@ -129,12 +148,14 @@ void county_text_profile(const struct county_start *start, struct text *out)
     text_add(out, "  -- code = \"County Code\", -- how its own citations begin; else the title\n"
                   "  -- as_seen = \"2026-01-01\", -- when its pages were read\n"
                   "  -- invented = true, -- not a real place\n");
-    text_addf(out,
-              "  -- What the county has read for itself of a book, or of topics of it: lifts what\n"
-              "  -- is only recalled or read in a sister text, and whether the book binds.\n"
-              "  -- adopts = { \"%s\", cite = \"1.02.010\", as_seen = \"2026-01-01\" },\n"
-              "  --   topics = { \"deck\" } beside them: only that\n",
-              start->number == NULL ? start->parent->profile->edition : start->number->cite.code);
+    text_add(out,
+             "  -- What the county has read for itself of a book, or of topics of it: lifts what\n"
+             "  -- is only recalled or read in a sister text, and whether the book binds.\n"
+             "  -- adopts = { ");
+    add_quoted(out,
+               start->number == NULL ? start->parent->profile->edition : start->number->cite.code);
+    text_add(out, ", cite = \"1.02.010\", as_seen = \"2026-01-01\" },\n"
+                  "  --   topics = { \"deck\" } beside them: only that\n");
     add_figures(out, start);
     add_drop(out, start);
     text_addf(out,

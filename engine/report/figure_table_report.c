@@ -1,10 +1,11 @@
 #include "report/figure_table_report.h"
 
+#include "base/utf8.h"
 #include "report/value_words.h"
 
 #include <cjson/cJSON.h>
 
-#include <stdlib.h>
+#include <string.h>
 
 void report_add_figure(struct text *out, const struct figure *figure)
 {
@@ -47,14 +48,16 @@ static void fill_cell(const struct figure_row *row, int cell, struct text *out)
         text_add(out, plain[cell]);
 }
 
-/* A tab or a line's end within a cell would break the table. */
-static void add_cell(const struct text *cell, struct text *out)
+/* A tab or a line's end within a cell would break the table; anything else that does not print
+ * might steer the terminal of who looks at it. Releases the cell. */
+static void add_cell(struct text *cell, struct text *out)
 {
-    for (size_t i = 0; i < cell->length; i++) {
-        const char letter = text_string(cell)[i];
-        text_add_n(out, letter == '\t' || letter == '\n' || letter == '\r' ? " " : &letter, 1);
-    }
+    for (size_t i = 0; i < cell->length; i++)
+        if (strchr("\t\n\r", cell->bytes[i]) != NULL)
+            cell->bytes[i] = ' ';
+    utf8_add_printable(out, text_string(cell));
     out->failed = out->failed || cell->failed;
+    text_free(cell);
 }
 
 /* Tabs and lines, for a spreadsheet to open. */
@@ -68,7 +71,6 @@ void report_figure_table_text(const struct figure_table *table, struct text *out
             fill_cell(&table->rows[r], c, &cell);
             add_cell(&cell, out);
             text_add(out, c + 1 < CELLS ? "\t" : "\n");
-            text_free(&cell);
         }
     }
 }
@@ -105,6 +107,6 @@ void report_figure_table_json(const struct figure_table *table, bool pretty, str
         out->failed = true;
     else
         text_addf(out, "%s\n", printed);
-    free(printed);
+    cJSON_free(printed);
     cJSON_Delete(root);
 }

@@ -1,6 +1,7 @@
 #include "report/report.h"
 
 #include "base/number.h"
+#include "base/utf8.h"
 #include "report/order.h"
 
 #include <string.h>
@@ -11,13 +12,18 @@ static bool is_formula(const char *words)
     return words[0] != '\0' && strchr("=+-@\t\r", words[0]) != NULL;
 }
 
-/* RFC 4180: in quotes, a quote doubled. */
+/* RFC 4180: in quotes, a quote doubled. What does not print is written out, since the table is
+ * looked at in a terminal too. */
 static void add_cell(struct text *out, const char *words, const char *end)
 {
+    struct text safe = TEXT_EMPTY;
+    utf8_add_printable(&safe, words);
     text_add(out, is_formula(words) ? "\"'" : "\"");
-    for (; *words != '\0'; words++)
-        text_add(out, *words == '"' ? "\"\"" : (const char[]){*words, '\0'});
+    for (const char *at = text_string(&safe); *at != '\0'; at++)
+        text_add(out, *at == '"' ? "\"\"" : (const char[]){*at, '\0'});
     text_addf(out, "\"%s", end);
+    out->failed = out->failed || safe.failed;
+    text_free(&safe);
 }
 
 static void add_figure(struct text *out, double value, const char *unit)

@@ -136,6 +136,24 @@ static void writes_two_files_that_pass_as_they_are(void **state)
     end(&start);
 }
 
+/* What is followed may be somebody else's file: nothing in its words ends a comment. */
+static void words_of_what_is_followed_stay_in_comments(void **state)
+{
+    (void)state;
+    static const char LOUD[] =
+        "jurisdiction 'loud' { title = 'Loud', invented = true, follows = 'state', figures = {\n"
+        "  ['roof.layers_most'] = { 3, cite = 'L\\n}}}\\27' } } }\n";
+    struct start start;
+    prepare(&start);
+    home_write(&start.home, "jurisdictions/loud.lua", LOUD);
+    begin(&start, "county/alder", "loud", "Alder");
+    assert_int_equal(start.status, EAVEMARK_NOTHING_FAILED);
+    char *profile = file_text(home_path(&start.home, PROFILE), NULL);
+    assert_has(profile, "    -- Now: at most 3 layers, Loud L\\x0a}}}\\x1b.\n");
+    free(profile);
+    end(&start);
+}
+
 /* Takes the comment mark off every line that begins with it and `what`. */
 static void uncomment(struct start *start, const char *path, const char *what)
 {
@@ -287,6 +305,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(writes_two_files_that_pass_as_they_are),
+        cmocka_unit_test(words_of_what_is_followed_stay_in_comments),
         cmocka_unit_test(shows_how_in_lines_that_work_when_used),
         cmocka_unit_test(refuses_and_leaves_nothing),
         cmocka_unit_test(writes_over_neither_file),

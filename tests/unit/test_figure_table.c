@@ -66,6 +66,23 @@ static char *table_of(const char *home_path, const char *topic, const char *stat
     return problems;
 }
 
+/* A table is looked at in a terminal: what a place's file says must not steer it. */
+static void no_line_steers_a_terminal(void **state)
+{
+    (void)state;
+    home_write(&home, "jurisdictions/example/loud.lua",
+               "jurisdiction \"example/loud\" { title = \"Loud\", invented = true,\n"
+               "  follows = \"model/test\", code = \"L\\27[2J\",\n"
+               "  figures = { [\"test.most\"] = { 2, cite = \"7\\n1\\r\", status = \"seen\",\n"
+               "    source = \"a\\tpage\\27[31m\" } } }\n");
+    char *table = table_of(home.path, "test.most", NULL, "example/loud", EAVEMARK_TEXT,
+                           EAVEMARK_NOTHING_FAILED);
+    assert_null(strchr(table, '\x1B'));
+    assert_null(strchr(table, '\r'));
+    assert_non_null(strstr(table, "\tL\\x1b[2J 7 1 \tseen\ta page\\x1b[31m\t\n"));
+    free(table);
+}
+
 static void a_line_says_figure_value_section_and_standing(void **state)
 {
     (void)state;
@@ -277,6 +294,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         in_home(a_line_says_figure_value_section_and_standing),
+        in_home(no_line_steers_a_terminal),
         in_home(a_place_shows_its_own),
         in_home(only_those_known_so_well),
         in_home(json_says_the_same),

@@ -226,6 +226,19 @@ static void as_a_table(void **state)
     free(job);
 }
 
+/* A job is often somebody else's: its names must not steer the terminal the table is read in. */
+static void no_cell_steers_a_terminal(void **state)
+{
+    char *job = strdup(GABLE);
+    assert_non_null(job);
+    memcpy(strstr(job, "garage wall"), "g\\u001b[2Jl", 11);
+    char *table = order_of(*state, job, EAVEMARK_CSV);
+    assert_null(strchr(table, '\x1B'));
+    assert_non_null(strstr(table, ",\"g\\x1b[2Jl\","));
+    free(table);
+    free(job);
+}
+
 /* What is not counted is said, and stands in the table without a number. */
 static void what_is_not_counted(void **state)
 {
@@ -250,6 +263,7 @@ int main(void)
         cmocka_unit_test(a_gable_of_three_tabs),
         cmocka_unit_test(a_hip_of_laminated_shingles),
         cmocka_unit_test(as_a_table),
+        cmocka_unit_test(no_cell_steers_a_terminal),
         cmocka_unit_test(what_is_not_counted),
     };
     return cmocka_run_group_tests(tests, start, stop);
