@@ -158,6 +158,7 @@ bool card_all_cites(const struct card *card,
     return well;
 }
 
+/* Abbreviations that save the back of a card a dozen lines. */
 struct text card_signs(const struct card *card)
 {
     struct text signs = TEXT_EMPTY;

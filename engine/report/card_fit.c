@@ -84,6 +84,7 @@ enum {
     ROOMY_PERCENT = 175, /* of that, when set larger */
 };
 
+/* In letters, of all places of the row. */
 static size_t names_length(const struct card_row *row)
 {
     size_t length = 0;
@@ -92,6 +93,7 @@ static size_t names_length(const struct card_row *row)
     return length;
 }
 
+/* A fault runs over the whole width below its row, behind the outcome's word. */
 static size_t fault_height(const struct card_row *row)
 {
     if (row->wrong == NULL)
@@ -126,6 +128,7 @@ static size_t row_height(const struct card *card, const struct card_thing *thing
     return height + fault_height(row);
 }
 
+/* With the heading of its section where it opens one. */
 static size_t thing_height(const struct card *card, const struct card_thing *thing)
 {
     size_t height = thing->opens ? HEAD_HIGH : 0;

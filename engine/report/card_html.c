@@ -1,4 +1,4 @@
-/* card_html.c - the card as two sides of a sheet, see card.h. */
+/* card_html.c - the card as two sides of a sheet, see card_report.h. */
 #include "report/card_report.h"
 
 #include "report/card_cites.h"
@@ -39,6 +39,7 @@ static void add_questions(const struct card *card, struct text *out)
 
 /* Front and back ------------------------------------------------------------ */
 
+/* As few words as the front of a sheet has room for. */
 static void add_head(const struct card *card, struct text *out)
 {
     const struct result *result = &card->now;
@@ -88,6 +89,7 @@ static void add_front(const struct card *card, struct text *out)
                   "<span class=\"write\">Date</span></div>\n</section>\n");
 }
 
+/* For card_all_cites: the rows' numbers, and what they rest on. */
 static void add_cited(void *data, const char *numbers, const char *cites)
 {
     struct text *out = data;
@@ -161,6 +163,7 @@ static void add_back(const struct card *card, struct text *out)
     text_add(out, "</div>\n");
 }
 
+/* Out of memory shows in out->failed only: the page is then not to be used. */
 void report_card_html(const struct card *card, struct text *out)
 {
     struct text title = TEXT_EMPTY;

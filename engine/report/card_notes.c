@@ -14,6 +14,7 @@ static bool is_unconfirmed(const struct card_thing *thing)
     return false;
 }
 
+/* The figure is the place's own: a crew from elsewhere knows another. */
 static bool is_moved(const struct card_thing *thing)
 {
     for (size_t i = 0; i < thing->count; i++)
@@ -112,6 +113,7 @@ static void add_topics(const struct card *card, struct text *out)
  * nothing was read a list of all would be longer than the card. */
 enum { FRONT_ASKED_MOST = 5, BACK_ASKED_MOST = 20 };
 
+/* Rules, not findings: a rule of many places is asked for once. */
 static size_t all_to_ask(const struct card *card)
 {
     return count_to_ask(card, "", 0);
@@ -123,6 +125,7 @@ bool card_to_ask_in_back(const struct card *card)
     return count > FRONT_ASKED_MOST && count <= BACK_ASKED_MOST;
 }
 
+/* In front by name while they are few, else by topic with a hint to where they stand. */
 struct text card_to_ask(const struct card *card, bool in_front)
 {
     struct text asked = TEXT_EMPTY;

@@ -62,6 +62,7 @@ static void gather_question(struct asking *asking, const struct card_section *se
         const struct card_item *item = &section->items[i];
         if (item->question != number)
             continue;
+        /* In the card's own words where it has some, else as the finding says it. */
         asking->words = item->ask != NULL ? item->ask : item->now->says;
         if (!told_before(section, i))
             add_name(&asking->of, item->of);
@@ -74,6 +75,7 @@ void card_questions(const struct card *card,
                     void (*visit)(void *data, size_t number, const char *says, const char *waiting),
                     void *data)
 {
+    /* In front there is room to name what waits, on the back only for how much. */
     const size_t most = card_asks_in_front(card) ? WAITING_MOST : WAITING_MOST_OF_MANY;
     for (size_t number = 1; number <= card->question_count; number++) {
         struct asking asking = {.of = {TEXT_EMPTY, NULL, 0, CARD_PLACES_MOST},

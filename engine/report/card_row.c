@@ -25,6 +25,7 @@ static bool thing_at(struct card_thing *thing, const struct card_section *sectio
     thing->start = start;
     for (thing->count = 0; start + thing->count < section->count; thing->count++) {
         const struct card_item *item = &section->items[start + thing->count];
+        /* Items of one rule stand together: the thing ends where another rule begins. */
         if (!card_same_rule(&section->items[start], item))
             break;
         any = any || !card_item_waits(item);
@@ -55,6 +56,7 @@ bool card_next(const struct card *card, struct card_thing *thing)
 
 /* Rows ---------------------------------------------------------------------- */
 
+/* A line or box for each of a few places, with its name at it. */
 bool card_room_names(const struct card_row *row)
 {
     return (row->room == ROOM_WRITE || row->room == ROOM_BOXES) && row->count > 1
@@ -143,6 +145,7 @@ static struct card_row row_from(const struct card *card, const struct card_thing
     return row;
 }
 
+/* A thing that card_next gave has one: not all of it waits. */
 struct card_row card_first_row(const struct card *card, const struct card_thing *thing)
 {
     return row_from(card, thing, 0);

@@ -58,6 +58,7 @@ static void add_what(struct text *out, const struct card_thing *thing, const str
     text_add(out, "</th>");
 }
 
+/* An empty cell carries no label, or a telephone would show one with nothing behind it. */
 static void add_hit(struct text *out, const struct card_row *row)
 {
     struct text hit = card_row_hit(row);
@@ -67,6 +68,7 @@ static void add_hit(struct text *out, const struct card_row *row)
     text_add(out, "</td>");
 }
 
+/* Nothing where the plan is just what is to be hit. */
 static void add_plan(struct text *out, const struct card_row *row)
 {
     struct text plan = card_row_plan(row), words = TEXT_EMPTY;
@@ -101,6 +103,7 @@ static void add_lines(struct text *out, const struct card_row *row)
     text_free(&label);
 }
 
+/* Few places only: card_row.c gives no boxes to many. */
 static void add_boxes(struct text *out, const struct card_row *row)
 {
     for (size_t i = 0; i < row->count; i++) {
@@ -181,6 +184,7 @@ static void add_short(const struct sheet *sheet, const struct card_thing *thing,
 
 /* Sections ------------------------------------------------------------------ */
 
+/* Of the section that is open, if any is. */
 static void end_section(struct sheet *sheet)
 {
     if (sheet->open != NULL)

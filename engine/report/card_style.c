@@ -53,7 +53,7 @@ static const char NARROW[] =
     "}\n";
 
 /* The front must fit one sheet of letter paper: points, single lines, and short rows two
- * abreast. How much fits is reckoned in card_html.c. */
+ * abreast. How much fits is reckoned in card_fit.c. */
 static const char PRINT_FRONT[] =
     "@media print{\n"
     "body.card{font-size:11pt;line-height:1.1}\n"

@@ -1,4 +1,4 @@
-/* card_text.c - the card for a printer that knows letters only, see card.h. */
+/* card_text.c - the card for a printer that knows letters only, see card_report.h. */
 #include "report/card_report.h"
 
 #include "base/utf8.h"
@@ -73,7 +73,7 @@ static void add_cells(struct text *out, struct cell *cells, size_t count)
         cells[i].rest = text_string(&safe);
         out->failed = out->failed || safe.failed;
     }
-    /* Line by line, until every cell is written. */
+    /* Line by line, until every cell is written; one that runs out of words stays empty. */
     for (bool more = true, first = true; more && !out->failed; first = false) {
         if (!first)
             text_addf(out, "%*s", LEAD, "");
@@ -146,6 +146,7 @@ static void add_room(struct text *out, const struct card_row *row)
     page_phrase(out, LEAD, &room);
 }
 
+/* What is wrong, below the row and in its columns. */
 static void add_bad(struct text *out, const struct card_row *row)
 {
     if (row->wrong == NULL)
@@ -232,6 +233,7 @@ static void add_things(const struct card *card, bool back, struct text *out)
 
 /* Questions ----------------------------------------------------------------------- */
 
+/* The list's heading comes with its first question. */
 static void add_question(void *data, size_t number, const char *says, const char *waiting)
 {
     struct text *out = data, line = TEXT_EMPTY;
@@ -246,6 +248,7 @@ static void add_question(void *data, size_t number, const char *says, const char
 
 /* Front and back -------------------------------------------------------------------- */
 
+/* What the crew needs to know that it holds the right card. */
 static void add_head(const struct card *card, struct text *out)
 {
     const struct result *result = &card->now;
@@ -278,6 +281,7 @@ static void add_department(struct text asked, struct text *out)
     text_free(&asked);
 }
 
+/* All that a sheet's front holds; a printer that knows letters only cannot be asked what fits. */
 static void add_front(const struct card *card, struct text *out)
 {
     struct text asked = card_to_ask(card, true), notes = card_notes(card, 0);
@@ -299,6 +303,7 @@ static void add_cited(void *data, const char *numbers, const char *cites)
     page_phrase(out, 4, &line);
 }
 
+/* By the numbers of the rows: an inspector asks where it is written. */
 static void add_cites(const struct card *card, struct text *out)
 {
     struct text signs = card_signs(card);
@@ -317,6 +322,7 @@ static void add_cites(const struct card *card, struct text *out)
         out->failed = true;
 }
 
+/* In full: on the roof there is no report beside the card. */
 static void add_safety(struct text *out, const struct result *result)
 {
     if (result->safety_count > 0)

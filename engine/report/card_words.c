@@ -6,7 +6,7 @@
 
 #include <string.h>
 
-/* Releases both. */
+/* As it prints: two figures that read the same stand in one row. Releases both. */
 bool card_same_words(struct text a, struct text b)
 {
     const bool same = strcmp(text_string(&a), text_string(&b)) == 0;
@@ -15,6 +15,7 @@ bool card_same_words(struct text a, struct text b)
     return same;
 }
 
+/* Of the inspection that it is for. */
 const char *card_title(enum stage stage)
 {
     static const char *const TITLES[STAGE_COUNT] = {
@@ -31,6 +32,7 @@ const char *card_title_of(const struct finding *finding)
     return finding->title == NULL ? finding->rule : finding->title;
 }
 
+/* "" where all places there are stand in the row. */
 struct text card_row_places(const struct card_row *row)
 {
     struct text places = TEXT_EMPTY;
@@ -122,6 +124,7 @@ struct text card_row_hit(const struct card_row *row)
     struct text hit = TEXT_EMPTY;
     if (item->demanded)
         add_goal(&hit, item);
+    /* The note below the card says what the star is. */
     if (hit.length > 0 && item->amended != NULL)
         text_add(&hit, "*");
     /* Sources that differ are both said: which one binds is not ours to choose. */

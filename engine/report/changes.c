@@ -25,6 +25,7 @@ struct changes {
     size_t count, open_shown, open_left;
 };
 
+/* A finding that is not there stands with those that do not apply. */
 static enum part part_of(const struct finding *finding)
 {
     return finding == NULL ? PART_NONE : digest_part(finding);
@@ -94,6 +95,7 @@ static bool is_news(struct changes *c, const struct news *change)
              && (change->now == PART_MET || change->now == PART_NONE));
 }
 
+/* Kept only if it is news. */
 static void add_change(struct changes *c, const struct finding *before, const struct finding *after)
 {
     const struct news change = {before, after, part_of(before), part_of(after), false};
@@ -129,6 +131,7 @@ static const char *word_of(enum part part)
     return WORDS[part];
 }
 
+/* As it is now; of what is gone as it was. */
 static const struct finding *any_of(const struct news *change)
 {
     return change->after != NULL ? change->after : change->before;
@@ -147,6 +150,7 @@ static struct told gather_told(struct changes *c, size_t from)
     size_t most = 0;
     for (size_t i = from; i < c->count; i++)
         most += is_told_with(&c->items[from], &c->items[i]);
+    /* Room for all alike; those told already are left out below. */
     struct told told = {arena_array(&c->arena, most, sizeof(struct finding *)), 0};
     for (size_t i = from; told.findings != NULL && i < c->count; i++) {
         struct news *change = &c->items[i];
@@ -158,6 +162,7 @@ static struct told gather_told(struct changes *c, size_t from)
     return told;
 }
 
+/* Releases the phrase. */
 static void add_line(struct changes *c, size_t hang, struct text phrase)
 {
     text_addf(c->out, "%*s", (int)hang, "");
@@ -183,6 +188,7 @@ static void add_title(struct changes *c, const struct news *change, const struct
     add_line(c, TITLE_HANG, title);
 }
 
+/* What is to be done is told in full; of the rest its title is enough. */
 static void add_told(struct changes *c, const struct news *change, const struct told *told)
 {
     struct text says = TEXT_EMPTY;
@@ -208,6 +214,7 @@ static bool is_counted_only(struct changes *c, const struct news *change)
     return is_open(change->was) && !is_urgent(change->now);
 }
 
+/* Returns how many were left to be counted only. */
 static size_t tell_part(struct changes *c, enum part part)
 {
     size_t counted = 0;

@@ -5,6 +5,7 @@
 
 /* Every function returns false when out of memory; see json_part.h. */
 
+/* NULL when out of memory. */
 static cJSON *add_object(cJSON *array)
 {
     cJSON *object = cJSON_CreateObject();
@@ -23,6 +24,7 @@ static bool add_summary(cJSON *object, const struct result *result)
     return added;
 }
 
+/* As many as were asked for, in that order: other lists refer to them by it. */
 static bool add_sides(cJSON *root, const struct comparison *c)
 {
     cJSON *array = cJSON_AddArrayToObject(root, "sides");
@@ -70,6 +72,7 @@ static bool add_finding(cJSON *array, const struct finding *finding)
            && json_add_text(object, "says", finding == NULL ? NULL : finding->says);
 }
 
+/* null: the law of that side has no such figure. */
 static bool add_figure_side(cJSON *array, const struct figure *figure)
 {
     if (figure == NULL)
@@ -99,6 +102,7 @@ static bool add_figures(cJSON *object, const struct change *change)
     return added;
 }
 
+/* In words, as a reader would say them: "5:12", "not said". */
 static bool add_facts(cJSON *object, const struct change *change)
 {
     cJSON *array = cJSON_AddArrayToObject(object, "facts");
@@ -111,6 +115,7 @@ static bool add_facts(cJSON *object, const struct change *change)
     return added;
 }
 
+/* What a finding was and is on both sides, and the figures and facts that moved it. */
 static bool add_change(cJSON *array, const struct change *change)
 {
     const struct finding *any = change->findings[0] != NULL ? change->findings[0]

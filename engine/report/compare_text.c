@@ -15,6 +15,7 @@ static bool same_text(const char *a, const char *b)
     return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
 }
 
+/* A finding that is on one side only is news as well. */
 static const char *outcome_of(const struct finding *finding)
 {
     return finding == NULL ? "no such finding" : page_outcome(finding->outcome);
@@ -99,6 +100,7 @@ static void add_demand(struct text *out, const struct finding *finding)
         text_add(out, "nothing");
 }
 
+/* What each side's job has there, as it was judged. */
 static void add_found(struct text *out, const struct finding *finding)
 {
     if (finding != NULL && finding->compared)
@@ -195,6 +197,7 @@ static void add_cause(const struct change *change, struct text *out)
                       "stage of the work differ");
 }
 
+/* What moved, and last how much did and how much did not. */
 static void add_changes(const struct comparison *c, struct text *out)
 {
     for (size_t i = 0; i < c->change_count; i++) {
@@ -229,6 +232,7 @@ struct matrix {
     size_t rows;
 };
 
+/* "A: example/dunmarrow"; NULL when out of memory (the arena remembers it). */
 static const char *head_of(struct matrix *m, const struct comparison *c, size_t side)
 {
     char letter[24];
@@ -241,6 +245,7 @@ static const char *head_of(struct matrix *m, const struct comparison *c, size_t 
 static size_t add_matrix_row(struct matrix *m, const struct comparison *c, size_t start)
 {
     const struct compare_row *row = &c->rows[start];
+    /* Places are added to it one by one: "deck.gap: main deck, porch deck". */
     const char *name = row->rule;
     size_t count = 0;
     for (; start + count < c->row_count && same_cells(c, row, &c->rows[start + count]); count++) {

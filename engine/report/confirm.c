@@ -16,6 +16,7 @@ static size_t add_cut(struct text *out, const struct text *phrase, size_t column
     utf8_add_printable(&safe, text_string(phrase));
     const char *at = text_string(&safe);
     const size_t all = utf8_columns(at);
+    /* Three columns for the dots that say it was cut. */
     const bool cut = all > columns;
     for (size_t i = 0; i < (cut ? columns - 3 : all); i++) {
         const size_t bytes = utf8_length((const unsigned char *)at, strlen(at));
@@ -55,6 +56,7 @@ static void add_line(struct text *out, const struct result *result, const struct
     text_free(&section);
 }
 
+/* No heading and no count: those are the report's own. */
 void confirm_text(struct text *out, const struct result *result, const struct digest *digest,
                   size_t most)
 {
@@ -62,6 +64,7 @@ void confirm_text(struct text *out, const struct result *result, const struct di
         add_line(out, result, &digest->confirm[i]);
 }
 
+/* The same four columns as the line in text, none of them cut. */
 static void add_row(struct text *out, const struct result *result, const struct doubtful *doubtful)
 {
     struct text demand = telling_demand(doubtful);
@@ -77,6 +80,8 @@ static void add_row(struct text *out, const struct result *result, const struct 
     text_add(out, "</td></tr>\n");
 }
 
+/* Columns by class: the style gives their widths, and turns the table to blocks on a
+ * telephone. */
 void confirm_html(struct text *out, const struct result *result, const struct digest *digest,
                   size_t most)
 {

@@ -76,6 +76,7 @@ static void add_dates(struct text *out, const struct county_start *start)
     text_add(out, "  -- to = \"2099-01-01\", -- the first day that it no longer does\n");
 }
 
+/* What a writer of a first county needs to know, where he is going to write. */
 static void add_heading(struct text *out, const struct county_start *start)
 {
     text_addf(out, "-- %s: what differs here from %s.\n--\n", start->title, start->follows);
@@ -124,6 +125,7 @@ static void add_figures(struct text *out, const struct county_start *start)
     text_add(out, "  },\n");
 }
 
+/* A duty that is dropped is said with its reason, which reports then print. */
 static void add_drop(struct text *out, const struct county_start *start)
 {
     text_add(out, "  drop = {\n    -- A rule that does not hold here, and why.\n");
@@ -132,6 +134,7 @@ static void add_drop(struct text *out, const struct county_start *start)
     text_add(out, "  },\n");
 }
 
+/* "alder" of "county/alder": files beside it go by that. */
 static const char *last_part(const char *id)
 {
     const char *slash = strrchr(id, '/');

@@ -39,6 +39,7 @@ enum part digest_part(const struct finding *finding)
     return PART_NONE;
 }
 
+/* How much room a part needs at most: paragraphs are fewer than findings. */
 static size_t count_of(const struct result *result, enum part part)
 {
     size_t count = 0;
@@ -54,6 +55,7 @@ static bool same_text(const char *a, const char *b)
     return story_same_text(a, b);
 }
 
+/* In order too: sets come from figures and jobs as they were written. */
 static bool same_set(const struct value *a, const struct value *b)
 {
     bool same = a->set_count == b->set_count;
@@ -82,6 +84,7 @@ static bool same_value(const struct value *a, const struct value *b)
     return true;
 }
 
+/* Under every reading: a second bound or a rival source that differs is another demand. */
 static bool same_demand(const struct finding *a, const struct finding *b)
 {
     return a->compared == b->compared && a->sense == b->sense
@@ -111,6 +114,7 @@ static bool is_of_one_cause(const struct finding *a, const struct finding *b)
            || (a->wanting != NULL && same_text(a->wanting, b->wanting));
 }
 
+/* Any of the paragraph's findings may share the cause. */
 static bool told_is_of(const struct told *told, const struct finding *finding)
 {
     for (size_t i = 0; i < told->count; i++)
@@ -131,6 +135,7 @@ static void *room_for_one(struct arena *arena, void *items, size_t count, size_t
     return bigger;
 }
 
+/* Out of memory leaves the list as it was; the arena remembers it. */
 static void add_finding(struct arena *arena, const struct finding ***list, size_t *count,
                         const struct finding *finding)
 {
@@ -162,6 +167,7 @@ static struct told_block *block_for(struct told_blocks *blocks, const struct fin
     return &blocks->items[blocks->count++];
 }
 
+/* NULL when out of memory; the block stays as it was. */
 static struct told *new_told(struct arena *arena, struct told_block *block)
 {
     struct told *bigger = room_for_one(arena, block->told, block->count, sizeof(*bigger));
@@ -183,6 +189,7 @@ static void add_to_blocks(struct arena *arena, struct told_blocks *blocks,
     blocks->findings++;
 }
 
+/* The worst first: what is not met, then what sources dispute, then what is only remarked. */
 static enum look_why rank_of(const struct finding *finding)
 {
     return finding->met != MET_YES              ? LOOK_NOT_MET
@@ -235,6 +242,7 @@ static void sort_pendings(const struct result *result, struct digest *digest,
     }
 }
 
+/* Questions are told by the result itself (asked.h), what is later only by its number. */
 static void count_open(const struct result *result, struct digest *digest)
 {
     digest->asked = count_of(result, PART_ASKED);
@@ -246,6 +254,7 @@ static void count_open(const struct result *result, struct digest *digest)
 
 /* What is met ---------------------------------------------------------------------------- */
 
+/* In the order in which findings first speak of them, which is that of the work. */
 static struct topic *topic_for(struct digest *digest, const struct finding *finding)
 {
     const size_t length = strcspn(finding->rule, ".");
@@ -277,6 +286,7 @@ static void count_met(const struct result *result, struct digest *digest)
 
 /* What is to be confirmed ------------------------------------------------------------------ */
 
+/* What was seen, is practice or invented needs no confirming. */
 static bool is_unread(const struct maker *maker)
 {
     return maker->cite->status == STATUS_NONE || maker->cite->status == STATUS_MEMORY

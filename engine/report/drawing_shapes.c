@@ -12,6 +12,7 @@ static double number_of(const struct drawn_item *item, size_t dimension)
     return item->dimensions[dimension].number;
 }
 
+/* What is not said is no yes. */
 static bool is_yes(const struct drawn_item *item, size_t dimension)
 {
     return item->dimensions[dimension].answer == DRAWN_YES;
@@ -51,6 +52,8 @@ static struct plan_plane plane_of(const struct drawn *drawn, size_t index)
     return plane;
 }
 
+/* Planes past the most that a plan holds are left out; its lines below would not fit a page
+ * either. */
 static void draw_plan(const struct drawing_shown *shown, const struct draw_sheet *sheet,
                       struct text *out)
 {
@@ -104,6 +107,7 @@ static void draw_nailing(const struct drawing_shown *shown, const struct draw_sh
     nailing_draw(&nailing, sheet, out);
 }
 
+/* What the job does not say is NAN, and drawn as a question mark. */
 static void draw_panel(const struct drawing_shown *shown, const struct draw_sheet *sheet,
                        struct text *out)
 {
@@ -156,6 +160,7 @@ static void draw_eave(const struct drawing_shown *shown, const struct draw_sheet
 
 /* Courses and attics -------------------------------------------------------------- */
 
+/* Where along a shingle the outer nails go no fact says: NAN leaves them at the usual place. */
 static void draw_courses(const struct drawing_shown *shown, const struct draw_sheet *sheet,
                          struct text *out)
 {
@@ -228,6 +233,7 @@ static bool same(double a, double b)
     return (isnan(a) && isnan(b)) || fabs(a - b) < 0.001;
 }
 
+/* Drawn once for all that look so, under all their names. */
 bool drawing_shapes_alike(const struct drawing_shown *a, const struct drawing_shown *b)
 {
     for (size_t i = 0; i < DIMENSIONS_MOST; i++) {

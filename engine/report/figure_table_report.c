@@ -14,11 +14,13 @@ void report_add_figure(struct text *out, const struct figure *figure)
         text_add(out, " and ");
         value_add_demand(out, figure->also_sense, &figure->also);
     }
+    /* Whether "over 4 in 12" takes in 4 in 12 itself, where the code says so. */
     if (figure->at != AT_AS_SENSE_SAYS)
         text_add(out,
                  figure->at == AT_COUNTS ? ", or exactly so much" : ", and not exactly so much");
 }
 
+/* A model is known by its edition, a place by its name. */
 static const char *column_name(const struct profile *profile)
 {
     return profile->model ? profile->edition : profile->title;
@@ -95,6 +97,7 @@ static bool add_row(cJSON *rows, const struct figure_row *row)
     return kept;
 }
 
+/* All or nothing: half a table would pass for a whole one. */
 void report_figure_table_json(const struct figure_table *table, bool pretty, struct text *out)
 {
     cJSON *root = cJSON_CreateObject();

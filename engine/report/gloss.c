@@ -16,6 +16,7 @@ struct text gloss_place(const struct result *result)
     return place;
 }
 
+/* The day decides which edition binds: that of the application, not of the work. */
 struct text gloss_book(const struct result *result)
 {
     struct text book = TEXT_EMPTY;
@@ -32,6 +33,7 @@ struct text gloss_read(const struct result *result)
     return read;
 }
 
+/* Empty when all stages were asked for. */
 struct text gloss_stage(const struct result *result)
 {
     struct text stage = TEXT_EMPTY;
@@ -78,6 +80,7 @@ struct text gloss_fix(const struct digest *digest)
     return gloss;
 }
 
+/* By reason, the worst first; reasons that there are not are left out. */
 struct text gloss_look(const struct digest *digest)
 {
     static const char *const WORDS[LOOK_COUNT] = {
@@ -156,6 +159,8 @@ struct text gloss_later(const struct digest *digest)
 
 /* What is met -------------------------------------------------------------------------------- */
 
+/* What was not measured is met on paper only: a reader must not take it for a look at the
+ * roof. */
 struct text gloss_met(const struct digest *digest)
 {
     struct text gloss = TEXT_EMPTY;

@@ -69,6 +69,7 @@ struct panel {
     size_t name, width;  /* of the names and of a cell */
 };
 
+/* Spaces alone are nothing to write. */
 static bool any_left(const struct cell *cells, size_t count)
 {
     for (size_t i = 0; i < count; i++)

@@ -32,7 +32,8 @@ static const char *escape_of(char letter)
     }
 }
 
-/* For text and for attributes in double quotes. */
+/* For text and for attributes in double quotes. Printable first: what that writes out holds no
+ * markup. */
 void html_text(struct text *out, const char *words)
 {
     struct text safe = TEXT_EMPTY;
@@ -83,6 +84,7 @@ void html_start(struct text *out, const char *title, const char *kind)
               kind);
 }
 
+/* Whatever was opened by html_start. */
 void html_end(struct text *out)
 {
     text_add(out, "</body>\n</html>\n");
@@ -106,7 +108,8 @@ void html_pair_phrase(struct text *out, const char *label, struct text *phrase)
     text_free(phrase);
 }
 
-/* brief: a card has no room for how the law came to be. */
+/* Whose law, and how old its reading is. brief: a card has no room for how the law came to
+ * be. */
 static void add_law(struct text *out, const struct result *result, bool brief)
 {
     struct text place = TEXT_EMPTY, chain = TEXT_EMPTY, seen = TEXT_EMPTY;

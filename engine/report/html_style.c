@@ -124,6 +124,7 @@ static const char PRINT[] =
     ".sheets figure{margin:0 0 8pt}\n"
     "}\n";
 
+/* In this order: what narrows for a telephone and what prints goes over what is on a screen. */
 void html_style(struct text *out)
 {
     text_add(out, "<style>\n");

@@ -18,6 +18,7 @@ struct collecting {
 
 /* Figures on the page ----------------------------------------------------------- */
 
+/* The heading comes with the first drawing or sentence; without any there is no section. */
 static void start_section(struct collecting *collecting)
 {
     if (collecting->count == 0)
@@ -59,6 +60,7 @@ static void leave_out(struct collecting *collecting, const struct drawing_shape 
     text_add(collecting->out, ".</p>\n");
 }
 
+/* The kind as a whole has nothing to be drawn of. */
 static void add_empty(struct collecting *collecting, const struct drawing_shape *shape)
 {
     start_section(collecting);
@@ -103,6 +105,7 @@ static void name_alike(struct kind *kind, size_t first, struct text *names)
     }
 }
 
+/* Past the most of a kind they are only counted. */
 static void add_kind(struct collecting *collecting, struct kind *kind)
 {
     for (size_t i = 0; i < kind->count; i++) {
@@ -126,6 +129,7 @@ static void add_kind(struct collecting *collecting, struct kind *kind)
 static void add_drawing(struct collecting *collecting, const struct drawn *drawn)
 {
     struct kind kind = {.shape = drawing_shapes_find(drawn->drawing->name)};
+    /* One more, so that nothing to draw is no request for no memory. */
     const size_t most = drawn->itself.count + 1;
     if (kind.shape->empty != NULL && drawn->lists[0].count == 0) {
         add_empty(collecting, kind.shape);
@@ -151,6 +155,7 @@ int job_drawings_add(const struct drawings *drawings, struct text *out)
 {
     struct collecting collecting = {.from = drawings, .out = out};
     for (const struct drawn *d = drawings->result->drawings; d != NULL; d = d->next)
+        /* A card shows what is looked at at its stage; a report shows all. */
         if (drawings->card == NULL || d->drawing->stages[drawings->card->stage])
             add_drawing(&collecting, d);
     if (collecting.count > 0)

@@ -15,6 +15,7 @@ bool json_add_text(cJSON *object, const char *key, const char *text)
     return cJSON_AddStringToObject(object, key, text) != NULL;
 }
 
+/* An empty list rather than null: a reader may loop over it without asking. */
 bool json_add_texts(cJSON *object, const char *key, const char *const *texts, size_t count)
 {
     cJSON *array = cJSON_AddArrayToObject(object, key);
@@ -59,6 +60,7 @@ bool json_add_reads(cJSON *object, const struct finding *finding)
     return added;
 }
 
+/* Status by its word; a figure without a status says null. */
 static bool add_cite(cJSON *array, const struct cite *cite)
 {
     cJSON *object = cJSON_CreateObject();
@@ -103,6 +105,7 @@ bool json_add_jurisdiction(cJSON *root, const struct result *result)
 /* Recursion is bounded: reports are a few levels deep. */
 static void add_tree(struct json_out *out, const char *key, const cJSON *node)
 {
+    /* cJSON keeps flags of its own, and we origins, in the bits above. */
     const int type = node->type & 0xFF;
     switch (type) {
     case cJSON_Object:

@@ -6,6 +6,7 @@
 
 #include <string.h>
 
+/* What a proof of mutation found, for a reader who is to write the missing case. */
 static const char *state_says(enum mutate_state state)
 {
     static const char *const SAYS[MUTATE_STATE_COUNT] = {
@@ -42,6 +43,7 @@ static bool is_bare(enum mutate_state state)
     return state == MUTATE_UNNOTICED || state == MUTATE_UNASKED || state == MUTATE_NO_RULE;
 }
 
+/* The heading only when something stands under it. */
 static void add_list(struct text *out, const struct mutation *mutation, bool bare,
                      const char *heading)
 {
@@ -58,6 +60,7 @@ static void add_list(struct text *out, const struct mutation *mutation, bool bar
         text_add(out, "\n");
 }
 
+/* "deck.gap_least" is of "deck". */
 static size_t topic_length(const struct mutated *mutated)
 {
     return strcspn(mutated->figure->name, ".");
@@ -91,6 +94,7 @@ size_t report_mutate_text(const struct mutation *mutation, struct text *out)
     add_list(out, mutation, true, "Figures that no case notices when they move:\n");
     add_list(out, mutation, false, "Figures of which some steps go unnoticed:\n");
     add_topics(out, mutation);
+    /* A figure that only stands in a sentence moves no outcome, and needs no case. */
     text_addf(out, "%zu cases; %zu figures only printed\n", mutation->case_count,
               mutation->counts[MUTATE_PRINTED]);
     text_addf(out, "%zu noticed, %zu in part, %zu not noticed\n", mutation->counts[MUTATE_NOTICED],

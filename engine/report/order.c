@@ -28,6 +28,7 @@ static bool same_kind(const struct order_line *old, const struct quantity_line *
            && a->each == b->each && a->waste_percent == b->waste_percent;
 }
 
+/* Measured together, three half bundles are two and not three. */
 static struct order_line *of_same_kind(struct order *order, const struct quantity_line *line)
 {
     for (size_t i = 0; i < order->line_count; i++)
@@ -36,6 +37,7 @@ static struct order_line *of_same_kind(struct order *order, const struct quantit
     return NULL;
 }
 
+/* "porch, garage": NULL on either side is the whole roof, and says no more than the other. */
 static const char *both_places(struct arena *arena, const char *a, const char *b)
 {
     if (a == NULL || b == NULL || strcmp(a, b) == 0)
@@ -46,6 +48,7 @@ static const char *both_places(struct arena *arena, const char *a, const char *b
 static void add_line(struct order *order, const struct quantity_line *line)
 {
     const struct amount *amount = line->amount;
+    /* What the rule says it is for; else the item it was counted for. */
     const char *goes_on = amount->goes_on != NULL ? amount->goes_on : line->finding.where;
     struct order_line *old = of_same_kind(order, line);
     if (old != NULL) {
@@ -82,6 +85,7 @@ static void add_heading(struct order *order, const struct takeoff *takeoff, size
             add_line(order, &takeoff->lines[i]);
 }
 
+/* One line a quantity at most; none is added twice. */
 int order_make(const struct takeoff *takeoff, struct order *out)
 {
     *out = (struct order){0};

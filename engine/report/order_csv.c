@@ -26,11 +26,14 @@ static void add_cell(struct text *out, const char *words, const char *end)
     text_free(&safe);
 }
 
+/* Ten digits: all that a rounded figure has, and no thousands mark that a spreadsheet would
+ * stumble on. */
 static void add_figure(struct text *out, double value, const char *unit)
 {
     text_addf(out, "%.10g,", number_rounded(value, unit));
 }
 
+/* In the order of the heading, as all who read it by its columns rely on. */
 static void add_line(struct text *out, const struct order_line *line)
 {
     const struct amount *amount = line->first->amount;

@@ -22,6 +22,7 @@ static void add_line(struct text *out, const struct order_line *line)
     struct text words = TEXT_EMPTY;
     number_write(line->count, "count", count);
     text_addf(out, "%*s  %-*s ", COUNT_WIDTH, count, UNIT_WIDTH, order_unit(line));
+    /* A long unit has the line to itself; the item begins below, in its own column. */
     if (strlen(order_unit(line)) > UNIT_WIDTH)
         text_addf(out, "\n%*s", ITEM_HANG, "");
     text_add(&words, line->item);
@@ -30,6 +31,7 @@ static void add_line(struct text *out, const struct order_line *line)
     takeoff_add_phrase(out, ITEM_HANG, &words);
 }
 
+/* A heading once, before its first line. */
 static void add_lines(struct text *out, const struct order *order)
 {
     const char *heading = NULL;
@@ -66,6 +68,7 @@ static void add_lacking(struct text *out, const struct takeoff *takeoff, enum ou
     }
 }
 
+/* Broken and open before the end: what the list lacks must not be turned over unread. */
 void report_order_text(const struct takeoff *takeoff, struct text *out)
 {
     struct order order;

@@ -12,6 +12,7 @@ void page_phrase(struct text *out, size_t hang, struct text *phrase)
     text_free(phrase);
 }
 
+/* The label is not wrapped: every one fits its column. */
 void page_head(struct text *out, const char *label, const char *words)
 {
     if (words == NULL)
@@ -20,6 +21,7 @@ void page_head(struct text *out, const char *label, const char *words)
     wrap_add(out, PAGE_HEAD, words);
 }
 
+/* Two columns in, so that labels stand apart from the heads above. */
 static void start_label(struct text *out, const char *label)
 {
     text_addf(out, "  %-*s", PAGE_LABEL - 2, label);

@@ -6,6 +6,7 @@
 
 #include <cjson/cJSON.h>
 
+/* In columns: ids up to the longest shipped, and the lead of a line of details. */
 enum { ID_WIDE = 34, LEAD = 10 };
 
 /* A line each. */
@@ -21,6 +22,7 @@ static void add_line(const struct listed_place *place, struct text *out)
     text_free(&title);
 }
 
+/* One line of details under a place, wrapped under its words. */
 static void add_part(struct text *out, const char *head, const struct text *words)
 {
     text_addf(out, "  %-8s", head);
@@ -52,6 +54,7 @@ static void add_law(const struct listed_place *place, struct text *out)
     text_free(&law);
 }
 
+/* When its pages were read: a place is as old as that, and says of which day it speaks. */
 static void add_read(const struct listed_place *place, struct text *out)
 {
     struct text read = TEXT_EMPTY;
@@ -67,6 +70,7 @@ static void add_read(const struct listed_place *place, struct text *out)
     text_free(&read);
 }
 
+/* How much of a place's own law is here: a place of three figures must not look whole. */
 static void add_carried(const struct listed_place *place, struct text *out)
 {
     struct text carried = TEXT_EMPTY;
@@ -81,6 +85,7 @@ static void add_carried(const struct listed_place *place, struct text *out)
     text_free(&carried);
 }
 
+/* Only of places that were searched for: of all of them it would be pages. */
 static void add_in_full(const struct listed_place *place, struct text *out)
 {
     const struct value *covers = &place->block->covers;
@@ -103,6 +108,7 @@ static void add_in_full(const struct listed_place *place, struct text *out)
     }
 }
 
+/* No words fit every place, and give the short list. */
 size_t report_place_list_text(const struct place_list *list, const char *words, struct text *out)
 {
     size_t found = 0;
@@ -120,6 +126,7 @@ size_t report_place_list_text(const struct place_list *list, const char *words, 
 
 /* JSON ------------------------------------------------------------------------- */
 
+/* NULL leaves the key out. */
 static bool put_text(cJSON *to, const char *key, const char *text)
 {
     return text == NULL || cJSON_AddStringToObject(to, key, text) != NULL;
@@ -142,6 +149,7 @@ static bool put_place(cJSON *places, const struct listed_place *place)
         cJSON_Delete(object);
         return false;
     }
+    /* A place that covers a county as a whole lists no cities. */
     const bool set = block->covers.kind == VALUE_SET;
     return put_text(object, "jurisdiction", block->id) && put_text(object, "title", block->title)
            && cJSON_AddBoolToObject(object, "invented", block->invented) != NULL
@@ -168,6 +176,7 @@ size_t report_place_list_json(const struct place_list *list, const char *words, 
         kept = put_place(places, &list->items[i]);
         found++;
     }
+    /* An incomplete list is not written at all. */
     char *printed = !kept ? NULL : pretty ? cJSON_Print(root) : cJSON_PrintUnformatted(root);
     cJSON_Delete(root);
     out->failed |= printed == NULL;

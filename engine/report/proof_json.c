@@ -31,6 +31,7 @@ static bool add_cite(cJSON *object, const struct cite *cite)
     return added;
 }
 
+/* Keyed by what differs: "figure", "rule", "field", "duty" or "advice". */
 static bool add_difference(cJSON *array, const struct difference *d)
 {
     static const char *const OF[] = {[DIFFERENCE_FIGURE] = "figure",
@@ -75,12 +76,14 @@ static bool add_fact(cJSON *array, const struct place_fact *fact)
     return added;
 }
 
+/* One stretch of days over which a place says one thing. */
 static bool add_block(cJSON *array, const struct proof_block *block, bool alone)
 {
     cJSON *object = cJSON_CreateObject();
     if (!cJSON_AddItemToArray(array, object) || !add_day(object, "from", block->from)
         || !add_day(object, "to", block->to) || !json_add_text(object, "follows", block->follows))
         return false;
+    /* NULL is looked at when there is something to add, and at the end. */
     cJSON *differences = cJSON_AddArrayToObject(object, "differences");
     for (const struct difference *d = block->differences; d != NULL; d = d->next)
         if (differences == NULL || !add_difference(differences, d))
@@ -113,6 +116,7 @@ static cJSON *add_cases(cJSON *object, const struct tally *tally)
     return added ? cases : NULL;
 }
 
+/* alone: the only place asked for, which is then told in full. */
 static bool add_place(cJSON *array, const struct place_proof *place, bool alone)
 {
     cJSON *object = cJSON_CreateObject();

@@ -18,6 +18,7 @@ static void add_item(struct text *out, const char *word, const struct text *word
     out->failed = out->failed || words->failed;
 }
 
+/* Was and is; the words alone where the place says by what it was moved. */
 static void add_figure(struct text *words, const struct difference *d)
 {
     text_addf(words, "%s: ", d->name);
@@ -44,6 +45,7 @@ static void add_advice(struct text *words, const struct difference *d)
     text_addf(words, "; %s", d->says);
 }
 
+/* As a file of a place has it. */
 static const char *word_of(enum difference_of of)
 {
     static const char *const WORDS[] = {[DIFFERENCE_FIGURE] = "figure",
@@ -136,6 +138,7 @@ static void add_heading(struct text *out, const struct proof_block *block)
     text_free(&words);
 }
 
+/* The paragraph of a place begins with its name and the id to be used in files. */
 static void add_title(struct text *out, const struct place_proof *place)
 {
     struct text words = TEXT_EMPTY;

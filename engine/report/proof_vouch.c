@@ -27,6 +27,7 @@ static void add_group(struct text *out, const struct profile *profile, size_t at
 {
     const struct figure *first = &profile->figures[at];
     const char *why = vouch_lacks(first);
+    /* The place's own words for it, unless the short reason says as much. */
     const char *reason = first->borrowed != NULL ? first->borrowed
                          : strcmp(why, "recalled") == 0 || strcmp(why, "sister text") == 0
                              ? NULL
@@ -66,6 +67,7 @@ void report_add_unvouched(struct text *out, const struct profile *profile)
     }
 }
 
+/* By figure, where the text has groups: a program sorts for itself. */
 bool report_unvouched_json(cJSON *object, const struct profile *profile)
 {
     cJSON *array = cJSON_AddArrayToObject(object, "unvouched");

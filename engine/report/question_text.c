@@ -42,6 +42,7 @@ static void add_range(struct text *out, const struct field *field, const char *u
         text_addf(out, "in %s", unit);
 }
 
+/* Those that people write with marks and fractions. */
 static bool is_length(const struct field *field)
 {
     return field->unit != NULL
@@ -64,6 +65,7 @@ static void add_figure(struct text *out, const struct field *field)
     text_free(&range);
 }
 
+/* A few names by number; of many one as an example, since part of a name finds it. */
 static void add_named(struct text *out, const struct question *question)
 {
     if (question->name_count == 0)
@@ -142,6 +144,7 @@ static void add_same(struct text *out, const struct question *question)
 static void add_line(struct text *out, const struct question *question)
 {
     for (size_t i = 0; i < question->part_count; i++) {
+        /* No names and no item before: the parts of a line are plain facts. */
         const struct question one = {.field = question->parts[i].field};
         struct text part = TEXT_EMPTY;
         text_addf(&part, "%s  ", one.field->name);
@@ -196,6 +199,7 @@ static void add_waiting(struct text *out, const struct finding *finding)
 {
     struct text line = TEXT_EMPTY;
     text_addf(&line, "%s [%s]", finding->title, finding->rule);
+    /* Two sections show what it is about; `explain` has them all. */
     for (size_t i = 0; i < finding->cite_count && i < 2; i++) {
         text_add(&line, i == 0 ? ": " : "; ");
         value_add_cite(&line, &finding->cites[i]);

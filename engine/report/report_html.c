@@ -122,6 +122,7 @@ static void add_blocks(const struct sheet *sheet, const struct told_blocks *bloc
     text_add(sheet->out, "</ol>\n");
 }
 
+/* Nothing to fix: the part is left out, and the head says so by its counts. */
 static void add_fix(const struct sheet *sheet)
 {
     if (sheet->digest->fix.count == 0)
@@ -184,6 +185,7 @@ static void add_asked_of(const struct sheet *sheet, const char *answer)
     text_add(sheet->out, any ? "</ul>\n" : "");
 }
 
+/* Grouped by where the answer is found; questions past the most are only counted. */
 static void add_answer(const struct sheet *sheet)
 {
     const struct digest *digest = sheet->digest;
@@ -204,6 +206,7 @@ static void add_answer(const struct sheet *sheet)
     text_free(&more);
 }
 
+/* Only how many, by stage: nobody can answer them today. */
 static void add_later(const struct sheet *sheet)
 {
     if (sheet->digest->later == 0)
@@ -214,6 +217,7 @@ static void add_later(const struct sheet *sheet)
 
 /* What is met ------------------------------------------------------------------------------- */
 
+/* By topic, since each by itself asks for nothing. */
 static void add_met(const struct sheet *sheet)
 {
     const struct digest *digest = sheet->digest;

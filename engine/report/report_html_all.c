@@ -51,6 +51,7 @@ static void add_nav(const struct sheet *sheet)
     text_add(out, "</ul>\n</nav>\n");
 }
 
+/* Every group but that of broken rules, be there none: a reader looks for the zero. */
 static void add_summary(const struct sheet *sheet)
 {
     struct text *out = sheet->out;
@@ -83,6 +84,7 @@ static struct text title_of(const struct finding *finding, size_t count)
     return title;
 }
 
+/* The rule's name, to be asked of `explain`. */
 static void add_rule(struct text *out, const struct finding *finding)
 {
     text_add(out, " <span class=\"rule\">[");
@@ -101,6 +103,7 @@ static void add_compared(struct text *out, const struct finding *finding)
     html_pair_phrase(out, "Found", &found);
 }
 
+/* A line each in one cell; nothing for none. */
 static void add_lines(struct text *out, const char *label, const char *const *lines, size_t count)
 {
     if (count == 0)
@@ -132,6 +135,7 @@ static void add_cites(struct text *out, const struct finding *finding)
     text_add(out, "</div>\n");
 }
 
+/* "by Dunmarrow: from 2 to 3"; "" where the figure is as it was. The caller's to free. */
 static struct text amended_of(const struct finding *finding)
 {
     struct text moved = TEXT_EMPTY;
@@ -229,11 +233,13 @@ static size_t each_told(const struct sheet *sheet, enum outcome outcome, bool br
     return told;
 }
 
+/* Findings to be mended in full, then those that need no mending as rows of one table. */
 static void add_group(const struct sheet *sheet, const struct group *group)
 {
     if (sheet->result->counts[group->outcome] == 0)
         return;
     start_group(sheet, group);
+    /* Two passes, since a table holds nothing but its rows. */
     each_told(sheet, group->outcome, false, true);
     if (each_told(sheet, group->outcome, true, false) > 0) {
         text_addf(sheet->out,

@@ -18,6 +18,8 @@ static const struct {
 
 enum { TOLD_COUNT = sizeof(TOLD) / sizeof(TOLD[0]) };
 
+/* "3 from the place (1 of them unconfirmed)"; "" when all are the job's own. The caller's to
+ * free. */
 struct text sources_head(const struct result *result)
 {
     struct text head = TEXT_EMPTY;

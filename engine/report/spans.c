@@ -11,6 +11,7 @@ void spans_end(struct spans *spans)
                   spans->last);
 }
 
+/* Only a number that follows the last directly goes into the span. */
 void spans_add(struct spans *spans, size_t number)
 {
     if (spans->first > 0 && number == spans->last + 1) {

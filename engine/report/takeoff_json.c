@@ -25,6 +25,7 @@ static bool add_exact(cJSON *object, const struct amount *amount)
            && json_add_text(exact, "unit", amount->unit);
 }
 
+/* null where nothing is added for waste, 0 where the job says that nothing is. */
 static bool add_waste(cJSON *object, const struct amount *amount)
 {
     if (amount == NULL || !amount->has_waste)
@@ -70,6 +71,7 @@ static bool add_line(cJSON *array, const struct quantity_line *line)
            && json_add_text(object, "says", finding->says) && json_add_reads(object, finding);
 }
 
+/* The quantity it comes from, so that the sums can be found. */
 static bool add_order_line(cJSON *array, const struct order_line *line)
 {
     cJSON *object = cJSON_CreateObject();
@@ -92,6 +94,7 @@ static bool add_order(cJSON *root, const struct takeoff *takeoff)
     return made;
 }
 
+/* All quantities, those that are open too: what is missing must be seen to be. */
 static bool add_lines(cJSON *root, const struct takeoff *takeoff)
 {
     cJSON *array = cJSON_AddArrayToObject(root, "quantities");

@@ -33,6 +33,7 @@ static void add_head(struct text *out, const char *label, const char *words)
     wrap_add(out, HEAD_HANG, words);
 }
 
+/* How many facts are not the job's own, and whose they are; nothing when all are. */
 static void add_facts(struct text *out, const struct result *head)
 {
     struct text facts = sources_head(head);
@@ -125,11 +126,13 @@ static void add_amount(struct text *out, const struct amount *amount)
     takeoff_add_phrase(out, LABEL_HANG, &words);
 }
 
+/* Both NULL are the same: neither says anything. */
 static bool same_text(const char *a, const char *b)
 {
     return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
 }
 
+/* A common figure is known by where it comes from: it has no section. */
 static bool is_practice(const struct cite *cite)
 {
     return cite->status == STATUS_PRACTICE;
@@ -218,6 +221,7 @@ static void add_said(struct text *out, const struct quantity_line *lines, size_t
 
 /* Groups ------------------------------------------------------------------ */
 
+/* What is to know comes without a count to buy. */
 static bool is_given(const struct quantity_line *line, bool bought)
 {
     return line->amount != NULL && line->amount->bought == bought;
@@ -252,6 +256,7 @@ static size_t alike_count(const struct takeoff *takeoff, size_t start)
     return count;
 }
 
+/* Those that say the same are told once, with all their places. */
 static void add_outcome(struct text *out, const struct takeoff *takeoff, enum outcome outcome,
                         const char *heading)
 {

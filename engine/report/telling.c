@@ -16,6 +16,7 @@ static void add_released(struct text *out, struct text phrase)
     text_free(&phrase);
 }
 
+/* The rule's id where it has no title. */
 static const char *name_of(const struct finding *finding)
 {
     return finding->title == NULL ? finding->rule : finding->title;
@@ -23,6 +24,7 @@ static const char *name_of(const struct finding *finding)
 
 /* What is not met, or to look at ------------------------------------------------------- */
 
+/* The caller's to free. */
 static struct text found_of(const struct finding *finding)
 {
     struct text found = TEXT_EMPTY;
@@ -40,6 +42,7 @@ static bool same_found(const struct finding *a, const struct finding *b)
     return same;
 }
 
+/* Of one finding: yes. */
 static bool all_found_alike(const struct told *told)
 {
     for (size_t i = 1; i < told->count; i++)
@@ -93,6 +96,7 @@ static void add_each_found(struct text *out, const struct told *told)
     }
 }
 
+/* Once when all places found the same; else each with what was found there. */
 static void add_found(struct text *out, const struct told *told)
 {
     if (told->findings[0]->found.kind == VALUE_NONE)
@@ -184,6 +188,7 @@ static void add_sections(struct text *out, const struct result *result,
 static void add_sources(struct text *out, const struct told *told)
 {
     struct text sources = sources_of(told->findings, told->count);
+    /* A remark of the rule is a sentence, with its own full stop. */
     const bool ended = out->length > 0 && text_string(out)[out->length - 1] == '.';
     if (sources.length > 0)
         text_addf(out, "%s%s", ended ? " Taken " : "; ", text_string(&sources));
@@ -191,6 +196,7 @@ static void add_sources(struct text *out, const struct told *told)
     text_free(&sources);
 }
 
+/* How it stands, what was found and demanded, where that is written, whose facts they are. */
 struct text telling_compared(const struct result *result, const struct told *told)
 {
     struct text out = TEXT_EMPTY;
@@ -336,6 +342,7 @@ const char *telling_answer(const char *answer)
 
 /* What is met ------------------------------------------------------------------------------ */
 
+/* In brackets, how many of them rest on a figure to be confirmed. */
 static void add_topic(struct text *out, const struct topic *topic)
 {
     for (size_t i = 0; i < topic->length; i++)

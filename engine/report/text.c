@@ -66,6 +66,7 @@ static void add_head(const struct screen *screen, const char *label, struct text
     }
 }
 
+/* In the order in which a reader doubts: whose job, where, by which book, read when. */
 static void add_heading(const struct screen *screen)
 {
     const struct result *result = screen->result;
@@ -210,6 +211,7 @@ static void add_asked_of(const struct screen *screen, const char *answer)
     }
 }
 
+/* Questions by the place where they can be answered, so that nobody climbs twice. */
 static void add_answer(const struct screen *screen)
 {
     const struct digest *digest = screen->digest;
@@ -236,6 +238,7 @@ static void add_unknown(const struct screen *screen)
     add_pendings(screen, &screen->digest->unknown);
 }
 
+/* Only how many and when: there is nothing to do about them yet. */
 static void add_later(const struct screen *screen)
 {
     if (screen->digest->later > 0)
@@ -244,6 +247,7 @@ static void add_later(const struct screen *screen)
 
 /* What is met ------------------------------------------------------------------------------- */
 
+/* One paragraph for all that is met, by topic. */
 static void add_met(const struct screen *screen)
 {
     if (screen->digest->met == 0)
@@ -262,6 +266,7 @@ static void add_confirm(const struct screen *screen, size_t lines)
     if (digest->confirm_count == 0)
         return;
     start_part(screen, "CONFIRM", "\033[1m", gloss_confirm(digest));
+    /* One line less where another says how many are not shown. */
     const size_t shown = digest->confirm_count + head <= most ? digest->confirm_count
                                                               : most - head - 1;
     confirm_text(screen->out, screen->result, digest, shown);
@@ -272,6 +277,7 @@ static void add_confirm(const struct screen *screen, size_t lines)
 
 /* The end -------------------------------------------------------------------------------------- */
 
+/* In brief, as it is read on the way to the roof; --all has the source. */
 static void add_care(const struct screen *screen)
 {
     const struct result *result = screen->result;
@@ -298,6 +304,7 @@ static void add_close(const struct screen *screen)
               PRINT_SHOWN, result->fingerprint);
 }
 
+/* Every line ends in one: parts are whole lines. */
 static size_t lines_of(const struct text *text)
 {
     size_t lines = 0;
@@ -306,6 +313,7 @@ static size_t lines_of(const struct text *text)
     return lines;
 }
 
+/* A part that could not be built makes the report fail, not shorter. */
 static void add_released(struct text *out, struct text *part)
 {
     text_add(out, text_string(part));

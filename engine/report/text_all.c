@@ -74,6 +74,7 @@ static void add_waiting(const struct text_page *page, const struct result *resul
     text_all_phrase(page, TEXT_LABEL_HANG, &waiting);
 }
 
+/* By question, since one answer may close many findings. */
 static void add_open(const struct text_page *page, const struct result *result)
 {
     const struct text_look *look = text_all_look(OUTCOME_OPEN);
@@ -151,6 +152,7 @@ static void add_safety(const struct text_page *page, const struct result *result
     }
 }
 
+/* The caution is the law of the house: no report goes without it. */
 static void add_close(const struct text_page *page, const struct result *result)
 {
     text_add(page->out, "\n");
@@ -158,6 +160,7 @@ static void add_close(const struct text_page *page, const struct result *result)
     text_addf(page->out, "\nRules and figures used: %.*s\n", PRINT_SHOWN, result->fingerprint);
 }
 
+/* Worst first, so that what is cut off by a screen is what is met. */
 void report_text_all(const struct result *result, bool colour, struct text *out)
 {
     const struct text_page page = {.out = out, .colour = colour};

@@ -69,6 +69,7 @@ static void add_title(const struct text_page *page, const struct finding *findin
     text_all_phrase(page, TEXT_WORD_HANG, &title);
 }
 
+/* A sentence below the title, without a label. */
 static void add_plain(const struct text_page *page, const char *words)
 {
     if (words == NULL || words[0] == '\0')
@@ -110,6 +111,7 @@ static void add_cites(const struct text_page *page, const struct finding *findin
     }
 }
 
+/* Whoever knows the model's figure must see that it does not hold here. */
 static void add_amended(const struct text_page *page, const struct amended *amended)
 {
     if (amended == NULL)
@@ -140,6 +142,8 @@ static void add_sources(const struct text_page *page, const struct finding *find
 
 /* The whole ----------------------------------------------------------------- */
 
+/* Everything there is to say of it, in the order of an argument: what, how much, by which law,
+ * what to do. */
 void text_all_finding(const struct text_page *page, const struct finding *finding, size_t count)
 {
     text_add(page->out, "\n");

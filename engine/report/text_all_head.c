@@ -8,6 +8,7 @@
 /* After "Place    ". */
 enum { HEAD_HANG = 9 };
 
+/* Nothing for NULL: a place without a page read has no such line. */
 static void add_head(const struct text_page *page, const char *label, const char *words)
 {
     if (words == NULL)
@@ -16,6 +17,7 @@ static void add_head(const struct text_page *page, const char *label, const char
     wrap_add(page->out, HEAD_HANG, words);
 }
 
+/* An invented place is marked at once: its figures are nobody's law. */
 static void add_place(const struct text_page *page, const struct result *result)
 {
     struct text place = TEXT_EMPTY;
@@ -63,6 +65,7 @@ static void add_facts(const struct text_page *page, const struct result *result)
     text_free(&facts);
 }
 
+/* The worst first, as the groups below stand. */
 static void add_counts(const struct text_page *page, const struct result *result)
 {
     static const struct {
@@ -85,6 +88,7 @@ static void add_counts(const struct text_page *page, const struct result *result
     text_all_phrase(page, HEAD_HANG, &counts);
 }
 
+/* Doubt and what differs stand above all findings: they bear on each of them. */
 void text_all_heading(const struct text_page *page, const struct result *result)
 {
     text_add(page->out, "Eavemark " EAVEMARK_VERSION ", pre-check of a reroof\n\n");

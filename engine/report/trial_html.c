@@ -13,6 +13,7 @@ static void add_books(struct text *out, const char *label, const struct trial_si
     html_pair_phrase(out, label, &words);
 }
 
+/* As in text: the first few, and how many more. */
 static void add_names(struct text *out, const struct trial_named *named, size_t count)
 {
     struct text words = TEXT_EMPTY;
@@ -23,6 +24,7 @@ static void add_names(struct text *out, const struct trial_named *named, size_t 
     html_phrase(out, &words);
 }
 
+/* Nothing where there is none of it. */
 static void add_named(struct text *out, const char *title, const struct trial_named *named,
                       size_t count)
 {
@@ -43,6 +45,7 @@ static void add_head(const struct trial *trial, struct text *out)
     trial_text_add_jobs(&line, trial->jobs);
     text_addf(&line, " judged under both, %zu not", trial->not_judged);
     html_pair_phrase(out, "Jobs", &line);
+    /* html_pair_phrase has released it. */
     line = TEXT_EMPTY;
     text_addf(&line, "%zu come out otherwise; %zu newly fail, %zu fail no more", trial->changed,
               trial->newly_fail, trial->fail_no_more);
@@ -50,6 +53,7 @@ static void add_head(const struct trial *trial, struct text *out)
     text_add(out, "</dl></header>\n");
 }
 
+/* In the order of the text, so that both can be read side by side. */
 static void add_move(struct text *out, const struct trial_move *move)
 {
     struct text title = TEXT_EMPTY, count = TEXT_EMPTY, by = TEXT_EMPTY;

@@ -5,6 +5,7 @@
 
 #include <cjson/cJSON.h>
 
+/* False when out of memory, as every function of this file. */
 static bool add_count(cJSON *group, const char *key, size_t count)
 {
     return cJSON_AddNumberToObject(group, key, (double)count) != NULL;
@@ -18,6 +19,7 @@ static bool add_names(cJSON *group, const char *key, const struct trial_named *n
     return json_add_texts(group, key, names, named->count);
 }
 
+/* The fingerprint tells two editions of one book apart: it is that of the files. */
 static bool add_book(cJSON *books, const struct trial_book *book)
 {
     cJSON *object = cJSON_CreateObject();
@@ -26,6 +28,7 @@ static bool add_book(cJSON *books, const struct trial_book *book)
            && json_add_text(object, "fingerprint", book->fingerprint);
 }
 
+/* A side without a book has judged nothing yet; the list is there all the same. */
 static bool add_side(cJSON *part, const char *key, const struct trial_side *side)
 {
     cJSON *group = cJSON_AddObjectToObject(part, key);
@@ -71,6 +74,7 @@ static bool add_moves(cJSON *part, const struct trial *trial)
     return added;
 }
 
+/* What trial_part_merge reads again: a key left out here would be lost in a merge. */
 void report_trial_json(const struct trial *trial, bool indented, struct text *out)
 {
     cJSON *part = cJSON_CreateObject();

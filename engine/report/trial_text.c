@@ -9,6 +9,7 @@ void trial_text_add_jobs(struct text *out, size_t count)
     text_addf(out, count == 1 ? "%zu job" : "%zu jobs", count);
 }
 
+/* As reports print outcomes: in capitals what asks to be looked at. */
 const char *trial_text_outcome(enum trial_outcome outcome)
 {
     static const char *const WORDS[TRIAL_OUT_COUNT] = {
@@ -19,6 +20,7 @@ const char *trial_text_outcome(enum trial_outcome outcome)
     return WORDS[outcome];
 }
 
+/* By their order in the trial where as many jobs move: qsort alone would leave that to chance. */
 static int most_jobs_first(const void *a, const void *b)
 {
     const struct trial_move *one = *(const struct trial_move *const *)a;
@@ -41,6 +43,7 @@ const struct trial_move **trial_text_by_jobs(const struct trial *trial, bool *fa
     return list;
 }
 
+/* The first few names, and how many more there are: a trial keeps no more of them. */
 static void add_names(struct text *out, const char *label, const struct trial_named *named,
                       size_t count)
 {
@@ -55,6 +58,8 @@ static void add_names(struct text *out, const char *label, const struct trial_na
         text_free(&line);
 }
 
+/* Under the law as it was asked for, the books that jobs were judged by: one place may have
+ * several. */
 static void add_books(const struct trial_side *side, struct text *out)
 {
     for (size_t i = 0; i < side->book_count; i++) {
@@ -89,6 +94,7 @@ static void add_move(const struct trial_move *move, struct text *out)
     text_addf(&title, "%s: %s -> %s, ", move->rule, trial_text_outcome(move->from),
               trial_text_outcome(move->to));
     trial_text_add_jobs(&title, move->jobs);
+    /* A rule judged for each plane or edge may move more than once in a job. */
     if (move->findings != move->jobs)
         text_addf(&title, ", %zu findings", move->findings);
     text_add(out, "\n");
@@ -118,6 +124,7 @@ void report_trial_text(const struct trial *trial, struct text *out)
     if (trial->not_judged > 0)
         text_add(out, "\nNOT JUDGED\n");
     add_names(out, "jobs", &trial->refused, trial->not_judged);
+    /* A trial counts what jobs say: a department may have found otherwise. */
     text_add(out, "\nA pre-check of jobs as they are written: not what a department found.\n");
     free(moves);
 }

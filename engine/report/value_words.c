@@ -9,6 +9,7 @@ static void add_plain(struct text *out, const char *word)
         text_add_n(out, *word == '_' ? " " : word, 1);
 }
 
+/* An empty set demands, or has, nothing. */
 static void add_set(struct text *out, const struct value *value)
 {
     for (size_t i = 0; i < value->set_count; i++) {
@@ -60,6 +61,7 @@ void value_add_demand(struct text *out, enum sense sense, const struct value *re
     value_add(out, required);
 }
 
+/* "at least 2 in and at most 4 in". */
 void value_add_demands(struct text *out, const struct finding *finding)
 {
     value_add_demand(out, finding->sense, &finding->required);

@@ -11,6 +11,7 @@ struct line {
     size_t column;
 };
 
+/* Further lines begin under the words, not under the label. */
 static void line_break(struct line *line)
 {
     text_addf(line->out, "\n%*s", (int)line->hang, "");
