@@ -66,10 +66,11 @@ void nearest_offer(struct nearest *nearest, const char *name)
 bool nearest_among(struct nearest *nearest, const char *word, const char *const *list)
 {
     nearest_start(nearest, word);
-    for (; *list != NULL; list++) {
-        if (strcmp(*list, word) == 0)
+    for (const char *const *name = list; *name != NULL; name++)
+        if (strcmp(*name, word) == 0)
             return true;
+    /* Distances take far longer than all else here: only a wrong word is worth them. */
+    for (; *list != NULL; list++)
         nearest_offer(nearest, *list);
-    }
     return false;
 }

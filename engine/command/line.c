@@ -8,33 +8,41 @@ static bool is_blank(const struct text *line)
     return strspn(text_string(line), " \t\r") == line->length;
 }
 
+/* A part of a line: how many bytes, of which any may be zero, and whether the line ends
+ * behind them. fgets tells neither; the first line feed of a piece that held nothing else
+ * does: a zero follows the line's own. */
+static size_t piece_read(FILE *input, char *piece, size_t size, bool *ends)
+{
+    memset(piece, '\n', size);
+    *ends = false;
+    if (fgets(piece, (int)size, input) == NULL) {
+        *ends = true;
+        return 0;
+    }
+    const char *feed = memchr(piece, '\n', size);
+    if (feed == NULL)
+        return size - 1;
+    *ends = feed + 1 < piece + size && feed[1] == '\0';
+    return (size_t)(feed - piece) - (*ends ? 0 : 1);
+}
+
 enum line_kind line_read(FILE *input, struct text *line)
 {
-    bool too_long = false;
+    bool too_long = false, ends = false;
     char piece[4096];
-    size_t length = 0;
-    int c;
     if (line->bytes != NULL)
         line->bytes[0] = '\0';
     line->length = 0;
-    flockfile(input);
-    do {
-        c = getc_unlocked(input);
-        const bool ends = c == EOF || c == '\n';
-        if (!ends)
-            piece[length++] = (char)c;
-        if (!ends && length < sizeof(piece))
-            continue;
+    while (!ends) {
+        const size_t length = piece_read(input, piece, sizeof(piece), &ends);
         too_long = too_long || line->length + length > LINE_LARGEST;
         if (!too_long)
             text_add_n(line, piece, length);
-        length = 0;
-    } while (c != EOF && c != '\n');
-    funlockfile(input);
+    }
     if (too_long)
         return LINE_TOO_LONG;
     /* A last line without an end still counts. */
-    if (c == EOF && line->length == 0 && !line->failed)
+    if ((feof(input) || ferror(input)) && line->length == 0 && !line->failed)
         return LINE_END;
     if (line->length > 0 && line->bytes[line->length - 1] == '\r')
         line->bytes[--line->length] = '\0';

@@ -60,8 +60,9 @@ void fields_free(struct fields *fields)
 
 struct field *fields_child(const struct field *parent, const char *name)
 {
+    /* The first letter tells most of them apart. */
     for (struct field *child = parent->first_child; child != NULL; child = child->next)
-        if (strcmp(child->name, name) == 0)
+        if (child->name[0] == name[0] && strcmp(child->name, name) == 0)
             return child;
     return NULL;
 }
@@ -97,7 +98,8 @@ const struct field *fields_child_after(const struct field *parent, const struct 
 static struct field *child_n(const struct field *parent, const char *name, size_t length)
 {
     for (struct field *child = parent->first_child; child != NULL; child = child->next)
-        if (strlen(child->name) == length && memcmp(child->name, name, length) == 0)
+        if (child->name[0] == name[0] && strncmp(child->name, name, length) == 0
+            && child->name[length] == '\0')
             return child;
     return NULL;
 }

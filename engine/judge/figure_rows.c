@@ -7,11 +7,11 @@
 static bool has_choice(const struct field *field, const char *choice, struct nearest *nearest)
 {
     nearest_start(nearest, choice);
-    for (size_t i = 0; i < field->choice_count; i++) {
+    for (size_t i = 0; i < field->choice_count; i++)
         if (strcmp(field->choices[i], choice) == 0)
             return true;
+    for (size_t i = 0; i < field->choice_count; i++)
         nearest_offer(nearest, field->choices[i]);
-    }
     return false;
 }
 

@@ -38,13 +38,7 @@ static void check_keys(lua_State *lua, int table, const struct entry_fact *fact)
     const struct keys *keys = keys_push(lua, table);
     for (size_t i = 0; i < keys->count; i++) {
         struct nearest nearest;
-        bool known = false;
-        nearest_start(&nearest, keys->names[i]);
-        for (const char *const *key = KEYS; *key != NULL; key++) {
-            known = known || strcmp(*key, keys->names[i]) == 0;
-            nearest_offer(&nearest, *key);
-        }
-        if (!known)
+        if (!nearest_among(&nearest, keys->names[i], KEYS))
             place_say(lua, fact->line, "fact \"%s\": unknown key \"%s\"%s%s%s", fact->name,
                       keys->names[i], nearest.name == NULL ? "" : "; did you mean \"",
                       nearest.name == NULL ? "" : nearest.name, nearest.name == NULL ? "" : "\"?");
