@@ -16,8 +16,9 @@
 struct eavemark_result {
     eavemark *handle; /* NULL: it names nothing of any */
     struct checked checked;
-    cJSON *job;     /* as it was judged: findings name its items by its own texts; or NULL */
-    char *problems; /* written out */
+    cJSON *job;         /* as it was judged: findings name its items by its own texts; or NULL */
+    struct arena texts; /* of the job */
+    char *problems;     /* written out */
 };
 
 /* A result even of a job that cannot be read: it then holds the problems only. NULL is
@@ -32,7 +33,7 @@ eavemark_result *inner_check(eavemark *handle, const struct eavemark_request *re
     handle_make_room(handle);
     result->handle = handle;
     handle->laws.holders++;
-    cJSON *job = request_job(request, &checked->problems);
+    cJSON *job = request_job_into(request, &result->texts, &checked->problems);
     if (job != NULL)
         check_job(&handle->laws, job, &overrides, request->name, checked);
     result->job = job;
@@ -165,6 +166,7 @@ void inner_result_free(eavemark_result *result)
         result->handle->laws.holders--;
     checked_free(&result->checked);
     cJSON_Delete(result->job);
+    arena_free(&result->texts);
     free(result->problems);
     free(result);
 }

@@ -16,9 +16,15 @@ struct overrides request_overrides(const struct eavemark_request *request)
 
 cJSON *request_job(const struct eavemark_request *request, struct problems *problems)
 {
+    return request_job_into(request, NULL, problems);
+}
+
+cJSON *request_job_into(const struct eavemark_request *request, struct arena *texts,
+                        struct problems *problems)
+{
     cJSON *job = NULL;
     if (request->text != NULL)
-        json_read(&job, request->text, request->length, request->name, problems);
+        json_read_into(&job, texts, request->text, request->length, request->name, problems);
     else
         json_read_file(&job, request->name, problems);
     return job;

@@ -2,6 +2,7 @@
 #ifndef EAVEMARK_INTERFACE_REQUEST_H
 #define EAVEMARK_INTERFACE_REQUEST_H
 
+#include "base/arena.h"
 #include "base/problem.h"
 #include "include/eavemark.h"
 #include "law/prepare.h"
@@ -14,6 +15,10 @@ struct overrides request_overrides(const struct eavemark_request *request);
 
 /* The job as text or from its file, the caller's to delete; NULL with problems. */
 cJSON *request_job(const struct eavemark_request *request, struct problems *problems);
+
+/* The same, its texts and keys in that arena where it came as text (json_read_into). */
+cJSON *request_job_into(const struct eavemark_request *request, struct arena *texts,
+                        struct problems *problems);
 
 /* The day that --date names; 0 for none (NULL), or for one that is no day (a problem). */
 long request_day(const char *date, struct problems *problems);

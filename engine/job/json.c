@@ -7,48 +7,23 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* -0 is 0: a rule that divides must not meet the other one. Recursion is
- * bounded by JSON_DEEPEST. */
-static void drop_negative_zeros(cJSON *node)
-{
-    for (; node != NULL; node = node->next) {
-        if (cJSON_IsNumber(node) && node->valuedouble == 0)
-            node->valuedouble = 0;
-        drop_negative_zeros(node->child);
-    }
-}
-
-/* Two readers, one after the other: ours for strictness and for lines and columns, then
- * cJSON to build the tree. Whatever ours lets through cJSON must take whole. */
 int json_read(cJSON **out, const char *text, size_t length, const char *file,
               struct problems *problems)
 {
+    return json_read_into(out, NULL, text, length, file, problems);
+}
+
+int json_read_into(cJSON **out, struct arena *texts, const char *text, size_t length,
+                   const char *file, struct problems *problems)
+{
     *out = NULL;
-    size_t value_end = 0;
     if (length > JSON_LARGEST) {
         problem_at_line(problems, PROBLEM_JOB, file, 0, 0,
                         "is larger than %d bytes; a job is about 5 KB", JSON_LARGEST);
         return -1;
     }
-    if (scan_text(text, length, file, problems, &value_end) > 0)
-        return -1;
-    const char *end = NULL;
-    cJSON *job = cJSON_ParseWithLengthOpts(text, length, &end, 0);
-    if (job == NULL) {
-        /* The scan is the stricter of the two: only memory can be wanting. */
-        problem_out_of_memory(problems);
-        return -1;
-    }
-    /* The two do not agree on where the job ends: a fault of ours, but never one to pass
-     * over. */
-    if (end != text + value_end) {
-        problem_at_line(problems, PROBLEM_JOB, file, 0, 0, "was not read to its end");
-        cJSON_Delete(job);
-        return -1;
-    }
-    drop_negative_zeros(job);
-    *out = job;
-    return 0;
+    *out = scan_text(text, length, file, texts, problems);
+    return *out == NULL ? -1 : 0;
 }
 
 /* Owns value from the start: it is in the tree, or freed. */
@@ -65,6 +40,7 @@ bool json_set(cJSON *object, const char *key, cJSON *value)
             cJSON_free(value->string); /* a copy brings the name of what it was made of */
         value->string = name;
         /* The name now belongs to value, which takes the place of the old member and frees it. */
+        value->type &= ~cJSON_StringIsConst;
         if (cJSON_ReplaceItemViaPointer(object, old, value))
             return true;
     } else if (old == NULL && cJSON_AddItemToObject(object, key, value)) {

@@ -1,7 +1,7 @@
 /* json.h - reading one JSON job strictly.
  *
- * cJSON builds the tree; before it does, this reader refuses what cJSON lets
- * through or cuts short: duplicate keys, numbers that are not in JSON's grammar
+ * The tree is one of cJSON's, and as cJSON would build it; but this reader refuses what
+ * cJSON lets through or cuts short: duplicate keys, numbers that are not in JSON's grammar
  * (01, 1., +1) or over 63 characters, numbers past 2^53 - 1 either way (1e999
  * too), numbers that are not 0 but would be held as 0 (1e-400), control
  * characters, bad UTF-8, \u0000, lone surrogates, a byte order mark, text
@@ -10,6 +10,7 @@
 #ifndef EAVEMARK_JOB_JSON_H
 #define EAVEMARK_JOB_JSON_H
 
+#include "base/arena.h"
 #include "base/file.h"
 #include "base/problem.h"
 
@@ -30,6 +31,11 @@ enum {
  * Returns 0, or -1 when anything was added (*out is then NULL). */
 int json_read(cJSON **out, const char *text, size_t length, const char *file,
               struct problems *problems);
+
+/* The same, with the tree's texts and keys in that arena: quicker to free. Whatever is copied
+ * of the tree may share its keys, and must not outlive them. */
+int json_read_into(cJSON **out, struct arena *texts, const char *text, size_t length,
+                   const char *file, struct problems *problems);
 
 /* Gives an object this member, in the place of one of that name if there is
  * one. Takes the value over. False when out of memory (a NULL value is taken

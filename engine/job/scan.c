@@ -141,7 +141,6 @@ static void value_done(struct scan *scan)
         return;
     }
     scan->expect = SCAN_END;
-    scan->value_end = scan->at;
 }
 
 /* Keys of all open levels stand on one stack; a level knows where its own begin. */
@@ -152,8 +151,9 @@ static void open_level(struct scan *scan, bool object)
         scan->stopped = true;
         return;
     }
+    cJSON *node = scan_tree_level(scan, object);
     scan->levels[scan->depth++] = (struct scan_level){
-        .object = object, .line = scan->line, .first_key = scan->key_count};
+        .object = object, .line = scan->line, .first_key = scan->key_count, .node = node};
     scan->expect = object ? SCAN_FIRST_KEY : SCAN_FIRST_ITEM;
     scan->at++;
 }
@@ -177,7 +177,9 @@ static void read_value(struct scan *scan, char c)
     if (c == '{' || c == '[') {
         open_level(scan, c == '{');
     } else if (c == '"') {
-        scan_string(scan);
+        const size_t from = scan->at + 1;
+        if (scan_string(scan))
+            scan_tree_text(scan, from, scan->at - 1);
         value_done(scan);
     } else if (scan_is_word(c)) {
         scan_word(scan);
@@ -278,15 +280,16 @@ static void read_mark(struct scan *scan)
 
 /* Reports everything wrong that does not make the rest unreadable: bad escapes, numbers
  * and repeated keys do not stop it. */
-size_t scan_text(const char *text, size_t length, const char *file, struct problems *problems,
-                 size_t *value_end)
+cJSON *scan_text(const char *text, size_t length, const char *file, struct arena *texts,
+                 struct problems *problems)
 {
     struct scan scan = {.text = text,
                         .length = length,
                         .line = 1,
                         .file = file,
                         .problems = problems,
-                        .expect = SCAN_VALUE};
+                        .expect = SCAN_VALUE,
+                        .texts = texts};
     read_mark(&scan);
     while (!scan.stopped) {
         skip_space(&scan);
@@ -296,8 +299,10 @@ size_t scan_text(const char *text, size_t length, const char *file, struct probl
     }
     if (!scan.stopped && scan.expect != SCAN_END)
         report_cut_short(&scan);
-    *value_end = scan.value_end;
     free(scan.keys);
     arena_free(&scan.arena);
-    return scan.found;
+    if (scan.found == 0)
+        return scan.tree;
+    cJSON_Delete(scan.tree);
+    return NULL;
 }

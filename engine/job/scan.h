@@ -1,9 +1,10 @@
-/* scan.h - the strict scanner behind json_read; private to this room.
+/* scan.h - the strict scanner behind json_read, which builds the tree as it goes; private
+ * to this room.
  *
  * One pass over the text with an explicit stack of JSON_DEEPEST levels: no
  * recursion, whatever the text. A slip inside a text or a number is reported
  * and the scan goes on; a slip of structure ends it. scan.c is the grammar,
- * scan_token.c texts and numbers, scan_keys.c repeated keys.
+ * scan_token.c texts and numbers, scan_keys.c repeated keys, scan_tree.c the tree.
  */
 #ifndef EAVEMARK_JOB_SCAN_H
 #define EAVEMARK_JOB_SCAN_H
@@ -29,6 +30,8 @@ struct scan_level {
     int line;         /* where it was opened */
     size_t first_key; /* of an object: its first in scan.keys */
     size_t item;      /* of a list: the item being read, from 0 */
+    cJSON *node;      /* its own, and the last below it so far; */
+    cJSON *last;      /* both NULL once a problem was found */
 };
 
 enum scan_expect {
@@ -48,8 +51,7 @@ struct scan {
     int line;
     size_t line_start;
     enum scan_expect expect;
-    bool stopped;     /* no sense in reading on */
-    size_t value_end; /* just past the top value, once it was read */
+    bool stopped; /* no sense in reading on */
     const char *file;
     struct problems *problems;
     size_t found; /* problems added by this scan */
@@ -58,12 +60,15 @@ struct scan {
     struct scan_key *keys; /* of all open objects, outermost first */
     size_t key_count, key_capacity;
     struct arena arena;
+    struct arena *texts; /* that the tree's texts and keys live in; NULL: they are its own */
+    cJSON *tree;
 };
 
-/* Scans the whole text; returns how many problems were added. Out of memory
- * counts as one. *value_end is where the top value ends. */
-size_t scan_text(const char *text, size_t length, const char *file, struct problems *problems,
-                 size_t *value_end);
+/* Scans the whole text and gives the tree, to be freed with cJSON_Delete: NULL when any
+ * problems were added, or memory ran out (one of them says so). With texts (may be NULL)
+ * the tree's texts and keys live in that arena, and so must a copy of the tree. */
+cJSON *scan_text(const char *text, size_t length, const char *file, struct arena *texts,
+                 struct problems *problems);
 
 /* For the parts of the scanner among themselves. ---------------------------- */
 
@@ -84,6 +89,17 @@ bool scan_string(struct scan *scan);
 /* Reads the number or word (true, false, null) that is next. */
 void scan_word(struct scan *scan);
 bool scan_is_word(char c);
+
+/* Decodes the sound escapes of a text; in the scan's arena. NULL when out of memory. */
+const char *scan_decode(struct scan *scan, const char *from, size_t *length);
+
+/* Adds what was just read to the tree, unless a problem was found before: an object or list
+ * that opens, a number, true, false or null by its first letter, the text between two
+ * bytes. */
+cJSON *scan_tree_level(struct scan *scan, bool object);
+void scan_tree_number(struct scan *scan, double value);
+void scan_tree_word(struct scan *scan, char first);
+void scan_tree_text(struct scan *scan, size_t from, size_t to);
 
 /* Notes the key between the bytes from and to (quotes left out). */
 void scan_key_add(struct scan *scan, size_t from, size_t to, bool sound);

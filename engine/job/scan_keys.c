@@ -47,7 +47,7 @@ static size_t decode_escape(const char *from, char **to)
 }
 
 /* Keys are the same when they are so after decoding: "\u0061" is "a". */
-static const char *decode(struct scan *scan, const char *from, size_t *length)
+const char *scan_decode(struct scan *scan, const char *from, size_t *length)
 {
     char *text = arena_alloc(&scan->arena, *length);
     if (text == NULL)
@@ -85,7 +85,7 @@ void scan_key_add(struct scan *scan, size_t from, size_t to, bool sound)
     /* Most keys hold no escape: they are taken as they stand in the job's text. An unsound one
      * is compared as it is written. */
     if (sound && memchr(key.text, '\\', key.length) != NULL)
-        key.text = decode(scan, key.text, &key.length);
+        key.text = scan_decode(scan, key.text, &key.length);
     if (key.text == NULL || !keys_grow(scan)) {
         scan_out_of_memory(scan);
         return;
@@ -147,11 +147,25 @@ static void report_repeated(struct scan *scan, const struct scan_key *key)
     text_free(&pointer);
 }
 
+/* Of few keys, and any job's objects have few, this is quicker than sorting. */
+enum { FEW_KEYS = 48 };
+
+static bool any_twice(const struct scan_key *keys, size_t count)
+{
+    for (size_t i = 1; i < count; i++)
+        for (size_t j = 0; j < i; j++)
+            if (keys[i].length == keys[j].length && same_key(&keys[i], &keys[j]))
+                return true;
+    return false;
+}
+
 /* Marks each repeated key with the line of the first; true when there is one.
  * Sorting keeps this quick however many keys an object has. */
 static bool mark_repeated(struct scan_key *keys, size_t count)
 {
     bool repeated = false;
+    if (count <= FEW_KEYS && !any_twice(keys, count))
+        return false;
     qsort(keys, count, sizeof(*keys), by_text);
     for (size_t i = 1; i < count; i++) {
         if (!same_key(&keys[i - 1], &keys[i]))

@@ -6,6 +6,7 @@
 #include <float.h>
 #include <locale.h>
 #include <math.h>
+#include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -107,10 +108,26 @@ static bool scan_character(struct scan *scan)
     return c >= 0x20;
 }
 
+/* Of eight bytes at once: has one its highest bit, or is one of these? A byte less n borrows
+ * into the highest bit where it was smaller. */
+static bool is_special_among(uint64_t eight)
+{
+    const uint64_t ones = UINT64_MAX / 0xFF, highest = ones * 0x80;
+    const uint64_t quote = eight ^ (ones * '"'), slash = eight ^ (ones * '\\');
+    const uint64_t smaller = ((eight - ones * ' ') & ~eight) | ((quote - ones) & ~quote)
+                             | ((slash - ones) & ~slash);
+    return ((smaller | eight | (eight + ones)) & highest) != 0;
+}
+
 /* Where the run of characters that need no look ends: by far the most are such. */
 static size_t past_plain(const struct scan *scan)
 {
     size_t at = scan->at;
+    for (uint64_t eight; scan->length - at >= sizeof(eight); at += sizeof(eight)) {
+        memcpy(&eight, scan->text + at, sizeof(eight));
+        if (is_special_among(eight))
+            break;
+    }
     while (at < scan->length && scan->text[at] >= ' ' && scan->text[at] < 0x7F
            && scan->text[at] != '"' && scan->text[at] != '\\')
         at++;
@@ -144,8 +161,8 @@ bool scan_string(struct scan *scan)
 /* What numbers and bare words are made of; enough is taken to quote a wrong one whole. */
 bool scan_is_word(char c)
 {
-    const bool ascii = (unsigned char)c < 0x80;
-    return ascii && c != '\0' && (isalnum((unsigned char)c) || strchr("+-._", c) != NULL);
+    return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '+'
+           || c == '-' || c == '.' || c == '_';
 }
 
 /* Where the digits end that begin at `at`: `at` itself when there are none. */
@@ -180,9 +197,38 @@ static bool is_number(const char *word)
     return word[end] == '\0';
 }
 
+/* Up to 15 digits and 22 decimals fit exactly: one division then rounds once, as strtod
+ * does. False for what has more, or an exponent. */
+static bool number_is_short(const char *word, double *value)
+{
+    static const double TENS[] = {1e0, 1e1, 1e2,  1e3,  1e4,  1e5,  1e6,  1e7,
+                                  1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
+    const char *at = word + (word[0] == '-');
+    uint64_t digits = 0;
+    size_t count = 0, decimals = 0;
+    bool point = false;
+    for (; *at != '\0'; at++) {
+        if (*at == '.') {
+            point = true;
+            continue;
+        }
+        if (!isdigit((unsigned char)*at) || ++count > 15)
+            return false;
+        digits = digits * 10 + (uint64_t)(*at - '0');
+        decimals += point;
+    }
+    *value = (double)digits / TENS[decimals];
+    if (word[0] == '-')
+        *value = -*value;
+    return true;
+}
+
 /* strtod expects the decimal point of the locale the caller may have set. */
 static double number_of(const char *word)
 {
+    double value;
+    if (number_is_short(word, &value))
+        return value;
     char local[NUMBER_LONGEST + 1];
     size_t i = 0;
     for (; word[i] != '\0'; i++)
@@ -193,9 +239,9 @@ static double number_of(const char *word)
 
 /* A number that would be held as another one is refused: huge ones, and ones
  * so small that nothing, or next to nothing, is left of them. */
-static void check_number(struct scan *scan, size_t at, const char *word)
+static void read_number(struct scan *scan, size_t at, const char *word)
 {
-    const double value = fabs(number_of(word));
+    const double number = number_of(word), value = fabs(number);
     /* A zero is one whatever its exponent. */
     const char *digit = word + strcspn(word, "123456789eE");
     const bool zero = *digit == '\0' || *digit == 'e' || *digit == 'E';
@@ -203,6 +249,8 @@ static void check_number(struct scan *scan, size_t at, const char *word)
         scan_report(scan, at, "%s is too large; numbers go up to 9007199254740991", word);
     else if (!zero && value < DBL_MIN)
         scan_report(scan, at, "%s is too small to be told from 0", word);
+    else
+        scan_tree_number(scan, number);
 }
 
 /* Slips that are plain enough to name the cure; "" when not. */
@@ -238,7 +286,9 @@ void scan_word(struct scan *scan)
     char word[NUMBER_LONGEST + 1] = "";
     memcpy(word, scan->text + at, length);
     if (is_number(word))
-        check_number(scan, at, word);
-    else if (strcmp(word, "true") != 0 && strcmp(word, "false") != 0 && strcmp(word, "null") != 0)
+        read_number(scan, at, word);
+    else if (strcmp(word, "true") == 0 || strcmp(word, "false") == 0 || strcmp(word, "null") == 0)
+        scan_tree_word(scan, word[0]);
+    else
         scan_report(scan, at, "%s is not a value%s", word, word_hint(word));
 }

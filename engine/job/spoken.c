@@ -10,9 +10,10 @@ static void settle_figure(cJSON *node, const struct field *field)
     double value = 0;
     if (!cJSON_IsString(node) || !measure_read(node->valuestring, field->unit, &value, why))
         return;
-    cJSON_free(node->valuestring);
+    if (!(node->type & cJSON_IsReference))
+        cJSON_free(node->valuestring);
     node->valuestring = NULL;
-    node->type = cJSON_Number;
+    node->type = (node->type & cJSON_StringIsConst) | cJSON_Number;
     cJSON_SetNumberHelper(node, value);
 }
 

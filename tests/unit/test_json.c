@@ -65,6 +65,82 @@ static void a_sound_job_is_read(void **state)
     cJSON_Delete(job);
 }
 
+static void assert_same_text(const char *a, const char *b)
+{
+    assert_int_equal(a == NULL, b == NULL);
+    if (a != NULL)
+        assert_string_equal(a, b);
+}
+
+/* Node by node, with the links that cJSON's own calls go by. */
+static void assert_same_tree(const cJSON *a, const cJSON *b)
+{
+    assert_int_equal(a->type & 0xFF, b->type & 0xFF);
+    assert_same_text(a->string, b->string);
+    assert_same_text(a->valuestring, b->valuestring);
+    assert_memory_equal(&a->valuedouble, &b->valuedouble, sizeof(a->valuedouble));
+    assert_int_equal(a->valueint, b->valueint);
+    assert_int_equal(a->child == NULL, b->child == NULL);
+    const cJSON *x = a->child, *y = b->child, *last = x;
+    for (; x != NULL && y != NULL; last = x, x = x->next, y = y->next) {
+        assert_same_tree(x, y);
+        if (x != a->child)
+            assert_ptr_equal(x->prev, last);
+    }
+    assert_null(x);
+    assert_null(y);
+    if (a->child != NULL)
+        assert_ptr_equal(a->child->prev, last);
+}
+
+static void the_tree_is_as_cjson_builds_it(void **state)
+{
+    (void)state;
+    static const char *const TEXTS[] = {
+        "{}",
+        " {\"a\" : [ ] , \"b\":{\"c\":[[],{}]}}\n",
+        "{\"a\":[true,false,null,\"\",\"x\"],\"\":0,\"t\":true}",
+        "{\"a\":\"\\\"\\\\\\/\\b\\f\\n\\r\\t\\u00e9\\u20AC\\ud83d\\ude00 \xC3\xA9\",\"\\u0061b\\t\":1}",
+        "{\"a\":\"longer than eight bytes \xC3\xA9 and then \\\" again\"}",
+        "{\"a\":[0,1,-1,10,0.1,0.3,59.5,12.25,-0.07,15.46875,999999999999999,9007199254740991,"
+        "2147483647,2147483648,-2147483648,-2147483649]}",
+        "{\"a\":[0.1234567890123456,123456789012345.6,0.000000000000001,1e3,1E-2,1.5e+10,"
+        "2.2250738585072014e-308,0.30000000000000004,4.35,8.41,1.005]}",
+    };
+    for (size_t i = 0; i < sizeof(TEXTS) / sizeof(TEXTS[0]); i++) {
+        cJSON *expected = cJSON_Parse(TEXTS[i]), *own = read_text(TEXTS[i]), *lent = NULL;
+        struct arena texts = {0};
+        struct problems problems = {0};
+        assert_non_null(expected);
+        assert_same_tree(own, expected);
+        assert_int_equal(json_read_into(&lent, &texts, TEXTS[i], strlen(TEXTS[i]), "j", &problems),
+                         0);
+        assert_same_tree(lent, expected);
+        cJSON_Delete(expected);
+        cJSON_Delete(own);
+        cJSON_Delete(lent);
+        arena_free(&texts);
+    }
+}
+
+/* A value of such a tree given another name is freed with it, and so is that name. */
+static void a_lent_text_may_be_replaced(void **state)
+{
+    (void)state;
+    static const char TEXT[] = "{\"a\":\"one\",\"b\":{\"c\":\"two\"}}";
+    struct arena texts = {0};
+    struct problems problems = {0};
+    cJSON *job = NULL;
+    assert_int_equal(json_read_into(&job, &texts, TEXT, strlen(TEXT), "j", &problems), 0);
+    cJSON *copy = cJSON_Duplicate(job->child, true);
+    assert_true(json_set(job, "b", copy));
+    assert_true(json_set(job, "d", cJSON_Duplicate(job->child, true)));
+    assert_string_equal(cJSON_GetObjectItemCaseSensitive(job, "b")->valuestring, "one");
+    assert_string_equal(cJSON_GetObjectItemCaseSensitive(job, "d")->valuestring, "one");
+    cJSON_Delete(job);
+    arena_free(&texts);
+}
+
 static void no_terminator_is_needed(void **state)
 {
     (void)state;
@@ -530,6 +606,8 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(a_sound_job_is_read),
+        cmocka_unit_test(the_tree_is_as_cjson_builds_it),
+        cmocka_unit_test(a_lent_text_may_be_replaced),
         cmocka_unit_test(no_terminator_is_needed),
         cmocka_unit_test(nothing_is_no_job),
         cmocka_unit_test(the_top_is_an_object),
