@@ -70,6 +70,8 @@ void check_run(const struct check *check, struct check_outcome *out)
         .date = check->date,
         .stage = check->stage,
         .shop_name = check->shop,
+        .wanted = check_form(check->form) == EAVEMARK_HTML ? EAVEMARK_WANT_ANY
+                                                           : EAVEMARK_WANT_NO_DRAWINGS,
     };
     *out = (struct check_outcome){.status = EAVEMARK_BROKEN};
     out->handle = eavemark_open(settings_home(check->home));

@@ -105,6 +105,9 @@ static void check_line(struct batch *batch, const char *name, const struct text 
         .date = batch->check->date,
         .stage = batch->check->stage,
         .shop_name = batch->check->shop,
+        .wanted = batch->check->brief ? EAVEMARK_WANT_BRIEF
+                  : batch->check->all ? EAVEMARK_WANT_NO_DRAWINGS
+                                      : EAVEMARK_WANT_JSON,
     };
     eavemark_result *result = eavemark_check(batch->handle, &request);
     char *report = result == NULL ? NULL

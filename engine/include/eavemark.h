@@ -56,6 +56,15 @@ enum eavemark_form {
 eavemark *eavemark_open(const char *home);
 void eavemark_close(eavemark *handle);
 
+/* What will be asked of a result: less is quicker. Each gives the reports of those after it
+ * as well. */
+enum eavemark_wanted {
+    EAVEMARK_WANT_ANY,
+    EAVEMARK_WANT_NO_DRAWINGS, /* text, pages without EAVEMARK_ALL, JSON */
+    EAVEMARK_WANT_JSON,        /* JSON without EAVEMARK_ALL */
+    EAVEMARK_WANT_BRIEF        /* JSON with EAVEMARK_BRIEF */
+};
+
 struct eavemark_request {
     const char *name; /* how to name the job in messages: "job.json" */
     const char *text; /* the job, JSON, not terminated; or NULL: read the file `name` */
@@ -70,6 +79,8 @@ struct eavemark_request {
     size_t shop_length;
     const char *shop_name; /* how to name it in messages, or NULL */
     const char *shop_folder;
+    /* Of a check: what will be asked of the result. */
+    enum eavemark_wanted wanted;
     bool ahead;            /* of an interview: asks for what later stages decide as well */
     const char *like_name; /* of an interview: the file of a job whose habits are taken over */
     bool habits;           /* of an interview: a shop's habits are asked, a shop sheet is written */
@@ -96,14 +107,15 @@ enum eavemark_report_option {
 };
 
 /* The report; to be freed with free(). options: flags of eavemark_report_option, or
- * 0. NULL when out of memory or when the result holds no findings. */
+ * 0. NULL when out of memory, when the result holds no findings, or when the request wanted
+ * less of them than this report shows. */
 char *eavemark_result_report(const eavemark_result *result, enum eavemark_form form,
                              unsigned options);
 
 /* What changed from one check of a job to the next, as text: which findings came to be
  * failed, met, open or gone, then the counts; the whole report where place, book, day or
  * stage are others. options as above, EAVEMARK_ALL left out. To be freed with free(); NULL
- * when out of memory or when either holds no findings. */
+ * when out of memory, or when either holds no findings or was wanted as JSON only. */
 char *eavemark_result_changes(const eavemark_result *before, const eavemark_result *after,
                               unsigned options);
 

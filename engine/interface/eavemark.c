@@ -17,7 +17,8 @@ void eavemark_close(eavemark *handle)
 
 eavemark_result *eavemark_check(eavemark *handle, const struct eavemark_request *request)
 {
-    const char *why = entry_first(entry_lacks_handle(handle), entry_lacks_job(request));
+    const char *why = entry_first(entry_first(entry_lacks_handle(handle), entry_lacks_job(request)),
+                                  entry_lacks_wanted(request));
     /* Within one call numbers are read and written with a dot, whatever the host's own
      * locale says; it is put back before the host goes on. */
     const locale_t host = locale_plain();

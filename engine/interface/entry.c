@@ -51,7 +51,15 @@ const char *entry_lacks_job(const struct eavemark_request *request)
                : NULL;
 }
 
-/* Through a number: a host in another language may hand over any. */
+/* Through a number, as below: a host in another language may hand over any. */
+const char *entry_lacks_wanted(const struct eavemark_request *request)
+{
+    const int wanted = request == NULL ? 0 : (int)request->wanted;
+    return wanted < EAVEMARK_WANT_ANY || wanted > EAVEMARK_WANT_BRIEF
+               ? "a request that wants what there is not"
+               : NULL;
+}
+
 const char *entry_lacks_form(enum eavemark_form form)
 {
     const int number = (int)form;

@@ -13,6 +13,7 @@
 const char *entry_lacks_handle(const eavemark *handle);
 const char *entry_lacks_places(const void *report, const void *problems);
 const char *entry_lacks_job(const struct eavemark_request *request);
+const char *entry_lacks_wanted(const struct eavemark_request *request);
 const char *entry_lacks_form(enum eavemark_form form);
 
 /* The first of two that is lacking. */

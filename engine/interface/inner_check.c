@@ -21,6 +21,13 @@ struct eavemark_result {
     char *problems;     /* written out */
 };
 
+static const enum wanted WANTED[] = {
+    [EAVEMARK_WANT_ANY] = WANTED_WHOLE,
+    [EAVEMARK_WANT_NO_DRAWINGS] = WANTED_FINDINGS,
+    [EAVEMARK_WANT_JSON] = WANTED_APPLYING,
+    [EAVEMARK_WANT_BRIEF] = WANTED_OUTCOMES,
+};
+
 /* A result even of a job that cannot be read: it then holds the problems only. NULL is
  * for memory. */
 eavemark_result *inner_check(eavemark *handle, const struct eavemark_request *request)
@@ -34,6 +41,7 @@ eavemark_result *inner_check(eavemark *handle, const struct eavemark_request *re
     result->handle = handle;
     handle->laws.holders++;
     cJSON *job = request_job_into(request, &result->texts, &checked->problems);
+    checked->result.wanted = WANTED[request->wanted];
     if (job != NULL)
         check_job(&handle->laws, job, &overrides, request->name, checked);
     result->job = job;
@@ -120,12 +128,25 @@ static char *report_shown(const eavemark_result *result, enum eavemark_form form
     return reply_text(&text);
 }
 
+/* The least that must have been wanted of a result for this report. */
+static enum wanted shown_by(enum eavemark_form form, unsigned options)
+{
+    const bool json = form == EAVEMARK_JSON || form == EAVEMARK_JSON_LINE;
+    const bool all = (options & EAVEMARK_ALL) != 0;
+    if (json)
+        return (options & EAVEMARK_BRIEF) != 0 ? WANTED_OUTCOMES
+               : all                           ? WANTED_FINDINGS
+                                               : WANTED_APPLYING;
+    return form == EAVEMARK_HTML && (all || (options & EAVEMARK_DRAWINGS) != 0) ? WANTED_WHOLE
+                                                                                : WANTED_FINDINGS;
+}
+
 char *inner_result_report(const eavemark_result *result, enum eavemark_form form, unsigned options)
 {
     const struct result *found = &result->checked.result;
     const bool json = form == EAVEMARK_JSON || form == EAVEMARK_JSON_LINE;
     const bool drawings = form == EAVEMARK_HTML && (options & EAVEMARK_DRAWINGS) != 0;
-    if (!result->checked.judged)
+    if (!result->checked.judged || found->wanted > shown_by(form, options))
         return NULL;
     if (!json && !drawings)
         return report_shown(result, form, options);
@@ -144,7 +165,9 @@ char *inner_result_changes(const eavemark_result *before, const eavemark_result 
 {
     struct text text = TEXT_EMPTY;
     struct result was, now;
-    if (!before->checked.judged || !after->checked.judged)
+    if (!before->checked.judged || !after->checked.judged
+        || before->checked.result.wanted > WANTED_FINDINGS
+        || after->checked.result.wanted > WANTED_FINDINGS)
         return NULL;
     const bool asked = with_questions(before, &was), asks = with_questions(after, &now);
     if (!asked || !asks)

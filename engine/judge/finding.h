@@ -155,8 +155,23 @@ struct about_line {
     const char *label, *says;
 };
 
+/* What will be asked of a result: the rest is not made. Each is less than the one before. */
+enum wanted {
+    WANTED_WHOLE,
+    WANTED_FINDINGS, /* no drawings */
+    WANTED_APPLYING, /* of findings that do not apply only how many, by topic */
+    WANTED_OUTCOMES, /* and of the others which rule, the outcome, and what counts go by */
+};
+
+/* How many findings of a topic do not apply; rule: the id of one of them. */
+struct left_out {
+    const char *rule;
+    size_t count;
+};
+
 struct result {
     struct arena arena;
+    enum wanted wanted;
     const char *job; /* the job's own title */
     const struct about_line *about;
     size_t about_count;
@@ -180,6 +195,8 @@ struct result {
     int only_stage;           /* a stage, with what earlier ones left undone; -1: all */
     struct finding *findings; /* by rule id, then by place in the job */
     size_t finding_count;
+    struct left_out *left_out; /* WANTED_APPLYING: those that do not apply, in that order */
+    size_t left_out_count;
     size_t counts[OUTCOME_COUNT];
     size_t met_unconfirmed;    /* warnings that are met, only the figure is unconfirmed */
     size_t disputed;           /* met on one reading, not on another */

@@ -60,7 +60,8 @@ static void judge_all(struct run *run, int only_stage, enum stage reached)
         return;
     judge_cautions(run, stage);
     judge_abouts(run, stage);
-    run->result->drawings = drawn_of_job(&run->judging);
+    if (run->result->wanted == WANTED_WHOLE)
+        run->result->drawings = drawn_of_job(&run->judging);
 }
 
 /* From the beginning, each call apart from the others. */
@@ -68,6 +69,8 @@ static void start_again(struct run *run, struct rulebook *book)
 {
     struct result *result = run->result;
     result->finding_count = result->safety_count = result->about_count = 0;
+    result->left_out_count = 0;
+    result->counts[OUTCOME_NOT_APPLICABLE] = 0;
     result->drawings = NULL;
     run->judging.output = 0;
     run->judging.apart = true;
@@ -81,9 +84,11 @@ int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage re
     struct run run = {.judging = {.arena = &result->arena,
                                   .book = book,
                                   .job = job,
+                                  .wanted = result->wanted,
                                   .reached = reached,
                                   .probe = probe},
-                      .result = result};
+                      .result = result,
+                      .only_stage = only_stage};
     /* Not for one job alone: it would cost and gain nothing. */
     if (book->judged++ == 1)
         book->memory = memory_open();

@@ -72,6 +72,15 @@ static enum judged not_carried(struct run *run, enum judged judged)
     return gap_holds(&run->judging, run->gap) ? JUDGED_OPEN : judged;
 }
 
+static void name_item(const struct run *run, const struct walk *walk, struct finding *finding)
+{
+    if (run->result->wanted == WANTED_OUTCOMES)
+        return;
+    finding->where = walk_where(walk);
+    /* The innermost item: its pointer tells reports which of several porches it is. */
+    finding->item = walk->depth > 0 ? walk->items[walk->depth - 1].pointer : NULL;
+}
+
 static void judge_item(struct run *run, struct walk *walk)
 {
     struct call call = {
@@ -79,11 +88,12 @@ static void judge_item(struct run *run, struct walk *walk)
     struct finding *finding = run_finding(run);
     if (finding == NULL)
         return;
-    finding->where = walk_where(walk);
-    /* The innermost item: its pointer tells reports which of several porches it is. */
-    finding->item = walk->depth > 0 ? walk->items[walk->depth - 1].pointer : NULL;
-    if (recall_finding(&run->judging, run->rule, walk, finding))
+    if (recall_finding(&run->judging, run->rule, walk, finding)) {
+        if (run_keeps(run, finding))
+            name_item(run, walk, finding);
         return;
+    }
+    name_item(run, walk, finding);
     const char *why, *broken_mend = NULL;
     switch (not_carried(run, judge_once(run, walk, &call, &why))) {
     case JUDGED_OPEN:
@@ -119,7 +129,7 @@ static void judge_item(struct run *run, struct walk *walk)
         recall_keep_finding(&run->judging, run->rule, finding);
     run->judging.trail.on = false;
     /* Last, for it may move the finding. */
-    if (broken_mend != NULL)
+    if (run_keeps(run, finding) && broken_mend != NULL)
         mend_broken(run, finding, broken_mend);
 }
 
@@ -155,8 +165,10 @@ void judge_rule(struct run *run, const struct rule *rule)
     const struct drop *drop = profile_drop(run->judging.book->profile, rule->id);
     if (drop != NULL) {
         struct finding *finding = run_finding(run);
-        if (finding != NULL)
-            verdict_dropped(finding, &run->judging, drop);
+        if (finding == NULL)
+            return;
+        verdict_dropped(finding, &run->judging, drop);
+        run_keeps(run, finding);
         return;
     }
     struct walk walk = {.judging = &run->judging,
@@ -167,7 +179,9 @@ void judge_rule(struct run *run, const struct rule *rule)
     walk_per(&walk);
     if (walk.visited == 0) {
         struct finding *finding = run_finding(run);
-        if (finding != NULL)
-            verdict_not_applicable(finding, &run->judging, "The job has none of these.");
+        if (finding == NULL)
+            return;
+        verdict_not_applicable(finding, &run->judging, "The job has none of these.");
+        run_keeps(run, finding);
     }
 }

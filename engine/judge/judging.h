@@ -83,6 +83,7 @@ struct judging {
     const struct rulebook *book;
     const cJSON *job;
     struct spot *root;         /* of the job; NULL: not asked for yet */
+    enum wanted wanted;        /* of the result */
     enum stage reached;        /* the stage the work has come to */
     bool inspecting;           /* the stage of the rule has been reached */
     const char *reading;       /* figures disputed in these words are given as their rival

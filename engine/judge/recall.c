@@ -123,6 +123,7 @@ static void copy_finding(struct memory *memory, struct finding *to)
     to->figures = copy_array(memory, to->figures, to->figure_count, sizeof(*to->figures));
     to->makers = copy_array(memory, to->makers, to->maker_count, sizeof(*to->makers));
     to->work = copy_texts(memory, to->work, to->work_count);
+    to->where = to->item = NULL;
     to->reads = NULL;
     to->read_count = 0;
     to->wanting = NULL;
@@ -172,18 +173,21 @@ static void recall_open(struct judging *judging, const struct kept_finding *kept
 static void recall_judged(struct judging *judging, const struct kept_finding *kept,
                           struct finding *finding)
 {
-    const struct finding own = *finding;
-    *finding = kept->finding;
-    finding->rule = own.rule;
-    finding->title = own.title;
-    finding->where = own.where;
-    finding->item = own.item;
+    *finding = kept->finding; /* where and which item is for the caller to say */
     finding->kept = kept->json;
     judging->record = (struct record){0};
     recall_reads(judging, kept);
     verdict_take_reads(finding, judging);
     if (finding->met == MET_NO)
         finding->wanting = verdict_wanting(judging, finding);
+}
+
+static void recall_outcome(const struct kept_finding *kept, struct finding *finding)
+{
+    finding->outcome = kept->finding.outcome;
+    finding->met = kept->finding.met;
+    finding->why = kept->finding.why;
+    finding->measured = kept->finding.measured;
 }
 
 bool recall_finding(struct judging *judging, const struct rule *rule, struct walk *walk,
@@ -200,7 +204,10 @@ bool recall_finding(struct judging *judging, const struct rule *rule, struct wal
         start_noting(judging);
         return false;
     }
-    if (kept->open)
+    const bool counted = kept->finding.outcome == OUTCOME_NOT_APPLICABLE;
+    if (judging->wanted == WANTED_OUTCOMES || (judging->wanted == WANTED_APPLYING && counted))
+        recall_outcome(kept, finding);
+    else if (kept->open)
         recall_open(judging, kept, finding);
     else
         recall_judged(judging, kept, finding);

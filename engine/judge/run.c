@@ -37,6 +37,46 @@ struct finding *run_finding(struct run *run)
     return finding;
 }
 
+/* "deck" of "deck.gap". */
+static bool is_same_topic(const char *a, const char *b)
+{
+    const size_t length = strcspn(a, ".");
+    return a == b || (strncmp(a, b, length) == 0 && (b[length] == '.' || b[length] == '\0'));
+}
+
+static void count_left_out(struct run *run, const char *rule)
+{
+    struct result *result = run->result;
+    struct left_out *last = result->left_out + result->left_out_count;
+    if (result->left_out_count > 0 && is_same_topic(last[-1].rule, rule)) {
+        last[-1].count++;
+        return;
+    }
+    if (result->left_out_count == run->left_out_capacity) {
+        const size_t capacity = run->left_out_capacity == 0 ? 32 : 2 * run->left_out_capacity;
+        struct left_out *more = arena_array(&result->arena, capacity, sizeof(*more));
+        if (more == NULL)
+            return;
+        if (result->left_out_count > 0)
+            memcpy(more, result->left_out, result->left_out_count * sizeof(*more));
+        result->left_out = more;
+        run->left_out_capacity = capacity;
+    }
+    result->left_out[result->left_out_count++] = (struct left_out){rule, 1};
+}
+
+bool run_keeps(struct run *run, const struct finding *finding)
+{
+    if (finding->outcome != OUTCOME_NOT_APPLICABLE || run->result->wanted < WANTED_APPLYING)
+        return true;
+    run->result->finding_count--;
+    if (run->only_stage < 0 || run->only_stage == (int)finding->stage) {
+        run->result->counts[OUTCOME_NOT_APPLICABLE]++;
+        count_left_out(run, finding->rule);
+    }
+    return false;
+}
+
 const char *run_erred(struct run *run, const char *kind)
 {
     const bool spent = sandbox_spent(run->judging.book->sandbox);

@@ -12,7 +12,8 @@ struct run {
     struct result *result;
     const struct rule *rule;
     const struct law_gap *gap; /* of the place's law, that bears on the rule; or NULL */
-    size_t capacity;
+    int only_stage; /* findings of others that are met or do not apply are left out; or -1 */
+    size_t capacity, left_out_capacity;
 };
 
 /* A new finding: blank, or of the rule being judged. NULL when out of memory. */
@@ -26,6 +27,10 @@ struct part {
     int line;
     enum stage stage;
 };
+
+/* The last finding added is all there is to be of it: one that does not apply may be wanted
+ * as a count only, and is then taken away. False when it was. */
+bool run_keeps(struct run *run, const struct finding *finding);
 
 /* What is said of a rule or part that stopped: one that others left nothing did not err. */
 const char *run_erred(struct run *run, const char *kind);

@@ -173,12 +173,21 @@ static void add_findings(struct json_out *out, const struct result *result, bool
     json_out_close(out, ']');
 }
 
+static void topic_of(const char *rule, char topic[80])
+{
+    snprintf(topic, 80, "%.*s", (int)strcspn(rule, "."), rule);
+}
+
 /* "deck": 4 ... findings that do not apply, counted by topic. */
 static void add_not_applicable(struct json_out *out, const struct result *result)
 {
     char topic[80] = "";
     size_t count = 0;
     json_out_open(out, "not_applicable", '{');
+    for (size_t i = 0; i < result->left_out_count; i++) {
+        topic_of(result->left_out[i].rule, topic);
+        json_out_count(out, topic, result->left_out[i].count);
+    }
     /* Findings stand by topic; one past the end closes the last. */
     for (size_t i = 0; i <= result->finding_count; i++) {
         const struct finding *finding = i < result->finding_count ? &result->findings[i] : NULL;
@@ -190,8 +199,7 @@ static void add_not_applicable(struct json_out *out, const struct result *result
             if (count > 0)
                 json_out_count(out, topic, count);
             count = 0;
-            snprintf(topic, sizeof(topic), "%.*s", (int)length,
-                     finding == NULL ? "" : finding->rule);
+            topic_of(finding == NULL ? "" : finding->rule, topic);
         }
         count++;
     }

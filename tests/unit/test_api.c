@@ -482,6 +482,72 @@ struct worker {
 };
 
 /* No cmocka in here: an assertion may not leave its thread. */
+static eavemark_result *check_wanting(eavemark *handle, enum eavemark_wanted wanted,
+                                      const char *stage)
+{
+    const struct eavemark_request request = {.name = "j",
+                                             .text = SMALL_JOB,
+                                             .length = strlen(SMALL_JOB),
+                                             .stage = stage,
+                                             .wanted = wanted};
+    eavemark_result *result = eavemark_check(handle, &request);
+    assert_non_null(result);
+    assert_string_equal(eavemark_result_problems(result), "");
+    return result;
+}
+
+/* Less being wanted, a report is either as ever or not given: never a part of one. A few
+ * rounds, for most of a batch is recalled. */
+static void what_was_not_wanted_is_not_shown(void **state)
+{
+    (void)state;
+    static const struct {
+        enum eavemark_form form;
+        unsigned options;
+        enum eavemark_wanted most;
+    } REPORTS[] = {
+        {EAVEMARK_HTML, EAVEMARK_ALL, EAVEMARK_WANT_ANY},
+        {EAVEMARK_HTML, EAVEMARK_DRAWINGS, EAVEMARK_WANT_ANY},
+        {EAVEMARK_HTML, 0, EAVEMARK_WANT_NO_DRAWINGS},
+        {EAVEMARK_TEXT, EAVEMARK_ALL, EAVEMARK_WANT_NO_DRAWINGS},
+        {EAVEMARK_JSON_LINE, EAVEMARK_ALL, EAVEMARK_WANT_NO_DRAWINGS},
+        {EAVEMARK_JSON_LINE, 0, EAVEMARK_WANT_JSON},
+        {EAVEMARK_JSON, EAVEMARK_BRIEF, EAVEMARK_WANT_BRIEF},
+    };
+    home_write(&home, "rules/more.lua",
+               "for _, name in ipairs{ \"c.one\", \"c.two\", \"d.three\" } do\n"
+               "  rule(name) { title = \"Never\", stage = \"permit\", mend = \"x\",\n"
+               "    applies = function(job) return job.existing.layers > 9 end,\n"
+               "    judge = function(job, figure)\n"
+               "      return at_most(job.existing.layers, figure \"test.seen\", \"layers\") end }\n"
+               "end\n");
+    eavemark *handle = eavemark_open(home.path);
+    for (int round = 0; round < 12; round++) {
+        const enum eavemark_wanted wanted = (enum eavemark_wanted)(round % 4);
+        const char *stage = round % 3 == 0 ? "deck" : NULL;
+        eavemark_result *any = check_wanting(handle, EAVEMARK_WANT_ANY, stage);
+        eavemark_result *less = check_wanting(handle, wanted, stage);
+        assert_int_equal(eavemark_result_status(any, true), eavemark_result_status(less, true));
+        for (size_t i = 0; i < sizeof(REPORTS) / sizeof(REPORTS[0]); i++) {
+            char *expected = eavemark_result_report(any, REPORTS[i].form, REPORTS[i].options);
+            char *given = eavemark_result_report(less, REPORTS[i].form, REPORTS[i].options);
+            assert_non_null(expected);
+            if (wanted > REPORTS[i].most)
+                assert_null(given);
+            else
+                assert_string_equal(given, expected);
+            free(expected);
+            free(given);
+        }
+        char *changes = eavemark_result_changes(any, less, 0);
+        assert_int_equal(changes == NULL, wanted > EAVEMARK_WANT_NO_DRAWINGS);
+        free(changes);
+        eavemark_result_free(any);
+        eavemark_result_free(less);
+    }
+    eavemark_close(handle);
+}
+
 static void *work(void *data)
 {
     struct worker *worker = data;
@@ -610,6 +676,7 @@ int main(void)
         in_home(strict_counts_what_is_open_not_met_or_disputed),
         in_home(a_home_without_rules_is_told),
         in_home(a_job_is_read_from_its_file),
+        in_home(what_was_not_wanted_is_not_shown),
         in_home(two_handles_serve_two_threads),
         in_home(the_fingerprint_is_that_of_the_files),
         in_home(the_fingerprint_changes_with_any_file),
