@@ -1,18 +1,10 @@
 #include "judge/memory.h"
 
-#include "job/origin.h"
 #include "judge/finding.h"
 
 #include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
-
-/* What a spot answered. */
-struct answer {
-    size_t number; /* yes or no, a count, a kind of value */
-    const char *bytes;
-    size_t length;
-};
 
 struct branch;
 
@@ -24,7 +16,7 @@ struct fork {
 };
 
 struct branch {
-    struct answer answer;
+    size_t answer; /* yes or no, a count, the number of a word */
     struct fork *next;
     const void *outcome; /* of the way up to here; then there is no next */
     struct branch *other;
@@ -36,18 +28,34 @@ struct tree {
     struct tree *other;
 };
 
-enum { TREES = 4096 }; /* a power of two: rules and functions times stages, thinly */
+/* A value that some way asked for: whatever job has it, it goes by its number. */
+struct word {
+    struct spot_value value;
+    unsigned number;
+    struct word *other;
+};
+
+enum {
+    TREES = 4096, /* powers of two: rules and functions times stages, thinly; */
+    WORDS = 4096, /* values of all facts */
+    WORD_UNKNOWN = 1,
+};
 
 struct memory {
     struct arena arena;
     size_t used;
     bool closed;
     struct tree *trees[TREES];
+    struct word *words[WORDS];
+    unsigned last_word;
 };
 
 struct memory *memory_open(void)
 {
-    return calloc(1, sizeof(struct memory));
+    struct memory *memory = calloc(1, sizeof(*memory));
+    if (memory != NULL)
+        memory->last_word = WORD_UNKNOWN;
+    return memory;
 }
 
 void memory_free(struct memory *memory)
@@ -129,50 +137,84 @@ static struct tree *tree_make(struct memory *memory, struct memory_key key)
     return tree;
 }
 
-/* Answers -------------------------------------------------------------------------------- */
+/* Words ---------------------------------------------------------------------------------- */
 
-/* A fact of the place, or one that it states otherwise, stands otherwise than the same of
- * the job: what came of it is surer or less sure. */
-static size_t standing_of(const cJSON *node)
+/* FNV-1a, of Fowler, Noll and Vo. */
+static struct word **word_slot(struct memory *memory, const struct spot_value *value)
 {
-    return (origin_of(node) == ORIGIN_PLACE ? 1u : 0u) + (origin_is_denied(node) ? 2u : 0u);
+    uint32_t hash = 2166136261u ^ (unsigned char)value->kind;
+    for (size_t i = 0; i < value->length; i++)
+        hash = (hash ^ (unsigned char)value->bytes[i]) * 16777619u;
+    return &memory->words[(hash ^ hash >> 15) % WORDS];
 }
 
-static struct answer answer_of(struct arena *arena, const struct step *step, struct spot *spot)
+static bool is_same_value(const struct spot_value *a, const struct spot_value *b)
+{
+    return a->kind == b->kind && a->length == b->length
+           && (a->length == 0 || memcmp(a->bytes, b->bytes, a->length) == 0);
+}
+
+static unsigned word_add(struct memory *memory, struct word **slot, const struct spot_value *value)
+{
+    struct word *word = memory_alloc(memory, sizeof(*word));
+    char *bytes = value->length == 0 ? NULL : memory_alloc(memory, value->length);
+    if (word == NULL || (value->length > 0 && bytes == NULL))
+        return WORD_UNKNOWN;
+    *word = (struct word){.value = *value, .number = ++memory->last_word, .other = *slot};
+    if (bytes != NULL)
+        word->value.bytes = memcpy(bytes, value->bytes, value->length);
+    *slot = word;
+    return word->number;
+}
+
+/* The number of what a spot holds, found once; one that no way asked for is unknown until
+ * one that is kept does. */
+static unsigned word_find(struct memory *memory, struct arena *arena, struct spot *spot,
+                          bool keeping)
+{
+    const struct spot_value value = spot_value(arena, spot);
+    struct word **slot = word_slot(memory, &value);
+    const struct word *word = *slot;
+    while (word != NULL && !is_same_value(&word->value, &value))
+        word = word->other;
+    spot->word = word != NULL ? word->number
+                 : keeping    ? word_add(memory, slot, &value)
+                              : WORD_UNKNOWN;
+    return spot->word;
+}
+
+/* Answers -------------------------------------------------------------------------------- */
+
+static inline size_t answer_of(struct memory *memory, struct arena *arena, const struct step *step,
+                               struct spot *spot, bool keeping)
 {
     switch (step->kind) {
     case STEP_ITEM:
         break;
     case STEP_CHILD:
     case STEP_FOLLOW:
-        return (struct answer){
-            .number = spot == NULL || spot->json == NULL ? 0 : 1 + standing_of(spot->json)};
+        return spot == NULL ? 0 : spot->stands;
     case STEP_COUNT:
-        return (struct answer){.number = spot_count(arena, spot)};
+        return spot_count(arena, spot);
     case STEP_VALUE:
-        spot_value(arena, spot);
-        return (struct answer){(size_t)spot->value_kind, spot->value, spot->value_length};
+        return spot->word > WORD_UNKNOWN || (spot->word == WORD_UNKNOWN && !keeping)
+                   ? spot->word
+                   : word_find(memory, arena, spot, keeping);
     }
-    return (struct answer){.number = 0};
+    return 0;
 }
 
-static bool is_same_answer(const struct answer *a, const struct answer *b)
-{
-    return a->number == b->number && a->length == b->length
-           && (a->length == 0 || memcmp(a->bytes, b->bytes, a->length) == 0);
-}
-
-static struct branch *branch_find(const struct fork *fork, const struct answer *answer)
+static inline struct branch *branch_find(const struct fork *fork, size_t answer)
 {
     struct branch *branch = fork->branches;
-    while (branch != NULL && !is_same_answer(&branch->answer, answer))
+    while (branch != NULL && branch->answer != answer)
         branch = branch->other;
     return branch;
 }
 
 /* Where a step leads from the spots known. */
-static struct spot *step_to(struct arena *arena, const struct step *step, struct spot *from,
-                            const struct fields *fields)
+static inline struct spot *step_to(struct arena *arena, const struct step *step, struct spot *from,
+                                   const struct fields *fields)
 {
     switch (step->kind) {
     case STEP_CHILD:
@@ -201,26 +243,21 @@ const void *memory_find(struct memory *memory, struct memory_key key, struct are
         if (from == NULL || (to == NULL && fork->step.kind != STEP_FOLLOW))
             return NULL; /* out of memory */
         trail->known[trail->start + trail->count++] = to;
-        const struct answer answer = answer_of(arena, &fork->step, to);
-        branch = branch_find(fork, &answer);
+        branch = branch_find(fork, answer_of(memory, arena, &fork->step, to, false));
     }
     return branch == NULL ? NULL : branch->outcome;
 }
 
 /* The branch of the answer, made where there is none. */
-static struct branch *branch_make(struct memory *memory, struct fork *fork,
-                                  const struct answer *answer)
+static struct branch *branch_make(struct memory *memory, struct fork *fork, size_t answer)
 {
     struct branch *branch = branch_find(fork, answer);
     if (branch != NULL || fork->branch_count == MEMORY_ANSWERS_MOST)
         return branch;
-    char *bytes = answer->length == 0 ? NULL : memory_alloc(memory, answer->length);
     branch = memory_alloc(memory, sizeof(*branch));
-    if (branch == NULL || (answer->length > 0 && bytes == NULL))
+    if (branch == NULL)
         return NULL;
-    *branch = (struct branch){.answer = *answer, .other = fork->branches};
-    if (bytes != NULL)
-        branch->answer.bytes = memcpy(bytes, answer->bytes, answer->length);
+    *branch = (struct branch){.answer = answer, .other = fork->branches};
     fork->branches = branch;
     fork->branch_count++;
     return branch;
@@ -247,8 +284,11 @@ void memory_keep(struct memory *memory, struct memory_key key, struct arena *are
         /* The same answers, and it asked otherwise: it goes by something else. */
         if (branch->next == NULL || !asks(branch->next, step))
             return;
-        const struct answer answer = answer_of(arena, step, trail->known[trail->start + i]);
-        branch = branch_make(memory, branch->next, &answer);
+        struct spot *to = trail->known[trail->start + i];
+        const size_t answer = answer_of(memory, arena, step, to, true);
+        /* No memory for the value: what comes of it cannot be kept. */
+        const bool kept = step->kind != STEP_VALUE || answer != WORD_UNKNOWN;
+        branch = kept ? branch_make(memory, branch->next, answer) : NULL;
     }
     if (branch != NULL && branch->next == NULL && branch->outcome == NULL)
         branch->outcome = outcome;

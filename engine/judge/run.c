@@ -11,7 +11,7 @@ struct finding *run_blank_finding(struct run *run)
     struct result *result = run->result;
     if (result->finding_count == run->capacity) {
         /* As many as the job before had: batches are of houses much alike. */
-        const size_t before = run->judging.book->finding_count;
+        const size_t before = run->judging.book->finding_count + 1;
         const size_t capacity = run->capacity > 0 ? run->capacity * 2 : before > 64 ? before : 64;
         struct finding *findings = arena_room(&result->arena, capacity, sizeof(*findings));
         if (findings == NULL)

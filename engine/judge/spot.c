@@ -1,6 +1,7 @@
 #include "judge/spot.h"
 
 #include "base/text.h"
+#include "job/origin.h"
 #include "job/path.h"
 #include "job/validate.h"
 
@@ -14,6 +15,14 @@ struct spot *spot_root(struct arena *arena, const cJSON *job, const struct field
     return root;
 }
 
+/* A fact of the place, or one that it states otherwise, stands otherwise than the same of
+ * the job: what came of it is surer or less sure. */
+static unsigned char standing_of(const cJSON *node)
+{
+    return (unsigned char)(1 + (origin_of(node) == ORIGIN_PLACE ? 1 : 0)
+                           + (origin_is_denied(node) ? 2 : 0));
+}
+
 /* A field of another place's, or one of two of a name, is passed over. */
 static void fill_fields(struct spot *spot)
 {
@@ -23,16 +32,18 @@ static void fill_fields(struct spot *spot)
         if (field == NULL)
             continue;
         struct spot *below = &spot->below[field->index];
-        if (below->json == NULL && validate_value_fits(node, field))
-            below->json = node;
+        if (below->json != NULL || !validate_value_fits(node, field))
+            continue;
+        below->json = node;
+        below->stands = standing_of(node);
     }
 }
 
-static void open_fields(struct arena *arena, struct spot *spot)
+struct spot *spot_open(struct arena *arena, struct spot *spot)
 {
     spot->below = arena_array(arena, spot->field->child_count + 1, sizeof(*spot->below));
     if (spot->below == NULL)
-        return;
+        return NULL;
     spot->below_count = spot->field->child_count;
     for (const struct field *field = spot->field->first_child; field != NULL; field = field->next) {
         spot->below[field->index].field = field;
@@ -40,15 +51,7 @@ static void open_fields(struct arena *arena, struct spot *spot)
     }
     if (spot->json != NULL)
         fill_fields(spot);
-}
-
-struct spot *spot_child(struct arena *arena, struct spot *spot, const struct field *child)
-{
-    if (spot == NULL)
-        return NULL;
-    if (spot->below == NULL)
-        open_fields(arena, spot);
-    return spot->below == NULL ? NULL : &spot->below[child->index];
+    return spot->below;
 }
 
 static void open_items(struct arena *arena, struct spot *list)
@@ -60,8 +63,12 @@ static void open_items(struct arena *arena, struct spot *list)
         return;
     cJSON_ArrayForEach(item, list->json) {
         const size_t number = list->below_count++;
-        list->below[number] = (struct spot){
-            .json = item, .field = list->field, .item = true, .parent = list, .number = number};
+        list->below[number] = (struct spot){.json = item,
+                                            .field = list->field,
+                                            .item = true,
+                                            .parent = list,
+                                            .number = number,
+                                            .stands = standing_of(item)};
     }
 }
 
@@ -127,7 +134,7 @@ struct spot *spot_referred(struct arena *arena, struct spot *reference, const st
 }
 
 /* Every item with its length before it: no two lists have the same bytes. */
-static void value_of_list(struct arena *arena, struct spot *spot)
+static struct spot_value value_of_list(struct arena *arena, const struct spot *spot)
 {
     struct text bytes = TEXT_EMPTY;
     const cJSON *item = NULL;
@@ -139,30 +146,24 @@ static void value_of_list(struct arena *arena, struct spot *spot)
                    cJSON_IsString(item) ? item->valuestring : (const char *)&item->valuedouble,
                    length);
     }
-    spot->value = arena_copy_n(arena, text_string(&bytes), bytes.length);
-    spot->value_length = spot->value == NULL ? 0 : bytes.length;
+    const char *kept = arena_copy_n(arena, text_string(&bytes), bytes.length);
+    const struct spot_value value = {'l', kept, kept == NULL ? 0 : bytes.length};
     arena->failed = arena->failed || bytes.failed;
     text_free(&bytes);
+    return value;
 }
 
-void spot_value(struct arena *arena, struct spot *spot)
+struct spot_value spot_value(struct arena *arena, const struct spot *spot)
 {
     const cJSON *json = spot->json;
-    if (spot->value_kind != 0)
-        return;
-    spot->value_kind = '-';
-    if (cJSON_IsString(json)) {
-        spot->value_kind = 's';
-        spot->value = json->valuestring;
-        spot->value_length = strlen(json->valuestring);
-    } else if (cJSON_IsNumber(json)) {
-        spot->value_kind = '#';
-        spot->value = (const char *)&json->valuedouble;
-        spot->value_length = sizeof(json->valuedouble);
-    } else if (cJSON_IsBool(json)) {
-        spot->value_kind = cJSON_IsTrue(json) ? 'y' : 'o';
-    } else if (cJSON_IsArray(json)) {
-        spot->value_kind = 'l';
-        value_of_list(arena, spot);
-    }
+    if (cJSON_IsString(json))
+        return (struct spot_value){'s', json->valuestring, strlen(json->valuestring)};
+    if (cJSON_IsNumber(json))
+        return (struct spot_value){'#', (const char *)&json->valuedouble,
+                                   sizeof(json->valuedouble)};
+    if (cJSON_IsBool(json))
+        return (struct spot_value){.kind = cJSON_IsTrue(json) ? 'y' : 'o'};
+    if (cJSON_IsArray(json))
+        return value_of_list(arena, spot);
+    return (struct spot_value){.kind = '-'};
 }

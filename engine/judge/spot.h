@@ -25,16 +25,32 @@ struct spot {
     size_t below_count;
     struct spot *referred; /* the item that a reference names */
     bool followed;         /* referred was looked for */
-    char value_kind;       /* 0: value was not asked for yet; else a letter for the kind */
-    const char *value;     /* what a field holds, as bytes that are equal when it is */
-    size_t value_length;
+    unsigned char stands;  /* 0: json is NULL; else how the job has it */
+    unsigned word;         /* the memory's number for its value; 0: not asked for yet */
+};
+
+/* What a field holds, as bytes that are equal when it is. */
+struct spot_value {
+    char kind; /* a letter for the kind */
+    const char *bytes;
+    size_t length;
 };
 
 /* The job itself. NULL when out of memory, as of all that give a spot. */
 struct spot *spot_root(struct arena *arena, const cJSON *job, const struct fields *fields);
 
+/* The fields of a group or item, found now; for spot_child. */
+struct spot *spot_open(struct arena *arena, struct spot *spot);
+
 /* The field below a group or an item; absent below an absent one. */
-struct spot *spot_child(struct arena *arena, struct spot *spot, const struct field *child);
+static inline struct spot *spot_child(struct arena *arena, struct spot *spot,
+                                      const struct field *child)
+{
+    struct spot *below = spot == NULL          ? NULL
+                         : spot->below != NULL ? spot->below
+                                               : spot_open(arena, spot);
+    return below == NULL ? NULL : &below[child->index];
+}
 
 /* How many items a list has, and one of them. */
 size_t spot_count(struct arena *arena, struct spot *list);
@@ -44,8 +60,8 @@ struct spot *spot_item(struct arena *arena, struct spot *list, size_t number);
 struct spot *spot_referred(struct arena *arena, struct spot *reference,
                            const struct fields *fields);
 
-/* Sets value, value_length and value_kind: of a text, number, yes or no, or a list of such. */
-void spot_value(struct arena *arena, struct spot *spot);
+/* Of a text, number, yes or no, or a list of such. */
+struct spot_value spot_value(struct arena *arena, const struct spot *spot);
 
 /* "/roof/slopes/0/pitch"; "" where memory ran out. */
 const char *spot_pointer(struct arena *arena, struct spot *spot);
