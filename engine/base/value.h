@@ -14,8 +14,8 @@ enum value_kind { VALUE_NONE, VALUE_NUMBER, VALUE_YES_NO, VALUE_TEXT, VALUE_SET 
 
 struct value {
     enum value_kind kind;
-    double number;
     bool yes;
+    double number;
     const char *text;
     const char *const *set; /* VALUE_SET: set_count texts */
     size_t set_count;

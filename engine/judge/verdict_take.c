@@ -66,8 +66,8 @@ void verdict_take_record(struct finding *finding, struct judging *judging)
             told = told || same_cite(&cites[j], &figure->cite);
         if (!told)
             cites[finding->cite_count++] = figure->cite;
-        if (figure->moved && finding->amended == NULL)
-            finding->amended = &figure->amended;
+        if (finding->amended == NULL)
+            finding->amended = figure->amended;
     }
     finding->cites = cites;
 }

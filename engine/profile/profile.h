@@ -35,29 +35,30 @@ enum stricter {
 struct figure {
     const char *name;   /* "layers.most" */
     struct value value; /* a number, yes/no or set */
-    enum sense sense;   /* at_least ... under */
     struct cite cite;
-    enum stricter stricter; /* of a yes or no */
-    const char *behind;     /* the yes-or-no figure without which this binds nobody; or NULL */
-    const char *words;      /* of a set: the field whose choices its members are; or NULL */
-    const char *disputed;   /* how sources disagree, or NULL */
-    struct value rival;     /* what the other source says; VALUE_NONE: not stated */
-    const char *borrowed;   /* why it is not this place's law: judges nothing; or NULL */
-    const char *unsure;     /* why it may not be this place's law; or NULL */
-    const char *draft;      /* only a draft asks it: nobody fails by it; or NULL */
-    struct value also;      /* the other bound of a limit: a number, or VALUE_NONE */
-    enum sense also_sense;  /* at_least or at_most; with also */
-    const char *by, *row;   /* of a row of a table: the field they go by, and which; or NULL */
-    const char *at_figure;  /* the figure that says whether exactly this much counts; or NULL */
-    enum at_counts at;      /* where at_figure is NULL */
-    struct value read_in;   /* a set: the editions in whose text it was read; or VALUE_NONE */
-    const char *file;       /* where it was last given or restated, below the home */
+    enum sense sense;           /* at_least ... under */
+    enum stricter stricter;     /* of a yes or no */
+    const char *behind;         /* the yes-or-no figure without which this binds nobody; or NULL */
+    const char *words;          /* of a set: the field whose choices its members are; or NULL */
+    const char *disputed;       /* how sources disagree, or NULL */
+    struct value rival;         /* what the other source says; VALUE_NONE: not stated */
+    const char *borrowed;       /* why it is not this place's law: judges nothing; or NULL */
+    const char *unsure;         /* why it may not be this place's law; or NULL */
+    const char *draft;          /* only a draft asks it: nobody fails by it; or NULL */
+    struct value also;          /* the other bound of a limit: a number, or VALUE_NONE */
+    const char *by, *row;       /* of a row of a table: the field they go by, and which; or NULL */
+    const char *at_figure;      /* the figure that says whether exactly this much counts; or NULL */
+    enum sense also_sense;      /* at_least or at_most; with also */
+    enum at_counts at;          /* where at_figure is NULL */
+    const char *const *read_in; /* the read_count editions in whose text it was read; or NULL */
+    size_t read_count;
+    const char *pages; /* which pages of a place would tell it; or NULL */
+    const char *file;  /* where it was last given or restated, below the home */
     int line;
-    const char *pages;      /* which pages of a place would tell it; or NULL */
-    bool unread;            /* and they were not read */
-    bool vouched;           /* a place read the book for itself: cite.source says which */
-    bool moved;             /* a place gave another value than what it follows */
-    struct amended amended; /* by whom, from what to what; when moved */
+    bool unread;                   /* the pages that would tell it were not read */
+    bool vouched;                  /* a place read the book for itself: cite.source says which */
+    const struct amended *amended; /* by whom, from what to what, where a place gave another value
+                                      than what it follows; or NULL */
 };
 
 struct drop {

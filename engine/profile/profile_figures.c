@@ -127,7 +127,8 @@ static void figure_new(struct resolving *r, size_t level, const struct entry *en
                               .disputed = entry->disputed,
                               .rival = entry->rival,
                               .draft = r->blocks[level]->draft,
-                              .read_in = entry->read_in,
+                              .read_in = entry->read_in.set,
+                              .read_count = entry->read_in.set_count,
                               .pages = entry->pages,
                               .unread = entry->pages != NULL,
                               .file = entry->file,
@@ -211,6 +212,17 @@ static void figure_advise(struct resolving *r, const struct block *block, const 
     figure_draft(entry, whose, figure);
 }
 
+static void amend(struct arena *arena, const struct block *block, const struct entry *entry,
+                  struct figure *figure)
+{
+    struct amended *amended = arena_alloc(arena, sizeof(*amended));
+    if (amended == NULL)
+        return;
+    *amended = (struct amended){block->title, figure->value, entry->value};
+    amended->to.unit = figure->value.unit;
+    figure->amended = amended;
+}
+
 /* A nearer place restates a figure: value, citation, or both. What the restated line does
  * not say stays as the farther one has it, except doubts, which end with it. */
 static void figure_move(struct resolving *r, size_t level, const struct entry *entry,
@@ -232,17 +244,14 @@ static void figure_move(struct resolving *r, size_t level, const struct entry *e
         /* An edition of the model is no amendment; a place that repeats the model's value
          * is none either. */
         if (!block->model && !profile_same_value(&entry->value, &figure->value)) {
-            figure->moved = true;
-            figure->amended.by = block->title;
-            figure->amended.from = figure->value;
-            figure->amended.to = entry->value;
-            figure->amended.to.unit = unit;
+            amend(&r->profile->arena, block, entry, figure);
         }
         figure->value = entry->value;
         figure->value.unit = unit;
         figure->disputed = entry->disputed;
         figure->rival = (struct value){0};
-        figure->read_in = (struct value){.kind = VALUE_NONE};
+        figure->read_in = NULL;
+        figure->read_count = 0;
     }
     /* A line that only cites again keeps how well the value is known. */
     if (says_anew(entry)) {
@@ -266,7 +275,8 @@ static void figure_move(struct resolving *r, size_t level, const struct entry *e
     }
     if (entry->status != STATUS_NONE) {
         figure->cite.status = entry->status;
-        figure->read_in = entry->read_in;
+        figure->read_in = entry->read_in.set;
+        figure->read_count = entry->read_in.set_count;
     }
     if (entry->source != NULL)
         figure->cite.source = entry->source;

@@ -38,14 +38,15 @@ static bool adopt_holds(const struct resolving *r, const struct entry_adopt *ado
 static void vouch_for(struct resolving *r, const struct block *block,
                       const struct entry_adopt *adopt, struct figure *figure)
 {
-    const bool doubted = figure->cite.status != STATUS_SEEN || figure->read_in.kind == VALUE_SET
+    const bool doubted = figure->cite.status != STATUS_SEEN || figure->read_in != NULL
                          || figure->unsure != NULL || figure->borrowed != NULL;
     if (figure->cite.status == STATUS_PRACTICE || !doubted)
         return;
     figure->cite.status = block->invented ? STATUS_INVENTED : STATUS_SEEN;
     figure->cite.source = arena_format(&r->profile->arena, "%s's own reading of %s, %s, %s",
                                        block->title, adopt->book, adopt->cite, adopt->as_seen);
-    figure->read_in = (struct value){.kind = VALUE_NONE};
+    figure->read_in = NULL;
+    figure->read_count = 0;
     figure->unsure = figure->borrowed = NULL;
     figure->vouched = true;
 }
@@ -220,7 +221,9 @@ void profile_settle_readings(struct resolving *r)
     const char *edition = profile_edition_of_model(r);
     for (size_t i = 0; edition != NULL && i < r->profile->figure_count; i++) {
         struct figure *figure = &r->profile->figures[i];
-        if (figure->read_in.kind == VALUE_SET && !profile_set_has(&figure->read_in, edition))
+        const struct value read = {
+            .kind = VALUE_SET, .set = figure->read_in, .set_count = figure->read_count};
+        if (figure->read_in != NULL && !profile_set_has(&read, edition))
             figure->cite.status = STATUS_PARALLEL;
     }
 }

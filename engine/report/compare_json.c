@@ -85,7 +85,7 @@ static bool add_figure_side(cJSON *array, const struct figure *figure)
            && json_add_text(object, "status", status_word(figure->cite.status))
            && json_add_text(object, "source", figure->cite.source)
            && json_add_text(object, "disputed", figure->disputed)
-           && json_add_amended(object, figure->moved ? &figure->amended : NULL);
+           && json_add_amended(object, figure->amended);
 }
 
 static bool add_figures(cJSON *object, const struct change *change)

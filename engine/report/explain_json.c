@@ -70,7 +70,7 @@ static bool add_standing(cJSON *array, const struct profile *profile, const stru
            && json_add_text(object, "edition", profile->edition)
            && cJSON_AddBoolToObject(object, "invented", profile->invented) != NULL
            && json_add_value(object, "value", &figure->value) && add_cite(object, figure)
-           && json_add_amended(object, figure->moved ? &figure->amended : NULL);
+           && json_add_amended(object, figure->amended);
 }
 
 static bool add_editions(cJSON *object, const struct explanation *x, const char *name)
@@ -91,7 +91,7 @@ static bool add_moves(cJSON *object, const struct explanation *x, const char *na
     bool added = array != NULL;
     for (size_t i = 0; added && i < x->places.count; i++) {
         const struct figure *figure = profile_figure(x->places.items[i].profile, name);
-        if (figure != NULL && figure->moved)
+        if (figure != NULL && figure->amended != NULL)
             added = add_standing(array, x->places.items[i].profile, figure);
     }
     return added;
@@ -170,7 +170,7 @@ static bool add_figures_asked(cJSON *object, const struct finding *f)
                 && json_add_value(figure, "value", &f->figures[i]->value)
                 && json_add_text(figure, "unit", f->figures[i]->value.unit)
                 && add_cite(figure, f->figures[i])
-                && json_add_amended(figure, f->figures[i]->moved ? &f->figures[i]->amended : NULL);
+                && json_add_amended(figure, f->figures[i]->amended);
     }
     return added;
 }

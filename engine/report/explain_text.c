@@ -143,7 +143,7 @@ static const char *cell_of(struct arena *arena, const struct profile *profile, c
     if (figure == NULL)
         return NULL;
     value_add(&cell, &figure->value);
-    if (figure->moved)
+    if (figure->amended != NULL)
         text_add(&cell, " *");
     return keep_text(arena, &cell);
 }
@@ -160,7 +160,7 @@ static void add_table(const struct explanation *x, struct text *out)
         for (size_t r = 0; r < rows; r++) {
             const struct figure *figure = profile_figure(x->columns[c], x->figures.items[r]);
             cells[r * columns + c] = cell_of(&arena, x->columns[c], x->figures.items[r]);
-            moved = moved || (figure != NULL && figure->moved);
+            moved = moved || (figure != NULL && figure->amended != NULL);
         }
     }
     const struct grid grid = {heads, columns, x->figures.items, cells, rows, NARROWEST_CELL};
@@ -248,11 +248,11 @@ static void add_move(const struct standing *standing, const struct figure *figur
 {
     struct text line = TEXT_EMPTY;
     const struct profile *profile = standing->profile;
-    const bool own = same_text(figure->amended.by, profile->title);
+    const bool own = same_text(figure->amended->by, profile->title);
     if (own)
         text_addf(&line, "moved by %s to ", profile->title);
     else
-        text_addf(&line, "in %s, by %s, ", profile->title, figure->amended.by);
+        text_addf(&line, "in %s, by %s, ", profile->title, figure->amended->by);
     value_add(&line, &figure->value);
     text_add(&line, " (");
     value_add_cite(&line, &figure->cite);
@@ -270,7 +270,7 @@ static void add_moves(const struct explanation *x, const char *name, struct text
 {
     for (size_t i = 0; i < x->places.count; i++) {
         const struct figure *figure = profile_figure(x->places.items[i].profile, name);
-        if (figure != NULL && figure->moved)
+        if (figure != NULL && figure->amended != NULL)
             add_move(&x->places.items[i], figure, out);
         else if (figure != NULL && x->column_count > 0
                  && profile_figure(x->columns[0], name) == NULL
@@ -423,9 +423,9 @@ static void add_figures_asked(const struct finding *finding, struct text *out)
         text_add(&line, " (");
         value_add_cite(&line, &figure->cite);
         text_addf(&line, ", %s", value_cite_status(&figure->cite));
-        if (figure->moved) {
-            text_addf(&line, "; %s moved it from ", figure->amended.by);
-            value_add(&line, &figure->amended.from);
+        if (figure->amended != NULL) {
+            text_addf(&line, "; %s moved it from ", figure->amended->by);
+            value_add(&line, &figure->amended->from);
         }
         text_add(&line, ")");
         page_labelled_phrase(out, i == 0 ? "2 figures" : "", &line);

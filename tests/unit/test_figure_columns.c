@@ -159,7 +159,7 @@ static void a_place_restates_a_row(void **state)
         "  follows = \"model/m-2021\", figures = { [\"t.least.fir\"] = { 6, cite = \"7\" } } }\n");
     struct profile *profile = edition("example/a");
     assert_float_equal(profile_figure(profile, "t.least.fir")->value.number, 6, 0);
-    assert_true(profile_figure(profile, "t.least.fir")->moved);
+    assert_non_null(profile_figure(profile, "t.least.fir")->amended);
     profile_free(profile);
 }
 

@@ -184,11 +184,11 @@ static size_t unfounded(const struct places *places, const struct profile *profi
             print_error("%s: %s was seen, but nobody says where\n", profile->id, figure->name);
             bad++;
         }
-        for (size_t r = 0; r < figure->read_in.set_count; r++) {
-            if (is_edition_of(places, figure->read_in.set[r]))
+        for (size_t r = 0; r < figure->read_count; r++) {
+            if (is_edition_of(places, figure->read_in[r]))
                 continue;
             print_error("%s: %s was read in %s, which is no edition here\n", profile->id,
-                        figure->name, figure->read_in.set[r]);
+                        figure->name, figure->read_in[r]);
             bad++;
         }
     }

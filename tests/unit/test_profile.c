@@ -120,7 +120,7 @@ static void a_model_stands_alone(void **state)
     assert_string_equal(figure->cite.section, "1.4");
     assert_int_equal(figure->cite.status, STATUS_MEMORY);
     assert_string_equal(figure->cite.source, "recalled");
-    assert_false(figure->moved);
+    assert_null(figure->amended);
     assert_string_equal(profile_figure(profile, "test.disputed")->disputed, "another page says 4");
     assert_true(profile_figure(profile, "test.required")->value.yes);
     assert_int_equal(profile_figure(profile, "test.kinds")->value.set_count, 2);
@@ -154,10 +154,10 @@ static void a_chain_is_followed_to_its_end(void **state)
     assert_true(number_of(profile, "test.seen") == 1);
     assert_true(number_of(profile, "test.memory") == 3);
     const struct figure *most = profile_figure(profile, "test.most");
-    assert_true(most->moved);
-    assert_string_equal(most->amended.by, "State X");
-    assert_true(most->amended.from.number == 3 && most->amended.to.number == 2);
-    assert_string_equal(most->amended.to.unit, "layers");
+    assert_non_null(most->amended);
+    assert_string_equal(most->amended->by, "State X");
+    assert_true(most->amended->from.number == 3 && most->amended->to.number == 2);
+    assert_string_equal(most->amended->to.unit, "layers");
     assert_string_equal(most->cite.code, "X Code");
     const struct figure *seen = profile_figure(profile, "test.seen");
     assert_int_equal(seen->cite.status, STATUS_INVENTED);
@@ -166,7 +166,7 @@ static void a_chain_is_followed_to_its_end(void **state)
     /* Only the citation was restated: value and status stay. */
     const struct figure *own = profile_figure(profile, "test.own");
     assert_true(own->value.number == 5);
-    assert_false(own->moved);
+    assert_null(own->amended);
     assert_string_equal(own->cite.section, "7.8");
     assert_int_equal(own->cite.status, STATUS_SEEN);
     profile_free(profile);
@@ -184,8 +184,8 @@ static void the_nearest_of_two_moves_is_told_from_the_one_before(void **state)
           "  follows = \"us-xx\", figures = { [\"test.most\"] = { 1, cite = \"7.7\" } } }\n");
     struct profile *profile = resolved("us-xx/county", "2026-03-02");
     const struct figure *most = profile_figure(profile, "test.most");
-    assert_string_equal(most->amended.by, "County Y");
-    assert_true(most->amended.from.number == 2 && most->amended.to.number == 1);
+    assert_string_equal(most->amended->by, "County Y");
+    assert_true(most->amended->from.number == 2 && most->amended->to.number == 1);
     profile_free(profile);
 }
 

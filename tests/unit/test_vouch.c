@@ -128,7 +128,7 @@ static void lifts_no_more_than_it_names(void **state)
         assert_int_equal(is->sense, was->sense);
         assert_string_equal(is->cite.code, was->cite.code);
         assert_string_equal(is->cite.section, was->cite.section);
-        assert_false(is->moved);
+        assert_null(is->amended);
         assert_int_equal(was->disputed == NULL, is->disputed == NULL);
         if (was->cite.status == STATUS_PRACTICE || was->cite.status == STATUS_SEEN)
             assert_int_equal(is->cite.status, was->cite.status);
