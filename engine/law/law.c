@@ -14,7 +14,7 @@ static void law_free(struct law *law)
 
 /* A law is good for every day of its stretch [from, to); to 0 is open. The bare catalogue
  * has no profile. */
-static struct law *law_known(const struct laws *laws, const char *id, long date)
+struct law *laws_known(const struct laws *laws, const char *id, long date)
 {
     for (struct law *law = laws->first; law != NULL; law = law->next)
         if (law->profile != NULL && strcmp(law->profile->id, id) == 0 && law->profile->from <= date
@@ -55,7 +55,7 @@ static const struct law *law_wake(struct laws *laws, struct law *law, struct pro
 const struct law *laws_find(struct laws *laws, const char *id, long date, const char *job_file,
                             struct problems *problems)
 {
-    struct law *known = law_known(laws, id, date);
+    struct law *known = laws_known(laws, id, date);
     if (known != NULL)
         return law_wake(laws, known, problems);
     struct law *law = calloc(1, sizeof(*law));

@@ -53,6 +53,9 @@ void laws_drop_problems(struct laws *laws, struct problems *problems);
 const struct law *laws_find(struct laws *laws, const char *id, long date, const char *job_file,
                             struct problems *problems);
 
+/* The same if it was loaded before, at rest or awake, and left so; else NULL. */
+struct law *laws_known(const struct laws *laws, const char *id, long date);
+
 /* Only the field catalogue, of every place and with no rules: for a job whose
  * place is not known. */
 const struct law *laws_fields(struct laws *laws, struct problems *problems);

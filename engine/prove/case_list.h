@@ -44,6 +44,9 @@ struct case_files {
 void case_files_open(struct case_files *files, const char *home, const struct cases_wanted *wanted,
                      struct problems *problems);
 
+/* The file that comes next, or NULL. */
+const char *case_files_next_path(const struct case_files *files);
+
 /* Adds the cases of the next file to a list, which begins as all zero. What is wrong with
  * the file is added to problems; what is wrong with one case's changes stays with it. False
  * when there is none left. The list must be freed before the files are closed. */

@@ -262,6 +262,15 @@ static void tally_rules(struct running *running, struct tally *tally)
         tally->rules++;
 }
 
+/* Is there another file, and are its cases read? */
+static bool next_file(const struct cases_wanted *wanted, struct case_files *files,
+                      struct case_list *list, struct problems *problems)
+{
+    if (wanted->reads != NULL)
+        wanted->reads(wanted->data, case_files_next_path(files));
+    return case_files_next(files, list, problems);
+}
+
 int cases_run(struct laws *laws, const struct cases_wanted *wanted, struct tally *tally,
               struct text *out, struct problems *problems)
 {
@@ -269,7 +278,7 @@ int cases_run(struct laws *laws, const struct cases_wanted *wanted, struct tally
     struct case_files files;
     struct case_list list = {.first = NULL};
     case_files_open(&files, laws->home, wanted, problems);
-    while (case_files_next(&files, &list, problems)) {
+    while (next_file(wanted, &files, &list, problems)) {
         for (struct rule_case *c = list.first; c != NULL; c = c->next) {
             const size_t before = out->length;
             const bool held = !problems->out_of_memory && run_case(&running, c, out);

@@ -10,7 +10,7 @@
 
 /* Laws kept loaded at a time (laws_rest): a place's stretches and those it follows go in
  * turn. */
-enum { PROOF_LAWS_AWAKE = 12 };
+enum { PROOF_LAWS_AWAKE = 10 };
 
 /* Which cases; all of them when neither a topic nor a place is named. */
 struct cases_wanted {
@@ -18,6 +18,8 @@ struct cases_wanted {
     const char *rule;                /* of these only the cases of one rule */
     const char *place;               /* jurisdictions/PLACE.cases.lua, if there is one */
     const struct strings *own_rules; /* with a place: the rule files it has to show cases for */
+    /* Told of every file before it is read, and of NULL after the last (or NULL). */
+    void (*reads)(void *data, const char *path);
     /* Told of the file of every case before it is run (or NULL). */
     void (*begins)(void *data, const char *file);
     /* Told of every case run, and every rule that lacks one (or NULL): the file

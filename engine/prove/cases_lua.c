@@ -328,6 +328,11 @@ void case_files_open(struct case_files *files, const char *home, const struct ca
         problem_out_of_memory(problems);
 }
 
+const char *case_files_next_path(const struct case_files *files)
+{
+    return files->next == files->paths.count ? NULL : files->paths.items[files->next];
+}
+
 bool case_files_next(struct case_files *files, struct case_list *list, struct problems *problems)
 {
     if (files->next == files->paths.count || files->arena.failed || list->arena.failed)

@@ -12,11 +12,9 @@
 /* The place beside which the file stands, or NULL. */
 static struct place_proof *place_of_file(struct proof *proof, const char *file)
 {
-    for (struct place_proof *place = proof->places; place != NULL; place = place->next) {
-        const char *cases = arena_format(&proof->arena, "jurisdictions/%s.cases.lua", place->id);
-        if (cases != NULL && (strcmp(cases, file) == 0 || strings_have(&place->own_rules, file)))
+    for (struct place_proof *place = proof->places; place != NULL; place = place->next)
+        if (strcmp(place->cases_file, file) == 0 || strings_have(&place->own_rules, file))
             return place;
-    }
     return NULL;
 }
 
@@ -49,6 +47,28 @@ static void note_broke(void *data, const struct finding *finding)
         proof_remark_broken(proof, place, block, finding);
 }
 
+static bool is_cases_file(const char *file, const char *id)
+{
+    static const char FOLDER[] = "jurisdictions/";
+    const size_t length = strlen(id);
+    return strncmp(file, FOLDER, sizeof(FOLDER) - 1) == 0
+           && strncmp(file + sizeof(FOLDER) - 1, id, length) == 0
+           && strcmp(file + sizeof(FOLDER) - 1 + length, ".cases.lua") == 0;
+}
+
+/* A place is proved just before its cases are read (NULL: there are no more), while its laws
+ * are awake; and with it those that come before. */
+static void prove_up_to(void *data, const char *file)
+{
+    struct proof *proof = data;
+    size_t end = file == NULL ? proof->ids.count : proof->ids_proved;
+    for (size_t i = end; file != NULL && i < proof->ids.count; i++)
+        if (is_cases_file(file, proof->ids.items[i]))
+            end = i + 1;
+    while (proof->ids_proved < end && !proof->arena.failed)
+        proof_place(proof->laws, proof, proof->ids.items[proof->ids_proved++], proof->date);
+}
+
 static void begin_case(void *data, const char *file)
 {
     struct proof *proof = data;
@@ -66,6 +86,8 @@ static void run_cases(struct laws *laws, struct proof *proof, const char *topic,
                                   .note = note_case,
                                   .broke = note_broke,
                                   .data = proof};
+    if (proof->of_all)
+        wanted.reads = prove_up_to;
     if (id != NULL)
         wanted.own_rules = &proof->places->own_rules;
     cases_run(laws, &wanted, &proof->cases, &proof->lines, &problems);
@@ -111,14 +133,6 @@ static void say_unknown(struct laws *laws, struct proof *proof, const char *name
                topics->nearest.name == NULL || near[0] == '\0' ? "" : ", ",
                near[0] == '\0' && topics->nearest.name == NULL ? "(none: is this the right --home?)"
                                                                : near);
-}
-
-static void prove_all(struct laws *laws, struct proof *proof, long date)
-{
-    struct strings ids = {0};
-    places_ids(laws->home, &ids, &proof->arena);
-    for (size_t i = 0; i < ids.count && !proof->arena.failed; i++)
-        proof_place(laws, proof, ids.items[i], date);
 }
 
 /* The one place asked for has no edition on the day asked for. */
@@ -173,11 +187,17 @@ void proof_run(struct laws *laws, const char *name, long date, struct proof *pro
         id = name;
     }
     proof->of_places = !topics.found;
+    proof->of_all = name == NULL;
+    proof->laws = laws;
+    proof->date = date;
     if (id != NULL) {
         proof_place(laws, proof, id, date);
         say_no_edition(proof, date);
     } else if (name == NULL) {
-        prove_all(laws, proof, date);
+        places_ids(laws->home, &proof->ids, &proof->arena);
+        /* With nothing but differences wanted no case is run. */
+        if (proof->beside != NULL)
+            prove_up_to(proof, NULL);
     }
     /* What was asked for does not exist: there is nothing to prove. */
     if (proof->problems.count > 0)

@@ -74,6 +74,7 @@ struct proof_block {
 
 struct place_proof {
     const char *id, *title;
+    const char *cases_file;
     bool invented;
     bool broken; /* a file of it cannot be loaded */
     size_t errors, warnings;
@@ -92,6 +93,17 @@ struct proof_probe {
     struct proof_probe *next;
 };
 
+/* The rules and fields of a law, by name, for those who follow it. */
+struct law_digest {
+    const struct law *law; /* perhaps at rest: only its profile is to be used */
+    const char **rules;
+    bool *silent; /* of each: the place's figures keep it from ever speaking there */
+    size_t rule_count;
+    const char **fields; /* paths */
+    size_t field_count;
+    struct law_digest *next;
+};
+
 struct proof {
     struct arena arena;
     struct sources sources;
@@ -99,8 +111,14 @@ struct proof {
     bool of_places;           /* else of a topic */
     const char *beside;       /* set beforehand: a place to hold one beside instead of what it
                                  follows; then differences only, no cases; or NULL */
+    bool of_all;              /* every topic and every place */
+    struct laws *laws;
+    struct strings ids; /* of the places to be proved, and how many of them are */
+    size_t ids_proved;
+    long date; /* or 0: all editions */
     struct place_proof *places;
     struct proof_probe *probes;      /* one per law proved */
+    struct law_digest *digests;      /* one per law followed */
     const struct place_proof *cased; /* whose cases are being run; NULL: a topic's */
     struct strings named;            /* figures that the rule files of all places name */
     struct tally cases;              /* all that were run */
@@ -124,6 +142,9 @@ void proof_remark(struct proof *proof, struct place_proof *place, struct proof_b
 /* Internal to the room: adds one place, all but its cases. */
 void proof_place(struct laws *laws, struct proof *proof, const char *id, long date);
 
+/* Internal to the room: notes from now on which figures of a law are asked for. */
+void proof_watch(struct proof *proof, const struct law *law);
+
 /* Internal to the room, for a prober: data is the proof. */
 const struct probe *proof_probe(void *data, const struct law *law);
 
@@ -133,8 +154,16 @@ void proof_cover_begin(struct proof *proof, const struct place_proof *place);
 const struct probe *proof_cover_probe(void *data, const struct law *law);
 void proof_cover(struct proof *proof, struct place_proof *place, struct proof_block *block);
 
-/* Internal to the room: the differences of a block from its parent's law. */
-void proof_differences(struct proof *proof, struct proof_block *block, const struct law *parent);
+/* Internal to the room: of the law of a place and day, NULL where there is none; has it such a
+ * rule, and is that silent; has it such a field? */
+const struct law_digest *proof_digest(struct laws *laws, struct proof *proof, const char *id,
+                                      long day);
+bool proof_digest_rule(const struct law_digest *digest, const char *id, bool *silent);
+bool proof_digest_field(const struct law_digest *digest, const char *path);
+
+/* Internal to the room: the differences of a block from what it follows. */
+void proof_differences(struct proof *proof, struct proof_block *block,
+                       const struct law_digest *parent);
 
 /* Internal to the room: what to say about a block against its parent's law
  * (NULL: it has none); figures that its rule files name count as asked for; and,

@@ -9,13 +9,13 @@ void proof_cover_begin(struct proof *proof, const struct place_proof *place)
     proof->cased = place;
 }
 
-/* Of another edition of the place than those proved (--date): only its cases count. */
-static void watch_edition(struct proof *proof, const struct law *law)
+void proof_watch(struct proof *proof, const struct law *law)
 {
     struct proof_probe *probe = arena_alloc(&proof->arena, sizeof(*probe));
     if (probe == NULL)
         return;
     *probe = (struct proof_probe){.law = law, .next = proof->probes};
+    probe->probe.asked = arena_array(&proof->arena, law->profile->figure_count + 1, sizeof(bool));
     probe->cased = arena_array(&proof->arena, law->profile->figure_count + 1, sizeof(bool));
     proof->probes = probe;
 }
@@ -23,16 +23,16 @@ static void watch_edition(struct proof *proof, const struct law *law)
 const struct probe *proof_cover_probe(void *data, const struct law *law)
 {
     struct proof *proof = data;
-    if (proof->cased != NULL && strcmp(proof->cased->id, law->profile->id) == 0
-        && proof_probe(proof, law) == NULL)
-        watch_edition(proof, law);
+    /* Of the place, perhaps another edition than those proved (--date); of all places, one
+     * that is yet to be proved. */
+    const bool own = proof->cased != NULL && strcmp(proof->cased->id, law->profile->id) == 0;
+    if ((own || proof->of_all) && proof_probe(proof, law) == NULL)
+        proof_watch(proof, law);
     for (struct proof_probe *p = proof->probes; p != NULL; p = p->next) {
         if (p->law != law)
             continue;
         /* Of all places a topic's cases under it count as well as its own. */
-        const bool counts = proof->cased != NULL
-                                ? strcmp(proof->cased->id, law->profile->id) == 0
-                                : proof->places != NULL && proof->places->next != NULL;
+        const bool counts = proof->cased != NULL ? own : proof->of_all;
         p->of_case = p->probe;
         p->of_case.decides = counts ? p->cased : NULL;
         return &p->of_case;
@@ -94,7 +94,7 @@ void proof_cover(struct proof *proof, struct place_proof *place, struct proof_bl
         if (is_shown(proof, place, figure))
             block->shown++;
         /* Of many places only how many there are is told. */
-        else if (proof->places->next == NULL)
+        else if (!proof->of_all)
             say_unshown(proof, place, block, e);
     }
 }

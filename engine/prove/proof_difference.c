@@ -242,19 +242,21 @@ static void compare_figures(struct proof *proof, struct proof_block *block,
 }
 
 /* Rules dropped, and rules of the place's own. */
-static void compare_rules(struct proof *proof, struct proof_block *block, const struct law *parent)
+static void compare_rules(struct proof *proof, struct proof_block *block,
+                          const struct law_digest *parent)
 {
+    bool silent;
     const struct profile *own = block->law->profile;
     /* What the parent dropped already is no difference. */
     for (size_t i = 0; i < own->drop_count; i++)
-        if (profile_drop(parent->profile, own->drops[i].rule) == NULL)
+        if (profile_drop(parent->law->profile, own->drops[i].rule) == NULL)
             add_difference(proof, block,
                            (struct difference){.of = DIFFERENCE_RULE,
                                                .kind = DIFFERENCE_REMOVED,
                                                .name = own->drops[i].rule,
                                                .says = own->drops[i].reason});
     for (const struct rule *r = block->law->book->rules; r != NULL; r = r->next)
-        if (rulebook_rule(parent->book, r->id) == NULL && profile_drop(own, r->id) == NULL)
+        if (!proof_digest_rule(parent, r->id, &silent) && profile_drop(own, r->id) == NULL)
             add_difference(proof, block,
                            (struct difference){.of = DIFFERENCE_RULE,
                                                .kind = DIFFERENCE_ADDED,
@@ -263,10 +265,10 @@ static void compare_rules(struct proof *proof, struct proof_block *block, const 
 }
 
 /* A rule of both that only one of them lets speak. */
-static void compare_duty(struct proof *proof, struct proof_block *block, const struct rule *was,
+static void compare_duty(struct proof *proof, struct proof_block *block, bool spoke,
                          const struct rule *is)
 {
-    const bool spoke = !row_silent(was), speaks = !row_silent(is);
+    const bool speaks = !row_silent(is);
     if (spoke != speaks)
         add_difference(proof, block,
                        (struct difference){.of = DIFFERENCE_DUTY,
@@ -275,23 +277,24 @@ static void compare_duty(struct proof *proof, struct proof_block *block, const s
                                            .says = is->title});
 }
 
-static void compare_duties(struct proof *proof, struct proof_block *block, const struct law *parent)
+static void compare_duties(struct proof *proof, struct proof_block *block,
+                           const struct law_digest *parent)
 {
+    bool silent;
     const struct profile *own = block->law->profile;
     for (const struct rule *r = block->law->book->rules; r != NULL; r = r->next) {
-        const struct rule *was = rulebook_rule(parent->book, r->id);
-        if (was != NULL && profile_drop(own, r->id) == NULL
-            && profile_drop(parent->profile, r->id) == NULL)
-            compare_duty(proof, block, was, r);
+        if (profile_drop(own, r->id) == NULL && profile_drop(parent->law->profile, r->id) == NULL
+            && proof_digest_rule(parent, r->id, &silent))
+            compare_duty(proof, block, !silent, r);
     }
 }
 
 /* Fields are walked as the tree they are; FIELDS_DEEPEST bounds it. */
 static void compare_fields(struct proof *proof, struct proof_block *block,
-                           const struct fields *parent, const struct field *field)
+                           const struct law_digest *parent, const struct field *field)
 {
     for (const struct field *f = field->first_child; f != NULL; f = f->next) {
-        if (fields_find(parent, f->path) == NULL)
+        if (!proof_digest_field(parent, f->path))
             add_difference(proof, block,
                            (struct difference){.of = DIFFERENCE_FIELD,
                                                .kind = DIFFERENCE_ADDED,
@@ -301,10 +304,11 @@ static void compare_fields(struct proof *proof, struct proof_block *block,
     }
 }
 
-void proof_differences(struct proof *proof, struct proof_block *block, const struct law *parent)
+void proof_differences(struct proof *proof, struct proof_block *block,
+                       const struct law_digest *parent)
 {
-    compare_figures(proof, block, parent->profile);
+    compare_figures(proof, block, parent->law->profile);
     compare_rules(proof, block, parent);
     compare_duties(proof, block, parent);
-    compare_fields(proof, block, &parent->book->fields, block->law->book->fields.root);
+    compare_fields(proof, block, parent, block->law->book->fields.root);
 }

@@ -139,10 +139,19 @@ static void find_days(struct proof *proof, struct laws *laws, const struct place
 
 /* Base jobs ----------------------------------------------------------------------------- */
 
+/* Of some law awake: that which erred was judged just now. */
+static bool is_rule(const struct laws *laws, const char *name)
+{
+    for (const struct law *law = laws->first; law != NULL; law = law->next)
+        if (law->book != NULL && rulebook_rule(law->book, name) != NULL)
+            return true;
+    return false;
+}
+
 void proof_remark_broken(struct proof *proof, struct place_proof *place, struct proof_block *block,
                          const struct finding *finding)
 {
-    const bool rule = block->law != NULL && rulebook_rule(block->law->book, finding->rule) != NULL;
+    const bool rule = is_rule(proof->laws, finding->rule);
     /* "The rule itself erred (FILE:LINE): ..."; the place is told already. */
     const char *told = strstr(finding->says, "): ");
     proof_remark(
@@ -229,30 +238,13 @@ struct proving {
     long date; /* or 0: all */
 };
 
-/* The law of the parent on that day; the child's own loading said what is wrong. */
-static const struct law *parent_law(struct proving *p, const struct block *block, long day)
-{
-    struct problems ignored = {0};
-    const char *id = p->proof->beside != NULL ? p->proof->beside : block->follows;
-    const struct law *law = id == NULL ? NULL : laws_find(p->laws, id, day, "", &ignored);
-    laws_drop_problems(p->laws, &ignored);
-    return law;
-}
-
 /* Two blocks may share a law. */
 static bool *figures_asked(struct proof *proof, const struct law *law)
 {
-    const struct probe *known = proof_probe(proof, law);
-    if (known != NULL)
-        return known->asked;
-    struct proof_probe *probe = arena_alloc(&proof->arena, sizeof(*probe));
-    if (probe == NULL)
-        return NULL;
-    *probe = (struct proof_probe){.law = law, .next = proof->probes};
-    probe->probe.asked = arena_array(&proof->arena, law->profile->figure_count + 1, sizeof(bool));
-    probe->cased = arena_array(&proof->arena, law->profile->figure_count + 1, sizeof(bool));
-    proof->probes = probe;
-    return probe->probe.asked;
+    if (proof_probe(proof, law) == NULL)
+        proof_watch(proof, law);
+    const struct probe *probe = proof_probe(proof, law);
+    return probe == NULL ? NULL : probe->asked;
 }
 
 /* What holds from that day on. False when nothing does. */
@@ -280,11 +272,16 @@ static bool prove_stretch(struct proving *p, const struct block *written, long d
     block->from = law->profile->from;
     block->to = law->profile->to;
     block->asked = figures_asked(p->proof, law);
-    const struct law *parent = parent_law(p, written, day);
-    if (parent != NULL) {
+    /* The child's own loading said what is wrong with the parent. */
+    const char *follows = p->proof->beside != NULL ? p->proof->beside : written->follows;
+    const struct law_digest *digest = follows == NULL
+                                          ? NULL
+                                          : proof_digest(p->laws, p->proof, follows, day);
+    const struct law *parent = digest == NULL ? NULL : digest->law;
+    if (digest != NULL) {
         block->follows = parent->profile->title;
         block->parent = parent->profile;
-        proof_differences(p->proof, block, parent);
+        proof_differences(p->proof, block, digest);
     }
     /* Only differences are asked for. */
     if (p->proof->beside != NULL)
@@ -419,6 +416,9 @@ void proof_place(struct laws *laws, struct proof *proof, const char *id, long da
     if (p.place == NULL)
         return;
     p.place->id = p.place->title = id;
+    p.place->cases_file = arena_format(&proof->arena, "jurisdictions/%s.cases.lua", id);
+    if (p.place->cases_file == NULL)
+        p.place->cases_file = "";
     p.written = place_cache_get(&laws->cache, laws->home, id, &proof->arena, &proof->sources,
                                 &problems);
     if (p.written == NULL) {

@@ -851,6 +851,36 @@ static void finds_what_only_its_cases_reach(void **state)
     end(&proof);
 }
 
+/* Of many editions the first rests by the time that the cases are run. */
+static void tells_what_erred_while_an_edition_rests(void **state)
+{
+    (void)state;
+    struct proof proof;
+    char blocks[4000] = "";
+    start(&proof);
+    home_write(&proof.home, "jurisdictions/elm.rules.lua",
+               "rule 'roof.own' { title = 'Own', stage = 'permit', mend = 'Mend.',\n"
+               "  judge = function(job, figure)\n"
+               "    if job.roof.layers == 9 then return nil end\n"
+               "    return at_most(job.roof.layers, figure 'roof.layers_most', 'layers') end }\n");
+    home_write(&proof.home, "jurisdictions/elm.cases.lua",
+               "cases 'roof.own' { under = 'elm', date = '2018-06-01',\n"
+               "  { 'nine', with = { ['roof.layers'] = 9 }, expect = 'fail' } }\n");
+    for (int year = 2000; year < 2020; year++) {
+        const size_t used = strlen(blocks);
+        snprintf(blocks + used, sizeof(blocks) - used,
+                 "jurisdiction \"elm\" { title = \"Elm County\", invented = true,\n"
+                 "  follows = \"model/base\", rules = \"elm.rules.lua\", from = \"%d-01-01\" }\n",
+                 year);
+    }
+    home_write(&proof.home, "jurisdictions/elm.lua", blocks);
+    prove(&proof, "elm");
+    join_lines(proof.report);
+    assert_has(proof.report, "error jurisdictions/elm.rules.lua:1: rule \"roof.own\" erred: ");
+    assert_int_equal(proof.status, EAVEMARK_FAILED);
+    end(&proof);
+}
+
 /* The whole, and the topics -------------------------------------------------------- */
 
 static void proves_topics_and_everything(void **state)
@@ -1133,6 +1163,7 @@ int main(void)
         cmocka_unit_test(finds_a_drop_that_the_parent_made_already),
         cmocka_unit_test(finds_what_is_wrong_with_its_rules),
         cmocka_unit_test(finds_what_only_its_cases_reach),
+        cmocka_unit_test(tells_what_erred_while_an_edition_rests),
         cmocka_unit_test(proves_topics_and_everything),
         cmocka_unit_test(gives_the_same_as_json),
         cmocka_unit_test(lists_the_figures_that_no_case_notices),
