@@ -88,11 +88,15 @@ static int row_of(const struct follows *rule, const cJSON *object)
 
 static void put_by_table(struct filling *f, cJSON *into)
 {
-    const int row = row_of(f->rule, into);
-    if (row >= 0)
-        put(f, into, f->rule->field->name,
-            f->rule->told != NULL ? cJSON_CreateNumber(f->rule->told[row]->number)
-                                  : value_node(&f->rule->values[row]));
+    const struct follows *rule = f->rule;
+    const int row = row_of(rule, into);
+    if (row < 0)
+        return;
+    cJSON *value = rule->told != NULL ? cJSON_CreateNumber(rule->told[row]->number)
+                                      : value_node(&rule->values[row]);
+    if (value != NULL && rule->told != NULL && rule->sister[row])
+        origin_doubt(value);
+    put(f, into, rule->field->name, value);
 }
 
 /* The list's one item, by its name. */

@@ -40,7 +40,8 @@ struct follows {
     const char **words; /* of a table */
     struct follows_value *values;
     const struct value **told; /* of a table of figures: the law's own, in place of values */
-    size_t *figures;           /* and which figures of the law they are */
+    size_t *figures;           /* and which figures of the law they are, */
+    bool *sister;              /* and which of them were read in a sister text only */
     size_t count;
     const struct field *when; /* or NULL: it has this word ... */
     const char *is;

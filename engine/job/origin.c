@@ -4,7 +4,7 @@
 #include <stddef.h>
 
 /* Above cJSON_StringIsConst (1 << 9), the highest bit that cJSON uses. */
-enum { ORIGIN_SHIFT = 12, ORIGIN_MASK = 7, ORIGIN_DENIED = 1 << 15 };
+enum { ORIGIN_SHIFT = 12, ORIGIN_MASK = 7, ORIGIN_DENIED = 1 << 15, ORIGIN_DOUBTFUL = 1 << 16 };
 
 const char *origin_word(enum origin origin)
 {
@@ -39,6 +39,16 @@ void origin_deny(cJSON *node)
 bool origin_is_denied(const cJSON *node)
 {
     return node != NULL && (node->type & ORIGIN_DENIED) != 0;
+}
+
+void origin_doubt(cJSON *node)
+{
+    node->type |= ORIGIN_DOUBTFUL;
+}
+
+bool origin_is_doubtful(const cJSON *node)
+{
+    return node != NULL && (node->type & ORIGIN_DOUBTFUL) != 0;
 }
 
 /* A list of numbers or words is one fact. Recursion is bounded by JSON_DEEPEST. */

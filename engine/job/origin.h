@@ -35,6 +35,10 @@ enum origin origin_of(const cJSON *node);
 void origin_deny(cJSON *node);
 bool origin_is_denied(const cJSON *node);
 
+/* Marks a fact that follows by a figure which was read in a sister text only. */
+void origin_doubt(cJSON *node);
+bool origin_is_doubtful(const cJSON *node);
+
 /* Adds up the facts of a tree by where they are from: values, not the groups and lists that
  * hold them, and no null. */
 void origin_count(const cJSON *node, size_t counts[ORIGIN_COUNT]);

@@ -146,6 +146,7 @@ static void read_figures(lua_State *lua, struct follows *follows, const char *na
     follows->words = declare_keep(lua, TABLE_MOST, sizeof(*follows->words));
     follows->told = declare_keep(lua, TABLE_MOST, sizeof(*follows->told));
     follows->figures = declare_keep(lua, TABLE_MOST, sizeof(*follows->figures));
+    follows->sister = declare_keep(lua, TABLE_MOST, sizeof(*follows->sister));
     size_t rows = 0;
     for (size_t i = 0; i < follows->fact->choice_count && follows->count < TABLE_MOST; i++) {
         char row[NAME_LONGEST];
@@ -159,6 +160,7 @@ static void read_figures(lua_State *lua, struct follows *follows, const char *na
             continue;
         follows->words[follows->count] = follows->fact->choices[i];
         follows->told[follows->count] = &figure->value;
+        follows->sister[follows->count] = figure->cite.status == STATUS_PARALLEL;
         follows->figures[follows->count++] = (size_t)(figure - profile->figures);
     }
     if (profile != NULL && rows == 0)

@@ -81,7 +81,8 @@ struct maker {
 struct read {
     const char *at;
     enum origin from;
-    enum status known;  /* of the place's: how well; else STATUS_NONE */
+    enum status known;  /* of the place's, and of one that a figure told: how well */
+    const char *figure; /* the figure of the law that told it, by name; or NULL */
     const char *denied; /* the place states it otherwise: both in words; or NULL */
 };
 

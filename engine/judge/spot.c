@@ -15,12 +15,13 @@ struct spot *spot_root(struct arena *arena, const cJSON *job, const struct field
     return root;
 }
 
-/* A fact of the place, or one that it states otherwise, stands otherwise than the same of
- * the job: what came of it is surer or less sure. */
+/* A fact of the place, one that it states otherwise, or one that follows by a figure nobody
+ * read, stands otherwise than the same of the job: what came of it is surer or less
+ * sure. */
 static unsigned char standing_of(const cJSON *node)
 {
     return (unsigned char)(1 + (origin_of(node) == ORIGIN_PLACE ? 1 : 0)
-                           + (origin_is_denied(node) ? 2 : 0));
+                           + (origin_is_denied(node) ? 2 : 0) + (origin_is_doubtful(node) ? 4 : 0));
 }
 
 /* A field of another place's, or one of two of a name, is passed over. */

@@ -1,5 +1,6 @@
 /* verdict_take.c - what a finding keeps of the record and of the judgement. */
 #include "base/number.h"
+#include "job/follows.h"
 #include "judge/place_fact.h"
 #include "judge/verdict_parts.h"
 
@@ -16,6 +17,21 @@ static bool same_cite(const struct cite *a, const struct cite *b)
            && a->status == b->status && verdict_same_text(a->source, b->source);
 }
 
+/* By which figure a fact follows that was read in a sister text only. Which it is goes by the
+ * fact beside it, which no rule need have asked for: so this is not to be recalled. */
+static void take_telling(struct read *read, struct judging *judging, const struct spot *spot)
+{
+    if (!origin_is_doubtful(spot->json) || spot->parent == NULL)
+        return;
+    const int index = follows_figure(&judging->book->fields, spot->field, spot->parent->json);
+    judging->trail.unfit = true;
+    if (index < 0)
+        return;
+    const struct figure *figure = &judging->book->profile->figures[index];
+    read->known = figure->cite.status;
+    read->figure = figure->name;
+}
+
 /* With what the place has to do with it. */
 static struct read read_of(struct judging *judging, struct spot *spot)
 {
@@ -30,6 +46,7 @@ static struct read read_of(struct judging *judging, struct spot *spot)
         read.denied = place_fact_told(judging->book, judging->job, fact, judging->arena);
     else if (fact != NULL)
         read.known = fact->cite.status;
+    take_telling(&read, judging, spot);
     return read;
 }
 

@@ -399,6 +399,13 @@ nail 1 deck.nail_length.common_8d 3; says 'Found 2 1/2 in; demanded at least 3 i
 nail 1 deck.nail_made_length.common_8d 2; says 'Found 2 in; demanded at least 2 1/2 in'
 nail 0 deck.nail_made_length.common_8d '2.5, disputed = "two lengths are sold"'
 says 'How long is the deck nail?'
+# A size by a name that was read in a sister text only tells its status, whoever demands it.
+sed -i 's|"kind": "common_8d"|"kind": "RSRS_04"|' nail.json
+nail 1 deck.nail_length.RSRS_04 2
+says '/decks/0/nails/length_in follows from deck.nail_made_length.RSRS_04, which was read in a sister text'
+tr -d ' \n' <out >flat
+grep -qE '"rule":"deck.nail_length"[^{}]*"outcome":"warn"' flat || flunk "a size read in a sister text passes"
+sed -i 's|"kind": "RSRS_04"|"kind": "common_8d"|' nail.json
 nail 3 deck.nail_made_length.common_8d 99
 warns 'nail.lua:1: figure "deck.nail_made_length.common_8d" is no value'
 rm county/jurisdictions/here/nail.lua nail.json
