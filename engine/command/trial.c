@@ -216,8 +216,7 @@ static int finish(const struct running *running, int status)
 {
     if (status != EAVEMARK_NOTHING_FAILED)
         return status;
-    return report(running,
-                  eavemark_trial_moved(running->trial) ? EAVEMARK_FAILED : EAVEMARK_NOTHING_FAILED);
+    return report(running, (int)eavemark_trial_status(running->trial));
 }
 
 static int try_laws(const struct trial_options *options, const struct several *words, size_t count)
@@ -231,8 +230,10 @@ static int try_laws(const struct trial_options *options, const struct several *w
                                             options->before};
         const struct eavemark_law after = {sides[1].handle, sides[1].place, sides[1].date,
                                            options->after};
+        enum eavemark_status opened = EAVEMARK_UNUSABLE;
         char *problems = NULL;
-        running.trial = eavemark_trial_open(&before, &after, &problems);
+        running.trial = eavemark_trial_open(&before, &after, &opened, &problems);
+        status = (int)opened;
         if (running.trial == NULL)
             fputs(problems == NULL ? "eavemark: out of memory\n" : problems, stderr);
         else
@@ -248,8 +249,9 @@ static int try_laws(const struct trial_options *options, const struct several *w
 static int merge_parts(const struct trial_options *options, const struct several *words)
 {
     struct running running = {.options = options};
+    enum eavemark_status opened = EAVEMARK_UNUSABLE;
     char *problems = NULL;
-    running.trial = eavemark_trial_open(NULL, NULL, &problems);
+    running.trial = eavemark_trial_open(NULL, NULL, &opened, &problems);
     free(problems);
     if (running.trial == NULL) {
         complain("out of memory");

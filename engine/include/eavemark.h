@@ -227,11 +227,12 @@ struct eavemark_law {
     const char *jurisdiction, *date, *called;
 };
 
-/* Both laws, or neither: then counts can be merged only. NULL with *problems (to be freed;
- * NULL when out of memory) for a place that there is not. To be closed before the
- * handles. */
+/* Both laws, or neither: then counts can be merged only. NULL with *status and *problems (to
+ * be freed; NULL when out of memory) for a place that there is not, or whose files are
+ * broken. To be closed before the handles. */
 eavemark_trial *eavemark_trial_open(const struct eavemark_law *before,
-                                    const struct eavemark_law *after, char **problems);
+                                    const struct eavemark_law *after, enum eavemark_status *status,
+                                    char **problems);
 
 /* Judges and counts a job, named by its own title. EAVEMARK_UNUSABLE: it was refused under
  * either law, and counted as that; EAVEMARK_BROKEN: the trial cannot go on. The request's
@@ -248,8 +249,9 @@ bool eavemark_trial_merge(eavemark_trial *trial, const char *text, size_t length
  * memory. */
 bool eavemark_trial_refuse(eavemark_trial *trial, const char *name, const char *why);
 
-/* Does any finding of any job come out otherwise? */
-bool eavemark_trial_moved(const eavemark_trial *trial);
+/* EAVEMARK_NOTHING_FAILED: no finding of any job comes out otherwise; EAVEMARK_FAILED: some
+ * do; EAVEMARK_BROKEN: some job was not judged, because a law's own files are broken. */
+enum eavemark_status eavemark_trial_status(const eavemark_trial *trial);
 
 /* The counts, in any form; to be freed with free(). NULL when out of memory. */
 char *eavemark_trial_report(const eavemark_trial *trial, enum eavemark_form form);

@@ -13,19 +13,22 @@ static const char *lacks_law(const struct eavemark_law *law)
 }
 
 eavemark_trial *eavemark_trial_open(const struct eavemark_law *before,
-                                    const struct eavemark_law *after, char **problems)
+                                    const struct eavemark_law *after, enum eavemark_status *status,
+                                    char **problems)
 {
     locale_t host;
     const char *lacking = entry_first(
-        entry_first(entry_lacks_places(problems, problems),
+        entry_first(entry_lacks_places(status, problems),
                     (before == NULL) != (after == NULL) ? "a trial of one law (NULL)" : NULL),
         entry_first(lacks_law(before), lacks_law(after)));
     const char *why = entry_locale(lacking, &host);
     if (why != NULL) {
-        entry_refuse(why, NULL, problems);
+        const enum eavemark_status refused = entry_refuse(why, NULL, problems);
+        if (status != NULL)
+            *status = refused;
         return NULL;
     }
-    eavemark_trial *trial = inner_trial_open(before, after, problems);
+    eavemark_trial *trial = inner_trial_open(before, after, status, problems);
     locale_back(host);
     return trial;
 }
@@ -67,9 +70,9 @@ bool eavemark_trial_refuse(eavemark_trial *trial, const char *name, const char *
     return trial != NULL && name != NULL && why != NULL && inner_trial_refuse(trial, name, why);
 }
 
-bool eavemark_trial_moved(const eavemark_trial *trial)
+enum eavemark_status eavemark_trial_status(const eavemark_trial *trial)
 {
-    return trial != NULL && inner_trial_moved(trial);
+    return trial == NULL ? EAVEMARK_UNUSABLE : inner_trial_status(trial);
 }
 
 char *eavemark_trial_report(const eavemark_trial *trial, enum eavemark_form form)

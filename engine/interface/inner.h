@@ -50,10 +50,11 @@ enum eavemark_status inner_proof(eavemark *handle, const char *name, const char 
 enum eavemark_status inner_mutate(eavemark *handle, const char *topic, char **report,
                                   char **problems);
 eavemark_trial *inner_trial_open(const struct eavemark_law *before,
-                                 const struct eavemark_law *after, char **problems);
+                                 const struct eavemark_law *after, enum eavemark_status *status,
+                                 char **problems);
 enum eavemark_status inner_trial_job(eavemark_trial *trial, const struct eavemark_request *request);
 bool inner_trial_refuse(eavemark_trial *trial, const char *name, const char *why);
-bool inner_trial_moved(const eavemark_trial *trial);
+enum eavemark_status inner_trial_status(const eavemark_trial *trial);
 bool inner_trial_merge(eavemark_trial *trial, const char *text, size_t length, const char *name,
                        char **problems);
 char *inner_trial_report(const eavemark_trial *trial, enum eavemark_form form);

@@ -28,6 +28,14 @@ static const char *keep_words(eavemark_trial *trial, int at, const char *words, 
     return trial->words[at];
 }
 
+static void say_no_place(const char *home, const char *id, struct problems *problems)
+{
+    char near[PROFILE_NEAR_BYTES];
+    profile_near_names(home, id, near, sizeof(near));
+    problem_at_line(problems, PROBLEM_JOB, "trial", 0, 0,
+                    "no jurisdiction is named \"%s\"; the nearest are: %s", id, near);
+}
+
 /* Is there such a place, and on this day if one is given? */
 static void look_for_law(const struct eavemark_law *asked, struct problems *problems)
 {
@@ -35,7 +43,9 @@ static void look_for_law(const struct eavemark_law *asked, struct problems *prob
     struct arena arena = {0};
     struct sources sources = {0};
     long date = 0;
-    if (asked->date == NULL)
+    if (!profile_exists(laws->home, asked->jurisdiction))
+        say_no_place(laws->home, asked->jurisdiction, problems);
+    else if (asked->date == NULL)
         place_cache_get(&laws->cache, laws->home, asked->jurisdiction, &arena, &sources, problems);
     else if ((date = date_parse(asked->date)) == 0)
         problem_at_line(problems, PROBLEM_JOB, "trial", 0, 0, "\"%s\" is no day (YYYY-MM-DD)",
@@ -59,7 +69,8 @@ static bool take_law(eavemark_trial *trial, int side, const struct eavemark_law 
 }
 
 eavemark_trial *inner_trial_open(const struct eavemark_law *before,
-                                 const struct eavemark_law *after, char **problems)
+                                 const struct eavemark_law *after, enum eavemark_status *status,
+                                 char **problems)
 {
     struct problems said = {0};
     eavemark_trial *trial = calloc(1, sizeof(*trial));
@@ -75,9 +86,12 @@ eavemark_trial *inner_trial_open(const struct eavemark_law *before,
                     both ? trial->laws[1].called : NULL);
     whole = whole && !trial->counts.arena.failed && !said.out_of_memory;
     *problems = whole || said.count > 0 ? reply_problems(&said) : NULL;
+    *status = reply_status(&said);
     problems_free(&said);
     if (whole && *problems != NULL)
         return trial;
+    if (*status == EAVEMARK_NOTHING_FAILED || *problems == NULL)
+        *status = EAVEMARK_BROKEN; /* out of memory */
     inner_trial_close(trial);
     return NULL;
 }
@@ -155,9 +169,11 @@ bool inner_trial_refuse(eavemark_trial *trial, const char *name, const char *why
     return !trial->counts.arena.failed;
 }
 
-bool inner_trial_moved(const eavemark_trial *trial)
+enum eavemark_status inner_trial_status(const eavemark_trial *trial)
 {
-    return trial->counts.move_count > 0;
+    return trial->counts.broken > 0       ? EAVEMARK_BROKEN
+           : trial->counts.move_count > 0 ? EAVEMARK_FAILED
+                                          : EAVEMARK_NOTHING_FAILED;
 }
 
 char *inner_trial_report(const eavemark_trial *trial, enum eavemark_form form)

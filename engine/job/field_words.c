@@ -2,6 +2,9 @@
 
 #include "base/number.h"
 
+#include <stdio.h>
+#include <string.h>
+
 /* A list of plain values is written out; one of groups is only counted. */
 static void add_list(struct text *out, const cJSON *list, const struct field *field)
 {
@@ -35,5 +38,26 @@ void field_words_add(struct text *out, const cJSON *value, const struct field *f
     } else {
         /* A group: what is in it is said fact by fact elsewhere. */
         text_add(out, "given");
+    }
+}
+
+void field_words_range(const struct field *field, const char *unit, char out[200])
+{
+    char least[96], most[96];
+    number_write_unit(field->least, unit, least);
+    number_write_unit(field->most, unit, most);
+    out[0] = '\0';
+    if (field->has_least && field->has_most && field->least != field->most) {
+        /* The unit once, behind the greater: "0 to 6 layers". A slope's is part of the
+         * number: "2:12 to 24:12". */
+        if (unit == NULL || strcmp(unit, "rise_in_12") != 0)
+            number_write(field->least, unit, least);
+        snprintf(out, 200, "%s to %s", least, most);
+    } else if (field->has_least && field->has_most) {
+        snprintf(out, 200, "%s", most);
+    } else if (field->has_least) {
+        snprintf(out, 200, "at least %s", least);
+    } else if (field->has_most) {
+        snprintf(out, 200, "at most %s", most);
     }
 }

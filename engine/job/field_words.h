@@ -11,4 +11,7 @@
  * NULL. field gives the unit; it may be NULL. */
 void field_words_add(struct text *out, const cJSON *value, const struct field *field);
 
+/* "0 to 6 layers", "at least 3 in", "at most 2:12"; "" without a range. */
+void field_words_range(const struct field *field, const char *unit, char out[200]);
+
 #endif

@@ -5,6 +5,7 @@
 #include "base/nearest.h"
 #include "base/number.h"
 #include "base/utf8.h"
+#include "job/field_words.h"
 #include "job/path.h"
 #include "job/slope.h"
 
@@ -113,28 +114,6 @@ static const char *found_said(struct validation *check, const cJSON *node)
                                   : "null";
 }
 
-/* "0 to 6 layers", "at least 3 in", "at most 2:12"; "" without a range. */
-static void write_range(const struct field *field, const char *unit, char out[200])
-{
-    char least[96], most[96];
-    number_write_unit(field->least, unit, least);
-    number_write_unit(field->most, unit, most);
-    out[0] = '\0';
-    if (field->has_least && field->has_most && field->least != field->most) {
-        /* The unit once, behind the greater: "0 to 6 layers". A slope's is part of the
-         * number: "2:12 to 24:12". */
-        if (unit == NULL || strcmp(unit, "rise_in_12") != 0)
-            number_write(field->least, unit, least);
-        snprintf(out, 200, "%s to %s", least, most);
-    } else if (field->has_least && field->has_most) {
-        snprintf(out, 200, "%s", most);
-    } else if (field->has_least) {
-        snprintf(out, 200, "at least %s", least);
-    } else if (field->has_most) {
-        snprintf(out, 200, "at most %s", most);
-    }
-}
-
 /* All of them, however many: whoever misspelled one wants to see the list. */
 static const char *choices_said(struct validation *check, const struct field *field)
 {
@@ -152,7 +131,7 @@ static const char *number_expected(struct validation *check, const struct field 
                                    const char *kind)
 {
     char range[200];
-    write_range(field, field->unit, range);
+    field_words_range(field, field->unit, range);
     const char *said = arena_format(&check->arena, "%s%s%s", kind, range[0] == '\0' ? "" : ", ",
                                     range);
     return said == NULL ? kind : said;
@@ -211,7 +190,7 @@ static void check_number(struct validation *check, double value, const struct fi
         return;
     char found[64], range[200];
     write_found(value, unit, found);
-    write_range(field, unit, range);
+    field_words_range(field, unit, range);
     validate_report(check, "%s%s is out of range; %s expected", found,
                     field->type == FIELD_SLOPE ? ":12" : "", range);
 }
@@ -223,7 +202,7 @@ static void check_length(struct validation *check, size_t length, const struct f
     if (in_range((double)length, field))
         return;
     char range[200];
-    write_range(field, "count", range);
+    field_words_range(field, "count", range);
     validate_report(check, "has %zu %s%s; %s expected", length, what, length == 1 ? "" : "s",
                     range);
 }
@@ -326,7 +305,7 @@ static void check_numeric(struct validation *check, const cJSON *node, const str
         return;
     }
     snprintf(found, sizeof(found), "%.15g", value);
-    write_range(field, field->unit, range);
+    field_words_range(field, field->unit, range);
     validate_report(check, "%s is not a whole number%s%s%s", found, range[0] == '\0' ? "" : "; ",
                     range, range[0] == '\0' ? "" : " expected");
 }

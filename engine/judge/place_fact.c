@@ -3,6 +3,7 @@
 #include "base/nearest.h"
 #include "base/number.h"
 #include "base/text.h"
+#include "job/field_words.h"
 #include "job/origin.h"
 #include "job/path.h"
 #include "job/validate.h"
@@ -62,6 +63,19 @@ static void check_words(const struct place_fact *fact, const struct field *field
         say(fact, problems, "is longer or shorter than the field takes", NULL);
 }
 
+static void check_range(const struct place_fact *fact, double number, const struct field *field,
+                        struct problems *problems)
+{
+    char range[200], said[96];
+    if (in_range(number, field))
+        return;
+    field_words_range(field, field->unit, range);
+    number_write_unit(number, field->unit, said);
+    problem_at_line(problems, PROBLEM_RULES, fact->file, fact->line, 0,
+                    "fact \"%s\" says %s, which no job can: the field takes %s", fact->name, said,
+                    range);
+}
+
 static void check_numbers(const struct place_fact *fact, const struct field *field,
                           struct problems *problems)
 {
@@ -69,10 +83,12 @@ static void check_numbers(const struct place_fact *fact, const struct field *fie
                            : field->unit == NULL || strcmp(fact->unit, field->unit) != 0)
         say(fact, problems, fact->unit == NULL ? "says no unit" : "is in another unit",
             field->unit);
-    if ((fact->value.kind == VALUE_NUMBER && !in_range(fact->value.number, field))
-        || (fact->has_least && !in_range(fact->least, field))
-        || (fact->has_most && !in_range(fact->most, field)))
-        say(fact, problems, "is out of the range that the field has", NULL);
+    if (fact->value.kind == VALUE_NUMBER)
+        check_range(fact, fact->value.number, field, problems);
+    if (fact->has_least)
+        check_range(fact, fact->least, field, problems);
+    if (fact->has_most)
+        check_range(fact, fact->most, field, problems);
 }
 
 /* The kind that a field of this type has. */

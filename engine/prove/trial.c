@@ -320,14 +320,29 @@ void trial_refuse(struct trial *trial, const char *name, const char *why)
     text_free(&told);
 }
 
+/* The county's own mistake stands at a line of its file. */
+static void refuse_by(struct trial *trial, const char *name, const struct problems *problems)
+{
+    struct text all = TEXT_EMPTY;
+    if (problems_any(problems, PROBLEM_RULES)) {
+        trial->broken++;
+        problems_write(problems, &all);
+        trial_refuse(trial, name, text_string(&all));
+    } else {
+        trial_refuse(trial, name,
+                     problems->first == NULL ? "not judged" : problems->first->message);
+    }
+    trial->arena.failed = trial->arena.failed || all.failed;
+    text_free(&all);
+}
+
 void trial_count(struct trial *trial, const char *name, const struct trial_judged sides[2])
 {
     for (int i = 0; i < 2; i++) {
         const struct problems *problems = &sides[i].checked->problems;
         if (sides[i].checked->judged && sides[i].law != NULL)
             continue;
-        trial_refuse(trial, name,
-                     problems->first == NULL ? "not judged" : problems->first->message);
+        refuse_by(trial, name, problems);
         return;
     }
     trial->jobs++;

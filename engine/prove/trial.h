@@ -70,7 +70,8 @@ struct trial_side {
 struct trial {
     struct arena arena;
     struct trial_side sides[2];
-    size_t jobs, not_judged;         /* judged under both laws; refused under either */
+    size_t jobs, not_judged;         /* judged under both laws; refused under either ... */
+    size_t broken;                   /* ... for what a law's own files say */
     size_t changed;                  /* in any finding */
     size_t newly_fail, fail_no_more; /* had no fail and have one; and the other way */
     struct trial_named changed_jobs, newly_failing, failing_no_more, refused;

@@ -72,8 +72,8 @@ static bool is_side(const cJSON *part, const char *key)
 
 static bool is_part(const cJSON *part)
 {
-    static const char *const COUNTS[] = {"jobs", "not_judged", "changed", "newly_fail",
-                                         "fail_no_more"};
+    static const char *const COUNTS[] = {"jobs",    "not_judged", "broken",
+                                         "changed", "newly_fail", "fail_no_more"};
     static const char *const NAMES[] = {"refused", "changed_jobs", "newly_failing",
                                         "failing_no_more"};
     if (!is_text(part, "format") || strcmp(text_of(part, "format"), TRIAL_FORMAT) != 0
@@ -177,6 +177,7 @@ static void merge_part(struct trial *trial, const cJSON *part)
     }
     trial->jobs += count_of(part, "jobs");
     trial->not_judged += count_of(part, "not_judged");
+    trial->broken += count_of(part, "broken");
     trial->changed += count_of(part, "changed");
     trial->newly_fail += count_of(part, "newly_fail");
     trial->fail_no_more += count_of(part, "fail_no_more");

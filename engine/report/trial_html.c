@@ -82,7 +82,9 @@ static void add_moves(struct text *out, const struct trial *trial)
     const struct trial_move **moves = trial_text_by_jobs(trial, &out->failed);
     html_element(out, "h2", "What moves");
     if (trial->move_count == 0)
-        html_element(out, "p", "No finding of any job moves.");
+        html_element(out, "p",
+                     trial->jobs == 0 ? "No job was judged under both laws."
+                                      : "No finding of any job moves.");
     for (size_t i = 0; i < trial->move_count && moves != NULL; i++)
         add_move(out, moves[i]);
     free(moves);

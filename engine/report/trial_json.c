@@ -84,6 +84,7 @@ void report_trial_json(const struct trial *trial, bool indented, struct text *ou
                           && add_side(part, "after", &trial->sides[1])
                           && add_count(part, "jobs", trial->jobs)
                           && add_count(part, "not_judged", trial->not_judged)
+                          && add_count(part, "broken", trial->broken)
                           && add_count(part, "changed", trial->changed)
                           && add_count(part, "newly_fail", trial->newly_fail)
                           && add_count(part, "fail_no_more", trial->fail_no_more)

@@ -117,8 +117,9 @@ void report_trial_text(const struct trial *trial, struct text *out)
         text_add(out, "\n");
     add_names(out, "newly fail", &trial->newly_failing, trial->newly_fail);
     add_names(out, "fail no more", &trial->failing_no_more, trial->fail_no_more);
-    text_add(out, trial->move_count == 0 ? "\nNo finding of any job moves.\n"
-                                         : "\nWHAT MOVES, those of most jobs first\n");
+    text_add(out, trial->jobs == 0         ? "\nNo job was judged under both laws.\n"
+                  : trial->move_count == 0 ? "\nNo finding of any job moves.\n"
+                                           : "\nWHAT MOVES, those of most jobs first\n");
     for (size_t i = 0; i < trial->move_count && moves != NULL; i++)
         add_move(moves[i], out);
     if (trial->not_judged > 0)

@@ -387,6 +387,24 @@ follow 'together "Box?" { "fasteners.metal", "covering.kind" }' 'not a single fa
 follow 'follows "decks[].nails.length_in" { by = "kind", figure = "deck.nail_length" }' 'of the sense equals'
 follow 'follows "decks[].nails.length_in" { by = "kind", figure = "deck.nail_mad" }' 'the law has no figure "deck.nail_mad"'
 
+# A fact of the place that no job could state is the county's mistake: file and line, never a
+# silent pass, by whatever command the place is met.
+printf 'jurisdiction "here/gale" { title = "Gale", follows = "model/irc-2021", %s%s' \
+    'from = "2020-01-01", invented = true,
+  facts = { ["site.wind_vult_mph"] = { 9000, unit = "mph", cite = "1" } } }' '
+' >county/jurisdictions/here/gale.lua
+sed 's|"jurisdiction": "[^"]*"|"jurisdiction": "here/gale"|' "$source/rules/cases/base.json" >gale.json
+tr -d '\n' <gale.json >gale.lines; echo >>gale.lines
+for asked in "check gale.json" "check --lines gale.lines" "takeoff gale.json" \
+    "card --stage deck gale.json" "compare gale.json gale.json" "new --list --fill gale.json" \
+    "explain slope.least gale.json" "figures --jurisdiction here/gale"; do
+    # shellcheck disable=SC2086 # words of a command
+    run 3 $asked --home county
+    warns 'gale.lua:2: fact "site.wind_vult_mph" says 9,000 mph, which no job can: the field takes '
+done
+run 3 proof here/gale --home county; says "gale.lua:2: fact"
+rm county/jurisdictions/here/gale.lua gale.json gale.lines
+
 # What a nail is, and what is asked of it, are moved apart: more asked is not more there.
 sed -e 's|"length_in": 2.5, "shank_in": 0.131,||' \
     -e 's|"jurisdiction": "[^"]*"|"jurisdiction": "here/nail"|' "$source/rules/cases/base.json" >nail.json

@@ -41,6 +41,20 @@ try=("$program" trial --home home --before example/walk --after draft.lua)
 [ $? -eq 1 ] || fail "a moved figure must give exit status 1"
 "${try[@]}" --form json jobs.ndjson >whole.json
 
+# A draft whose own file is at fault judges nothing, which is not the same as moving nothing:
+# status 3, with file and line.
+broken() { # WORDS: of draft.lua on standard input
+  cat >faulty.lua
+  "$program" trial --home home --before example/walk --after faulty.lua jobs.ndjson >faulty.txt 2>&1
+  local got=$?
+  [ $got -eq 3 ] || fail "a faulty draft gives $got, not 3: $1"
+  ! grep -qF "No finding" faulty.txt || fail "a faulty draft moves nothing: $1"
+  grep -qF -- "$1" <(tr -s ' \n' ' ' <faulty.txt) || fail "a faulty draft does not say: $1"
+}
+place 3 | sed 's|  figures = {|  facts = { ["site.wind_vult_mph"] = { 9000, unit = "mph", cite = "1" } },\n&|' |
+  broken 'example/walk.lua:7: fact "site.wind_vult_mph" says 9,000 mph, which no job can'
+place 3 | sed 's|  title|  titel|' | broken 'example/walk.lua:1: unknown key "titel"'
+
 # The same figure moved in the home itself, and both batches counted without the trial.
 cp -r home other
 place 3 >other/jurisdictions/example/walk.lua

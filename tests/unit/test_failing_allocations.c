@@ -133,7 +133,8 @@ static void trial(const struct scene *scene, eavemark *handle, struct answer *an
     const struct eavemark_law before = {.handle = handle, .jurisdiction = "model/test"};
     const struct eavemark_law after = {.handle = handle, .jurisdiction = "county"};
     const struct eavemark_request request = request_of(scene);
-    eavemark_trial *trial = eavemark_trial_open(&before, &after, &answer->problems);
+    enum eavemark_status opened = EAVEMARK_BROKEN;
+    eavemark_trial *trial = eavemark_trial_open(&before, &after, &opened, &answer->problems);
     answer->status = trial == NULL ? EAVEMARK_BROKEN : (int)eavemark_trial_job(trial, &request);
     if (answer->status != EAVEMARK_BROKEN)
         answer->report = eavemark_trial_report(trial, EAVEMARK_JSON_LINE);

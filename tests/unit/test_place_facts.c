@@ -290,9 +290,10 @@ static void test_refuses_what_is_no_fact(void **state)
          "is in another unit; did you mean \"mph\"?"},
         {"facts = { [\"site.wind_mph\"] = { 115, cite = \"2\" } }", "says no unit"},
         {"facts = { [\"site.wind_mph\"] = { 15, unit = \"mph\", cite = \"2\" } }",
-         "is out of the range that the field has"},
+         "county.lua:2: fact \"site.wind_mph\" says 15 mph, which no job can: the field takes "
+         "85 to 220 mph"},
         {"facts = { [\"site.wind_mph\"] = { least = 15, unit = \"mph\", cite = \"2\" } }",
-         "is out of the range that the field has"},
+         "says 15 mph, which no job can"},
         {"facts = { [\"site.wind_mph\"] = { true, cite = \"2\" } }", "is another kind of value"},
         {"facts = { [\"site.icy\"] = { 1, cite = \"2\" } }", "is another kind of value"},
         {"facts = { [\"site.zone\"] = { \"5a\", cite = \"2\" } }",

@@ -50,7 +50,8 @@ static eavemark_trial *begun(eavemark *handle)
     const struct eavemark_law before = {handle, "model/irc-2012", "2026-03-02", NULL};
     const struct eavemark_law after = {handle, "model/irc-2021", "2026-03-02", NULL};
     char *problems = NULL;
-    eavemark_trial *trial = eavemark_trial_open(&before, &after, &problems);
+    enum eavemark_status status;
+    eavemark_trial *trial = eavemark_trial_open(&before, &after, &status, &problems);
     if (trial == NULL)
         fail_msg("%s", problems);
     free(problems);
@@ -88,7 +89,8 @@ static void test_parts_add_up_in_any_order(void **state)
     eavemark *handle = eavemark_open(EAVEMARK_HOME_DIR);
     eavemark_trial *whole = begun(handle), *one = begun(handle), *other = begun(handle);
     char *none = NULL;
-    eavemark_trial *forth = begun(handle), *back = eavemark_trial_open(NULL, NULL, &none);
+    enum eavemark_status status;
+    eavemark_trial *forth = begun(handle), *back = eavemark_trial_open(NULL, NULL, &status, &none);
     free(none);
     for (int i = 0; i < 12; i++) {
         char title[16];
@@ -105,7 +107,7 @@ static void test_parts_add_up_in_any_order(void **state)
     char *texts[] = {counts(whole), counts(forth), counts(back)};
     assert_string_equal(texts[0], texts[1]);
     assert_string_equal(texts[0], texts[2]);
-    assert_non_null(strstr(texts[0], "\"jobs\":12,\"not_judged\":1"));
+    assert_non_null(strstr(texts[0], "\"jobs\":12,\"not_judged\":1,\"broken\":0"));
     assert_non_null(strstr(texts[0], "jobs:9: is torn"));
     for (size_t i = 0; i < 3; i++)
         free(texts[i]);
@@ -125,16 +127,18 @@ static void test_refusals(void **state)
                                        {handle, NULL, NULL, NULL},
                                        {NULL, "model/irc-2021", NULL, NULL}};
     char *problems = NULL;
+    enum eavemark_status status = EAVEMARK_NOTHING_FAILED;
     for (size_t i = 0; i < sizeof(bad) / sizeof(bad[0]); i++) {
-        assert_null(eavemark_trial_open(&good, &bad[i], &problems));
+        assert_null(eavemark_trial_open(&good, &bad[i], &status, &problems));
+        assert_int_equal(status, EAVEMARK_UNUSABLE);
         assert_true(strlen(problems) > 0);
         free(problems);
     }
-    assert_null(eavemark_trial_open(&good, NULL, &problems));
+    assert_null(eavemark_trial_open(&good, NULL, &status, &problems));
     free(problems);
     assert_int_equal(eavemark_trial_job(NULL, NULL), EAVEMARK_UNUSABLE);
     assert_null(eavemark_trial_report(NULL, EAVEMARK_TEXT));
-    assert_false(eavemark_trial_moved(NULL));
+    assert_int_equal(eavemark_trial_status(NULL), EAVEMARK_UNUSABLE);
     eavemark_trial_close(NULL);
 
     eavemark_trial *trial = begun(handle);
