@@ -4,6 +4,7 @@
 
 #include "base/file.h"
 #include "base/home_files.h"
+#include "base/place_id.h"
 #include "base/text.h"
 #include "command/command.h"
 
@@ -97,6 +98,12 @@ static bool put_file(const char *folder, const char *id, const char *file)
 
 char *edited_home_make(const char *home, const char *id, const char *file)
 {
+    /* The file says its id itself, and may be somebody else's: a path made of anything could
+     * lead out of the copy. */
+    if (!place_id_is_sound(id)) {
+        complain("%s: \"%s\" is no id of a place", file, id);
+        return NULL;
+    }
     const char *temporary = getenv("TMPDIR");
     struct text name = TEXT_EMPTY;
     text_addf(&name, "%s/eavemark-",

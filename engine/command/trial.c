@@ -45,24 +45,35 @@ static char *cut_date(char *words)
     return at + 1;
 }
 
-static bool read_side(const char *asked, const char *home, struct trial_side *side)
+/* What was asked for, in its pieces; false when out of memory, or for a file that states no
+ * place, having complained. A piece that is lost would be another law. */
+static bool part_side(const char *asked, struct trial_side *side)
 {
     char *words = strdup(asked);
-    char *date = words == NULL ? NULL : cut_date(words);
+    const char *date = words == NULL ? NULL : cut_date(words);
     char *file = words == NULL ? NULL : strchr(words, '=');
-    side->date = date == NULL ? NULL : strdup(date);
-    if (file != NULL) {
+    const bool by_itself = file == NULL && words != NULL && text_ends_in(words, ".lua");
+    if (file != NULL)
         *file++ = '\0';
-        side->file = strdup(file);
-        side->place = strdup(words);
-    } else if (words != NULL && text_ends_in(words, ".lua")) {
-        side->file = strdup(words);
+    else if (by_itself)
+        file = words;
+    side->date = date == NULL ? NULL : strdup(date);
+    side->file = file == NULL ? NULL : strdup(file);
+    bool whole = words != NULL && (date == NULL || side->date != NULL)
+                 && (file == NULL || side->file != NULL);
+    if (whole && !by_itself)
+        whole = (side->place = strdup(words)) != NULL;
+    if (!whole)
+        complain("out of memory");
+    else if (by_itself)
         side->place = edited_home_place(words);
-    } else if (words != NULL) {
-        side->place = strdup(words);
-    }
     free(words);
-    if (side->place == NULL)
+    return whole && side->place != NULL;
+}
+
+static bool read_side(const char *asked, const char *home, struct trial_side *side)
+{
+    if (!part_side(asked, side))
         return false;
     if (side->file != NULL) {
         side->home = edited_home_make(home, side->place, side->file);

@@ -2,30 +2,17 @@
 
 #include "base/date.h"
 #include "base/nearest.h"
+#include "base/place_id.h"
 #include "profile/place_zone.h"
 
-#include <ctype.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
-/* An id is a path below jurisdictions/: nothing in it may climb out or differ by case. */
-bool profile_is_id(const char *id)
-{
-    if (id[0] == '\0' || id[0] == '/' || id[strlen(id) - 1] == '/' || strlen(id) > 120
-        || strstr(id, "..") != NULL || strstr(id, "//") != NULL)
-        return false;
-    for (const char *at = id; *at != '\0'; at++)
-        if (!islower((unsigned char)*at) && !isdigit((unsigned char)*at)
-            && strchr("/-_", *at) == NULL)
-            return false;
-    return true;
-}
-
 bool profile_exists(const char *home, const char *id)
 {
     char path[256];
-    if (!profile_is_id(id))
+    if (!place_id_is_sound(id))
         return false;
     snprintf(path, sizeof(path), "jurisdictions/%s.lua", id);
     return home_has(home, path);

@@ -156,9 +156,6 @@ bool profile_same_demand(const struct figure *a, const struct figure *b);
 /* Is the member in the set? */
 bool profile_set_has(const struct value *set, const char *member);
 
-/* Can this text be an id: a-z, 0-9, '-', '_', and '/' between parts? */
-bool profile_is_id(const char *id);
-
 /* Is there a file of this id? */
 bool profile_exists(const char *home, const char *id);
 

@@ -3,6 +3,7 @@
 #include "base/home_files.h"
 #include "base/date.h"
 #include "base/part.h"
+#include "base/place_id.h"
 #include "base/utf8.h"
 #include "check/check.h"
 #include "job/json.h"
@@ -44,7 +45,7 @@ static int check_words(struct laws *laws, const char *id, const char *title,
                        struct problems *problems)
 {
     char topic[PATH_MAX];
-    if (!profile_is_id(id)) {
+    if (!place_id_is_sound(id)) {
         problem_at(problems, PROBLEM_JOB, "county new", NULL,
                    "\"%s\" cannot be an id: it is made of a-z, 0-9, - and _, at most 120 of them, "
                    "with / between its parts",

@@ -201,6 +201,13 @@ refused "nowhere" "$program" trial --home home --before nowhere --after draft.lu
 refused "which laws" "$program" trial part-aa
 refused "cannot be read" "${try[@]}" no-such-file.json
 echo "-- nothing" >bad.lua
+# A draft comes from somebody else: it must not say where its copy is written.
+sed 's#"example/walk"#"../../escaped"#' draft.lua >climbing.lua
+refused "is no id of a place" "$program" trial --home home --before example/walk \
+  --after climbing.lua part-aa
+refused "is no id of a place" "$program" trial --home home --before example/walk \
+  --after ../../escaped=draft.lua part-aa
+[ ! -e "$TMPDIR/escaped.lua" ] || fail "a draft was written outside of the copied home"
 refused "states no jurisdiction" "$program" trial --before example/walk --after bad.lua - </dev/null
 [ -z "$(ls "$TMPDIR")" ] || fail "a copied home was left behind"
 
