@@ -20,6 +20,7 @@ void check_job_probed(struct laws *laws, cJSON *job, const struct overrides *ove
     const enum stage reached = ready.stage >= 0 ? ready.asked : ready.own;
     const struct probe *probe = prober == NULL ? NULL : prober->probe_of(prober->data, ready.law);
     out->fields = &ready.law->book->fields;
+    /* Only memory makes it fail: a rule that errs is a finding. */
     if (judge(ready.law->book, job, ready.stage, reached, probe, &out->result) != 0)
         problem_out_of_memory(&out->problems);
     else
@@ -32,6 +33,7 @@ void checked_free(struct checked *checked)
     result_free(&checked->result);
 }
 
+/* All stages: what has been looked at by now does not change what is bought. */
 void check_takeoff(struct laws *laws, cJSON *job, const struct overrides *overrides,
                    const char *file, struct checked_takeoff *out)
 {

@@ -1,3 +1,4 @@
+/* arguments.c - the command line by a command's table, for getopt_long. */
 #include "command/command.h"
 
 #include "base/nearest.h"
@@ -15,6 +16,7 @@ static const char *const FORMS[] = {"text", "json", "html"};
 static const char *const CARD_FORMS[] = {"text", "html"};
 static const char *const LIST_FORMS[] = {"text", "json", "csv"};
 
+/* The first two forms are those of most commands, all three those with pages. */
 const char *const *arguments_choices(enum kind kind, size_t *count)
 {
     if (kind == KIND_STAGE) {
@@ -93,6 +95,7 @@ static void describe(const struct command *command, struct option options[OPTION
     *letter++ = '-', *letter++ = ':', *letter++ = 'h';
     for (size_t i = 0; i < count; i++) {
         const struct option_line *line = &command->options[i];
+        /* No option has a value that may be left out: it could not be told from a word. */
         const int takes = line->takes != NULL ? required_argument : no_argument;
         options[i] = (struct option){line->name, takes, NULL, LONG_FIRST + (int)i};
         if (line->letter != 0)
@@ -105,6 +108,7 @@ static void describe(const struct command *command, struct option options[OPTION
     options[count + 1] = (struct option){NULL, 0, NULL, 0};
 }
 
+/* NULL for --help, and for what getopt itself reports. */
 static const struct option_line *line_of(const struct command *command, int code)
 {
     for (size_t i = 0; i < command->option_count; i++) {
@@ -154,6 +158,7 @@ static bool take_word(const struct command *command, struct several *words, cons
     return false;
 }
 
+/* Asked for, so to standard output and with status 0. */
 static int print_help(const struct command *command)
 {
     struct text help = TEXT_EMPTY;

@@ -1,3 +1,5 @@
+/* card.c - the card of a stage, for the roof: its own two forms, and a stage that must be
+ * named. */
 #include "command/command.h"
 
 #include "include/eavemark.h"
@@ -44,6 +46,7 @@ static int run_card(int argc, char **argv)
     if (status != COMMAND_GOES_ON)
         return status;
     options.job = words.items[0];
+    /* Before any law is read: a slip of the keys is told at once. */
     status = complete_options(&options);
     if (status != COMMAND_GOES_ON)
         return status;

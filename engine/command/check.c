@@ -1,3 +1,5 @@
+/* check.c - one job, or with --lines many (lines.c). watch.c runs the same check again and
+ * again, so that what it needs of this file stands in checking.h. */
 #include "command/checking.h"
 
 #include "command/command.h"
@@ -106,6 +108,7 @@ static int check_one(const struct check *check)
     struct check_outcome outcome;
     check_run(check, &outcome);
     int status = outcome.status;
+    /* check_run has words for want of memory, unless even these take more than there is. */
     fputs(outcome.problems == NULL ? "eavemark: out of memory\n" : outcome.problems, stderr);
     if (outcome.report != NULL && output_text(check->output, outcome.report) != 0)
         status = EAVEMARK_UNUSABLE;
@@ -126,6 +129,7 @@ static int check_many(const struct check *check)
     return status;
 }
 
+/* One job and many share the options, not the way. */
 static int run_check(int argc, char **argv)
 {
     struct check check = {0};

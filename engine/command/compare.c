@@ -1,3 +1,4 @@
+/* compare.c - several jobs, or one job under several places or on several days. */
 #include "command/command.h"
 
 #include "include/eavemark.h"
@@ -16,6 +17,7 @@ static const char *of_check(const struct several *several, size_t index)
     return several->count == 0 ? NULL : several->items[several->count == 1 ? 0 : index];
 }
 
+/* The longest of three lists is how many checks there are. */
 static size_t most_of(size_t a, size_t b)
 {
     return a > b ? a : b;
@@ -35,6 +37,8 @@ static int complete_options(const struct compare_options *compare, const struct 
     if (jobs->count == 1 && places < 2 && days < 2)
         return complain_of_usage(&command_compare, "with what? Name a second job, or give "
                                                    "--jurisdiction or --date twice or more");
+    /* Any of the jobs: each is read before the report is written, but should still be there
+     * after. */
     for (size_t i = 0; compare->output != NULL && i < jobs->count; i++)
         if (arguments_same_file(jobs->items[i], compare->output))
             return complain_of_usage(&command_compare, "the report would overwrite a job");

@@ -20,6 +20,7 @@ void complain(const char *format, ...)
     text_free(&safe);
 }
 
+/* One line for what is wrong, one for where to read on. */
 int complain_of_usage(const struct command *command, const char *message)
 {
     complain("%s: %s", command->name, message);

@@ -18,6 +18,7 @@ static const enum eavemark_names NAMES[] = {
     EAVEMARK_RULES, EAVEMARK_FIGURES, EAVEMARK_TOPICS, EAVEMARK_JURISDICTIONS, EAVEMARK_PARTS,
 };
 
+/* The lists after the scripts, in the order of NAMES. */
 enum { LIST_COUNT = sizeof(LISTS) / sizeof(LISTS[0]), SHELL_COUNT = 3 };
 
 const char completion_wanted[] = "bash zsh fish rules figures topics jurisdictions parts";
@@ -68,6 +69,7 @@ static const char *kind_word(enum kind kind)
     return "none";
 }
 
+/* With blanks between, as compgen takes them. */
 static void add_words(struct text *out, const char *const *words, size_t count)
 {
     for (size_t i = 0; i < count; i++)
@@ -228,6 +230,7 @@ static void add_script(struct text *out)
                   "complete -F _eavemark eavemark\n");
 }
 
+/* In the order of LISTS. */
 static int print_script(int shell)
 {
     static void (*const SCRIPTS[SHELL_COUNT])(struct text *) = {add_script, completion_zsh,
@@ -254,6 +257,7 @@ static int print_names(enum eavemark_names names, const char *home)
     return status;
 }
 
+/* Scripts are made of the tables alone; names need a home. */
 static int run_completion(int argc, char **argv)
 {
     struct completion completion = {0};

@@ -33,6 +33,7 @@ static void add_offers(struct text *out, enum kind kind)
         text_addf(out, " -a '%s'", completion_wanted);
 }
 
+/* fish asks each line whether it holds now: hence the conditions. */
 static void add_command(struct text *out, const struct command *command)
 {
     const char *name = command->name;
@@ -46,6 +47,7 @@ static void add_command(struct text *out, const struct command *command)
         if (line->letter != 0)
             text_addf(out, " -s %c", line->letter);
         if (line->takes != NULL) {
+            /* -x takes no file names, which fish would offer besides; -r does. */
             text_add(out, line->kind == KIND_FILE ? " -r" : " -x");
             add_offers(out, line->kind);
         }
@@ -54,6 +56,7 @@ static void add_command(struct text *out, const struct command *command)
         text_add(out, "\n");
     }
     for (size_t i = 0; i < command->words_most && i < 2; i++) {
+        /* The same offer twice would show every name twice. */
         if (i == 1 && command->words[1] == command->words[0])
             continue;
         text_addf(out, "complete -c eavemark -n '_eavemark_is %s'", name);

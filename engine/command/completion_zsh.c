@@ -61,12 +61,14 @@ static void add_option(struct text *out, const struct option_line *line)
     text_add(out, "'");
 }
 
+/* One call of _arguments, which knows what was given so far. */
 static void add_command(struct text *out, const struct command *command)
 {
     text_addf(out, "        %s) _arguments -s '--help[print the help]'", command->name);
     for (size_t i = 0; i < command->option_count; i++)
         add_option(out, &command->options[i]);
     for (size_t i = 0; i < command->words_most && i < 2; i++) {
+        /* The second word stands for all that follow where there may be more. */
         const enum kind kind = command->words[i];
         text_addf(out, " \\\n                '%s: :",
                   i + 1 < command->words_most && i == 1 ? "*"

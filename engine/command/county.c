@@ -1,3 +1,4 @@
+/* county.c - the first files of a county, written by the library. */
 #include "command/command.h"
 
 #include "include/eavemark.h"
@@ -31,6 +32,7 @@ static int run_county(int argc, char **argv)
     const int status = arguments_read(&command_county, &county, &words, argc, argv);
     if (status != COMMAND_GOES_ON)
         return status;
+    /* A wrong verb is told before what is missing behind it. */
     if (words.count > 0
         && settings_choice("county", "county command", words.items[0], VERBS, 1) < 0)
         return EAVEMARK_UNUSABLE;

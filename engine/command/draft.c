@@ -26,6 +26,8 @@ enum { ENDING_COUNT = sizeof(ENDING) / sizeof(ENDING[0]) };
 static char *last_words;
 static size_t last_words_length;
 
+/* Only what a handler may call: write, signal, raise. The status then says which signal it
+ * was. */
 static void say_and_end(int number)
 {
     const ssize_t written = write(STDERR_FILENO, last_words, last_words_length);
@@ -93,6 +95,7 @@ static uint64_t sum_of(const char *bytes, size_t length)
     return sum;
 }
 
+/* By length and sum: the draft goes on only from the file it was begun from. */
 static void write_head(char head[HEAD_BYTES], const char *original, size_t length)
 {
     if (original == NULL)
@@ -102,6 +105,7 @@ static void write_head(char head[HEAD_BYTES], const char *original, size_t lengt
                  length, sum_of(original, length));
 }
 
+/* 0: the interview goes on without a draft. An empty file that we made does not stay. */
 static int cannot_keep(struct draft *draft)
 {
     complain("the answers are not kept as they are given: %s: %s", draft->path, strerror(errno));
@@ -113,6 +117,7 @@ static int cannot_keep(struct draft *draft)
     return 0;
 }
 
+/* -1: going on would write over somebody else's answers. */
 static int give_up(struct draft *draft)
 {
     if (draft->handle >= 0)
@@ -200,6 +205,7 @@ static bool add(struct draft *draft, const char *line)
         written = write(draft->handle, line + done, length - done);
         done += written > 0 ? (size_t)written : 0;
     }
+    /* On the disk before the answer counts as kept: the next may be a crash. */
     const bool whole = done == length && fdatasync(draft->handle) == 0;
     const int why = errno;
     if (whole)
@@ -211,6 +217,7 @@ static bool add(struct draft *draft, const char *line)
     return whole;
 }
 
+/* In this order: locked, then read, then cut to whole lines, then begun. */
 int draft_open(struct draft *draft, const char *target, const char *original, size_t length)
 {
     char head[HEAD_BYTES];
@@ -237,6 +244,7 @@ int draft_open(struct draft *draft, const char *target, const char *original, si
     return 0;
 }
 
+/* A job that takes more memory than there is (NULL) is told like a full disk. */
 void draft_keep(struct draft *draft, const char *job)
 {
     struct text line = TEXT_EMPTY;

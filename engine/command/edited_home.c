@@ -42,6 +42,7 @@ static bool make_folders(char *path, size_t begin)
     return true;
 }
 
+/* Nobody else can have put anything there: the folder is our own (mkdtemp). */
 static bool write_file(const char *folder, const char *path, const char *text, size_t length)
 {
     struct text full = TEXT_EMPTY;
@@ -56,6 +57,7 @@ static bool write_file(const char *folder, const char *path, const char *text, s
     return written;
 }
 
+/* For home_files_each, which cannot be stopped: after a failure the rest is passed over. */
 static void copy_file(void *data, const char *path)
 {
     struct copying *copying = data;
@@ -69,6 +71,7 @@ static void copy_file(void *data, const char *path)
     free(text);
 }
 
+/* All of it, since a place may follow any other; a home inside comes out as a folder. */
 static bool copy_home(const char *home, const char *folder)
 {
     static const char *const PARTS[] = {"rules", "jurisdictions"};
@@ -79,6 +82,7 @@ static bool copy_home(const char *home, const char *folder)
     return !copying.failed;
 }
 
+/* In the place of the one that is there, or beside the others for a place that is new. */
 static bool put_file(const char *folder, const char *id, const char *file)
 {
     char *text = NULL;
@@ -125,6 +129,7 @@ char *edited_home_make(const char *home, const char *id, const char *file)
     return NULL;
 }
 
+/* Links are removed themselves (FTW_PHYS): what they lead to is not ours. */
 static int remove_one(const char *path, const struct stat *about, int kind, struct FTW *walk)
 {
     (void)about;
@@ -151,6 +156,7 @@ static char *stated_place(const char *text)
         if (strncmp(at, WORD, sizeof(WORD) - 1) == 0) {
             at += sizeof(WORD) - 1;
             at += strspn(at, " \t(");
+            /* Any other way of writing it is left to the loader, which says more. */
             const size_t length = *at == '"' ? strcspn(at + 1, "\"\n") : 0;
             if (length > 0 && at[1 + length] == '"')
                 return strndup(at + 1, length);

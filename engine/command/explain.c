@@ -1,3 +1,4 @@
+/* explain.c - a rule or figure by its name, with a job also how that was judged. */
 #include "command/command.h"
 
 #include "include/eavemark.h"
@@ -17,6 +18,7 @@ static int complete_options(const struct explain_options *explain, const struct 
     return COMMAND_GOES_ON;
 }
 
+/* One word is a rule or a figure, two are a rule and a job. */
 static int run_explain(int argc, char **argv)
 {
     struct explain_options explain = {0};

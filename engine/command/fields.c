@@ -1,3 +1,4 @@
+/* fields.c - what a job may say, as a listing or as a JSON Schema. */
 #include "command/command.h"
 
 #include "include/eavemark.h"
@@ -5,6 +6,7 @@
 #include <stdlib.h>
 
 struct fields_options {
+    /* NULL where it is not given, as in the options of every command. */
     const char *home, *jurisdiction, *date;
     bool schema;
 };

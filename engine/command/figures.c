@@ -1,3 +1,4 @@
+/* figures.c - figures as a table, to be held against the books. */
 #include "command/command.h"
 
 #include "include/eavemark.h"

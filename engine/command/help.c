@@ -35,6 +35,7 @@ static void add_option(struct text *out, const struct option_line *line, size_t 
     char lead[LEAD_MOST];
     write_lead(line, lead);
     text_addf(out, "%-*s  ", (int)width, lead);
+    /* Written with newlines in the tables, so that the lines break where the sense does. */
     for (const char *at = line->help; *at != '\0';) {
         const size_t length = strcspn(at, "\n");
         text_add_n(out, at, length);
@@ -45,6 +46,7 @@ static void add_option(struct text *out, const struct option_line *line, size_t 
     text_add(out, "\n");
 }
 
+/* The same tables make the manual and the completions: a new option shows in all of them. */
 void help_of_command(const struct command *command, struct text *out)
 {
     const size_t width = widest_lead(command);

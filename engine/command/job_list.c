@@ -1,3 +1,5 @@
+/* Files, folders and lines of jobs, one after another, see job_list.h. What cannot be read is
+ * handed over with its reason, so that whoever counts can count it. */
 #define _XOPEN_SOURCE 700
 
 #include "command/job_list.h"
@@ -22,6 +24,7 @@ static bool is_of_jobs(const char *name)
            || text_ends_in(name, ".jsonl");
 }
 
+/* Short, since it stands in a list of a thousand others. */
 static const char *why_not_read(enum file_result result)
 {
     switch (result) {
@@ -39,6 +42,7 @@ static const char *why_not_read(enum file_result result)
     return "cannot be read";
 }
 
+/* Only want of memory ends the whole list. */
 static bool visit_file(const char *path, const struct job_visit *visit)
 {
     char *text = NULL;
@@ -61,6 +65,7 @@ static bool visit_line(const char *name, enum line_kind kind, const struct text 
     return visit->visit(visit->data, name, text_string(line), line->length);
 }
 
+/* Each line goes by the file's name and its number: "may.ndjson:12". */
 static bool visit_lines(const char *path, const struct job_visit *visit)
 {
     FILE *input = strcmp(path, "-") == 0 ? stdin : fopen(path, "r");
@@ -80,6 +85,7 @@ static bool visit_lines(const char *path, const struct job_visit *visit)
         goes_on = !line.failed && !name.failed
                   && visit_line(text_string(&name), kind, &line, visit);
     }
+    /* Half a file is not counted as a whole one. */
     if (goes_on && ferror(input))
         goes_on = visit->refuse(visit->data, path, "cannot be read to its end");
     text_free(&line);
@@ -110,7 +116,8 @@ static bool refuse_inner(void *data, const char *path, int why)
                                                  : strerror(why));
 }
 
-/* Named by the user, so that any ending will do. */
+/* Named by the user, so that any ending will do; and one that is not there is a slip on the
+ * command line, not a job that is refused. */
 static bool visit_path(const char *path, struct job_visit *visit, bool *unusable)
 {
     struct stat about;

@@ -3,6 +3,7 @@
 #include <stdbool.h>
 #include <string.h>
 
+/* A file may end in empty lines; they are no jobs. */
 static bool is_blank(const struct text *line)
 {
     return strspn(text_string(line), " \t\r") == line->length;
@@ -26,6 +27,7 @@ static size_t piece_read(FILE *input, char *piece, size_t size, bool *ends)
     return (size_t)(feed - piece) - (*ends ? 0 : 1);
 }
 
+/* In pieces, so that a line without end takes no more memory than the longest allowed. */
 enum line_kind line_read(FILE *input, struct text *line)
 {
     bool too_long = false, ends = false;
@@ -39,6 +41,7 @@ enum line_kind line_read(FILE *input, struct text *line)
         if (!too_long)
             text_add_n(line, piece, length);
     }
+    /* Read to its end all the same, so that the next line begins where it should. */
     if (too_long)
         return LINE_TOO_LONG;
     /* A last line without an end still counts. */

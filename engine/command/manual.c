@@ -30,6 +30,7 @@ static void add_paragraph(struct text *out, const char *words)
     text_add(out, "\n");
 }
 
+/* roff's own hyphens would break words: a dash that is typed is written \-. */
 static void add_option(struct text *out, const struct option_line *line)
 {
     text_add(out, ".TP\n");
@@ -68,6 +69,7 @@ static void add_command(struct text *out, const struct command *command)
     text_add(out, "\n.fi\n.RE\n");
 }
 
+/* No date: the page is the same for every build of one version. */
 static void add_heading(struct text *out)
 {
     text_add(out, ".TH EAVEMARK 1 \"\" \"eavemark " EAVEMARK_VERSION "\" \"User Commands\"\n"

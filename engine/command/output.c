@@ -13,6 +13,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+/* errno says why. Always -1, for return in one line. */
 static int complain_of_output(const struct output *output)
 {
     complain("%s: cannot be written: %s", output->path == NULL ? "standard output" : output->path,
@@ -27,6 +28,7 @@ static FILE *open_temporary(struct output *output, const struct stat *old)
     const int handle = part_create(output->target, &output->temporary);
     if (handle < 0)
         return NULL;
+    /* As open as the file it replaces: who could not read that one must not read this. */
     const bool ready = old == NULL || fchmod(handle, old->st_mode & 0777) == 0;
     FILE *stream = ready ? fdopen(handle, "w") : NULL;
     if (stream == NULL) {
@@ -116,6 +118,7 @@ int output_text(const char *path, const char *text)
     return output_close(&output, true);
 }
 
+/* Problems first: what follows on standard output may be long. */
 int output_answer(int status, const char *path, char *report, char *problems)
 {
     fputs(problems == NULL ? "eavemark: out of memory\n" : problems, stderr);

@@ -59,6 +59,7 @@ static void add_json(struct text *out, const char *json)
             text_add_n(out, json, 1);
 }
 
+/* null for what was not given. */
 static void add_member(struct text *out, const char *name, const char *value)
 {
     text_addf(out, ",\"%s\":", name);
@@ -89,7 +90,8 @@ static void add_differing(void *data, const char *path)
     free(text);
 }
 
-/* What is inside and not in the home cannot be taken out of a page. */
+/* What is inside and not in the home cannot be taken out of a page: it would still judge
+ * there. */
 static size_t count_missing(const char *home)
 {
     const struct pack pack = home_files_packed();
@@ -111,6 +113,7 @@ static bool add_files(const char *home, struct text *json)
     static const char *const FOLDERS[] = {"jurisdictions", "rules"};
     struct differing differing = {.home = home, .json = json};
     bool gone_through = true;
+    /* It is what the page was built from. */
     if (home_files_inside(home))
         return true;
     for (size_t i = 0; i < sizeof(FOLDERS) / sizeof(FOLDERS[0]); i++)
@@ -122,7 +125,8 @@ static bool add_files(const char *home, struct text *json)
     return gone_through && differing.unread == 0 && count_missing(home) == 0;
 }
 
-/* Complains, with the nearest, when no job may name it. */
+/* Complains, with the nearest, when no job may name it. Looked for among the ids there are,
+ * and not made a path of. */
 static bool is_place(eavemark *handle, const char *id)
 {
     char *list = NULL;
@@ -195,6 +199,7 @@ static char *read_page(const char *path)
     char *page = NULL, mark[MARK_LONGEST];
     size_t length = 0;
     const struct pack pack = home_files_packed();
+    /* By version and files: a page of another build would judge by other rules than it says. */
     snprintf(mark, sizeof(mark), MARK, EAVEMARK_VERSION, pack_mark(&pack));
     if (file_read(&page, &length, path, PAGE_LARGEST) != FILE_READ)
         complain("%s: cannot be read", path);
@@ -210,6 +215,7 @@ static char *read_page(const char *path)
     return NULL;
 }
 
+/* The page's one empty place is filled; all else stays to the byte. */
 static int make_page(const struct page_options *options, eavemark *handle, const char *home)
 {
     struct text json = TEXT_EMPTY, made = TEXT_EMPTY;
@@ -221,6 +227,7 @@ static int make_page(const struct page_options *options, eavemark *handle, const
         text_addf(&made, "<script type=\"application/json\" id=\"county\">%s</script>",
                   text_string(&json));
         text_add(&made, at + strlen(EMPTY));
+        /* The page is whole before a byte of it is written. */
         if (json.failed || made.failed) {
             complain("out of memory");
             status = EAVEMARK_BROKEN;

@@ -1,9 +1,11 @@
+/* places.c - places by the words of their titles, ids and cities. */
 #include "command/command.h"
 
 #include "include/eavemark.h"
 
 #include <string.h>
 
+/* More than any title, id and city together. */
 enum { WORDS_LONGEST = 512 };
 
 struct places_options {
@@ -29,6 +31,7 @@ static int run_places(int argc, char **argv)
     if (status != COMMAND_GOES_ON)
         return status;
     join(&words, joined);
+    /* arguments_read lets nothing else through. */
     const bool json = places.form != NULL && strcmp(places.form, "json") == 0;
     char *report = NULL, *problems = NULL;
     eavemark *handle = eavemark_open(settings_home(places.home));
@@ -37,6 +40,7 @@ static int run_places(int argc, char **argv)
         status = (int)eavemark_places(handle, joined, json ? EAVEMARK_JSON : EAVEMARK_TEXT, &report,
                                       &problems);
     eavemark_close(handle);
+    /* Whatever came of it: no handle leaves NULL, which is said to be for want of memory. */
     return output_answer(status, places.output, report, problems);
 }
 

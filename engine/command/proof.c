@@ -1,3 +1,5 @@
+/* proof.c - the cases of rules and places; with --mutate whether they would notice a figure
+ * that moved. */
 #include "command/command.h"
 
 #include "include/eavemark.h"
@@ -30,6 +32,7 @@ static int run_proof(int argc, char **argv)
 {
     struct proof_options proof = {0};
     struct several words = {.count = 0};
+    /* A word is a topic, a place, or nothing: everything. */
     const int status = arguments_read(&command_proof, &proof, &words, argc, argv);
     if (status != COMMAND_GOES_ON)
         return status;

@@ -43,6 +43,7 @@ static bool send_all(int socket, const void *bytes, size_t length)
     return true;
 }
 
+/* False at an end: a worker that died has nothing more to say. */
 static bool receive_all(int socket, void *bytes, size_t length)
 {
     char *at = bytes;
@@ -115,6 +116,7 @@ static void serve(int socket, relay_task *task, void *data)
     _exit(0);
 }
 
+/* One more worker; false when the system refuses. */
 static bool start_one(struct relay *relay, relay_task *task, void *data)
 {
     int ends[2];
@@ -139,6 +141,7 @@ static bool start_one(struct relay *relay, relay_task *task, void *data)
 
 /* The giver's end ---------------------------------------------------------------------------- */
 
+/* Closing says that there is no more; then each is waited for, so that none stays behind. */
 static void end_all(struct relay *relay)
 {
     for (size_t i = 0; i < relay->count; i++)
@@ -164,6 +167,7 @@ bool relay_start(struct relay *relay, size_t count, relay_task *task, void *data
     return true;
 }
 
+/* In order of the lines: answers of other workers wait meanwhile. */
 static bool copy_bytes(int socket, size_t length, FILE *to)
 {
     char bytes[64 * 1024];
@@ -220,6 +224,7 @@ void relay_give(struct relay *relay, unsigned long number, enum line_kind kind,
         hand_over(relay, to);
 }
 
+/* The oldest answers first, as hand_over left them. */
 bool relay_finish(struct relay *relay, struct answer_to *to)
 {
     if (relay->lines.length > 0)

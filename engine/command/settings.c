@@ -1,3 +1,4 @@
+/* settings.c - where the home and the page are, and choices of words on the command line. */
 #include "command/command.h"
 
 #include "base/nearest.h"
@@ -12,6 +13,7 @@
 
 enum { PATH_LONGEST = 4096 };
 
+/* Both folders are looked for: one alone is somebody else's. */
 static bool has_folder(const char *home, const char *name)
 {
     struct text path = TEXT_EMPTY;
@@ -63,6 +65,7 @@ const char *settings_page(void)
 const char *settings_home(const char *option)
 {
     const char *environment = getenv("EAVEMARK_HOME");
+    /* Not looked into here: a home that is none is told by the first call that needs it. */
     if (option != NULL)
         return option;
     if (environment != NULL && environment[0] != '\0')

@@ -1,3 +1,6 @@
+/* trial.c - many jobs under two laws. What is proposed may be a file that is in no home yet:
+ * it is put into a copy (edited_home.h). Several processes judge, each a share, and their
+ * counts are added up (workers.h), as those of several machines are with --merge. */
 #define _XOPEN_SOURCE 700
 
 #include "base/file.h"
@@ -84,6 +87,7 @@ static bool read_side(const char *asked, const char *home, struct trial_side *si
     return side->handle != NULL;
 }
 
+/* After the trial is closed: it points into the handles. */
 static void side_free(struct trial_side *side)
 {
     if (side->handle != NULL)
@@ -96,6 +100,7 @@ static void side_free(struct trial_side *side)
 
 /* Jobs -------------------------------------------------------------------------------- */
 
+/* false ends the trial: out of memory, and no count of it would be right. */
 static bool judge(void *data, const char *name, const char *text, size_t length)
 {
     struct running *running = data;
@@ -114,6 +119,7 @@ static bool judge(void *data, const char *name, const char *text, size_t length)
     return judged;
 }
 
+/* A worker's counts go to the parent as a line of JSON, as --part writes them. */
 static bool write_counts(void *data, FILE *out)
 {
     struct running *running = data;
@@ -135,6 +141,7 @@ static bool merge_counts(void *data, const char *text, size_t length)
     return merged;
 }
 
+/* Judged here or by the next worker; `any` tells an empty list from one without news. */
 static bool hand_on(void *data, const char *name, const char *text, size_t length)
 {
     struct running *running = data;
@@ -143,6 +150,7 @@ static bool hand_on(void *data, const char *name, const char *text, size_t lengt
                                     : workers_give(running->workers, name, text, length);
 }
 
+/* What holds no job is counted, with its reason: a trial over a thousand files goes on. */
 static bool refuse(void *data, const char *name, const char *why)
 {
     struct running *running = data;
@@ -155,6 +163,7 @@ static int run_jobs(struct running *running, const struct several *words, size_t
     const struct work work = {judge, write_counts, running};
     const struct job_visit visit = {hand_on, refuse, running};
     bool unusable = false;
+    /* With one, no process is started: an error of a rule is then easier to look into. */
     if (count > 1) {
         running->workers = workers_start(count, &work);
         if (running->workers == NULL) {
@@ -162,6 +171,7 @@ static int run_jobs(struct running *running, const struct several *words, size_t
             return EAVEMARK_UNUSABLE;
         }
     }
+    /* Workers are waited for even when the list was not gone through to its end. */
     bool whole = job_list_each(words->items, words->count, &visit, &unusable);
     if (running->workers != NULL)
         whole = workers_end(running->workers, merge_counts, running) && whole;
@@ -188,6 +198,7 @@ static bool merge_part(void *data, const char *name, const char *text, size_t le
     return merged;
 }
 
+/* A part that is lost would leave the sum too small: the merge ends. */
 static bool refuse_part(void *data, const char *name, const char *why)
 {
     (void)data;
@@ -197,6 +208,7 @@ static bool refuse_part(void *data, const char *name, const char *why)
 
 static int run_merge(struct running *running, const struct several *words)
 {
+    /* A part is a line of JSON: lists of jobs are read the same way. */
     const struct job_visit visit = {merge_part, refuse_part, running};
     bool unusable = false;
     const bool whole = job_list_each(words->items, words->count, &visit, &unusable);
@@ -207,6 +219,7 @@ static int run_merge(struct running *running, const struct several *words)
 
 /* The command ------------------------------------------------------------------------- */
 
+/* A part is to be merged, so it has the one form that can be. */
 static enum eavemark_form form_of(const struct trial_options *options)
 {
     if (options->part)
@@ -223,6 +236,7 @@ static int report(const struct running *running, int status)
                          text == NULL ? NULL : strdup(""));
 }
 
+/* Only a trial that came to its end has a report: half of it would look like a small one. */
 static int finish(const struct running *running, int status)
 {
     if (status != EAVEMARK_NOTHING_FAILED)
@@ -230,6 +244,7 @@ static int finish(const struct running *running, int status)
     return report(running, (int)eavemark_trial_status(running->trial));
 }
 
+/* The sides are freed in any case: copies of homes must not stay behind. */
 static int try_laws(const struct trial_options *options, const struct several *words, size_t count)
 {
     struct trial_side sides[2] = {{0}};
@@ -257,6 +272,7 @@ static int try_laws(const struct trial_options *options, const struct several *w
     return status;
 }
 
+/* No laws are loaded: the first part says which they were. */
 static int merge_parts(const struct trial_options *options, const struct several *words)
 {
     struct running running = {.options = options};

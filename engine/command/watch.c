@@ -64,6 +64,7 @@ static char *news_of(const struct watch *watch, const struct check_outcome *outc
     return strdup(outcome->report);
 }
 
+/* To the file the whole report each time: who reads it may not have seen the one before. */
 static void print_news(struct watch *watch, const struct check_outcome *outcome)
 {
     if (watch->check->output != NULL) {
@@ -146,6 +147,7 @@ static bool wait_for_change(struct watch *watch)
     return woken != WOKEN_STOP;
 }
 
+/* Until it is ended: Ctrl-C is how, and no failure. */
 static int watch_job(struct watch *watch)
 {
     do {

@@ -27,6 +27,7 @@ struct job_head {
 
 /* The child ------------------------------------------------------------------------- */
 
+/* With a zero behind them, so that texts are texts; NULL when cut short. */
 static char *read_bytes(FILE *input, size_t length)
 {
     char *bytes = malloc(length + 1);
@@ -38,6 +39,7 @@ static char *read_bytes(FILE *input, size_t length)
     return bytes;
 }
 
+/* Until the parent closes its end. */
 static bool do_jobs(FILE *input, const struct work *work)
 {
     struct job_head head;
@@ -59,6 +61,7 @@ static void be_worker(int from, FILE *result, const struct work *work)
     FILE *input = fdopen(from, "r");
     const bool done = input != NULL && do_jobs(input, work) && work->finish(work->data, result)
                       && fflush(result) == 0;
+    /* No exit(): the parent's handlers and files are not the child's. */
     _exit(done ? 0 : 1);
 }
 
@@ -76,6 +79,8 @@ static bool start_one(struct workers *workers, const struct work *work)
 {
     struct worker *worker = &workers->items[workers->count];
     int ends[2];
+    /* A file and not a pipe: what a worker came to may be longer than a pipe holds, and nobody
+     * reads until all are done. */
     worker->result = tmpfile();
     if (worker->result == NULL)
         return false;
@@ -100,6 +105,7 @@ static bool start_one(struct workers *workers, const struct work *work)
     return true;
 }
 
+/* For workers that are ended before they had work. */
 static bool no_more(void *data, const char *text, size_t length)
 {
     (void)data;
@@ -133,6 +139,7 @@ bool workers_give(struct workers *workers, const char *name, const char *text, s
                        && fwrite(name, 1, head.name_length, worker->jobs) == head.name_length
                        && (head.length == 0
                            || fwrite(text, 1, head.length, worker->jobs) == head.length);
+    /* Its jobs are counted nowhere: the sum is not to be trusted. */
     workers->lost = workers->lost || !given;
     return given;
 }
@@ -145,6 +152,7 @@ static bool collect(struct worker *worker,
     if (waitpid(worker->process, &status, 0) != worker->process || !WIFEXITED(status)
         || WEXITSTATUS(status) != 0 || fseek(worker->result, 0, SEEK_END) != 0)
         return false;
+    /* The worker wrote through the same open file: its end is where it stopped. */
     const long length = ftell(worker->result);
     rewind(worker->result);
     char *text = length < 0 ? NULL : read_bytes(worker->result, (size_t)length);
@@ -153,6 +161,7 @@ static bool collect(struct worker *worker,
     return taken;
 }
 
+/* All inputs are closed first: workers finish side by side, and are then waited for in order. */
 bool workers_end(struct workers *workers, bool (*each)(void *data, const char *text, size_t length),
                  void *data)
 {
@@ -167,6 +176,7 @@ bool workers_end(struct workers *workers, bool (*each)(void *data, const char *t
     return whole;
 }
 
+/* One for each processor: judging waits for nothing else. */
 size_t workers_usual(void)
 {
     const long cores = sysconf(_SC_NPROCESSORS_ONLN);

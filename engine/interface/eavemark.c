@@ -31,6 +31,7 @@ eavemark_result *eavemark_check(eavemark *handle, const struct eavemark_request 
     return result;
 }
 
+/* Reads numbers only: no locale matters. */
 enum eavemark_status eavemark_result_status(const eavemark_result *result, bool strict)
 {
     return result == NULL ? EAVEMARK_UNUSABLE : inner_result_status(result, strict);
@@ -64,6 +65,7 @@ char *eavemark_result_changes(const eavemark_result *before, const eavemark_resu
     return changes;
 }
 
+/* NULL is nothing, as free() has it. */
 void eavemark_result_free(eavemark_result *result)
 {
     if (result != NULL)

@@ -13,6 +13,7 @@ eavemark_interview *eavemark_interview_open(eavemark *handle,
     const char *why = entry_locale(
         entry_first(entry_lacks_places(status, problems), entry_lacks_handle(handle)), &host);
     if (why != NULL) {
+        /* The status is told where there is a place for it, which may be what is lacking. */
         const enum eavemark_status refused = entry_refuse(why, NULL, problems);
         if (status != NULL)
             *status = refused;

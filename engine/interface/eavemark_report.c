@@ -96,6 +96,7 @@ enum eavemark_status eavemark_compare(eavemark *handle, const struct eavemark_re
                                       size_t count, enum eavemark_form form, char **report,
                                       char **problems)
 {
+    /* Copies with names; more than fit are only counted, and refused within. */
     struct eavemark_request asked[TOGETHER_MOST] = {{0}};
     locale_t host;
     const char *lacking = entry_lacks_but_job(handle, form, report, problems);

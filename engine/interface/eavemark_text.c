@@ -21,6 +21,7 @@ enum eavemark_status eavemark_fields(eavemark *handle, const char *topic, bool s
 enum eavemark_status eavemark_list(eavemark *handle, enum eavemark_names names, char **text)
 {
     locale_t host;
+    /* A host in another language may hand over any number. */
     const int number = (int)names;
     const char *unknown = number < EAVEMARK_RULES || number > EAVEMARK_PARTS
                               ? "no such kind of names"

@@ -4,6 +4,7 @@
 #include "interface/entry.h"
 #include "interface/inner.h"
 
+/* NULL laws are for merging only; one of two is a mistake. */
 static const char *lacks_law(const struct eavemark_law *law)
 {
     return law == NULL

@@ -3,6 +3,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* Known by its address: the one refusal that is not the caller's fault. */
 static const char NO_PLAIN_LOCALE[] = "out of memory";
 
 /* A text of the caller's own: "eavemark: why". NULL when out of memory. */
@@ -36,12 +37,15 @@ const char *entry_lacks_handle(const eavemark *handle)
     return handle == NULL ? "a call without a handle (NULL)" : NULL;
 }
 
+/* Without a place for the report a call could not even say what it lacks; one without a place
+ * for problems would leak them. */
 const char *entry_lacks_places(const void *report, const void *problems)
 {
     return report == NULL || problems == NULL ? "a call without a place for its answer (NULL)"
                                               : NULL;
 }
 
+/* Neither says which job; both are a text with a name for its messages. */
 const char *entry_lacks_job(const struct eavemark_request *request)
 {
     if (request == NULL)
@@ -90,7 +94,7 @@ const char *entry_lacks_but_job(const eavemark *handle, enum eavemark_form form,
         entry_lacks_form(form));
 }
 
-/* A text given without a name goes by "job". */
+/* A text given without a name goes by "job". A shallow copy: its texts stay the caller's. */
 struct eavemark_request entry_request(const struct eavemark_request *request)
 {
     struct eavemark_request asked = *request;

@@ -14,6 +14,7 @@ eavemark *inner_open(const char *home)
     eavemark *handle = calloc(1, sizeof(*handle));
     if (handle == NULL)
         return NULL;
+    /* A copy: the host may free its own when the call returns. */
     const size_t size = strlen(home) + 1;
     handle->home = malloc(size);
     if (handle->home == NULL) {
@@ -33,12 +34,14 @@ void inner_close(eavemark *handle)
     free(handle);
 }
 
+/* For tests: nothing else shows whether a handle grows without end. */
 size_t inner_law_count(const eavemark *handle)
 {
     size_t bytes;
     return laws_count(&handle->laws, &bytes);
 }
 
+/* Never while a result or interview holds them: both name rules and fields of their laws. */
 void handle_make_room(eavemark *handle)
 {
     size_t bytes;

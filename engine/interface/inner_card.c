@@ -29,6 +29,7 @@ static char *card_report(const struct card *card, enum eavemark_form form)
     return reply_text(&text);
 }
 
+/* A card is made whatever fails: it is there to find that out on the roof. */
 enum eavemark_status inner_card(eavemark *handle, const struct eavemark_request *request,
                                 enum eavemark_form form, char **report, char **problems)
 {

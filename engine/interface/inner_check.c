@@ -39,6 +39,8 @@ eavemark_result *inner_check(eavemark *handle, const struct eavemark_request *re
     const struct overrides overrides = request_overrides(request);
     handle_make_room(handle);
     result->handle = handle;
+    /* Before any law is loaded, so that a result which holds problems only is undone in one
+     * way. */
     handle->laws.holders++;
     cJSON *job = request_job_into(request, &result->texts, &checked->problems);
     checked->result.wanted = WANTED[request->wanted];
@@ -102,6 +104,7 @@ static bool with_questions(const eavemark_result *result, struct result *shown)
     return asked_fill(shown, result->job, result->checked.fields) == 0;
 }
 
+/* For people, in one of four ways: page or text, one screen or all. */
 static void write_shown(const struct result *result, enum eavemark_form form, unsigned options,
                         struct text *text)
 {
@@ -144,6 +147,7 @@ static enum wanted shown_by(enum eavemark_form form, unsigned options)
 char *inner_result_report(const eavemark_result *result, enum eavemark_form form, unsigned options)
 {
     const struct result *found = &result->checked.result;
+    /* Programs get no questions: they have every finding. */
     const bool json = form == EAVEMARK_JSON || form == EAVEMARK_JSON_LINE;
     const bool drawings = form == EAVEMARK_HTML && (options & EAVEMARK_DRAWINGS) != 0;
     if (!result->checked.judged || found->wanted > shown_by(form, options))
@@ -187,6 +191,7 @@ void inner_result_free(eavemark_result *result)
 {
     if (result->handle != NULL)
         result->handle->laws.holders--;
+    /* Before the job: findings point into its tree. */
     checked_free(&result->checked);
     cJSON_Delete(result->job);
     arena_free(&result->texts);

@@ -30,7 +30,8 @@ static void fill_sides(struct comparison *comparison, const struct eavemark_requ
     }
 }
 
-/* What differs counts as failed only when every side could be judged. */
+/* The worst of all sides. What differs counts as failed only when every side could be
+ * judged. */
 static enum eavemark_status compare_status(const struct comparison *comparison)
 {
     enum eavemark_status status = reply_status(&comparison->problems);
@@ -66,6 +67,7 @@ enum eavemark_status inner_compare(eavemark *handle, const struct eavemark_reque
                                    size_t count, enum eavemark_form form, char **report,
                                    char **problems)
 {
+    /* On the stack: their results are freed by compare_free, whatever happened. */
     struct side sides[COMPARE_SIDES_MOST] = {{0}};
     struct comparison comparison = {.sides = sides, .side_count = count};
     /* No side is looked at: `requests` may hold fewer than count. */

@@ -21,6 +21,7 @@ static void write_county(struct laws *laws, const struct county_start *start,
     text_free(&cases);
 }
 
+/* county_write loads what it wrote, and takes it back if that does not load. */
 enum eavemark_status inner_county_new(eavemark *handle, const char *id, const char *follows,
                                       const char *title, char **text)
 {

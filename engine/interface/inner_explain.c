@@ -53,11 +53,13 @@ enum eavemark_status inner_explain(eavemark *handle, const char *name,
     if (*problems == NULL || (status == EAVEMARK_NOTHING_FAILED && *report == NULL))
         status = reply_drop(report, problems);
     explain_free(&explanation);
+    /* What was held for the explanation may rest again. */
     laws_rest_any(&handle->laws);
     cJSON_Delete(asked.job);
     return status;
 }
 
+/* Tab-separated as text, an object a figure as JSON. */
 static char *figures_report(const struct figure_table *table, enum eavemark_form form)
 {
     struct text text = TEXT_EMPTY;

@@ -137,6 +137,7 @@ char *inner_interview_ask(eavemark_interview *interview, bool help, char **probl
         while ((fails = interview_fails(interview->interview)) != NULL)
             report_question_fails(fails, &text);
         report_question(question, part_begins(interview->asked, question->field), &text);
+        /* For the next heading: a help in between does not count. */
         interview->asked = question->field;
     }
     char *words = reply_text(&text);
@@ -155,6 +156,7 @@ size_t inner_interview_left(const eavemark_interview *interview)
 /* "2 fail, 0 to look at, 3 to answer, 40 met". */
 char *inner_interview_standing(eavemark_interview *interview)
 {
+    /* What is wrong was said when the question was put. */
     struct problems none = {0};
     struct text text = TEXT_EMPTY;
     interview_ask(interview->interview, &none);
@@ -208,6 +210,7 @@ char *inner_interview_job(eavemark_interview *interview, size_t *answered, size_
 {
     struct problems found = {0};
     struct text text = TEXT_EMPTY;
+    /* Counted whether or not the job is whole, so that the host can say how far it got. */
     const struct interview_counts counts = interview_count(interview->interview);
     *answered = counts.answered;
     *skipped = counts.skipped;
@@ -238,6 +241,7 @@ char *inner_interview_draft(const eavemark_interview *interview)
     return reply_text(&text);
 }
 
+/* Also of one that was not opened to its end: it holds no law then. */
 void inner_interview_close(eavemark_interview *interview)
 {
     if (interview->handle != NULL)

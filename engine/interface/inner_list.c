@@ -78,6 +78,7 @@ static size_t write_places(const struct place_list *list, const char *words,
 enum eavemark_status inner_places(eavemark *handle, const char *words, enum eavemark_form form,
                                   char **report, char **problems)
 {
+    /* Not zeroed here: place_list_make does, also when it fails. */
     struct place_list list;
     struct problems said = {0};
     struct text out = TEXT_EMPTY;
@@ -88,6 +89,7 @@ enum eavemark_status inner_places(eavemark *handle, const char *words, enum eave
         problem_out_of_memory(&said);
     else if ((found = write_places(&list, words, form, &out)) == 0)
         say_none_fits(&list, words, &said);
+    /* Whether or not any place was found: one of those left out may be the one looked for. */
     say_skipped(&list, &said);
     if (out.failed)
         problem_out_of_memory(&said);

@@ -28,6 +28,7 @@ enum eavemark_status inner_proof(eavemark *handle, const char *name, const char 
 {
     struct proof proof = {.beside = beside};
     struct text out = TEXT_EMPTY;
+    /* Of --date; 0: every day on which a place says something else. */
     const long day = request_day(date, &proof.problems);
     if (proof.problems.count == 0)
         proof_run(&handle->laws, name, day, &proof);

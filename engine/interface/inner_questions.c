@@ -18,6 +18,7 @@ static char *questions_report(const struct questions *questions, enum eavemark_f
     return reply_text(&text);
 }
 
+/* The questions point into result and job: both are freed after them. */
 enum eavemark_status inner_questions(eavemark *handle, const struct eavemark_request *request,
                                      enum eavemark_form form, char **report, char **problems)
 {

@@ -16,6 +16,7 @@ enum eavemark_status inner_shop_lift(eavemark *handle, const struct eavemark_req
     cJSON *job = request_job(request, &found);
     const struct law *law = job == NULL ? NULL : laws_fields(&handle->laws, &found);
     cJSON *lifted = law == NULL ? NULL : shop_lift(job, &law->book->fields);
+    /* A job without habits gives an empty sheet, not NULL. */
     if (law != NULL && lifted == NULL)
         problem_out_of_memory(&found);
     if (lifted != NULL)

@@ -49,6 +49,7 @@ static enum eavemark_status reckon_request(eavemark *handle, const struct eavema
     /* There is a report all the same: the other quantities hold. */
     if (checked.takeoff.head.counts[OUTCOME_BROKEN] > 0)
         status = EAVEMARK_BROKEN;
+    /* A report without its problems, or the other way round, would be half an answer. */
     if (*problems == NULL || (checked.reckoned && *report == NULL))
         status = reply_drop(report, problems);
     checked_takeoff_free(&checked);

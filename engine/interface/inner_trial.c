@@ -55,6 +55,7 @@ static void look_for_law(const struct eavemark_law *asked, struct problems *prob
     arena_free(&arena);
 }
 
+/* The laws are asked for anew for each job: the host's words may be gone by then. */
 static bool take_law(eavemark_trial *trial, int side, const struct eavemark_law *asked)
 {
     bool failed = false;
@@ -79,6 +80,7 @@ eavemark_trial *inner_trial_open(const struct eavemark_law *before,
     if (whole && both) {
         look_for_law(before, &said);
         look_for_law(after, &said);
+        /* Told before the first job: a slip in a place's name would refuse them all. */
         whole = said.count == 0 && take_law(trial, 0, before) && take_law(trial, 1, after);
     }
     if (whole)
@@ -112,6 +114,7 @@ static void judge_under(const struct eavemark_law *law, const struct eavemark_re
                                 &checked->problems);
 }
 
+/* A trial names jobs by their own words, which an office knows them by. */
 static const char *title_of(const cJSON *job, const char *otherwise)
 {
     const char *title = cJSON_GetStringValue(cJSON_GetObjectItemCaseSensitive(job, "job"));
@@ -130,6 +133,7 @@ enum eavemark_status inner_trial_job(eavemark_trial *trial, const struct eavemar
     for (int side = 0; side < 2; side++)
         handle_make_room(trial->laws[side].handle);
     job = request_job(request, &said);
+    /* Judging fills in what follows from the law: the other law must not read it. */
     copy = job == NULL ? NULL : cJSON_Duplicate(job, true);
     if (copy != NULL) {
         judge_under(&trial->laws[0], request, job, &checked[0], &judged[0]);
@@ -138,6 +142,7 @@ enum eavemark_status inner_trial_job(eavemark_trial *trial, const struct eavemar
     } else if (job == NULL && said.first != NULL) {
         trial_refuse(&trial->counts, request->name, said.first->message);
     }
+    /* A job that was not counted for want of memory makes all counts wrong. */
     const bool failed = trial->counts.arena.failed || said.out_of_memory
                         || checked[0].problems.out_of_memory || checked[1].problems.out_of_memory
                         || (job != NULL && copy == NULL);

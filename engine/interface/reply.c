@@ -4,6 +4,7 @@
 
 char *reply_text(struct text *text)
 {
+    /* A report of nothing is "", since NULL would say that memory ran out. */
     if (text->bytes == NULL)
         text_add(text, "");
     char *bytes = text->failed ? NULL : text->bytes;
@@ -12,6 +13,7 @@ char *reply_text(struct text *text)
     return bytes;
 }
 
+/* Always a text: "" says that all is well. */
 char *reply_problems(const struct problems *problems)
 {
     struct text text = TEXT_EMPTY;
@@ -43,6 +45,7 @@ enum eavemark_status reply_drop(char **report, char **problems)
     return EAVEMARK_BROKEN;
 }
 
+/* By what it is not, so that a form which is added later gives text. */
 bool reply_is_text(enum eavemark_form form)
 {
     return form != EAVEMARK_JSON && form != EAVEMARK_JSON_LINE;

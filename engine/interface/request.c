@@ -3,6 +3,8 @@
 #include "base/date.h"
 #include "job/json.h"
 
+/* A job given as a text lies nowhere: a sheet that it names is then looked for in shop_folder
+ * only. */
 struct overrides request_overrides(const struct eavemark_request *request)
 {
     return (struct overrides){
@@ -30,6 +32,7 @@ cJSON *request_job_into(const struct eavemark_request *request, struct arena *te
     return job;
 }
 
+/* date_parse gives 0 for what is no day; no day at all is fine. */
 long request_day(const char *date, struct problems *problems)
 {
     const long day = date == NULL ? 0 : date_parse(date);

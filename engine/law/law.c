@@ -3,6 +3,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* Takes a half-made one: what is not there yet is NULL. */
 static void law_free(struct law *law)
 {
     if (law == NULL)
@@ -104,6 +105,7 @@ const struct law *laws_fields(struct laws *laws, struct problems *problems)
     return law;
 }
 
+/* Those that rested since are counted too, so that a proof's steps do not hang on memory. */
 long long laws_steps(const struct laws *laws)
 {
     long long steps = laws->steps_rested;
@@ -128,6 +130,7 @@ void laws_free(struct laws *laws)
         laws->first = law->next;
         law_free(law);
     }
+    /* After the laws: their profiles point into places of the cache. */
     place_cache_free(&laws->cache);
     arena_free(&laws->rules.arena);
     laws->rules = (struct rule_names){.items = NULL};

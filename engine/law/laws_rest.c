@@ -2,6 +2,7 @@
 
 #include <string.h>
 
+/* By id, then file: places may each have a rule of one name. */
 static int rule_order(const char *id, const char *file, const struct rule_name *known)
 {
     const int by_id = strcmp(id, known->id);

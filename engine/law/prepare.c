@@ -15,6 +15,7 @@
 #include <stdio.h>
 #include <string.h>
 
+/* NULL also for what is no text: validation says what is wrong with it. */
 static const char *text_field(const cJSON *job, const char *key)
 {
     const cJSON *item = cJSON_GetObjectItemCaseSensitive(job, key);
@@ -147,6 +148,7 @@ static void take_place(struct result *result, const cJSON *job, const struct rul
         const struct place_fact *fact = &profile->facts[i];
         const char *pointer = path_below(&result->arena, "", fact->name);
         const cJSON *node = path_find(job, pointer);
+        /* NULL where both agree, or the job is silent. */
         const char *told = place_fact_told(book, job, fact, &result->arena);
         if (told != NULL)
             differs[result->differ_count++] = told;
@@ -208,6 +210,7 @@ struct prepared prepare_job(struct laws *laws, cJSON *job, const struct override
                             const char *file, struct problems *problems)
 {
     struct prepared ready = {.stage = asked_stage(overrides, problems)};
+    /* First: the overrides are about to take the place of the job's own words. */
     const struct law *own = own_law(laws, job, overrides, problems);
     struct shop shop;
     shop_read(&shop, job, file, &overrides->shop, problems);
@@ -226,6 +229,8 @@ struct prepared prepare_job(struct laws *laws, cJSON *job, const struct override
         problem_at(problems, PROBLEM_JOB, file, "/jurisdiction",
                    "\"%s\" only holds what others build on; name one of those that follow it",
                    ready.law->profile->id);
+    /* A job with anything wrong is not judged at all: a fact that was passed over could be the
+     * one that fails. */
     if (problems->count > 0 || problems->out_of_memory)
         ready.law = NULL;
     if (ready.law != NULL)
