@@ -71,8 +71,20 @@ const char *path_key(struct arena *arena, const char *pointer, const char *key)
 
 const char *path_item(struct arena *arena, const char *pointer, size_t index)
 {
-    const char *text = arena_format(arena, "%s/%zu", pointer, index);
-    return text == NULL ? "" : text;
+    char digits[24], *at = digits + sizeof(digits);
+    const size_t start = strlen(pointer);
+    do
+        *--at = (char)('0' + index % 10);
+    while ((index /= 10) > 0);
+    *--at = '/';
+    const size_t length = (size_t)(digits + sizeof(digits) - at);
+    char *text = arena_room(arena, start + length + 1, 1);
+    if (text == NULL)
+        return "";
+    memcpy(text, pointer, start);
+    memcpy(text + start, at, length);
+    text[start + length] = '\0';
+    return text;
 }
 
 /* From a dotted path of the catalogue to a pointer below the one given. */

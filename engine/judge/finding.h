@@ -58,11 +58,12 @@ struct drawn;
 
 /* Written forms of a finding that is met again in job after job: a report writes them
  * once (report/json.c), into memory of the law's. */
-enum { FINDING_PARTS = 2 };
+enum finding_part { PART_HEAD, PART_SAID, PART_GROUNDS, FINDING_PARTS };
 struct kept_json {
     struct arena *arena;
     size_t *used; /* of its bytes */
     size_t most;
+    bool said_anew; /* what is said of it names places of the job: PART_SAID is not kept */
     struct {
         const char *bytes; /* NULL: not written yet */
         size_t length;

@@ -97,8 +97,9 @@ const char *memory_copy(struct memory *memory, const char *text)
     return copy == NULL ? NULL : memcpy(copy, text, length);
 }
 
-void memory_lend(struct memory *memory, struct kept_json *kept)
+void memory_lend(struct memory *memory, struct kept_json *kept, bool said_anew)
 {
+    kept->said_anew = said_anew;
     kept->arena = &memory->arena;
     kept->used = &memory->used;
     kept->most = MEMORY_MOST;

@@ -53,8 +53,9 @@ bool memory_full(const struct memory *memory);
 /* Bytes remembered so far; 0 of none. */
 size_t memory_bytes(const struct memory *memory);
 
-/* Lets whoever writes a finding keep what is written in the memory. */
+/* Lets whoever writes a finding keep what is written in the memory; said_anew: but for what
+ * is said of it. */
 struct kept_json;
-void memory_lend(struct memory *memory, struct kept_json *kept);
+void memory_lend(struct memory *memory, struct kept_json *kept, bool said_anew);
 
 #endif

@@ -10,10 +10,11 @@ struct kept_finding {
     struct finding finding; /* without its reads */
     const unsigned *reads;  /* which of the known spots */
     size_t read_count;
-    bool open; /* its words name places of the job: they are made anew of the record */
-    struct record record;
-    int missing;            /* which of the known spots is lacking; -1: none */
-    struct kept_json *json; /* of one that is not open */
+    bool open;   /* its words name places of the job, and are made anew of these: */
+    int missing; /* which of the known spots is lacking */
+    const struct field *lacking;
+    bool ask_place;
+    struct kept_json *json;
 };
 
 struct kept_call {
@@ -123,27 +124,10 @@ static void copy_finding(struct memory *memory, struct finding *to)
     to->figures = copy_array(memory, to->figures, to->figure_count, sizeof(*to->figures));
     to->makers = copy_array(memory, to->makers, to->maker_count, sizeof(*to->makers));
     to->work = copy_texts(memory, to->work, to->work_count);
-    to->where = to->item = NULL;
+    to->where = to->item = to->lacks = NULL;
     to->reads = NULL;
     to->read_count = 0;
     to->wanting = NULL;
-}
-
-/* What verdict_open reads of it. */
-static void copy_record(struct memory *memory, struct record *record)
-{
-    struct record copy = {.figure_count = record->figure_count,
-                          .missing = record->missing,
-                          .ask_place = record->ask_place};
-    copy.figures = memory_alloc(memory, record->figure_count * sizeof(*copy.figures) + 1);
-    for (size_t i = 0; copy.figures != NULL && i < copy.figure_count; i++)
-        copy.figures[i] = record->figures[i];
-    copy.work.count = record->work.count;
-    copy.work.items = memory_alloc(memory, record->work.count * sizeof(*copy.work.items) + 1);
-    for (size_t i = 0; copy.work.items != NULL && i < copy.work.count; i++)
-        copy.work.items[i] = memory_copy(memory, record->work.items[i]);
-    copy.cannot_tell = memory_copy(memory, record->cannot_tell);
-    *record = copy;
 }
 
 /* Findings ---------------------------------------------------------------------------------- */
@@ -158,20 +142,8 @@ static void recall_reads(struct judging *judging, const struct kept_finding *kep
         record->reads[i] = judging->trail.known[kept->reads[i]];
 }
 
-static void recall_open(struct judging *judging, const struct kept_finding *kept,
+static void recall_told(struct judging *judging, const struct kept_finding *kept,
                         struct finding *finding)
-{
-    judging->record = kept->record;
-    recall_reads(judging, kept);
-    if (kept->missing >= 0)
-        judging->record.missing_pointer = spot_pointer(judging->arena,
-                                                       judging->trail.known[kept->missing]);
-    verdict_open(finding, judging);
-    finding->caution = kept->finding.caution;
-}
-
-static void recall_judged(struct judging *judging, const struct kept_finding *kept,
-                          struct finding *finding)
 {
     *finding = kept->finding; /* where and which item is for the caller to say */
     finding->kept = kept->json;
@@ -180,6 +152,13 @@ static void recall_judged(struct judging *judging, const struct kept_finding *ke
     verdict_take_reads(finding, judging);
     if (finding->met == MET_NO)
         finding->wanting = verdict_wanting(judging, finding);
+    if (!kept->open)
+        return;
+    judging->record.missing = kept->lacking;
+    judging->record.ask_place = kept->ask_place;
+    judging->record.missing_pointer = spot_pointer(judging->arena,
+                                                   judging->trail.known[kept->missing]);
+    verdict_asks(finding, judging);
 }
 
 static void recall_outcome(const struct kept_finding *kept, struct finding *finding)
@@ -207,10 +186,8 @@ bool recall_finding(struct judging *judging, const struct rule *rule, struct wal
     const bool counted = kept->finding.outcome == OUTCOME_NOT_APPLICABLE;
     if (judging->wanted == WANTED_OUTCOMES || (judging->wanted == WANTED_APPLYING && counted))
         recall_outcome(kept, finding);
-    else if (kept->open)
-        recall_open(judging, kept, finding);
     else
-        recall_judged(judging, kept, finding);
+        recall_told(judging, kept, finding);
     return true;
 }
 
@@ -248,17 +225,17 @@ void recall_keep_finding(struct judging *judging, const struct rule *rule,
                                   .read_count = judging->record.read_count,
                                   .open = finding->outcome == OUTCOME_OPEN
                                           && finding->lacks != NULL,
-                                  .record = judging->record,
-                                  .missing = -1};
+                                  .lacking = judging->record.missing,
+                                  .ask_place = judging->record.ask_place,
+                                  .json = memory_alloc(memory, sizeof(*kept->json))};
     if (kept->open) {
         kept->missing = trail_known(trail, judging->record.missing_pointer);
         if (kept->missing < 0)
             return;
-        copy_record(memory, &kept->record);
     }
     copy_finding(memory, &kept->finding);
-    if (!kept->open && (kept->json = memory_alloc(memory, sizeof(*kept->json))) != NULL)
-        memory_lend(memory, kept->json);
+    if (kept->json != NULL)
+        memory_lend(memory, kept->json, kept->open);
     if (!memory_full(memory))
         memory_keep(memory, (struct memory_key){.of = rule, .stage = stage_key(judging)},
                     judging->arena, trail, kept);

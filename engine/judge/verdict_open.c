@@ -51,9 +51,14 @@ static const struct lacking *lacking_of(struct judging *judging)
 
 void verdict_open(struct finding *finding, struct judging *judging)
 {
-    const struct record *record = &judging->record;
     verdict_take_record(finding, judging);
     finding->outcome = OUTCOME_OPEN;
+    verdict_asks(finding, judging);
+}
+
+void verdict_asks(struct finding *finding, struct judging *judging)
+{
+    const struct record *record = &judging->record;
     const struct lacking *lacking = record->missing == NULL ? NULL : lacking_of(judging);
     const struct field *field = lacking == NULL ? NULL : lacking->asked;
     finding->why |= record->ask_place ? WHY_PLACE : 0u;

@@ -4,29 +4,52 @@
 #include "report/json_out.h"
 #include "report/value_words.h"
 
+#include <stdint.h>
 #include <stdio.h>
 #include <string.h>
 
-/* The same on one line, in as few pieces as can be: most of a report are these. */
-static void add_reads_line(struct json_out *out, const struct finding *finding)
+/* Facts that the line has told of: one is read by many rules, and then copied from where it
+ * was told before. They go by the address of their pointer, of which a job has one each. */
+enum { TOLD = 512 }; /* a power of two: more than the facts of most jobs */
+struct told {
+    struct {
+        const char *at;
+        enum origin from;
+        size_t start, length; /* in the line */
+    } facts[TOLD];
+};
+
+static void add_read(struct json_out *out, const struct read *read, struct told *told)
 {
-    static const char FIRST[] = "{\"at\":", NEXT[] = ",{\"at\":", FROM[] = ",\"from\":\"";
-    for (size_t i = 0; i < finding->read_count; i++) {
-        const char *from = origin_word(finding->reads[i].from);
-        json_out_raw(out, i == 0 ? FIRST : NEXT, i == 0 ? sizeof(FIRST) - 1 : sizeof(NEXT) - 1);
-        json_out_quoted(out, finding->reads[i].at);
-        json_out_raw(out, FROM, sizeof(FROM) - 1);
-        json_out_raw(out, from, strlen(from));
-        json_out_raw(out, "\"}", 2);
+    const size_t slot = (size_t)((uintptr_t)read->at / 16 % TOLD);
+    const size_t start = told->facts[slot].start, length = told->facts[slot].length;
+    if (out->follows)
+        json_out_raw(out, ",", 1);
+    if (told->facts[slot].at == read->at && told->facts[slot].from == read->from) {
+        char *again = text_room(out->text, length);
+        if (again != NULL)
+            memcpy(again, out->text->bytes + start, length);
+    } else {
+        const size_t from = out->text->length;
+        out->follows = false;
+        json_out_open(out, NULL, '{');
+        json_out_text(out, "at", read->at);
+        json_out_text(out, "from", origin_word(read->from));
+        json_out_close(out, '}');
+        told->facts[slot].at = read->at;
+        told->facts[slot].from = read->from;
+        told->facts[slot].start = from;
+        told->facts[slot].length = out->text->length - from;
     }
+    out->follows = true;
 }
 
 /* Which facts, and whether the job states them or they were laid out. */
-static void add_reads(struct json_out *out, const struct finding *finding)
+static void add_reads(struct json_out *out, const struct finding *finding, struct told *told)
 {
     json_out_open(out, "reads", '[');
-    if (!out->pretty)
-        add_reads_line(out, finding);
+    for (size_t i = 0; !out->pretty && i < finding->read_count; i++)
+        add_read(out, &finding->reads[i], told);
     for (size_t i = 0; out->pretty && i < finding->read_count; i++) {
         json_out_open(out, NULL, '{');
         json_out_text(out, "at", finding->reads[i].at);
@@ -114,13 +137,17 @@ static void add_head(struct json_out *out, const struct finding *finding)
     json_out_text(out, "stage", stage_word(finding->stage));
 }
 
-static void add_body(struct json_out *out, const struct finding *finding)
+static void add_said(struct json_out *out, const struct finding *finding)
 {
     json_out_text(out, "outcome", outcome_word(finding->outcome));
     add_met(out, finding->met);
     add_why(out, finding->why);
     json_out_text(out, "ask", ask_word(finding->ask));
     json_out_text(out, "says", finding->says);
+}
+
+static void add_grounds(struct json_out *out, const struct finding *finding)
+{
     add_figure(out, "required", finding->compared, &finding->required, finding->sense);
     add_figure(out, "also", finding->compared, &finding->also, finding->also_sense);
     add_figure(out, "rival", finding->compared, &finding->rival, SENSE_NONE);
@@ -134,10 +161,12 @@ static void add_body(struct json_out *out, const struct finding *finding)
 }
 
 /* A part that is the same whatever job the finding is of: written once, then copied. */
-static void add_part(struct json_out *out, const struct finding *finding, int part,
+static void add_part(struct json_out *out, const struct finding *finding, enum finding_part part,
                      void (*add)(struct json_out *out, const struct finding *finding))
 {
     struct kept_json *kept = out->pretty ? NULL : finding->kept;
+    if (kept != NULL && part == PART_SAID && kept->said_anew)
+        kept = NULL;
     if (kept != NULL && kept->parts[part].bytes != NULL) {
         json_out_raw(out, kept->parts[part].bytes, kept->parts[part].length);
         return;
@@ -154,22 +183,24 @@ static void add_part(struct json_out *out, const struct finding *finding, int pa
 
 /* The keys are a promise to whoever reads reports by program: always all of them, in this
  * order, null where there is nothing. */
-static void add_finding(struct json_out *out, const struct finding *finding)
+static void add_finding(struct json_out *out, const struct finding *finding, struct told *told)
 {
     json_out_open(out, NULL, '{');
-    add_part(out, finding, 0, add_head);
+    add_part(out, finding, PART_HEAD, add_head);
     json_out_text(out, "where", finding->where);
-    add_part(out, finding, 1, add_body);
-    add_reads(out, finding);
+    add_part(out, finding, PART_SAID, add_said);
+    add_part(out, finding, PART_GROUNDS, add_grounds);
+    add_reads(out, finding, told);
     json_out_close(out, '}');
 }
 
 static void add_findings(struct json_out *out, const struct result *result, bool all)
 {
+    struct told told = {.facts = {{NULL, ORIGIN_JOB, 0, 0}}};
     json_out_open(out, "findings", '[');
     for (size_t i = 0; i < result->finding_count; i++)
         if (all || result->findings[i].outcome != OUTCOME_NOT_APPLICABLE)
-            add_finding(out, &result->findings[i]);
+            add_finding(out, &result->findings[i], &told);
     json_out_close(out, ']');
 }
 
