@@ -24,7 +24,6 @@ struct declaring {
     struct strings files;
     size_t field_count, quantities, impossibles, cautions, abouts, card_parts, card_names;
     size_t conditions;
-    struct rule *last_rule; /* or NULL */
     bool fields_only; /* of every place, for a job whose place is not known */
 };
 

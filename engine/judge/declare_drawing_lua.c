@@ -91,14 +91,15 @@ static struct drawing_part *part_of(lua_State *lua, const struct reading_drawing
                                     const char *name, const struct dimension **dimension)
 {
     struct nearest nearest;
-    nearest_start(&nearest, name);
     const struct dimension *known = reading->of->form->dimensions;
     for (size_t i = 0; i < DIMENSIONS_MOST && known[i].name != NULL; i++) {
         *dimension = &known[i];
         if (strcmp(known[i].name, name) == 0)
             return &reading->of->parts[i];
-        nearest_offer(&nearest, known[i].name);
     }
+    nearest_start(&nearest, name);
+    for (size_t i = 0; i < DIMENSIONS_MOST && known[i].name != NULL; i++)
+        nearest_offer(&nearest, known[i].name);
     declare_refuse(lua, "%sit has no dimension \"%s\"; the nearest is %s", reading->within, name,
                    nearest.name == NULL ? "none" : nearest.name);
 }

@@ -12,18 +12,6 @@ static const char *const RULE_KEYS[] = {"title",     "stage",  "per",   "when",
                                         "applies",   "judge",  "mend",  "caution",
                                         "asks_only", "advice", "cause", NULL};
 
-/* Where in the list by name the rule stands or would stand. Sought from the rule before on: a
- * file's rules are of one topic. */
-static struct rule **rule_place(struct declaring *declaring, const char *id)
-{
-    struct rule *last = declaring->last_rule;
-    struct rule **at = last != NULL && strcmp(last->id, id) < 0 ? &last->next
-                                                                : &declaring->book->rules;
-    while (*at != NULL && strcmp((*at)->id, id) < 0)
-        at = &(*at)->next;
-    return at;
-}
-
 static void check_rule_id(lua_State *lua, const char *id)
 {
     const char *dot = strchr(id, '.');
@@ -33,19 +21,9 @@ static void check_rule_id(lua_State *lua, const char *id)
     if (strspn(id, "abcdefghijklmnopqrstuvwxyz0123456789_.") != lua_rawlen(lua, lua_upvalueindex(1))
         || strchr(dot + 1, '.') != NULL)
         declare_refuse(lua, "a rule's name holds a-z, 0-9, _ and one dot");
-    const struct rule *known = *rule_place(declaring_of(lua), id);
-    if (known != NULL && strcmp(known->id, id) == 0)
-        declare_refuse(lua, "is already a rule, in %s", known->file);
-}
-
-/* By name: reports list rules in this order, whichever file they are of. */
-static void rule_insert(struct declaring *declaring, struct rule *rule)
-{
-    struct rule **at = rule_place(declaring, rule->id);
-    rule->next = *at;
-    *at = rule;
-    declaring->last_rule = rule;
-    declaring->book->rule_count++;
+    const struct rule *same = rulebook_rule(declaring_of(lua)->book, id);
+    if (same != NULL)
+        declare_refuse(lua, "is already a rule, in %s", same->file);
 }
 
 /* What every rule says, whatever it judges by. */
@@ -75,7 +53,8 @@ struct rule *declare_new_rule(lua_State *lua)
 
 void declare_add_rule(lua_State *lua, struct rule *rule)
 {
-    rule_insert(declaring_of(lua), rule);
+    if (!rulebook_add(declaring_of(lua)->book, rule))
+        luaL_error(lua, "out of memory");
 }
 
 static int finish_rule(lua_State *lua)

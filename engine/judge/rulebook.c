@@ -4,13 +4,47 @@
 
 #include <string.h>
 
+/* Of the first rule whose id is no less. */
+static size_t place_of(const struct rulebook *book, const char *id)
+{
+    size_t low = 0, high = book->rule_count;
+    while (low < high) {
+        const size_t middle = low + (high - low) / 2;
+        if (strcmp(book->by_id[middle]->id, id) < 0)
+            low = middle + 1;
+        else
+            high = middle;
+    }
+    return low;
+}
+
 const struct rule *rulebook_rule(const struct rulebook *book, const char *id)
 {
-    int order = -1;
-    const struct rule *rule = book->rules;
-    while (rule != NULL && (order = strcmp(rule->id, id)) < 0)
-        rule = rule->next;
-    return rule != NULL && order == 0 ? rule : NULL;
+    const size_t place = place_of(book, id);
+    const struct rule *rule = place == book->rule_count ? NULL : book->by_id[place];
+    return rule != NULL && strcmp(rule->id, id) == 0 ? rule : NULL;
+}
+
+bool rulebook_add(struct rulebook *book, struct rule *rule)
+{
+    const size_t place = place_of(book, rule->id);
+    if (book->rule_count == book->rule_capacity) {
+        const size_t capacity = book->rule_capacity == 0 ? 512 : 2 * book->rule_capacity;
+        struct rule **more = arena_array(&book->arena, capacity, sizeof(struct rule *));
+        if (more == NULL)
+            return false;
+        if (book->rule_count > 0)
+            memcpy(more, book->by_id, book->rule_count * sizeof(struct rule *));
+        book->by_id = more;
+        book->rule_capacity = capacity;
+    }
+    struct rule **at = &book->by_id[place];
+    rule->next = place == book->rule_count ? NULL : *at;
+    *(place == 0 ? &book->rules : &at[-1]->next) = rule;
+    memmove(at + 1, at, (book->rule_count - place) * sizeof(struct rule *));
+    *at = rule;
+    book->rule_count++;
+    return true;
 }
 
 size_t rulebook_bytes(const struct rulebook *book)

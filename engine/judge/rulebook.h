@@ -123,7 +123,8 @@ struct rulebook {
     struct fields fields;
     const struct profile *profile; /* or NULL: fields only; not owned */
     struct rule *rules;            /* by id */
-    size_t rule_count;
+    struct rule **by_id;           /* the same, to be halved */
+    size_t rule_count, rule_capacity;
     struct quantity *quantities; /* as declared */
     struct impossible *impossibles;
     struct caution *cautions;
@@ -145,6 +146,9 @@ struct rulebook *rulebook_load(const char *home, const struct profile *profile,
 
 /* The rule of this id, or NULL. */
 const struct rule *rulebook_rule(const struct rulebook *book, const char *id);
+
+/* Adds one whose id no rule has, in its order. False when out of memory. */
+bool rulebook_add(struct rulebook *book, struct rule *rule);
 
 /* Bytes that packs made it take, and what it remembers of jobs. */
 size_t rulebook_bytes(const struct rulebook *book);

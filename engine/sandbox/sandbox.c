@@ -79,9 +79,10 @@ int sandbox_freeze(struct sandbox *sandbox)
 {
     sandbox_begin(sandbox, SANDBOX_FILES_STEPS, SANDBOX_FILES_MS);
     if (sandbox_setup(sandbox, frozen_list, &sandbox->frozen) != SANDBOX_DONE
-        || frozen_take(&sandbox->frozen, sandbox->lua) != 0)
+        || frozen_take(&sandbox->frozen, sandbox->lua) != 0 || sandbox_keep(sandbox) != 0)
         return -1;
-    return sandbox_keep(sandbox);
+    sandbox->seen_untouched = true;
+    return 0;
 }
 
 bool sandbox_untouched(const struct sandbox *sandbox, const char **what)

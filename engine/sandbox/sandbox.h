@@ -82,7 +82,7 @@ struct sandbox {
     int call_ms;            /* of the running call */
     long long call_ends_ns; /* thread's processor time; 0: not looked at yet */
     long long total_ends_ns;
-    bool seen_untouched; /* after the last job, and no call was made since */
+    bool seen_untouched; /* after loading or the last job, and no call was made since */
     size_t kept_left;    /* of the file being loaded */
     size_t kept;         /* by all files so far */
     char message[SANDBOX_MESSAGE_BYTES];
