@@ -236,12 +236,29 @@ local function roof_sqft(job)
   return sum
 end
 
+-- Strips along open edges that are of the deck, less those of another on its planes; of the
+-- planes that `counts` lets in.
+local function strips_sqft(job, deck, counts)
+  local sum = 0
+  if not known(job.roof, "edges") then return 0 end
+  for _, edge in ipairs(job.roof.edges) do
+    if known(edge, "deck") and counts(edge.slope) and edge.deck.name ~= edge.slope.deck.name then
+      local strip = edge.length_ft * edge.deck_in / 12
+      if edge.deck.name == deck.name then sum = sum + strip end
+      if edge.slope.deck.name == deck.name then sum = sum - strip end
+    end
+  end
+  return sum
+end
+
+local function every() return true end
+
 local function deck_sqft(job, deck)
   local sum = 0
   for _, slope in ipairs(job.roof.slopes) do
     if slope.deck.name == deck.name then sum = sum + plane_sqft(slope) end
   end
-  return sum
+  return math.max(0, sum + strips_sqft(job, deck, every))
 end
 
 -- A size by which the job would be free must be that of the planes, or of the share
@@ -628,30 +645,125 @@ local function name_of(item, otherwise)
   return otherwise
 end
 
--- What is bought is reckoned over the planes whole.
-local function whole_roof(job)
-  local part = job.scope.extent == "repair"
-  if known(job.scope, "roof_share_percent") then
-    part = part or job.scope.roof_share_percent < 100
+local function is_shingled(job)
+  return job.covering.kind == "asphalt_shingle", "only asphalt shingles are counted here"
+end
+
+-- Is any underlayment laid at all?
+local function underlayment_is_laid(job, figure)
+  if job.covering.kind == "coating" then return false, "no underlayment lies under a coating" end
+  if job.scope.method == "overlay" and not figure "underlayment.on_overlay_required" then
+    return false, "an overlay strips nothing, so no underlayment is laid"
   end
-  if part then
-    cannot_tell("only a part of the roof is renewed, and the planes are listed whole. For a "
-      .. "takeoff list just what is renewed, as a reroof and without /scope/roof_share_percent.")
-  end
-  for _, slope in ipairs(job.roof.slopes) do
-    if not gets_covering(slope) then
-      cannot_tell("one plane keeps its old covering or gets another kind, and eaves, ridges and "
-        .. "waste are reckoned over the roof whole. For a takeoff list the planes of each "
-        .. "covering as a job of their own.")
+  return true
+end
+
+-- Planes, for the takeoff ------------------------------------------------------------
+
+-- The planes that `counts` lets in, as one sum; 0 when it lets in none.
+local function area_of(job, counts)
+  local parts = { unit = "sqft" }
+  for i, slope in ipairs(job.roof.slopes) do
+    if counts(slope) then
+      table.insert(parts, { name_of(slope, "plane " .. i), plane_sqft(slope) })
     end
   end
+  if #parts == 0 then return 0 end
+  return trade.sum(parts)
+end
+
+-- The planes that get the job's covering: the order is theirs.
+local function covered_area(job)
+  return area_of(job, gets_covering)
+end
+
+local function planes_differ(job)
+  for _, slope in ipairs(job.roof.slopes) do
+    if not gets_covering(slope) then return true end
+  end
+  return false
+end
+
+-- A deck under nothing but planes that get another covering, or keep theirs, is not this order's.
+local function deck_is_covered(job, deck)
+  if not planes_differ(job) then return true end
+  for _, slope in ipairs(job.roof.slopes) do
+    if gets_covering(slope) and slope.deck.name == deck.name then return true end
+  end
+  for _, edge in ipairs(job.roof.edges) do
+    if known(edge, "deck") and edge.deck.name == deck.name and gets_covering(edge.slope) then
+      return true
+    end
+  end
+  return false, "no plane that gets the covering lies on it"
+end
+
+-- The planes or edges a line is for, by name; all of them are not listed.
+local function places(parts, all, every)
+  if #parts == 0 or #parts == all then return every end
+  local names = {}
+  for i, part in ipairs(parts) do names[i] = part[1] end
+  return table.concat(names, ", ")
+end
+
+local function covered_places(job)
+  local parts = {}
+  for i, slope in ipairs(job.roof.slopes) do
+    if gets_covering(slope) then table.insert(parts, { name_of(slope, "plane " .. i) }) end
+  end
+  return places(parts, #job.roof.slopes, "all planes")
+end
+
+local function part_of_planes()
+  cannot_tell("only a part of the roof is renewed, and the planes are listed whole. For a "
+    .. "takeoff list just what is renewed, as a reroof and without /scope/roof_share_percent.")
+end
+
+local function keeps_old(slope)
+  return known(slope, "gets") and slope.gets == "old_stays"
+end
+
+-- How far a share of the roof may be from what the planes come to: it is told in whole numbers.
+local SHARE_SLACK = 2.5
+
+-- What is bought is reckoned over planes, each whole. Where some keep their old covering the
+-- share renewed is that of the rest, or it is a part of those.
+local function whole_planes(job)
+  local kept, planes = false, job.roof.slopes
+  for _, slope in ipairs(planes) do
+    if keeps_old(slope) then kept = true end
+  end
+  local share = known(job.scope, "roof_share_percent") and job.scope.roof_share_percent or nil
+  if not kept then
+    if job.scope.extent == "repair" or share and share < 100 then part_of_planes() end
+    return
+  end
+  local renewed, whole = 0, 0
+  for _, slope in ipairs(planes) do
+    local area = plane_sqft(slope)
+    whole = whole + area
+    if not keeps_old(slope) then
+      renewed = renewed + area
+      if known(slope, "replaced_percent") and slope.replaced_percent < 100 then part_of_planes() end
+    end
+  end
+  if share and math.abs(share - 100 * renewed / whole) > SHARE_SLACK then part_of_planes() end
 end
 
 common {
   label = label,
   waste = waste,
   name_of = name_of,
-  whole_roof = whole_roof,
+  is_shingled = is_shingled,
+  underlayment_is_laid = underlayment_is_laid,
+  plane_sqft = plane_sqft,
+  area_of = area_of,
+  covered_area = covered_area,
+  planes_differ = planes_differ,
+  deck_is_covered = deck_is_covered,
+  places = places,
+  covered_places = covered_places,
+  whole_planes = whole_planes,
   shingles_only = shingles_only,
   NOT_JUDGED_HERE = NOT_JUDGED_HERE,
   gets_covering = gets_covering,
@@ -674,6 +786,8 @@ common {
   is_inside = is_inside,
   agreed_area = agreed_area,
   roof_sqft = roof_sqft,
+  deck_sqft = deck_sqft,
+  strips_sqft = strips_sqft,
   new_deck_sqft = new_deck_sqft,
   weights = weights,
   old_layers_on = old_layers_on,

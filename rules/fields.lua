@@ -645,6 +645,9 @@ field "takeoff.rake_starter" { type = "yes_no", habit = true, stage = "permit",
 field "takeoff.metal_waste_percent" { type = "number", unit = "percent", range = { 0, 60 },
   habit = true, stage = "permit",
   ask = "What share do you add for waste of drip edge and valley lining?" }
+field "takeoff.cap_ft" { type = "number", unit = "ft", range = { 0, 3000 }, stage = "permit",
+  answer = "roof",
+  ask = "How many feet of ridges and hips get new caps? (only where planes get different coverings)" }
 field "takeoff.bundles_per_stack" { type = "integer", range = { 1, 60 }, habit = true, stage = "permit",
   ask = "How many bundles will lie in one stack on the roof?" }
 field "takeoff.stack_sqft" { type = "number", unit = "sqft", range = { 1, 500 }, habit = true, stage = "permit",
@@ -1627,14 +1630,7 @@ impossible "some lower edge is an eave" {
 impossible "no more deck is replaced than there is" {
   at = "replaced_sqft", per = "decks",
   when = function(job, deck)
-    local area = 0
-    for _, slope in ipairs(job.roof.slopes) do
-      if slope.deck.name == deck.name then
-        area = area + trade.slope_area_sqft {
-          eave_ft = slope.eave_ft, ridge_ft = slope.ridge_ft, run_ft = slope.run_ft,
-          plan_sqft = known(slope, "plan_sqft") and slope.plan_sqft or nil, pitch = slope.pitch }
-      end
-    end
+    local area = deck_sqft(job, deck)
     if deck.replaced_sqft > area + 1 then
       return number(deck.replaced_sqft, "sqft") .. " replaced, but its planes cover only " .. number(area, "sqft")
     end

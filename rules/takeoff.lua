@@ -6,14 +6,6 @@
 -- rounds up to whole ones and shows both. A fact the job lacks leaves the line
 -- open. What a label says (a fact of the job) goes before the common figure.
 
--- The planes or edges a line is for, by name; all of them are not listed.
-local function places(parts, all, every)
-  if #parts == 0 or #parts == all then return every end
-  local names = {}
-  for i, part in ipairs(parts) do names[i] = part[1] end
-  return table.concat(names, ", ")
-end
-
 -- What the place has dropped altogether is not bought for its sake. With some of
 -- the rules left, the thing is wanted still.
 local function all_dropped(...)
@@ -25,29 +17,7 @@ local function all_dropped(...)
   return why
 end
 
-local function is_shingled(job)
-  return job.covering.kind == "asphalt_shingle", "only asphalt shingles are counted here"
-end
-
 -- Areas ------------------------------------------------------------------------
-
-local function plane_area(slope)
-  return trade.slope_area_sqft {
-    eave_ft = slope.eave_ft, ridge_ft = slope.ridge_ft, run_ft = slope.run_ft, pitch = slope.pitch,
-    plan_sqft = known(slope, "plan_sqft") and slope.plan_sqft or nil }
-end
-
--- The planes that `counts` lets in, as one sum; 0 when it lets in none.
-local function area_of(job, counts)
-  local parts = { unit = "sqft" }
-  for i, slope in ipairs(job.roof.slopes) do
-    if counts(slope) then
-      table.insert(parts, { name_of(slope, "plane " .. i), plane_area(slope) })
-    end
-  end
-  if #parts == 0 then return 0 end
-  return trade.sum(parts)
-end
 
 local function whole_area(job)
   return area_of(job, function() return true end)
@@ -57,7 +27,7 @@ quantity "plane_area" {
   title = "Area along the slope",
   per = "roof.slopes",
   amount = function(job, figure, slope)
-    return amount { exact = plane_area(slope), unit = "sqft" }
+    return amount { exact = plane_sqft(slope), unit = "sqft" }
   end,
 }
 
@@ -122,13 +92,13 @@ quantity "shingle_bundles" {
   habit = "the covering that the job names",
   applies = is_shingled,
   amount = function(job, figure)
-    whole_roof(job)
+    whole_planes(job)
     local bundles = label(job.covering, "bundles_per_square", figure, "takeoff.bundles_per_square")
     work(number(bundles) .. " bundles to the square of 100 sq ft")
-    return amount { exact = whole_area(job), unit = "sqft", waste_percent = waste(job),
+    return amount { exact = covered_area(job), unit = "sqft", waste_percent = waste(job),
       each = 100 / bundles, buy = "bundles", one = "bundle",
       item = shingles_called(job) .. ", " .. number(bundles) .. " bundles to the square",
-      goes_on = "all planes" }
+      goes_on = covered_places(job) }
   end,
 }
 
@@ -136,37 +106,41 @@ quantity "shingle_bundles" {
 local SLACK_FT = 0.5
 
 -- An edge that is not listed would be missing from the sum.
-local function all_listed(job, kind)
-  for i, slope in ipairs(job.roof.slopes) do
-    local eaves, sides = 0, 0
-    for _, edge in ipairs(job.roof.edges) do
-      if edge.slope.name == slope.name then
-        if edge.kind == "eave" or edge.kind == "onto_roof" then
-          eaves = eaves + edge.length_ft
-        else
-          sides = sides + 1
-        end
+local function lists_edges(job, kind, slope, name)
+  local eaves, sides = 0, 0
+  for _, edge in ipairs(job.roof.edges) do
+    if edge.slope.name == slope.name then
+      if edge.kind == "eave" or edge.kind == "onto_roof" then
+        eaves = eaves + edge.length_ft
+      else
+        sides = sides + 1
       end
     end
-    local name = name_of(slope, "plane " .. i)
-    if kind == "eave" and eaves < slope.eave_ft - SLACK_FT then
-      cannot_tell("the eaves listed for " .. name .. " come to " .. number(eaves, "ft") .. " of "
-        .. number(slope.eave_ft, "ft") .. " under roof.edges: list them all.")
-    end
-    if kind ~= "eave" and sides < 2 then
-      cannot_tell("only " .. sides .. " of the sides of " .. name .. " is listed under roof.edges: "
-        .. "say of both whether it is a rake, a sidewall, a hip or a valley.")
-    end
+  end
+  if kind == "eave" and eaves < slope.eave_ft - SLACK_FT then
+    cannot_tell("the eaves listed for " .. name .. " come to " .. number(eaves, "ft") .. " of "
+      .. number(slope.eave_ft, "ft") .. " under roof.edges: list them all.")
+  end
+  if kind ~= "eave" and sides < 2 then
+    cannot_tell("only " .. sides .. " of the sides of " .. name .. " is listed under roof.edges: "
+      .. "say of both whether it is a rake, a sidewall, a hip or a valley.")
   end
 end
 
--- Feet of edges of one kind that `counts` lets in; 0 when there are none.
+local function all_listed(job, kind)
+  for i, slope in ipairs(job.roof.slopes) do
+    if gets_covering(slope) then lists_edges(job, kind, slope, name_of(slope, "plane " .. i)) end
+  end
+end
+
+-- Feet of edges of one kind, of planes that get the covering, that `counts` lets in; 0 when
+-- there are none.
 local function edges_ft(job, kind, counts)
   local parts = { unit = "ft" }
-  whole_roof(job)
+  whole_planes(job)
   all_listed(job, kind)
   for i, edge in ipairs(job.roof.edges) do
-    if edge.kind == kind and (not counts or counts(edge)) then
+    if edge.kind == kind and gets_covering(edge.slope) and (not counts or counts(edge)) then
       table.insert(parts, { name_of(edge, kind .. " " .. i), edge.length_ft })
     end
   end
@@ -186,11 +160,17 @@ local function starter_run(job, figure)
   return run
 end
 
+-- Of all planes, or of those that get the covering.
+local function edges_called(job, edges)
+  if not planes_differ(job) then return edges end
+  return edges .. " of " .. covered_places(job)
+end
+
 local function starter(job, figure, feet, edges)
   local item = own_pieces(job) and "Starter strip" or "Three-tab shingles, to cut for starter"
   return amount { exact = feet, unit = "ft", waste_percent = waste(job),
     each = starter_run(job, figure), buy = "bundles", one = "bundle", item = item,
-    goes_on = edges }
+    goes_on = edges_called(job, edges) }
 end
 
 quantity "starter" {
@@ -226,19 +206,64 @@ local function cap_run(job, figure)
   return figure "takeoff.cap_run_per_bundle"
 end
 
+-- Each ridge and hip has a plane on either side, and is capped where one of them gets the
+-- covering. Where planes differ, which of them meet is not said: it follows where all do, none,
+-- or one along the whole ridge; else whoever saw the roof says how much is capped.
+-- A porch's upper edge is no ridge.
+local function planes_end_below(job)
+  for _, wall in ipairs(job.roof.walls) do
+    if wall.kind ~= "sidewall" then return true end
+  end
+  return false
+end
+
+local function capped_ridge(job, feet)
+  local along, longest = 0, 0
+  for _, slope in ipairs(job.roof.slopes) do
+    if gets_covering(slope) then
+      along = along + slope.ridge_ft
+      longest = math.max(longest, slope.ridge_ft)
+    end
+  end
+  if along >= 2 * feet - SLACK_FT then return feet end
+  if longest >= feet - SLACK_FT and not planes_end_below(job) then return feet end
+  return along == 0 and 0 or nil
+end
+
+local function capped_hips(job, feet)
+  local along = 0
+  for _, edge in ipairs(job.roof.edges) do
+    if edge.kind == "hip" and gets_covering(edge.slope) then along = along + edge.length_ft end
+  end
+  if along >= 2 * feet - SLACK_FT then return feet end
+  return along == 0 and 0 or nil
+end
+
+local function capped_ft(job)
+  local roof = job.roof
+  local ridge, hips = roof.ridge_ft, roof.hip_ft
+  if planes_differ(job) then
+    if known(job.takeoff, "cap_ft") then return job.takeoff.cap_ft, "ridge and hips" end
+    ridge = ridge == 0 and 0 or capped_ridge(job, ridge)
+    hips = hips == 0 and 0 or capped_hips(job, hips)
+    if not ridge or not hips then return job.takeoff.cap_ft, "ridge and hips" end
+  end
+  return trade.sum { { "ridge", ridge }, { "hips", hips }, unit = "ft" },
+    hips > 0 and "ridge and hips" or "ridge"
+end
+
 quantity "ridge_cap" {
   title = "Caps of ridges and hips",
   order = "Covering",
   habit = "ridges and hips are capped, by the makers' instructions",
   applies = is_shingled,
   amount = function(job, figure)
-    local roof = job.roof
-    whole_roof(job)
-    local run = trade.sum { { "ridge", roof.ridge_ft }, { "hips", roof.hip_ft }, unit = "ft" }
+    whole_planes(job)
+    local run, along = capped_ft(job)
     return amount { exact = run, unit = "ft", waste_percent = waste(job),
       each = cap_run(job, figure), buy = "bundles", one = "bundle",
       item = own_pieces(job) and "Hip and ridge caps" or "Three-tab shingles, to cut for caps",
-      goes_on = roof.hip_ft > 0 and "ridge and hips" or "ridge" }
+      goes_on = along }
   end,
 }
 
@@ -264,9 +289,9 @@ local function nails_each(job, figure)
 end
 
 local function shingle_nails(job, figure)
-  whole_roof(job)
+  whole_planes(job)
   return trade.nails {
-    squares = trade.squares { area_sqft = whole_area(job) },
+    squares = trade.squares { area_sqft = covered_area(job) },
     strips_per_square = trade.strips_per_square {
       length_in = job.covering.strip_length_in, exposure_in = job.covering.exposure_printed_in },
     per_strip = nails_each(job, figure),
@@ -387,9 +412,12 @@ local function is_doubled_by_wind(job, figure, underlayment)
   return is_stormy(job, figure) and not is_taped(figure, underlayment)
 end
 
--- Sheets lapped by more than any wind asks for are bought alike in any wind.
+-- Sheets lapped by more than any wind asks for are bought alike in any wind. Under other
+-- coverings than shingles the job's word is all there is.
 local function lap_of(job, figure, underlayment)
-  if dropped "underlayment.head_lap" then return underlayment.head_lap_in end
+  if dropped "underlayment.head_lap" or not is_shingled(job) then
+    return underlayment.head_lap_in
+  end
   local lap = figure "underlayment.head_lap_least"
   if known(underlayment, "head_lap_in") then lap = math.max(lap, underlayment.head_lap_in) end
   local in_wind = figure "underlayment.head_lap_high_wind_least"
@@ -408,7 +436,7 @@ local function single_sheet(job, figure, underlayment, area, width)
   end
   local sheet = lapped_sheet(area, width, lap)
   local plies = underlayment.plies
-  if not dropped "underlayment.plies" then
+  if is_shingled(job) and not dropped "underlayment.plies" then
     plies = math.max(figure "underlayment.plies_least", plies)
   end
   -- A lap of half the sheet and more lays the plies by itself.
@@ -420,8 +448,8 @@ end
 -- Square feet of roll for one plane. Only a plane below the figure for double
 -- underlayment gets two plies of its own accord, and any where the wind asks for them.
 local function sheet_on(job, figure, underlayment, slope, width)
-  local area, below = plane_area(slope), figure "slope.double_below"
-  if is_self_adhered(underlayment) then
+  local area, below = plane_sqft(slope), figure "slope.double_below"
+  if is_self_adhered(underlayment) or not is_shingled(job) then
     return single_sheet(job, figure, underlayment, area, width)
   end
   if as_printed(slope.pitch, "rise_in_12") >= below or dropped "slope.double_underlayment" then
@@ -437,7 +465,7 @@ local function sheet_on(job, figure, underlayment, slope, width)
 end
 
 local function takes(slope, underlayment)
-  return slope.underlayment.name == underlayment.name
+  return gets_covering(slope) and slope.underlayment.name == underlayment.name
 end
 
 -- What the check demands; where the place drops that, nobody knows.
@@ -469,18 +497,18 @@ quantity "underlayment_rolls" {
   order = "Underlayment and ice barrier",
   serves = { "underlayment.kind", "underlayment.plies", "underlayment.head_lap",
     "slope.double_underlayment" },
+  habit = "the underlayment that the job names",
   per = "underlayments",
   applies = function(job, figure, underlayment)
-    if job.scope.method == "overlay" and not figure "underlayment.on_overlay_required" then
-      return false, "an overlay strips nothing, so no underlayment is laid"
-    end
+    local laid, why = underlayment_is_laid(job, figure)
+    if not laid then return false, why end
     for _, slope in ipairs(job.roof.slopes) do
       if takes(slope, underlayment) then return true end
     end
     return false, "no plane takes it"
   end,
   amount = function(job, figure, underlayment)
-    whole_roof(job)
+    whole_planes(job)
     local width, length = roll_of(figure, underlayment)
     local parts = { unit = "sqft" }
     for i, slope in ipairs(job.roof.slopes) do
@@ -498,7 +526,7 @@ quantity "underlayment_rolls" {
   end,
 }
 
--- Caps: one line of them along each lap, and as many lines between as the spacing asks.
+-- What holds it: one line along each lap, and as many lines between as the spacing asks.
 local function caps_on(sheet_ft, width, lap, along, between)
   local lines = math.max(0, math.ceil((width - lap) / between) - 1)
   local caps = sheet_ft * 12 / along + lines * sheet_ft * 12 / between
@@ -508,28 +536,44 @@ local function caps_on(sheet_ft, width, lap, along, between)
   return caps
 end
 
-local CAPS = { cap_nail = "Cap nails", cap_staple = "Cap staples" }
+local HELD_BY = { cap_nail = "Cap nails", cap_staple = "Cap staples", nail = "Roofing nails",
+  staple = "Staples" }
+local CAPPED = { cap_nail = true, cap_staple = true }
+
+-- Caps come in boxes; nails and staples are counted, to be had with those of the shingles.
+local function bought_to_hold(figure, underlayment, all)
+  local kind = underlayment.fastener
+  all.item, all.buy, all.one = HELD_BY[kind] .. ", for the underlayment", "nails", "nail"
+  if kind == "staple" then all.buy, all.one = "staples", "staple" end
+  if CAPPED[kind] then
+    all.each = label(underlayment, "caps_to_the_box", figure, "takeoff.caps_to_the_box")
+    all.buy, all.one = "boxes", "box"
+  end
+  return amount(all)
+end
 
 quantity "underlayment_caps" {
-  title = "Caps of the underlayment",
+  title = "What holds the underlayment",
   order = "Underlayment and ice barrier",
   serves = { "underlayment.fasteners", "underlayment.cap", "underlayment.lap_spacing",
     "underlayment.field_spacing" },
   habit = "the fastener that the job names",
   per = "underlayments",
   applies = function(job, figure, underlayment)
-    if job.scope.method == "overlay" and not figure "underlayment.on_overlay_required" then
-      return false, "an overlay strips nothing, so no underlayment is laid"
-    end
+    local laid, why = underlayment_is_laid(job, figure)
+    if not laid then return false, why end
     if is_self_adhered(underlayment) then return false, "it sticks by itself" end
-    if not CAPS[underlayment.fastener] then return false, "it is held without caps" end
+    if not HELD_BY[underlayment.fastener] then return false, "it sticks by itself" end
+    if not CAPPED[underlayment.fastener] and not known(underlayment, "lap_spacing_in") then
+      return false, "plain nails and staples are counted by their spacing, which is not said"
+    end
     for _, slope in ipairs(job.roof.slopes) do
       if takes(slope, underlayment) then return true end
     end
     return false, "no plane takes it"
   end,
   amount = function(job, figure, underlayment)
-    whole_roof(job)
+    whole_planes(job)
     local width, parts = roll_of(figure, underlayment), { unit = "nails" }
     local along, between = underlayment.lap_spacing_in, underlayment.field_spacing_in
     if is_windy(job, figure) then
@@ -543,11 +587,9 @@ quantity "underlayment_caps" {
           caps_on(sheet / (width / 12), width, underlayment.head_lap_in, along, between) })
       end
     end
-    return amount { exact = trade.sum(parts), unit = "nails",
+    return bought_to_hold(figure, underlayment, { exact = trade.sum(parts), unit = "nails",
       waste_percent = waste(job, "sheet_waste_percent"),
-      each = label(underlayment, "caps_to_the_box", figure, "takeoff.caps_to_the_box"),
-      buy = "boxes", one = "box", item = CAPS[underlayment.fastener] .. ", for the underlayment",
-      goes_on = places(parts, #job.roof.slopes, "all planes") }
+      goes_on = places(parts, #job.roof.slopes, "all planes") })
   end,
 }
 
@@ -591,14 +633,14 @@ end
 local function ice_barrier_ft(job, figure)
   local parts = { unit = "ft" }
   local rakes, valleys = figure "ice_barrier.rakes_required", figure "ice_barrier.valleys_required"
-  whole_roof(job)
+  whole_planes(job)
   all_listed(job, "eave")
   if rakes then all_listed(job, "rake") end
   for i, edge in ipairs(job.roof.edges) do
     local courses
     if is_iced(job, figure, edge) then
       courses = courses_needed(job, figure, edge)
-    elseif rakes and edge.kind == "rake" then
+    elseif rakes and edge.kind == "rake" and gets_covering(edge.slope) then
       courses = rake_courses(job, figure, edge)
     end
     if courses then
@@ -656,7 +698,7 @@ quantity "ice_barrier_rolls" {
       waste_percent = waste(job, "sheet_waste_percent"), each = length,
       buy = "rolls", one = "roll", item = "Ice barrier, self-adhered, ASTM D1970, "
         .. number(width, "in") .. " by " .. number(length, "ft"),
-      goes_on = "eaves", note = note }
+      goes_on = edges_called(job, "eaves"), note = note }
   end,
 }
 
@@ -678,7 +720,8 @@ quantity "ice_barrier_plies" {
     return amount { exact = 2 * feet, unit = "ft",
       waste_percent = waste(job, "sheet_waste_percent"), each = length, buy = "rolls", one = "roll",
       item = "Felt for an ice barrier of two plies, " .. number(width, "in") .. " by "
-        .. number(length, "ft") .. ", and lap cement between them", goes_on = "eaves" }
+        .. number(length, "ft") .. ", and lap cement between them",
+      goes_on = edges_called(job, "eaves") }
   end,
 }
 
@@ -699,6 +742,7 @@ local function drip_edge(kind)
     end,
     amount = function(job, figure)
       local why = dropped("drip_edge." .. kind)
+      if not is_shingled(job) then why = "not judged for this covering" end
       local all = not why and figure(required)
       if not all then
         work((why or "not asked for here") .. ": only the edges that get it")
@@ -711,7 +755,7 @@ local function drip_edge(kind)
       return amount { exact = feet, unit = "ft",
         waste_percent = waste(job, "metal_waste_percent"), each = piece,
         buy = "pieces", one = "piece", item = "Drip edge, " .. number(long, "ft") .. " pieces",
-        goes_on = kind .. "s" }
+        goes_on = edges_called(job, kind .. "s") }
     end,
   }
 end
@@ -738,7 +782,7 @@ quantity "valley_lining" {
     return false, why
   end,
   amount = function(job, figure)
-    whole_roof(job)
+    whole_planes(job)
     local roll = trade.lapped_piece_ft {
       length_ft = figure "takeoff.valley_roll", lap_in = figure "takeoff.valley_lap" }
     local first = job.roof.valleys[1]
@@ -838,122 +882,6 @@ quantity "attic_fan" {
   end,
 }
 
--- Deck -----------------------------------------------------------------------------
-
-local function panel_sqft(figure)
-  return figure "takeoff.panel_length" * figure "takeoff.panel_width" / 144
-end
-
--- Panels lie where the deck is panels, and where new ones go over boards.
-local function new_panels(deck)
-  if deck.work == "paneled_over" then return true end
-  return deck.kind == "panel", "boards are bought by the foot"
-end
-
--- The planes that lie on it, less the strips of another deck along their edges, or the
--- strips that are of it.
-local function deck_area(job, deck)
-  whole_roof(job)
-  local area = area_of(job, function(slope) return slope.deck.name == deck.name end)
-  for _, edge in ipairs(job.roof.edges) do
-    if known(edge, "deck") and edge.deck.name ~= edge.slope.deck.name then
-      local strip = edge.length_ft * edge.deck_in / 12
-      if edge.deck.name == deck.name then area = area + strip end
-      if edge.slope.deck.name == deck.name then area = area - strip end
-    end
-  end
-  return math.max(0, area)
-end
-
--- New panels, in square feet: over or in place of the whole deck, or as the job says.
-local function panels_laid(job, deck)
-  if deck.work == "paneled_over" or deck.work == "replaced" then return deck_area(job, deck) end
-  return deck.replaced_sqft
-end
-
-local WOODS = { osb = "OSB", plywood = "plywood", plywood_structural_1 = "plywood, Structural I" }
-
-local function panel_called(deck)
-  local over = deck.work == "paneled_over" and "over_panel_thickness_in" or "thickness_in"
-  local item = "Deck panels, 4 by 8 ft"
-  if known(deck, over) then item = item .. ", " .. number(deck[over], "in") end
-  if known(deck, "panel_wood") then item = item .. " " .. WOODS[deck.panel_wood] end
-  if deck.work ~= "paneled_over" and known(deck, "span_rating") then
-    item = item .. ", " .. deck.span_rating
-  end
-  if known(deck, "seen_from_below") and deck.seen_from_below then
-    item = item .. ", Exposure 1 or Exterior where seen from below"
-  end
-  return item
-end
-
-quantity "deck_panels" {
-  title = "Deck panels",
-  order = "Deck and lumber",
-  serves = { "deck.sound", "deck.solid" },
-  habit = "the deck that the job renews",
-  per = "decks",
-  applies = function(job, figure, deck) return new_panels(deck) end,
-  amount = function(job, figure, deck)
-    return amount { exact = panels_laid(job, deck), unit = "sqft",
-      waste_percent = waste(job, "sheet_waste_percent"), each = panel_sqft(figure),
-      buy = "panels", one = "panel", item = panel_called(deck) }
-  end,
-}
-
-local DECK_NAILS = { common_8d = "8d common nails", common_10d = "10d common nails",
-  deformed_8d = "8d ring or screw shank nails", box_8d = "8d box nails",
-  common_6d = "6d common nails", sinker_8d = "8d sinkers", RSRS_01 = "RSRS-01 ring shank nails",
-  RSRS_02 = "RSRS-02 ring shank nails", RSRS_03 = "RSRS-03 ring shank nails",
-  RSRS_04 = "RSRS-04 ring shank nails", RSRS_05 = "RSRS-05 ring shank nails",
-  staple = "Staples for the deck" }
-
--- Loose nails are sold by the pound, where it is known how many go to it; else they are
--- counted.
-local function deck_nails_bought(job, figure, deck, nails, note)
-  local kind = deck.nails.kind
-  local all = { exact = nails, unit = "nails", note = note, item = DECK_NAILS[kind],
-    waste_percent = waste(job, "sheet_waste_percent"), buy = "nails", one = "nail" }
-  if known(deck.nails, "nails_to_the_pound") then
-    all.each = deck.nails.nails_to_the_pound
-  elseif has(figure "takeoff.deck_nails_to_the_pound.kinds", kind) then
-    all.each = figure("takeoff.deck_nails_to_the_pound." .. kind)
-  end
-  if all.each then all.buy, all.one = "pounds", "pound" end
-  return amount(all)
-end
-
-quantity "deck_nails" {
-  title = "Nails of the deck",
-  order = "Deck and lumber",
-  serves = { "deck.nail_kind", "deck.nail_edges", "deck.nail_field" },
-  per = "decks",
-  applies = function(job, figure, deck)
-    if not new_panels(deck) then return false, "only panels are counted" end
-    if deck.work == "paneled_over" or deck.work == "replaced" or deck.renailed then return true end
-    return deck.replaced_sqft > 0, "no panel is replaced and the kept ones are not nailed again"
-  end,
-  amount = function(job, figure, deck)
-    local area
-    if deck.work ~= "paneled_over" and deck.work ~= "replaced" and deck.renailed then
-      area = deck_area(job, deck)
-      work("the kept panels are nailed again: all of it")
-    else
-      area = panels_laid(job, deck)
-    end
-    local each = trade.panel_nails {
-      length_in = figure "takeoff.panel_length", width_in = figure "takeoff.panel_width",
-      support_in = support_spacing(deck),
-      edge_in = deck.nails.edge_spacing_in, field_in = deck.nails.field_spacing_in,
-    }
-    local panels = area / panel_sqft(figure)
-    work(number(area, "sqft") .. " / " .. number(panel_sqft(figure), "sqft") .. " = "
-      .. string.format("%.1f", panels) .. " panels x " .. number(each, "nails"))
-    return deck_nails_bought(job, figure, deck, panels * each,
-      "At the spacings planned, closer nailing at gables and eaves not counted.")
-  end,
-}
-
 -- Loads ----------------------------------------------------------------------------
 
 -- The layers that a plane carries after the work; as rules/layers.lua has it.
@@ -988,6 +916,7 @@ end
 quantity "dead_load" {
   title = "Weight on the rafters after the work",
   per = "roof.slopes",
+  applies = function(job, figure, slope) return gets_covering(slope) end,
   amount = function(job, figure, slope)
     local load = trade.plan_load_psf {
       slope_psf = layers_on(job, figure, slope), pitch = slope.pitch }
@@ -999,10 +928,11 @@ quantity "dead_load" {
 }
 
 local function tear_off_lb(job)
-  whole_roof(job)
+  whole_planes(job)
   local parts = { unit = "lb" }
   for i, old in ipairs(job.existing.coverings) do
     local area = area_of(job, function(slope)
+      if not gets_covering(slope) then return false end
       local there, off = old_layer_told(job, slope, i)
       return there and off
     end)
@@ -1078,9 +1008,9 @@ quantity "crew_days" {
     return job.scope.method == "tear-off", "the rule of thumb is for tear-offs"
   end,
   amount = function(job, figure)
-    whole_roof(job)
+    whole_planes(job)
     -- Measured and counted alike only to the square: a hundredth of one is no day.
-    local squares = trade.squares { area_sqft = whole_area(job) }
+    local squares = trade.squares { area_sqft = covered_area(job) }
     local counted = math.max(1, math.floor(squares + 0.5))
     work(number(squares, "squares") .. ", counted as " .. number(counted, "squares"))
     return amount { exact = counted, unit = "squares",

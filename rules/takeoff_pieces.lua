@@ -205,6 +205,8 @@ quantity "deck_boards" {
     if deck.kind == "panel" or deck.work == "paneled_over" then
       return false, "panels are bought, not boards"
     end
+    local covered, why = deck_is_covered(job, deck)
+    if not covered then return false, why end
     if deck.work == "replaced" then
       cannot_tell("How much board a whole new deck takes is not reckoned: say replaced_sqft.")
     end

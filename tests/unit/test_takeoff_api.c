@@ -744,7 +744,10 @@ static void a_part_of_the_roof_is_not_the_whole(void **state)
     put_text(cJSON_GetArrayItem(child(child(job, "roof"), "slopes"), 0), "gets",
              "modified_bitumen");
     report = reckoned(fixture->handle, job, "example/frostmere");
-    leaves_open(report, "shingle_bundles", NULL, "another kind");
+    leaves_open(report, "other_covering", "main front", "how much of modified bitumen");
+    /* 606.67 + 75.89 = 682.56; + 10 % = 750.8; / 33.3 = 22.5 */
+    holds_line(report, "shingle_bundles", NULL, 682.56, 0.05, 23);
+    holds_line(report, "tear_off_weight", NULL, 1501.6, 0.1, -1); /* 6.8256 x 220 */
     cJSON_Delete(report);
     cJSON_Delete(job);
 }

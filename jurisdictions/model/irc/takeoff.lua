@@ -114,6 +114,8 @@ figure "takeoff.ridge_vent_piece" { 4, "gives no figure", unit = "ft", sense = "
   practice = "recalled: rigid ones; rolls hold 20 ft and more" }
 figure "takeoff.caps_to_the_box" { 2000, "gives no figure", unit = "nails", sense = "equals",
   practice = "recalled: boxes and pails of 1,000 to 3,000" }
+figure "takeoff.tape_roll" { 75, "gives no figure", unit = "ft", sense = "equals",
+  practice = "recalled: rolls of 50 to 100 ft" }
 figure "takeoff.lumber_lengths" { { "8", "10", "12", "14", "16", "18", "20" }, "gives no figure",
   sense = "among", practice = "common practice: lumber comes in even feet" }
 figure "takeoff.strip_piece" { 8, "gives no figure", unit = "ft", sense = "equals",
