@@ -277,6 +277,26 @@ cases "fasteners.eave_penetration" {
     says = "is not open below" },
 }
 
+-- 40 ft of eave, 18 in of boards along it: 60 sq ft that are of the boards, not the panels.
+local function boards_along(replaced, changes)
+  local with = { ["roof.edges[1].deck"] = "eave boards", ["roof.edges[1].deck_in"] = 18,
+    ["decks[2]"] = { name = "eave boards", kind = "board", work = "partly_replaced",
+      replaced_sqft = replaced } }
+  for fact, value in pairs(changes or {}) do with[fact] = value end
+  return with
+end
+cases "deck.sound" {
+  under = "model/irc-2021",
+  { "all boards of the eave", with = boards_along(60), expect = "usable" },
+  { "more than there are", with = boards_along(62), expect = "refused",
+    says = "62 sq ft replaced, but its planes cover only 60 sq ft" },
+  -- 1,289.2 sq ft in all.
+  { "and of the panels the rest", with = boards_along(60, { ["decks[1].replaced_sqft"] = 1229 }),
+    expect = "usable" },
+  { "panels where boards lie", with = boards_along(60, { ["decks[1].replaced_sqft"] = 1231 }),
+    expect = "refused", says = "1,231 sq ft replaced" },
+}
+
 -- Planes that differ in what lies on them: the list is that of the plane with most.
 local TWO = { ["existing.layers"] = 2, ["existing.layers_removed"] = 2,
   ["existing.coverings[1].removed"] = true, ["existing.coverings[2]"] = { kind = "asphalt_shingle",
