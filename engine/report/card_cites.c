@@ -17,7 +17,7 @@ static bool same_cite(const struct cite *a, const struct cite *b)
 }
 
 struct cites {
-    const struct cite *told[CITES_MOST];
+    const struct cite *kept[CITES_MOST];
     size_t shown, count;
     bool recalled; /* one of those not shown is less well known than its text was read */
 };
@@ -26,10 +26,10 @@ struct cites {
 static void take_cite(struct cites *cites, const struct cite *cite)
 {
     for (size_t i = 0; i < cites->shown; i++)
-        if (same_cite(cites->told[i], cite))
+        if (same_cite(cites->kept[i], cite))
             return;
     if (cites->shown < CITES_MOST)
-        cites->told[cites->shown++] = cite;
+        cites->kept[cites->shown++] = cite;
     else
         cites->recalled = cites->recalled || cite->status == STATUS_NONE
                           || cite->status == STATUS_MEMORY;
@@ -85,23 +85,23 @@ static bool is_said_above(const struct result *result, const struct cite *cite)
            && cite->status == STATUS_INVENTED;
 }
 
-/* "R301.2, Table R602.3(1) (memory)", for all told like the one at start;
+/* "R301.2, Table R602.3(1) (memory)", for all kept that stand like the one at start;
  * nothing when an earlier one was. */
-static void add_standing(struct text *out, const struct cite *const told[], size_t count,
+static void add_standing(struct text *out, const struct cite *const kept[], size_t count,
                          size_t start, const struct result *result)
 {
     for (size_t i = 0; i < start; i++)
-        if (same_standing(told[i], told[start]))
+        if (same_standing(kept[i], kept[start]))
             return;
-    const struct cite cite = {short_code(result, told[start]), told[start]->section, STATUS_NONE,
+    const struct cite cite = {short_code(result, kept[start]), kept[start]->section, STATUS_NONE,
                               NULL};
     text_add(out, out->length == 0 ? "" : "; ");
     value_add_cite(out, &cite);
     for (size_t i = start + 1; i < count; i++)
-        if (same_standing(told[i], told[start]))
-            text_addf(out, ", %s", told[i]->section == NULL ? "" : told[i]->section);
-    if (!is_said_above(result, told[start]))
-        text_addf(out, " (%s)", value_cite_status(told[start]));
+        if (same_standing(kept[i], kept[start]))
+            text_addf(out, ", %s", kept[i]->section == NULL ? "" : kept[i]->section);
+    if (!is_said_above(result, kept[start]))
+        text_addf(out, " (%s)", value_cite_status(kept[start]));
 }
 
 struct text card_cites(const struct card *card, const struct card_thing *thing)
@@ -109,7 +109,7 @@ struct text card_cites(const struct card *card, const struct card_thing *thing)
     struct text words = TEXT_EMPTY;
     const struct cites cites = cites_of(thing);
     for (size_t i = 0; i < cites.shown; i++)
-        add_standing(&words, cites.told, cites.shown, i, &card->now);
+        add_standing(&words, cites.kept, cites.shown, i, &card->now);
     if (cites.count > cites.shown)
         text_addf(&words, "; %zu more%s", cites.count - cites.shown,
                   cites.recalled ? ", some from memory" : "");
@@ -130,8 +130,8 @@ static void visit_like(const struct text *cites, size_t count, size_t start,
             spans_add(&spans, i + 1);
         }
     spans_end(&spans);
-    visit(data, text_string(&spans.told), words);
-    text_free(&spans.told);
+    visit(data, text_string(&spans.words), words);
+    text_free(&spans.words);
 }
 
 bool card_all_cites(const struct card *card,

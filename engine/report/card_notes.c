@@ -42,16 +42,16 @@ struct text card_notes(const struct card *card, size_t left_in_front)
                   left_in_front > 0 ? " more" : "");
     if (!card_asks_in_front(card))
         text_addf(&notes, "Questions to answer: %zu, on the back. ", card->question_count);
-    if (spans.told.length > 0)
-        text_addf(&notes, "Figures not confirmed: %s. ", text_string(&spans.told));
+    if (spans.words.length > 0)
+        text_addf(&notes, "Figures not confirmed: %s. ", text_string(&spans.words));
     if (moved)
         text_add(&notes, "* the place's own figure. ");
     if (card->now.doubt_count > 0)
         text_add(&notes, "Whether this book binds here is in doubt: back. ");
     text_add(&notes, "Sections and cautions: back. A pre-check only: the building department "
                      "decides.");
-    notes.failed = notes.failed || spans.told.failed;
-    text_free(&spans.told);
+    notes.failed = notes.failed || spans.words.failed;
+    text_free(&spans.words);
     return notes;
 }
 

@@ -12,7 +12,7 @@ bool card_asks_in_front(const struct card *card)
 
 /* Names told one after another: of one rule or plane they stand together. */
 struct names {
-    struct text told;
+    struct text words;
     const char *last;
     size_t count, most;
 };
@@ -32,21 +32,21 @@ static void add_name(struct names *names, const char *name)
         return;
     names->last = name;
     if (++names->count <= names->most)
-        text_addf(&names->told, "%s%s", names->told.length > 0 ? "; " : "", name);
+        text_addf(&names->words, "%s%s", names->words.length > 0 ? "; " : "", name);
 }
 
 /* Past the most, names are counted; where none fit, rules are. */
 static const char *end_names(struct names *names)
 {
     if (names->most == 0 && names->count > 0)
-        text_addf(&names->told, names->count == 1 ? "1 rule" : "%zu rules", names->count);
+        text_addf(&names->words, names->count == 1 ? "1 rule" : "%zu rules", names->count);
     else if (names->count > names->most)
-        text_addf(&names->told, "; %zu more", names->count - names->most);
-    return text_string(&names->told);
+        text_addf(&names->words, "; %zu more", names->count - names->most);
+    return text_string(&names->words);
 }
 
 /* Has an item before this one been asked the same of the same thing? */
-static bool told_before(const struct card_section *section, size_t index)
+static bool asked_before(const struct card_section *section, size_t index)
 {
     for (size_t i = 0; i < index; i++)
         if (section->items[i].question == section->items[index].question
@@ -64,7 +64,7 @@ static void gather_question(struct asking *asking, const struct card_section *se
             continue;
         /* In the card's own words where it has some, else as the finding says it. */
         asking->words = item->ask != NULL ? item->ask : item->now->says;
-        if (!told_before(section, i))
+        if (!asked_before(section, i))
             add_name(&asking->of, item->of);
         if (card_item_waits(item))
             add_name(&asking->waiting, card_title_of(item->now));
@@ -88,7 +88,7 @@ void card_questions(const struct card *card,
         text_addf(&says, "%s%s%s", of, of[0] == '\0' ? "" : ": ", asking.words);
         visit(data, number, text_string(&says), end_names(&asking.waiting));
         text_free(&says);
-        text_free(&asking.of.told);
-        text_free(&asking.waiting.told);
+        text_free(&asking.of.words);
+        text_free(&asking.waiting.words);
     }
 }

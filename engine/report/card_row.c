@@ -108,7 +108,7 @@ static bool belong_together(const struct card *card, const struct card_item *a,
  * without saying; of those that it does speak of, the rest beside what is wrong
  * and told above it can be counted. Anything else is told place by place: its
  * figure would be taken for another place's. */
-static void set_told(const struct card *card, struct card_row *row)
+static void set_naming(const struct card *card, struct card_row *row)
 {
     const char *rule = row->items->now->rule;
     size_t all = 0, meant = 0, wrong = 0;
@@ -121,10 +121,10 @@ static void set_told(const struct card *card, struct card_row *row)
     const struct card_section *first = card->sections;
     for (size_t i = 0; first->kind == CARD_WRONG && row->wrong == NULL && i < first->count; i++)
         wrong += strcmp(first->items[i].now->rule, rule) == 0;
-    row->told = row->count == all                                            ? PLACES_UNSAID
-                : row->count > 1 && wrong > 0 && row->count + wrong == meant ? PLACES_OTHER
-                : row->count > CARD_PLACES_MOST - 1 && row->count == meant   ? PLACES_ALL
-                                                                             : PLACES_NAMED;
+    row->naming = row->count == all                                            ? PLACES_UNSAID
+                  : row->count > 1 && wrong > 0 && row->count + wrong == meant ? PLACES_OTHER
+                  : row->count > CARD_PLACES_MOST - 1 && row->count == meant   ? PLACES_ALL
+                                                                               : PLACES_NAMED;
 }
 
 /* The row from item number `start` of the thing on. */
@@ -141,7 +141,7 @@ static struct card_row row_from(const struct card *card, const struct card_thing
            && belong_together(card, &items[start], &items[start + count]))
         count++;
     struct card_row row = row_of(card, &items[start], count);
-    set_told(card, &row);
+    set_naming(card, &row);
     return row;
 }
 

@@ -37,7 +37,7 @@ struct card_row {
     const struct finding *wrong; /* that which is not met, or NULL */
     enum card_room room;
     bool short_one; /* no room and nothing wrong */
-    enum card_places told;
+    enum card_places naming;
     bool again; /* not the first of its thing */
 };
 

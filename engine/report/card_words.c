@@ -36,11 +36,11 @@ const char *card_title_of(const struct finding *finding)
 struct text card_row_places(const struct card_row *row)
 {
     struct text places = TEXT_EMPTY;
-    if (row->told == PLACES_ALL)
+    if (row->naming == PLACES_ALL)
         text_addf(&places, "all %zu", row->count);
-    else if (row->told == PLACES_OTHER)
+    else if (row->naming == PLACES_OTHER)
         text_addf(&places, "the other %zu", row->count);
-    for (size_t i = 0; row->told == PLACES_NAMED && i < row->count; i++)
+    for (size_t i = 0; row->naming == PLACES_NAMED && i < row->count; i++)
         if (row->items[i].now->where != NULL)
             text_addf(&places, "%s%s", i == 0 ? "" : "; ", row->items[i].now->where);
     return places;

@@ -12,7 +12,7 @@ enum { TITLE_HANG = 4, DETAIL_HANG = 6, MEND_HANG = 12, OPEN_MOST = 16 };
 struct news {
     const struct finding *before, *after;
     enum part was, now;
-    bool told;
+    bool written;
 };
 
 /* Two results of one job and what is news between them. */
@@ -34,7 +34,7 @@ static enum part part_of(const struct finding *finding)
 /* Whatever it waits for. */
 static bool is_open(enum part part)
 {
-    return part == PART_ASKED || part == PART_UNTOLD || part == PART_UNKNOWN || part == PART_LATER;
+    return part == PART_ASKED || part == PART_UNASKED || part == PART_UNKNOWN || part == PART_LATER;
 }
 
 /* Something is to be done about it. */
@@ -74,7 +74,7 @@ static const struct finding *counterpart(const struct result *from, const struct
 static bool reads_alike(struct changes *c, const struct finding *before,
                         const struct finding *after)
 {
-    const struct told was = {&before, 1}, now = {&after, 1};
+    const struct paragraph was = {&before, 1}, now = {&after, 1};
     struct text one = telling_compared(c->before, &was), other = telling_compared(c->after, &now);
     const bool same = story_same_text(text_string(&one), text_string(&other))
                       && story_same_text(before->title, after->title)
@@ -124,9 +124,9 @@ static void find_changes(struct changes *c)
 static const char *word_of(enum part part)
 {
     static const char *const WORDS[PART_COUNT] = {
-        [PART_BROKEN] = "BROKEN", [PART_FIX] = "FIX",       [PART_LOOK] = "LOOK",
-        [PART_ASKED] = "ANSWER",  [PART_UNTOLD] = "ANSWER", [PART_UNKNOWN] = "NOT KNOWN HERE",
-        [PART_LATER] = "LATER",   [PART_MET] = "MET",       [PART_NONE] = "GONE",
+        [PART_BROKEN] = "BROKEN", [PART_FIX] = "FIX",        [PART_LOOK] = "LOOK",
+        [PART_ASKED] = "ANSWER",  [PART_UNASKED] = "ANSWER", [PART_UNKNOWN] = "NOT KNOWN HERE",
+        [PART_LATER] = "LATER",   [PART_MET] = "MET",        [PART_NONE] = "GONE",
     };
     return WORDS[part];
 }
@@ -138,28 +138,28 @@ static const struct finding *any_of(const struct news *change)
 }
 
 /* Moved alike and reading alike: one paragraph names all the places. */
-static bool is_told_with(const struct news *a, const struct news *b)
+static bool is_alike(const struct news *a, const struct news *b)
 {
     return a->was == b->was && a->now == b->now && (a->before == NULL) == (b->before == NULL)
-           && digest_is_told_with(any_of(a), any_of(b));
+           && digest_is_alike(any_of(a), any_of(b));
 }
 
 /* This change with all that are told with it. */
-static struct told gather_told(struct changes *c, size_t from)
+static struct paragraph gather_paragraph(struct changes *c, size_t from)
 {
     size_t most = 0;
     for (size_t i = from; i < c->count; i++)
-        most += is_told_with(&c->items[from], &c->items[i]);
+        most += is_alike(&c->items[from], &c->items[i]);
     /* Room for all alike; those told already are left out below. */
-    struct told told = {arena_array(&c->arena, most, sizeof(struct finding *)), 0};
-    for (size_t i = from; told.findings != NULL && i < c->count; i++) {
+    struct paragraph paragraph = {arena_array(&c->arena, most, sizeof(struct finding *)), 0};
+    for (size_t i = from; paragraph.findings != NULL && i < c->count; i++) {
         struct news *change = &c->items[i];
-        if (change->told || !is_told_with(&c->items[from], change))
+        if (change->written || !is_alike(&c->items[from], change))
             continue;
-        change->told = true;
-        told.findings[told.count++] = any_of(change);
+        change->written = true;
+        paragraph.findings[paragraph.count++] = any_of(change);
     }
-    return told;
+    return paragraph;
 }
 
 /* Releases the phrase. */
@@ -170,13 +170,14 @@ static void add_line(struct changes *c, size_t hang, struct text phrase)
 }
 
 /* "FIX (was MET)  Layers here [one.layers]" */
-static void add_title(struct changes *c, const struct news *change, const struct told *told)
+static void add_title(struct changes *c, const struct news *change,
+                      const struct paragraph *paragraph)
 {
-    struct text title = telling_title(told);
+    struct text title = telling_title(paragraph);
     const char *colour = is_urgent(change->now)    ? "\033[1;31m"
                          : change->now == PART_MET ? "\033[1;32m"
                                                    : "\033[1m";
-    text_addf(&title, " [%s]", told->findings[0]->rule);
+    text_addf(&title, " [%s]", paragraph->findings[0]->rule);
     text_addf(c->out, "%s%s%s", c->colour ? colour : "", word_of(change->now),
               c->colour ? "\033[0m" : "");
     if (change->was == change->now)
@@ -189,19 +190,20 @@ static void add_title(struct changes *c, const struct news *change, const struct
 }
 
 /* What is to be done is told in full; of the rest its title is enough. */
-static void add_told(struct changes *c, const struct news *change, const struct told *told)
+static void add_paragraph(struct changes *c, const struct news *change,
+                          const struct paragraph *paragraph)
 {
     struct text says = TEXT_EMPTY;
-    add_title(c, change, told);
+    add_title(c, change, paragraph);
     if (change->now == PART_FIX || change->now == PART_LOOK) {
-        add_line(c, DETAIL_HANG, telling_compared(c->after, told));
-        if (told->findings[0]->mend != NULL) {
+        add_line(c, DETAIL_HANG, telling_compared(c->after, paragraph));
+        if (paragraph->findings[0]->mend != NULL) {
             text_addf(c->out, "%*s%-*s", TITLE_HANG, "", MEND_HANG - TITLE_HANG, "mend");
-            text_add(&says, told->findings[0]->mend);
+            text_add(&says, paragraph->findings[0]->mend);
             page_phrase(c->out, MEND_HANG, &says);
         }
     } else if (change->now == PART_BROKEN || is_open(change->now)) {
-        text_add(&says, told->findings[0]->says);
+        text_add(&says, paragraph->findings[0]->says);
         add_line(c, DETAIL_HANG, says);
     }
 }
@@ -220,16 +222,16 @@ static size_t tell_part(struct changes *c, enum part part)
     size_t counted = 0;
     for (size_t i = 0; i < c->count && !c->arena.failed; i++) {
         const struct news *change = &c->items[i];
-        if (change->told || change->now != part)
+        if (change->written || change->now != part)
             continue;
-        const struct told told = gather_told(c, i);
+        const struct paragraph paragraph = gather_paragraph(c, i);
         /* Out of memory, which the arena remembers. */
-        if (told.count == 0)
+        if (paragraph.count == 0)
             return counted;
         if (is_counted_only(c, change))
-            counted += told.count;
+            counted += paragraph.count;
         else
-            add_told(c, change, &told);
+            add_paragraph(c, change, &paragraph);
     }
     return counted;
 }

@@ -14,7 +14,7 @@ static enum part part_of_open(const struct finding *finding)
         return PART_UNKNOWN;
     if (finding->ask == ASK_LATER)
         return PART_LATER;
-    return finding->asked ? PART_ASKED : PART_UNTOLD;
+    return finding->asked ? PART_ASKED : PART_UNASKED;
 }
 
 enum part digest_part(const struct finding *finding)
@@ -93,7 +93,7 @@ static bool same_demand(const struct finding *a, const struct finding *b)
 }
 
 /* Nothing different but the place and what was found there. */
-bool digest_is_told_with(const struct finding *a, const struct finding *b)
+bool digest_is_alike(const struct finding *a, const struct finding *b)
 {
     return same_text(a->rule, b->rule) && a->outcome == b->outcome && a->why == b->why
            && same_demand(a, b) && same_text(a->mend, b->mend) && same_text(a->remark, b->remark)
@@ -115,10 +115,10 @@ static bool is_of_one_cause(const struct finding *a, const struct finding *b)
 }
 
 /* Any of the paragraph's findings may share the cause. */
-static bool told_is_of(const struct told *told, const struct finding *finding)
+static bool is_of_paragraph(const struct paragraph *paragraph, const struct finding *finding)
 {
-    for (size_t i = 0; i < told->count; i++)
-        if (is_of_one_cause(told->findings[i], finding))
+    for (size_t i = 0; i < paragraph->count; i++)
+        if (is_of_one_cause(paragraph->findings[i], finding))
             return true;
     return false;
 }
@@ -147,45 +147,46 @@ static void add_finding(struct arena *arena, const struct finding ***list, size_
 }
 
 /* The finding's own paragraph, or NULL for a new one. */
-static struct told *told_for(struct told_blocks *blocks, const struct finding *finding)
+static struct paragraph *paragraph_for(struct finding_blocks *blocks, const struct finding *finding)
 {
     for (size_t i = 0; i < blocks->count; i++)
         for (size_t j = 0; j < blocks->items[i].count; j++)
-            if (digest_is_told_with(blocks->items[i].told[j].findings[0], finding))
-                return &blocks->items[i].told[j];
+            if (digest_is_alike(blocks->items[i].paragraphs[j].findings[0], finding))
+                return &blocks->items[i].paragraphs[j];
     return NULL;
 }
 
 /* A block holds paragraphs of one cause. A finding joins the first block that shares a
  * cause with it. */
-static struct told_block *block_for(struct told_blocks *blocks, const struct finding *finding)
+static struct finding_block *block_for(struct finding_blocks *blocks, const struct finding *finding)
 {
     for (size_t i = 0; i < blocks->count; i++)
         for (size_t j = 0; j < blocks->items[i].count; j++)
-            if (told_is_of(&blocks->items[i].told[j], finding))
+            if (is_of_paragraph(&blocks->items[i].paragraphs[j], finding))
                 return &blocks->items[i];
     return &blocks->items[blocks->count++];
 }
 
 /* NULL when out of memory; the block stays as it was. */
-static struct told *new_told(struct arena *arena, struct told_block *block)
+static struct paragraph *new_paragraph(struct arena *arena, struct finding_block *block)
 {
-    struct told *bigger = room_for_one(arena, block->told, block->count, sizeof(*bigger));
+    struct paragraph *bigger = room_for_one(arena, block->paragraphs, block->count,
+                                            sizeof(*bigger));
     if (bigger == NULL)
         return NULL;
-    block->told = bigger;
-    block->told[block->count] = (struct told){0};
-    return &block->told[block->count++];
+    block->paragraphs = bigger;
+    block->paragraphs[block->count] = (struct paragraph){0};
+    return &block->paragraphs[block->count++];
 }
 
-static void add_to_blocks(struct arena *arena, struct told_blocks *blocks,
+static void add_to_blocks(struct arena *arena, struct finding_blocks *blocks,
                           const struct finding *finding)
 {
-    struct told *told = told_for(blocks, finding);
-    if (told == NULL)
-        told = new_told(arena, block_for(blocks, finding));
-    if (told != NULL)
-        add_finding(arena, &told->findings, &told->count, finding);
+    struct paragraph *paragraph = paragraph_for(blocks, finding);
+    if (paragraph == NULL)
+        paragraph = new_paragraph(arena, block_for(blocks, finding));
+    if (paragraph != NULL)
+        add_finding(arena, &paragraph->findings, &paragraph->count, finding);
     blocks->findings++;
 }
 
@@ -198,7 +199,7 @@ static enum look_why rank_of(const struct finding *finding)
 }
 
 static void sort_blocks(const struct result *result, struct digest *digest,
-                        struct told_blocks *blocks, enum part part)
+                        struct finding_blocks *blocks, enum part part)
 {
     blocks->items = arena_array(&digest->arena, count_of(result, part) + 1, sizeof(*blocks->items));
     if (blocks->items == NULL)
@@ -347,7 +348,7 @@ void digest_make(const struct result *result, struct digest *digest)
     sort_pendings(result, digest, &digest->broken, PART_BROKEN);
     sort_blocks(result, digest, &digest->fix, PART_FIX);
     sort_blocks(result, digest, &digest->look, PART_LOOK);
-    sort_pendings(result, digest, &digest->untold, PART_UNTOLD);
+    sort_pendings(result, digest, &digest->unasked, PART_UNASKED);
     sort_pendings(result, digest, &digest->unknown, PART_UNKNOWN);
     count_open(result, digest);
     count_met(result, digest);

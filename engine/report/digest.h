@@ -19,7 +19,7 @@ enum part {
     PART_FIX,
     PART_LOOK,
     PART_ASKED,   /* a question of the result stands for it */
-    PART_UNTOLD,  /* none does */
+    PART_UNASKED, /* none does */
     PART_UNKNOWN, /* for the department to say */
     PART_LATER,
     PART_MET,
@@ -29,23 +29,23 @@ enum part {
 enum part digest_part(const struct finding *finding);
 
 /* Findings of one rule that differ in nothing but their place and the value found. */
-struct told {
+struct paragraph {
     const struct finding **findings;
     size_t count;
 };
-bool digest_is_told_with(const struct finding *a, const struct finding *b);
+bool digest_is_alike(const struct finding *a, const struct finding *b);
 
 /* What is told together: not met for one cause in one place, or in one dispute. */
-struct told_block {
-    struct told *told;
+struct finding_block {
+    struct paragraph *paragraphs;
     size_t count;
 };
 
 /* Why to look at what does not fail, the worst first. */
 enum look_why { LOOK_NOT_MET, LOOK_DISPUTED, LOOK_REMARK, LOOK_COUNT };
 
-struct told_blocks {
-    struct told_block *items;
+struct finding_blocks {
+    struct finding_block *items;
     size_t count;
     size_t findings;           /* in all of them */
     size_t ranked[LOOK_COUNT]; /* and for which reason */
@@ -80,11 +80,11 @@ struct doubtful {
 struct digest {
     struct arena arena;
     struct pendings broken;
-    struct told_blocks fix;  /* what fails */
-    struct told_blocks look; /* no fail, but not met, or disputed, or met with a remark */
-    size_t asked;            /* findings that the result's questions decide */
-    struct pendings untold;  /* open, without a question of its own */
-    struct pendings unknown; /* for the department to say */
+    struct finding_blocks fix;  /* what fails */
+    struct finding_blocks look; /* no fail, but not met, or disputed, or met with a remark */
+    size_t asked;               /* findings that the result's questions decide */
+    struct pendings unasked;    /* open, without a question of its own */
+    struct pendings unknown;    /* for the department to say */
     size_t later, later_by_stage[STAGE_COUNT];
     struct topic *topics; /* of what is met and stands in no part above */
     size_t topic_count;

@@ -50,7 +50,7 @@ struct text gloss_counts(const struct result *result, const struct digest *diges
     if (digest->broken.findings > 0)
         text_addf(&counts, "%zu broken, ", digest->broken.findings);
     text_addf(&counts, "%zu fail, %zu to look at, ", digest->fix.findings, digest->look.findings);
-    text_addf(&counts, "%zu to answer", digest->asked + digest->untold.findings);
+    text_addf(&counts, "%zu to answer", digest->asked + digest->unasked.findings);
     if (digest->unknown.findings > 0)
         text_addf(&counts, ", %zu not known here", digest->unknown.findings);
     if (digest->later > 0)
@@ -125,13 +125,13 @@ struct text gloss_not_shown(const struct result *result)
 struct text gloss_answer(const struct result *result, const struct digest *digest)
 {
     struct text gloss = TEXT_EMPTY;
-    const size_t questions = result->asked_count, untold = digest->untold.findings;
+    const size_t questions = result->asked_count, unasked = digest->unasked.findings;
     if (questions > 0)
         text_addf(&gloss, "%zu question%s decide%s %zu finding%s; in brackets, how many each",
                   questions, plural(questions), questions == 1 ? "s" : "", digest->asked,
                   plural(digest->asked));
     else
-        text_addf(&gloss, "%zu finding%s", untold, plural(untold));
+        text_addf(&gloss, "%zu finding%s", unasked, plural(unasked));
     return gloss;
 }
 

@@ -78,21 +78,21 @@ static void add_heading(const struct sheet *sheet)
 /* What fails, and what to look at ---------------------------------------------------------- */
 
 /* Findings that read the same: one title, one comparison. */
-static void add_told(const struct sheet *sheet, const struct told *told)
+static void add_paragraph(const struct sheet *sheet, const struct paragraph *paragraph)
 {
-    struct text title = telling_title(told);
+    struct text title = telling_title(paragraph);
     text_add(sheet->out, "<h3>");
     html_phrase(sheet->out, &title);
     text_add(sheet->out, " <span class=\"rule\">[");
-    html_text(sheet->out, told->findings[0]->rule);
+    html_text(sheet->out, paragraph->findings[0]->rule);
     text_add(sheet->out, "]</span></h3>\n");
-    add_phrase(sheet, "p", telling_compared(sheet->result, told));
+    add_phrase(sheet, "p", telling_compared(sheet->result, paragraph));
 }
 
 /* telling_mend and its like; NULL past the last. */
-typedef const char *nth_of_block(const struct told_block *block, size_t nth);
+typedef const char *nth_of_block(const struct finding_block *block, size_t nth);
 
-static void add_labelled(const struct sheet *sheet, const struct told_block *block,
+static void add_labelled(const struct sheet *sheet, const struct finding_block *block,
                          const char *label, nth_of_block *nth_of)
 {
     const char *text = nth_of(block, 0);
@@ -105,14 +105,14 @@ static void add_labelled(const struct sheet *sheet, const struct told_block *blo
 }
 
 /* A block is one thing to mend; it may have several titles. */
-static void add_blocks(const struct sheet *sheet, const struct told_blocks *blocks)
+static void add_blocks(const struct sheet *sheet, const struct finding_blocks *blocks)
 {
     text_add(sheet->out, "<ol class=\"blocks\">\n");
     for (size_t i = 0; i < blocks->count; i++) {
-        const struct told_block *block = &blocks->items[i];
+        const struct finding_block *block = &blocks->items[i];
         text_add(sheet->out, "<li>\n");
         for (size_t j = 0; j < block->count; j++)
-            add_told(sheet, &block->told[j]);
+            add_paragraph(sheet, &block->paragraphs[j]);
         text_add(sheet->out, "<dl>\n");
         add_labelled(sheet, block, "Doubt", telling_dispute);
         add_labelled(sheet, block, "Mend", telling_mend);
@@ -190,15 +190,15 @@ static void add_answer(const struct sheet *sheet)
 {
     const struct digest *digest = sheet->digest;
     struct text more = gloss_not_shown(sheet->result);
-    if (digest->asked + digest->untold.findings > 0) {
+    if (digest->asked + digest->unasked.findings > 0) {
         start_part(sheet, "answer", "Answer", gloss_answer(sheet->result, digest));
         for (const char *const *answer = FIELD_ANSWERS; *answer != NULL; answer++)
             add_asked_of(sheet, *answer);
         if (more.length > 0)
             html_element(sheet->out, "p", text_string(&more));
-        if (digest->untold.count > 0) {
+        if (digest->unasked.count > 0) {
             html_element(sheet->out, "h3", "Cannot be told from the job");
-            add_pendings(sheet, &digest->untold);
+            add_pendings(sheet, &digest->unasked);
         }
         end_part(sheet);
     }

@@ -5,9 +5,9 @@ void spans_end(struct spans *spans)
 {
     if (spans->first == 0)
         return;
-    text_addf(&spans->told, "%s%zu", spans->told.length > 0 ? ", " : "", spans->first);
+    text_addf(&spans->words, "%s%zu", spans->words.length > 0 ? ", " : "", spans->first);
     if (spans->last > spans->first)
-        text_addf(&spans->told, "%s%zu", spans->last > spans->first + 1 ? " to " : ", ",
+        text_addf(&spans->words, "%s%zu", spans->last > spans->first + 1 ? " to " : ", ",
                   spans->last);
 }
 

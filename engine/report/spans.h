@@ -5,13 +5,13 @@
 #include "base/text.h"
 
 struct spans {
-    struct text told;   /* the caller's to free */
+    struct text words;  /* the caller's to free */
     size_t first, last; /* the span that is not told yet; 0: none */
 };
 
 void spans_add(struct spans *spans, size_t number);
 
-/* Tells the last span: `told` is whole then. */
+/* Tells the last span: `words` is whole then. */
 void spans_end(struct spans *spans);
 
 #endif

@@ -43,10 +43,10 @@ static bool same_found(const struct finding *a, const struct finding *b)
 }
 
 /* Of one finding: yes. */
-static bool all_found_alike(const struct told *told)
+static bool all_found_alike(const struct paragraph *paragraph)
 {
-    for (size_t i = 1; i < told->count; i++)
-        if (!same_found(told->findings[0], told->findings[i]))
+    for (size_t i = 1; i < paragraph->count; i++)
+        if (!same_found(paragraph->findings[0], paragraph->findings[i]))
             return false;
     return true;
 }
@@ -59,36 +59,36 @@ static const char *first_words(const struct finding *finding)
     return finding->unsure != NULL ? "Not certain to bind here: " : "Unconfirmed figure: ";
 }
 
-struct text telling_title(const struct told *told)
+struct text telling_title(const struct paragraph *paragraph)
 {
     struct text title = TEXT_EMPTY;
-    const struct finding *finding = told->findings[0];
+    const struct finding *finding = paragraph->findings[0];
     text_addf(&title, "%s%s", first_words(finding), name_of(finding));
     /* Where each place found something else, the places are named with what was found. */
-    for (size_t i = 0; all_found_alike(told) && i < told->count; i++)
-        if (told->findings[i]->where != NULL)
-            text_addf(&title, "%s%s", i == 0 ? ": " : "; ", told->findings[i]->where);
+    for (size_t i = 0; all_found_alike(paragraph) && i < paragraph->count; i++)
+        if (paragraph->findings[i]->where != NULL)
+            text_addf(&title, "%s%s", i == 0 ? ": " : "; ", paragraph->findings[i]->where);
     return title;
 }
 
 /* "found 4.8 psf (main front; main back), 4.2 psf (porch)". */
-static void add_each_found(struct text *out, const struct told *told)
+static void add_each_found(struct text *out, const struct paragraph *paragraph)
 {
     bool any = false;
-    for (size_t i = 0; i < told->count; i++) {
-        bool told_before = false;
-        for (size_t j = 0; j < i && !told_before; j++)
-            told_before = same_found(told->findings[j], told->findings[i]);
-        if (told_before)
+    for (size_t i = 0; i < paragraph->count; i++) {
+        bool said_before = false;
+        for (size_t j = 0; j < i && !said_before; j++)
+            said_before = same_found(paragraph->findings[j], paragraph->findings[i]);
+        if (said_before)
             continue;
         text_add(out, any ? ", " : "found ");
-        add_released(out, found_of(told->findings[i]));
+        add_released(out, found_of(paragraph->findings[i]));
         const char *lead = " (";
-        for (size_t j = i; j < told->count; j++)
-            if (same_found(told->findings[j], told->findings[i])) {
+        for (size_t j = i; j < paragraph->count; j++)
+            if (same_found(paragraph->findings[j], paragraph->findings[i])) {
                 text_addf(out, "%s%s", lead,
-                          told->findings[j]->where == NULL ? "the house"
-                                                           : told->findings[j]->where);
+                          paragraph->findings[j]->where == NULL ? "the house"
+                                                                : paragraph->findings[j]->where);
                 lead = "; ";
             }
         text_add(out, ")");
@@ -97,15 +97,15 @@ static void add_each_found(struct text *out, const struct told *told)
 }
 
 /* Once when all places found the same; else each with what was found there. */
-static void add_found(struct text *out, const struct told *told)
+static void add_found(struct text *out, const struct paragraph *paragraph)
 {
-    if (told->findings[0]->found.kind == VALUE_NONE)
+    if (paragraph->findings[0]->found.kind == VALUE_NONE)
         return;
-    if (all_found_alike(told)) {
+    if (all_found_alike(paragraph)) {
         text_add(out, "found ");
-        value_add(out, &told->findings[0]->found);
+        value_add(out, &paragraph->findings[0]->found);
     } else {
-        add_each_found(out, told);
+        add_each_found(out, paragraph);
     }
 }
 
@@ -129,10 +129,10 @@ static bool is_said_by_rule(const struct finding *finding)
 }
 
 /* Found before demanded: the reader knows the roof. */
-static void add_comparison(struct text *out, const struct told *told)
+static void add_comparison(struct text *out, const struct paragraph *paragraph)
 {
-    const struct finding *finding = told->findings[0];
-    add_found(out, told);
+    const struct finding *finding = paragraph->findings[0];
+    add_found(out, paragraph);
     if (finding->required.kind != VALUE_NONE) {
         text_add(out, finding->found.kind == VALUE_NONE ? "demanded " : "; demanded ");
         value_add_demands(out, finding);
@@ -185,9 +185,9 @@ static void add_sections(struct text *out, const struct result *result,
 }
 
 /* Behind the rest, or as a sentence of its own behind one. */
-static void add_sources(struct text *out, const struct told *told)
+static void add_sources(struct text *out, const struct paragraph *paragraph)
 {
-    struct text sources = sources_of(told->findings, told->count);
+    struct text sources = sources_of(paragraph->findings, paragraph->count);
     /* A remark of the rule is a sentence, with its own full stop. */
     const bool ended = out->length > 0 && text_string(out)[out->length - 1] == '.';
     if (sources.length > 0)
@@ -197,19 +197,19 @@ static void add_sources(struct text *out, const struct told *told)
 }
 
 /* How it stands, what was found and demanded, where that is written, whose facts they are. */
-struct text telling_compared(const struct result *result, const struct told *told)
+struct text telling_compared(const struct result *result, const struct paragraph *paragraph)
 {
     struct text out = TEXT_EMPTY;
-    const struct finding *finding = told->findings[0];
+    const struct finding *finding = paragraph->findings[0];
     text_add(&out, standing_of(finding));
     if (is_said_by_rule(finding))
         text_add(&out, finding->remark != NULL ? finding->remark : finding->says);
     else
-        add_comparison(&out, told);
+        add_comparison(&out, paragraph);
     add_sections(&out, result, finding);
     if (!is_said_by_rule(finding) && finding->remark != NULL)
         text_addf(&out, ". %s", finding->remark);
-    add_sources(&out, told);
+    add_sources(&out, paragraph);
     return out;
 }
 
@@ -230,31 +230,31 @@ static const char *caution_of(const struct finding *finding)
 }
 
 /* The nth text of this kind that no earlier finding of the block has. */
-static const char *nth_of(const struct told_block *block, size_t nth,
+static const char *nth_of(const struct finding_block *block, size_t nth,
                           const char *(*kind)(const struct finding *))
 {
     for (size_t i = 0; i < block->count; i++) {
-        const char *text = kind(block->told[i].findings[0]);
+        const char *text = kind(block->paragraphs[i].findings[0]);
         bool said = text == NULL;
         for (size_t j = 0; j < i && !said; j++)
-            said = story_same_text(kind(block->told[j].findings[0]), text);
+            said = story_same_text(kind(block->paragraphs[j].findings[0]), text);
         if (!said && nth-- == 0)
             return text;
     }
     return NULL;
 }
 
-const char *telling_mend(const struct told_block *block, size_t nth)
+const char *telling_mend(const struct finding_block *block, size_t nth)
 {
     return nth_of(block, nth, mend_of);
 }
 
-const char *telling_dispute(const struct told_block *block, size_t nth)
+const char *telling_dispute(const struct finding_block *block, size_t nth)
 {
     return nth_of(block, nth, dispute_of);
 }
 
-const char *telling_caution(const struct told_block *block, size_t nth)
+const char *telling_caution(const struct finding_block *block, size_t nth)
 {
     return nth_of(block, nth, caution_of);
 }

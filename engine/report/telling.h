@@ -12,10 +12,10 @@
 
 /* "Drip edge: front eave; porch eave". The places are left out where the value found
  * differs from one to the next: then telling_compared names them. */
-struct text telling_title(const struct told *told);
+struct text telling_title(const struct paragraph *paragraph);
 
 /* "found 1 ply; demanded at least 2 plies (R905.2.2)", and what is to be known beside it. */
-struct text telling_compared(const struct result *result, const struct told *told);
+struct text telling_compared(const struct result *result, const struct paragraph *paragraph);
 
 /* "at most 6 in"; "Table R602.3(1)", with its book where it is not that of the result. */
 struct text telling_demand(const struct doubtful *doubtful);
@@ -26,9 +26,9 @@ const char *telling_known(const struct cite *cite);
 
 /* The nth of the block's mends that differ; of how sources disagree; of its cautions.
  * NULL when there are no more. */
-const char *telling_mend(const struct told_block *block, size_t nth);
-const char *telling_dispute(const struct told_block *block, size_t nth);
-const char *telling_caution(const struct told_block *block, size_t nth);
+const char *telling_mend(const struct finding_block *block, size_t nth);
+const char *telling_dispute(const struct finding_block *block, size_t nth);
+const char *telling_caution(const struct finding_block *block, size_t nth);
 
 /* "Gap between new panels, porch deck; Slope, porch": what waits, each once. */
 struct text telling_waiting(const struct pending *pending);

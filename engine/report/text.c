@@ -89,24 +89,25 @@ static void add_heading(const struct screen *screen)
 /* What fails, and what to look at ---------------------------------------------------------- */
 
 /* Numbered when it begins a block. */
-static void add_told(const struct screen *screen, const struct told *told, size_t number)
+static void add_paragraph(const struct screen *screen, const struct paragraph *paragraph,
+                          size_t number)
 {
-    struct text title = telling_title(told);
-    text_addf(&title, " [%s]", told->findings[0]->rule);
+    struct text title = telling_title(paragraph);
+    text_addf(&title, " [%s]", paragraph->findings[0]->rule);
     if (number > 0)
         text_addf(screen->out, "%3zu ", number);
     else
         start_line(screen, NUMBER_HANG, "");
     print_phrase(screen, NUMBER_HANG, title);
     start_line(screen, DETAIL_HANG, "");
-    print_phrase(screen, DETAIL_HANG, telling_compared(screen->result, told));
+    print_phrase(screen, DETAIL_HANG, telling_compared(screen->result, paragraph));
 }
 
 /* telling_mend and its like; NULL past the last. */
-typedef const char *nth_of_block(const struct told_block *block, size_t nth);
+typedef const char *nth_of_block(const struct finding_block *block, size_t nth);
 
 /* Has a block before this one the same text? */
-static bool is_said_before(const struct told_blocks *blocks, size_t index, nth_of_block *nth_of,
+static bool is_said_before(const struct finding_blocks *blocks, size_t index, nth_of_block *nth_of,
                            const char *text)
 {
     const char *other;
@@ -118,7 +119,7 @@ static bool is_said_before(const struct told_blocks *blocks, size_t index, nth_o
 }
 
 /* Each of a block's texts of a kind, under one label. */
-static void add_labelled(const struct screen *screen, const struct told_block *block,
+static void add_labelled(const struct screen *screen, const struct finding_block *block,
                          const char *label, nth_of_block *nth_of)
 {
     const char *text;
@@ -130,7 +131,7 @@ static void add_labelled(const struct screen *screen, const struct told_block *b
 }
 
 /* A caution is said once on a screen. */
-static void add_cautions(const struct screen *screen, const struct told_blocks *blocks,
+static void add_cautions(const struct screen *screen, const struct finding_blocks *blocks,
                          size_t index)
 {
     const char *text, *label = "care";
@@ -144,12 +145,13 @@ static void add_cautions(const struct screen *screen, const struct told_blocks *
 }
 
 /* Cautions only of what is to be mended: whoever only looks does not get hurt. */
-static void add_blocks(const struct screen *screen, const struct told_blocks *blocks, bool cautions)
+static void add_blocks(const struct screen *screen, const struct finding_blocks *blocks,
+                       bool cautions)
 {
     for (size_t i = 0; i < blocks->count; i++) {
-        const struct told_block *block = &blocks->items[i];
+        const struct finding_block *block = &blocks->items[i];
         for (size_t j = 0; j < block->count; j++)
-            add_told(screen, &block->told[j], j == 0 ? i + 1 : 0);
+            add_paragraph(screen, &block->paragraphs[j], j == 0 ? i + 1 : 0);
         add_labelled(screen, block, "doubt", telling_dispute);
         add_labelled(screen, block, "mend", telling_mend);
         if (cautions)
@@ -216,15 +218,15 @@ static void add_answer(const struct screen *screen)
 {
     const struct digest *digest = screen->digest;
     struct text more = gloss_not_shown(screen->result);
-    if (digest->asked + digest->untold.findings > 0) {
+    if (digest->asked + digest->unasked.findings > 0) {
         start_part(screen, "ANSWER", "\033[1;36m", gloss_answer(screen->result, digest));
         for (const char *const *answer = FIELD_ANSWERS; *answer != NULL; answer++)
             add_asked_of(screen, *answer);
         if (more.length > 0)
             text_addf(screen->out, "%*s%s\n", LIST_HANG, "", text_string(&more));
-        if (digest->untold.count > 0)
+        if (digest->unasked.count > 0)
             text_addf(screen->out, "%*sCannot be told from the job\n", LIST_HANG, "");
-        add_pendings(screen, &digest->untold);
+        add_pendings(screen, &digest->unasked);
     }
     screen->out->failed = screen->out->failed || more.failed;
     text_free(&more);
