@@ -3,7 +3,6 @@
 #include "command/sitting.h"
 #include "include/eavemark.h"
 
-#include <stdlib.h>
 #include <string.h>
 
 /* What the table cannot say. */
@@ -27,6 +26,7 @@ static int complete_options(const struct sitting_options *options)
 
 /* Listing ------------------------------------------------------------------ */
 
+/* What --fill would ask, without asking it: for a form, or to send to the owner. */
 static int list_questions(const struct sitting_options *options, eavemark *handle)
 {
     const struct eavemark_request request = {.name = options->fill,
@@ -35,14 +35,9 @@ static int list_questions(const struct sitting_options *options, eavemark *handl
                                              .shop_name = options->shop};
     const bool json = options->form != NULL && strcmp(options->form, "json") == 0;
     char *report = NULL, *problems = NULL;
-    int status = (int)eavemark_questions(handle, &request, json ? EAVEMARK_JSON : EAVEMARK_TEXT,
-                                         &report, &problems);
-    fputs(problems == NULL ? "eavemark: out of memory\n" : problems, stderr);
-    if (report != NULL && output_text(options->output, report) != 0)
-        status = EAVEMARK_UNUSABLE;
-    free(report);
-    free(problems);
-    return status;
+    const int status = (int)eavemark_questions(
+        handle, &request, json ? EAVEMARK_JSON : EAVEMARK_TEXT, &report, &problems);
+    return output_answer(status, options->output, report, problems);
 }
 
 static int run_new(int argc, char **argv)

@@ -7,6 +7,7 @@ struct shop_options {
     const char *home, *output, *job, *jurisdiction, *date;
 };
 
+/* All habits of the job, or none: half a sheet would pass for a whole one. */
 static int lift(const struct shop_options *options, eavemark *handle)
 {
     const struct eavemark_request request = {.name = options->job};
@@ -15,6 +16,7 @@ static int lift(const struct shop_options *options, eavemark *handle)
     return output_answer(status, options->output, sheet, problems);
 }
 
+/* The same sitting as for a job, about the house of rules/shop_house.json. */
 static int ask(const struct shop_options *options, eavemark *handle)
 {
     const struct sitting_options sitting = {.home = options->home,

@@ -10,6 +10,7 @@
 #include <sys/stat.h>
 #include <sys/types.h>
 
+/* NULL or "-" is standard output; a job that is filled in is written where it was. */
 const char *sitting_target(const struct sitting_options *options)
 {
     return options->output != NULL ? options->output : options->fill;
@@ -46,6 +47,7 @@ static bool is_kept(const struct sitting_options *options)
            && (stat(path, &about) != 0 || S_ISREG(about.st_mode));
 }
 
+/* Anew whenever there is more to be said: a handler cannot put words together. */
 static void prepare_for_signals(const struct sitting *sitting)
 {
     char go_on[SITTING_LINE_MOST] = "";
@@ -70,6 +72,7 @@ void sitting_keep(struct sitting *sitting)
 
 const char *sitting_sheet(const struct sitting_options *options)
 {
+    /* NULL for NULL: without a file to write, or without a sheet, none lies beside it. */
     char *own = file_folder(options->output), *its = file_folder(options->shop);
     const bool beside = own != NULL && its != NULL && strcmp(own, its) == 0
                         && strpbrk(options->shop, "\"\\") == NULL;

@@ -9,6 +9,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* Nothing when there is no draft: then there is nothing to go on with. */
 static void say_kept(const struct sitting *sitting)
 {
     const char *path = sitting_target(sitting->options);
@@ -34,6 +35,7 @@ static bool is_unchanged(const struct sitting *sitting)
     return same;
 }
 
+/* How it stands and how to go on, since nobody reads the job that was written. */
 static void say_written(const struct sitting *sitting, size_t answered, size_t skipped)
 {
     const char *path = sitting_target(sitting->options);
@@ -84,6 +86,8 @@ int sitting_write(struct sitting *sitting)
     size_t answered = 0, skipped = 0;
     char *problems = NULL;
     bool written = false;
+    /* From the job being put together to the draft being put away: a signal between would leave
+     * a draft of what is already written, or neither. */
     draft_hold_signals();
     char *job = eavemark_interview_job(sitting->interview, &answered, &skipped, &problems);
     if (job == NULL) {

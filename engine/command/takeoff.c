@@ -9,6 +9,7 @@ struct takeoff_options {
     bool work;
 };
 
+/* arguments_read let only these three through. */
 static enum eavemark_form form_of(const char *word)
 {
     if (word == NULL || strcmp(word, "text") == 0)
@@ -29,6 +30,7 @@ static int complete_options(const struct takeoff_options *options)
     return COMMAND_GOES_ON;
 }
 
+/* The order is what a supplier is handed; the sums are for whoever doubts it. */
 static int make_takeoff(const struct takeoff_options *options, eavemark *handle)
 {
     const struct eavemark_request request = {.name = options->job,
