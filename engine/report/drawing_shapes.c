@@ -52,8 +52,7 @@ static struct plan_plane plane_of(const struct drawn *drawn, size_t index)
     return plane;
 }
 
-/* Planes past the most that a plan holds are left out; its lines below would not fit a page
- * either. */
+/* The catalogue allows a job no more planes than a plan holds. */
 static void draw_plan(const struct drawing_shown *shown, const struct draw_sheet *sheet,
                       struct text *out)
 {
