@@ -1,5 +1,6 @@
 #include "report/question_report.h"
 
+#include "ask/item.h"
 #include "base/number.h"
 #include "job/field_words.h"
 #include "report/page.h"
@@ -80,8 +81,8 @@ static void add_named(struct text *out, const struct question *question)
 /* Items told apart by a kind may be listed by it. */
 static void add_kinds(struct text *out, const struct field *list)
 {
-    const struct field *kind = fields_child(list, "kind");
-    if (kind == NULL || kind->type != FIELD_CHOICE)
+    const struct field *kind = item_kind(list);
+    if (kind == NULL)
         return;
     text_add(out, "; or which, with commas: ");
     for (size_t i = 0; i < kind->choice_count; i++)

@@ -101,6 +101,8 @@ grep -rnE '#include "judge/(judge|rulebook)[/.]' engine/report --include='*.[ch]
 # name a field that ends in its unit; the keys that they write are their own.
 grep -rnE 'cJSON_(GetObjectItem|GetArray|HasObjectItem|ArrayForEach|GetStringValue|GetNumberValue|Is[A-Z]|Parse)' \
     engine/report engine/draw --include='*.[ch]' | say 'a report reads no job' || true
+grep -rnE 'fields_(child|find)\([^)]*"' engine/report engine/draw --include='*.[ch]' \
+    | say 'a report asks the catalogue for no field by its name' || true
 measured=$(sed -nE 's/^field "(.*[].])?([A-Za-z0-9_]+)" \{ type = "[a-z]+", unit = "([A-Za-z0-9_]+)".*/\2 \3/p' \
     rules/fields.lua | awk 'substr($1, length($1) - length($2)) == "_" $2 { print "\"" $1 "\"" }' \
     | sort -u)
