@@ -255,7 +255,7 @@ static void count_open(const struct result *result, struct digest *digest)
 
 /* What is met ---------------------------------------------------------------------------- */
 
-/* In the order in which findings first speak of them, which is that of the work. */
+/* In the order in which findings first speak of them. */
 static struct topic *topic_for(struct digest *digest, const struct finding *finding)
 {
     const size_t length = strcspn(finding->rule, ".");

@@ -6,7 +6,7 @@
 
 #include <cjson/cJSON.h>
 
-/* In columns: ids up to the longest shipped, and the lead of a line of details. */
+/* In columns: room for the ids there are, and the lead of a line of details. */
 enum { ID_WIDE = 34, LEAD = 10 };
 
 /* A line each. */
