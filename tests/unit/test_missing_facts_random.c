@@ -273,12 +273,15 @@ static cJSON *without(const cJSON *job, const char *pointer)
 
 /* Items of a list are things, not facts: without a vent there is one vent less. A nailing
  * band is such a thing, told by its facts alone: where the job names none, there is none
- * whose nails could stand too close, and whether there must be one deck.nail_band asks. */
+ * whose nails could stand too close, and whether there must be one deck.nail_band asks. And
+ * a plane whose covering is not told gets the job's, as its field says: without the word
+ * that it gets tiles it is a plane of shingles, of which nothing is missing. */
 static const struct {
     const char *rule, *fact;
 } THINGS[] = {
     {"deck.nail_closest", "/band_spacing_in"},
     {"deck.nail_closest", "/measured_band_spacing_in"},
+    {"slope.least", "/gets"},
 };
 
 static bool is_thing(const struct finding *finding, const char *pointer)
