@@ -1,5 +1,6 @@
 #include "report/card_cites.h"
 
+#include "report/card_row.h"
 #include "report/spans.h"
 #include "report/story.h"
 #include "report/value_words.h"
@@ -104,7 +105,8 @@ static void add_standing(struct text *out, const struct cite *const kept[], size
         text_addf(out, " (%s)", value_cite_status(kept[start]));
 }
 
-struct text card_cites(const struct card *card, const struct card_thing *thing)
+/* All that the thing's items rest on. */
+static struct text words_of(const struct card *card, const struct card_thing *thing)
 {
     struct text words = TEXT_EMPTY;
     const struct cites cites = cites_of(thing);
@@ -146,7 +148,7 @@ bool card_all_cites(const struct card *card,
     bool well = cites != NULL;
     thing = (struct card_thing){0};
     while (well && card_next(card, &thing)) {
-        cites[thing.number - 1] = card_cites(card, &thing);
+        cites[thing.number - 1] = words_of(card, &thing);
         well = !cites[thing.number - 1].failed;
     }
     for (size_t i = 0; well && i < count; i++)

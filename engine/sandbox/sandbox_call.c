@@ -32,7 +32,7 @@ static void keep_message(struct sandbox *sandbox)
 
 /* Runs function(data) protected. The function and its argument are pushed
  * without allocating, so nothing can raise outside the protected call. */
-enum sandbox_stop sandbox_protected(struct sandbox *sandbox, lua_CFunction function, void *data)
+static enum sandbox_stop run_protected(struct sandbox *sandbox, lua_CFunction function, void *data)
 {
     lua_State *lua = sandbox->lua;
     lua_pushcfunction(lua, function);
@@ -53,14 +53,14 @@ enum sandbox_stop sandbox_setup(struct sandbox *sandbox, lua_CFunction function,
 {
     sandbox->loading = true;
     sandbox_arm(sandbox, SANDBOX_LOAD_STEPS, SANDBOX_LOAD_MS, SANDBOX_LOAD_BYTES);
-    return sandbox_protected(sandbox, function, data);
+    return run_protected(sandbox, function, data);
 }
 
 enum sandbox_stop sandbox_call(struct sandbox *sandbox, lua_CFunction function, void *data)
 {
     sandbox->loading = false;
     sandbox_arm(sandbox, SANDBOX_CALL_STEPS, SANDBOX_CALL_MS, SANDBOX_CALL_BYTES);
-    return sandbox_protected(sandbox, function, data);
+    return run_protected(sandbox, function, data);
 }
 
 /* For C functions that try a call of their own: an error is theirs to handle, a limit

@@ -14,9 +14,6 @@ void sandbox_on_count(lua_State *lua, lua_Debug *about);
 /* Begins the limits of one call, which may take all that is left of the total. */
 void sandbox_arm(struct sandbox *sandbox, long steps, int ms, size_t bytes);
 
-/* Runs function(data) protected, under the limits that are armed. */
-enum sandbox_stop sandbox_protected(struct sandbox *sandbox, lua_CFunction function, void *data);
-
 /* For sandbox_setup: fills a new state with the whitelist and the view of it. */
 int sandbox_prepare(lua_State *lua);
 

@@ -7,7 +7,7 @@
 
 /* Numbers come before texts, texts by their bytes: one order on every machine, whatever
  * its locale. */
-int sort_before(lua_State *lua, int a, int b)
+static int is_before(lua_State *lua, int a, int b)
 {
     const int a_type = lua_type(lua, a);
     if (a_type != lua_type(lua, b))
@@ -25,7 +25,7 @@ int sort_before(lua_State *lua, int a, int b)
 static bool top_before_below(lua_State *lua, int comes_before)
 {
     if (comes_before == 0)
-        return sort_before(lua, -1, -2);
+        return is_before(lua, -1, -2);
     lua_pushvalue(lua, comes_before);
     lua_pushvalue(lua, -2);
     lua_pushvalue(lua, -4);
@@ -78,7 +78,7 @@ static void copy(lua_State *lua, int source, int target, size_t count)
 
 /* Bottom-up merge sort: stable, and its comparisons depend on nothing but the items.
  * comes_before is the stack index of the script's function, 0 for the order of
- * sort_before. */
+ * is_before. */
 void sort_list(lua_State *lua, int index, size_t count, int comes_before)
 {
     const int list = lua_absindex(lua, index), top = lua_gettop(lua);

@@ -12,12 +12,10 @@
 
 /* Inside a call: the list at index (a plain table) holds its items 1 to count in order.
  * comes_before: the index of a function that says of two items whether the first comes
- * before the second; 0: numbers and texts as sort_before has them. The caller charges.
+ * before the second; 0: numbers before texts, each in their own
+ * order, texts byte by byte. The caller charges.
  * Raises what the function raises, and where it says of two items that each comes before
  * the other; the list is then as it was. */
 void sort_list(lua_State *lua, int index, size_t count, int comes_before);
-
-/* Numbers come before texts, each in their own order, texts byte by byte. */
-int sort_before(lua_State *lua, int a, int b);
 
 #endif
