@@ -105,18 +105,25 @@ quantity "shingle_bundles" {
 -- Tape and paper differ by this much; as rules/drip_edge.lua has it.
 local SLACK_FT = 0.5
 
--- An edge that is not listed would be missing from the sum.
-local function lists_edges(job, kind, slope, name)
-  local eaves, sides = 0, 0
+-- Of each plane that gets the covering, by its name: feet of eaves listed, and how many of its
+-- sides. The edges are gone over once, and not for each plane: there may be two hundred.
+local function listed_by_plane(job)
+  local eaves, sides = {}, {}
   for _, edge in ipairs(job.roof.edges) do
-    if edge.slope.name == slope.name then
+    local name = edge.slope.name
+    if gets_covering(edge.slope) then
       if edge.kind == "eave" or edge.kind == "onto_roof" then
-        eaves = eaves + edge.length_ft
+        eaves[name] = (eaves[name] or 0) + edge.length_ft
       else
-        sides = sides + 1
+        sides[name] = (sides[name] or 0) + 1
       end
     end
   end
+  return eaves, sides
+end
+
+-- An edge that is not listed would be missing from the sum.
+local function lists_edges(kind, slope, name, eaves, sides)
   if kind == "eave" and eaves < slope.eave_ft - SLACK_FT then
     cannot_tell("the eaves listed for " .. name .. " come to " .. number(eaves, "ft") .. " of "
       .. number(slope.eave_ft, "ft") .. " under roof.edges: list them all.")
@@ -128,8 +135,12 @@ local function lists_edges(job, kind, slope, name)
 end
 
 local function all_listed(job, kind)
+  local eaves, sides = listed_by_plane(job)
   for i, slope in ipairs(job.roof.slopes) do
-    if gets_covering(slope) then lists_edges(job, kind, slope, name_of(slope, "plane " .. i)) end
+    if gets_covering(slope) then
+      local own = #job.roof.edges > 0 and slope.name or ""
+      lists_edges(kind, slope, name_of(slope, "plane " .. i), eaves[own] or 0, sides[own] or 0)
+    end
   end
 end
 

@@ -1,5 +1,5 @@
 // The largest roof that the fields allow, sixty planes and two hundred edges, is judged: no
-// rule, nor what cannot be, takes more steps than it may.
+// rule, no quantity, nor what cannot be, takes more steps than it may.
 //
 // usage: node largest.mjs PROGRAM SOURCE
 import { spawnSync } from "node:child_process";
@@ -40,7 +40,9 @@ function fails(words) {
   failures++;
   console.log(`FAILED: ${words}`);
 }
-for (const call of [["check", "--all", "--form", "json"], ["card", "--stage", "final"]]) {
+const CALLS = [["check", "--all", "--form", "json"], ["card", "--stage", "final"],
+  ["takeoff"], ["takeoff", "--work"]];
+for (const call of CALLS) {
   const ran = spawnSync(program, [...call, "--home", source, join(folder, "job.json")],
     { encoding: "utf8", maxBuffer: 1 << 28 });
   if (ran.status > 1 || ran.stderr !== "" || /many steps/.test(ran.stdout))
