@@ -32,7 +32,12 @@ field "papers.wall_tie_uplift_lb" { type = "number", unit = "lb", range = { 1, 1
   answer = "department", stage = "deck",
   ask = "What uplift must each tie hold here, by the code's table or an engineer?" }
 
-local function ties_due(job, figure)
+local ties_due = reads({
+  facts = { "house.insured_value_usd", "house.kind", "house.year_built", "scope.method",
+    "site.wind_borne_debris" },
+  figures = { "papers.wall_ties_built_before", "papers.wall_ties_house_kinds",
+    "papers.wall_ties_required", "papers.wall_ties_value_from" },
+}, function(job, figure)
   if not figure "papers.wall_ties_required" then return false, "no such duty here" end
   if job.scope.method ~= "tear-off" then return false, "an overlay does not bring it" end
   if not has(figure "papers.wall_ties_house_kinds", job.house.kind) then
@@ -44,11 +49,15 @@ local function ties_due(job, figure)
   if not job.site.wind_borne_debris then return false, "wind carries no debris here" end
   return job.house.insured_value_usd >= figure "papers.wall_ties_value_from" - 0.005,
     "the house is worth less"
-end
+end)
 
 rule "papers.wall_ties" {
   title = "Ties from roof to wall, improved with the reroof",
   stage = "permit",
+  reads = {
+    facts = { "papers.wall_ties", "papers.wall_ties_first_step_percent" },
+    figures = { "papers.wall_ties_share_over", "papers.wall_ties_ways" },
+  },
   applies = ties_due,
   judge = function(job, figure)
     if job.papers.wall_ties ~= "beyond_share" then
@@ -70,7 +79,7 @@ field "papers.diaphragm_evaluated" { type = "yes_no", stage = "permit",
   ask = "Was it evaluated what wind the deck, its fastening and the ties to the walls hold?" }
 
 -- Boards or panels that are covered over stay where they are.
-local function removed_percent(job)
+local removed_percent = reads({ new_deck_sqft, roof_sqft, facts = { "decks" } }, function(job)
   local parts = { unit = "sqft" }
   for _, deck in ipairs(job.decks) do
     if deck.work ~= "paneled_over" then
@@ -79,11 +88,17 @@ local function removed_percent(job)
   end
   if #parts == 0 then return 0 end
   return trade.share_percent { part = trade.sum(parts), whole = roof_sqft(job), unit = "sqft" }
-end
+end)
 
 rule "papers.diaphragm" {
   title = "Deck and ties evaluated where much of the deck comes off",
   stage = "permit",
+  reads = {
+    whole_mph, removed_percent,
+    facts = { "house.year_built", "papers.diaphragm_evaluated", "scope.method" },
+    figures = { "papers.diaphragm_built_before", "papers.diaphragm_counts",
+      "papers.diaphragm_share_over", "papers.diaphragm_wind_over" },
+  },
   applies = function(job, figure)
     if not figure "papers.diaphragm_counts" then return false, "no such duty here" end
     if job.scope.method ~= "tear-off" then return false, "an overlay takes no deck off" end
@@ -109,6 +124,12 @@ rule "papers.diaphragm" {
 rule "layers.added_load" {
   title = "Weight added to the framing",
   stage = "permit",
+  reads = {
+    weights,
+    facts = { "papers.engineer_report" },
+    figures = { "layers.added_load_counts", "layers.added_load_most",
+      "layers.second_layer_most" },
+  },
   applies = function(job, figure)
     if not figure "layers.added_load_counts" then return false, "no such limit here" end
     local before, after = weights(job, "share")
@@ -157,6 +178,7 @@ demand "layers.blisters" {
     end,
   },
   fact = "existing.blisters", meets = "layers.blisters_ways",
+  reads = { facts = { "existing.layers", "existing.layers_removed", "scope.method" } },
   mend = "Cut or scrape the blisters open and fasten down what is left, or tear off.",
 }
 
@@ -240,6 +262,12 @@ demand "flashing.one_piece_lap" {
 rule "papers.wall_tie_straps" {
   title = "Straps from roof to wall",
   stage = "deck",
+  reads = {
+    ties_due,
+    facts = { "papers.wall_tie_nails", "papers.wall_tie_strap_lb", "papers.wall_tie_uplift_lb",
+      "papers.wall_ties", "papers.wall_ties_designed" },
+    figures = { "papers.wall_tie_nails_least", "papers.wall_tie_strap_least" },
+  },
   applies = function(job, figure)
     local due, why = ties_due(job, figure)
     if not due then return false, why end
@@ -262,6 +290,11 @@ rule "papers.wall_tie_straps" {
 rule "papers.wall_tie_uplift" {
   title = "Uplift that the ties found there hold",
   stage = "deck",
+  reads = {
+    ties_due,
+    facts = { "papers.wall_tie_strap_lb", "papers.wall_tie_uplift_lb", "papers.wall_ties" },
+    figures = { "papers.wall_tie_strap_least" },
+  },
   applies = function(job, figure)
     local due, why = ties_due(job, figure)
     if not due then return false, why end

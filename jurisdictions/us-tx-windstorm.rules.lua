@@ -19,14 +19,18 @@ demand "papers.windstorm_book" {
   mend = "Check the job under the other of the two profiles.",
 }
 
-local function due(job, figure)
+local due = reads({
+  facts = { "site.windstorm_certificate" },
+  figures = { "papers.windstorm_counts" },
+}, function(job, figure)
   if not figure "papers.windstorm_counts" then return false, "no certificate is dealt with here" end
   return job.site.windstorm_certificate, "no windstorm certificate is wanted"
-end
+end)
 
 rule "papers.windstorm_application" {
   title = "Application for windstorm inspection",
   stage = "permit",
+  reads = { facts = { "papers.windstorm_applied" } },
   applies = due,
   judge = function(job)
     return shown(job.papers.windstorm_applied, "the application for windstorm inspection")
@@ -37,6 +41,7 @@ rule "papers.windstorm_application" {
 rule "papers.windstorm_products" {
   title = "Products listed for the windstorm area",
   stage = "permit",
+  reads = { facts = { "papers.windstorm_listed" } },
   applies = due,
   judge = function(job)
     return shown(job.papers.windstorm_listed, "an evaluation listing of every roof product")

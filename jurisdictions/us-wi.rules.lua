@@ -7,14 +7,17 @@ field "roof.rafter_span_ft" { type = "number", unit = "ft", range = { 0, 100 }, 
   ask = "How far do the altered rafters or trusses span, at most?" }
 
 -- The code binds houses from a day within that year; only the year is known.
-local function is_under_code(job, figure)
+local is_under_code = reads({
+  facts = { "house.year_built" },
+  figures = { "permit.dwelling_code_from" },
+}, function(job, figure)
   local from = figure "permit.dwelling_code_from"
   local built = job.house.year_built
   if built == from then
     return cannot_tell("the code binds houses from 1 June of that year: was it built before?")
   end
   return built > from, "the house is older than the state's code: the local code binds"
-end
+end)
 
 demand "deck.spaced_board_thickness" {
   title = "Thickness of spaced boards",
@@ -30,13 +33,17 @@ demand "deck.spaced_board_thickness" {
       .. number(most, "in") .. " apart or closer" or nil
   end } },
   fact = "decks[].thickness_in", meets = "deck.spaced_thickness_least",
+  reads = { facts = { "decks[].support_spacing_in" }, figures = { "deck.board_spacing_most" } },
   mend = "Lay thicker boards, or panels rated for the rafter spacing.",
 }
 
-local function framing_altered(job, figure)
+local framing_altered = reads({
+  is_under_code,
+  facts = { "scope.structure_altered" },
+}, function(job, figure)
   if not job.scope.structure_altered then return false, "the framing is left alone" end
   return is_under_code(job, figure)
-end
+end)
 
 demand "wind.uplift" {
   title = "Uplift on altered framing",
@@ -49,6 +56,11 @@ demand "wind.uplift" {
 rule "wind.framing_ties" {
   title = "Altered rafters or trusses clipped or strapped",
   stage = "deck",
+  reads = {
+    framing_altered,
+    facts = { "roof.rafter_span_ft", "roof.ties_at_each_rafter" },
+    figures = { "wind.ties_span_over" },
+  },
   applies = function(job, figure)
     local altered, why = framing_altered(job, figure)
     if not altered then return false, why end
@@ -61,7 +73,11 @@ rule "wind.framing_ties" {
 }
 
 -- 12 in past the inner face, measured up the slope, and 30 in in all at least.
-local function reach_needed(figure, edge)
+local reach_needed = reads({
+  facts = { "roof.edges[].overhang_in", "roof.edges[].slope", "roof.edges[].wall_thickness_in",
+    "roof.slopes[].pitch" },
+  figures = { "ice_barrier.past_inner_face_least", "ice_barrier.up_slope_least" },
+}, function(figure, edge)
   local pitch = edge.slope.pitch
   local to_face = trade.sum { { "overhang", edge.overhang_in },
     { "wall", edge.wall_thickness_in }, unit = "in" }
@@ -69,12 +85,18 @@ local function reach_needed(figure, edge)
   local past = trade.sum { { "to the inner face, along the slope", along },
     { "past it", figure "ice_barrier.past_inner_face_least" }, unit = "in" }
   return math.max(past, figure "ice_barrier.up_slope_least")
-end
+end)
 
 rule "ice_barrier.up_slope" {
   title = "How far up the slope the ice-dam sheet reaches",
   stage = "dry-in",
   per = "roof.edges",
+  reads = {
+    is_under_code, reach_needed,
+    facts = { "roof.edges[].ice_barrier_reach_in", "roof.edges[].kind",
+      "roof.edges[].measured_ice_barrier_reach_in", "roof.edges[].over_heated_space" },
+    figures = { "ice_barrier.pitch_most" },
+  },
   applies = function(job, figure, edge)
     if edge.kind ~= "eave" then return false, "the sheet is laid from eaves" end
     if not edge.over_heated_space then

@@ -29,21 +29,28 @@ local function places(list, wanted, what)
   return shown(false, what .. ", also: " .. table.concat(words, ", "))
 end
 
-local function over_price(job, figure)
+local over_price = reads({
+  facts = { "scope.price_usd" },
+  figures = { "alarms.at_price_counts", "alarms.price_limit" },
+}, function(job, figure)
   local price, limit = job.scope.price_usd, figure "alarms.price_limit"
   if math.abs(price - limit) < 0.005 then
     return figure "alarms.at_price_counts", "the price is at the figure, not over it"
   end
   return price > limit, "the price is not over the figure"
-end
+end)
 
-local function needs_permit(job)
+local needs_permit = reads({ facts = { "permit.status" } }, function(job)
   return job.permit.status ~= "none", "there is no permit for this job"
-end
+end)
 
 -- Does this job bring the duty? `by_permit` and `by_price` name its switches; the
 -- second is asked only where the first does not bite.
-local function brought(job, figure, exempt, by_permit, by_price)
+local brought = reads({
+  needs_permit, over_price,
+  figures = { "alarms.by_permit", "alarms.by_price", "alarms.co_by_permit",
+    "alarms.co_by_price" },
+}, function(job, figure, exempt, by_permit, by_price)
   if exempt then
     return false, "work on the outside of the house does not bring this duty here"
   end
@@ -52,14 +59,20 @@ local function brought(job, figure, exempt, by_permit, by_price)
   if so then return true end
   if figure(by_price) then return over_price(job, figure) end
   return false, why or "the place does not ask for it at a reroof"
-end
+end)
 
-local function smoke_due(job, figure)
+local smoke_due = reads({ brought, figures = { "alarms.exterior_exempt" } }, function(job, figure)
   return brought(job, figure, figure "alarms.exterior_exempt", "alarms.by_permit",
     "alarms.by_price")
-end
+end)
 
-local function co_due(job, figure)
+local co_due = reads({
+  brought,
+  facts = { "house.co_sources", "house.kind", "house.owner_lives_there", "house.year_built" },
+  figures = { "alarms.co_by_sources", "alarms.co_in_every_house", "alarms.co_sources",
+    "alarms.exterior_exempt" },
+  behind = { { "alarms.co_owner_exempt", "alarms.co_owner_exempt_before" } },
+}, function(job, figure)
   -- What is due in every house is due though the work is outside.
   local exempt = figure "alarms.exterior_exempt" and not figure "alarms.co_in_every_house"
   local so, why = brought(job, figure, exempt, "alarms.co_by_permit", "alarms.co_by_price")
@@ -77,11 +90,12 @@ local function co_due(job, figure)
     if has(job.house.co_sources, source) then return true end
   end
   return false, "nothing in the house gives off carbon monoxide"
-end
+end)
 
 rule "alarms.smoke" {
   title = "Smoke alarms",
   stage = "final",
+  reads = { facts = { "alarms.smoke_at" }, figures = { "alarms.smoke_places" } },
   applies = smoke_due,
   judge = function(job, figure)
     return places(job.alarms.smoke_at, figure "alarms.smoke_places", "working smoke alarms")
@@ -92,6 +106,11 @@ rule "alarms.smoke" {
 rule "alarms.co" {
   title = "Carbon monoxide alarms",
   stage = "final",
+  reads = {
+    co_due,
+    facts = { "alarms.co_at" },
+    figures = { "alarms.co_bedroom_places", "alarms.co_not_read", "alarms.co_places" },
+  },
   applies = function(job, figure)
     if figure "alarms.co_not_read" then return true end
     return co_due(job, figure)
@@ -113,15 +132,15 @@ rule "alarms.co" {
 }
 
 -- Further demands on the alarms that are due.
-local function any_due(job, figure)
+local any_due = reads({ smoke_due, co_due }, function(job, figure)
   local so, why = smoke_due(job, figure)
   if so then return true end
   return co_due(job, figure), why
-end
+end)
 
-local function due_and(switch, off)
+local due_and = reads({ any_due }, function(switch, off)
   return { on { switch, otherwise = off }, any_due }
-end
+end)
 
 demand "alarms.listed" {
   title = "Alarms of a listed kind",
@@ -133,7 +152,11 @@ demand "alarms.listed" {
 
 -- Where the work opens nothing inside, and no attic or the like lets wires through, a
 -- place may take batteries that are changed.
-local function powers(job, figure)
+local powers = reads({
+  facts = { "house.wiring_access", "scope.finish_opened" },
+  figures = { "alarms.closed_differs", "alarms.powers", "alarms.powers_closed",
+    "alarms.wiring_access_counts" },
+}, function(job, figure)
   if not figure "alarms.closed_differs" or job.scope.finish_opened then
     return "alarms.powers"
   end
@@ -141,7 +164,7 @@ local function powers(job, figure)
     return "alarms.powers"
   end
   return "alarms.powers_closed"
-end
+end)
 
 demand "alarms.power" {
   title = "What feeds the alarms",
@@ -189,6 +212,7 @@ demand "alarms.proof" {
 rule "alarms.form_signers" {
   title = "Who signs the alarm form",
   stage = "final",
+  reads = { facts = { "alarms.form_signed_by" }, figures = { "alarms.form_signers" } },
   when = {
     due_and("alarms.form_signers_count", "nothing is said about who signs"),
     is { "alarms.proof", "signed_form", "affidavit", otherwise = "no form stands in for a look" },
@@ -227,6 +251,7 @@ demand "alarms.gas_vents" {
     inspected { otherwise = "looked at at the final" },
   },
   fact = "house.gas_vents_fit", shown = "gas vent pipes that still fit together",
+  reads = { facts = { "house.co_sources" } },
   mend = "Fit the pipes together again before anyone lights a burner.",
   caution = "A flue knocked apart fills the attic with carbon monoxide.",
 }

@@ -7,9 +7,9 @@
 
 local ALL = { "permit", "deck", "dry-in", "final" }
 
-local function tears_off(job)
+local tears_off = reads({ old_covering_comes_off, facts = { "scope.method" } }, function(job)
   return job.scope.method == "tear-off" or old_covering_comes_off(job)
-end
+end)
 
 caution "falls" {
   stages = ALL,
@@ -17,6 +17,7 @@ caution "falls" {
     return "From " .. number(figure "cautions.fall_height", "ft")
       .. " up: rails, nets or a harness line."
   end,
+  reads = { figures = { "cautions.fall_height" } },
   says = function(job, figure)
     return "From " .. number(figure "cautions.fall_height", "ft") .. " above a lower level, work "
       .. "behind rails, over nets or on a harness line. A written plan instead is only for "
@@ -32,6 +33,7 @@ caution "ladders" {
     return "Ladder: tied, " .. number(figure "cautions.ladder_above_least", "ft")
       .. " past the eave, foot out 1 in " .. number(figure "cautions.ladder_lean") .. "."
   end,
+  reads = { figures = { "cautions.ladder_above_least", "cautions.ladder_lean" } },
   says = function(job, figure)
     return "Set the ladder's foot " .. number(1, "ft") .. " out for every "
       .. number(figure "cautions.ladder_lean", "ft") .. " of its working length, run its rails "
@@ -48,6 +50,7 @@ caution "power_lines" {
     return "Power lines: keep people, ladders and metal edge "
       .. number(figure "cautions.power_line_gap_least", "ft") .. " away."
   end,
+  reads = { figures = { "cautions.power_line_gap_least", "cautions.power_line_kv_most" } },
   says = function(job, figure)
     return "Find the overhead lines before raising anything. Keep people, ladders and lengths of "
       .. "metal edge or gutter " .. number(figure "cautions.power_line_gap_least", "ft")
@@ -71,6 +74,7 @@ caution "weak_deck" {
 caution "holes" {
   stages = { "deck", "dry-in", "final" },
   brief = "Skylights and holes: rail them, or cover them with what holds a person.",
+  reads = { figures = { "cautions.cover_load_times" } },
   says = function(job, figure)
     return "Rail skylights and openings in the deck, or cover them with something that holds "
       .. number(figure "cautions.cover_load_times", "times")
@@ -92,6 +96,10 @@ caution "loading" {
 caution "heat" {
   stages = { "deck", "dry-in", "final" },
   brief = "Heat: water, shade, rest, and an eye on new hands.",
+  reads = {
+    figures = { "cautions.heat_rest_every", "cautions.heat_rest_from",
+      "cautions.heat_rest_minutes" },
+  },
   says = function(job, figure)
     return "Water, shade and rest in heat, and a close watch on new and returning hands. One "
       .. "state's measure: from " .. number(figure "cautions.heat_rest_from", "F") .. " at least "
@@ -105,6 +113,7 @@ caution "heat" {
 caution "nail_guns" {
   stages = { "deck", "dry-in", "final" },
   brief = "Nail guns: full-sequence trigger; never carried with the trigger held.",
+  reads = { figures = { "cautions.bump_trigger_times" } },
   says = function(job, figure)
     return "Use the full-sequence trigger, on the flat too: a bump trigger hurts people about "
       .. number(figure "cautions.bump_trigger_times", "times")
@@ -116,6 +125,7 @@ caution "nail_guns" {
 
 caution "asbestos" {
   stages = { "permit", "deck" },
+  reads = { figures = { "cautions.asbestos_over" } },
   when = tears_off,
   brief = "Asbestos in the old roof: ask or test before tear-off.",
   says = function(job, figure)
@@ -130,6 +140,10 @@ caution "asbestos" {
 
 caution "lead_paint" {
   stages = { "permit", "deck", "dry-in" },
+  reads = {
+    facts = { "house.year_built" },
+    figures = { "cautions.lead_paint_before", "cautions.lead_paint_free_most" },
+  },
   when = function(job, figure)
     return job.house.year_built < figure "cautions.lead_paint_before"
   end,

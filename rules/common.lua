@@ -3,20 +3,20 @@
 
 -- Who and what is meant ----------------------------------------------------------
 
-local function shingles_only(job)
+local shingles_only = reads({ facts = { "covering.kind" } }, function(job)
   return job.covering.kind == "asphalt_shingle", "only asphalt shingles are judged here"
-end
+end)
 
 local NOT_JUDGED_HERE = "this covering is not judged here: the code's section on it and its "
   .. "maker's instructions say what it asks"
 
 -- A plane may keep its old covering, or get another than the job names: what is asked of
 -- the job's covering is not asked there.
-local function gets_covering(slope)
+local gets_covering = reads({ facts = { "roof.slopes[].gets" } }, function(slope)
   if not slope or not known(slope, "gets") or slope.gets == "new_covering" then return true end
   return false, slope.gets == "old_stays" and "the old covering of this plane stays"
     or "this plane gets another covering than the job's"
-end
+end)
 
 -- Whoever holds the permit as a contractor does the work.
 local by_contractor = no { is { "permit.holder", "owner" },
@@ -44,16 +44,21 @@ local function is_recent(earlier, today, months)
 end
 
 -- Speeds are whole miles an hour, as they print.
-local function whole_mph(job)
+local whole_mph = reads({ facts = { "site.wind_vult_mph" } }, function(job)
   return math.floor(job.site.wind_vult_mph + 0.5)
-end
+end)
 
 -- Underlayment and wind ------------------------------------------------------------
 
 -- Some editions go by a speed, later ones by a map. Where any wind counts, what
 -- windy places ask of fasteners binds everywhere, and kinds and laps do not
 -- change with the wind.
-local function is_windy(job, figure)
+local is_windy = reads({
+  facts = { "site.hurricane_prone_region", "site.wind_design_required", "site.wind_vult_mph" },
+  figures = { "underlayment.any_wind_counts", "underlayment.wind_by_map",
+    "underlayment.wind_by_region", "underlayment.wind_counts", "underlayment.wind_from",
+    "underlayment.wind_on_vasd" },
+}, function(job, figure)
   if figure "underlayment.any_wind_counts" then return true end
   if not figure "underlayment.wind_counts" then return false end
   if figure "underlayment.wind_by_region" then return job.site.hurricane_prone_region end
@@ -61,37 +66,51 @@ local function is_windy(job, figure)
   local speed = job.site.wind_vult_mph
   if figure "underlayment.wind_on_vasd" then speed = trade.vult_to_vasd(speed) end
   return as_printed(speed, "mph") >= figure "underlayment.wind_from"
-end
+end)
 
 -- Windy, where the kinds and laps of windy places are asked for.
-local function is_stormy(job, figure)
+local is_stormy = reads({ is_windy }, function(job, figure)
   return not figure "underlayment.any_wind_counts" and is_windy(job, figure)
-end
+end)
 
 -- What a roll is; whether the code takes it is a figure.
-local function is_self_adhered(sheet)
+local is_self_adhered = reads({ facts = { "underlayments[].kind" } }, function(sheet)
   return sheet.kind == "D1970"
-end
+end)
 
 -- Strips of tape over the joints of the deck: some editions take them in place of what
 -- windy places ask of plies and laps.
-local function is_taped(figure, sheet)
+local is_taped = reads({
+  facts = { "underlayments[].deck_joints_taped", "underlayments[].tape_width_in" },
+  figures = { "underlayment.sealed_deck_methods", "underlayment.tape_width_least" },
+}, function(figure, sheet)
   if not has(figure "underlayment.sealed_deck_methods", "taped_joints") then return false end
   return sheet.deck_joints_taped
     and as_printed(sheet.tape_width_in, "in") >= figure "underlayment.tape_width_least"
-end
+end)
 
 -- Deck, ice barrier, vents ----------------------------------------------------------
 
 -- The members that carry the panels: spaced boards under new panels, else rafters.
-local function support_spacing(deck)
+local support_spacing = reads({
+  facts = { "decks[].board_gap_in", "decks[].board_width_in", "decks[].kind",
+    "decks[].support_spacing_in" },
+}, function(deck)
   if deck.kind == "spaced_board" then return deck.board_gap_in + deck.board_width_in end
   return deck.support_spacing_in
-end
+end)
 
 -- A place may ask for it outright, or leave it to its climate table, which the
 -- job has to quote.
-local function ice_barrier_is_asked_for(job, figure)
+local ice_barrier_is_asked_for = reads({
+  facts = { "site.elevation_ft", "site.ice_barrier_in_table", "site.ice_history",
+    "site.january_mean_F" },
+  facts_of_some_places = { "site.local_ice_zone" },
+  figures = { "ice_barrier.by_elevation", "ice_barrier.by_history", "ice_barrier.by_local_zone",
+    "ice_barrier.by_table", "ice_barrier.elevation_from", "ice_barrier.local_zones",
+    "ice_barrier.required" },
+  behind = { { "ice_barrier.by_january_mean", "ice_barrier.january_mean_most" } },
+}, function(job, figure)
   if figure "ice_barrier.required" then return true end
   -- Or by how cold January is, or by a history of ice where one is known.
   if figure "ice_barrier.by_january_mean"
@@ -109,9 +128,14 @@ local function ice_barrier_is_asked_for(job, figure)
     return true
   end
   return figure "ice_barrier.by_table" and job.site.ice_barrier_in_table
-end
+end)
 
-local function ice_barrier_is_needed(job, figure)
+local ice_barrier_is_needed = reads({
+  ice_barrier_is_asked_for,
+  facts = { "covering.kind", "house.kind", "scope.method" },
+  figures = { "ice_barrier.coverings", "ice_barrier.on_overlay_required",
+    "ice_barrier.one_family_exempt" },
+}, function(job, figure)
   if not ice_barrier_is_asked_for(job, figure) then
     return false, "no ice barrier is asked for here"
   end
@@ -127,10 +151,15 @@ local function ice_barrier_is_needed(job, figure)
     return false, "an overlay does not open the eaves"
   end
   return true
-end
+end)
 
 -- Is it asked for at this edge?
-local function is_iced_eave(job, figure, edge)
+local is_iced_eave = reads({
+  ice_barrier_is_needed, gets_covering,
+  facts = { "roof.edges[].kind", "roof.edges[].over_heated_space", "roof.edges[].slope",
+    "roof.slopes[].ends_at_wall" },
+  figures = { "ice_barrier.unheated_at_wall_exempt", "ice_barrier.unheated_exempt" },
+}, function(job, figure, edge)
   if edge.kind ~= "eave" then return false, "ice barrier is laid from eaves" end
   local needed, why = ice_barrier_is_needed(job, figure)
   if not needed then return false, why end
@@ -145,10 +174,12 @@ local function is_iced_eave(job, figure, edge)
       "there is no heated space behind this eave, and its plane ends at a wall"
   end
   return true
-end
+end)
 
 -- A short plane, such as a porch roof, cannot carry more than itself.
-local function shorter_plane(slope, needed)
+local shorter_plane = reads({
+  facts = { "roof.slopes[].pitch", "roof.slopes[].run_ft" },
+}, function(slope, needed)
   if known(slope, "run_ft") and slope.run_ft * 12 < needed then
     local whole = 12 * trade.sloped_length_ft { run_ft = slope.run_ft, pitch = slope.pitch }
     if whole < needed then
@@ -157,11 +188,18 @@ local function shorter_plane(slope, needed)
     end
   end
   return needed
-end
+end)
 
 -- How far it must reach along the slope, in inches: past the wall by so much, or as wide
 -- as a strip.
-local function barrier_reach(figure, edge)
+local barrier_reach = reads({
+  shorter_plane,
+  facts = { "roof.edges[].overhang_in", "roof.edges[].slope", "roof.edges[].wall_thickness_in" },
+  figures = { "ice_barrier.inside_along_slope", "ice_barrier.inside_wall_least",
+    "ice_barrier.steep_applies", "ice_barrier.steep_from", "ice_barrier.steep_reach_least",
+    "ice_barrier.strip_allowed", "ice_barrier.strip_least", "ice_barrier.strip_required",
+    "ice_barrier.wall_counts" },
+}, function(figure, edge)
   if figure "ice_barrier.strip_allowed" then
     work("a strip along the eave, whatever lies under it")
     return shorter_plane(edge.slope, figure "ice_barrier.strip_least")
@@ -194,29 +232,39 @@ local function barrier_reach(figure, edge)
     needed = math.max(needed, strip)
   end
   return shorter_plane(slope, needed)
-end
+end)
 
-local function sold_by_foot(vent)
+local sold_by_foot = reads({
+  facts = { "attics[].vents[].gross_each_sqin", "attics[].vents[].kind",
+    "attics[].vents[].nfa_each_sqin", "attics[].vents[].nfa_sqin_per_ft" },
+}, function(vent)
   if known(vent, "nfa_sqin_per_ft") then return true end
   if known(vent, "nfa_each_sqin") or known(vent, "gross_each_sqin") then return false end
   return vent.kind == "ridge" or vent.kind == "soffit_strip"
-end
+end)
 
 -- The free area of one vent: by its label, or by its opening and what covers it.
-local function each_vent_area(figure, vent)
+local each_vent_area = reads({
+  facts = { "attics[].vents[].cover", "attics[].vents[].gross_each_sqin",
+    "attics[].vents[].nfa_each_sqin" },
+  figures = { "ventilation.gross_times.*" },
+}, function(figure, vent)
   if known(vent, "nfa_each_sqin") or not known(vent, "gross_each_sqin") then
     return vent.nfa_each_sqin
   end
   return trade.vent_net_sqin { gross_sqin = vent.gross_each_sqin,
     multiplier = figure("ventilation.gross_times." .. vent.cover) }
-end
+end)
 
-local function vent_area(figure, vent)
+local vent_area = reads({
+  sold_by_foot, each_vent_area,
+  facts = { "attics[].vents[].count", "attics[].vents[].length_ft" },
+}, function(figure, vent)
   if sold_by_foot(vent) then
     return trade.vent_area_sqin { length_ft = vent.length_ft, sqin_per_ft = vent.nfa_sqin_per_ft }
   end
   return trade.vent_area_sqin { count = vent.count, each_sqin = each_vent_area(figure, vent) }
-end
+end)
 
 -- What calls for a permit -----------------------------------------------------------
 
@@ -224,21 +272,27 @@ local function percent_of(part, whole)
   return trade.share_percent { part = part, whole = whole, unit = "sqft" }
 end
 
-local function plane_sqft(slope)
+local plane_sqft = reads({
+  facts = { "roof.slopes[].eave_ft", "roof.slopes[].pitch", "roof.slopes[].plan_sqft",
+    "roof.slopes[].ridge_ft", "roof.slopes[].run_ft" },
+}, function(slope)
   return trade.slope_area_sqft {
     eave_ft = slope.eave_ft, ridge_ft = slope.ridge_ft, run_ft = slope.run_ft, pitch = slope.pitch,
     plan_sqft = known(slope, "plan_sqft") and slope.plan_sqft or nil }
-end
+end)
 
-local function roof_sqft(job)
+local roof_sqft = reads({ plane_sqft, facts = { "roof.slopes" } }, function(job)
   local sum = 0
   for _, slope in ipairs(job.roof.slopes) do sum = sum + plane_sqft(slope) end
   return sum
-end
+end)
 
 -- Strips along open edges that are of the deck, less those of another on its planes; of the
 -- planes that `counts` lets in.
-local function strips_sqft(job, deck, counts)
+local strips_sqft = reads({
+  facts = { "decks[].name", "roof.edges[].deck", "roof.edges[].deck_in", "roof.edges[].length_ft",
+    "roof.edges[].slope", "roof.slopes[].deck" },
+}, function(job, deck, counts)
   local sum = 0
   if not known(job.roof, "edges") then return 0 end
   for _, edge in ipairs(job.roof.edges) do
@@ -249,24 +303,30 @@ local function strips_sqft(job, deck, counts)
     end
   end
   return sum
-end
+end)
 
 local function every() return true end
 
-local function deck_sqft(job, deck)
+local deck_sqft = reads({
+  plane_sqft, strips_sqft,
+  facts = { "decks[].name", "roof.slopes[].deck" },
+}, function(job, deck)
   local sum = 0
   for _, slope in ipairs(job.roof.slopes) do
     if slope.deck.name == deck.name then sum = sum + plane_sqft(slope) end
   end
   return math.max(0, sum + strips_sqft(job, deck, every))
-end
+end)
 
 -- A size by which the job would be free must be that of the planes, or of the share
 -- of them that is done: 30 squares typed as 30 sq ft would need no permit. How far
 -- the two may lie apart: as rules/cannot_be.lua has it.
 local AREA_PERCENT, SHARE_PERCENT = 25, 1
 
-local function agreed_area(job)
+local agreed_area = reads({
+  roof_sqft,
+  facts = { "scope.area_sqft", "scope.extent", "scope.roof_share_percent" },
+}, function(job)
   local area, whole, share = job.scope.area_sqft, roof_sqft(job), 100
   if known(job.scope, "roof_share_percent") or job.scope.extent == "repair" then
     share = job.scope.roof_share_percent
@@ -278,7 +338,7 @@ local function agreed_area(job)
       .. ": which holds? (30 squares are 3,000 sq ft)")
   end
   return area
-end
+end)
 
 -- Is a share or a size inside? `step` is the last digit that reports print: what
 -- prints as the figure is taken as the figure.
@@ -289,7 +349,10 @@ local function is_inside(found, limit, at_counts, step)
 end
 
 -- What counts together: this job, and what was renewed in the months before.
-local function share_renewed(job, months)
+local share_renewed = reads({
+  facts = { "date", "scope.earlier_roofing[].done_on",
+    "scope.earlier_roofing[].roof_share_percent", "scope.roof_share_percent" },
+}, function(job, months)
   local parts = { unit = "percent", { "this job", job.scope.roof_share_percent } }
   for _, done in ipairs(job.scope.earlier_roofing) do
     if is_recent(done.done_on, job.date, months) then
@@ -297,28 +360,34 @@ local function share_renewed(job, months)
     end
   end
   return trade.sum(parts)
-end
+end)
 
 -- New deck counts whether it takes the old one's place or lies over it.
-local function new_deck_sqft(job, deck)
+local new_deck_sqft = reads({
+  deck_sqft,
+  facts = { "decks[].replaced_sqft", "decks[].work" },
+}, function(job, deck)
   if deck.work == "kept" then return 0 end
   if deck.work == "partly_replaced" then return deck.replaced_sqft end
   return deck_sqft(job, deck)
-end
+end)
 
 -- Of all decks together: sheets spread over several are no fewer.
-local function all_new_deck_sqft(job)
+local all_new_deck_sqft = reads({ new_deck_sqft, facts = { "decks" } }, function(job)
   local parts = { unit = "sqft" }
   for _, deck in ipairs(job.decks) do
     table.insert(parts, { deck.name, new_deck_sqft(job, deck) })
   end
   return trade.sum(parts)
-end
+end)
 
 -- Planes may differ in what lies on them. The list has the layers of the plane that has
 -- most, the top first: where there are fewer, the lowest of them lie. A plane may be
 -- stripped further than the list says, so a plane that says nothing is the worst there is.
-local function old_layers_on(job, slope)
+local old_layers_on = reads({
+  facts = { "existing.coverings[].removed", "existing.layers", "existing.layers_removed",
+    "roof.slopes[].old_layers", "roof.slopes[].old_layers_removed" },
+}, function(job, slope)
   local here = job.existing.layers
   if not slope or not (known(slope, "old_layers") or known(slope, "old_layers_removed")) then
     return here, job.existing.layers_removed
@@ -330,10 +399,10 @@ local function old_layers_on(job, slope)
     if coverings[i].removed then off = off + 1 end
   end
   return here, off
-end
+end)
 
 -- Does the i-th of the list lie there, and does it come off?
-local function old_layer_at(job, slope, i)
+local old_layer_at = reads({ old_layers_on }, function(job, slope, i)
   local coverings = job.existing.coverings
   if not slope or not (known(slope, "old_layers") or known(slope, "old_layers_removed")) then
     return true, coverings[i].removed
@@ -341,11 +410,14 @@ local function old_layer_at(job, slope, i)
   local here, off = old_layers_on(job, slope)
   local above = #coverings - here
   return i > above, i <= above + off
-end
+end)
 
 -- The same, where it matters which layer it is: of several kinds, the fewer that lie on a
 -- plane need not be the lowest.
-local function old_layer_told(job, slope, i)
+local old_layer_told = reads({
+  old_layer_at,
+  facts = { "existing.coverings[].kind" },
+}, function(job, slope, i)
   local there, off = old_layer_at(job, slope, i)
   local coverings = job.existing.coverings
   if slope and old_layers_on(job, slope) < #coverings then
@@ -357,11 +429,14 @@ local function old_layer_told(job, slope, i)
     end
   end
   return there, off
-end
+end)
 
 -- The planes that get the covering, or any new one where others count; one that stands for
 -- all where none is told apart.
-local function planes_covered(job, others)
+local planes_covered = reads({
+  gets_covering,
+  facts = { "roof.slopes[].old_layers", "roof.slopes[].old_layers_removed" },
+}, function(job, others)
   local planes = {}
   if known(job.roof, "slopes") then
     for _, slope in ipairs(job.roof.slopes) do
@@ -375,17 +450,20 @@ local function planes_covered(job, others)
   end
   if not planes.told then return { false } end
   return planes
-end
+end)
 
-local function old_covering_comes_off(job)
+local old_covering_comes_off = reads({ planes_covered, old_layers_on }, function(job)
   for _, slope in ipairs(planes_covered(job, true)) do
     local _, off = old_layers_on(job, slope)
     if off > 0 then return true end
   end
   return false, "nothing is torn off"
-end
+end)
 
-local function weights_on(job, slope)
+local weights_on = reads({
+  old_layer_told,
+  facts = { "covering.weight_lb_per_square", "existing.coverings[].weight_lb_per_square" },
+}, function(job, slope)
   local before, after = 0, job.covering.weight_lb_per_square
   for i, layer in ipairs(job.existing.coverings) do
     local there, off = old_layer_told(job, slope, i)
@@ -393,11 +471,11 @@ local function weights_on(job, slope)
     if there and not off then after = after + layer.weight_lb_per_square end
   end
   return before, after
-end
+end)
 
 -- What weighs on the deck now, and after the work, on the plane where it rises most: in
 -- pounds, or by its share where "share" is said.
-local function weights(job, by)
+local weights = reads({ planes_covered, weights_on }, function(job, by)
   local before, after, most
   for _, slope in ipairs(planes_covered(job)) do
     local was, is = weights_on(job, slope)
@@ -407,74 +485,98 @@ local function weights(job, by)
     if not most or rise > most then before, after, most = was, is, rise end
   end
   return before, after
-end
+end)
 
 -- Does it call for a permit, and where a measure decides: what was found, and up to
 -- what a job is free.
 local permit_triggers = {}
 
-function permit_triggers.method(job, figure)
+permit_triggers.method = reads({
+  facts = { "scope.method" },
+  figures = { "permit.overlay_counts", "permit.tear_off_counts" },
+}, function(job, figure)
   local overlay = job.scope.method == "overlay"
   return figure(overlay and "permit.overlay_counts" or "permit.tear_off_counts")
-end
+end)
 
-function permit_triggers.area(job, figure)
+permit_triggers.area = reads({
+  agreed_area,
+  figures = { "permit.area_at_counts", "permit.area_limit" },
+}, function(job, figure)
   local area, limit = job.scope.area_sqft, figure "permit.area_limit"
   local inside = is_inside(area, limit, figure "permit.area_at_counts", 0.1)
   return inside, inside and area or agreed_area(job), limit
-end
+end)
 
-function permit_triggers.share(job, figure)
+permit_triggers.share = reads({
+  share_renewed,
+  figures = { "permit.share_at_counts", "permit.share_limit", "permit.share_months" },
+}, function(job, figure)
   local limit = figure "permit.share_limit"
   local share = share_renewed(job, figure "permit.share_months")
   return is_inside(share, limit, figure "permit.share_at_counts", 0.1), share, limit
-end
+end)
 
-function permit_triggers.plane_share(job, figure, slope)
+permit_triggers.plane_share = reads({
+  facts = { "roof.slopes[].replaced_percent" },
+  figures = { "permit.plane_share_at_counts", "permit.plane_share_limit" },
+}, function(job, figure, slope)
   local limit, share = figure "permit.plane_share_limit", slope.replaced_percent
   return is_inside(share, limit, figure "permit.plane_share_at_counts", 0.1), share, limit
-end
+end)
 
-function permit_triggers.deck(job, figure)
+permit_triggers.deck = reads({
+  all_new_deck_sqft,
+  figures = { "permit.deck_any_free" },
+}, function(job, figure)
   local new, free = all_new_deck_sqft(job), figure "permit.deck_any_free"
   return is_inside(new, free, false, 0.1), new, free
-end
+end)
 
-function permit_triggers.deck_share(job, figure)
+permit_triggers.deck_share = reads({
+  all_new_deck_sqft, roof_sqft,
+  figures = { "permit.deck_share_at_counts", "permit.deck_share_limit" },
+}, function(job, figure)
   local new, limit = all_new_deck_sqft(job), figure "permit.deck_share_limit"
   local share = percent_of(new, roof_sqft(job))
   return is_inside(share, limit, figure "permit.deck_share_at_counts", 0.1), share, limit
-end
+end)
 
-function permit_triggers.price(job, figure)
+permit_triggers.price = reads({
+  facts = { "scope.price_usd" },
+  figures = { "permit.price_at_counts", "permit.price_limit" },
+}, function(job, figure)
   local price, limit = job.scope.price_usd, figure "permit.price_limit"
   return is_inside(price, limit, figure "permit.price_at_counts", 0.01), price, limit
-end
+end)
 
-function permit_triggers.pitch(job)
+permit_triggers.pitch = reads({ facts = { "scope.pitch_change" } }, function(job)
   return job.scope.pitch_change
-end
+end)
 
-function permit_triggers.material(job)
+permit_triggers.material = reads({ facts = { "scope.material_change" } }, function(job)
   return job.scope.material_change
-end
+end)
 
-function permit_triggers.structure(job)
+permit_triggers.structure = reads({ facts = { "scope.structure_altered" } }, function(job)
   return job.scope.structure_altered
-end
+end)
 
-function permit_triggers.history(job)
+permit_triggers.history = reads({ facts = { "site.historic" } }, function(job)
   return job.site.historic
-end
+end)
 
-function permit_triggers.spaced_deck(job)
+permit_triggers.spaced_deck = reads({ facts = { "decks[].kind", "decks[].work" } }, function(job)
   for _, deck in ipairs(job.decks) do
     if deck.kind == "spaced_board" and deck.work == "replaced" then return true end
   end
   return false
-end
+end)
 
-function permit_triggers.weight_rise(job, figure)
+permit_triggers.weight_rise = reads({
+  weights,
+  figures = { "permit.weight_rise_at_counts", "permit.weight_rise_limit" },
+}, function(job, figure)
   local before, after = weights(job, "share")
   local limit = figure "permit.weight_rise_limit"
   if before == 0 then return cannot_tell("nothing lies on the roof now to compare with") end
@@ -482,56 +584,74 @@ function permit_triggers.weight_rise(job, figure)
     .. " after the work")
   local rise = 100 * (after - before) / before
   return is_inside(rise, limit, figure "permit.weight_rise_at_counts", 0.1), rise, limit
-end
+end)
 
-function permit_triggers.heavy_covering(job, figure)
+permit_triggers.heavy_covering = reads({
+  facts = { "covering.weight_lb_per_square" },
+  figures = { "permit.heavy_at_counts", "permit.heavy_limit" },
+}, function(job, figure)
   local weight, limit = job.covering.weight_lb_per_square, figure "permit.heavy_limit"
   return is_inside(weight, limit, figure "permit.heavy_at_counts", 0.1), weight, limit
-end
+end)
 
-function permit_triggers.skylight(job)
+permit_triggers.skylight = reads({ facts = { "scope.skylights_changed" } }, function(job)
   return job.scope.skylights_changed
-end
+end)
 
-function permit_triggers.units(job)
+permit_triggers.units = reads({ facts = { "scope.units_moved" } }, function(job)
   return job.scope.units_moved
-end
+end)
 
-function permit_triggers.underlayment(job)
+permit_triggers.underlayment = reads({ facts = { "scope.new_underlayment" } }, function(job)
   return job.scope.new_underlayment
-end
+end)
 
-function permit_triggers.stories(job, figure)
+permit_triggers.stories = reads({
+  facts = { "house.stories" },
+  figures = { "permit.stories_limit" },
+}, function(job, figure)
   local stories, limit = job.house.stories, figure "permit.stories_limit"
   return stories > limit, stories, limit
-end
+end)
 
-function permit_triggers.wildfire_zone(job)
+permit_triggers.wildfire_zone = reads({ facts = { "site.wildfire_hazard_zone" } }, function(job)
   return job.site.wildfire_hazard_zone
-end
+end)
 
-function permit_triggers.solar_roof(job)
+permit_triggers.solar_roof = reads({ facts = { "covering.integrated_solar" } }, function(job)
   return job.covering.integrated_solar
-end
+end)
 
 -- The kind of house is asked only where some kind counts.
-function permit_triggers.house_kind(job, figure)
+permit_triggers.house_kind = reads({
+  facts = { "house.kind" },
+  figures = { "permit.house_kinds_counted" },
+}, function(job, figure)
   local kinds = figure "permit.house_kinds_counted"
   return #kinds > 0 and has(kinds, job.house.kind)
-end
+end)
 
 -- In pounds to the square foot of slope: a rise in percent says little of a light roof.
-function permit_triggers.weight_added(job, figure)
+permit_triggers.weight_added = reads({
+  weights,
+  figures = { "permit.weight_added_limit" },
+}, function(job, figure)
   local before, after = weights(job)
   local limit = figure "permit.weight_added_limit"
   work(number(before, "lb_per_square") .. " now, " .. number(after, "lb_per_square")
     .. " after the work")
   local added = trade.layer_psf { lb_per_square = after - before }
   return as_printed(added, "psf") > limit, added, limit
-end
+end)
 
 -- New roofing and new sheathing, pounds to the level square foot.
-local function new_weight(job, figure, slope)
+local new_weight = reads({
+  facts = { "covering.weight_lb_per_square", "decks[].kind", "decks[].over_panel_thickness_in",
+    "decks[].thickness_in", "decks[].work", "roof.slopes[].deck", "roof.slopes[].pitch",
+    "roof.slopes[].underlayment", "underlayments[].plies",
+    "underlayments[].weight_lb_per_square" },
+  figures = { "weight.board_inch", "weight.panel_inch", "weight.underlayment_ply" },
+}, function(job, figure, slope)
   local sheet, deck, ply = slope.underlayment, slope.deck, figure "weight.underlayment_ply"
   if known(sheet, "weight_lb_per_square") then ply = sheet.weight_lb_per_square end
   local parts = { unit = "psf",
@@ -546,10 +666,13 @@ local function new_weight(job, figure, slope)
       thickness_in = deck.over_panel_thickness_in, psf_per_in = figure "weight.panel_inch" } })
   end
   return trade.plan_load_psf { slope_psf = trade.sum(parts), pitch = slope.pitch }
-end
+end)
 
 -- What the table says a roof carries beside its own weight, by slope.
-local function live_load(figure, pitch)
+local live_load = reads({
+  figures = { "weight.live_load_mid_from", "weight.live_load_steep_from",
+    "weight.roof_live_load.low", "weight.roof_live_load.mid", "weight.roof_live_load.steep" },
+}, function(figure, pitch)
   local rise = as_printed(pitch, "rise_in_12")
   if rise >= figure "weight.live_load_steep_from" then
     return figure "weight.roof_live_load.steep"
@@ -558,14 +681,17 @@ local function live_load(figure, pitch)
     return figure "weight.roof_live_load.mid"
   end
   return figure "weight.roof_live_load.low"
-end
+end)
 
-function permit_triggers.load_share(job, figure, slope)
+permit_triggers.load_share = reads({
+  new_weight, live_load,
+  figures = { "permit.load_share_limit" },
+}, function(job, figure, slope)
   local limit = figure "permit.load_share_limit"
   local share = trade.share_percent { part = new_weight(job, figure, slope),
     whole = live_load(figure, slope.pitch), unit = "psf" }
   return as_printed(share, "percent") > limit, share, limit
-end
+end)
 
 -- Those that a switch of the place turns on for the whole job.
 local SWITCHED = {
@@ -596,12 +722,31 @@ local BY_PLANE = {
   { "permit.load_share_counts", permit_triggers.load_share },
 }
 
-local function is_exempt_repair(job, figure)
+local is_exempt_repair = reads({
+  facts = { "scope.extent", "scope.structure_altered" },
+  figures = { "permit.repair_exempt" },
+}, function(job, figure)
   return figure "permit.repair_exempt" and job.scope.extent == "repair"
     and not job.scope.structure_altered
-end
+end)
 
-local function permit_is_needed(job, figure)
+local permit_is_needed = reads({
+  is_exempt_repair, permit_triggers.method, permit_triggers.house_kind,
+  permit_triggers.structure, permit_triggers.pitch, permit_triggers.material,
+  permit_triggers.history, permit_triggers.spaced_deck, permit_triggers.skylight,
+  permit_triggers.units, permit_triggers.underlayment, permit_triggers.stories,
+  permit_triggers.wildfire_zone, permit_triggers.solar_roof, permit_triggers.area,
+  permit_triggers.share, permit_triggers.deck, permit_triggers.deck_share, permit_triggers.price,
+  permit_triggers.weight_rise, permit_triggers.weight_added, permit_triggers.heavy_covering,
+  permit_triggers.plane_share, permit_triggers.load_share,
+  figures = { "permit.area_counts", "permit.deck_any_counts", "permit.deck_share_counts",
+    "permit.every", "permit.heavy_counts", "permit.historic_counts", "permit.load_share_counts",
+    "permit.material_change_counts", "permit.pitch_change_counts", "permit.plane_share_counts",
+    "permit.price_counts", "permit.share_counts", "permit.skylight_counts",
+    "permit.solar_roof_counts", "permit.spaced_deck_counts", "permit.stories_counts",
+    "permit.structure_counts", "permit.underlayment_counts", "permit.units_counts",
+    "permit.weight_added_counts", "permit.weight_rise_counts", "permit.wildfire_zone_counts" },
+}, function(job, figure)
   if figure "permit.every" then return not is_exempt_repair(job, figure) end
   if permit_triggers.method(job, figure) then return true end
   if permit_triggers.house_kind(job, figure) then return true end
@@ -616,15 +761,18 @@ local function permit_is_needed(job, figure)
     end
   end
   return false
-end
+end)
 
 -- Visits and lapsing go with a permit: one that was taken out, needed or not, or one
 -- that is needed. Whether one is needed is asked only where none was taken out.
-local function permit_counts(job, figure)
+local permit_counts = reads({
+  permit_is_needed,
+  facts = { "permit.status" },
+}, function(job, figure)
   if known(job.permit, "status") and job.permit.status ~= "none" then return true end
   if permit_is_needed(job, figure) then return true end
   return job.permit.status ~= "none", "no permit is needed, and none is taken out"
-end
+end)
 
 -- Takeoff ------------------------------------------------------------------------
 
@@ -650,13 +798,16 @@ local function is_shingled(job)
 end
 
 -- Is any underlayment laid at all?
-local function underlayment_is_laid(job, figure)
+local underlayment_is_laid = reads({
+  facts = { "covering.kind", "scope.method" },
+  figures = { "underlayment.on_overlay_required" },
+}, function(job, figure)
   if job.covering.kind == "coating" then return false, "no underlayment lies under a coating" end
   if job.scope.method == "overlay" and not figure "underlayment.on_overlay_required" then
     return false, "an overlay strips nothing, so no underlayment is laid"
   end
   return true
-end
+end)
 
 -- Planes, for the takeoff ------------------------------------------------------------
 

@@ -5,29 +5,39 @@
 -- the deck stage, and as measured from then on.
 
 -- What the shingles end up on: new panels hide whatever is under them.
-local function is_panels(deck)
+local is_panels = reads({ facts = { "decks[].kind", "decks[].work" } }, function(deck)
   return deck.kind == "panel" or deck.work == "paneled_over"
-end
+end)
 
 -- The panel being nailed; with new panels over an old deck, the new one.
-local function panel_thickness(deck)
+local panel_thickness = reads({
+  facts = { "decks[].over_panel_thickness_in", "decks[].thickness_in", "decks[].work" },
+}, function(deck)
   if deck.work == "paneled_over" then return deck.over_panel_thickness_in end
   return deck.thickness_in
-end
+end)
 
 -- The row of the nailing table: thin, mid or thick; nil when it has none. A deck
 -- written 0.469 is the 15/32 of the table.
-local function nail_row(figure, deck)
+local nail_row = reads({
+  panel_thickness,
+  figures = { "deck.nail_panel_least", "deck.nail_panel_mid_most", "deck.nail_panel_thick_most",
+    "deck.nail_panel_thin_most" },
+}, function(figure, deck)
   local inches = as_printed(panel_thickness(deck), "in")
   if inches < as_printed(figure "deck.nail_panel_least", "in") then return nil end
   if inches <= as_printed(figure "deck.nail_panel_thin_most", "in") then return "thin" end
   if inches <= as_printed(figure "deck.nail_panel_mid_most", "in") then return "mid" end
   if inches <= as_printed(figure "deck.nail_panel_thick_most", "in") then return "thick" end
   return nil
-end
+end)
 
 -- Box nails are thinner than common ones: the table asks for more of them.
-local function board_nails_least(figure, deck, kind)
+local board_nails_least = reads({
+  facts = { "decks[].board_width_in" },
+  figures = { "deck.board_nails_least.*", "deck.board_nails_least_box.*", "deck.board_wide_over",
+    "deck.board_widest_over", "deck.nails_box" },
+}, function(figure, deck, kind)
   local width = as_printed(deck.board_width_in, "in")
   local size = width > figure "deck.board_wide_over" and "wide" or "narrow"
   if not kind or not has(figure "deck.nails_box", kind) then
@@ -35,14 +45,21 @@ local function board_nails_least(figure, deck, kind)
   end
   if width > figure "deck.board_widest_over" then size = "widest" end
   return figure("deck.board_nails_least_box." .. size)
-end
+end)
 
 local function within(spacing, most)
   return as_printed(spacing, "in") <= as_printed(most, "in")
 end
 
 -- A place may ask for no new nails where the old ones are stout and close enough.
-local function old_nails_do(figure, deck)
+local old_nails_do = reads({
+  board_nails_least,
+  facts = { "decks[].kind", "decks[].old_nails.edge_spacing_in",
+    "decks[].old_nails.field_spacing_in", "decks[].old_nails.kind", "decks[].old_nails.length_in",
+    "decks[].old_nails.per_bearing", "decks[].old_nails.shank_in" },
+  behind = { { "deck.renail_by_old_nails", "deck.old_nail_length_least",
+    "deck.old_nail_shank_least", "deck.old_nail_spacing_most" } },
+}, function(figure, deck)
   if not figure "deck.renail_by_old_nails" then return false end
   local old = deck.old_nails
   if old.kind ~= "nail_8d" then return false end
@@ -53,70 +70,91 @@ local function old_nails_do(figure, deck)
   if deck.kind ~= "panel" then return old.per_bearing >= board_nails_least(figure, deck) end
   local most = figure "deck.old_nail_spacing_most"
   return within(old.edge_spacing_in, most) and within(old.field_spacing_in, most)
-end
+end)
 
 -- Some of the old deck is still there. With new panels over it, those are nailed.
-local function old_deck_stays(figure, deck)
+local old_deck_stays = reads({
+  facts = { "decks[].work" },
+  figures = { "deck.renail_by_old_nails" },
+}, function(figure, deck)
   if deck.work == "kept" then return true end
   return deck.work == "partly_replaced" and figure "deck.renail_by_old_nails"
-end
+end)
 
 -- Some places want the old deck nailed again when the covering comes off.
-local function renail_reaches(job, figure, deck)
+local renail_reaches = reads({
+  old_deck_stays,
+  facts = { "house.kind", "house.year_built", "scope.method" },
+  figures = { "deck.renail_built_before", "deck.renail_house_kinds", "deck.renail_required" },
+}, function(job, figure, deck)
   if not figure "deck.renail_required" then return false end
   if not old_deck_stays(figure, deck) or job.scope.method ~= "tear-off" then return false end
   if not has(figure "deck.renail_house_kinds", job.house.kind) then return false end
   return job.house.year_built < figure "deck.renail_built_before"
-end
+end)
 
-local function renail_due(job, figure, deck)
+local renail_due = reads({ renail_reaches, old_nails_do }, function(job, figure, deck)
   return renail_reaches(job, figure, deck) and not old_nails_do(figure, deck)
-end
+end)
 
 -- Nailed by the place's table for old decks, not by the one for new panels.
-local function is_renailed_old(figure, deck)
+local is_renailed_old = reads({
+  facts = { "decks[].work" },
+  figures = { "deck.renail_by_old_nails" },
+}, function(figure, deck)
   return deck.work == "kept" and figure "deck.renail_by_old_nails"
-end
+end)
 
-local function is_nailed(job, figure, deck)
+local is_nailed = reads({
+  renail_due,
+  facts = { "decks[].renailed" },
+}, function(job, figure, deck)
   if deck.work ~= "kept" then return true end
   if job.scope.method == "overlay" then
     return false, "the deck stays hidden under the old covering"
   end
   if deck.renailed or renail_due(job, figure, deck) then return true end
   return false, "this deck is kept and not nailed again"
-end
+end)
 
-local function panels_are_nailed(job, figure, deck)
+local panels_are_nailed = reads({ is_panels, is_nailed }, function(job, figure, deck)
   if not is_panels(deck) then return false, "boards are judged by nails at each rafter" end
   return is_nailed(job, figure, deck)
-end
+end)
 
-local function boards_are_nailed(job, figure, deck)
+local boards_are_nailed = reads({ is_panels, is_nailed }, function(job, figure, deck)
   if is_panels(deck) then return false, "panels are judged by the spacing of their nails" end
   return is_nailed(job, figure, deck)
-end
+end)
 
 -- Past this speed, and wherever the map calls for a wind design, the table no longer
 -- binds: someone has to design the roof.
-local function past_table(job, figure)
+local past_table = reads({
+  facts = { "site.wind_design_required", "site.wind_vult_mph" },
+  figures = { "deck.nail_wind_by_map", "deck.nail_wind_under" },
+}, function(job, figure)
   if math.floor(job.site.wind_vult_mph + 0.5) >= figure "deck.nail_wind_under" then return true end
   return figure "deck.nail_wind_by_map" and job.site.wind_design_required
-end
+end)
 
 -- Does the wind call for closer nails at gable ends and in the band? Editions
 -- differ on whether the speed named is itself inside.
-local function is_close_nailed(job, figure)
+local is_close_nailed = reads({
+  facts = { "site.exposure", "site.wind_vult_mph" },
+  figures = { "deck.nail_close_at_named_speed", "deck.nail_close_mph.*" },
+}, function(job, figure)
   local speed = job.site.wind_vult_mph
   local named = figure("deck.nail_close_mph." .. job.site.exposure)
   if speed > named then return true end
   return math.floor(speed + 0.5) >= named and figure "deck.nail_close_at_named_speed"
-end
+end)
 
-local function measured(figure, spacings, most)
+local measured = reads({
+  figures = { "deck.over_spacing_most", "deck.over_spacing_share_most" },
+}, function(figure, spacings, most)
   return spacings_at_most(spacings, most, "in", {
     share = figure "deck.over_spacing_share_most", over = figure "deck.over_spacing_most" })
-end
+end)
 
 local PAST_TABLE = "in this wind the nailing table no longer binds: "
   .. "the nailing needs a wind design, which is not judged here"
@@ -132,11 +170,19 @@ local STAPLES = "staples follow a table of their own, which is not judged here"
 
 local PATTERNS = { "wide", "even", "close", "closest" }
 
-local function too_far_apart(figure, deck)
+local too_far_apart = reads({
+  facts = { "decks[].support_spacing_in" },
+  behind = { { "deck.nails_by_wind", "deck.wind_table_framing_most" } },
+}, function(figure, deck)
   return not within(deck.support_spacing_in, figure "deck.wind_table_framing_most")
-end
+end)
 
-local function pattern_for(job, figure, wood)
+local pattern_for = reads({
+  whole_mph,
+  facts = { "site.exposure" },
+  behind = { { "deck.nails_by_wind", "deck.wind_pattern_first.*", "deck.wind_pattern_last.*",
+    "deck.wind_pattern_vult_most.*" } },
+}, function(job, figure, wood)
   local row = job.site.exposure .. "." .. wood
   local speed = whole_mph(job)
   for i = figure("deck.wind_pattern_first." .. row), figure("deck.wind_pattern_last." .. row) do
@@ -145,10 +191,15 @@ local function pattern_for(job, figure, wood)
     end
   end
   return nil
-end
+end)
 
 -- The pattern, or nil and why there is none. The wood is asked for only where it matters.
-local function wind_pattern(job, figure, deck)
+local wind_pattern = reads({
+  too_far_apart, pattern_for,
+  facts = { "decks[].framing_wood" },
+  behind = { { "deck.nails_by_wind", "deck.wind_table_dense_woods",
+    "deck.wind_table_light_woods" } },
+}, function(job, figure, deck)
   if too_far_apart(figure, deck) then
     return nil, "the nailing table by wind ends at framing "
       .. number(figure "deck.wind_table_framing_most", "in") .. " apart"
@@ -166,14 +217,21 @@ local function wind_pattern(job, figure, deck)
   if pattern then return pattern end
   return nil, "the nailing table by wind ends below this speed: the nailing needs a wind design, "
     .. "which is not judged here"
-end
+end)
 
-local function by_wind(figure, deck)
+local by_wind = reads({
+  is_renailed_old,
+  figures = { "deck.nails_by_wind" },
+}, function(figure, deck)
   return figure "deck.nails_by_wind" and not is_renailed_old(figure, deck)
-end
+end)
 
 -- Why no spacing can be judged, or nil when it can.
-local function no_spacing(job, figure, deck)
+local no_spacing = reads({
+  is_renailed_old, wind_pattern, past_table, nail_row,
+  facts = { "decks[].nails.kind" },
+  figures = { "deck.nails_by_wind" },
+}, function(job, figure, deck)
   if deck.nails.kind == "staple" then return STAPLES end
   if is_renailed_old(figure, deck) then return nil end
   if figure "deck.nails_by_wind" then
@@ -183,30 +241,43 @@ local function no_spacing(job, figure, deck)
   if past_table(job, figure) then return PAST_TABLE end
   if not nail_row(figure, deck) then return NO_ROW end
   return nil
-end
+end)
 
 -- In part an old deck, in part new panels: the closer of what each is asked.
-local function and_renailed(job, figure, deck, most)
+local and_renailed = reads({
+  renail_due,
+  behind = { { "deck.renail_by_old_nails", "deck.renail_spacing_most" } },
+}, function(job, figure, deck, most)
   if deck.work ~= "partly_replaced" or not figure "deck.renail_by_old_nails" then return most end
   local old = figure "deck.renail_spacing_most"
   if most <= old or not renail_due(job, figure, deck) then return most end
   return old
-end
+end)
 
 local function is_loose(pattern)
   return pattern == "wide" or pattern == "even"
 end
 
-local function edge_limit(job, figure, deck)
+local edge_limit = reads({
+  by_wind, wind_pattern, and_renailed,
+  figures = { "deck.nail_edge_most" },
+  behind = { { "deck.nails_by_wind", "deck.wind_inside_edge_most",
+    "deck.wind_pattern_edge_most.*" } },
+}, function(job, figure, deck)
   if is_renailed_old(figure, deck) then return figure "deck.renail_spacing_most" end
   if not by_wind(figure, deck) then return figure "deck.nail_edge_most" end
   local pattern = wind_pattern(job, figure, deck)
   local most = is_loose(pattern) and figure("deck.wind_pattern_edge_most." .. pattern)
     or figure "deck.wind_inside_edge_most"
   return and_renailed(job, figure, deck, most)
-end
+end)
 
-local function field_limit(job, figure, deck)
+local field_limit = reads({
+  by_wind, nail_row, wind_pattern, and_renailed,
+  figures = { "deck.nail_field_most.*" },
+  behind = { { "deck.nails_by_wind", "deck.wind_inside_field_most",
+    "deck.wind_pattern_field_most.*" } },
+}, function(job, figure, deck)
   if is_renailed_old(figure, deck) then return figure "deck.renail_spacing_most" end
   if not by_wind(figure, deck) then
     return figure("deck.nail_field_most." .. nail_row(figure, deck))
@@ -215,9 +286,13 @@ local function field_limit(job, figure, deck)
   local most = is_loose(pattern) and figure("deck.wind_pattern_field_most." .. pattern)
     or figure "deck.wind_inside_field_most"
   return and_renailed(job, figure, deck, most)
-end
+end)
 
-local function gable_limit(job, figure, deck)
+local gable_limit = reads({
+  by_wind, and_renailed, wind_pattern, is_close_nailed,
+  figures = { "deck.nail_gable_close_most", "deck.nail_gable_most" },
+  behind = { { "deck.nails_by_wind", "deck.wind_pattern_edge_most.*" } },
+}, function(job, figure, deck)
   if is_renailed_old(figure, deck) then return figure "deck.renail_spacing_most" end
   if by_wind(figure, deck) then
     return and_renailed(job, figure, deck,
@@ -225,9 +300,13 @@ local function gable_limit(job, figure, deck)
   end
   if is_close_nailed(job, figure) then return figure "deck.nail_gable_close_most" end
   return figure "deck.nail_gable_most"
-end
+end)
 
-local function band_limit(job, figure, deck)
+local band_limit = reads({
+  by_wind, and_renailed, wind_pattern, is_close_nailed, nail_row,
+  figures = { "deck.nail_band_close_most", "deck.nail_band_most.*" },
+  behind = { { "deck.nails_by_wind", "deck.wind_pattern_field_most.*" } },
+}, function(job, figure, deck)
   if is_renailed_old(figure, deck) then return figure "deck.renail_spacing_most" end
   if by_wind(figure, deck) then
     return and_renailed(job, figure, deck,
@@ -235,16 +314,21 @@ local function band_limit(job, figure, deck)
   end
   if is_close_nailed(job, figure) then return figure "deck.nail_band_close_most" end
   return figure("deck.nail_band_most." .. nail_row(figure, deck))
-end
+end)
 
 -- Framing closer than the table's may be nailed by a standard of its own, which is not
 -- held here, up to the widest pattern.
-local function standard_may_do(figure, deck, found, most, place)
+local standard_may_do = reads({
+  by_wind,
+  facts = { "decks[].support_spacing_in" },
+  behind = { { "deck.nails_by_wind", "deck.wind_pattern_field_most.wide",
+    "deck.wind_table_framing_most" } },
+}, function(figure, deck, found, most, place)
   if not by_wind(figure, deck) or within(found, most) then return false end
   local framing = figure "deck.wind_table_framing_most"
   if as_printed(deck.support_spacing_in, "in") >= as_printed(framing, "in") then return false end
   return within(found, figure("deck.wind_pattern_" .. place .. "_most.wide"))
-end
+end)
 
 local STANDARD = "the nailing table by wind is for framing 24 in apart; for closer framing the "
   .. "code takes a wood standard's spacing, which is not held here"
@@ -276,6 +360,7 @@ demand "deck.solid" {
   },
   found = function(job, figure, deck) return is_panels(deck) and "panel" or deck.kind end,
   meets = "deck.kinds_solid",
+  reads = { is_panels },
   mend = "Cover the spaced boards with panels, or fill between them with boards as thick.",
   caution = "Walking on spaced boards is walking on holes: lay walk boards first.",
 }
@@ -303,15 +388,16 @@ demand "deck.sound" {
   end,
   unit = "sqft",
   measured = "decks[].measured_unsound_left_sqft", meets = "deck.unsound_left_most",
+  reads = { facts = { "decks[].replaced_sqft", "decks[].unsound_sqft" } },
   mend = "Replace all of the unsound deck, back to the middle of a rafter on each side.",
   caution = "Rotted deck does not hold a person: probe it from a board or from below.",
 }
 
 -- Panels bought for this roof: over a deck, or in place of some of it.
-local gets_panels = function(_, _, deck)
+local gets_panels = reads({ is_panels }, function(_, _, deck)
   if not is_panels(deck) then return false, "this deck is boards" end
   return deck.work ~= "kept", "this deck is kept: no new panel goes in"
-end
+end)
 
 demand "deck.exposed_bond" {
   title = "Exposure grade of new panels seen from below",
@@ -338,6 +424,7 @@ demand "deck.ridge_slot" {
     is { "roof.ridge_slot", "closed", otherwise = "no slot is closed" },
   },
   fact = "roof.ridge_slot_filled", meets = "deck.slot_fills",
+  reads = { facts = { "roof.ridge_ft", "scope.method" } },
   mend = "Fill the slot with panel or board as thick as the deck, nailed to the framing.",
   caution = "An open slot along the ridge catches a foot: mark it, and close it first.",
 }
@@ -345,7 +432,13 @@ demand "deck.ridge_slot" {
 -- What panels span -----------------------------------------------------------
 
 -- How far panels of the rating may span as they are held at their edges.
-local function span_allowed(job, figure, deck)
+local span_allowed = reads({
+  support_spacing, panel_thickness,
+  facts = { "decks[].edge_support", "decks[].span_rating" },
+  figures = { "deck.panel_span_supported.*", "deck.panel_span_thick_from",
+    "deck.panel_span_thick_ratings", "deck.panel_span_unsupported.*",
+    "deck.panel_span_unsupported_thick" },
+}, function(job, figure, deck)
   local spacing = support_spacing(deck)
   local rating = deck.span_rating
   if deck.edge_support ~= "none" then return figure("deck.panel_span_supported." .. rating) end
@@ -356,13 +449,16 @@ local function span_allowed(job, figure, deck)
   local thick = as_printed(figure "deck.panel_span_thick_from", "in")
   if as_printed(panel_thickness(deck), "in") < thick then return span end
   return figure "deck.panel_span_unsupported_thick"
-end
+end)
 
 -- The tables are for new panels. Whether sound old ones may stay that would
 -- not meet them is the place's to say.
-local function may_stay(figure, deck)
+local may_stay = reads({
+  facts = { "decks[].work" },
+  figures = { "deck.kept_held_to_tables" },
+}, function(figure, deck)
   return deck.work == "kept" and not figure "deck.kept_held_to_tables"
-end
+end)
 
 local MAY_STAY = "a new deck like this would not meet the table; whether a sound one "
   .. "that stays may keep it is for the building department to say"
@@ -374,11 +470,13 @@ local stays_perhaps = {
 local PANELS_END = "the table of panels by wind ends at framing 24 in apart: wider framing needs a "
   .. "design"
 
-local function spans_as_panels(job, figure, deck)
+local spans_as_panels = reads({
+  facts = { "decks[].kind", "decks[].work" },
+}, function(job, figure, deck)
   if deck.kind == "panel" then return true end
   if deck.work ~= "paneled_over" then return false, "this deck is boards" end
   return deck.kind == "spaced_board", "the tight boards under the new panels carry them"
-end
+end)
 
 demand "deck.panel_span" {
   title = "Panel span rating for the supports",
@@ -389,6 +487,7 @@ demand "deck.panel_span" {
   meets = { "deck.panel_span_supported.*", "deck.panel_span_unsupported.*",
     "deck.panel_span_unsupported_thick", limit = span_allowed, unit = "in" },
   instead = { stays_perhaps },
+  reads = { support_spacing },
   mend = function(job, figure, deck)
     local held = figure("deck.panel_span_supported." .. deck.span_rating)
     if deck.edge_support == "none" and support_spacing(deck) <= held then
@@ -414,6 +513,7 @@ demand "deck.panel_thickness" {
     return figure("deck.panel_thickness_least." .. deck.span_rating)
   end },
   instead = { stays_perhaps },
+  reads = { panel_thickness, facts = { "decks[].span_rating" } },
   mend = "Read the stamp and measure again: panels of this rating are not made so thin.",
 }
 
@@ -423,6 +523,12 @@ rule "deck.panel_wind" {
   title = "New panels strong enough for the wind",
   stage = "permit",
   per = "decks",
+  reads = {
+    spans_as_panels, support_spacing, whole_mph,
+    facts = { "decks[].span_rating", "site.exposure" },
+    behind = { { "deck.panels_by_wind", "deck.panel_vult_most.*", "deck.panel_wind_ratings.*",
+      "deck.wind_table_framing_most" } },
+  },
   applies = function(job, figure, deck)
     if not figure "deck.panels_by_wind" then return false, "no table of panels by wind here" end
     if deck.work == "kept" then return false, "the table is for new panels; this deck stays" end
@@ -469,6 +575,7 @@ demand "deck.thickness" {
     { when = on "deck.shear_listing_allowed", fact = "decks[].shear_listed",
       shown = "panels listed as equal in shear" },
   },
+  reads = { panel_thickness },
   mend = "Use panels of that thickness.",
 }
 
@@ -514,6 +621,7 @@ demand "deck.panel_gap" {
     no { is { "decks[].work", "kept" }, otherwise = "no new panels are laid" },
   },
   fact = "decks[].panel_gap_in", meets = { "deck.panel_gap_least", "deck.panel_gap_most" },
+  reads = { is_panels },
   mend = "Space panels with a nail shank while laying; cut back tight edges, recut wide ones.",
   caution = "Panels laid tight swell and buckle the shingles.",
 }
@@ -524,6 +632,12 @@ rule "deck.board_thickness" {
   title = "Board thickness for the support spacing",
   stage = "permit",
   per = "decks",
+  reads = {
+    may_stay,
+    facts = { "decks[].kind", "decks[].support_spacing_in", "decks[].thickness_in" },
+    figures = { "deck.board_spacing_most", "deck.board_thickness_least",
+      "deck.board_thickness_least_wide" },
+  },
   applies = function(job, figure, deck)
     return deck.kind == "board", "this deck is not tight boards"
   end,
@@ -568,6 +682,7 @@ demand "deck.board_nails" {
     limit = function(job, figure, deck)
       return board_nails_least(figure, deck, not is_renailed_old(figure, deck) and deck.nails.kind)
     end },
+  reads = { board_nails_least, is_renailed_old, facts = { "decks[].nails.kind" } },
   mend = "Add nails until every board has that many at every rafter it crosses.",
 }
 
@@ -575,7 +690,9 @@ demand "deck.board_nails" {
 
 -- A nail the table does not name, yet no smaller than one it does, is for the
 -- department to judge. A smooth nail never stands in for a ringed one.
-local function stands_in_for(figure, kind, named)
+local stands_in_for = reads({
+  figures = { "deck.nail_length.*", "deck.nail_shank.*", "deck.nails_ringed" },
+}, function(figure, kind, named)
   local ringed = figure "deck.nails_ringed"
   for _, one in ipairs(named) do
     if figure("deck.nail_length." .. kind) >= figure("deck.nail_length." .. one)
@@ -585,7 +702,7 @@ local function stands_in_for(figure, kind, named)
     end
   end
   return nil
-end
+end)
 
 -- "common_8d" is a word for the job file; people say "common 8d".
 local function in_words(kind)
@@ -598,12 +715,20 @@ local function in_words(kind)
 end
 
 -- Framing too light for the table's own nails.
-local function is_light_framing(figure, deck)
+local is_light_framing = reads({
+  is_panels,
+  facts = { "decks[].framing_wood" },
+  figures = { "deck.nail_gravity_counts", "deck.nail_gravity_least", "wind.gravity.*" },
+}, function(figure, deck)
   return figure "deck.nail_gravity_counts" and is_panels(deck)
     and figure("wind.gravity." .. deck.framing_wood) < figure "deck.nail_gravity_least"
-end
+end)
 
-local function named_nails(figure, deck)
+local named_nails = reads({
+  is_renailed_old, nail_row, is_light_framing,
+  figures = { "deck.nail_kinds.*", "deck.nail_kinds_light" },
+  behind = { { "deck.renail_by_old_nails", "deck.renail_kinds", "deck.renail_kinds_board" } },
+}, function(figure, deck)
   if is_renailed_old(figure, deck) then
     return figure(is_panels(deck) and "deck.renail_kinds" or "deck.renail_kinds_board")
   end
@@ -611,20 +736,25 @@ local function named_nails(figure, deck)
   local row = nail_row(figure, deck)
   if row and is_light_framing(figure, deck) then return figure "deck.nail_kinds_light" end
   return row and figure("deck.nail_kinds." .. row)
-end
+end)
 
 -- On the roof the name on paper no longer does: someone has to read the box.
-local function check_label(deck)
+local check_label = reads({ facts = { "decks[].nails.measured_label_matches" } }, function(deck)
   if inspecting() and not deck.nails.measured_label_matches then
     cannot_tell("the label on the nail box does not show the nail this job names: "
       .. "say which nail is in the deck")
   end
-end
+end)
 
 rule "deck.nail_kind" {
   title = "Kind of deck nail",
   stage = "deck",
   per = "decks",
+  reads = {
+    check_label, whole_mph, named_nails, stands_in_for,
+    facts = { "decks[].nails.kind" },
+    figures = { "deck.fasteners_barred", "deck.staple_mph_most" },
+  },
   applies = is_nailed,
   judge = function(job, figure, deck)
     local kind = deck.nails.kind
@@ -655,16 +785,25 @@ rule "deck.nail_kind" {
   caution = "Gun nails sold as 8d are usually thinner than 8d common: read the box.",
 }
 
-local function nail_has_a_size(job, figure, deck)
+local nail_has_a_size = reads({
+  is_nailed,
+  facts = { "decks[].nails.kind" },
+}, function(job, figure, deck)
   local nailed, why = is_nailed(job, figure, deck)
   if not nailed then return false, why end
   return deck.nails.kind ~= "staple", "staples have no nail size"
-end
+end)
 
 rule "deck.nail_length" {
   title = "Deck nail as long as its name says",
   stage = "deck",
   per = "decks",
+  reads = {
+    check_label, is_renailed_old,
+    facts = { "decks[].nails.length_in" },
+    figures = { "deck.nail_length.*" },
+    behind = { { "deck.renail_by_old_nails", "deck.renail_kinds", "deck.renail_length_least" } },
+  },
   applies = nail_has_a_size,
   judge = function(job, figure, deck)
     check_label(deck)
@@ -677,10 +816,10 @@ rule "deck.nail_length" {
   mend = "Use nails of the full length; the name on the gun's magazine is not a size.",
 }
 
-local function is_as_labelled(job, figure, deck)
+local is_as_labelled = reads({ check_label }, function(job, figure, deck)
   check_label(deck)
   return true
-end
+end)
 
 demand "deck.nail_shank" {
   title = "Deck nail as thick as its name says",
@@ -695,24 +834,28 @@ demand "deck.nail_shank" {
 -- Spacings -------------------------------------------------------------------
 
 -- The widest spacing planned, or measured once the deck is looked at.
-local function widest_of(nails, place)
+local widest_of = reads({
+  facts = { "decks[].nails.edge_spacing_in", "decks[].nails.field_spacing_in",
+    "decks[].nails.gable_spacing_in", "decks[].nails.measured_edge_spacing_in",
+    "decks[].nails.measured_field_spacing_in", "decks[].nails.measured_gable_spacing_in" },
+}, function(nails, place)
   if not inspecting() then return nails[place .. "_spacing_in"] end
   local most = 0
   for _, spacing in ipairs(nails["measured_" .. place .. "_spacing_in"]) do
     most = math.max(most, spacing)
   end
   return most
-end
+end)
 
 local RENAILED = { "deck.renail_by_old_nails", "deck.renail_spacing_most" }
 
 -- Why a spacing too wide for the table may still do; or nil.
 local function by_standard(place, table_of, limit)
-  return function(job, figure, deck)
+  return reads({ standard_may_do, widest_of, limit }, function(job, figure, deck)
     local most = limit(job, figure, deck)
     return standard_may_do(figure, deck, widest_of(deck.nails, place), most, table_of)
       and STANDARD or nil
-  end
+  end)
 end
 
 demand "deck.nail_edges" {
@@ -744,15 +887,20 @@ demand "deck.nail_field" {
 }
 
 -- A rake is where a gable end is.
-local function has_gable(job, deck)
+local has_gable = reads({
+  facts = { "decks[].name", "roof.edges[].kind", "roof.edges[].slope", "roof.slopes[].deck" },
+}, function(job, deck)
   for _, edge in ipairs(job.roof.edges) do
     if edge.kind == "rake" and edge.slope.deck.name == deck.name then return true end
   end
   return false
-end
+end)
 
 -- The first plane over this deck of which a side is not listed, or nil.
-local function unlisted_sides(job, deck)
+local unlisted_sides = reads({
+  facts = { "decks[].name", "roof.edges[].kind", "roof.edges[].slope", "roof.slopes[].deck",
+    "roof.slopes[].name" },
+}, function(job, deck)
   for _, slope in ipairs(job.roof.slopes) do
     if slope.deck.name == deck.name then
       local sides = 0
@@ -765,7 +913,7 @@ local function unlisted_sides(job, deck)
     end
   end
   return nil
-end
+end)
 
 -- New panels reach past the wall by themselves for so far only; what framing carries may
 -- reach further.
@@ -773,6 +921,12 @@ rule "deck.past_gable" {
   title = "Panels past the gable wall",
   stage = "deck",
   per = "roof.edges",
+  reads = {
+    is_panels,
+    facts = { "roof.edges[].framed_past_wall", "roof.edges[].kind", "roof.edges[].overhang_in",
+      "roof.edges[].slope", "roof.slopes[].deck" },
+    figures = { "deck.past_gable_counts", "deck.past_gable_most" },
+  },
   applies = function(job, figure, edge)
     if not figure "deck.past_gable_counts" then
       return false, "how far panels may reach past a gable wall is not judged here"
@@ -821,30 +975,37 @@ demand "deck.nail_gable" {
   share = "deck.over_spacing_share_most", over = "deck.over_spacing_most",
   meets = { "deck.nail_gable_most", "deck.nail_gable_close_most", limit = gable_limit,
     unit = "in", behind = { RENAILED, { "deck.nails_by_wind", "deck.wind_pattern_edge_most.*" } } },
+  reads = { panels_are_nailed, has_gable, unlisted_sides },
   mend = "Add nails into the gable-end truss or rafter.",
   caution = "Gable ends are where decks begin to peel; work there tied off.",
 }
 
 -- Only where the band is to be nailed closer than the field around it.
-local function band_is_closer(job, figure, deck)
+local band_is_closer = reads({
+  panels_are_nailed, no_spacing, band_limit, field_limit,
+}, function(job, figure, deck)
   local nailed, why = panels_are_nailed(job, figure, deck)
   if not nailed then return false, why end
   if no_spacing(job, figure, deck) then return true end -- judge says why it cannot
   if band_limit(job, figure, deck) < field_limit(job, figure, deck) then return true end
   return false, "no closer nailing than in the field is asked for here"
-end
+end)
 
 -- A field nailed as close as the band needs no band: by what was measured, once
 -- the deck is looked at. A table by wind holds the panels' edges in the band too.
-local function field_does(figure, deck, most)
+local field_does = reads({ by_wind, widest_of }, function(figure, deck, most)
   if by_wind(figure, deck) and widest_of(deck.nails, "edge") > most then return false end
   return widest_of(deck.nails, "field") <= most
-end
+end)
 
 rule "deck.nail_band" {
   title = "Closer nails near eaves, ridges and gables",
   stage = "deck",
   per = "decks",
+  reads = {
+    no_spacing, band_limit, measured, field_does, standard_may_do,
+    facts = { "decks[].nails.band_spacing_in", "decks[].nails.measured_band_spacing_in" },
+  },
   applies = band_is_closer,
   judge = function(job, figure, deck)
     local why = no_spacing(job, figure, deck)
@@ -878,12 +1039,19 @@ demand "deck.nail_band_width" {
   open = { { says = no_spacing } },
   fact = "decks[].nails.band_width_in", measured = "decks[].nails.measured_band_width_in",
   meets = "deck.nail_band_width_least",
+  reads = { band_is_closer, field_does },
   mend = "Carry the closer nailing further in from the eaves, ridges and gable ends.",
 }
 
 -- The closest of all spacings planned, or of all measured. Gable ends and a band
 -- count where the job has them.
-local function closest_nails(job, figure, deck)
+local closest_nails = reads({
+  has_gable,
+  facts = { "decks[].nails.band_spacing_in", "decks[].nails.edge_spacing_in",
+    "decks[].nails.field_spacing_in", "decks[].nails.gable_spacing_in",
+    "decks[].nails.measured_band_spacing_in", "decks[].nails.measured_edge_spacing_in",
+    "decks[].nails.measured_field_spacing_in", "decks[].nails.measured_gable_spacing_in" },
+}, function(job, figure, deck)
   local nails, gable = deck.nails, has_gable(job, deck)
   if not inspecting() then
     local closest = math.min(nails.edge_spacing_in, nails.field_spacing_in)
@@ -902,7 +1070,7 @@ local function closest_nails(job, figure, deck)
     for _, spacing in ipairs(list) do closest = math.min(closest, spacing) end
   end
   return closest
-end
+end)
 
 demand "deck.nail_closest" {
   title = "Nails far enough not to split rafters",
@@ -943,6 +1111,15 @@ rule "deck.renailed" {
   title = "Kept deck nailed again",
   stage = "permit",
   per = "decks",
+  reads = {
+    renail_reaches, board_nails_least,
+    facts = { "decks[].kind", "decks[].old_nails.edge_spacing_in",
+      "decks[].old_nails.field_spacing_in", "decks[].old_nails.kind",
+      "decks[].old_nails.length_in", "decks[].old_nails.per_bearing",
+      "decks[].old_nails.shank_in", "decks[].renailed" },
+    behind = { { "deck.renail_by_old_nails", "deck.old_nail_length_least",
+      "deck.old_nail_shank_least", "deck.old_nail_spacing_most" } },
+  },
   applies = function(job, figure, deck)
     if not old_deck_stays(figure, deck) then return false, "this deck gets new nails anyway" end
     if renail_reaches(job, figure, deck) then return true end

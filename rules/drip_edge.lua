@@ -1,7 +1,11 @@
 -- drip_edge.lua - metal at eaves and rakes: there, lapped, nailed, and in order
 -- with the underlayment.
 
-local function is_judged(job, figure, slope)
+local is_judged = reads({
+  gets_covering,
+  facts = { "covering.kind", "scope.method" },
+  figures = { "drip_edge.on_overlay_required" },
+}, function(job, figure, slope)
   local gets, other = gets_covering(slope)
   if not gets then return false, other end
   if job.covering.kind ~= "asphalt_shingle" then
@@ -11,7 +15,7 @@ local function is_judged(job, figure, slope)
     return false, "an overlay needs no new drip edge here"
   end
   return true
-end
+end)
 
 -- Tape and paper differ by this much before a plane's lower edge counts as not
 -- wholly listed.
@@ -22,6 +26,12 @@ rule "drip_edge.edges_listed" {
   title = "Every edge of the plane listed",
   stage = "permit",
   per = "roof.slopes",
+  reads = {
+    is_judged,
+    facts = { "roof.edges[].kind", "roof.edges[].length_ft", "roof.edges[].slope",
+      "roof.slopes[].eave_ft", "roof.slopes[].name" },
+    figures = { "drip_edge.eave_required", "drip_edge.rake_required" },
+  },
   applies = function(job, figure, slope)
     local judged, why = is_judged(job, figure, slope)
     if not judged then return false, why end
@@ -55,7 +65,10 @@ rule "drip_edge.edges_listed" {
 
 -- Over an old roof it is asked for by the switch that says so, too.
 local plane_is_judged = {
-  function(job, figure, edge) return is_judged(job, figure, edge.slope) end,
+  reads({
+    is_judged,
+    facts = { "roof.edges[].slope" },
+  }, function(job, figure, edge) return is_judged(job, figure, edge.slope) end),
   either { no { is { "scope.method", "overlay" } }, on "drip_edge.on_overlay_required" },
 }
 
@@ -78,7 +91,9 @@ local not_read = {
 }
 local variance = {
   when = { on "drip_edge.variance_allowed" },
-  found = function(job) return has(job.permit.variances, "drip_edge") end,
+  found = reads({
+    facts = { "permit.variances" },
+  }, function(job) return has(job.permit.variances, "drip_edge") end),
   shown = "drip edge, or a variance granted for it",
 }
 
@@ -105,7 +120,11 @@ demand "drip_edge.rake" {
 }
 
 -- Metal that is there must lie right even where none is asked for.
-local function is_ordered(job, figure, edge, kind)
+local is_ordered = reads({
+  is_judged,
+  facts = { "roof.edges[].drip_edge", "roof.edges[].kind", "roof.edges[].slope" },
+  figures = { "underlayment.on_overlay_required" },
+}, function(job, figure, edge, kind)
   if edge.kind ~= kind then return false, "this edge is no " .. kind end
   local judged, why = is_judged(job, figure, edge.slope)
   if not judged then return false, why end
@@ -113,9 +132,13 @@ local function is_ordered(job, figure, edge, kind)
     return false, "an overlay lays no underlayment to put over or under the metal"
   end
   return edge.drip_edge, "there is no metal at this edge"
-end
+end)
 
-local function judge_order(figure, edge, orders)
+local judge_order = reads({
+  facts = { "roof.edges[].flange_primed", "roof.edges[].slope", "roof.edges[].underlayment_lies",
+    "roof.slopes[].underlayment", "underlayments[].kind" },
+  figures = { "drip_edge.primed_flange_allowed" },
+}, function(figure, edge, orders)
   local lies = edge.underlayment_lies
   -- A sheet that sticks may lie over metal that was primed for it.
   if not has(orders, lies) and lies == "over_metal" and figure "drip_edge.primed_flange_allowed"
@@ -123,7 +146,7 @@ local function judge_order(figure, edge, orders)
     return shown(edge.flange_primed, "the flange primed where the self-adhered sheet lies over it")
   end
   return one_of(lies, orders)
-end
+end)
 
 local function mend_order(edges, orders)
   if has(orders, "over_metal") then
@@ -136,6 +159,11 @@ rule "drip_edge.order_eave" {
   title = "Underlayment and metal at the eave",
   stage = "dry-in",
   per = "roof.edges",
+  reads = {
+    is_ordered, judge_order,
+    facts = { "roof.edges[].flange_sealed" },
+    figures = { "drip_edge.orders_eave", "drip_edge.sealed_flange_allowed" },
+  },
   applies = function(job, figure, edge) return is_ordered(job, figure, edge, "eave") end,
   judge = function(job, figure, edge)
     local orders = figure "drip_edge.orders_eave"
@@ -151,6 +179,7 @@ rule "drip_edge.order_rake" {
   title = "Underlayment and metal at the rake",
   stage = "dry-in",
   per = "roof.edges",
+  reads = { is_ordered, judge_order, figures = { "drip_edge.orders_rake" } },
   applies = function(job, figure, edge) return is_ordered(job, figure, edge, "rake") end,
   judge = function(job, figure, edge)
     return judge_order(figure, edge, figure "drip_edge.orders_rake")
@@ -170,17 +199,18 @@ demand "drip_edge.cement" {
     end,
   },
   fact = "roof.edges[].flange_cement_in", meets = "drip_edge.cement_width_least",
+  reads = { is_ordered },
   mend = "Trowel a band of roof cement over the flange, or over the self-adhered sheet on it.",
 }
 
-local function has_metal(job, figure)
+local has_metal = reads({ is_judged, facts = { "roof.edges[].drip_edge" } }, function(job, figure)
   local judged, why = is_judged(job, figure)
   if not judged then return false, why end
   for _, edge in ipairs(job.roof.edges) do
     if edge.drip_edge then return true end
   end
   return false, "no edge gets drip edge"
-end
+end)
 
 demand "drip_edge.lap" {
   title = "Lap of drip edge pieces",
@@ -209,7 +239,12 @@ demand "drip_edge.back" {
 
 -- Wind or height may call for closer fasteners; wind is looked at first, and
 -- where it decides the height does not matter.
-local function spacing_most(job, figure)
+local spacing_most = reads({
+  facts = { "house.mean_roof_height_ft", "site.wind_vult_mph" },
+  figures = { "drip_edge.close_fastening", "drip_edge.close_height_over",
+    "drip_edge.close_spacing_most", "drip_edge.close_wind_from", "drip_edge.close_wind_on_vasd",
+    "drip_edge.fastener_spacing_most" },
+}, function(job, figure)
   if figure "drip_edge.close_fastening" then
     local speed = job.site.wind_vult_mph
     if figure "drip_edge.close_wind_on_vasd" then speed = trade.vult_to_vasd(speed) end
@@ -220,7 +255,7 @@ local function spacing_most(job, figure)
     end
   end
   return figure "drip_edge.fastener_spacing_most"
-end
+end)
 
 demand "drip_edge.fastener_spacing" {
   title = "Spacing of drip edge fasteners",

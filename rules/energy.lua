@@ -7,41 +7,56 @@
 -- covering that falls short fails only once every exception is known not to hold.
 
 -- A place lists zones of the model code ("4A") or of its own state ("state_12").
-local function in_zones(job, zones)
+local in_zones = reads({
+  facts = { "site.climate_zone" },
+  facts_of_some_places = { "site.state_climate_zone" },
+}, function(job, zones)
   for _, zone in ipairs(zones) do
     if string.sub(zone, 1, 6) == "state_" then return has(zones, job.site.state_climate_zone) end
   end
   return has(zones, job.site.climate_zone)
-end
+end)
 
 -- Steep or low; exactly the named slope is steep only where the place says so.
-local function is_steep(figure, slope)
+local is_steep = reads({
+  facts = { "roof.slopes[].pitch" },
+  figures = { "energy.steep_at_named_slope", "energy.steep_from" },
+}, function(figure, slope)
   local pitch, from = as_printed(slope.pitch, "rise_in_12"), figure "energy.steep_from"
   if pitch == from then return figure "energy.steep_at_named_slope" end
   return pitch > from
-end
+end)
 
-local function enough_renewed(job, figure)
+local enough_renewed = reads({
+  facts = { "scope.roof_share_percent" },
+  figures = { "energy.trigger_over" },
+}, function(job, figure)
   return as_printed(job.scope.roof_share_percent, "percent") >= figure "energy.trigger_over",
     "too little of the roof is renewed"
-end
+end)
 
 -- Sources differ on a job exactly at a named share or slope. So it is judged, not
 -- passed over: the finding cites the figure that sorts it, and who disagrees.
 
-local function exactly_the_share(job, figure)
+local exactly_the_share = reads({
+  facts = { "scope.roof_share_percent" },
+  figures = { "energy.trigger_at_named_share", "energy.trigger_over" },
+}, function(job, figure)
   local share = as_printed(job.scope.roof_share_percent, "percent")
   local over = figure "energy.trigger_over"
   if share ~= over or figure "energy.trigger_at_named_share" then return nil end
   return at_most(share, over, "percent"):say("Exactly that share of the roof is not more than it.")
-end
+end)
 
-local function is_exactly_the_slope(figure, slope)
+local is_exactly_the_slope = reads({
+  facts = { "roof.slopes[].pitch" },
+  figures = { "energy.steep_from" },
+}, function(figure, slope)
   return as_printed(slope.pitch, "rise_in_12") == figure "energy.steep_from"
-end
+end)
 
 -- Of a plane exactly at the slope, where only the other kind is asked for.
-local function exactly_the_slope(figure, slope)
+local exactly_the_slope = reads({ is_steep }, function(figure, slope)
   local from = figure "energy.steep_from"
   if is_steep(figure, slope) then
     return at_least(slope.pitch, from, "rise_in_12")
@@ -49,17 +64,25 @@ local function exactly_the_slope(figure, slope)
   end
   return at_most(slope.pitch, from, "rise_in_12")
     :say("Exactly that slope counts as low, of which this is not asked here.")
-end
+end)
 
-local function is_asked(job, figure)
+local is_asked = reads({
+  enough_renewed,
+  figures = { "energy.cool_roof_required" },
+}, function(job, figure)
   if not figure "energy.cool_roof_required" then return false, "no cool roof is asked for here" end
   return enough_renewed(job, figure)
-end
+end)
 
 -- The covering's own figures -----------------------------------------------------
 
 -- Met by what is known of the covering, or nil.
-local function met_by_covering(covering, figure, slope_class)
+local met_by_covering = reads({
+  facts = { "covering.aged_SRI", "covering.aged_emittance", "covering.aged_reflectance" },
+  figures = { "energy.low_SRI_least", "energy.low_emittance_least",
+    "energy.low_reflectance_least", "energy.steep_SRI_least", "energy.steep_emittance_least",
+    "energy.steep_reflectance_least" },
+}, function(covering, figure, slope_class)
   local name = "energy." .. slope_class
   if known(covering, "aged_reflectance") and known(covering, "aged_emittance") then
     local reflectance, emittance =
@@ -77,17 +100,22 @@ local function met_by_covering(covering, figure, slope_class)
     end
   end
   return nil
-end
+end)
 
 -- Not met, once every figure of the covering is known: asks for what is not.
-local function not_met_by_covering(covering, figure, slope_class)
+local not_met_by_covering = reads({
+  facts = { "covering.aged_SRI", "covering.aged_emittance", "covering.aged_reflectance" },
+  figures = { "energy.low_SRI_least", "energy.low_emittance_least",
+    "energy.low_reflectance_least", "energy.steep_SRI_least", "energy.steep_emittance_least",
+    "energy.steep_reflectance_least" },
+}, function(covering, figure, slope_class)
   local name = "energy." .. slope_class
   return any_of(
     all_of(
       at_least(covering.aged_reflectance, figure(name .. "_reflectance_least"), "reflectance"),
       at_least(covering.aged_emittance, figure(name .. "_emittance_least"), "emittance")),
     at_least(covering.aged_SRI, figure(name .. "_SRI_least"), "SRI"))
-end
+end)
 
 -- Exceptions -----------------------------------------------------------------------
 
@@ -141,15 +169,29 @@ local EXCEPTIONS = {
     end },
 }
 
-local function is_known(energy, exception)
+local is_known = reads({
+  facts = { "energy.air_space_in", "energy.ceiling_R", "energy.deck_R", "energy.ducts_in_attic",
+    "energy.ducts_insulated_and_sealed", "energy.mass_psf", "energy.profile_ratio",
+    "energy.profile_share_percent", "energy.radiant_barrier" },
+}, function(energy, exception)
   for _, fact in ipairs(exception.facts) do
     if not known(energy, fact) then return false end
   end
   return true
-end
+end)
 
 -- The exceptions of this place for such a slope, those known apart from those not.
-local function exceptions_of(job, figure, slope_class)
+local exceptions_of = reads({
+  is_known, in_zones,
+  facts = { "energy", "energy.radiant_barrier_on_spaced" },
+  figures = { "energy.exempt_air_space", "energy.exempt_air_space_least",
+    "energy.exempt_ceiling_R", "energy.exempt_ceiling_R_least", "energy.exempt_deck_R",
+    "energy.exempt_deck_R_least", "energy.exempt_mass", "energy.exempt_mass_least",
+    "energy.exempt_no_ducts", "energy.exempt_profile", "energy.exempt_profile_rise_least",
+    "energy.exempt_profile_share_least", "energy.exempt_radiant_barrier",
+    "energy.exempt_sealed_ducts", "energy.no_ducts_by_zone", "energy.no_ducts_zones",
+    "energy.radiant_barrier_not_on_spaced" },
+}, function(job, figure, slope_class)
   local told, untold = {}, {}
   for _, exception in ipairs(EXCEPTIONS) do
     if (slope_class == "steep" or exception.low) and figure(exception.flag) then
@@ -158,16 +200,25 @@ local function exceptions_of(job, figure, slope_class)
     end
   end
   return told, untold
-end
+end)
 
-local function cool_zone(job, figure, steep)
+local cool_zone = reads({
+  in_zones,
+  figures = { "energy.low_zones", "energy.steep_zones" },
+}, function(job, figure, steep)
   return in_zones(job, figure(steep and "energy.steep_zones" or "energy.low_zones"))
-end
+end)
 
 rule "energy.cool_roof" {
   title = "Cool roof at replacement",
   stage = "permit",
   per = "roof.slopes",
+  reads = {
+    is_asked, gets_covering, cool_zone, is_exactly_the_slope, exactly_the_share,
+    exactly_the_slope, met_by_covering, exceptions_of, not_met_by_covering,
+    facts = { "roof.slopes[].under_integrated_solar" },
+    figures = { "energy.exempt_integrated_pv", "energy.low_trade_for_insulation" },
+  },
   applies = function(job, figure, slope)
     local asked, why = is_asked(job, figure)
     if not asked then return false, why end
@@ -215,6 +266,13 @@ rule "energy.low_insulation" {
   title = "Insulation above the deck of a low slope",
   stage = "permit",
   per = "roof.slopes",
+  reads = {
+    gets_covering, enough_renewed, is_exactly_the_slope, in_zones, exactly_the_share,
+    exactly_the_slope,
+    facts = { "energy", "energy.deck_R", "energy.deck_before_R" },
+    figures = { "energy.low_deck_R_existing_least", "energy.low_deck_R_least",
+      "energy.low_deck_R_required", "energy.low_deck_R_zones" },
+  },
   applies = function(job, figure, slope)
     if not figure "energy.low_deck_R_required" then
       return false, "no insulation above the deck is asked for here"
@@ -248,12 +306,15 @@ rule "energy.low_insulation" {
   mend = "Lay continuous insulation on the deck before the covering.",
 }
 
-local function opens_rafters(job, figure)
+local opens_rafters = reads({
+  facts = { "energy.cavity_opened" },
+  figures = { "energy.opened_R_required" },
+}, function(job, figure)
   if not figure "energy.opened_R_required" then
     return false, "opened rafter spaces need no new insulation here"
   end
   return job.energy.cavity_opened, "no rafter space that encloses heated rooms is opened"
-end
+end)
 
 demand "energy.opened_cavity" {
   title = "Insulation in rafter spaces that the work opens",
@@ -272,12 +333,12 @@ demand "energy.opened_airspace" {
 }
 
 -- Over a vented attic the insulation lies on the ceiling: its rafter spaces enclose no rooms.
-local function may_be_bare(job)
+local may_be_bare = reads({ facts = { "attics[].area_basis", "attics[].vented" } }, function(job)
   for _, attic in ipairs(job.attics) do
     if not attic.vented or attic.area_basis == "roof" then return true end
   end
   return false, "every attic is vented, over an insulated ceiling"
-end
+end)
 
 demand "energy.bare_rafters" {
   title = "Insulation for rafter spaces that hold none",

@@ -1,11 +1,14 @@
 -- fasteners.lua - what holds the shingles: kind, size, number, and how deep it goes.
 
-local function nails_only(job, _, slope)
+local nails_only = reads({
+  gets_covering, shingles_only,
+  facts = { "fasteners.kind" },
+}, function(job, _, slope)
   local gets, other = gets_covering(slope)
   if not gets then return false, other end
   if not shingles_only(job) then return false, "only asphalt shingles are judged here" end
   return job.fasteners.kind == "nail", "these figures are for nails"
-end
+end)
 
 -- Other coverings are fastened by sections of their own, which are not carried
 -- here: this rule is open for them, so that silence is never taken for a pass.
@@ -20,6 +23,7 @@ demand "fasteners.kind" {
     return true
   end },
   fact = "fasteners.kind", meets = "fasteners.kinds",
+  reads = { facts = { "covering.kind" } },
   mend = "Use roofing nails.",
 }
 
@@ -49,7 +53,12 @@ demand "fasteners.head" {
 }
 
 -- The code's number or the maker's, whichever is more.
-local function count_needed(job, figure)
+local count_needed = reads({
+  facts = { "covering.individual", "covering.nails_printed",
+    "site.high_velocity_hurricane_zone" },
+  figures = { "fasteners.hurricane_zone_counts", "fasteners.per_individual_least",
+    "fasteners.per_shingle_least", "fasteners.per_shingle_least_hurricane_zone" },
+}, function(job, figure)
   local single = known(job.covering, "individual") and job.covering.individual
   local code = figure(single and "fasteners.per_individual_least" or "fasteners.per_shingle_least")
   local least = math.max(code, job.covering.nails_printed)
@@ -58,7 +67,7 @@ local function count_needed(job, figure)
     least = math.max(least, figure "fasteners.per_shingle_least_hurricane_zone")
   end
   return least
-end
+end)
 
 demand "fasteners.count" {
   title = "Nails in each shingle",
@@ -77,7 +86,11 @@ demand "fasteners.count" {
 
 -- Everything the nail goes through before it reaches the deck. Drip edge and
 -- ice barrier are left out: they are thin, and lie along the edges only.
-local function stack(job, slope)
+local stack = reads({
+  old_layer_told,
+  facts = { "covering.thickness_at_nail_in", "existing.coverings[].thickness_in",
+    "roof.slopes[].underlayment", "underlayments[].plies", "underlayments[].thickness_in" },
+}, function(job, slope)
   local plies = { { "new covering", job.covering.thickness_at_nail_in } }
   local here, off = old_layers_on(job, slope)
   if here > off then
@@ -94,21 +107,28 @@ local function stack(job, slope)
   end
   plies.unit = "in"
   return trade.sum(plies)
-end
+end)
 
 -- New panels over an old deck are never thinner together than the figure.
-local function deck_is_thin(figure, deck)
+local deck_is_thin = reads({
+  facts = { "decks[].thickness_in", "decks[].work" },
+  figures = { "fasteners.penetration_least" },
+}, function(figure, deck)
   return deck.work ~= "paneled_over" and deck.thickness_in < figure "fasteners.penetration_least"
-end
+end)
 
 -- The figure, or the whole thickness of a deck that is thinner.
-local function depth_needed(figure, deck)
+local depth_needed = reads({ deck_is_thin }, function(figure, deck)
   if deck_is_thin(figure, deck) then return deck.thickness_in end
   return figure "fasteners.penetration_least"
-end
+end)
 
 -- The least length, and the next that shops stock. past: out of a thin deck.
-local function use_nails(job, figure, slope, past)
+local use_nails = reads({
+  stack,
+  facts = { "decks[].thickness_in", "decks[].work", "roof.slopes[].deck" },
+  figures = { "fasteners.penetration_least", "takeoff.nail_lengths" },
+}, function(job, figure, slope, past)
   local deck = slope.deck
   local needed = trade.nail_length_in { through_in = stack(job, slope),
     deck_in = deck.work == "paneled_over" and figure "fasteners.penetration_least"
@@ -120,22 +140,23 @@ local function use_nails(job, figure, slope, past)
   local says = "Use nails at least " .. number(needed, "in") .. " long"
   if not next_length then return says .. "; none so long is stocked." end
   return says .. ": " .. number(next_length, "in") .. " is the next that is stocked."
-end
+end)
 
 -- The whole of a thin deck, or the figure into a thick one.
-local function into_deck(figure, deck, length, through)
+local into_deck = reads({ depth_needed }, function(figure, deck, length, through)
   local depth = trade.nails_penetration_in { length_in = length, through_in = through }
   local found = at_least(depth, depth_needed(figure, deck), "in")
   if deck_is_thin(figure, deck) then
     return found:say("This deck is thinner than the figure, so the nails must go through it.")
   end
   return found
-end
+end)
 
 rule "fasteners.penetration" {
   title = "How far the nails go into the deck",
   stage = "permit",
   per = "roof.slopes",
+  reads = { into_deck, use_nails, facts = { "fasteners.length_in" } },
   applies = nails_only,
   judge = function(job, figure, slope)
     return into_deck(figure, slope.deck, job.fasteners.length_in, stack(job, slope))
@@ -152,6 +173,11 @@ rule "fasteners.eave_penetration" {
   title = "How far the nails go into the deck of open eaves",
   stage = "permit",
   per = "roof.edges",
+  reads = {
+    nails_only, into_deck, stack,
+    facts = { "fasteners.eave_length_in", "fasteners.length_in", "roof.edges[].deck",
+      "roof.edges[].slope" },
+  },
   applies = function(job, figure, edge)
     local nailed, why = nails_only(job, figure, edge.slope)
     if not nailed then return false, why end
@@ -175,6 +201,7 @@ demand "fasteners.seen_below" {
     on { "fasteners.hidden_at_eaves_wanted", otherwise = "nail points may show here" },
   },
   fact = "fasteners.seen_below", wants = false, shown = "no nail points below open eaves",
+  reads = { shingles_only },
   mend = "Do not cut them off: the nail would hold less. Cover the eave from below, or ask the "
     .. "owner.",
 }
@@ -200,6 +227,11 @@ demand "fasteners.past_thin_deck" {
     return past
   end,
   unit = "in", meets = "fasteners.past_thin_deck_least",
+  reads = {
+    nails_only, use_nails,
+    facts = { "fasteners.length_in" },
+    figures = { "fasteners.thin_deck_under" },
+  },
   mend = function(job, figure, slope)
     return use_nails(job, figure, slope, figure "fasteners.past_thin_deck_least")
   end,
@@ -220,6 +252,7 @@ demand "fasteners.steep" {
     return job.fasteners.steep_method
   end,
   shown = "the maker's steep-slope fastening",
+  reads = { gets_covering, facts = { "fasteners.steep_method" } },
   mend = "Fasten as the maker's steep-slope instructions say, with sealant spots where they ask.",
   caution = "No one stands on a plane this steep: work from staging.",
 }

@@ -19,7 +19,11 @@ end
 
 -- The class demanded -----------------------------------------------------------
 
-local function zone_classes(job, figure)
+local zone_classes = reads({
+  facts = { "site.fire_zone", "site.state_fire_area" },
+  figures = { "fire.classes_in.*", "fire.classes_state_area", "fire.state_area_counts",
+    "fire.state_area_exempt_zones" },
+}, function(job, figure)
   local zone = job.site.fire_zone
   local classes = figure("fire.classes_in." .. zone)
   if figure "fire.state_area_counts" and not has(figure "fire.state_area_exempt_zones", zone)
@@ -28,9 +32,12 @@ local function zone_classes(job, figure)
   end
   -- A zone may ask for nothing: then any roof, even of no class, will do.
   return classes
-end
+end)
 
-local function share_renewed(job, figure)
+local share_renewed = reads({
+  share_renewed,
+  figures = { "fire.whole_roof_months" },
+}, function(job, figure)
   local months, parts = figure "fire.whole_roof_months", { unit = "percent" }
   table.insert(parts, { "this job", job.scope.roof_share_percent })
   for _, work_done in ipairs(job.scope.earlier_roofing) do
@@ -39,11 +46,16 @@ local function share_renewed(job, figure)
     end
   end
   return as_printed(trade.sum(parts), "percent")
-end
+end)
 
 -- Some places ask for a class only of a large share of the roof, or where an
 -- addition is large.
-local function is_large(job, figure)
+local is_large = reads({
+  share_renewed,
+  facts = { "scope.addition_floor_sqft" },
+  figures = { "fire.class_addition_over", "fire.class_at_named_share", "fire.class_by_addition",
+    "fire.class_by_share", "fire.class_share_over" },
+}, function(job, figure)
   if figure "fire.class_by_share" then
     local share, over = share_renewed(job, figure), figure "fire.class_share_over"
     if share > over then return true end
@@ -51,11 +63,16 @@ local function is_large(job, figure)
   end
   return figure "fire.class_by_addition"
     and as_printed(job.scope.addition_floor_sqft, "sqft") > figure "fire.class_addition_over"
-end
+end)
 
 -- A small piece may match the old roof where the place lets it, whatever its
 -- class or down to some class.
-local function matches_old(job, figure)
+local matches_old = reads({
+  share_renewed,
+  facts = { "site.fire_zone" },
+  figures = { "fire.match_old_adds_up", "fire.match_old_barred_zones", "fire.match_old_by_zone",
+    "fire.match_old_most" },
+}, function(job, figure)
   local most = figure "fire.match_old_most"
   if most <= 0 then return false end
   if figure "fire.match_old_by_zone"
@@ -64,10 +81,15 @@ local function matches_old(job, figure)
   end
   if figure "fire.match_old_adds_up" then return share_renewed(job, figure) <= most end
   return as_printed(job.scope.roof_share_percent, "percent") <= most
-end
+end)
 
 -- The classes that will do on this house; nil when any will.
-local function demanded(job, figure)
+local demanded = reads({
+  zone_classes, is_large, matches_old,
+  facts = { "covering.fire_class", "site.lot_line_ft" },
+  figures = { "fire.class_by_zone", "fire.class_required", "fire.classes", "fire.classes_large",
+    "fire.classes_near_line", "fire.lot_line_under", "fire.match_old_classes" },
+}, function(job, figure)
   local classes
   if figure "fire.class_required" then classes = figure "fire.classes" end
   if figure "fire.class_by_zone" then classes = both(classes, zone_classes(job, figure)) end
@@ -90,30 +112,39 @@ local function demanded(job, figure)
   end
   if classes and has(classes, "none") then return nil end
   return classes
-end
+end)
 
 local NO_DEMAND = "no fire class is asked for here: no law, zone or near lot line calls for one"
 
-local function class_is_due(job, figure)
+local class_is_due = reads({ demanded }, function(job, figure)
   if not demanded(job, figure) then return false, NO_DEMAND end
   if not matches_old(job, figure) then return true end
   if not has(figure "fire.match_old_classes", "none") then return true end
   return false, "so small a piece may match the old roof here"
-end
+end)
 
 -- Coverings that count as class A without a test.
-local function is_deemed_A(job, figure)
+local is_deemed_A = reads({
+  facts = { "covering.copper_oz", "covering.kind", "covering.over_noncombustible_deck" },
+  figures = { "fire.deemed_A_any_deck", "fire.deemed_A_copper_least",
+    "fire.deemed_A_noncombustible_deck" },
+}, function(job, figure)
   local covering = job.covering
   if has(figure "fire.deemed_A_any_deck", covering.kind) then return true end
   if not has(figure "fire.deemed_A_noncombustible_deck", covering.kind) then return false end
   if covering.over_noncombustible_deck then return true end
   if covering.kind ~= "metal_panel" and covering.kind ~= "metal_shingle" then return false end
   return covering.copper_oz >= figure "fire.deemed_A_copper_least"
-end
+end)
 
 rule "fire.class" {
   title = "Fire class of the covering",
   stage = "permit",
+  reads = {
+    demanded, is_deemed_A,
+    facts = { "site.historic" },
+    figures = { "fire.historic_exceptions", "fire.zones_not_read" },
+  },
   applies = class_is_due,
   judge = function(job, figure)
     local classes, class = demanded(job, figure), job.covering.fire_class
@@ -155,6 +186,7 @@ demand "fire.proof" {
           and "fire.tests_by_standard" or "fire.tests"
       end } },
   },
+  reads = { class_is_due, is_deemed_A, figures = { "fire.proof_required" } },
   mend = "Keep the wrapper or listing that names the class and the test for the inspector.",
   caution = "The class belongs to the whole system: deck, underlayment and covering as listed.",
 }
@@ -162,6 +194,12 @@ demand "fire.proof" {
 rule "fire.whole_roof" {
   title = "Fire class of the part of the roof that stays",
   stage = "permit",
+  reads = {
+    demanded,
+    facts = { "existing.fire_class_left" },
+    figures = { "fire.whole_roof_at_named_share", "fire.whole_roof_over",
+      "fire.whole_roof_required" },
+  },
   applies = function(job, figure)
     if not figure "fire.whole_roof_required" then
       return false, "no share of the roof brings the rest under the class here"
@@ -187,6 +225,12 @@ rule "fire.whole_roof" {
 rule "fire.material_ban" {
   title = "Coverings that the place bans",
   stage = "permit",
+  reads = {
+    facts = { "covering.kind", "house.kind", "site.fire_zone" },
+    facts_of_some_places = { "site.local_fire_zone" },
+    figures = { "fire.ban_by_local_zone", "fire.ban_local_zones", "fire.ban_one_family_only",
+      "fire.ban_zones", "fire.banned", "fire.banned_in_zones" },
+  },
   applies = function(job, figure)
     local banned, there = figure "fire.banned", figure "fire.banned_in_zones"
     return #banned > 0 or #there > 0, "no covering is banned here"
@@ -231,20 +275,21 @@ demand "fire.class_by_material" {
     end,
   },
   fact = "covering.fire_class", meets = "fire.classes_of", by = "covering.kind",
+  reads = { figures = { "fire.classes_of.*" } },
   mend = "Use a covering of this kind with that class, or another kind.",
 }
 
 -- Wood and panels --------------------------------------------------------------
 
-local function is_wood(job)
+local is_wood = reads({ facts = { "covering.kind" } }, function(job)
   return is_wood_kind(job.covering.kind), "the covering is not wood"
-end
+end)
 
-local function wood_is_classed(job, figure)
+local wood_is_classed = reads({ is_wood, class_is_due }, function(job, figure)
   local wood, why = is_wood(job)
   if not wood then return false, why end
   return class_is_due(job, figure)
-end
+end)
 
 demand "fire.wood_treated" {
   title = "Treatment of classed wood shingles and shakes",
@@ -289,13 +334,16 @@ demand "fire.pv" {
 
 -- Wildfire details -------------------------------------------------------------
 
-local function details_asked(job, figure)
+local details_asked = reads({
+  facts = { "site.fire_zone" },
+  figures = { "fire.wildfire_details", "fire.wildfire_zones" },
+}, function(job, figure)
   if not figure "fire.wildfire_details" then
     return false, "the wildfire details are not asked of a reroof here"
   end
   return has(figure "fire.wildfire_zones", job.site.fire_zone),
     "the house is in none of the fire zones concerned"
-end
+end)
 
 demand "fire.gaps" {
   title = "Space between covering and deck",
@@ -324,12 +372,15 @@ demand "fire.eave_stop" {
   mend = "Close the ends with noncombustible stops made for this profile.",
 }
 
-local function metal_is_exposed(job, figure, valley)
+local metal_is_exposed = reads({
+  details_asked,
+  facts = { "roof.valleys[].kind", "roof.valleys[].lining" },
+}, function(job, figure, valley)
   local asked, why = details_asked(job, figure)
   if not asked then return false, why end
   if valley.kind ~= "open" then return false, "the valley's lining is not exposed" end
   return valley.lining == "metal", "the lining is not metal"
-end
+end)
 
 demand "fire.valley_metal" {
   title = "Thickness of exposed valley metal",

@@ -5,9 +5,12 @@
 -- that there are none, a missing one that nobody looked.
 
 -- A flashing that is there is new, or the old one used again.
-local function is_there(one)
+local is_there = reads({
+  facts = { "roof.chimneys[].flashing_is", "roof.penetrations[].flashing_is",
+    "roof.walls[].flashing_is" },
+}, function(one)
   return one.flashing_is ~= "none"
-end
+end)
 
 -- Listed ---------------------------------------------------------------------------
 
@@ -15,6 +18,10 @@ rule "flashing.walls_listed" {
   title = "Every wall that a plane runs into listed",
   stage = "permit",
   asks_only = true,
+  reads = {
+    facts = { "roof.edges[].kind", "roof.walls[].kind" },
+    figures = { "flashing.required" },
+  },
   applies = function(job, figure)
     if not figure "flashing.required" then return false, "no flashing is asked for here" end
     for _, edge in ipairs(job.roof.edges) do
@@ -41,7 +48,7 @@ rule "flashing.walls_listed" {
 
 local is_asked_for = on { "flashing.required", otherwise = "no flashing is asked for here" }
 
-local function there(job, figure, one) return is_there(one) end
+local there = reads({ is_there }, function(job, figure, one) return is_there(one) end)
 
 -- Walls ----------------------------------------------------------------------------
 
@@ -59,16 +66,21 @@ demand "flashing.walls" {
       which = function(job, figure, wall) return METHODS[wall.kind] end } },
     { found = there, shown = "flashing along the whole of it" },
   },
+  reads = { facts = { "roof.walls[].kind" } },
   mend = "Flash it along its whole length.",
 }
 
-local function is_flashed_sidewall(figure, wall)
+local is_flashed_sidewall = reads({
+  is_there,
+  facts = { "roof.walls[].flashing", "roof.walls[].kind" },
+  figures = { "flashing.step_has_size" },
+}, function(figure, wall)
   if wall.kind ~= "sidewall" then return false, "this is no sidewall" end
   if not figure "flashing.step_has_size" and wall.flashing == "step" then
     return false, "no size of step flashing is given here"
   end
   return is_there(wall), "there is no flashing to measure; flashing.walls judges that"
-end
+end)
 
 demand "flashing.sidewall_size" {
   title = "Size of base flashing at a sidewall",
@@ -85,6 +97,7 @@ demand "flashing.sidewall_size" {
   end },
   fact = "roof.walls[].up_in", meets = "flashing.sidewall_up_least",
   also = { { fact = "roof.walls[].out_in", meets = "flashing.sidewall_out_least" } },
+  reads = { is_flashed_sidewall, facts = { "covering.kind" } },
   mend = "Use wider flashing: the one leg up the wall, the other out on the roof.",
 }
 
@@ -156,20 +169,28 @@ demand "flashing.counterflashing" {
         or "flashing.masonry_counterflashed")
     end },
   say = "A masonry chimney is counterflashed.",
+  reads = { facts = { "roof.chimneys[].cricket" } },
   mend = "Set counterflashing into the joints of the masonry.",
 }
 
-local function is_wide(figure, one)
+local is_wide = reads({
+  facts = { "roof.chimneys[].width_in" },
+  figures = { "flashing.cricket_over" },
+}, function(figure, one)
   return as_printed(one.width_in, "in") > figure "flashing.cricket_over"
-end
+end)
 
 local NARROW = "only what is wider than the figure needs a cricket; exactly that wide does not"
 
-local function chimney_needs_cricket(job, figure, chimney)
+local chimney_needs_cricket = reads({
+  is_wide,
+  facts = { "roof.chimneys[].meets_ridge" },
+  figures = { "flashing.cricket_required" },
+}, function(job, figure, chimney)
   if not figure "flashing.cricket_required" then return false, "no cricket is asked for here" end
   if not is_wide(figure, chimney) then return false, NARROW end
   return not chimney.meets_ridge, "the ridge meets this chimney: it has no upper side"
-end
+end)
 
 demand "flashing.cricket" {
   title = "Cricket above a wide chimney",
@@ -185,11 +206,14 @@ demand "flashing.cricket" {
   mend = "Build a cricket on the ridge side and cover it.",
 }
 
-local function has_cricket(job, figure, chimney)
+local has_cricket = reads({
+  chimney_needs_cricket,
+  facts = { "roof.chimneys[].cricket" },
+}, function(job, figure, chimney)
   local needs, why = chimney_needs_cricket(job, figure, chimney)
   if not needs then return false, why end
   return chimney.cricket, "there is no cricket; flashing.cricket judges that"
-end
+end)
 
 demand "flashing.cricket_cover" {
   title = "What covers the cricket",
@@ -204,6 +228,12 @@ rule "flashing.cricket_height" {
   title = "Height of the cricket behind a masonry chimney",
   stage = "dry-in",
   per = "roof.chimneys",
+  reads = {
+    there, has_cricket,
+    facts = { "roof.chimneys[].cricket_height_in", "roof.chimneys[].masonry",
+      "roof.chimneys[].slope", "roof.slopes[].pitch" },
+    figures = { "flashing.cricket_by_table" },
+  },
   applies = function(job, figure, chimney)
     if not figure "flashing.cricket_by_table" then
       return false, "no height of the cricket is asked for here"
@@ -239,7 +269,10 @@ demand "flashing.cricket_other" {
 -- The metal --------------------------------------------------------------------------
 
 -- Does any flashing go on new? Old flashing that stays is judged by its condition.
-local function any_new(job)
+local any_new = reads({
+  facts = { "roof.chimneys[].flashing_is", "roof.penetrations[].flashing_is",
+    "roof.walls[].flashing_is" },
+}, function(job)
   local lists = { job.roof.walls, job.roof.chimneys, job.roof.penetrations }
   for _, list in ipairs(lists) do
     for _, one in ipairs(list) do
@@ -247,11 +280,15 @@ local function any_new(job)
     end
   end
   return false, "no new flashing goes on"
-end
+end)
 
 -- A table by metal: thickness for most, gage for some, weight for others. `read` gets
 -- the one that is asked for.
-local function of_metal(figure, metal, read)
+local of_metal = reads({
+  behind = { { "flashing.by_metal", "flashing.metal_gage_most.*", "flashing.metal_mils_least.*",
+    "flashing.metal_weight_least.*", "flashing.metals", "flashing.metals_by_gage",
+    "flashing.metals_by_weight" } },
+}, function(figure, metal, read)
   local named = figure "flashing.metals"
   if not has(named, metal) then return one_of(metal, named) end
   if has(figure "flashing.metals_by_gage", metal) then
@@ -261,11 +298,20 @@ local function of_metal(figure, metal, read)
     return at_least(read.weight(), figure("flashing.metal_weight_least." .. metal), "lb")
   end
   return at_least(read.thickness() * 1000, figure("flashing.metal_mils_least." .. metal), "mil")
-end
+end)
 
 rule "flashing.base" {
   title = "What base flashing is made of",
   stage = "dry-in",
+  reads = {
+    of_metal,
+    facts = { "flashing.base", "flashing.base_lb_per_square", "flashing.base_thickness_in",
+      "flashing.corrosion_resistant" },
+    facts_of_some_places = { "flashing.base_gage", "flashing.base_metal",
+      "flashing.base_weight_lb" },
+    figures = { "flashing.base_kinds", "flashing.base_roll_least", "flashing.by_metal",
+      "flashing.metal_least" },
+  },
   applies = any_new,
   judge = function(job, figure)
     local flashing = job.flashing
@@ -291,6 +337,14 @@ rule "flashing.base" {
 rule "flashing.cap" {
   title = "Thickness of cap flashing",
   stage = "dry-in",
+  reads = {
+    of_metal,
+    facts = { "flashing.cap_thickness_in", "roof.chimneys[].counterflashed", "roof.walls[].kind",
+      "roof.walls[].top_covered_by" },
+    facts_of_some_places = { "flashing.cap_gage", "flashing.cap_metal",
+      "flashing.cap_weight_lb" },
+    figures = { "flashing.by_metal", "flashing.cap_least" },
+  },
   applies = function(job, figure)
     for _, chimney in ipairs(job.roof.chimneys) do
       if chimney.counterflashed then return true end
@@ -318,6 +372,13 @@ rule "flashing.cap" {
 rule "flashing.reuse" {
   title = "Old flashing used again",
   stage = "dry-in",
+  reads = {
+    facts = { "roof.chimneys[].flashing_condition", "roof.chimneys[].flashing_is",
+      "roof.chimneys[].name", "roof.penetrations[].flashing_condition",
+      "roof.penetrations[].flashing_is", "roof.penetrations[].name",
+      "roof.walls[].flashing_condition", "roof.walls[].flashing_is" },
+    figures = { "flashing.reuse_allowed", "flashing.reuse_barred" },
+  },
   applies = function(job)
     local lists = { job.roof.walls, job.roof.chimneys, job.roof.penetrations }
     for _, list in ipairs(lists) do

@@ -16,6 +16,11 @@ rule "ice_barrier.eaves_listed" {
   title = "Every eave of the plane listed",
   stage = "permit",
   per = "roof.slopes",
+  reads = {
+    ice_barrier_is_needed, gets_covering,
+    facts = { "roof.edges[].kind", "roof.edges[].length_ft", "roof.edges[].slope",
+      "roof.slopes[].eave_ft", "roof.slopes[].name" },
+  },
   applies = function(job, figure, slope)
     local needed, why = ice_barrier_is_needed(job, figure)
     if not needed then return false, why end
@@ -49,6 +54,7 @@ demand "ice_barrier.reach" {
   meets = { "ice_barrier.inside_wall_least", "ice_barrier.steep_reach_least",
     "ice_barrier.strip_least", unit = "in",
     limit = function(job, figure, edge) return barrier_reach(figure, edge) end },
+  reads = { barrier_reach },
   mend = "Add a course of ice barrier up the slope, lapped as its maker prints.",
 }
 
@@ -72,6 +78,12 @@ demand "ice_barrier.rakes" {
     return trade.sum { { "overhang", edge.overhang_in }, { "wall", wall },
       { "inside it", figure "ice_barrier.inside_wall_least" }, unit = "in" }
   end },
+  reads = {
+    gets_covering,
+    facts = { "roof.edges[].overhang_in", "roof.edges[].slope",
+      "roof.edges[].wall_thickness_in" },
+    figures = { "ice_barrier.wall_counts" },
+  },
   mend = "Lay ice barrier along the rake as well.",
 }
 

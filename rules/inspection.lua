@@ -13,19 +13,22 @@
 -- the contractor's own report ... A look that a place has is never taken as held:
 -- the job must say so.
 
-local function any_new_deck(job)
+local any_new_deck = reads({ facts = { "decks[].work" } }, function(job)
   for _, deck in ipairs(job.decks) do
     if deck.work ~= "kept" then return true end
   end
   return false
-end
+end)
 
-local function any_flat_plane(job, figure)
+local any_flat_plane = reads({
+  facts = { "roof.slopes[].pitch" },
+  figures = { "inspection.pre_flat_most" },
+}, function(job, figure)
   for _, slope in ipairs(job.roof.slopes) do
     if slope.pitch <= figure "inspection.pre_flat_most" + 0.005 then return true end
   end
   return false
-end
+end)
 
 local function any_plane(test)
   return function(job, figure)
@@ -65,7 +68,13 @@ local CONDITIONS = {
   townhouse = of_kind "townhouse",
 }
 
-local function meets_condition(job, figure, visit)
+local meets_condition = reads({
+  any_new_deck, permit_triggers.structure, permit_triggers.material, permit_triggers.skylight,
+  permit_triggers.units,
+  facts = { "decks[].kind", "house.kind", "house.stories", "permit.holder",
+    "roof.slopes[].pitch" },
+  figures = { "inspection.flat_most", "inspection.only_where.*", "inspection.tall_over" },
+}, function(job, figure, visit)
   local named = figure("inspection.only_where." .. visit)
   for _, word in ipairs(named) do
     local condition = CONDITIONS[word]
@@ -74,7 +83,7 @@ local function meets_condition(job, figure, visit)
     if condition(job, figure) then return true end
   end
   return #named == 0, "none of what the place has this visit for is so here"
-end
+end)
 
 -- What narrows a visit beyond its method.
 local NARROWED = {
@@ -98,7 +107,14 @@ local NARROWED = {
   final = function() return true end,
 }
 
-local function visit_due(job, figure, visit)
+local visit_due = reads({
+  permit_counts, any_flat_plane, meets_condition,
+  facts = { "covering.kind", "covering.on_battens" },
+  figures = { "inspection.deck_only_new", "inspection.free_price_counts",
+    "inspection.free_price_most", "inspection.methods.*", "inspection.mid_roof_battens_count",
+    "inspection.mid_roof_coverings", "inspection.mid_roof_holders", "inspection.pre_flat_counts",
+    "inspection.required.*" },
+}, function(job, figure, visit)
   -- First, so that it also holds where nobody read which visits the place has.
   local permit, none = permit_counts(job, figure)
   if not permit then return false, none end
@@ -119,24 +135,30 @@ local function visit_due(job, figure, visit)
   local so, why = meets_condition(job, figure, visit)
   if not so then return false, why end
   return NARROWED[visit](job, figure)
-end
+end)
 
 -- Owners who do the work may have to take a visit where a contractor may not.
-local function proofs_named(job, figure, visit)
+local proofs_named = reads({
+  facts = { "permit.holder" },
+  figures = { "inspection.owner_differs", "inspection.owner_proofs", "inspection.proofs.*" },
+}, function(job, figure, visit)
   if visit ~= "final" and figure "inspection.owner_differs" and job.permit.holder == "owner" then
     return "inspection.owner_proofs"
   end
   return "inspection.proofs." .. visit
-end
+end)
 
-local function proofs(job, figure, visit)
+local proofs = reads({
+  proofs_named,
+  figures = { "inspection.proofs.deck" },
+}, function(job, figure, visit)
   return figure(proofs_named(job, figure, visit))
-end
+end)
 
 -- Held visits: the rule of each visit, that nothing is hidden before it, and
 -- that it went well before the work goes past it.
 local function visit_rules(visit, spec)
-  local function due(job, figure) return visit_due(job, figure, visit) end
+  local due = reads({ visit_due }, function(job, figure) return visit_due(job, figure, visit) end)
   local at = "inspection." .. visit
 
   demand(at) {
@@ -144,6 +166,7 @@ local function visit_rules(visit, spec)
     stage = spec.stage,
     when = { due },
     fact = at .. ".proof",
+    reads = { proofs_named },
     meets = { "inspection.owner_proofs", "inspection.proofs." .. visit,
       which = function(job, figure) return proofs_named(job, figure, visit) end },
     mend = spec.mend,
@@ -233,6 +256,7 @@ demand "inspection.final_passed" {
     end,
   },
   fact = "inspection.final.result", meets = "inspection.results_that_do",
+  reads = { visit_due },
   mend = "Mend what was found, and call for the final again: the permit stays open until it has "
     .. "gone well.",
 }
@@ -261,6 +285,7 @@ demand "inspection.deck_loaded" {
     function(job, figure) return visit_due(job, figure, "deck") end,
   },
   fact = "inspection.deck.roof_loaded", meets = "inspection.deck_loaded_wanted",
+  reads = { visit_due },
   mend = "Ask when the place wants the roof loaded.",
   caution = "Spread the bundles: a stack on one rafter can break it.",
 }
@@ -275,6 +300,14 @@ end
 rule "inspection.winter_rule" {
   title = "Deck felted before the look, under the winter rule",
   stage = "deck",
+  reads = {
+    visit_due, proofs,
+    facts = { "inspection.deck.proof", "inspection.winter.covering_sqft",
+      "inspection.winter.felt_peeled", "inspection.winter.felted_on",
+      "inspection.winter.letter" },
+    figures = { "inspection.winter_covering_most", "inspection.winter_felt_peeled_least",
+      "inspection.winter_from", "inspection.winter_to" },
+  },
   applies = function(job, figure)
     local due, why = visit_due(job, figure, "deck")
     if not due then return false, why end
@@ -300,14 +333,14 @@ rule "inspection.winter_rule" {
 -- Mid-roof: at which moment -----------------------------------------------------------
 
 local function mid_roof_by(moment)
-  return function(job, figure)
+  return reads({ visit_due, figures = { "inspection.mid_roof_moments" } }, function(job, figure)
     local due, why = visit_due(job, figure, "mid_roof")
     if not due then return false, why end
     if moment and not has(figure "inspection.mid_roof_moments", moment) then
       return false, "the mid-roof look is at another moment here"
     end
     return true
-  end
+  end)
 end
 
 demand "inspection.mid_roof_moment" {
@@ -354,18 +387,18 @@ demand "inspection.mid_roof_share" {
 -- Calling ------------------------------------------------------------------------------
 
 -- Has the place any visit that this job is due?
-local function any_visit(job, figure)
+local any_visit = reads({ visit_due }, function(job, figure)
   for _, visit in ipairs { "final", "deck", "nailing", "dry_in", "mid_roof", "pre" } do
     if visit_due(job, figure, visit) then return true end
   end
   return false
-end
+end)
 
-local function visited(switch, off)
+local visited = reads({ any_visit }, function(switch, off)
   local visits = all { any_visit, otherwise = "the place makes no visits" }
   if not switch then return { permit_counts, visits } end
   return { on { switch, otherwise = off }, permit_counts, visits }
-end
+end)
 
 demand "inspection.notice" {
   title = "Notice for a visit",
@@ -386,6 +419,7 @@ demand "inspection.caller" {
 rule "inspection.holder_calls" {
   title = "Only the permit's holder calls",
   stage = "permit",
+  reads = { facts = { "inspection.called_by" }, figures = { "inspection.only_holder_calls" } },
   when = visited("inspection.only_holder_calls", "others than the holder may call"),
   judge = function(job, figure)
     return equals(job.inspection.called_by == job.permit.holder,
@@ -425,10 +459,10 @@ demand "inspection.access_tall" {
   caution = "A ladder to a third eave is longer than most are, and sways.",
 }
 
-local function by_ladder(switch, off)
+local by_ladder = reads({ visited }, function(switch, off)
   return { visited(switch, off),
     is { "inspection.access", "ladder", otherwise = "the inspector goes up by other means" } }
-end
+end)
 
 demand "inspection.ladder_tied" {
   title = "Ladder set up and tied",
@@ -472,10 +506,10 @@ demand "inspection.as_permitted" {
 
 -- What must be so ------------------------------------------------------------------------
 
-local function on_the_day(switch, off)
+local on_the_day = reads({ permit_counts }, function(switch, off)
   return { on { switch, otherwise = off },
     inspected { otherwise = "seen on the day of the visit" }, permit_counts }
-end
+end)
 
 demand "inspection.snow" {
   title = "Roof clear of snow",

@@ -9,15 +9,17 @@
 -- the others. They look at what stays, not at the word: a tear-off that leaves a layer
 -- lays over it.
 
-local function is_overlay(job)
+local is_overlay = reads({
+  facts = { "existing.layers", "existing.layers_removed", "scope.method" },
+}, function(job)
   if job.scope.method == "overlay" then return true end
   return job.existing.layers_removed < job.existing.layers,
     "nothing is laid over: the old covering is torn off"
-end
+end)
 
-local function is_wood(layer)
+local is_wood = reads({ facts = { "existing.coverings[].kind" } }, function(layer)
   return is_wood_kind(layer.kind)
-end
+end)
 
 demand "layers.overlay" {
   title = "Laying over an old covering",
@@ -39,24 +41,30 @@ demand "layers.overlay" {
 
 -- A place may let flat roofs carry more than pitched ones. One pitched plane is
 -- enough for the smaller number.
-local function all_flat(job, figure)
+local all_flat = reads({
+  facts = { "roof.slopes[].pitch" },
+  figures = { "layers.flat_under" },
+}, function(job, figure)
   for _, slope in ipairs(job.roof.slopes) do
     local pitch = math.floor(slope.pitch * 100 + 0.5) / 100
     if pitch >= figure "layers.flat_under" then return false end
   end
   return true
-end
+end)
 
-local function layers_most(job, figure)
+local layers_most = reads({
+  all_flat,
+  figures = { "layers.flat_differs", "layers.most", "layers.most_flat" },
+}, function(job, figure)
   if figure "layers.flat_differs" and all_flat(job, figure) then
     return figure "layers.most_flat"
   end
   return figure "layers.most"
-end
+end)
 
 -- A layer that is peeled off to make room still counts: the code asks how many
 -- are on before the work, and where they are too many, all of them come off.
-local function layers_after(figure, here, off)
+local layers_after = reads({ figures = { "layers.peeled_counts" } }, function(figure, here, off)
   if off > 0 and off < here and figure "layers.peeled_counts" then
     return trade.sum { { "on the roof now", here }, { "new", 1 }, unit = "layers" }, true
   end
@@ -66,12 +74,16 @@ local function layers_after(figure, here, off)
     { "new", 1 },
     unit = "layers",
   }
-end
+end)
 
 -- Judged by the plane that will carry most.
 rule "layers.total" {
   title = "Layers of covering, old and new",
   stage = "permit",
+  reads = {
+    planes_covered, layers_after, old_layers_on, layers_most,
+    facts = { "roof.slopes[].name" },
+  },
   judge = function(job, figure)
     local most, peeled, where
     for _, slope in ipairs(planes_covered(job, true)) do
@@ -115,6 +127,7 @@ demand "layers.base_kind" {
       found = function(job, figure) return figure "layers.over_wood_shake_allowed" end,
       shown = "leave to cover wood shakes over" },
   },
+  reads = { figures = { "layers.over_wood_shake_allowed" } },
   mend = "Take this layer off.",
 }
 
@@ -144,6 +157,7 @@ demand "layers.wood_hollow" {
   },
   fact = "existing.wood_covered_with_noncombustible",
   shown = "a cover of gypsum board, mineral or glass fiber over the whole of the old wood",
+  reads = { is_wood, facts = { "existing.coverings[].removed" } },
   mend = "First cover the old wood all over with gypsum board, mineral or glass fiber or the like.",
 }
 
@@ -177,7 +191,14 @@ demand "layers.hail" {
 
 -- Pounds per sq ft of slope, as a sum. A roll whose weight is not stated counts
 -- as the heaviest there is, so that leaving it out never helps.
-local function layers_on(job, figure, slope)
+local layers_on = reads({
+  old_layer_told,
+  facts = { "covering.weight_lb_per_square", "decks[].kind", "decks[].over_panel_thickness_in",
+    "decks[].thickness_in", "decks[].work", "existing.coverings[].weight_lb_per_square",
+    "roof.slopes[].deck", "roof.slopes[].underlayment", "underlayments[].plies",
+    "underlayments[].weight_lb_per_square" },
+  figures = { "weight.board_inch", "weight.panel_inch", "weight.underlayment_ply" },
+}, function(job, figure, slope)
   local parts = { unit = "psf" }
   local function layer(what, weight)
     table.insert(parts, { what, trade.layer_psf { lb_per_square = weight } })
@@ -203,7 +224,7 @@ local function layers_on(job, figure, slope)
       thickness_in = deck.over_panel_thickness_in, psf_per_in = figure "weight.panel_inch" } })
   end
   return trade.sum(parts)
-end
+end)
 
 demand "layers.dead_load" {
   title = "Weight of all layers on the rafters",
@@ -216,6 +237,7 @@ demand "layers.dead_load" {
   end,
   unit = "psf", meets = "weight.design_dead_load",
   say = "The rafters themselves, and a ceiling hung from them, come on top.",
+  reads = { gets_covering, layers_on, facts = { "roof.slopes[].pitch" } },
   mend = "Have the framing looked at by an engineer, take old layers off, or use a lighter "
     .. "covering.",
   caution = "Old houses may have been framed for less than is assumed here.",
@@ -236,6 +258,10 @@ demand "layers.coating" {
 rule "layers.under_coating" {
   title = "An old roof under the coating",
   stage = "permit",
+  reads = {
+    facts = { "existing.layers", "existing.layers_removed" },
+    figures = { "layers.coating_over" },
+  },
   when = { is { "covering.kind", "coating", otherwise = "the new covering is no coating" } },
   judge = function(job, figure)
     figure "layers.coating_over" -- names what it may lie on; a bare deck is not among it

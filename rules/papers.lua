@@ -140,13 +140,16 @@ demand "papers.maker_specification" {
 
 -- A notice of commencement, where the contract is dear enough. A price at the
 -- figure is on whichever side the place says.
-local function notice_due(job, figure)
+local notice_due = reads({
+  facts = { "scope.price_usd" },
+  figures = { "papers.commencement_at_price_counts", "papers.commencement_price_limit" },
+}, function(job, figure)
   local price, limit = job.scope.price_usd, figure "papers.commencement_price_limit"
   if math.abs(price - limit) < 0.005 then
     return figure "papers.commencement_at_price_counts", "the price is at the figure, not over it"
   end
   return price > limit, "the price is under the figure"
-end
+end)
 
 local NOTICE = {
   on { "papers.commencement_required", otherwise = "no notice of commencement is asked for" },
@@ -337,6 +340,11 @@ demand "papers.asbestos" {
     return job.papers.asbestos_test == "found"
       and "Asbestos was found: those licensed for it take the roof off." or nil
   end,
+  reads = {
+    old_covering_comes_off,
+    facts = { "existing.coverings[].kind", "scope.method" },
+    figures = { "papers.asbestos_coverings" },
+  },
   mend = "Have the old roof tested before anything comes off.",
   caution = "Until it is tested, neither break, saw nor grind old roofing.",
 }
@@ -402,16 +410,25 @@ demand "papers.site_measures" {
 
 -- Affidavit -------------------------------------------------------------------------------
 
-local function seen_by_inspector(job, figure)
+local seen_by_inspector = reads({
+  facts = { "inspection.pre.proof", "inspection.deck.proof", "inspection.nailing.proof",
+    "inspection.dry_in.proof", "inspection.mid_roof.proof", "inspection.final.proof" },
+  figures = { "papers.affidavit_visits" },
+}, function(job, figure)
   for _, visit in ipairs(figure "papers.affidavit_visits") do
     if job.inspection[visit].proof ~= "visit" then return false end
   end
   return true
-end
+end)
 
 -- Some places want it always, some for older houses, some only for what no
 -- inspector saw.
-local function affidavit_narrowed(job, figure)
+local affidavit_narrowed = reads({
+  seen_by_inspector,
+  facts = { "house.year_built" },
+  figures = { "papers.affidavit_built_most", "papers.affidavit_by_age",
+    "papers.affidavit_unseen_only" },
+}, function(job, figure)
   if figure "papers.affidavit_by_age"
     and job.house.year_built > figure "papers.affidavit_built_most" then
     return false, "the house is newer than those that need an affidavit"
@@ -420,7 +437,7 @@ local function affidavit_narrowed(job, figure)
     return false, "an inspector sees the deck and the dry-in while they are open"
   end
   return true
-end
+end)
 
 local affidavit_due = {
   on { "papers.affidavit_required", otherwise = "no affidavit is asked for" },
@@ -482,28 +499,32 @@ demand "papers.affidavit_filed" {
 -- Photographs --------------------------------------------------------------------------------
 -- Asked for in every case, or only where they stand in for a visit.
 
-local function photos_due(figure, job, visit)
+local photos_due = reads({
+  facts = { "inspection.deck.proof", "inspection.dry_in.proof", "inspection.final.proof" },
+  figures = { "papers.photos_always" },
+}, function(figure, job, visit)
   if figure "papers.photos_always" then return true end
   if job.inspection[visit].proof == "photos" then return true end
   return false, "photographs are asked for only where they stand in for a visit"
-end
+end)
 
 -- What the house has not cannot be photographed.
 local OF = { chimney_saddles = "chimneys", valleys = "valleys" }
 
-local function there(job, wanted)
+local there = reads({ facts = { "roof.chimneys", "roof.valleys" } }, function(job, wanted)
   local left = {}
   for _, one in ipairs(wanted) do
     if not OF[one] or #job.roof[OF[one]] > 0 then table.insert(left, one) end
   end
   return left
-end
+end)
 
 local function photo_rule(id, visit, stage, title, mend)
   local set = "papers.photos_" .. visit
   rule(id) {
     title = title,
     stage = stage,
+    reads = { photos_due, there, facts = { "papers.photos." .. visit }, figures = { set } },
     applies = function(job, figure)
       if #figure(set) == 0 then return false, "the place names no photographs of this" end
       return photos_due(figure, job, visit)
@@ -523,14 +544,17 @@ photo_rule("papers.photos_final", "final", "final", "Photographs of the finished
   "Photograph the rest before the ladder comes down.")
 
 -- Does the place ask for any photograph of this job at all?
-local function any_photos_due(job, figure)
+local any_photos_due = reads({
+  photos_due,
+  figures = { "papers.photos_deck", "papers.photos_dry_in", "papers.photos_final" },
+}, function(job, figure)
   for _, visit in ipairs { "deck", "dry_in", "final" } do
     if #figure("papers.photos_" .. visit) > 0 and photos_due(figure, job, visit) then
       return true
     end
   end
   return false
-end
+end)
 
 demand "papers.photos_tied" {
   title = "Photographs tied to the job",

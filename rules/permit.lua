@@ -19,9 +19,9 @@ local function permit_in_hand(why)
       shown = "a permit, " .. why },
     { when = is { "stage", "deck", "dry-in", "final" }, fact = "permit.status",
       wants = { "issued" }, shown = "an issued permit, " .. why,
-      say = function(job)
+      say = reads({ facts = { "permit.number", "permit.status" } }, function(job)
         return job.permit.status == "issued" and "Its number: " .. job.permit.number .. "." or nil
-      end },
+      end) },
   }
 end
 
@@ -37,6 +37,7 @@ end
 local function measured_trigger(id, name, trigger)
   trigger.stage = "permit"
   trigger.mend = trigger.mend or "Apply for the permit before any work."
+  trigger.reads = { permit_triggers[name] }
   trigger.found = function(job, figure, slope)
     local _, found = permit_triggers[name](job, figure, slope)
     return found
@@ -149,6 +150,7 @@ local function change_trigger(id, title, switch, no, none, why)
     title = title,
     stage = "permit",
     when = triggers(switch, no),
+    reads = { is_there },
     found = function(job) return not is_there(job) end,
     meets = switch,
     say = none,
@@ -258,15 +260,24 @@ measured_trigger("permit.by_heavy_covering", "heavy_covering", {
 -- How far the work must go -----------------------------------------------------------
 
 -- Where the place names a day, the permit of the old roof shows that it may stay.
-local function rest_may_stay(job, figure)
+local rest_may_stay = reads({
+  facts = { "scope.old_roof_permitted_on", "scope.rest_under_relief" },
+  figures = { "permit.rest_relief", "permit.rest_relief_from" },
+}, function(job, figure)
   if not figure "permit.rest_relief" or not job.scope.rest_under_relief then return false end
   local from = figure "permit.rest_relief_from"
   return from == 0 or as_date(job.scope.old_roof_permitted_on) >= from
-end
+end)
 
 rule "permit.share_trigger" {
   title = "So much of the roof that the rest must follow",
   stage = "permit",
+  reads = {
+    rest_may_stay, share_renewed,
+    facts = { "scope.rest_to_code", "scope.section_share_percent" },
+    figures = { "permit.rest_at_counts", "permit.rest_by_section", "permit.rest_counts",
+      "permit.rest_limit", "permit.rest_months" },
+  },
   applies = function(job, figure)
     if not figure "permit.rest_counts" then
       return false, "no share of the roof pulls in the rest here"
@@ -300,6 +311,12 @@ rule "permit.share_trigger" {
 rule "permit.part_as_new" {
   title = "So much of the roof that the part done is built as new",
   stage = "permit",
+  reads = {
+    share_renewed,
+    facts = { "scope.part_as_new" },
+    figures = { "permit.part_as_new_at_counts", "permit.part_as_new_counts",
+      "permit.part_as_new_limit", "permit.part_as_new_months" },
+  },
   applies = function(job, figure)
     return figure "permit.part_as_new_counts", "no share of the roof makes the part count as new"
   end,
@@ -332,6 +349,10 @@ demand "permit.whole_planes" {
 rule "permit.joins" {
   title = "Where coverings of two kinds meet",
   stage = "permit",
+  reads = {
+    facts = { "scope.joins" },
+    figures = { "permit.joins_allowed", "permit.joins_count" },
+  },
   applies = function(job, figure)
     return figure "permit.joins_count", "the place does not say where coverings may meet"
   end,
@@ -381,6 +402,10 @@ demand "permit.warranty" {
 rule "permit.warranty_years" {
   title = "Years of the warranty on the shingles",
   stage = "permit",
+  reads = {
+    facts = { "covering.lifetime_warranty", "covering.warranty_years" },
+    figures = { "permit.warranty_years_least" },
+  },
   when = {
     on { "permit.warranty_counts", otherwise = "no length of warranty is set in years" },
     shingles,
@@ -513,11 +538,14 @@ demand "permit.bin_deposit" {
 }
 
 -- A repair under a size has a permit of its own, which does for nothing else.
-local function kinds_that_do(job, figure)
+local kinds_that_do = reads({
+  agreed_area,
+  figures = { "permit.small_under" },
+}, function(job, figure)
   local small = job.scope.extent == "repair"
     and not is_inside(agreed_area(job), figure "permit.small_under", true, 0.1)
   return small and { "small_repair", "reroof" } or { "reroof" }
-end
+end)
 
 demand "permit.kind" {
   title = "The right kind of permit",
@@ -590,13 +618,17 @@ demand "permit.life" {
 }
 
 -- An extension is so many more days, not leave for good.
-local function days_with_extension(job, figure)
+local days_with_extension = reads({
+  figures = { "permit.extension_days", "permit.open_days_most" },
+}, function(job, figure)
   return trade.sum { { "from issue", figure "permit.open_days_most" },
     { "extension", figure "permit.extension_days" }, unit = "days" }
-end
+end)
 
 local function is_excuse(word)
-  return function(job, figure) return has(figure "permit.open_excuses", word) end
+  return reads({ figures = { "permit.open_excuses" } }, function(job, figure)
+    return has(figure "permit.open_excuses", word)
+  end)
 end
 
 local EXCUSED = "an excuse that the place takes: the work mostly done by then, or the delay "

@@ -3,21 +3,28 @@
 -- Wind ------------------------------------------------------------------------
 
 -- The speed the label is good for by one test; nil when it shows no class.
-local function label_speed(figure, test, class)
+local label_speed = reads({
+  figures = { "shingle.D3161_classes", "shingle.D3161_vult_most.A", "shingle.D3161_vult_most.D",
+    "shingle.D3161_vult_most.F", "shingle.D7158_vult_most.D", "shingle.D7158_vult_most.G",
+    "shingle.D7158_vult_most.H" },
+}, function(figure, test, class)
   if class == "none" then return nil end
   -- A class that the place's table does not name is good for no speed.
   if test == "D3161" and not has(figure "shingle.D3161_classes", class) then return nil end
   return figure("shingle." .. test .. "_vult_most." .. class)
-end
+end)
 
 -- Speeds are whole miles an hour, as they print and as the engine compares them.
-local function wind_speed(job)
+local wind_speed = reads({ facts = { "site.wind_vult_mph" } }, function(job)
   return math.ceil(job.site.wind_vult_mph - 0.5)
-end
+end)
 
 -- Either label will do. The second is read only when the first does not reach,
 -- so that a weaker figure casts no doubt on a label that already suffices.
-local function best_speed(job, figure)
+local best_speed = reads({
+  wind_speed, label_speed,
+  facts = { "covering.D3161_class", "covering.D7158_class" },
+}, function(job, figure)
   local covering, speed = job.covering, wind_speed(job)
   local first
   if known(covering, "D7158_class") then
@@ -34,12 +41,17 @@ local function best_speed(job, figure)
   second = second or label_speed(figure, "D3161", covering.D3161_class)
   if first and second then return math.max(first, second) end
   return first or second
-end
+end)
 
 rule "shingle.wind_class" {
   title = "Wind class on the shingle wrapper",
   stage = "permit",
   -- Open for other coverings, so that silence is never taken for a pass.
+  reads = {
+    shingles_only, best_speed,
+    facts = { "house.mean_roof_height_ft", "site.exposure" },
+    figures = { "shingle.D7158_classes", "shingle.wind_exposures", "shingle.wind_height_most" },
+  },
   applies = function(job)
     return job.covering.kind ~= "coating", "a coating bears no wind class"
   end,
@@ -71,6 +83,12 @@ rule "shingle.wind_class" {
 rule "shingle.wind_label" {
   title = "Wind class that the place names",
   stage = "permit",
+  reads = {
+    shingles_only,
+    facts = { "covering.D3161_class", "covering.D7158_class" },
+    figures = { "shingle.wind_label_required", "shingle.wind_labels_D3161",
+      "shingle.wind_labels_D7158" },
+  },
   applies = function(job, figure)
     if not figure "shingle.wind_label_required" then
       return false, "the place names no wind class: the wind speed decides"
@@ -95,7 +113,12 @@ rule "shingle.wind_label" {
 
 -- Hail ------------------------------------------------------------------------
 
-local function hail_label_due(job, figure)
+local hail_label_due = reads({
+  shingles_only,
+  facts = { "existing.hail_damaged", "existing.hail_documented", "existing.hail_on" },
+  figures = { "shingle.hail_early_exempt", "shingle.hail_early_most",
+    "shingle.hail_label_required" },
+}, function(job, figure)
   if not figure "shingle.hail_label_required" then
     return false, "no hail class is asked for here"
   end
@@ -104,7 +127,7 @@ local function hail_label_due(job, figure)
   if not figure "shingle.hail_early_exempt" or not job.existing.hail_damaged then return true end
   if as_date(job.existing.hail_on) > figure "shingle.hail_early_most" then return true end
   return not job.existing.hail_documented, "the hail that is made good fell before the duty began"
-end
+end)
 
 demand "shingle.hail_label" {
   title = "Hail class on the shingle wrapper",
@@ -124,18 +147,21 @@ demand "shingle.hail_proof" {
 
 -- At the final ------------------------------------------------------------------
 
-local function measured_at_final(what)
+local measured_at_final = reads({ shingles_only }, function(what)
   return { shingles_only, inspected { otherwise = what } }
-end
+end)
 
 -- Where the code makes the maker's printed figure its own.
-local function printed_figure_binds(what)
+local printed_figure_binds = reads({
+  measured_at_final,
+  figures = { "shingle.follow_instructions" },
+}, function(what)
   return {
     on { "shingle.follow_instructions",
       otherwise = "the place does not hold shingles to the maker's printed figure" },
     measured_at_final(what),
   }
-end
+end)
 
 demand "shingle.exposure" {
   title = "Exposure of the courses",

@@ -16,15 +16,25 @@ local LEAST = {
 }
 
 -- What goes on the plane, and whether that is the job's own covering.
-local function covering_of(job, slope)
+local covering_of = reads({ gets_covering, facts = { "covering.kind" } }, function(job, slope)
   if gets_covering(slope) then return job.covering.kind, true end
   return slope.gets, false
-end
+end)
 
 rule "slope.least" {
   title = "Least slope for the covering",
   stage = "permit",
   per = "roof.slopes",
+  reads = {
+    covering_of,
+    facts = { "covering.metal_seam", "roof.slopes[].pitch" },
+    figures = { "slope.least.asphalt_shingle", "slope.least.built_up",
+      "slope.least.coal_tar_built_up", "slope.least.coating", "slope.least.metal_panel_lapped",
+      "slope.least.metal_panel_sealed", "slope.least.metal_panel_standing",
+      "slope.least.modified_bitumen", "slope.least.roll_roofing", "slope.least.spray_foam",
+      "slope.least.thermoplastic_membrane", "slope.least.thermoset_membrane",
+      "slope.least.wood_shake", "slope.least.wood_shingle" },
+  },
   applies = function(job, figure, slope)
     return covering_of(job, slope) ~= "old_stays", "the old covering of this plane stays"
   end,
@@ -51,12 +61,12 @@ rule "slope.least" {
 
 -- The deck of an overlay is hidden, and gets no underlayment: not so of a plane that is
 -- stripped meanwhile.
-local function is_stripped(job, slope)
+local is_stripped = reads({ old_layers_on, facts = { "scope.method" } }, function(job, slope)
   if job.scope.method ~= "overlay" then return false end
   if not (known(slope, "old_layers") or known(slope, "old_layers_removed")) then return false end
   local here, off = old_layers_on(job, slope)
   return here > 0 and off >= here
-end
+end)
 
 -- A job tells the facts of one covering, laid over or on a bare deck. Of another on part of
 -- the roof only the slope is looked at, and of a plane stripped beside an overlay not the deck
@@ -83,6 +93,7 @@ demand "slope.other_covering" {
   },
   fact = "roof.slopes[].other_checked", meets = "slope.other_checked_required",
   asks_only = true,
+  reads = { covering_of, is_stripped },
   mend = "Write a job for those planes alone, and check it too.",
 }
 
@@ -91,6 +102,13 @@ rule "slope.double_underlayment" {
   stage = "permit",
   cause = "two plies",
   per = "roof.slopes",
+  reads = {
+    gets_covering,
+    facts = { "covering.kind", "roof.slopes[].pitch", "roof.slopes[].underlayment",
+      "scope.method", "underlayments[].kind", "underlayments[].plies" },
+    figures = { "slope.double_below", "slope.double_plies_least", "slope.least.asphalt_shingle",
+      "underlayment.kinds_self_adhered", "underlayment.plies_least" },
+  },
   applies = function(job, figure, slope)
     if job.covering.kind ~= "asphalt_shingle" then
       return false, "only asphalt shingles are judged here"

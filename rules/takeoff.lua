@@ -6,6 +6,33 @@
 -- rounds up to whole ones and shows both. A fact the job lacks leaves the line
 -- open. What a label says (a fact of the job) goes before the common figure.
 
+-- What the quantities of this file ask for, beside facts of the job.
+quantities_read {
+  is_stormy, is_taped, barrier_reach, is_windy, ice_barrier_is_needed, is_iced_eave, vent_area,
+  each_vent_area, underlayment_is_laid,
+  figures = { "drip_edge.eave_required", "drip_edge.lap_least", "drip_edge.on_overlay_required",
+    "drip_edge.rake_required", "fasteners.hurricane_zone_counts", "fasteners.kinds",
+    "fasteners.per_shingle_least", "fasteners.per_shingle_least_hurricane_zone",
+    "ice_barrier.inside_wall_least", "ice_barrier.rakes_required", "ice_barrier.valleys_required",
+    "ice_barrier.wall_counts", "slope.double_below", "slope.double_plies_least",
+    "takeoff.bundles_per_square", "takeoff.cap_run_per_bundle", "takeoff.caps_to_the_box",
+    "takeoff.debris_density", "takeoff.drip_edge_piece", "takeoff.fan_boost_dark_or_steep",
+    "takeoff.fan_cfm_per_intake_sqft", "takeoff.fan_cfm_per_sqft", "takeoff.nails_per_box",
+    "takeoff.nails_to_the_pound.*", "takeoff.own_cap_run_per_bundle", "takeoff.roll_length.*",
+    "takeoff.roll_width.*", "takeoff.sheet_lap", "takeoff.squares_per_day",
+    "takeoff.starter_run_per_bundle", "takeoff.strips_per_bundle", "takeoff.trailer_bed_length",
+    "takeoff.trailer_bed_width", "takeoff.trailer_payload", "takeoff.trailer_side",
+    "takeoff.valley_lap", "takeoff.valley_roll", "underlayment.double_lap_by_roll",
+    "underlayment.double_lap_past_half_least", "underlayment.field_spacing_wind_most",
+    "underlayment.head_lap_double_least", "underlayment.head_lap_high_wind_least",
+    "underlayment.head_lap_least", "underlayment.lap_spacing_wind_most",
+    "underlayment.plies_high_wind_least", "underlayment.plies_least",
+    "underlayment.starter_width_least", "ventilation.gross_times.*", "ventilation.ratio_default",
+    "weight.board_inch", "weight.design_dead_load", "weight.live_load_mid_from",
+    "weight.live_load_steep_from", "weight.panel_inch", "weight.roof_live_load.*",
+    "weight.underlayment_ply" },
+}
+
 -- What the place has dropped altogether is not bought for its sake. With some of
 -- the rules left, the thing is wanted still.
 local function all_dropped(...)

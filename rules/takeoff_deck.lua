@@ -1,5 +1,11 @@
 -- takeoff_deck.lua - panels, and what holds them.
 
+-- What the quantities of this file ask for, beside facts of the job.
+quantities_read {
+  figures = { "takeoff.deck_nails_to_the_pound.*", "takeoff.panel_length",
+    "takeoff.panel_width" },
+}
+
 local function panel_sqft(figure)
   return figure "takeoff.panel_length" * figure "takeoff.panel_width" / 144
 end

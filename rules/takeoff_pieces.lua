@@ -1,6 +1,13 @@
 -- takeoff_pieces.lua - small goods and lumber: what is bought by the piece for a wall, a
 -- pipe, a vent or a rotted board. After takeoff.lua, as on the order.
 
+-- What the quantities of this file ask for, beside facts of the job.
+quantities_read {
+  vent_area,
+  figures = { "flashing.kickout_required", "takeoff.flashing_piece", "takeoff.lumber_lengths",
+    "takeoff.ridge_vent_piece", "takeoff.strip_piece", "ventilation.ratio_reduced" },
+}
+
 -- Flashing ------------------------------------------------------------------------
 
 -- Of old flashing that is used again nothing is bought; nor where there is none, unless a

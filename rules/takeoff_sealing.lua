@@ -1,5 +1,13 @@
 -- takeoff_sealing.lua - what seals: tape over the joints of a deck, cement, crickets.
 
+-- What the quantities of this file ask for, beside facts of the job.
+quantities_read {
+  underlayment_is_laid,
+  figures = { "drip_edge.cement_required", "flashing.cricket_over", "flashing.cricket_required",
+    "flashing.cricket_skylight_exempt", "takeoff.panel_length", "takeoff.panel_width",
+    "takeoff.tape_roll", "underlayment.sealed_deck_required" },
+}
+
 -- Each joint lies between two panels, so half of what goes around them.
 quantity "deck_tape" {
   title = "Tape over the joints of the deck",

@@ -11,7 +11,11 @@ local function least_of(list)
   return least
 end
 
-local function is_laid(job, figure, slope)
+local is_laid = reads({
+  gets_covering,
+  facts = { "covering.kind", "scope.method" },
+  figures = { "underlayment.on_overlay_required" },
+}, function(job, figure, slope)
   local gets, other = gets_covering(slope)
   if not gets then return false, other end
   if job.covering.kind ~= "asphalt_shingle" then
@@ -21,73 +25,98 @@ local function is_laid(job, figure, slope)
     return false, "an overlay strips nothing, so no underlayment is laid"
   end
   return true
-end
+end)
 
-local function is_double(figure, slope)
+local is_double = reads({
+  facts = { "roof.slopes[].pitch" },
+  figures = { "slope.double_below" },
+}, function(figure, slope)
   return as_printed(slope.pitch, "rise_in_12") < figure "slope.double_below"
-end
+end)
 
 local FELTS = { "D226_I", "D226_II", "D4869_I", "D4869_II", "D4869_III", "D4869_IV", "D6757",
   "unlabeled_felt" }
 
 -- Some codes measure a double lap by the roll: half its width and so much more. The
 -- figure in inches is that of common felt; other rolls have to say their width.
-local function goes_by_roll(figure, sheet)
+local goes_by_roll = reads({
+  facts = { "underlayments[].kind", "underlayments[].roll_width_in" },
+  figures = { "underlayment.double_lap_by_roll" },
+}, function(figure, sheet)
   if not figure "underlayment.double_lap_by_roll" then return false end
   return known(sheet, "roll_width_in") or not has(FELTS, sheet.kind)
-end
+end)
 
-local function half_roll_in(sheet)
+local half_roll_in = reads({ facts = { "underlayments[].roll_width_in" } }, function(sheet)
   work("half of a roll " .. number(sheet.roll_width_in, "in") .. " wide: "
     .. number(sheet.roll_width_in / 2, "in"))
   return sheet.roll_width_in / 2
-end
+end)
 
-local function double_lap_least(figure, sheet)
+local double_lap_least = reads({
+  goes_by_roll, half_roll_in,
+  figures = { "underlayment.double_lap_past_half_least", "underlayment.head_lap_double_least" },
+}, function(figure, sheet)
   if not goes_by_roll(figure, sheet) then return figure "underlayment.head_lap_double_least" end
   return half_roll_in(sheet) + figure "underlayment.double_lap_past_half_least"
-end
+end)
 
-local function starter_least(figure, sheet)
+local starter_least = reads({
+  goes_by_roll, half_roll_in,
+  figures = { "underlayment.starter_width_least" },
+}, function(figure, sheet)
   if not goes_by_roll(figure, sheet) then return figure "underlayment.starter_width_least" end
   return half_roll_in(sheet)
-end
+end)
 
 -- Which figure says the plies where one would do but for the wind.
-local function which_plies(job, figure, slope)
+local which_plies = reads({
+  is_stormy, is_self_adhered, is_taped,
+  facts = { "roof.slopes[].underlayment" },
+  figures = { "underlayment.plies_high_wind_least", "underlayment.plies_least" },
+}, function(job, figure, slope)
   local least = figure "underlayment.plies_least"
   if is_stormy(job, figure) and figure "underlayment.plies_high_wind_least" > least
     and not is_self_adhered(slope.underlayment) and not is_taped(figure, slope.underlayment) then
     return "underlayment.plies_high_wind_least"
   end
   return "underlayment.plies_least"
-end
+end)
 
-local function plies_wanted(job, figure, slope)
+local plies_wanted = reads({ which_plies }, function(job, figure, slope)
   return figure(which_plies(job, figure, slope))
-end
+end)
 
 -- Laid as double underlayment, for the slope or for the wind.
-local function is_laid_double(job, figure, slope)
+local is_laid_double = reads({
+  is_double, plies_wanted,
+  figures = { "slope.double_plies_least" },
+}, function(job, figure, slope)
   return is_double(figure, slope)
     or plies_wanted(job, figure, slope) >= figure "slope.double_plies_least"
-end
+end)
 
 -- Laps are the maker's business where the sheet sticks to the deck.
-local function is_lapped(job, figure, slope)
+local is_lapped = reads({
+  is_laid, is_self_adhered,
+  facts = { "roof.slopes[].underlayment" },
+}, function(job, figure, slope)
   local laid, why = is_laid(job, figure, slope)
   if not laid then return false, why end
   return not is_self_adhered(slope.underlayment), "a self-adhered sheet laps as its maker prints"
-end
+end)
 
-local function is_wind_fastened(job, figure, slope)
+local is_wind_fastened = reads({
+  is_laid, is_self_adhered, is_windy,
+  facts = { "roof.slopes[].underlayment" },
+}, function(job, figure, slope)
   local laid, why = is_laid(job, figure, slope)
   if not laid then return false, why end
   if is_self_adhered(slope.underlayment) then
     return false, "a self-adhered sheet needs no fasteners"
   end
   return is_windy(job, figure), "it is not windy enough here: what holds it in place will do"
-end
+end)
 
 demand "underlayment.plies" {
   title = "Underlayment on the plane",
@@ -100,6 +129,7 @@ demand "underlayment.plies" {
   end },
   fact = "roof.slopes[].underlayment.plies",
   meets = { "underlayment.plies_least", "underlayment.plies_high_wind_least", which = which_plies },
+  reads = { is_laid, is_double, plies_wanted },
   mend = function(job, figure, slope)
     if plies_wanted(job, figure, slope) == figure "underlayment.plies_least" then
       return "Lay underlayment over the whole plane."
@@ -111,18 +141,25 @@ demand "underlayment.plies" {
 
 -- Other coverings have sections of their own, which are not carried here: the one
 -- rule that says so is open, so that silence is never taken for a pass.
-local function is_laid_or_other(job, figure, slope)
+local is_laid_or_other = reads({ is_laid }, function(job, figure, slope)
   if job.covering.kind == "asphalt_shingle" then return is_laid(job, figure, slope) end
   local gets, other = gets_covering(slope)
   if not gets then return false, other end
   if job.covering.kind == "coating" then return false, "no underlayment lies under a coating" end
   return job.scope.method ~= "overlay", "an overlay strips nothing, so no underlayment is laid"
-end
+end)
 
 rule "underlayment.kind" {
   title = "Kind printed on the roll",
   stage = "dry-in",
   per = "roof.slopes",
+  reads = {
+    is_self_adhered, is_windy, is_taped,
+    facts = { "roof.slopes[].underlayment", "underlayments[].evaluation_report" },
+    figures = { "underlayment.kinds_by_report", "underlayment.kinds_high_wind",
+      "underlayment.kinds_normal", "underlayment.kinds_self_adhered",
+      "underlayment.tape_frees_kind", "underlayment.tape_kinds" },
+  },
   applies = is_laid_or_other,
   judge = function(job, figure, slope)
     if job.covering.kind ~= "asphalt_shingle" then
@@ -160,14 +197,17 @@ rule "underlayment.kind" {
   mend = "Use a roll with a listed standard and type printed on it, and keep the wrapper.",
 }
 
-local function head_lap_least(job, figure, slope)
+local head_lap_least = reads({
+  is_laid_double, double_lap_least,
+  figures = { "underlayment.head_lap_high_wind_least", "underlayment.head_lap_least" },
+}, function(job, figure, slope)
   local sheet = slope.underlayment
   if is_laid_double(job, figure, slope) then return double_lap_least(figure, sheet) end
   if is_stormy(job, figure) and not is_taped(figure, sheet) then
     return figure "underlayment.head_lap_high_wind_least"
   end
   return figure "underlayment.head_lap_least"
-end
+end)
 
 demand "underlayment.head_lap" {
   title = "Lap of each sheet over the one below",
@@ -195,6 +235,7 @@ demand "underlayment.end_lap" {
       return figure(is_double(figure, slope) and "underlayment.end_lap_double_least"
         or "underlayment.end_lap_least")
     end },
+  reads = { is_double },
   mend = "Lap the ends further, or patch short ones with a full piece.",
 }
 
@@ -213,6 +254,10 @@ rule "underlayment.starter" {
   stage = "dry-in",
   cause = "two plies",
   per = "roof.slopes",
+  reads = {
+    is_lapped, is_laid_double, starter_least,
+    facts = { "underlayments[].starter_width_in" },
+  },
   applies = function(job, figure, slope)
     local lapped, why = is_lapped(job, figure, slope)
     if not lapped then return false, why end
@@ -256,6 +301,7 @@ demand "underlayment.cap_thickness" {
   found = function(job, figure, slope) return slope.underlayment.cap_thickness_in * 1000 end,
   unit = "mil", meets = "underlayment.cap_mils_least",
   by = "roof.slopes[].underlayment.cap_made_of",
+  reads = { facts = { "underlayments[].cap_thickness_in" } },
   mend = "Use fasteners with thicker caps.",
 }
 
@@ -274,10 +320,12 @@ demand "underlayment.cap_metal" {
 }
 
 -- Ringed nails may be thinner; staples are measured by their wire.
-local function shank_kind(sheet)
+local shank_kind = reads({
+  facts = { "underlayments[].fastener", "underlayments[].fastener_ringed" },
+}, function(sheet)
   if sheet.fastener == "cap_staple" then return "staple" end
   return sheet.fastener_ringed and "ringed" or "smooth"
-end
+end)
 
 demand "underlayment.shank" {
   title = "Shank of the underlayment's fasteners",
@@ -296,6 +344,7 @@ demand "underlayment.shank" {
     { found = function(job, figure, slope) return shank_kind(slope.underlayment) end,
       meets = "underlayment.shanks" },
   },
+  reads = { shank_kind, figures = { "underlayment.shank_least.*" } },
   mend = "Use heavier fasteners; the box says how thick they are.",
 }
 
@@ -303,6 +352,10 @@ rule "underlayment.bite" {
   title = "How far the underlayment's fasteners go in",
   stage = "dry-in",
   per = "roof.slopes",
+  reads = {
+    facts = { "underlayments[].fastener_into_deck_in", "underlayments[].fastener_through_deck" },
+    figures = { "underlayment.bite_least" },
+  },
   applies = is_wind_fastened,
   judge = function(job, figure, slope)
     local sheet, least = slope.underlayment, figure "underlayment.bite_least"
@@ -333,18 +386,32 @@ demand "underlayment.field_spacing" {
   mend = "Fasten on a closer grid between the laps.",
 }
 
-local function two_plies(figure, underlayment, lap)
+local two_plies = reads({
+  double_lap_least,
+  figures = { "underlayment.two_ply_kinds" },
+}, function(figure, underlayment, lap)
   local kinds = figure "underlayment.two_ply_kinds"
   if not has(kinds, underlayment.kind) then return one_of(underlayment.kind, kinds) end
   return all_of(
     one_of(underlayment.kind, kinds),
     at_least(lap, double_lap_least(figure, underlayment), "in"))
-end
+end)
 
 rule "underlayment.sealed_deck" {
   title = "Deck sealed against water if shingles blow off",
   stage = "dry-in",
   per = "roof.slopes",
+  reads = {
+    is_laid, is_self_adhered, two_plies,
+    facts = { "decks[].kind", "decks[].work", "roof.slopes[].deck", "roof.slopes[].underlayment",
+      "underlayments[].deck_joints_taped", "underlayments[].head_lap_in",
+      "underlayments[].measured_head_lap_in", "underlayments[].plies",
+      "underlayments[].tape_width_in" },
+    figures = { "slope.double_plies_least", "underlayment.kinds_self_adhered",
+      "underlayment.plies_least", "underlayment.sealed_deck_decks",
+      "underlayment.sealed_deck_methods", "underlayment.sealed_deck_required",
+      "underlayment.tape_kinds", "underlayment.tape_width_least" },
+  },
   applies = function(job, figure, slope)
     local laid, why = is_laid(job, figure, slope)
     if not laid then return false, why end
@@ -406,6 +473,7 @@ demand "underlayment.tape" {
     end,
   },
   fact = "roof.slopes[].underlayment.tape_is", meets = "underlayment.tapes",
+  reads = { is_self_adhered, facts = { "underlayments[].deck_joints_taped" } },
   mend = "Tape the joints with one that is listed, as its maker prints.",
 }
 
@@ -455,6 +523,11 @@ demand "underlayment.third_course" {
       end
       return half_roll_in(sheet) + figure "underlayment.third_course_past_half_least"
     end },
+  reads = {
+    goes_by_roll, half_roll_in,
+    facts = { "underlayments[].plies" },
+    figures = { "slope.double_plies_least" },
+  },
   mend = "Lap the second full sheet over the first by half the roll and two inches.",
 }
 
@@ -479,5 +552,6 @@ demand "underlayment.lap_spacing_mid" {
     end,
   },
   fact = "roof.slopes[].underlayment.lap_spacing_in", meets = "underlayment.lap_spacing_mid_most",
+  reads = { is_laid, is_self_adhered, is_windy, figures = { "underlayment.mid_wind_over" } },
   mend = "Add fasteners along the laps.",
 }

@@ -1,23 +1,32 @@
 -- valley.lua - what lies under the shingles, or open to the sky, in a valley.
 
-local function shingled(job)
+local shingled = reads({ facts = { "covering.kind" } }, function(job)
   return job.covering.kind == "asphalt_shingle", "the figures here are for asphalt shingles"
-end
+end)
 
 -- An overlay lays new lining too, unless the place says otherwise.
-local function is_judged(job, figure)
+local is_judged = reads({
+  shingled,
+  facts = { "scope.method" },
+  figures = { "valley.on_overlay_required" },
+}, function(job, figure)
   local shingles, why = shingled(job)
   if not shingles then return false, why end
   if job.scope.method == "overlay" and not figure "valley.on_overlay_required" then
     return false, "an overlay keeps the old lining here"
   end
   return true
-end
+end)
 
 rule "valley.listed" {
   title = "Every valley listed",
   stage = "permit",
   asks_only = true,
+  reads = {
+    is_judged,
+    facts = { "roof.edges[].kind", "roof.valleys" },
+    figures = { "valley.lining_required" },
+  },
   applies = function(job, figure)
     local judged, why = is_judged(job, figure)
     if not judged then return false, why end
@@ -66,11 +75,14 @@ demand "valley.lining" {
   mend = "Line the valley before the shingles go on.",
 }
 
-local function is_lined(job, figure, valley)
+local is_lined = reads({
+  is_judged,
+  facts = { "roof.valleys[].lining" },
+}, function(job, figure, valley)
   local judged, why = is_judged(job, figure)
   if not judged then return false, why end
   return valley.lining ~= "none", "there is no lining; valley.lining judges that"
-end
+end)
 
 local WIDTHS = { metal = "valley.metal_width_least", two_ply_roll = "valley.roll_top_width_least",
   smooth_roll = "valley.smooth_width_least", self_adhered = "valley.self_adhered_width_least" }
@@ -115,6 +127,7 @@ demand "valley.metal" {
       found = function(job, figure, valley) return valley.thickness_in * 1000 end, unit = "mil",
       meets = "valley.metal_mils_least", by = "roof.valleys[].metal" },
   },
+  reads = { facts = { "roof.valleys[].thickness_in" } },
   mend = "Use a metal of the table, as thick as it says.",
 }
 

@@ -6,7 +6,10 @@
 
 -- Laid over, a roof keeps its vents. A vent that is new is judged all the same, and
 -- with it the attic that it serves.
-local function may_stay(job, figure)
+local may_stay = reads({
+  facts = { "decks[].work", "scope.method" },
+  figures = { "ventilation.on_overlay_required", "ventilation.with_new_deck_only" },
+}, function(job, figure)
   if job.scope.method == "overlay" then return not figure "ventilation.on_overlay_required" end
   -- One state looks at vents only where the deck is new.
   if not figure "ventilation.with_new_deck_only" then return false end
@@ -14,61 +17,72 @@ local function may_stay(job, figure)
     if deck.work ~= "kept" then return false end
   end
   return true
-end
+end)
 
-local function stays_why(job)
+local stays_why = reads({ facts = { "scope.method" } }, function(job)
   if job.scope.method == "overlay" then return "an overlay leaves" end
   return "a job that replaces no deck leaves"
-end
+end)
 
 -- Is the attic one that the work leaves as it was? Then why nothing is asked of it.
-local function is_left(job, figure, attic)
+local is_left = reads({
+  may_stay, stays_why,
+  facts = { "attics[].vents[].left_as_is" },
+}, function(job, figure, attic)
   if not may_stay(job, figure) then return false end
   for _, vent in ipairs(attic.vents) do
     if not vent.left_as_is then return false end
   end
   return true, stays_why(job) .. " the vents of this attic as they were"
-end
+end)
 
-local function is_touched(job, figure, attic)
+local is_touched = reads({ is_left }, function(job, figure, attic)
   local left, why = is_left(job, figure, attic)
   return not left, why
-end
+end)
 
-local function is_vented(job, figure, attic)
+local is_vented = reads({ is_left, facts = { "attics[].vented" } }, function(job, figure, attic)
   local left, why = is_left(job, figure, attic)
   if left then return false, why end
   return attic.vented, "this attic is unvented: the rules for unvented roofs are not judged here, "
     .. "so have the building department confirm them"
-end
+end)
 
-local function serves_vented(job, figure, vent, attic)
+local serves_vented = reads({ is_vented }, function(job, figure, vent, attic)
   if may_stay(job, figure) and vent.left_as_is then
     return false, stays_why(job) .. " this vent as it was"
   end
   return is_vented(job, figure, attic)
-end
+end)
 
 -- Areas ------------------------------------------------------------------------
 
 -- Labels give an area per foot of strip or per unit. What has no label is measured:
 -- its opening and what covers it. When none is known the vent's kind says which
 -- label to ask for.
-local function is_labeled(vent)
+local is_labeled = reads({
+  facts = { "attics[].vents[].nfa_each_sqin", "attics[].vents[].nfa_sqin_per_ft" },
+}, function(vent)
   return known(vent, "nfa_sqin_per_ft") or known(vent, "nfa_each_sqin")
-end
+end)
 
-local function is_measured(vent)
+local is_measured = reads({
+  is_labeled,
+  facts = { "attics[].vents[].gross_each_sqin" },
+}, function(vent)
   return not is_labeled(vent) and known(vent, "gross_each_sqin")
-end
+end)
 
 -- A fan moves air, but has no area that the ratio counts.
-local function is_counted(vent)
+local is_counted = reads({ facts = { "attics[].vents[].kind" } }, function(vent)
   return vent.kind ~= "powered"
-end
+end)
 
 -- The area of the vents that `counts` lets in, shown as a sum.
-local function area_of(figure, attic, counts)
+local area_of = reads({
+  is_counted, vent_area,
+  facts = { "attics[].vents[].name" },
+}, function(figure, attic, counts)
   local parts = { unit = "sqin" }
   for _, vent in ipairs(attic.vents) do
     if is_counted(vent) and counts(vent) then
@@ -77,35 +91,41 @@ local function area_of(figure, attic, counts)
   end
   if #parts == 0 then return 0 end
   return trade.sum(parts)
-end
+end)
 
 local function every_vent()
   return true
 end
 
-local function is_high(vent)
+local is_high = reads({ facts = { "attics[].vents[].place" } }, function(vent)
   return vent.place == "high"
-end
+end)
 
-local function is_low(vent)
+local is_low = reads({ facts = { "attics[].vents[].place" } }, function(vent)
   return vent.place == "low"
-end
+end)
 
-local function area_needed(attic, ratio)
+local area_needed = reads({ facts = { "attics[].area_sqft" } }, function(attic, ratio)
   return trade.vent_area_needed_sqin { area_sqft = attic.area_sqft, ratio = ratio }
-end
+end)
 
-local function measured_names(attic)
+local measured_names = reads({
+  is_counted, is_measured,
+  facts = { "attics[].vents[].name" },
+}, function(attic)
   local names = {}
   for _, vent in ipairs(attic.vents) do
     if is_counted(vent) and is_measured(vent) then table.insert(names, vent.name) end
   end
   return table.concat(names, ", ")
-end
+end)
 
 -- What the vents give and the two areas that may be asked for. `claims` is true
 -- when the attic stands or falls with the smaller one; else `why` says why not.
-local function weigh(figure, attic)
+local weigh = reads({
+  area_of, area_needed,
+  figures = { "ventilation.ratio_default", "ventilation.ratio_reduced" },
+}, function(figure, attic)
   local given = area_of(figure, attic, every_vent)
   local full = area_needed(attic, figure "ventilation.ratio_default")
   if as_printed(given, "sqin") >= as_printed(full, "sqin") then
@@ -116,41 +136,49 @@ local function weigh(figure, attic)
   return { given = given, full = full, reduced = reduced,
     claims = as_printed(given, "sqin") >= as_printed(reduced, "sqin"),
     why = "the vents do not even give the smaller area" }
-end
+end)
 
-local function claims_reduced(job, figure, attic)
+local claims_reduced = reads({ is_vented, weigh }, function(job, figure, attic)
   local vented, why = is_vented(job, figure, attic)
   if not vented then return false, why end
   local areas = weigh(figure, attic)
   return areas.claims, areas.why
-end
+end)
 
 -- Conditions of the smaller area -------------------------------------------------
 
 -- A state may go by energy zones of its own, written "state_14"; it then
 -- declares the field that says them beside its profile.
-local function zone_field(figure)
+local zone_field = reads({ figures = { "ventilation.retarder_zones" } }, function(figure)
   for _, zone in ipairs(figure "ventilation.retarder_zones") do
     if string.sub(zone, 1, 6) == "state_" then return "state_climate_zone" end
   end
   return "climate_zone"
-end
+end)
 
-local function retarder_zone(job, figure)
+local retarder_zone = reads({
+  zone_field,
+  facts = { "site.climate_zone" },
+  facts_of_some_places = { "site.state_climate_zone" },
+}, function(job, figure)
   return has(figure "ventilation.retarder_zones", job.site[zone_field(figure)])
-end
+end)
 
 -- Upper vents count as such only near the ridge.
-local function upper_area(figure, attic)
+local upper_area = reads({
+  area_of, is_high,
+  facts = { "attics[].vents[].below_ridge_ft" },
+  figures = { "ventilation.upper_band_most" },
+}, function(figure, attic)
   local most = figure "ventilation.upper_band_most"
   return area_of(figure, attic, function(vent)
     return is_high(vent) and as_printed(vent.below_ridge_ft, "ft") <= most
   end)
-end
+end)
 
 -- The split, read two ways: upper vents as a share of the area needed (as the
 -- words go) and of the area given (as a bigger pair of vents would have it).
-local function split(figure, attic, needed)
+local split = reads({ upper_area, is_low }, function(figure, attic, needed)
   local upper, low = upper_area(figure, attic), area_of(figure, attic, is_low)
   local of_given = 0
   if upper + low > 0 then
@@ -162,21 +190,23 @@ local function split(figure, attic, needed)
     placed = upper + low,
     enough = as_printed(upper + low, "sqin") >= as_printed(needed, "sqin"),
   }
-end
+end)
 
-local function in_band(figure, percent)
+local in_band = reads({
+  figures = { "ventilation.high_share_least", "ventilation.high_share_most" },
+}, function(figure, percent)
   local rounded = as_printed(percent, "percent")
   return rounded >= figure "ventilation.high_share_least"
     and rounded <= figure "ventilation.high_share_most"
-end
+end)
 
 -- "needed" or "given", by the reading that finds the split in the band; else nil.
-local function balanced_by(figure, shares)
+local balanced_by = reads({ in_band }, function(figure, shares)
   if not shares.enough then return nil end
   if in_band(figure, shares.of_needed) then return "needed" end
   if in_band(figure, shares.of_given) then return "given" end
   return nil
-end
+end)
 
 local READ_TWO_WAYS = "The upper vents are within the band as a share of all vent area, but over "
   .. "it as a share of the area needed: ask which way the building department reads it."
@@ -184,13 +214,19 @@ local READ_TWO_WAYS = "The upper vents are within the band as a share of all ven
 -- Whether the retarder lets the smaller area be claimed. Where both conditions
 -- are needed, outside the cold zones nothing is asked of the retarder; where
 -- either will do, it only helps inside them.
-local function retarder_holds(job, figure, attic)
+local retarder_holds = reads({
+  retarder_zone,
+  facts = { "attics[].vapor_retarder" },
+  figures = { "ventilation.reduced_needs_both", "ventilation.retarder_classes" },
+}, function(job, figure, attic)
   if not retarder_zone(job, figure) then return figure "ventilation.reduced_needs_both" end
   return has(figure "ventilation.retarder_classes", attic.vapor_retarder)
-end
+end)
 
 -- Why the smaller area cannot be claimed, or nil and the reading that lets it.
-local function reduced_refused(job, figure, attic, needed)
+local reduced_refused = reads({
+  retarder_holds, balanced_by, split,
+}, function(job, figure, attic, needed)
   if not figure "ventilation.reduced_needs_both" and retarder_holds(job, figure, attic) then
     return nil, "retarder"
   end
@@ -202,17 +238,17 @@ local function reduced_refused(job, figure, attic, needed)
     return "the smaller area needs a vapor retarder of another class in this climate zone"
   end
   return nil, reading
-end
+end)
 
 -- Is a split between high and low vents what the smaller area hangs on?
-local function split_is_asked(job, figure, attic)
+local split_is_asked = reads({ claims_reduced, retarder_holds }, function(job, figure, attic)
   local claims, why = claims_reduced(job, figure, attic)
   if not claims then return false, why end
   if not figure "ventilation.reduced_needs_both" and retarder_holds(job, figure, attic) then
     return false, "the vapor retarder alone allows the smaller area here"
   end
   return true
-end
+end)
 
 -- The rules ----------------------------------------------------------------------
 
@@ -222,7 +258,10 @@ end
 
 -- A vent of which more can be had: what one foot or one piece of it gives. Ridge vent
 -- ends where the ridge does; strips are left to the eye.
-local function source_of(job, figure, vent)
+local source_of = reads({
+  is_counted, sold_by_foot, each_vent_area,
+  facts = { "attics[].vents[].length_ft", "roof.ridge_ft" },
+}, function(job, figure, vent)
   if not is_counted(vent) then return nil end
   local foot = sold_by_foot(vent)
   local each = foot and vent.nfa_sqin_per_ft or each_vent_area(figure, vent)
@@ -230,19 +269,22 @@ local function source_of(job, figure, vent)
   local most
   if vent.kind == "ridge" and foot then most = job.roof.ridge_ft - vent.length_ft end
   return { vent = vent, each = each, foot = foot, most = most }
-end
+end)
 
-local function sources(job, figure, attic, counts)
+local sources = reads({
+  source_of,
+  facts = { "attics[].vents" },
+}, function(job, figure, attic, counts)
   local list = {}
   for _, vent in ipairs(attic.vents) do
     local source = counts(vent) and source_of(job, figure, vent) or nil
     if source then table.insert(list, source) end
   end
   return list
-end
+end)
 
 -- How much more of it gives that many sq in, and its words; nil where there is no room.
-local function more_of(source, sqin)
+local more_of = reads({ facts = { "attics[].vents[].name" } }, function(source, sqin)
   local count
   if source.foot then
     count = trade.vent_more { short_sqin = sqin, sqin_per_ft = source.each }
@@ -257,21 +299,23 @@ local function more_of(source, sqin)
   end
   return count * source.each, number(count, "count") .. name .. number(source.each, "sqin")
     .. " each"
-end
+end)
 
 -- Likewise of the low vents; where there are none yet, of new ones.
-local function more_low(lows, sqin)
+local more_low = reads({ more_of }, function(lows, sqin)
   if lows[1] then return more_of(lows[1], sqin) end
   local whole = math.ceil(sqin)
   return whole, number(whole, "sqin") .. " more of new vents at the eaves"
-end
+end)
 
-local function low_for(figure, high)
+local low_for = reads({ figures = { "ventilation.intake_share_least" } }, function(figure, high)
   return high * figure "ventilation.intake_share_least" / 100
-end
+end)
 
 -- Ways to the full area: low vents of any kind, or high ones while the low ones keep up.
-local function ways_to_full(job, figure, attic, areas)
+local ways_to_full = reads({
+  area_of, is_low, is_high, low_for, sources, more_low,
+}, function(job, figure, attic, areas)
   local ways, low = {}, area_of(figure, attic, is_low)
   local high, short = area_of(figure, attic, is_high), areas.full - areas.given
   local wanted = math.max(short, low_for(figure, high) - low)
@@ -289,11 +333,11 @@ local function ways_to_full(job, figure, attic, areas)
     if gives and low >= low_for(figure, high + gives) then table.insert(ways, says) end
   end
   return ways
-end
+end)
 
 -- Can the smaller area be had by vents alone, and must they then be split? Nothing is
 -- told of it while what it hangs on is not known.
-local function smaller_hangs_on(job, figure, attic)
+local smaller_hangs_on = reads({ retarder_holds }, function(job, figure, attic)
   local both = figure "ventilation.reduced_needs_both"
   local zone_known = known(job.site, zone_field(figure))
   if not zone_known or not known(attic, "vapor_retarder") then
@@ -302,11 +346,13 @@ local function smaller_hangs_on(job, figure, attic)
   local holds = retarder_holds(job, figure, attic)
   if both then return holds and "split" or nil end
   return holds and "nothing" or "split"
-end
+end)
 
 -- Upper vents brought into the band, then low ones until both readings of it, or where
 -- there is too much upper area already the one that can still be met, are met.
-local function way_to_split(job, figure, attic, areas)
+local way_to_split = reads({
+  sources, upper_area, is_low, low_for, more_low, in_band,
+}, function(job, figure, attic, areas)
   for _, vent in ipairs(attic.vents) do
     if is_high(vent) and is_counted(vent) and not known(vent, "below_ridge_ft") then return nil end
   end
@@ -340,9 +386,11 @@ local function way_to_split(job, figure, attic, areas)
     or in_band(figure, 100 * upper / (upper + low))
   if #parts == 0 or not balanced or high + low >= areas.full then return nil end
   return table.concat(parts, " and ")
-end
+end)
 
-local function way_to_smaller(job, figure, attic, areas)
+local way_to_smaller = reads({
+  smaller_hangs_on, way_to_split,
+}, function(job, figure, attic, areas)
   local hangs_on = smaller_hangs_on(job, figure, attic)
   if hangs_on == "split" then return way_to_split(job, figure, attic, areas) end
   if hangs_on ~= "nothing" then return nil end
@@ -350,13 +398,17 @@ local function way_to_smaller(job, figure, attic, areas)
   local gives, says = more_low(sources(job, figure, attic, is_low),
     math.max(areas.reduced - areas.given, low_for(figure, high) - low))
   return says
-end
+end)
 
 rule "ventilation.net_free_area" {
   title = "Net free vent area of the attic",
   stage = "permit",
   cause = "vent openings",
   per = "attics",
+  reads = {
+    is_vented, weigh, reduced_refused, measured_names, ways_to_full, way_to_smaller,
+    facts = { "attics[].area_basis" },
+  },
   applies = is_touched,
   judge = function(job, figure, attic)
     -- The one rule that says so, so that silence is never taken for a pass.
@@ -403,6 +455,7 @@ rule "ventilation.high_share" {
   stage = "permit",
   cause = "vent openings",
   per = "attics",
+  reads = { area_needed, split, balanced_by },
   applies = split_is_asked,
   judge = function(job, figure, attic)
     local needed = area_needed(attic, figure "ventilation.ratio_reduced")
@@ -446,6 +499,10 @@ demand "ventilation.retarder" {
     return true
   end },
   fact = "attics[].vapor_retarder", meets = "ventilation.retarder_classes",
+  reads = {
+    claims_reduced, retarder_zone, balanced_by, split,
+    figures = { "ventilation.reduced_needs_both" },
+  },
   mend = "Give the attic its full vent area; a retarder is hard to add from above.",
 }
 
@@ -467,6 +524,7 @@ demand "ventilation.upper_band" {
     return not without, "it is not counted as high, and the others suffice without it"
   end },
   fact = "attics[].vents[].below_ridge_ft", meets = "ventilation.upper_band_most",
+  reads = { split_is_asked, balanced_by, split },
   mend = "Move the vent up; if framing is in the way, ask whether it may sit lower.",
 }
 
@@ -483,15 +541,23 @@ demand "ventilation.opening" {
 
 -- Wider than the figure by more than prints: the engine's comparison decides the
 -- same way, so that no opening falls between this rule and the last.
-local function needs_screen(figure, vent)
+local needs_screen = reads({
+  facts = { "attics[].vents[].opening_in" },
+  figures = { "ventilation.opening_most" },
+}, function(figure, vent)
   return math.floor(vent.opening_in * 1000 + 0.5)
     > math.floor(figure "ventilation.opening_most" * 1000 + 0.5)
-end
+end)
 
 rule "ventilation.screen" {
   title = "Screen over wide vent openings",
   stage = "permit",
   per = "attics[].vents",
+  reads = {
+    serves_vented, needs_screen,
+    facts = { "attics[].vents[].screen_opening_in", "attics[].vents[].screened" },
+    figures = { "ventilation.opening_least" },
+  },
   applies = function(job, figure, vent, attic)
     local serves, why = serves_vented(job, figure, vent, attic)
     if not serves then return false, why end
@@ -558,6 +624,7 @@ demand "ventilation.exhaust_kinds" {
     return kinds
   end,
   unit = "count", meets = "ventilation.exhaust_kinds_most",
+  reads = { is_high, facts = { "attics[].vents[].kind" } },
   mend = "Close the other kinds when the new one goes in, if the area still suffices.",
 }
 
@@ -566,6 +633,7 @@ rule "ventilation.intake" {
   stage = "permit",
   cause = "vent openings",
   per = "attics",
+  reads = { area_of, is_low, is_high, figures = { "ventilation.intake_share_least" } },
   applies = is_vented,
   judge = function(job, figure, attic)
     local low, high = area_of(figure, attic, is_low), area_of(figure, attic, is_high)

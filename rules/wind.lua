@@ -17,6 +17,11 @@ demand "wind.local_speed" {
   meets = { sense = "at_least", unit = "mph", limit = function(job, figure)
     return figure("wind.local_speed." .. job.site.local_wind_zone)
   end, behind = { { "wind.local_zones_count", "wind.local_speed.*" } } },
+  reads = {
+    facts = { "site.wind_vult_mph" },
+    facts_of_some_places = { "site.local_wind_zone" },
+    figures = { "wind.local_speed_on_vasd" },
+  },
   mend = "Choose covering and nails for the place's speed, and put it in the job.",
 }
 
@@ -32,6 +37,11 @@ demand "wind.vult" {
 rule "wind.prescriptive_limit" {
   title = "Wind within the code's own tables for houses",
   stage = "permit",
+  reads = {
+    whole_mph,
+    facts = { "site.wind_design_done", "site.wind_design_required" },
+    figures = { "wind.prescriptive_under" },
+  },
   judge = function(job, figure)
     local last = figure "wind.prescriptive_under" - 1
     local speed = whole_mph(job)
@@ -47,7 +57,12 @@ rule "wind.prescriptive_limit" {
 
 -- Pressure ---------------------------------------------------------------------
 
-local function velocity_pressure(job, figure)
+local velocity_pressure = reads({
+  facts = { "house.mean_roof_height_ft", "site.exposure", "site.wind_topographic_coefficient",
+    "site.wind_vult_mph" },
+  figures = { "wind.alpha.*", "wind.directionality", "wind.elevation_factor",
+    "wind.gradient_height.*", "wind.kz_factor", "wind.kz_floor.*", "wind.kz_least_height" },
+}, function(job, figure)
   local ground = job.site.exposure
   local kz = trade.wind_kz {
     height_ft = job.house.mean_roof_height_ft,
@@ -64,21 +79,24 @@ local function velocity_pressure(job, figure)
     kd = figure "wind.directionality",
     ke = figure "wind.elevation_factor",
   }
-end
+end)
 
 local BANDS = { "low", "shallow", "mid", "steep" }
 
-local function slope_band(figure, pitch)
+local slope_band = reads({ figures = { "wind.band_most.*" } }, function(figure, pitch)
   local degrees = as_printed(trade.pitch_degrees(pitch), "degrees")
   for _, band in ipairs(BANDS) do
     if degrees <= figure("wind.band_most." .. band) then return band end
   end
   return cannot_tell("the wind standard's coefficients end at "
     .. number(figure "wind.band_most.steep") .. " degrees; a plane here is steeper")
-end
+end)
 
 -- The bands in which the planes over this deck lie.
-local function bands_over(job, figure, deck)
+local bands_over = reads({
+  slope_band,
+  facts = { "decks[].name", "roof.slopes[].deck", "roof.slopes[].pitch" },
+}, function(job, figure, deck)
   local found = {}
   for _, slope in ipairs(job.roof.slopes) do
     if slope.deck.name == deck.name then
@@ -88,7 +106,7 @@ local function bands_over(job, figure, deck)
   end
   if #found == 0 then cannot_tell("no plane of the roof is said to lie on this deck") end
   return found
-end
+end)
 
 -- The standard's names for the field, the strips along edges, and the corners.
 local THREE = { field = { "zone1" }, strip = { "zone2" }, corner = { "zone3" } }
@@ -97,7 +115,10 @@ local GABLE = { field = { "zone1" }, strip = { "zone2e", "zone2n", "zone2r" },
 local HIP = { field = { "zone1" }, strip = { "zone2e", "zone2r" }, corner = { "zone3" } }
 
 -- Zones of a band, and how their coefficients' names begin.
-local function zones_of(job, figure, band)
+local zones_of = reads({
+  facts = { "roof.form" },
+  figures = { "wind.asce_year" },
+}, function(job, figure, band)
   local form, year = job.roof.form, figure "wind.asce_year"
   if form == "other" then
     cannot_tell("wind zones are held here for gable and hip roofs only")
@@ -119,10 +140,12 @@ local function zones_of(job, figure, band)
     cannot_tell("the coefficients of hip roofs this steep are not held here")
   end
   return form == "hip" and HIP or GABLE, "wind.gcp_7_16." .. form .. "." .. band .. "."
-end
+end)
 
 -- Pressure on a small piece of roof; suction is negative.
-local function pressure_psf(figure, q, gcp)
+local pressure_psf = reads({
+  figures = { "wind.gcpi", "wind.load_factor", "wind.pressure_least" },
+}, function(figure, q, gcp)
   return trade.cladding_psf {
     q_psf = q,
     gcp = gcp,
@@ -130,10 +153,13 @@ local function pressure_psf(figure, q, gcp)
     load_factor = figure "wind.load_factor",
     least_psf = figure "wind.pressure_least",
   }
-end
+end)
 
 -- Worst suction on a place over the bands, psf.
-local function suction(job, figure, bands, place, q)
+local suction = reads({
+  zones_of, pressure_psf,
+  figures = { "wind.gcp_7_10.*", "wind.gcp_7_16.*", "wind.gcp_7_22.*" },
+}, function(job, figure, bands, place, q)
   local worst = 0
   for _, band in ipairs(bands) do
     local zones, prefix = zones_of(job, figure, band)
@@ -142,11 +168,16 @@ local function suction(job, figure, bands, place, q)
     worst = math.min(worst, pressure_psf(figure, q, gcp))
   end
   return -worst
-end
+end)
 
 -- The code has one width for its own zones. Worked out by the standard it goes by the
 -- house, and flat roofs of the newer editions have strips of another width.
-local function zone_width_in(job, figure, bands)
+local zone_width_in = reads({
+  facts = { "house.least_width_ft", "house.mean_roof_height_ft" },
+  figures = { "wind.asce_year", "wind.engineered_nailing_binds", "wind.zone_flat_from",
+    "wind.zone_flat_height_share", "wind.zone_height_share", "wind.zone_least",
+    "wind.zone_least_share", "wind.zone_width", "wind.zone_width_share" },
+}, function(job, figure, bands)
   if not figure "wind.engineered_nailing_binds" then return 12 * figure "wind.zone_width" end
   local height = job.house.mean_roof_height_ft
   local width = trade.zone_width_ft {
@@ -161,11 +192,16 @@ local function zone_width_in(job, figure, bands)
     width = math.max(width, figure "wind.zone_flat_height_share" * height)
   end
   return 12 * width
-end
+end)
 
 -- For the takeoff: what a designer or a maker of panels asks for. Zones go by the
 -- standard's own names: 1 the field, 2 along edges, 3 at corners; e at eaves, n at
 -- rakes, r at the ridge.
+quantities_read {
+  slope_band, zones_of, velocity_pressure, pressure_psf, zone_width_in,
+  figures = { "wind.gcp_7_10.*", "wind.gcp_7_16.*", "wind.gcp_7_22.*" },
+}
+
 quantity "wind_suction" {
   title = "Wind suction on the plane, by zone",
   per = "roof.slopes",
@@ -190,7 +226,13 @@ quantity "wind_suction" {
 
 -- Nails ------------------------------------------------------------------------
 
-local function nail_capacity(figure, deck)
+local nail_capacity = reads({
+  facts = { "decks[].framing_wet", "decks[].framing_wood", "decks[].nails.kind",
+    "decks[].nails.length_in", "decks[].nails.shank_in", "decks[].panel_wood",
+    "decks[].thickness_in" },
+  figures = { "wind.gravity.*", "wind.nail_duration", "wind.nail_head.*", "wind.nail_ring_length",
+    "wind.nail_wet_factor.*", "wind.nails_ringed" },
+}, function(figure, deck)
   local nails = deck.nails
   local kind, panel = nails.kind, deck.thickness_in
   if kind == "staple" then cannot_tell("how staples hold is not worked out here") end
@@ -215,10 +257,13 @@ local function nail_capacity(figure, deck)
     wet_withdrawal = wet,
     wet_pull_through = 1,
   }
-end
+end)
 
 -- The widest spacings that hold, in the field and at the edges, corners included.
-local function spacings_needed(job, figure, deck, bands)
+local spacings_needed = reads({
+  nail_capacity, velocity_pressure, suction,
+  facts = { "decks[].support_spacing_in" },
+}, function(job, figure, deck, bands)
   local capacity = nail_capacity(figure, deck)
   local q = velocity_pressure(job, figure)
   local function spacing(psf)
@@ -228,10 +273,19 @@ local function spacings_needed(job, figure, deck, bands)
   local edges = math.max(suction(job, figure, bands, "strip", q),
     suction(job, figure, bands, "corner", q))
   return { field = spacing(suction(job, figure, bands, "field", q)), edge = spacing(edges) }
-end
+end)
 
 -- What the nailing table asks for, read as deck.lua does; nil where it ends.
-local function table_spacings(job, figure, deck)
+local table_spacings = reads({
+  whole_mph,
+  facts = { "decks[].thickness_in", "decks[].work", "site.exposure",
+    "site.wind_design_required" },
+  figures = { "deck.nail_band_close_most", "deck.nail_band_most.*",
+    "deck.nail_close_at_named_speed", "deck.nail_close_mph.*", "deck.nail_field_most.*",
+    "deck.nail_panel_least", "deck.nail_panel_mid_most", "deck.nail_panel_thin_most",
+    "deck.nail_wind_by_map", "deck.nail_wind_under" },
+  behind = { { "deck.renail_by_old_nails", "deck.renail_spacing_most" } },
+}, function(job, figure, deck)
   -- An old deck may have a table of its own, by how it was nailed before.
   if deck.work == "kept" and figure "deck.renail_by_old_nails" then
     local most = figure "deck.renail_spacing_most"
@@ -254,7 +308,7 @@ local function table_spacings(job, figure, deck)
   local field = figure("deck.nail_field_most." .. row)
   local band = figure(close and "deck.nail_band_close_most" or "deck.nail_band_most." .. row)
   return { field = field, edge = math.min(band, field) }
-end
+end)
 
 local function widest(spacings)
   local most = 0
@@ -263,25 +317,31 @@ local function widest(spacings)
   return most
 end
 
-local function field_spacing(nails)
+local field_spacing = reads({
+  facts = { "decks[].nails.field_spacing_in", "decks[].nails.measured_field_spacing_in" },
+}, function(nails)
   if inspecting() then return widest(nails.measured_field_spacing_in) end
   return nails.field_spacing_in
-end
+end)
 
 -- Near the edges the band's spacing counts. Only in a plan, where the field is nailed
 -- close enough for them too, may the band be left unsaid.
-local function edge_spacing(nails, field, most)
+local edge_spacing = reads({
+  facts = { "decks[].nails.band_spacing_in", "decks[].nails.measured_band_spacing_in" },
+}, function(nails, field, most)
   if inspecting() then return widest(nails.measured_band_spacing_in) end
   if not known(nails, "band_spacing_in") and field <= most then return field end
   return nails.band_spacing_in
-end
+end)
 
-local function band_width(nails)
+local band_width = reads({
+  facts = { "decks[].nails.band_width_in", "decks[].nails.measured_band_width_in" },
+}, function(nails)
   if not inspecting() then return nails.band_width_in end
   local least = math.huge
   for _, width in ipairs(nails.measured_band_width_in) do least = math.min(least, width) end
   return least
-end
+end)
 
 -- Down to a tenth: what holds at 10.9 need not hold at 11.
 local function inches(value)
@@ -290,7 +350,10 @@ end
 
 -- Everything that is compared: spacings as nailed, as needed and of the table,
 -- and the width of the zones where the edges' spacing must hold.
-local function compared(job, figure, deck)
+local compared = reads({
+  bands_over, spacings_needed, table_spacings, field_spacing, edge_spacing, zone_width_in,
+  band_width,
+}, function(job, figure, deck)
   local bands = bands_over(job, figure, deck)
   local it = { needed = spacings_needed(job, figure, deck, bands),
     tabled = table_spacings(job, figure, deck) }
@@ -304,7 +367,7 @@ local function compared(job, figure, deck)
     it.band_in = band_width(deck.nails)
   end
   return it
-end
+end)
 
 local function engineered(it)
   return "wind engineering asks for a nail each " .. inches(it.needed.field)
@@ -334,6 +397,11 @@ rule "wind.nail_spacing" {
   title = "Deck nails against wind, worked out",
   stage = "deck",
   per = "decks",
+  reads = {
+    compared,
+    facts = { "decks[].kind", "decks[].renailed", "scope.method" },
+    figures = { "deck.nails_by_wind" },
+  },
   applies = function(job, figure, deck)
     if job.scope.method == "overlay" then
       return false, "the deck stays hidden under the old covering"

@@ -47,6 +47,7 @@ demand "wood.sister_length" {
     return times
   end,
   unit = "times", meets = "wood.sister_times_least",
+  reads = { facts = { "rot[].length_ft", "rot[].sister_past_ft" } },
   mend = "Use a longer piece, or ask the building department how to splice this one.",
 }
 
@@ -97,20 +98,20 @@ demand "wood.carries" {
 
 -- Wood shingles and shakes -----------------------------------------------------------
 
-local function is_wood(job)
+local is_wood = reads({ facts = { "covering.kind" } }, function(job)
   return is_wood_kind(job.covering.kind), "the covering is not wood"
-end
+end)
 
 -- The table's lengths; a shingle of another length has no row.
 local LENGTHS = { 16, 18, 24 }
 
 -- The row of the table for this length, or nil.
-local function length_of(job)
+local length_of = reads({ facts = { "covering.wood_length_in" } }, function(job)
   for _, one in ipairs(LENGTHS) do
     if as_printed(job.covering.wood_length_in, "in") == one then return one end
   end
   return nil
-end
+end)
 
 demand "wood.exposure" {
   title = "Exposure of wood shingles",
@@ -138,6 +139,11 @@ demand "wood.exposure" {
     return figure("wood.exposure_most." .. (low and "low" or "steep") .. "."
       .. string.format("%d", length_of(job)) .. "." .. job.covering.wood_grade)
   end, behind = { { "wood.exposure_limited", "wood.exposure_most.*" } } },
+  reads = {
+    gets_covering, length_of,
+    facts = { "covering.wood_grade", "roof.slopes[].pitch" },
+    figures = { "slope.least.wood_shingle", "wood.exposure_low_below" },
+  },
   mend = "Lay the courses closer.",
 }
 

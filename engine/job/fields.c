@@ -324,10 +324,12 @@ struct field *fields_add(struct fields *fields, const char *path, const struct f
                    : arena_format(&fields->arena, "already declared in %s", there->file);
     else if (parent != NULL && fields_spec_sound(fields, path, name, spec, why))
         added = copy_spec(fields, path, name, spec);
-    if (added != NULL)
+    if (added != NULL) {
         link_child(parent, added);
-    else if (*why == NULL)
+        added->number = ++fields->count;
+    } else if (*why == NULL) {
         *why = "out of memory";
+    }
     return added;
 }
 

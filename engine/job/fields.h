@@ -66,6 +66,7 @@ struct field {
     struct field *parent; /* NULL for the root */
     struct field *first_child, *last_child, *next;
     size_t index, child_count; /* among its parent's children, from 0; of its own */
+    size_t number;             /* in the catalogue, from 1; the root's is 0 */
 };
 
 enum { FIELDS_DEEPEST = 8 }; /* parts of a path */
@@ -80,6 +81,7 @@ struct together;
 struct fields {
     struct arena arena;
     struct field *root;              /* the job itself, a FIELD_GROUP named "" */
+    size_t count;                    /* without the root */
     bool partial;                    /* county fields may be missing: see validate.h */
     struct follows *follows;         /* what need not be asked (follows.h), in their order */
     const struct together *together; /* what is asked in one line (together.h) */

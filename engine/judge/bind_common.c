@@ -3,7 +3,7 @@
  * Only rules/common.lua may say it, which is run before all others; so no file
  * depends on the order of the rest. What is shared can be read by every file and
  * changed by none: a county's file is loaded among the others. */
-#include "judge/bind_declare.h"
+#include "judge/declare_reads.h"
 
 #include "sandbox/keys.h"
 
@@ -34,6 +34,24 @@ static void protect(lua_State *lua, int depth)
     sandbox_protect(lua);
 }
 
+/* Whoever lacks a helper is told its name: "is_windy", "permit_triggers.area". */
+static void name_helpers(lua_State *lua, const char *name)
+{
+    declare_reads_shared(lua, name);
+    if (!lua_istable(lua, -1))
+        return;
+    lua_pushnil(lua);
+    while (lua_next(lua, -2) != 0) {
+        if (lua_isfunction(lua, -1) && lua_type(lua, -2) == LUA_TSTRING) {
+            lua_pushfstring(lua, "%s.%s", name, lua_tostring(lua, -2));
+            lua_insert(lua, -2);
+            declare_reads_shared(lua, lua_tostring(lua, -2));
+            lua_remove(lua, -2);
+        }
+        lua_pop(lua, 1);
+    }
+}
+
 static int common(lua_State *lua)
 {
     if (strcmp(declaring_of(lua)->file, DECLARE_COMMON_FILE) != 0)
@@ -47,6 +65,7 @@ static int common(lua_State *lua)
         if (sandbox_defines(lua, names->names[i]))
             return luaL_error(lua, "common: there is a \"%s\" already", names->names[i]);
         lua_getfield(lua, 1, names->names[i]);
+        name_helpers(lua, names->names[i]);
         if (lua_istable(lua, -1))
             protect(lua, 0);
         sandbox_define(lua, names->names[i]);

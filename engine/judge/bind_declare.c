@@ -2,6 +2,7 @@
 #include "judge/bind_declare.h"
 
 #include "base/nearest.h"
+#include "judge/declare_reads.h"
 #include "sandbox/keys.h"
 
 #include <lauxlib.h>
@@ -39,6 +40,8 @@ static int declare_finish(lua_State *lua)
     lua_settop(lua, 1);
     if (declaration->keys != NULL)
         declare_keys(lua, declaration->keys);
+    declaring_of(lua)->part_count = 0;
+    declaring_of(lua)->elsewhere = (struct strings){0};
     return declaration->finish(lua);
 }
 
@@ -185,6 +188,17 @@ int declare_function(lua_State *lua, const char *key)
     }
     if (lua_type(lua, -1) != LUA_TFUNCTION)
         declare_refuse(lua, "%s must be a function", key);
+    declare_reads_note(lua);
+    return luaL_ref(lua, LUA_REGISTRYINDEX);
+}
+
+int declare_function_within(lua_State *lua, const char *key)
+{
+    if (lua_getfield(lua, -1, key) != LUA_TFUNCTION) {
+        lua_pop(lua, 1);
+        return RULE_NO_FUNCTION;
+    }
+    declare_reads_note(lua);
     return luaL_ref(lua, LUA_REGISTRYINDEX);
 }
 

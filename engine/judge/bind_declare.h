@@ -15,6 +15,9 @@
 struct condition;
 struct fact;
 struct scope;
+struct reads_part;
+
+enum { DECLARE_PARTS_MOST = 64 };
 
 struct declaring {
     struct rulebook *book;
@@ -24,6 +27,10 @@ struct declaring {
     struct strings files;
     size_t field_count, quantities, impossibles, cautions, abouts, card_parts, card_names;
     size_t conditions;
+    const struct reads_part *parts[DECLARE_PARTS_MOST]; /* of functions in the declaration */
+    size_t part_count;
+    const struct reads_part *quantities_read; /* what the quantities of a file do */
+    struct strings elsewhere; /* figures that the row names and this place has no need of */
     bool fields_only; /* of every place, for a job whose place is not known */
 };
 
@@ -83,6 +90,9 @@ const char *declare_need_text(lua_State *lua, const char *key);
 bool declare_flag(lua_State *lua, const char *key);
 int declare_function(lua_State *lua, const char *key);
 
+/* The same of the table on top of the stack. What is there and no function counts as none. */
+int declare_function_within(lua_State *lua, const char *key);
+
 /* What may be written out or worked out: a function, or *text is set; neither where
  * the key is absent. */
 int declare_function_or_text(lua_State *lua, const char *key, const char **text);
@@ -99,8 +109,12 @@ void declare_stages(lua_State *lua, bool stages[STAGE_COUNT]);
 struct rule *declare_new_rule(lua_State *lua);
 void declare_add_rule(lua_State *lua, struct rule *rule);
 
-/* The conditions under the key `when`, or NULL. */
-const struct condition *declare_when(lua_State *lua, const struct rule *rule);
+/* Sets what the rule may read, once its row and functions are read. */
+void declare_rule_reads(lua_State *lua, struct rule *rule, bool dormant);
+
+/* The conditions under the key `when`, or NULL. *dormant is set where they never hold with
+ * this place. */
+const struct condition *declare_when(lua_State *lua, const struct rule *rule, bool *dormant);
 
 /* The condition on top of the stack; the fact of this path. Refused where they name what
  * is not there. */

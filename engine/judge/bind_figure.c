@@ -1,5 +1,5 @@
 /* bind_figure.c - figures as rules ask for them. */
-#include "judge/judging.h"
+#include "judge/bind_reads.h"
 
 #include "base/nearest.h"
 
@@ -30,6 +30,7 @@ static int figure(lua_State *lua)
     const struct figure *found = profile_figure(judging->book->profile, name);
     if (found == NULL)
         return no_such_figure(lua, name);
+    bind_check_figure(lua, judging->reads, found);
     const struct value *value = ask_figure(judging, found);
     bind_check_arena(lua);
     switch (value->kind) {

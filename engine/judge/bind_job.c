@@ -2,7 +2,7 @@
  *
  * A group, list or item is a userdata that reads the JSON when indexed. What
  * is read is recorded; what is lacking ends the call as open. */
-#include "judge/judging.h"
+#include "judge/bind_reads.h"
 
 #include "base/nearest.h"
 #include "job/slope.h"
@@ -195,6 +195,8 @@ static struct node read_child(lua_State *lua, const struct node *node, const str
 {
     sandbox_charge(lua, READ_STEPS);
     struct judging *judging = judging_of(lua);
+    if (field->type != FIELD_GROUP) /* which holds nothing of its own */
+        bind_check_fact(lua, judging->reads, field);
     const struct node child = node_child(judging, node, field);
     bind_check_arena(lua);
     judging->output += strlen(child.pointer);
@@ -239,6 +241,7 @@ static int known(lua_State *lua)
     struct judging *judging = judging_of(lua);
     const struct node *node = check_node(lua, 1);
     const struct field *field = child_field(lua, node, luaL_checkstring(lua, 2));
+    bind_check_fact(lua, judging->reads, field);
     const struct node child = read_child(lua, node, field);
     record_known(judging, &child);
     bind_check_arena(lua);

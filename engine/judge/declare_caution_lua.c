@@ -1,5 +1,5 @@
 /* declare_caution_lua.c - safety cautions, and lines about the house. */
-#include "judge/bind_declare.h"
+#include "judge/declare_reads.h"
 
 #include <lauxlib.h>
 
@@ -7,7 +7,8 @@
 
 /* caution "..." { ... } ------------------------------------------------------------ */
 
-static const char *const CAUTION_KEYS[] = {"stages", "when", "says", "brief", "cite", NULL};
+static const char *const CAUTION_KEYS[] = {"stages", "when",  "says", "brief",
+                                           "cite",   "reads", NULL};
 
 static const char *cite_part(lua_State *lua, const char *key)
 {
@@ -47,6 +48,8 @@ static int finish_caution(lua_State *lua)
     caution->brief_function = declare_function_or_text(lua, "brief", &caution->brief);
     if (caution->says == NULL && caution->says_function == RULE_NO_FUNCTION)
         return declare_refuse(lua, "has no says");
+    caution->reads = declare_reads(
+        lua, false, (struct reads_of){"caution", caution->name, caution->file, caution->line});
     struct caution **at = &declaring_of(lua)->book->cautions;
     while (*at != NULL)
         at = &(*at)->next;

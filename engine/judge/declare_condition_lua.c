@@ -4,6 +4,7 @@
 
 #include "base/nearest.h"
 #include "base/number.h"
+#include "judge/declare_reads.h"
 
 #include <lauxlib.h>
 
@@ -33,6 +34,8 @@ const struct figure *declare_figure(lua_State *lua, const struct reading_row *re
     const struct profile *profile = declaring_of(lua)->book->profile;
     const struct figure *figure = profile_figure(profile, name);
     struct nearest nearest;
+    if (figure == NULL && reading->dormant)
+        declare_reads_elsewhere(lua, name);
     if (figure != NULL || reading->dormant)
         return figure;
     nearest_start(&nearest, name);
@@ -307,6 +310,7 @@ void declare_read_condition(lua_State *lua, struct reading_row *reading,
     luaL_checkstack(lua, 6, "conditions");
     if (lua_isfunction(lua, -1)) {
         condition->kind = WHEN_FUNCTION;
+        declare_reads_note(lua);
         lua_pushvalue(lua, -1);
         condition->function = luaL_ref(lua, LUA_REGISTRYINDEX);
     } else if (lua_istable(lua, -1)) {
@@ -341,7 +345,7 @@ void declare_read_when(lua_State *lua, struct reading_row *reading, const struct
     lua_pop(lua, 1);
 }
 
-const struct condition *declare_when(lua_State *lua, const struct rule *rule)
+const struct condition *declare_when(lua_State *lua, const struct rule *rule, bool *dormant)
 {
     struct reading_row reading = {.conditions = 0};
     lua_getfield(lua, 1, "when");
@@ -351,6 +355,7 @@ const struct condition *declare_when(lua_State *lua, const struct rule *rule)
         return NULL;
     struct condition *when = declare_keep(lua, 1, sizeof(*when));
     declare_read_when(lua, &reading, rule, when);
+    *dormant = reading.dormant;
     return when;
 }
 

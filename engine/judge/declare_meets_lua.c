@@ -4,6 +4,7 @@
 #include "judge/declare_row.h"
 
 #include "base/number.h"
+#include "judge/declare_reads.h"
 
 #include <lauxlib.h>
 
@@ -94,10 +95,9 @@ static bool names_which(lua_State *lua, struct row *row)
 {
     lua_getfield(lua, -1, "which");
     const bool is = lua_isfunction(lua, -1);
+    lua_pop(lua, 1);
     if (is)
-        row->which = luaL_ref(lua, LUA_REGISTRYINDEX);
-    else
-        lua_pop(lua, 1);
+        row->which = declare_function_within(lua, "which");
     return is;
 }
 
@@ -193,6 +193,8 @@ static void add_sources(lua_State *lua, const struct reading_row *reading, struc
             among[count++] = declare_figure(lua, reading, name);
         if (count == before && !reading->dormant)
             declare_refuse(lua, "no figure's name begins with \"%.*s\"", (int)length - 1, name);
+        if (count == before)
+            declare_reads_elsewhere(lua, name);
     }
     row->among_count = count;
 }
@@ -262,11 +264,7 @@ static void check_limit_keys(lua_State *lua)
 static bool reads_limit(lua_State *lua, const struct reading_row *reading, struct row *row)
 {
     const char *path = kept_text(lua, "fact");
-    lua_getfield(lua, -1, "limit");
-    if (lua_isfunction(lua, -1))
-        row->limit = luaL_ref(lua, LUA_REGISTRYINDEX);
-    else
-        lua_pop(lua, 1);
+    row->limit = declare_function_within(lua, "limit");
     if (path == NULL && row->limit == RULE_NO_FUNCTION)
         return false;
     check_limit_keys(lua);

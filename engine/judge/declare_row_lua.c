@@ -272,10 +272,10 @@ static void read_opens(lua_State *lua, struct reading_row *reading, struct row *
 }
 
 static const char *const ROW_KEYS[] = {
-    "title", "stage", "per",       "when",      "fact",   "measured", "meets",
-    "by",    "up_to", "at_counts", "share",     "over",   "shown",    "wants",
-    "say",   "warn",  "found",     "unit",      "also",   "instead",  "choose",
-    "open",  "mend",  "caution",   "asks_only", "advice", "cause",    NULL};
+    "title",     "stage",     "per",   "when",    "fact",   "measured", "meets", "by",
+    "up_to",     "at_counts", "share", "over",    "shown",  "wants",    "say",   "warn",
+    "found",     "unit",      "also",  "instead", "choose", "open",     "mend",  "caution",
+    "asks_only", "advice",    "cause", "reads",   NULL};
 
 static int finish_demand(lua_State *lua)
 {
@@ -288,6 +288,7 @@ static int finish_demand(lua_State *lua)
     read_parts(lua, &reading, "instead", &row->instead, &row->instead_count);
     read_opens(lua, &reading, row);
     rule->row = row;
+    declare_rule_reads(lua, rule, reading.dormant);
     declare_add_rule(lua, rule);
     return 0;
 }

@@ -1,5 +1,6 @@
 /* declare_rule_lua.c - rule, quantity and impossible: what is made of functions. */
-#include "judge/bind_declare.h"
+#include "judge/declare_reads.h"
+#include "judge/row_reads.h"
 
 #include <lauxlib.h>
 
@@ -8,9 +9,9 @@
 
 /* rule "topic.thing" { ... } ---------------------------------------------------- */
 
-static const char *const RULE_KEYS[] = {"title",     "stage",  "per",   "when",
-                                        "applies",   "judge",  "mend",  "caution",
-                                        "asks_only", "advice", "cause", NULL};
+static const char *const RULE_KEYS[] = {"title", "stage", "per",     "when",      "applies",
+                                        "judge", "mend",  "caution", "asks_only", "advice",
+                                        "cause", "reads", NULL};
 
 static void check_rule_id(lua_State *lua, const char *id)
 {
@@ -51,6 +52,14 @@ struct rule *declare_new_rule(lua_State *lua)
     return rule;
 }
 
+void declare_rule_reads(lua_State *lua, struct rule *rule, bool dormant)
+{
+    const struct reads_of of = {"rule", rule->id, rule->file, rule->line};
+    struct reads *reads = declare_reads(lua, dormant, of);
+    row_reads_add(declaring_of(lua)->book, rule, reads);
+    rule->reads = reads;
+}
+
 void declare_add_rule(lua_State *lua, struct rule *rule)
 {
     if (!rulebook_add(declaring_of(lua)->book, rule))
@@ -60,7 +69,8 @@ void declare_add_rule(lua_State *lua, struct rule *rule)
 static int finish_rule(lua_State *lua)
 {
     struct rule *rule = declare_new_rule(lua);
-    rule->when = declare_when(lua, rule);
+    bool dormant = false;
+    rule->when = declare_when(lua, rule, &dormant);
     rule->applies = declare_function(lua, "applies");
     rule->judge = declare_function(lua, "judge");
     if (rule->when != NULL && rule->applies != RULE_NO_FUNCTION)
@@ -68,6 +78,7 @@ static int finish_rule(lua_State *lua)
                                    "conditions of when");
     if (rule->judge == RULE_NO_FUNCTION)
         return declare_refuse(lua, "has no judge function");
+    declare_rule_reads(lua, rule, dormant);
     declare_add_rule(lua, rule);
     return 0;
 }
@@ -116,6 +127,8 @@ static int finish_quantity(lua_State *lua)
         return declare_refuse(lua, "has no amount function");
     quantity->file = reading->file;
     quantity->line = declare_line(lua);
+    quantity->reads = declare_reads_of_quantity(
+        lua, (struct reads_of){"quantity", quantity->name, quantity->file, quantity->line});
     *at = quantity;
     return 0;
 }

@@ -26,14 +26,15 @@ static void caution_broken(struct run *run, const struct caution *caution, enum 
 
 /* What a function says, or the text where there is none; NULL where it fails, and *stop
  * then says how, unless something failed before. */
-static const char *caution_words(struct run *run, int function, const char *text,
-                                 enum sandbox_stop *stop)
+static const char *caution_words(struct run *run, const struct caution *caution, int function,
+                                 const char *text, enum sandbox_stop *stop)
 {
     if (function == RULE_NO_FUNCTION)
         return text;
     if (*stop != SANDBOX_DONE && *stop != SANDBOX_SIGNAL)
         return NULL;
-    struct call call = {.judging = &run->judging, .function = function, .must_say = true};
+    struct call call = {
+        .judging = &run->judging, .reads = caution->reads, .function = function, .must_say = true};
     *stop = run_enter_or_recall(run, call_for_text, &call);
     return call.text;
 }
@@ -44,14 +45,17 @@ static void judge_caution(struct run *run, const struct caution *caution, enum s
                           struct safety *safety)
 {
     /* What stops before it could answer leaves the danger standing. */
-    struct call call = {.judging = &run->judging, .function = caution->when, .present = true};
+    struct call call = {.judging = &run->judging,
+                        .reads = caution->reads,
+                        .function = caution->when,
+                        .present = true};
     enum sandbox_stop stop = SANDBOX_DONE;
     if (caution->when != RULE_NO_FUNCTION)
         stop = run_enter_or_recall(run, call_for_flag, &call);
     if (stop == SANDBOX_DONE && !call.present)
         return;
-    const char *says = caution_words(run, caution->says_function, caution->says, &stop);
-    const char *brief = caution_words(run, caution->brief_function, caution->brief, &stop);
+    const char *says = caution_words(run, caution, caution->says_function, caution->says, &stop);
+    const char *brief = caution_words(run, caution, caution->brief_function, caution->brief, &stop);
     /* There is room: the cautions were counted before. */
     safety[run->result->safety_count++] = (struct safety){.name = caution->name,
                                                           .cite = caution->cite,

@@ -95,7 +95,8 @@ struct judging {
     size_t output;             /* and all rules of this job */
     const struct probe *probe; /* what whoever tries the rules wants (judge.h), or NULL */
     struct record record;
-    struct given given;  /* to the running function */
+    const struct reads *reads; /* what the running function may read; NULL: any fact */
+    struct given given;        /* to the running function */
     struct marks *marks; /* numbers are given marked; NULL: as they are */
     struct trail trail;
     struct charge charged;                /* before the trail */

@@ -225,7 +225,10 @@ static void line_broken(struct run *run, struct quantity_line *line, const char 
 static void reckon_item(struct run *run, struct walk *walk, struct quantity_line *line)
 {
     struct quantity_call entry = {
-        .call = {.judging = &run->judging, .items = walk->items, .depth = walk->depth},
+        .call = {.judging = &run->judging,
+                 .reads = run->quantity->reads,
+                 .items = walk->items,
+                 .depth = walk->depth},
         .quantity = run->quantity,
     };
     line->finding.where = walk_where(walk);

@@ -1,113 +1,139 @@
 #include "judge/row_reads.h"
 
+#include "judge/reads.h"
 #include "judge/row.h"
 #include "judge/row_limit.h"
 
 #include <stdio.h>
 #include <string.h>
 
-/* Facts ------------------------------------------------------------------------------ */
+/* What a row names -------------------------------------------------------------------------- */
 
-struct fields_told {
-    void (*visit)(void *data, const struct field *field);
-    void *data;
+struct adding {
+    const struct rulebook *book;
+    struct reads *reads;
 };
 
 /* The fact, and what leads to it: groups hold nothing of their own. */
-static void tell_fact(const struct fields_told *told, const struct fact *fact)
+static void add_fact(const struct adding *adding, const struct fact *fact)
 {
     for (size_t i = 0; fact != NULL && i < fact->step_count; i++)
         if (fact->steps[i]->type != FIELD_GROUP)
-            told->visit(told->data, fact->steps[i]);
+            reads_add_field(adding->reads, fact->steps[i]);
 }
 
-static void tell_condition_fact(void *data, const struct condition *condition)
-{
-    tell_fact(data, condition->fact);
-}
-
-/* Where a row measures, either fact may be the one read: both are told. */
-static void tell_part_facts(void *data, const struct row *row)
-{
-    struct fields_told *told = data;
-    condition_each(&row->when, tell_condition_fact, told);
-    tell_fact(told, row->fact);
-    tell_fact(told, row->measured);
-    tell_fact(told, row->limit_fact);
-    tell_fact(told, row->by);
-}
-
-void row_reads_each_field(const struct rule *rule,
-                          void (*visit)(void *data, const struct field *field), void *data)
-{
-    struct fields_told told = {visit, data};
-    if (rule->when != NULL)
-        condition_each(rule->when, tell_condition_fact, &told);
-    if (rule->row == NULL)
-        return;
-    row_each_part(rule->row, tell_part_facts, &told);
-    for (size_t i = 0; i < rule->row->open_count; i++)
-        condition_each(&rule->row->opens[i].when, tell_condition_fact, &told);
-}
-
-/* Figures ----------------------------------------------------------------------------- */
-
-struct figures_told {
-    const struct rulebook *book;
-    void (*visit)(void *data, const char *name);
-    void *data;
-};
-
-static void tell_figure(const struct figures_told *told, const struct figure *figure)
+static void add_figure(const struct adding *adding, const struct figure *figure)
 {
     if (figure != NULL)
-        told->visit(told->data, figure->name);
+        reads_add_figure(adding->reads, (size_t)(figure - adding->book->profile->figures));
 }
 
-static void tell_condition_figure(void *data, const struct condition *condition)
+static void add_condition(void *data, const struct condition *condition)
 {
-    tell_figure(data, condition->figure);
+    add_fact(data, condition->fact);
+    add_figure(data, condition->figure);
 }
 
-/* One for each word of the fact that chooses. */
-static void tell_table(const struct row *row, const struct figures_told *told)
+/* Calls visit for the figure of each word of the fact that chooses. */
+static void each_of_table(const struct rulebook *book, const struct row *row,
+                          void (*visit)(void *data, const struct figure *figure), void *data)
 {
     const struct field *by = row->by->field;
     for (size_t i = 0; i < by->choice_count; i++) {
         char name[256];
         snprintf(name, sizeof(name), "%s%s", row->by_prefix, by->choices[i]);
-        tell_figure(told, profile_figure(told->book->profile, name));
+        const struct figure *figure = profile_figure(book->profile, name);
+        if (figure != NULL)
+            visit(data, figure);
     }
 }
 
-/* All that it may ask for, whatever the job chooses among. */
-static void tell_part_figures(void *data, const struct row *row)
+static void add_of_table(void *data, const struct figure *figure)
 {
-    struct figures_told *told = data;
-    condition_each(&row->when, tell_condition_figure, told);
+    add_figure(data, figure);
+}
+
+/* All that it may ask for, whatever the job chooses among. Where a row measures, either
+ * fact may be the one read. */
+static void add_part(void *data, const struct row *row)
+{
+    struct adding *adding = data;
+    condition_each(&row->when, add_condition, adding);
+    add_fact(adding, row->fact);
+    add_fact(adding, row->measured);
+    add_fact(adding, row->limit_fact);
+    add_fact(adding, row->by);
     for (size_t i = 0; i < row->meets_count; i++)
-        tell_figure(told, row->meets[i]);
+        add_figure(adding, row->meets[i]);
     for (size_t i = 0; i < row->among_count; i++)
-        tell_figure(told, row->among[i]);
-    tell_figure(told, row->share);
-    tell_figure(told, row->over);
-    tell_figure(told, row->at_counts);
+        add_figure(adding, row->among[i]);
+    add_figure(adding, row->share);
+    add_figure(adding, row->over);
+    add_figure(adding, row->at_counts);
     if (row->by_prefix != NULL)
-        tell_table(row, told);
+        each_of_table(adding->book, row, add_of_table, adding);
+}
+
+void row_reads_add(const struct rulebook *book, const struct rule *rule, struct reads *reads)
+{
+    struct adding adding = {book, reads};
+    for (size_t i = 0; i < rule->per_depth; i++)
+        reads_add_field(reads, rule->per[i]);
+    if (rule->when != NULL)
+        condition_each(rule->when, add_condition, &adding);
+    if (rule->row == NULL)
+        return;
+    row_each_part(rule->row, add_part, &adding);
+    for (size_t i = 0; i < rule->row->open_count; i++)
+        condition_each(&rule->row->opens[i].when, add_condition, &adding);
+}
+
+/* All of a rule ----------------------------------------------------------------------------- */
+
+/* Fields are walked as the tree they are; FIELDS_DEEPEST bounds it. */
+static void each_field_below(const struct rule *rule, const struct field *parent,
+                             void (*visit)(void *data, const struct field *field), void *data)
+{
+    for (const struct field *f = parent->first_child; f != NULL; f = f->next) {
+        if (reads_field(rule->reads, f))
+            visit(data, f);
+        each_field_below(rule, f, visit, data);
+    }
+}
+
+void row_reads_each_field(const struct rulebook *book, const struct rule *rule,
+                          void (*visit)(void *data, const struct field *field), void *data)
+{
+    each_field_below(rule, book->fields.root, visit, data);
 }
 
 void row_reads_each_figure(const struct rulebook *book, const struct rule *rule,
                            void (*visit)(void *data, const char *name), void *data)
 {
-    struct figures_told told = {book, visit, data};
-    const struct row *row = rule->row;
-    if (rule->when != NULL)
-        condition_each(rule->when, tell_condition_figure, &told);
-    if (row == NULL)
-        return;
-    row_each_part(row, tell_part_figures, &told);
-    for (size_t i = 0; i < row->open_count; i++)
-        condition_each(&row->opens[i].when, tell_condition_figure, &told);
+    const struct profile *profile = book->profile;
+    for (size_t i = 0; i < profile->figure_count; i++)
+        if (reads_figure(rule->reads, i))
+            visit(data, profile->figures[i].name);
+}
+
+bool row_reads_ask(const struct rulebook *book, const struct figure *figure)
+{
+    const size_t index = (size_t)(figure - book->profile->figures);
+    bool asked = false;
+    for (const struct rule *r = book->rules; r != NULL && !asked; r = r->next)
+        asked = reads_figure(r->reads, index);
+    return asked;
+}
+
+bool row_reads_print(const struct rulebook *book, const struct figure *figure)
+{
+    const size_t index = (size_t)(figure - book->profile->figures);
+    bool asked = false;
+    for (const struct quantity *q = book->quantities; q != NULL && !asked; q = q->next)
+        asked = reads_figure(q->reads, index);
+    for (const struct caution *c = book->cautions; c != NULL && !asked; c = c->next)
+        asked = reads_figure(c->reads, index);
+    return asked;
 }
 
 /* Pairs --------------------------------------------------------------------------------- */
@@ -134,11 +160,10 @@ static void tell_condition_pair(void *data, const struct condition *condition)
         tell_pair(data, condition->fact, condition->figure, 1);
 }
 
-/* A figure of a table is told by its name alone. */
-static void tell_named_pair(void *data, const char *name)
+static void tell_pair_of_table(void *data, const struct figure *figure)
 {
     const struct pairs_told *told = data;
-    tell_pair(told, told->row->fact, profile_figure(told->book->profile, name), told->row->factor);
+    tell_pair(told, told->row->fact, figure, told->row->factor);
 }
 
 static void tell_part_pairs(void *data, const struct row *row)
@@ -151,7 +176,7 @@ static void tell_part_pairs(void *data, const struct row *row)
         tell_pair(told, row->fact, row->among[i], row->factor);
     told->row = row;
     if (row->by_prefix != NULL)
-        tell_table(row, &(struct figures_told){told->book, tell_named_pair, told});
+        each_of_table(told->book, row, tell_pair_of_table, told);
 }
 
 void row_reads_each_pair(const struct rulebook *book, const struct rule *rule,
@@ -165,61 +190,6 @@ void row_reads_each_pair(const struct rulebook *book, const struct rule *rule,
     row_each_part(rule->row, tell_part_pairs, &told);
     for (size_t i = 0; i < rule->row->open_count; i++)
         condition_each(&rule->row->opens[i].when, tell_condition_pair, &told);
-}
-
-struct naming {
-    const char *name;
-    bool named;
-};
-
-static void note_name(void *data, const char *name)
-{
-    struct naming *naming = data;
-    naming->named = naming->named || strcmp(naming->name, name) == 0;
-}
-
-bool row_reads_names_figure(const struct rulebook *book, const char *name)
-{
-    struct naming naming = {name, false};
-    for (const struct rule *rule = book->rules; rule != NULL && !naming.named; rule = rule->next)
-        row_reads_each_figure(book, rule, note_name, &naming);
-    return naming.named;
-}
-
-/* Plain ------------------------------------------------------------------------------- */
-
-static void note_function(void *data, const struct condition *condition)
-{
-    bool *plain = data;
-    *plain = *plain && condition->kind != WHEN_FUNCTION;
-}
-
-static void note_part(void *data, const struct row *row)
-{
-    bool *plain = data;
-    const int functions[] = {row->found, row->which, row->limit, row->say_function,
-                             row->warn_function};
-    /* What is chosen among has nothing of its own. */
-    for (size_t i = 0; row->choose_count == 0 && i < sizeof(functions) / sizeof(*functions); i++)
-        *plain = *plain && (functions[i] == RULE_NO_FUNCTION || row->open != NULL);
-    condition_each(&row->when, note_function, plain);
-}
-
-static bool row_is_plain(const struct row *row)
-{
-    bool plain = true;
-    row_each_part(row, note_part, &plain);
-    for (size_t i = 0; i < row->open_count; i++) {
-        plain = plain && row->opens[i].says_function == RULE_NO_FUNCTION;
-        condition_each(&row->opens[i].when, note_function, &plain);
-    }
-    return plain;
-}
-
-/* The mend may be a function though the comparison is not: that reads as well. */
-bool row_reads_is_plain(const struct rule *rule)
-{
-    return rule->row != NULL && rule->mend_function == RULE_NO_FUNCTION && row_is_plain(rule->row);
 }
 
 /* What a demand hangs on ------------------------------------------------------------------ */

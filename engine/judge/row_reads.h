@@ -5,17 +5,21 @@
 
 #include "judge/rulebook.h"
 
-/* Is all that the rule reads told by its row? Not when it, or one of its conditions,
- * is made of functions. */
-bool row_reads_is_plain(const struct rule *rule);
+/* Adds what the rule's row and conditions name, and the lists it goes through, to what its
+ * functions declare. */
+void row_reads_add(const struct rulebook *book, const struct rule *rule, struct reads *reads);
 
-/* Calls visit for every field, and for the name of every figure of the rulebook's
- * profile, that the rule's row names; some more than once. Of a rule with a judge, those
- * of its conditions. */
-void row_reads_each_field(const struct rule *rule,
+/* Calls visit for every field, and for the name of every figure of the rulebook's profile,
+ * that the rule may read. */
+void row_reads_each_field(const struct rulebook *book, const struct rule *rule,
                           void (*visit)(void *data, const struct field *field), void *data);
 void row_reads_each_figure(const struct rulebook *book, const struct rule *rule,
                            void (*visit)(void *data, const char *name), void *data);
+
+/* May some rule ask for the figure of the rulebook's profile? Or else some quantity or
+ * caution, which judge nothing? */
+bool row_reads_ask(const struct rulebook *book, const struct figure *figure);
+bool row_reads_print(const struct rulebook *book, const struct figure *figure);
 
 /* A fact held against a figure; factor turns the fact into the figure's unit. */
 struct row_pair {
@@ -31,8 +35,5 @@ void row_reads_each_pair(const struct rulebook *book, const struct rule *rule,
 /* May what the rule demands hang on what the field says? Not where a row does no more than
  * hold the field against its figures: then any value of it tells the demand. */
 bool row_reads_demand_hangs_on(const struct rule *rule, const struct field *field);
-
-/* Does some row of the rulebook name the figure? */
-bool row_reads_names_figure(const struct rulebook *book, const char *name);
 
 #endif

@@ -40,6 +40,7 @@ enum {
 struct row;
 struct condition;
 struct memory;
+struct reads;
 
 struct rule {
     const char *id, *title;
@@ -49,6 +50,7 @@ struct rule {
     const struct row *row;                     /* one comparison (row.h), or NULL: */
     const struct condition *when;              /* of a rule with a judge: as of a row; or NULL */
     int applies, judge, mend_function;         /* registry references */
+    const struct reads *reads;                 /* all that it may read (reads.h) */
     const char *mend, *caution;
     const char *cause; /* not met, told together with the others of this cause; or NULL */
     bool advice;       /* not met, it warns: nobody has to do it */
@@ -67,6 +69,7 @@ struct quantity {
     const struct field *per[RULE_DEEPEST_PER]; /* as a rule's */
     size_t per_depth;
     int applies, amount; /* registry references */
+    const struct reads *reads;
     const char *file;
     int line;
     struct quantity *next;
@@ -90,6 +93,7 @@ struct caution {
     const char *name;
     bool stages[STAGE_COUNT];
     int when, says_function, brief_function;
+    const struct reads *reads;
     const char *says;
     const char *brief; /* the same in one line, or NULL */
     struct cite cite;

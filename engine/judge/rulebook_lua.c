@@ -4,6 +4,7 @@
 #include "base/strings.h"
 #include "judge/bare_number.h"
 #include "judge/bind_declare.h"
+#include "judge/bind_reads.h"
 #include "judge/figure_rows.h"
 #include "judge/gap.h"
 #include "judge/memory.h"
@@ -31,6 +32,7 @@ static int define(lua_State *lua)
     declare_words(lua, DECLARE_DRAWINGS);
     declare_words(lua, DECLARE_FOLLOWS);
     bind_condition(lua);
+    bind_reads(lua);
     bind_common(lua);
     bind_job(lua);
     bind_figure(lua);

@@ -14,7 +14,8 @@ struct call {
     const struct rule *rule;
     const struct node *items; /* outermost first */
     size_t depth;
-    bool facts_only; /* the function is not given figures */
+    const struct reads *reads; /* of what is no rule; NULL: any fact */
+    bool facts_only;           /* the function is not given figures */
     int function;    /* registry reference */
     bool applies;
     const char *reason; /* why it does not apply, or NULL */

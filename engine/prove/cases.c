@@ -300,39 +300,3 @@ int cases_run(struct laws *laws, const struct cases_wanted *wanted, struct tally
     case_files_close(&files);
     return tally->failed > 0 || problems->count > 0 || problems->out_of_memory ? -1 : 0;
 }
-
-/* The case as a job: what it expects is not looked at. */
-static void visit_case(struct laws *laws, const struct rule_case *c,
-                       void (*visit)(void *data, const struct checked *checked), void *data)
-{
-    const struct overrides alone = {.alone = !c->by_place};
-    struct checked checked = {0};
-    cJSON *job = case_job(c);
-    if (job == NULL)
-        laws->out_of_memory = true;
-    else
-        check_job(laws, job, &alone, c->file, &checked);
-    if (checked.judged)
-        visit(data, &checked);
-    cJSON_Delete(job);
-    laws_drop_problems(laws, &checked.problems);
-    checked_free(&checked);
-    laws_rest(laws, PROOF_LAWS_AWAKE);
-}
-
-void cases_each(struct laws *laws, const char *rule,
-                void (*visit)(void *data, const struct checked *checked), void *data,
-                struct problems *problems)
-{
-    const struct cases_wanted wanted = {.rule = rule};
-    struct case_files files;
-    struct case_list list = {.first = NULL};
-    case_files_open(&files, laws->home, &wanted, problems);
-    while (case_files_next(&files, &list, problems)) {
-        for (struct rule_case *c = list.first; c != NULL; c = c->next)
-            if (c->job != NULL)
-                visit_case(laws, c, visit, data);
-        case_list_free(&list);
-    }
-    case_files_close(&files);
-}

@@ -44,10 +44,4 @@ struct tally {
 int cases_run(struct laws *laws, const struct cases_wanted *wanted, struct tally *tally,
               struct text *out, struct problems *problems);
 
-/* Judges the job of every case of a rule (NULL: all cases) and hands over what
- * came out, if it could be judged. Files that do not run are problems. */
-void cases_each(struct laws *laws, const char *rule,
-                void (*visit)(void *data, const struct checked *checked), void *data,
-                struct problems *problems);
-
 #endif

@@ -2,13 +2,12 @@
 
 #include "base/date.h"
 #include "base/nearest.h"
-#include "prove/cases.h"
-#include "job/json.h"
-#include "job/path.h"
+#include "judge/reads.h"
+#include "judge/row.h"
 #include "judge/row_reads.h"
+#include "prove/cases.h"
 
 #include <ctype.h>
-#include <errno.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -138,7 +137,7 @@ static bool some_place_has(const struct places *places, const char *figure)
     return false;
 }
 
-/* Learning what a rule reads ---------------------------------------------------- */
+/* What a rule reads ---------------------------------------------------- */
 
 static void note_figure(void *data, const char *name)
 {
@@ -147,85 +146,14 @@ static void note_figure(void *data, const char *name)
         strings_add(&out->figures, &out->arena, arena_copy(&out->arena, name));
 }
 
-static void note_figures(struct explanation *out, const struct finding *finding)
-{
-    for (size_t i = 0; i < finding->figure_count; i++)
-        note_figure(out, finding->figures[i]->name);
-}
-
-/* The root is read by every rule that looks at the job at all; it says nothing. */
 static void note_field(void *data, const struct field *field)
 {
     struct explanation *out = data;
-    bool known = field == NULL || field == out->law->book->fields.root || out->fields == NULL;
+    bool known = field == NULL || out->fields == NULL;
     for (size_t j = 0; !known && j < out->field_count; j++)
         known = out->fields[j] == field;
     if (!known)
         out->fields[out->field_count++] = field;
-}
-
-/* A field may be of a place's own: it is looked for in the rule's law. */
-static void note_fields(struct explanation *out, const struct finding *finding)
-{
-    for (size_t i = 0; i < finding->read_count; i++)
-        note_field(out, path_field(&out->law->book->fields, finding->reads[i].at));
-}
-
-/* The most there can be to note. Recursion is bounded by FIELDS_DEEPEST. */
-static size_t count_fields(const struct field *field)
-{
-    size_t count = 1;
-    for (const struct field *f = field->first_child; f != NULL; f = f->next)
-        count += count_fields(f);
-    return count;
-}
-
-/* True when the rule came up. */
-static bool note_findings(struct explanation *out, const struct result *result)
-{
-    bool any = false;
-    for (size_t i = 0; i < result->finding_count && out->fields != NULL; i++) {
-        if (strcmp(result->findings[i].rule, out->rule->id) != 0)
-            continue;
-        any = true;
-        note_figures(out, &result->findings[i]);
-        note_fields(out, &result->findings[i]);
-    }
-    return any;
-}
-
-static void note_case(void *data, const struct checked *checked)
-{
-    struct explanation *out = data;
-    if (note_findings(out, &checked->result))
-        out->case_count++;
-}
-
-/* A base job has most facts: a rule comes further in it than in a case that lacks one. */
-static void note_base_job(void *data, const char *path)
-{
-    struct explaining *e = data;
-    struct arena arena = {0};
-    struct sources sources = {0};
-    struct problems problems = {0};
-    struct checked checked = {0};
-    char day[16];
-    cJSON *job = NULL;
-    const struct source *source = home_read(e->laws->home, path, &arena, &sources, &problems);
-    date_write(e->date, day);
-    const struct overrides overrides = {
-        .jurisdiction = e->out->law->profile->id, .date = day, .alone = true};
-    if (source != NULL)
-        json_read(&job, source->text, source->length, path, &problems);
-    if (job != NULL)
-        check_job(e->laws, job, &overrides, path, &checked);
-    if (checked.judged)
-        note_findings(e->out, &checked.result);
-    cJSON_Delete(job);
-    laws_drop_problems(e->laws, &checked.problems);
-    laws_drop_problems(e->laws, &problems);
-    checked_free(&checked);
-    arena_free(&arena);
 }
 
 static int text_order(const void *a, const void *b)
@@ -245,29 +173,65 @@ static void sort_texts(struct strings *texts)
         qsort(texts->items, texts->count, sizeof(*texts->items), text_order);
 }
 
-/* What a row names is all it reads. A function has to be watched at work: what no case
- * and no base job leads it to, it will not be said to read. */
-static void learn_reads(struct explaining *e)
+/* "topic.table.*" names all rows of a table. */
+static bool is_named(const char *figure, const char *name)
 {
-    struct explanation *out = e->out;
-    struct problems problems = {0};
-    const size_t most = count_fields(out->law->book->fields.root);
-    out->fields = arena_array(&out->arena, most, sizeof(struct field *));
-    row_reads_each_figure(out->law->book, out->rule, note_figure, out);
-    row_reads_each_field(out->rule, note_field, out);
-    /* A place that does not carry what binds asks for one fact before the rule does. */
-    const struct law_gap *gap = profile_gap(out->law->profile, out->rule->id);
+    const size_t length = strlen(name);
+    return name[length - 1] == '*' ? strncmp(figure, name, length - 1) == 0
+                                   : strcmp(figure, name) == 0;
+}
+
+/* Figures that this place has no need of, as far as some other place has them. */
+static void note_elsewhere(struct explanation *out, const char *name)
+{
+    for (size_t i = 0; i < out->places.count; i++) {
+        const struct profile *profile = out->places.items[i].profile;
+        for (size_t j = 0; j < profile->figure_count; j++)
+            if (is_named(profile->figures[j].name, name))
+                note_figure(out, profile->figures[j].name);
+    }
+}
+
+/* Rows of a table that only other places have. */
+static void note_table(void *data, const struct row *row)
+{
+    struct explanation *out = data;
+    if (row->by_prefix == NULL)
+        return;
+    const char *name = arena_format(&out->arena, "%s*", row->by_prefix);
+    if (name != NULL)
+        note_elsewhere(out, name);
+}
+
+static void note_all_elsewhere(struct explanation *out)
+{
+    const struct reads *reads = out->rule->reads;
+    if (out->rule->row != NULL)
+        row_each_part(out->rule->row, note_table, out);
+    for (size_t i = 0; i < reads->part_count; i++)
+        for (size_t j = 0; j < reads->parts[i]->elsewhere_count; j++)
+            note_elsewhere(out, reads->parts[i]->elsewhere[j]);
+}
+
+/* A place that does not carry what binds asks for one fact before the rule does. */
+static void note_gap(struct explanation *out, const struct profile *profile)
+{
+    const struct law_gap *gap = profile_gap(profile, out->rule->id);
     if (gap != NULL)
         note_field(out, fields_find(&out->law->book->fields, gap->fact));
-    out->declared = row_reads_is_plain(out->rule);
-    if (!out->declared) {
-        cases_each(e->laws, out->rule->id, note_case, out, &problems);
-        out->cases_broken = problems.count > 0;
-        laws_drop_problems(e->laws, &problems);
-        if (home_each(e->laws->home, "rules/cases", ".json", 0, note_base_job, e) != 0
-            && errno == ENOMEM)
-            e->laws->out_of_memory = true;
-    }
+}
+
+/* What the rule's row names and its functions declare is all that it can read. */
+static void learn_reads(struct explanation *out)
+{
+    const struct rulebook *book = out->law->book;
+    out->fields = arena_array(&out->arena, book->fields.count + 1, sizeof(struct field *));
+    row_reads_each_figure(book, out->rule, note_figure, out);
+    note_all_elsewhere(out);
+    row_reads_each_field(book, out->rule, note_field, out);
+    note_gap(out, out->law->profile);
+    for (size_t i = 0; i < out->places.count; i++)
+        note_gap(out, out->places.items[i].profile);
     sort_texts(&out->figures);
     if (out->fields != NULL && out->field_count > 1)
         qsort(out->fields, out->field_count, sizeof(struct field *), field_order);
@@ -487,7 +451,7 @@ static bool rule_has_word(const struct rulebook *book, const char *id, const cha
     const struct rule *rule = rulebook_rule(book, id);
     struct looking looking = {word, false};
     if (rule != NULL)
-        row_reads_each_field(rule, look_in_field, &looking);
+        row_reads_each_field(book, rule, look_in_field, &looking);
     return looking.found || has_word(id, word)
            || (rule != NULL
                && (has_word(rule->title, word) || has_word(rule->mend, word)
@@ -537,7 +501,7 @@ static void explain_name(struct explaining *e, const struct law *asked)
     struct explanation *out = e->out;
     find_rule(e, asked);
     if (out->rule != NULL)
-        learn_reads(e);
+        learn_reads(out);
     else if (some_place_has(&out->places, e->request->name)
              || profile_figure(asked->profile, e->request->name) != NULL)
         strings_add(&out->figures, &out->arena, arena_copy(&out->arena, e->request->name));

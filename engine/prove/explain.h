@@ -38,9 +38,6 @@ struct explanation {
     struct strings figures;      /* names, by name */
     const struct field **fields; /* that the rule reads, by path */
     size_t field_count;
-    bool declared;             /* all of these are told by the rule's row */
-    size_t case_count;         /* else: cases that judged the rule */
-    bool cases_broken;         /* not all cases could be read: it may read more */
     struct listed_rule *rules; /* when all are listed, or those with a word */
     size_t rule_count;
     const char *word;       /* the word looked for: figures are listed too; or NULL */

@@ -4,7 +4,6 @@
 #include "base/number.h"
 #include "prove/case_list.h"
 #include "check/check.h"
-#include "prove/mention.h"
 #include "job/follows.h"
 #include "judge/row_reads.h"
 #include "judge/judge.h"
@@ -325,23 +324,14 @@ static bool is_asked(const struct trying *trying, const struct figure *wanted, b
 /* Of a figure that no case judges by: who names it? */
 static enum mutate_state state_of_unasked(const struct trying *trying, const struct law *law)
 {
-    const char *name = trying->now->figure->name;
+    const struct rulebook *book = law->book;
+    const struct figure *figure = profile_figure(law->profile, trying->now->figure->name);
     if (is_asked(trying, trying->now->figure, false))
         return MUTATE_PRINTED;
-    if (row_reads_names_figure(law->book, name)
-        || follows_uses(&law->book->fields,
-                        (size_t)(profile_figure(law->profile, name) - law->profile->figures)))
+    if (row_reads_ask(book, figure)
+        || follows_uses(&book->fields, (size_t)(figure - law->profile->figures)))
         return MUTATE_UNASKED;
-    bool printed = false;
-    for (const struct source *s = law->book->sources.first; s != NULL; s = s->next) {
-        if (!mention_in(s, name))
-            continue;
-        for (const struct rule *r = law->book->rules; r != NULL; r = r->next)
-            if (strcmp(r->file, s->path) == 0)
-                return MUTATE_UNASKED;
-        printed = true;
-    }
-    return printed ? MUTATE_PRINTED : MUTATE_NO_RULE;
+    return row_reads_print(book, figure) ? MUTATE_PRINTED : MUTATE_NO_RULE;
 }
 
 /* A figure that no case judges by is not moved: nothing could notice. */

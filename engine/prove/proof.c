@@ -146,19 +146,13 @@ static void say_no_edition(struct proof *proof, long date)
                proof->places->id, day);
 }
 
-static void finish_block(struct proof *proof, struct place_proof *place, struct proof_block *block)
-{
-    proof_lint_reach(proof, place, block);
-    proof_cover(proof, place, block);
-}
-
-/* Last, when all cases have run: then it is known which figures were asked for. */
+/* Last, when all cases have run: then it is known which figures they were judged by. */
 static void finish_blocks(struct proof *proof)
 {
     for (struct place_proof *place = proof->places; place != NULL; place = place->next)
         for (struct proof_block *b = place->blocks; b != NULL; b = b->next)
-            if (b->law != NULL && b->asked != NULL && proof->beside == NULL)
-                finish_block(proof, place, b);
+            if (b->law != NULL && proof->beside == NULL)
+                proof_cover(proof, place, b);
     if (proof->arena.failed)
         problem_out_of_memory(&proof->problems);
 }

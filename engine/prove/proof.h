@@ -65,7 +65,6 @@ struct proof_block {
     const struct law *law; /* NULL: could not be loaded */
     struct difference *differences;
     struct remark *remarks;
-    bool *asked;                  /* one per figure of the law: some run asked for it */
     const struct profile *parent; /* that the differences are from; or NULL */
     size_t moved, shown; /* figures of the block given otherwise than the parent gives them,
                             and of these such as a case of the place judges by */
@@ -85,10 +84,10 @@ struct place_proof {
     struct place_proof *next;
 };
 
-/* The figures of a law that some run of the proof asked for. */
+/* The figures of a law that some case of the proof is judged by. */
 struct proof_probe {
     const struct law *law;
-    struct probe probe, of_case;
+    struct probe of_case;
     bool *cased; /* some case of the law's own place judged by it */
     struct proof_probe *next;
 };
@@ -120,7 +119,6 @@ struct proof {
     struct proof_probe *probes;      /* one per law proved */
     struct law_digest *digests;      /* one per law followed */
     const struct place_proof *cased; /* whose cases are being run; NULL: a topic's */
-    struct strings named;            /* figures that the rule files of all places name */
     struct tally cases;              /* all that were run */
     struct text lines;
 };
@@ -142,11 +140,9 @@ void proof_remark(struct proof *proof, struct place_proof *place, struct proof_b
 /* Internal to the room: adds one place, all but its cases. */
 void proof_place(struct laws *laws, struct proof *proof, const char *id, long date);
 
-/* Internal to the room: notes from now on which figures of a law are asked for. */
+/* Internal to the room: the laws proved, whose cases are watched. */
+bool proof_watches(const struct proof *proof, const struct law *law);
 void proof_watch(struct proof *proof, const struct law *law);
-
-/* Internal to the room, for a prober: data is the proof. */
-const struct probe *proof_probe(void *data, const struct law *law);
 
 /* Internal to the room: a case of this place (NULL: of none) begins; for a prober of cases, data
  * being the proof; and, once all have run, the figures of a block that none is judged by. */
@@ -166,13 +162,10 @@ void proof_differences(struct proof *proof, struct proof_block *block,
                        const struct law_digest *parent);
 
 /* Internal to the room: what to say about a block against its parent's law
- * (NULL: it has none); figures that its rule files name count as asked for; and,
- * once cases have run, what to say about figures nobody asked for. */
+ * (NULL: it has none). */
 void proof_lint(struct proof *proof, struct place_proof *place, struct proof_block *block,
                 const struct law *parent);
 void proof_traps(struct laws *laws, struct proof *proof, struct place_proof *place,
                  struct proof_block *block, const struct law *parent);
-void proof_lint_named(struct proof *proof, struct proof_block *block);
-void proof_lint_reach(struct proof *proof, struct place_proof *place, struct proof_block *block);
 
 #endif

@@ -9,13 +9,20 @@ void proof_cover_begin(struct proof *proof, const struct place_proof *place)
     proof->cased = place;
 }
 
+bool proof_watches(const struct proof *proof, const struct law *law)
+{
+    for (const struct proof_probe *p = proof->probes; p != NULL; p = p->next)
+        if (p->law == law)
+            return true;
+    return false;
+}
+
 void proof_watch(struct proof *proof, const struct law *law)
 {
     struct proof_probe *probe = arena_alloc(&proof->arena, sizeof(*probe));
     if (probe == NULL)
         return;
     *probe = (struct proof_probe){.law = law, .next = proof->probes};
-    probe->probe.asked = arena_array(&proof->arena, law->profile->figure_count + 1, sizeof(bool));
     probe->cased = arena_array(&proof->arena, law->profile->figure_count + 1, sizeof(bool));
     proof->probes = probe;
 }
@@ -26,14 +33,13 @@ const struct probe *proof_cover_probe(void *data, const struct law *law)
     /* Of the place, perhaps another edition than those proved (--date); of all places, one
      * that is yet to be proved. */
     const bool own = proof->cased != NULL && strcmp(proof->cased->id, law->profile->id) == 0;
-    if ((own || proof->of_all) && proof_probe(proof, law) == NULL)
+    if ((own || proof->of_all) && !proof_watches(proof, law))
         proof_watch(proof, law);
     for (struct proof_probe *p = proof->probes; p != NULL; p = p->next) {
         if (p->law != law)
             continue;
         /* Of all places a topic's cases under it count as well as its own. */
         const bool counts = proof->cased != NULL ? own : proof->of_all;
-        p->of_case = p->probe;
         p->of_case.decides = counts ? p->cased : NULL;
         return &p->of_case;
     }

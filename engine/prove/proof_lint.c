@@ -1,8 +1,8 @@
 #include "prove/proof.h"
 
 #include "base/nearest.h"
-#include "prove/mention.h"
 #include "job/follows.h"
+#include "judge/reads.h"
 #include "judge/row_reads.h"
 
 #include <ctype.h>
@@ -270,43 +270,22 @@ static void scan_fields(struct scan *scan)
 
 /* Figures that no rule asks for ---------------------------------------------------------- */
 
-/* rules/ is the same for every law; what a place adds to it stands beside the place. */
-static bool is_common(const struct source *source)
+/* By a rule, or for a list to buy from, a caution, or a fact that follows from others. */
+static bool law_asks(const struct law *law, const struct figure *figure)
 {
-    return strncmp(source->path, "rules/", strlen("rules/")) == 0;
+    const struct rulebook *book = law->book;
+    return row_reads_ask(book, figure) || row_reads_print(book, figure)
+           || follows_uses(&book->fields, (size_t)(figure - law->profile->figures));
 }
 
-static bool sources_name(const struct law *law, const char *name, bool common)
-{
-    for (const struct source *s = law->book->sources.first; s != NULL; s = s->next)
-        if (is_common(s) == common && mention_in(s, name))
-            return true;
-    return false;
-}
-
-/* By a row, or anywhere in the text of a rule file. */
-static bool law_names(struct proof *proof, const struct law *law, const char *name)
-{
-    const struct figure *figure = profile_figure(law->profile, name);
-    if (strings_have(&proof->named, name) || row_reads_names_figure(law->book, name)
-        || (figure != NULL
-            && follows_uses(&law->book->fields, (size_t)(figure - law->profile->figures)))
-        || sources_name(law, name, false))
-        return true;
-    if (!sources_name(law, name, true))
-        return false;
-    strings_add(&proof->named, &proof->arena, arena_copy(&proof->arena, name));
-    return true;
-}
-
-/* The figure names that rule files hold, nearest to this one. */
+/* The figure that something asks for whose name is nearest to this one. */
 static const char *nearest_asked(const struct proof_block *block, const char *name)
 {
     struct nearest nearest;
     const struct profile *profile = block->law->profile;
     nearest_start(&nearest, name);
     for (size_t i = 0; i < profile->figure_count; i++)
-        if (block->asked[i])
+        if (law_asks(block->law, &profile->figures[i]))
             nearest_offer(&nearest, profile->figures[i].name);
     return nearest.name;
 }
@@ -316,7 +295,7 @@ static void lint_reach(struct proof *proof, struct place_proof *place, struct pr
 {
     const struct profile *profile = block->law->profile;
     const struct figure *figure = profile_figure(profile, entry->name);
-    if (figure == NULL || block->asked[figure - profile->figures])
+    if (figure == NULL || law_asks(block->law, figure))
         return;
     const char *near = nearest_asked(block, entry->name);
     /* A model code may hold figures before there are rules for them. */
@@ -334,9 +313,10 @@ static void lint_reach(struct proof *proof, struct place_proof *place, struct pr
 static void lint_zone(struct proof *proof, struct place_proof *place, struct proof_block *block,
                       const struct entry_zone *zone)
 {
-    const char *name = strrchr(zone->name, '.') + 1;
-    for (const struct source *s = block->law->book->sources.first; s != NULL; s = s->next)
-        if (strcmp(s->path, "rules/fields.lua") != 0 && strstr(s->text, name) != NULL)
+    const struct rulebook *book = block->law->book;
+    const struct field *field = fields_find(&book->fields, zone->name);
+    for (const struct rule *r = book->rules; field != NULL && r != NULL; r = r->next)
+        if (reads_field(r->reads, field))
             return;
     add_remark(proof, place, block, block->file, zone->line, true,
                arena_format(&proof->arena,
@@ -373,6 +353,8 @@ void proof_lint(struct proof *proof, struct place_proof *place, struct proof_blo
     }
     for (const struct entry *e = block->block->entries; e != NULL; e = e->next)
         lint_way(proof, place, block, parent, e);
+    for (const struct entry *e = block->block->entries; e != NULL; e = e->next)
+        lint_reach(proof, place, block, e);
     for (const struct entry_zone *z = block->block->zones; z != NULL; z = z->next)
         lint_zone(proof, place, block, z);
     for (const struct entry_drop *d = block->block->drops; parent != NULL && d != NULL; d = d->next)
@@ -382,22 +364,4 @@ void proof_lint(struct proof *proof, struct place_proof *place, struct proof_blo
         if (strings_have(&place->own_rules, s->path))
             scan_fields(&scan);
     }
-}
-
-void proof_lint_named(struct proof *proof, struct proof_block *block)
-{
-    const struct profile *profile = block->law->profile;
-    for (const struct entry *e = block->block->entries; block->asked != NULL && e != NULL;
-         e = e->next) {
-        const struct figure *figure = profile_figure(profile, e->name);
-        bool *asked = figure == NULL ? NULL : &block->asked[figure - profile->figures];
-        if (asked != NULL && !*asked)
-            *asked = law_names(proof, block->law, e->name);
-    }
-}
-
-void proof_lint_reach(struct proof *proof, struct place_proof *place, struct proof_block *block)
-{
-    for (const struct entry *e = block->block->entries; e != NULL; e = e->next)
-        lint_reach(proof, place, block, e);
 }

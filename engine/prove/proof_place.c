@@ -178,15 +178,6 @@ struct base_run {
     struct proof_block *block;
 };
 
-const struct probe *proof_probe(void *data, const struct law *law)
-{
-    const struct proof *proof = data;
-    for (const struct proof_probe *p = proof->probes; p != NULL; p = p->next)
-        if (p->law == law)
-            return &p->probe;
-    return NULL;
-}
-
 /* The base job at one stage under the block's law: rules that err do so whatever the job
  * is like. */
 static void run_base(struct base_run *run, const struct source *source, enum stage stage)
@@ -203,8 +194,7 @@ static void run_base(struct base_run *run, const struct source *source, enum sta
             problem_out_of_memory(&checked.problems);
         const struct overrides overrides = {
             .jurisdiction = profile->id, .date = day, .alone = true};
-        check_job_probed(run->laws, job, &overrides, source->path,
-                         &(struct prober){proof_probe, run->proof}, &checked);
+        check_job(run->laws, job, &overrides, source->path, &checked);
     }
     /* What follows nothing may be the common part of several editions, to which
      * each adds what its rules need. */
@@ -239,12 +229,10 @@ struct proving {
 };
 
 /* Two blocks may share a law. */
-static bool *figures_asked(struct proof *proof, const struct law *law)
+static void watch_law(struct proof *proof, const struct law *law)
 {
-    if (proof_probe(proof, law) == NULL)
+    if (!proof_watches(proof, law))
         proof_watch(proof, law);
-    const struct probe *probe = proof_probe(proof, law);
-    return probe == NULL ? NULL : probe->asked;
 }
 
 /* What holds from that day on. False when nothing does. */
@@ -271,7 +259,7 @@ static bool prove_stretch(struct proving *p, const struct block *written, long d
     /* The stretch is narrower than the block where a parent changes. */
     block->from = law->profile->from;
     block->to = law->profile->to;
-    block->asked = figures_asked(p->proof, law);
+    watch_law(p->proof, law);
     /* The child's own loading said what is wrong with the parent. */
     const char *follows = p->proof->beside != NULL ? p->proof->beside : written->follows;
     const struct law_digest *digest = follows == NULL
@@ -292,7 +280,6 @@ static bool prove_stretch(struct proving *p, const struct block *written, long d
     if (home_each(p->laws->home, "rules/cases", ".json", 0, run_base_file, &run) != 0
         && errno == ENOMEM)
         p->laws->out_of_memory = true;
-    proof_lint_named(p->proof, block);
     return true;
 }
 

@@ -124,8 +124,6 @@ static bool add_figures(cJSON *root, const struct explanation *x)
     return added;
 }
 
-/* How complete the list of facts is: told by the rule's row, or learned from so many
- * cases. */
 static bool add_fields(cJSON *root, const struct explanation *x)
 {
     cJSON *array = cJSON_AddArrayToObject(root, "facts");
@@ -137,9 +135,7 @@ static bool add_fields(cJSON *root, const struct explanation *x)
                 && json_add_text(object, "stage", x->fields[i]->stage)
                 && json_add_text(object, "ask", x->fields[i]->ask);
     }
-    return added && cJSON_AddBoolToObject(root, "declared", x->declared) != NULL
-           && cJSON_AddNumberToObject(root, "cases", (double)x->case_count) != NULL
-           && cJSON_AddBoolToObject(root, "cases_complete", !x->cases_broken) != NULL;
+    return added;
 }
 
 /* The value as the job has it, null where it has none. */

@@ -372,7 +372,6 @@ static void add_figures(const struct explanation *x, struct text *out)
 
 /* Facts ------------------------------------------------------------------------ */
 
-/* How the list came about is said with it: it may not be all. */
 static void add_fields(const struct explanation *x, struct text *out)
 {
     add_section(out, "the facts it reads");
@@ -380,21 +379,10 @@ static void add_fields(const struct explanation *x, struct text *out)
         text_addf(out, "  %s\n    ", x->fields[i]->path);
         wrap_add(out, 4, x->fields[i]->ask);
     }
-    struct text learnt = TEXT_EMPTY;
-    if (x->declared)
-        text_add(&learnt, "Figures and facts are those that the rule's row names: all there are.");
-    else if (x->case_count == 0)
-        text_add(&learnt, "No case judges this rule: figures and facts are only those that the "
-                          "base jobs bring up, and may be more.");
-    else
-        text_addf(&learnt,
-                  "Figures and facts are those seen in %zu case%s of this rule and in the "
-                  "base jobs.",
-                  x->case_count, x->case_count == 1 ? "" : "s");
-    if (x->cases_broken)
-        text_add(&learnt, " Not all cases could be read, so there may be more.");
+    if (x->field_count == 0)
+        text_add(out, "  None.\n");
     text_add(out, "\n");
-    page_phrase(out, 0, &learnt);
+    wrap_add(out, 0, "Figures and facts are those that the rule declares: all there are.");
 }
 
 /* How a job was judged ---------------------------------------------------------- */

@@ -7,9 +7,9 @@ field "covering.hail_class" { type = "choice",
 field "covering.hail_wrapper_kept" { type = "yes_no", stage = "final",
   ask = "Is a wrapper that shows the impact class on the site?" }
 
-local function shingles_only(job)
+local shingles_only = reads({ shingles_only }, function(job)
   return job.covering.kind == "asphalt_shingle", "only asphalt shingles are judged here"
-end
+end)
 
 demand "shingle.hail_class" {
   title = "Impact class on the shingle wrapper",

@@ -67,12 +67,14 @@ field "drip_edge.kick_in" { type = "number", unit = "in", range = { 0, 6 }, stag
 field "drip_edge.joints_cemented" { type = "yes_no", stage = "permit",
   ask = "Are the laps of the drip edge coated inside with flashing cement?" }
 
-local function has_drip_edge(job)
+local has_drip_edge = reads({
+  facts = { "roof.edges[].drip_edge", "roof.edges[].kind" },
+}, function(job)
   for _, edge in ipairs(job.roof.edges) do
     if (edge.kind == "eave" or edge.kind == "rake") and edge.drip_edge then return true end
   end
   return false, "no edge gets drip edge"
-end
+end)
 
 demand "fasteners.rings" {
   title = "Rings on the shank of the roofing nails",
@@ -144,6 +146,7 @@ demand "layers.level" {
     on { "layers.level_counts", otherwise = "steps in the old surface are not judged here" },
   },
   fact = "existing.level_difference_in", meets = "layers.level_most",
+  reads = { facts = { "existing.layers", "existing.layers_removed" } },
   mend = "Tear off to the deck.",
 }
 
@@ -162,6 +165,10 @@ demand "layers.zone_base" {
 rule "fire.neighbor" {
   title = "Class by the distance to the next building",
   stage = "permit",
+  reads = {
+    facts = { "covering.fire_class", "site.neighbor_ft" },
+    figures = { "fire.classes_far", "fire.classes_near", "fire.neighbor_within" },
+  },
   judge = function(job, figure)
     local near = figure "fire.neighbor_within"
     if as_printed(job.site.neighbor_ft, "ft") <= near then
@@ -175,14 +182,14 @@ rule "fire.neighbor" {
 
 -- Decks ------------------------------------------------------------------------------
 
-local function is_new(deck)
+local is_new = reads({ facts = { "decks[].work" } }, function(deck)
   if deck.work == "kept" then return false, "this deck is kept" end
   return true
-end
+end)
 
-local function stripped(job)
+local stripped = reads({ facts = { "scope.method" } }, function(job)
   return job.scope.method ~= "overlay", "the deck stays hidden under the old covering"
-end
+end)
 
 demand "deck.zone_wood" {
   title = "Wood of new panels",
@@ -194,6 +201,7 @@ demand "deck.zone_wood" {
       otherwise = "boards may be any" },
   },
   fact = "decks[].panel_wood", meets = "deck.zone_woods",
+  reads = { is_new },
   mend = "Lay boards or plywood.",
 }
 
@@ -201,6 +209,11 @@ rule "deck.zone_thickness" {
   title = "Thickness of new panels",
   stage = "permit",
   per = "decks",
+  reads = {
+    is_new,
+    facts = { "decks[].kind", "decks[].over_panel_thickness_in", "decks[].thickness_in" },
+    figures = { "deck.zone_panel_least" },
+  },
   applies = function(job, figure, deck)
     local new, why = is_new(deck)
     if not new then return false, why end
@@ -220,6 +233,12 @@ rule "deck.zone_board_thickness" {
   title = "Thickness of new boards",
   stage = "permit",
   per = "decks",
+  reads = {
+    is_new,
+    facts = { "decks[].kind", "decks[].support_spacing_in", "decks[].thickness_in" },
+    figures = { "deck.zone_board_least.*", "deck.zone_board_near_most",
+      "deck.zone_board_span_most" },
+  },
   applies = function(job, figure, deck)
     local new, why = is_new(deck)
     if not new then return false, why end
@@ -241,6 +260,11 @@ rule "deck.zone_nail_kind" {
   title = "Deck nails of the zone",
   stage = "permit",
   per = "decks",
+  reads = {
+    stripped,
+    facts = { "decks[].nails.kind", "decks[].renailed", "decks[].work" },
+    figures = { "deck.zone_new_kinds", "deck.zone_old_kinds" },
+  },
   applies = function(job) return stripped(job) end,
   judge = function(job, figure, deck)
     if deck.work == "kept" then
@@ -262,7 +286,10 @@ local function spaced(measured, planned, most)
   return at_most(planned(), most, "in")
 end
 
-local function nailed(job, figure, deck)
+local nailed = reads({
+  stripped,
+  facts = { "decks[].kind", "decks[].renailed", "decks[].work" },
+}, function(job, figure, deck)
   local so, why = stripped(job)
   if not so then return false, why end
   if deck.kind ~= "panel" and deck.work ~= "paneled_over" then
@@ -272,12 +299,18 @@ local function nailed(job, figure, deck)
     return deck.renailed, "deck.zone_nail_kind asks whether its old nails will do"
   end
   return true
-end
+end)
 
 rule "deck.zone_spacing" {
   title = "Deck nails along edges and inside panels",
   stage = "deck",
   per = "decks",
+  reads = {
+    facts = { "decks[].nails.edge_spacing_in", "decks[].nails.field_spacing_in",
+      "decks[].nails.measured_edge_spacing_in", "decks[].nails.measured_field_spacing_in",
+      "site.wind_design_done" },
+    figures = { "deck.zone_spacing_most" },
+  },
   applies = nailed,
   judge = function(job, figure, deck)
     local nails, most = deck.nails, figure "deck.zone_spacing_most"
@@ -297,6 +330,10 @@ rule "deck.zone_gable" {
   title = "Deck nails over gable ends and subfascia",
   stage = "deck",
   per = "decks",
+  reads = {
+    facts = { "decks[].nails.gable_spacing_in", "decks[].nails.measured_gable_spacing_in" },
+    figures = { "deck.zone_gable_most" },
+  },
   applies = nailed,
   judge = function(job, figure, deck)
     return spaced(function() return deck.nails.measured_gable_spacing_in end,

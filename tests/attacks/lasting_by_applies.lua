@@ -6,6 +6,7 @@ local told = false
 rule "attack.lasting_by_applies" {
   title = "Lasting by applies",
   stage = "final",
+  reads = { facts = { "existing.layers" }, figures = { "test.most" } },
   applies = function()
     told = true
     return true

@@ -13,6 +13,7 @@ local count = counter()
 rule "attack.lasting_in_a_closure" {
   title = "Lasting in a closure",
   stage = "final",
+  reads = { facts = { "existing.layers" }, figures = { "test.most" } },
   judge = function(job, figure)
     count()
     return at_most(job.existing.layers, figure "test.most", "layers")

@@ -6,6 +6,7 @@ local told = false
 rule "attack.lasting_local" {
   title = "Lasting local",
   stage = "final",
+  reads = { facts = { "existing.layers" }, figures = { "test.most" } },
   judge = function(job, figure)
     told = true
     return at_most(job.existing.layers, figure "test.most", "layers")

@@ -6,6 +6,7 @@ local told = { 3, 1, 2 }
 rule "attack.lasting_order" {
   title = "Lasting order",
   stage = "final",
+  reads = { facts = { "existing.layers" }, figures = { "test.most" } },
   judge = function(job, figure)
     table.sort(told)
     return at_most(job.existing.layers, figure "test.most", "layers")

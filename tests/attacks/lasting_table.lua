@@ -6,6 +6,7 @@ local told = {}
 rule "attack.lasting_table" {
   title = "Lasting table",
   stage = "final",
+  reads = { facts = { "existing.layers", "job" }, figures = { "test.most" } },
   judge = function(job, figure)
     told[#told + 1] = job.job
     return at_most(job.existing.layers, figure "test.most", "layers")

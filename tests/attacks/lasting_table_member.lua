@@ -6,6 +6,7 @@ local told = { 1, 2, 3 }
 rule "attack.lasting_table_member" {
   title = "Lasting table member",
   stage = "final",
+  reads = { facts = { "existing.layers" }, figures = { "test.most" } },
   judge = function(job, figure)
     told[2] = 4
     return at_most(job.existing.layers, figure "test.most", "layers")

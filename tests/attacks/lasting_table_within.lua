@@ -6,6 +6,7 @@ local told = { a = { { b = {} } } }
 rule "attack.lasting_table_within" {
   title = "Lasting table within",
   stage = "final",
+  reads = { facts = { "existing.layers" }, figures = { "test.most" } },
   judge = function(job, figure)
     told.a[1].b.c = true
     return at_most(job.existing.layers, figure "test.most", "layers")

@@ -8,6 +8,7 @@ local helpers = { tell = tell }
 rule "attack.lasting_through_a_helper" {
   title = "Lasting through a helper",
   stage = "final",
+  reads = { facts = { "existing.layers" }, figures = { "test.most" } },
   judge = function(job, figure)
     helpers.tell()
     return at_most(job.existing.layers, figure "test.most", "layers")

@@ -4,6 +4,7 @@
 rule "attack.long_say" {
   title = "Long say",
   stage = "final",
+  reads = { figures = { "test.most" } },
   judge = function(job, figure)
     local text = "x"
     while #text < 100000 do text = text .. text end

@@ -4,6 +4,7 @@
 rule "attack.long_unit" {
   title = "Long unit",
   stage = "final",
+  reads = { figures = { "test.most" } },
   judge = function(job, figure)
     local unit = "x"
     while #unit < 100000 do unit = unit .. unit end

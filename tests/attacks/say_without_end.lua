@@ -4,6 +4,7 @@
 rule "attack.say_without_end" {
   title = "Say without end",
   stage = "final",
+  reads = { figures = { "test.most" } },
   judge = function(job, figure)
     local judgement = at_most(1, figure "test.most", "layers")
     while true do judgement:say("and again ") end

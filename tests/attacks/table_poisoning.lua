@@ -6,6 +6,7 @@ local kept = {}
 rule "attack.table_poisoning" {
   title = "Table poisoning",
   stage = "final",
+  reads = { facts = { "job" } },
   judge = function(job, figure)
     kept[#kept + 1] = job.job
     error("kept " .. #kept .. ";")

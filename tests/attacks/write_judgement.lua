@@ -4,6 +4,7 @@
 rule "attack.write_judgement" {
   title = "Write judgement",
   stage = "final",
+  reads = { figures = { "test.most" } },
   judge = function(job, figure)
     local judgement = at_most(3, figure "test.most", "layers")
     judgement.met = true

@@ -36,6 +36,7 @@ END
 cat >home/rules/one.lua <<'END'
 rule "one.layers" {
   title = "Layers here", stage = "permit",
+  reads = { facts = { "layers" }, figures = { "one.most" } },
   judge = function(job, figure) return at_most(job.layers, figure "one.most", "layers") end,
   mend = "Take one off.",
 }
@@ -217,6 +218,7 @@ END
 cat >home/rules/one.lua <<'END'
 rule "one.layers" {
   title = "Layers here", stage = "permit",
+  reads = { facts = { "felt.plies" }, figures = { "one.most" } },
   judge = function(job, figure) return at_most(job.felt.plies, figure "one.most", "layers") end,
   mend = "Take one off.",
 }

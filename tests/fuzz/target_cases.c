@@ -10,7 +10,7 @@
 static const char COUNTY[] = "jurisdiction \"example/fuzz\" { title = \"Fuzz County\",\n"
                              "  invented = true, follows = \"model/test\" }\n";
 static const char HARMLESS[] =
-    "rule \"harmless.layers\" { title = \"Layers\", stage = \"permit\",\n"
+    "rule \"harmless.layers\" { " SMALL_READS " title = \"Layers\", stage = \"permit\",\n"
     "  judge = function(job, figure)\n"
     "    return at_most(job.existing.layers, figure \"test.most\", \"layers\")\n"
     "  end, mend = \"Take one off.\" }\n";

@@ -7,7 +7,7 @@
 #include <string.h>
 
 static const char HARMLESS[] =
-    "rule \"harmless.layers\" { title = \"Layers\", stage = \"permit\",\n"
+    "rule \"harmless.layers\" { " SMALL_READS " title = \"Layers\", stage = \"permit\",\n"
     "  judge = function(job, figure)\n"
     "    return at_most(job.existing.layers, figure \"test.most\", \"layers\")\n"
     "  end, mend = \"Take one off.\" }\n";

@@ -43,6 +43,7 @@ jurisdiction "example/nasty" {
   const rule = (name, stage, judge) => `
 rule "nasty.${name}" {
   title = ${nasty}, stage = "${stage}", per = "roof.slopes",
+  reads = { facts = { "roof.slopes[].pitch" }, figures = { "layers.most" } },
   judge = function(job, figure, slope) ${judge} end,
   mend = ${nasty}, caution = ${nasty},
 }`;

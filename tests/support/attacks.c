@@ -1,5 +1,6 @@
 #include "support/attacks.h"
 
+#include "support/small_law.h"
 #include "support/temporary_home.h"
 
 #include <dirent.h>
@@ -8,7 +9,7 @@
 #include <string.h>
 
 const char HARMLESS_RULE[] =
-    "rule \"harmless.layers\" {\n"
+    "rule \"harmless.layers\" {\n  " SMALL_READS "\n"
     "  title = \"Layers\", stage = \"permit\",\n"
     "  judge = function(job, figure)\n"
     "    return at_most(job.existing.layers, figure \"test.most\", \"layers\")\n"
@@ -90,7 +91,8 @@ static bool one_line_attack(struct attack *attack, const char *entry)
 {
     static const char LOADING[] = "loading, ";
     static const char FILE_TEXT[] = "-- stops: %s\n\nrule \"attack.%s\" {\n"
-                                    "  title = \"One line\",\n  stage = \"final\",\n"
+                                    "  title = \"One line\",\n  stage = \"final\",\n  " SMALL_READS
+                                    "\n"
                                     "  judge = function(job, figure)\n    %s\n  end,\n"
                                     "  mend = \"Remove this rule.\",\n}\n";
     char stops[192], line[192], text[1024];
@@ -122,6 +124,18 @@ static size_t list_one_line_attacks(const char *folder, struct attack *attacks, 
     }
     free(table);
     return count;
+}
+
+void attack_find(struct attack *attack, const char *name)
+{
+    char *table = file_text(EAVEMARK_HOME_DIR "/tests/attacks/one_line.attacks", NULL);
+    char entry[80];
+    snprintf(entry, sizeof(entry), "\n%s: ", name);
+    const char *line = table == NULL ? NULL : strstr(table, entry);
+    *attack = (struct attack){.folder = ""};
+    if (line == NULL || !one_line_attack(attack, line + 1))
+        snprintf(attack->name, sizeof(attack->name), "%s", name);
+    free(table);
 }
 
 int attacks_run(const char *folder, size_t least, CMUnitTestFunction run,

@@ -33,6 +33,9 @@ extern const char HARMLESS_RULE[];
 void attack_read(struct attack *attack);
 void attack_free(struct attack *attack);
 
+/* The one of this name, in a file of its own or in the table; not read yet. */
+void attack_find(struct attack *attack, const char *name);
+
 /* Runs `run` for every attack of the folder ("" for tests/attacks itself), its
  * state a struct attack with folder and name, and the other tests after them.
  * At least `least` there must be. What cmocka returns. */

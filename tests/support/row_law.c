@@ -79,7 +79,8 @@ char *row_report(const char *body, const char *job, const char *stage, char **pr
 {
     char rules[3000];
     snprintf(rules, sizeof(rules),
-             "demand \"test.it\" { title = \"It\", stage = \"deck\", mend = \"Mend it.\",\n %s }\n",
+             "demand \"test.it\" { " ROW_READS
+             " title = \"It\", stage = \"deck\", mend = \"Mend it.\",\n %s }\n",
              body);
     home_write(&home, "rules/test.lua", rules);
     eavemark *handle = eavemark_open(home.path);

@@ -5,6 +5,11 @@
 
 #include "support/small_law.h"
 
+/* All that a demand of tests may read besides what it names. */
+#define ROW_READS                                                                        \
+    "reads = { facts = { 'existing.condition', 'existing.layers', 'existing.slippery', " \
+    "'decks[].spacing_in', 'roof.slopes[].pitch' }, figures = { 'r.table.b' } },"
+
 /* As setup and teardown of a cmocka test. */
 int row_law_make(void **state);
 int row_law_remove(void **state);

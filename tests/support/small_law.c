@@ -4,6 +4,7 @@
 #include <stdarg.h>
 #include <stddef.h>
 #include <stdint.h>
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 #include <time.h>
@@ -121,4 +122,25 @@ char *text_with(const char *text, const char *old, const char *new_text)
     memcpy(out + before, new_text, size);
     memcpy(out + before + size, at + strlen(old), after + 1);
     return out;
+}
+
+/* Adds the names that follow `figure`. */
+static size_t add_figures(const char *text, char *to, size_t length, size_t size)
+{
+    for (const char *at = strstr(text, "figure \""); at != NULL; at = strstr(at, "figure \"")) {
+        at += strlen("figure \"");
+        length += (size_t)snprintf(to + length, size - length, "'%.*s', ", (int)strcspn(at, "\""),
+                                   at);
+    }
+    return length;
+}
+
+const char *small_reads(const char *keys, const char *lines, char reads[1000])
+{
+    size_t length = (size_t)snprintf(reads, 1000,
+                                     "reads = { facts = " SMALL_FACTS ", figures = { ");
+    length = add_figures(keys, reads, length, 1000);
+    length = add_figures(lines, reads, length, 1000);
+    snprintf(reads + length, 1000 - length, "} },");
+    return reads;
 }

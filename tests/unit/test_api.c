@@ -19,27 +19,29 @@
 static struct temporary_home home;
 
 static const char RULES[] =
-    "rule \"a.layers\" { title = \"Layers\", stage = \"permit\", mend = \"x\",\n"
+    "rule \"a.layers\" { " SMALL_READS " title = \"Layers\", stage = \"permit\", mend = \"x\",\n"
     "  judge = function(job, figure)\n"
     "    return at_most(job.existing.layers, figure \"test.seen\", \"layers\") end }\n"
-    "rule \"b.pitch\" { title = \"Pitch\", stage = \"permit\", mend = \"x\", per = \"roof.slopes\",\n"
+    "rule \"b.pitch\" { " SMALL_READS
+    " title = \"Pitch\", stage = \"permit\", mend = \"x\", per = \"roof.slopes\",\n"
     "  judge = function(job, figure, slope)\n"
     "    return at_least(slope.pitch, figure \"test.pitch_least\", \"rise_in_12\") end }\n";
 
 /* Two that count their calls in a local of the file, and one that does not. */
 static const char COUNTING[] =
     "local calls = 0\n"
-    "rule \"a.layers\" { title = \"Layers\", stage = \"permit\", mend = \"x\",\n"
+    "rule \"a.layers\" { " SMALL_READS " title = \"Layers\", stage = \"permit\", mend = \"x\",\n"
     "  judge = function(job, figure)\n"
     "    calls = calls + 1\n"
     "    work(\"call \" .. calls)\n"
     "    return at_most(job.existing.layers, figure \"test.seen\", \"layers\") end }\n"
-    "rule \"b.pitch\" { title = \"Pitch\", stage = \"permit\", mend = \"x\", per = \"roof.slopes\",\n"
+    "rule \"b.pitch\" { " SMALL_READS
+    " title = \"Pitch\", stage = \"permit\", mend = \"x\", per = \"roof.slopes\",\n"
     "  judge = function(job, figure, slope)\n"
     "    calls = calls + 1\n"
     "    work(\"call \" .. calls)\n"
     "    return at_least(slope.pitch, figure \"test.pitch_least\", \"rise_in_12\") end }\n"
-    "rule \"c.layers\" { title = \"Layers\", stage = \"permit\", mend = \"x\",\n"
+    "rule \"c.layers\" { " SMALL_READS " title = \"Layers\", stage = \"permit\", mend = \"x\",\n"
     "  judge = function(job, figure)\n"
     "    return at_most(job.existing.layers, figure \"test.seen\", \"layers\") end }\n";
 
@@ -278,11 +280,12 @@ static void large_laws_are_fewer(void **state)
     enum { KEPT_MB = 15, PLACES = 30, ALL_MB = 256 };
     eavemark *handle = eavemark_open(home.path);
     size_t most = 0;
-    home_write(&home, "jurisdictions/large/own.rules.lua",
-               "local kept = {}\n"
-               "for i = 1, 60000 do kept[i] = { i, i, i, i } end\n"
-               "rule \"large.one\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
-               "  judge = function(job) if kept[1] then return job.existing.layers end end }\n");
+    home_write(
+        &home, "jurisdictions/large/own.rules.lua",
+        "local kept = {}\n"
+        "for i = 1, 60000 do kept[i] = { i, i, i, i } end\n"
+        "rule \"large.one\" { reads = { facts = { \"existing.layers\" } }, title = \"x\", stage = \"permit\", mend = \"x\",\n"
+        "  judge = function(job) if kept[1] then return job.existing.layers end end }\n");
     for (int i = 0; i < PLACES; i++) {
         char path[64], place[32], text[192];
         snprintf(path, sizeof(path), "jurisdictions/large/p%d.lua", i);
@@ -425,7 +428,7 @@ static void strict_counts_what_is_open_not_met_or_disputed(void **state)
     for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {
         char rules[512];
         snprintf(rules, sizeof(rules),
-                 "rule \"a.x\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+                 "rule \"a.x\" { " SMALL_READS " title = \"x\", stage = \"permit\", mend = \"x\",\n"
                  " judge = function(job, figure) return %s end }\n",
                  rows[i].judge);
         home_write(&home, "rules/test.lua", rules);

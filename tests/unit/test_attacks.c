@@ -213,7 +213,8 @@ static void a_loop_in_applies_breaks_the_rule(void **state)
 {
     (void)state;
     struct outcome_of_check hit = with_rule(
-        "rule \"attack.applies\" { title = \"x\", stage = \"final\", mend = \"x\",\n"
+        "rule \"attack.applies\" { " SMALL_READS
+        " title = \"x\", stage = \"final\", mend = \"x\",\n"
         "  applies = function() while true do end end, judge = function() end }\n");
     assert_int_equal(hit.status, EAVEMARK_BROKEN);
     assert_member_has(hit.json, "attack.applies", 0, "says", "took too many steps");
@@ -224,7 +225,8 @@ static void applies_must_answer(void **state)
 {
     (void)state;
     struct outcome_of_check hit = with_rule(
-        "rule \"attack.applies\" { title = \"x\", stage = \"final\", mend = \"x\",\n"
+        "rule \"attack.applies\" { " SMALL_READS
+        " title = \"x\", stage = \"final\", mend = \"x\",\n"
         "  applies = function() return nil end, judge = function() end }\n");
     assert_member(hit.json, "attack.applies", 0, "outcome", "broken");
     assert_member_has(hit.json, "attack.applies", 0, "says", "applies must give true or false");
@@ -236,7 +238,7 @@ static void a_loop_in_mend_leaves_the_failure_standing(void **state)
 {
     (void)state;
     struct outcome_of_check hit = with_rule(
-        "rule \"attack.mend\" { title = \"x\", stage = \"final\",\n"
+        "rule \"attack.mend\" { " SMALL_READS " title = \"x\", stage = \"final\",\n"
         "  judge = function(job, figure) return at_most(9, figure \"test.most\", \"layers\") end,\n"
         "  mend = function() while true do end end }\n");
     assert_int_equal(hit.status, EAVEMARK_BROKEN);
@@ -253,7 +255,7 @@ static void a_mend_without_words_is_broken(void **state)
 {
     (void)state;
     struct outcome_of_check hit = with_rule(
-        "rule \"attack.mend\" { title = \"x\", stage = \"final\",\n"
+        "rule \"attack.mend\" { " SMALL_READS " title = \"x\", stage = \"final\",\n"
         "  judge = function(job, figure) return at_most(9, figure \"test.most\", \"layers\") end,\n"
         "  mend = function() return nil end }\n");
     assert_int_equal(hit.status, EAVEMARK_BROKEN);
@@ -268,7 +270,7 @@ static void a_mend_that_lacks_a_fact_says_so(void **state)
     (void)state;
     struct outcome_of_check hit = with_rule(
         "field \"extra\" { type = \"yes_no\", stage = \"permit\", ask = \"Extra?\" }\n"
-        "rule \"attack.mend\" { title = \"x\", stage = \"final\",\n"
+        "rule \"attack.mend\" { reads = { facts = { 'extra' }, figures = { 'test.most' } }, title = \"x\", stage = \"final\",\n"
         "  judge = function(job, figure) return at_most(9, figure \"test.most\", \"layers\") end,\n"
         "  mend = function(job) return job.extra and \"a\" or \"b\" end }\n");
     assert_int_equal(hit.status, EAVEMARK_FAILED);
@@ -377,9 +379,9 @@ static void no_rule_speaks_to_another(void **state)
         snprintf(
             text, sizeof(text),
             "local told, box = false, {}\n"
-            "rule \"attack.a\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+            "rule \"attack.a\" { " SMALL_READS " title = \"x\", stage = \"permit\", mend = \"x\",\n"
             "  judge = function(job, figure) %s end }\n"
-            "rule \"attack.b\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+            "rule \"attack.b\" { " SMALL_READS " title = \"x\", stage = \"permit\", mend = \"x\",\n"
             "  per = \"roof.slopes\", judge = function(job, figure)\n"
             "    return at_most((told or box.told) and 1 or 9, figure \"test.most\", \"layers\")\n"
             "  end }\n",
@@ -398,7 +400,8 @@ static void one_item_does_not_speak_to_the_next(void **state)
     (void)state;
     struct outcome_of_check hit = with_rule(
         "local told = 0\n"
-        "rule \"attack.item\" { title = \"x\", stage = \"final\", per = \"roof.slopes\", mend = \"x\",\n"
+        "rule \"attack.item\" { " SMALL_READS
+        " title = \"x\", stage = \"final\", per = \"roof.slopes\", mend = \"x\",\n"
         "  judge = function(job, figure)\n"
         "    told = told + 1\n"
         "    error(\"told \" .. told)\n"
@@ -473,18 +476,19 @@ static void what_is_not_said_alone_makes_no_pass(void **state)
     (void)state;
     assert_open(
         "field \"extra\" { type = \"yes_no\", stage = \"permit\", ask = \"Extra?\" }\n"
-        "rule \"attack.lack\" { title = \"x\", stage = \"final\", mend = \"x\",\n"
+        "rule \"attack.lack\" { reads = { facts = { 'extra' }, figures = { 'test.most' } }, title = \"x\", stage = \"final\", mend = \"x\",\n"
         "  judge = function(job, figure)\n"
         "    if known(job, \"extra\") then return at_most(9, figure \"test.most\", \"layers\") end\n"
         "    return at_most(1, figure \"test.most\", \"layers\")\n"
         "  end }\n",
         "/extra");
-    assert_open("field \"extra\" { type = \"yes_no\", stage = \"permit\", ask = \"Extra?\" }\n"
-                "rule \"attack.lack\" { title = \"x\", stage = \"final\", mend = \"x\",\n"
-                "  applies = function(job) return known(job, \"extra\"), \"x\" end,\n"
-                "  judge = function(job, figure)\n"
-                "    return at_most(9, figure \"test.most\", \"layers\") end }\n",
-                "/extra");
+    assert_open(
+        "field \"extra\" { type = \"yes_no\", stage = \"permit\", ask = \"Extra?\" }\n"
+        "rule \"attack.lack\" { reads = { facts = { 'extra' }, figures = { 'test.most' } }, title = \"x\", stage = \"final\", mend = \"x\",\n"
+        "  applies = function(job) return known(job, \"extra\"), \"x\" end,\n"
+        "  judge = function(job, figure)\n"
+        "    return at_most(9, figure \"test.most\", \"layers\") end }\n",
+        "/extra");
 }
 
 /* Either of two facts will do: then the one that is there carries it. */
@@ -493,7 +497,7 @@ static void what_is_said_instead_does(void **state)
     (void)state;
     struct outcome_of_check hit = with_rule(
         "field \"extra\" { type = \"yes_no\", stage = \"permit\", ask = \"Extra?\" }\n"
-        "rule \"attack.lack\" { title = \"x\", stage = \"final\", mend = \"x\",\n"
+        "rule \"attack.lack\" { reads = { facts = { 'extra', 'existing.layers' }, figures = { 'test.most' } }, title = \"x\", stage = \"final\", mend = \"x\",\n"
         "  judge = function(job, figure)\n"
         "    if known(job, \"extra\") then return shown(job.extra, \"x\") end\n"
         "    return at_most(job.existing.layers, figure \"test.most\", \"layers\")\n"
@@ -505,7 +509,8 @@ static void what_is_said_instead_does(void **state)
 static void an_empty_list_holds_nothing_that_is_in_order(void **state)
 {
     (void)state;
-    assert_open("rule \"attack.lack\" { title = \"x\", stage = \"final\", mend = \"x\",\n"
+    assert_open("rule \"attack.lack\" { " SMALL_READS
+                " title = \"x\", stage = \"final\", mend = \"x\",\n"
                 "  judge = function(job, figure)\n"
                 "    return none_of({}, figure \"test.kinds\")\n"
                 "  end }\n",
@@ -562,7 +567,8 @@ static void many_greedy_items_leave_room_for_the_rest(void **state)
     (void)state;
     struct outcome_of_check hit = with_rule(
         "for i = 1, 60 do\n"
-        "  rule(\"attack.greedy\" .. i) { title = \"x\", stage = \"final\", per = \"roof.slopes\",\n"
+        "  rule(\"attack.greedy\" .. i) { " SMALL_READS
+        " title = \"x\", stage = \"final\", per = \"roof.slopes\",\n"
         "    mend = \"x\", judge = function() local t = \"x\" while true do t = t .. t end end }\n"
         "end\n");
     assert_int_equal(hit.status, EAVEMARK_BROKEN);
@@ -577,7 +583,8 @@ static void all_rules_together_have_a_total(void **state)
     (void)state;
     struct outcome_of_check hit = with_rule(
         "for i = 1000, 1399 do\n"
-        "  rule(\"slow.n\" .. i) { title = \"x\", stage = \"final\", mend = \"x\",\n"
+        "  rule(\"slow.n\" .. i) { " SMALL_READS
+        " title = \"x\", stage = \"final\", mend = \"x\",\n"
         "    judge = function(job, figure)\n"
         "      local n = 0\n"
         "      for i = 1, 95000 do n = n + 1 end\n"
@@ -596,7 +603,7 @@ static void all_mends_together_have_a_total(void **state)
     (void)state;
     struct outcome_of_check hit = with_rule(
         "for i = 1000, 1399 do\n"
-        "  rule(\"slow.n\" .. i) { title = \"x\", stage = \"final\",\n"
+        "  rule(\"slow.n\" .. i) { " SMALL_READS " title = \"x\", stage = \"final\",\n"
         "    judge = function(job, figure) return at_most(9, figure \"test.most\", \"layers\") end,\n"
         "    mend = function() while true do end end }\n"
         "end\n");
@@ -616,7 +623,8 @@ static void findings_are_bounded_as_a_whole(void **state)
     make_home(&home);
     home_write(&home, "rules/attack.lua",
                "for i = 1, 12 do\n"
-               "  rule(\"attack.texts\" .. i) { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+               "  rule(\"attack.texts\" .. i) { " SMALL_READS
+               " title = \"x\", stage = \"permit\", mend = \"x\",\n"
                "    judge = function(job, figure)\n"
                "      local text = \"x\"\n"
                "      while #text < 1500 do text = text .. text end\n"
@@ -691,7 +699,8 @@ static void all_findings_together_are_bounded(void **state)
     make_home(&home);
     home_write(&home, "rules/attack.lua",
                "for i = 100, 399 do\n"
-               "  rule(\"attack.n\" .. i) { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+               "  rule(\"attack.n\" .. i) { " SMALL_READS
+               " title = \"x\", stage = \"permit\", mend = \"x\",\n"
                "    judge = function(job, figure)\n"
                "      local text = \"x\"\n"
                "      while #text < 3000 do text = text .. text end\n"

@@ -141,8 +141,8 @@ static void no_rules_of_a_county_hurt_another(void **state)
         "load_many_fields",         "load_memory",       "load_endless_loop",
         "load_unknown_key"};
     for (size_t i = 0; i < sizeof(NAMES) / sizeof(NAMES[0]); i++) {
-        struct attack attack = {.folder = ""};
-        snprintf(attack.name, sizeof(attack.name), "%s", NAMES[i]);
+        struct attack attack;
+        attack_find(&attack, NAMES[i]);
         print_message("  %s\n", NAMES[i]);
         rules_of_a_county(&attack);
     }

@@ -78,13 +78,14 @@ static void check_call(const struct called *called)
     struct temporary_home home;
     home_make(&home);
     small_law_write(&home);
-    snprintf(rule, sizeof(rule),
-             "rule \"try.call\" { title = \"Call\", stage = \"permit\",\n"
-             "  judge = function(job, figure)\n"
-             "    return all_of(at_least(%s, %.6f - 0.0006 + 0 * figure \"test.seen\", \"x\"),\n"
-             "      at_most(%s, %.6f + 0.0006, \"x\"))\n"
-             "  end, mend = \"None.\" }\n",
-             called->call, called->value, called->call, called->value);
+    snprintf(
+        rule, sizeof(rule),
+        "rule \"try.call\" { reads = { figures = { \"test.seen\" } }, title = \"Call\", stage = \"permit\",\n"
+        "  judge = function(job, figure)\n"
+        "    return all_of(at_least(%s, %.6f - 0.0006 + 0 * figure \"test.seen\", \"x\"),\n"
+        "      at_most(%s, %.6f + 0.0006, \"x\"))\n"
+        "  end, mend = \"None.\" }\n",
+        called->call, called->value, called->call, called->value);
     home_write(&home, "rules/try.lua", rule);
     eavemark *handle = eavemark_open(home.path);
     struct outcome_of_check checked = home_check(handle, SMALL_JOB, NULL, NULL, NULL);

@@ -22,43 +22,46 @@ static const char FIELDS[] =
     "  stage = \"permit\", ask = \"Which grain?\" }\n";
 
 static const char RULES[] =
-    "rule \"b.gap\" { title = \"Gap <b>\", stage = \"deck\", mend = \"m\",\n"
+    "rule \"b.gap\" { reads = { facts = { \"gap_in\" }, figures = { \"test.most\" } }, title = \"Gap <b>\", stage = \"deck\", mend = \"m\",\n"
     "  judge = function(job, figure)\n"
     "    return at_most(job.gap_in, figure \"test.most\", \"in\") end }\n"
-    "rule \"a.bent\" { title = \"Straight\", stage = \"deck\", mend = \"m\",\n"
+    "rule \"a.bent\" { reads = { facts = { \"bent\" }, figures = { \"test.most\" } }, title = \"Straight\", stage = \"deck\", mend = \"m\",\n"
     "  applies = function() return inspecting(), \"later\" end,\n"
     "  judge = function(job, figure)\n"
     "    local most = figure \"test.most\"\n"
     "    return shown(not job.bent, \"straight nails\") end }\n"
-    "rule \"a.wood\" { title = \"By wood\", stage = \"deck\", mend = \"m\",\n"
+    "rule \"a.wood\" { reads = { facts = { \"gap_in\", \"wood\" }, figures = { \"test.most\" } }, title = \"By wood\", stage = \"deck\", mend = \"m\",\n"
     "  judge = function(job, figure)\n"
     "    local share = job.wood == \"fir\" and 1 or 2\n"
     "    return at_most(job.gap_in, share * figure \"test.most\", \"in\") end }\n"
-    "rule \"c.last\" { title = \"Unlisted\", stage = \"deck\", mend = \"m\",\n"
+    "rule \"c.last\" { reads = { figures = { \"test.most\" } }, title = \"Unlisted\", stage = \"deck\", mend = \"m\",\n"
     "  judge = function(job, figure)\n"
     "    return at_most(1, figure \"test.most\", \"in\") end }\n"
-    "rule \"c.notice\" { title = \"Notice\", stage = \"permit\", mend = \"m\",\n"
+    "rule \"c.notice\" { reads = { figures = { \"test.most\" } }, title = \"Notice\", stage = \"permit\", mend = \"m\",\n"
     "  judge = function(job, figure)\n"
     "    return at_most(1, figure \"test.most\", \"in\") end }\n";
 
 /* Whose figure hangs on a fact of each plane. */
-#define GRAIN_RULE(id, title)                                                    \
-    "rule \"" id "\" { title = \"" title "\", stage = \"deck\", mend = \"m\",\n" \
-    "  per = \"roof.slopes\",\n"                                                 \
-    "  judge = function(job, figure, slope)\n"                                   \
-    "    local share = slope.grain == \"fine\" and 1 or 2\n"                     \
+#define GRAIN_RULE(id, title)                                                                                           \
+    "rule \"" id                                                                                                        \
+    "\" { reads = { facts = { \"gap_in\", \"roof.slopes[].grain\" }, figures = { \"test.most\" } },\n title = \"" title \
+    "\", stage = \"deck\", mend = \"m\",\n"                                                                             \
+    "  per = \"roof.slopes\",\n"                                                                                        \
+    "  judge = function(job, figure, slope)\n"                                                                          \
+    "    local share = slope.grain == \"fine\" and 1 or 2\n"                                                            \
     "    return at_most(job.gap_in, share * figure \"test.most\", \"in\") end }\n"
 static const char GRAIN_RULES[] = GRAIN_RULE("d.one", "One") GRAIN_RULE("d.two", "Two")
     GRAIN_RULE("d.three", "Three") GRAIN_RULE("d.four", "Four") GRAIN_RULE("d.five", "Five");
 
 static const char TOLD_RULE[] =
-    "rule \"e.told\" { title = \"Wood told\", stage = \"deck\", mend = \"m\", asks_only = true,\n"
+    "rule \"e.told\" { reads = { facts = { \"wood\" }, figures = { \"test.most\" } }, title = \"Wood told\", stage = \"deck\", mend = \"m\", asks_only = true,\n"
     "  judge = function(job, figure) figure \"test.most\"\n"
     "    return shown(job.wood ~= \"none\", \"the wood\") end }\n";
 
 /* Held against a fixed 5 in; the second is no more than advised. */
-#define WRONG_RULE(id, title, mend, more)                                                       \
-    "rule \"" id "\" { title = \"" title "\", stage = \"deck\", mend = \"" mend "\"," more "\n" \
+#define WRONG_RULE(id, title, mend, more)                                                         \
+    "rule \"" id "\" { " SMALL_READS " title = \"" title "\",\n stage = \"deck\", mend = \"" mend \
+    "\"," more "\n"                                                                               \
     "  judge = function(job, figure) return at_most(5, figure \"test.most\", \"in\") end }\n"
 static const char WRONG_RULES[] = WRONG_RULE("f.better", "Better short", "Think.",
                                              " advice = true,")
@@ -66,20 +69,22 @@ static const char WRONG_RULES[] = WRONG_RULE("f.better", "Better short", "Think.
 
 /* Planned too long, until it is measured. */
 static const char MENDED_RULE[] =
-    "rule \"f.plan\" { title = \"Planned too long\", stage = \"deck\", mend = \"Cut it.\",\n"
+    "rule \"f.plan\" { reads = { facts = { \"gap_in\" }, figures = { \"test.most\" } }, title = \"Planned too long\", stage = \"deck\", mend = \"Cut it.\",\n"
     "  judge = function(job, figure)\n"
     "    local long = 5\n"
     "    if inspecting() then long = job.gap_in end\n"
     "    return at_most(long, figure \"test.most\", \"in\") end }\n";
 
 static const char BOTH_RULE[] =
-    "rule \"f.both\" { title = \"Between\", stage = \"deck\", mend = \"m\",\n"
+    "rule \"f.both\" { reads = { facts = { \"gap_in\" }, figures = { \"test.most\" } }, title = \"Between\", stage = \"deck\", mend = \"m\",\n"
     "  judge = function(job, figure)\n"
     "    return all_of(at_least(job.gap_in, #\"a\", \"in\"),\n"
     "      at_most(job.gap_in, figure \"test.most\", \"in\")) end }\n";
 
-#define PLANE_RULE(id, title, more)                                              \
-    "rule \"" id "\" { title = \"" title "\", stage = \"deck\", mend = \"m\",\n" \
+#define PLANE_RULE(id, title, more)                                                                                \
+    "rule \"" id                                                                                                   \
+    "\" { reads = { facts = { 'gap_in', 'roof.slopes[].name' },\n figures = { 'test.most' } },\n title = \"" title \
+    "\", stage = \"deck\", mend = \"m\",\n"                                                                        \
     "  per = \"roof.slopes\"," more " end }\n"
 static const char PLANE_RULES[] = PLANE_RULE(
     "f.alike", "Alike",

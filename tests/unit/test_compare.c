@@ -13,21 +13,21 @@
 #include <cmocka.h>
 
 static const char RULES[] =
-    "rule \"test.layers\" {\n"
+    "rule \"test.layers\" { " SMALL_READS "\n"
     "  title = \"Layers\", stage = \"permit\",\n"
     "  judge = function(job, figure)\n"
     "    return at_most(job.existing.layers, figure \"test.most\", \"layers\")\n"
     "  end,\n"
     "  mend = \"Take one off.\",\n"
     "}\n"
-    "rule \"test.pitch\" {\n"
+    "rule \"test.pitch\" { " SMALL_READS "\n"
     "  title = \"Steep enough\", stage = \"permit\", per = \"roof.slopes\",\n"
     "  judge = function(job, figure, slope)\n"
     "    return at_least(slope.pitch, figure \"test.pitch_least\", \"rise_in_12\")\n"
     "  end,\n"
     "  mend = \"Build it steeper.\",\n"
     "}\n"
-    "rule \"test.sound\" {\n"
+    "rule \"test.sound\" { " SMALL_READS "\n"
     "  title = \"Sound\", stage = \"permit\",\n"
     "  judge = function(job, figure)\n"
     "    return one_of(job.existing.condition, figure \"test.conditions\")\n"
@@ -49,7 +49,7 @@ static const char COUNTY[] =
     "}\n";
 
 static const char COUNTY_RULES[] =
-    "rule \"mill.own\" {\n"
+    "rule \"mill.own\" { " SMALL_READS "\n"
     "  title = \"Mill's own\", stage = \"permit\",\n"
     "  judge = function(job, figure)\n"
     "    return at_most(job.existing.layers, figure \"test.seen\", \"layers\")\n"

@@ -116,7 +116,7 @@ static void nor_the_order_of_texts(void **state)
     small_law_write(&home);
     home_write(
         &home, "rules/a.lua",
-        "rule \"a.order\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+        "rule \"a.order\" { reads = { figures = { \"test.seen\" } }, title = \"x\", stage = \"permit\", mend = \"x\",\n"
         "  judge = function(job, figure)\n"
         "    return at_most('A' < 'B' and 1 or 9, figure \"test.seen\", \"layers\") end }\n");
     set_foreign(&home);

@@ -16,20 +16,23 @@
 static struct temporary_home home;
 
 static const char RULES[] =
-    "rule \"b.spacing\" { title = \"Spacing\", stage = \"deck\", mend = \"x\", per = \"decks\",\n"
+    "rule \"b.spacing\" { " SMALL_READS
+    " title = \"Spacing\", stage = \"deck\", mend = \"x\", per = \"decks\",\n"
     "  judge = function(job, figure, deck)\n"
     "    if inspecting() then return spacings_at_most(deck.measured_spacing_in,\n"
     "      figure \"test.nails_most\", \"in\", { share = 0, over = 0 }) end\n"
     "    return at_most(deck.spacing_in, figure \"test.nails_most\", \"in\") end }\n"
-    "rule \"a.pitch\" { title = \"Pitch\", stage = \"permit\", mend = \"x\", per = \"roof.slopes\",\n"
+    "rule \"a.pitch\" { " SMALL_READS
+    " title = \"Pitch\", stage = \"permit\", mend = \"x\", per = \"roof.slopes\",\n"
     "  judge = function(job, figure, slope)\n"
     "    work(slope.deck.name)\n"
     "    return at_least(slope.pitch, figure \"test.pitch_least\", \"rise_in_12\") end }\n"
-    "rule \"c.layers\" { title = \"Layers\", stage = \"permit\", mend = \"x\", caution = \"Heavy.\",\n"
+    "rule \"c.layers\" { " SMALL_READS
+    " title = \"Layers\", stage = \"permit\", mend = \"x\", caution = \"Heavy.\",\n"
     "  applies = function(job) return job.existing.slippery end,\n"
     "  judge = function(job, figure)\n"
     "    return at_most(job.existing.layers, figure \"test.seen\", \"layers\") end }\n"
-    "rule \"d.kinds\" { title = \"Kinds\", stage = \"permit\", mend = \"x\",\n"
+    "rule \"d.kinds\" { " SMALL_READS " title = \"Kinds\", stage = \"permit\", mend = \"x\",\n"
     "  judge = function(job, figure)\n"
     "    return none_of(job.existing.kinds, figure \"test.kinds\") end }\n";
 

@@ -49,7 +49,8 @@ static char *report_of(const char *parts, const char *line, const char *job)
 {
     char rules[2048];
     snprintf(rules, sizeof(rules),
-             "rule \"test.it\" { title = \"It\", stage = \"permit\", mend = \"Mend it.\",\n"
+             "rule \"test.it\" { " SMALL_READS
+             " title = \"It\", stage = \"permit\", mend = \"Mend it.\",\n"
              "  caution = \"Mind it.\", %s\n"
              "  judge = function(job, figure, item, outer)\n %s\n end }\n",
              parts, line);
@@ -97,7 +98,8 @@ static void an_invented_figure_is_as_good_as_seen(void **state)
         &home, "jurisdictions/example/a.lua",
         "jurisdiction \"example/a\" { title = \"A\", invented = true, follows = \"model/test\",\n"
         "  figures = { [\"test.memory\"] = { 2, cite = \"9\" } } }\n");
-    char *json = report("rule \"test.it\" { title = \"It\", stage = \"permit\", mend = \"x\",\n"
+    char *json = report("rule \"test.it\" { " SMALL_READS
+                        " title = \"It\", stage = \"permit\", mend = \"x\",\n"
                         "  judge = function(job, figure)\n"
                         "    return at_most(2, figure \"test.memory\", \"layers\") end }\n",
                         SMALL_JOB, "example/a", NULL);
@@ -146,7 +148,7 @@ static void a_limit_may_have_another_bound_and_an_open_end(void **state)
          "Found 13"},
     };
     for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {
-        char text[512];
+        char text[3000];
         snprintf(text, sizeof(text),
                  "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
                  "  follows = \"model/test\", code = \"A Code\", figures = {\n"
@@ -154,7 +156,7 @@ static void a_limit_may_have_another_bound_and_an_open_end(void **state)
                  rows[i].keys);
         home_write(&home, "jurisdictions/example/a.lua", text);
         snprintf(text, sizeof(text),
-                 "rule \"test.it\" { title = \"It\", stage = \"permit\",\n"
+                 "rule \"test.it\" { " SMALL_READS " title = \"It\", stage = \"permit\",\n"
                  "  mend = \"x\", judge = function(job, figure) return %s end }\n",
                  rows[i].line);
         char *json = report(text, SMALL_JOB, "example/a", NULL);
@@ -182,7 +184,7 @@ static void a_threshold_takes_what_is_exactly_at_it_or_not(void **state)
     };
     for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {
         for (int past = 0; past < 2; past++) {
-            char text[640];
+            char text[3000];
             snprintf(text, sizeof(text),
                      "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
                      "  follows = \"model/test\", figures = { [\"test.share\"] = { 25,\n"
@@ -192,7 +194,7 @@ static void a_threshold_takes_what_is_exactly_at_it_or_not(void **state)
             home_write(&home, "jurisdictions/example/a.lua", text);
             snprintf(
                 text, sizeof(text),
-                "rule \"test.it\" { title = \"It\", stage = \"permit\",\n"
+                "rule \"test.it\" { " SMALL_READS " title = \"It\", stage = \"permit\",\n"
                 "  mend = \"x\", judge = function(job, figure)\n"
                 "  local is_in = as_printed(%g, \"percent\") %s figure \"test.share\"\n"
                 "  return all_of(shown(is_in, \"it\"), at_most(1, figure \"test.seen\", \"layers\"))\n"
@@ -208,7 +210,7 @@ static void a_threshold_takes_what_is_exactly_at_it_or_not(void **state)
 
 static void assert_in_a(const char *key, const char *line, const char *outcome, const char *says)
 {
-    char text[512];
+    char text[3000];
     snprintf(text, sizeof(text),
              "jurisdiction \"example/a\" { title = \"A\", follows = \"model/test\", %s,\n"
              "  figures = { [\"test.most\"] = { 3, cite = \"9\", status = \"seen\",\n"
@@ -216,7 +218,7 @@ static void assert_in_a(const char *key, const char *line, const char *outcome, 
              key);
     home_write(&home, "jurisdictions/example/a.lua", text);
     snprintf(text, sizeof(text),
-             "rule \"test.it\" { title = \"It\", stage = \"permit\",\n"
+             "rule \"test.it\" { " SMALL_READS " title = \"It\", stage = \"permit\",\n"
              "  mend = \"x\", %s }\n",
              line);
     char *json = report(text, SMALL_JOB, "example/a", NULL);
@@ -634,13 +636,15 @@ static void an_item_without_a_name_is_numbered(void **state)
 }
 
 static const char NAILS[] =
-    "rule \"deck.nails\" { title = \"Nails\", stage = \"deck\", per = \"decks\", mend = \"Nail.\",\n"
+    "rule \"deck.nails\" { " SMALL_READS
+    " title = \"Nails\", stage = \"deck\", per = \"decks\", mend = \"Nail.\",\n"
     "  judge = function(job, figure, deck)\n"
     "    local most = figure \"test.nails_most\"\n"
     "    if inspecting() then return each_at_most(deck.measured_spacing_in, most, \"in\") end\n"
     "    return at_most(deck.spacing_in, most, \"in\")\n"
     "  end }\n"
-    "rule \"permit.layers\" { title = \"Layers\", stage = \"permit\", mend = \"x\",\n"
+    "rule \"permit.layers\" { " SMALL_READS
+    " title = \"Layers\", stage = \"permit\", mend = \"x\",\n"
     "  judge = function(job, figure)\n"
     "    assert(not inspecting())\n"
     "    return at_most(job.existing.layers, figure \"test.seen\", \"layers\") end }\n";
@@ -695,16 +699,18 @@ static void passes_by_the_jobs_word_are_counted(void **state)
 {
     (void)state;
     home_write(&home, "rules/test.lua",
-               "rule \"test.a\" { title = \"A\", stage = \"deck\", mend = \"m\",\n"
+               "rule \"test.a\" { " SMALL_READS " title = \"A\", stage = \"deck\", mend = \"m\",\n"
                "  judge = function(job, figure)\n"
                "    return at_most(job.existing.layers, figure \"test.seen\", \"layers\") end }\n"
-               "rule \"test.b\" { title = \"B\", stage = \"deck\", mend = \"m\", per = \"decks\",\n"
+               "rule \"test.b\" { " SMALL_READS
+               " title = \"B\", stage = \"deck\", mend = \"m\", per = \"decks\",\n"
                "  judge = function(job, figure, deck)\n"
                "    if not inspecting() then return at_most(deck.spacing_in,\n"
                "      figure \"test.nails_most\", \"in\") end\n"
                "    return each_at_most(deck.measured_spacing_in, figure \"test.nails_most\",\n"
                "      \"in\") end }\n"
-               "rule \"test.c\" { title = \"C\", stage = \"permit\", mend = \"m\",\n"
+               "rule \"test.c\" { " SMALL_READS
+               " title = \"C\", stage = \"permit\", mend = \"m\",\n"
                "  judge = function(job, figure)\n"
                "    return at_most(job.existing.layers, figure \"test.seen\", \"layers\") end }\n");
     char *text = told(SMALL_JOB, EAVEMARK_TEXT);
@@ -742,16 +748,16 @@ static void a_stage_keeps_what_earlier_ones_left_undone(void **state)
 {
     (void)state;
     static const char RULES[] =
-        "rule \"permit.met\" { title = \"M\", stage = \"permit\", mend = \"m\",\n"
+        "rule \"permit.met\" { reads = { figures = { \"test.memory\" } }, title = \"M\", stage = \"permit\", mend = \"m\",\n"
         "  judge = function(job, figure)\n"
         "    return at_most(1, figure \"test.memory\", \"layers\") end }\n"
-        "rule \"permit.fails\" { title = \"F\", stage = \"permit\", mend = \"m\",\n"
+        "rule \"permit.fails\" { reads = { figures = { \"test.seen\" } }, title = \"F\", stage = \"permit\", mend = \"m\",\n"
         "  judge = function(job, figure)\n"
         "    return at_most(9, figure \"test.seen\", \"layers\") end }\n"
-        "rule \"permit.unmet\" { title = \"U\", stage = \"permit\", mend = \"m\",\n"
+        "rule \"permit.unmet\" { reads = { figures = { \"test.practice\" } }, title = \"U\", stage = \"permit\", mend = \"m\",\n"
         "  judge = function(job, figure)\n"
         "    return at_most(9, figure \"test.practice\", \"layers\") end }\n"
-        "rule \"permit.open\" { title = \"O\", stage = \"permit\", mend = \"m\",\n"
+        "rule \"permit.open\" { " SMALL_READS " title = \"O\", stage = \"permit\", mend = \"m\",\n"
         "  judge = function(job, figure) local _ = figure \"test.seen\"\n"
         "    return shown(job.existing.slippery, \"it\") end }\n"
         "rule \"permit.never\" { title = \"N\", stage = \"permit\", mend = \"m\",\n"
@@ -817,7 +823,7 @@ static void a_place_brings_its_own_rules(void **state)
         &home, "jurisdictions/example/a.rules.lua",
         "field \"trees_count\" { type = \"integer\", range = { 0, 9 }, stage = \"permit\",\n"
         "  ask = \"How many trees?\" }\n"
-        "rule \"wood.trees\" { title = \"Trees\", stage = \"permit\", mend = \"Fell one.\",\n"
+        "rule \"wood.trees\" { reads = { facts = { \"trees_count\" }, figures = { \"a.trees_most\" } }, title = \"Trees\", stage = \"permit\", mend = \"Fell one.\",\n"
         "  judge = function(job, figure)\n"
         "    return at_most(job.trees_count, figure \"a.trees_most\", \"count\") end }\n");
     char *json = report(NAILS, SMALL_JOB, "example/a", NULL);
@@ -838,12 +844,12 @@ static void a_broken_rule_leaves_the_others(void **state)
     char *json = report(
         "rule \"a.first\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
         "  judge = function() error(\"mine\") end }\n"
-        "rule \"b.second\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+        "rule \"b.second\" { " SMALL_READS " title = \"x\", stage = \"permit\", mend = \"x\",\n"
         "  per = \"roof.slopes\", judge = function(job, figure, slope)\n"
         "    if slope.name == \"front\" then error(\"here\") end\n"
         "    return at_least(slope.pitch, figure \"test.pitch_least\", \"rise_in_12\")\n"
         "  end }\n"
-        "rule \"c.third\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+        "rule \"c.third\" { reads = { figures = { \"test.seen\" } }, title = \"x\", stage = \"permit\", mend = \"x\",\n"
         "  judge = function(job, figure)\n"
         "    return at_most(1, figure \"test.seen\", \"layers\") end }\n",
         SMALL_JOB, NULL, NULL);
@@ -859,7 +865,7 @@ static void mend_may_be_computed(void **state)
 {
     (void)state;
     char *json = report(
-        "rule \"test.it\" { title = \"It\", stage = \"permit\",\n"
+        "rule \"test.it\" { " SMALL_READS " title = \"It\", stage = \"permit\",\n"
         "  judge = function(job, figure) return at_most(9, figure \"test.seen\", \"layers\") end,\n"
         "  mend = function(job, figure)\n"
         "    local _ = job.existing.condition\n"
@@ -877,7 +883,7 @@ static void cautions_follow_the_stage_and_the_danger(void **state)
     static const char rules[] =
         "caution \"falls\" { stages = { \"permit\", \"deck\" }, says = \"Mind the edge.\",\n"
         "  cite = { code = \"C\", section = \"1\", status = \"seen\", source = \"p\" } }\n"
-        "caution \"slips\" { stages = { \"permit\" }, says = \"Mind the frost.\",\n"
+        "caution \"slips\" { " SMALL_READS " stages = { \"permit\" }, says = \"Mind the frost.\",\n"
         "  when = function(job) return job.existing.slippery end,\n"
         "  cite = { code = \"C\", section = \"2\", status = \"seen\", source = \"p\" } }\n"
         "caution \"later\" { stages = { \"final\" }, says = \"Mind the ladder.\",\n"
@@ -928,7 +934,8 @@ static void a_caution_is_brief_on_the_screen(void **state)
         "caution \"falls\" { stages = { \"permit\" }, says = \"Mind the edge, and tie off.\",\n"
         "  brief = \"Mind the edge.\",\n"
         "  cite = { code = \"C\", section = \"1\", status = \"seen\", source = \"p\" } }\n"
-        "caution \"slips\" { stages = { \"permit\" }, says = \"Mind the frost, and wait.\",\n"
+        "caution \"slips\" { " SMALL_READS
+        " stages = { \"permit\" }, says = \"Mind the frost, and wait.\",\n"
         "  brief = function(job, figure) return number(figure \"test.seen\") .. \" slips.\" end,\n"
         "  cite = { code = \"C\", section = \"2\", status = \"seen\", source = \"p\" } }\n";
     char *screen = read_report(rules, 0), *full = read_report(rules, EAVEMARK_ALL);
@@ -940,9 +947,10 @@ static void a_caution_is_brief_on_the_screen(void **state)
     free(full);
 }
 
-#define FAILS(name, keys, fact)                                                               \
-    "rule \"t." name "\" { title = \"" name "\", stage = \"permit\", mend = \"Mend.\", " keys \
-    "\n  judge = function(job, figure) return at_least(" fact ", 2 * figure \"test.seen\", "  \
+#define FAILS(name, keys, fact)                                                              \
+    "rule \"t." name "\" { " SMALL_READS " title = \"" name                                  \
+    "\", stage = \"permit\", mend = \"Mend.\", " keys                                        \
+    "\n  judge = function(job, figure) return at_least(" fact ", 2 * figure \"test.seen\", " \
     "\"layers\") end }\n"
 
 /* Rules that name one cause, and rules that find one fact wanting, are told together. */
@@ -967,17 +975,17 @@ static void what_is_lacking_is_asked(void **state)
 {
     (void)state;
     char *screen = read_report(
-        "rule \"t.a\" { title = \"a\", stage = \"permit\", mend = \"x\", per = \"roof.slopes\",\n"
+        "field \"roof.slopes[].extra_in\" { type = \"number\", unit = \"in\", stage = \"permit\",\n"
+        "  answer = \"attic\", ask = \"How much more?\" }\n"
+        "rule \"t.a\" { reads = { facts = { \"existing.layers\", \"roof.slopes[].extra_in\" }, figures = { \"test.seen\" } }, title = \"a\", stage = \"permit\", mend = \"x\", per = \"roof.slopes\",\n"
         "  judge = function(job, figure, slope)\n"
         "    return at_least(slope.extra_in, figure \"test.seen\", \"in\") end }\n"
-        "rule \"t.b\" { title = \"b\", stage = \"permit\", mend = \"x\",\n"
+        "rule \"t.b\" { " SMALL_READS " title = \"b\", stage = \"permit\", mend = \"x\",\n"
         "  judge = function(job, figure)\n"
         "    if job.existing.slippery then return not_known(\"what then\") end\n"
         "    return at_least(1, figure \"test.seen\", \"layers\") end }\n"
-        "rule \"t.c\" { title = \"c\", stage = \"permit\", mend = \"x\",\n"
-        "  judge = function(job, figure) figure \"test.seen\" return cannot_tell(\"It is odd.\") end }\n"
-        "field \"roof.slopes[].extra_in\" { type = \"number\", unit = \"in\", stage = \"permit\",\n"
-        "  answer = \"attic\", ask = \"How much more?\" }\n",
+        "rule \"t.c\" { " SMALL_READS " title = \"c\", stage = \"permit\", mend = \"x\",\n"
+        "  judge = function(job, figure) figure \"test.seen\" return cannot_tell(\"It is odd.\") end }\n",
         0);
     assert_has(screen, "ANSWER  2 questions decide 3 findings");
     assert_has(screen, "  In the attic\n    How much more? front; back (2)\n");

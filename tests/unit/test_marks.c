@@ -52,11 +52,12 @@ static int remove_home(void **state)
 static char *report(const char *judge, char **problems)
 {
     char rules[2000];
-    snprintf(rules, sizeof(rules),
-             "rule \"test.it\" { title = \"It\", stage = \"deck\", mend = \"Mend it.\",\n"
-             "  per = \"decks\",\n"
-             "  judge = function(job, figure, deck)\n    %s\n  end }\n",
-             judge);
+    snprintf(
+        rules, sizeof(rules),
+        "rule \"test.it\" { reads = { facts = { \"decks[].spacing_in\", \"existing.layers\" }, figures = { \"r.all\", \"r.half_ft\", \"r.six_ft\", \"r.six_mph\", \"r.three_in\", \"test.conditions\", \"test.kinds\", \"test.nails_most\" } }, title = \"It\", stage = \"deck\", mend = \"Mend it.\",\n"
+        "  per = \"decks\",\n"
+        "  judge = function(job, figure, deck)\n    %s\n  end }\n",
+        judge);
     home_write(&home, "rules/test.lua", rules);
     eavemark *handle = eavemark_open(home.path);
     struct outcome_of_check outcome = home_check(handle, SMALL_JOB, "example/r", NULL, NULL);

@@ -29,10 +29,10 @@ static const char FIELDS[] =
 
 /* One that looks at the wind, one that a place without ice is let off. */
 static const char RULES[] =
-    "rule \"wind.most\" { title = \"Wind\", stage = \"permit\", mend = \"x\",\n"
+    "rule \"wind.most\" { reads = { facts = { \"site.wind_mph\" }, figures = { \"test.wind_most\" } }, title = \"Wind\", stage = \"permit\", mend = \"x\",\n"
     "  judge = function(job, figure)\n"
     "    return at_most(job.site.wind_mph, figure \"test.wind_most\", \"mph\") end }\n"
-    "rule \"ice.layers\" { title = \"Ice\", stage = \"permit\", mend = \"x\",\n"
+    "rule \"ice.layers\" { reads = { facts = { \"existing.layers\", \"site.icy\" }, figures = { \"test.seen\" } }, title = \"Ice\", stage = \"permit\", mend = \"x\",\n"
     "  applies = function(job) return job.site.icy, \"no ice here\" end,\n"
     "  judge = function(job, figure)\n"
     "    return at_most(job.existing.layers, figure \"test.seen\", \"layers\") end }\n";

@@ -28,21 +28,21 @@ static const char FIELDS[] =
     "  stage = 'permit', ask = 'Which underlayment?' }\n";
 
 static const char RULES[] =
-    "rule 'roof.layers' { title = 'Layers', stage = 'permit', mend = 'Take one off.',\n"
+    "rule 'roof.layers' { reads = { facts = { 'roof.layers' }, figures = { 'roof.layers_most' } }, title = 'Layers', stage = 'permit', mend = 'Take one off.',\n"
     "  judge = function(job, figure)\n"
     "    return at_most(job.roof.layers, figure 'roof.layers_most', 'layers')\n"
     "  end }\n"
-    "rule 'roof.kind' { title = 'Underlayment', stage = 'permit', mend = 'Use another.',\n"
+    "rule 'roof.kind' { reads = { facts = { 'roof.kind' }, figures = { 'roof.kind_required', 'roof.kinds' } }, title = 'Underlayment', stage = 'permit', mend = 'Use another.',\n"
     "  applies = function(job, figure) return figure \"roof.kind_required\" end,\n"
     "  judge = function(job, figure) return one_of(job.roof.kind, figure 'roof.kinds') end }\n"
     "rule 'roof.bounds' { title = 'Bounds', stage = 'permit', mend = 'Mend.',\n"
+    "  reads = { figures = { 'roof.lap_least', 'roof.wind_from', 'roof.high_over',\n"
+    "    'roof.low_under', 'roof.not_over', 'roof.way', 'roof.overlay', 'roof.exactly',\n"
+    "    'roof.papers', 'roof.old_kinds', 'roof.lengths', 'roof.sketch_required',\n"
+    "    'roof.sketch_copies_least' } },\n"
     "  applies = function(job, figure) return false end,\n"
     "  judge = function(job, figure)\n"
-    "    local names = { \"roof.lap_least\", \"roof.wind_from\", \"roof.high_over\",\n"
-    "      \"roof.low_under\", \"roof.not_over\", \"roof.way\", \"roof.overlay\",\n"
-    "      \"roof.exactly\", \"roof.papers\", \"roof.old_kinds\", \"roof.lengths\",\n"
-    "      \"roof.sketch_required\", \"roof.sketch_copies_least\" }\n"
-    "    return at_least(1, figure(names[1]), 'in')\n"
+    "    return at_least(1, figure 'roof.lap_least', 'in')\n"
     "  end }\n";
 
 static const char MODEL[] =
@@ -380,9 +380,8 @@ static const char *const MEANT[] = {
 };
 
 static const char TRAP_RULES[] =
-    "rule 'roof.traps' { title = 'Traps', stage = 'permit', mend = 'Mend.',\n"
+    "rule 'roof.traps' { reads = { facts = { 'roof.layers' }, figures = { 'roof.banned', 'roof.custom_most', 'roof.planned_most', 'roof.share_most' } }, title = 'Traps', stage = 'permit', mend = 'Mend.',\n"
     "  judge = function(job, figure)\n"
-    "    local names = { \"roof.share_most\", \"roof.banned\", \"roof.custom_most\" }\n"
     "    return at_most(job.roof.layers, figure 'roof.planned_most', 'layers')\n"
     "  end }\n"
     "demand 'roof.planned' { title = 'Planned', stage = 'permit', fact = 'roof.layers',\n"
@@ -574,7 +573,7 @@ static void gives_both_values_with_units_and_the_citation(void **state)
 
 static const char OWN_RULES[] =
     "field 'roof.own' { type = 'yes_no', stage = 'permit', ask = 'Its own?' }\n"
-    "rule 'roof.own' { title = 'Its own rule', stage = 'permit', mend = 'Mend.',\n"
+    "rule 'roof.own' { reads = { facts = { 'roof.own' }, figures = { 'roof.own_required' } }, title = 'Its own rule', stage = 'permit', mend = 'Mend.',\n"
     "  judge = function(job, figure) return equals(job.roof.own, figure 'roof.own_required') end }\n";
 
 static const char OWN_CASES[] = "cases 'roof.own' { under = 'elm', date = '2025-01-01',\n"
@@ -782,21 +781,21 @@ static void finds_a_drop_that_the_parent_made_already(void **state)
 /* Each is a rules file of the county with one thing wrong, by running it or by
  * reading it. */
 static const struct slip RULE_SLIPS[] = {
-    {"rule 'roof.own' { title = 'Own', stage = 'permit', mend = 'Mend.',\n"
+    {"rule 'roof.own' { reads = { facts = { 'roof.layers' }, figures = { 'roof.layers_most' } }, title = 'Own', stage = 'permit', mend = 'Mend.',\n"
      "  judge = function(job, figure)\n"
      "    return at_most(job.roof.layers, figure 'roof.layer_most', 'layers') end }\n",
      EAVEMARK_FAILED,
      "error jurisdictions/elm.rules.lua:1: rule \"roof.own\" erred: jurisdictions/elm.rules.lua:3: no "
      "figure is named \"roof.layer_most\" (did you mean \"roof.layers_most\"?)"},
     /* Never run by the base job: only reading finds it. */
-    {"rule 'roof.own' { title = 'Own', stage = 'permit', mend = 'Mend.',\n"
+    {"rule 'roof.own' { reads = { facts = { 'roof.layers' }, figures = { 'roof.layers_most' } }, title = 'Own', stage = 'permit', mend = 'Mend.',\n"
      "  judge = function(job, figure)\n"
      "    if job.roof.layers == 9 then return equals(job.roof.knd, #'a') end -- job.no\n"
      "    return at_most(job.roof.layers, figure 'roof.layers_most', 'layers') end }\n",
      EAVEMARK_FAILED,
      "error jurisdictions/elm.rules.lua:3: no field \"knd\" of roof is declared; did you mean "
      "\"kind\"?"},
-    {"rule 'roof.own' { title = 'Own', stage = 'permit', mend = 'Mend.',\n"
+    {"rule 'roof.own' { reads = { facts = { 'roof.layers' }, figures = { 'roof.layers_most' } }, title = 'Own', stage = 'permit', mend = 'Mend.',\n"
      "  judge = function(job, figure) kept = 1\n"
      "    return at_most(job.roof.layers, figure 'roof.layers_most', 'layers') end }\n",
      EAVEMARK_FAILED, "jurisdictions/elm.rules.lua:2: "},
@@ -827,12 +826,13 @@ static void finds_what_only_its_cases_reach(void **state)
     (void)state;
     struct proof proof;
     start(&proof);
-    home_write(&proof.home, "jurisdictions/elm.rules.lua",
-               "field 'roof.gap_in' { type = 'number', unit = 'in', range = { 0, 9 },\n"
-               "  stage = 'permit', ask = 'Gap?' }\n"
-               "rule 'roof.gap' { title = 'Gap', stage = 'permit', mend = 'Mend.',\n"
-               "  judge = function(job, figure)\n"
-               "    return at_most(job.roof.gap_in, figure 'roof.gap_least', 'mph') end }\n");
+    home_write(
+        &proof.home, "jurisdictions/elm.rules.lua",
+        "field 'roof.gap_in' { type = 'number', unit = 'in', range = { 0, 9 },\n"
+        "  stage = 'permit', ask = 'Gap?' }\n"
+        "rule 'roof.gap' { reads = { facts = { 'roof.gap_in' }, figures = { 'roof.gap_least' } }, title = 'Gap', stage = 'permit', mend = 'Mend.',\n"
+        "  judge = function(job, figure)\n"
+        "    return at_most(job.roof.gap_in, figure 'roof.gap_least', 'mph') end }\n");
     home_write(&proof.home, "jurisdictions/elm.cases.lua",
                "cases 'roof.gap' { under = 'elm', date = '2025-01-01',\n"
                "  { 'narrow', with = { ['roof.gap_in'] = 0.1 }, expect = 'pass' },\n"
@@ -1050,14 +1050,15 @@ static void a_figure_that_only_a_mend_asks_for_is_printed(void **state)
     (void)state;
     struct proof proof;
     start(&proof);
-    home_write(&proof.home, "rules/stock.lua",
-               "rule 'stock.layers' { title = 'Stock', stage = 'permit',\n"
-               "  judge = function(job, figure)\n"
-               "    return at_most(job.roof.layers, figure 'roof.layers_most', 'layers')\n"
-               "  end,\n"
-               "  mend = function(job, figure)\n"
-               "    return 'Buy ' .. number(figure 'roof.exactly', 'in') .. '.'\n"
-               "  end }\n");
+    home_write(
+        &proof.home, "rules/stock.lua",
+        "rule 'stock.layers' { reads = { facts = { 'roof.layers' }, figures = { 'roof.exactly', 'roof.layers_most' } }, title = 'Stock', stage = 'permit',\n"
+        "  judge = function(job, figure)\n"
+        "    return at_most(job.roof.layers, figure 'roof.layers_most', 'layers')\n"
+        "  end,\n"
+        "  mend = function(job, figure)\n"
+        "    return 'Buy ' .. number(figure 'roof.exactly', 'in') .. '.'\n"
+        "  end }\n");
     home_write(&proof.home, "rules/cases/stock.lua",
                "cases 'stock.layers' { under = 'model/base',\n"
                "  { 'three', with = { ['roof.layers'] = 3 }, expect = 'fail' } }\n");
@@ -1072,11 +1073,12 @@ static void a_figure_that_only_a_mend_asks_for_is_printed(void **state)
                "  { 'three', with = { ['roof.layers'] = 3 }, expect = 'fail' } }\n"
                "cases 'stock.wide' { under = 'model/base',\n"
                "  { 'seven', with = { ['roof.layers'] = 7 }, expect = 'pass' } }\n");
-    home_write(&proof.home, "rules/wide.lua",
-               "rule 'stock.wide' { title = 'Wide', stage = 'permit', mend = 'Mend.',\n"
-               "  judge = function(job, figure)\n"
-               "    return at_least(job.roof.layers, figure 'roof.exactly', 'in')\n"
-               "  end }\n");
+    home_write(
+        &proof.home, "rules/wide.lua",
+        "rule 'stock.wide' { reads = { facts = { 'roof.layers' }, figures = { 'roof.exactly' } }, title = 'Wide', stage = 'permit', mend = 'Mend.',\n"
+        "  judge = function(job, figure)\n"
+        "    return at_least(job.roof.layers, figure 'roof.exactly', 'in')\n"
+        "  end }\n");
     mutate(&proof, "roof");
     assert_has(proof.report, "roof.exactly, exactly 4 in (Base 1 R1): not noticed: a step down");
     assert_has(proof.report, "0 figures only printed");
@@ -1114,16 +1116,17 @@ static void moves_days_by_a_day(void **state)
     (void)state;
     struct proof proof;
     start(&proof);
-    home_write(&proof.home, "jurisdictions/elm.rules.lua",
-               "rule 'roof.day' { title = 'Day', stage = 'permit', mend = 'Wait.',\n"
-               "  applies = function(job, figure)\n"
-               "    local day = string.sub(job.date, 1, 4) .. string.sub(job.date, 6, 7)\n"
-               "      .. string.sub(job.date, 9, 10)\n"
-               "    return tonumber(day) <= figure 'roof.day_most', 'too late'\n"
-               "  end,\n"
-               "  judge = function(job, figure)\n"
-               "    return at_most(1, figure 'roof.layers_most', 'layers')\n"
-               "  end }\n");
+    home_write(
+        &proof.home, "jurisdictions/elm.rules.lua",
+        "rule 'roof.day' { reads = { facts = { 'date' }, figures = { 'roof.day_most', 'roof.layers_most' } }, title = 'Day', stage = 'permit', mend = 'Wait.',\n"
+        "  applies = function(job, figure)\n"
+        "    local day = string.sub(job.date, 1, 4) .. string.sub(job.date, 6, 7)\n"
+        "      .. string.sub(job.date, 9, 10)\n"
+        "    return tonumber(day) <= figure 'roof.day_most', 'too late'\n"
+        "  end,\n"
+        "  judge = function(job, figure)\n"
+        "    return at_most(1, figure 'roof.layers_most', 'layers')\n"
+        "  end }\n");
     home_write(
         &proof.home, "jurisdictions/elm.lua",
         "jurisdiction 'elm' { title = 'Elm', follows = 'model/base', as_seen = '2025-01-01',\n"

@@ -267,7 +267,8 @@ static void a_judge_may_have_conditions(void **state)
         const bool both = i == sizeof(rows) / sizeof(rows[0]);
         snprintf(
             rules, sizeof(rules),
-            "rule \"test.it\" { title = \"It\", stage = \"deck\", mend = \"m\", %s,\n"
+            "rule \"test.it\" { " SMALL_READS
+            " title = \"It\", stage = \"deck\", mend = \"m\", %s,\n"
             "  judge = function(job, figure)\n"
             "    return at_most(job.existing.layers, figure \"test.seen\", \"layers\") end }\n",
             both ? "when = { on \"r.on\" }, applies = function() return true end" : rows[i].when);

@@ -244,7 +244,8 @@ static void write_all_keys(void)
     size_t length = 0;
     for (size_t i = 0; i < sizeof(ALL_KEYS) / sizeof(ALL_KEYS[0]); i++)
         length += (size_t)snprintf(rules + length, sizeof(rules) - length,
-                                   "demand \"test.it%zu\" { title = \"It\", stage = \"deck\",\n"
+                                   "demand \"test.it%zu\" { " ROW_READS
+                                   " title = \"It\", stage = \"deck\",\n"
                                    " mend = \"Mend it.\", %s }\n",
                                    i, ALL_KEYS[i]);
     assert_true(length < sizeof(rules));

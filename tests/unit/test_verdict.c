@@ -58,11 +58,11 @@ static int remove_home(void **state)
 /* The report on a job by one rule, in full. */
 static char *report_of(const char *job, const char *keys, const char *lines)
 {
-    char rules[2048];
+    char rules[3000], reads[1000];
     snprintf(rules, sizeof(rules),
-             "rule \"test.it\" { title = \"It\", stage = \"permit\", mend = \"Mend it.\", %s\n"
+             "rule \"test.it\" { %s title = \"It\", stage = \"permit\", mend = \"Mend it.\", %s\n"
              "  judge = function(job, figure)\n %s\n end }\n",
-             keys, lines);
+             small_reads(keys, lines, reads), keys, lines);
     home_write(&home, "rules/test.lua", rules);
     eavemark *handle = eavemark_open(home.path);
     struct outcome_of_check outcome = home_check(handle, job, "example/v", NULL, NULL);
@@ -422,7 +422,8 @@ static void what_is_not_carried_must_be_something(void **state)
         {"[\"existing.slippery\"] = true", "not_carried is written"},
     };
     home_write(&home, "rules/test.lua",
-               "rule \"test.it\" { title = \"It\", stage = \"permit\", mend = \"x\",\n"
+               "rule \"test.it\" { " SMALL_READS
+               " title = \"It\", stage = \"permit\", mend = \"x\",\n"
                "  judge = function(job, figure) return shown(true, figure \"test.seen\") end }\n");
     for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {
         char place[512];

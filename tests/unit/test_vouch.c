@@ -17,13 +17,16 @@
 static struct temporary_home home;
 
 static const char RULES[] =
-    "rule \"v.memory\" { title = \"Recalled\", stage = \"permit\", mend = \"Mend.\",\n"
+    "rule \"v.memory\" { " SMALL_READS
+    " title = \"Recalled\", stage = \"permit\", mend = \"Mend.\",\n"
     "  judge = function(job, figure)\n"
     "    return at_most(job.existing.layers, figure \"test.memory\", \"layers\") end }\n"
-    "rule \"v.parallel\" { title = \"Sister\", stage = \"permit\", mend = \"Mend.\",\n"
+    "rule \"v.parallel\" { " SMALL_READS
+    " title = \"Sister\", stage = \"permit\", mend = \"Mend.\",\n"
     "  judge = function(job, figure)\n"
     "    return at_most(job.existing.layers, figure \"test.parallel\", \"layers\") end }\n"
-    "rule \"v.disputed\" { title = \"Disputed\", stage = \"permit\", mend = \"Mend.\",\n"
+    "rule \"v.disputed\" { " SMALL_READS
+    " title = \"Disputed\", stage = \"permit\", mend = \"Mend.\",\n"
     "  judge = function(job, figure)\n"
     "    return at_most(job.existing.layers, figure \"test.disputed\", \"layers\") end }\n";
 
@@ -215,7 +218,8 @@ static void advice_warns_and_never_fails(void **state)
         const char *layers, *outcome;
     } ROWS[] = {{"1", "pass"}, {"2", "warn"}, {"3", "warn"}, {"4", "fail"}};
     home_write(&home, "rules/advice.lua",
-               "rule \"v.advice\" { title = \"Advised\", stage = \"permit\", mend = \"Mend.\",\n"
+               "rule \"v.advice\" { " SMALL_READS
+               " title = \"Advised\", stage = \"permit\", mend = \"Mend.\",\n"
                "  judge = function(job, figure)\n"
                "    return at_most(job.existing.layers, figure \"test.seen\", \"layers\") end }\n");
     county("model/test", "figures = { [\"test.seen\"] = { 1, advice = true, cite = \"4\", status = "
