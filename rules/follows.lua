@@ -53,10 +53,10 @@ together "What does the box of roofing nails say?" {
   "fasteners.length_in" }
 together "How many plies are laid everywhere, and how thick is one?" {
   "underlayments[].plies", "underlayments[].thickness_in" }
-together("What is stamped on the panels, how far apart are the rafters, and what holds the "
-  .. "panel edges between them?") {
+together("What is stamped on the panels, how far apart are the rafters, what holds the panel edges "
+  .. "between them, and does this deck stay?") {
   "decks[].span_rating", "decks[].thickness_in", "decks[].support_spacing_in",
-  "decks[].edge_support" }
+  "decks[].edge_support", "decks[].work" }
 together("How much clear air is there over the insulation at the vents, do all vents of this attic "
   .. "open outdoors, and how wide are their openings?") {
   "attics[].airspace_in", "attics[].vents_open_outdoors", "attics[].vents_opening_in" }
@@ -65,3 +65,42 @@ together "How long is the vent, and what net free area does its label give a foo
 together "How many of the vent are there, and what net free area does the label of one give?" {
   "attics[].vents[].count", "attics[].vents[].nfa_each_sqin" }
 together "Is there a permit, and who takes it out?" { "permit.status", "permit.holder" }
+
+-- Facts that do not lead to one another, each in its own words: those of them that wait are
+-- asked in one line, by where the answer is found.
+together "How does the house stand?" { those_waiting = true,
+  "house.kind", "house.stories", "house.mean_roof_height_ft", "house.year_built",
+  "house.owner_lives_there" }
+together "What is around it?" { those_waiting = true, "site.lot_line_ft", "site.exposure",
+  "site.historic", "site.association", "site.right_of_way_used", "site.bin_used",
+  "site.open_violations", "site.elevation_ft" }
+together "What do the department's maps say of the site?" { those_waiting = true,
+  "site.wind_vult_mph", "site.wind_design_required", "site.ice_barrier_in_table",
+  "site.fire_zone", "site.state_fire_area", "site.hail_exposure", "site.climate_zone",
+  "site.seismic_category", "site.high_velocity_hurricane_zone" }
+together "What is done with the old covering, and how much of it?" { those_waiting = true,
+  "scope.method", "scope.extent" }
+together "What does the work come to?" { those_waiting = true, "scope.area_sqft",
+  "scope.price_usd", "scope.roof_share_percent" }
+together "What else is done with the roof?" { those_waiting = true, "scope.structure_altered",
+  "scope.pitch_change", "scope.material_change", "scope.looks_change",
+  "scope.skylights_changed", "scope.units_moved", "scope.new_underlayment",
+  "scope.rest_under_relief", "scope.solar_reset" }
+together "How is the covering listed, and warranted?" { those_waiting = true,
+  "covering.fire_class", "covering.fire_proof", "covering.fire_test", "covering.UL_2218_class",
+  "covering.aged_reflectance", "covering.aged_emittance", "covering.aged_SRI",
+  "covering.lifetime_warranty", "covering.warranty_years", "covering.grade",
+  "covering.on_local_list" }
+together "What is shown of the contractor?" { those_waiting = true, "contractor.license",
+  "contractor.registered", "contractor.overdue_permits", "contractor.workers_comp",
+  "contractor.has_employees", "contractor.liability_usd", "contractor.lead_safe_firm" }
+together "Which papers are there?" { those_waiting = true, "papers.contract",
+  "papers.sketch_copies", "papers.approval_sheets", "papers.approval_numbers",
+  "papers.maker_specification", "papers.plans", "papers.commencement_recorded",
+  "papers.planning_consent", "papers.asbestos_notice", "papers.asbestos_test",
+  "papers.waste_plan", "papers.waste_deposit_usd", "papers.site_measures",
+  "papers.historic_certificate", "papers.engineer_report" }
+together "How is the inspector called?" { those_waiting = true, "inspection.called_by",
+  "inspection.notice_hours", "inspection.someone_home" }
+together "What lies on the roof now, and what does a square of it weigh?" {
+  "existing.coverings[].kind", "existing.coverings[].weight_lb_per_square" }

@@ -135,18 +135,43 @@ bool interview_waits(const struct interview *interview, const struct question *q
            && (!interview->habits || is_habit(question->field));
 }
 
-/* Of a line of several, those that are habits; one alone is asked for by its own words. */
-static void keep_habits(struct question *question)
+static bool part_is_habit(void *data, const struct line_part *part)
 {
-    size_t kept = 0;
-    for (size_t i = 0; i < question->part_count; i++)
-        if (is_habit(question->parts[i].field))
-            question->parts[kept++] = question->parts[i];
-    question->part_count = kept;
-    if (kept < 2) {
-        question->part_count = 0;
-        question->ask = question->field->ask;
-    }
+    (void)data;
+    return is_habit(part->field);
+}
+
+static struct question *waiting_at(struct interview *interview, const char *pointer)
+{
+    for (size_t i = 0; i < interview->questions.count; i++)
+        if (strcmp(interview->questions.items[i].pointer, pointer) == 0
+            && interview_waits(interview, &interview->questions.items[i]))
+            return &interview->questions.items[i];
+    return NULL;
+}
+
+static bool part_waits(void *interview, const struct line_part *part)
+{
+    return waiting_at(interview, part->pointer) != NULL;
+}
+
+/* A line is read and typed at one look. */
+enum { WAITING_IN_A_LINE = 5 };
+
+/* The first of a line of facts that wait leads it: it is known by that one's place. */
+static struct question *led_by_first(struct interview *interview, struct question *question)
+{
+    struct question *first = question->part_count == 0
+                                 ? question
+                                 : waiting_at(interview, question->parts[0].pointer);
+    if (first == NULL || first == question)
+        return question;
+    first->ask = question->ask;
+    first->parts = question->parts;
+    first->part_count = question->part_count;
+    first->those_waiting = true;
+    question->part_count = 0;
+    return first;
 }
 
 /* The question, or that which leads those that are asked in one line with it, if it waits. */
@@ -155,13 +180,15 @@ static struct question *in_line(struct interview *interview, const struct fields
 {
     struct arena *arena = &interview->questions.arena;
     const char *leader = one_line_leader(question, arena, fields);
-    for (size_t i = 0; leader != NULL && i < interview->questions.count; i++)
-        if (strcmp(interview->questions.items[i].pointer, leader) == 0
-            && interview_waits(interview, &interview->questions.items[i]))
-            question = &interview->questions.items[i];
+    struct question *led = leader == NULL ? NULL : waiting_at(interview, leader);
+    question = led == NULL ? question : led;
     one_line_gather(question, arena, interview->laid, fields);
+    if (question->part_count > 0 && question->those_waiting) {
+        one_line_keep(question, part_waits, interview, WAITING_IN_A_LINE);
+        question = led_by_first(interview, question);
+    }
     if (interview->habits && question->part_count > 0)
-        keep_habits(question);
+        one_line_keep(question, part_is_habit, NULL, question->part_count);
     return question;
 }
 

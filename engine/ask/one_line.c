@@ -27,15 +27,18 @@ const char *one_line_leader(const struct question *question, struct arena *arena
                             const struct fields *fields)
 {
     const struct together *together = together_with(fields, question->field);
-    return together == NULL ? NULL : beside(arena, question->pointer, together->facts[0]->name);
+    return together == NULL || together->those_waiting
+               ? NULL
+               : beside(arena, question->pointer, together->facts[0]->name);
 }
 
 void one_line_gather(struct question *question, struct arena *arena, const cJSON *job,
                      const struct fields *fields)
 {
     const struct together *together = together_with(fields, question->field);
-    if (together == NULL || together->facts[0] != question->field)
+    if (together == NULL || (!together->those_waiting && together->facts[0] != question->field))
         return;
+    question->those_waiting = together->those_waiting;
     question->parts = arena_array(arena, together->count, sizeof(*question->parts));
     for (size_t i = 0; question->parts != NULL && i < together->count; i++) {
         const struct field *field = together->facts[i];
@@ -48,6 +51,20 @@ void one_line_gather(struct question *question, struct arena *arena, const cJSON
         question->part_count = 0;
     else
         question->ask = together->ask;
+}
+
+void one_line_keep(struct question *question, bool (*wanted)(void *, const struct line_part *),
+                   void *data, size_t most)
+{
+    size_t kept = 0;
+    for (size_t i = 0; i < question->part_count && kept < most; i++)
+        if (wanted(data, &question->parts[i]))
+            question->parts[kept++] = question->parts[i];
+    question->part_count = kept;
+    if (kept < 2) {
+        question->part_count = 0;
+        question->ask = question->field->ask;
+    }
 }
 
 /* Copies the piece up to the next separator; returns what is after it, or NULL at the end. */

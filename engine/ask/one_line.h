@@ -11,9 +11,15 @@ const char *one_line_leader(const struct question *question, struct arena *arena
                             const struct fields *fields);
 
 /* Makes the question, which is for such a first fact, one for all of them that the job does
- * not say; nothing where that is only its own. job is as it is judged. */
+ * not say; nothing where that is only its own. Of those_waiting, for whichever of them: who
+ * asks keeps those that wait (one_line_keep). job is as it is judged. */
 void one_line_gather(struct question *question, struct arena *arena, const cJSON *job,
                      const struct fields *fields);
+
+/* Keeps the parts that are told of as wanted, `most` at most; one alone is asked for by its own
+ * words. */
+void one_line_keep(struct question *question, bool (*wanted)(void *, const struct line_part *),
+                   void *data, size_t most);
 
 /* Sets what the words say of each fact in the job: in their order, with commas or semicolons
  * between, - for what is not known; fewer leave the rest unknown. False, with why, when one

@@ -32,6 +32,7 @@ struct question {
     size_t waiting_count;
     struct line_part *parts; /* asked for in one line (one_line.h) */
     size_t part_count;       /* 0: the field alone */
+    bool those_waiting;      /* facts of their own, each to be asked in its own words */
 };
 
 struct questions {

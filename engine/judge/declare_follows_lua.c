@@ -14,7 +14,7 @@ static const char *const FOLLOWS_KEYS[] = {"value",  "same_as", "above", "by",  
                                            "filled", "only",    "items", "plan", "when",
                                            "equal",  "figure",  "usual", NULL};
 
-enum { TABLE_MOST = 100, TOGETHER_MOST = 8, NAME_LONGEST = 512 };
+enum { TABLE_MOST = 100, TOGETHER_MOST = 8, WAITING_MOST = 20, NAME_LONGEST = 512 };
 
 static const char TAKEOFF[] = "takeoff";
 
@@ -308,8 +308,12 @@ static int finish_together(lua_State *lua)
     struct together *together = declare_keep(lua, 1, sizeof(*together));
     together->ask = declare_keep_text(lua, declare_name(lua));
     together->count = (size_t)lua_rawlen(lua, 1);
-    if (together->count < 2 || together->count > TOGETHER_MOST)
-        return declare_refuse(lua, "2 to 8 facts are asked for together");
+    lua_getfield(lua, 1, "those_waiting");
+    together->those_waiting = lua_toboolean(lua, -1);
+    lua_pop(lua, 1);
+    const size_t most = together->those_waiting ? WAITING_MOST : TOGETHER_MOST;
+    if (together->count < 2 || together->count > most)
+        return declare_refuse(lua, "2 to %d facts are asked for together", (int)most);
     together->facts = declare_keep(lua, together->count, sizeof(*together->facts));
     for (size_t i = 0; i < together->count; i++) {
         lua_rawgeti(lua, 1, (lua_Integer)i + 1);

@@ -148,7 +148,9 @@ static void add_line(struct text *out, const struct question *question)
         /* No names and no item before: the parts of a line are plain facts. */
         const struct question one = {.field = question->parts[i].field};
         struct text part = TEXT_EMPTY;
-        text_addf(&part, "%s  ", one.field->name);
+        text_addf(&part, "%s  ",
+                  question->those_waiting && one.field->ask != NULL ? one.field->ask
+                                                                    : one.field->name);
         add_expected(&part, &one);
         text_addf(out, "%*s", HANG, "");
         page_phrase(out, HANG + 2, &part);
@@ -219,6 +221,8 @@ void report_question_help(const struct question *question, struct text *out)
     text_addf(&line, "This is %s in the job, a %s known at the %s stage.", question->pointer,
               field_type_said(question->field->type), question->field->stage);
     page_phrase(out, 0, &line);
+    for (size_t i = 1; i < question->part_count; i++)
+        text_addf(out, "With it %s\n", question->parts[i].pointer);
     if (question->waiting_count > 0)
         text_add(out, "Needed by:\n");
     else

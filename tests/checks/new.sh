@@ -36,7 +36,7 @@ prompt() { IFS= read -r -d '>' -t 60 shown <&"$from"; }
 # interview MOST ARGUMENT...: of `new`, or of $command; answers up to MOST questions, each once its help
 # has told its place, then says stop; the places go to asked, the talk to talk.
 interview() {
-    local most=$1 count=0 last="" place said
+    local most=$1 count=0 last="" place place_beside said
     shift
     : >talk
     coproc new { "$program" "${command:-new}" "$@" 2>&1; }
@@ -49,6 +49,12 @@ interview() {
         prompt || break
         place=$(sed -n 's/.*This is \(\/[^ ]*\).*/\1/p' <<<"$shown")
         said=$(answer "$place") || { flunk "new.answers has no line for $place"; said=""; }
+        # Facts asked for in one line have an answer each, or that of the first is the line's.
+        if [[ $said != *,* ]]; then
+            for place_beside in $(sed -n 's/^With it //p' <<<"$shown"); do
+                said="$said; $(answer "$place_beside" || echo -)"
+            done
+        fi
         [ "$place" != "$last" ] || { flunk "stuck at $place"; break; }
         last=$place
         echo "$place" >>asked
@@ -154,7 +160,8 @@ budget() { # MOST FORM PLACE OPTION...
     shift 3
     : >asked
     grep -v '^/roof/footprint/form' "$source/tests/checks/tear_off.answers" >table
-    printf "$extra/roof/footprint/form\t%s\n/jurisdiction\t%s\n" "$form" "$place" | cat - table >turned
+    printf "$extra/roof/footprint/form\t%s\n/jurisdiction\t%s\n" "$form" "$place" |
+        cat - table "$source/tests/checks/new.answers" >turned
     mv turned table
     answers=$work/table
     interview 100 "$@" -o "$out"
@@ -165,7 +172,8 @@ budget() { # MOST FORM PLACE OPTION...
     count=$(wc -l <asked)
     [ "$count" -le "$most" ] || flunk "$form in $place: $count questions, $most at most"
     [ "$count" -ge 15 ] || flunk "$form in $place: only $count questions"
-    "$program" check --stage permit --form json "$out" >report.json 2>err || flunk "$form in $place: $(cat err)"
+    "$program" check --stage permit --form json "$out" >report.json 2>err
+    [ $? -le 1 ] || flunk "$form in $place: $(cat err)"
     grep -q '"ask": "job"' report.json && flunk "$form in $place: the job still lacks something"
     [ "$(head -3 asked | tr '\n' ' ')" = "/jurisdiction /date /job " ] || flunk "it begins with $(head -3 asked)"
     [ "$(sed -n 4p asked)" = /roof/footprint/form ] || flunk "the plan does not come first"
@@ -248,6 +256,27 @@ has talk "begun.json is there already"
 printf 'dunmarrow\n.\n' | "$program" shop -o none.json 2>talk && flunk "a sheet without a day"
 has talk "it is no sheet yet"
 [ ! -e none.json ] || flunk "none.json was written"
+# No invented county takes more, nor one with the sheet that it has a shop begin; only the two
+# that ask for every paper there is may take ten more.
+for file in "$source"/jurisdictions/example/*.lua; do
+    county=$(basename "$file" .lua)
+    [[ $county != *.* && $county != dunmarrow && $county != walk ]] || continue
+    extra='' most=30
+    case $county in gullhaven | saltmarsh) extra='/site/exposure\tC\n' ;; esac
+    case $county in quillbank | stillbend) most=40 ;; esac
+    [ -e "gable-$county-45.json" ] || budget 45 gable "$county"
+    case $county in lindenholt | mosslane | quillbank | quillrun | reedlock | stillbend) ;; *) continue ;; esac
+    : >asked
+    grep '^/covering/\|^/contractor/\|^/inspection/' "$source/tests/checks/tear_off.answers" |
+        grep -v /made_to | cat - "$source/tests/checks/shop.answers" >sheet.table
+    answers=$work/sheet.table command=shop
+    rm -f "$county.json"
+    interview 100 --jurisdiction "example/$county" -o "$county.json"
+    lacks talk "not taken"
+    command=new
+    extra="/permit/status\tapplied\n"
+    budget $most gable "$county" --shop "$county.json"
+done
 "$program" shop --date 2026-05-04 begun.json 2>talk </dev/null && flunk "a day for a job that is lifted from"
 
 # Places by their words; several that fit are named.
