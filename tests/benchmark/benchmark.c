@@ -2,6 +2,8 @@
  *
  *     benchmark EAVEMARK SOURCE_DIR [RUNS]            the tables
  *     benchmark --jobs alike|varied COUNT SOURCE_DIR  the jobs, a line each
+ *     benchmark --parse RUNS FILE                     seconds of cJSON_Parse over its lines
+ *     benchmark --cost RUNS OUTPUT PROGRAM [ARG ...]  seconds and MB of any program
  *
  * Processor time throughout, so that a busy machine does not change it much; ratios hold
  * where times drift. Reports go nowhere (/dev/null).
@@ -223,8 +225,24 @@ static int print_jobs(const char *kind, const char *count)
     return 0;
 }
 
+/* For what is measured beside this: plain figures, to be read by a script (beside.sh). */
+static int print_cost(int argc, char **argv)
+{
+    const int times = atoi(argv[2]);
+    if (argc == 4 && strcmp(argv[1], "--parse") == 0) {
+        printf("%.9f\n", cost_of_parse(argv[3], times));
+        return 0;
+    }
+    const struct cost cost = cost_of_program((const char *const *)&argv[4], argv[3], times);
+    printf("%.9f %.1f\n", cost.seconds, (double)cost.peak_kb / 1024);
+    return cost.status;
+}
+
 int main(int argc, char **argv)
 {
+    if ((argc == 4 && strcmp(argv[1], "--parse") == 0)
+        || (argc > 4 && strcmp(argv[1], "--cost") == 0))
+        return print_cost(argc, argv);
     if (argc == 5 && strcmp(argv[1], "--jobs") == 0) {
         source = argv[4];
         return print_jobs(argv[2], argv[3]);
