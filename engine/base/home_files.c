@@ -156,3 +156,10 @@ int home_files_each(const char *home, const char *folder, const char *ending, in
     return home_files_inside(home) ? each_inside(folder, ending, depth, visit, data)
                                    : home_folder_each(home, folder, ending, depth, visit, data);
 }
+
+void home_files_unread(const char *home, const char *folder, int depth,
+                       void (*visit)(void *data, const char *path, int why), void *data)
+{
+    if (!home_files_inside(home))
+        home_folder_unread(home, folder, depth, visit, data);
+}

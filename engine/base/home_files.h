@@ -31,6 +31,12 @@ enum file_result home_files_read(char **text, size_t *length, const char *home, 
 int home_files_each(const char *home, const char *folder, const char *ending, int depth,
                     void (*visit)(void *data, const char *path), void *data);
 
+/* Calls visit(data, path, why) for each folder or file below home/folder that home_files_each
+ * passes over because it cannot be looked at: why is an errno, or FOLDER_TOO_DEEP
+ * (folder_walk.h) for a folder deeper than `depth`. */
+void home_files_unread(const char *home, const char *folder, int depth,
+                       void (*visit)(void *data, const char *path, int why), void *data);
+
 /* The files packed into the program: made by the build (engine/packing/pack_home.c). */
 struct pack home_files_packed(void);
 

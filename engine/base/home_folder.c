@@ -78,7 +78,8 @@ static bool look_at_file(void *data, const char *path)
 }
 
 /* What lies beside it is visited all the same. A link that leads nowhere matters where it is
- * called like what is looked for. */
+ * called like what is looked for. That some lies deeper than was asked for is no failure:
+ * home_folder_unread tells it. */
 static bool note_unread(void *data, const char *path, int why)
 {
     struct looking *look = data;
@@ -102,4 +103,34 @@ int home_folder_each(const char *home, const char *folder, const char *ending, i
         folder_walk(joined, depth, &(struct folder_visit){look_at_file, note_unread, &look, false});
     errno = look.why;
     return look.why == 0 ? 0 : -1;
+}
+
+/* Of a home: whom to tell of what cannot be looked at. */
+struct telling {
+    size_t prefix;
+    void (*visit)(void *data, const char *path, int why);
+    void *data;
+};
+
+static bool pass_file(void *data, const char *path)
+{
+    (void)data, (void)path;
+    return true;
+}
+
+static bool tell_unread(void *data, const char *path, int why)
+{
+    const struct telling *telling = data;
+    telling->visit(telling->data, path + telling->prefix, why);
+    return true;
+}
+
+void home_folder_unread(const char *home, const char *folder, int depth,
+                        void (*visit)(void *data, const char *path, int why), void *data)
+{
+    char joined[PATH_MAX];
+    struct telling telling = {strlen(home) + 1, visit, data};
+    const int length = snprintf(joined, sizeof(joined), "%s/%s", home, folder);
+    if (length > 0 && (size_t)length < sizeof(joined))
+        folder_walk(joined, depth, &(struct folder_visit){pass_file, tell_unread, &telling, false});
 }

@@ -12,5 +12,7 @@ enum file_result home_folder_read(char **text, size_t *length, const char *home,
                                   size_t limit);
 int home_folder_each(const char *home, const char *folder, const char *ending, int depth,
                      void (*visit)(void *data, const char *path), void *data);
+void home_folder_unread(const char *home, const char *folder, int depth,
+                        void (*visit)(void *data, const char *path, int why), void *data);
 
 #endif

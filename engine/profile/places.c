@@ -1,15 +1,19 @@
 #include "profile/places.h"
 
 #include "base/date.h"
+#include "base/folder_walk.h"
+#include "base/home_files.h"
+#include "base/text.h"
 
 #include <errno.h>
 #include <stdbool.h>
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
 /* Past so many days the newest are what matters, and they are in. A place without a first
  * day stands on any; this is one. */
-enum { DAYS_MOST = 512, ANY_DAY = 20000101 };
+enum { DAYS_MOST = 512, ANY_DAY = 20000101, FOLDERS_DEEPEST = 6 };
 
 /* Days on which some place of the home changes, newest first. */
 struct days {
@@ -34,8 +38,38 @@ static void note_id(void *data, const char *path)
 void places_ids(const char *home, struct strings *ids, struct arena *arena)
 {
     struct listing listing = {ids, arena};
-    if (home_each(home, "jurisdictions", ".lua", 6, note_id, &listing) != 0 && errno == ENOMEM)
+    if (home_each(home, "jurisdictions", ".lua", FOLDERS_DEEPEST, note_id, &listing) != 0
+        && errno == ENOMEM)
         arena->failed = true;
+}
+
+struct telling {
+    void (*visit)(void *data, const char *path, const char *why);
+    void *data;
+};
+
+static void tell_unread(void *data, const char *path, int why)
+{
+    const struct telling *telling = data;
+    char words[160];
+    /* A link that leads nowhere: of no account unless it is called like a place. */
+    if (why == ENOENT && !text_ends_in(path, ".lua"))
+        return;
+    if (why == FOLDER_TOO_DEEP)
+        snprintf(words, sizeof(words),
+                 "lies more than %d folders below jurisdictions/: no place in it is listed or "
+                 "proved; move it up",
+                 FOLDERS_DEEPEST);
+    else
+        snprintf(words, sizeof(words), "cannot be read: %s", strerror(why));
+    telling->visit(telling->data, path, words);
+}
+
+void places_unread(const char *home, void (*visit)(void *data, const char *path, const char *why),
+                   void *data)
+{
+    struct telling telling = {visit, data};
+    home_files_unread(home, "jurisdictions", FOLDERS_DEEPEST, tell_unread, &telling);
 }
 
 /* Kept newest first, each once. */
@@ -128,6 +162,13 @@ static int standing_order(const void *a, const void *b)
     return strcmp(left->profile->id, right->profile->id);
 }
 
+static void note_skipped(void *data, const char *path, const char *why)
+{
+    struct places *places = data;
+    strings_add(&places->skipped, &places->arena,
+                arena_format(&places->arena, "%s (%s)", path, why));
+}
+
 int places_stand(struct place_cache *cache, const char *home, long date, struct places *places)
 {
     struct strings ids = {0};
@@ -144,6 +185,7 @@ int places_stand(struct place_cache *cache, const char *home, long date, struct 
         else
             strings_add(&places->skipped, &places->arena, ids.items[i]);
     }
+    places_unread(home, note_skipped, places);
     if (places->items == NULL || places->arena.failed)
         return -1;
     qsort(places->items, places->count, sizeof(*places->items), standing_order);

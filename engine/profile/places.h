@@ -22,6 +22,11 @@ struct places {
 /* The ids of all places of a home, by name, whether they load or not. */
 void places_ids(const char *home, struct strings *ids, struct arena *arena);
 
+/* Calls visit(data, path, why) for what below jurisdictions/ can hold no place that is listed:
+ * a folder too deep, or that cannot be read. */
+void places_unread(const char *home, void (*visit)(void *data, const char *path, const char *why),
+                   void *data);
+
 /* The last day that is sure to show the newest edition of a place: the
  * beginning of its last block that its parents reach. 0 when there is none.
  * What is wrong with its files is not said here; being out of memory is. */

@@ -47,6 +47,11 @@ static void note_broke(void *data, const struct finding *finding)
         proof_remark_broken(proof, place, block, finding);
 }
 
+static void note_unread(void *data, const char *path, const char *why)
+{
+    proof_place_unread(data, path, why);
+}
+
 static bool is_cases_file(const char *file, const char *id)
 {
     static const char FOLDER[] = "jurisdictions/";
@@ -67,6 +72,8 @@ static void prove_up_to(void *data, const char *file)
             end = i + 1;
     while (proof->ids_proved < end && !proof->arena.failed)
         proof_place(proof->laws, proof, proof->ids.items[proof->ids_proved++], proof->date);
+    if (file == NULL)
+        places_unread(proof->laws->home, note_unread, proof);
 }
 
 static void begin_case(void *data, const char *file)

@@ -140,6 +140,9 @@ void proof_remark(struct proof *proof, struct place_proof *place, struct proof_b
 /* Internal to the room: adds one place, all but its cases. */
 void proof_place(struct laws *laws, struct proof *proof, const char *id, long date);
 
+/* Internal to the room: adds what is no place that could be proved, and why. */
+void proof_place_unread(struct proof *proof, const char *path, const char *why);
+
 /* Internal to the room: the laws proved, whose cases are watched. */
 bool proof_watches(const struct proof *proof, const struct law *law);
 void proof_watch(struct proof *proof, const struct law *law);

@@ -392,20 +392,38 @@ static void note_own_rules(struct proving *p, const struct block *block)
                                       own, block->rules));
 }
 
+static struct place_proof *place_new(struct proof *proof, const char *id)
+{
+    struct place_proof **at = &proof->places;
+    while (*at != NULL)
+        at = &(*at)->next;
+    struct place_proof *place = arena_alloc(&proof->arena, sizeof(*place));
+    if (place == NULL)
+        return NULL;
+    place->id = place->title = id;
+    place->cases_file = arena_format(&proof->arena, "jurisdictions/%s.cases.lua", id);
+    if (place->cases_file == NULL)
+        return NULL;
+    *at = place;
+    return place;
+}
+
+void proof_place_unread(struct proof *proof, const char *path, const char *why)
+{
+    struct place_proof *place = place_new(proof, arena_copy(&proof->arena, path));
+    struct proof_block *block = place == NULL ? NULL : block_new(proof, place);
+    if (block != NULL)
+        proof_remark(proof, place, block,
+                     (struct remark){path, 0, true, arena_copy(&proof->arena, why), NULL});
+}
+
 void proof_place(struct laws *laws, struct proof *proof, const char *id, long date)
 {
     struct proving p = {.laws = laws, .proof = proof, .date = date};
     struct problems problems = {0};
-    struct place_proof **at = &proof->places;
-    while (*at != NULL)
-        at = &(*at)->next;
-    p.place = *at = arena_alloc(&proof->arena, sizeof(*p.place));
+    p.place = place_new(proof, id);
     if (p.place == NULL)
         return;
-    p.place->id = p.place->title = id;
-    p.place->cases_file = arena_format(&proof->arena, "jurisdictions/%s.cases.lua", id);
-    if (p.place->cases_file == NULL)
-        p.place->cases_file = "";
     p.written = place_cache_get(&laws->cache, laws->home, id, &proof->arena, &proof->sources,
                                 &problems);
     if (p.written == NULL) {

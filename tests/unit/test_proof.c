@@ -881,6 +881,28 @@ static void tells_what_erred_while_an_edition_rests(void **state)
     end(&proof);
 }
 
+/* A place that no listing comes to would be left out of every proof in silence. */
+static void tells_of_folders_too_deep(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    home_write(&proof.home, "jurisdictions/a/b/c/d/e/f/pine.lua",
+               "jurisdiction \"a/b/c/d/e/f/pine\" { title = \"Pine\", invented = true,\n"
+               "  follows = \"model/base\" }\n");
+    prove(&proof, NULL);
+    assert_lacks(proof.report, "too deep");
+    assert_lacks(proof.report, "folders below");
+    assert_has(proof.report, "Pine (a/b/c/d/e/f/pine");
+    home_write(&proof.home, "jurisdictions/a/b/c/d/e/f/g/oak.lua", "x\n");
+    prove(&proof, NULL);
+    join_lines(proof.report);
+    assert_has(proof.report, "error jurisdictions/a/b/c/d/e/f/g: lies more than 6 folders below "
+                             "jurisdictions/: no place in it is listed or proved; move it up");
+    assert_has(proof.report, "1 error");
+    end(&proof);
+}
+
 /* The whole, and the topics -------------------------------------------------------- */
 
 static void proves_topics_and_everything(void **state)
@@ -1166,6 +1188,7 @@ int main(void)
         cmocka_unit_test(finds_a_drop_that_the_parent_made_already),
         cmocka_unit_test(finds_what_is_wrong_with_its_rules),
         cmocka_unit_test(finds_what_only_its_cases_reach),
+        cmocka_unit_test(tells_of_folders_too_deep),
         cmocka_unit_test(tells_what_erred_while_an_edition_rests),
         cmocka_unit_test(proves_topics_and_everything),
         cmocka_unit_test(gives_the_same_as_json),
