@@ -29,6 +29,12 @@ struct mutated {
     enum mutate_state state;
     size_t tried, noticed;
     struct strings missed; /* the steps that changed nothing, in words */
+    /* While figures are moved: */
+    const struct law *law; /* whose the figure is, perhaps at rest */
+    struct value set;      /* the value as it was first met with */
+    bool *seen;            /* of each of its steps (mutate_step.h): some case noticed it */
+    bool judged, asked;    /* some case judged by it; asked for it at all */
+    bool can_grow;         /* there are words to add to the set */
     struct mutated *next;
 };
 

@@ -2,6 +2,7 @@
  * for again is the one it was. */
 #include "law/law.h"
 #include "prove/explain.h"
+#include "prove/mutate.h"
 #include "prove/proof.h"
 #include "support/small_law.h"
 
@@ -98,6 +99,21 @@ static void a_proof_keeps_few_awake(void **state)
     laws_free(&laws);
 }
 
+/* Every case of every place is judged, and for each figure moved again. */
+static void moving_figures_keeps_few_awake(void **state)
+{
+    (void)state;
+    struct laws laws = {.home = EAVEMARK_HOME_DIR};
+    struct mutation mutation = {.first = NULL};
+    mutate_run(&laws, "slope", &mutation);
+    assert_int_equal(mutation.problems.count, 0);
+    assert_true(mutation.counts[MUTATE_NOTICED] > 20);
+    assert_true(mutation.case_count > 5000);
+    assert_true(count_awake(&laws) <= PROOF_LAWS_AWAKE);
+    mutate_free(&mutation);
+    laws_free(&laws);
+}
+
 /* Twenty places whose rules keep tables that take 15 MB and more. */
 static void make_large_places(struct temporary_home *home)
 {
@@ -165,8 +181,11 @@ static void what_is_held_stays_awake(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(those_used_last_stay_awake), cmocka_unit_test(steps_stay_counted),
-        cmocka_unit_test(a_proof_keeps_few_awake),    cmocka_unit_test(large_laws_rest_sooner),
+        cmocka_unit_test(those_used_last_stay_awake),
+        cmocka_unit_test(steps_stay_counted),
+        cmocka_unit_test(a_proof_keeps_few_awake),
+        cmocka_unit_test(moving_figures_keeps_few_awake),
+        cmocka_unit_test(large_laws_rest_sooner),
         cmocka_unit_test(what_is_held_stays_awake),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
