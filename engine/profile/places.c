@@ -46,14 +46,16 @@ void places_ids(const char *home, struct strings *ids, struct arena *arena)
 struct telling {
     void (*visit)(void *data, const char *path, const char *why);
     void *data;
+    bool failed; /* out of memory */
 };
 
 static void tell_unread(void *data, const char *path, int why)
 {
-    const struct telling *telling = data;
+    struct telling *telling = data;
     char words[160];
+    telling->failed = telling->failed || why == ENOMEM;
     /* A link that leads nowhere: of no account unless it is called like a place. */
-    if (why == ENOENT && !text_ends_in(path, ".lua"))
+    if (why == ENOMEM || (why == ENOENT && !text_ends_in(path, ".lua")))
         return;
     if (why == FOLDER_TOO_DEEP)
         snprintf(words, sizeof(words),
@@ -65,11 +67,12 @@ static void tell_unread(void *data, const char *path, int why)
     telling->visit(telling->data, path, words);
 }
 
-void places_unread(const char *home, void (*visit)(void *data, const char *path, const char *why),
+bool places_unread(const char *home, void (*visit)(void *data, const char *path, const char *why),
                    void *data)
 {
-    struct telling telling = {visit, data};
+    struct telling telling = {visit, data, false};
     home_files_unread(home, "jurisdictions", FOLDERS_DEEPEST, tell_unread, &telling);
+    return !telling.failed;
 }
 
 /* Kept newest first, each once. */
@@ -185,7 +188,8 @@ int places_stand(struct place_cache *cache, const char *home, long date, struct 
         else
             strings_add(&places->skipped, &places->arena, ids.items[i]);
     }
-    places_unread(home, note_skipped, places);
+    if (!places_unread(home, note_skipped, places))
+        places->arena.failed = true;
     if (places->items == NULL || places->arena.failed)
         return -1;
     qsort(places->items, places->count, sizeof(*places->items), standing_order);

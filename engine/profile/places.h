@@ -23,8 +23,8 @@ struct places {
 void places_ids(const char *home, struct strings *ids, struct arena *arena);
 
 /* Calls visit(data, path, why) for what below jurisdictions/ can hold no place that is listed:
- * a folder too deep, or that cannot be read. */
-void places_unread(const char *home, void (*visit)(void *data, const char *path, const char *why),
+ * a folder too deep, or that cannot be read. False when out of memory. */
+bool places_unread(const char *home, void (*visit)(void *data, const char *path, const char *why),
                    void *data);
 
 /* The last day that is sure to show the newest edition of a place: the

@@ -72,8 +72,8 @@ static void prove_up_to(void *data, const char *file)
             end = i + 1;
     while (proof->ids_proved < end && !proof->arena.failed)
         proof_place(proof->laws, proof, proof->ids.items[proof->ids_proved++], proof->date);
-    if (file == NULL)
-        places_unread(proof->laws->home, note_unread, proof);
+    if (file == NULL && !places_unread(proof->laws->home, note_unread, proof))
+        proof->arena.failed = true;
 }
 
 static void begin_case(void *data, const char *file)
