@@ -8,9 +8,13 @@
 #include "command/workers.h"
 
 #include <errno.h>
+#include <malloc.h>
+#include <signal.h>
 #include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
+
+enum { MEMORY_KEPT = 32 * 1024 * 1024 };
 
 /* A batch under way; a line of input gives a line of output, in the same order. */
 struct batch {
@@ -195,17 +199,17 @@ static bool share_batch(struct batch *batch, size_t processes)
     struct relay relay;
     struct text line = TEXT_EMPTY;
     struct answer_to to = {.out = batch->out, .err = batch->err};
-    if (processes < 2 || !relay_start(&relay, processes, work_on_line, batch))
+    if (processes < 2 || !relay_start(&relay, processes, work_on_line, batch, &to))
         return false;
     for (;;) {
         const enum line_kind kind = line_read(batch->input, &line);
-        if (kind == LINE_END || relay.broken || ferror(batch->out))
+        if (kind == LINE_END || relay.broken)
             break;
         batch->number++;
         if (kind == LINE_BLANK && !line.failed)
             continue;
         batch->any = true;
-        relay_give(&relay, batch->number, kind, &line, &to);
+        relay_give(&relay, batch->number, kind, &line);
         line.failed = false;
     }
     if (!relay_finish(&relay, &to)) {
@@ -215,6 +219,9 @@ static bool share_batch(struct batch *batch, size_t processes)
     }
     note_status(batch, to.status);
     batch->why = to.why;
+    /* As if this process had written: whoever would no longer read is no fault. */
+    if (to.why == EPIPE)
+        raise(SIGPIPE);
     text_free(&line);
     return true;
 }
@@ -280,8 +287,19 @@ static bool run_whole(struct batch *batch)
     return true;
 }
 
+/* What one job took the next takes again: it is not given back to the system between them,
+ * which would clear it anew each time. */
+static void keep_memory(void)
+{
+#ifdef M_TRIM_THRESHOLD
+    mallopt(M_TRIM_THRESHOLD, MEMORY_KEPT);
+    mallopt(M_MMAP_THRESHOLD, MEMORY_KEPT / 2);
+#endif
+}
+
 int lines_check(const struct check *check, eavemark *handle)
 {
+    keep_memory();
     struct batch batch = {.check = check, .handle = handle, .err = stderr};
     struct output output;
     batch.input = open_input(check->job);

@@ -1,9 +1,14 @@
+#define _GNU_SOURCE /* fopencookie */
+
 #include "command/relay.h"
 
 #include "base/text.h"
 
 #include <errno.h>
+#include <poll.h>
+#include <signal.h>
 #include <stdlib.h>
+#include <string.h>
 #include <sys/socket.h>
 #include <sys/types.h>
 #include <sys/wait.h>
@@ -21,9 +26,9 @@ struct line_head {
     size_t length;
 };
 
-struct answer_head {
-    int status;
-    size_t out, err; /* bytes that follow */
+/* What a worker says at its end. */
+struct last_words {
+    int status, why;
 };
 
 /* Both ends -------------------------------------------------------------------------------- */
@@ -58,77 +63,218 @@ static bool receive_all(int socket, void *bytes, size_t length)
     return true;
 }
 
-/* The worker's end -------------------------------------------------------------------------- */
-
-/* One piece of lines; false when there are no more, or its end was cut off. */
-static bool work_through(int socket, relay_task *task, void *data, struct answer_to *to)
+static bool write_all(int file, const char *bytes, size_t length)
 {
-    struct line_head head;
-    while (receive_all(socket, &head, sizeof(head))) {
-        if (head.number == 0)
-            return true;
-        char *bytes = malloc(head.length + 1);
-        struct text line = {.bytes = bytes,
-                            .length = head.length,
-                            .capacity = head.length + 1,
-                            .failed = head.failed};
-        if (bytes == NULL || !receive_all(socket, bytes, head.length)) {
-            free(bytes);
+    while (length > 0) {
+        const ssize_t written = write(file, bytes, length);
+        if (written < 0 && errno == EINTR)
+            continue;
+        if (written <= 0)
             return false;
-        }
-        bytes[head.length] = '\0';
-        task(data, head.number, head.kind, &line, to);
-        text_free(&line);
+        bytes += written, length -= (size_t)written;
     }
-    return false;
+    return true;
 }
 
-/* Answers are kept until the whole piece is done: who waits for another's does not keep
- * this one from working. The streams are written anew for each piece. */
-struct keeping {
-    char *out, *err;
-    size_t out_size, err_size;
-    struct answer_to to;
+/* The worker's end -------------------------------------------------------------------------- */
+
+/* A worker goes on while the answers to earlier pieces still wait for their turn: so many
+ * pieces at most. */
+enum { WAITING_MOST = 4 };
+
+/* Its turn comes as a byte from the worker of the piece before, and goes on to that of the
+ * piece after. */
+struct serving {
+    int socket, turn, next_turn;
+    struct answer_to to;  /* into: */
+    struct text out, err; /* of pieces that wait, and of the one at hand */
+    int out_file, err_file;
+    size_t out_done, err_done; /* bytes written of what is in memory */
+    struct piece {
+        size_t out, err; /* where its answers end */
+    } waiting[WAITING_MOST];
+    size_t waiting_count;
 };
 
-static bool serve_piece(int socket, relay_task *task, void *data, struct keeping *keeping)
+/* Waits for the turn; for it or lines; or for nothing. */
+enum waiting { FOR_TURN, FOR_TURN_OR_LINES, FOR_NOTHING };
+
+static bool is_turn(const struct serving *serving, enum waiting wait)
 {
-    struct answer_to *to = &keeping->to;
-    rewind(to->out);
-    rewind(to->err);
-    to->status = 0;
-    if (!work_through(socket, task, data, to) || fflush(to->out) != 0 || fflush(to->err) != 0)
+    struct pollfd ends[] = {{.fd = serving->turn, .events = POLLIN},
+                            {.fd = serving->socket, .events = POLLIN}};
+    int ready;
+    do
+        ready = poll(ends, wait == FOR_TURN_OR_LINES ? 2 : 1, wait == FOR_NOTHING ? 0 : -1);
+    while (ready < 0 && errno == EINTR);
+    return ready > 0 && ends[0].revents != 0;
+}
+
+/* The answers to the oldest piece; false when that cannot be, or nobody is left to give the
+ * turn. */
+static bool write_oldest(struct serving *serving)
+{
+    const struct piece piece = serving->waiting[0];
+    char turn;
+    if (read(serving->turn, &turn, 1) != 1)
         return false;
-    const struct answer_head head = {to->status, (size_t)ftello(to->out), (size_t)ftello(to->err)};
-    return send_all(socket, &head, sizeof(head)) && send_all(socket, keeping->out, head.out)
-           && send_all(socket, keeping->err, head.err);
+    if (!write_all(serving->out_file, text_string(&serving->out) + serving->out_done,
+                   piece.out - serving->out_done)) {
+        serving->to.why = errno;
+        return false;
+    }
+    write_all(serving->err_file, text_string(&serving->err) + serving->err_done,
+              piece.err - serving->err_done);
+    serving->out_done = piece.out, serving->err_done = piece.err;
+    serving->waiting_count--;
+    memmove(serving->waiting, serving->waiting + 1, serving->waiting_count * sizeof(piece));
+    /* Whoever would have the turn may have no work left, and be gone. */
+    return write(serving->next_turn, &turn, 1) == 1 || errno == EPIPE;
+}
+
+static void drop_front(struct text *text, size_t length)
+{
+    if (length == 0)
+        return;
+    text->length -= length;
+    memmove(text->bytes, text->bytes + length, text->length + 1);
+}
+
+/* What is written need not be kept; moving what waits up front pays once it is the less. */
+static void drop_written(struct serving *serving)
+{
+    if (serving->out_done < serving->out.length / 2)
+        return;
+    for (size_t i = 0; i < serving->waiting_count; i++) {
+        serving->waiting[i].out -= serving->out_done;
+        serving->waiting[i].err -= serving->err_done;
+    }
+    drop_front(&serving->out, serving->out_done);
+    drop_front(&serving->err, serving->err_done);
+    serving->out_done = serving->err_done = 0;
+}
+
+static bool write_due(struct serving *serving, enum waiting wait)
+{
+    while (serving->waiting_count > 0 && is_turn(serving, wait))
+        if (!write_oldest(serving))
+            return false;
+    drop_written(serving);
+    return true;
+}
+
+static bool end_piece(struct serving *serving)
+{
+    if (fflush(serving->to.out) != 0 || fflush(serving->to.err) != 0)
+        return false;
+    serving->waiting[serving->waiting_count++] = (struct piece){serving->out.length,
+                                                                serving->err.length};
+    return write_due(serving, serving->waiting_count == WAITING_MOST ? FOR_TURN : FOR_NOTHING);
+}
+
+/* False where the line was cut off. */
+static bool work_on(struct serving *serving, relay_task *task, void *data,
+                    const struct line_head *head)
+{
+    char *bytes = malloc(head->length + 1);
+    struct text line = {.bytes = bytes,
+                        .length = head->length,
+                        .capacity = head->length + 1,
+                        .failed = head->failed};
+    if (bytes == NULL || !receive_all(serving->socket, bytes, head->length)) {
+        free(bytes);
+        return false;
+    }
+    bytes[head->length] = '\0';
+    task(data, head->number, head->kind, &line, &serving->to);
+    text_free(&line);
+    return true;
+}
+
+static ssize_t keep_bytes(void *text, const char *bytes, size_t length)
+{
+    struct text *kept = text;
+    text_add_n(kept, bytes, length);
+    return kept->failed ? 0 : (ssize_t)length;
+}
+
+/* open_memstream takes its memory anew for each piece. */
+static FILE *open_kept(struct text *text)
+{
+    return fopencookie(text, "w", (cookie_io_functions_t){.write = keep_bytes});
 }
 
 /* Never returns. Nothing of the parent's streams is flushed a second time. */
-static void serve(int socket, relay_task *task, void *data)
+static void serve(struct serving *serving, relay_task *task, void *data)
 {
-    struct keeping keeping = {.out = NULL};
-    keeping.to.out = open_memstream(&keeping.out, &keeping.out_size);
-    keeping.to.err = open_memstream(&keeping.err, &keeping.err_size);
-    while (keeping.to.out != NULL && keeping.to.err != NULL
-           && serve_piece(socket, task, data, &keeping))
-        ;
+    struct line_head head;
+    bool whole = true;
+    /* A reader who is gone is told of as any output that failed. */
+    signal(SIGPIPE, SIG_IGN);
+    serving->to.out = open_kept(&serving->out);
+    serving->to.err = open_kept(&serving->err);
+    if (serving->to.out == NULL || serving->to.err == NULL)
+        _exit(1);
+    while (whole && receive_all(serving->socket, &head, sizeof(head))) {
+        whole = head.number == 0 ? end_piece(serving) : work_on(serving, task, data, &head);
+        /* While it waits for the next piece it must not keep others waiting. */
+        if (head.number == 0)
+            whole = whole && write_due(serving, FOR_TURN_OR_LINES);
+    }
+    whole = whole && write_due(serving, FOR_TURN);
+    const struct last_words last = {serving->to.status, serving->to.why};
+    if (whole || last.why != 0)
+        send_all(serving->socket, &last, sizeof(last));
     _exit(0);
 }
 
-/* One more worker; false when the system refuses. */
-static bool start_one(struct relay *relay, relay_task *task, void *data)
+/* The giver's end ---------------------------------------------------------------------------- */
+
+/* The ways by which the turn goes round: [0] to take it, [1] to give it to the worker of that
+ * number. */
+struct turns {
+    int ends[RELAY_MOST][2];
+    size_t count;
+};
+
+static void turns_close(struct turns *turns, const struct serving *but)
+{
+    for (size_t i = 0; i < turns->count; i++)
+        for (size_t end = 0; end < 2; end++)
+            if (but == NULL
+                || (turns->ends[i][end] != but->turn && turns->ends[i][end] != but->next_turn))
+                close(turns->ends[i][end]);
+}
+
+/* The first has the turn. */
+static bool turns_open(struct turns *turns, size_t count)
+{
+    for (turns->count = 0; turns->count < count; turns->count++)
+        if (pipe(turns->ends[turns->count]) != 0)
+            break;
+    if (turns->count == count && write(turns->ends[0][1], "", 1) == 1)
+        return true;
+    turns_close(turns, NULL);
+    return false;
+}
+
+static bool start_one(struct relay *relay, struct turns *turns, struct serving *serving,
+                      relay_task *task, void *data)
 {
     int ends[2];
     if (socketpair(AF_UNIX, SOCK_STREAM | SOCK_CLOEXEC, 0, ends) != 0)
         return false;
+    serving->socket = ends[1];
+    serving->turn = turns->ends[relay->count][0];
+    serving->next_turn = turns->ends[(relay->count + 1) % turns->count][1];
     const pid_t process = fork();
     if (process == 0) {
-        /* Whoever holds the other end of a worker keeps it from seeing that it is done. */
+        /* Whoever holds an end of another's keeps it from seeing that nobody is left. */
         for (size_t i = 0; i < relay->count; i++)
             close(relay->items[i].socket);
         close(ends[0]);
-        serve(ends[1], task, data);
+        turns_close(turns, serving);
+        serve(serving, task, data);
     }
     close(ends[1]);
     if (process < 0) {
@@ -139,9 +285,6 @@ static bool start_one(struct relay *relay, relay_task *task, void *data)
     return true;
 }
 
-/* The giver's end ---------------------------------------------------------------------------- */
-
-/* Closing says that there is no more; then each is waited for, so that none stays behind. */
 static void end_all(struct relay *relay)
 {
     for (size_t i = 0; i < relay->count; i++)
@@ -153,84 +296,62 @@ static void end_all(struct relay *relay)
     text_free(&relay->lines);
 }
 
-bool relay_start(struct relay *relay, size_t count, relay_task *task, void *data)
+bool relay_start(struct relay *relay, size_t count, relay_task *task, void *data,
+                 const struct answer_to *to)
 {
+    struct turns turns;
+    struct serving serving = {.out_file = fileno(to->out), .err_file = fileno(to->err)};
     *relay = (struct relay){.count = 0};
     /* What is not written yet would be written by each. */
     fflush(NULL);
-    for (size_t i = 0; i < count && i < RELAY_MOST; i++) {
-        if (!start_one(relay, task, data)) {
-            end_all(relay);
-            return false;
-        }
-    }
-    return true;
+    if (count > RELAY_MOST || !turns_open(&turns, count))
+        return false;
+    while (relay->count < count && start_one(relay, &turns, &serving, task, data))
+        ;
+    turns_close(&turns, NULL);
+    if (relay->count == count)
+        return true;
+    end_all(relay);
+    return false;
 }
 
-/* In order of the lines: answers of other workers wait meanwhile. */
-static bool copy_bytes(int socket, size_t length, FILE *to)
+static void hand_over(struct relay *relay)
 {
-    char bytes[64 * 1024];
-    while (length > 0) {
-        const size_t some = length < sizeof(bytes) ? length : sizeof(bytes);
-        if (!receive_all(socket, bytes, some))
-            return false;
-        fwrite(bytes, 1, some, to);
-        length -= some;
-    }
-    return true;
-}
-
-/* The answers that a worker owes. */
-static void collect(struct relay *relay, struct worker *worker, struct answer_to *to)
-{
-    struct answer_head head;
-    if (!worker->busy || relay->broken)
-        return;
-    worker->busy = false;
-    const bool whole = receive_all(worker->socket, &head, sizeof(head))
-                       && copy_bytes(worker->socket, head.out, to->out);
-    if (whole && ferror(to->out) && to->why == 0)
-        to->why = errno;
-    if (!whole || !copy_bytes(worker->socket, head.err, to->err))
-        relay->broken = true;
-    else if (head.status > to->status)
-        to->status = head.status;
-}
-
-/* Hands the piece to the next in turn, whose answers are the oldest that are out: it has
- * nothing left to say then, and reads. */
-static void hand_over(struct relay *relay, struct answer_to *to)
-{
-    struct worker *worker = &relay->items[relay->next];
+    const struct worker *worker = &relay->items[relay->next];
     const struct line_head end = {.number = 0};
     relay->next = (relay->next + 1) % relay->count;
-    collect(relay, worker, to);
     text_add_n(&relay->lines, (const char *)&end, sizeof(end));
     if (relay->lines.failed || !send_all(worker->socket, relay->lines.bytes, relay->lines.length))
         relay->broken = true;
-    worker->busy = true;
     relay->lines.length = 0;
 }
 
 void relay_give(struct relay *relay, unsigned long number, enum line_kind kind,
-                const struct text *line, struct answer_to *to)
+                const struct text *line)
 {
     const struct line_head head = {
         .number = number, .kind = kind, .failed = line->failed, .length = line->length};
     text_add_n(&relay->lines, (const char *)&head, sizeof(head));
     text_add_n(&relay->lines, text_string(line), line->length);
     if (relay->lines.length >= PIECE_BYTES || relay->lines.failed)
-        hand_over(relay, to);
+        hand_over(relay);
 }
 
-/* The oldest answers first, as hand_over left them. */
 bool relay_finish(struct relay *relay, struct answer_to *to)
 {
     if (relay->lines.length > 0)
-        hand_over(relay, to);
+        hand_over(relay);
     for (size_t i = 0; i < relay->count; i++)
-        collect(relay, &relay->items[(relay->next + i) % relay->count], to);
+        shutdown(relay->items[i].socket, SHUT_WR);
+    for (size_t i = 0; i < relay->count; i++) {
+        struct last_words last;
+        if (!receive_all(relay->items[i].socket, &last, sizeof(last))) {
+            relay->broken = true;
+            continue;
+        }
+        to->why = to->why == 0 ? last.why : to->why;
+        to->status = last.status > to->status ? last.status : to->status;
+    }
     end_all(relay);
-    return !relay->broken;
+    return !relay->broken || to->why != 0;
 }

@@ -1,6 +1,6 @@
 /* relay.h - lines handed to several processes, and their answers in the order of the
  * lines. Each process works by itself: nothing is shared, and what comes out is the same
- * however many there are.
+ * however many there are. Each writes its answers itself, when it is its turn.
  */
 #ifndef EAVEMARK_COMMAND_RELAY_H
 #define EAVEMARK_COMMAND_RELAY_H
@@ -25,9 +25,8 @@ typedef void relay_task(void *data, unsigned long number, enum line_kind kind,
 
 struct relay {
     struct worker {
-        int socket; /* -1: none */
+        int socket;
         int process;
-        bool busy; /* it has lines whose answers were not read yet */
     } items[RELAY_MOST];
     size_t count;
     size_t next; /* to be given lines */
@@ -35,14 +34,17 @@ struct relay {
     bool broken; /* one ended before its work was done, or memory did */
 };
 
-/* Starts so many processes; false when they cannot be started: nothing is left then. */
-bool relay_start(struct relay *relay, size_t count, relay_task *task, void *data);
+/* Starts so many processes, which write to the two streams, of which the caller writes to
+ * none until the end; false when they cannot be started: nothing is left then. */
+bool relay_start(struct relay *relay, size_t count, relay_task *task, void *data,
+                 const struct answer_to *to);
 
-/* Hands over a line; writes answers to earlier ones as they come due. */
+/* Hands over a line. */
 void relay_give(struct relay *relay, unsigned long number, enum line_kind kind,
-                const struct text *line, struct answer_to *to);
+                const struct text *line);
 
-/* Writes all answers that are out, and ends the processes. False when some are lacking. */
+/* Waits until all answers are written, and sets status and why. False when some are
+ * lacking for another reason than why. */
 bool relay_finish(struct relay *relay, struct answer_to *to);
 
 #endif

@@ -277,6 +277,11 @@ for i in 1 2 3 4 5 6 7 8 9 10 11 12; do cat good.ndjson; echo '{"job": 1,'; echo
 run 2 check --lines --jobs 1 mixed.ndjson; cp out one.out; cp err one.err
 run 2 check --lines --jobs 3 mixed.ndjson
 cmp -s out one.out && cmp -s err one.err || flunk "--jobs 3 answers otherwise than --jobs 1"
+# So many that each process writes in turn many times.
+for _ in {1..150}; do cat good.ndjson; echo; done >many.ndjson
+run $whole check --lines --jobs 1 many.ndjson; cp out one.out
+run $whole check --lines --jobs 3 many.ndjson
+cmp -s out one.out || flunk "--jobs 3 answers many lines otherwise than --jobs 1"
 run 2 check --lines --jobs 2 - ; warns 'holds no job'
 run 2 check --lines --jobs 0 good.ndjson; silent; warns 'from 1 to 64'
 run 2 check --jobs 2 job.json; silent; warns 'goes with --lines'
