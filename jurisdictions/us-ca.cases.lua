@@ -499,3 +499,9 @@ cases "fire.valley_metal" {
       thickness_in = 0.0179 } } },
   { "0.0179 in", expect = "warn", where = "valley", required = 0.019 },
 }
+
+cases "energy.bare_rafters" {
+  under = "us-ca",
+  { "rafter spaces laid bare, and left so", with = { ["attics[1].vented"] = false,
+    ["energy"] = { cavity_bare = true, bare_insulated = false } }, expect = "not_applicable" },
+}

@@ -1415,3 +1415,19 @@ for _, kind in ipairs { "wood_shingle", "wood_shake" } do
       where = "porch" },
   }
 end
+
+-- An old deck nailed anew where the land lies open: near the edges the nails of C may stand
+-- 1.216 times as far apart as those of D, as their height factors at 15 ft, 0.85 and 1.03
+-- (Table R301.2.1(2)), before they are rounded.
+local function renailed(ground, inches)
+  return { ["decks[1].work"] = "kept", ["decks[1].renailed"] = true, ["site.exposure"] = ground,
+    ["site.wind_vult_mph"] = 180, ["decks[1].nails.field_spacing_in"] = 0.5,
+    ["decks[1].nails.band_spacing_in"] = inches }
+end
+cases "wind.nail_spacing" {
+  under = "us-fl", date = EIGHTH,
+  { "as close as C asks", with = renailed("C", 3.007), expect = "pass" },
+  { "a hair wider", with = renailed("C", 3.008), expect = "warn", says = "near eaves" },
+  { "as close as D asks", with = renailed("D", 2.472), expect = "pass" },
+  { "a hair wider there", with = renailed("D", 2.473), expect = "warn", says = "near eaves" },
+}

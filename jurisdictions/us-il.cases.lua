@@ -26,3 +26,9 @@ cases "inspection.dry_in" {
   { "a look that the model leaves to the place", expect = "open",
     says = "was not read: its pages on visits" },
 }
+
+cases "drip_edge.rake" {
+  under = "us-il",
+  { "none", with = { ["roof.edges[4].drip_edge"] = false }, expect = "not_applicable",
+    where = "front left rake" },
+}

@@ -212,3 +212,9 @@ for _, zone in ipairs { "4C", "5B", "5C", "6B" } do
       expect = "warn", where = "attic", says = "struck out" },
   }
 end
+
+cases "fire.pv" {
+  under = "us-or",
+  { "panels of no class near the lot line", with = { ["site.lot_line_ft"] = 2,
+    ["solar.put_on"] = true, ["solar.fire_class"] = "none" }, expect = "not_applicable" },
+}

@@ -74,7 +74,7 @@ local co_due = reads({
   behind = { { "alarms.co_owner_exempt", "alarms.co_owner_exempt_before" } },
 }, function(job, figure)
   -- What is due in every house is due though the work is outside.
-  local exempt = figure "alarms.exterior_exempt" and not figure "alarms.co_in_every_house"
+  local exempt = not figure "alarms.co_in_every_house" and figure "alarms.exterior_exempt"
   local so, why = brought(job, figure, exempt, "alarms.co_by_permit", "alarms.co_by_price")
   if not so then return false, why end
   if figure "alarms.co_owner_exempt" and job.house.kind == "one_family"

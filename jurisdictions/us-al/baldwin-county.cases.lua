@@ -34,3 +34,15 @@ cases "shingle.wind_label" {
   { "class F", expect = "pass" },
   { "class A", with = { ["covering.D3161_class"] = "A" }, expect = "fail" },
 }
+
+cases "drip_edge.eave" {
+  under = "us-al/baldwin-county",
+  { "none", with = { ["roof.edges[1].drip_edge"] = false },
+    expect = "not_applicable", where = "front eave" },
+}
+
+cases "drip_edge.rake" {
+  under = "us-al/baldwin-county",
+  { "none", with = { ["roof.edges[4].drip_edge"] = false },
+    expect = "not_applicable", where = "front left rake" },
+}

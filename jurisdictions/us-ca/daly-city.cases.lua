@@ -43,3 +43,42 @@ cases "permit.late_fee" {
   { "no fee printed by the state", under = "us-ca", with = { ["permit.begun_before"] = true },
     expect = "not_applicable" },
 }
+
+cases "inspection.ladder_tied" {
+  under = "us-ca/daly-city", from = "paperwork",
+  { "tied", expect = "pass" },
+  { "not tied", with = { ["inspection.ladder_tied"] = false }, expect = "fail" },
+}
+
+cases "inspection.ladder_past" {
+  under = "us-ca/daly-city", from = "paperwork",
+  { "36 in, exactly", expect = "pass", required = 36 },
+  { "a hair less", with = { ["inspection.ladder_past_eave_in"] = 35.999 }, expect = "fail" },
+}
+
+cases "inspection.ladder_rating" {
+  under = "us-ca/daly-city", from = "paperwork",
+  { "300 lb, exactly", expect = "pass", required = 300 },
+  { "a hair less", with = { ["inspection.ladder_rating_lb"] = 299.9 }, expect = "fail" },
+}
+
+cases "inspection.mid_roof_moment" {
+  under = "us-ca/daly-city", from = "paperwork",
+  { "with courses laid", with = { ["inspection.mid_roof.moment"] = "courses_laid" },
+    expect = "pass" },
+  { "dried in, and nothing laid", with = { ["inspection.mid_roof.moment"] = "dried_in" },
+    expect = "fail" },
+}
+
+cases "permit.registration" {
+  under = "us-ca/daly-city", from = "paperwork",
+  { "registered", expect = "pass" },
+  { "not", with = { ["contractor.registered"] = false }, expect = "fail" },
+}
+
+cases "papers.insurance" {
+  under = "us-ca/daly-city", from = "paperwork",
+  { "that of the workers", with = { ["contractor.insurance"] = { "workers_comp" } },
+    expect = "pass" },
+  { "only liability", with = { ["contractor.insurance"] = { "liability" } }, expect = "fail" },
+}

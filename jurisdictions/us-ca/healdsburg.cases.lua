@@ -25,3 +25,9 @@ cases "alarms.smoke" {
   under = "us-ca/healdsburg", from = "paperwork",
   { "none in the halls", with = { ["alarms.smoke_at"] = { "each_bedroom" } }, expect = "fail" },
 }
+
+cases "inspection.deck" {
+  under = "us-ca/healdsburg", from = "paperwork",
+  { "looked at", expect = "pass" },
+  { "not", with = { ["inspection.deck.proof"] = "none" }, expect = "fail" },
+}

@@ -52,3 +52,9 @@ for left_out, word in ipairs(STATES) do
     { "without " .. word, with = { ["papers.application_states"] = rest }, expect = "fail" },
   }
 end
+
+cases "papers.maker_specification" {
+  under = "us-ca/montebello", from = "paperwork",
+  { "handed in", expect = "pass" },
+  { "not", with = { ["papers.maker_specification"] = false }, expect = "fail" },
+}

@@ -54,3 +54,16 @@ for left_out, word in ipairs(STATES) do
     { "without " .. word, with = { ["papers.application_states"] = rest }, expect = "fail" },
   }
 end
+
+cases "permit.violations" {
+  under = "us-ca/sonoma-county", from = "paperwork",
+  { "none open", expect = "pass" },
+  { "one", with = { ["site.open_violations"] = true }, expect = "fail" },
+}
+
+cases "permit.holder" {
+  under = "us-ca/sonoma-county", from = "paperwork",
+  { "the contractor", expect = "pass" },
+  { "someone else", with = { ["permit.holder"] = "other" }, expect = "fail" },
+  { "the owner", with = { ["permit.holder"] = "owner" }, expect = "pass" },
+}

@@ -64,3 +64,11 @@ cases "deck.thickness" {
   under = "us-ca/thousand-oaks",
   { "0.468 in, and no listing", with = spaced(0.468, false), expect = "fail" },
 }
+
+cases "deck.solid" {
+  under = "us-ca/thousand-oaks", with = { ["covering.kind"] = "concrete_tile" },
+  { "spaced boards kept under tile", with = { ["decks[1].kind"] = "spaced_board",
+    ["decks[1].work"] = "kept" }, expect = "fail" },
+  { "panels over them", with = { ["decks[1].kind"] = "spaced_board",
+    ["decks[1].work"] = "paneled_over" }, expect = "pass" },
+}

@@ -18,3 +18,9 @@ cases "drip_edge.eave" {
   { "asked for since IRC 2012", under = "model/irc-2012", expect = "fail",
     where = "front eave" },
 }
+
+cases "drip_edge.rake" {
+  under = "us-co/arvada",
+  { "none", with = { ["roof.edges[4].drip_edge"] = false },
+    expect = "not_applicable", where = "front left rake" },
+}

@@ -67,3 +67,9 @@ cases "alarms.co_affidavit" {
   { "under the code it follows", under = "model/irc-2015",
     with = { ["alarms.proof"] = "none" }, expect = "not_applicable" },
 }
+
+cases "ice_barrier.reach" {
+  under = "us-co/clear-creek-county",
+  { "none", with = { ["roof.edges[1].ice_barrier_reach_in"] = 0 },
+    expect = "fail", where = "front eave" },
+}

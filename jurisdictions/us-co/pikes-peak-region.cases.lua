@@ -62,3 +62,9 @@ cases "permit.life" {
   { "361 days: there is one extension only", with = { ["permit.longest_idle_days"] = 361,
     ["permit.extended"] = true }, expect = "fail", required = 360 },
 }
+
+cases "drip_edge.rake" {
+  under = "us-co/pikes-peak-region", date = "2018-05-31",
+  { "none", with = { ["roof.edges[4].drip_edge"] = false },
+    expect = "not_applicable", where = "front left rake" },
+}

@@ -47,3 +47,9 @@ cases "papers.underlayment_stated" {
   under = "us-fl/pasco-county", from = "paperwork",
   { "2002, self-adhered", with = house(2002, "self_adhered"), expect = "pass" },
 }
+
+cases "papers.contract" {
+  under = "us-fl/pasco-county", from = "paperwork",
+  { "handed in", expect = "pass" },
+  { "not", with = { ["papers.contract"] = false }, expect = "fail" },
+}

@@ -66,3 +66,9 @@ cases "shingle.wind_class" {
   { "whether inside the zone is not said", without = { "site.high_velocity_hurricane_zone" },
     expect = "open", says = "/site/high_velocity_hurricane_zone" },
 }
+
+cases "papers.product_approval" {
+  under = "us-fl/unnamed-broward-rev-5", from = "paperwork",
+  { "two sheets, exactly", expect = "pass", required = 2 },
+  { "one", with = { ["papers.approval_sheets"] = 1 }, expect = "fail" },
+}

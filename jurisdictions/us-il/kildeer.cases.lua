@@ -103,3 +103,39 @@ cases "deck.thickness" {
   { "thin new spaced boards", with = { ["decks[1].kind"] = "spaced_board",
     ["decks[1].work"] = "replaced" }, expect = "fail", required = 0.5 },
 }
+
+cases "papers.contract" {
+  under = "us-il/kildeer", from = "paperwork",
+  { "handed in", expect = "pass" },
+  { "not", with = { ["papers.contract"] = false }, expect = "fail" },
+}
+
+cases "papers.liability" {
+  under = "us-il/kildeer", from = "paperwork",
+  { "a million dollars, exactly", expect = "pass", required = 1000000 },
+  { "a dollar less", with = { ["contractor.liability_usd"] = 999999 }, expect = "fail" },
+}
+
+cases "papers.association" {
+  under = "us-il/kildeer", from = "paperwork",
+  { "its letter", expect = "pass" },
+  { "without", with = { ["papers.association_letter"] = false }, expect = "fail" },
+}
+
+cases "permit.license" {
+  under = "us-il/kildeer", from = "paperwork",
+  { "a roofer's", expect = "pass" },
+  { "a general one", with = { ["contractor.license"] = "general" }, expect = "fail" },
+}
+
+cases "drip_edge.eave" {
+  under = "us-il/kildeer",
+  { "none", with = { ["roof.edges[1].drip_edge"] = false },
+    expect = "not_applicable", where = "front eave" },
+}
+
+cases "drip_edge.rake" {
+  under = "us-il/kildeer",
+  { "none", with = { ["roof.edges[4].drip_edge"] = false },
+    expect = "not_applicable", where = "front left rake" },
+}

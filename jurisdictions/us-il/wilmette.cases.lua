@@ -60,3 +60,27 @@ for left_out, word in ipairs(STATES) do
     { "without " .. word, with = { ["papers.application_states"] = rest }, expect = "fail" },
   }
 end
+
+cases "papers.sketch" {
+  under = "us-il/wilmette", from = "paperwork",
+  { "one, exactly", with = { ["papers.sketch_copies"] = 1 }, expect = "pass", required = 1 },
+  { "none", with = { ["papers.sketch_copies"] = 0 }, expect = "fail" },
+}
+
+cases "papers.site_measures" {
+  under = "us-il/wilmette", from = "paperwork",
+  { "described", expect = "pass" },
+  { "not", with = { ["papers.site_measures"] = false }, expect = "fail" },
+}
+
+cases "permit.bin" {
+  under = "us-il/wilmette", from = "paperwork",
+  { "with its permit", expect = "pass" },
+  { "without", with = { ["site.bin_permit"] = false }, expect = "fail" },
+}
+
+cases "permit.license" {
+  under = "us-il/wilmette", from = "paperwork",
+  { "a roofer's", expect = "pass" },
+  { "a general one", with = { ["contractor.license"] = "general" }, expect = "fail" },
+}

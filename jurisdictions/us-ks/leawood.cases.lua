@@ -44,3 +44,9 @@ cases "papers.association_notice" {
   { "one business day", with = { ["papers.association_notice_days"] = 1 }, expect = "fail",
     required = 2 },
 }
+
+cases "permit.license" {
+  under = "us-ks/leawood", from = "paperwork",
+  { "a roofer's", expect = "pass" },
+  { "none", with = { ["contractor.license"] = "none" }, expect = "fail" },
+}

@@ -34,3 +34,11 @@ cases "ventilation.high_share" {
   { "44 percent high", expect = "fail", where = "attic" },
   { "under the state", under = "us-mn", expect = "warn", where = "attic" },
 }
+
+cases "layers.total" {
+  under = "us-mn/rosemount",
+  { "a tear-off leaves one", expect = "pass", required = 1, found = 1 },
+  { "an overlay makes two", with = { ["scope.method"] = "overlay",
+    ["existing.layers_removed"] = 0, ["existing.coverings[1].removed"] = false },
+    expect = "fail", required = 1, found = 2 },
+}

@@ -39,3 +39,9 @@ cases "permit.registration" {
   { "under IRC 2012", under = "model/irc-2012", with = { ["contractor.registered"] = false },
     expect = "not_applicable" },
 }
+
+cases "drip_edge.rake" {
+  under = "us-mo/festus",
+  { "none", with = { ["roof.edges[4].drip_edge"] = false },
+    expect = "not_applicable", where = "front left rake" },
+}

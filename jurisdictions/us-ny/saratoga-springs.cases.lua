@@ -60,3 +60,9 @@ cases "inspection.access" {
   { "no way up, under the state", under = "us-ny", with = { ["inspection.access"] = "none" },
     expect = "fail" },
 }
+
+cases "permit.every" {
+  under = "us-ny/saratoga-springs", from = "paperwork",
+  { "issued", expect = "pass" },
+  { "none", with = { ["permit.status"] = "none" }, expect = "fail" },
+}

@@ -27,3 +27,15 @@ cases "drip_edge.eave" {
   under = "us-sc/goose-creek", with = { ["roof.edges[1].drip_edge"] = false },
   { "none asked for", expect = "not_applicable", where = "front eave" },
 }
+
+cases "drip_edge.rake" {
+  under = "us-sc/goose-creek",
+  { "none", with = { ["roof.edges[4].drip_edge"] = false },
+    expect = "not_applicable", where = "front left rake" },
+}
+
+cases "inspection.site_clean" {
+  under = "us-sc/goose-creek", from = "paperwork",
+  { "clean", expect = "pass" },
+  { "not", with = { ["site.clean"] = false }, expect = "fail" },
+}

@@ -43,3 +43,9 @@ cases "layers.total" {
     ["existing.layers_removed"] = 0, ["existing.coverings[1].removed"] = false },
     expect = "pass", required = 2 },
 }
+
+cases "underlayment.old_left" {
+  under = "us-tx/north-richland-hills",
+  { "an old ice barrier covered again", with = { ["existing.adhered_left"] = "ice_barrier",
+    ["existing.adhered_left_covered"] = true }, expect = "open", says = "says nothing" },
+}

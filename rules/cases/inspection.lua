@@ -33,6 +33,11 @@ end
 
 -- Handouts: before an overlay, and on any roof of 2:12 or flatter (Washington).
 cases "inspection.pre" {
+  under = STILLBEND, from = "paperwork",
+  { "an overlay, where no first look is asked for", with = OVERLAY, expect = "not_applicable" },
+}
+
+cases "inspection.pre" {
   under = QUILLBANK, from = "paperwork",
   { "a tear-off on a pitched roof", expect = "not_applicable" },
   { "an overlay, looked at first", with = OVERLAY, expect = "pass" },
@@ -460,6 +465,11 @@ cases "inspection.mid_roof_share" {
   { "a tenth of a percent laid", with = { ["inspection.mid_roof.covering_percent"] = 0.1 },
     expect = "fail", required = 0 },
 }
+cases "inspection.pre" {
+  under = STILLBEND, from = "paperwork",
+  { "an overlay, where no first look is asked for", with = OVERLAY, expect = "not_applicable" },
+}
+
 cases "inspection.pre" {
   under = QUILLBANK, from = "paperwork",
   { "a tear-off with a porch of 2.01:12",
