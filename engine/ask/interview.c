@@ -3,6 +3,7 @@
 #include "ask/interview_parts.h"
 #include "ask/item.h"
 #include "job/answer.h"
+#include "job/json.h"
 #include "job/validate.h"
 
 #include <stdlib.h>
@@ -52,10 +53,11 @@ static void forget_questions(struct interview *interview)
     interview->now = NULL;
 }
 
-void interview_of_habits(struct interview *interview)
+void interview_of_habits(struct interview *interview, cJSON *others)
 {
     interview->habits = true;
     interview->ahead = true;
+    interview->others = others;
 }
 
 /* What waits now and was not left out; one at least while there is a question. */
@@ -177,6 +179,14 @@ static bool read_value(struct interview *interview, const char *words, cJSON **v
     return law != NULL && item_read(value, &law->book->fields, question->field, words, why);
 }
 
+static bool answer_more(struct interview *interview, const char *words, struct text *why)
+{
+    struct problems none = {0};
+    const struct law *law = interview_law(interview->laws, interview->job, interview->file, &none);
+    problems_free(&none);
+    return law != NULL && interview_answer_more(interview, &law->book->fields, words, why);
+}
+
 bool interview_answer(struct interview *interview, const char *words, struct text *why)
 {
     const struct question *question = interview->now;
@@ -187,6 +197,8 @@ bool interview_answer(struct interview *interview, const char *words, struct tex
     }
     if (question->pointer == interview_sheet)
         return answer_sheet(interview, words, why);
+    if (question->pointer == interview_more)
+        return answer_more(interview, words, why);
     if (is_no_plan(question, words))
         return interview_unchanged(interview);
     if (question->part_count > 0)
@@ -232,14 +244,21 @@ cJSON *interview_sheet_of(const struct interview *interview, struct problems *pr
 {
     const struct law *bare = laws_fields(interview->laws, problems);
     cJSON *sheet = bare == NULL ? NULL : shop_lift(interview->job, &bare->book->fields);
-    if (bare != NULL && sheet == NULL)
+    if (bare != NULL
+        && (sheet == NULL || !interview_add_others(interview, &bare->book->fields, sheet)))
         problem_out_of_memory(problems);
     return sheet;
 }
 
-const cJSON *interview_draft(const struct interview *interview)
+cJSON *interview_draft(const struct interview *interview)
 {
-    return interview->job;
+    cJSON *draft = cJSON_Duplicate(interview->job, true);
+    if (draft != NULL && interview->others != NULL
+        && !json_set(draft, INTERVIEW_OTHERS, cJSON_Duplicate(interview->others, true))) {
+        cJSON_Delete(draft);
+        return NULL;
+    }
+    return draft;
 }
 
 void interview_free(struct interview *interview)
@@ -255,5 +274,6 @@ void interview_free(struct interview *interview)
     arena_free(&interview->kept);
     shop_free(&interview->shop);
     cJSON_Delete(interview->job);
+    cJSON_Delete(interview->others);
     free(interview);
 }

@@ -31,8 +31,11 @@ const struct question *interview_ask(struct interview *interview, struct problem
 void interview_go_ahead(struct interview *interview);
 
 /* Asks for a shop's habits only, and tells of nothing that fails: the job is no house of its
- * (shop_house.h). */
-void interview_of_habits(struct interview *interview);
+ * (shop_house.h). others, taken over: materials that a draft has put aside, or NULL. */
+void interview_of_habits(struct interview *interview, cJSON *others);
+
+/* What a draft calls them. */
+#define INTERVIEW_OTHERS "eavemark_others"
 
 /* A shop sheet of the habits that were answered; to be deleted. NULL with problems. */
 cJSON *interview_sheet_of(const struct interview *interview, struct problems *problems);
@@ -70,8 +73,9 @@ struct interview_counts interview_count(const struct interview *interview);
  * none yet. */
 const cJSON *interview_job(const struct interview *interview, struct problems *problems);
 
-/* The job so far, a job or not yet one. */
-const cJSON *interview_draft(const struct interview *interview);
+/* The job so far, a job or not yet one, with what a shop has put aside; to be deleted. NULL
+ * when out of memory. */
+cJSON *interview_draft(const struct interview *interview);
 
 void interview_free(struct interview *interview);
 

@@ -208,6 +208,8 @@ void interview_ask_next(struct interview *interview, const struct fields *fields
         ask_plan(interview, fields, lacking);
         return;
     }
+    if (best == NULL && interview_ask_more(interview, fields))
+        return;
     if (best != NULL && waits_for_sheet(interview, fields, best))
         ask_sheet(interview, fields);
     else

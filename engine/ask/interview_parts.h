@@ -9,7 +9,8 @@
 #include "judge/judge.h"
 #include "profile/place_list.h"
 
-extern const char interview_place[], interview_day[], interview_form[], interview_sheet[];
+extern const char interview_place[], interview_day[], interview_form[], interview_sheet[],
+    interview_more[];
 
 /* What was done, last first. */
 struct step {
@@ -33,10 +34,14 @@ struct interview {
     struct questions questions;
     struct question head; /* a required fact; its texts live in questions.arena */
     const struct question *now;
-    bool fresh;          /* it began from nothing: a sheet is to be confirmed */
-    bool without_sheet;  /* the sheet was turned down */
-    bool habits;         /* of a shop: nothing else is asked, nor told */
-    bool ahead;          /* for all stages, not only for what was reached */
+    bool fresh;         /* it began from nothing: a sheet is to be confirmed */
+    bool without_sheet; /* the sheet was turned down */
+    bool habits;        /* of a shop: nothing else is asked, nor told */
+    bool ahead;         /* for all stages, not only for what was reached */
+    cJSON *others;      /* of a shop: materials told before the one asked for now, a list by part */
+    const struct step *mark; /* the last before another was begun: no way back over it ... */
+    const char *mark_part;   /* ... and what was told of this part before is asked anew; or NULL */
+    char mark_name[64];
     struct arena kept;   /* what is kept from question to question */
     struct strings told; /* findings that fail, and were told: rule and place */
     struct place_list places;
@@ -108,6 +113,15 @@ bool interview_try_value(struct interview *interview, cJSON *value, const char *
                          struct text *why);
 bool interview_try_line(struct interview *interview, const char *words, struct text *why);
 bool interview_unchanged(struct interview *interview);
+
+/* Another material of a kind (interview_more.c): asked of a shop when nothing else is. False
+ * when there is nothing to ask. Answered: a fresh one is begun, or none. The sheet gets those
+ * told before; false when out of memory. */
+bool interview_ask_more(struct interview *interview, const struct fields *fields);
+bool interview_answer_more(struct interview *interview, const struct fields *fields,
+                           const char *words, struct text *why);
+bool interview_add_others(const struct interview *interview, const struct fields *fields,
+                          cJSON *sheet);
 
 /* The one place that has this id, or that the words fit. NULL with why. (interview_places.c) */
 const char *interview_place_by(struct interview *interview, const char *words, struct text *why);

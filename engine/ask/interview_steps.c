@@ -45,7 +45,11 @@ void interview_drop(struct interview *interview)
 bool interview_done(const struct interview *interview, const char *pointer)
 {
     const size_t length = strlen(pointer);
-    for (const struct step *step = interview->steps; step != NULL; step = step->before)
+    const size_t part = interview->mark_part == NULL ? 0 : strlen(interview->mark_part);
+    const bool anew = part > 0 && strncmp(pointer + 1, interview->mark_part, part) == 0
+                      && pointer[1 + part] == '/';
+    const struct step *last = anew ? interview->mark : NULL;
+    for (const struct step *step = interview->steps; step != last; step = step->before)
         for (const char *at = step->pointer; at != NULL; at = strchr(at, '\n')) {
             at += *at == '\n';
             if (strncmp(at, pointer, length) == 0 && (at[length] == '\0' || at[length] == '\n'))
@@ -67,7 +71,7 @@ struct interview_counts interview_count(const struct interview *interview)
 bool interview_back(struct interview *interview)
 {
     struct step *step = interview->steps;
-    if (step == NULL)
+    if (step == interview->mark)
         return false;
     if (step->job != NULL) {
         cJSON_Delete(interview->job);

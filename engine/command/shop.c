@@ -68,9 +68,10 @@ const struct command command_shop = {
     .summary = "start a shop sheet by questions, or lift one out of a job",
     .usage = "[options] [JOB]",
     .about = "Without JOB asks for the habits that the rules of a place want to know:\n"
-             "materials, nails, laps, who calls. Answers are given and kept as with `new`;\n"
-             "what is left open stays off the sheet. With JOB writes a sheet of the habits\n"
-             "that it states; what was special on that house is in it too: look it through.",
+             "materials, nails, laps, who calls; then whether there is another of a kind.\n"
+             "Answers are given and kept as with `new`; what is left open stays off the\n"
+             "sheet. With JOB writes a sheet of the habits that it states; what was special\n"
+             "on that house is in it too: look it through.",
     .options = OPTIONS,
     .option_count = sizeof(OPTIONS) / sizeof(OPTIONS[0]),
     .words = {KIND_FILE, KIND_NONE},

@@ -79,19 +79,22 @@ static eavemark_interview *interview_opened(eavemark *handle,
     }
     cJSON *job = first_job(handle, request, problems);
     /* interview_start takes the job over; where it is not reached, it is ours to delete. */
+    cJSON *others = request->habits ? cJSON_DetachItemFromObjectCaseSensitive(job, INTERVIEW_OTHERS)
+                                    : NULL;
     if (problems->count > 0 || problems->out_of_memory)
         cJSON_Delete(job);
     else
         opened->interview = interview_start(&handle->laws, job, &preset, opened->name, problems);
     opened->habits = request->habits;
     if (opened->interview == NULL) {
+        cJSON_Delete(others);
         inner_interview_close(opened);
         return NULL;
     }
     if (request->ahead)
         interview_go_ahead(opened->interview);
     if (request->habits)
-        interview_of_habits(opened->interview);
+        interview_of_habits(opened->interview, others);
     return opened;
 }
 
@@ -233,7 +236,9 @@ char *inner_interview_job(eavemark_interview *interview, size_t *answered, size_
 char *inner_interview_draft(const eavemark_interview *interview)
 {
     struct text text = TEXT_EMPTY;
-    char *line = cJSON_PrintUnformatted(interview_draft(interview->interview));
+    cJSON *draft = interview_draft(interview->interview);
+    char *line = draft == NULL ? NULL : cJSON_PrintUnformatted(draft);
+    cJSON_Delete(draft);
     if (line == NULL)
         return NULL;
     text_add(&text, line);

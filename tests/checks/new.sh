@@ -23,6 +23,10 @@ lacks() { ! grep -qF -- "$2" "$1" || flunk "$1 holds: $2"; }
 # The answer for a place, by the first line of the table that fits.
 answer() {
     local place said
+    if [ "$1" = /another ]; then # of a shop: what the file says, a line each time, then no
+        { head -1 another 2>/dev/null | grep . || echo n; } && sed -i 1d another 2>/dev/null
+        return 0
+    fi
     while IFS=$'\t' read -r place said; do
         # shellcheck disable=SC2053 # the place is a pattern
         [[ $place == /* && $1 == $place ]] && { printf '%s' "$said"; return 0; }
@@ -235,7 +239,7 @@ has talk "nothing else is asked here"
 lacks talk "not taken"
 lacks talk "fails"
 [ "$(wc -l <asked)" -le 50 ] || flunk "a sheet takes $(wc -l <asked) questions"
-sort asked >sorted && grep -vE '^/(date|covering|fasteners|underlayments|ice_barrier|drip_edge|flashing|permit|inspection|roof/(footprint/(eaves|rakes)|valleys)|decks/0/(nails|panel_gap_in)|attics/0/vents)(/|$)' sorted &&
+sort asked >sorted && grep -vE '^/(date|another|covering|fasteners|underlayments|ice_barrier|drip_edge|flashing|permit|inspection|roof/(footprint/(eaves|rakes)|valleys)|decks/0/(nails|panel_gap_in)|attics/0/vents)(/|$)' sorted &&
     flunk "no habit is asked for there"
 has begun.json '"eavemark_shop": 1'
 for habit in '"made_to": "D3462"' '"kind": "common_8d"' '"called_by": "contractor"' '"lining": "metal"' '"head_lap_in": 4'; do
@@ -245,6 +249,34 @@ for other in '"pitch"' '"form"' '"jurisdiction"' '"date"' '"layers"' '"span_rati
     lacks begun.json "$other"
 done
 sheet_asked=$(wc -l <asked)
+
+# Another of a kind: a list gets one more, a thing that a job has once is asked anew; both
+# are on the sheet by their names, and a job picks one. Two of a name are not taken, nor a
+# kind that there is not; a sitting that ends in between has lost nothing.
+printf 'underlayments: felt, peel and stick\ncovering: laminated, three tab\n' >another
+: >asked
+interview 100 --jurisdiction example/dunmarrow -o several.json
+lacks talk "not taken"
+for told in /underlayments/1/kind /covering/kind /covering/made_to; do
+    grep -qx "$told" asked || flunk "another is not asked for $told"
+done
+[ "$(grep -cx /covering/kind asked)" -eq 2 ] || flunk "another covering is not asked for anew"
+[ "$(grep -cx /underlayments/0/kind asked)" -eq 1 ] || flunk "the first sheet is asked for again"
+for said in '"name": "felt"' '"name": "peel and stick"' '"name": "laminated"' '"name": "three tab"'; do
+    has several.json "$said"
+done
+printf 'Two\ngable\n40\n26\n6:12\n12\n12\ntear-off, reroof\n1\ny\nthree tab\n.\n' |
+    "$program" new --jurisdiction example/dunmarrow --date 2026-05-04 --shop several.json \
+        -o picks.json 2>talk || flunk "$(cat talk)"
+has picks.json '"name": "three tab"'
+"$program" check --shop several.json picks.json >out 2>talk
+[ $? -le 1 ] || flunk "a sheet of several: $(cat talk)"
+printf 'covering: laminated, three tab\nstop\n' >another
+: >asked
+interview "$((sheet_asked + 1))" --jurisdiction example/dunmarrow -o ended.json
+has ended.json '"name": "laminated"'
+grep -qE 'eavemark_others' ended.json && flunk "the draft's own word is on the sheet"
+rm -f another
 command=new
 cp begun.json shop.json
 rm gable-dunmarrow-30.json
