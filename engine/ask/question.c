@@ -224,7 +224,7 @@ static const char *asked_for(struct gathering *g, const char *lacks)
         return NULL;
     const struct field *field = path_field(g->fields, pointer);
     if (field == NULL || field->type == FIELD_GROUP
-        || (field->measured && stage_by_word(field->stage) > (int)g->reached))
+        || (field->measured && field->stage > g->reached))
         return NULL;
     if (field->type != FIELD_REFERENCE)
         return pointer;

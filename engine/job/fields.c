@@ -46,8 +46,7 @@ int fields_start(struct fields *fields)
     fields->root->name = "";
     fields->root->path = "";
     fields->root->type = FIELD_GROUP;
-    /* What a field does not say for itself it has from here, down through its groups. */
-    fields->root->stage = "permit";
+    /* A field that does not say where its answer is has it from here, down through its groups. */
     fields->root->answer = FIELD_ANSWERS[0];
     return 0;
 }
@@ -286,7 +285,6 @@ static struct field *copy_spec(struct fields *fields, const char *path, const ch
     field->unit = arena_copy(arena, spec->unit);
     field->choices = copy_choices(arena, spec);
     field->refers = arena_copy(arena, spec->refers);
-    field->stage = arena_copy(arena, spec->stage == NULL ? "permit" : spec->stage);
     field->ask = arena_copy(arena, spec->ask);
     field->answer = arena_copy(arena, spec->answer);
     field->file = arena_copy(arena, spec->file);

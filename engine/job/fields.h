@@ -16,6 +16,7 @@
 #define EAVEMARK_JOB_FIELDS_H
 
 #include "base/arena.h"
+#include "job/stage.h"
 
 #include <stdbool.h>
 #include <stddef.h>
@@ -52,8 +53,7 @@ struct field {
     const char **choices;
     size_t choice_count;
     const char *refers; /* FIELD_REFERENCE: "underlayments", "roof.slopes" */
-    const char *stage;  /* stage at which the fact is known: "permit", "deck" ...;
-                                 fields_add takes NULL for "permit" */
+    enum stage stage;   /* at which the fact is known */
     const char *ask;    /* the question a person would be asked */
     const char *answer; /* where its answer is found: a word of FIELD_ANSWERS;
                                  fields_add takes NULL for where its parent's is */
@@ -97,7 +97,7 @@ int fields_start(struct fields *fields);
  * Returns NULL and sets *why (static or arena text) when the declaration is
  * refused: unknown parent (with the nearest), already declared, unit missing
  * from the name, empty range, a range where none belongs, a choice without
- * choices, unknown stage, unknown place of the answer, a reference to something that
+ * choices, unknown place of the answer, a reference to something that
  * is not a list, a habit that is none. */
 struct field *fields_add(struct fields *fields, const char *path, const struct field *spec,
                          const char **why);

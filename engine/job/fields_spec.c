@@ -1,7 +1,5 @@
 #include "job/fields_spec.h"
 
-#include "job/stage.h"
-
 #include <ctype.h>
 #include <math.h>
 #include <string.h>
@@ -226,10 +224,6 @@ bool fields_spec_sound(struct fields *fields, const char *path, const char *name
                             "\"%s\" is not a name: letters, digits and _, a letter first, at most "
                             "%d parts",
                             path, FIELDS_DEEPEST);
-        return false;
-    }
-    if (spec->stage != NULL && stage_by_word(spec->stage) < 0) {
-        *why = arena_format(&fields->arena, "there is no stage \"%s\"", spec->stage);
         return false;
     }
     if (spec->answer != NULL && !is_answer(spec->answer)) {

@@ -72,7 +72,8 @@ static void add_field(struct text *out, const struct field *field)
     add_range(&about, field);
     if (field->refers != NULL)
         text_addf(&about, " to an item of %s, by its name", field->refers);
-    text_addf(&about, "; %s at %s", field->measured ? "measured" : "known", field->stage);
+    text_addf(&about, "; %s at %s", field->measured ? "measured" : "known",
+              stage_word(field->stage));
     if (field->required)
         text_add(&about, "; required");
     if (field->habit != HABIT_NONE)

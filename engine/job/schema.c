@@ -94,7 +94,8 @@ static void put_said(struct building *building, cJSON *to, const struct field *f
         text_addf(&said, "In %s. ", field->unit);
     if (field->refers != NULL)
         text_addf(&said, "The name of an item of %s. ", field->refers);
-    text_addf(&said, "%s at the %s stage.", field->measured ? "Measured" : "Known", field->stage);
+    text_addf(&said, "%s at the %s stage.", field->measured ? "Measured" : "Known",
+              stage_word(field->stage));
     if (field->habit != HABIT_NONE)
         text_add(&said, " A shop sheet may say it.");
     if (field->of_place)

@@ -126,9 +126,9 @@ static void report_unknown(struct validation *check, const struct field *parent,
 /* What is measured at a later stage cannot have been: it is a plan in the wrong field. */
 static void check_stage(struct validation *check, const struct field *field)
 {
-    if (field->measured && stage_by_word(field->stage) > (int)check->reached)
+    if (field->measured && field->stage > check->reached)
         validate_report(check, "is measured at the %s stage, but the job is only at the %s stage",
-                        field->stage, stage_word(check->reached));
+                        stage_word(field->stage), stage_word(check->reached));
 }
 
 /* null is how some programs write that they do not know. */

@@ -1,8 +1,6 @@
 /* declare_field_lua.c - field "path" { ... }: a fact that a job may state. */
 #include "judge/bind_declare.h"
 
-#include <lauxlib.h>
-
 #include <string.h>
 
 static const char *const FIELD_KEYS[] = {"type",  "unit",  "range",    "choices",  "refers",
@@ -83,8 +81,7 @@ static int finish_field(lua_State *lua)
     spec.answer = declare_text(lua, "answer");
     if (strlen(spec.ask) > ASK_LONGEST)
         return declare_refuse(lua, "the question is longer than 1000 bytes");
-    /* The engine's own constant, so that it need not be kept. */
-    spec.stage = stage_word(declare_stage(lua, declare_need_text(lua, "stage")));
+    spec.stage = declare_stage(lua, declare_need_text(lua, "stage"));
     spec.file = reading->file;
     spec.required = declare_flag(lua, "required");
     spec.measured = declare_flag(lua, "measured");

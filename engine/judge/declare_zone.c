@@ -18,7 +18,7 @@ static void declare(struct declaring *reading, const char *name, const char *ask
     memcpy(choices, words->set, words->set_count * sizeof(*choices));
     struct field spec = {.type = FIELD_CHOICE,
                          .ask = ask,
-                         .stage = stage_word(STAGE_PERMIT),
+                         .stage = STAGE_PERMIT,
                          .file = file,
                          .choices = choices,
                          .choice_count = words->set_count};

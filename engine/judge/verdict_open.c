@@ -27,7 +27,7 @@ static const char *asked_for(const struct judging *judging, const struct field *
 /* The stage at which the fact can be known has not come. */
 static bool is_known_later(const struct field *field, enum stage reached)
 {
-    return field->stage != NULL && stage_by_word(field->stage) > (int)reached;
+    return field->stage > reached;
 }
 
 static const struct lacking *lacking_of(struct judging *judging)

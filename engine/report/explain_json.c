@@ -132,7 +132,7 @@ static bool add_fields(cJSON *root, const struct explanation *x)
         cJSON *object = add_object(array);
         added = object != NULL && json_add_text(object, "field", x->fields[i]->path)
                 && json_add_text(object, "unit", x->fields[i]->unit)
-                && json_add_text(object, "stage", x->fields[i]->stage)
+                && json_add_text(object, "stage", stage_word(x->fields[i]->stage))
                 && json_add_text(object, "ask", x->fields[i]->ask);
     }
     return added;

@@ -49,7 +49,8 @@ static bool add_question(cJSON *list, const struct question *question)
            && json_add_text(object, "found", telling_answer(field->answer))
            && add_bound(object, "least", field->has_least, field->least)
            && add_bound(object, "most", field->has_most, field->most)
-           && add_choices(object, question) && json_add_text(object, "stage", field->stage)
+           && add_choices(object, question)
+           && json_add_text(object, "stage", stage_word(field->stage))
            && add_rules(object, question);
 }
 

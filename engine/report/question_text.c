@@ -219,7 +219,7 @@ void report_question_help(const struct question *question, struct text *out)
 {
     struct text line = TEXT_EMPTY;
     text_addf(&line, "This is %s in the job, a %s known at the %s stage.", question->pointer,
-              field_type_said(question->field->type), question->field->stage);
+              field_type_said(question->field->type), stage_word(question->field->stage));
     page_phrase(out, 0, &line);
     for (size_t i = 1; i < question->part_count; i++)
         text_addf(out, "With it %s\n", question->parts[i].pointer);

@@ -61,7 +61,7 @@ static inline void sample_fields(struct fields *fields)
     sample_add(fields, "decks[].thickness_in", sample_range(FIELD_NUMBER, "in", 0.1, 4));
     struct field measured = sample_range(FIELD_NUMBERS, "in", 0.1, 60);
     measured.measured = true;
-    measured.stage = "deck";
+    measured.stage = STAGE_DECK;
     sample_add(fields, "decks[].measured_spacing_in", measured);
 }
 

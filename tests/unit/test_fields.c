@@ -44,7 +44,7 @@ static void both_spellings_of_a_path_are_found(void **state)
     assert_string_equal(pitch->name, "pitch");
     assert_string_equal(pitch->path, "roof.slopes[].pitch");
     assert_string_equal(pitch->parent->path, "roof.slopes");
-    assert_string_equal(pitch->stage, "permit");
+    assert_int_equal(pitch->stage, STAGE_PERMIT);
     assert_null(fields_find(fields, "roof.slopes[].pitch.more"));
     assert_null(fields_find(fields, "roof.slope"));
     assert_null(fields_find(fields, ""));
@@ -221,15 +221,6 @@ static void a_list_of_the_nameless_cannot_be_referred_to(void **state)
     assert_dangling(*state, "vents", "refers to \"vents\", whose items have no text \"name\"");
 }
 
-static void a_stage_is_one_of_four(void **state)
-{
-    assert_refused(*state, "x", (struct field){.type = FIELD_YES_NO, .stage = "drying"},
-                   "there is no stage \"drying\"");
-    assert_string_equal(
-        sample_add(*state, "x", (struct field){.type = FIELD_YES_NO, .stage = "dry-in"})->stage,
-        "dry-in");
-}
-
 /* Where the answer is found: as stated, else as its parent has it, else at the desk. */
 static void an_answer_is_found_somewhere(void **state)
 {
@@ -320,7 +311,6 @@ int main(void)
         CASE(a_list_never_declared_is_found_at_the_end),
         CASE(a_list_inside_a_list_cannot_be_referred_to),
         CASE(a_list_of_the_nameless_cannot_be_referred_to),
-        CASE(a_stage_is_one_of_four),
         CASE(an_answer_is_found_somewhere),
         CASE(near_names_are_found),
         CASE(namesakes_are_few_or_none),
