@@ -37,6 +37,7 @@ struct interview *interview_start(struct laws *laws, cJSON *job, const struct ov
     return NULL;
 }
 
+/* As the fields of later stages can be said now where they are planned, not measured. */
 void interview_go_ahead(struct interview *interview)
 {
     interview->ahead = true;
@@ -98,6 +99,9 @@ const struct result *interview_standing(const struct interview *interview)
     return &interview->result;
 }
 
+/* The job is judged anew for each question: what an answer settles or opens is not known
+ * before. Three things come before what waits: what every job must say, a question gone back
+ * to, and the plan. */
 const struct question *interview_ask(struct interview *interview, struct problems *problems)
 {
     if (interview->now != NULL)
@@ -160,6 +164,7 @@ static bool is_no_plan(const struct question *question, const char *words)
                || strcasecmp(words, "other") == 0);
 }
 
+/* A place is found by its words and a list read by its kinds; all else is read by its field. */
 static bool read_value(struct interview *interview, const char *words, cJSON **value,
                        struct text *why)
 {
@@ -179,6 +184,7 @@ static bool read_value(struct interview *interview, const char *words, cJSON **v
     return law != NULL && item_read(value, &law->book->fields, question->field, words, why);
 }
 
+/* What is wrong with the law was told when the question was put. */
 static bool answer_more(struct interview *interview, const char *words, struct text *why)
 {
     struct problems none = {0};
@@ -211,6 +217,7 @@ bool interview_answer(struct interview *interview, const char *words, struct tex
     return interview_try_value(interview, value, words, why);
 }
 
+/* Left out for this sitting: a step without a job, so that the way back passes over it. */
 bool interview_skip(struct interview *interview, struct text *why)
 {
     if (interview->now == NULL) {

@@ -20,6 +20,7 @@ bool interview_states(const cJSON *job, const char *name)
     return node != NULL && !cJSON_IsNull(node);
 }
 
+/* A word that is no stage is told when the job is validated. */
 enum stage interview_reached(const cJSON *job)
 {
     const char *word = interview_text(job, "stage");
@@ -27,6 +28,7 @@ enum stage interview_reached(const cJSON *job)
     return stage < 0 ? STAGE_PERMIT : (enum stage)stage;
 }
 
+/* In the order of the catalogue after those two: the name of the job comes third. */
 const struct field *interview_head_of(const struct fields *fields, const cJSON *job)
 {
     static const char *const FIRST[] = {interview_place, interview_day};
@@ -41,6 +43,7 @@ const struct field *interview_head_of(const struct fields *fields, const cJSON *
     return NULL;
 }
 
+/* A day that is none is refused as an answer; until then no law can be told by it. */
 const struct law *interview_law(struct laws *laws, const cJSON *job, const char *file,
                                 struct problems *problems)
 {
@@ -61,6 +64,7 @@ static bool is_still_to_come(const struct problem *problem, const struct fields 
     return field != NULL && field->required && !interview_states(job, field->name);
 }
 
+/* A sheet that was turned down stays at hand, for who goes back over that answer. */
 cJSON *interview_lay_out(const struct interview *interview, const cJSON *job, const struct law *law,
                          struct problems *problems)
 {
@@ -130,6 +134,7 @@ static void preset_fact(cJSON *job, const char *name, const char *value, const c
     }
 }
 
+/* A place or day that cannot be used ends the interview before its first question. */
 void interview_prepare(struct interview *interview, const struct overrides *preset,
                        struct problems *problems)
 {

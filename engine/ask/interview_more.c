@@ -94,6 +94,7 @@ static bool set_text(cJSON *object, const char *key, const char *text)
     return json_set(object, key, cJSON_CreateString(text));
 }
 
+/* A material of which nothing is known but what it is called. */
 static cJSON *named(const char *name)
 {
     cJSON *item = cJSON_CreateObject();
@@ -150,6 +151,7 @@ static bool put_aside(struct interview *interview, cJSON *group, const struct as
     return json_set(interview->job, asked->part, fresh);
 }
 
+/* A job picks by name: on one sheet no two of a kind may share it. */
 static bool is_free(const struct interview *interview, const struct asked_for *asked,
                     const cJSON *node, struct text *why)
 {

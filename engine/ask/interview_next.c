@@ -20,6 +20,7 @@ void interview_ask_head(struct interview *interview, const struct fields *fields
     interview->now = &interview->head;
 }
 
+/* An answer gone back to may decide nothing any more: it is asked for all the same. */
 void interview_ask_again(struct interview *interview, const struct fields *fields)
 {
     for (size_t i = 0; i < interview->questions.count; i++)
@@ -141,6 +142,7 @@ static bool part_is_habit(void *data, const struct line_part *part)
     return is_habit(part->field);
 }
 
+/* The question that waits at this place; NULL: none, or it was dealt with. */
 static struct question *waiting_at(struct interview *interview, const char *pointer)
 {
     for (size_t i = 0; i < interview->questions.count; i++)

@@ -28,6 +28,7 @@ static void say_places(const struct place_list *places, const char *words, struc
         text_addf(why, " and %zu more", found - PLACES_SHOWN);
 }
 
+/* An id is taken to the letter before words are looked for: "example/a" is no search. */
 const char *interview_place_by(struct interview *interview, const char *words, struct text *why)
 {
     struct place_list *places = places_of(interview);

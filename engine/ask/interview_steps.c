@@ -33,6 +33,7 @@ bool interview_push(struct interview *interview, cJSON *before)
     return true;
 }
 
+/* What the step stood for is lost with it: for the end, or after its job was put back. */
 void interview_drop(struct interview *interview)
 {
     struct step *step = interview->steps;
@@ -42,6 +43,7 @@ void interview_drop(struct interview *interview)
     free(step);
 }
 
+/* A step may be about a line of facts; of a material begun anew only the steps since count. */
 bool interview_done(const struct interview *interview, const char *pointer)
 {
     const size_t length = strlen(pointer);

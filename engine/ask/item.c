@@ -67,6 +67,7 @@ static bool name_counted(cJSON *items, const struct fields *fields, const struct
     return true;
 }
 
+/* "ridge, soffit strip, soffit strip" */
 struct pieces {
     char items[PIECES_MOST][PIECE_MOST];
     size_t count;
@@ -105,6 +106,7 @@ static size_t alike(const cJSON *items, const char *kind, const cJSON *item, siz
     return count;
 }
 
+/* By their kinds: two of one kind are told apart by a number. */
 static bool name_kinds(cJSON *items, const struct field *list)
 {
     cJSON *item = NULL;
@@ -132,6 +134,7 @@ static cJSON *item_of(const struct field *kind, const char *piece, struct text *
     return NULL;
 }
 
+/* Each piece is an item; the first that is not read refuses the whole line. */
 static bool read_kinds(cJSON **out, const struct field *list, const char *words, struct text *why)
 {
     struct pieces pieces = {.count = 0};
@@ -155,6 +158,7 @@ static bool read_kinds(cJSON **out, const struct field *list, const char *words,
     return read;
 }
 
+/* A word tells kinds or names, a figure how many there are, "none" that there are none. */
 bool item_read(cJSON **out, const struct fields *fields, const struct field *list,
                const char *words, struct text *why)
 {

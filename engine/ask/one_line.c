@@ -8,6 +8,7 @@
 
 enum { WORDS_MOST = 8192 };
 
+/* A field is in one line at most; the last declared would win. */
 static const struct together *together_with(const struct fields *fields, const struct field *field)
 {
     for (const struct together *t = fields->together; t != NULL; t = t->next)
@@ -32,6 +33,8 @@ const char *one_line_leader(const struct question *question, struct arena *arena
                : beside(arena, question->pointer, together->facts[0]->name);
 }
 
+/* What the job says already is left out of the line, wherever it says it from: a sheet may
+ * have half of a wrapper. */
 void one_line_gather(struct question *question, struct arena *arena, const cJSON *job,
                      const struct fields *fields)
 {
@@ -81,6 +84,7 @@ static const char *next_piece(const char *at, const char *between, char piece[WO
     return after;
 }
 
+/* A dash, or nothing between two commas, leaves that one fact open. */
 static bool read_part(cJSON *job, const struct line_part *part, const char *piece, struct text *why)
 {
     cJSON *value = NULL;
@@ -94,6 +98,7 @@ static bool read_part(cJSON *job, const struct line_part *part, const char *piec
     return false;
 }
 
+/* Semicolons part the answers where one of them holds a comma, as a list of choices does. */
 bool one_line_read(cJSON *job, const struct question *question, const char *words, struct text *why)
 {
     char piece[WORDS_MOST];

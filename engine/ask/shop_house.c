@@ -3,6 +3,7 @@
 #include "job/json.h"
 #include "profile/home.h"
 
+/* Read with the rules, and not beside them: a home of one's own has its own house. */
 cJSON *shop_house_read(const char *home, struct problems *problems)
 {
     struct arena arena = {0};

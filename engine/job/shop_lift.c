@@ -12,6 +12,7 @@ struct lifting {
 
 static cJSON *lift_group(struct lifting *l, const cJSON *group, const struct field *parent);
 
+/* What could not be had is remembered: the lift goes on, and is given up at its end. */
 static cJSON *needed(struct lifting *l, cJSON *node)
 {
     l->failed |= node == NULL;
@@ -73,6 +74,7 @@ static cJSON *lift_materials(struct lifting *l, const cJSON *list, const struct 
     return array;
 }
 
+/* NULL for what is no habit. */
 static cJSON *lift(struct lifting *l, const cJSON *node, const struct field *field)
 {
     if (field->type == FIELD_GROUP)

@@ -39,6 +39,7 @@ const cJSON *shop_find_named(const cJSON *list, const char *name)
     return NULL;
 }
 
+/* Whatever comes below is the sheet's too: a group copied whole is marked throughout. */
 void shop_put(struct shop_filling *filling, cJSON *group, const char *key, cJSON *value)
 {
     origin_mark(value, ORIGIN_SHOP);
@@ -53,6 +54,7 @@ size_t shop_step_in(struct shop_filling *filling, const char *key)
     return length;
 }
 
+/* Once for the hint, once for the list that a reader chooses from. */
 static void offer_name(struct nearest *nearest, struct text *known, const char *name)
 {
     if (name == NULL)
@@ -73,6 +75,7 @@ static void offer_names(struct nearest *nearest, struct text *known, const cJSON
             offer_name(nearest, known, shop_name_of(item));
 }
 
+/* Both lists are told: a name may be a slip for one of the job's own. */
 void shop_report_name(struct shop_filling *filling, const char *name, const cJSON *own,
                       const cJSON *sheet)
 {
@@ -92,6 +95,7 @@ void shop_report_name(struct shop_filling *filling, const char *name, const cJSO
     text_free(&known);
 }
 
+/* nearest_offer bounds how far a slip may be; what is farther is another name. */
 bool shop_has_near(const cJSON *sheet, const char *name)
 {
     struct nearest nearest;

@@ -20,6 +20,7 @@ double trade_nail_penetration_in(double length_in, double through_in)
     return not_negative(length_in) && not_negative(through_in) ? length_in - through_in : NAN;
 }
 
+/* In a deck thinner than the bite asked for, the point comes out below instead. */
 double trade_nail_length_in(double through_in, double deck_in, double into_in, double past_in)
 {
     if (!not_negative(through_in) || !not_negative(deck_in) || !not_negative(into_in)
@@ -28,6 +29,7 @@ double trade_nail_length_in(double through_in, double deck_in, double into_in, d
     return through_in + (deck_in < into_in ? deck_in + past_in : into_in);
 }
 
+/* The shortest that does; NAN where none is long enough. */
 double trade_stocked_length_in(double length_in, const double *stocked_in, size_t count)
 {
     double best = NAN;

@@ -4,6 +4,7 @@
 
 #include <math.h>
 
+/* A course is not begun for what a tape cannot tell. */
 static const double TAPE_IN = 1.0 / 16;
 
 /* False for NAN too. */
@@ -36,6 +37,7 @@ double trade_ice_barrier_courses(double reach_in, double width_in, double lap_in
     return beyond <= 0 ? 1 : 1 + ceil(beyond / (width_in - lap_in));
 }
 
+/* The first course shows whole, each further one less its lap. */
 double trade_ice_barrier_covers_in(double courses, double width_in, double lap_in)
 {
     if (!not_negative(courses) || !lapped(width_in, lap_in))

@@ -4,6 +4,8 @@
 
 #include <math.h>
 
+/* What prints as the limit is taken as the limit, each value for itself: a tape is read to a
+ * fraction. */
 int trade_spread(struct spread *out, const double *values, size_t count, double limit,
                  const char *unit)
 {

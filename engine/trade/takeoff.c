@@ -28,6 +28,7 @@ double trade_with_waste(double exact, double waste_percent)
                                                               : NAN;
 }
 
+/* Rounded up to whole ones, but not for a rounding error above a whole number. */
 double trade_purchase(double exact, double waste_percent, double each)
 {
     const double amount = trade_with_waste(exact, waste_percent);
@@ -55,6 +56,8 @@ double trade_lapped_sqft(double net_sqft, double width_in, double lap_in)
     return net_sqft * (width_in / (width_in - lap_in));
 }
 
+/* Of each piece the lap is lost; the first piece of a run, which loses none, is on the safe
+ * side. */
 double trade_lapped_piece_ft(double length_ft, double lap_in)
 {
     if (!not_negative(lap_in) || !divides(length_ft) || lap_in / 12 >= length_ft)

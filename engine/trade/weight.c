@@ -62,6 +62,7 @@ double trade_layer_lb(double area_sqft, double lb_per_square)
     return product(area_sqft, trade_psf(lb_per_square));
 }
 
+/* Loose, as it lies in the truck: torn-off covering takes more room than it did on the roof. */
 double trade_heap_cuyd(double weight_lb, double lb_per_cuyd)
 {
     return quotient(weight_lb, lb_per_cuyd);
@@ -84,6 +85,7 @@ int trade_haul(struct trade_loads *out, double heap_cuyd, double weight_lb, doub
     return 0;
 }
 
+/* Spread over the deck that it lies on: what the rafters below feel. */
 double trade_stack_psf(double bundles, double bundle_lb, double area_sqft)
 {
     return quotient(product(bundles, bundle_lb), area_sqft);
