@@ -79,7 +79,9 @@ void report_order_text(const struct takeoff *takeoff, struct text *out)
         add_lines(out, &order);
     add_lacking(out, takeoff, OUTCOME_BROKEN, "Broken: the quantity itself erred");
     add_lacking(out, takeoff, OUTCOME_OPEN, "Not counted yet, and nothing is guessed");
-    text_add(out, "\nWaste is counted in, as the job states it; --work shows the sums.\n\n");
+    text_addf(out, "\nWaste is counted in, as %s; --work shows the sums.\n\n",
+              takeoff->head.facts[ORIGIN_USUAL] > 0 ? "is usual where a job states none"
+                                                    : "the job states it");
     wrap_add(out, 0, takeoff->head.caution == NULL ? "" : takeoff->head.caution);
     order_free(&order);
 }

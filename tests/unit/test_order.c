@@ -265,12 +265,14 @@ static void hips_between_two_coverings(void **state)
     char *job = with_roof(HIP, "\"slopes\":[{\"name\":\"left end\",\"gets\":\"old_stays\"}],");
     char *list = order_of(*state, job, EAVEMARK_TEXT);
     assert_non_null(strstr(list, "The job does not say /takeoff/cap_ft"));
+    assert_non_null(strstr(list, "Waste is counted in, as the job states it"));
     assert_null(strstr(list, "left end"));
     free(list);
     char *said = strstr(job, "\"waste_percent\":10");
     memcpy(said, "\"cap_ft\":  113.9  ", 18);
     list = order_of(*state, job, EAVEMARK_TEXT);
     assert_null(strstr(list, "cap_ft"));
+    assert_non_null(strstr(list, "Waste is counted in, as is usual where a job states none"));
     /* 113.9 ft, + 10 % that are usual = 125.3; / 25 = 5.01 */
     assert_non_null(strstr(list, "      6  bundles   Hip and ridge caps: ridge and hips"));
     free(list);
