@@ -212,6 +212,20 @@ static void compare_advice(struct proof *proof, struct proof_block *block,
                                            .cite = &to->cite});
 }
 
+/* A value moved, and with it what only warned became law: NULL where it did not. */
+static const char *caution_of_status(struct proof *proof, const struct proof_block *block,
+                                     const struct figure *from, const struct figure *to,
+                                     enum difference_kind kind)
+{
+    static const char FAILS[] = "common practice before: a house that does not meet it only "
+                                "warned, and fails here";
+    if (from == NULL || from->cite.status != STATUS_PRACTICE || to->cite.status == STATUS_PRACTICE
+        || block->block->model)
+        return NULL;
+    const char *also = caution_of(kind);
+    return also == NULL ? FAILS : arena_format(&proof->arena, "%s; and %s", FAILS, also);
+}
+
 static void compare_figures(struct proof *proof, struct proof_block *block,
                             const struct profile *parent)
 {
@@ -226,18 +240,19 @@ static void compare_figures(struct proof *proof, struct proof_block *block,
             continue;
         }
         const enum difference_kind kind = kind_between(parent, from, own, to);
-        add_difference(proof, block,
-                       (struct difference){.of = DIFFERENCE_FIGURE,
-                                           .kind = kind,
-                                           .name = to->name,
-                                           .from = kind == DIFFERENCE_ADDED
-                                                       ? (struct value){.kind = VALUE_NONE}
-                                                       : from->value,
-                                           .to = to->value,
-                                           .sense = to->sense,
-                                           .is = to,
-                                           .was = kind == DIFFERENCE_ADDED ? NULL : from,
-                                           .cite = &to->cite});
+        add_difference(
+            proof, block,
+            (struct difference){
+                .of = DIFFERENCE_FIGURE,
+                .kind = kind,
+                .name = to->name,
+                .from = kind == DIFFERENCE_ADDED ? (struct value){.kind = VALUE_NONE} : from->value,
+                .to = to->value,
+                .sense = to->sense,
+                .is = to,
+                .was = kind == DIFFERENCE_ADDED ? NULL : from,
+                .cite = &to->cite,
+                .caution = caution_of_status(proof, block, from, to, kind)});
     }
 }
 

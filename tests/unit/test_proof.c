@@ -851,6 +851,30 @@ static void finds_what_only_its_cases_reach(void **state)
     end(&proof);
 }
 
+/* What only warned fails from now on: said beside a value that moved, too. */
+static void tells_that_practice_became_law(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    static const char SEEN[] = "f(2, 'at_most', 'layers')";
+    const char *at = strstr(MODEL, SEEN);
+    char model[sizeof(MODEL) + 200];
+    snprintf(model, sizeof(model), "%.*s%s%s", (int)(at - MODEL), MODEL,
+             "{ 2, sense = 'at_most', unit = 'layers', cite = 'R1', status = 'practice',\n"
+             "      source = 's' }",
+             at + sizeof(SEEN) - 1);
+    home_write(&proof.home, "jurisdictions/model/base.lua", model);
+    county(&proof, "figures = { ['roof.layers_most'] = { 1, cite = 'C1' } },\n");
+    join_lines(proof.report);
+    assert_has(proof.report, "common practice before: a house that does not meet it only warned, "
+                             "and fails here");
+    county(&proof, "figures = { ['roof.layers_most'] = { 3, cite = 'C1' } },\n");
+    join_lines(proof.report);
+    assert_has(proof.report, "only warned, and fails here; and a job that fails where");
+    end(&proof);
+}
+
 /* Of many editions the first rests by the time that the cases are run. */
 static void tells_what_erred_while_an_edition_rests(void **state)
 {
@@ -1189,6 +1213,7 @@ int main(void)
         cmocka_unit_test(finds_what_is_wrong_with_its_rules),
         cmocka_unit_test(finds_what_only_its_cases_reach),
         cmocka_unit_test(tells_of_folders_too_deep),
+        cmocka_unit_test(tells_that_practice_became_law),
         cmocka_unit_test(tells_what_erred_while_an_edition_rests),
         cmocka_unit_test(proves_topics_and_everything),
         cmocka_unit_test(gives_the_same_as_json),
