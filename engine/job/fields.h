@@ -52,14 +52,16 @@ struct field {
     double least, most;       /* of a slope in rise in 12, or length of a text or list */
     const char **choices;
     size_t choice_count;
-    const char *refers; /* FIELD_REFERENCE: "underlayments", "roof.slopes" */
-    enum stage stage;   /* at which the fact is known */
-    const char *ask;    /* the question a person would be asked */
-    const char *answer; /* where its answer is found: a word of FIELD_ANSWERS;
+    size_t choices_of_first; /* without a place: how many of them, in front, the file said that
+                                 declared it first; 0: all */
+    const char *refers;      /* FIELD_REFERENCE: "underlayments", "roof.slopes" */
+    enum stage stage;        /* at which the fact is known */
+    const char *ask;         /* the question a person would be asked */
+    const char *answer;      /* where its answer is found: a word of FIELD_ANSWERS;
                                  fields_add takes NULL for where its parent's is */
-    const char *file;   /* which file declared it */
-    bool required;      /* a job without it is refused */
-    bool measured;      /* seen on the roof at `stage`, not planned */
+    const char *file;        /* which file declared it */
+    bool required;           /* a job without it is refused */
+    bool measured;           /* seen on the roof at `stage`, not planned */
     enum habit habit;
     bool stays;           /* yes: what it is a fact of was there before; no habit speaks of that */
     bool of_place;        /* a place may state it for all that stands there (profile.h) */

@@ -48,6 +48,10 @@ extern const struct declaration DECLARE_FIELDS[], DECLARE_RULES[], DECLARE_ROWS[
 /* Defines the words of a table for the files to come. */
 void declare_words(lua_State *lua, const struct declaration *declarations);
 
+/* Without a place: another has declared this field too, in words of its own; the catalogue then
+ * has those of both. False where it is yet to be declared. */
+bool declare_beside(struct declaring *reading, const char *name, const struct field *spec);
+
 /* Declares the zones of the place's own map as fields; or, without a place, those of every
  * place, so that any real name is known. */
 void declare_zones(struct declaring *reading);

@@ -94,8 +94,8 @@ static int finish_field(lua_State *lua)
     /* fields_add copies name and file; what the spec points to was charged for when it
      * was kept. */
     sandbox_charge_kept(lua, sizeof(spec) + 2 * strlen(declare_name(lua)) + strlen(spec.file) + 3);
-    if (reading->fields_only && fields_find(&reading->book->fields, declare_name(lua)) != NULL)
-        return 0; /* two places may ask for the same thing */
+    if (declare_beside(reading, declare_name(lua), &spec))
+        return 0;
     if (fields_add(&reading->book->fields, declare_name(lua), &spec, &why) == NULL)
         return declare_refuse(lua, "%s", why);
     return 0;

@@ -6,6 +6,44 @@
 
 #include <string.h>
 
+/* Adds what the field lacks of the choices. False when out of memory. */
+static bool widen(struct arena *arena, struct field *field, const struct field *other)
+{
+    const size_t room = field->choice_count + other->choice_count;
+    const char **choices = arena_array(arena, room + 1, sizeof(*choices));
+    size_t count = field->choice_count;
+    if (choices == NULL)
+        return false;
+    if (count > 0)
+        memcpy(choices, field->choices, count * sizeof(*choices));
+    for (size_t i = 0; i < other->choice_count && count < CHOICES_MOST; i++) {
+        bool known = false;
+        for (size_t k = 0; k < field->choice_count; k++)
+            known = known || strcmp(field->choices[k], other->choices[i]) == 0;
+        if (!known)
+            choices[count++] = other->choices[i];
+    }
+    if (count > field->choice_count)
+        field->ask = "What is so here, in the words of the place itself? (those of all places "
+                     "that ask it are listed; fields --jurisdiction tells which are whose)";
+    if (field->choices_of_first == 0)
+        field->choices_of_first = field->choice_count;
+    field->choices = choices;
+    field->choice_count = count;
+    return true;
+}
+
+bool declare_beside(struct declaring *reading, const char *name, const struct field *spec)
+{
+    struct field *known = reading->fields_only ? fields_find(&reading->book->fields, name) : NULL;
+    if (known == NULL)
+        return false;
+    if (known->choice_count > 0 && known->type == spec->type
+        && !widen(&reading->book->arena, known, spec))
+        problem_out_of_memory(reading->problems);
+    return true;
+}
+
 /* A choice of the place's words, in the part of the job that is about the site. */
 static void declare(struct declaring *reading, const char *name, const char *ask,
                     const struct value *words, const char *file, int line)
@@ -22,7 +60,7 @@ static void declare(struct declaring *reading, const char *name, const char *ask
                          .file = file,
                          .choices = choices,
                          .choice_count = words->set_count};
-    if (reading->fields_only && fields_find(&reading->book->fields, name) != NULL)
+    if (declare_beside(reading, name, &spec))
         return;
     if (fields_add(&reading->book->fields, name, &spec, &why) != NULL)
         return;

@@ -217,11 +217,17 @@ static void look_at(const struct given *given)
 
 /* Fields --------------------------------------------------------------------------------- */
 
+/* As the first that declared it said; the catalogue has the words of others behind them. */
+static size_t own_choices(const struct field *field)
+{
+    return field->choices_of_first > 0 ? field->choices_of_first : field->choice_count;
+}
+
 static bool same_choices(const struct field *a, const struct field *b)
 {
-    if (a->type != b->type || a->choice_count != b->choice_count)
+    if (a->type != b->type || own_choices(a) != own_choices(b))
         return false;
-    for (size_t i = 0; i < a->choice_count; i++)
+    for (size_t i = 0; i < own_choices(a); i++)
         if (strcmp(a->choices[i], b->choices[i]) != 0)
             return false;
     return true;
@@ -230,8 +236,8 @@ static bool same_choices(const struct field *a, const struct field *b)
 /* A word that both know; NULL for none. Words that only one knows the other refuses. */
 static const char *shared_word(const struct field *a, const struct field *b)
 {
-    for (size_t i = 0; i < a->choice_count; i++)
-        for (size_t k = 0; k < b->choice_count; k++)
+    for (size_t i = 0; i < own_choices(a); i++)
+        for (size_t k = 0; k < own_choices(b); k++)
             if (strcmp(a->choices[i], b->choices[k]) == 0)
                 return a->choices[i];
     return NULL;

@@ -553,6 +553,14 @@ static void tells_of_a_field_that_two_counties_declare(void **state)
                "  stage = 'permit', ask = 'Which?' }\n");
     prove(&proof, "elm");
     assert_lacks(proof.report, "roof.zone\" is declared");
+    /* Whoever names no place sees the words of both. */
+    char *fields = NULL;
+    eavemark *handle = eavemark_open(proof.home.path);
+    assert_int_equal(eavemark_fields(handle, NULL, false, NULL, NULL, &fields), 0);
+    join_lines(fields);
+    assert_has(fields, "choice: red, other, north, south");
+    free(fields);
+    eavemark_close(handle);
     end(&proof);
 }
 
