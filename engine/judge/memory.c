@@ -6,20 +6,19 @@
 #include <stdlib.h>
 #include <string.h>
 
-struct branch;
-
-/* A question, and what follows each answer to it. */
-struct fork {
-    struct step step;
-    struct branch *branches;
-    size_t branch_count;
-};
-
 struct branch {
     size_t answer; /* yes or no, a count, the number of a word */
     struct fork *next;
     const void *outcome; /* of the way up to here; then there is no next */
-    struct branch *other;
+};
+
+/* A question, and what follows each answer to it; side by side, for they are looked through
+ * for every job. */
+struct fork {
+    struct step step;
+    struct branch first;
+    struct branch *others;
+    unsigned count, capacity; /* the first is counted too */
 };
 
 struct tree {
@@ -205,12 +204,14 @@ static inline size_t answer_of(struct memory *memory, struct arena *arena, const
     return 0;
 }
 
-static inline struct branch *branch_find(const struct fork *fork, size_t answer)
+static inline struct branch *branch_find(struct fork *fork, size_t answer)
 {
-    struct branch *branch = fork->branches;
-    while (branch != NULL && branch->answer != answer)
-        branch = branch->other;
-    return branch;
+    if (fork->count > 0 && fork->first.answer == answer)
+        return &fork->first;
+    for (size_t i = 0; i + 1 < fork->count; i++)
+        if (fork->others[i].answer == answer)
+            return &fork->others[i];
+    return NULL;
 }
 
 /* Where a step leads from the spots known. */
@@ -238,7 +239,7 @@ const void *memory_find(struct memory *memory, struct memory_key key, struct are
     const struct branch *branch = tree == NULL ? NULL : &tree->begin;
     trail->count = 0;
     while (branch != NULL && branch->next != NULL) {
-        const struct fork *fork = branch->next;
+        struct fork *fork = branch->next;
         struct spot *from = trail->known[fork->step.from];
         struct spot *to = from == NULL ? NULL : step_to(arena, &fork->step, from, fields);
         if (from == NULL || (to == NULL && fork->step.kind != STEP_FOLLOW))
@@ -249,18 +250,35 @@ const void *memory_find(struct memory *memory, struct memory_key key, struct are
     return branch == NULL ? NULL : branch->outcome;
 }
 
+/* Where the next branch goes; NULL when there is no room. */
+static struct branch *branch_room(struct memory *memory, struct fork *fork)
+{
+    if (fork->count == 0)
+        return &fork->first;
+    if (fork->count > fork->capacity) {
+        const unsigned capacity = fork->capacity == 0 ? 2 : 2 * fork->capacity;
+        struct branch *more = memory_alloc(memory, capacity * sizeof(*more));
+        if (more == NULL)
+            return NULL;
+        if (fork->count > 1)
+            memcpy(more, fork->others, (fork->count - 1) * sizeof(*more));
+        fork->others = more;
+        fork->capacity = capacity;
+    }
+    return &fork->others[fork->count - 1];
+}
+
 /* The branch of the answer, made where there is none. */
 static struct branch *branch_make(struct memory *memory, struct fork *fork, size_t answer)
 {
     struct branch *branch = branch_find(fork, answer);
-    if (branch != NULL || fork->branch_count == MEMORY_ANSWERS_MOST)
+    if (branch != NULL || fork->count == MEMORY_ANSWERS_MOST)
         return branch;
-    branch = memory_alloc(memory, sizeof(*branch));
+    branch = branch_room(memory, fork);
     if (branch == NULL)
         return NULL;
-    *branch = (struct branch){.answer = answer, .other = fork->branches};
-    fork->branches = branch;
-    fork->branch_count++;
+    *branch = (struct branch){.answer = answer};
+    fork->count++;
     return branch;
 }
 
