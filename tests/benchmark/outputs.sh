@@ -8,8 +8,11 @@ work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 cd "$home"
 
+# Each stream by itself: where they meet depends on how many processes there are.
 told() {
-    printf '%s  %s\n' "$( { "$program" "$@" 2>&1 || echo "status $?"; } | sha256sum | cut -d' ' -f1)" \
+    local status=0
+    "$program" "$@" >"$work/out" 2>"$work/err" || status=$?
+    printf '%s  %s\n' "$( { cat "$work/out" "$work/err"; echo "status $status"; } | sha256sum | cut -d' ' -f1)" \
         "$(echo "$*" | sed "s|$work/||g; s|$home/||g")"
 }
 
