@@ -45,6 +45,7 @@ struct record {
     struct spot **reads;  /* each once, in the order first read */
     unsigned *read_known; /* the same among the trail's */
     size_t read_count, read_capacity;
+    unsigned number; /* among the judging's records; 0: it read nothing */
     struct strings work;
     const struct figure **figures;
     size_t figure_count, figure_capacity;
@@ -95,9 +96,10 @@ struct judging {
     size_t output;             /* and all rules of this job */
     const struct probe *probe; /* what whoever tries the rules wants (judge.h), or NULL */
     struct record record;
+    unsigned records;          /* begun so far */
     const struct reads *reads; /* what the running function may read; NULL: any fact */
     struct given given;        /* to the running function */
-    struct marks *marks; /* numbers are given marked; NULL: as they are */
+    struct marks *marks;       /* numbers are given marked; NULL: as they are */
     struct trail trail;
     struct charge charged;                /* before the trail */
     bool entered;                         /* a call was made */

@@ -6,6 +6,23 @@
 #include <stdio.h>
 #include <string.h>
 
+/* Each spot knows the record that read it last; a record that others came between looks
+ * through all that it read, which a rule may go over many. */
+static bool is_read(struct judging *judging, struct spot *spot)
+{
+    struct record *record = &judging->record;
+    if (record->read_count == 0 && record->number == 0)
+        record->number = ++judging->records;
+    if (record->number != 0 && spot->read_by == record->number)
+        return true;
+    if (record->number == 0 || record->number != judging->records)
+        for (size_t i = 0; i < record->read_count; i++)
+            if (record->reads[i] == spot)
+                return true;
+    spot->read_by = record->number;
+    return false;
+}
+
 /* Once, however often it is read. */
 void record_read(struct judging *judging, const struct node *node)
 {
@@ -13,9 +30,8 @@ void record_read(struct judging *judging, const struct node *node)
     struct record *record = &judging->record;
     if (node->spot == NULL) /* out of memory */
         return;
-    for (size_t i = 0; i < record->read_count; i++)
-        if (record->reads[i] == node->spot)
-            return;
+    if (is_read(judging, node->spot))
+        return;
     if (record->read_count == record->read_capacity) {
         const size_t capacity = record->read_capacity == 0 ? 16 : record->read_capacity * 2;
         struct spot **reads = arena_array(judging->arena, capacity, sizeof(struct spot *));

@@ -27,6 +27,7 @@ struct spot {
     bool followed;         /* referred was looked for */
     unsigned char stands;  /* 0: json is NULL; else how the job has it */
     unsigned word;         /* the memory's number for its value; 0: not asked for yet */
+    unsigned read_by;      /* the last record that read it; 0: none */
 };
 
 /* What a field holds, as bytes that are equal when it is. */
