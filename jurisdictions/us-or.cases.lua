@@ -218,3 +218,14 @@ cases "fire.pv" {
   { "panels of no class near the lot line", with = { ["site.lot_line_ft"] = 2,
     ["solar.put_on"] = true, ["solar.fire_class"] = "none" }, expect = "not_applicable" },
 }
+
+-- A new deck by what it is made of, and new panels over an old one.
+cases "permit.by_load_share" {
+  under = "us-or", date = "2024-06-03",
+  { "new boards count as boards", with = free { ["decks[1].kind"] = "board",
+    ["decks[1].thickness_in"] = 0.75, ["decks[1].work"] = "replaced",
+    ["covering.weight_lb_per_square"] = 400 }, expect = "fail", where = "main front" },
+  { "panels over the old deck count", with = free { ["decks[1].work"] = "paneled_over",
+    ["decks[1].over_panel_thickness_in"] = 0.5, ["covering.weight_lb_per_square"] = 400 },
+    expect = "fail", where = "main front" },
+}

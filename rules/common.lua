@@ -107,9 +107,9 @@ local ice_barrier_is_asked_for = reads({
     "site.january_mean_F" },
   facts_of_some_places = { "site.local_ice_zone" },
   figures = { "ice_barrier.by_elevation", "ice_barrier.by_history", "ice_barrier.by_local_zone",
-    "ice_barrier.by_table", "ice_barrier.elevation_from", "ice_barrier.local_zones",
-    "ice_barrier.required" },
-  behind = { { "ice_barrier.by_january_mean", "ice_barrier.january_mean_most" } },
+    "ice_barrier.by_table", "ice_barrier.elevation_from", "ice_barrier.required" },
+  behind = { { "ice_barrier.by_january_mean", "ice_barrier.january_mean_most" },
+    { "ice_barrier.by_local_zone", "ice_barrier.local_zones" } },
 }, function(job, figure)
   if figure "ice_barrier.required" then return true end
   -- Or by how cold January is, or by a history of ice where one is known.

@@ -321,8 +321,8 @@ end)
 local standard_may_do = reads({
   by_wind,
   facts = { "decks[].support_spacing_in" },
-  behind = { { "deck.nails_by_wind", "deck.wind_pattern_field_most.wide",
-    "deck.wind_table_framing_most" } },
+  behind = { { "deck.nails_by_wind", "deck.wind_pattern_edge_most.*",
+    "deck.wind_pattern_field_most.*", "deck.wind_table_framing_most" } },
 }, function(figure, deck, found, most, place)
   if not by_wind(figure, deck) or within(found, most) then return false end
   local framing = figure "deck.wind_table_framing_most"
@@ -836,8 +836,8 @@ demand "deck.nail_shank" {
 -- The widest spacing planned, or measured once the deck is looked at.
 local widest_of = reads({
   facts = { "decks[].nails.edge_spacing_in", "decks[].nails.field_spacing_in",
-    "decks[].nails.gable_spacing_in", "decks[].nails.measured_edge_spacing_in",
-    "decks[].nails.measured_field_spacing_in", "decks[].nails.measured_gable_spacing_in" },
+    "decks[].nails.gable_spacing_in", "decks[].nails.measured_field_spacing_in",
+    "decks[].nails.measured_gable_spacing_in" },
 }, function(nails, place)
   if not inspecting() then return nails[place .. "_spacing_in"] end
   local most = 0

@@ -411,8 +411,9 @@ demand "papers.site_measures" {
 -- Affidavit -------------------------------------------------------------------------------
 
 local seen_by_inspector = reads({
-  facts = { "inspection.pre.proof", "inspection.deck.proof", "inspection.nailing.proof",
-    "inspection.dry_in.proof", "inspection.mid_roof.proof", "inspection.final.proof" },
+  facts = { "inspection.deck.proof", "inspection.dry_in.proof" },
+  facts_of_some_places = { "inspection.pre.proof", "inspection.nailing.proof",
+    "inspection.mid_roof.proof", "inspection.final.proof" },
   figures = { "papers.affidavit_visits" },
 }, function(job, figure)
   for _, visit in ipairs(figure "papers.affidavit_visits") do
@@ -511,7 +512,9 @@ end)
 -- What the house has not cannot be photographed.
 local OF = { chimney_saddles = "chimneys", valleys = "valleys" }
 
-local there = reads({ facts = { "roof.chimneys", "roof.valleys" } }, function(job, wanted)
+local there = reads({
+  facts = { "roof.chimneys" }, facts_of_some_places = { "roof.valleys" },
+}, function(job, wanted)
   local left = {}
   for _, one in ipairs(wanted) do
     if not OF[one] or #job.roof[OF[one]] > 0 then table.insert(left, one) end

@@ -4,9 +4,7 @@
 
 -- The speed the label is good for by one test; nil when it shows no class.
 local label_speed = reads({
-  figures = { "shingle.D3161_classes", "shingle.D3161_vult_most.A", "shingle.D3161_vult_most.D",
-    "shingle.D3161_vult_most.F", "shingle.D7158_vult_most.D", "shingle.D7158_vult_most.G",
-    "shingle.D7158_vult_most.H" },
+  figures = { "shingle.D3161_classes", "shingle.D3161_vult_most.*", "shingle.D7158_vult_most.*" },
 }, function(figure, test, class)
   if class == "none" then return nil end
   -- A class that the place's table does not name is good for no speed.

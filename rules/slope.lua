@@ -28,12 +28,7 @@ rule "slope.least" {
   reads = {
     covering_of,
     facts = { "covering.metal_seam", "roof.slopes[].pitch" },
-    figures = { "slope.least.asphalt_shingle", "slope.least.built_up",
-      "slope.least.coal_tar_built_up", "slope.least.coating", "slope.least.metal_panel_lapped",
-      "slope.least.metal_panel_sealed", "slope.least.metal_panel_standing",
-      "slope.least.modified_bitumen", "slope.least.roll_roofing", "slope.least.spray_foam",
-      "slope.least.thermoplastic_membrane", "slope.least.thermoset_membrane",
-      "slope.least.wood_shake", "slope.least.wood_shingle" },
+    figures = { "slope.least.*" },
   },
   applies = function(job, figure, slope)
     return covering_of(job, slope) ~= "old_stays", "the old covering of this plane stays"

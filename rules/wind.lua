@@ -282,8 +282,8 @@ local table_spacings = reads({
     "site.wind_design_required" },
   figures = { "deck.nail_band_close_most", "deck.nail_band_most.*",
     "deck.nail_close_at_named_speed", "deck.nail_close_mph.*", "deck.nail_field_most.*",
-    "deck.nail_panel_least", "deck.nail_panel_mid_most", "deck.nail_panel_thin_most",
-    "deck.nail_wind_by_map", "deck.nail_wind_under" },
+    "deck.nail_panel_least", "deck.nail_panel_mid_most", "deck.nail_panel_thick_most",
+    "deck.nail_panel_thin_most", "deck.nail_wind_by_map", "deck.nail_wind_under" },
   behind = { { "deck.renail_by_old_nails", "deck.renail_spacing_most" } },
 }, function(job, figure, deck)
   -- An old deck may have a table of its own, by how it was nailed before.

@@ -63,14 +63,14 @@ static int refuse(lua_State *lua, const struct undeclared *what)
 
 void bind_check_fact(lua_State *lua, const struct reads *reads, const struct field *field)
 {
-    if (reads != NULL && !reads->any_fact && !reads_field(reads, field))
+    if (reads != NULL && !reads->any_fact && !reads_has_field(reads, field))
         refuse(lua, &(struct undeclared){"fact", "facts", field->path, field, NULL});
 }
 
 void bind_check_figure(lua_State *lua, const struct reads *reads, const struct figure *figure)
 {
     const struct profile *profile = judging_of(lua)->book->profile;
-    if (reads != NULL && !reads_figure(reads, (size_t)(figure - profile->figures)))
+    if (reads != NULL && !reads_has_figure(reads, (size_t)(figure - profile->figures)))
         refuse(lua, &(struct undeclared){"figure", "figures", figure->name, NULL, figure});
 }
 

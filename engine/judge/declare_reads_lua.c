@@ -31,7 +31,7 @@ struct reading {
     size_t fact_count;
     const char *of_places[READS_MOST];
     size_t of_place_count;
-    const struct figure *figures[READS_MOST];
+    struct reads_figure figures[READS_MOST];
     size_t figure_count;
     const char *elsewhere[READS_MOST];
     size_t elsewhere_count;
@@ -192,11 +192,12 @@ static void read_list(lua_State *lua, struct reading *reading, const char *key,
 
 /* Figures ---------------------------------------------------------------------------------- */
 
-static void add_figure(lua_State *lua, struct reading *reading, const struct figure *figure)
+static void add_figure(lua_State *lua, struct reading *reading, const struct figure *figure,
+                       bool optional)
 {
     if (reading->figure_count == READS_MOST)
         refuse(lua, reading, "too many figures");
-    reading->figures[reading->figure_count++] = figure;
+    reading->figures[reading->figure_count++] = (struct reads_figure){figure, optional};
 }
 
 /* One that this place has no need of. */
@@ -214,7 +215,7 @@ static size_t add_table(lua_State *lua, struct reading *reading, const char *nam
     const size_t before = reading->figure_count;
     for (size_t i = 0; i < profile->figure_count; i++)
         if (strncmp(profile->figures[i].name, name, length) == 0)
-            add_figure(lua, reading, &profile->figures[i]);
+            add_figure(lua, reading, &profile->figures[i], true);
     return reading->figure_count - before;
 }
 
@@ -236,7 +237,7 @@ static void read_figure(lua_State *lua, struct reading *reading, const char *nam
     }
     const struct figure *figure = profile_figure(profile, name);
     if (figure != NULL)
-        add_figure(lua, reading, figure);
+        add_figure(lua, reading, figure, reading->lenient);
     else if (reading->lenient)
         add_elsewhere(lua, reading, name);
     if (figure != NULL || reading->lenient)
@@ -330,7 +331,7 @@ static struct reads_part *read_part(lua_State *lua, bool of_helper, bool lenient
     read_list(lua, &reading, "figures", read_figure);
     read_behind(lua, &reading);
     struct reads_fact *facts = declare_keep(lua, reading.fact_count + 1, sizeof(*facts));
-    const struct figure **figures = declare_keep(lua, reading.figure_count + 1, sizeof(*figures));
+    struct reads_figure *figures = declare_keep(lua, reading.figure_count + 1, sizeof(*figures));
     memcpy(facts, reading.facts, reading.fact_count * sizeof(*facts));
     memcpy(figures, reading.figures, reading.figure_count * sizeof(*figures));
     part->facts = facts;

@@ -13,6 +13,7 @@ struct probe {
     const char *only_rule; /* judge this rule alone, and no cautions */
     bool *asked;           /* one per figure of the profile: set when a rule asks for it */
     bool *decides;         /* the same, but not when only its mend does */
+    bool *facts;           /* one per field (field.number): set when it is read */
 };
 
 /* Begins the steps and processor time that all of one check has: judge_impossible, judge

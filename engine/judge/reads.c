@@ -48,7 +48,7 @@ static void add_part(const struct rulebook *book, struct reads *reads,
             reads_add_field(reads, field);
     }
     for (size_t i = 0; i < part->figure_count; i++)
-        reads_add_figure(reads, (size_t)(part->figures[i] - book->profile->figures));
+        reads_add_figure(reads, (size_t)(part->figures[i].figure - book->profile->figures));
     for (size_t i = 0; i < part->helper_count; i++)
         add_part(book, reads, part->helpers[i]);
 }
@@ -80,7 +80,7 @@ bool reads_part_has(const struct reads_part *part, const struct field *field,
         if (part->facts[i].field == field)
             return true;
     for (size_t i = 0; i < part->figure_count; i++)
-        if (part->figures[i] == figure)
+        if (part->figures[i].figure == figure)
             return true;
     for (size_t i = 0; i < part->helper_count; i++)
         if (reads_part_has(part->helpers[i], field, figure))

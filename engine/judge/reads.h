@@ -15,6 +15,12 @@ struct reads_fact {
     bool led;
 };
 
+/* A figure that is declared. */
+struct reads_figure {
+    const struct figure *figure;
+    bool optional; /* a row of a table, or behind a switch that is off */
+};
+
 /* One declaration of reads: a rule's own, or that of a helper which many rules call. */
 struct reads_part {
     const char *file;
@@ -24,7 +30,7 @@ struct reads_part {
     size_t fact_count;
     const char **of_places; /* facts that only some places have: paths */
     size_t of_place_count;
-    const struct figure **figures; /* of a table all its rows */
+    const struct reads_figure *figures;
     size_t figure_count;
     const char **elsewhere; /* names of figures, "topic.table.*", that only other places have */
     size_t elsewhere_count;
@@ -42,7 +48,7 @@ struct reads_of {
 /* All that a rule may read, a bit for each field and figure. */
 struct reads {
     struct reads_of of;
-    bool any_fact; /* it judges nothing: facts are not held to it */
+    bool any_fact;                   /* it judges nothing: facts are not held to it */
     unsigned char *fields;           /* by field.number */
     size_t field_bits;               /* fields declared later are none of them */
     unsigned char *figures;          /* by their place in the profile */
@@ -50,13 +56,13 @@ struct reads {
     size_t part_count;
 };
 
-static inline bool reads_field(const struct reads *reads, const struct field *field)
+static inline bool reads_has_field(const struct reads *reads, const struct field *field)
 {
     return field->number < reads->field_bits
            && (reads->fields[field->number / 8] >> (field->number % 8) & 1) != 0;
 }
 
-static inline bool reads_figure(const struct reads *reads, size_t index)
+static inline bool reads_has_figure(const struct reads *reads, size_t index)
 {
     return (reads->figures[index / 8] >> (index % 8) & 1) != 0;
 }

@@ -1,5 +1,6 @@
 /* record.c - what is recorded while a rule judges: the facts read, and the arithmetic
  * behind a finding, a line each. */
+#include "judge/judge.h"
 #include "judge/judging.h"
 
 #include <stdarg.h>
@@ -27,6 +28,8 @@ static bool is_read(struct judging *judging, struct spot *spot)
 void record_read(struct judging *judging, const struct node *node)
 {
     judging->record.said |= node->json != NULL;
+    if (judging->probe != NULL && judging->probe->facts != NULL)
+        judging->probe->facts[node->field->number] = true;
     struct record *record = &judging->record;
     if (node->spot == NULL) /* out of memory */
         return;

@@ -95,7 +95,7 @@ static void each_field_below(const struct rule *rule, const struct field *parent
                              void (*visit)(void *data, const struct field *field), void *data)
 {
     for (const struct field *f = parent->first_child; f != NULL; f = f->next) {
-        if (reads_field(rule->reads, f))
+        if (reads_has_field(rule->reads, f))
             visit(data, f);
         each_field_below(rule, f, visit, data);
     }
@@ -112,7 +112,7 @@ void row_reads_each_figure(const struct rulebook *book, const struct rule *rule,
 {
     const struct profile *profile = book->profile;
     for (size_t i = 0; i < profile->figure_count; i++)
-        if (reads_figure(rule->reads, i))
+        if (reads_has_figure(rule->reads, i))
             visit(data, profile->figures[i].name);
 }
 
@@ -121,7 +121,7 @@ bool row_reads_ask(const struct rulebook *book, const struct figure *figure)
     const size_t index = (size_t)(figure - book->profile->figures);
     bool asked = false;
     for (const struct rule *r = book->rules; r != NULL && !asked; r = r->next)
-        asked = reads_figure(r->reads, index);
+        asked = reads_has_figure(r->reads, index);
     return asked;
 }
 
@@ -130,9 +130,9 @@ bool row_reads_print(const struct rulebook *book, const struct figure *figure)
     const size_t index = (size_t)(figure - book->profile->figures);
     bool asked = false;
     for (const struct quantity *q = book->quantities; q != NULL && !asked; q = q->next)
-        asked = reads_figure(q->reads, index);
+        asked = reads_has_figure(q->reads, index);
     for (const struct caution *c = book->cautions; c != NULL && !asked; c = c->next)
-        asked = reads_figure(c->reads, index);
+        asked = reads_has_figure(c->reads, index);
     return asked;
 }
 

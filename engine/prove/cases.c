@@ -25,6 +25,7 @@ struct running {
     bool spent;             /* they have taken all there is for them */
     const char *rule;       /* whose case is being run: no other is judged */
     struct probe probe;
+    const struct law *law; /* of the case being run */
 };
 
 /* NULL when out of memory, which the arena remembers. */
@@ -172,6 +173,7 @@ static const struct probe *probe_of(void *data, const struct law *law)
     const struct probe *wanted = prober == NULL ? NULL : prober->probe_of(prober->data, law);
     running->probe = wanted == NULL ? (struct probe){.asked = NULL} : *wanted;
     running->probe.only_rule = running->rule;
+    running->law = law;
     return &running->probe;
 }
 
@@ -208,6 +210,8 @@ static bool run_case(struct running *running, struct rule_case *c, struct text *
     } else {
         held = findings_hold(running, c, &checked.result, out);
     }
+    if (checked.judged && running->wanted->judged != NULL)
+        running->wanted->judged(running->wanted->data, running->law, c->rule, &running->probe);
     cJSON_Delete(job);
     laws_drop_problems(running->laws, &checked.problems);
     checked_free(&checked);

@@ -27,6 +27,8 @@ struct cases_wanted {
     void (*note)(void *data, const char *file, bool held, const char *line);
     /* Told of every finding of a case whose rule broke (or NULL). */
     void (*broke)(void *data, const struct finding *finding);
+    /* Told of every case that was judged, what its probe noted, and under which law (or NULL). */
+    void (*judged)(void *data, const struct law *law, const char *rule, const struct probe *probe);
     void *data;
     const struct prober *prober; /* of each run, or NULL */
 };

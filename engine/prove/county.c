@@ -185,7 +185,7 @@ static void find_case(struct county_start *start, struct laws *laws, bool *asked
     if (source != NULL)
         json_read(&job, source->text, source->length, source->path, &checked.problems);
     const struct overrides overrides = {.jurisdiction = start->follows, .date = day, .alone = true};
-    struct probe probe = {NULL, asked, NULL};
+    struct probe probe = {.asked = asked};
     const struct prober prober = {same_probe, &probe};
     if (job != NULL)
         check_job_probed(laws, job, &overrides, source->path, &prober, &checked);

@@ -95,8 +95,9 @@ static void try_job(struct attempts *attempts, const struct rule_case *c, cJSON 
     /* The probe notes which figures the rule asked for, so that only cases which depend
      * on a figure are run again. */
     attempt->probe = (struct probe){
-        c->rule, arena_array(arena, law->profile->figure_count + 1, sizeof(bool)),
-        arena_array(arena, law->profile->figure_count + 1, sizeof(bool))};
+        .only_rule = c->rule,
+        .asked = arena_array(arena, law->profile->figure_count + 1, sizeof(bool)),
+        .decides = arena_array(arena, law->profile->figure_count + 1, sizeof(bool))};
     if (attempt->probe.asked != NULL && attempt->probe.decides != NULL)
         judge_first(attempts, attempt);
 }
@@ -129,7 +130,7 @@ static bool outcome_changes(struct attempts *attempts, const struct attempt *att
 {
     struct result result = {0};
     struct rulebook *book = attempt->law->book;
-    const struct probe probe = {attempt->wanted->rule, NULL, NULL};
+    const struct probe probe = {.only_rule = attempt->wanted->rule};
     bool changed = false;
     judge_begin(book);
     if (judge(book, attempt->job, -1, attempt->reached, &probe, &result) != 0)

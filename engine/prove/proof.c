@@ -76,6 +76,12 @@ static void prove_up_to(void *data, const char *file)
         proof->arena.failed = true;
 }
 
+static void judged_case(void *data, const struct law *law, const char *rule,
+                        const struct probe *probe)
+{
+    proof_reads_case(data, law, rule, probe);
+}
+
 static void begin_case(void *data, const char *file)
 {
     struct proof *proof = data;
@@ -90,6 +96,7 @@ static void run_cases(struct laws *laws, struct proof *proof, const char *topic,
                                   .topic = topic,
                                   .place = id,
                                   .begins = begin_case,
+                                  .judged = judged_case,
                                   .note = note_case,
                                   .broke = note_broke,
                                   .data = proof};
@@ -210,6 +217,7 @@ void proof_run(struct laws *laws, const char *name, long date, struct proof *pro
     /* Under a place that cannot be loaded every job is refused. */
     if (id == NULL || !proof->places->broken)
         run_cases(laws, proof, id == NULL ? name : NULL, id);
+    proof_reads_say(proof);
     finish_blocks(proof);
 }
 

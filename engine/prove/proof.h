@@ -88,7 +88,8 @@ struct place_proof {
 struct proof_probe {
     const struct law *law;
     struct probe of_case;
-    bool *cased; /* some case of the law's own place judged by it */
+    bool *cased;         /* some case of the law's own place judged by it */
+    bool *asked, *facts; /* figures and fields that the case at hand asked for */
     struct proof_probe *next;
 };
 
@@ -102,6 +103,11 @@ struct law_digest {
     size_t field_count;
     struct law_digest *next;
 };
+
+/* By the lines of what is declared. */
+enum { PROOF_DECLARED_ROWS = 256 };
+
+struct declared_part;
 
 struct proof {
     struct arena arena;
@@ -121,6 +127,8 @@ struct proof {
     const struct place_proof *cased; /* whose cases are being run; NULL: a topic's */
     struct tally cases;              /* all that were run */
     struct text lines;
+    struct declared_part *declared[PROOF_DECLARED_ROWS]; /* of rules that cases judged */
+    size_t unread; /* what is declared in rules/ and read in no case: a line each */
 };
 
 /* Proves a topic's cases, one place (on one day, or date 0: all its editions),
@@ -152,6 +160,12 @@ void proof_watch(struct proof *proof, const struct law *law);
 void proof_cover_begin(struct proof *proof, const struct place_proof *place);
 const struct probe *proof_cover_probe(void *data, const struct law *law);
 void proof_cover(struct proof *proof, struct place_proof *place, struct proof_block *block);
+
+/* Internal to the room: a case of a rule was judged, and the probe noted what was read; once all
+ * have run, what is declared and was read in none. */
+void proof_reads_case(struct proof *proof, const struct law *law, const char *id,
+                      const struct probe *probe);
+void proof_reads_say(struct proof *proof);
 
 /* Internal to the room: of the law of a place and day, NULL where there is none; has it such a
  * rule, and is that silent; has it such a field? */

@@ -24,6 +24,10 @@ void proof_watch(struct proof *proof, const struct law *law)
         return;
     *probe = (struct proof_probe){.law = law, .next = proof->probes};
     probe->cased = arena_array(&proof->arena, law->profile->figure_count + 1, sizeof(bool));
+    probe->asked = arena_array(&proof->arena, law->profile->figure_count + 1, sizeof(bool));
+    probe->facts = arena_array(&proof->arena, law->book->fields.count + 1, sizeof(bool));
+    if (probe->cased == NULL || probe->asked == NULL || probe->facts == NULL)
+        return;
     proof->probes = probe;
 }
 
@@ -41,6 +45,10 @@ const struct probe *proof_cover_probe(void *data, const struct law *law)
         /* Of all places a topic's cases under it count as well as its own. */
         const bool counts = proof->cased != NULL ? own : proof->of_all;
         p->of_case.decides = counts ? p->cased : NULL;
+        memset(p->asked, 0, law->profile->figure_count * sizeof(bool));
+        memset(p->facts, 0, (law->book->fields.count + 1) * sizeof(bool));
+        p->of_case.asked = p->asked;
+        p->of_case.facts = p->facts;
         return &p->of_case;
     }
     return NULL;

@@ -316,7 +316,7 @@ static void lint_zone(struct proof *proof, struct place_proof *place, struct pro
     const struct rulebook *book = block->law->book;
     const struct field *field = fields_find(&book->fields, zone->name);
     for (const struct rule *r = book->rules; field != NULL && r != NULL; r = r->next)
-        if (reads_field(r->reads, field))
+        if (reads_has_field(r->reads, field))
             return;
     add_remark(proof, place, block, block->file, zone->line, true,
                arena_format(&proof->arena,

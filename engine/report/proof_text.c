@@ -213,7 +213,7 @@ static void add_cover_of_all(struct text *out, const struct proof *proof)
 
 void report_proof_text(const struct proof *proof, struct text *out)
 {
-    size_t errors = 0, warnings = 0;
+    size_t errors = 0, warnings = proof->unread;
     const bool one = proof->places != NULL && proof->places->next == NULL;
     for (const struct place_proof *place = proof->places; place != NULL; place = place->next) {
         if (one)

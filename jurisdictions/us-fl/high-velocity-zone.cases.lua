@@ -358,6 +358,19 @@ cases "deck.zone_gable" {
   { "not known", with = old(), without = { "decks[1].nails.gable_spacing_in" },
     expect = "open" },
 }
+-- On the roof what was measured counts.
+cases "deck.zone_spacing" {
+  under = ZONE, date = DAY, stage = "deck",
+  { "measured at 6", with = old { ["nails.measured_edge_spacing_in"] = { 6, 5.5 },
+    ["nails.measured_field_spacing_in"] = { 6, 6 } }, expect = "pass", required = 6 },
+  { "the field measured wider", with = old { ["nails.measured_edge_spacing_in"] = { 6, 6 },
+    ["nails.measured_field_spacing_in"] = { 8, 8 } }, expect = "fail" },
+}
+cases "deck.zone_gable" {
+  under = ZONE, date = DAY, stage = "deck",
+  { "measured at 4", with = old { ["nails.measured_gable_spacing_in"] = { 4, 3.5 } },
+    expect = "pass", required = 4 },
+}
 
 -- Looks, and what stays open or is another's to say.
 cases "inspection.mid_roof" {

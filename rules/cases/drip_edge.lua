@@ -222,3 +222,9 @@ cases "drip_edge.edges_listed" {
     ["roof.edges[2].kind"] = "onto_roof", ["roof.edges[3].kind"] = "onto_roof" },
     expect = "refused", says = "lies onto another roof" },
 }
+
+-- Illinois asks for none, at eaves or rakes.
+cases "drip_edge.edges_listed" {
+  under = "us-il",
+  { "no edge is asked for", expect = "not_applicable", where = "main front" },
+}

@@ -305,3 +305,11 @@ cases "flashing.rusted_metal" {
   { "not told", expect = "open" },
   { "the model code leaves it off", under = "model/irc-2021", expect = "not_applicable" },
 }
+
+-- New flashing at the chimney alone.
+cases "flashing.base" {
+  under = "model/irc-2018",
+  { "only the chimney's is new", with = { ["roof.chimneys"] = chimney()["roof.chimneys"],
+    ["roof.walls[1].flashing_is"] = "reused", ["roof.penetrations[1].flashing_is"] = "reused" },
+    expect = "pass" },
+}

@@ -755,3 +755,13 @@ cases "permit.by_weight_added" {
   { "310 over it", with = { ["covering.weight_lb_per_square"] = 310 }, expect = "fail",
     says = "3.1" },
 }
+
+-- Boards along 40 ft of eave, 18 in of them: 60 sq ft that are of no other deck.
+cases "permit.by_deck" {
+  under = QUILLBANK, from = "paperwork",
+  { "new boards along an eave", with = unpermitted {
+      ["roof.edges"] = { { name = "eave", kind = "eave", slope = "main front", length_ft = 40,
+        deck = "eave boards", deck_in = 18 } }, ["decks[1].work"] = "kept",
+      ["decks[2]"] = { name = "eave boards", kind = "board", work = "replaced" } },
+    without = { "decks[1].replaced_sqft" }, expect = "fail", says = "60" },
+}

@@ -383,3 +383,11 @@ cases "wind.nail_spacing" {
   { "closer nails over 4 ft", with = edged(48), expect = "pass" },
   { "a hair less", with = edged(47.999), expect = "warn", says = "should reach 48" },
 }
+
+-- The middle and the last row of the table.
+cases "wind.nail_spacing" {
+  under = "model/irc-2021",
+  { "panels go by their own row", with = { ["decks[1].thickness_in"] = 0.71875 },
+    expect = "pass" },
+  { "the thickest by theirs", with = { ["decks[1].thickness_in"] = 1.125 }, expect = "pass" },
+}

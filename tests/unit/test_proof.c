@@ -827,6 +827,31 @@ static void finds_what_is_wrong_with_its_rules(void **state)
     end(&proof);
 }
 
+/* More declared than any case reads: a case is missing, or a word too many. */
+static void tells_what_is_declared_and_never_read(void **state)
+{
+    (void)state;
+    struct proof proof;
+    char rules[2000];
+    start(&proof);
+    const char *at = strstr(OWN_RULES, "facts = { 'roof.own' }");
+    assert_non_null(at);
+    snprintf(rules, sizeof(rules), "%.*sfacts = { 'roof.own', 'roof.layers' }%s",
+             (int)(at - OWN_RULES), OWN_RULES, at + strlen("facts = { 'roof.own' }"));
+    home_write(&proof.home, "jurisdictions/elm.rules.lua", rules);
+    home_write(&proof.home, "jurisdictions/elm.cases.lua", OWN_CASES);
+    county(&proof, OWN_BODY);
+    assert_int_equal(proof.status, EAVEMARK_NOTHING_FAILED);
+    join_lines(proof.report);
+    assert_has(proof.report,
+               "warning jurisdictions/elm.rules.lua:2: fact \"roof.layers\" is declared under "
+               "reads, and no case comes to it: add one that does, or take it out");
+    home_write(&proof.home, "jurisdictions/elm.rules.lua", OWN_RULES);
+    county(&proof, OWN_BODY);
+    assert_lacks(proof.report, "declared under");
+    end(&proof);
+}
+
 /* Of feet, inches and miles an hour, compared the wrong way round: no base job says how
  * wide the gap is, so only the cases reach it, and the error is the rules file's. */
 static void finds_what_only_its_cases_reach(void **state)
@@ -1219,6 +1244,7 @@ int main(void)
         cmocka_unit_test(names_the_line_of_a_slip_and_what_to_write),
         cmocka_unit_test(finds_a_drop_that_the_parent_made_already),
         cmocka_unit_test(finds_what_is_wrong_with_its_rules),
+        cmocka_unit_test(tells_what_is_declared_and_never_read),
         cmocka_unit_test(finds_what_only_its_cases_reach),
         cmocka_unit_test(tells_of_folders_too_deep),
         cmocka_unit_test(tells_that_practice_became_law),
