@@ -1,9 +1,10 @@
 /* expected_demand.h - what a rule will demand once a lacking fact is known.
  *
- * Internal to the check room. The fact that an open finding lacks is expected:
- * yes and no, every choice, the least and the most of a range. Only when every
- * supposition leads to a comparison with one and the same demand is that
- * demand told.
+ * Internal to the room. Where the rule's row and the declared reads of its functions show
+ * that the demand does not hang on the fact (row_reads.h), one judgement with any value of it
+ * tells the demand, and nothing is guessed. Elsewhere the fact is expected to be each of what
+ * it may be: yes and no, every choice; of a range the least and the most. Only when all lead
+ * to a comparison with one and the same demand is that demand told.
  */
 #ifndef EAVEMARK_ASK_EXPECTED_DEMAND_H
 #define EAVEMARK_ASK_EXPECTED_DEMAND_H

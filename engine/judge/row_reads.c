@@ -202,21 +202,35 @@ struct hanging {
 static void note_hanging(void *data, const struct condition *condition)
 {
     struct hanging *hanging = data;
-    hanging->hangs = hanging->hangs || condition->kind == WHEN_FUNCTION
+    hanging->hangs = hanging->hangs
                      || (condition->fact != NULL && condition->fact->field == hanging->field);
+}
+
+static bool is_fact(const struct fact *fact, const struct field *field)
+{
+    return fact != NULL && fact->field == field;
+}
+
+/* May one of the rule's functions look at it: a condition, what reckons a limit? */
+static bool functions_read(const struct rule *rule, const struct field *field)
+{
+    for (size_t i = 0; i < rule->reads->part_count; i++)
+        if (reads_part_has(rule->reads->parts[i], field, NULL))
+            return true;
+    return false;
 }
 
 bool row_reads_demand_hangs_on(const struct rule *rule, const struct field *field)
 {
     const struct row *row = rule->row;
     struct hanging hanging = {field, false};
-    if (row == NULL || row->fact == NULL || row->also_count > 0 || row->instead_count > 0
-        || row->open_count > 0 || row_limit_is_own(row) || row->which != RULE_NO_FUNCTION
+    if (row == NULL || row->also_count > 0 || row->instead_count > 0 || row->choose_count > 0
         || field->type == FIELD_CHOICES /* of a list, what is lacking is named */
-        || (row->by != NULL && row->by->field == field))
-        return true;
-    if (row->fact->field != field && (row->measured == NULL || row->measured->field != field))
+        || (!is_fact(row->fact, field) && !is_fact(row->measured, field)) || is_fact(row->by, field)
+        || is_fact(row->limit_fact, field) || functions_read(rule, field))
         return true;
     condition_each(&row->when, note_hanging, &hanging);
+    for (size_t i = 0; i < row->open_count; i++)
+        condition_each(&row->opens[i].when, note_hanging, &hanging);
     return hanging.hangs;
 }

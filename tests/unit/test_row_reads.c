@@ -86,7 +86,7 @@ static void a_rule_tells_all_it_reads(void **state)
 }
 
 /* Of a row, any value of its fact tells the demand; a figure chosen by the fact, or a
- * function that may look at it, leaves it to be tried. */
+ * function that declares it, leaves it to be tried. */
 static void says_what_a_demand_hangs_on(void **state)
 {
     (void)state;
@@ -97,10 +97,11 @@ static void says_what_a_demand_hangs_on(void **state)
         {"papers.liability", "contractor.liability_usd", false},
         {"papers.liability", "permit.holder", true},       /* a condition */
         {"fire.class_by_material", "covering.kind", true}, /* chooses the figure */
-        {"drip_edge.down", "drip_edge.down_in", true},     /* a function may look at it */
+        {"drip_edge.down", "drip_edge.down_in", false},    /* its functions read other facts */
         {"papers.handed_in", "papers.handed_in", true},    /* what is lacking is named */
         {"layers.total", "existing.layers", true},         /* a function */
-        {"valley.width", "roof.valleys[].width_in", true}, /* chosen by a function */
+        {"valley.width", "roof.valleys[].width_in", true}, /* one of several */
+        {"valley.width", "roof.valleys[].lining", true},   /* which reads this */
     };
     struct laws laws = {.home = EAVEMARK_HOME_DIR};
     struct problems problems = {0};
