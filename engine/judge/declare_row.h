@@ -15,6 +15,7 @@ struct reading_row {
     int depth, parts_deep;
     bool optional; /* inside of what need not hold: either, no, some */
     bool dormant;
+    bool lacks_switch; /* a duty for which no condition names a figure */
 };
 
 /* NULL only in a dormant demand; refused when it is not of the kind. */

@@ -5,6 +5,8 @@
  * the line of the demand. */
 #include "judge/declare_row.h"
 
+#include "judge/reads.h"
+
 #include <lauxlib.h>
 
 #include <string.h>
@@ -64,7 +66,8 @@ static void note_switch(void *data, const struct condition *condition)
 
 /* A duty: the fact says whether it is done, and a figure asks for it. What is compared
  * beside others has the figure of the whole rule. */
-static void check_duty(lua_State *lua, const struct row *row, bool beside)
+static void check_duty(lua_State *lua, struct reading_row *reading, const struct row *row,
+                       bool beside)
 {
     bool any = beside;
     if (row->fact == NULL && (row->found == RULE_NO_FUNCTION || row->found_unit != NULL))
@@ -74,6 +77,16 @@ static void check_duty(lua_State *lua, const struct row *row, bool beside)
     if (row->shown == NULL)
         declare_refuse(lua, "meets which figure? or, for a duty, shown: what must be shown");
     condition_each(&row->when, note_switch, &any);
+    reading->lacks_switch = !any;
+}
+
+/* The switch of a duty may be looked at by a function, which then declares it. */
+static void check_switch(lua_State *lua, const struct reading_row *reading, const struct rule *rule)
+{
+    bool any = !reading->lacks_switch;
+    for (size_t i = 0; i < rule->reads->part_count; i++)
+        for (size_t j = 0; j < rule->reads->parts[i]->figure_count; j++)
+            any = any || rule->reads->parts[i]->figures[j].figure->value.kind == VALUE_YES_NO;
     if (!any)
         declare_refuse(lua, "no figure asks for this duty: when = { on \"...\" }");
 }
@@ -164,7 +177,7 @@ static void read_comparison(lua_State *lua, struct reading_row *reading, struct 
     declare_read_meets(lua, reading, row);
     check_measured(lua, row);
     if (row_is_duty(row))
-        check_duty(lua, row, beside);
+        check_duty(lua, reading, row, beside);
 }
 
 static const char *const PART_KEYS[] = {"when",  "fact",      "measured", "meets",  "by",
@@ -289,6 +302,7 @@ static int finish_demand(lua_State *lua)
     read_opens(lua, &reading, row);
     rule->row = row;
     declare_rule_reads(lua, rule, reading.dormant);
+    check_switch(lua, &reading, rule);
     declare_add_rule(lua, rule);
     return 0;
 }

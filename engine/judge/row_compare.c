@@ -64,7 +64,7 @@ static void made_by_switches(const struct call *call, const struct row *row,
         condition_each(&row->when, add_meant, &switches);
     if (switches.count > 0)
         judgement_made_by(judging, judgement, switches.figures, switches.count);
-    else if (row != call->rule->row && judgement != NULL)
+    else if (judgement != NULL) /* a function looked at the switch */
         maker_find(judging, judgement);
 }
 

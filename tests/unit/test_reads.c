@@ -193,6 +193,29 @@ static void what_other_places_have_may_lack(void **state)
                   "pass", "Found 1 layer");
 }
 
+/* A duty is made by what turns it on, also where a function looks at the switch. */
+static void a_switch_in_a_function_makes_the_duty(void **state)
+{
+    (void)state;
+    struct temporary_home home;
+    home_make(&home);
+    small_law_write(&home);
+    home_write(&home, "rules/test.lua",
+               "demand 'test.it' { title = 'It', stage = 'permit', mend = 'Mend it.',\n"
+               "  reads = { figures = { 'test.required', 'test.most' } },\n"
+               "  when = { function(job, figure)\n"
+               "    return figure 'test.required' and figure 'test.most' > 0 end },\n"
+               "  fact = 'existing.condition', wants = { 'sound' }, shown = 'a sound deck' }\n");
+    eavemark *handle = eavemark_open(home.path);
+    struct outcome_of_check came = home_check(handle, SMALL_JOB, NULL, NULL, NULL);
+    assert_string_equal(came.problems, "");
+    assert_member(came.json, "test.it", 0, "outcome", "pass");
+    assert_member(came.json, "test.it", 0, "figures", "[\"test.required\"]");
+    outcome_free(&came);
+    eavemark_close(handle);
+    home_remove(&home);
+}
+
 /* A quantity may read any fact, and figures that its file names for all. */
 static void quantities_ask_for_what_their_file_names(void **state)
 {
@@ -234,6 +257,7 @@ int main(void)
         cmocka_unit_test(says_which_helper_to_list),
         cmocka_unit_test(a_slip_is_an_error_of_the_file),
         cmocka_unit_test(what_other_places_have_may_lack),
+        cmocka_unit_test(a_switch_in_a_function_makes_the_duty),
         cmocka_unit_test(quantities_ask_for_what_their_file_names),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
