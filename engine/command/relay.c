@@ -258,6 +258,7 @@ static bool turns_open(struct turns *turns, size_t count)
     return false;
 }
 
+/* One more worker; false when the system refuses. */
 static bool start_one(struct relay *relay, struct turns *turns, struct serving *serving,
                       relay_task *task, void *data)
 {
@@ -285,6 +286,7 @@ static bool start_one(struct relay *relay, struct turns *turns, struct serving *
     return true;
 }
 
+/* Closing says that there is no more; then each is waited for, so that none stays behind. */
 static void end_all(struct relay *relay)
 {
     for (size_t i = 0; i < relay->count; i++)
