@@ -10,7 +10,7 @@
 
 /* Laws kept loaded at a time (laws_rest): a place's stretches and those it follows go in
  * turn. */
-enum { PROOF_LAWS_AWAKE = 10 };
+enum { PROOF_LAWS_AWAKE = 8 };
 
 /* Which cases; all of them when neither a topic nor a place is named. */
 struct cases_wanted {
