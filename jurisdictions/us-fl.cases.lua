@@ -662,6 +662,14 @@ cases "deck.nail_band_width" {
   { "4 ft, exactly", with = { ["decks[1].nails.band_width_in"] = 48 }, expect = MET,
     required = 48 },
   { "a hair less", with = { ["decks[1].nails.band_width_in"] = 47.999 }, expect = "fail" },
+  { "all of it laid as close", stage = "deck",
+    with = { ["decks[1].nails.measured_edge_spacing_in"] = { 4, 3.75 },
+      ["decks[1].nails.measured_field_spacing_in"] = { 4 } }, expect = "not_applicable" },
+  { "but the edges of panels", stage = "deck",
+    with = { ["decks[1].nails.measured_edge_spacing_in"] = { 4, 6 },
+      ["decks[1].nails.measured_field_spacing_in"] = { 4 },
+      ["decks[1].nails.measured_band_width_in"] = { 50, 47.9 } }, expect = "fail",
+    found = 47.9 },
 }
 
 cases "deck.nail_kind" {

@@ -836,8 +836,8 @@ demand "deck.nail_shank" {
 -- The widest spacing planned, or measured once the deck is looked at.
 local widest_of = reads({
   facts = { "decks[].nails.edge_spacing_in", "decks[].nails.field_spacing_in",
-    "decks[].nails.gable_spacing_in", "decks[].nails.measured_field_spacing_in",
-    "decks[].nails.measured_gable_spacing_in" },
+    "decks[].nails.gable_spacing_in", "decks[].nails.measured_edge_spacing_in",
+    "decks[].nails.measured_field_spacing_in", "decks[].nails.measured_gable_spacing_in" },
 }, function(nails, place)
   if not inspecting() then return nails[place .. "_spacing_in"] end
   local most = 0
