@@ -1,5 +1,5 @@
-/* No rule may pass because a fact was left out, whatever the job: test_missing_facts goes
- * through the jobs there are, this through jobs made up at random.
+/* No rule may pass because a fact was left out, nor break, whatever the job:
+ * test_missing_facts goes through the jobs there are, this through jobs made up at random.
  *
  * A job of the examples or the rule cases has some of its facts replaced by others that
  * its fields allow, and some added. If it is then judged at all, every finding that fails
@@ -281,6 +281,8 @@ static const struct {
 } THINGS[] = {
     {"deck.nail_closest", "/band_spacing_in"},
     {"deck.nail_closest", "/measured_band_spacing_in"},
+    {"wind.nail_spacing", "/band_spacing_in"},
+    {"wind.nail_spacing", "/measured_band_spacing_in"},
     {"slope.least", "/gets"},
 };
 
@@ -305,8 +307,20 @@ static void complain(struct trying *t, const cJSON *job, const struct finding *f
     t->bad++;
 }
 
-/* Left out, the fact followed from others (a nail's size from its name): it was not missing,
- * and what the job said before contradicted its own words. */
+/* What a rule reads in a branch that no case comes to must be declared all the same, and
+ * what it reckons must be there to reckon with. */
+static void complain_of_broken(struct trying *t, const cJSON *job, const struct finding *finding)
+{
+    char *text = cJSON_PrintUnformatted(job);
+    fprintf(stderr, "%s%s%s broke: %s\n%s\n", finding->rule, finding->item == NULL ? "" : " at ",
+            finding->item == NULL ? "" : finding->item, finding->says, text);
+    cJSON_free(text);
+    t->bad++;
+}
+
+/* Left out, the fact followed from others (a nail's size from its name), or is what the plan
+ * says of all planes or the place of all houses: it was not missing, and what the job said
+ * before was another fact. */
 static bool followed(const struct finding *before, const struct result *after, const char *pointer)
 {
     for (size_t i = 0; i < after->finding_count; i++) {
@@ -314,7 +328,8 @@ static bool followed(const struct finding *before, const struct result *after, c
         if (strcmp(finding->rule, before->rule) != 0)
             continue;
         for (size_t k = 0; k < finding->read_count; k++)
-            if (finding->reads[k].from == ORIGIN_DERIVED
+            if ((finding->reads[k].from == ORIGIN_DERIVED || finding->reads[k].from == ORIGIN_PLAN
+                 || finding->reads[k].from == ORIGIN_PLACE)
                 && strcmp(finding->reads[k].at, pointer) == 0)
                 return true;
     }
@@ -352,8 +367,10 @@ static void try_job(struct trying *t)
         const bool judged = before.judged;
         t->jobs += judged;
         for (size_t f = 0; judged && f < before.result.finding_count; f++)
-            if (before.result.findings[f].outcome == OUTCOME_OPEN
-                || before.result.findings[f].met == MET_NO)
+            if (before.result.findings[f].outcome == OUTCOME_BROKEN)
+                complain_of_broken(t, job, &before.result.findings[f]);
+            else if (before.result.findings[f].outcome == OUTCOME_OPEN
+                     || before.result.findings[f].met == MET_NO)
                 try_finding(t, job, &before.result.findings[f]);
         checked_free(&before);
         cJSON_Delete(job);
