@@ -16,7 +16,7 @@ struct call {
     size_t depth;
     const struct reads *reads; /* of what is no rule; NULL: any fact */
     bool facts_only;           /* the function is not given figures */
-    int function;    /* registry reference */
+    int function;              /* registry reference */
     bool applies;
     const char *reason; /* why it does not apply, or NULL */
     struct judgement *judgement;
