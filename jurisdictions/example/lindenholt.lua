@@ -2,10 +2,24 @@
 -- as a county would write it and none with Lua of its own: what a sentence asks stands
 -- before its lines; cases at their limits stand in lindenholt.cases.lua.
 
+-- One all over the county; wind and ice turn on its map and on height.
+local FACTS = {
+  ["site.exposure"] = { one_of = { "B", "C" }, cite = "climate table" },
+  ["site.climate_zone"] = { "5A", cite = "climate table" },
+  ["site.january_mean_F"] = { 28, unit = "F", cite = "climate table" },
+  ["site.hail_exposure"] = { "moderate", cite = "climate table" },
+  ["site.seismic_category"] = { "B", cite = "climate table" },
+  ["site.high_velocity_hurricane_zone"] = { false, cite = "climate table" },
+  ["site.hurricane_prone_region"] = { false, cite = "climate table" },
+  ["site.fire_zone"] = { "none", cite = "climate table" },
+  ["site.state_fire_area"] = { false, cite = "climate table" },
+}
+
 jurisdiction "example/lindenholt" {
   title = "Lindenholt County",
   invented = true,
   follows = "model/irc-2021",
+  facts = FACTS,
   from = "2026-01-01",
   code = "Lindenholt County Code",
   zones = {
