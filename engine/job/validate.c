@@ -1,5 +1,6 @@
 #include "job/validate.h"
 
+#include "job/origin.h"
 #include "job/path.h"
 #include "job/validate_check.h"
 
@@ -7,9 +8,14 @@
 #include <stdio.h>
 #include <string.h>
 
-/* Past the most, problems are counted and not listed. */
+/* Past the most, problems are counted and not listed. What follows from another fact only
+ * repeats what is wrong with that one, at a place that nobody wrote. */
 void validate_report(struct validation *check, const char *format, ...)
 {
+    if (check->node != NULL && !check->tell_followed && origin_of(check->node) == ORIGIN_DERIVED) {
+        check->followed++;
+        return;
+    }
     check->found++;
     if (check->found > VALIDATE_MOST_PROBLEMS)
         return;
@@ -177,8 +183,11 @@ static void check_items(struct validation *check, const cJSON *list, const struc
 /* A value of the wrong type is not looked into: all in it would be wrong as well. */
 static void check_field(struct validation *check, const cJSON *node, const struct field *field)
 {
+    check->node = node;
     check_stage(check, field);
-    if (!validate_value(check, node, field))
+    const bool worth_looking_into = validate_value(check, node, field);
+    check->node = NULL;
+    if (!worth_looking_into)
         return;
     if (field->type == FIELD_GROUP)
         check_group(check, node, field);
@@ -229,6 +238,11 @@ int validate_job_moved(const cJSON *job, const struct fields *fields,
     /* Before the walk, which looks references up in them. */
     validate_names(&check, job);
     check_group(&check, job, fields->root);
+    /* Nothing that is written is wrong, and yet something that follows from it. */
+    if (check.found == 0 && check.followed > 0) {
+        check.tell_followed = true;
+        check_group(&check, job, fields->root);
+    }
     const bool out_of_memory = check.pointer.failed || check.arena.failed;
     if (out_of_memory)
         problem_out_of_memory(problems);

@@ -31,6 +31,9 @@ struct validation {
     struct problems *problems;
     size_t found;
     struct text pointer; /* of the value being judged */
+    const cJSON *node;   /* the same, where it is a value; or NULL */
+    size_t followed;     /* problems of what follows from other facts, which are not told */
+    bool tell_followed;
     struct arena arena;
     struct name_list *lists;
 };

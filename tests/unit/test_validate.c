@@ -2,6 +2,7 @@
 #include "job/validate.h"
 
 #include "job/json.h"
+#include "job/origin.h"
 
 #include <math.h>
 #include <setjmp.h>
@@ -63,6 +64,33 @@ static void a_sound_job_has_no_problem(void **state)
                 "  {}, {}, {}, {}]}",
                 "");
     assert_says(state, "{\"job\": \"x\", \"decks\": []}", "");
+}
+
+/* One slip is told once, where it was written; but what follows is never taken as it is. */
+static void what_follows_repeats_no_slip(void **state)
+{
+    static const char TEXT[] =
+        "{\"job\": \"x\", \"existing\": {\"layers\": 99}, \"roof\": {\"ridge_ft\": -1}}";
+    static const char *const TOLD[] = {
+        "j: /existing/layers: 99 is out of range; 0 to 6 layers expected\n",
+        "j: /roof/ridge_ft: -1 is out of range; 0 to 1,000 ft expected\n",
+    };
+    for (int followed = 0; followed < 2; followed++) {
+        struct problems problems = {0};
+        cJSON *job = NULL;
+        assert_int_equal(json_read(&job, TEXT, strlen(TEXT), "j", &problems), 0);
+        cJSON *existing = cJSON_GetObjectItem(job, "existing");
+        cJSON *ridge = cJSON_GetObjectItem(cJSON_GetObjectItem(job, "roof"), "ridge_ft");
+        origin_mark(ridge, ORIGIN_DERIVED);
+        if (followed == 1)
+            cJSON_SetNumberValue(cJSON_GetObjectItem(existing, "layers"), 2);
+        assert_int_equal(validate_job(job, *state, STAGE_FINAL, "j", &problems), -1);
+        struct text said = problems_said(&problems);
+        assert_string_equal(text_string(&said), TOLD[followed]);
+        text_free(&said);
+        problems_free(&problems);
+        cJSON_Delete(job);
+    }
 }
 
 static void null_counts_as_absent(void **state)
@@ -416,6 +444,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         CASE(a_sound_job_has_no_problem),
+        CASE(what_follows_repeats_no_slip),
         CASE(null_counts_as_absent),
         CASE(a_missing_field_is_asked_for),
         CASE(an_unknown_field_gets_the_nearest_name),
