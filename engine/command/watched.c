@@ -100,9 +100,13 @@ static void add_folder_of_sheet(struct watched *watched, const char *path)
 static void watch_sheet(struct watched *watched, const char *path)
 {
     const char *slash = strrchr(path, '/');
+    const char *name = slash == NULL ? path : slash + 1;
+    const size_t length = strlen(name);
+    watched->sheet_name[0] = '\0';
+    if (length >= sizeof(watched->sheet_name))
+        return; /* no file has such a name */
+    memcpy(watched->sheet_name, name, length + 1);
     char *real = realpath(path, NULL); /* a link to a sheet of the same name elsewhere */
-    snprintf(watched->sheet_name, sizeof(watched->sheet_name), "%s",
-             slash == NULL ? path : slash + 1);
     add_folder_of_sheet(watched, path);
     if (real != NULL)
         add_folder_of_sheet(watched, real);
