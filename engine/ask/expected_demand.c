@@ -1,12 +1,12 @@
 #include "ask/expected_demand.h"
 
+#include "base/text.h"
 #include "job/lay_out.h"
 #include "job/path.h"
 #include "judge/judge.h"
 #include "judge/row_reads.h"
 
 #include <stdlib.h>
-#include <string.h>
 
 /* A rule that needs more than this to say what it demands is left open: the card then
  * asks instead. */
@@ -25,11 +25,6 @@ struct supposing {
     bool any;
     struct expected_demand found;
 };
-
-static bool same_text(const char *a, const char *b)
-{
-    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
-}
 
 /* What may be expected ---------------------------------------------------------------- */
 
@@ -89,7 +84,7 @@ static cJSON *value_at(const struct field *field, size_t index)
 
 static bool same_value(const struct value *a, const struct value *b)
 {
-    return profile_same_value(a, b) && same_text(a->text, b->text) && same_text(a->unit, b->unit);
+    return profile_same_value(a, b) && text_same(a->text, b->text) && text_same(a->unit, b->unit);
 }
 
 /* The value with its texts in the arena: the result it came from is freed. */
@@ -146,7 +141,7 @@ static bool demands_agree(struct supposing *s, const struct finding *finding)
     if (finding->required.kind == VALUE_NONE)
         return false;
     if (s->any) {
-        if (!same_text(s->found.duty, finding->duty))
+        if (!text_same(s->found.duty, finding->duty))
             s->found.duty = NULL;
         return same_value(&s->found.required, demand.required) && s->found.sense == demand.sense
                && same_value(&s->found.also, demand.also)
@@ -170,7 +165,7 @@ static bool demands_agree(struct supposing *s, const struct finding *finding)
 static const struct finding *same_place(const struct result *result, const struct finding *asked)
 {
     for (size_t i = 0; i < result->finding_count; i++)
-        if (same_text(result->findings[i].where, asked->where))
+        if (text_same(result->findings[i].where, asked->where))
             return &result->findings[i];
     return NULL;
 }

@@ -105,3 +105,8 @@ bool text_ends_in(const char *string, const char *ending)
     const size_t n = strlen(string), m = strlen(ending);
     return n > m && strcmp(string + n - m, ending) == 0;
 }
+
+bool text_same(const char *a, const char *b)
+{
+    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
+}

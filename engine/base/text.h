@@ -34,4 +34,7 @@ void text_free(struct text *text);
 /* Is it longer than the ending, and ends so? */
 bool text_ends_in(const char *string, const char *ending);
 
+/* Equal, or both NULL. */
+bool text_same(const char *a, const char *b);
+
 #endif

@@ -2,15 +2,11 @@
 
 #include "base/date.h"
 #include "base/number.h"
+#include "base/text.h"
 #include "job/field_words.h"
 #include "job/path.h"
 
 #include <string.h>
-
-static bool same_text(const char *a, const char *b)
-{
-    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
-}
 
 /* In their order: sets come from one list of choices. */
 static bool same_set(const struct value *a, const struct value *b)
@@ -18,7 +14,7 @@ static bool same_set(const struct value *a, const struct value *b)
     if (a->set_count != b->set_count)
         return false;
     for (size_t i = 0; i < a->set_count; i++)
-        if (!same_text(a->set[i], b->set[i]))
+        if (!text_same(a->set[i], b->set[i]))
             return false;
     return true;
 }
@@ -32,11 +28,11 @@ static bool same_value(const struct value *a, const struct value *b)
     case VALUE_NONE:
         return true;
     case VALUE_NUMBER:
-        return same_text(a->unit, b->unit) && number_equals(a->number, b->number, a->unit);
+        return text_same(a->unit, b->unit) && number_equals(a->number, b->number, a->unit);
     case VALUE_YES_NO:
         return a->yes == b->yes;
     case VALUE_TEXT:
-        return same_text(a->text, b->text);
+        return text_same(a->text, b->text);
     case VALUE_SET:
         return same_set(a, b);
     }
@@ -51,7 +47,7 @@ static const struct finding *finding_of(const struct result *result, const char 
 {
     for (size_t i = 0; i < result->finding_count; i++) {
         const struct finding *f = &result->findings[i];
-        if (strcmp(f->rule, rule) == 0 && same_text(f->where, where) && nth-- == 0)
+        if (strcmp(f->rule, rule) == 0 && text_same(f->where, where) && nth-- == 0)
             return f;
     }
     return NULL;
@@ -62,7 +58,7 @@ static size_t nth_of(const struct result *result, const struct finding *finding)
 {
     size_t nth = 0;
     for (const struct finding *f = result->findings; f < finding; f++)
-        nth += strcmp(f->rule, finding->rule) == 0 && same_text(f->where, finding->where);
+        nth += strcmp(f->rule, finding->rule) == 0 && text_same(f->where, finding->where);
     return nth;
 }
 
@@ -130,8 +126,8 @@ static void add_rows(struct comparison *c)
  * alone says nothing, it changes with every edition. */
 bool compare_same_figure(const struct figure *a, const struct figure *b)
 {
-    return same_value(&a->value, &b->value) && same_text(a->cite.section, b->cite.section)
-           && a->cite.status == b->cite.status && same_text(a->disputed, b->disputed);
+    return same_value(&a->value, &b->value) && text_same(a->cite.section, b->cite.section)
+           && a->cite.status == b->cite.status && text_same(a->disputed, b->disputed);
 }
 
 static bool has_figure(const struct change *change, const char *name)

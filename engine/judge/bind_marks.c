@@ -1,6 +1,7 @@
 #include "judge/bind_marks.h"
 
 #include "base/number.h"
+#include "base/text.h"
 #include "judge/fact.h"
 #include "judge/judging.h"
 
@@ -77,11 +78,6 @@ void marks_give_set(lua_State *lua, const struct figure *figure)
 
 enum { WHY_BYTES = 400 };
 
-static bool same_text(const char *a, const char *b)
-{
-    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
-}
-
 static const char *or_none(const char *unit)
 {
     return unit == NULL ? "no unit" : unit;
@@ -91,7 +87,7 @@ static const char *or_none(const char *unit)
 static bool fact_agrees(const struct field *field, const char *unit, char *why)
 {
     const char *own = fact_unit(field);
-    if (same_text(own, unit) || (own == NULL && number_decimals(unit) == 0))
+    if (text_same(own, unit) || (own == NULL && number_decimals(unit) == 0))
         return true;
     snprintf(why, WHY_BYTES, "%s is in %s, and is compared in %s", field->path, or_none(own),
              or_none(unit));
@@ -100,7 +96,7 @@ static bool fact_agrees(const struct field *field, const char *unit, char *why)
 
 static bool figure_agrees(const struct figure *figure, const char *unit, char *why)
 {
-    if (same_text(figure->value.unit, unit))
+    if (text_same(figure->value.unit, unit))
         return true;
     snprintf(why, WHY_BYTES, "figure \"%s\" is in %s, and is compared in %s", figure->name,
              or_none(figure->value.unit), or_none(unit));

@@ -4,6 +4,7 @@
 
 #include "base/nearest.h"
 #include "base/number.h"
+#include "base/text.h"
 #include "judge/declare_reads.h"
 
 #include <lauxlib.h>
@@ -80,11 +81,6 @@ const char *declare_need_text_at(lua_State *lua, int at, const char *what)
 
 /* Units and senses ---------------------------------------------------------------------- */
 
-bool declare_same_text(const char *a, const char *b)
-{
-    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
-}
-
 bool declare_is_number(const struct field *field)
 {
     return field->type == FIELD_NUMBER || field->type == FIELD_INTEGER || field->type == FIELD_SLOPE
@@ -97,11 +93,11 @@ double declare_factor(lua_State *lua, const char *what, const char *from,
                       const struct figure *figure)
 {
     const char *to = figure->value.unit;
-    if (declare_same_text(from, to) || (from == NULL && number_decimals(to) == 0))
+    if (text_same(from, to) || (from == NULL && number_decimals(to) == 0))
         return 1;
-    if (declare_same_text(from, "ft") && declare_same_text(to, "in"))
+    if (text_same(from, "ft") && text_same(to, "in"))
         return 12;
-    if (declare_same_text(from, "in") && declare_same_text(to, "ft"))
+    if (text_same(from, "in") && text_same(to, "ft"))
         return 1.0 / 12;
     declare_refuse(lua, "%s is in %s, and figure \"%s\" in %s", what,
                    from == NULL ? "no unit" : from, figure->name, to == NULL ? "no unit" : to);

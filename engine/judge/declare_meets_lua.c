@@ -4,6 +4,7 @@
 #include "judge/declare_row.h"
 
 #include "base/number.h"
+#include "base/text.h"
 #include "judge/declare_reads.h"
 
 #include <lauxlib.h>
@@ -125,7 +126,7 @@ static void read_among(lua_State *lua, const struct reading_row *reading, struct
 static void check_limit_unit(lua_State *lua, const struct row *row)
 {
     const char *own = row->fact != NULL ? fact_unit(row->fact->field) : row->found_unit;
-    if (!declare_same_text(own, row->limit_unit)
+    if (!text_same(own, row->limit_unit)
         && !(own == NULL && row->limit_unit != NULL && number_decimals(row->limit_unit) == 0))
         declare_refuse(lua, "what is looked at is in %s, and what it must meet in %s",
                        own == NULL ? "no unit" : own,

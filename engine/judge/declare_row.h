@@ -33,9 +33,6 @@ const char *declare_need_text_at(lua_State *lua, int at, const char *what);
 /* Refused when the field never is the word. */
 void declare_check_word(lua_State *lua, const struct field *field, const char *word);
 
-/* Both may be NULL. */
-bool declare_same_text(const char *a, const char *b);
-
 bool declare_is_number(const struct field *field);
 
 /* What one of the unit `from` is in the figure's: inches and feet change into one another

@@ -5,11 +5,10 @@
  * the line of the demand. */
 #include "judge/declare_row.h"
 
+#include "base/text.h"
 #include "judge/reads.h"
 
 #include <lauxlib.h>
-
-#include <string.h>
 
 enum { WORDS_MOST = 64, PARTS_MOST = 12, PARTS_DEEPEST = 4 };
 
@@ -48,8 +47,8 @@ static void check_measured(lua_State *lua, const struct row *row)
     }
     if (!measured->measured)
         declare_refuse(lua, "%s is not a measured fact", measured->path);
-    if (!declare_same_text(fact_unit(measured),
-                           row->fact == NULL ? row->found_unit : fact_unit(row->fact->field)))
+    if (!text_same(fact_unit(measured),
+                   row->fact == NULL ? row->found_unit : fact_unit(row->fact->field)))
         declare_refuse(lua, "%s and %s differ in unit", measured->path,
                        row->fact == NULL ? "found" : row->fact->field->path);
     for (size_t i = 0; i < row->meets_count; i++)

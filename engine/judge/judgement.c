@@ -5,7 +5,6 @@
 #include "trade/spacing.h"
 
 #include <math.h>
-#include <string.h>
 
 struct judgement *judgement_new(struct judging *judging, enum sense sense)
 {
@@ -18,11 +17,6 @@ struct judgement *judgement_new(struct judging *judging, enum sense sense)
 static struct value number_value(double number, const char *unit)
 {
     return (struct value){.kind = VALUE_NUMBER, .number = number, .unit = unit};
-}
-
-static bool same_text(const char *a, const char *b)
-{
-    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
 }
 
 /* Values ----------------------------------------------------------------------------- */
@@ -72,7 +66,7 @@ struct judgement *judgement_of_values(struct judging *judging, const struct valu
         const size_t in = count_in(found, required);
         judgement->met = sense == SENSE_NONE_OF ? in == 0 : in == all;
     } else if (found->kind == VALUE_TEXT && required->kind == VALUE_TEXT) {
-        judgement->met = same_text(found->text, required->text);
+        judgement->met = text_same(found->text, required->text);
     } else {
         return NULL;
     }
@@ -179,7 +173,7 @@ static bool is_other_bound(const struct judgement *a, const struct judgement *b)
     return a->found.kind == VALUE_NUMBER && b->found.kind == VALUE_NUMBER
            && a->required.kind == VALUE_NUMBER && b->required.kind == VALUE_NUMBER
            && a->found.number == b->found.number && a->sense != b->sense
-           && same_text(a->found.unit, b->found.unit);
+           && text_same(a->found.unit, b->found.unit);
 }
 
 /* The makers of both: what is met is met by the figures of each. */

@@ -51,6 +51,4 @@ const char *verdict_note(struct judging *judging, const struct finding *finding,
 /* Takes the text over. "" where memory ran out; the arena then tells. */
 const char *verdict_finish_text(struct judging *judging, struct text *text);
 
-bool verdict_same_text(const char *a, const char *b);
-
 #endif

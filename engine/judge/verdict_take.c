@@ -1,20 +1,14 @@
 /* verdict_take.c - what a finding keeps of the record and of the judgement. */
 #include "base/number.h"
+#include "base/text.h"
 #include "job/follows.h"
 #include "judge/place_fact.h"
 #include "judge/verdict_parts.h"
 
-#include <string.h>
-
-bool verdict_same_text(const char *a, const char *b)
-{
-    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
-}
-
 static bool same_cite(const struct cite *a, const struct cite *b)
 {
-    return verdict_same_text(a->code, b->code) && verdict_same_text(a->section, b->section)
-           && a->status == b->status && verdict_same_text(a->source, b->source);
+    return text_same(a->code, b->code) && text_same(a->section, b->section)
+           && a->status == b->status && text_same(a->source, b->source);
 }
 
 /* By which figure a fact follows that was read in a sister text only. Which it is goes by the
@@ -134,7 +128,7 @@ static bool is_value_at(const struct spot *spot, const struct value *found)
 {
     const cJSON *fact = spot->json, *one = NULL;
     if (found->kind == VALUE_TEXT)
-        return cJSON_IsString(fact) && verdict_same_text(fact->valuestring, found->text);
+        return cJSON_IsString(fact) && text_same(fact->valuestring, found->text);
     if (found->kind != VALUE_NUMBER)
         return false;
     /* Without a unit: the very number, give or take rounding. */

@@ -1,5 +1,6 @@
 /* verdict_words.c - a finding in words. */
 #include "base/number.h"
+#include "base/text.h"
 #include "judge/verdict_parts.h"
 
 /* "wood_shake" is a word for the job file; people say "wood shake". */
@@ -102,7 +103,7 @@ static void add_disputes(struct text *out, const struct record *record, const ch
         const char *disputed = record->figures[i]->disputed;
         bool said = disputed == NULL;
         for (size_t j = 0; j < i && !said; j++)
-            said = verdict_same_text(record->figures[j]->disputed, disputed);
+            said = text_same(record->figures[j]->disputed, disputed);
         if (!said)
             text_addf(out, "%s%s%s%s", lead[0] == '\0' && out->length > 0 ? "; " : "", lead,
                       disputed, lead[0] == '\0' ? "" : ".");

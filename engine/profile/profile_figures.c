@@ -2,17 +2,11 @@
 #include "profile/profile_making.h"
 
 #include "base/nearest.h"
+#include "base/text.h"
 #include "profile/figure_value.h"
 
 #include <stdio.h>
 #include <stdlib.h>
-#include <string.h>
-
-/* Both NULL, or the same words. */
-bool profile_same_text(const char *a, const char *b)
-{
-    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
-}
 
 static void say_figure(struct resolving *r, const struct entry *entry, const char *what,
                        const char *hint)
@@ -159,7 +153,7 @@ static bool figure_may_move(struct resolving *r, size_t level, const struct entr
     if (entry->sense != SENSE_NONE && entry->sense != figure->sense)
         say_figure(r, entry, "changes the sense; leave it out, or write what it is: ",
                    sense_word(figure->sense));
-    else if (entry->value.unit != NULL && !profile_same_text(entry->value.unit, figure->value.unit))
+    else if (entry->value.unit != NULL && !text_same(entry->value.unit, figure->value.unit))
         say_figure(r, entry, "changes the unit; leave it out, and give the value in: ",
                    figure->value.unit == NULL ? "none" : figure->value.unit);
     else if (entry->value.kind != VALUE_NONE && entry->value.kind != figure->value.kind)
@@ -266,8 +260,6 @@ static void figure_move(struct resolving *r, size_t level, const struct entry *e
     figure->borrowed = NULL;
     figure->unsure = NULL;
     figure->draft = NULL;
-    if (says_anew(entry))
-        figure->vouched = false; /* its own status stands beside it */
     if (entry->disputed != NULL) {
         figure->disputed = entry->disputed;
         figure->rival = entry->rival;

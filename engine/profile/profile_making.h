@@ -25,9 +25,6 @@ bool profile_is_limit(const struct figure *figure);
 int profile_figure_order(const void *a, const void *b);
 struct figure *profile_figure_among(const struct profile *profile, size_t sorted, const char *name);
 
-/* Both NULL, or the same. */
-bool profile_same_text(const char *a, const char *b);
-
 /* The edition of the model at the chain's end, or that the place says it follows; how the
  * citations of the place at this level begin. */
 const char *profile_edition_of_model(const struct resolving *r);

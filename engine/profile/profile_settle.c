@@ -2,6 +2,7 @@
 #include "profile/profile_making.h"
 
 #include "base/nearest.h"
+#include "base/text.h"
 #include "profile/vouch.h"
 
 /* What a block follows but does not vouch for, and no nearer block restates.
@@ -28,9 +29,9 @@ static bool adopt_holds(const struct resolving *r, const struct entry_adopt *ado
     for (size_t i = 0; i < adopt->topics.set_count && !named; i++)
         named = vouch_names(adopt->topics.set[i], figure->name);
     return named
-           && (profile_same_text(figure->cite.code, adopt->book)
-               || (profile_same_text(profile_edition_of_model(r), adopt->book)
-                   && profile_same_text(figure->cite.code, profile_edition_followed(r))));
+           && (text_same(figure->cite.code, adopt->book)
+               || (text_same(profile_edition_of_model(r), adopt->book)
+                   && text_same(figure->cite.code, profile_edition_followed(r))));
 }
 
 /* The place's own reading of what it follows: it lifts how badly a figure is known and
@@ -48,7 +49,6 @@ static void vouch_for(struct resolving *r, const struct block *block,
     figure->read_in = NULL;
     figure->read_count = 0;
     figure->unsure = figure->borrowed = NULL;
-    figure->vouched = true;
 }
 
 static void say_adopts(struct resolving *r, size_t level, const struct entry_adopt *adopt,
@@ -100,11 +100,11 @@ void profile_settle_doubts(struct resolving *r)
         bool rests = false, adopted = false;
         for (size_t level = 0; level < r->depth; level++) {
             adopted = adopted || r->blocks[level]->adopts != NULL;
-            rests = rests || profile_same_text(r->blocks[level]->draft, profile->doubts[i]);
+            rests = rests || text_same(r->blocks[level]->draft, profile->doubts[i]);
         }
         for (size_t k = 0; k < profile->figure_count && !rests; k++)
-            rests = profile_same_text(profile->figures[k].unsure, profile->doubts[i])
-                    || profile_same_text(profile->figures[k].borrowed, profile->doubts[i]);
+            rests = text_same(profile->figures[k].unsure, profile->doubts[i])
+                    || text_same(profile->figures[k].borrowed, profile->doubts[i]);
         if (rests || !adopted)
             profile->doubts[kept++] = profile->doubts[i];
     }
@@ -178,7 +178,7 @@ void profile_settle_pages(struct resolving *r)
         bool told = false;
         for (size_t i = 0; i < r->profile->figure_count; i++) {
             struct figure *figure = &r->profile->figures[i];
-            if (!profile_same_text(figure->pages, nearest->read.set[page]))
+            if (!text_same(figure->pages, nearest->read.set[page]))
                 continue;
             told = true;
             figure->unread = false;

@@ -1,6 +1,7 @@
 #include "prove/proof.h"
 
 #include "base/nearest.h"
+#include "base/text.h"
 #include "job/follows.h"
 #include "judge/reads.h"
 #include "judge/row_reads.h"
@@ -9,11 +10,6 @@
 #include <string.h>
 
 /* Entries and drops of a place that do nothing ---------------------------------------- */
-
-static bool same_text(const char *a, const char *b)
-{
-    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
-}
 
 static void add_remark(struct proof *proof, struct place_proof *place, struct proof_block *block,
                        const char *file, int line, bool error, const char *says)
@@ -25,7 +21,7 @@ static void add_remark(struct proof *proof, struct place_proof *place, struct pr
 static bool keeps_dispute(const struct entry *entry, const struct figure *from)
 {
     return (entry->value.kind == VALUE_NONE && entry->disputed == NULL)
-           || same_text(entry->disputed, from->disputed);
+           || text_same(entry->disputed, from->disputed);
 }
 
 /* A value given again that the parent gives already. */
@@ -47,9 +43,9 @@ static void lint_entry(struct proof *proof, struct place_proof *place, struct pr
     const bool same = (entry->value.kind == VALUE_NONE && entry->adds.kind == VALUE_NONE
                        && entry->without.kind == VALUE_NONE)
                       || (own != NULL && profile_same_value(&from->value, &own->value));
-    const bool restates = !same_text(entry->cite, from->cite.section)
+    const bool restates = !text_same(entry->cite, from->cite.section)
                           || (entry->status != STATUS_NONE && entry->status != from->cite.status)
-                          || (entry->source != NULL && !same_text(entry->source, from->cite.source))
+                          || (entry->source != NULL && !text_same(entry->source, from->cite.source))
                           || !keeps_dispute(entry, from);
     if (same && !restates)
         add_remark(proof, place, block, entry->file, entry->line, false,
@@ -59,7 +55,7 @@ static void lint_entry(struct proof *proof, struct place_proof *place, struct pr
                                 entry->name));
     /* What a page of the place's own prints stays said when what is followed moves. */
     else if (same && entry->value.kind != VALUE_NONE && keeps_dispute(entry, from)
-             && (entry->source == NULL || same_text(entry->source, from->cite.source)))
+             && (entry->source == NULL || text_same(entry->source, from->cite.source)))
         add_remark(proof, place, block, entry->file, entry->line, false,
                    arena_format(&proof->arena,
                                 "figure \"%s\" changes no value: it is that already; to "
@@ -74,8 +70,8 @@ static void lint_book(struct proof *proof, struct place_proof *place, struct pro
 {
     const struct figure *from = profile_figure(parent, entry->name);
     if (from == NULL || entry->book != NULL || block->block->edition != NULL || block->block->model
-        || !same_text(entry->cite, from->cite.section)
-        || same_text(block->block->code, from->cite.code))
+        || !text_same(entry->cite, from->cite.section)
+        || text_same(block->block->code, from->cite.code))
         return;
     add_remark(proof, place, block, entry->file, entry->line, false,
                arena_format(&proof->arena,

@@ -1,5 +1,6 @@
 #include "report/card_cites.h"
 
+#include "base/text.h"
 #include "report/card_row.h"
 #include "report/spans.h"
 #include "report/story.h"
@@ -13,7 +14,7 @@ enum { CITES_MOST = 4 };
 
 static bool same_cite(const struct cite *a, const struct cite *b)
 {
-    return story_same_text(a->code, b->code) && story_same_text(a->section, b->section)
+    return text_same(a->code, b->code) && text_same(a->section, b->section)
            && a->status == b->status;
 }
 
@@ -66,7 +67,7 @@ static struct cites cites_of(const struct card_thing *thing)
 /* Of one code, and as well known: then the sections stand in one list. */
 static bool same_standing(const struct cite *a, const struct cite *b)
 {
-    return story_same_text(a->code, b->code) && a->status == b->status;
+    return text_same(a->code, b->code) && a->status == b->status;
 }
 
 /* The code as the card's head lets it be said: not at all, or "local". */
@@ -74,15 +75,15 @@ static const char *short_code(const struct result *result, const struct cite *ci
 {
     if (cite->section == NULL || cite->section[0] == '\0')
         return cite->code;
-    return story_same_text(cite->code, result->edition)    ? NULL
-           : story_same_text(cite->code, result->own_code) ? "local"
-                                                           : cite->code;
+    return text_same(cite->code, result->edition)    ? NULL
+           : text_same(cite->code, result->own_code) ? "local"
+                                                     : cite->code;
 }
 
 /* The head of the card says that an invented place's own code is invented. */
 static bool is_said_above(const struct result *result, const struct cite *cite)
 {
-    return result->invented && story_same_text(cite->code, result->own_code)
+    return result->invented && text_same(cite->code, result->own_code)
            && cite->status == STATUS_INVENTED;
 }
 
@@ -166,7 +167,7 @@ struct text card_signs(const struct card *card)
     struct text signs = TEXT_EMPTY;
     const struct result *now = &card->now;
     text_addf(&signs, "A section alone is of %s", now->edition);
-    if (now->own_code != NULL && !story_same_text(now->own_code, now->edition))
+    if (now->own_code != NULL && !text_same(now->own_code, now->edition))
         text_addf(&signs, "; local: %s%s", now->own_code, now->invented ? " (invented)" : "");
     text_add(&signs, ". Seen: read in public. Parallel: in a sister text. Memory: recalled. "
                      "Practice: no code.");

@@ -1,7 +1,7 @@
 #include "report/card_questions.h"
 
+#include "base/text.h"
 #include "report/card_words.h"
-#include "report/story.h"
 
 enum { FRONT_QUESTIONS_MOST = 5 };
 
@@ -28,7 +28,7 @@ enum { WAITING_MOST = 3, WAITING_MOST_OF_MANY = 0 };
 
 static void add_name(struct names *names, const char *name)
 {
-    if (name == NULL || story_same_text(names->last, name))
+    if (name == NULL || text_same(names->last, name))
         return;
     names->last = name;
     if (++names->count <= names->most)
@@ -50,7 +50,7 @@ static bool asked_before(const struct card_section *section, size_t index)
 {
     for (size_t i = 0; i < index; i++)
         if (section->items[i].question == section->items[index].question
-            && story_same_text(section->items[i].of, section->items[index].of))
+            && text_same(section->items[i].of, section->items[index].of))
             return true;
     return false;
 }

@@ -1,7 +1,7 @@
 #include "report/card_words.h"
 
 #include "base/number.h"
-#include "report/story.h"
+#include "base/text.h"
 #include "report/value_words.h"
 
 #include <string.h>
@@ -169,9 +169,9 @@ static bool goes_without_saying(const struct card_item *item)
     return found->kind == VALUE_NUMBER
                ? required->kind == VALUE_NUMBER
                      && number_equals(found->number, required->number, found->unit)
-           : found->kind == VALUE_TEXT ? story_same_text(found->text, word)
+           : found->kind == VALUE_TEXT ? text_same(found->text, word)
            : found->kind == VALUE_SET
-               ? one && found->set_count == 1 && story_same_text(found->set[0], word)
+               ? one && found->set_count == 1 && text_same(found->set[0], word)
                : false;
 }
 

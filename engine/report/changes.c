@@ -1,9 +1,9 @@
 #include "report/changes.h"
 
+#include "base/text.h"
 #include "report/digest.h"
 #include "report/gloss.h"
 #include "report/page.h"
-#include "report/story.h"
 #include "report/telling.h"
 
 enum { TITLE_HANG = 4, DETAIL_HANG = 6, MEND_HANG = 12, OPEN_MOST = 16 };
@@ -22,7 +22,7 @@ struct changes {
     struct text *out;
     bool colour;
     struct news *items;
-    size_t count, open_shown, open_left;
+    size_t count, open_shown;
 };
 
 /* A finding that is not there stands with those that do not apply. */
@@ -47,7 +47,7 @@ static bool is_urgent(enum part part)
 
 static bool same_place(const struct finding *a, const struct finding *b)
 {
-    return story_same_text(a->rule, b->rule) && story_same_text(a->where, b->where);
+    return text_same(a->rule, b->rule) && text_same(a->where, b->where);
 }
 
 /* How many before this one have its rule and place. */
@@ -76,9 +76,9 @@ static bool reads_alike(struct changes *c, const struct finding *before,
 {
     const struct paragraph was = {&before, 1}, now = {&after, 1};
     struct text one = telling_compared(c->before, &was), other = telling_compared(c->after, &now);
-    const bool same = story_same_text(text_string(&one), text_string(&other))
-                      && story_same_text(before->title, after->title)
-                      && story_same_text(before->mend, after->mend);
+    const bool same = text_same(text_string(&one), text_string(&other))
+                      && text_same(before->title, after->title)
+                      && text_same(before->mend, after->mend);
     c->arena.failed = c->arena.failed || one.failed || other.failed;
     text_free(&one);
     text_free(&other);
@@ -263,10 +263,9 @@ static void add_counts(struct changes *c)
 
 bool report_is_comparable(const struct result *before, const struct result *after)
 {
-    return story_same_text(before->jurisdiction, after->jurisdiction)
-           && story_same_text(before->edition, after->edition)
-           && story_same_text(before->date, after->date) && before->only_stage == after->only_stage
-           && before->reached == after->reached;
+    return text_same(before->jurisdiction, after->jurisdiction)
+           && text_same(before->edition, after->edition) && text_same(before->date, after->date)
+           && before->only_stage == after->only_stage && before->reached == after->reached;
 }
 
 void report_changes_text(const struct result *before, const struct result *after, bool colour,

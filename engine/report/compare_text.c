@@ -1,5 +1,6 @@
 #include "report/compare_report.h"
 
+#include "base/text.h"
 #include "report/grid.h"
 #include "report/page.h"
 #include "report/value_words.h"
@@ -9,11 +10,6 @@
 #include <string.h>
 
 enum { NARROWEST_CELL = 10, LETTERS = 26 };
-
-static bool same_text(const char *a, const char *b)
-{
-    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
-}
 
 /* A finding that is on one side only is news as well. */
 static const char *outcome_of(const struct finding *finding)
@@ -222,7 +218,7 @@ static bool same_cells(const struct comparison *c, const struct compare_row *a,
     for (size_t i = 0; i < c->side_count; i++)
         if (strcmp(outcome_of(a->findings[i]), outcome_of(b->findings[i])) != 0)
             return false;
-    return same_text(a->rule, b->rule);
+    return text_same(a->rule, b->rule);
 }
 
 /* The table as grid_add wants it: heads by side, names by row, cells row by row. */

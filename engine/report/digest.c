@@ -1,5 +1,6 @@
 #include "report/digest.h"
 
+#include "base/text.h"
 #include "report/story.h"
 
 #include <stdlib.h>
@@ -50,24 +51,19 @@ static size_t count_of(const struct result *result, enum part part)
 
 /* What is told together ------------------------------------------------------------- */
 
-static bool same_text(const char *a, const char *b)
-{
-    return story_same_text(a, b);
-}
-
 /* In order too: sets come from figures and jobs as they were written. */
 static bool same_set(const struct value *a, const struct value *b)
 {
     bool same = a->set_count == b->set_count;
     for (size_t i = 0; same && i < a->set_count; i++)
-        same = same_text(a->set[i], b->set[i]);
+        same = text_same(a->set[i], b->set[i]);
     return same;
 }
 
 /* Exactly: what prints alike but differs is two values here. */
 static bool same_value(const struct value *a, const struct value *b)
 {
-    if (a->kind != b->kind || !same_text(a->unit, b->unit))
+    if (a->kind != b->kind || !text_same(a->unit, b->unit))
         return false;
     switch (a->kind) {
     case VALUE_NUMBER:
@@ -75,7 +71,7 @@ static bool same_value(const struct value *a, const struct value *b)
     case VALUE_YES_NO:
         return a->yes == b->yes;
     case VALUE_TEXT:
-        return same_text(a->text, b->text);
+        return text_same(a->text, b->text);
     case VALUE_SET:
         return same_set(a, b);
     case VALUE_NONE:
@@ -95,10 +91,10 @@ static bool same_demand(const struct finding *a, const struct finding *b)
 /* Nothing different but the place and what was found there. */
 bool digest_is_alike(const struct finding *a, const struct finding *b)
 {
-    return same_text(a->rule, b->rule) && a->outcome == b->outcome && a->why == b->why
-           && same_demand(a, b) && same_text(a->mend, b->mend) && same_text(a->remark, b->remark)
-           && same_text(a->disagree, b->disagree) && same_text(a->unsure, b->unsure)
-           && (a->compared || same_text(a->says, b->says));
+    return text_same(a->rule, b->rule) && a->outcome == b->outcome && a->why == b->why
+           && same_demand(a, b) && text_same(a->mend, b->mend) && text_same(a->remark, b->remark)
+           && text_same(a->disagree, b->disagree) && text_same(a->unsure, b->unsure)
+           && (a->compared || text_same(a->says, b->says));
 }
 
 /* Not met in the same place, and for the same reason: the rules say so, or it is the
@@ -107,11 +103,11 @@ static bool is_of_one_cause(const struct finding *a, const struct finding *b)
 {
     if (a->met == MET_YES && b->met == MET_YES)
         return (a->why & b->why & WHY_DISPUTED) != 0 && a->disagree != NULL
-               && same_text(a->disagree, b->disagree);
-    if (a->met != MET_NO || b->met != MET_NO || !same_text(a->where, b->where))
+               && text_same(a->disagree, b->disagree);
+    if (a->met != MET_NO || b->met != MET_NO || !text_same(a->where, b->where))
         return false;
-    return (a->cause != NULL && same_text(a->cause, b->cause))
-           || (a->wanting != NULL && same_text(a->wanting, b->wanting));
+    return (a->cause != NULL && text_same(a->cause, b->cause))
+           || (a->wanting != NULL && text_same(a->wanting, b->wanting));
 }
 
 /* Any of the paragraph's findings may share the cause. */
@@ -221,7 +217,7 @@ static void sort_blocks(const struct result *result, struct digest *digest,
 static struct pending *pending_for(struct pendings *pendings, const struct finding *finding)
 {
     for (size_t i = 0; i < pendings->count; i++)
-        if (same_text(pendings->items[i].says, finding->says))
+        if (text_same(pendings->items[i].says, finding->says))
             return &pendings->items[i];
     struct pending *fresh = &pendings->items[pendings->count++];
     fresh->says = finding->says;

@@ -1,6 +1,7 @@
 #include "report/explain_report.h"
 
 #include "base/date.h"
+#include "base/text.h"
 #include "include/eavemark.h"
 #include "job/field_words.h"
 #include "job/path.h"
@@ -17,11 +18,6 @@ enum { NARROWEST_CELL = 9 };
 static void add_section(struct text *out, const char *title)
 {
     text_addf(out, "\n-- %s\n\n", title);
-}
-
-static bool same_text(const char *a, const char *b)
-{
-    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
 }
 
 /* Places that could not be looked at: silence would hide what they change. */
@@ -175,9 +171,9 @@ static void add_table(const struct explanation *x, struct text *out)
 /* Written at the same place, and known alike: told once for several columns. */
 static bool same_standing(const struct figure *a, const struct figure *b)
 {
-    return same_text(a->cite.section, b->cite.section) && a->cite.status == b->cite.status
-           && same_text(a->cite.source, b->cite.source) && same_text(a->disputed, b->disputed)
-           && same_text(a->file, b->file) && a->line == b->line;
+    return text_same(a->cite.section, b->cite.section) && a->cite.status == b->cite.status
+           && text_same(a->cite.source, b->cite.source) && text_same(a->disputed, b->disputed)
+           && text_same(a->file, b->file) && a->line == b->line;
 }
 
 /* Said already, of an earlier column. */
@@ -248,7 +244,7 @@ static void add_move(const struct standing *standing, const struct figure *figur
 {
     struct text line = TEXT_EMPTY;
     const struct profile *profile = standing->profile;
-    const bool own = same_text(figure->amended->by, profile->title);
+    const bool own = text_same(figure->amended->by, profile->title);
     if (own)
         text_addf(&line, "moved by %s to ", profile->title);
     else

@@ -1,5 +1,7 @@
 #include "report/order.h"
 
+#include "base/text.h"
+
 #include <string.h>
 
 /* Bought from the supplier, and some of it. */
@@ -14,17 +16,12 @@ static const char *item_of(const struct quantity_line *line)
     return line->amount->item != NULL ? line->amount->item : line->finding.title;
 }
 
-static bool same_text(const char *a, const char *b)
-{
-    return strcmp(a, b) == 0;
-}
-
 /* One kind: what one holds and what is added for waste are the same too. */
 static bool same_kind(const struct order_line *old, const struct quantity_line *line)
 {
     const struct amount *a = old->first->amount, *b = line->amount;
-    return same_text(old->item, item_of(line)) && same_text(a->buy, b->buy)
-           && same_text(a->unit, b->unit) && same_text(old->heading, line->heading)
+    return text_same(old->item, item_of(line)) && text_same(a->buy, b->buy)
+           && text_same(a->unit, b->unit) && text_same(old->heading, line->heading)
            && a->each == b->each && a->waste_percent == b->waste_percent;
 }
 
@@ -69,7 +66,7 @@ static void add_line(struct order *order, const struct quantity_line *line)
 
 static bool stands_under(const struct quantity_line *line, const char *heading)
 {
-    return line->heading != NULL && same_text(line->heading, heading);
+    return line->heading != NULL && text_same(line->heading, heading);
 }
 
 /* All lines under the heading that stands there first, whether or not of that one anything

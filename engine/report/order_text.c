@@ -3,6 +3,7 @@
 #include "base/number.h"
 #include "include/eavemark.h"
 #include "report/order.h"
+#include "report/page.h"
 #include "report/takeoff_part.h"
 #include "report/wrap.h"
 
@@ -28,7 +29,7 @@ static void add_line(struct text *out, const struct order_line *line)
     text_add(&words, line->item);
     if (line->goes_on != NULL)
         text_addf(&words, ": %s", line->goes_on);
-    takeoff_add_phrase(out, ITEM_HANG, &words);
+    page_phrase(out, ITEM_HANG, &words);
 }
 
 /* A heading once, before its first line. */
@@ -64,7 +65,7 @@ static void add_lacking(struct text *out, const struct takeoff *takeoff, enum ou
             text_addf(&words, ", %s", line->finding.where);
         text_addf(&words, ": %s", line->finding.says);
         text_addf(out, "%*s", OPEN_HANG, "");
-        takeoff_add_phrase(out, OPEN_HANG, &words);
+        page_phrase(out, OPEN_HANG, &words);
     }
 }
 

@@ -2,6 +2,7 @@
  * that of text_all.c, in the same order. */
 #include "report/report.h"
 
+#include "base/text.h"
 #include "include/eavemark.h"
 #include "report/confirm.h"
 #include "report/job_drawings.h"
@@ -124,10 +125,7 @@ static void add_cites(struct text *out, const struct finding *finding)
         if (story_cited_before(finding, i, true))
             continue;
         struct text cite = TEXT_EMPTY;
-        value_add_cite(&cite, &finding->cites[i]);
-        text_add(&cite, " (");
-        value_add_cite_status(&cite, &finding->cites[i]);
-        text_add(&cite, ")");
+        value_add_cited(&cite, &finding->cites[i]);
         text_add(out, "<dd>");
         html_phrase(out, &cite);
         text_add(out, "</dd>\n");
@@ -139,12 +137,8 @@ static void add_cites(struct text *out, const struct finding *finding)
 static struct text amended_of(const struct finding *finding)
 {
     struct text moved = TEXT_EMPTY;
-    if (finding->amended == NULL)
-        return moved;
-    text_addf(&moved, "by %s: from ", finding->amended->by);
-    value_add(&moved, &finding->amended->from);
-    text_add(&moved, " to ");
-    value_add(&moved, &finding->amended->to);
+    if (finding->amended != NULL)
+        value_add_amended(&moved, finding->amended);
     return moved;
 }
 
@@ -265,7 +259,7 @@ static void add_waiting(const struct sheet *sheet, size_t index)
     for (size_t i = index; i < result->finding_count; i++) {
         const struct finding *finding = &result->findings[i];
         if (finding->outcome != OUTCOME_OPEN
-            || !story_same_text(finding->says, result->findings[index].says))
+            || !text_same(finding->says, result->findings[index].says))
             continue;
         struct text title = title_of(finding, 1);
         text_add(sheet->out, "<dd>");

@@ -1,11 +1,8 @@
 #include "report/story.h"
 
-#include <string.h>
+#include "base/text.h"
 
-bool story_same_text(const char *a, const char *b)
-{
-    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
-}
+#include <string.h>
 
 /* Several figures may stand in one section; it is named once. with_source:
  * sections read in different sources count as different. */
@@ -13,9 +10,9 @@ bool story_cited_before(const struct finding *finding, size_t index, bool with_s
 {
     const struct cite *cite = &finding->cites[index];
     for (const struct cite *old = finding->cites; old < cite; old++)
-        if (story_same_text(old->code, cite->code) && story_same_text(old->section, cite->section)
+        if (text_same(old->code, cite->code) && text_same(old->section, cite->section)
             && old->status == cite->status
-            && (!with_source || story_same_text(old->source, cite->source)))
+            && (!with_source || text_same(old->source, cite->source)))
             return true;
     return false;
 }
@@ -33,7 +30,7 @@ static bool same_lines(const char *const *a, size_t a_count, const char *const *
     if (a_count != b_count)
         return false;
     for (size_t i = 0; i < a_count; i++)
-        if (!story_same_text(a[i], b[i]))
+        if (!text_same(a[i], b[i]))
             return false;
     return true;
 }
@@ -41,8 +38,8 @@ static bool same_lines(const char *const *a, size_t a_count, const char *const *
 /* Two places of one rule of which there is nothing different to say. */
 static bool same_story(const struct finding *a, const struct finding *b)
 {
-    return a->outcome == b->outcome && story_same_text(a->rule, b->rule)
-           && story_same_text(a->says, b->says) && story_same_text(a->mend, b->mend)
+    return a->outcome == b->outcome && text_same(a->rule, b->rule) && text_same(a->says, b->says)
+           && text_same(a->mend, b->mend)
            && same_lines(a->work, a->work_count, b->work, b->work_count);
 }
 
@@ -61,7 +58,7 @@ bool story_asked_before(const struct result *result, size_t index)
 {
     for (size_t i = 0; i < index; i++)
         if (result->findings[i].outcome == OUTCOME_OPEN
-            && story_same_text(result->findings[i].says, result->findings[index].says))
+            && text_same(result->findings[i].says, result->findings[index].says))
             return true;
     return false;
 }

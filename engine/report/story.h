@@ -9,9 +9,6 @@
 #include <stdbool.h>
 #include <stddef.h>
 
-/* Both NULL, or the same words. */
-bool story_same_text(const char *a, const char *b);
-
 /* Several figures may stand in one section; it is named once. with_source:
  * sections read in different sources count as different. */
 bool story_cited_before(const struct finding *finding, size_t index, bool with_source);

@@ -7,9 +7,6 @@
 
 #include <stddef.h>
 
-/* Wraps a phrase built up beforehand, and releases it. */
-void takeoff_add_phrase(struct text *out, size_t hang, struct text *phrase);
-
 /* Job, place, date and book, a line each. */
 void takeoff_add_head(struct text *out, const struct result *head);
 

@@ -1,8 +1,10 @@
+#include "base/text.h"
 #include "report/report.h"
 #include "report/sources.h"
 
 #include "base/number.h"
 #include "include/eavemark.h"
+#include "report/page.h"
 #include "report/takeoff_part.h"
 #include "report/value_words.h"
 #include "report/wrap.h"
@@ -10,34 +12,16 @@
 #include <string.h>
 
 enum {
-    HEAD_HANG = 9,    /* "Place    " */
     LINE_HANG = 8,    /* below a title */
     LABEL_HANG = 20,  /* after "arithmetic" */
     PRINT_SHOWN = 16, /* characters of the fingerprint: enough to tell two apart */
 };
 
-void takeoff_add_phrase(struct text *out, size_t hang, struct text *phrase)
-{
-    if (phrase->failed)
-        out->failed = true;
-    else
-        wrap_add(out, hang, text_string(phrase));
-    text_free(phrase);
-}
-
-static void add_head(struct text *out, const char *label, const char *words)
-{
-    if (words == NULL)
-        return;
-    text_addf(out, "%-*s", HEAD_HANG, label);
-    wrap_add(out, HEAD_HANG, words);
-}
-
 /* How many facts are not the job's own, and whose they are; nothing when all are. */
 static void add_facts(struct text *out, const struct result *head)
 {
     struct text facts = sources_head(head);
-    add_head(out, "Facts", facts.length > 0 ? text_string(&facts) : NULL);
+    page_head(out, "Facts", facts.length > 0 ? text_string(&facts) : NULL);
     out->failed = out->failed || facts.failed;
     text_free(&facts);
 }
@@ -45,17 +29,17 @@ static void add_facts(struct text *out, const struct result *head)
 void takeoff_add_head(struct text *out, const struct result *head)
 {
     struct text place = TEXT_EMPTY;
-    add_head(out, "Job", head->job);
+    page_head(out, "Job", head->job);
     text_addf(&place, "%s (%s)%s", head->jurisdiction_title, head->jurisdiction,
               head->invented ? " - INVENTED PLACE: no real county, and not the law anywhere" : "");
-    text_addf(out, "%-*s", HEAD_HANG, "Place");
-    takeoff_add_phrase(out, HEAD_HANG, &place);
-    add_head(out, "Date", head->date);
-    add_head(out, "Law", head->edition);
-    add_head(out, "Read", head->as_seen);
+    text_addf(out, "%-*s", PAGE_HEAD, "Place");
+    page_phrase(out, PAGE_HEAD, &place);
+    page_head(out, "Date", head->date);
+    page_head(out, "Law", head->edition);
+    page_head(out, "Read", head->as_seen);
     add_facts(out, head);
     for (size_t i = 0; i < head->differ_count; i++)
-        add_head(out, i == 0 ? "Differs" : "", head->differs[i]);
+        page_head(out, i == 0 ? "Differs" : "", head->differs[i]);
 }
 
 static void add_heading(struct text *out, const struct takeoff *takeoff)
@@ -68,8 +52,8 @@ static void add_heading(struct text *out, const struct takeoff *takeoff)
         text_addf(&count, "%zu broken, ", counts[OUTCOME_BROKEN]);
     text_addf(&count, "%zu given, %zu open, %zu not applicable", counts[OUTCOME_PASS],
               counts[OUTCOME_OPEN], counts[OUTCOME_NOT_APPLICABLE]);
-    text_addf(out, "%-*s", HEAD_HANG, "Count");
-    takeoff_add_phrase(out, HEAD_HANG, &count);
+    text_addf(out, "%-*s", PAGE_HEAD, "Count");
+    page_phrase(out, PAGE_HEAD, &count);
 }
 
 /* One line ---------------------------------------------------------------- */
@@ -84,7 +68,7 @@ static void add_title(struct text *out, const struct quantity_line *lines, size_
             text_addf(&title, "%s%s", i == 0 ? ": " : "; ", lines[i].finding.where);
     text_addf(&title, " [%s]", lines->finding.rule);
     text_add(out, "\n");
-    takeoff_add_phrase(out, 0, &title);
+    page_phrase(out, 0, &title);
 }
 
 static void start_label(struct text *out, const char *label)
@@ -114,7 +98,7 @@ static void add_amount(struct text *out, const struct amount *amount)
             text_addf(&words, " of %s", number);
         }
         start_label(out, "buy");
-        takeoff_add_phrase(out, LABEL_HANG, &words);
+        page_phrase(out, LABEL_HANG, &words);
     }
     number_write_unit(amount->exact, amount->unit, number);
     text_add(&words, number);
@@ -123,13 +107,7 @@ static void add_amount(struct text *out, const struct amount *amount)
         text_addf(&words, ", and %s for waste", number);
     }
     start_label(out, amount->bought ? "exact" : "amount");
-    takeoff_add_phrase(out, LABEL_HANG, &words);
-}
-
-/* Both NULL are the same: neither says anything. */
-static bool same_text(const char *a, const char *b)
-{
-    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
+    page_phrase(out, LABEL_HANG, &words);
 }
 
 /* A common figure is known by where it comes from: it has no section. */
@@ -143,9 +121,9 @@ static bool cited_before(const struct finding *finding, size_t index)
 {
     const struct cite *cite = &finding->cites[index];
     for (const struct cite *old = finding->cites; old < cite; old++)
-        if (old->status == cite->status && same_text(old->source, cite->source)
+        if (old->status == cite->status && text_same(old->source, cite->source)
             && (is_practice(cite)
-                || (same_text(old->code, cite->code) && same_text(old->section, cite->section))))
+                || (text_same(old->code, cite->code) && text_same(old->section, cite->section))))
             return true;
     return false;
 }
@@ -180,12 +158,9 @@ static void add_amended(struct text *out, const struct amended *amended)
     if (amended == NULL)
         return;
     struct text moved = TEXT_EMPTY;
-    text_addf(&moved, "by %s: from ", amended->by);
-    value_add(&moved, &amended->from);
-    text_add(&moved, " to ");
-    value_add(&moved, &amended->to);
+    value_add_amended(&moved, amended);
     start_label(out, "amended");
-    takeoff_add_phrase(out, LABEL_HANG, &moved);
+    page_phrase(out, LABEL_HANG, &moved);
 }
 
 /* Arithmetic that two planes share is shown once. */

@@ -1,7 +1,7 @@
+#include "base/text.h"
 #include "report/telling.h"
 #include "report/sources.h"
 
-#include "report/story.h"
 #include "report/value_words.h"
 
 #include <string.h>
@@ -237,7 +237,7 @@ static const char *nth_of(const struct finding_block *block, size_t nth,
         const char *text = kind(block->paragraphs[i].findings[0]);
         bool said = text == NULL;
         for (size_t j = 0; j < i && !said; j++)
-            said = story_same_text(kind(block->paragraphs[j].findings[0]), text);
+            said = text_same(kind(block->paragraphs[j].findings[0]), text);
         if (!said && nth-- == 0)
             return text;
     }
@@ -272,7 +272,7 @@ struct text telling_section(const struct result *result, const struct cite *cite
 {
     struct text section = TEXT_EMPTY;
     /* The head names the edition: its sections need no book. */
-    const bool own = story_same_text(cite->code, result->edition) && cite->section != NULL
+    const bool own = text_same(cite->code, result->edition) && cite->section != NULL
                      && cite->section[0] != '\0';
     if (own)
         text_add(&section, cite->section);
@@ -296,7 +296,7 @@ struct text telling_waiting(const struct pending *pending)
     size_t rules = 0;
     for (size_t i = 0; i < pending->count; i++) {
         const struct finding *finding = pending->findings[i];
-        const bool same = i > 0 && story_same_text(finding->rule, pending->findings[i - 1]->rule);
+        const bool same = i > 0 && text_same(finding->rule, pending->findings[i - 1]->rule);
         rules += !same;
         if (rules > WAITING_SHOWN)
             continue;
@@ -335,7 +335,7 @@ const char *telling_answer(const char *answer)
         {"roof", "On the roof"}, {"attic", "In the attic"},
     };
     for (size_t i = 0; i < sizeof(WORDS) / sizeof(WORDS[0]); i++)
-        if (story_same_text(WORDS[i].answer, answer))
+        if (text_same(WORDS[i].answer, answer))
             return WORDS[i].words;
     return answer;
 }

@@ -1,7 +1,9 @@
 /* text_all.c - every finding in full, see report.h. */
 #include "report/report.h"
 
+#include "base/text.h"
 #include "report/confirm.h"
+#include "report/page.h"
 #include "report/story.h"
 #include "report/text_all.h"
 #include "report/value_words.h"
@@ -62,7 +64,7 @@ static void add_waiting(const struct text_page *page, const struct result *resul
     struct text waiting = TEXT_EMPTY;
     for (size_t i = index; i < result->finding_count; i++) {
         const struct finding *finding = &result->findings[i];
-        if (finding->outcome != OUTCOME_OPEN || !story_same_text(finding->says, says))
+        if (finding->outcome != OUTCOME_OPEN || !text_same(finding->says, says))
             continue;
         text_addf(&waiting, "%s%s", waiting.length > 0 ? "; " : "",
                   finding->title == NULL ? finding->rule : finding->title);
@@ -71,7 +73,7 @@ static void add_waiting(const struct text_page *page, const struct result *resul
         text_addf(&waiting, " [%s]", finding->rule);
     }
     text_all_label(page, "waiting");
-    text_all_phrase(page, TEXT_LABEL_HANG, &waiting);
+    page_phrase(page->out, TEXT_LABEL_HANG, &waiting);
 }
 
 /* By question, since one answer may close many findings. */
@@ -106,7 +108,7 @@ static void add_not_applicable(const struct text_page *page, const struct result
         text_addf(page->out, "\n-- %zu not applicable to this job\n\n", count);
     if (names.length > 0 || names.failed) {
         text_addf(page->out, "%*s", TEXT_WORD_HANG, "");
-        text_all_phrase(page, TEXT_WORD_HANG, &names);
+        page_phrase(page->out, TEXT_WORD_HANG, &names);
     }
     for (size_t i = 0; i < result->finding_count; i++) {
         const struct finding *finding = &result->findings[i];
@@ -115,7 +117,7 @@ static void add_not_applicable(const struct text_page *page, const struct result
         struct text dropped = TEXT_EMPTY;
         text_addf(&dropped, "%s: %s", finding->rule, finding->says);
         text_addf(page->out, "%*s", TEXT_WORD_HANG, "");
-        text_all_phrase(page, TEXT_WORD_HANG, &dropped);
+        page_phrase(page->out, TEXT_WORD_HANG, &dropped);
     }
 }
 
@@ -148,7 +150,7 @@ static void add_safety(const struct text_page *page, const struct result *result
         value_add_cite_status(&care, &safety->cite);
         text_add(&care, "]");
         text_add(page->out, "  * ");
-        text_all_phrase(page, 4, &care);
+        page_phrase(page->out, 4, &care);
     }
 }
 

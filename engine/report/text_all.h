@@ -32,9 +32,6 @@ const struct text_look *text_all_look(enum outcome outcome);
 /* The words, in the colour where the page has colours. */
 void text_all_coloured(const struct text_page *page, const char *colour, const char *words);
 
-/* Wraps a phrase built up beforehand, and releases it. */
-void text_all_phrase(const struct text_page *page, size_t hang, struct text *phrase);
-
 /* A line under a finding's title: its label alone, or with words; nothing for NULL. */
 void text_all_label(const struct text_page *page, const char *label);
 void text_all_labelled(const struct text_page *page, const char *label, const char *words);

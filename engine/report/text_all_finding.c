@@ -1,6 +1,7 @@
 /* One finding of the full report, in all its lines or in two. */
 #include "report/text_all.h"
 
+#include "report/page.h"
 #include "report/sources.h"
 #include "report/story.h"
 #include "report/value_words.h"
@@ -26,16 +27,6 @@ void text_all_coloured(const struct text_page *page, const char *colour, const c
 {
     const bool on = page->colour && colour[0] != '\0';
     text_addf(page->out, "%s%s%s", on ? colour : "", words, on ? "\033[0m" : "");
-}
-
-/* Wraps a phrase built up beforehand, and releases it. */
-void text_all_phrase(const struct text_page *page, size_t hang, struct text *phrase)
-{
-    if (phrase->failed)
-        page->out->failed = true;
-    else
-        wrap_add(page->out, hang, text_string(phrase));
-    text_free(phrase);
 }
 
 void text_all_label(const struct text_page *page, const char *label)
@@ -66,7 +57,7 @@ static void add_title(const struct text_page *page, const struct finding *findin
     text_addf(&title, " [%s]", finding->rule);
     text_all_coloured(page, look->colour, look->word);
     text_addf(page->out, "%*s", TEXT_WORD_HANG - (int)strlen(look->word), "");
-    text_all_phrase(page, TEXT_WORD_HANG, &title);
+    page_phrase(page->out, TEXT_WORD_HANG, &title);
 }
 
 /* A sentence below the title, without a label. */
@@ -86,12 +77,12 @@ static void add_compared(const struct text_page *page, const struct finding *fin
     if (finding->required.kind != VALUE_NONE) {
         value_add_demands(&demand, finding);
         text_all_label(page, "demanded");
-        text_all_phrase(page, TEXT_LABEL_HANG, &demand);
+        page_phrase(page->out, TEXT_LABEL_HANG, &demand);
     }
     if (finding->found.kind != VALUE_NONE) {
         value_add(&found, &finding->found);
         text_all_label(page, "found");
-        text_all_phrase(page, TEXT_LABEL_HANG, &found);
+        page_phrase(page->out, TEXT_LABEL_HANG, &found);
     }
 }
 
@@ -102,12 +93,9 @@ static void add_cites(const struct text_page *page, const struct finding *findin
         if (story_cited_before(finding, i, true))
             continue;
         struct text cite = TEXT_EMPTY;
-        value_add_cite(&cite, &finding->cites[i]);
-        text_add(&cite, " (");
-        value_add_cite_status(&cite, &finding->cites[i]);
-        text_add(&cite, ")");
+        value_add_cited(&cite, &finding->cites[i]);
         text_all_label(page, i == 0 ? "cited" : "");
-        text_all_phrase(page, TEXT_LABEL_HANG, &cite);
+        page_phrase(page->out, TEXT_LABEL_HANG, &cite);
     }
 }
 
@@ -117,12 +105,9 @@ static void add_amended(const struct text_page *page, const struct amended *amen
     if (amended == NULL)
         return;
     struct text moved = TEXT_EMPTY;
-    text_addf(&moved, "by %s: from ", amended->by);
-    value_add(&moved, &amended->from);
-    text_add(&moved, " to ");
-    value_add(&moved, &amended->to);
+    value_add_amended(&moved, amended);
     text_all_label(page, "amended");
-    text_all_phrase(page, TEXT_LABEL_HANG, &moved);
+    page_phrase(page->out, TEXT_LABEL_HANG, &moved);
 }
 
 /* Of all findings told together: which facts are not the job's own. */
@@ -176,7 +161,7 @@ void text_all_brief(const struct text_page *page, const struct finding *finding,
     if (finding->cite_count > 0)
         text_add(&brief, ")");
     text_addf(page->out, "%*s", TEXT_WORD_HANG, "");
-    text_all_phrase(page, TEXT_WORD_HANG, &brief);
+    page_phrase(page->out, TEXT_WORD_HANG, &brief);
     add_sources(page, finding, count);
     add_amended(page, finding->amended);
     text_all_labelled(page, "caution", finding->caution);

@@ -103,3 +103,19 @@ void value_add_cite_status(struct text *out, const struct cite *cite)
     if (cite->source != NULL && cite->source[0] != '\0')
         text_addf(out, ": %s", cite->source);
 }
+
+void value_add_cited(struct text *out, const struct cite *cite)
+{
+    value_add_cite(out, cite);
+    text_add(out, " (");
+    value_add_cite_status(out, cite);
+    text_add(out, ")");
+}
+
+void value_add_amended(struct text *out, const struct amended *amended)
+{
+    text_addf(out, "by %s: from ", amended->by);
+    value_add(out, &amended->from);
+    text_add(out, " to ");
+    value_add(out, &amended->to);
+}

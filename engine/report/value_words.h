@@ -34,4 +34,10 @@ const char *value_cite_status(const struct cite *cite);
  * public source: city handouts". */
 void value_add_cite_status(struct text *out, const struct cite *cite);
 
+/* Both: "IRC 2021 R905.2.2 (seen: city handouts)". */
+void value_add_cited(struct text *out, const struct cite *cite);
+
+/* "by Dunmarrow County: from 2 layers to 1 layer". */
+void value_add_amended(struct text *out, const struct amended *amended);
+
 #endif
