@@ -65,11 +65,6 @@ bool shop_passes_over(const cJSON *item, const struct field *list);
  * job names none: its name. NULL where there is nothing of the kind. In the arena. */
 const char *shop_asks(const cJSON *job, const char *pointer, struct arena *arena);
 
-/* The materials of the sheet that a name at this pointer of a job may pick ("/covering/name",
- * "/roof/slopes/0/underlayment"): an array of objects, or NULL. */
-const cJSON *shop_materials(const struct shop *shop, const struct fields *fields,
-                            const char *pointer);
-
 /* A sheet of the habits that a job states: of lists of the house what all items have alike.
  * To be deleted; NULL when out of memory. */
 cJSON *shop_lift(const cJSON *job, const struct fields *fields);

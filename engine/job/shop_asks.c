@@ -18,27 +18,3 @@ const char *shop_asks(const cJSON *job, const char *pointer, struct arena *arena
     }
     return asks == NULL ? NULL : arena_format(arena, "%.*s/name", (int)(asks - pointer), pointer);
 }
-
-/* The sheet has one object for the items of a list of the house: their steps are left out. */
-const cJSON *shop_materials(const struct shop *shop, const struct fields *fields,
-                            const char *pointer)
-{
-    const struct field *field = path_field(fields, pointer);
-    const cJSON *at = shop->tree, *before = NULL;
-    char step[PATH_LONGEST_STEP];
-    if (field == NULL)
-        return NULL;
-    if (field->type == FIELD_REFERENCE) {
-        const cJSON *list = shop_member(shop->tree, field->refers);
-        return cJSON_IsArray(list) ? list : NULL;
-    }
-    while (path_step_length(pointer) > 0) {
-        const bool item = path_step_is_item(pointer);
-        if (!path_step(&pointer, step))
-            break;
-        before = at;
-        if (!item)
-            at = shop_member(at, step);
-    }
-    return cJSON_IsArray(before) ? before : NULL;
-}

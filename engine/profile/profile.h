@@ -56,7 +56,6 @@ struct figure {
     const char *file;  /* where it was last given or restated, below the home */
     int line;
     bool unread;                   /* the pages that would tell it were not read */
-    bool vouched;                  /* a place read the book for itself: cite.source says which */
     const struct amended *amended; /* by whom, from what to what, where a place gave another value
                                       than what it follows; or NULL */
 };

@@ -185,11 +185,6 @@ void json_out_raw(struct json_out *out, const char *json, size_t length)
     out->follows = true;
 }
 
-void json_out_quoted(struct json_out *out, const char *text)
-{
-    add_quoted(out->text, text);
-}
-
 void json_out_texts(struct json_out *out, const char *key, const char *const *texts, size_t count)
 {
     json_out_open(out, key, '[');

@@ -38,9 +38,6 @@ void json_out_null(struct json_out *out, const char *key);
 /* What is written already, as the next of a list or of an object. */
 void json_out_raw(struct json_out *out, const char *json, size_t length);
 
-/* Only the text in its quotes, between pieces of json_out_raw. */
-void json_out_quoted(struct json_out *out, const char *text);
-
 /* Numbers are rounded as they print elsewhere: no reader shall find another here. */
 void json_out_value(struct json_out *out, const char *key, const struct value *value);
 
