@@ -20,8 +20,8 @@ void assert_has(const char *report, const char *words)
 
 void assert_has_not(const char *report, const char *words)
 {
-    if (strstr(report, words) != NULL)
-        fail_msg("\"%s\" is in:\n%s", words, report);
+    if (report == NULL || strstr(report, words) != NULL)
+        fail_msg("\"%s\" is in:\n%s", words, report == NULL ? "(nothing)" : report);
 }
 
 void assert_order(const char *report, const char *const *words, size_t count)

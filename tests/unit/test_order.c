@@ -2,6 +2,7 @@
  * 100 sq ft, and the package each line names. The order as CSV, and what it does with
  * names that a spreadsheet would take for formulas. */
 #include "include/eavemark.h"
+#include "support/small_law.h"
 
 #include <cjson/cJSON.h>
 
@@ -216,18 +217,6 @@ static void a_hip_of_laminated_shingles(void **state)
     orders(*state, HIP, ORDER, sizeof(ORDER) / sizeof(ORDER[0]));
 }
 
-/* A job with this said of its roof besides; to be freed. */
-static char *with_roof(const char *job, const char *more)
-{
-    const char *roof = strstr(job, "\"roof\":{") + strlen("\"roof\":{");
-    char *text = malloc(strlen(job) + strlen(more) + 1);
-    assert_non_null(text);
-    memcpy(text, job, (size_t)(roof - job));
-    strcpy(text + (roof - job), more);
-    strcat(text, roof);
-    return text;
-}
-
 /* The same gable with metal panels behind: shingles, felt and edges of the front alone. */
 static void a_gable_of_two_coverings(void **state)
 {
@@ -253,7 +242,8 @@ static void a_gable_of_two_coverings(void **state)
         {2, "pieces", "1x8 for fascia, 20 ft long", "front fascia"},
         {10, "pieces", "Ridge vent, 4 ft pieces, 18 sq in per ft free or more", "ridge"},
     };
-    char *job = with_roof(GABLE, "\"slopes\":[{\"name\":\"back\",\"gets\":\"metal_panel\"}],");
+    char *job = text_with(GABLE, "\"roof\":{",
+                          "\"roof\":{\"slopes\":[{\"name\":\"back\",\"gets\":\"metal_panel\"}],");
     orders_but(*state, job, ORDER, sizeof(ORDER) / sizeof(ORDER[0]), "other_trim");
     free(job);
 }
@@ -262,20 +252,21 @@ static void a_gable_of_two_coverings(void **state)
  * sides, so how much is capped is asked, and then taken as it is said. */
 static void hips_between_two_coverings(void **state)
 {
-    char *job = with_roof(HIP, "\"slopes\":[{\"name\":\"left end\",\"gets\":\"old_stays\"}],");
+    char *job = text_with(HIP, "\"roof\":{",
+                          "\"roof\":{\"slopes\":[{\"name\":\"left end\",\"gets\":\"old_stays\"}],");
     char *list = order_of(*state, job, EAVEMARK_TEXT);
     assert_non_null(strstr(list, "The job does not say /takeoff/cap_ft"));
     assert_non_null(strstr(list, "Waste is counted in, as the job states it"));
     assert_null(strstr(list, "left end"));
     free(list);
-    char *said = strstr(job, "\"waste_percent\":10");
-    memcpy(said, "\"cap_ft\":  113.9  ", 18);
-    list = order_of(*state, job, EAVEMARK_TEXT);
+    char *said = text_with(job, "\"waste_percent\":10", "\"cap_ft\":113.9");
+    list = order_of(*state, said, EAVEMARK_TEXT);
     assert_null(strstr(list, "cap_ft"));
     assert_non_null(strstr(list, "Waste is counted in, as is usual where a job states none"));
     /* 113.9 ft, + 10 % that are usual = 125.3; / 25 = 5.01 */
     assert_non_null(strstr(list, "      6  bundles   Hip and ridge caps: ridge and hips"));
     free(list);
+    free(said);
     free(job);
 }
 
