@@ -49,11 +49,11 @@ static bool send_all(int socket, const void *bytes, size_t length)
 }
 
 /* False at an end: a worker that died has nothing more to say. */
-static bool receive_all(int socket, void *bytes, size_t length)
+static bool receive_all(int from, void *bytes, size_t length)
 {
     char *at = bytes;
     while (length > 0) {
-        const ssize_t got = recv(socket, at, length, 0);
+        const ssize_t got = read(from, at, length);
         if (got < 0 && errno == EINTR)
             continue;
         if (got <= 0)
@@ -96,27 +96,25 @@ struct serving {
     size_t waiting_count;
 };
 
-/* Waits for the turn; for it or lines; or for nothing. */
-enum waiting { FOR_TURN, FOR_TURN_OR_LINES, FOR_NOTHING };
-
-static bool is_turn(const struct serving *serving, enum waiting wait)
+/* Has the turn come? Waits for it or for lines, whichever is first, or not at all. */
+static bool is_turn(const struct serving *serving, bool wait)
 {
     struct pollfd ends[] = {{.fd = serving->turn, .events = POLLIN},
                             {.fd = serving->socket, .events = POLLIN}};
     int ready;
     do
-        ready = poll(ends, wait == FOR_TURN_OR_LINES ? 2 : 1, wait == FOR_NOTHING ? 0 : -1);
+        ready = poll(ends, wait ? 2 : 1, wait ? -1 : 0);
     while (ready < 0 && errno == EINTR);
     return ready > 0 && ends[0].revents != 0;
 }
 
-/* The answers to the oldest piece; false when that cannot be, or nobody is left to give the
- * turn. */
+/* The answers to the oldest piece, once it is its turn; false when that cannot be, or nobody
+ * is left to give the turn. */
 static bool write_oldest(struct serving *serving)
 {
     const struct piece piece = serving->waiting[0];
     char turn;
-    if (read(serving->turn, &turn, 1) != 1)
+    if (!receive_all(serving->turn, &turn, 1))
         return false;
     if (!write_all(serving->out_file, text_string(&serving->out) + serving->out_done,
                    piece.out - serving->out_done)) {
@@ -154,7 +152,7 @@ static void drop_written(struct serving *serving)
     serving->out_done = serving->err_done = 0;
 }
 
-static bool write_due(struct serving *serving, enum waiting wait)
+static bool write_due(struct serving *serving, bool wait)
 {
     while (serving->waiting_count > 0 && is_turn(serving, wait))
         if (!write_oldest(serving))
@@ -165,11 +163,14 @@ static bool write_due(struct serving *serving, enum waiting wait)
 
 static bool end_piece(struct serving *serving)
 {
-    if (fflush(serving->to.out) != 0 || fflush(serving->to.err) != 0)
+    if (fflush(serving->to.out) != 0 || fflush(serving->to.err) != 0 || serving->out.failed
+        || serving->err.failed)
         return false;
     serving->waiting[serving->waiting_count++] = (struct piece){serving->out.length,
                                                                 serving->err.length};
-    return write_due(serving, serving->waiting_count == WAITING_MOST ? FOR_TURN : FOR_NOTHING);
+    if (serving->waiting_count == WAITING_MOST && !write_oldest(serving))
+        return false;
+    return write_due(serving, false);
 }
 
 /* False where the line was cut off. */
@@ -219,9 +220,10 @@ static void serve(struct serving *serving, relay_task *task, void *data)
         whole = head.number == 0 ? end_piece(serving) : work_on(serving, task, data, &head);
         /* While it waits for the next piece it must not keep others waiting. */
         if (head.number == 0)
-            whole = whole && write_due(serving, FOR_TURN_OR_LINES);
+            whole = whole && write_due(serving, true);
     }
-    whole = whole && write_due(serving, FOR_TURN);
+    while (whole && serving->waiting_count > 0)
+        whole = write_oldest(serving);
     const struct last_words last = {serving->to.status, serving->to.why};
     if (whole || last.why != 0)
         send_all(serving->socket, &last, sizeof(last));
