@@ -66,6 +66,19 @@ static eavemark_interview *interview_named(const char *name)
     return NULL;
 }
 
+/* Lists of things by their field, as a draft keeps them (interview.h). */
+static bool others_are_whole(const cJSON *others)
+{
+    const cJSON *list = NULL, *item = NULL;
+    bool whole = others == NULL || cJSON_IsObject(others);
+    cJSON_ArrayForEach(list, others) {
+        whole = whole && cJSON_IsArray(list);
+        cJSON_ArrayForEach(item, list)
+            whole = whole && cJSON_IsObject(item);
+    }
+    return whole;
+}
+
 static eavemark_interview *interview_opened(eavemark *handle,
                                             const struct eavemark_request *request,
                                             struct problems *problems)
@@ -81,6 +94,9 @@ static eavemark_interview *interview_opened(eavemark *handle,
     /* interview_start takes the job over; where it is not reached, it is ours to delete. */
     cJSON *others = request->habits ? cJSON_DetachItemFromObjectCaseSensitive(job, INTERVIEW_OTHERS)
                                     : NULL;
+    if (!others_are_whole(others))
+        problem_at(problems, PROBLEM_JOB, opened->name, "/" INTERVIEW_OTHERS,
+                   "holds lists of objects, each of what the sheet has several of");
     if (problems->count > 0 || problems->out_of_memory)
         cJSON_Delete(job);
     else

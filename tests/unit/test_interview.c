@@ -8,6 +8,7 @@
 #include <stdarg.h>
 #include <stddef.h>
 #include <stdint.h>
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -516,6 +517,28 @@ static void a_job_that_cannot_be_used_is_not_started_from(void **state)
     eavemark_close(handle);
 }
 
+/* A draft that somebody wrote in: what is put aside would be lost, or told as want of memory. */
+static void a_draft_keeps_what_it_put_aside_as_lists(void **state)
+{
+    (void)state;
+    static const char *const BAD[] = {"null", "[1]", "{ \"covering\": 5 }",
+                                      "{ \"covering\": [5] }"};
+    eavemark *handle = eavemark_open(home.path);
+    for (size_t i = 0; i < sizeof(BAD) / sizeof(BAD[0]); i++) {
+        char text[100];
+        snprintf(text, sizeof(text), "{ \"eavemark_others\": %s }", BAD[i]);
+        const struct eavemark_request request = {
+            .name = "draft", .text = text, .length = strlen(text), .habits = true};
+        enum eavemark_status status = EAVEMARK_NOTHING_FAILED;
+        char *problems = NULL;
+        assert_null(eavemark_interview_open(handle, &request, &status, &problems));
+        assert_int_equal(status, EAVEMARK_UNUSABLE);
+        assert_has(problems, "draft: /eavemark_others: holds lists of objects");
+        free(problems);
+    }
+    eavemark_close(handle);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -528,6 +551,7 @@ int main(void)
         cmocka_unit_test(back_takes_an_answer_back),
         cmocka_unit_test(a_job_is_filled_in),
         cmocka_unit_test(open_questions_are_listed),
+        cmocka_unit_test(a_draft_keeps_what_it_put_aside_as_lists),
         cmocka_unit_test(a_job_that_cannot_be_used_is_not_started_from),
     };
     return cmocka_run_group_tests(tests, make_home, remove_home);
