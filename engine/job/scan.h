@@ -30,8 +30,7 @@ struct scan_level {
     int line;         /* where it was opened */
     size_t first_key; /* of an object: its first in scan.keys */
     size_t item;      /* of a list: the item being read, from 0 */
-    cJSON *node;      /* its own, and the last below it so far; */
-    cJSON *last;      /* both NULL once a problem was found */
+    cJSON *node;      /* its own; NULL once a problem was found */
 };
 
 enum scan_expect {

@@ -32,19 +32,6 @@ static bool name_last_key(struct scan *scan, cJSON *node)
     return node->string != NULL;
 }
 
-/* Below the innermost open level, at its end; cJSON keeps the last in the first one's prev. */
-static void hang(struct scan_level *level, cJSON *node)
-{
-    if (level->last == NULL) {
-        level->node->child = node;
-    } else {
-        level->last->next = node;
-        node->prev = level->last;
-    }
-    level->node->child->prev = node;
-    level->last = node;
-}
-
 /* A node of the type in its place in the tree; NULL when none is wanted, or no memory is
  * left, which ends the scan. */
 static cJSON *add(struct scan *scan, int type)
@@ -61,7 +48,7 @@ static cJSON *add(struct scan *scan, int type)
     if (level == NULL)
         scan->tree = node;
     else
-        hang(level, node);
+        cJSON_AddItemToArray(level->node, node); /* of an object too: its key follows */
     if (level == NULL || !level->object || name_last_key(scan, node))
         return node;
     scan_out_of_memory(scan);

@@ -33,14 +33,6 @@ static void keep_rules(struct proof *proof, struct law_digest *digest, const str
 }
 
 /* Fields are walked as the tree they are; FIELDS_DEEPEST bounds it. */
-static size_t count_fields(const struct field *field)
-{
-    size_t count = 0;
-    for (const struct field *f = field->first_child; f != NULL; f = f->next)
-        count += 1 + count_fields(f);
-    return count;
-}
-
 static void keep_fields(struct proof *proof, struct law_digest *digest, const struct field *field)
 {
     for (const struct field *f = field->first_child; f != NULL; f = f->next) {
@@ -55,15 +47,15 @@ static void keep_fields(struct proof *proof, struct law_digest *digest, const st
 static struct law_digest *digest_new(struct proof *proof, const struct law *law)
 {
     struct law_digest *digest = arena_alloc(&proof->arena, sizeof(*digest));
-    const struct field *root = law->book->fields.root;
+    const struct fields *fields = &law->book->fields;
     if (digest == NULL)
         return NULL;
     digest->law = law;
-    digest->fields = arena_array(&proof->arena, count_fields(root) + 1, sizeof(*digest->fields));
+    digest->fields = arena_array(&proof->arena, fields->count + 1, sizeof(*digest->fields));
     if (digest->fields == NULL)
         return NULL;
     keep_rules(proof, digest, law->book);
-    keep_fields(proof, digest, root);
+    keep_fields(proof, digest, fields->root);
     if (proof->arena.failed)
         return NULL;
     qsort(digest->fields, digest->field_count, sizeof(*digest->fields), text_order);
