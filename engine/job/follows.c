@@ -20,12 +20,6 @@ struct filling {
     bool failed;
 };
 
-/* null is not said. */
-static bool is_absent(const cJSON *node)
-{
-    return node == NULL || cJSON_IsNull(node);
-}
-
 /* NULL also for what is no group: items of a list have no names. */
 static cJSON *member(const cJSON *object, const char *name)
 {
@@ -72,7 +66,7 @@ static void put(struct filling *f, cJSON *into, const char *name, cJSON *value)
  * fact by fact. */
 static void put_copy(struct filling *f, cJSON *into, const cJSON *said)
 {
-    if (!is_absent(said) && !cJSON_IsFalse(said) && !cJSON_IsObject(said))
+    if (!json_is_absent(said) && !cJSON_IsFalse(said) && !cJSON_IsObject(said))
         put(f, into, f->rule->field->name, cJSON_Duplicate(said, true));
 }
 
@@ -134,7 +128,7 @@ static void put_plan_area(struct filling *f, cJSON *into)
     const char *basis = f->rule->fact->name;
     footprint_facts_read(f->job, f->fields, &facts);
     const cJSON *items = house_fact(f->job, f->rule->field->parent);
-    if (cJSON_GetArraySize(items) != 1 || !is_absent(member(into, basis))
+    if (cJSON_GetArraySize(items) != 1 || !json_is_absent(member(into, basis))
         || !footprint_floor_sqft(&facts, &area))
         return;
     put(f, into, f->rule->field->name, cJSON_CreateNumber(area));
@@ -147,7 +141,7 @@ static void put_what_follows(struct filling *f, cJSON *into)
     const cJSON *said = member(into, rule->field->name);
     /* Anew only what was derived before: what a person said since stays. */
     const bool open = f->again ? said != NULL && origin_of(said) == ORIGIN_DERIVED
-                               : is_absent(said);
+                               : json_is_absent(said);
     if (!open || !condition_holds(f->job, rule))
         return;
     switch (rule->from) {
@@ -263,7 +257,7 @@ const char *follows_asks(const cJSON *job, const struct fields *fields, const ch
         if (rule->field != field || !condition_holds(job, rule))
             continue;
         const char *instead = asked_instead(rule, pointer, arena);
-        if (instead != NULL && is_absent(path_find(job, instead)))
+        if (instead != NULL && json_is_absent(path_find(job, instead)))
             return instead;
     }
     return arena_copy(arena, pointer);

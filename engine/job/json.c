@@ -50,6 +50,16 @@ bool json_set(cJSON *object, const char *key, cJSON *value)
     return false;
 }
 
+bool json_is_absent(const cJSON *node)
+{
+    return node == NULL || cJSON_IsNull(node);
+}
+
+const char *json_name(const cJSON *item)
+{
+    return cJSON_GetStringValue(cJSON_GetObjectItemCaseSensitive(item, "name"));
+}
+
 /* error: errno as it was after the reading. */
 void json_say_unread(enum file_result result, int error, const char *path,
                      const struct json_file_words *words, struct problems *problems)

@@ -42,6 +42,13 @@ int json_read_into(cJSON **out, struct arena *texts, const char *text, size_t le
  * for that): the object is then as before. */
 bool json_set(cJSON *object, const char *key, cJSON *value);
 
+/* null counts as absent everywhere in a job: some programs write it for what they do not
+ * know. */
+bool json_is_absent(const cJSON *node);
+
+/* What an item of a list is called; NULL for none, and of NULL. */
+const char *json_name(const cJSON *item);
+
 /* What a file is, in the messages about one that cannot be read: "file", "a job is one JSON
  * file", "a job is about 5 KB". */
 struct json_file_words {

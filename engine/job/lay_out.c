@@ -1,5 +1,6 @@
 #include "job/lay_out.h"
 
+#include "job/json.h"
 #include "job/lay_out_parts.h"
 
 #include <stdio.h>
@@ -53,7 +54,7 @@ static void refuse_part(const struct footprint_facts *facts, enum roof_form with
 {
     char pointer[64];
     if (facts->roof.form == with
-        || lay_out_is_absent(cJSON_GetObjectItemCaseSensitive(facts->group, part)))
+        || json_is_absent(cJSON_GetObjectItemCaseSensitive(facts->group, part)))
         return;
     snprintf(pointer, sizeof(pointer), "/roof/footprint/%s", part);
     problem_at(problems, PROBLEM_JOB, file, pointer,

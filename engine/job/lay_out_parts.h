@@ -20,12 +20,6 @@ struct laying {
     struct problems *problems;
 };
 
-/* null counts as absent everywhere in a job. */
-bool lay_out_is_absent(const cJSON *node);
-
-/* The text under "name", or NULL. */
-const char *lay_out_name(const cJSON *item);
-
 /* Puts a value into the group, marked as the plan's, so that reports can tell it from what
  * the job says. The value is taken over; NULL is out of memory. */
 void lay_out_set(struct laying *laying, cJSON *group, const char *key, cJSON *value);

@@ -16,12 +16,6 @@
 /* Tolerance between two measurements of one length. */
 static const double AGREE_FT = 0.1, AGREE_IN = 1;
 
-/* null counts as absent everywhere in a job. */
-bool lay_out_is_absent(const cJSON *node)
-{
-    return node == NULL || cJSON_IsNull(node);
-}
-
 /* Facts --------------------------------------------------------------------- */
 
 /* Marked as the plan's, so that reports can tell it from what the job says. */
@@ -56,7 +50,7 @@ void lay_out_number(struct laying *laying, cJSON *group, const char *pointer, co
 {
     const cJSON *there = cJSON_GetObjectItemCaseSensitive(group, key);
     const double slack = strcmp(unit, "in") == 0 ? AGREE_IN : AGREE_FT;
-    if (lay_out_is_absent(there)) {
+    if (json_is_absent(there)) {
         lay_out_set(laying, group, key, cJSON_CreateNumber(value));
     } else if (cJSON_IsNumber(there) && !(fabs(there->valuedouble - value) <= slack)) {
         char said[96], laid[96];
@@ -80,7 +74,7 @@ void lay_out_words(struct laying *laying, cJSON *group, const char *pointer, con
                    const char *words)
 {
     const cJSON *there = cJSON_GetObjectItemCaseSensitive(group, key);
-    if (lay_out_is_absent(there)) {
+    if (json_is_absent(there)) {
         lay_out_set(laying, group, key, cJSON_CreateString(words));
     } else if (cJSON_IsString(there) && !same_words(there->valuestring, words)) {
         char said[64] = "", laid[64] = "";
@@ -99,16 +93,11 @@ void lay_out_words(struct laying *laying, cJSON *group, const char *pointer, con
 cJSON *lay_out_list(struct laying *laying, const char *name)
 {
     cJSON *list = cJSON_GetObjectItemCaseSensitive(laying->roof, name);
-    if (lay_out_is_absent(list)) {
+    if (json_is_absent(list)) {
         lay_out_set(laying, laying->roof, name, cJSON_CreateArray());
         list = cJSON_GetObjectItemCaseSensitive(laying->roof, name);
     }
     return cJSON_IsArray(list) ? list : NULL;
-}
-
-const char *lay_out_name(const cJSON *item)
-{
-    return cJSON_GetStringValue(cJSON_GetObjectItemCaseSensitive(item, "name"));
 }
 
 /* The item of this name, which is added when there is none. */
@@ -117,7 +106,7 @@ cJSON *lay_out_item(struct laying *laying, cJSON *list, const char *name, struct
     size_t index = 0;
     cJSON *item = NULL;
     cJSON_ArrayForEach(item, list) {
-        if (lay_out_name(item) != NULL && strcmp(lay_out_name(item), name) == 0)
+        if (json_name(item) != NULL && strcmp(json_name(item), name) == 0)
             break;
         index++;
     }
@@ -174,7 +163,7 @@ void lay_out_check_names(struct laying *laying, const cJSON *list, const char *w
     const cJSON *item = NULL;
     size_t index = 0;
     cJSON_ArrayForEach(item, list) {
-        const char *name = lay_out_name(item);
+        const char *name = json_name(item);
         bool known = !cJSON_IsObject(item);
         for (size_t i = 0; i < count; i++)
             known = known || (name != NULL && strcmp(name, names[i]) == 0);

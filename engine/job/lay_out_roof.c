@@ -16,7 +16,7 @@ static bool is_named(const cJSON *job, const char *refers, const char *name)
 {
     const cJSON *item = NULL; /* of a list of the job itself: "decks" */
     cJSON_ArrayForEach(item, cJSON_GetObjectItemCaseSensitive(job, refers))
-        if (lay_out_name(item) != NULL && strcmp(lay_out_name(item), name) == 0)
+        if (json_name(item) != NULL && strcmp(json_name(item), name) == 0)
             return true;
     return false;
 }
@@ -32,7 +32,7 @@ static void fill_from(struct laying *laying, cJSON *item, const char *group)
     cJSON_ArrayForEach(fact, shared) {
         const struct field *what = fields_child(field, fact->string);
         if (what == NULL || !footprint_value_holds(fact, what)
-            || !lay_out_is_absent(cJSON_GetObjectItemCaseSensitive(item, fact->string))
+            || !json_is_absent(cJSON_GetObjectItemCaseSensitive(item, fact->string))
             || (what->refers != NULL && !is_named(laying->job, what->refers, fact->valuestring)))
             continue;
         cJSON *copy = cJSON_Duplicate(fact, true);
@@ -160,12 +160,12 @@ static void write_least_width(struct laying *laying)
     cJSON *house = cJSON_GetObjectItemCaseSensitive(laying->job, "house");
     if (!isfinite(laying->layout->least_width_ft))
         return;
-    if (lay_out_is_absent(house)) {
+    if (json_is_absent(house)) {
         lay_out_set(laying, laying->job, "house", cJSON_CreateObject());
         house = cJSON_GetObjectItemCaseSensitive(laying->job, "house");
     }
     if (cJSON_IsObject(house)
-        && lay_out_is_absent(cJSON_GetObjectItemCaseSensitive(house, "least_width_ft")))
+        && json_is_absent(cJSON_GetObjectItemCaseSensitive(house, "least_width_ft")))
         lay_out_set(laying, house, "least_width_ft",
                     cJSON_CreateNumber(laying->layout->least_width_ft));
 }

@@ -2,6 +2,7 @@
 #include "job/shop.h"
 
 #include "base/nearest.h"
+#include "job/json.h"
 #include "job/path.h"
 #include "job/validate_check.h"
 
@@ -12,11 +13,6 @@ static const char FORM[] = "eavemark_shop";
 enum { MATERIALS_MOST = 200 }; /* of one kind; each is looked for among all */
 
 static void check_group(struct validation *check, const cJSON *group, const struct field *parent);
-
-static bool is_absent(const cJSON *node)
-{
-    return node == NULL || cJSON_IsNull(node);
-}
 
 /* The nearest habit of this group, or group that holds some; then the same name elsewhere. */
 static const char *nearest_habit(const struct validation *check, const struct field *parent,
@@ -57,7 +53,7 @@ static void report_key(struct validation *check, const struct field *parent,
 static void check_named(struct validation *check, const cJSON *list, const cJSON *item)
 {
     const cJSON *name = cJSON_GetObjectItemCaseSensitive(item, "name"), *other = NULL;
-    if (is_absent(name)) {
+    if (json_is_absent(name)) {
         validate_report(check, "has no name for jobs to pick it by");
         return;
     }
@@ -129,7 +125,7 @@ static void check_group(struct validation *check, const cJSON *group, const stru
         path_add(&check->pointer, node->string, strlen(node->string));
         if (field == NULL || !fields_hold_habits(field))
             report_key(check, parent, field, node->string);
-        else if (is_absent(node))
+        else if (json_is_absent(node))
             ;
         else if (field->type == FIELD_GROUP || field->type == FIELD_LIST)
             check_holder(check, node, field);

@@ -2,6 +2,7 @@
  * shop_filling.h. */
 #include "job/shop_filling.h"
 
+#include "job/json.h"
 #include "job/origin.h"
 #include "job/path.h"
 
@@ -14,7 +15,7 @@ static void fetch(struct shop_filling *filling, cJSON *group, const char *key,
     cJSON *own = shop_member(filling->job, reference->refers);
     const char *name = cJSON_GetStringValue(shop_member(group, key));
     if (name == NULL || !cJSON_IsArray(sheet) || shop_find_named(own, name) != NULL
-        || !(shop_is_absent(own) || cJSON_IsArray(own)))
+        || !(json_is_absent(own) || cJSON_IsArray(own)))
         return;
     const cJSON *material = shop_find_named(sheet, name);
     if (material == NULL) {
@@ -22,7 +23,7 @@ static void fetch(struct shop_filling *filling, cJSON *group, const char *key,
         cJSON_DeleteItemFromObjectCaseSensitive(group, key);
         return;
     }
-    if (shop_is_absent(own)) {
+    if (json_is_absent(own)) {
         shop_put(filling, filling->job, reference->refers, cJSON_CreateArray());
         own = shop_member(filling->job, reference->refers);
     }
@@ -64,7 +65,7 @@ static void take_only(struct shop_filling *filling)
     for (const struct field *f = filling->fields->root->first_child; f != NULL; f = f->next) {
         const cJSON *sheet = shop_member(filling->shop->tree, f->name);
         if (f->type == FIELD_LIST && fields_is_material(f) && cJSON_GetArraySize(sheet) == 1
-            && shop_is_absent(shop_member(filling->job, f->name)))
+            && json_is_absent(shop_member(filling->job, f->name)))
             shop_put(filling, filling->job, f->name, cJSON_Duplicate(sheet, true));
     }
 }

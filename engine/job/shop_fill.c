@@ -2,6 +2,7 @@
  * shop_filling.h. */
 #include "job/shop_filling.h"
 
+#include "job/json.h"
 #include "job/origin.h"
 #include "job/path.h"
 
@@ -14,7 +15,7 @@ static bool is_another(const cJSON *own, const cJSON *sheet, const struct field 
 {
     for (const struct field *f = parent->first_child; f != NULL; f = f->next) {
         const cJSON *here = shop_member(own, f->name), *there = shop_member(sheet, f->name);
-        if (f->habit == HABIT_PRODUCT && !shop_is_absent(here) && !shop_is_absent(there)
+        if (f->habit == HABIT_PRODUCT && !json_is_absent(here) && !json_is_absent(there)
             && !cJSON_Compare(here, there, true))
             return true;
     }
@@ -25,11 +26,11 @@ static bool is_another(const cJSON *own, const cJSON *sheet, const struct field 
  * left as a mark that it is to be asked for. */
 static const cJSON *picked(struct shop_filling *filling, cJSON *own, const cJSON *several)
 {
-    const char *name = shop_name_of(own);
+    const char *name = json_name(own);
     if (name == NULL && cJSON_GetArraySize(several) == 1)
         return several->child;
     if (name == NULL) {
-        if (shop_is_absent(shop_member(own, "name")))
+        if (json_is_absent(shop_member(own, "name")))
             shop_put(filling, own, "name", cJSON_CreateNull());
         return NULL;
     }
@@ -40,7 +41,7 @@ static const cJSON *picked(struct shop_filling *filling, cJSON *own, const cJSON
 static void must_be_there(struct shop_filling *filling, const cJSON *own, const cJSON *sheet)
 {
     const size_t length = shop_step_in(filling, "name");
-    shop_report_name(filling, shop_name_of(own), NULL, sheet);
+    shop_report_name(filling, json_name(own), NULL, sheet);
     path_cut(&filling->pointer, length);
 }
 
@@ -54,7 +55,7 @@ static void fill_group(struct shop_filling *filling, cJSON *own, const cJSON *sh
 static void fill_material(struct shop_filling *filling, cJSON *own, const cJSON *sheet,
                           const struct field *field)
 {
-    const char *name = shop_name_of(own);
+    const char *name = json_name(own);
     const cJSON *one = cJSON_IsArray(sheet)                         ? picked(filling, own, sheet)
                        : name == NULL || shop_is_named(sheet, name) ? sheet
                                                                     : NULL;
@@ -77,7 +78,7 @@ static void fill_holder(struct shop_filling *filling, cJSON *own, const cJSON *s
 static bool says_product(const cJSON *item, const struct field *list)
 {
     for (const struct field *f = list->first_child; f != NULL; f = f->next)
-        if (f->habit == HABIT_PRODUCT && !shop_is_absent(shop_member(item, f->name)))
+        if (f->habit == HABIT_PRODUCT && !json_is_absent(shop_member(item, f->name)))
             return true;
     return false;
 }
@@ -99,7 +100,7 @@ static void fill_named(struct shop_filling *filling, cJSON *list, const cJSON *s
     size_t index = 0;
     cJSON *item = NULL;
     cJSON_ArrayForEach(item, list) {
-        const char *name = shop_passes_over(item, field) ? NULL : shop_name_of(item);
+        const char *name = shop_passes_over(item, field) ? NULL : json_name(item);
         const cJSON *material = name == NULL ? NULL : shop_find_named(sheet, name);
         path_add_item(&filling->pointer, index++);
         if (material != NULL)
@@ -130,7 +131,7 @@ static void fill_each(struct shop_filling *filling, cJSON *list, const cJSON *sh
 static cJSON *group_of(struct shop_filling *filling, cJSON *own, const struct field *field)
 {
     cJSON *group = shop_member(own, field->name);
-    if (shop_is_absent(group) && strcmp(field->path, "roof.footprint") != 0) {
+    if (json_is_absent(group) && strcmp(field->path, "roof.footprint") != 0) {
         shop_put(filling, own, field->name, cJSON_CreateObject());
         group = shop_member(own, field->name);
     }
@@ -151,7 +152,7 @@ static void fill_member(struct shop_filling *filling, cJSON *own, const cJSON *n
             fill_named(filling, list, node, field);
         else if (cJSON_IsArray(list) && filling->laid)
             fill_each(filling, list, node, field);
-    } else if (shop_is_absent(shop_member(own, field->name)) && !shop_is_absent(node)) {
+    } else if (json_is_absent(shop_member(own, field->name)) && !json_is_absent(node)) {
         shop_put(filling, own, field->name, cJSON_Duplicate(node, true));
     }
 }
@@ -163,7 +164,7 @@ static void fill_group(struct shop_filling *filling, cJSON *own, const cJSON *sh
     const cJSON *node = NULL;
     cJSON_ArrayForEach(node, sheet) {
         const struct field *field = fields_child(parent, node->string);
-        if (field == NULL || shop_is_absent(node))
+        if (field == NULL || json_is_absent(node))
             continue;
         const size_t length = shop_step_in(filling, field->name);
         fill_member(filling, own, node, field);
@@ -221,7 +222,7 @@ void shop_fill_laid(const struct shop *shop, cJSON *job, const struct fields *fi
     if (shop->tree == NULL || !cJSON_IsObject(job) || problems->count > 0)
         return;
     fill_group(&filling, job, shop->tree, fields->root);
-    if (shop_is_absent(shop_member(shop_member(job, "roof"), "footprint")))
+    if (json_is_absent(shop_member(shop_member(job, "roof"), "footprint")))
         fill_edges(&filling);
     finish(&filling);
 }

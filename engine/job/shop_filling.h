@@ -19,12 +19,8 @@ struct shop_filling {
     bool laid;           /* the roof is laid out: what the plan brings is filled now */
 };
 
-/* null counts as absent everywhere in a job. */
-bool shop_is_absent(const cJSON *node);
-
 /* NULL for none, and of NULL. */
 cJSON *shop_member(const cJSON *group, const char *key);
-const char *shop_name_of(const cJSON *item);
 bool shop_is_named(const cJSON *item, const char *name);
 
 /* Among several materials; NULL: none bears the name. */

@@ -9,24 +9,14 @@
 
 #include <string.h>
 
-bool shop_is_absent(const cJSON *node)
-{
-    return node == NULL || cJSON_IsNull(node);
-}
-
 cJSON *shop_member(const cJSON *group, const char *key)
 {
     return cJSON_GetObjectItemCaseSensitive(group, key);
 }
 
-const char *shop_name_of(const cJSON *item)
-{
-    return cJSON_GetStringValue(shop_member(item, "name"));
-}
-
 bool shop_is_named(const cJSON *item, const char *name)
 {
-    return shop_name_of(item) != NULL && strcmp(shop_name_of(item), name) == 0;
+    return json_name(item) != NULL && strcmp(json_name(item), name) == 0;
 }
 
 const cJSON *shop_find_named(const cJSON *list, const char *name)
@@ -69,10 +59,10 @@ static void offer_names(struct nearest *nearest, struct text *known, const cJSON
 {
     const cJSON *item = NULL;
     if (cJSON_IsObject(materials))
-        offer_name(nearest, known, shop_name_of(materials));
+        offer_name(nearest, known, json_name(materials));
     else
         cJSON_ArrayForEach(item, materials)
-            offer_name(nearest, known, shop_name_of(item));
+            offer_name(nearest, known, json_name(item));
 }
 
 /* Both lists are told: a name may be a slip for one of the job's own. */

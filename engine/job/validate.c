@@ -1,5 +1,6 @@
 #include "job/validate.h"
 
+#include "job/json.h"
 #include "job/origin.h"
 #include "job/path.h"
 #include "job/validate_check.h"
@@ -137,12 +138,6 @@ static void check_stage(struct validation *check, const struct field *field)
                         stage_word(field->stage), stage_word(check->reached));
 }
 
-/* null is how some programs write that they do not know. */
-static bool is_absent(const cJSON *node)
-{
-    return node == NULL || cJSON_IsNull(node);
-}
-
 /* The pointer is lengthened for the missing field, then put back: so all through this
  * file. */
 static void check_required(struct validation *check, const cJSON *group, const struct field *parent)
@@ -150,7 +145,7 @@ static void check_required(struct validation *check, const cJSON *group, const s
     for (const struct field *f = parent->first_child; f != NULL; f = f->next) {
         if (validate_full(check))
             return;
-        if (!f->required || !is_absent(cJSON_GetObjectItemCaseSensitive(group, f->name)))
+        if (!f->required || !json_is_absent(cJSON_GetObjectItemCaseSensitive(group, f->name)))
             continue;
         const size_t length = check->pointer.length;
         path_add(&check->pointer, f->name, strlen(f->name));
@@ -208,7 +203,7 @@ static void check_group(struct validation *check, const cJSON *group, const stru
         path_add(&check->pointer, node->string, strlen(node->string));
         if (field == NULL)
             report_unknown(check, parent, node->string);
-        else if (!is_absent(node))
+        else if (!json_is_absent(node))
             check_field(check, node, field);
         path_cut(&check->pointer, length);
     }
