@@ -57,6 +57,12 @@ void text_add_n(struct text *text, const char *more, size_t length)
     text->bytes[text->length] = '\0';
 }
 
+void text_add_spaced(struct text *text, const char *word, size_t length)
+{
+    for (size_t i = 0; i < length; i++)
+        text_add_n(text, word[i] == '_' ? " " : &word[i], 1);
+}
+
 void text_add(struct text *text, const char *more)
 {
     text_add_n(text, more, strlen(more));

@@ -21,6 +21,9 @@ struct text {
 
 void text_add(struct text *text, const char *more);
 void text_add_n(struct text *text, const char *more, size_t length);
+/* The same with blanks for underscores: "wood_shake" is a word for files, people say "wood
+ * shake". */
+void text_add_spaced(struct text *text, const char *word, size_t length);
 /* Adds length bytes for the caller to write, which is done before anything else is added.
  * NULL when refused. */
 char *text_room(struct text *text, size_t length);

@@ -1,11 +1,12 @@
 /* value.h - the values that figures demand and jobs hold, and where a figure comes
- * from: data only. Texts belong to whoever the value was taken from.
+ * from. Texts belong to whoever the value was taken from.
  */
 #ifndef EAVEMARK_BASE_VALUE_H
 #define EAVEMARK_BASE_VALUE_H
 
 #include "base/sense.h"
 #include "base/status.h"
+#include "base/text.h"
 
 #include <stdbool.h>
 #include <stddef.h>
@@ -35,5 +36,9 @@ struct amended {
     const char *by; /* title of the jurisdiction that moved it */
     struct value from, to;
 };
+
+/* "6 in", "yes", "wood shake" (of wood_shake), "D226 II, D1970"; "nothing" for no value,
+ * "none" for an empty set. */
+void value_add(struct text *out, const struct value *value);
 
 #endif

@@ -5,6 +5,7 @@
 #include "trade/spacing.h"
 
 #include <math.h>
+#include <string.h>
 
 struct judgement *judgement_new(struct judging *judging, enum sense sense)
 {
@@ -100,9 +101,7 @@ struct judgement *judgement_of_all(struct judging *judging, const struct value *
         if (profile_set_has(found, required->set[i]))
             continue;
         text_add(&also, lacking++ == 0 ? ", also: " : ", ");
-        /* The words of job files have underscores for blanks. */
-        for (const char *at = required->set[i]; *at != '\0'; at++)
-            text_add_n(&also, *at == '_' ? " " : at, 1);
+        text_add_spaced(&also, required->set[i], strlen(required->set[i]));
     }
     record_work_line(judging, "%zu asked for, %zu lacking", required->set_count, lacking);
     const char *demand = arena_format(judging->arena, "%s%s", what == NULL ? "all of them" : what,

@@ -3,41 +3,6 @@
 #include "base/text.h"
 #include "judge/verdict_parts.h"
 
-/* "wood_shake" is a word for the job file; people say "wood shake". */
-static void add_plain(struct text *out, const char *word)
-{
-    for (; *word != '\0'; word++)
-        text_add_n(out, *word == '_' ? " " : word, 1);
-}
-
-static void add_value(struct text *out, const struct value *value)
-{
-    char number[96];
-    switch (value->kind) {
-    case VALUE_NONE:
-        text_add(out, "nothing");
-        break;
-    case VALUE_NUMBER:
-        number_write_unit(value->number, value->unit, number);
-        text_add(out, number);
-        break;
-    case VALUE_YES_NO:
-        text_add(out, value->yes ? "yes" : "no");
-        break;
-    case VALUE_TEXT:
-        add_plain(out, value->text);
-        break;
-    case VALUE_SET:
-        for (size_t i = 0; i < value->set_count; i++) {
-            text_add(out, i == 0 ? "" : ", ");
-            add_plain(out, value->set[i]);
-        }
-        if (value->set_count == 0)
-            text_add(out, "none");
-        break;
-    }
-}
-
 /* With a blank behind, to stand before the value; none for equals. */
 static const char *sense_words(enum sense sense)
 {
@@ -51,13 +16,13 @@ static const char *sense_words(enum sense sense)
 void verdict_say_comparison(struct text *out, const struct judgement *judgement)
 {
     text_add(out, "Found ");
-    add_value(out, &judgement->found);
+    value_add(out, &judgement->found);
     text_add(out, "; demanded ");
     text_add(out, sense_words(judgement->sense));
-    add_value(out, &judgement->required);
+    value_add(out, &judgement->required);
     if (judgement->also.kind != VALUE_NONE) {
         text_addf(out, " and %s", sense_words(judgement->also_sense));
-        add_value(out, &judgement->also);
+        value_add(out, &judgement->also);
     }
     text_add(out, ".");
 }
@@ -120,7 +85,7 @@ static void say_dispute(struct text *out, const struct finding *finding,
         text_add(out, " It is met either way.");
     } else if (dispute->rival.kind != VALUE_NONE) {
         text_addf(out, " The other reading demands %s", sense_words(dispute->sense));
-        add_value(out, &dispute->rival);
+        value_add(out, &dispute->rival);
         text_add(out, ".");
     }
 }

@@ -103,8 +103,7 @@ static void add_topics(const struct card *card, struct text *out)
         if (topic_before(card, item, length))
             continue;
         text_add(out, out->length > 0 ? ", " : "");
-        for (size_t i = 0; i < length; i++)
-            text_add_n(out, rule[i] == '_' ? " " : &rule[i], 1);
+        text_add_spaced(out, rule, length);
         text_addf(out, " %zu", count_to_ask(card, rule, length));
     }
 }

@@ -345,8 +345,7 @@ const char *telling_answer(const char *answer)
 /* In brackets, how many of them rest on a figure to be confirmed. */
 static void add_topic(struct text *out, const struct topic *topic)
 {
-    for (size_t i = 0; i < topic->length; i++)
-        text_add_n(out, topic->name[i] == '_' ? " " : &topic->name[i], 1);
+    text_add_spaced(out, topic->name, topic->length);
     text_addf(out, " %zu", topic->met);
     if (topic->unconfirmed > 0)
         text_addf(out, " (%zu)", topic->unconfirmed);

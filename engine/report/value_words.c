@@ -1,50 +1,6 @@
 #include "report/value_words.h"
 
-#include "base/number.h"
-
-/* "wood_shake" is a word for files; people say "wood shake". */
-static void add_plain(struct text *out, const char *word)
-{
-    for (; *word != '\0'; word++)
-        text_add_n(out, *word == '_' ? " " : word, 1);
-}
-
-/* An empty set demands, or has, nothing. */
-static void add_set(struct text *out, const struct value *value)
-{
-    for (size_t i = 0; i < value->set_count; i++) {
-        if (i > 0)
-            text_add(out, ", ");
-        add_plain(out, value->set[i]);
-    }
-    if (value->set_count == 0)
-        text_add(out, "none");
-}
-
-/* Everything a report says of a value goes through here, so that it reads the same
- * everywhere. */
-void value_add(struct text *out, const struct value *value)
-{
-    char number[96];
-    switch (value->kind) {
-    case VALUE_NONE:
-        text_add(out, "nothing");
-        break;
-    case VALUE_NUMBER:
-        number_write_unit(value->number, value->unit, number);
-        text_add(out, number);
-        break;
-    case VALUE_YES_NO:
-        text_add(out, value->yes ? "yes" : "no");
-        break;
-    case VALUE_TEXT:
-        add_plain(out, value->text == NULL ? "nothing" : value->text);
-        break;
-    case VALUE_SET:
-        add_set(out, value);
-        break;
-    }
-}
+#include <string.h>
 
 void value_add_demand(struct text *out, enum sense sense, const struct value *required)
 {
@@ -55,7 +11,7 @@ void value_add_demand(struct text *out, enum sense sense, const struct value *re
     const bool nothing = required->kind == VALUE_SET && required->set_count == 0 && !equals
                          && sense != SENSE_NONE_OF;
     if (!equals && !nothing) {
-        add_plain(out, sense_word(sense));
+        text_add_spaced(out, sense_word(sense), strlen(sense_word(sense)));
         text_add(out, " ");
     }
     value_add(out, required);

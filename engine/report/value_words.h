@@ -8,10 +8,6 @@
 #include "base/text.h"
 #include "judge/finding.h"
 
-/* "6 in", "yes", "wood shake" (of wood_shake), "D226 II, D1970"; "nothing" for
- * no value, "none" for an empty set. */
-void value_add(struct text *out, const struct value *value);
-
 /* What was demanded: "at least 6 in", "one of a, b", "exactly 4 nails", "yes". */
 void value_add_demand(struct text *out, enum sense sense, const struct value *required);
 
