@@ -1,7 +1,6 @@
 #include "ask/card.h"
 
 #include "law/prepare.h"
-#include "ask/expected_demand.h"
 #include "job/path.h"
 #include "judge/judge.h"
 
@@ -74,32 +73,12 @@ static void demand_from(struct card_item *item, const struct finding *finding)
     item->amended = finding->amended;
 }
 
-static void demand_expected(struct card_item *item, const struct expected_demand *expected)
+/* What will be held against the roof: from the judgement as if the stage had come, which
+ * tells it of what is lacking there too; or from the plan. */
+static void find_demand(struct card_item *item)
 {
-    item->demanded = true;
-    item->required = expected->required;
-    item->sense = expected->sense;
-    item->also = expected->also;
-    item->also_sense = expected->also_sense;
-    item->unconfirmed = recalled(expected->makers, expected->maker_count);
-    item->duty = expected->duty;
-    item->cites = expected->cites;
-    item->cite_count = expected->cite_count;
-    item->amended = expected->amended;
-}
-
-/* What will be held against the roof: from the judgement as if the stage had
- * come; by supposing what is lacking there; or from the plan. */
-static void find_demand(struct making *making, struct card_item *item)
-{
-    struct expected_demand expected;
-    if (item->now->compared)
-        demand_from(item, item->now);
-    else if (item->now->outcome == OUTCOME_OPEN && item->now->lacks != NULL
-             && expected_demand(making->ready->law->book, making->job, making->card->stage,
-                                item->now, making->arena, &expected))
-        demand_expected(item, &expected);
-    else if (item->plan->compared)
+    demand_from(item, item->now);
+    if (!item->demanded && item->plan->compared)
         demand_from(item, item->plan);
 }
 
@@ -133,17 +112,20 @@ static void add_item(struct making *making, struct card_section *walk, size_t in
     if ((!says_something(plan) && !says_something(now)) || (asks && is_met(now)))
         return;
     const struct field *lacks = lacking(making, now);
-    struct card_item item = {.plan = plan,
-                             .now = now,
-                             .wrong = wrong_of(plan, now),
-                             .ask = lacks == NULL ? NULL : lacks->ask,
-                             .of = lacks == NULL ? NULL : path_item_name(making->job, now->lacks),
-                             .to_measure = lacks != NULL && lacks->measured,
-                             .measured = now->measured,
-                             .cites = now->cites,
-                             .cite_count = now->cite_count};
+    struct card_item item = {
+        .plan = plan,
+        .now = now,
+        .wrong = wrong_of(plan, now),
+        .ask = lacks == NULL ? NULL : lacks->ask,
+        .of = lacks == NULL ? NULL : path_item_name(making->job, now->lacks),
+        .asks_number = lacks != NULL
+                       && (lacks->type == FIELD_NUMBER || lacks->type == FIELD_INTEGER),
+        .to_measure = lacks != NULL && lacks->measured,
+        .measured = now->measured,
+        .cites = now->cites,
+        .cite_count = now->cite_count};
     if (!asks)
-        find_demand(making, &item);
+        find_demand(&item);
     struct card_section *section = section_of(making, walk, &item);
     section->items[section->count++] = item;
 }
@@ -363,9 +345,10 @@ void card_of_job(struct laws *laws, cJSON *job, const struct overrides *override
     /* The plan is judged as before the visit; `now` as if it had come, when only what was
      * measured counts. */
     card->stage = ready.asked;
+    const struct probe demands = {.demands = true};
     prepare_heading(&card->now, job, &ready, ready.stage);
     if (judge(book, job, -1, stage_before(card->stage), NULL, &card->plan) != 0
-        || judge(book, job, -1, card->stage, NULL, &card->now) != 0 || !lay_out(&making)) {
+        || judge(book, job, -1, card->stage, &demands, &card->now) != 0 || !lay_out(&making)) {
         problem_out_of_memory(&out->problems);
         return;
     }

@@ -3,9 +3,9 @@
  * figure to hit for each; then what earlier stages left undone.
  *
  * Every rule is judged twice: as planned, and as if the stage had come, when
- * only what was measured counts. Where a measured fact is still lacking, the
- * figure it will be held against is found by supposing values for it: it is
- * given only when it does not depend on them.
+ * only what was measured counts. Where a fact is still lacking, the figure it will be held
+ * against is told by its rule's row (judge/row_demand.h), or by the plan; nothing is
+ * supposed of the fact. A rule made of functions tells none without it.
  */
 #ifndef EAVEMARK_ASK_CARD_H
 #define EAVEMARK_ASK_CARD_H
@@ -26,12 +26,13 @@ struct card_item {
     const struct cite *cites;
     size_t cite_count;
     const struct amended *amended; /* or NULL */
-    size_t question; /* the open question it waits for, from 1; 0 when there is none but
+    size_t question;  /* the open question it waits for, from 1; 0 when there is none but
                         what is measured or seen at the visit */
-    const char *ask; /* the question of the fact that is lacking, or NULL */
-    const char *of;  /* the name of the plane, deck ... it is asked of, or NULL */
-    bool to_measure; /* nothing is lacking but what is measured or seen at the visit */
-    bool measured;   /* now->found is what was measured or seen, not a plan */
+    bool asks_number; /* that question asks for a number, which is written down at it */
+    const char *ask;  /* the question of the fact that is lacking, or NULL */
+    const char *of;   /* the name of the plane, deck ... it is asked of, or NULL */
+    bool to_measure;  /* nothing is lacking but what is measured or seen at the visit */
+    bool measured;    /* now->found is what was measured or seen, not a plan */
 };
 
 enum card_kind {

@@ -107,13 +107,14 @@ struct finding {
     const char *duty;     /* what a duty asks for, in the rule's words, or NULL */
     const char *file;     /* broken: what erred is written there */
     int line;
-    const char *lacks; /* open for want of this fact: its JSON pointer, or NULL */
-    bool asked;        /* a question of the result stands for it */
-    bool compared;     /* required and found are set */
-    bool measured;     /* it rests on a fact that was measured or seen on the roof */
-    struct value required;
-    enum sense sense;  /* at_least, at_most, one_of, none_of, all_of, equals */
-    struct value also; /* the other bound, where there are two; else VALUE_NONE */
+    const char *lacks;     /* open for want of this fact: its JSON pointer, or NULL */
+    bool asked;            /* a question of the result stands for it */
+    bool compared;         /* required and found are set */
+    bool measured;         /* it rests on a fact that was measured or seen on the roof */
+    struct value required; /* of an open finding only where demands are wanted (judge.h) and
+                              it can be told; else VALUE_NONE */
+    enum sense sense;      /* at_least, at_most, one_of, none_of, all_of, equals */
+    struct value also;     /* the other bound, where there are two; else VALUE_NONE */
     enum sense also_sense;
     struct value rival; /* disputed: what another source demands; else VALUE_NONE */
     enum sense rival_sense;

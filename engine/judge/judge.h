@@ -11,6 +11,8 @@
 /* What whoever tries the rules wants of a run; what is not wanted is NULL. */
 struct probe {
     const char *only_rule; /* judge this rule alone, and no cautions */
+    bool demands;          /* an open finding says what is demanded, where its rule is a row
+                              that only holds against it the fact that is lacking */
     bool *asked;           /* one per figure of the profile: set when a rule asks for it */
     bool *decides;         /* the same, but not when only its mend does */
     bool *facts;           /* one per field (field.number): set when it is read */

@@ -57,8 +57,9 @@ struct record {
     const struct field *unsaid; /* the first that was asked for with known() and is not
                                       there, or NULL */
     const char *unsaid_pointer;
-    const char *cannot_tell; /* the rule's own words for it, or NULL */
-    bool ask_place;          /* cannot_tell is for the building department to say */
+    const char *cannot_tell;  /* the rule's own words for it, or NULL */
+    bool ask_place;           /* cannot_tell is for the building department to say */
+    struct judgement *demand; /* what the missing fact must meet (row_demand.h), or NULL */
 };
 
 /* What the sandbox and the findings are charged: charged again when it is recalled, so

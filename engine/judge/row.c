@@ -1,7 +1,9 @@
 #include "judge/row.h"
 
+#include "base/text.h"
 #include "judge/judgement.h"
 #include "judge/row_compare.h"
+#include "judge/row_demand.h"
 #include "judge/row_limit.h"
 
 static const char *joined(struct judging *judging, const char *before, const char *more)
@@ -70,12 +72,37 @@ static struct judgement *judge_chosen(struct call *call, const struct row *row,
     return NULL;
 }
 
+/* The row lacks a fact of which something is demanded: is it all that the row demands? Not
+ * where what is compared as well may demand another thing. */
+static void demand_of_all(struct call *call, const struct row *row)
+{
+    struct record *record = &call->judging->record;
+    const struct record before = *record;
+    struct judgement *demand = before.demand;
+    for (size_t i = 0; demand != NULL && i < row->also_count; i++) {
+        enum sandbox_stop stop = SANDBOX_DONE;
+        const char *why = NULL;
+        record->missing = NULL;
+        record->demand = NULL;
+        const enum holds holds = part_holds(call, &row->also[i].when, &stop, &why);
+        const bool judged = holds == HOLDS
+                            && judge_all(call, &row->also[i], NULL, &stop, &why) != NULL;
+        if (holds != HOLDS_NOT && !judged)
+            demand = row_demand_both(demand, record->demand,
+                                     text_same(record->missing_pointer, before.missing_pointer));
+        *record = before;
+    }
+    record->demand = demand;
+}
+
 /* Also what must be met besides: each is looked at, and all must be met. */
 static struct judgement *judge_also(struct call *call, const struct row *row,
                                     const struct judgement *before, enum sandbox_stop *stop,
                                     const char **why)
 {
     struct judgement *judgement = judge_chosen(call, row, before, stop, why);
+    if (judgement == NULL)
+        demand_of_all(call, row);
     for (size_t i = 0; judgement != NULL && i < row->also_count; i++) {
         const enum holds holds = part_holds(call, &row->also[i].when, stop, why);
         if (holds == HOLDS_NOT)

@@ -1,6 +1,7 @@
 #include "judge/row_compare.h"
 
 #include "base/number.h"
+#include "judge/row_demand.h"
 #include "judge/row_limit.h"
 
 #include <math.h>
@@ -272,8 +273,10 @@ struct judgement *row_compare(struct call *call, const struct row *row,
     for (size_t i = 0; row->measured != NULL && i < row->meets_count; i++)
         if (row->meets[i] != NULL)
             ask_figure(call->judging, row->meets[i]);
-    if (!look(call, row, &at, stop))
+    if (!look(call, row, &at, stop)) {
+        row_demand(call, row, before, limits, count);
         return NULL;
+    }
     if (at.reckoned && !found_is_right(row, &at.value, why))
         return NULL;
     if (row->shown != NULL && row_is_duty(row))

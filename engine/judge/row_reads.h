@@ -32,9 +32,4 @@ struct row_pair {
 void row_reads_each_pair(const struct rulebook *book, const struct rule *rule,
                          void (*visit)(void *data, const struct row_pair *pair), void *data);
 
-/* May what the rule demands hang on what the field says? Not where a row does no more than
- * hold the field against its figures, and none of its functions declares it: then any value
- * of it tells the demand. */
-bool row_reads_demand_hangs_on(const struct rule *rule, const struct field *field);
-
 #endif

@@ -49,11 +49,34 @@ static const struct lacking *lacking_of(struct judging *judging)
     return lacking;
 }
 
+static bool is_maker(const struct judgement *demand, const struct figure *figure)
+{
+    for (size_t i = 0; i < demand->maker_count; i++)
+        if (demand->makers[i] == figure)
+            return true;
+    return false;
+}
+
+/* Another's law demands nothing here, and what a figure demands besides has to be part of
+ * what is told. */
+static bool is_whole(const struct record *record, const struct judgement *demand)
+{
+    for (size_t i = 0; i < record->figure_count; i++)
+        if (record->figures[i]->borrowed != NULL
+            || (profile_is_held_further(record->figures[i])
+                && !is_maker(demand, record->figures[i])))
+            return false;
+    return true;
+}
+
 void verdict_open(struct finding *finding, struct judging *judging)
 {
+    const struct judgement *demand = judging->record.demand;
     verdict_take_record(finding, judging);
     finding->outcome = OUTCOME_OPEN;
     verdict_asks(finding, judging);
+    if (demand != NULL && !judging->record.ask_place && is_whole(&judging->record, demand))
+        verdict_take_demand(finding, judging, demand);
 }
 
 void verdict_asks(struct finding *finding, struct judging *judging)

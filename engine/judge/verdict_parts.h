@@ -31,8 +31,11 @@ bool verdict_open_by_place(struct finding *finding, struct judging *judging);
 /* The first fact read that the place states otherwise, in words; or NULL. */
 const char *verdict_denied(const struct finding *finding);
 
-/* Copies what the record holds into the finding; and what the judgement compared. */
+/* Copies what the record holds into the finding; what is demanded, with who made it; and
+ * all that the judgement compared. */
 void verdict_take_record(struct finding *finding, struct judging *judging);
+void verdict_take_demand(struct finding *finding, struct judging *judging,
+                         const struct judgement *judgement);
 void verdict_take_judgement(struct finding *finding, struct judging *judging,
                             const struct judgement *judgement, const struct dispute *dispute);
 

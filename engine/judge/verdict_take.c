@@ -105,18 +105,24 @@ static void take_makers(struct finding *finding, struct judging *judging,
     finding->maker_count = judgement->maker_count;
 }
 
-void verdict_take_judgement(struct finding *finding, struct judging *judging,
-                            const struct judgement *judgement, const struct dispute *dispute)
+void verdict_take_demand(struct finding *finding, struct judging *judging,
+                         const struct judgement *judgement)
 {
-    finding->compared = true;
-    finding->measured = is_measured(judging);
     finding->required = judgement->required;
-    finding->found = judgement->found;
     finding->sense = judgement->sense;
     finding->also = judgement->also;
     finding->also_sense = judgement->also_sense;
     take_makers(finding, judging, judgement);
     finding->duty = judgement->duty;
+}
+
+void verdict_take_judgement(struct finding *finding, struct judging *judging,
+                            const struct judgement *judgement, const struct dispute *dispute)
+{
+    verdict_take_demand(finding, judging, judgement);
+    finding->compared = true;
+    finding->measured = is_measured(judging);
+    finding->found = judgement->found;
     if (dispute->disputed) {
         finding->rival = dispute->rival;
         finding->rival_sense = dispute->sense;

@@ -66,7 +66,8 @@ bool card_room_names(const struct card_row *row)
 /* What is only looked at is ticked; for several places, place by place. */
 static enum card_room room_of(const struct card *card, const struct card_item *item, size_t count)
 {
-    const bool number = item->demanded && item->required.kind == VALUE_NUMBER;
+    const bool number = item->demanded && item->required.kind == VALUE_NUMBER
+                        && !(count == 1 && item->asks_number && item->question > 0);
     if (item->measured)
         return item->wrong == item->now ? ROOM_NONE : ROOM_FOUND; /* the fault says it */
     if (item->to_measure && item->demanded && item->required.kind == VALUE_YES_NO)
