@@ -6,7 +6,6 @@
 #include "judge/reads.h"
 #include "judge/row_reads.h"
 
-#include <ctype.h>
 #include <string.h>
 
 /* Entries and drops of a place that do nothing ---------------------------------------- */
@@ -158,112 +157,6 @@ static void lint_words(struct proof *proof, struct place_proof *place, struct pr
     }
 }
 
-/* Fields that the rule files name ------------------------------------------------------- */
-
-/* One rule file of the place being read, as text: only so is a field found that no job
- * leads to. */
-struct scan {
-    struct proof *proof;
-    struct place_proof *place;
-    struct proof_block *block;
-    const struct source *source;
-    int line;
-};
-
-static bool is_word(char c)
-{
-    return isalnum((unsigned char)c) || c == '_';
-}
-
-/* Past a comment, a text or one other character; keeps count of lines. */
-static const char *skip_one(struct scan *scan, const char *at)
-{
-    if (at[0] == '-' && at[1] == '-' && at[2] == '[' && at[3] == '[') {
-        const char *end = strstr(at, "]]");
-        for (; *at != '\0' && at != end; at++)
-            scan->line += *at == '\n';
-        return at;
-    }
-    if (at[0] == '-' && at[1] == '-')
-        return at + strcspn(at, "\n");
-    if (*at == '"' || *at == '\'') {
-        const char quote = *at++;
-        for (; *at != '\0' && *at != quote && *at != '\n'; at++)
-            at += at[0] == '\\' && at[1] != '\0';
-        return *at == quote ? at + 1 : at;
-    }
-    scan->line += *at == '\n';
-    return at + 1;
-}
-
-/* "[1]" or "[i]" after a list; NULL when no item is picked. */
-static const char *skip_item(const char *at)
-{
-    if (*at != '[')
-        return NULL;
-    const size_t length = strcspn(at, "]\n");
-    return at[length] == ']' ? at + length + 1 : NULL;
-}
-
-static void say_field(struct scan *scan, const struct field *parent, const char *name)
-{
-    const char *near = fields_nearest_child(parent, name);
-    const char *of = parent->path == NULL || parent->path[0] == '\0' ? "the job" : parent->path;
-    add_remark(scan->proof, scan->place, scan->block, scan->source->path, scan->line, true,
-               near == NULL ? arena_format(&scan->proof->arena,
-                                           "no field \"%s\" of %s is declared: declare "
-                                           "it with field \"...\" { ... }, or read another",
-                                           name, of)
-                            : arena_format(&scan->proof->arena,
-                                           "no field \"%s\" of %s is declared; did you mean "
-                                           "\"%s\"?",
-                                           name, of, near));
-}
-
-/* Follows "job.roof.slopes[1].pitch" from after "job" through the catalogue. */
-static const char *scan_path(struct scan *scan, const char *at)
-{
-    const struct field *field = scan->block->law->book->fields.root;
-    for (;;) {
-        if (field->type == FIELD_LIST) {
-            at = skip_item(at);
-            /* Of a list something else is asked: its length, say, or it is handed on. */
-            if (at == NULL)
-                return NULL;
-        }
-        const bool holds = field->type == FIELD_LIST || field->type == FIELD_GROUP;
-        if (*at != '.' || !is_word(at[1]) || !holds)
-            return at;
-        size_t length = 1;
-        while (is_word(at[length]))
-            length++;
-        const char *name = arena_copy_n(&scan->proof->arena, at + 1, length - 1);
-        const struct field *child = name == NULL ? NULL : fields_child(field, name);
-        if (name != NULL && child == NULL)
-            say_field(scan, field, name);
-        if (child == NULL)
-            return at + length;
-        field = child;
-        at += length;
-    }
-}
-
-/* "job" only as a word by itself; a variable that holds part of the job is not followed. */
-static void scan_fields(struct scan *scan)
-{
-    for (const char *at = scan->source->text; *at != '\0';) {
-        if (strncmp(at, "job.", 4) == 0) {
-            const char *end = scan_path(scan, at + 3);
-            at = end == NULL || end <= at ? at + 4 : end;
-        } else if (is_word(*at)) {
-            while (is_word(*at) || *at == '.')
-                at++;
-        } else {
-            at = skip_one(scan, at);
-        }
-    }
-}
-
 /* Figures that no rule asks for ---------------------------------------------------------- */
 
 /* By a rule, or for a list to buy from, a caution, or a fact that follows from others. */
@@ -355,9 +248,4 @@ void proof_lint(struct proof *proof, struct place_proof *place, struct proof_blo
         lint_zone(proof, place, block, z);
     for (const struct entry_drop *d = block->block->drops; parent != NULL && d != NULL; d = d->next)
         lint_drop(proof, place, block, parent->profile, d);
-    for (const struct source *s = block->law->book->sources.first; s != NULL; s = s->next) {
-        struct scan scan = {proof, place, block, s, 1};
-        if (strings_have(&place->own_rules, s->path))
-            scan_fields(&scan);
-    }
 }
