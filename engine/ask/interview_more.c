@@ -3,7 +3,6 @@
 
 #include "job/json.h"
 
-#include <ctype.h>
 #include <string.h>
 #include <strings.h>
 
@@ -52,11 +51,7 @@ bool interview_ask_more(struct interview *interview, const struct fields *fields
  * much. */
 static bool cut_out(const char *from, const char *to, char out[NAME_MOST + 1])
 {
-    while (from < to && isspace((unsigned char)*from))
-        from++;
-    while (to > from && isspace((unsigned char)to[-1]))
-        to--;
-    const size_t length = (size_t)(to - from);
+    const size_t length = text_trim(&from, (size_t)(to - from));
     if (length == 0 || length > NAME_MOST)
         return false;
     memcpy(out, from, length);
@@ -147,7 +142,7 @@ static bool put_aside(struct interview *interview, cJSON *group, const struct as
         cJSON_Delete(fresh);
         return false;
     }
-    interview->mark_part = interview->mark_name;
+    memcpy(interview->mark_place, asked->part, sizeof(asked->part));
     return json_set(interview->job, asked->part, fresh);
 }
 
@@ -190,8 +185,7 @@ bool interview_answer_more(struct interview *interview, const struct fields *fie
         return false;
     if (interview->others == NULL && (interview->others = cJSON_CreateObject()) == NULL)
         return false;
-    memcpy(interview->mark_name, asked.part, sizeof(asked.part));
-    interview->mark_part = NULL;
+    interview->mark_place[0] = '\0';
     if (!(cJSON_IsArray(node) ? add_to_list(interview, fields, node, &asked)
                               : put_aside(interview, node, &asked)))
         return false;

@@ -40,10 +40,9 @@ struct interview {
     bool ahead;         /* for all stages, not only for what was reached */
     cJSON *others;      /* of a shop: materials told before the one asked for now, a list by part */
     const struct step *mark; /* the last before another was begun: no way back over it ... */
-    const char *mark_part;   /* ... and what was told of this part before is asked anew; or NULL */
-    char mark_name[64];
-    struct arena kept;   /* what is kept from question to question */
-    struct strings told; /* findings that fail, and were told: rule and place */
+    char mark_place[64];     /* ... and what was told of this part before is asked anew; or "" */
+    struct arena kept;       /* what is kept from question to question */
+    struct strings told;     /* findings that fail, and were told: rule and place */
     struct place_list places;
     bool places_made;
 };

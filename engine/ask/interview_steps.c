@@ -47,8 +47,8 @@ void interview_drop(struct interview *interview)
 bool interview_done(const struct interview *interview, const char *pointer)
 {
     const size_t length = strlen(pointer);
-    const size_t part = interview->mark_part == NULL ? 0 : strlen(interview->mark_part);
-    const bool anew = part > 0 && strncmp(pointer + 1, interview->mark_part, part) == 0
+    const size_t part = strlen(interview->mark_place);
+    const bool anew = part > 0 && strncmp(pointer + 1, interview->mark_place, part) == 0
                       && pointer[1 + part] == '/';
     const struct step *last = anew ? interview->mark : NULL;
     for (const struct step *step = interview->steps; step != last; step = step->before)

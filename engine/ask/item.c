@@ -79,10 +79,7 @@ static bool cut(struct pieces *pieces, const char *words)
     while (words != NULL && pieces->count < PIECES_MOST) {
         size_t length = strcspn(words, ",;");
         const char *after = words[length] == '\0' ? NULL : words + length + 1;
-        while (length > 0 && *words == ' ')
-            words++, length--;
-        while (length > 0 && words[length - 1] == ' ')
-            length--;
+        length = text_trim(&words, length);
         if (length >= PIECE_MOST)
             return false;
         memcpy(pieces->items[pieces->count], words, length);

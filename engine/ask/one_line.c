@@ -75,10 +75,7 @@ static const char *next_piece(const char *at, const char *between, char piece[WO
 {
     size_t length = strcspn(at, between);
     const char *after = at[length] == '\0' ? NULL : at + length + 1;
-    while (length > 0 && *at == ' ')
-        at++, length--;
-    while (length > 0 && at[length - 1] == ' ')
-        length--;
+    length = text_trim(&at, length);
     memcpy(piece, at, length);
     piece[length] = '\0';
     return after;

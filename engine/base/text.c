@@ -1,5 +1,6 @@
 #include "base/text.h"
 
+#include <ctype.h>
 #include <stdarg.h>
 #include <stdint.h>
 #include <stdio.h>
@@ -103,6 +104,15 @@ void text_free(struct text *text)
 {
     free(text->bytes);
     *text = TEXT_EMPTY;
+}
+
+size_t text_trim(const char **at, size_t length)
+{
+    while (length > 0 && isspace((unsigned char)**at))
+        ++*at, length--;
+    while (length > 0 && isspace((unsigned char)(*at)[length - 1]))
+        length--;
+    return length;
 }
 
 /* Longer than the ending: ".lua" alone is no name. */

@@ -34,6 +34,9 @@ const char *text_string(const struct text *text);
 
 void text_free(struct text *text);
 
+/* The length that is left without blanks at both ends; *at then stands after the first ones. */
+size_t text_trim(const char **at, size_t length);
+
 /* Is it longer than the ending, and ends so? */
 bool text_ends_in(const char *string, const char *ending);
 

@@ -1,5 +1,6 @@
 #include "judge/row_reads.h"
 
+#include "job/follows.h"
 #include "judge/reads.h"
 #include "judge/row.h"
 #include "judge/row_limit.h"
@@ -119,7 +120,7 @@ void row_reads_each_figure(const struct rulebook *book, const struct rule *rule,
 bool row_reads_ask(const struct rulebook *book, const struct figure *figure)
 {
     const size_t index = (size_t)(figure - book->profile->figures);
-    bool asked = false;
+    bool asked = follows_uses(&book->fields, index);
     for (const struct rule *r = book->rules; r != NULL && !asked; r = r->next)
         asked = reads_has_figure(r->reads, index);
     return asked;

@@ -16,8 +16,9 @@ void row_reads_each_field(const struct rulebook *book, const struct rule *rule,
 void row_reads_each_figure(const struct rulebook *book, const struct rule *rule,
                            void (*visit)(void *data, const char *name), void *data);
 
-/* May some rule ask for the figure of the rulebook's profile? Or else some quantity or
- * caution, which judge nothing? */
+/* May some rule be judged by the figure of the rulebook's profile, which it asks for, or by
+ * which a fact follows that a job does not say? Or else some quantity or caution say it,
+ * which judge nothing? */
 bool row_reads_ask(const struct rulebook *book, const struct figure *figure);
 bool row_reads_print(const struct rulebook *book, const struct figure *figure);
 

@@ -2,7 +2,6 @@
 
 #include "prove/mutate_attempt.h"
 #include "prove/mutate_step.h"
-#include "job/follows.h"
 #include "judge/row_reads.h"
 
 #include <string.h>
@@ -184,8 +183,7 @@ static enum mutate_state state_of_unasked(const struct mutated *now, const struc
     const struct figure *figure = profile_figure(law->profile, now->figure->name);
     if (now->asked)
         return MUTATE_PRINTED;
-    if (row_reads_ask(book, figure)
-        || follows_uses(&book->fields, (size_t)(figure - law->profile->figures)))
+    if (row_reads_ask(book, figure))
         return MUTATE_UNASKED;
     return row_reads_print(book, figure) ? MUTATE_PRINTED : MUTATE_NO_RULE;
 }

@@ -87,9 +87,8 @@ struct place_proof {
 /* The figures of a law that some case of the proof is judged by. */
 struct proof_probe {
     const struct law *law;
-    struct probe of_case;
-    bool *cased;         /* some case of the law's own place judged by it */
-    bool *asked, *facts; /* figures and fields that the case at hand asked for */
+    struct probe of_case; /* what the case at hand asked for */
+    bool *cased;          /* some case of the law's own place judged by it */
     struct proof_probe *next;
 };
 

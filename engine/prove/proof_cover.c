@@ -24,9 +24,9 @@ void proof_watch(struct proof *proof, const struct law *law)
         return;
     *probe = (struct proof_probe){.law = law, .next = proof->probes};
     probe->cased = arena_array(&proof->arena, law->profile->figure_count + 1, sizeof(bool));
-    probe->asked = arena_array(&proof->arena, law->profile->figure_count + 1, sizeof(bool));
-    probe->facts = arena_array(&proof->arena, law->book->fields.count + 1, sizeof(bool));
-    if (probe->cased == NULL || probe->asked == NULL || probe->facts == NULL)
+    probe->of_case.asked = arena_array(&proof->arena, law->profile->figure_count + 1, sizeof(bool));
+    probe->of_case.facts = arena_array(&proof->arena, law->book->fields.count + 1, sizeof(bool));
+    if (probe->cased == NULL || probe->of_case.asked == NULL || probe->of_case.facts == NULL)
         return;
     proof->probes = probe;
 }
@@ -45,10 +45,8 @@ const struct probe *proof_cover_probe(void *data, const struct law *law)
         /* Of all places a topic's cases under it count as well as its own. */
         const bool counts = proof->cased != NULL ? own : proof->of_all;
         p->of_case.decides = counts ? p->cased : NULL;
-        memset(p->asked, 0, law->profile->figure_count * sizeof(bool));
-        memset(p->facts, 0, (law->book->fields.count + 1) * sizeof(bool));
-        p->of_case.asked = p->asked;
-        p->of_case.facts = p->facts;
+        memset(p->of_case.asked, 0, law->profile->figure_count * sizeof(bool));
+        memset(p->of_case.facts, 0, (law->book->fields.count + 1) * sizeof(bool));
         return &p->of_case;
     }
     return NULL;

@@ -2,7 +2,6 @@
 
 #include "base/nearest.h"
 #include "base/text.h"
-#include "job/follows.h"
 #include "judge/reads.h"
 #include "judge/row_reads.h"
 
@@ -162,9 +161,7 @@ static void lint_words(struct proof *proof, struct place_proof *place, struct pr
 /* By a rule, or for a list to buy from, a caution, or a fact that follows from others. */
 static bool law_asks(const struct law *law, const struct figure *figure)
 {
-    const struct rulebook *book = law->book;
-    return row_reads_ask(book, figure) || row_reads_print(book, figure)
-           || follows_uses(&book->fields, (size_t)(figure - law->profile->figures));
+    return row_reads_ask(law->book, figure) || row_reads_print(law->book, figure);
 }
 
 /* The figure that something asks for whose name is nearest to this one. */

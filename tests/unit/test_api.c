@@ -65,6 +65,19 @@ static int remove_home(void **state)
     return 0;
 }
 
+/* An invented place "FOLDER/pNUMBER" that follows the small law, with more beside. */
+static void write_place(const char *folder, int number, const char *more, char place[32])
+{
+    char path[64], text[192];
+    snprintf(place, 32, "%s/p%d", folder, number);
+    snprintf(path, sizeof(path), "jurisdictions/%s.lua", place);
+    snprintf(text, sizeof(text),
+             "jurisdiction \"%s\" { title = \"P\", invented = true,\n"
+             "  follows = \"model/test\"%s }\n",
+             place, more);
+    home_write(&home, path, text);
+}
+
 static char *report(eavemark *handle, const char *job, const char *jurisdiction)
 {
     struct outcome_of_check outcome = home_check(handle, job, jurisdiction, NULL, NULL);
@@ -126,13 +139,8 @@ static void a_batch_keeps_some_laws_only(void **state)
     (void)state;
     eavemark *handle = eavemark_open(home.path);
     for (int i = 0; i < 150; i++) {
-        char path[64], text[160];
-        snprintf(path, sizeof(path), "jurisdictions/many/p%d.lua", i);
-        snprintf(text, sizeof(text),
-                 "jurisdiction \"many/p%d\" { title = \"P\", invented = true,\n"
-                 "  follows = \"model/test\" }\n",
-                 i);
-        home_write(&home, path, text);
+        char place[32];
+        write_place("many", i, "", place);
     }
     char *alone = report(handle, SMALL_JOB, "many/p0");
     const struct eavemark_request request = {
@@ -165,14 +173,8 @@ static void reports_under_many_places_keep_some_laws_only(void **state)
     (void)state;
     eavemark *handle = eavemark_open(home.path);
     for (int i = 0; i < 70; i++) {
-        char place[32], path[64], text[160], *report = NULL, *problems = NULL;
-        snprintf(place, sizeof(place), "many/p%d", i);
-        snprintf(path, sizeof(path), "jurisdictions/%s.lua", place);
-        snprintf(text, sizeof(text),
-                 "jurisdiction \"%s\" { title = \"P\", invented = true,\n"
-                 "  follows = \"model/test\" }\n",
-                 place);
-        home_write(&home, path, text);
+        char place[32], *report = NULL, *problems = NULL;
+        write_place("many", i, "", place);
         const struct eavemark_request request = {
             .name = "j", .text = SMALL_JOB, .jurisdiction = place, .length = strlen(SMALL_JOB)};
         if (i % 2 == 0)
@@ -250,13 +252,8 @@ static void a_result_outlives_a_proof(void **state)
     eavemark *handle = eavemark_open(home.path);
     char *proof = NULL, *problems = NULL;
     for (int i = 0; i < 20; i++) {
-        char path[64], text[160];
-        snprintf(path, sizeof(path), "jurisdictions/many/p%d.lua", i);
-        snprintf(text, sizeof(text),
-                 "jurisdiction \"many/p%d\" { title = \"P\", invented = true,\n"
-                 "  follows = \"model/test\" }\n",
-                 i);
-        home_write(&home, path, text);
+        char place[32];
+        write_place("many", i, "", place);
     }
     const struct eavemark_request request = {
         .name = "j", .text = SMALL_JOB, .jurisdiction = "many/p0", .length = strlen(SMALL_JOB)};
@@ -287,14 +284,8 @@ static void large_laws_are_fewer(void **state)
         "rule \"large.one\" { reads = { facts = { \"existing.layers\" } }, title = \"x\", stage = \"permit\", mend = \"x\",\n"
         "  judge = function(job) if kept[1] then return job.existing.layers end end }\n");
     for (int i = 0; i < PLACES; i++) {
-        char path[64], place[32], text[192];
-        snprintf(path, sizeof(path), "jurisdictions/large/p%d.lua", i);
-        snprintf(place, sizeof(place), "large/p%d", i);
-        snprintf(text, sizeof(text),
-                 "jurisdiction \"%s\" { title = \"P\", invented = true,\n"
-                 "  follows = \"model/test\", rules = \"own.rules.lua\" }\n",
-                 place);
-        home_write(&home, path, text);
+        char place[32];
+        write_place("large", i, ", rules = \"own.rules.lua\"", place);
         free(report(handle, SMALL_JOB, place));
         most = inner_law_count(handle) > most ? inner_law_count(handle) : most;
     }

@@ -92,6 +92,24 @@ static void arena_copies_and_formats(void **state)
     arena_free(&arena);
 }
 
+static void text_is_trimmed_and_spaced(void **state)
+{
+    (void)state;
+    static const struct {
+        const char *typed, *left;
+    } rows[] = {{" two words\t", "two words"}, {"one", "one"}, {" \t ", ""}, {"", ""}};
+    for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {
+        const char *at = rows[i].typed;
+        const size_t length = text_trim(&at, strlen(at));
+        assert_int_equal(length, strlen(rows[i].left));
+        assert_memory_equal(at, rows[i].left, length);
+    }
+    struct text text = TEXT_EMPTY;
+    text_add_spaced(&text, "wood_shake_x", strlen("wood_shake"));
+    assert_string_equal(text_string(&text), "wood shake");
+    text_free(&text);
+}
+
 static void text_grows_and_stays_terminated(void **state)
 {
     (void)state;
@@ -347,6 +365,7 @@ int main(void)
         cmocka_unit_test(arena_zeroes_memory_that_was_used),
         cmocka_unit_test(arena_refuses_what_overflows_and_remembers),
         cmocka_unit_test(arena_copies_and_formats),
+        cmocka_unit_test(text_is_trimmed_and_spaced),
         cmocka_unit_test(text_grows_and_stays_terminated),
         cmocka_unit_test(formatted_words_of_any_length_are_whole),
         cmocka_unit_test(utf8_follows_the_table_of_the_standard),
