@@ -6,6 +6,7 @@
 #include "interface/handle.h"
 #include "interface/reply.h"
 #include "interface/request.h"
+#include "job/tree.h"
 #include "report/changes.h"
 #include "report/report.h"
 
@@ -17,7 +18,7 @@ struct eavemark_result {
     eavemark *handle; /* NULL: it names nothing of any */
     struct checked checked;
     cJSON *job;         /* as it was judged: findings name its items by its own texts; or NULL */
-    struct arena texts; /* of the job */
+    struct arena tree; /* that the job lies in */
     char *problems;     /* written out */
 };
 
@@ -42,7 +43,7 @@ eavemark_result *inner_check(eavemark *handle, const struct eavemark_request *re
     /* Before any law is loaded, so that a result which holds problems only is undone in one
      * way. */
     handle->laws.holders++;
-    cJSON *job = request_job_into(request, &result->texts, &checked->problems);
+    cJSON *job = request_job_into(request, &result->tree, &checked->problems);
     checked->result.wanted = WANTED[request->wanted];
     if (job != NULL)
         check_job(&handle->laws, job, &overrides, request->name, checked);
@@ -193,8 +194,8 @@ void inner_result_free(eavemark_result *result)
         result->handle->laws.holders--;
     /* Before the job: findings point into its tree. */
     checked_free(&result->checked);
-    cJSON_Delete(result->job);
-    arena_free(&result->texts);
+    tree_free(result->job);
+    arena_free(&result->tree);
     free(result->problems);
     free(result);
 }

@@ -21,12 +21,12 @@ cJSON *request_job(const struct eavemark_request *request, struct problems *prob
     return request_job_into(request, NULL, problems);
 }
 
-cJSON *request_job_into(const struct eavemark_request *request, struct arena *texts,
+cJSON *request_job_into(const struct eavemark_request *request, struct arena *into,
                         struct problems *problems)
 {
     cJSON *job = NULL;
     if (request->text != NULL)
-        json_read_into(&job, texts, request->text, request->length, request->name, problems);
+        json_read_into(&job, into, request->text, request->length, request->name, problems);
     else
         json_read_file(&job, request->name, problems);
     return job;

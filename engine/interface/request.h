@@ -16,8 +16,8 @@ struct overrides request_overrides(const struct eavemark_request *request);
 /* The job as text or from its file, the caller's to delete; NULL with problems. */
 cJSON *request_job(const struct eavemark_request *request, struct problems *problems);
 
-/* The same, its texts and keys in that arena where it came as text (json_read_into). */
-cJSON *request_job_into(const struct eavemark_request *request, struct arena *texts,
+/* The same, in that arena where it came as text, so that tree_free frees it (json_read_into). */
+cJSON *request_job_into(const struct eavemark_request *request, struct arena *into,
                         struct problems *problems);
 
 /* The day that --date names; 0 for none (NULL), or for one that is no day (a problem). */

@@ -2,6 +2,7 @@
 
 #include "base/file.h"
 #include "job/scan.h"
+#include "job/tree.h"
 
 #include <errno.h>
 #include <stdlib.h>
@@ -13,7 +14,7 @@ int json_read(cJSON **out, const char *text, size_t length, const char *file,
     return json_read_into(out, NULL, text, length, file, problems);
 }
 
-int json_read_into(cJSON **out, struct arena *texts, const char *text, size_t length,
+int json_read_into(cJSON **out, struct arena *into, const char *text, size_t length,
                    const char *file, struct problems *problems)
 {
     *out = NULL;
@@ -22,7 +23,7 @@ int json_read_into(cJSON **out, struct arena *texts, const char *text, size_t le
                         "is larger than %d bytes; a job is about 5 KB", JSON_LARGEST);
         return -1;
     }
-    *out = scan_text(text, length, file, texts, problems);
+    *out = scan_text(text, length, file, into, problems);
     return *out == NULL ? -1 : 0;
 }
 
@@ -41,8 +42,8 @@ bool json_set(cJSON *object, const char *key, cJSON *value)
         value->string = name;
         /* The name now belongs to value, which takes the place of the old member and frees it. */
         value->type &= ~cJSON_StringIsConst;
-        if (cJSON_ReplaceItemViaPointer(object, old, value))
-            return true;
+        tree_replace(object, old, value);
+        return true;
     } else if (old == NULL && cJSON_AddItemToObject(object, key, value)) {
         return true;
     }

@@ -32,9 +32,9 @@ enum {
 int json_read(cJSON **out, const char *text, size_t length, const char *file,
               struct problems *problems);
 
-/* The same, with the tree's texts and keys in that arena: quicker to free. Whatever is copied
- * of the tree may share its keys, and must not outlive them. */
-int json_read_into(cJSON **out, struct arena *texts, const char *text, size_t length,
+/* The same, with the tree in that arena: tree.h says what that means for whoever changes and
+ * frees it. Quicker than cJSON's own. */
+int json_read_into(cJSON **out, struct arena *into, const char *text, size_t length,
                    const char *file, struct problems *problems);
 
 /* Gives an object this member, in the place of one of that name if there is

@@ -2,6 +2,7 @@
 
 #include "job/json.h"
 #include "job/lay_out_parts.h"
+#include "job/tree.h"
 
 #include <stdio.h>
 
@@ -25,9 +26,9 @@ static void set_aside(cJSON *job)
     static const char *const LISTS[] = {"slopes", "edges", "valleys"};
     cJSON *roof = cJSON_GetObjectItemCaseSensitive(job, "roof"), *chimney = NULL;
     for (size_t i = 0; i < sizeof(LISTS) / sizeof(LISTS[0]); i++)
-        cJSON_DeleteItemFromObjectCaseSensitive(roof, LISTS[i]);
+        tree_drop(roof, LISTS[i]);
     cJSON_ArrayForEach(chimney, cJSON_GetObjectItemCaseSensitive(roof, "chimneys"))
-        cJSON_DeleteItemFromObjectCaseSensitive(chimney, "slope");
+        tree_drop(chimney, "slope");
 }
 
 /* Lays out the roof that the facts describe, or when they do not, any of that

@@ -267,15 +267,6 @@ static cJSON *step_into(cJSON *from, const char *step)
     return child != NULL && !cJSON_IsNull(child) ? child : make_group(from, step, child);
 }
 
-static bool put_last(cJSON *group, const char *step, cJSON *value)
-{
-    if (!cJSON_IsObject(group))
-        return false;
-    return cJSON_GetObjectItemCaseSensitive(group, step) != NULL
-               ? cJSON_ReplaceItemInObjectCaseSensitive(group, step, value)
-               : cJSON_AddItemToObject(group, step, value);
-}
-
 /* Owns value from the start, as json_set. */
 bool path_set(cJSON *job, const char *pointer, cJSON *value)
 {
@@ -284,8 +275,8 @@ bool path_set(cJSON *job, const char *pointer, cJSON *value)
     while (value != NULL && at != NULL && path_step(&pointer, step) && step[0] != '\0') {
         if (*pointer != '\0')
             at = step_into(at, step);
-        else if (put_last(at, step, value))
-            return true;
+        else if (cJSON_IsObject(at))
+            return json_set(at, step, value);
         else
             break;
     }

@@ -1,6 +1,7 @@
 #include "job/scan.h"
 
 #include "base/utf8.h"
+#include "job/tree.h"
 
 #include <stdarg.h>
 #include <stdio.h>
@@ -220,20 +221,38 @@ static void read_comma(struct scan *scan, char c)
 static void scan_next(struct scan *scan)
 {
     const char c = scan->text[scan->at];
-    const enum scan_expect expect = scan->expect;
-    if (expect == SCAN_COMMA) {
+    switch (scan->expect) {
+    case SCAN_COMMA:
         read_comma(scan, c);
-    } else if ((expect == SCAN_FIRST_KEY && c == '}') || (expect == SCAN_FIRST_ITEM && c == ']')) {
-        close_level(scan);
-    } else if (expect == SCAN_VALUE || expect == SCAN_FIRST_ITEM || expect == SCAN_NEXT_ITEM) {
+        return;
+    case SCAN_FIRST_KEY:
+    case SCAN_NEXT_KEY:
+        if (c == '"')
+            read_key(scan);
+        else if (c == '}' && scan->expect == SCAN_FIRST_KEY)
+            close_level(scan);
+        else
+            stop_unexpected(scan);
+        return;
+    case SCAN_COLON:
+        if (c != ':')
+            stop_unexpected(scan);
+        else
+            scan->expect = SCAN_VALUE, scan->at++;
+        return;
+    case SCAN_FIRST_ITEM:
+        if (c == ']')
+            close_level(scan);
+        else
+            read_value(scan, c);
+        return;
+    case SCAN_VALUE:
+    case SCAN_NEXT_ITEM:
         read_value(scan, c);
-    } else if ((expect == SCAN_FIRST_KEY || expect == SCAN_NEXT_KEY) && c == '"') {
-        read_key(scan);
-    } else if (expect == SCAN_COLON && c == ':') {
-        scan->expect = SCAN_VALUE;
-        scan->at++;
-    } else {
+        return;
+    case SCAN_END:
         stop_unexpected(scan);
+        return;
     }
 }
 
@@ -278,9 +297,20 @@ static void read_mark(struct scan *scan)
     }
 }
 
+/* What the tree is to hold of the text lies in its arena. */
+static bool copy_text(struct scan *scan)
+{
+    scan->copy = arena_copy_n(scan->into, scan->text, scan->length);
+    if (scan->copy == NULL)
+        scan_out_of_memory(scan);
+    else
+        scan->text = scan->copy;
+    return scan->copy != NULL;
+}
+
 /* Reports everything wrong that does not make the rest unreadable: bad escapes, numbers
  * and repeated keys do not stop it. */
-cJSON *scan_text(const char *text, size_t length, const char *file, struct arena *texts,
+cJSON *scan_text(const char *text, size_t length, const char *file, struct arena *into,
                  struct problems *problems)
 {
     struct scan scan = {.text = text,
@@ -289,7 +319,9 @@ cJSON *scan_text(const char *text, size_t length, const char *file, struct arena
                         .file = file,
                         .problems = problems,
                         .expect = SCAN_VALUE,
-                        .texts = texts};
+                        .into = into};
+    if (into != NULL && !copy_text(&scan))
+        return NULL;
     read_mark(&scan);
     while (!scan.stopped) {
         skip_space(&scan);
@@ -303,6 +335,6 @@ cJSON *scan_text(const char *text, size_t length, const char *file, struct arena
     arena_free(&scan.arena);
     if (scan.found == 0)
         return scan.tree;
-    cJSON_Delete(scan.tree);
+    tree_free(scan.tree);
     return NULL;
 }

@@ -15,6 +15,7 @@
 
 #include <stdbool.h>
 #include <stddef.h>
+#include <stdint.h>
 
 /* A key of an object still open. */
 struct scan_key {
@@ -27,9 +28,11 @@ struct scan_key {
 
 struct scan_level {
     bool object;      /* else a list */
+    bool twice;       /* of an object: a key was given again */
     int line;         /* where it was opened */
     size_t first_key; /* of an object: its first in scan.keys */
     size_t item;      /* of a list: the item being read, from 0 */
+    uint64_t seen[4]; /* of an object: a bit for what its keys look like */
     cJSON *node;      /* its own; NULL once a problem was found */
 };
 
@@ -59,14 +62,15 @@ struct scan {
     struct scan_key *keys; /* of all open objects, outermost first */
     size_t key_count, key_capacity;
     struct arena arena;
-    struct arena *texts; /* that the tree's texts and keys live in; NULL: they are its own */
+    struct arena *into; /* that the tree lies in; NULL: it is cJSON's own */
+    char *copy;         /* of the text, in that arena: the tree's texts and keys lie in it */
     cJSON *tree;
 };
 
-/* Scans the whole text and gives the tree, to be freed with cJSON_Delete: NULL when any
- * problems were added, or memory ran out (one of them says so). With texts (may be NULL)
- * the tree's texts and keys live in that arena, and so must a copy of the tree. */
-cJSON *scan_text(const char *text, size_t length, const char *file, struct arena *texts,
+/* Scans the whole text and gives the tree: NULL when any problems were added, or memory ran
+ * out (one of them says so). It lies in the arena `into` (tree.h), or, that being NULL, is
+ * to be freed with cJSON_Delete. */
+cJSON *scan_text(const char *text, size_t length, const char *file, struct arena *into,
                  struct problems *problems);
 
 /* For the parts of the scanner among themselves. ---------------------------- */
@@ -87,10 +91,16 @@ bool scan_string(struct scan *scan);
 
 /* Reads the number or word (true, false, null) that is next. */
 void scan_word(struct scan *scan);
-bool scan_is_word(char c);
 
 /* Decodes the sound escapes of a text; in the scan's arena. NULL when out of memory. */
 const char *scan_decode(struct scan *scan, const char *from, size_t *length);
+
+/* What numbers and bare words are made of; enough is taken to quote a wrong one whole. */
+static inline bool scan_is_word(char c)
+{
+    return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || (c >= 'A' && c <= 'Z') || c == '+'
+           || c == '-' || c == '.' || c == '_';
+}
 
 /* Adds what was just read to the tree, unless a problem was found before: an object or list
  * that opens, a number, true, false or null by its first letter, the text between two

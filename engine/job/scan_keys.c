@@ -78,6 +78,37 @@ static bool keys_grow(struct scan *scan)
     return true;
 }
 
+static bool same_key(const struct scan_key *a, const struct scan_key *b)
+{
+    return a->length == b->length && memcmp(a->text, b->text, a->length) == 0;
+}
+
+/* Of few keys, and any job's objects have few, comparing those that look alike is quicker
+ * than sorting all. */
+enum { FEW_KEYS = 48 };
+
+/* Keys differ mostly in their length or an end. */
+static unsigned likeness(const struct scan_key *key)
+{
+    const unsigned char *text = (const unsigned char *)key->text;
+    return key->length == 0 ? 0
+                            : (unsigned)key->length * 5 + text[0] * 3U + text[key->length / 2] * 7U
+                                  + text[key->length - 1] * 11U;
+}
+
+/* Only a key that looks like one before it can be that one again. */
+static void note_likeness(struct scan *scan, const struct scan_key *key)
+{
+    struct scan_level *level = &scan->levels[scan->depth - 1];
+    const unsigned bit = likeness(key) & 0xFF;
+    const uint64_t mask = UINT64_C(1) << (bit & 63);
+    if ((level->seen[bit / 64] & mask) == 0)
+        level->seen[bit / 64] |= mask;
+    else if (scan->key_count - level->first_key < FEW_KEYS)
+        for (size_t i = level->first_key; i < scan->key_count && !level->twice; i++)
+            level->twice = same_key(&scan->keys[i], key);
+}
+
 void scan_key_add(struct scan *scan, size_t from, size_t to, bool sound)
 {
     struct scan_key key = {
@@ -90,6 +121,7 @@ void scan_key_add(struct scan *scan, size_t from, size_t to, bool sound)
         scan_out_of_memory(scan);
         return;
     }
+    note_likeness(scan, &key);
     scan->keys[scan->key_count++] = key;
 }
 
@@ -108,11 +140,6 @@ static int by_place(const void *a, const void *b)
 {
     const struct scan_key *left = a, *right = b;
     return (left->at > right->at) - (left->at < right->at);
-}
-
-static bool same_key(const struct scan_key *a, const struct scan_key *b)
-{
-    return a->length == b->length && memcmp(a->text, b->text, a->length) == 0;
 }
 
 /* Where the scan stands: the pointer to the innermost object. */
@@ -147,25 +174,11 @@ static void report_repeated(struct scan *scan, const struct scan_key *key)
     text_free(&pointer);
 }
 
-/* Of few keys, and any job's objects have few, this is quicker than sorting. */
-enum { FEW_KEYS = 48 };
-
-static bool any_twice(const struct scan_key *keys, size_t count)
-{
-    for (size_t i = 1; i < count; i++)
-        for (size_t j = 0; j < i; j++)
-            if (keys[i].length == keys[j].length && same_key(&keys[i], &keys[j]))
-                return true;
-    return false;
-}
-
 /* Marks each repeated key with the line of the first; true when there is one.
  * Sorting keeps this quick however many keys an object has. */
 static bool mark_repeated(struct scan_key *keys, size_t count)
 {
     bool repeated = false;
-    if (count <= FEW_KEYS && !any_twice(keys, count))
-        return false;
     qsort(keys, count, sizeof(*keys), by_text);
     for (size_t i = 1; i < count; i++) {
         if (!same_key(&keys[i - 1], &keys[i]))
@@ -184,7 +197,8 @@ void scan_keys_close(struct scan *scan)
 {
     const size_t first = scan->levels[scan->depth - 1].first_key;
     const size_t end = scan->key_count;
-    if (end - first > 1 && mark_repeated(scan->keys + first, end - first))
+    if ((scan->levels[scan->depth - 1].twice || end - first > FEW_KEYS)
+        && mark_repeated(scan->keys + first, end - first))
         for (size_t i = first; i < end && !scan->stopped; i++)
             if (scan->keys[i].first_line > 0)
                 report_repeated(scan, &scan->keys[i]);

@@ -1,6 +1,8 @@
 /* scan_tree.c - the tree of what was scanned, as cJSON itself would build it. */
 #include "job/scan.h"
 
+#include "job/tree.h"
+
 #include <limits.h>
 #include <string.h>
 
@@ -10,26 +12,37 @@ static bool is_wanted(const struct scan *scan)
     return scan->found == 0 && !scan->stopped;
 }
 
-/* A text or key. Those of the arena are marked so that cJSON does not free them. */
-static char *keep_text(struct scan *scan, const char *text, size_t length)
+/* A text or key that began at a byte of the job's. In the arena it stays where it stands, and
+ * ends where its quote was, unless it had to be decoded. */
+static char *keep_text(struct scan *scan, size_t at, const char *text, size_t length)
 {
-    if (scan->texts != NULL)
-        return arena_copy_n(scan->texts, text, length);
-    char *copy = cJSON_malloc(length + 1);
-    if (copy == NULL)
+    const bool stays = scan->into != NULL && text == scan->copy + at;
+    if (scan->into != NULL && !stays)
+        return arena_copy_n(scan->into, text, length);
+    char *kept = stays ? scan->copy + at : cJSON_malloc(length + 1);
+    if (kept == NULL)
         return NULL;
-    memcpy(copy, text, length);
-    copy[length] = '\0';
-    return copy;
+    if (!stays)
+        memcpy(kept, text, length);
+    kept[length] = '\0';
+    return kept;
 }
 
 static bool name_last_key(struct scan *scan, cJSON *node)
 {
     const struct scan_key *key = &scan->keys[scan->key_count - 1];
-    node->string = keep_text(scan, key->text, key->length);
-    if (scan->texts != NULL)
-        node->type |= cJSON_StringIsConst;
+    node->string = keep_text(scan, key->at, key->text, key->length);
     return node->string != NULL;
+}
+
+static cJSON *make(struct scan *scan, int type)
+{
+    if (scan->into != NULL)
+        return tree_node(scan->into, type);
+    cJSON *node = cJSON_CreateNull();
+    if (node != NULL)
+        node->type = type;
+    return node;
 }
 
 /* A node of the type in its place in the tree; NULL when none is wanted, or no memory is
@@ -38,13 +51,12 @@ static cJSON *add(struct scan *scan, int type)
 {
     if (!is_wanted(scan))
         return NULL;
-    cJSON *node = cJSON_CreateNull();
+    cJSON *node = make(scan, type);
     struct scan_level *level = scan->depth == 0 ? NULL : &scan->levels[scan->depth - 1];
     if (node == NULL) {
         scan_out_of_memory(scan);
         return NULL;
     }
-    node->type = type;
     if (level == NULL)
         scan->tree = node;
     else
@@ -86,9 +98,7 @@ void scan_tree_text(struct scan *scan, size_t from, size_t to)
         return;
     if (memchr(text, '\\', length) != NULL)
         text = scan_decode(scan, text, &length);
-    node->valuestring = text == NULL ? NULL : keep_text(scan, text, length);
-    if (scan->texts != NULL)
-        node->type |= cJSON_IsReference;
+    node->valuestring = text == NULL ? NULL : keep_text(scan, from, text, length);
     if (node->valuestring == NULL)
         scan_out_of_memory(scan);
 }

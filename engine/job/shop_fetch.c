@@ -5,6 +5,7 @@
 #include "job/json.h"
 #include "job/origin.h"
 #include "job/path.h"
+#include "job/tree.h"
 
 /* The material that a reference of the job names comes from the sheet if the job's own
  * list has none of that name. */
@@ -20,7 +21,7 @@ static void fetch(struct shop_filling *filling, cJSON *group, const char *key,
     const cJSON *material = shop_find_named(sheet, name);
     if (material == NULL) {
         shop_report_name(filling, name, own, sheet);
-        cJSON_DeleteItemFromObjectCaseSensitive(group, key);
+        tree_drop(group, key);
         return;
     }
     if (json_is_absent(own)) {

@@ -2,6 +2,7 @@
 
 #include "base/measure.h"
 #include "base/utf8.h"
+#include "job/tree.h"
 
 /* In place: the node keeps its name and its neighbours. */
 static void settle_figure(cJSON *node, const struct field *field)
@@ -10,10 +11,10 @@ static void settle_figure(cJSON *node, const struct field *field)
     double value = 0;
     if (!cJSON_IsString(node) || !measure_read(node->valuestring, field->unit, &value, why))
         return;
-    if (!(node->type & cJSON_IsReference))
+    if (!tree_is_of_arena(node))
         cJSON_free(node->valuestring);
     node->valuestring = NULL;
-    node->type = (node->type & cJSON_StringIsConst) | cJSON_Number;
+    node->type = (node->type & (cJSON_StringIsConst | cJSON_IsReference)) | cJSON_Number;
     cJSON_SetNumberHelper(node, value);
 }
 
@@ -44,6 +45,7 @@ static void settle_under(cJSON *object, const struct field *parent)
     const struct field *field = NULL;
     for (cJSON *member = object->child; member != NULL; member = member->next) {
         field = fields_child_after(parent, field, member->string);
+        tree_note(member, parent, field);
         if (field != NULL)
             settle_field(member, field);
     }

@@ -3,6 +3,7 @@
 #include "base/text.h"
 #include "job/origin.h"
 #include "job/path.h"
+#include "job/tree.h"
 #include "job/validate.h"
 
 #include <string.h>
@@ -29,7 +30,7 @@ static void fill_fields(struct spot *spot)
 {
     const struct field *field = NULL;
     for (const cJSON *node = spot->json->child; node != NULL; node = node->next) {
-        field = node->string == NULL ? NULL : fields_child_after(spot->field, field, node->string);
+        field = node->string == NULL ? NULL : tree_field(node, spot->field, field);
         if (field == NULL)
             continue;
         struct spot *below = &spot->below[field->index];

@@ -2,6 +2,10 @@
  * RFC 8259 is the grammar, RFC 6901 the pointers. */
 #include "job/json.h"
 
+#include "job/path.h"
+#include "job/spoken.h"
+#include "job/tree.h"
+
 #include <math.h>
 #include <setjmp.h>
 #include <stdarg.h>
@@ -118,27 +122,61 @@ static void the_tree_is_as_cjson_builds_it(void **state)
         assert_same_tree(lent, expected);
         cJSON_Delete(expected);
         cJSON_Delete(own);
-        cJSON_Delete(lent);
+        tree_free(lent);
         arena_free(&texts);
     }
 }
 
-/* A value of such a tree given another name is freed with it, and so is that name. */
-static void a_lent_text_may_be_replaced(void **state)
+/* What is put into such a tree is cJSON's own, and freed with it; what it takes the place of is
+ * the arena's. A copy is no part of the arena's. */
+static void a_tree_in_an_arena_may_be_changed(void **state)
 {
     (void)state;
-    static const char TEXT[] = "{\"a\":\"one\",\"b\":{\"c\":\"two\"}}";
-    struct arena texts = {0};
+    static const char TEXT[] = "{\"a\":\"one\",\"b\":{\"c\":\"two\"},\"e\":[1],\"f\":2}";
+    struct arena arena = {0};
     struct problems problems = {0};
     cJSON *job = NULL;
-    assert_int_equal(json_read_into(&job, &texts, TEXT, strlen(TEXT), "j", &problems), 0);
+    assert_int_equal(json_read_into(&job, &arena, TEXT, strlen(TEXT), "j", &problems), 0);
     cJSON *copy = cJSON_Duplicate(job->child, true);
+    assert_false(tree_is_of_arena(copy));
     assert_true(json_set(job, "b", copy));
     assert_true(json_set(job, "d", cJSON_Duplicate(job->child, true)));
-    assert_string_equal(cJSON_GetObjectItemCaseSensitive(job, "b")->valuestring, "one");
-    assert_string_equal(cJSON_GetObjectItemCaseSensitive(job, "d")->valuestring, "one");
-    cJSON_Delete(job);
-    arena_free(&texts);
+    assert_true(path_set(job, "/a", cJSON_CreateString("three")));
+    tree_drop(job, "e");
+    tree_drop(job, "nothing");
+    char *written = cJSON_PrintUnformatted(job);
+    assert_string_equal(written, "{\"a\":\"three\",\"b\":\"one\",\"f\":2,\"d\":\"one\"}");
+    cJSON_free(written);
+    tree_free(job);
+    arena_free(&arena);
+}
+
+/* A number takes the place of its words, and stays the arena's. */
+static void a_spoken_figure_in_an_arena_is_settled(void **state)
+{
+    (void)state;
+    static const char TEXT[] = "{\"length_ft\":\"59 ft 6 in\",\"deep\":{\"length_ft\":\"2\"}}";
+    struct arena arena = {0};
+    struct problems problems = {0};
+    struct fields fields;
+    const char *why = NULL;
+    cJSON *job = NULL;
+    assert_int_equal(fields_start(&fields), 0);
+    const struct field number = {.type = FIELD_NUMBER, .unit = "ft"}, group = {.type = FIELD_GROUP};
+    const struct field *top = fields_add(&fields, "length_ft", &number, &why);
+    const struct field *deep = fields_add(&fields, "deep", &group, &why);
+    const struct field *below = fields_add(&fields, "deep.length_ft", &number, &why);
+    assert_non_null(below);
+    assert_int_equal(json_read_into(&job, &arena, TEXT, strlen(TEXT), "j", &problems), 0);
+    spoken_settle(job, &fields);
+    assert_true(job->child->valuedouble == 59.5);
+    /* Each is known by the field of its own group. */
+    assert_ptr_equal(tree_field(job->child, fields.root, NULL), top);
+    assert_ptr_equal(tree_field(job->child, deep, NULL), below);
+    assert_ptr_equal(tree_field(job->child->next->child, deep, NULL), below);
+    tree_free(job);
+    arena_free(&arena);
+    fields_free(&fields);
 }
 
 static void no_terminator_is_needed(void **state)
@@ -607,7 +645,8 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(a_sound_job_is_read),
         cmocka_unit_test(the_tree_is_as_cjson_builds_it),
-        cmocka_unit_test(a_lent_text_may_be_replaced),
+        cmocka_unit_test(a_tree_in_an_arena_may_be_changed),
+        cmocka_unit_test(a_spoken_figure_in_an_arena_is_settled),
         cmocka_unit_test(no_terminator_is_needed),
         cmocka_unit_test(nothing_is_no_job),
         cmocka_unit_test(the_top_is_an_object),

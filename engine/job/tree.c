@@ -1,0 +1,46 @@
+#include "job/tree.h"
+
+cJSON *tree_node(struct arena *arena, int type)
+{
+    struct tree_node *node = arena_alloc(arena, sizeof(*node));
+    if (node == NULL)
+        return NULL;
+    node->json.type = type | cJSON_IsReference | cJSON_StringIsConst;
+    return &node->json;
+}
+
+/* Recursion is bounded by JSON_DEEPEST. */
+void tree_free(cJSON *node)
+{
+    while (node != NULL) {
+        cJSON *next = node->next;
+        tree_free(node->child);
+        node->child = node->next = NULL;
+        if (!tree_is_of_arena(node))
+            cJSON_Delete(node);
+        node = next;
+    }
+}
+
+void tree_drop(cJSON *object, const char *key)
+{
+    tree_free(cJSON_DetachItemFromObjectCaseSensitive(object, key));
+}
+
+/* As cJSON_ReplaceItemViaPointer does it, which would free old: the first child's prev is the
+ * last. */
+void tree_replace(cJSON *parent, cJSON *old, cJSON *value)
+{
+    value->next = old->next;
+    value->prev = old->prev == old ? value : old->prev;
+    if (parent->child == old)
+        parent->child = value;
+    else
+        value->prev->next = value;
+    if (value->next != NULL)
+        value->next->prev = value;
+    else
+        parent->child->prev = value;
+    old->next = old->prev = NULL;
+    tree_free(old);
+}
