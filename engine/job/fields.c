@@ -82,13 +82,15 @@ bool fields_is_material(const struct field *field)
     return name != NULL && name->habit != HABIT_NONE;
 }
 
-/* Jobs are mostly written in the order of the catalogue: the field after the last one found is
- * tried first. */
+/* Jobs are mostly written in the order of the catalogue: the fields after the last one found
+ * are tried first, as many of them may be lacking. */
 const struct field *fields_child_after(const struct field *parent, const struct field *last,
                                        const char *name)
 {
-    const struct field *guess = last == NULL ? parent->first_child : last->next;
-    return guess != NULL && strcmp(guess->name, name) == 0 ? guess : fields_child(parent, name);
+    for (const struct field *f = last == NULL ? NULL : last->next; f != NULL; f = f->next)
+        if (f->name[0] == name[0] && strcmp(f->name, name) == 0)
+            return f;
+    return fields_child(parent, name);
 }
 
 /* Paths ------------------------------------------------------------------- */
@@ -308,6 +310,28 @@ static void link_child(struct field *parent, struct field *child)
     child->index = parent->child_count++;
 }
 
+/* False when out of memory. */
+static bool note_referred(struct fields *fields, struct field *reference)
+{
+    const size_t count = fields->referred_count;
+    size_t at = 0;
+    while (at < count && strcmp(fields->referred[at], reference->refers) != 0)
+        at++;
+    reference->referred = at;
+    if (at < count)
+        return true;
+    /* Few lists are referred to: a longer array for each. */
+    const char **longer = arena_array(&fields->arena, count + 1, sizeof(*longer));
+    if (longer == NULL)
+        return false;
+    if (count > 0)
+        memcpy(longer, fields->referred, count * sizeof(*longer));
+    longer[count] = reference->refers;
+    fields->referred = longer;
+    fields->referred_count++;
+    return true;
+}
+
 struct field *fields_add(struct fields *fields, const char *path, const struct field *spec,
                          const char **why)
 {
@@ -322,6 +346,8 @@ struct field *fields_add(struct fields *fields, const char *path, const struct f
                    : arena_format(&fields->arena, "already declared in %s", there->file);
     else if (parent != NULL && fields_spec_sound(fields, path, name, spec, why))
         added = copy_spec(fields, path, name, spec);
+    if (added != NULL && added->type == FIELD_REFERENCE && !note_referred(fields, added))
+        added = NULL;
     if (added != NULL) {
         link_child(parent, added);
         added->number = ++fields->count;

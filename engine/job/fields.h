@@ -55,6 +55,7 @@ struct field {
     size_t choices_of_first; /* without a place: how many of them, in front, the file said that
                                  declared it first; 0: all */
     const char *refers;      /* FIELD_REFERENCE: "underlayments", "roof.slopes" */
+    size_t referred;         /* the same, by its place in fields->referred */
     enum stage stage;        /* at which the fact is known */
     const char *ask;         /* the question a person would be asked */
     const char *answer;      /* where its answer is found: a word of FIELD_ANSWERS;
@@ -87,7 +88,9 @@ struct fields {
     bool partial;                    /* county fields may be missing: see validate.h */
     struct follows *follows;         /* what need not be asked (follows.h), in their order */
     const struct together *together; /* what is asked in one line (together.h) */
-    const struct field **first;      /* parts of the job that are asked for first, in order */
+    const char *const *referred;     /* each list that references point into, once */
+    size_t referred_count;
+    const struct field **first; /* parts of the job that are asked for first, in order */
     size_t first_count;
 };
 

@@ -73,9 +73,8 @@ static void check_named(struct validation *check, const cJSON *list, const cJSON
 /* Several of one material. */
 static void check_materials(struct validation *check, const cJSON *list, const struct field *field)
 {
-    const size_t length = check->pointer.length;
+    struct validate_step step = {.above = check->at};
     const cJSON *item = NULL;
-    size_t index = 0;
     if (list->child == NULL)
         validate_report(check, "is empty; leave it out");
     if (cJSON_GetArraySize(list) > MATERIALS_MOST) {
@@ -85,16 +84,17 @@ static void check_materials(struct validation *check, const cJSON *list, const s
     }
     cJSON_ArrayForEach(item, list) {
         if (validate_full(check))
-            return;
-        path_add_item(&check->pointer, index++);
+            break;
+        check->at = &step;
         if (cJSON_IsObject(item)) {
             check_named(check, list, item);
             check_group(check, item, field);
         } else {
             validate_report(check, "each of several is an object { ... }");
         }
-        path_cut(&check->pointer, length);
+        step.item++;
     }
+    check->at = step.above;
 }
 
 static void check_holder(struct validation *check, const cJSON *node, const struct field *field)
@@ -114,7 +114,7 @@ static void check_holder(struct validation *check, const cJSON *node, const stru
 
 static void check_group(struct validation *check, const cJSON *group, const struct field *parent)
 {
-    const size_t length = check->pointer.length;
+    const struct validate_step *here = check->at;
     const cJSON *node = NULL;
     cJSON_ArrayForEach(node, group) {
         const struct field *field = fields_child(parent, node->string);
@@ -122,7 +122,8 @@ static void check_group(struct validation *check, const cJSON *group, const stru
             return;
         if (parent == check->fields->root && strcmp(node->string, FORM) == 0)
             continue;
-        path_add(&check->pointer, node->string, strlen(node->string));
+        const struct validate_step step = validate_step_to(check, node->string);
+        check->at = &step;
         if (field == NULL || !fields_hold_habits(field))
             report_key(check, parent, field, node->string);
         else if (json_is_absent(node))
@@ -131,7 +132,7 @@ static void check_group(struct validation *check, const cJSON *group, const stru
             check_holder(check, node, field);
         else
             validate_value(check, node, field);
-        path_cut(&check->pointer, length);
+        check->at = here;
     }
 }
 
@@ -156,10 +157,9 @@ int shop_validate(const struct shop *shop, const struct fields *fields, struct p
         return 0;
     if (is_sheet(&check, shop->tree))
         check_group(&check, shop->tree, fields->root);
-    const bool out_of_memory = check.pointer.failed || check.arena.failed;
+    const bool out_of_memory = check.arena.failed;
     if (out_of_memory)
         problem_out_of_memory(problems);
-    text_free(&check.pointer);
     arena_free(&check.arena);
     return out_of_memory || problems->out_of_memory || check.found > 0 ? -1 : 0;
 }

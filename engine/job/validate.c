@@ -3,11 +3,33 @@
 #include "job/json.h"
 #include "job/origin.h"
 #include "job/path.h"
+#include "job/tree.h"
 #include "job/validate_check.h"
 
 #include <stdarg.h>
 #include <stdio.h>
 #include <string.h>
+
+static void add_steps(struct text *pointer, const struct validate_step *step)
+{
+    if (step == NULL)
+        return;
+    add_steps(pointer, step->above);
+    if (step->name != NULL)
+        path_add(pointer, step->name, step->length);
+    else
+        path_add_item(pointer, step->item);
+}
+
+const char *validate_pointer(struct validation *check, const struct validate_step *step)
+{
+    struct text pointer = TEXT_EMPTY;
+    add_steps(&pointer, step);
+    const char *kept = arena_copy(&check->arena, text_string(&pointer));
+    check->arena.failed |= pointer.failed;
+    text_free(&pointer);
+    return kept == NULL ? "" : kept;
+}
 
 /* Past the most, problems are counted and not listed. What follows from another fact only
  * repeats what is wrong with that one, at a place that nobody wrote. */
@@ -31,14 +53,14 @@ void validate_report(struct validation *check, const char *format, ...)
     va_start(args, format);
     vsnprintf(message, sizeof(message), format, args);
     va_end(args);
-    problem_at(check->problems, PROBLEM_JOB, check->file, text_string(&check->pointer), "%s",
+    problem_at(check->problems, PROBLEM_JOB, check->file, validate_pointer(check, check->at), "%s",
                message);
 }
 
-/* Running out of memory ends it too: pointers would be wrong. */
+/* Running out of memory ends it too: what is said would be cut. */
 bool validate_full(const struct validation *check)
 {
-    return check->found >= VALIDATE_MOST_PROBLEMS || check->pointer.failed || check->arena.failed;
+    return check->found >= VALIDATE_MOST_PROBLEMS || check->arena.failed;
 }
 
 const char *validate_quoted(struct validation *check, const char *text)
@@ -138,20 +160,18 @@ static void check_stage(struct validation *check, const struct field *field)
                         stage_word(field->stage), stage_word(check->reached));
 }
 
-/* The pointer is lengthened for the missing field, then put back: so all through this
- * file. */
 static void check_required(struct validation *check, const cJSON *group, const struct field *parent)
 {
+    const struct validate_step *here = check->at;
     for (const struct field *f = parent->first_child; f != NULL; f = f->next) {
-        if (validate_full(check))
-            return;
-        if (!f->required || !json_is_absent(cJSON_GetObjectItemCaseSensitive(group, f->name)))
+        if (!f->required || validate_full(check)
+            || !json_is_absent(cJSON_GetObjectItemCaseSensitive(group, f->name)))
             continue;
-        const size_t length = check->pointer.length;
-        path_add(&check->pointer, f->name, strlen(f->name));
+        const struct validate_step step = validate_step_to(check, f->name);
+        check->at = &step;
         validate_report(check, "is required, but missing%s%s", f->ask == NULL ? "" : ". ",
                         f->ask == NULL ? "" : f->ask);
-        path_cut(&check->pointer, length);
+        check->at = here;
     }
 }
 
@@ -160,19 +180,19 @@ static void check_group(struct validation *check, const cJSON *group, const stru
 /* Items past the most a list may have are not looked into. */
 static void check_items(struct validation *check, const cJSON *list, const struct field *field)
 {
-    const size_t length = check->pointer.length;
-    size_t index = 0;
+    struct validate_step step = {.above = check->at};
     const cJSON *item = NULL;
     cJSON_ArrayForEach(item, list) {
-        if (validate_full(check) || (field->has_most && (double)index >= field->most))
-            return;
-        path_add_item(&check->pointer, index++);
+        if (validate_full(check) || (field->has_most && (double)step.item >= field->most))
+            break;
+        check->at = &step;
         if (cJSON_IsObject(item))
             check_group(check, item, field);
         else
             validate_report(check, "each item of this list is an object { ... }");
-        path_cut(&check->pointer, length);
+        step.item++;
     }
+    check->at = step.above;
 }
 
 /* A value of the wrong type is not looked into: all in it would be wrong as well. */
@@ -193,19 +213,20 @@ static void check_field(struct validation *check, const cJSON *node, const struc
 /* Recursion is bounded by the catalogue: FIELDS_DEEPEST. */
 static void check_group(struct validation *check, const cJSON *group, const struct field *parent)
 {
-    const size_t length = check->pointer.length;
+    const struct validate_step *here = check->at;
     const struct field *field = NULL;
     const cJSON *node = NULL;
     cJSON_ArrayForEach(node, group) {
         if (validate_full(check))
             return;
-        field = fields_child_after(parent, field, node->string);
-        path_add(&check->pointer, node->string, strlen(node->string));
+        field = tree_field(node, parent, field);
+        const struct validate_step step = validate_step_to(check, node->string);
+        check->at = &step;
         if (field == NULL)
             report_unknown(check, parent, node->string);
         else if (!json_is_absent(node))
             check_field(check, node, field);
-        path_cut(&check->pointer, length);
+        check->at = here;
     }
     check_required(check, group, parent);
 }
@@ -226,22 +247,21 @@ int validate_job_moved(const cJSON *job, const struct fields *fields,
                                .reached = reached,
                                .file = file,
                                .problems = problems};
-    if (!cJSON_IsObject(job)) {
+    if (cJSON_IsObject(job)) {
+        /* Before the walk, which looks references up in them. */
+        validate_names(&check, job);
+        check_group(&check, job, fields->root);
+    } else {
         validate_report(&check, "a job is an object { ... }");
-        return -1;
     }
-    /* Before the walk, which looks references up in them. */
-    validate_names(&check, job);
-    check_group(&check, job, fields->root);
     /* Nothing that is written is wrong, and yet something that follows from it. */
     if (check.found == 0 && check.followed > 0) {
         check.tell_followed = true;
         check_group(&check, job, fields->root);
     }
-    const bool out_of_memory = check.pointer.failed || check.arena.failed;
+    const bool out_of_memory = check.arena.failed;
     if (out_of_memory)
         problem_out_of_memory(problems);
-    text_free(&check.pointer);
     arena_free(&check.arena);
     return out_of_memory || problems->out_of_memory || check.found > 0 ? -1 : 0;
 }

@@ -10,6 +10,8 @@
 #include "base/text.h"
 #include "job/validate.h"
 
+#include <string.h>
+
 /* A name of a list that references point into. */
 struct known_name {
     const char *name;
@@ -20,7 +22,14 @@ struct name_list {
     const char *refers;       /* "decks" */
     struct known_name *names; /* sorted by name, then item */
     size_t count;
-    struct name_list *next;
+};
+
+/* A step of the way from the job to the value being judged, the innermost first. A pointer is
+ * written of them only when there is something to say. */
+struct validate_step {
+    const struct validate_step *above; /* NULL: the job */
+    const char *name;                  /* of a field, `length` bytes; NULL: an item of a list */
+    size_t length, item;
 };
 
 struct validation {
@@ -30,15 +39,25 @@ struct validation {
     const char *file;
     struct problems *problems;
     size_t found;
-    struct text pointer; /* of the value being judged */
-    const cJSON *node;   /* the same, where it is a value; or NULL */
-    size_t followed;     /* problems of what follows from other facts, which are not told */
+    const struct validate_step *at; /* the value being judged; NULL: the job */
+    const cJSON *node;              /* the same, where it is a value; or NULL */
+    size_t followed; /* problems of what follows from other facts, which are not told */
     bool tell_followed;
     struct arena arena;
-    struct name_list *lists;
+    struct name_list *lists; /* in the order of fields->referred */
 };
 
-/* Adds a problem at the current pointer. */
+/* A step to the field of this name from where the walk stands. */
+static inline struct validate_step validate_step_to(const struct validation *check,
+                                                    const char *name)
+{
+    return (struct validate_step){.above = check->at, .name = name, .length = strlen(name)};
+}
+
+/* The way to that step as a pointer; "" when out of memory. */
+const char *validate_pointer(struct validation *check, const struct validate_step *step);
+
+/* Adds a problem at the current place. */
 void validate_report(struct validation *check, const char *format, ...)
     __attribute__((format(printf, 2, 3)));
 

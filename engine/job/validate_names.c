@@ -62,15 +62,6 @@ static void gather(struct validation *check, const cJSON *list, struct name_list
         qsort(into->names, into->count, sizeof(*into->names), by_name);
 }
 
-static void add_path(struct text *pointer, const char *path)
-{
-    while (path != NULL) {
-        const size_t length = strcspn(path, ".");
-        path_add(pointer, path, length);
-        path = path[length] == '\0' ? NULL : path + length + 1;
-    }
-}
-
 /* The first item of this name, or NULL. */
 static const struct known_name *find_name(const struct name_list *list, const char *name)
 {
@@ -85,21 +76,34 @@ static const struct known_name *find_name(const struct name_list *list, const ch
     return low < list->count && strcmp(list->names[low].name, name) == 0 ? &list->names[low] : NULL;
 }
 
+/* The way to the list at such a path, its last step given back. */
+static const struct validate_step *way_to(const char *path,
+                                          struct validate_step way[FIELDS_DEEPEST])
+{
+    size_t depth = 0;
+    for (const char *at = path; depth < FIELDS_DEEPEST; at++, depth++) {
+        way[depth] = (struct validate_step){
+            .above = depth == 0 ? NULL : &way[depth - 1], .name = at, .length = strcspn(at, ".")};
+        at += way[depth].length;
+        if (*at == '\0')
+            break;
+    }
+    return &way[depth];
+}
+
 /* A reference would mean both of them, and the first would be taken unseen. */
 static void report_twin(struct validation *check, const struct name_list *list,
                         struct known_name twin)
 {
-    struct text *pointer = &check->pointer;
-    add_path(pointer, list->refers);
-    const size_t place = pointer->length;
-    path_add_item(pointer, find_name(list, twin.name)->item);
-    const char *first = arena_copy(&check->arena, text_string(pointer));
-    path_cut(pointer, place);
-    path_add_item(pointer, twin.item);
-    path_add(pointer, "name", strlen("name"));
+    struct validate_step way[FIELDS_DEEPEST];
+    const struct validate_step first = {.above = way_to(list->refers, way),
+                                        .item = find_name(list, twin.name)->item};
+    const struct validate_step again = {.above = first.above, .item = twin.item};
+    const struct validate_step name = {.above = &again, .name = "name", .length = strlen("name")};
+    check->at = &name;
     validate_report(check, "%s is already the name of %s", validate_quoted(check, twin.name),
-                    first == NULL ? "" : first);
-    path_cut(pointer, 0);
+                    validate_pointer(check, &first));
+    check->at = NULL;
 }
 
 /* In the order of the job. */
@@ -116,45 +120,20 @@ static void report_twins(struct validation *check, const struct name_list *list)
         report_twin(check, list, twins[i]);
 }
 
-/* By the words that references give: "decks" is one list for all of them. */
-static const struct name_list *find_list(const struct validation *check, const char *refers)
-{
-    for (const struct name_list *list = check->lists; list != NULL; list = list->next)
-        if (strcmp(list->refers, refers) == 0)
-            return list;
-    return NULL;
-}
-
 /* Once a list, however many fields refer to it; one that the job lacks has no names. */
-static void add_list(struct validation *check, const cJSON *job, const char *refers)
-{
-    struct name_list *list = arena_alloc(&check->arena, sizeof(*list));
-    if (list == NULL)
-        return;
-    list->refers = refers;
-    list->next = check->lists;
-    check->lists = list;
-    const cJSON *node = list_at(job, refers);
-    if (node == NULL)
-        return;
-    gather(check, node, list);
-    report_twins(check, list);
-}
-
-/* Recursion is bounded by FIELDS_DEEPEST. */
-static void check_names_under(struct validation *check, const cJSON *job,
-                              const struct field *parent)
-{
-    for (const struct field *f = parent->first_child; f != NULL; f = f->next) {
-        if (f->type == FIELD_REFERENCE && find_list(check, f->refers) == NULL)
-            add_list(check, job, f->refers);
-        check_names_under(check, job, f);
-    }
-}
-
 void validate_names(struct validation *check, const cJSON *job)
 {
-    check_names_under(check, job, check->fields->root);
+    const struct fields *fields = check->fields;
+    check->lists = arena_array(&check->arena, fields->referred_count, sizeof(*check->lists));
+    for (size_t i = 0; check->lists != NULL && i < fields->referred_count; i++) {
+        struct name_list *list = &check->lists[i];
+        const cJSON *node = list_at(job, fields->referred[i]);
+        list->refers = fields->referred[i];
+        if (node == NULL)
+            continue;
+        gather(check, node, list);
+        report_twins(check, list);
+    }
 }
 
 /* "deck" for "decks", "slope" for "roof.slopes". */
@@ -171,7 +150,7 @@ static const char *item_said(struct validation *check, const char *refers)
 
 void validate_reference(struct validation *check, const char *name, const struct field *field)
 {
-    const struct name_list *list = find_list(check, field->refers);
+    const struct name_list *list = check->lists == NULL ? NULL : &check->lists[field->referred];
     if (list == NULL || find_name(list, name) != NULL)
         return; /* no list only when out of memory */
     const char *item = item_said(check, field->refers);

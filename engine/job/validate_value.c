@@ -257,8 +257,7 @@ static void check_item(struct validation *check, const cJSON *item, const struct
 /* A list that was begun and left empty would meet any limit set for its least item. */
 static void check_plain_list(struct validation *check, const cJSON *list, const struct field *field)
 {
-    const size_t length = check->pointer.length;
-    size_t index = 0;
+    struct validate_step step = {.above = check->at};
     const cJSON *item = NULL;
     if (field->type == FIELD_NUMBERS && list->child == NULL)
         validate_report(check, "is an empty list; give what was measured, or leave the field out");
@@ -266,11 +265,12 @@ static void check_plain_list(struct validation *check, const cJSON *list, const 
         check_length(check, (size_t)cJSON_GetArraySize(list), field, "item");
     cJSON_ArrayForEach(item, list) {
         if (validate_full(check))
-            return;
-        path_add_item(&check->pointer, index++);
+            break;
+        check->at = &step;
         check_item(check, item, field);
-        path_cut(&check->pointer, length);
+        step.item++;
     }
+    check->at = step.above;
 }
 
 /* A text of the right JSON type, which may still not read as a value. */
