@@ -17,9 +17,11 @@ static bool text_grow(struct text *text, size_t length)
         text->failed = true;
         return false;
     }
-    size_t capacity = text->capacity == 0 ? 256 : text->capacity;
-    while (capacity - text->length <= length)
-        capacity *= 2;
+    size_t capacity = text->capacity * 2;
+    if (capacity - text->length <= length)
+        capacity = text->length + length + 1;
+    if (capacity < 256)
+        capacity = 256;
     char *bytes = realloc(text->bytes, capacity);
     if (bytes == NULL) {
         text->failed = true;
@@ -35,6 +37,11 @@ static inline bool text_reserve(struct text *text, size_t length)
 {
     return (!text->failed && text->bytes != NULL && length < text->capacity - text->length)
            || text_grow(text, length);
+}
+
+void text_expect(struct text *text, size_t length)
+{
+    text_reserve(text, length);
 }
 
 /* The bytes are the caller's to fill at once: what was in that memory stands there. */

@@ -27,6 +27,8 @@ void text_add_spaced(struct text *text, const char *word, size_t length);
 /* Adds length bytes for the caller to write, which is done before anything else is added.
  * NULL when refused. */
 char *text_room(struct text *text, size_t length);
+/* So much is likely to be added: room for it is taken at once, and not by and by. */
+void text_expect(struct text *text, size_t length);
 void text_addf(struct text *text, const char *format, ...) __attribute__((format(printf, 2, 3)));
 
 /* The string so far, "" when empty; valid until the next addition. */

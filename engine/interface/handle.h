@@ -9,6 +9,7 @@
 struct eavemark {
     char *home; /* owned; the laws point into it */
     struct laws laws;
+    size_t line_length; /* that the next line of JSON is likely to have */
 };
 
 /* Forgets the laws when they are many or large and no result nor interview holds any. To

@@ -145,6 +145,22 @@ static enum wanted shown_by(enum eavemark_form form, unsigned options)
                                                                                 : WANTED_FINDINGS;
 }
 
+/* Lines of a batch are about as long as those before them. */
+static char *report_line(const eavemark_result *result, unsigned options)
+{
+    struct text text = TEXT_EMPTY;
+    size_t *expected = &result->handle->line_length;
+    text_expect(&text, *expected);
+    if (options & EAVEMARK_BRIEF)
+        report_brief(&result->checked.result, &text);
+    else
+        report_json(&result->checked.result, false, (options & EAVEMARK_ALL) != 0, &text);
+    *expected -= *expected / 16;
+    if (text.length > *expected)
+        *expected = text.length;
+    return reply_text(&text);
+}
+
 char *inner_result_report(const eavemark_result *result, enum eavemark_form form, unsigned options)
 {
     const struct result *found = &result->checked.result;
@@ -153,6 +169,8 @@ char *inner_result_report(const eavemark_result *result, enum eavemark_form form
     const bool drawings = form == EAVEMARK_HTML && (options & EAVEMARK_DRAWINGS) != 0;
     if (!result->checked.judged || found->wanted > shown_by(form, options))
         return NULL;
+    if (form == EAVEMARK_JSON_LINE)
+        return report_line(result, options);
     if (!json && !drawings)
         return report_shown(result, form, options);
     struct text text = TEXT_EMPTY;
@@ -161,7 +179,7 @@ char *inner_result_report(const eavemark_result *result, enum eavemark_form form
     else if (options & EAVEMARK_BRIEF)
         report_brief(found, &text);
     else
-        report_json(found, form == EAVEMARK_JSON, (options & EAVEMARK_ALL) != 0, &text);
+        report_json(found, true, (options & EAVEMARK_ALL) != 0, &text);
     return reply_text(&text);
 }
 
