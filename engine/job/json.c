@@ -51,11 +51,6 @@ bool json_set(cJSON *object, const char *key, cJSON *value)
     return false;
 }
 
-bool json_is_absent(const cJSON *node)
-{
-    return node == NULL || cJSON_IsNull(node);
-}
-
 const char *json_name(const cJSON *item)
 {
     return cJSON_GetStringValue(cJSON_GetObjectItemCaseSensitive(item, "name"));

@@ -42,9 +42,19 @@ int json_read_into(cJSON **out, struct arena *into, const char *text, size_t len
  * for that): the object is then as before. */
 bool json_set(cJSON *object, const char *key, cJSON *value);
 
+/* cJSON_Object, cJSON_Number ..., without the marks beside it; cJSON_Invalid of NULL. As
+ * cJSON_IsObject and its like tell it, but without a call. */
+static inline int json_type(const cJSON *node)
+{
+    return node == NULL ? cJSON_Invalid : node->type & 0xFF;
+}
+
 /* null counts as absent everywhere in a job: some programs write it for what they do not
  * know. */
-bool json_is_absent(const cJSON *node);
+static inline bool json_is_absent(const cJSON *node)
+{
+    return node == NULL || json_type(node) == cJSON_NULL;
+}
 
 /* What an item of a list is called; NULL for none, and of NULL. */
 const char *json_name(const cJSON *item);

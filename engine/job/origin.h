@@ -28,16 +28,38 @@ const char *origin_word(enum origin origin);
 /* Marks a value and all below it. */
 void origin_mark(cJSON *node, enum origin origin);
 
+/* Above cJSON_StringIsConst (1 << 9), the highest bit that cJSON uses. Kept in the tree and
+ * not beside it: a copy of the job carries it along. */
+enum { ORIGIN_SHIFT = 12, ORIGIN_MASK = 7, ORIGIN_DENIED = 1 << 15, ORIGIN_DOUBTFUL = 1 << 16 };
+
 /* Of NULL: the job's. */
-enum origin origin_of(const cJSON *node);
+static inline enum origin origin_of(const cJSON *node)
+{
+    return node == NULL ? ORIGIN_JOB
+                        : (enum origin)(((unsigned)node->type >> ORIGIN_SHIFT) & ORIGIN_MASK);
+}
 
 /* Marks the job's own word on a fact that its place states otherwise. */
-void origin_deny(cJSON *node);
-bool origin_is_denied(const cJSON *node);
+static inline void origin_deny(cJSON *node)
+{
+    node->type |= ORIGIN_DENIED;
+}
+
+static inline bool origin_is_denied(const cJSON *node)
+{
+    return node != NULL && (node->type & ORIGIN_DENIED) != 0;
+}
 
 /* Marks a fact that follows by a figure which was read in a sister text only. */
-void origin_doubt(cJSON *node);
-bool origin_is_doubtful(const cJSON *node);
+static inline void origin_doubt(cJSON *node)
+{
+    node->type |= ORIGIN_DOUBTFUL;
+}
+
+static inline bool origin_is_doubtful(const cJSON *node)
+{
+    return node != NULL && (node->type & ORIGIN_DOUBTFUL) != 0;
+}
 
 /* Adds up the facts of a tree by where they are from: values, not the groups and lists that
  * hold them, and no null. */

@@ -2,6 +2,7 @@
 
 #include "base/measure.h"
 #include "base/utf8.h"
+#include "job/json.h"
 #include "job/tree.h"
 
 /* In place: the node keeps its name and its neighbours. */
@@ -9,7 +10,8 @@ static void settle_figure(cJSON *node, const struct field *field)
 {
     char why[MEASURE_WHY];
     double value = 0;
-    if (!cJSON_IsString(node) || !measure_read(node->valuestring, field->unit, &value, why))
+    if (json_type(node) != cJSON_String
+        || !measure_read(node->valuestring, field->unit, &value, why))
         return;
     if (!tree_is_of_arena(node))
         cJSON_free(node->valuestring);
@@ -25,14 +27,15 @@ static void settle_under(cJSON *object, const struct field *parent);
 static void settle_field(cJSON *node, const struct field *field)
 {
     cJSON *item = NULL;
-    if (cJSON_IsObject(node)) {
+    if (json_type(node) == cJSON_Object) {
         settle_under(node, field); /* of a shop sheet, what goes for each of a list too */
     } else if (field->type == FIELD_NUMBER || field->type == FIELD_INTEGER) {
         settle_figure(node, field);
-    } else if (cJSON_IsArray(node) && (field->type == FIELD_LIST || field->type == FIELD_GROUP)) {
+    } else if (json_type(node) == cJSON_Array
+               && (field->type == FIELD_LIST || field->type == FIELD_GROUP)) {
         cJSON_ArrayForEach(item, node)
             settle_under(item, field);
-    } else if (cJSON_IsArray(node) && field->type == FIELD_NUMBERS) {
+    } else if (json_type(node) == cJSON_Array && field->type == FIELD_NUMBERS) {
         cJSON_ArrayForEach(item, node)
             settle_figure(item, field);
     }
@@ -40,7 +43,7 @@ static void settle_field(cJSON *node, const struct field *field)
 
 static void settle_under(cJSON *object, const struct field *parent)
 {
-    if (!cJSON_IsObject(object))
+    if (json_type(object) != cJSON_Object)
         return;
     const struct field *field = NULL;
     for (cJSON *member = object->child; member != NULL; member = member->next) {

@@ -2,10 +2,10 @@
 
 cJSON *tree_node(struct arena *arena, int type)
 {
-    struct tree_node *node = arena_alloc(arena, sizeof(*node));
+    struct tree_node *node = arena_room(arena, 1, sizeof(*node));
     if (node == NULL)
         return NULL;
-    node->json.type = type | cJSON_IsReference | cJSON_StringIsConst;
+    *node = (struct tree_node){.json.type = type | cJSON_IsReference | cJSON_StringIsConst};
     return &node->json;
 }
 

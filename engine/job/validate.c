@@ -186,7 +186,7 @@ static void check_items(struct validation *check, const cJSON *list, const struc
         if (validate_full(check) || (field->has_most && (double)step.item >= field->most))
             break;
         check->at = &step;
-        if (cJSON_IsObject(item))
+        if (json_type(item) == cJSON_Object)
             check_group(check, item, field);
         else
             validate_report(check, "each item of this list is an object { ... }");
@@ -247,7 +247,7 @@ int validate_job_moved(const cJSON *job, const struct fields *fields,
                                .reached = reached,
                                .file = file,
                                .problems = problems};
-    if (cJSON_IsObject(job)) {
+    if (json_type(job) == cJSON_Object) {
         /* Before the walk, which looks references up in them. */
         validate_names(&check, job);
         check_group(&check, job, fields->root);

@@ -6,6 +6,7 @@
 #include "base/number.h"
 #include "base/utf8.h"
 #include "job/field_words.h"
+#include "job/json.h"
 #include "job/path.h"
 #include "job/slope.h"
 
@@ -18,7 +19,7 @@
 /* JSON has no infinities, but a job made in memory by a host program may. */
 static bool is_finite_number(const cJSON *node)
 {
-    return cJSON_IsNumber(node) && isfinite(node->valuedouble);
+    return json_type(node) == cJSON_Number && isfinite(node->valuedouble);
 }
 
 /* To the letter: a near miss is reported with the choice that is near. */
@@ -32,17 +33,17 @@ static bool is_among(const char *text, const struct field *field)
 
 static bool is_choice(const cJSON *node, const struct field *field)
 {
-    return cJSON_IsString(node) && is_among(node->valuestring, field);
+    return json_type(node) == cJSON_String && is_among(node->valuestring, field);
 }
 
 /* An empty list of numbers fits no field: nothing was measured. */
 static bool items_fit(const cJSON *list, const struct field *field)
 {
-    if (!cJSON_IsArray(list))
+    if (json_type(list) != cJSON_Array)
         return false;
     const cJSON *item = NULL;
     cJSON_ArrayForEach(item, list) {
-        const bool fits = field->type == FIELD_LIST      ? cJSON_IsObject(item)
+        const bool fits = field->type == FIELD_LIST      ? json_type(item) == cJSON_Object
                           : field->type == FIELD_NUMBERS ? is_finite_number(item)
                                                          : is_choice(item, field);
         if (!fits)
@@ -58,14 +59,14 @@ bool validate_value_fits(const cJSON *node, const struct field *field)
     double rise = 0;
     switch (field->type) {
     case FIELD_GROUP:
-        return cJSON_IsObject(node);
+        return json_type(node) == cJSON_Object;
     case FIELD_LIST:
     case FIELD_NUMBERS:
     case FIELD_CHOICES:
         return items_fit(node, field);
     case FIELD_TEXT:
     case FIELD_REFERENCE:
-        return cJSON_IsString(node);
+        return json_type(node) == cJSON_String;
     case FIELD_NUMBER:
         return is_finite_number(node);
     case FIELD_INTEGER:
@@ -75,9 +76,9 @@ bool validate_value_fits(const cJSON *node, const struct field *field)
     case FIELD_CHOICE:
         return is_choice(node, field);
     case FIELD_SLOPE:
-        return cJSON_IsString(node) && slope_parse(node->valuestring, &rise);
+        return json_type(node) == cJSON_String && slope_parse(node->valuestring, &rise);
     case FIELD_DATE:
-        return cJSON_IsString(node) && date_parse(node->valuestring) != 0;
+        return json_type(node) == cJSON_String && date_parse(node->valuestring) != 0;
     }
     return false;
 }
@@ -226,7 +227,7 @@ static void report_type(struct validation *check, const cJSON *node, const struc
     char why[MEASURE_WHY];
     double value = 0;
     const bool figure = field->type == FIELD_NUMBER || field->type == FIELD_INTEGER;
-    if (figure && cJSON_IsString(node)
+    if (figure && json_type(node) == cJSON_String
         && !measure_read(node->valuestring, field->unit, &value, why)) {
         validate_report(check, "%s has %s; %s expected", validate_quoted(check, node->valuestring),
                         why, expected_said(check, field));
@@ -244,9 +245,9 @@ static void check_item(struct validation *check, const cJSON *item, const struct
     double value = 0;
     if (field->type == FIELD_NUMBERS && is_finite_number(item))
         check_number(check, item->valuedouble, field, field->unit);
-    else if (field->type == FIELD_CHOICES && cJSON_IsString(item))
+    else if (field->type == FIELD_CHOICES && json_type(item) == cJSON_String)
         check_choice(check, item->valuestring, field);
-    else if (field->type == FIELD_NUMBERS && cJSON_IsString(item)
+    else if (field->type == FIELD_NUMBERS && json_type(item) == cJSON_String
              && !measure_read(item->valuestring, field->unit, &value, why))
         validate_report(check, "%s has %s", validate_quoted(check, item->valuestring), why);
     else
@@ -316,12 +317,12 @@ bool validate_value(struct validation *check, const cJSON *node, const struct fi
     bool right = false;
     switch (field->type) {
     case FIELD_GROUP:
-        right = cJSON_IsObject(node);
+        right = json_type(node) == cJSON_Object;
         break;
     case FIELD_LIST:
     case FIELD_NUMBERS:
     case FIELD_CHOICES:
-        right = cJSON_IsArray(node);
+        right = json_type(node) == cJSON_Array;
         break;
     case FIELD_NUMBER:
     case FIELD_INTEGER:
@@ -335,18 +336,18 @@ bool validate_value(struct validation *check, const cJSON *node, const struct fi
     case FIELD_SLOPE:
     case FIELD_DATE:
     case FIELD_REFERENCE:
-        right = cJSON_IsString(node);
+        right = json_type(node) == cJSON_String;
         break;
     }
     if (!right)
         report_type(check, node, field);
     else if (field->type == FIELD_LIST)
         check_length(check, (size_t)cJSON_GetArraySize(node), field, "item");
-    else if (cJSON_IsArray(node))
+    else if (json_type(node) == cJSON_Array)
         check_plain_list(check, node, field);
-    else if (cJSON_IsNumber(node))
+    else if (json_type(node) == cJSON_Number)
         check_numeric(check, node, field);
-    else if (cJSON_IsString(node))
+    else if (json_type(node) == cJSON_String)
         check_text(check, node, field);
     return right;
 }

@@ -4,6 +4,7 @@
 #include "base/number.h"
 #include "base/text.h"
 #include "job/field_words.h"
+#include "job/json.h"
 #include "job/origin.h"
 #include "job/path.h"
 #include "job/validate.h"
@@ -136,16 +137,45 @@ static const char *pointer_of(const struct place_fact *fact, struct arena *arena
     return path_below(arena, "", fact->name);
 }
 
-/* The job's own word, or NULL; what does not fit the field is left to validation. */
-static const cJSON *own_word(const struct rulebook *book, const cJSON *job,
-                             const struct place_fact *fact, const char *pointer)
+static cJSON *member(const cJSON *group, const char *name, size_t length)
 {
-    const cJSON *node = path_find(job, pointer);
+    for (cJSON *node = group->child; node != NULL; node = node->next)
+        if (node->string != NULL && node->string[0] == name[0]
+            && strncmp(node->string, name, length) == 0 && node->string[length] == '\0')
+            return node;
+    return NULL;
+}
+
+/* What stands at a path of groups, or NULL; *open: they are groups, or not there yet. What is
+ * none is left to validation. */
+static cJSON *find(const cJSON *job, const char *path, bool *open)
+{
+    const char *dot = strchr(path, '.');
+    const size_t length = dot == NULL ? strlen(path) : (size_t)(dot - path);
+    *open = cJSON_IsObject(job);
+    cJSON *below = member(job, path, length);
+    if (below == NULL || dot == NULL)
+        return below;
+    bool open_below;
+    cJSON *found = find(below, dot + 1, &open_below);
+    *open = *open && open_below;
+    return found;
+}
+
+const cJSON *place_fact_said(const cJSON *job, const struct place_fact *fact)
+{
+    bool open;
+    return find(job, fact->name, &open);
+}
+
+/* Is it the job's own word? What does not fit the field is left to validation. */
+static bool is_own_word(const struct rulebook *book, const cJSON *said,
+                        const struct place_fact *fact)
+{
+    if (json_is_absent(said) || origin_of(said) == ORIGIN_PLACE)
+        return false;
     const struct field *field = fields_find(&book->fields, fact->name);
-    return node == NULL || cJSON_IsNull(node) || origin_of(node) == ORIGIN_PLACE || field == NULL
-                   || !validate_value_fits(node, field)
-               ? NULL
-               : node;
+    return field != NULL && validate_value_fits(said, field);
 }
 
 /* Outside the place's bounds, or none of its several. */
@@ -190,44 +220,38 @@ static cJSON *node_of(const struct value *value)
     return NULL;
 }
 
-/* What stands there, or NULL; *open: the groups on the way are groups, or not there yet.
- * What is none is left to validation. */
-static cJSON *find(cJSON *job, const char *pointer, bool *open)
-{
-    char step[PATH_LONGEST_STEP];
-    cJSON *at = job;
-    while (at != NULL && path_step(&pointer, step)) {
-        *open = *open && cJSON_IsObject(at);
-        at = cJSON_GetObjectItemCaseSensitive(at, step);
-    }
-    return at;
-}
-
-static void fill_one(const struct rulebook *book, cJSON *job, const struct place_fact *fact,
-                     struct problems *problems)
+static void fill_in(cJSON *job, const struct place_fact *fact, struct problems *problems)
 {
     struct arena arena = {0};
-    const char *pointer = pointer_of(fact, &arena);
-    bool open = true;
-    cJSON *node = find(job, pointer, &open);
-    if (node == NULL || cJSON_IsNull(node)) {
-        cJSON *value = fact->value.kind == VALUE_NONE || !open ? NULL : node_of(&fact->value);
-        origin_mark(value, ORIGIN_PLACE);
-        if (open && fact->value.kind != VALUE_NONE && !path_set(job, pointer, value))
-            problem_out_of_memory(problems);
-    } else if (own_word(book, job, fact, pointer) != NULL && is_otherwise(fact, node)
-               && !meant_is(job, pointer)) {
-        origin_deny(node);
-    }
-    if (arena.failed)
+    cJSON *value = node_of(&fact->value);
+    origin_mark(value, ORIGIN_PLACE);
+    if (!path_set(job, pointer_of(fact, &arena), value) || arena.failed)
         problem_out_of_memory(problems);
     arena_free(&arena);
 }
 
+static bool is_meant(const cJSON *job, const struct place_fact *fact, struct problems *problems)
+{
+    struct arena arena = {0};
+    const bool meant = meant_is(job, pointer_of(fact, &arena));
+    if (arena.failed)
+        problem_out_of_memory(problems);
+    arena_free(&arena);
+    return meant;
+}
+
 void place_fact_fill(const struct rulebook *book, cJSON *job, struct problems *problems)
 {
-    for (size_t i = 0; book->profile != NULL && i < book->profile->fact_count; i++)
-        fill_one(book, job, &book->profile->facts[i], problems);
+    for (size_t i = 0; book->profile != NULL && i < book->profile->fact_count; i++) {
+        const struct place_fact *fact = &book->profile->facts[i];
+        bool open;
+        cJSON *node = find(job, fact->name, &open);
+        if (json_is_absent(node) && open && fact->value.kind != VALUE_NONE)
+            fill_in(job, fact, problems);
+        else if (is_own_word(book, node, fact) && is_otherwise(fact, node)
+                 && !is_meant(job, fact, problems))
+            origin_deny(node);
+    }
 }
 
 /* Words --------------------------------------------------------------------------------- */
@@ -281,11 +305,11 @@ static const char *kept(struct text *text, struct arena *arena)
 const char *place_fact_told(const struct rulebook *book, const cJSON *job,
                             const struct place_fact *fact, struct arena *arena)
 {
-    const char *pointer = pointer_of(fact, arena);
-    const cJSON *said = own_word(book, job, fact, pointer);
+    const cJSON *said = place_fact_said(job, fact);
     struct text words = TEXT_EMPTY;
-    if (said == NULL || !is_otherwise(fact, said))
+    if (!is_own_word(book, said, fact) || !is_otherwise(fact, said))
         return NULL;
+    const char *pointer = pointer_of(fact, arena);
     text_addf(&words, "%s: the job says ", pointer);
     add_said(&words, said, fact->unit);
     text_addf(&words, ", %s ", fact->by);
@@ -308,11 +332,11 @@ void place_fact_ask_back(const struct rulebook *book, const cJSON *job, const ch
 {
     for (size_t i = 0; book->profile != NULL && i < book->profile->fact_count; i++) {
         const struct place_fact *fact = &book->profile->facts[i];
-        const char *pointer = pointer_of(fact, &problems->arena);
-        const cJSON *said = own_word(book, job, fact, pointer);
+        const cJSON *said = place_fact_said(job, fact);
         struct text why = TEXT_EMPTY;
-        if (said == NULL || !is_outside(fact, said))
+        if (!is_own_word(book, said, fact) || !is_outside(fact, said))
             continue;
+        const char *pointer = pointer_of(fact, &problems->arena);
         add_said(&why, said, fact->unit);
         text_addf(&why, " here, where %s has ", fact->by);
         place_fact_add(&why, fact);

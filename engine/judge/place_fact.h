@@ -21,6 +21,9 @@ void place_fact_check(const struct rulebook *book, struct problems *problems);
  * and does not call meant (origin.h). */
 void place_fact_fill(const struct rulebook *book, cJSON *job, struct problems *problems);
 
+/* What stands in the job where the fact goes, or NULL. */
+const cJSON *place_fact_said(const cJSON *job, const struct place_fact *fact);
+
 /* Asks back what is outside the place's bounds, unless it is meant. */
 void place_fact_ask_back(const struct rulebook *book, const cJSON *job, const char *file,
                          struct problems *problems);
