@@ -1,7 +1,5 @@
 #include "prove/case_job.h"
 
-#include "base/nearest.h"
-#include "job/json.h"
 #include "sandbox/keys.h"
 #include "sandbox/sandbox.h"
 
@@ -10,11 +8,9 @@
 
 #include <math.h>
 #include <stdbool.h>
-#include <stdlib.h>
 #include <string.h>
 
-/* Deeper than any job's field; more digits than a list has items; longer than any path. */
-enum { DEEPEST_VALUE = 8, DIGITS_MOST = 5, PATH_LONGEST = 500 };
+enum { DEEPEST_VALUE = 8 }; /* deeper than any job's field */
 
 static cJSON *from_lua(lua_State *lua, int depth);
 
@@ -103,126 +99,67 @@ static void check_value(lua_State *lua, const char *path, int depth)
     }
 }
 
-/* One step of a path: a name, or [number]. */
-struct step {
-    char name[80];
-    int index; /* from 0; -1 for a name */
-};
-
-/* Reads a step off the path; NULL at its end. */
-static const char *next_step(lua_State *lua, const char *path, struct step *step)
+/* Nothing that the reading holds is lost: it has the job. */
+static void need_done(lua_State *lua, enum case_change_end end, const struct case_change_why *why)
 {
-    if (*path == '\0')
-        return NULL;
-    step->index = -1;
-    if (*path == '[') {
-        const size_t digits = strspn(path + 1, "0123456789");
-        step->index = digits > DIGITS_MOST ? -1 : (int)strtol(path + 1, NULL, 10) - 1;
-        if (path[1 + digits] != ']' || step->index < 0)
-            luaL_error(lua, "no such place in a job: %s", path);
-        return path + digits + 2;
-    }
-    path += *path == '.';
-    const size_t length = strcspn(path, ".[");
-    if (length == 0 || length >= sizeof(step->name))
-        luaL_error(lua, "no such place in a job: %s", path);
-    memcpy(step->name, path, length);
-    step->name[length] = '\0';
-    return path + length;
+    if (end == CHANGE_NO_MEMORY)
+        case_out_of_memory(lua);
+    if (end == CHANGE_CANNOT)
+        luaL_error(lua, "%s", why->text);
 }
 
-static cJSON *child_of(const cJSON *parent, const struct step *step)
+/* A text of the change, charged, in the arena. */
+static const char *keep(lua_State *lua, struct case_building *building, const char *text)
 {
-    if (step->index >= 0)
-        return cJSON_IsArray(parent) ? cJSON_GetArrayItem(parent, step->index) : NULL;
-    return cJSON_GetObjectItemCaseSensitive(parent, step->name);
+    sandbox_charge_kept(lua, strlen(text) + 1);
+    building->bytes += strlen(text);
+    const char *kept = arena_copy(building->arena, text);
+    if (kept == NULL)
+        case_out_of_memory(lua);
+    return kept;
 }
 
-/* Finds the parent of the path's last step, making groups on the way if asked. A path
- * is no deeper than a job: what walks down jobs goes as deep as they are. */
-static cJSON *find_parent(lua_State *lua, cJSON *job, const char *path, struct step *last,
-                          bool make)
+static void note_change(lua_State *lua, struct case_building *building, const char *path,
+                        const char *json)
 {
-    cJSON *parent = job;
-    if (*path == '\0')
-        luaL_error(lua, "no such place in a job: an empty path");
-    if (strlen(path) > PATH_LONGEST)
-        luaL_error(lua, "no such place in a job: a path of more than %d bytes", PATH_LONGEST);
-    path = next_step(lua, path, last);
-    for (int steps = 1; path != NULL && *path != '\0'; steps++) {
-        if (steps == JSON_DEEPEST)
-            luaL_error(lua, "no such place in a job: more than %d steps", JSON_DEEPEST);
-        cJSON *child = child_of(parent, last);
-        if (child == NULL && make && last->index < 0 && cJSON_IsObject(parent)) {
-            child = cJSON_AddObjectToObject(parent, last->name);
-            if (child == NULL)
-                case_out_of_memory(lua);
-        }
-        if (child == NULL)
-            luaL_error(lua, "the base job has no such place: %s", last->name);
-        parent = child;
-        path = next_step(lua, path, last);
-    }
-    return parent;
+    sandbox_charge_kept(lua, sizeof(struct case_change));
+    struct case_change *change = arena_alloc(building->arena, sizeof(*change));
+    if (change == NULL)
+        case_out_of_memory(lua);
+    change->path = path;
+    change->json = json;
+    *building->last = change;
+    building->last = &change->next;
 }
 
-void case_job_set(lua_State *lua, cJSON *job, const char *path)
+void case_job_set(lua_State *lua, struct case_building *building, const char *path)
 {
-    struct step last;
-    cJSON *parent = find_parent(lua, job, path, &last, true);
-    const int top = lua_gettop(lua);
+    struct case_place place;
+    struct case_change_why why;
+    need_done(lua, case_change_find(building->job, path, true, &place, &why), &why);
     check_value(lua, path, 0);
     cJSON *value = from_lua(lua, 0);
-    lua_settop(lua, top - 1);
-    if (value == NULL)
-        case_out_of_memory(lua);
-    cJSON *old = child_of(parent, &last);
-    /* From here to the end nothing may raise while value belongs to nobody. */
-    if (last.index < 0 && cJSON_IsObject(parent)) {
-        if (!json_set(parent, last.name, value))
-            case_out_of_memory(lua);
-        return;
-    }
-    bool done = false;
-    if (last.index >= 0)
-        done = old != NULL ? cJSON_ReplaceItemInArray(parent, last.index, value)
-                           : last.index == cJSON_GetArraySize(parent)
-                                 && cJSON_AddItemToArray(parent, value);
-    if (!done) {
+    building->json = value == NULL ? NULL : cJSON_PrintUnformatted(value);
+    if (building->json == NULL) {
         cJSON_Delete(value);
-        luaL_error(lua, "%s: cannot be set", path);
+        case_out_of_memory(lua);
     }
+    lua_pop(lua, 1);
+    need_done(lua, case_change_put(&place, path, value, &why), &why);
+    note_change(lua, building, keep(lua, building, path), keep(lua, building, building->json));
+    cJSON_free(building->json);
+    building->json = NULL;
 }
 
-/* Taking out what is not there would test nothing. */
-static void say_lacking(lua_State *lua, const cJSON *parent, const struct step *last,
-                        const char *path)
+static void remove_place(lua_State *lua, struct case_building *building, const char *path)
 {
-    struct nearest nearest;
-    const cJSON *child = NULL;
-    nearest_start(&nearest, last->index < 0 ? last->name : "");
-    cJSON_ArrayForEach(child, parent)
-        if (last->index < 0 && child->string != NULL)
-            nearest_offer(&nearest, child->string);
-    if (nearest.name != NULL)
-        luaL_error(lua, "without \"%s\": the base job does not have it; did you mean \"%s\"?", path,
-                   nearest.name);
-    luaL_error(lua, "without \"%s\": the base job does not have it", path);
-}
-
-/* The whole of it: a fact, a group, an item of a list. */
-static void remove_place(lua_State *lua, cJSON *job, const char *path)
-{
-    struct step last;
-    cJSON *parent = find_parent(lua, job, path, &last, false);
-    cJSON *old = child_of(parent, &last);
-    if (old == NULL)
-        say_lacking(lua, parent, &last, path);
-    cJSON_Delete(cJSON_DetachItemViaPointer(parent, old));
+    struct case_change_why why;
+    need_done(lua, case_change_remove(building->job, path, &why), &why);
+    note_change(lua, building, keep(lua, building, path), NULL);
 }
 
 /* The changes in the order of their places' names, so that lists grow in order. */
-static void with_sorted(lua_State *lua, cJSON *job)
+static void with_sorted(lua_State *lua, struct case_building *building)
 {
     const int table = lua_gettop(lua);
     const struct keys *places = keys_push(lua, table);
@@ -233,23 +170,23 @@ static void with_sorted(lua_State *lua, cJSON *job)
     for (size_t i = 0; i < places->count; i++) {
         if (lua_getfield(lua, table, places->names[i]) == LUA_TNIL)
             luaL_error(lua, "with: a place's name must not hold a zero byte");
-        case_job_set(lua, job, places->names[i]);
+        case_job_set(lua, building, places->names[i]);
     }
     lua_settop(lua, table);
 }
 
-void case_job_with(lua_State *lua, cJSON *job, int index)
+void case_job_with(lua_State *lua, struct case_building *building, int index)
 {
     lua_getfield(lua, index, "with");
     if (lua_istable(lua, -1))
-        with_sorted(lua, job);
+        with_sorted(lua, building);
     else if (!lua_isnil(lua, -1))
         luaL_error(lua, "with must be a table");
     lua_pop(lua, 1);
     lua_getfield(lua, index, "without");
     for (size_t i = 1; lua_istable(lua, -1) && i <= (size_t)lua_rawlen(lua, -1); i++) {
         lua_rawgeti(lua, -1, (lua_Integer)i);
-        remove_place(lua, job, luaL_checkstring(lua, -1));
+        remove_place(lua, building, luaL_checkstring(lua, -1));
         lua_pop(lua, 1);
     }
     lua_pop(lua, 1);

@@ -4,6 +4,7 @@
 #define EAVEMARK_PROVE_CASE_LIST_H
 
 #include "base/strings.h"
+#include "prove/case_change.h"
 #include "prove/cases.h"
 #include "profile/home.h"
 
@@ -12,12 +13,16 @@
 struct rule_case {
     const char *file, *rule, *title;
     int line;          /* where its group begins */
-    char *job;         /* JSON, a tenth of the tree that case_job makes of it; NULL: it could
-                          not be built, and fault says why unless its file was stopped there */
-    const char *fault; /* or NULL */
-    bool by_place;     /* what the job does not say its place does; else it says all there is */
+    const cJSON *base; /* the job that it starts from, of the files; NULL: its own could not be
+                          built, and fault says why unless its file was stopped there */
+    const struct case_change *changes;
+    const char *under, *date; /* as the job says them, "" for nothing */
+    const char *fault;        /* or NULL */
+    bool by_place; /* what the job does not say its place does; else it says all there is */
     const char *expect, *where, *says;
     struct value required, found; /* VALUE_NONE: not looked at */
+    bool held;                    /* what came of it */
+    const char *said;             /* lines about that, or NULL */
     struct rule_case *next;
 };
 
@@ -29,6 +34,21 @@ struct case_list {
     struct arena arena;
     struct sources sources;
     struct rule_case *first, **last;
+    size_t bytes; /* about what the cases take */
+};
+
+/* A job that cases start from, read once. */
+struct case_base {
+    const char *path;
+    size_t length; /* of its text */
+    cJSON *job;
+    struct case_base *next;
+};
+
+struct case_bases {
+    struct arena arena;
+    struct sources sources;
+    struct case_base *first;
 };
 
 /* The files of the cases wanted. They are read one after another: each may keep
@@ -39,13 +59,11 @@ struct case_files {
     const struct cases_wanted *wanted;
     struct strings paths;
     size_t next;
+    struct case_bases bases;
 };
 
 void case_files_open(struct case_files *files, const char *home, const struct cases_wanted *wanted,
                      struct problems *problems);
-
-/* The file that comes next, or NULL. */
-const char *case_files_next_path(const struct case_files *files);
 
 /* Adds the cases of the next file to a list, which begins as all zero. What is wrong with
  * the file is added to problems; what is wrong with one case's changes stays with it. False
@@ -56,6 +74,11 @@ void case_files_close(struct case_files *files);
 
 /* The job of a case that has one, afresh; to be freed. NULL when out of memory. */
 cJSON *case_job(const struct rule_case *c);
+
+/* The cases in the order in which they are run: those of one law together. An array of the
+ * list's arena; NULL when out of memory, which that remembers. */
+struct rule_case **case_list_sorted(struct case_list *list, const struct cases_wanted *wanted,
+                                    size_t *count);
 
 void case_list_free(struct case_list *list);
 

@@ -14,16 +14,22 @@ struct seen {
     struct seen *next;
 };
 
+/* What the cases of a file have taken so far. */
+struct file_steps {
+    const char *path;
+    long long taken;
+    bool spent; /* all there is for them */
+    struct file_steps *next;
+};
+
 /* What a run of cases keeps between them. Laws are loaded as cases come to their places. */
 struct running {
     struct laws *laws;
     const struct cases_wanted *wanted;
     struct arena arena;
     struct seen *seen;
-    const char *file;       /* whose cases are being run */
-    long long steps_before; /* when its first was */
-    bool spent;             /* they have taken all there is for them */
-    const char *rule;       /* whose case is being run: no other is judged */
+    struct file_steps *files;
+    const char *rule; /* whose case is being run: no other is judged */
     struct probe probe;
     const struct law *law; /* of the case being run */
 };
@@ -148,21 +154,30 @@ static bool refusal_holds(const struct rule_case *c, const struct checked *check
     return refused;
 }
 
-/* Have the cases of this file before this one left it nothing? Told once. */
-static bool is_spent(struct running *running, const struct rule_case *c, struct text *out)
+/* NULL when out of memory, which the arena remembers. */
+static struct file_steps *steps_of(struct running *running, const char *path)
 {
-    const long long steps = laws_steps(running->laws);
-    if (running->file == NULL || strcmp(running->file, c->file) != 0) {
-        running->file = c->file;
-        running->steps_before = steps;
-        running->spent = false;
+    for (struct file_steps *f = running->files; f != NULL; f = f->next)
+        if (strcmp(f->path, path) == 0)
+            return f;
+    struct file_steps *file = arena_alloc(&running->arena, sizeof(*file));
+    if (file != NULL) {
+        *file = (struct file_steps){.path = path, .next = running->files};
+        running->files = file;
     }
-    if (!running->spent && steps - running->steps_before > CASES_STEPS)
+    return file;
+}
+
+/* Have the cases of this file that were run left this one nothing? Told once. */
+static bool is_spent(struct file_steps *file, const struct rule_case *c, struct text *out)
+{
+    if (file->taken <= CASES_STEPS)
+        return false;
+    if (!file->spent)
         add_wrong_case(out, c,
-                       "was not run, nor were those after it: the cases before it took all the "
-                       "steps there are for one file");
-    running->spent = running->spent || steps - running->steps_before > CASES_STEPS;
-    return running->spent;
+                       "was not run, nor were others of this file: those that were took all the "
+                       "steps there are for one");
+    return file->spent = true;
 }
 
 /* What is wanted of the run, and that it goes no further than the case looks. */
@@ -177,17 +192,15 @@ static const struct probe *probe_of(void *data, const struct law *law)
     return &running->probe;
 }
 
-static bool run_case(struct running *running, struct rule_case *c, struct text *out)
+static bool run_case(struct running *running, const struct rule_case *c, struct text *out)
 {
-    if (is_spent(running, c, out))
-        return false;
     const struct overrides alone = {.alone = !c->by_place};
     struct checked checked = {0};
     bool held;
     /* The job could not be made as the case says. */
     if (c->fault != NULL)
         add_wrong_case(out, c, c->fault);
-    if (c->job == NULL)
+    if (c->base == NULL)
         return false;
     cJSON *job = case_job(c);
     if (job == NULL) {
@@ -217,6 +230,24 @@ static bool run_case(struct running *running, struct rule_case *c, struct text *
     checked_free(&checked);
     laws_rest(running->laws, PROOF_LAWS_AWAKE);
     return held;
+}
+
+/* With what it took, and what there is to say about it, which is told when those before it in
+ * its file have been run too. */
+static void run_counted(struct running *running, struct rule_case *c, struct arena *arena)
+{
+    struct text said = TEXT_EMPTY;
+    struct file_steps *file = steps_of(running, c->file);
+    if (file != NULL && !is_spent(file, c, &said)) {
+        const long long before = laws_steps(running->laws);
+        c->held = run_case(running, c, &said);
+        file->taken += laws_steps(running->laws) - before;
+    }
+    if (said.failed)
+        running->arena.failed = true;
+    else if (said.length > 0)
+        c->said = arena_copy(arena, text_string(&said));
+    text_free(&said);
 }
 
 /* Is it for these cases to show what the rule does? */
@@ -266,13 +297,46 @@ static void tally_rules(struct running *running, struct tally *tally)
         tally->rules++;
 }
 
-/* Is there another file, and are its cases read? */
-static bool next_file(const struct cases_wanted *wanted, struct case_files *files,
-                      struct case_list *list, struct problems *problems)
+/* Files are read together up to so many bytes; what one may keep bounds the last. */
+enum { BATCH_BYTES = 8 * 1024 * 1024 };
+
+static bool read_batch(struct case_files *files, struct case_list *list, struct problems *problems)
 {
-    if (wanted->reads != NULL)
-        wanted->reads(wanted->data, case_files_next_path(files));
-    return case_files_next(files, list, problems);
+    bool any = false;
+    while (list->bytes < BATCH_BYTES && case_files_next(files, list, problems))
+        any = true;
+    return any;
+}
+
+static void run_batch(struct running *running, struct case_list *list)
+{
+    const struct cases_wanted *wanted = running->wanted;
+    size_t count;
+    struct rule_case **sorted = case_list_sorted(list, wanted, &count);
+    const char *under = NULL;
+    for (size_t i = 0; sorted != NULL && i < count && !running->arena.failed; i++) {
+        if (wanted->comes_to != NULL && (under == NULL || strcmp(under, sorted[i]->under) != 0))
+            wanted->comes_to(wanted->data, sorted[i]->under);
+        under = sorted[i]->under;
+        run_counted(running, sorted[i], &list->arena);
+    }
+    if (list->arena.failed)
+        running->arena.failed = true;
+}
+
+/* As the files have them. */
+static void tell_batch(const struct running *running, const struct case_list *list,
+                       struct tally *tally, struct text *out)
+{
+    for (const struct rule_case *c = list->first; c != NULL; c = c->next) {
+        if (c->held)
+            tally->held++;
+        else
+            tally->failed++;
+        if (c->said != NULL)
+            text_add(out, c->said);
+        note_case(running->wanted, c->file, c->held, c->said == NULL ? "" : c->said);
+    }
 }
 
 int cases_run(struct laws *laws, const struct cases_wanted *wanted, struct tally *tally,
@@ -282,16 +346,10 @@ int cases_run(struct laws *laws, const struct cases_wanted *wanted, struct tally
     struct case_files files;
     struct case_list list = {.first = NULL};
     case_files_open(&files, laws->home, wanted, problems);
-    while (next_file(wanted, &files, &list, problems)) {
-        for (struct rule_case *c = list.first; c != NULL; c = c->next) {
-            const size_t before = out->length;
-            const bool held = !problems->out_of_memory && run_case(&running, c, out);
-            if (held)
-                tally->held++;
-            else
-                tally->failed++;
-            note_case(wanted, c->file, held, text_string(out) + (out->failed ? 0 : before));
-        }
+    while (read_batch(&files, &list, problems)) {
+        if (!problems->out_of_memory)
+            run_batch(&running, &list);
+        tell_batch(&running, &list, tally, out);
         case_list_free(&list);
     }
     tally_rules(&running, tally);

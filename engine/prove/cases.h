@@ -18,8 +18,11 @@ struct cases_wanted {
     const char *rule;                /* of these only the cases of one rule */
     const char *place;               /* jurisdictions/PLACE.cases.lua, if there is one */
     const struct strings *own_rules; /* with a place: the rule files it has to show cases for */
-    /* Told of every file before it is read, and of NULL after the last (or NULL). */
-    void (*reads)(void *data, const char *path);
+    /* Cases of one law are run together: which place's come first, the lesser (or NULL: by
+     * name). */
+    size_t (*rank)(void *data, const char *under);
+    /* Told of the place of the cases that are run next (or NULL). */
+    void (*comes_to)(void *data, const char *under);
     /* Told of the file of every case before it is run (or NULL). */
     void (*begins)(void *data, const char *file);
     /* Told of every case run, and every rule that lacks one (or NULL): the file

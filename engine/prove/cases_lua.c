@@ -2,6 +2,7 @@
 
 #include "prove/case_job.h"
 #include "job/json.h"
+#include "job/tree.h"
 #include "sandbox/sandbox.h"
 
 #include <lauxlib.h>
@@ -16,10 +17,11 @@ struct reading {
     const char *home;
     struct problems *problems;
     struct case_list *list;
-    const char *file;  /* being read */
-    size_t count;      /* of its cases */
-    cJSON *job;        /* of the case being built; here, so that a file that is stopped
-                          in the midst of it leaves nothing behind */
+    const char *file;              /* being read */
+    size_t count;                  /* of its cases */
+    struct case_building building; /* the case; here, so that a file that is stopped in the
+                                      midst of it leaves nothing behind */
+    struct case_bases *bases;
     const char *rule;  /* only its cases; or NULL: all */
     const char *topic; /* of a place's cases only those of this topic; NULL: all */
 };
@@ -87,26 +89,50 @@ static struct value value_of(lua_State *lua, int index, const char *key)
 /* Reading the base job and writing the case's is work done in C. */
 enum { BYTES_A_STEP = 8 };
 
-/* The base job a case starts from, parsed afresh. */
-static cJSON *base_job(lua_State *lua, const char *from)
+static const struct case_base *known_base(const struct case_bases *bases, const char *path)
+{
+    for (const struct case_base *base = bases->first; base != NULL; base = base->next)
+        if (strcmp(base->path, path) == 0)
+            return base;
+    return NULL;
+}
+
+/* One that cannot be used is read, and told of, for each case. */
+static const struct case_base *read_base(struct reading *reading, const char *path)
+{
+    struct arena *arena = &reading->bases->arena;
+    const size_t before = reading->problems->count;
+    const struct source *source = home_read(reading->home, path, arena, &reading->bases->sources,
+                                            reading->problems);
+    cJSON *job = NULL;
+    if (source != NULL)
+        json_read_into(&job, arena, source->text, source->length, path, reading->problems);
+    struct case_base *base = job == NULL ? NULL : arena_alloc(arena, sizeof(*base));
+    if (base == NULL || reading->problems->count != before) {
+        tree_free(job);
+        return NULL;
+    }
+    *base = (struct case_base){source->path, source->length, job, reading->bases->first};
+    return reading->bases->first = base;
+}
+
+/* The base job that a case starts from. */
+static const struct case_base *base_of(lua_State *lua, const char *from)
 {
     struct reading *reading = reading_of(lua);
     char path[160];
     snprintf(path, sizeof(path), "rules/cases/%.80s.json", from == NULL ? "base" : from);
-    const size_t before = reading->problems->count;
-    const struct source *source = home_read(reading->home, path, &reading->list->arena,
-                                            &reading->list->sources, reading->problems);
-    cJSON *job = NULL;
-    if (source != NULL)
-        json_read(&job, source->text, source->length, path, reading->problems);
-    if (job == NULL || reading->problems->count != before)
+    const struct case_base *base = known_base(reading->bases, path);
+    if (base == NULL)
+        base = read_base(reading, path);
+    if (base == NULL)
         luaL_error(lua, "the base job %s cannot be used", path);
-    return job;
+    return base;
 }
 
 /* A place's cases under the place of the base job would prove another law than its own. The
  * tables of the group and of the case are at 2 and 3. */
-static void need_place(lua_State *lua, struct rule_case *c)
+static void need_place(lua_State *lua)
 {
     static const char BESIDE[] = "jurisdictions/", ENDING[] = ".cases.lua";
     const char *file = reading_of(lua)->file;
@@ -120,13 +146,21 @@ static void need_place(lua_State *lua, struct rule_case *c)
         if (said)
             return;
     }
-    cJSON_free(c->job);
-    c->job = NULL;
     luaL_error(
         lua,
         "says no place, and would be judged under that of the base job: write "
         "under = \"%s\"",
         lua_pushlstring(lua, file + strlen(BESIDE), length - strlen(BESIDE) - strlen(ENDING)));
+}
+
+/* What the job says there, "" for nothing. */
+static const char *keep_said(lua_State *lua, const cJSON *job, const char *key)
+{
+    const cJSON *said = cJSON_GetObjectItemCaseSensitive(job, key);
+    lua_pushstring(lua, cJSON_IsString(said) ? said->valuestring : "");
+    const char *kept = keep_text(lua, key);
+    lua_pop(lua, 1);
+    return kept;
 }
 
 /* Puts the job of the case at 1 together from the tables of its group, at 2, and its
@@ -135,7 +169,12 @@ static int build_job(lua_State *lua)
 {
     enum { GROUP = 2, ONE = 3 };
     struct rule_case *c = lua_touserdata(lua, 1);
-    cJSON *job = reading_of(lua)->job = base_job(lua, text_of(lua, GROUP, "from"));
+    struct case_building *building = &reading_of(lua)->building;
+    const struct case_base *base = base_of(lua, text_of(lua, GROUP, "from"));
+    building->last = &building->first;
+    building->job = cJSON_Duplicate(base->job, true);
+    if (building->job == NULL)
+        case_out_of_memory(lua);
     /* What a case calls these three, and what a job does. */
     const char *shared[] = {"jurisdiction", "date", "stage"};
     const char *keys[] = {"under", "date", "stage"};
@@ -145,26 +184,28 @@ static int build_job(lua_State *lua)
             value = text_of(lua, GROUP, keys[i]);
         if (value != NULL) {
             lua_pushstring(lua, value);
-            case_job_set(lua, job, shared[i]);
+            case_job_set(lua, building, shared[i]);
         }
     }
-    case_job_with(lua, job, GROUP);
-    case_job_with(lua, job, ONE);
-    /* Kept as text: a file's cases together as trees would take many times as much. */
-    c->job = cJSON_PrintUnformatted(job);
-    if (c->job == NULL)
-        case_out_of_memory(lua);
-    const size_t length = strlen(c->job);
-    sandbox_charge(lua, length / BYTES_A_STEP);
-    sandbox_charge_kept(lua, length);
-    need_place(lua, c); /* last: what cannot be built is told first */
+    case_job_with(lua, building, GROUP);
+    case_job_with(lua, building, ONE);
+    /* As much as if the job itself were kept: it is made again when the case is run. */
+    sandbox_charge(lua, (base->length + building->bytes) / BYTES_A_STEP);
+    sandbox_charge_kept(lua, base->length);
+    reading_of(lua)->list->bytes += sizeof(*c) + building->bytes;
+    need_place(lua); /* last: what cannot be built is told first */
+    c->under = keep_said(lua, building->job, "jurisdiction");
+    c->date = keep_said(lua, building->job, "date");
+    c->changes = building->first;
+    c->base = base->job;
     return 0;
 }
 
-static void drop_job(struct reading *reading)
+static void drop_building(struct reading *reading)
 {
-    cJSON_Delete(reading->job);
-    reading->job = NULL;
+    cJSON_Delete(reading->building.job);
+    cJSON_free(reading->building.json);
+    reading->building = (struct case_building){.arena = &reading->list->arena};
 }
 
 static bool flag_of(lua_State *lua, int table, const char *key)
@@ -208,7 +249,7 @@ static void read_case(lua_State *lua, int group, int one, const char *rule)
     lua_pushvalue(lua, one);
     /* A case that cannot be built is one wrong case, not the end of its file. */
     const int built = sandbox_try(lua, 3);
-    drop_job(reading);
+    drop_building(reading);
     if (built == 0)
         return;
     sandbox_charge_kept(lua, lua_rawlen(lua, -1));
@@ -285,7 +326,7 @@ static void read_file(struct reading *reading, const char *path)
     if (stop != SANDBOX_DONE)
         problem_at_line(reading->problems, PROBLEM_RULES, sandbox_place(sandbox, stop, path), 0, 0,
                         "%s", sandbox_message(sandbox, stop));
-    drop_job(reading);
+    drop_building(reading);
     sandbox_close(sandbox);
 }
 
@@ -328,11 +369,6 @@ void case_files_open(struct case_files *files, const char *home, const struct ca
         problem_out_of_memory(problems);
 }
 
-const char *case_files_next_path(const struct case_files *files)
-{
-    return files->next == files->paths.count ? NULL : files->paths.items[files->next];
-}
-
 bool case_files_next(struct case_files *files, struct case_list *list, struct problems *problems)
 {
     if (files->next == files->paths.count || files->arena.failed || list->arena.failed)
@@ -340,31 +376,34 @@ bool case_files_next(struct case_files *files, struct case_list *list, struct pr
     struct reading reading = {.home = files->home,
                               .problems = problems,
                               .list = list,
+                              .bases = &files->bases,
+                              .building = {.arena = &list->arena},
                               .rule = files->wanted->rule,
                               /* The topic's own file comes first, and is read whole. */
                               .topic = files->next == 0 ? NULL : files->wanted->topic};
     if (list->last == NULL)
         list->last = &list->first;
     read_file(&reading, files->paths.items[files->next++]);
-    if (list->arena.failed)
+    if (list->arena.failed || files->bases.arena.failed)
         problem_out_of_memory(problems);
     return true;
 }
 
 void case_files_close(struct case_files *files)
 {
+    for (const struct case_base *base = files->bases.first; base != NULL; base = base->next)
+        tree_free(base->job);
+    arena_free(&files->bases.arena);
     arena_free(&files->arena);
 }
 
 cJSON *case_job(const struct rule_case *c)
 {
-    return cJSON_Parse(c->job);
+    return case_change_all(c->base, c->changes);
 }
 
 void case_list_free(struct case_list *list)
 {
-    for (struct rule_case *c = list->first; c != NULL; c = c->next)
-        cJSON_free(c->job);
     arena_free(&list->arena);
     *list = (struct case_list){0};
 }

@@ -119,7 +119,7 @@ void attempts_make(struct attempts *attempts, const struct case_list *cases)
 {
     attempts->last = &attempts->first;
     for (const struct rule_case *c = cases->first; c != NULL; c = c->next)
-        if (c->job != NULL)
+        if (c->base != NULL)
             try_case(attempts, c);
     if (attempts->arena.failed)
         problem_out_of_memory(&attempts->problems);

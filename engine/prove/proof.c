@@ -52,28 +52,27 @@ static void note_unread(void *data, const char *path, const char *why)
     proof_place_unread(data, path, why);
 }
 
-static bool is_cases_file(const char *file, const char *id)
-{
-    static const char FOLDER[] = "jurisdictions/";
-    const size_t length = strlen(id);
-    return strncmp(file, FOLDER, sizeof(FOLDER) - 1) == 0
-           && strncmp(file + sizeof(FOLDER) - 1, id, length) == 0
-           && strcmp(file + sizeof(FOLDER) - 1 + length, ".cases.lua") == 0;
-}
-
-/* A place is proved just before its cases are read (NULL: there are no more), while its laws
- * are awake; and with it those that come before. */
-static void prove_up_to(void *data, const char *file)
+/* A place is proved before its cases are run, while its laws are awake. */
+static void prove_place_of(void *data, const char *under)
 {
     struct proof *proof = data;
-    size_t end = file == NULL ? proof->ids.count : proof->ids_proved;
-    for (size_t i = end; file != NULL && i < proof->ids.count; i++)
-        if (is_cases_file(file, proof->ids.items[i]))
-            end = i + 1;
-    while (proof->ids_proved < end && !proof->arena.failed)
-        proof_place(proof->laws, proof, proof->ids.items[proof->ids_proved++], proof->date);
-    if (file == NULL && !places_unread(proof->laws->home, note_unread, proof))
+    const size_t rank = proof_order_rank(proof, under);
+    if (rank < proof->ids.count && !proof->order[rank]->proved && !proof->arena.failed)
+        proof_place(proof->laws, proof, proof->order[rank], proof->date);
+}
+
+static void prove_all(struct proof *proof)
+{
+    for (size_t i = 0; i < proof->ids.count && !proof->arena.failed; i++)
+        if (!proof->order[i]->proved)
+            proof_place(proof->laws, proof, proof->order[i], proof->date);
+    if (!places_unread(proof->laws->home, note_unread, proof))
         proof->arena.failed = true;
+}
+
+static size_t rank_of(void *data, const char *under)
+{
+    return proof_order_rank(data, under);
 }
 
 static void judged_case(void *data, const struct law *law, const char *rule,
@@ -100,8 +99,10 @@ static void run_cases(struct laws *laws, struct proof *proof, const char *topic,
                                   .note = note_case,
                                   .broke = note_broke,
                                   .data = proof};
-    if (proof->of_all)
-        wanted.reads = prove_up_to;
+    if (proof->of_all) {
+        wanted.rank = rank_of;
+        wanted.comes_to = prove_place_of;
+    }
     if (id != NULL)
         wanted.own_rules = &proof->places->own_rules;
     cases_run(laws, &wanted, &proof->cases, &proof->lines, &problems);
@@ -199,13 +200,15 @@ void proof_run(struct laws *laws, const char *name, long date, struct proof *pro
     proof->laws = laws;
     proof->date = date;
     if (id != NULL) {
-        proof_place(laws, proof, id, date);
+        struct place_proof *place = proof_place_new(proof, id);
+        if (place != NULL)
+            proof_place(laws, proof, place, date);
         say_no_edition(proof, date);
     } else if (name == NULL) {
-        places_ids(laws->home, &proof->ids, &proof->arena);
+        proof_order(laws, proof);
         /* With nothing but differences wanted no case is run. */
         if (proof->beside != NULL)
-            prove_up_to(proof, NULL);
+            prove_all(proof);
     }
     /* What was asked for does not exist: there is nothing to prove. */
     if (proof->problems.count > 0)
@@ -217,6 +220,8 @@ void proof_run(struct laws *laws, const char *name, long date, struct proof *pro
     /* Under a place that cannot be loaded every job is refused. */
     if (id == NULL || !proof->places->broken)
         run_cases(laws, proof, id == NULL ? name : NULL, id);
+    if (proof->of_all)
+        prove_all(proof);
     proof_reads_say(proof);
     finish_blocks(proof);
 }

@@ -75,6 +75,7 @@ struct place_proof {
     const char *id, *title;
     const char *cases_file;
     bool invented;
+    bool proved; /* all but its cases */
     bool broken; /* a file of it cannot be loaded */
     size_t errors, warnings;
     struct strings own_rules;
@@ -117,9 +118,9 @@ struct proof {
                                  follows; then differences only, no cases; or NULL */
     bool of_all;              /* every topic and every place */
     struct laws *laws;
-    struct strings ids; /* of the places to be proved, and how many of them are */
-    size_t ids_proved;
-    long date; /* or 0: all editions */
+    struct strings ids;         /* of all places to be proved, and */
+    struct place_proof **order; /* those that others follow before these */
+    long date;                  /* or 0: all editions */
     struct place_proof *places;
     struct proof_probe *probes;      /* one per law proved */
     struct law_digest *digests;      /* one per law followed */
@@ -144,8 +145,14 @@ void proof_remark_broken(struct proof *proof, struct place_proof *place, struct 
 void proof_remark(struct proof *proof, struct place_proof *place, struct proof_block *block,
                   struct remark remark);
 
-/* Internal to the room: adds one place, all but its cases. */
-void proof_place(struct laws *laws, struct proof *proof, const char *id, long date);
+/* Internal to the room: one more place, not proved yet; and proves all of it but its cases. */
+struct place_proof *proof_place_new(struct proof *proof, const char *id);
+void proof_place(struct laws *laws, struct proof *proof, struct place_proof *place, long date);
+
+/* Internal to the room: lists all places, and in which order they are proved, so that a law is
+ * loaded once; where in it a place stands, ids.count for none. */
+void proof_order(struct laws *laws, struct proof *proof);
+size_t proof_order_rank(const struct proof *proof, const char *id);
 
 /* Internal to the room: adds what is no place that could be proved, and why. */
 void proof_place_unread(struct proof *proof, const char *path, const char *why);

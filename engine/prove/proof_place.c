@@ -392,7 +392,7 @@ static void note_own_rules(struct proving *p, const struct block *block)
                                       own, block->rules));
 }
 
-static struct place_proof *place_new(struct proof *proof, const char *id)
+struct place_proof *proof_place_new(struct proof *proof, const char *id)
 {
     struct place_proof **at = &proof->places;
     while (*at != NULL)
@@ -410,21 +410,19 @@ static struct place_proof *place_new(struct proof *proof, const char *id)
 
 void proof_place_unread(struct proof *proof, const char *path, const char *why)
 {
-    struct place_proof *place = place_new(proof, arena_copy(&proof->arena, path));
+    struct place_proof *place = proof_place_new(proof, arena_copy(&proof->arena, path));
     struct proof_block *block = place == NULL ? NULL : block_new(proof, place);
     if (block != NULL)
         proof_remark(proof, place, block,
                      (struct remark){path, 0, true, arena_copy(&proof->arena, why), NULL});
 }
 
-void proof_place(struct laws *laws, struct proof *proof, const char *id, long date)
+void proof_place(struct laws *laws, struct proof *proof, struct place_proof *place, long date)
 {
-    struct proving p = {.laws = laws, .proof = proof, .date = date};
+    struct proving p = {.laws = laws, .proof = proof, .place = place, .date = date};
     struct problems problems = {0};
-    p.place = place_new(proof, id);
-    if (p.place == NULL)
-        return;
-    p.written = place_cache_get(&laws->cache, laws->home, id, &proof->arena, &proof->sources,
+    place->proved = true;
+    p.written = place_cache_get(&laws->cache, laws->home, place->id, &proof->arena, &proof->sources,
                                 &problems);
     if (p.written == NULL) {
         struct proof_block *block = block_new(proof, p.place);
