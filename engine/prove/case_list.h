@@ -4,6 +4,7 @@
 #define EAVEMARK_PROVE_CASE_LIST_H
 
 #include "base/strings.h"
+#include "prove/case_base.h"
 #include "prove/case_change.h"
 #include "prove/cases.h"
 #include "profile/home.h"
@@ -37,19 +38,17 @@ struct case_list {
     size_t bytes; /* about what the cases take */
 };
 
-/* A job that cases start from, read once. */
-struct case_base {
-    const char *path;
-    size_t length; /* of its text */
-    cJSON *job;
-    struct case_base *next;
+/* A file of cases to be read. */
+struct case_file {
+    const char *home, *path;
+    struct case_bases *bases;
+    const char *rule, *topic, *under; /* of these alone; NULL: of all */
 };
 
-struct case_bases {
-    struct arena arena;
-    struct sources sources;
-    struct case_base *first;
-};
+/* Adds its cases to the list. What is wrong with the file is added to problems; what is wrong
+ * with one case's changes stays with it. */
+void case_file_read(const struct case_file *file, struct case_list *list,
+                    struct problems *problems);
 
 /* The files of the cases wanted. They are read one after another: each may keep
  * SANDBOX_KEPT_BYTES. */
@@ -59,15 +58,15 @@ struct case_files {
     const struct cases_wanted *wanted;
     struct strings paths;
     size_t next;
+    size_t own; /* of one place: the first so many are its own; of the rest only cases under it */
     struct case_bases bases;
 };
 
 void case_files_open(struct case_files *files, const char *home, const struct cases_wanted *wanted,
                      struct problems *problems);
 
-/* Adds the cases of the next file to a list, which begins as all zero. What is wrong with
- * the file is added to problems; what is wrong with one case's changes stays with it. False
- * when there is none left. The list must be freed before the files are closed. */
+/* Adds the cases of the next file to a list, which begins as all zero. False when there is none
+ * left. The list must be freed before the files are closed. */
 bool case_files_next(struct case_files *files, struct case_list *list, struct problems *problems);
 
 void case_files_close(struct case_files *files);

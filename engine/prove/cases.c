@@ -208,8 +208,6 @@ static bool run_case(struct running *running, const struct rule_case *c, struct 
         return false;
     }
     running->rule = c->rule;
-    if (running->wanted->begins != NULL)
-        running->wanted->begins(running->wanted->data, c->file);
     check_job_probed(running->laws, job, &alone, c->file, &(struct prober){probe_of, running},
                      &checked);
     if (!checked.judged) {

@@ -16,15 +16,14 @@ enum { PROOF_LAWS_AWAKE = 8 };
 struct cases_wanted {
     const char *topic;               /* rules/cases/TOPIC.lua, and what places have of it */
     const char *rule;                /* of these only the cases of one rule */
-    const char *place;               /* jurisdictions/PLACE.cases.lua, if there is one */
+    const char *place;               /* jurisdictions/PLACE.cases.lua, if there is one, and what
+                                        other files have under it */
     const struct strings *own_rules; /* with a place: the rule files it has to show cases for */
     /* Cases of one law are run together: which place's come first, the lesser (or NULL: by
      * name). */
     size_t (*rank)(void *data, const char *under);
     /* Told of the place of the cases that are run next (or NULL). */
     void (*comes_to)(void *data, const char *under);
-    /* Told of the file of every case before it is run (or NULL). */
-    void (*begins)(void *data, const char *file);
     /* Told of every case run, and every rule that lacks one (or NULL): the file
      * it stands in, and the line about it, "" if there is nothing to say. */
     void (*note)(void *data, const char *file, bool held, const char *line);

@@ -1,16 +1,11 @@
 #include "prove/case_list.h"
 
 #include "prove/case_job.h"
-#include "job/json.h"
-#include "job/tree.h"
 #include "sandbox/sandbox.h"
 
 #include <lauxlib.h>
 #include <lua.h>
 
-#include <errno.h>
-#include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
 
 struct reading {
@@ -24,6 +19,7 @@ struct reading {
     struct case_bases *bases;
     const char *rule;  /* only its cases; or NULL: all */
     const char *topic; /* of a place's cases only those of this topic; NULL: all */
+    const char *under; /* only those under this place; NULL: all */
 };
 
 static struct reading *reading_of(lua_State *lua)
@@ -89,44 +85,14 @@ static struct value value_of(lua_State *lua, int index, const char *key)
 /* Reading the base job and writing the case's is work done in C. */
 enum { BYTES_A_STEP = 8 };
 
-static const struct case_base *known_base(const struct case_bases *bases, const char *path)
-{
-    for (const struct case_base *base = bases->first; base != NULL; base = base->next)
-        if (strcmp(base->path, path) == 0)
-            return base;
-    return NULL;
-}
-
-/* One that cannot be used is read, and told of, for each case. */
-static const struct case_base *read_base(struct reading *reading, const char *path)
-{
-    struct arena *arena = &reading->bases->arena;
-    const size_t before = reading->problems->count;
-    const struct source *source = home_read(reading->home, path, arena, &reading->bases->sources,
-                                            reading->problems);
-    cJSON *job = NULL;
-    if (source != NULL)
-        json_read_into(&job, arena, source->text, source->length, path, reading->problems);
-    struct case_base *base = job == NULL ? NULL : arena_alloc(arena, sizeof(*base));
-    if (base == NULL || reading->problems->count != before) {
-        tree_free(job);
-        return NULL;
-    }
-    *base = (struct case_base){source->path, source->length, job, reading->bases->first};
-    return reading->bases->first = base;
-}
-
 /* The base job that a case starts from. */
 static const struct case_base *base_of(lua_State *lua, const char *from)
 {
-    struct reading *reading = reading_of(lua);
-    char path[160];
-    snprintf(path, sizeof(path), "rules/cases/%.80s.json", from == NULL ? "base" : from);
-    const struct case_base *base = known_base(reading->bases, path);
+    const struct case_base *base = case_base_find(reading_of(lua)->bases, reading_of(lua)->home,
+                                                  from, reading_of(lua)->problems);
     if (base == NULL)
-        base = read_base(reading, path);
-    if (base == NULL)
-        luaL_error(lua, "the base job %s cannot be used", path);
+        luaL_error(lua, "the base job rules/cases/%s.json cannot be used",
+                   from == NULL ? "base" : from);
     return base;
 }
 
@@ -216,6 +182,33 @@ static bool flag_of(lua_State *lua, int table, const char *key)
     return set;
 }
 
+/* The place of a case that names none. */
+static bool base_is_under(lua_State *lua, int group, const char *wanted)
+{
+    lua_getfield(lua, group, "from");
+    const struct case_base *base = case_base_find(reading_of(lua)->bases, reading_of(lua)->home,
+                                                  lua_tostring(lua, -1), reading_of(lua)->problems);
+    const cJSON *there = base == NULL ? NULL
+                                      : cJSON_GetObjectItemCaseSensitive(base->job, "jurisdiction");
+    lua_pop(lua, 1);
+    return cJSON_IsString(there) && strcmp(there->valuestring, wanted) == 0;
+}
+
+/* Under the one place that is looked for, if one is. */
+static bool is_under(lua_State *lua, int group, int one)
+{
+    const char *wanted = reading_of(lua)->under;
+    const int tables[] = {one, group};
+    for (int i = 0; wanted != NULL && i < 2; i++) {
+        const bool said = lua_getfield(lua, tables[i], "under") == LUA_TSTRING;
+        const bool there = said && strcmp(lua_tostring(lua, -1), wanted) == 0;
+        lua_pop(lua, 1);
+        if (said)
+            return there;
+    }
+    return wanted == NULL || base_is_under(lua, group, wanted);
+}
+
 /* The case in the table at `one`; `group` holds what its cases share. */
 static void read_case(lua_State *lua, int group, int one, const char *rule)
 {
@@ -282,7 +275,8 @@ static int finish_cases(lua_State *lua)
     for (size_t i = 1; i <= count; i++) {
         lua_rawgeti(lua, 1, (lua_Integer)i);
         luaL_checktype(lua, -1, LUA_TTABLE);
-        read_case(lua, 1, lua_gettop(lua), rule);
+        if (is_under(lua, 1, lua_gettop(lua)))
+            read_case(lua, 1, lua_gettop(lua), rule);
         lua_settop(lua, 1);
     }
     return 0;
@@ -330,71 +324,17 @@ static void read_file(struct reading *reading, const char *path)
     sandbox_close(sandbox);
 }
 
-/* Which files --------------------------------------------------------------------------- */
-
-static void note_file(void *data, const char *path)
+void case_file_read(const struct case_file *file, struct case_list *list, struct problems *problems)
 {
-    struct case_files *files = data;
-    strings_add(&files->paths, &files->arena, arena_copy(&files->arena, path));
-}
-
-/* A topic's cases also stand beside places, among cases of other topics. */
-static void list_files(struct case_files *files)
-{
-    const struct cases_wanted *wanted = files->wanted;
-    if (wanted->topic != NULL)
-        strings_add(&files->paths, &files->arena,
-                    arena_format(&files->arena, "rules/cases/%s.lua", wanted->topic));
-    if (wanted->place != NULL) {
-        const char *path = arena_format(&files->arena, "jurisdictions/%s.cases.lua", wanted->place);
-        if (path != NULL && home_has(files->home, path))
-            strings_add(&files->paths, &files->arena, path);
-    }
-    if (wanted->place != NULL)
-        return;
-    if ((wanted->topic == NULL
-         && home_each(files->home, "rules/cases", ".lua", 0, note_file, files) != 0
-         && errno == ENOMEM)
-        || (home_each(files->home, "jurisdictions", ".cases.lua", 6, note_file, files) != 0
-            && errno == ENOMEM))
-        files->arena.failed = true;
-}
-
-void case_files_open(struct case_files *files, const char *home, const struct cases_wanted *wanted,
-                     struct problems *problems)
-{
-    *files = (struct case_files){.home = home, .wanted = wanted};
-    list_files(files);
-    if (files->arena.failed)
-        problem_out_of_memory(problems);
-}
-
-bool case_files_next(struct case_files *files, struct case_list *list, struct problems *problems)
-{
-    if (files->next == files->paths.count || files->arena.failed || list->arena.failed)
-        return false;
-    struct reading reading = {.home = files->home,
+    struct reading reading = {.home = file->home,
                               .problems = problems,
                               .list = list,
-                              .bases = &files->bases,
+                              .bases = file->bases,
                               .building = {.arena = &list->arena},
-                              .rule = files->wanted->rule,
-                              /* The topic's own file comes first, and is read whole. */
-                              .topic = files->next == 0 ? NULL : files->wanted->topic};
-    if (list->last == NULL)
-        list->last = &list->first;
-    read_file(&reading, files->paths.items[files->next++]);
-    if (list->arena.failed || files->bases.arena.failed)
-        problem_out_of_memory(problems);
-    return true;
-}
-
-void case_files_close(struct case_files *files)
-{
-    for (const struct case_base *base = files->bases.first; base != NULL; base = base->next)
-        tree_free(base->job);
-    arena_free(&files->bases.arena);
-    arena_free(&files->arena);
+                              .rule = file->rule,
+                              .topic = file->topic,
+                              .under = file->under};
+    read_file(&reading, file->path);
 }
 
 cJSON *case_job(const struct rule_case *c)

@@ -81,12 +81,6 @@ static void judged_case(void *data, const struct law *law, const char *rule,
     proof_reads_case(data, law, rule, probe);
 }
 
-static void begin_case(void *data, const char *file)
-{
-    struct proof *proof = data;
-    proof_cover_begin(proof, place_of_file(proof, file));
-}
-
 static void run_cases(struct laws *laws, struct proof *proof, const char *topic, const char *id)
 {
     struct problems problems = {0};
@@ -94,7 +88,6 @@ static void run_cases(struct laws *laws, struct proof *proof, const char *topic,
     struct cases_wanted wanted = {.prober = &prober,
                                   .topic = topic,
                                   .place = id,
-                                  .begins = begin_case,
                                   .judged = judged_case,
                                   .note = note_case,
                                   .broke = note_broke,

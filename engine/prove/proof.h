@@ -67,7 +67,7 @@ struct proof_block {
     struct remark *remarks;
     const struct profile *parent; /* that the differences are from; or NULL */
     size_t moved, shown; /* figures of the block given otherwise than the parent gives them,
-                            and of these such as a case of the place judges by */
+                            and of these such as a case under the place judges by */
     struct proof_block *next;
 };
 
@@ -89,7 +89,7 @@ struct place_proof {
 struct proof_probe {
     const struct law *law;
     struct probe of_case; /* what the case at hand asked for */
-    bool *cased;          /* some case of the law's own place judged by it */
+    bool *cased;          /* some case judged by it */
     struct proof_probe *next;
 };
 
@@ -122,10 +122,9 @@ struct proof {
     struct place_proof **order; /* those that others follow before these */
     long date;                  /* or 0: all editions */
     struct place_proof *places;
-    struct proof_probe *probes;      /* one per law proved */
-    struct law_digest *digests;      /* one per law followed */
-    const struct place_proof *cased; /* whose cases are being run; NULL: a topic's */
-    struct tally cases;              /* all that were run */
+    struct proof_probe *probes; /* one per law proved */
+    struct law_digest *digests; /* one per law followed */
+    struct tally cases;         /* all that were run */
     struct text lines;
     struct declared_part *declared[PROOF_DECLARED_ROWS]; /* of rules that cases judged */
     size_t unread; /* what is declared in rules/ and read in no case: a line each */
@@ -161,9 +160,8 @@ void proof_place_unread(struct proof *proof, const char *path, const char *why);
 bool proof_watches(const struct proof *proof, const struct law *law);
 void proof_watch(struct proof *proof, const struct law *law);
 
-/* Internal to the room: a case of this place (NULL: of none) begins; for a prober of cases, data
- * being the proof; and, once all have run, the figures of a block that none is judged by. */
-void proof_cover_begin(struct proof *proof, const struct place_proof *place);
+/* Internal to the room: for a prober of cases, data being the proof; and, once all have run,
+ * the figures of a block that none is judged by. */
 const struct probe *proof_cover_probe(void *data, const struct law *law);
 void proof_cover(struct proof *proof, struct place_proof *place, struct proof_block *block);
 

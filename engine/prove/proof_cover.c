@@ -1,13 +1,8 @@
 /* proof_cover.c - whether the figures that a place gives otherwise than what it follows are
- * shown by its own cases: at least one is judged by each. */
+ * shown by cases under it: at least one is judged by each. */
 #include "prove/proof.h"
 
 #include <string.h>
-
-void proof_cover_begin(struct proof *proof, const struct place_proof *place)
-{
-    proof->cased = place;
-}
 
 bool proof_watches(const struct proof *proof, const struct law *law)
 {
@@ -31,20 +26,25 @@ void proof_watch(struct proof *proof, const struct law *law)
     proof->probes = probe;
 }
 
+static bool is_proved(const struct proof *proof, const struct law *law)
+{
+    for (const struct place_proof *place = proof->places; place != NULL; place = place->next)
+        if (strcmp(place->id, law->profile->id) == 0)
+            return true;
+    return false;
+}
+
 const struct probe *proof_cover_probe(void *data, const struct law *law)
 {
     struct proof *proof = data;
-    /* Of the place, perhaps another edition than those proved (--date); of all places, one
-     * that is yet to be proved. */
-    const bool own = proof->cased != NULL && strcmp(proof->cased->id, law->profile->id) == 0;
-    if ((own || proof->of_all) && !proof_watches(proof, law))
+    /* Of the place, perhaps another edition than those proved (--date). */
+    if (!proof_watches(proof, law) && is_proved(proof, law))
         proof_watch(proof, law);
     for (struct proof_probe *p = proof->probes; p != NULL; p = p->next) {
         if (p->law != law)
             continue;
-        /* Of all places a topic's cases under it count as well as its own. */
-        const bool counts = proof->cased != NULL ? own : proof->of_all;
-        p->of_case.decides = counts ? p->cased : NULL;
+        /* Wherever the case stands, it would notice. */
+        p->of_case.decides = p->cased;
         memset(p->of_case.asked, 0, law->profile->figure_count * sizeof(bool));
         memset(p->of_case.facts, 0, (law->book->fields.count + 1) * sizeof(bool));
         return &p->of_case;
@@ -86,8 +86,8 @@ static void say_unshown(struct proof *proof, struct place_proof *place, struct p
     proof_remark(proof, place, block,
                  (struct remark){entry->file, entry->line, false,
                                  arena_format(&proof->arena,
-                                              "figure \"%s\" is moved, and no case beside this "
-                                              "file is judged by it: write one at the figure "
+                                              "figure \"%s\" is moved, and no case under this "
+                                              "place is judged by it: write one at the figure "
                                               "and one just past it in %s.cases.lua",
                                               entry->name, place->id),
                                  NULL});

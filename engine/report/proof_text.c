@@ -87,13 +87,13 @@ static void add_fact(struct text *out, const struct place_fact *fact)
     text_free(&words);
 }
 
-/* How far the place's own cases show what it says. */
+/* How far cases show what the place says. */
 static void add_cover(struct text *out, const struct proof_block *block)
 {
     struct text words = TEXT_EMPTY;
     if (block->moved == 0)
         return;
-    text_addf(&words, "of %zu figures given otherwise here, cases beside this file judge by %zu",
+    text_addf(&words, "of %zu figures given otherwise here, cases judge by %zu",
               block->moved, block->shown);
     add_item(out, "cases", &words);
     text_free(&words);

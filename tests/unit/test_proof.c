@@ -416,9 +416,39 @@ static void tells_what_loads_and_is_not_meant(void **state)
         join_lines(proof.report);
         assert_has(proof.report, "0 errors, ");
         assert_int_equal(count_of(proof.report, "warning jurisdictions/"),
-                         count_of(proof.report, "is moved, and no case beside this file"));
+                         count_of(proof.report, "is moved, and no case under this place"));
     }
     end(&proof);
+}
+
+/* Cases of topics and beside other places count where they are under the place; what is wrong
+ * with the files that they stand in does not. */
+static void counts_cases_under_the_place_wherever_they_stand(void **state)
+{
+    (void)state;
+    static const char ONE[] = "figures = { ['roof.layers_most'] = { 1, cite = 'C1' } },\n";
+    static const char UNDER_ELM[] = "cases 'roof.layers' {\n"
+                                    "  { 'one', under = 'elm', with = { ['roof.layers'] = 1 },\n"
+                                    "    expect = 'pass' },\n"
+                                    "  { 'two', under = 'elm', with = { ['roof.layers'] = 2 },\n"
+                                    "    expect = 'pass' },\n"
+                                    "  { 'of the base', with = { ['roof.layers'] = 9 },\n"
+                                    "    expect = 'pass' } }\n";
+    static const char *const FILES[] = {"rules/cases/more.lua", "jurisdictions/yew.cases.lua"};
+    for (size_t i = 0; i < 2; i++) {
+        struct proof proof;
+        start(&proof);
+        home_write(&proof.home, FILES[i], UNDER_ELM);
+        home_write(&proof.home, "rules/cases/broken.lua", "cases 'roof.layers' {\n");
+        county(&proof, ONE);
+        join_lines(proof.report);
+        assert_int_equal(proof.status, EAVEMARK_FAILED);
+        assert_has(proof.report, "cases of 1 figures given otherwise here, cases judge by 1");
+        assert_has(proof.report, "\"two\": expected pass, got fail");
+        assert_has(proof.report, "1 passed, 1 failed");
+        assert_null(strstr(proof.report, "broken.lua"));
+        end(&proof);
+    }
 }
 
 /* A figure given otherwise, and no case that would notice: told with its line until one is
@@ -429,7 +459,7 @@ static void asks_for_a_case_of_each_figure_moved(void **state)
     static const char ONE[] = "figures = { ['roof.layers_most'] = { 1, cite = 'C1' } },\n";
     static const char TOLD[] =
         "warning jurisdictions/elm.lua:3: figure \"roof.layers_most\" is "
-        "moved, and no case beside this file is judged by it: write one at the "
+        "moved, and no case under this place is judged by it: write one at the "
         "figure and one just past it in elm.cases.lua";
     struct proof proof;
     start(&proof);
@@ -437,8 +467,7 @@ static void asks_for_a_case_of_each_figure_moved(void **state)
     assert_int_equal(proof.status, EAVEMARK_NOTHING_FAILED);
     join_lines(proof.report);
     assert_has(proof.report, TOLD);
-    assert_has(proof.report,
-               "cases of 1 figures given otherwise here, cases beside this file judge by 0");
+    assert_has(proof.report, "cases of 1 figures given otherwise here, cases judge by 0");
     /* Of the model it shows nothing here, though the rule is the same. */
     home_write(&proof.home, "jurisdictions/elm.cases.lua",
                "cases 'roof.layers' { under = 'model/base',\n"
@@ -456,9 +485,7 @@ static void asks_for_a_case_of_each_figure_moved(void **state)
     join_lines(proof.report);
     assert_has(proof.report, "0 errors, 0 warnings");
     assert_int_equal(
-        count_of(proof.report,
-                 "cases of 1 figures given otherwise here, cases beside this file judge by 1"),
-        2);
+        count_of(proof.report, "cases of 1 figures given otherwise here, cases judge by 1"), 2);
     /* On one day alone, too. */
     prove_on(&proof, "elm", "2027-02-02", EAVEMARK_TEXT);
     join_lines(proof.report);
@@ -1222,6 +1249,7 @@ int main(void)
         cmocka_unit_test(finds_a_map_that_no_rule_asks_for),
         cmocka_unit_test(finds_slips_in_the_words_of_a_set),
         cmocka_unit_test(tells_what_loads_and_is_not_meant),
+        cmocka_unit_test(counts_cases_under_the_place_wherever_they_stand),
         cmocka_unit_test(asks_for_a_case_of_each_figure_moved),
         cmocka_unit_test(tells_what_a_switch_turns_on_and_off),
         cmocka_unit_test(asks_of_which_place_a_case_is),
