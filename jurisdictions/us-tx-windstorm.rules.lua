@@ -27,25 +27,19 @@ local due = reads({
   return job.site.windstorm_certificate, "no windstorm certificate is wanted"
 end)
 
-rule "papers.windstorm_application" {
+demand "papers.windstorm_application" {
   title = "Application for windstorm inspection",
   stage = "permit",
-  reads = { facts = { "papers.windstorm_applied" } },
-  applies = due,
-  judge = function(job)
-    return shown(job.papers.windstorm_applied, "the application for windstorm inspection")
-  end,
+  when = { due },
+  fact = "papers.windstorm_applied", shown = "the application for windstorm inspection",
   mend = "File the application before the work begins: it must be seen while it is done.",
 }
 
-rule "papers.windstorm_products" {
+demand "papers.windstorm_products" {
   title = "Products listed for the windstorm area",
   stage = "permit",
-  reads = { facts = { "papers.windstorm_listed" } },
-  applies = due,
-  judge = function(job)
-    return shown(job.papers.windstorm_listed, "an evaluation listing of every roof product")
-  end,
+  when = { due },
+  fact = "papers.windstorm_listed", shown = "an evaluation listing of every roof product",
   mend = "Choose products with a listing, and lay them as it says.",
 }
 

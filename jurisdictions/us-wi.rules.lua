@@ -53,22 +53,14 @@ demand "wind.uplift" {
   mend = "Have the framing and its ties made for that uplift.",
 }
 
-rule "wind.framing_ties" {
+demand "wind.framing_ties" {
   title = "Altered rafters or trusses clipped or strapped",
   stage = "deck",
-  reads = {
+  when = {
     framing_altered,
-    facts = { "roof.rafter_span_ft", "roof.ties_at_each_rafter" },
-    figures = { "wind.ties_span_over" },
+    meant { "roof.rafter_span_ft", "wind.ties_span_over", otherwise = "the spans are short" },
   },
-  applies = function(job, figure)
-    local altered, why = framing_altered(job, figure)
-    if not altered then return false, why end
-    return job.roof.rafter_span_ft > figure "wind.ties_span_over", "the spans are short"
-  end,
-  judge = function(job)
-    return shown(job.roof.ties_at_each_rafter, "a clip or strap at each rafter or truss")
-  end,
+  fact = "roof.ties_at_each_rafter", shown = "a clip or strap at each rafter or truss",
   mend = "Fit clips or straps while the deck is open.",
 }
 

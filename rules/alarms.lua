@@ -7,28 +7,6 @@
 -- (alarms.by_price). Both may be on; one that bites is enough. A price exactly
 -- at the figure is on whichever side alarms.at_price_counts says.
 
-local function lacking(list, wanted)
-  local words = {}
-  for _, one in ipairs(wanted) do
-    if not has(list, one) then
-      local word = ""
-      for i = 1, #one do
-        local letter = string.sub(one, i, i)
-        word = word .. (letter == "_" and " " or letter)
-      end
-      table.insert(words, word)
-    end
-  end
-  return words
-end
-
-local function places(list, wanted, what)
-  local words = lacking(list, wanted)
-  work(#wanted .. " kinds of place asked for, " .. #words .. " lacking")
-  if #words == 0 then return shown(true, what .. ", everywhere they belong") end
-  return shown(false, what .. ", also: " .. table.concat(words, ", "))
-end
-
 local over_price = reads({
   facts = { "scope.price_usd" },
   figures = { "alarms.at_price_counts", "alarms.price_limit" },
@@ -92,41 +70,31 @@ local co_due = reads({
   return false, "nothing in the house gives off carbon monoxide"
 end)
 
-rule "alarms.smoke" {
+demand "alarms.smoke" {
   title = "Smoke alarms",
   stage = "final",
-  reads = { facts = { "alarms.smoke_at" }, figures = { "alarms.smoke_places" } },
-  applies = smoke_due,
-  judge = function(job, figure)
-    return places(job.alarms.smoke_at, figure "alarms.smoke_places", "working smoke alarms")
-  end,
+  when = { smoke_due },
+  fact = "alarms.smoke_at", meets = "alarms.smoke_places", shown = "working smoke alarms",
   mend = "Put up alarms where they are lacking, and test them.",
 }
 
-rule "alarms.co" {
+demand "alarms.co" {
   title = "Carbon monoxide alarms",
   stage = "final",
-  reads = {
-    co_due,
-    facts = { "alarms.co_at" },
-    figures = { "alarms.co_bedroom_places", "alarms.co_not_read", "alarms.co_places" },
-  },
-  applies = function(job, figure)
-    if figure "alarms.co_not_read" then return true end
-    return co_due(job, figure)
-  end,
-  judge = function(job, figure)
-    if figure "alarms.co_not_read" then
-      return not_known("whether a reroof brings carbon monoxide alarms: the fire code that says "
-        .. "it was not read")
-    end
-    local wanted = {}
-    for _, place in ipairs(figure "alarms.co_places") do table.insert(wanted, place) end
-    if figure "alarms.co_by_sources" and has(job.house.co_sources, "bedroom_appliance") then
-      for _, place in ipairs(figure "alarms.co_bedroom_places") do table.insert(wanted, place) end
-    end
-    return places(job.alarms.co_at, wanted, "working carbon monoxide alarms")
-  end,
+  when = { either { on "alarms.co_not_read", co_due } },
+  open = { { when = on "alarms.co_not_read", asks_place = true,
+    says = "whether a reroof brings carbon monoxide alarms: the fire code that says it was not "
+      .. "read" } },
+  fact = "alarms.co_at", shown = "working carbon monoxide alarms",
+  meets = { "alarms.co_places", "alarms.co_bedroom_places", sense = "all_of",
+    limit = function(job, figure)
+      local wanted = { table.unpack(figure "alarms.co_places") }
+      if figure "alarms.co_by_sources" and has(job.house.co_sources, "bedroom_appliance") then
+        for _, place in ipairs(figure "alarms.co_bedroom_places") do table.insert(wanted, place) end
+      end
+      return wanted
+    end },
+  reads = { co_due },
   mend = "Put up alarms where they are lacking, and test them.",
   caution = "Tear-off can knock a flue apart: test the alarms afterwards.",
 }
@@ -209,17 +177,14 @@ demand "alarms.proof" {
   mend = "Hand in the signed form, or let the inspector in.",
 }
 
-rule "alarms.form_signers" {
+demand "alarms.form_signers" {
   title = "Who signs the alarm form",
   stage = "final",
-  reads = { facts = { "alarms.form_signed_by" }, figures = { "alarms.form_signers" } },
   when = {
     due_and("alarms.form_signers_count", "nothing is said about who signs"),
     is { "alarms.proof", "signed_form", "affidavit", otherwise = "no form stands in for a look" },
   },
-  judge = function(job, figure)
-    return places(job.alarms.form_signed_by, figure "alarms.form_signers", "signatures")
-  end,
+  fact = "alarms.form_signed_by", meets = "alarms.form_signers", shown = "signatures",
   mend = "Have the others sign too.",
 }
 

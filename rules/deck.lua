@@ -739,11 +739,14 @@ local named_nails = reads({
 end)
 
 -- On the roof the name on paper no longer does: someone has to read the box.
-local check_label = reads({ facts = { "decks[].nails.measured_label_matches" } }, function(deck)
+local is_as_labelled = reads({
+  facts = { "decks[].nails.measured_label_matches" },
+}, function(job, figure, deck)
   if inspecting() and not deck.nails.measured_label_matches then
     cannot_tell("the label on the nail box does not show the nail this job names: "
       .. "say which nail is in the deck")
   end
+  return true
 end)
 
 rule "deck.nail_kind" {
@@ -751,14 +754,14 @@ rule "deck.nail_kind" {
   stage = "deck",
   per = "decks",
   reads = {
-    check_label, whole_mph, named_nails, stands_in_for,
+    is_as_labelled, whole_mph, named_nails, stands_in_for,
     facts = { "decks[].nails.kind" },
     figures = { "deck.fasteners_barred", "deck.staple_mph_most" },
   },
   applies = is_nailed,
   judge = function(job, figure, deck)
     local kind = deck.nails.kind
-    check_label(deck)
+    is_as_labelled(job, figure, deck)
     if kind == "staple" then
       local most = figure "deck.staple_mph_most"
       if whole_mph(job) > most then return at_most(job.site.wind_vult_mph, most, "mph") end
@@ -794,32 +797,24 @@ local nail_has_a_size = reads({
   return deck.nails.kind ~= "staple", "staples have no nail size"
 end)
 
-rule "deck.nail_length" {
+demand "deck.nail_length" {
   title = "Deck nail as long as its name says",
   stage = "deck",
   per = "decks",
-  reads = {
-    check_label, is_renailed_old,
-    facts = { "decks[].nails.length_in" },
-    figures = { "deck.nail_length.*" },
-    behind = { { "deck.renail_by_old_nails", "deck.renail_kinds", "deck.renail_length_least" } },
-  },
-  applies = nail_has_a_size,
-  judge = function(job, figure, deck)
-    check_label(deck)
-    local nails = deck.nails
-    if is_renailed_old(figure, deck) and has(figure "deck.renail_kinds", nails.kind) then
-      return at_least(nails.length_in, figure "deck.renail_length_least", "in")
-    end
-    return at_least(nails.length_in, figure("deck.nail_length." .. nails.kind), "in")
-  end,
+  when = { nail_has_a_size, is_as_labelled },
+  fact = "decks[].nails.length_in",
+  meets = { "deck.nail_length.*", unit = "in", sense = "at_least",
+    behind = { { "deck.renail_by_old_nails", "deck.renail_length_least" } },
+    limit = function(job, figure, deck)
+      local kind = deck.nails.kind
+      if is_renailed_old(figure, deck) and has(figure "deck.renail_kinds", kind) then
+        return figure "deck.renail_length_least"
+      end
+      return figure("deck.nail_length." .. kind)
+    end },
+  reads = { is_renailed_old, behind = { { "deck.renail_by_old_nails", "deck.renail_kinds" } } },
   mend = "Use nails of the full length; the name on the gun's magazine is not a size.",
 }
-
-local is_as_labelled = reads({ check_label }, function(job, figure, deck)
-  check_label(deck)
-  return true
-end)
 
 demand "deck.nail_shank" {
   title = "Deck nail as thick as its name says",

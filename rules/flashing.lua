@@ -224,28 +224,23 @@ demand "flashing.cricket_cover" {
   mend = "Cover it with sheet metal or with the roof covering.",
 }
 
-rule "flashing.cricket_height" {
+demand "flashing.cricket_height" {
   title = "Height of the cricket behind a masonry chimney",
   stage = "dry-in",
   per = "roof.chimneys",
-  reads = {
-    there, has_cricket,
-    facts = { "roof.chimneys[].cricket_height_in", "roof.chimneys[].masonry",
-      "roof.chimneys[].slope", "roof.slopes[].pitch" },
-    figures = { "flashing.cricket_by_table" },
+  when = {
+    on { "flashing.cricket_by_table",
+      otherwise = "no height of the cricket is asked for here" },
+    has_cricket,
+    is { "roof.chimneys[].masonry", otherwise = "the table is for masonry chimneys" },
   },
-  applies = function(job, figure, chimney)
-    if not figure "flashing.cricket_by_table" then
-      return false, "no height of the cricket is asked for here"
-    end
-    local there, why = has_cricket(job, figure, chimney)
-    if not there then return false, why end
-    return chimney.masonry, "the table is for masonry chimneys"
-  end,
-  judge = function(job, figure, chimney)
-    return at_least(chimney.cricket_height_in, trade.cricket_height_in {
-      width_in = chimney.width_in, pitch = chimney.slope.pitch }, "in")
-  end,
+  fact = "roof.chimneys[].cricket_height_in",
+  meets = { "flashing.cricket_by_table", unit = "in", sense = "at_least",
+    limit = function(job, figure, chimney)
+      return trade.cricket_height_in { width_in = chimney.width_in, pitch = chimney.slope.pitch }
+    end },
+  reads = { facts = { "roof.chimneys[].slope", "roof.chimneys[].width_in",
+    "roof.slopes[].pitch" } },
   mend = "Raise the cricket: its planes rise at the roof's own slope.",
 }
 

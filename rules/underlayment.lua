@@ -249,24 +249,18 @@ demand "underlayment.end_lap_offset" {
   mend = "Start the next course with a sheet of another length.",
 }
 
-rule "underlayment.starter" {
+demand "underlayment.starter" {
   title = "Starter strip under two plies",
   stage = "dry-in",
   cause = "two plies",
   per = "roof.slopes",
-  reads = {
-    is_lapped, is_laid_double, starter_least,
-    facts = { "underlayments[].starter_width_in" },
-  },
-  applies = function(job, figure, slope)
-    local lapped, why = is_lapped(job, figure, slope)
-    if not lapped then return false, why end
+  when = { is_lapped, function(job, figure, slope)
     return is_laid_double(job, figure, slope), "only double underlayment starts with a strip"
-  end,
-  judge = function(job, figure, slope)
-    return at_least(slope.underlayment.starter_width_in,
-      starter_least(figure, slope.underlayment), "in")
-  end,
+  end },
+  fact = "roof.slopes[].underlayment.starter_width_in",
+  meets = { "underlayment.starter_width_least", unit = "in", sense = "at_least",
+    limit = function(job, figure, slope) return starter_least(figure, slope.underlayment) end },
+  reads = { is_laid_double, starter_least },
   mend = "Start at the eave with a strip of half the roll's width or a little more.",
 }
 

@@ -162,21 +162,17 @@ demand "layers.zone_base" {
   mend = "Take this layer off.",
 }
 
-rule "fire.neighbor" {
+demand "fire.neighbor" {
   title = "Class by the distance to the next building",
   stage = "permit",
-  reads = {
-    facts = { "covering.fire_class", "site.neighbor_ft" },
-    figures = { "fire.classes_far", "fire.classes_near", "fire.neighbor_within" },
-  },
-  judge = function(job, figure)
+  fact = "covering.fire_class",
+  meets = { "fire.classes_near", "fire.classes_far", which = function(job, figure)
     local near = figure "fire.neighbor_within"
-    if as_printed(job.site.neighbor_ft, "ft") <= near then
-      work("the next building is within " .. number(near, "ft"))
-      return one_of(job.covering.fire_class, figure "fire.classes_near")
-    end
-    return one_of(job.covering.fire_class, figure "fire.classes_far")
-  end,
+    if as_printed(job.site.neighbor_ft, "ft") > near then return "fire.classes_far" end
+    work("the next building is within " .. number(near, "ft"))
+    return "fire.classes_near"
+  end },
+  reads = { facts = { "site.neighbor_ft" }, figures = { "fire.neighbor_within" } },
   mend = "Use a covering listed for the class, on this deck and slope.",
 }
 
@@ -301,43 +297,28 @@ local nailed = reads({
   return true
 end)
 
-rule "deck.zone_spacing" {
+demand "deck.zone_spacing" {
   title = "Deck nails along edges and inside panels",
   stage = "deck",
   per = "decks",
-  reads = {
-    facts = { "decks[].nails.edge_spacing_in", "decks[].nails.field_spacing_in",
-      "decks[].nails.measured_edge_spacing_in", "decks[].nails.measured_field_spacing_in",
-      "site.wind_design_done" },
-    figures = { "deck.zone_spacing_most" },
+  when = { nailed },
+  fact = "decks[].nails.edge_spacing_in", measured = "decks[].nails.measured_edge_spacing_in",
+  meets = "deck.zone_spacing_most",
+  also = {
+    { fact = "decks[].nails.field_spacing_in",
+      measured = "decks[].nails.measured_field_spacing_in", meets = "deck.zone_spacing_most" },
+    { when = no { is { "decks[].work", "kept" } }, fact = "site.wind_design_done",
+      shown = "a design by the wind standard of the nails in new panels" },
   },
-  applies = nailed,
-  judge = function(job, figure, deck)
-    local nails, most = deck.nails, figure "deck.zone_spacing_most"
-    local judged = all_of(
-      spaced(function() return nails.measured_edge_spacing_in end,
-        function() return nails.edge_spacing_in end, most),
-      spaced(function() return nails.measured_field_spacing_in end,
-        function() return nails.field_spacing_in end, most))
-    if deck.work == "kept" then return judged end
-    return all_of(judged, shown(job.site.wind_design_done,
-      "a design by the wind standard of the nails in new panels"))
-  end,
   mend = "Drive more nails between those that are too far apart.",
 }
 
-rule "deck.zone_gable" {
+demand "deck.zone_gable" {
   title = "Deck nails over gable ends and subfascia",
   stage = "deck",
   per = "decks",
-  reads = {
-    facts = { "decks[].nails.gable_spacing_in", "decks[].nails.measured_gable_spacing_in" },
-    figures = { "deck.zone_gable_most" },
-  },
-  applies = nailed,
-  judge = function(job, figure, deck)
-    return spaced(function() return deck.nails.measured_gable_spacing_in end,
-      function() return deck.nails.gable_spacing_in end, figure "deck.zone_gable_most")
-  end,
+  when = { nailed },
+  fact = "decks[].nails.gable_spacing_in", measured = "decks[].nails.measured_gable_spacing_in",
+  meets = "deck.zone_gable_most",
   mend = "Drive more nails into the gable ends and the subfascia.",
 }
