@@ -90,32 +90,27 @@ local removed_percent = reads({ new_deck_sqft, roof_sqft, facts = { "decks" } },
   return trade.share_percent { part = trade.sum(parts), whole = roof_sqft(job), unit = "sqft" }
 end)
 
-rule "papers.diaphragm" {
+demand "papers.diaphragm" {
   title = "Deck and ties evaluated where much of the deck comes off",
   stage = "permit",
-  reads = {
-    whole_mph, removed_percent,
-    facts = { "house.year_built", "papers.diaphragm_evaluated", "scope.method" },
-    figures = { "papers.diaphragm_built_before", "papers.diaphragm_counts",
-      "papers.diaphragm_share_over", "papers.diaphragm_wind_over" },
+  when = {
+    on { "papers.diaphragm_counts", otherwise = "no such duty here" },
+    is { "scope.method", "tear-off", otherwise = "an overlay takes no deck off" },
+    function(job, figure)
+      return whole_mph(job) > figure "papers.diaphragm_wind_over",
+        "the wind is not that strong here"
+    end,
+    meant { "house.year_built", "papers.diaphragm_built_before",
+      otherwise = "the house was built under the statewide code" },
+    function(job, figure)
+      return as_printed(removed_percent(job), "percent") > figure "papers.diaphragm_share_over",
+        "most of the deck stays"
+    end,
   },
-  applies = function(job, figure)
-    if not figure "papers.diaphragm_counts" then return false, "no such duty here" end
-    if job.scope.method ~= "tear-off" then return false, "an overlay takes no deck off" end
-    if whole_mph(job) <= figure "papers.diaphragm_wind_over" then
-      return false, "the wind is not that strong here"
-    end
-    if job.house.year_built >= figure "papers.diaphragm_built_before" then
-      return false, "the house was built under the statewide code"
-    end
-    return as_printed(removed_percent(job), "percent") > figure "papers.diaphragm_share_over",
-      "most of the deck stays"
-  end,
-  judge = function(job)
-    return shown(job.papers.diaphragm_evaluated,
-      "an evaluation of deck, fastening and ties: they must hold three quarters of the wind's "
-      .. "loads, or be strengthened")
-  end,
+  fact = "papers.diaphragm_evaluated", shown = "an evaluation of deck, fastening and ties: they "
+    .. "must hold three quarters of the wind's loads, or be strengthened",
+  reads = { whole_mph, removed_percent,
+    figures = { "papers.diaphragm_share_over", "papers.diaphragm_wind_over" } },
   mend = "Have an engineer look at the deck's fastening and the ties before the deck comes off.",
 }
 

@@ -912,38 +912,27 @@ end)
 
 -- New panels reach past the wall by themselves for so far only; what framing carries may
 -- reach further.
-rule "deck.past_gable" {
+demand "deck.past_gable" {
   title = "Panels past the gable wall",
   stage = "deck",
   per = "roof.edges",
-  reads = {
-    is_panels,
-    facts = { "roof.edges[].framed_past_wall", "roof.edges[].kind", "roof.edges[].overhang_in",
-      "roof.edges[].slope", "roof.slopes[].deck" },
-    figures = { "deck.past_gable_counts", "deck.past_gable_most" },
+  when = {
+    on { "deck.past_gable_counts",
+      otherwise = "how far panels may reach past a gable wall is not judged here" },
+    is { "roof.edges[].kind", "rake", otherwise = "no gable wall stands under this edge" },
+    function(job, figure, edge) return is_panels(edge.slope.deck), "this deck is of boards" end,
+    no { is { "roof.edges[].slope.deck.work", "kept" },
+      otherwise = "no panel of this deck is laid anew" },
   },
-  applies = function(job, figure, edge)
-    if not figure "deck.past_gable_counts" then
-      return false, "how far panels may reach past a gable wall is not judged here"
-    end
-    if edge.kind ~= "rake" then return false, "no gable wall stands under this edge" end
-    local deck = edge.slope.deck
-    if not is_panels(deck) then return false, "this deck is of boards" end
-    return deck.work ~= "kept", "no panel of this deck is laid anew"
-  end,
-  judge = function(job, figure, edge)
-    local most = figure "deck.past_gable_most"
-    local reach = at_most(edge.overhang_in, most, "in")
-    if edge.overhang_in <= most + 0.005 then return reach end
-    if edge.framed_past_wall then
-      return shown(edge.framed_past_wall, "framing of its own under what passes the wall")
-    end
-    if edge.slope.deck.work == "partly_replaced" then
-      return cannot_tell("old panels that stay may reach past the wall by more than "
-        .. number(most, "in") .. ": whether a new one does here is not said")
-    end
-    return reach
-  end,
+  fact = "roof.edges[].overhang_in", meets = "deck.past_gable_most",
+  instead = {
+    { when = is "roof.edges[].framed_past_wall", fact = "roof.edges[].framed_past_wall",
+      shown = "framing of its own under what passes the wall" },
+    { when = is { "roof.edges[].slope.deck.work", "partly_replaced" },
+      open = "old panels that stay may reach past the wall by more than that: whether a new one "
+        .. "does here is not said" },
+  },
+  reads = { is_panels, facts = { "roof.edges[].slope", "roof.slopes[].deck" } },
   mend = "Let framing of its own carry the deck past the wall, or cut the panels back.",
   caution = "Deck that hangs free past a gable bears nobody: stay off it.",
 }

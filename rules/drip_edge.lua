@@ -120,12 +120,11 @@ demand "drip_edge.rake" {
 }
 
 -- Metal that is there must lie right even where none is asked for.
-local is_ordered = reads({
+local meets_a_sheet = reads({
   is_judged,
-  facts = { "roof.edges[].drip_edge", "roof.edges[].kind", "roof.edges[].slope" },
+  facts = { "roof.edges[].drip_edge", "roof.edges[].slope" },
   figures = { "underlayment.on_overlay_required" },
-}, function(job, figure, edge, kind)
-  if edge.kind ~= kind then return false, "this edge is no " .. kind end
+}, function(job, figure, edge)
   local judged, why = is_judged(job, figure, edge.slope)
   if not judged then return false, why end
   if job.scope.method == "overlay" and not figure "underlayment.on_overlay_required" then
@@ -134,19 +133,13 @@ local is_ordered = reads({
   return edge.drip_edge, "there is no metal at this edge"
 end)
 
-local judge_order = reads({
-  facts = { "roof.edges[].flange_primed", "roof.edges[].slope", "roof.edges[].underlayment_lies",
-    "roof.slopes[].underlayment", "underlayments[].kind" },
-  figures = { "drip_edge.primed_flange_allowed" },
-}, function(figure, edge, orders)
-  local lies = edge.underlayment_lies
-  -- A sheet that sticks may lie over metal that was primed for it.
-  if not has(orders, lies) and lies == "over_metal" and figure "drip_edge.primed_flange_allowed"
-    and edge.slope.underlayment.kind == "D1970" then
-    return shown(edge.flange_primed, "the flange primed where the self-adhered sheet lies over it")
-  end
-  return one_of(lies, orders)
-end)
+-- A sheet that sticks may lie over metal that was primed for it.
+local sticks_over_metal = all {
+  is { "roof.edges[].underlayment_lies", "over_metal" },
+  on "drip_edge.primed_flange_allowed",
+  is { "roof.edges[].slope.underlayment.kind", "D1970" },
+}
+local PRIMED = "the flange primed where the self-adhered sheet lies over it"
 
 local function mend_order(edges, orders)
   if has(orders, "over_metal") then
@@ -155,35 +148,36 @@ local function mend_order(edges, orders)
   return "At " .. edges .. " lay the underlayment first and set the metal over it."
 end
 
-rule "drip_edge.order_eave" {
+demand "drip_edge.order_eave" {
   title = "Underlayment and metal at the eave",
   stage = "dry-in",
   per = "roof.edges",
-  reads = {
-    is_ordered, judge_order,
-    facts = { "roof.edges[].flange_sealed" },
-    figures = { "drip_edge.orders_eave", "drip_edge.sealed_flange_allowed" },
+  when = {
+    is { "roof.edges[].kind", "eave", otherwise = "this edge is no eave" },
+    meets_a_sheet,
   },
-  applies = function(job, figure, edge) return is_ordered(job, figure, edge, "eave") end,
-  judge = function(job, figure, edge)
-    local orders = figure "drip_edge.orders_eave"
-    if not has(orders, edge.underlayment_lies) and figure "drip_edge.sealed_flange_allowed" then
-      return shown(edge.flange_sealed, "the flange sealed down where it lies on the underlayment")
-    end
-    return judge_order(figure, edge, orders)
-  end,
+  fact = "roof.edges[].underlayment_lies", meets = "drip_edge.orders_eave",
+  instead = {
+    { when = on "drip_edge.sealed_flange_allowed", fact = "roof.edges[].flange_sealed",
+      shown = "the flange sealed down where it lies on the underlayment" },
+    { when = { off "drip_edge.sealed_flange_allowed", sticks_over_metal },
+      fact = "roof.edges[].flange_primed", shown = PRIMED },
+  },
   mend = function(job, figure) return mend_order("eaves", figure "drip_edge.orders_eave") end,
 }
 
-rule "drip_edge.order_rake" {
+demand "drip_edge.order_rake" {
   title = "Underlayment and metal at the rake",
   stage = "dry-in",
   per = "roof.edges",
-  reads = { is_ordered, judge_order, figures = { "drip_edge.orders_rake" } },
-  applies = function(job, figure, edge) return is_ordered(job, figure, edge, "rake") end,
-  judge = function(job, figure, edge)
-    return judge_order(figure, edge, figure "drip_edge.orders_rake")
-  end,
+  when = {
+    is { "roof.edges[].kind", "rake", otherwise = "this edge is no rake" },
+    meets_a_sheet,
+  },
+  fact = "roof.edges[].underlayment_lies", meets = "drip_edge.orders_rake",
+  instead = {
+    { when = sticks_over_metal, fact = "roof.edges[].flange_primed", shown = PRIMED },
+  },
   mend = function(job, figure) return mend_order("rakes", figure "drip_edge.orders_rake") end,
 }
 
@@ -194,12 +188,10 @@ demand "drip_edge.cement" {
   per = "roof.edges",
   when = {
     on { "drip_edge.cement_required", otherwise = "no cement is asked for over the flange" },
-    function(job, figure, edge)
-      return is_ordered(job, figure, edge, edge.kind == "rake" and "rake" or "eave")
-    end,
+    is { "roof.edges[].kind", "eave", "rake", otherwise = "this edge is no eave" },
+    meets_a_sheet,
   },
   fact = "roof.edges[].flange_cement_in", meets = "drip_edge.cement_width_least",
-  reads = { is_ordered },
   mend = "Trowel a band of roof cement over the flange, or over the self-adhered sheet on it.",
 }
 

@@ -549,28 +549,20 @@ local needs_screen = reads({
     > math.floor(figure "ventilation.opening_most" * 1000 + 0.5)
 end)
 
-rule "ventilation.screen" {
+demand "ventilation.screen" {
   title = "Screen over wide vent openings",
   stage = "permit",
   per = "attics[].vents",
-  reads = {
-    serves_vented, needs_screen,
-    facts = { "attics[].vents[].screen_opening_in", "attics[].vents[].screened" },
-    figures = { "ventilation.opening_least" },
-  },
-  applies = function(job, figure, vent, attic)
-    local serves, why = serves_vented(job, figure, vent, attic)
-    if not serves then return false, why end
+  when = { serves_vented, function(job, figure, vent)
     return needs_screen(figure, vent), "openings this narrow need no screen"
-  end,
-  judge = function(job, figure, vent)
-    local least, most = figure "ventilation.opening_least", figure "ventilation.opening_most"
-    if not vent.screened then
-      return at_most(vent.opening_in, most, "in"):say("It has no screen.")
-    end
-    local opening = vent.screen_opening_in
-    return all_of(at_least(opening, least, "in"), at_most(opening, most, "in"))
-  end,
+  end },
+  choose = {
+    { when = no { is "attics[].vents[].screened" }, fact = "attics[].vents[].opening_in",
+      meets = "ventilation.opening_most", say = "It has no screen." },
+    { fact = "attics[].vents[].screen_opening_in",
+      meets = { "ventilation.opening_least", "ventilation.opening_most" } },
+  },
+  reads = { needs_screen },
   mend = "Cover the opening with corrosion-resistant mesh, and count the area it leaves free.",
   caution = "Look for bats, birds and wasps before closing an open vent.",
 }

@@ -201,52 +201,40 @@ demand "deck.zone_wood" {
   mend = "Lay boards or plywood.",
 }
 
-rule "deck.zone_thickness" {
+demand "deck.zone_thickness" {
   title = "Thickness of new panels",
   stage = "permit",
   per = "decks",
-  reads = {
-    is_new,
-    facts = { "decks[].kind", "decks[].over_panel_thickness_in", "decks[].thickness_in" },
-    figures = { "deck.zone_panel_least" },
+  when = {
+    no { is { "decks[].work", "kept" }, otherwise = "this deck is kept" },
+    either { is { "decks[].kind", "panel" }, is { "decks[].work", "paneled_over" },
+      otherwise = "this deck is boards" },
   },
-  applies = function(job, figure, deck)
-    local new, why = is_new(deck)
-    if not new then return false, why end
-    return deck.kind == "panel" or deck.work == "paneled_over", "this deck is boards"
-  end,
-  judge = function(job, figure, deck)
-    local least = figure "deck.zone_panel_least"
-    if deck.work == "paneled_over" then
-      return at_least(deck.over_panel_thickness_in, least, "in")
-    end
-    return at_least(deck.thickness_in, least, "in")
-  end,
+  choose = {
+    { when = is { "decks[].work", "paneled_over" },
+      fact = "decks[].over_panel_thickness_in", meets = "deck.zone_panel_least" },
+    { fact = "decks[].thickness_in", meets = "deck.zone_panel_least" },
+  },
   mend = "Lay thicker plywood.",
 }
 
-rule "deck.zone_board_thickness" {
+demand "deck.zone_board_thickness" {
   title = "Thickness of new boards",
   stage = "permit",
   per = "decks",
-  reads = {
-    is_new,
-    facts = { "decks[].kind", "decks[].support_spacing_in", "decks[].thickness_in" },
-    figures = { "deck.zone_board_least.*", "deck.zone_board_near_most",
-      "deck.zone_board_span_most" },
+  when = {
+    no { is { "decks[].work", "kept" }, otherwise = "this deck is kept" },
+    no { either { is { "decks[].kind", "panel" }, is { "decks[].work", "paneled_over" } },
+      otherwise = "no new boards are laid here" },
   },
-  applies = function(job, figure, deck)
-    local new, why = is_new(deck)
-    if not new then return false, why end
-    return deck.kind ~= "panel" and deck.work ~= "paneled_over", "no new boards are laid here"
-  end,
-  judge = function(job, figure, deck)
-    local near = figure "deck.zone_board_near_most"
-    local span = at_most(deck.support_spacing_in, figure "deck.zone_board_span_most", "in")
-    local least = as_printed(deck.support_spacing_in, "in") <= near and "near" or "far"
-    return all_of(span,
-      at_least(deck.thickness_in, figure("deck.zone_board_least." .. least), "in"))
-  end,
+  fact = "decks[].support_spacing_in", meets = "deck.zone_board_span_most",
+  also = { { fact = "decks[].thickness_in", meets = {
+    "deck.zone_board_least.near", "deck.zone_board_least.far",
+    which = function(job, figure, deck)
+      local near = as_printed(deck.support_spacing_in, "in") <= figure "deck.zone_board_near_most"
+      return "deck.zone_board_least." .. (near and "near" or "far")
+    end } } },
+  reads = { facts = { "decks[].support_spacing_in" }, figures = { "deck.zone_board_near_most" } },
   mend = "Lay thicker boards, or have the rafters brought closer.",
 }
 
