@@ -14,34 +14,43 @@ end)
 
 -- Listed ---------------------------------------------------------------------------
 
+-- How many sides of planes run along a wall, and how many planes end below one.
+local walled = reads({
+  facts = { "roof.edges[].kind", "roof.slopes[].ends_at_wall" },
+}, function(job)
+  local sides, heads = 0, 0
+  for _, edge in ipairs(job.roof.edges) do
+    if edge.kind == "sidewall" then sides = sides + 1 end
+  end
+  for _, slope in ipairs(job.roof.slopes) do
+    if known(slope, "ends_at_wall") and slope.ends_at_wall then heads = heads + 1 end
+  end
+  return sides, heads
+end)
+
+-- Each side has a wall of its own; several planes may end below one.
 rule "flashing.walls_listed" {
   title = "Every wall that a plane runs into listed",
   stage = "permit",
   asks_only = true,
-  reads = {
-    facts = { "roof.edges[].kind", "roof.walls[].kind" },
-    figures = { "flashing.required" },
-  },
+  reads = { walled, facts = { "roof.walls[].kind" }, figures = { "flashing.required" } },
   applies = function(job, figure)
     if not figure "flashing.required" then return false, "no flashing is asked for here" end
-    for _, edge in ipairs(job.roof.edges) do
-      if edge.kind == "sidewall" then return true end
-    end
-    return false, "no side of a plane runs along a wall"
+    local sides, heads = walled(job)
+    return sides + heads > 0, "no side of a plane runs along a wall"
   end,
   judge = function(job)
-    local edges, walls = 0, 0
-    for _, edge in ipairs(job.roof.edges) do
-      if edge.kind == "sidewall" then edges = edges + 1 end
-    end
-    for _, wall in ipairs(job.roof.walls) do
-      if wall.kind == "sidewall" then walls = walls + 1 end
-    end
-    if walls < edges then
-      cannot_tell(edges .. " sides of planes run along a wall, but only " .. walls
+    local sides, heads = walled(job)
+    local listed = { sidewall = 0, headwall = 0, slope_change = 0 }
+    for _, wall in ipairs(job.roof.walls) do listed[wall.kind] = listed[wall.kind] + 1 end
+    if listed.sidewall < sides then
+      cannot_tell(sides .. " sides of planes run along a wall, but only " .. listed.sidewall
         .. " sidewalls are listed under roof.walls")
     end
-    return at_least(walls, edges, "count")
+    if heads > 0 and listed.headwall == 0 then
+      cannot_tell("a plane is said to end at a wall, but no headwall is listed under roof.walls")
+    end
+    return at_least(listed.sidewall + listed.headwall, sides + math.min(heads, 1), "count")
   end,
   mend = "List the missing walls in the job.",
 }
@@ -371,7 +380,7 @@ rule "flashing.reuse" {
     facts = { "roof.chimneys[].flashing_condition", "roof.chimneys[].flashing_is",
       "roof.chimneys[].name", "roof.penetrations[].flashing_condition",
       "roof.penetrations[].flashing_is", "roof.penetrations[].name",
-      "roof.walls[].flashing_condition", "roof.walls[].flashing_is" },
+      "roof.walls[].flashing_condition", "roof.walls[].flashing_is", "roof.walls[].name" },
     figures = { "flashing.reuse_allowed", "flashing.reuse_barred" },
   },
   applies = function(job)
@@ -394,7 +403,7 @@ rule "flashing.reuse" {
         if one.flashing_is == "reused" then
           local condition = one.flashing_condition
           if not has(found, condition) then table.insert(found, condition) end
-          if has(barred, condition) then work(one.name .. ": " .. condition) end
+          if has(barred, condition) then work(name_of(one, "one unnamed") .. ": " .. condition) end
         end
       end
     end

@@ -32,6 +32,19 @@ cases "flashing.walls_listed" {
     ["roof.edges[5].kind"] = "sidewall",
     ["roof.walls"] = { { name = "wall", kind = "sidewall" } } }, expect = "open" },
   { "no walls", expect = "not_applicable" },
+  { "a plane that ends at a wall, and only a change of slope listed",
+    with = { ["roof.slopes[3].ends_at_wall"] = true }, expect = "open", says = "headwall" },
+  { "a plane that ends at a wall, and the wall", with = { ["roof.slopes[3].ends_at_wall"] = true,
+    ["roof.walls"] = { { name = "wall", kind = "headwall" } } }, expect = "pass" },
+  { "two planes end at one wall", with = { ["roof.slopes[2].ends_at_wall"] = true,
+    ["roof.slopes[3].ends_at_wall"] = true,
+    ["roof.walls"] = { { name = "wall", kind = "headwall" } } }, expect = "pass" },
+  { "the side of a wall listed, its head not", with = { ["roof.edges[4].kind"] = "sidewall",
+    ["roof.slopes[3].ends_at_wall"] = true,
+    ["roof.walls"] = { { name = "wall", kind = "sidewall" } } }, expect = "open",
+    says = "headwall" },
+  { "no plane ends at a wall", with = { ["roof.slopes[3].ends_at_wall"] = false },
+    expect = "not_applicable" },
   { "edges not known", without = { "roof.edges" }, expect = "open" },
 }
 
@@ -221,6 +234,11 @@ cases "flashing.reuse" {
       flashing_condition = "sound" } },
     ["roof.penetrations[1].flashing_is"] = "reused",
     ["roof.penetrations[1].flashing_condition"] = "damaged" }, expect = "fail" },
+  { "a wall's, rusted", with = wall { flashing_is = "reused", flashing_condition = "rusted" },
+    expect = "fail" },
+  { "of a wall without a name", with = { ["roof.walls"] = {
+    { kind = "sidewall", flashing_is = "reused", flashing_condition = "decayed" } } },
+    expect = "fail" },
   { "condition not known", with = chimney { flashing_is = "reused" }, expect = "open" },
   { "all new", with = chimney(), expect = "not_applicable" },
 }
