@@ -192,12 +192,20 @@ rule "fasteners.eave_penetration" {
     .. "thicker deck there holds them unseen.",
 }
 
+-- Asked only of a house of which the job says that some deck shows from below.
+local shows_deck = reads({ facts = { "decks[].seen_from_below" } }, function(job)
+  for _, deck in ipairs(job.decks) do
+    if known(deck, "seen_from_below") and deck.seen_from_below then return true end
+  end
+  return false, "no deck is said to be seen from below"
+end)
+
 demand "fasteners.seen_below" {
   title = "No nail points showing below open eaves",
   stage = "final",
   when = {
     function(job) return shingles_only(job), "only asphalt shingles are judged here" end,
-    said "fasteners.seen_below",
+    either { said "fasteners.seen_below", shows_deck },
     on { "fasteners.hidden_at_eaves_wanted", otherwise = "nail points may show here" },
   },
   fact = "fasteners.seen_below", wants = false, shown = "no nail points below open eaves",
