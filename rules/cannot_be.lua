@@ -221,6 +221,39 @@ impossible "a wood fire has a chimney" {
   end,
 }
 
+local function lists_skylight(job)
+  for _, hole in ipairs(job.roof.penetrations) do
+    if hole.kind == "skylight" then return true end
+  end
+  return false
+end
+
+-- What is not listed is flashed by nobody's word.
+impossible "a skylight that is changed goes through the roof" {
+  at = "roof.penetrations",
+  ask_back = true,
+  when = function(job)
+    if job.scope.skylights_changed and not lists_skylight(job) then
+      return "lists no skylight, but /scope/skylights_changed says that one is put in or changed: "
+        .. "list it, with its flashing (one that is taken out for good is meant)"
+    end
+  end,
+}
+
+impossible "a stripped plane with an underlayment gets it" {
+  at = "scope.new_underlayment",
+  ask_back = true,
+  when = function(job)
+    if job.scope.new_underlayment or job.scope.method ~= "tear-off" then return end
+    for i, slope in ipairs(job.roof.slopes) do
+      if known(slope, "underlayment") and slope.underlayment.plies > 0 then
+        return "says that none is laid, but the old covering is torn off and /roof/slopes/"
+          .. i - 1 .. "/underlayment says what is laid there (old felt that stays is meant)"
+      end
+    end
+  end,
+}
+
 -- Values that can hardly be meant ------------------------------------------------------
 
 -- "12:3" for 3:12; "30:12" for 3:12; "70 deg" for 70 %.

@@ -162,6 +162,36 @@ cases "cannot_be.chimney" {
     expect = "usable" },
 }
 
+local function skylight(kind)
+  return { ["scope.skylights_changed"] = true, ["roof.penetrations"] = {
+    { name = "one", kind = kind, width_in = 22 } } }
+end
+
+cases "cannot_be.skylight" {
+  under = "model/irc-2021",
+  { "a skylight changed, and only a pipe listed", with = skylight "pipe", expect = "refused",
+    says = "/scope/skylights_changed says" },
+  { "listed", with = skylight "skylight", expect = "usable" },
+  { "taken out for good", with = meant("/roof/penetrations", skylight "pipe"),
+    expect = "usable" },
+  { "none changed", with = { ["scope.skylights_changed"] = false }, expect = "usable" },
+}
+
+-- Said both ways, a permit that goes by new underlayment would not be asked for.
+local TORN_OFF = { ["scope.new_underlayment"] = false }
+cases "cannot_be.underlayment" {
+  under = "model/irc-2021",
+  { "torn off, and felt listed", with = TORN_OFF, expect = "refused",
+    says = "/roof/slopes/0/underlayment says what is laid there" },
+  { "the old felt stays", with = meant("/scope/new_underlayment", TORN_OFF), expect = "usable" },
+  { "laid", with = { ["scope.new_underlayment"] = true }, expect = "usable" },
+  { "none listed", with = TORN_OFF, without = { "underlayments", "roof.slopes[1].underlayment",
+    "roof.slopes[2].underlayment", "roof.slopes[3].underlayment" }, expect = "usable" },
+  { "an overlay", with = { ["scope.new_underlayment"] = false, ["scope.method"] = "overlay",
+    ["existing.layers_removed"] = 0, ["existing.coverings[1].removed"] = false,
+    ["decks[1].work"] = "kept", ["decks[1].replaced_sqft"] = 0 }, expect = "usable" },
+}
+
 local function pitch(text) return { ["roof.slopes[1].pitch"] = text } end
 
 cases "cannot_be.steep" {
@@ -272,6 +302,8 @@ cases "fasteners.eave_penetration" {
   { "to the ridge", with = { ["roof.edges[1].deck_in"] = 182 }, expect = "usable" },
   { "past it", with = { ["roof.edges[1].deck_in"] = 182.1 }, expect = "refused",
     says = "on a plane of 15.17 ft" },
+  { "a rake's past the other side", with = { ["roof.edges[4].deck_in"] = 481 },
+    expect = "refused", says = "on a plane of 40 ft" },
   { "along a wall", with = { ["roof.edges[8].kind"] = "sidewall",
     ["roof.edges[8].deck_in"] = 16 }, expect = "refused",
     says = "is not open below" },
@@ -338,4 +370,14 @@ cases "cannot_be.old_layers" {
     says = "of every plane of the roof more than 1 come off" },
   { "stripped but for one plane", expect = "usable",
     with = on_each("old_layers_removed", 2, on_porch(2, 1, ONE_LEFT)) },
+}
+
+cases "cannot_be.slips" {
+  under = "model/irc-2021",
+  { "valleys by the foot, and none listed", with = { ["roof.valley_ft"] = 30 },
+    expect = "refused", says = "lists none, but /roof/valley_ft says 30 ft" },
+  { "a lap of the whole roll", with = { ["underlayments[1].roll_width_in"] = 36,
+    ["underlayments[1].head_lap_in"] = 35.5 }, expect = "refused", says = "leaves nothing" },
+  { "an inch that shows", with = { ["underlayments[1].roll_width_in"] = 36,
+    ["underlayments[1].head_lap_in"] = 35 }, expect = "usable" },
 }
