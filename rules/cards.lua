@@ -95,6 +95,33 @@ about "House" {
   end,
 }
 
+local function gets_what(slope)
+  if slope.gets == "old_stays" then return "keeps its old covering" end
+  return "gets " .. in_words(slope.gets)
+end
+
+-- Where planes differ: what is said of each, and which are taken for the job's covering only
+-- because nothing else is said of them.
+about "Planes" {
+  says = function(job)
+    if not planes_differ(job) then return nil end
+    local told, taken = {}, {}
+    for i, slope in ipairs(job.roof.slopes) do
+      local name = name_of(slope, "plane " .. i)
+      if not known(slope, "gets") then
+        table.insert(taken, name)
+      elseif not gets_covering(slope) then
+        table.insert(told, name .. " " .. gets_what(slope))
+      end
+    end
+    if #taken > 0 then
+      table.insert(told, "taken for the job's covering, nothing else being said: "
+        .. table.concat(taken, ", "))
+    end
+    return table.concat(told, "; ")
+  end,
+}
+
 -- What was asked back and called meant, for whoever looks at the job again.
 about "Meant" {
   says = function(job)

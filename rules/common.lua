@@ -22,6 +22,16 @@ end)
 local by_contractor = no { is { "permit.holder", "owner" },
   otherwise = "the owner takes out the permit" }
 
+-- "common_8d" is a word for the job file; people say "common 8d".
+local function in_words(kind)
+  local words = ""
+  for i = 1, #kind do
+    local letter = string.sub(kind, i, i)
+    words = words .. (letter == "_" and " " or letter)
+  end
+  return words
+end
+
 local function is_wood_kind(kind)
   return kind == "wood_shingle" or kind == "wood_shake"
 end
@@ -919,6 +929,7 @@ common {
   NOT_JUDGED_HERE = NOT_JUDGED_HERE,
   gets_covering = gets_covering,
   by_contractor = by_contractor,
+  in_words = in_words,
   is_wood_kind = is_wood_kind,
   as_date = as_date,
   is_recent = is_recent,

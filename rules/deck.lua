@@ -704,16 +704,6 @@ local stands_in_for = reads({
   return nil
 end)
 
--- "common_8d" is a word for the job file; people say "common 8d".
-local function in_words(kind)
-  local words = ""
-  for i = 1, #kind do
-    local letter = string.sub(kind, i, i)
-    words = words .. (letter == "_" and " " or letter)
-  end
-  return words
-end
-
 -- Framing too light for the table's own nails.
 local is_light_framing = reads({
   is_panels,

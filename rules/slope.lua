@@ -15,11 +15,18 @@ local LEAST = {
   spray_foam = "slope.least.spray_foam",
 }
 
--- What goes on the plane, and whether that is the job's own covering.
+-- What goes on the plane; whether that is the job's own covering; and whether it is only taken
+-- for that, because other planes get another and nothing is said of this one.
 local covering_of = reads({ gets_covering, facts = { "covering.kind" } }, function(job, slope)
-  if gets_covering(slope) then return job.covering.kind, true end
-  return slope.gets, false
+  local differ = planes_differ(job)
+  if not gets_covering(slope) then return slope.gets, false, false end
+  return job.covering.kind, true, differ and not known(slope, "gets")
 end)
+
+local function say_if(taken, judged)
+  if not taken then return judged end
+  return judged:say("What this plane gets is not said (gets): it is taken for the job's covering.")
+end
 
 rule "slope.least" {
   title = "Least slope for the covering",
@@ -34,22 +41,24 @@ rule "slope.least" {
     return covering_of(job, slope) ~= "old_stays", "the old covering of this plane stays"
   end,
   judge = function(job, figure, slope)
-    local kind, own = covering_of(job, slope)
-    if LEAST[kind] then return at_least(slope.pitch, figure(LEAST[kind]), "rise_in_12") end
+    local kind, own, taken = covering_of(job, slope)
+    if LEAST[kind] then
+      return say_if(taken, at_least(slope.pitch, figure(LEAST[kind]), "rise_in_12"))
+    end
     if kind ~= "metal_panel" then
       cannot_tell(NOT_JUDGED_HERE)
     end
     -- Seams differ; lapped and unsealed needs the most, so that much does for all.
     local least = figure "slope.least.metal_panel_lapped"
     if as_printed(slope.pitch, "rise_in_12") >= least then
-      return at_least(slope.pitch, least, "rise_in_12")
+      return say_if(taken, at_least(slope.pitch, least, "rise_in_12"))
     end
     if not own then
       cannot_tell("how the panels of this plane are joined is not told: that decides on a slope "
         .. "so low")
     end
-    return at_least(slope.pitch, figure("slope.least.metal_panel_" .. job.covering.metal_seam),
-      "rise_in_12")
+    return say_if(taken, at_least(slope.pitch,
+      figure("slope.least.metal_panel_" .. job.covering.metal_seam), "rise_in_12"))
   end,
   mend = "Use a covering made for that slope on this plane.",
 }

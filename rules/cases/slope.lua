@@ -246,3 +246,21 @@ cases "ice_barrier.reach" {
   { "the porch's old covering stays", with = { ["roof.slopes[3].gets"] = "old_stays" },
     expect = "not_applicable", where = "porch eave" },
 }
+
+-- A plane of which nothing is said, beside one that gets another covering.
+cases "slope.least" {
+  under = "model/irc-2021", with = { ["roof.slopes[3].gets"] = "modified_bitumen",
+    ["roof.slopes[1].gets"] = "new_covering" },
+  { "taken for the job's covering, and told", expect = "pass", where = "main back",
+    says = "is taken for the job's covering" },
+  { "too flat for it, and told", with = { ["roof.slopes[2].pitch"] = "1.9:12" }, expect = "fail",
+    where = "main back", says = "is taken for the job's covering" },
+}
+cases "slope.least" {
+  under = "model/irc-2021", with = { ["covering.kind"] = "metal_panel",
+    ["covering.metal_seam"] = "standing", ["roof.slopes[3].gets"] = "modified_bitumen" },
+  { "metal on a plane of which nothing is said", expect = "pass", where = "main back",
+    says = "is taken for the job's covering" },
+  { "and lower than lapped seams may be", with = { ["roof.slopes[2].pitch"] = "2:12" },
+    expect = "pass", where = "main back", says = "is taken for the job's covering" },
+}

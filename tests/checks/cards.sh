@@ -52,6 +52,16 @@ what="a final without a look at the deck" words=$(card porch-tear-off final porc
 before 'Left open at earlier stages: ' '= the back ='
 before '= the back =' 'Nail spacing along panel edges 6 in or less'
 
+# A porch that gets another covering: what is said of the other planes, and what is not.
+what="planes that differ"
+differing=$(sed 's/"name": "porch",/& "gets": "modified_bitumen",/; s/"name": "main front",/& "gets": "new_covering",/' \
+    "$source/rules/cases/base.json")
+words=$("$program" card --home "$source" --stage permit - <<< "$differing" | tr -s ' \n' ' ')
+says "Planes porch gets modified bitumen; taken for the job's covering, nothing else being said: main back"
+what="planes that do not" words=$("$program" card --home "$source" --stage permit \
+    "$source/rules/cases/base.json" | tr -s ' \n' ' ')
+says_not "Planes "
+
 # A job that leaves dozens of questions open, in a place that asks for every paper: all of
 # it fits two sides. A paper the job says is there is ticked by its title; of many
 # questions the number of rules that wait is told; of a place of which nothing was read,
