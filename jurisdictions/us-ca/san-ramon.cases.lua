@@ -13,6 +13,15 @@ cases "permit.by_plane_share" {
     expect = "not_applicable", where = "porch" },
 }
 
+-- Without a permit, visits go with what calls for one.
+cases "inspection.final" {
+  under = "us-ca/san-ramon", from = "paperwork",
+  { "more than a quarter of one plane", with = plane(26), expect = "pass" },
+  { "a quarter of each plane", with = { ["permit.status"] = "none",
+    ["roof.slopes[1].replaced_percent"] = 25, ["roof.slopes[2].replaced_percent"] = 25,
+    ["roof.slopes[3].replaced_percent"] = 25 }, expect = "not_applicable" },
+}
+
 cases "inspection.deputy" {
   under = "us-ca/san-ramon",
   { "not known whether there is one", with = { ["roof.slopes[3].pitch"] = "0.2:12" },

@@ -35,6 +35,15 @@ at_limit("drip_edge.down", "drip_edge.down_in", 0.5, 0.49)
 at_limit("drip_edge.back", "drip_edge.back_in", 2, 1.9)
 at_limit("drip_edge.fastener_spacing", "drip_edge.fastener_spacing_in", 4, 4.1)
 
+local function without_metal()
+  local all = inside()
+  for i = 1, 9 do all["roof.edges[" .. i .. "].drip_edge"] = false end
+  return all
+end
+cases "drip_edge.face" {
+  under = ZONE, date = DAY,
+  { "no metal anywhere", with = without_metal(), expect = "not_applicable" },
+}
 cases "drip_edge.joints_cemented" {
   under = ZONE, date = DAY,
   { "cemented", with = inside { ["drip_edge.joints_cemented"] = true }, expect = "pass" },
@@ -359,6 +368,10 @@ cases "deck.zone_gable" {
     expect = "open" },
 }
 -- On the roof what was measured counts.
+cases "deck.zone_spacing" {
+  under = ZONE, date = DAY,
+  { "boards", with = old { kind = "board" }, expect = "not_applicable" },
+}
 cases "deck.zone_spacing" {
   under = ZONE, date = DAY, stage = "deck",
   { "measured at 6", with = old { ["nails.measured_edge_spacing_in"] = { 6, 5.5 },

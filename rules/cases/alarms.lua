@@ -148,6 +148,8 @@ cases "alarms.gas_vents" {
   { "not looked at", without = { "house.gas_vents_fit" }, expect = "open" },
   { "no gas", with = { ["house.co_sources"] = { "fireplace" } }, expect = "not_applicable" },
   { "fires not told", without = { "house.co_sources" }, expect = "open" },
+  { "a list without any", with = { ["house.co_sources"] = {} }, expect = "open",
+    says = "say none, or which" },
   { "the model code does not look", under = "model/irc-2021", expect = "not_applicable" },
 }
 

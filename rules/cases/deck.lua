@@ -402,6 +402,12 @@ cases "deck.nail_closest" {
       ["decks[1].nails.measured_field_spacing_in"] = { 6 },
       ["decks[1].nails.measured_gable_spacing_in"] = { 4 } },
     expect = "warn", found = 2.5, required = 3 },
+  { "the band measured closer", stage = "deck",
+    with = { ["decks[1].nails.measured_edge_spacing_in"] = { 6 },
+      ["decks[1].nails.measured_field_spacing_in"] = { 6 },
+      ["decks[1].nails.measured_gable_spacing_in"] = { 4 },
+      ["decks[1].nails.measured_band_spacing_in"] = { 4, 2 } },
+    expect = "warn", found = 2, required = 3 },
 }
 
 cases "deck.nail_edge_distance" {

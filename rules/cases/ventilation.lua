@@ -395,3 +395,25 @@ cases "ventilation.net_free_area" {
     ["attics[1].vents[2].length_ft"] = 1 }, without = { "site.climate_zone" }, expect = "fail",
     where = "attic" },
 }
+
+-- 1,500 sq ft / 300 is 720 sq in; of the base job's vents 432 sq in are high and 540 low.
+cases "ventilation.high_share" {
+  under = "model/irc-2021", with = { as_meant = { { at = "/attics" } },
+    ["attics[1].area_sqft"] = 1500 },
+  { "none near enough to the ridge", with = { ["attics[1].vents[1].below_ridge_ft"] = 6 },
+    expect = "fail", found = 540, required = 720, says = "do not count" },
+}
+-- Where either condition will do.
+cases "ventilation.retarder" {
+  under = "model/irc-2012", with = { as_meant = { { at = "/attics" } },
+    ["attics[1].area_sqft"] = 1500, ["site.climate_zone"] = "6A" },
+  { "the split does", with = { ["attics[1].vapor_retarder"] = "none",
+    ["attics[1].vents[1].length_ft"] = 20 }, expect = "not_applicable" },
+}
+cases "ventilation.net_free_area" {
+  under = "model/irc-2012", with = { as_meant = { { at = "/attics" } },
+    ["attics[1].area_sqft"] = 1500, ["site.climate_zone"] = "6A" },
+  { "short of the smaller area, which the retarder alone allows",
+    with = { ["attics[1].vents[1].length_ft"] = 10, ["attics[1].vents[2].length_ft"] = 40 },
+    expect = "fail", found = 540, required = 1440 },
+}
