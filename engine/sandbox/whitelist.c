@@ -197,13 +197,16 @@ static void push_sorted_keys(lua_State *lua)
     sort_list(lua, -1, (size_t)count, 0);
 }
 
-/* Upvalues: the keys, the position. */
+/* Upvalues: which key comes after each, and the first. A script may keep this function and
+ * give it what it likes. */
 static int next_sorted(lua_State *lua)
 {
-    const lua_Integer at = lua_tointeger(lua, lua_upvalueindex(2)) + 1;
-    lua_pushinteger(lua, at);
-    lua_replace(lua, lua_upvalueindex(2));
-    lua_rawgeti(lua, lua_upvalueindex(1), at);
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    lua_settop(lua, 2);
+    if (lua_isnil(lua, 2))
+        lua_pushvalue(lua, lua_upvalueindex(2));
+    else
+        lua_rawget(lua, lua_upvalueindex(1));
     if (lua_isnil(lua, -1))
         return 1;
     lua_pushvalue(lua, -1);
@@ -211,12 +214,26 @@ static int next_sorted(lua_State *lua)
     return 2;
 }
 
+/* Pops the list of keys on top; pushes the table of which comes after each, and the first. */
+static void link_keys(lua_State *lua)
+{
+    const lua_Integer count = (lua_Integer)lua_rawlen(lua, -1);
+    lua_createtable(lua, 0, (int)count);
+    for (lua_Integer i = 1; i < count; i++) {
+        lua_rawgeti(lua, -2, i);
+        lua_rawgeti(lua, -3, i + 1);
+        lua_rawset(lua, -3);
+    }
+    lua_rawgeti(lua, -2, 1);
+    lua_remove(lua, -3);
+}
+
 /* Lua's own order of keys changes from run to run; a report may not. */
 static int sorted_pairs(lua_State *lua)
 {
     lua_settop(lua, 1);
     push_sorted_keys(lua);
-    lua_pushinteger(lua, 0);
+    link_keys(lua);
     lua_pushcclosure(lua, next_sorted, 2);
     lua_pushvalue(lua, 1);
     return 2;

@@ -55,6 +55,9 @@ static void what_is_there_works(void **state)
         "local t = { 1, 2 } table.insert(t, 3, 5) assert(table.remove(t, 1) == 1 and #t == 2)",
         ("local s = '' for k, v in pairs { b = 2, a = 1, [10] = 0, [2] = 9 } do s = s .. k .. v end\n"
          "assert(s == '29100a1b2', s)"),
+        /* The step remembers nothing: else one rule could tell another how often it ran. */
+        "local step, t = pairs { b = 2, a = 1 } assert(step(t) == 'a' and step(t) == 'a')\n"
+        "assert(step(t, 'a') == 'b' and step(t, 'b') == nil and step(t, 'c') == nil)",
         "local k, v = next { b = 2, a = 1 } assert(k == 'a' and v == 1)",
         "local t = { b = 2, a = 1 } assert(next(t, 'a') == 'b' and next(t, 'b') == nil)",
         "assert(next {} == nil)",
