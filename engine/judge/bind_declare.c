@@ -101,7 +101,9 @@ int declare_refuse(lua_State *lua, const char *format, ...)
     abort(); /* lua_error does not return, but is not declared so */
 }
 
-void declare_keys(lua_State *lua, const char *const *known)
+/* In the order of their names: which of several is told of must not hang on where Lua has
+ * them. */
+static void refuse_keys(lua_State *lua, const char *const *known)
 {
     const struct keys *keys = keys_push(lua, -1);
     if (keys->others)
@@ -116,6 +118,20 @@ void declare_keys(lua_State *lua, const char *const *known)
         declare_refuse(lua, "unknown key \"%s\"", key);
     }
     lua_pop(lua, 1);
+}
+
+void declare_keys(lua_State *lua, const char *const *known)
+{
+    size_t count = 0;
+    bool all = true;
+    struct nearest nearest;
+    for (lua_pushnil(lua); lua_next(lua, -2) != 0; lua_pop(lua, 1), count++)
+        all = all && lua_type(lua, -2) == LUA_TSTRING
+              && nearest_among(&nearest, lua_tostring(lua, -2), known);
+    if (all)
+        sandbox_charge(lua, count);
+    else
+        refuse_keys(lua, known);
 }
 
 /* Zeroed memory that outlives the call; raises when out of memory. */

@@ -141,13 +141,13 @@ static void read_parts(lua_State *lua, struct reading_row *reading, struct condi
 
 void declare_check_word(lua_State *lua, const struct field *field, const char *word)
 {
-    struct nearest nearest;
-    nearest_start(&nearest, word);
-    for (size_t i = 0; i < field->choice_count; i++) {
+    for (size_t i = 0; i < field->choice_count; i++)
         if (strcmp(field->choices[i], word) == 0)
             return;
+    struct nearest nearest;
+    nearest_start(&nearest, word);
+    for (size_t i = 0; i < field->choice_count; i++)
         nearest_offer(&nearest, field->choices[i]);
-    }
     declare_refuse(lua, "%s is never \"%s\"; the nearest is \"%s\"", field->path, word,
                    nearest.name == NULL ? "none" : nearest.name);
 }

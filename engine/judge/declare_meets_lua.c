@@ -166,13 +166,12 @@ static enum sense limit_sense(lua_State *lua, const struct reading_row *reading,
 static size_t add_table(lua_State *lua, const char *name, const struct figure **among, size_t count)
 {
     const struct profile *profile = declaring_of(lua)->book->profile;
-    const size_t length = strlen(name) - 1;
-    for (size_t i = 0; i < profile->figure_count; i++) {
-        if (strncmp(profile->figures[i].name, name, length) != 0)
-            continue;
+    size_t rows;
+    const struct figure *figures = profile_table(profile, name, strlen(name) - 1, &rows);
+    for (size_t i = 0; i < rows; i++) {
         if (count == AMONG_MOST)
             declare_refuse(lua, "a limit is reckoned from more than %d figures", AMONG_MOST);
-        among[count++] = &profile->figures[i];
+        among[count++] = &figures[i];
     }
     return count;
 }

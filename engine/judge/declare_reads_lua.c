@@ -37,6 +37,16 @@ struct reading {
     size_t elsewhere_count;
 };
 
+/* The lists are left as they are: thousands of entries, of which few are ever filled. */
+static void begin(struct reading *reading, struct reads_part *part, bool of_helper, bool lenient)
+{
+    reading->of_helper = of_helper;
+    reading->lenient = lenient;
+    reading->part = part;
+    reading->fact_count = reading->of_place_count = 0;
+    reading->figure_count = reading->elsewhere_count = 0;
+}
+
 static int refuse(lua_State *lua, const struct reading *reading, const char *what)
 {
     if (reading->of_helper)
@@ -212,11 +222,11 @@ static void add_elsewhere(lua_State *lua, struct reading *reading, const char *n
 static size_t add_table(lua_State *lua, struct reading *reading, const char *name, size_t length)
 {
     const struct profile *profile = declaring_of(lua)->book->profile;
-    const size_t before = reading->figure_count;
-    for (size_t i = 0; i < profile->figure_count; i++)
-        if (strncmp(profile->figures[i].name, name, length) == 0)
-            add_figure(lua, reading, &profile->figures[i], true);
-    return reading->figure_count - before;
+    size_t count;
+    const struct figure *figures = profile_table(profile, name, length, &count);
+    for (size_t i = 0; i < count; i++)
+        add_figure(lua, reading, &figures[i], true);
+    return count;
 }
 
 static void read_figure(lua_State *lua, struct reading *reading, const char *name)
@@ -319,9 +329,9 @@ static struct reads_part *read_part(lua_State *lua, bool of_helper, bool lenient
     const struct profile *profile = declaring_of(lua)->book->profile;
     /* What several editions have in common need not have all their figures. */
     const bool part_of_law = profile != NULL && profile->base_only;
-    struct reading reading = {.of_helper = of_helper, .lenient = lenient || part_of_law};
+    struct reading reading;
     struct reads_part *part = declare_keep(lua, 1, sizeof(*part));
-    reading.part = part;
+    begin(&reading, part, of_helper, lenient || part_of_law);
     part->file = declaring_of(lua)->file;
     part->line = line;
     check_keys(lua, &reading);

@@ -25,6 +25,16 @@ const struct rule *rulebook_rule(const struct rulebook *book, const char *id)
     return rule != NULL && strcmp(rule->id, id) == 0 ? rule : NULL;
 }
 
+/* In their order nothing stands between a topic and its rules: a dot comes before all else that
+ * an id may hold. */
+bool rulebook_names(const struct rulebook *book, const char *name)
+{
+    const size_t place = place_of(book, name), length = strlen(name);
+    const char *id = place == book->rule_count ? NULL : book->by_id[place]->id;
+    return id != NULL && strncmp(id, name, length) == 0
+           && (id[length] == '\0' || id[length] == '.');
+}
+
 bool rulebook_add(struct rulebook *book, struct rule *rule)
 {
     const size_t place = place_of(book, rule->id);

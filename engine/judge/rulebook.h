@@ -151,6 +151,9 @@ struct rulebook *rulebook_load(const char *home, const struct profile *profile,
 /* The rule of this id, or NULL. */
 const struct rule *rulebook_rule(const struct rulebook *book, const char *id);
 
+/* Is it a rule's id, or the topic of one? */
+bool rulebook_names(const struct rulebook *book, const char *name);
+
 /* Adds one whose id no rule has, in its order. False when out of memory. */
 bool rulebook_add(struct rulebook *book, struct rule *rule);
 

@@ -182,22 +182,13 @@ static void check_drops(const struct declaring *reading)
     }
 }
 
-static bool names_a_rule(const struct rulebook *book, const char *name)
-{
-    const size_t length = strlen(name);
-    for (const struct rule *r = book->rules; r != NULL; r = r->next)
-        if (strncmp(r->id, name, length) == 0 && (r->id[length] == '\0' || r->id[length] == '.'))
-            return true;
-    return false;
-}
-
 /* A name on a card that no rule answers to would leave a rule out of its place. */
 static void check_cards(const struct declaring *reading)
 {
     for (int stage = 0; stage < STAGE_COUNT; stage++)
         for (const struct card_part *p = reading->book->cards[stage]; p != NULL; p = p->next)
             for (size_t i = 0; i < p->names.count; i++)
-                if (!names_a_rule(reading->book, p->names.items[i]))
+                if (!rulebook_names(reading->book, p->names.items[i]))
                     problem_at_line(reading->problems, PROBLEM_RULES, p->file, p->line, 0,
                                     "the card \"%s\" lists \"%s\", which is no rule and no "
                                     "topic",

@@ -178,11 +178,16 @@ const struct place_fact *profile_fact(const struct profile *profile, const char 
 /* By whom the rule is dropped, the nearest place last said; or NULL. */
 const struct drop *profile_drop(const struct profile *profile, const char *rule);
 
-/* The figure of this name, or NULL. */
 /* False where the figure stands behind a switch that is off: then it binds nobody. */
 bool profile_binds(const struct profile *profile, const struct figure *figure);
 
+/* The figure of this name, or NULL. */
 const struct figure *profile_figure(const struct profile *profile, const char *name);
+
+/* The figures whose names begin with so many letters of this: the first of *count, which stand
+ * together. */
+const struct figure *profile_table(const struct profile *profile, const char *prefix, size_t length,
+                                   size_t *count);
 
 void profile_free(struct profile *profile);
 

@@ -110,6 +110,24 @@ const struct figure *profile_figure(const struct profile *profile, const char *n
     return profile_figure_among(profile, profile->figure_count, name);
 }
 
+const struct figure *profile_table(const struct profile *profile, const char *prefix, size_t length,
+                                   size_t *count)
+{
+    size_t low = 0, high = profile->figure_count;
+    while (low < high) {
+        const size_t middle = low + (high - low) / 2;
+        if (strncmp(profile->figures[middle].name, prefix, length) < 0)
+            low = middle + 1;
+        else
+            high = middle;
+    }
+    *count = 0;
+    while (low + *count < profile->figure_count
+           && strncmp(profile->figures[low + *count].name, prefix, length) == 0)
+        ++*count;
+    return &profile->figures[low];
+}
+
 bool profile_binds(const struct profile *profile, const struct figure *figure)
 {
     const struct figure *lever = figure->behind == NULL ? NULL
