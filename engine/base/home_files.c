@@ -61,8 +61,7 @@ static bool is_folder(const struct pack *pack, const char *path)
     return length == 0;
 }
 
-/* FILE_READ: it is there, and *file points into the pack. */
-static enum file_result find_inside(const char *path, struct packed_file *file)
+enum file_result home_files_find_inside(const char *path, struct packed_file *file)
 {
     char plain[PATH_MAX];
     const struct pack pack = home_files_packed();
@@ -76,7 +75,7 @@ static enum file_result find_inside(const char *path, struct packed_file *file)
 static enum file_result read_inside(char **text, size_t *length, const char *path, size_t limit)
 {
     struct packed_file file;
-    const enum file_result result = find_inside(path, &file);
+    const enum file_result result = home_files_find_inside(path, &file);
     if (result != FILE_READ)
         return result;
     if (file.length > limit)
@@ -139,7 +138,7 @@ static int each_inside(const char *folder, const char *ending, int depth,
 bool home_files_has(const char *home, const char *path)
 {
     struct packed_file file;
-    return home_files_inside(home) ? find_inside(path, &file) == FILE_READ
+    return home_files_inside(home) ? home_files_find_inside(path, &file) == FILE_READ
                                    : home_folder_has(home, path);
 }
 

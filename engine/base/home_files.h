@@ -25,6 +25,9 @@ bool home_files_has(const char *home, const char *path);
 enum file_result home_files_read(char **text, size_t *length, const char *home, const char *path,
                                  size_t limit);
 
+/* A file of the home inside, where it stands in the program. */
+enum file_result home_files_find_inside(const char *path, struct packed_file *file);
+
 /* Calls visit(data, path) for each file in home/folder whose name ends in ending, in
  * pack_order, going at most `depth` folders deeper; hidden ones are passed over. Returns
  * -1, with errno set, when out of memory (ENOMEM) or when the folder cannot be read. */

@@ -2,8 +2,8 @@
 
 #include <string.h>
 
-/* An entry is "LENGTH PATH\n", its bytes, "\n". A pack that is cut short ends the walk: nothing
- * past its end is read. */
+/* An entry is "LENGTH PATH\n", its bytes, and a zero byte. A pack that is cut short ends the
+ * walk: nothing past its end is read. */
 bool pack_next(const struct pack *pack, size_t *at, struct packed_file *file)
 {
     const char *p = pack->bytes + *at, *end = pack->bytes + pack->length;
@@ -14,7 +14,7 @@ bool pack_next(const struct pack *pack, size_t *at, struct packed_file *file)
     if (p == end || *p != ' ')
         return false;
     const char *path = p + 1, *line_end = memchr(path, '\n', (size_t)(end - path));
-    if (line_end == NULL || (size_t)(end - line_end) < length + 2)
+    if (line_end == NULL || (size_t)(end - line_end) < length + 2 || line_end[1 + length] != '\0')
         return false;
     *file = (struct packed_file){path, (size_t)(line_end - path), line_end + 1, length};
     *at = (size_t)(line_end + 1 - pack->bytes) + length + 1;

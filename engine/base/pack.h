@@ -1,8 +1,8 @@
 /* pack.h - many files in one run of bytes.
  *
- * Each file is a line "LENGTH PATH\n", LENGTH bytes, and "\n"; the files stand in
- * pack_order. A pack is only looked at, never changed: what it holds belongs to whoever
- * made it.
+ * Each file is a line "LENGTH PATH\n", LENGTH bytes, and a zero byte, so that it can be read
+ * where it stands; the files stand in pack_order. A pack is only looked at, never changed:
+ * what it holds belongs to whoever made it.
  */
 #ifndef EAVEMARK_BASE_PACK_H
 #define EAVEMARK_BASE_PACK_H
@@ -16,11 +16,10 @@ struct pack {
     size_t length;
 };
 
-/* Neither text is terminated. */
 struct packed_file {
-    const char *path;
+    const char *path; /* not terminated */
     size_t path_length;
-    const char *bytes;
+    const char *bytes; /* terminated */
     size_t length;
 };
 

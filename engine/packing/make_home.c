@@ -61,7 +61,7 @@ static void write_file(struct making *making, const char *folder, const char *pa
 {
     fprintf(making->out, "%zu %s%s%s\n", length, folder, *path == '\0' ? "" : "/", path);
     fwrite(bytes, 1, length, making->out);
-    fputc('\n', making->out);
+    fputc('\0', making->out);
 }
 
 static const struct source *read_packed(struct making *making, const char *path,

@@ -33,7 +33,7 @@ static void add_file(void *data, const char *path)
     }
     fprintf(packing->out, "%zu %s\n", length, path);
     fwrite(text, 1, length, packing->out);
-    fputc('\n', packing->out);
+    fputc('\0', packing->out);
     packing->count++;
     free(text);
 }

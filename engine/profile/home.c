@@ -54,27 +54,52 @@ static struct source *sources_find(const struct sources *sources, const char *pa
     return NULL;
 }
 
-static bool is_packed(const char *path, const char *text, size_t length)
-{
-    const struct pack pack = home_files_packed();
-    struct packed_file file;
-    return pack_find(&pack, path, &file) && file.length == length
-           && memcmp(file.bytes, text, length) == 0;
-}
-
-/* Terminated, though the file need not be. */
-static const struct source *keep_source(struct arena *arena, struct sources *sources,
-                                        const char *path, const char *text, size_t length)
+/* What is packed stays where it stands: its bytes last as long as the program. */
+static struct source *note_source(struct arena *arena, struct sources *sources, const char *path,
+                                  const char *text, size_t length, bool packed)
 {
     struct source *source = arena_alloc(arena, sizeof(*source));
     char *name = arena_copy(arena, path);
-    char *copy = arena_copy_n(arena, text, length);
-    if (source == NULL || name == NULL || copy == NULL)
+    if (source == NULL || name == NULL || text == NULL)
         return NULL;
-    *source = (struct source){name, copy, length, is_packed(path, text, length), sources->first};
+    *source = (struct source){name, text, length, packed, sources->first};
     sources->first = source;
     sources->count++;
     return source;
+}
+
+static enum file_result read_inside(struct arena *arena, struct sources *sources, const char *path,
+                                    const struct source **source)
+{
+    struct packed_file file;
+    const enum file_result result = home_files_find_inside(path, &file);
+    if (result != FILE_READ || file.length > SOURCE_LARGEST)
+        return result == FILE_READ ? FILE_TOO_LARGE : result;
+    /* One with ".." in it is not the path that things were made under. */
+    const bool same = strncmp(file.path, path, file.path_length) == 0
+                      && path[file.path_length] == '\0';
+    *source = note_source(arena, sources, path, file.bytes, file.length, same);
+    return FILE_READ;
+}
+
+static enum file_result read_folder(const char *home, struct arena *arena, struct sources *sources,
+                                    const char *path, const struct source **source)
+{
+    const struct pack pack = home_files_packed();
+    struct packed_file file;
+    char *text = NULL;
+    size_t length = 0;
+    const enum file_result result = home_files_read(&text, &length, home, path, SOURCE_LARGEST);
+    if (result != FILE_READ)
+        return result;
+    if (pack_find(&pack, path, &file) && file.length == length
+        && memcmp(file.bytes, text, length) == 0)
+        *source = note_source(arena, sources, path, file.bytes, length, true);
+    else
+        *source = note_source(arena, sources, path, arena_copy_n(arena, text, length), length,
+                              false);
+    free(text);
+    return FILE_READ;
 }
 
 const struct source *home_read(const char *home, const char *path, struct arena *arena,
@@ -85,15 +110,14 @@ const struct source *home_read(const char *home, const char *path, struct arena 
     const struct source *known = sources_find(sources, path);
     if (known != NULL)
         return known;
-    char *text = NULL;
-    size_t length = 0;
-    const enum file_result result = home_files_read(&text, &length, home, path, SOURCE_LARGEST);
     const struct source *source = NULL;
+    const enum file_result result = home_files_inside(home)
+                                        ? read_inside(arena, sources, path, &source)
+                                        : read_folder(home, arena, sources, path, &source);
     if (result != FILE_READ)
         say_unreadable(problems, path, result);
-    else if ((source = keep_source(arena, sources, path, text, length)) == NULL)
+    else if (source == NULL)
         problem_out_of_memory(problems);
-    free(text);
     return source;
 }
 

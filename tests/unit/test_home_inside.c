@@ -185,16 +185,22 @@ static void bytes_that_are_no_pack_end_it(void **state)
 {
     (void)state;
     static const char *const BROKEN[] = {
-        "",          "x",          "5",        "5 a",
-        "5 a\nabcd", "5 a\nabcde", "-1 a\n\n", "99999999999999999999999999 a\nb\n"};
+        "",          "x",          "5",      "5 a",
+        "5 a\nabcd", "5 a\nabcde", "-1 a\n", "99999999999999999999999999 a\nb\n"};
     for (size_t i = 0; i < sizeof(BROKEN) / sizeof(BROKEN[0]); i++) {
         const struct pack pack = {BROKEN[i], strlen(BROKEN[i])};
         struct packed_file file;
         size_t at = 0;
         assert_false(pack_next(&pack, &at, &file));
     }
-    const struct pack two = {"1 a/b\nx\n0 a.lua\n\n", 18};
+    /* What is not ended by a zero byte could not be read where it stands. */
+    const struct pack unended = {"1 a\nx\n", 6};
+    const struct pack two = {"1 a/b\nx\0"
+                             "0 a.lua\n",
+                             18};
     struct packed_file file;
+    size_t begin = 0;
+    assert_false(pack_next(&unended, &begin, &file));
     assert_true(pack_find(&two, "a.lua", &file));
     assert_int_equal(file.length, 0);
     assert_false(pack_find(&two, "a", &file));

@@ -65,8 +65,11 @@ EXPORTED("page_set_made") void page_set_made(const char *bytes, size_t length)
     page_home_set_made(bytes, length);
 }
 
+/* To be opened again once all files are laid over. */
 EXPORTED("page_lay_over") int page_lay_over(const char *path, const char *text, size_t length)
 {
+    eavemark_close(handle);
+    handle = NULL;
     return page_home_lay_over(path, text, length);
 }
 

@@ -64,7 +64,7 @@ bool page_home_lay_over(const char *path, const char *text, size_t length)
     used += (size_t)snprintf(bytes + used, room - used, "%zu %s\n", length, path);
     memcpy(bytes + used, text, length);
     used += length;
-    bytes[used++] = '\n';
+    bytes[used++] = '\0';
     memcpy(bytes + used, home.bytes + to, home.length - to);
     page_home_set(bytes, used + home.length - to);
     /* It was made of the files as they came with the page; these are not those. */

@@ -12,7 +12,7 @@ void page_home_set(char *bytes, size_t length);
 void page_home_set_made(const char *bytes, size_t length);
 
 /* Puts a file in its place in the pack, instead of one of that path. False when out of
- * memory. What was read from the home before does not change by it. */
+ * memory. What was read from the home points into it: no handle may be open. */
 bool page_home_lay_over(const char *path, const char *text, size_t length);
 
 #endif
