@@ -60,6 +60,8 @@ static void end_file(struct declaring *reading, enum sandbox_stop stop)
         say_stop(reading, stop);
     else if (sandbox_overfull(reading->book->sandbox)) /* each file had that much */
         say_stop(reading, SANDBOX_MEMORY);
+    else
+        sandbox_tidy(reading->book->sandbox);
 }
 
 /* Runs one file; what stops it is told with the file and line. */

@@ -10,8 +10,11 @@ struct finding *run_blank_finding(struct run *run)
 {
     struct result *result = run->result;
     if (result->finding_count == run->capacity) {
-        /* As many as the job before had: batches are of houses much alike. */
-        const size_t before = run->judging.book->finding_count + 1;
+        /* As many as the job before had: batches are of houses much alike. Of the first, more
+         * than most houses have: what is not used is never touched. */
+        const struct rulebook *book = run->judging.book;
+        const size_t before = book->finding_count > 0 ? book->finding_count + 1
+                                                      : 4 * book->rule_count;
         const size_t capacity = run->capacity > 0 ? run->capacity * 2 : before > 64 ? before : 64;
         struct finding *findings = arena_room(&result->arena, capacity, sizeof(*findings));
         if (findings == NULL)

@@ -8,6 +8,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+enum { TIDY_BYTES = 256 * 1024 };
+
 /* The state's extra space holds our pointer, so that no script can reach it. */
 struct sandbox *sandbox_of(lua_State *lua)
 {
@@ -61,6 +63,22 @@ size_t sandbox_bytes(const struct sandbox *sandbox)
 {
     return heap_used(&sandbox->heap) + sandbox->heap.copy_size + sandbox->kept
            + frozen_bytes(&sandbox->frozen);
+}
+
+static int collect(lua_State *lua)
+{
+    lua_gc(lua, LUA_GCCOLLECT);
+    return 0;
+}
+
+/* Blocks given back do not refill any allowance: the limits are those of a heap that is never
+ * tidied. */
+void sandbox_tidy(struct sandbox *sandbox)
+{
+    if (heap_used(&sandbox->heap) < sandbox->tidied + TIDY_BYTES)
+        return;
+    sandbox_setup(sandbox, collect, NULL);
+    sandbox->tidied = heap_used(&sandbox->heap);
 }
 
 /* What calls leave behind --------------------------------------------------- */

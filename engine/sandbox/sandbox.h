@@ -85,6 +85,7 @@ struct sandbox {
     bool seen_untouched; /* after loading or the last job, and no call was made since */
     size_t kept_left;    /* of the file being loaded */
     size_t kept;         /* by all files so far */
+    size_t tidied;       /* bytes the heap held when it was last tidied */
     char message[SANDBOX_MESSAGE_BYTES];
 };
 
@@ -119,6 +120,10 @@ enum sandbox_stop sandbox_setup(struct sandbox *sandbox, lua_CFunction function,
 
 /* Calls function(data) under the limits of one judgement. */
 enum sandbox_stop sandbox_call(struct sandbox *sandbox, lua_CFunction function, void *data);
+
+/* Between calls, after packs were run: lets go of what they left lying, when it has come to be
+ * much. What is judged then has less to copy. No text of Lua's may be held outside. */
+void sandbox_tidy(struct sandbox *sandbox);
 
 /* Inside a call: makes the value on top of the stack a name that packs see;
  * pops it. */

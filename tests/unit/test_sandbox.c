@@ -312,6 +312,23 @@ static void the_heap_returns_to_what_was_kept(void **state)
     sandbox_close(sandbox);
 }
 
+/* What files leave lying is let go of between them; what they keep stays. */
+static void a_heap_is_tidied(void **state)
+{
+    (void)state;
+    static const char leaves[] = "for i = 1, 20000 do local t = { i, i + 1, i + 2, i + 3 } end";
+    struct sandbox *sandbox = sandbox_open();
+    assert_non_null(sandbox);
+    assert_int_equal(run(sandbox, leaves), SANDBOX_DONE);
+    const size_t used = heap_used(&sandbox->heap);
+    assert_true(used > 1024 * 1024);
+    sandbox_tidy(sandbox);
+    assert_int_equal(run(sandbox, leaves), SANDBOX_DONE);
+    assert_true(heap_used(&sandbox->heap) < used + used / 10);
+    assert_int_equal(run(sandbox, "assert(math.max(1, 3) == 3)"), SANDBOX_DONE);
+    sandbox_close(sandbox);
+}
+
 static void a_view_reads_but_does_not_write(void **state)
 {
     (void)state;
@@ -600,6 +617,7 @@ int main(void)
         cmocka_unit_test(a_source_has_a_size),
         cmocka_unit_test(the_place_is_told_once),
         cmocka_unit_test(the_heap_returns_to_what_was_kept),
+        cmocka_unit_test(a_heap_is_tidied),
         cmocka_unit_test(a_view_reads_but_does_not_write),
         cmocka_unit_test(two_files_share_no_surroundings),
         cmocka_unit_test(a_pack_sees_this_and_no_more),
