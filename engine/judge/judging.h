@@ -97,7 +97,7 @@ struct judging {
     size_t output;             /* and all rules of this job */
     const struct probe *probe; /* what whoever tries the rules wants (judge.h), or NULL */
     struct record record;
-    unsigned records;          /* begun so far */
+    unsigned records;          /* and trails, begun so far */
     const struct reads *reads; /* what the running function may read; NULL: any fact */
     struct given given;        /* to the running function */
     struct marks *marks;       /* numbers are given marked; NULL: as they are */

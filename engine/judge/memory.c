@@ -38,6 +38,7 @@ enum {
     TREES = 4096, /* powers of two: rules and functions times stages, thinly; */
     WORDS = 4096, /* values of all facts */
     WORD_UNKNOWN = 1,
+    STANDINGS = 16, /* more than spot.stands can be */
 };
 
 struct memory {
@@ -185,15 +186,19 @@ static unsigned word_find(struct memory *memory, struct arena *arena, struct spo
 
 /* Answers -------------------------------------------------------------------------------- */
 
-static inline size_t answer_of(struct memory *memory, struct arena *arena, const struct step *step,
+static inline size_t answer_of(struct memory *memory, struct arena *arena,
+                               const struct trail *trail, size_t index, const struct step *step,
                                struct spot *spot, bool keeping)
 {
     switch (step->kind) {
     case STEP_ITEM:
-        break;
+        return trail_is(trail, index, spot);
     case STEP_CHILD:
+        return spot->stands;
     case STEP_FOLLOW:
-        return spot == NULL ? 0 : spot->stands;
+        return spot == NULL || spot->stands == 0
+                   ? 0
+                   : spot->stands + STANDINGS * trail_is(trail, index, spot);
     case STEP_COUNT:
         return spot_count(arena, spot);
     case STEP_VALUE:
@@ -244,8 +249,9 @@ const void *memory_find(struct memory *memory, struct memory_key key, struct are
         struct spot *to = from == NULL ? NULL : step_to(arena, &fork->step, from, fields);
         if (from == NULL || (to == NULL && fork->step.kind != STEP_FOLLOW))
             return NULL; /* out of memory */
-        trail->known[trail->start + trail->count++] = to;
-        branch = branch_find(fork, answer_of(memory, arena, &fork->step, to, false));
+        const size_t index = trail->start + trail->count++;
+        trail_know(trail, index, to);
+        branch = branch_find(fork, answer_of(memory, arena, trail, index, &fork->step, to, false));
     }
     return branch == NULL ? NULL : branch->outcome;
 }
@@ -303,8 +309,9 @@ void memory_keep(struct memory *memory, struct memory_key key, struct arena *are
         /* The same answers, and it asked otherwise: it goes by something else. */
         if (branch->next == NULL || !asks(branch->next, step))
             return;
-        struct spot *to = trail->known[trail->start + i];
-        const size_t answer = answer_of(memory, arena, step, to, true);
+        const size_t index = trail->start + i;
+        struct spot *to = trail->known[index];
+        const size_t answer = answer_of(memory, arena, trail, index, step, to, true);
         /* No memory for the value: what comes of it cannot be kept. */
         const bool kept = step->kind != STEP_VALUE || answer != WORD_UNKNOWN;
         branch = kept ? branch_make(memory, branch->next, answer) : NULL;

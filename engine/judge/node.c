@@ -70,10 +70,9 @@ bool node_referred(struct judging *judging, const struct node *reference, struct
                             : spot_referred(judging->arena, reference->spot,
                                             &judging->book->fields);
     /* One that names nothing leads nowhere, and that is noted too. */
-    static struct spot nowhere;
     const unsigned known = trail_step(&judging->trail,
                                       (struct step){.kind = STEP_FOLLOW, .from = reference->known},
-                                      item == NULL ? &nowhere : item);
+                                      item == NULL ? &judging->trail.nowhere : item);
     if (item == NULL)
         return false;
     *out = node_of(judging, item);

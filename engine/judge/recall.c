@@ -36,9 +36,10 @@ static struct memory *memory_of(const struct judging *judging)
 static void begin(struct judging *judging, const struct node *items, size_t depth)
 {
     struct trail *trail = &judging->trail;
-    trail->known[0] = node_root(judging).spot;
+    trail->number = ++judging->records;
+    trail_know(trail, 0, node_root(judging).spot);
     for (size_t i = 0; i < depth; i++)
-        trail->known[i + 1] = items[i].spot;
+        trail_know(trail, i + 1, items[i].spot);
     trail->start = depth + 1;
     trail->count = 0;
 }
@@ -77,6 +78,10 @@ static bool charge_again(struct judging *judging, const struct charge *charge)
 
 static void start_noting(struct judging *judging)
 {
+    struct trail *trail = &judging->trail;
+    trail->number = ++judging->records; /* what was looked for is not known */
+    for (size_t i = 0; i < trail->start; i++)
+        trail_know(trail, i, trail->known[i]);
     judging->trail.count = 0;
     judging->trail.on = true;
     judging->trail.unfit = false;

@@ -28,6 +28,8 @@ struct spot {
     unsigned char stands;  /* 0: json is NULL; else how the job has it */
     unsigned word;         /* the memory's number for its value; 0: not asked for yet */
     unsigned read_by;      /* the last record that read it; 0: none */
+    unsigned known_by;     /* the last trail that came to it, */
+    unsigned known_as;     /* and as which of its spots it did first */
 };
 
 /* What a field holds, as bytes that are equal when it is. */

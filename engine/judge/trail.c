@@ -18,7 +18,7 @@ unsigned trail_step(struct trail *trail, struct step step, struct spot *to)
         return 0;
     }
     trail->steps[trail->count] = step;
-    trail->known[trail->start + trail->count] = to;
+    trail_know(trail, trail->start + trail->count, to);
     return (unsigned)(trail->start + trail->count++);
 }
 

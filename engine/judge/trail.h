@@ -11,8 +11,8 @@
 
 enum step_kind {
     STEP_CHILD,  /* to a field: is it there? */
-    STEP_ITEM,   /* to an item of a list, by its number; asks nothing */
-    STEP_FOLLOW, /* to the item that a reference names: is there one? */
+    STEP_ITEM,   /* to an item of a list, by its number: is it one that is known? */
+    STEP_FOLLOW, /* to the item that a reference names: is there one, and one that is known? */
     STEP_VALUE,  /* what does it hold? */
     STEP_COUNT,  /* how many items has it? */
 };
@@ -27,13 +27,31 @@ struct step {
 enum { TRAIL_MOST = 200 };
 
 struct trail {
-    bool on;      /* steps are being noted */
-    bool unfit;   /* what came of it does not follow from the answers alone */
-    size_t start; /* spots known at the start; step i leads to known[start + i] */
+    bool on;         /* steps are being noted */
+    bool unfit;      /* what came of it does not follow from the answers alone */
+    unsigned number; /* no other trail over the same spots has it */
+    size_t start;    /* spots known at the start; step i leads to known[start + i] */
     size_t count;
+    struct spot nowhere; /* where a reference leads that names nothing */
     struct step steps[TRAIL_MOST];
     struct spot *known[TRAIL_MOST];
 };
+
+/* The trail comes to a spot, as the index-th of those known. */
+static inline void trail_know(struct trail *trail, size_t index, struct spot *spot)
+{
+    trail->known[index] = spot;
+    if (spot == NULL || spot->known_by == trail->number)
+        return;
+    spot->known_by = trail->number;
+    spot->known_as = (unsigned)index;
+}
+
+/* From 1, which of the spots before the index-th this one is; 0: none of them. */
+static inline size_t trail_is(const struct trail *trail, size_t index, const struct spot *spot)
+{
+    return spot->known_by == trail->number && spot->known_as < index ? spot->known_as + 1 : 0;
+}
 
 /* Notes a step, once, if steps are noted. Returns which of the known spots it leads to. */
 unsigned trail_step(struct trail *trail, struct step step, struct spot *to);

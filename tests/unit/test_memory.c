@@ -102,10 +102,55 @@ static void each_job_is_answered_as_if_alone(void **state)
     eavemark_close(batch);
 }
 
+static void assert_as_alone(eavemark *batch, const cJSON *job)
+{
+    char *text = cJSON_PrintUnformatted(job);
+    eavemark *alone = eavemark_open(EAVEMARK_HOME_DIR);
+    assert_non_null(alone);
+    char *there = answer(batch, text), *here = answer(alone, text);
+    assert_string_equal(there, here);
+    free(there);
+    free(here);
+    eavemark_close(alone);
+    free(text);
+}
+
+/* Two edges of one plane read its facts once, two of different planes twice, though all are
+ * answered alike. */
+static void references_that_lead_elsewhere_are_told_apart(void **state)
+{
+    (void)state;
+    eavemark *batch = eavemark_open(EAVEMARK_HOME_DIR);
+    cJSON *job = read_job("cross-gable/job-final");
+    cJSON *edges = cJSON_GetObjectItemCaseSensitive(cJSON_GetObjectItemCaseSensitive(job, "roof"),
+                                                    "edges");
+    cJSON *rake = NULL, *slope = NULL, *first = NULL;
+    size_t moved = 0;
+    assert_non_null(batch);
+    for (size_t i = 0; i < 3; i++)
+        assert_as_alone(batch, job);
+    /* Each rake in turn comes to the plane of the first one, which has the same deck. */
+    cJSON_ArrayForEach(rake, edges) {
+        if (strcmp(cJSON_GetObjectItemCaseSensitive(rake, "kind")->valuestring, "rake") != 0)
+            continue;
+        slope = cJSON_GetObjectItemCaseSensitive(rake, "slope");
+        first = first == NULL ? slope : first;
+        if (strcmp(slope->valuestring, "main front") != 0)
+            continue;
+        cJSON_SetValuestring(slope, first->valuestring);
+        assert_as_alone(batch, job);
+        moved++;
+    }
+    assert_int_equal(moved, 2);
+    cJSON_Delete(job);
+    eavemark_close(batch);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(each_job_is_answered_as_if_alone),
+        cmocka_unit_test(references_that_lead_elsewhere_are_told_apart),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
