@@ -30,6 +30,7 @@ static struct arena_block *block_new(struct arena *arena, size_t size)
     block->size = size;
     block->next = arena->blocks;
     arena->blocks = block;
+    arena->bytes += sizeof(*block) + size;
     return block;
 }
 
@@ -125,5 +126,6 @@ void arena_free(struct arena *arena)
         arena->blocks = block->next;
         free(block);
     }
+    arena->bytes = 0;
     arena->failed = false;
 }

@@ -17,6 +17,7 @@ struct arena_block;
 
 struct arena {
     struct arena_block *blocks; /* newest first */
+    size_t bytes;               /* taken so far, of all blocks */
     bool failed;                /* an allocation was refused */
 };
 

@@ -55,6 +55,7 @@ const char *ask_word(enum ask ask);
 
 struct figure;
 struct drawn;
+struct carried;
 
 /* Written forms of a finding that is met again in job after job: a report writes them
  * once (report/json.c), into memory of the law's. */
@@ -133,6 +134,12 @@ struct finding {
     const struct read *reads; /* in the order first read */
     size_t read_count;
     struct kept_json *kept; /* of one that is recalled; or NULL */
+    /* Carried over: written as JSON already. Of the rest only rule, title, stage, outcome, met,
+     * why and measured are set. */
+    const char *json;
+    size_t json_length;
+    struct carried *carried; /* where it is to be kept when it is written (carry.h); or NULL */
+    size_t carried_round;
 };
 
 /* A safety caution that a stage brings. */

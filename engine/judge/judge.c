@@ -1,11 +1,13 @@
 /* judge.c - see judge.h. */
 #include "judge/judge.h"
 
+#include "judge/carry.h"
 #include "judge/drawn.h"
 #include "judge/judge_about.h"
 #include "judge/judge_caution.h"
 #include "judge/judge_rule.h"
 #include "judge/memory.h"
+#include "judge/survey.h"
 
 #include <string.h>
 
@@ -47,7 +49,8 @@ static void judge_all(struct run *run, int only_stage, enum stage reached)
     const struct rulebook *book = run->judging.book;
     const char *only_rule = run->judging.probe == NULL ? NULL : run->judging.probe->only_rule;
     const enum stage stage = only_stage >= 0 ? (enum stage)only_stage : reached;
-    for (const struct rule *r = book->rules; r != NULL; r = r->next) {
+    run->rule_number = 0;
+    for (const struct rule *r = book->rules; r != NULL; r = r->next, run->rule_number++) {
         /* What comes after the stage asked for is not looked at yet. */
         if ((only_stage >= 0 && (int)r->stage > only_stage)
             || (only_rule != NULL && strcmp(only_rule, r->id) != 0))
@@ -82,6 +85,7 @@ int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage re
           const struct probe *probe, struct result *result)
 {
     struct run run = {.judging = {.arena = &result->arena,
+                                  .spots = &result->arena,
                                   .book = book,
                                   .job = job,
                                   .wanted = result->wanted,
@@ -90,8 +94,11 @@ int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage re
                       .result = result,
                       .only_stage = only_stage};
     /* Not for one job alone: it would cost and gain nothing. */
-    if (book->judged++ == 1)
+    if (book->judged++ == 1) {
         book->memory = memory_open();
+        book->survey = survey_open(&book->fields);
+    }
+    carry_begin(&run.judging);
     call_begin_all(&run.judging);
     judge_all(&run, only_stage, reached);
     if (!call_end_all(&run.judging)) {
@@ -100,6 +107,7 @@ int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage re
         judge_all(&run, only_stage, reached);
         call_end_all(&run.judging);
     }
+    carry_end(&run.judging);
     book->finding_count = result->finding_count;
     if (only_stage >= 0)
         keep_unfinished(result, (enum stage)only_stage);

@@ -3,6 +3,7 @@
 
 #include "base/text.h"
 #include "job/path.h"
+#include "judge/carry.h"
 #include "judge/meant.h"
 #include "judge/recall.h"
 #include "judge/run.h"
@@ -60,9 +61,12 @@ static void visit_impossible(struct walk *walk, const struct node *missing)
                         .facts_only = true};
     walk->judging->record = (struct record){0};
     enum sandbox_stop stop;
-    if (!recall_call(walk->judging, &call, &stop)) {
-        stop = call_enter(walk->judging, call_for_text, &call);
-        recall_keep_call(walk->judging, &call, stop);
+    if (!carry_call(walk->judging, &call, walk->visited - 1, &stop)) {
+        if (!recall_call(walk->judging, &call, &stop)) {
+            stop = call_enter(walk->judging, call_for_text, &call);
+            recall_keep_call(walk->judging, &call, stop);
+        }
+        carry_keep_call(walk->judging, &call, stop);
     }
     if (stop == SANDBOX_SIGNAL)
         return;
@@ -127,9 +131,14 @@ static void look_for_impossible(struct judging *judging, const char *file,
 void judge_impossible(struct rulebook *book, const cJSON *job, const char *file,
                       struct problems *problems)
 {
-    struct judging judging = {.arena = &problems->arena, .book = book, .job = job};
+    struct judging judging = {.arena = &problems->arena,
+                              .spots = &problems->arena,
+                              .book = book,
+                              .job = job,
+                              .wanted = WANTED_OUTCOMES};
     /* To cut off what is said twice, should it have to be looked for again. */
     const struct problems before = *problems;
+    carry_begin(&judging);
     call_begin_all(&judging);
     look_for_impossible(&judging, file, problems);
     if (!call_end_all(&judging)) {
@@ -140,6 +149,7 @@ void judge_impossible(struct rulebook *book, const cJSON *job, const char *file,
         look_for_impossible(&judging, file, problems);
         call_end_all(&judging);
     }
+    carry_end(&judging);
     if (book->profile != NULL) /* without one only the catalogue's own checks are loaded */
         check_meant(book, job, file, problems);
     if (problems->arena.failed)

@@ -1,6 +1,7 @@
 /* judge_rule.c - see judge_rule.h. */
 #include "judge/judge_rule.h"
 
+#include "judge/carry.h"
 #include "judge/gap.h"
 #include "judge/judge_once.h"
 #include "judge/recall.h"
@@ -88,7 +89,12 @@ static void judge_item(struct run *run, struct walk *walk)
     struct finding *finding = run_finding(run);
     if (finding == NULL)
         return;
+    if (carry_finding(run, walk, NULL, finding)) {
+        run_keeps(run, finding);
+        return;
+    }
     if (recall_finding(&run->judging, run->rule, walk, finding)) {
+        carry_keep_finding(run, finding);
         if (run_keeps(run, finding))
             name_item(run, walk, finding);
         return;
@@ -125,9 +131,12 @@ static void judge_item(struct run *run, struct walk *walk)
         finding->mend = mend_of(run, &call, &broken_mend);
     if (finding->outcome != OUTCOME_NOT_APPLICABLE && finding->outcome != OUTCOME_PASS)
         finding->caution = run->rule->caution;
-    if (broken_mend == NULL)
+    if (broken_mend == NULL) {
         recall_keep_finding(&run->judging, run->rule, finding);
+        carry_keep_finding(run, finding);
+    }
     run->judging.trail.on = false;
+    run->judging.trail.touch = 0;
     /* Last, for it may move the finding. */
     if (run_keeps(run, finding) && broken_mend != NULL)
         mend_broken(run, finding, broken_mend);
@@ -141,8 +150,11 @@ static void visit_item(struct walk *walk, const struct node *missing)
         struct finding *finding = run_finding(run);
         if (finding == NULL)
             return;
+        if (carry_finding(run, walk, missing, finding))
+            return;
         record_missing(&run->judging, missing);
         verdict_open(finding, &run->judging);
+        carry_keep_finding(run, finding);
         return;
     }
     if (run_spent(&run->judging)) {

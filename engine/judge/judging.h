@@ -45,7 +45,7 @@ struct record {
     struct spot **reads;  /* each once, in the order first read */
     unsigned *read_known; /* the same among the trail's */
     size_t read_count, read_capacity;
-    unsigned number; /* among the judging's records; 0: it read nothing */
+    size_t number; /* among the judging's records; 0: it read nothing */
     struct strings work;
     const struct figure **figures;
     size_t figure_count, figure_capacity;
@@ -81,7 +81,10 @@ struct lacking {
 enum { LACKING_KEPT = 32 };
 
 struct judging {
-    struct arena *arena; /* of the result */
+    struct arena *arena;     /* of the result */
+    struct arena *spots;     /* of the job's places: the same, or the survey's */
+    struct survey *survey;   /* of the law, by which findings are carried over; or NULL */
+    struct carried *carried; /* what is being judged is to be kept there (carry.h); or NULL */
     const struct rulebook *book;
     const cJSON *job;
     struct spot *root;         /* of the job; NULL: not asked for yet */
@@ -97,12 +100,13 @@ struct judging {
     size_t output;             /* and all rules of this job */
     const struct probe *probe; /* what whoever tries the rules wants (judge.h), or NULL */
     struct record record;
-    unsigned records;          /* and trails, begun so far */
+    size_t records;            /* and trails, begun so far */
     const struct reads *reads; /* what the running function may read; NULL: any fact */
     struct given given;        /* to the running function */
     struct marks *marks;       /* numbers are given marked; NULL: as they are */
     struct trail trail;
     struct charge charged;                /* before the trail */
+    struct charge cost;                   /* of what was judged or recalled last */
     bool entered;                         /* a call was made */
     struct lacking lacking[LACKING_KEPT]; /* by their pointers' letters */
 };

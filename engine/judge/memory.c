@@ -38,7 +38,7 @@ enum {
     TREES = 4096, /* powers of two: rules and functions times stages, thinly; */
     WORDS = 4096, /* values of all facts */
     WORD_UNKNOWN = 1,
-    STANDINGS = 16, /* more than spot.stands can be */
+    STANDINGS = 16, /* more than spot_standing gives */
 };
 
 struct memory {
@@ -48,6 +48,7 @@ struct memory {
     struct tree *trees[TREES];
     struct word *words[WORDS];
     unsigned last_word;
+    struct text room; /* for the value of a list */
 };
 
 struct memory *memory_open(void)
@@ -63,6 +64,7 @@ void memory_free(struct memory *memory)
     if (memory == NULL)
         return;
     arena_free(&memory->arena);
+    text_free(&memory->room);
     free(memory);
 }
 
@@ -170,10 +172,13 @@ static unsigned word_add(struct memory *memory, struct word **slot, const struct
 
 /* The number of what a spot holds, found once; one that no way asked for is unknown until
  * one that is kept does. */
-static unsigned word_find(struct memory *memory, struct arena *arena, struct spot *spot,
-                          bool keeping)
+static unsigned word_find(struct memory *memory, struct spot *spot, bool keeping)
 {
-    const struct spot_value value = spot_value(arena, spot);
+    const struct spot_value value = spot_value(&memory->room, spot->json);
+    if (memory->room.failed) {
+        text_free(&memory->room);
+        return WORD_UNKNOWN;
+    }
     struct word **slot = word_slot(memory, &value);
     const struct word *word = *slot;
     while (word != NULL && !is_same_value(&word->value, &value))
@@ -204,7 +209,7 @@ static inline size_t answer_of(struct memory *memory, struct arena *arena,
     case STEP_VALUE:
         return spot->word > WORD_UNKNOWN || (spot->word == WORD_UNKNOWN && !keeping)
                    ? spot->word
-                   : word_find(memory, arena, spot, keeping);
+                   : word_find(memory, spot, keeping);
     }
     return 0;
 }
@@ -251,6 +256,10 @@ const void *memory_find(struct memory *memory, struct memory_key key, struct are
             return NULL; /* out of memory */
         const size_t index = trail->start + trail->count++;
         trail_know(trail, index, to);
+        if (fork->step.kind == STEP_FOLLOW)
+            trail_touch_referred(trail, from, to);
+        else
+            trail_touch(trail, to);
         branch = branch_find(fork, answer_of(memory, arena, trail, index, &fork->step, to, false));
     }
     return branch == NULL ? NULL : branch->outcome;

@@ -5,24 +5,27 @@
 
 static struct node node_of(struct judging *judging, struct spot *spot)
 {
-    if (spot == NULL) /* out of memory, which whoever ends the call sees by the arena */
+    if (spot == NULL) { /* out of memory, which whoever ends the call sees by the arena */
+        judging->arena->failed = true;
         return (struct node){.field = judging->book->fields.root, .pointer = ""};
+    }
     return (struct node){
-        spot->json, spot->field, spot->item, spot_pointer(judging->arena, spot), spot, 0};
+        spot->json, spot->field, spot->item, spot_pointer(judging->spots, spot), spot, 0};
 }
 
 struct node node_root(struct judging *judging)
 {
     if (judging->root == NULL)
-        judging->root = spot_root(judging->arena, judging->job, &judging->book->fields);
+        judging->root = spot_root(judging->spots, judging->job, &judging->book->fields);
     return node_of(judging, judging->root);
 }
 
 struct node node_child(struct judging *judging, const struct node *parent,
                        const struct field *child)
 {
-    struct node node = node_of(judging, spot_child(judging->arena, parent->spot, child));
+    struct node node = node_of(judging, spot_child(judging->spots, parent->spot, child));
     node.field = child;
+    trail_touch(&judging->trail, node.spot);
     node.known = trail_step(
         &judging->trail, (struct step){.kind = STEP_CHILD, .from = parent->known, .field = child},
         node.spot);
@@ -32,13 +35,18 @@ struct node node_child(struct judging *judging, const struct node *parent,
 size_t node_count(struct judging *judging, const struct node *list)
 {
     trail_step(&judging->trail, (struct step){.kind = STEP_COUNT, .from = list->known}, list->spot);
-    return spot_count(judging->arena, list->spot);
+    trail_touch(&judging->trail, list->spot);
+    const size_t count = spot_count(judging->spots, list->spot);
+    judging->arena->failed = judging->arena->failed || judging->spots->failed;
+    return count;
 }
 
 struct node node_item(struct judging *judging, const struct node *list, size_t number)
 {
-    struct node node = node_of(judging, spot_item(judging->arena, list->spot, number));
+    struct node node = node_of(judging, spot_item(judging->spots, list->spot, number));
     node.field = list->field;
+    trail_touch(&judging->trail, list->spot);
+    trail_touch(&judging->trail, node.spot);
     node.known = trail_step(&judging->trail,
                             (struct step){.kind = STEP_ITEM, .from = list->known, .number = number},
                             node.spot);
@@ -67,8 +75,9 @@ bool node_referred(struct judging *judging, const struct node *reference, struct
 {
     struct spot *item = reference->spot == NULL || reference->json == NULL
                             ? NULL
-                            : spot_referred(judging->arena, reference->spot,
+                            : spot_referred(judging->spots, reference->spot,
                                             &judging->book->fields);
+    trail_touch_referred(&judging->trail, reference->spot, item);
     /* One that names nothing leads nowhere, and that is noted too. */
     const unsigned known = trail_step(&judging->trail,
                                       (struct step){.kind = STEP_FOLLOW, .from = reference->known},

@@ -307,7 +307,8 @@ static void reckon_all(struct run *run)
 int takeoff_reckon(struct rulebook *book, const cJSON *job, struct takeoff *out)
 {
     struct arena *arena = &out->head.arena;
-    struct run run = {.judging = {.arena = arena, .book = book, .job = job}, .takeoff = out};
+    struct run run = {.judging = {.arena = arena, .spots = arena, .book = book, .job = job},
+                      .takeoff = out};
     reckon_all(&run);
     if (!call_end_all(&run.judging)) {
         out->line_count = 0;

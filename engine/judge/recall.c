@@ -44,7 +44,7 @@ static void begin(struct judging *judging, const struct node *items, size_t dept
     trail->count = 0;
 }
 
-static unsigned stage_key(const struct judging *judging)
+unsigned recall_stage(const struct judging *judging)
 {
     return (unsigned)judging->reached * 2 + judging->inspecting;
 }
@@ -62,8 +62,7 @@ static struct charge charge_since(const struct judging *judging, const struct ch
                            now.output_of_rule - before->output_of_rule};
 }
 
-/* False when it does not fit in what is left: it is then judged, and stopped. */
-static bool charge_again(struct judging *judging, const struct charge *charge)
+bool recall_charge(struct judging *judging, const struct charge *charge)
 {
     struct sandbox *sandbox = judging->book->sandbox;
     if (sandbox->total_left <= charge->steps
@@ -73,6 +72,7 @@ static bool charge_again(struct judging *judging, const struct charge *charge)
     sandbox->taken += charge->steps;
     judging->output += charge->output;
     judging->output_of_rule += charge->output_of_rule;
+    judging->cost = *charge;
     return true;
 }
 
@@ -161,7 +161,7 @@ static void recall_told(struct judging *judging, const struct kept_finding *kept
         return;
     judging->record.missing = kept->lacking;
     judging->record.ask_place = kept->ask_place;
-    judging->record.missing_pointer = spot_pointer(judging->arena,
+    judging->record.missing_pointer = spot_pointer(judging->spots,
                                                    judging->trail.known[kept->missing]);
     verdict_asks(finding, judging);
 }
@@ -182,9 +182,9 @@ bool recall_finding(struct judging *judging, const struct rule *rule, struct wal
         return false;
     begin(judging, walk->items, walk->depth);
     const struct kept_finding *kept = memory_find(
-        memory, (struct memory_key){.of = rule, .stage = stage_key(judging)}, judging->arena,
+        memory, (struct memory_key){.of = rule, .stage = recall_stage(judging)}, judging->spots,
         &judging->trail, &judging->book->fields);
-    if (kept == NULL || !charge_again(judging, &kept->charge)) {
+    if (kept == NULL || !recall_charge(judging, &kept->charge)) {
         start_noting(judging);
         return false;
     }
@@ -217,6 +217,7 @@ void recall_keep_finding(struct judging *judging, const struct rule *rule,
     if (!trail->on)
         return;
     trail->on = false;
+    judging->cost = charge_since(judging, &judging->charged);
     if (trail->unfit || judging->arena->failed || finding->outcome == OUTCOME_BROKEN
         || memory_full(memory))
         return;
@@ -224,7 +225,7 @@ void recall_keep_finding(struct judging *judging, const struct rule *rule,
     const unsigned *reads = known_reads(memory, judging);
     if (kept == NULL || reads == NULL)
         return;
-    *kept = (struct kept_finding){.charge = charge_since(judging, &judging->charged),
+    *kept = (struct kept_finding){.charge = judging->cost,
                                   .finding = *finding,
                                   .reads = reads,
                                   .read_count = judging->record.read_count,
@@ -242,8 +243,8 @@ void recall_keep_finding(struct judging *judging, const struct rule *rule,
     if (kept->json != NULL)
         memory_lend(memory, kept->json, kept->open);
     if (!memory_full(memory))
-        memory_keep(memory, (struct memory_key){.of = rule, .stage = stage_key(judging)},
-                    judging->arena, trail, kept);
+        memory_keep(memory, (struct memory_key){.of = rule, .stage = recall_stage(judging)},
+                    judging->spots, trail, kept);
 }
 
 /* Calls ------------------------------------------------------------------------------------- */
@@ -255,9 +256,9 @@ bool recall_call(struct judging *judging, struct call *call, enum sandbox_stop *
         return false;
     begin(judging, call->items, call->depth);
     const struct kept_call *kept = memory_find(
-        memory, (struct memory_key){.function = call->function, .stage = stage_key(judging)},
-        judging->arena, &judging->trail, &judging->book->fields);
-    if (kept == NULL || !charge_again(judging, &kept->charge)) {
+        memory, (struct memory_key){.function = call->function, .stage = recall_stage(judging)},
+        judging->spots, &judging->trail, &judging->book->fields);
+    if (kept == NULL || !recall_charge(judging, &kept->charge)) {
         start_noting(judging);
         return false;
     }
@@ -275,18 +276,19 @@ void recall_keep_call(struct judging *judging, const struct call *call, enum san
     if (!trail->on)
         return;
     trail->on = false;
+    judging->cost = charge_since(judging, &judging->charged);
     if (trail->unfit || judging->arena->failed || memory_full(memory)
         || (stop != SANDBOX_DONE && stop != SANDBOX_SIGNAL))
         return;
     struct kept_call *kept = memory_alloc(memory, sizeof(*kept));
     if (kept == NULL)
         return;
-    *kept = (struct kept_call){.charge = charge_since(judging, &judging->charged),
+    *kept = (struct kept_call){.charge = judging->cost,
                                .stop = stop,
                                .text = memory_copy(memory, call->text),
                                .present = call->present};
     if (!memory_full(memory))
         memory_keep(memory,
-                    (struct memory_key){.function = call->function, .stage = stage_key(judging)},
-                    judging->arena, trail, kept);
+                    (struct memory_key){.function = call->function, .stage = recall_stage(judging)},
+                    judging->spots, trail, kept);
 }

@@ -9,6 +9,13 @@
 
 #include "judge/walk.h"
 
+/* Other than the facts, what a finding hangs on: how far the work has come. */
+unsigned recall_stage(const struct judging *judging);
+
+/* Charges what judging it cost. False when that does not fit in what is left: it is then
+ * judged, and stopped. */
+bool recall_charge(struct judging *judging, const struct charge *charge);
+
 /* The finding of the rule for what is being judged: all but rule, title, stage, where and
  * item, which are set already. */
 bool recall_finding(struct judging *judging, const struct rule *rule, struct walk *walk,

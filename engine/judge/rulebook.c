@@ -1,6 +1,7 @@
 #include "judge/rulebook.h"
 
 #include "judge/memory.h"
+#include "judge/survey.h"
 
 #include <string.h>
 
@@ -59,5 +60,5 @@ bool rulebook_add(struct rulebook *book, struct rule *rule)
 
 size_t rulebook_bytes(const struct rulebook *book)
 {
-    return sandbox_bytes(book->sandbox) + memory_bytes(book->memory);
+    return sandbox_bytes(book->sandbox) + memory_bytes(book->memory) + survey_bytes(book->survey);
 }

@@ -40,6 +40,7 @@ enum {
 struct row;
 struct condition;
 struct memory;
+struct survey;
 struct reads;
 
 struct rule {
@@ -136,6 +137,7 @@ struct rulebook {
     struct card_part *cards[STAGE_COUNT];
     struct drawing *drawings; /* as declared */
     struct memory *memory;    /* of what was judged (memory.h), or NULL */
+    struct survey *survey;    /* and of the last job (survey.h), or NULL */
     size_t judged;            /* jobs so far */
     size_t finding_count;     /* of the last one */
     struct sources sources;   /* the files loaded, the profile's not included */

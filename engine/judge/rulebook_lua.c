@@ -8,6 +8,7 @@
 #include "judge/figure_rows.h"
 #include "judge/gap.h"
 #include "judge/memory.h"
+#include "judge/survey.h"
 #include "judge/place_fact.h"
 #include "profile/made.h"
 
@@ -250,6 +251,7 @@ void rulebook_free(struct rulebook *book)
     if (book == NULL)
         return;
     memory_free(book->memory);
+    survey_free(book->survey);
     sandbox_close(book->sandbox);
     fields_free(&book->fields);
     arena_free(&book->arena);

@@ -1,6 +1,7 @@
 /* run.c - see run.h. */
 #include "judge/run.h"
 
+#include "judge/carry.h"
 #include "judge/recall.h"
 #include "judge/verdict.h"
 
@@ -114,9 +115,12 @@ enum sandbox_stop run_enter_or_recall(struct run *run, lua_CFunction function, s
     enum sandbox_stop stop;
     run->judging.record = (struct record){0};
     run->judging.output_of_rule = 0;
-    if (recall_call(&run->judging, call, &stop))
+    if (carry_call(&run->judging, call, 0, &stop))
         return stop;
-    stop = call_enter(&run->judging, function, call);
-    recall_keep_call(&run->judging, call, stop);
+    if (!recall_call(&run->judging, call, &stop)) {
+        stop = call_enter(&run->judging, function, call);
+        recall_keep_call(&run->judging, call, stop);
+    }
+    carry_keep_call(&run->judging, call, stop);
     return stop;
 }

@@ -19,7 +19,7 @@ struct spot *spot_root(struct arena *arena, const cJSON *job, const struct field
 /* A fact of the place, one that it states otherwise, or one that follows by a figure nobody
  * read, stands otherwise than the same of the job: what came of it is surer or less
  * sure. */
-static unsigned char standing_of(const cJSON *node)
+unsigned char spot_standing(const cJSON *node)
 {
     return (unsigned char)(1 + (origin_of(node) == ORIGIN_PLACE ? 1 : 0)
                            + (origin_is_denied(node) ? 2 : 0) + (origin_is_doubtful(node) ? 4 : 0));
@@ -37,7 +37,7 @@ static void fill_fields(struct spot *spot)
         if (below->json != NULL || !validate_value_fits(node, field))
             continue;
         below->json = node;
-        below->stands = standing_of(node);
+        below->stands = spot_standing(node);
     }
 }
 
@@ -63,6 +63,7 @@ static void open_items(struct arena *arena, struct spot *list)
     list->below = arena_array(arena, count + 1, sizeof(*list->below));
     if (list->below == NULL)
         return;
+    list->below_room = count + 1;
     cJSON_ArrayForEach(item, list->json) {
         const size_t number = list->below_count++;
         list->below[number] = (struct spot){.json = item,
@@ -70,7 +71,7 @@ static void open_items(struct arena *arena, struct spot *list)
                                             .item = true,
                                             .parent = list,
                                             .number = number,
-                                            .stands = standing_of(item)};
+                                            .stands = spot_standing(item)};
     }
 }
 
@@ -135,29 +136,24 @@ struct spot *spot_referred(struct arena *arena, struct spot *reference, const st
     return reference->referred;
 }
 
-/* Every item with its length before it: no two lists have the same bytes. */
-static struct spot_value value_of_list(struct arena *arena, const struct spot *spot)
+/* Every item with its type and length before it: no two lists have the same bytes. */
+static struct spot_value value_of_list(struct text *room, const cJSON *list)
 {
-    struct text bytes = TEXT_EMPTY;
     const cJSON *item = NULL;
-    cJSON_ArrayForEach(item, spot->json) {
-        const size_t length = cJSON_IsString(item) ? strlen(item->valuestring)
-                                                   : sizeof(item->valuedouble);
-        text_add_n(&bytes, (const char *)&length, sizeof(length));
-        text_add_n(&bytes,
-                   cJSON_IsString(item) ? item->valuestring : (const char *)&item->valuedouble,
+    room->length = 0;
+    cJSON_ArrayForEach(item, list) {
+        const char type = cJSON_IsString(item) ? 's' : cJSON_IsNumber(item) ? '#' : '-';
+        const size_t length = type == 's' ? strlen(item->valuestring) : sizeof(item->valuedouble);
+        text_add_n(room, &type, 1);
+        text_add_n(room, (const char *)&length, sizeof(length));
+        text_add_n(room, type == 's' ? item->valuestring : (const char *)&item->valuedouble,
                    length);
     }
-    const char *kept = arena_copy_n(arena, text_string(&bytes), bytes.length);
-    const struct spot_value value = {'l', kept, kept == NULL ? 0 : bytes.length};
-    arena->failed = arena->failed || bytes.failed;
-    text_free(&bytes);
-    return value;
+    return (struct spot_value){'l', text_string(room), room->length};
 }
 
-struct spot_value spot_value(struct arena *arena, const struct spot *spot)
+struct spot_value spot_value(struct text *room, const cJSON *json)
 {
-    const cJSON *json = spot->json;
     if (cJSON_IsString(json))
         return (struct spot_value){'s', json->valuestring, strlen(json->valuestring)};
     if (cJSON_IsNumber(json))
@@ -166,6 +162,6 @@ struct spot_value spot_value(struct arena *arena, const struct spot *spot)
     if (cJSON_IsBool(json))
         return (struct spot_value){.kind = cJSON_IsTrue(json) ? 'y' : 'o'};
     if (cJSON_IsArray(json))
-        return value_of_list(arena, spot);
+        return value_of_list(room, json);
     return (struct spot_value){.kind = '-'};
 }

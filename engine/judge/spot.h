@@ -8,11 +8,24 @@
 #define EAVEMARK_JUDGE_SPOT_H
 
 #include "base/arena.h"
+#include "base/text.h"
 #include "job/fields.h"
 
 #include <cjson/cJSON.h>
 #include <stdbool.h>
 #include <stddef.h>
+
+/* What of a place a survey goes by (survey.h); of no account without one. */
+struct spot_seen {
+    size_t round;   /* in which the job had it */
+    size_t changed; /* in which it was last otherwise than the round before */
+    size_t touched; /* by which of the things judged it was last touched */
+    int type;       /* of its JSON; 0: it was not there */
+    char kind;      /* and its value, as of spot_value */
+    size_t length, room;
+    char *bytes;
+    struct spot *first, *after; /* which came first below it, and which after it */
+};
 
 struct spot {
     const cJSON *json; /* NULL: the job does not have it, or it does not fit the field */
@@ -23,13 +36,15 @@ struct spot {
     const char *pointer; /* JSON pointer; NULL: not asked for yet */
     struct spot *below;  /* its fields by their index, or its items; NULL: not opened yet */
     size_t below_count;
+    size_t below_room;     /* of a list: for so many items */
     struct spot *referred; /* the item that a reference names */
     bool followed;         /* referred was looked for */
     unsigned char stands;  /* 0: json is NULL; else how the job has it */
     unsigned word;         /* the memory's number for its value; 0: not asked for yet */
-    unsigned read_by;      /* the last record that read it; 0: none */
-    unsigned known_by;     /* the last trail that came to it, */
+    size_t read_by;        /* the last record that read it; 0: none */
+    size_t known_by;       /* the last trail that came to it, */
     unsigned known_as;     /* and as which of its spots it did first */
+    struct spot_seen seen;
 };
 
 /* What a field holds, as bytes that are equal when it is. */
@@ -63,8 +78,12 @@ struct spot *spot_item(struct arena *arena, struct spot *list, size_t number);
 struct spot *spot_referred(struct arena *arena, struct spot *reference,
                            const struct fields *fields);
 
-/* Of a text, number, yes or no, or a list of such. */
-struct spot_value spot_value(struct arena *arena, const struct spot *spot);
+/* How the job has it, beyond its value: whether its place has to do with it. */
+unsigned char spot_standing(const cJSON *node);
+
+/* Of a text, number, yes or no, or a list of such, which is written into room: its bytes are
+ * good until that is used again, and none when it failed. */
+struct spot_value spot_value(struct text *room, const cJSON *json);
 
 /* "/roof/slopes/0/pitch"; "" where memory ran out. */
 const char *spot_pointer(struct arena *arena, struct spot *spot);

@@ -24,18 +24,45 @@ struct step {
     const struct field *field;
 };
 
-enum { TRAIL_MOST = 200 };
+enum { TRAIL_MOST = 200, TOUCHED_MOST = 512 };
 
 struct trail {
-    bool on;         /* steps are being noted */
-    bool unfit;      /* what came of it does not follow from the answers alone */
-    unsigned number; /* no other trail over the same spots has it */
-    size_t start;    /* spots known at the start; step i leads to known[start + i] */
+    bool on;       /* steps are being noted */
+    bool unfit;    /* what came of it does not follow from the answers alone */
+    size_t number; /* no other trail over the same spots has it */
+    size_t start;  /* spots known at the start; step i leads to known[start + i] */
     size_t count;
     struct spot nowhere; /* where a reference leads that names nothing */
     struct step steps[TRAIL_MOST];
     struct spot *known[TRAIL_MOST];
+    size_t touch; /* of a survey: the number of what is being judged; 0: nobody asks */
+    bool slipped; /* it rests on more than the places touched */
+    size_t touched_count;
+    struct spot *touched[TOUCHED_MOST];
 };
+
+/* What is being judged rests on this place; each is noted once. */
+static inline void trail_touch(struct trail *trail, struct spot *spot)
+{
+    if (trail->touch == 0 || spot == NULL || spot->seen.touched == trail->touch)
+        return;
+    spot->seen.touched = trail->touch;
+    if (trail->touched_count == TOUCHED_MOST)
+        trail->slipped = true;
+    else
+        trail->touched[trail->touched_count++] = spot;
+}
+
+/* A reference led to this item, or to none: that hangs on the list's names. */
+static inline void trail_touch_referred(struct trail *trail, const struct spot *reference,
+                                        struct spot *item)
+{
+    if (item != NULL)
+        trail_touch(trail, item->parent);
+    else if (reference != NULL && reference->json != NULL)
+        trail->slipped = true;
+    trail_touch(trail, item);
+}
 
 /* The trail comes to a spot, as the index-th of those known. */
 static inline void trail_know(struct trail *trail, size_t index, struct spot *spot)

@@ -30,7 +30,7 @@ static void take_telling(struct read *read, struct judging *judging, const struc
 static struct read read_of(struct judging *judging, struct spot *spot)
 {
     const cJSON *node = spot->json;
-    struct read read = {.at = spot_pointer(judging->arena, spot), .from = origin_of(node)};
+    struct read read = {.at = spot_pointer(judging->spots, spot), .from = origin_of(node)};
     const bool denied = origin_is_denied(node);
     judging->trail.unfit |= denied; /* both values are told */
     const struct place_fact *fact = denied || read.from == ORIGIN_PLACE

@@ -2,6 +2,7 @@
 #include "judge/walk.h"
 
 #include "judge/memory.h"
+#include "judge/survey.h"
 
 #include <lauxlib.h>
 #include <lua.h>
@@ -192,6 +193,7 @@ bool call_end_all(struct judging *judging)
         return true;
     /* What it said may have gone by more than the answers that were noted. */
     memory_close(judging->book->memory);
+    survey_close(judging->book->survey);
     return false;
 }
 

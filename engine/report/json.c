@@ -1,6 +1,7 @@
 #include "report/report.h"
 
 #include "include/eavemark.h"
+#include "judge/written.h"
 #include "report/json_out.h"
 #include "report/value_words.h"
 
@@ -185,6 +186,11 @@ static void add_part(struct json_out *out, const struct finding *finding, enum f
  * order, null where there is nothing. */
 static void add_finding(struct json_out *out, const struct finding *finding, struct told *told)
 {
+    if (finding->json != NULL) { /* as it was written for the job before */
+        json_out_line(out, finding->json, finding->json_length);
+        return;
+    }
+    const size_t start = out->text->length + (out->follows ? 1 : 0);
     json_out_open(out, NULL, '{');
     add_part(out, finding, PART_HEAD, add_head);
     json_out_text(out, "where", finding->where);
@@ -192,6 +198,8 @@ static void add_finding(struct json_out *out, const struct finding *finding, str
     add_part(out, finding, PART_GROUNDS, add_grounds);
     add_reads(out, finding, told);
     json_out_close(out, '}');
+    if (!out->pretty && !out->text->failed)
+        carry_written(finding, text_string(out->text) + start, out->text->length - start);
 }
 
 static void add_findings(struct json_out *out, const struct result *result, bool all)

@@ -185,6 +185,70 @@ void json_out_raw(struct json_out *out, const char *json, size_t length)
     out->follows = true;
 }
 
+/* The string, number or word that begins there, as the value of the key. */
+static const char *copy_value(struct json_out *out, const char *key, const char *at,
+                              const char *end)
+{
+    const char *from = at++;
+    if (*from == '"') {
+        while (at < end && *at != '"')
+            at += *at == '\\' ? 2 : 1;
+        at++;
+    } else {
+        while (at < end && *at != ',' && *at != '}' && *at != ']')
+            at++;
+    }
+    begin(out, key);
+    text_add_n(out->text, from, (size_t)(at - from));
+    return at;
+}
+
+/* "key": the program's own, without escapes. Where the value begins. */
+static const char *take_key(const char *at, char key[80])
+{
+    const size_t length = strcspn(at + 1, "\"");
+    snprintf(key, 80, "%.*s", (int)length, at + 1);
+    return at + length + 3;
+}
+
+/* Laid out anew, from what this file wrote. */
+static void lay_out(struct json_out *out, const char *json, size_t length)
+{
+    char key[80], within[16] = ""; /* brackets that are open: reports are a few deep */
+    const char *at = json, *const end = json + length;
+    const int depth = out->depth;
+    while (at < end) {
+        const size_t level = (size_t)(out->depth - depth);
+        const bool named = level > 0 && within[level - 1] == '{' && *at == '"';
+        if (*at == ',') {
+            at++;
+            continue;
+        }
+        if (*at == '}' || *at == ']') {
+            json_out_close(out, *at++);
+            continue;
+        }
+        if (named)
+            at = take_key(at, key);
+        if (*at == '{' || *at == '[') {
+            within[level] = *at;
+            json_out_open(out, named ? key : NULL, *at++);
+        } else {
+            at = copy_value(out, named ? key : NULL, at, end);
+        }
+    }
+}
+
+void json_out_line(struct json_out *out, const char *json, size_t length)
+{
+    if (out->pretty) {
+        lay_out(out, json, length);
+        return;
+    }
+    begin(out, NULL);
+    text_add_n(out->text, json, length);
+}
+
 void json_out_texts(struct json_out *out, const char *key, const char *const *texts, size_t count)
 {
     json_out_open(out, key, '[');

@@ -38,6 +38,9 @@ void json_out_null(struct json_out *out, const char *key);
 /* What is written already, as the next of a list or of an object. */
 void json_out_raw(struct json_out *out, const char *json, size_t length);
 
+/* An object that was written on a line before, as the next of a list. */
+void json_out_line(struct json_out *out, const char *json, size_t length);
+
 /* Numbers are rounded as they print elsewhere: no reader shall find another here. */
 void json_out_value(struct json_out *out, const char *key, const struct value *value);
 

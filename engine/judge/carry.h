@@ -1,0 +1,30 @@
+/* carry.h - what was found of the job before, carried over as long as no place of the job
+ * that it rests on has changed since (survey.h).
+ *
+ * Only what memory.h could remember is carried: what follows from the answers to what was
+ * asked. All places that were asked are noted while it is judged or recalled. Findings are
+ * carried as the JSON they were written as, for results of which nothing else is wanted.
+ * Internal to the room.
+ */
+#ifndef EAVEMARK_JUDGE_CARRY_H
+#define EAVEMARK_JUDGE_CARRY_H
+
+#include "judge/run.h"
+
+/* Goes over the job, so that findings can be carried; does nothing where they may not be.
+ * carry_end belongs to it. */
+void carry_begin(struct judging *judging);
+void carry_end(struct judging *judging);
+
+/* The finding of the run's rule for what the walk has come to (missing: for want of this
+ * list), filled; or false, and what is judged from here on is noted. */
+bool carry_finding(struct run *run, const struct walk *walk, const struct node *missing,
+                   struct finding *finding);
+void carry_keep_finding(struct run *run, struct finding *finding);
+
+/* The same for a function of which nothing but its text is looked at, said at the visit-th
+ * item. */
+bool carry_call(struct judging *judging, struct call *call, size_t visit, enum sandbox_stop *stop);
+void carry_keep_call(struct judging *judging, const struct call *call, enum sandbox_stop stop);
+
+#endif

@@ -1,0 +1,51 @@
+/* survey.h - the places of the jobs of one law, gone over anew for each job: which facts
+ * are otherwise than the job before had them. What was judged of facts that are not is
+ * carried over (carry.h). Internal to the room.
+ *
+ * A round is one going over. A place is otherwise when the job has it no more or has it now,
+ * when its value is another, its origin, or how its place stands to it; a list also when an
+ * item came, went or is called otherwise. A place looked at for the first time counts as
+ * changed in the round after: nothing was kept of it yet.
+ *
+ * Ownership: survey_free releases all. Bounded by SURVEY_MOST bytes, and lists by
+ * SURVEY_ITEMS_MOST: what is larger is judged without.
+ */
+#ifndef EAVEMARK_JUDGE_SURVEY_H
+#define EAVEMARK_JUDGE_SURVEY_H
+
+#include "judge/spot.h"
+
+enum { SURVEY_MOST = 8 * 1024 * 1024, SURVEY_ITEMS_MOST = 200 };
+
+struct carried_list;
+
+struct survey {
+    struct arena arena;
+    struct spot *root;
+    size_t round;       /* the last one */
+    size_t ask_changed; /* in which what a lacking fact is asked for by changed: the plan of
+                           the house, or what an item is called or is */
+    size_t touch;       /* things judged by it so far */
+    size_t records;     /* and records begun */
+    const struct field *footprint;
+    struct carried_list *lists; /* carry.h */
+    size_t list_count;
+    struct text room; /* for the value of a list */
+    bool large;       /* a list of the job is too long for it */
+    bool closed;
+};
+
+/* NULL when out of memory; everything then goes on without one. */
+struct survey *survey_open(const struct fields *fields);
+void survey_free(struct survey *survey);
+
+/* Carries nothing over any more; what was handed out stays. */
+void survey_close(struct survey *survey);
+
+size_t survey_bytes(const struct survey *survey);
+
+/* A round: from here on the survey's places are this job's, until the next. False when it
+ * cannot be gone over, or there is no survey. */
+bool survey_go_over(struct survey *survey, const cJSON *job);
+
+#endif
