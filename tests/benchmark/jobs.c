@@ -18,6 +18,11 @@ static const char *const LOCAL[] = {"pictures_before_cover", "hail_class", "hail
 /* What a job cannot be without, and what others refer to. */
 static const char *const KEPT[] = {"eavemark_job", "job", "jurisdiction", "date", "stage", "name"};
 
+/* What other facts of the house hang on: moved alone, it could not be. */
+static const char *const FIXED[] = {"eavemark_job", "replaced_percent", "roof_share_percent",
+                                    "length_ft",    "eave_ft",          "ridge_ft",
+                                    "run_ft",       "valley_ft",        "removed"};
+
 #define LENGTH(array) (sizeof(array) / sizeof((array)[0]))
 
 /* Numerical Recipes' linear congruence: the same on every machine. */
@@ -88,6 +93,43 @@ static cJSON *varied(const char *source, size_t number)
     return job;
 }
 
+/* Measured on another house: whole numbers one more or less, others some hundredths. What is
+ * smaller and whole is mostly a count. */
+static void measure_again(cJSON *number)
+{
+    const double was = number->valuedouble;
+    const bool whole = was == (double)(long)was;
+    if (whole && was >= 4)
+        cJSON_SetNumberValue(number, draw(2) == 0 ? was + 1 : was - 1);
+    else if (!whole)
+        cJSON_SetNumberValue(number, (double)(long)(was * (97 + (double)draw(7)) + 0.5) / 100);
+}
+
+/* One fact in ten is otherwise: every third number, and one in ten of yes and no. */
+static void differ(cJSON *node)
+{
+    cJSON *child;
+    cJSON_ArrayForEach(child, node) {
+        const bool fixed = child->string != NULL && is_one_of(child->string, FIXED, LENGTH(FIXED));
+        if (!fixed && cJSON_IsNumber(child) && draw(3) == 0)
+            measure_again(child);
+        else if (!fixed && cJSON_IsBool(child) && draw(10) == 0)
+            child->type ^= cJSON_True | cJSON_False;
+        differ(child);
+    }
+}
+
+/* The next house of a tract. */
+static cJSON *alike(const char *source, size_t number)
+{
+    char title[64];
+    cJSON *job = read_example(source, "cross-gable", "job");
+    snprintf(title, sizeof(title), "House %zu of the tract, invented", number);
+    set_text(job, "job", title);
+    differ(job);
+    return job;
+}
+
 /* A list of the roof until it is that long: its items again under new names. */
 static void lengthen(cJSON *job, const char *name, size_t count)
 {
@@ -115,8 +157,9 @@ void jobs_write(FILE *out, const char *source, enum jobs_kind kind, size_t count
 {
     const bool one = kind == JOBS_PLANES || kind == JOBS_EDGES;
     for (size_t i = 0; i < (one ? 1 : count); i++) {
-        cJSON *job = kind == JOBS_VARIED ? varied(source, i)
-                                         : read_example(source, "cross-gable", "job");
+        cJSON *job = kind == JOBS_VARIED  ? varied(source, i)
+                     : kind == JOBS_ALIKE ? alike(source, i)
+                                          : read_example(source, "cross-gable", "job");
         if (one)
             lengthen(job, kind == JOBS_PLANES ? "slopes" : "edges", count);
         if (kind == JOBS_PLACES)

@@ -6,7 +6,7 @@
 #include <stdio.h>
 
 enum jobs_kind {
-    JOBS_ALIKE,  /* the cross gable, again and again */
+    JOBS_ALIKE,  /* houses of a tract: the cross gable, a tenth of its facts otherwise in each */
     JOBS_VARIED, /* places, days, houses, stages; up to three fifths of the facts missing */
     JOBS_PLANES, /* one job of so many planes */
     JOBS_EDGES,  /* or of so many edges of the roof */
