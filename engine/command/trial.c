@@ -26,6 +26,7 @@ struct trial_side {
     char *place, *date, *file;
     char *home; /* a copy with the file in it, or NULL */
     eavemark *handle;
+    bool lent; /* the handle is the other side's */
 };
 
 /* A trial under way. */
@@ -74,7 +75,9 @@ static bool part_side(const char *asked, struct trial_side *side)
     return whole && side->place != NULL;
 }
 
-static bool read_side(const char *asked, const char *home, struct trial_side *side)
+/* Two sides of one home share what is loaded of it. */
+static bool read_side(const char *asked, const char *home, const struct trial_side *other,
+                      struct trial_side *side)
 {
     if (!part_side(asked, side))
         return false;
@@ -83,14 +86,16 @@ static bool read_side(const char *asked, const char *home, struct trial_side *si
         if (side->home == NULL)
             return false;
     }
-    side->handle = eavemark_open(side->home == NULL ? home : side->home);
+    side->lent = other != NULL && side->home == NULL && other->home == NULL;
+    side->handle = side->lent ? other->handle
+                              : eavemark_open(side->home == NULL ? home : side->home);
     return side->handle != NULL;
 }
 
 /* After the trial is closed: it points into the handles. */
 static void side_free(struct trial_side *side)
 {
-    if (side->handle != NULL)
+    if (side->handle != NULL && !side->lent)
         eavemark_close(side->handle);
     edited_home_remove(side->home);
     free(side->place);
@@ -251,7 +256,8 @@ static int try_laws(const struct trial_options *options, const struct several *w
     struct running running = {.options = options};
     int status = EAVEMARK_UNUSABLE;
     const char *home = settings_home(options->home);
-    if (read_side(options->before, home, &sides[0]) && read_side(options->after, home, &sides[1])) {
+    if (read_side(options->before, home, NULL, &sides[0])
+        && read_side(options->after, home, &sides[0], &sides[1])) {
         const struct eavemark_law before = {sides[0].handle, sides[0].place, sides[0].date,
                                             options->before};
         const struct eavemark_law after = {sides[1].handle, sides[1].place, sides[1].date,

@@ -6,6 +6,7 @@
 #include "interface/handle.h"
 #include "interface/reply.h"
 #include "interface/request.h"
+#include "job/tree.h"
 #include "prove/trial.h"
 #include "report/trial_report.h"
 
@@ -106,6 +107,7 @@ static void judge_under(const struct eavemark_law *law, const struct eavemark_re
     asked.jurisdiction = law->jurisdiction;
     asked.date = law->date;
     const struct overrides overrides = request_overrides(&asked);
+    checked->result.wanted = WANTED_FINDINGS;
     check_job(&law->handle->laws, job, &overrides, request->name, checked);
     judged->checked = checked;
     if (checked->judged) /* this only finds it again */
@@ -126,15 +128,16 @@ enum eavemark_status inner_trial_job(eavemark_trial *trial, const struct eavemar
     struct problems said = {0};
     struct checked checked[2] = {0};
     struct trial_judged judged[2] = {0};
+    struct arena arena = {0};
     cJSON *job = NULL, *copy = NULL;
     const size_t refused = trial->counts.not_judged;
     if (trial->laws[0].handle == NULL)
         return EAVEMARK_UNUSABLE;
     for (int side = 0; side < 2; side++)
         handle_make_room(trial->laws[side].handle);
-    job = request_job(request, &said);
+    job = request_job_into(request, &arena, &said);
     /* Judging fills in what follows from the law: the other law must not read it. */
-    copy = job == NULL ? NULL : cJSON_Duplicate(job, true);
+    copy = job == NULL ? NULL : tree_copy(&arena, job);
     if (copy != NULL) {
         judge_under(&trial->laws[0], request, job, &checked[0], &judged[0]);
         judge_under(&trial->laws[1], request, copy, &checked[1], &judged[1]);
@@ -149,8 +152,9 @@ enum eavemark_status inner_trial_job(eavemark_trial *trial, const struct eavemar
     problems_free(&said);
     checked_free(&checked[0]);
     checked_free(&checked[1]);
-    cJSON_Delete(job);
-    cJSON_Delete(copy);
+    tree_free(job);
+    tree_free(copy);
+    arena_free(&arena);
     if (failed)
         return EAVEMARK_BROKEN;
     return trial->counts.not_judged > refused ? EAVEMARK_UNUSABLE : EAVEMARK_NOTHING_FAILED;

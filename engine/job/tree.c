@@ -10,6 +10,21 @@ cJSON *tree_node(struct arena *arena, int type)
 }
 
 /* Recursion is bounded by JSON_DEEPEST. */
+cJSON *tree_copy(struct arena *arena, const cJSON *node)
+{
+    cJSON *copy = tree_node(arena, node->type);
+    if (copy == NULL)
+        return NULL;
+    copy->string = arena_copy(arena, node->string);
+    copy->valuestring = arena_copy(arena, node->valuestring);
+    copy->valuedouble = node->valuedouble;
+    copy->valueint = node->valueint;
+    for (const cJSON *child = node->child; child != NULL && !arena->failed; child = child->next)
+        cJSON_AddItemToArray(copy, tree_copy(arena, child));
+    return arena->failed ? NULL : copy;
+}
+
+/* Recursion is bounded by JSON_DEEPEST. */
 void tree_free(cJSON *node)
 {
     while (node != NULL) {

@@ -20,6 +20,9 @@
 /* A node of the arena, of this type; NULL when out of memory. */
 cJSON *tree_node(struct arena *arena, int type);
 
+/* A copy of the node and all below it, texts and keys too; NULL when out of memory. */
+cJSON *tree_copy(struct arena *arena, const cJSON *node);
+
 /* A node, all below it and, as cJSON_Delete does, all after it. NULL is nothing. */
 void tree_free(cJSON *node);
 

@@ -2,6 +2,7 @@
  * RFC 8259 is the grammar, RFC 6901 the pointers. */
 #include "job/json.h"
 
+#include "job/origin.h"
 #include "job/path.h"
 #include "job/spoken.h"
 #include "job/tree.h"
@@ -148,6 +149,24 @@ static void a_tree_in_an_arena_may_be_changed(void **state)
     assert_string_equal(written, "{\"a\":\"three\",\"b\":\"one\",\"f\":2,\"d\":\"one\"}");
     cJSON_free(written);
     tree_free(job);
+    arena_free(&arena);
+}
+
+/* What the copy is made of may change and go before it. */
+static void a_tree_is_copied_whole(void **state)
+{
+    (void)state;
+    static const char TEXT[] = "{\"a\":[1,2.5,{\"b\":null}],\"t\":true,\"s\":\"\u00e9\"}";
+    struct arena arena = {0};
+    cJSON *job = cJSON_Parse(TEXT), *same = cJSON_Parse(TEXT);
+    origin_mark(job->child, ORIGIN_SHOP);
+    cJSON *copy = tree_copy(&arena, job);
+    assert_true(tree_is_of_arena(copy));
+    assert_int_equal(origin_of(copy->child->child), ORIGIN_SHOP);
+    cJSON_Delete(job);
+    assert_same_tree(copy, same);
+    tree_free(copy);
+    cJSON_Delete(same);
     arena_free(&arena);
 }
 
@@ -646,6 +665,7 @@ int main(void)
         cmocka_unit_test(a_sound_job_is_read),
         cmocka_unit_test(the_tree_is_as_cjson_builds_it),
         cmocka_unit_test(a_tree_in_an_arena_may_be_changed),
+        cmocka_unit_test(a_tree_is_copied_whole),
         cmocka_unit_test(a_spoken_figure_in_an_arena_is_settled),
         cmocka_unit_test(no_terminator_is_needed),
         cmocka_unit_test(nothing_is_no_job),
