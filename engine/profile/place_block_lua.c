@@ -76,6 +76,8 @@ static void read_drop(lua_State *lua, int drops, const char *rule)
     lua_getfield(lua, drops, rule);
     if (lua_type(lua, -1) != LUA_TSTRING) {
         place_say(lua, loading->block->line, "drop is written [\"rule\"] = \"why\"");
+    } else if (place_is_blank(lua, -1)) {
+        place_say(lua, place_line_of(lua, rule), "drop: \"%s\" does not say why", rule);
     } else {
         struct entry_drop *drop = place_keep(lua, 1, sizeof(*drop));
         *drop = (struct entry_drop){place_keep_text(lua, rule), place_copied(lua, -1),
@@ -176,6 +178,10 @@ void place_block_read(lua_State *lua, int index)
                   "jurisdiction \"%s\" ends before it begins: `to` must be later than `from`",
                   block->id);
     block->column = place_text(lua, index, "column", line);
+    if (block->column != NULL && !block->model)
+        place_say(lua, line,
+                  "column is of model codes, which have their figures in columns: take "
+                  "it out");
     read_columns(lua, index);
     read_pages(lua, index);
     read_covers(lua, index);

@@ -105,6 +105,8 @@ static void check_whole(lua_State *lua, struct entry_fact *fact)
     const bool bounded = fact->has_least || fact->has_most;
     if ((fact->value.kind != VALUE_NONE) + bounded + (fact->one_of.set_count > 0) != 1)
         say(lua, fact, "says either one value, or least and most, or one_of");
+    else if (fact->one_of.set_count == 1)
+        say(lua, fact, "is one of a single word: say the one value");
     if (fact->has_least && fact->has_most && !(fact->least < fact->most))
         say(lua, fact, "least is not less than most: say the one value");
     if ((fact->value.kind == VALUE_NUMBER && !isfinite(fact->value.number))

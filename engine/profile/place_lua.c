@@ -112,8 +112,9 @@ static void settle_dates(struct loading *loading)
         if (b->to == 0)
             b->to = b->next->from;
         if (b->next->from < b->to || b->next->from == b->from) {
-            char day[16];
-            date_write(b->next->from, day);
+            char day[16] = "every day";
+            if (b->next->from != 0)
+                date_write(b->next->from, day);
             problem_at_line(loading->problems, PROBLEM_RULES, loading->source->path, b->next->line,
                             0,
                             "jurisdiction \"%s\": two editions both cover %s; give the "

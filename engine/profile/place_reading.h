@@ -46,6 +46,9 @@ int place_figures_of_part(lua_State *lua);
 /* Reads the block whose table is at index. */
 void place_block_read(lua_State *lua, int index);
 
+/* Has the text at index nothing in it but blanks? */
+bool place_is_blank(lua_State *lua, int index);
+
 /* Memory of the place, zeroed; a text copied into it; what a table holds under a key: a
  * text or NULL, a status; the list at index as a set. What does not fit is a problem. */
 void *place_keep(lua_State *lua, size_t count, size_t size);

@@ -55,6 +55,11 @@ const char *place_copied(lua_State *lua, int index)
     return place_keep_text(lua, lua_tostring(lua, index));
 }
 
+bool place_is_blank(lua_State *lua, int index)
+{
+    return strspn(lua_tostring(lua, index), " \t\r\n") == lua_rawlen(lua, index);
+}
+
 /* The text under key of the table at index, or NULL; another type is a problem. */
 const char *place_text(lua_State *lua, int index, const char *key, int line)
 {
@@ -62,7 +67,7 @@ const char *place_text(lua_State *lua, int index, const char *key, int line)
     lua_getfield(lua, index, key);
     if (lua_type(lua, -1) == LUA_TSTRING && strlen(lua_tostring(lua, -1)) != lua_rawlen(lua, -1))
         place_say(lua, line, "%s must not hold a zero byte", key);
-    else if (lua_type(lua, -1) == LUA_TSTRING && lua_rawlen(lua, -1) == 0)
+    else if (lua_type(lua, -1) == LUA_TSTRING && place_is_blank(lua, -1))
         place_say(lua, line, "%s is empty: say it in words, or leave it out", key);
     else if (lua_type(lua, -1) == LUA_TSTRING)
         text = place_copied(lua, -1);
@@ -151,6 +156,9 @@ struct value place_keep_set(lua_State *lua, int index, const char *name, int lin
         else if (strlen(lua_tostring(lua, -1)) != lua_rawlen(lua, -1))
             place_say(lua, line, "figure \"%s\": a member of a set holds a zero byte", name);
         set[i] = lua_type(lua, -1) == LUA_TSTRING ? place_copied(lua, -1) : "";
+        for (size_t k = 0; k < i; k++)
+            if (set[i][0] != '\0' && strcmp(set[k], set[i]) == 0)
+                place_say(lua, line, "%s: \"%s\" stands there twice", name, set[i]);
         lua_pop(lua, 1);
     }
     value.set = set;

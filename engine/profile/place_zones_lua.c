@@ -50,9 +50,6 @@ static void check_words(lua_State *lua, const struct entry_zone *zone)
                       "zone \"%s\": \"%.60s\" is no word: write letters, digits and _ for a "
                       "space, no more than %d",
                       zone->name, word, ZONE_WORD_LONGEST);
-        for (size_t k = 0; k < i; k++)
-            if (strcmp(zone->words.set[k], word) == 0)
-                place_say(lua, zone->line, "zone \"%s\" has \"%s\" twice", zone->name, word);
     }
 }
 

@@ -184,6 +184,8 @@ void case_job_with(lua_State *lua, struct case_building *building, int index)
         luaL_error(lua, "with must be a table");
     lua_pop(lua, 1);
     lua_getfield(lua, index, "without");
+    if (!lua_isnil(lua, -1) && (!lua_istable(lua, -1) || lua_rawlen(lua, -1) == 0))
+        luaL_error(lua, "without is a list of places, { \"...\" }");
     for (size_t i = 1; lua_istable(lua, -1) && i <= (size_t)lua_rawlen(lua, -1); i++) {
         lua_rawgeti(lua, -1, (lua_Integer)i);
         remove_place(lua, building, luaL_checkstring(lua, -1));

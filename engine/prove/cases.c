@@ -1,5 +1,6 @@
 #include "prove/cases.h"
 
+#include "base/nearest.h"
 #include "base/number.h"
 #include "prove/case_list.h"
 #include "check/check.h"
@@ -110,6 +111,23 @@ static bool finding_holds(const struct rule_case *c, const struct result *result
     return false;
 }
 
+/* A rule that is not there, or not the finding that is looked for. */
+static void say_unmatched(const struct running *running, const struct rule_case *c,
+                          struct text *out)
+{
+    const struct rulebook *book = running->law->book;
+    char what[400] = "the rule has no finding there";
+    struct nearest nearest;
+    nearest_start(&nearest, c->rule);
+    for (const struct rule *r = book->rules; r != NULL; r = r->next)
+        nearest_offer(&nearest, r->id);
+    if (rulebook_rule(book, c->rule) == NULL)
+        snprintf(what, sizeof(what), "no rule of that name binds under %.100s%s%.120s%s", c->under,
+                 nearest.name == NULL ? "" : "; did you mean \"",
+                 nearest.name == NULL ? "" : nearest.name, nearest.name == NULL ? "" : "\"?");
+    add_wrong_case(out, c, what);
+}
+
 /* Without `where` every finding of the rule must come out as expected. */
 static bool findings_hold(struct running *running, const struct rule_case *c,
                           const struct result *result, struct text *out)
@@ -132,7 +150,7 @@ static bool findings_hold(struct running *running, const struct rule_case *c,
             held = false;
     }
     if (matched == 0)
-        add_wrong_case(out, c, "the rule has no finding there");
+        say_unmatched(running, c, out);
     return held && matched > 0;
 }
 

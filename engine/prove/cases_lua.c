@@ -1,6 +1,8 @@
 #include "prove/case_list.h"
 
 #include "prove/case_job.h"
+#include "base/nearest.h"
+#include "sandbox/keys.h"
 #include "sandbox/sandbox.h"
 
 #include <lauxlib.h>
@@ -56,6 +58,13 @@ static const char *text_of(lua_State *lua, int index, const char *key)
     const char *text = lua_isnil(lua, -1) ? NULL : keep_text(lua, key);
     lua_pop(lua, 1);
     return text;
+}
+
+/* Of the case, or of its group. */
+static const char *text_of_either(lua_State *lua, int one, int group, const char *key)
+{
+    const char *text = text_of(lua, one, key);
+    return text != NULL ? text : text_of(lua, group, key);
 }
 
 /* The line of the pack that is being run. */
@@ -136,7 +145,7 @@ static int build_job(lua_State *lua)
     enum { GROUP = 2, ONE = 3 };
     struct rule_case *c = lua_touserdata(lua, 1);
     struct case_building *building = &reading_of(lua)->building;
-    const struct case_base *base = base_of(lua, text_of(lua, GROUP, "from"));
+    const struct case_base *base = base_of(lua, text_of_either(lua, ONE, GROUP, "from"));
     building->last = &building->first;
     building->job = cJSON_Duplicate(base->job, true);
     if (building->job == NULL)
@@ -145,9 +154,7 @@ static int build_job(lua_State *lua)
     const char *shared[] = {"jurisdiction", "date", "stage"};
     const char *keys[] = {"under", "date", "stage"};
     for (int i = 0; i < 3; i++) {
-        const char *value = text_of(lua, ONE, keys[i]);
-        if (value == NULL)
-            value = text_of(lua, GROUP, keys[i]);
+        const char *value = text_of_either(lua, ONE, GROUP, keys[i]);
         if (value != NULL) {
             lua_pushstring(lua, value);
             case_job_set(lua, building, shared[i]);
@@ -174,18 +181,24 @@ static void drop_building(struct reading *reading)
     reading->building = (struct case_building){.arena = &reading->list->arena};
 }
 
+/* Absent is false. */
 static bool flag_of(lua_State *lua, int table, const char *key)
 {
     lua_getfield(lua, table, key);
+    if (!lua_isnil(lua, -1) && !lua_isboolean(lua, -1))
+        luaL_error(lua, "%s must be true or false", key);
     const bool set = lua_toboolean(lua, -1);
     lua_pop(lua, 1);
     return set;
 }
 
 /* The place of a case that names none. */
-static bool base_is_under(lua_State *lua, int group, const char *wanted)
+static bool base_is_under(lua_State *lua, int group, int one, const char *wanted)
 {
-    lua_getfield(lua, group, "from");
+    if (lua_getfield(lua, one, "from") == LUA_TNIL) {
+        lua_pop(lua, 1);
+        lua_getfield(lua, group, "from");
+    }
     const struct case_base *base = case_base_find(reading_of(lua)->bases, reading_of(lua)->home,
                                                   lua_tostring(lua, -1), reading_of(lua)->problems);
     const cJSON *there = base == NULL ? NULL
@@ -206,8 +219,27 @@ static bool is_under(lua_State *lua, int group, int one)
         if (said)
             return there;
     }
-    return wanted == NULL || base_is_under(lua, group, wanted);
+    return wanted == NULL || base_is_under(lua, group, one, wanted);
 }
+
+/* What is passed over in silence may have been meant: another day, another found. */
+static void need_known(lua_State *lua, int table, const char *const *known)
+{
+    const struct keys *keys = keys_push(lua, table);
+    struct nearest nearest;
+    for (size_t i = 0; i < keys->count; i++)
+        if (!nearest_among(&nearest, keys->names[i], known))
+            luaL_error(lua, "unknown key \"%s\"%s%s%s", keys->names[i],
+                       nearest.name == NULL ? "" : "; did you mean \"",
+                       nearest.name == NULL ? "" : nearest.name, nearest.name == NULL ? "" : "\"?");
+    lua_pop(lua, 1);
+}
+
+static const char *const GROUP_KEYS[] = {"under", "date",    "stage",    "from", "where",
+                                         "with",  "without", "by_place", NULL};
+static const char *const CASE_KEYS[] = {"under",    "date",     "stage",  "from",  "with",
+                                        "without",  "by_place", "expect", "where", "says",
+                                        "required", "found",    NULL};
 
 /* The case in the table at `one`; `group` holds what its cases share. */
 static void read_case(lua_State *lua, int group, int one, const char *rule)
@@ -219,6 +251,7 @@ static void read_case(lua_State *lua, int group, int one, const char *rule)
     struct rule_case *c = arena_alloc(&reading->list->arena, sizeof(*c));
     if (c == NULL)
         case_out_of_memory(lua);
+    need_known(lua, one, CASE_KEYS);
     lua_rawgeti(lua, one, 1);
     luaL_checkstring(lua, -1);
     c->title = keep_text(lua, "the title");
@@ -228,7 +261,7 @@ static void read_case(lua_State *lua, int group, int one, const char *rule)
     c->rule = rule;
     c->by_place = flag_of(lua, one, "by_place") || flag_of(lua, group, "by_place");
     c->expect = text_of(lua, one, "expect");
-    c->where = text_of(lua, one, "where");
+    c->where = text_of_either(lua, one, group, "where");
     c->says = text_of(lua, one, "says");
     c->required = value_of(lua, one, "required");
     c->found = value_of(lua, one, "found");
@@ -270,6 +303,7 @@ static int finish_cases(lua_State *lua)
     const char *rule = keep_text(lua, "a rule's name");
     lua_pop(lua, 1);
     const size_t count = (size_t)lua_rawlen(lua, 1);
+    need_known(lua, 1, GROUP_KEYS);
     if (count == 0)
         return luaL_error(lua, "cases \"%s\" has no cases", rule);
     for (size_t i = 1; i <= count; i++) {

@@ -68,6 +68,7 @@ static void prove_all(struct proof *proof)
             proof_place(proof->laws, proof, proof->order[i], proof->date);
     if (!places_unread(proof->laws->home, note_unread, proof))
         proof->arena.failed = true;
+    proof_files_of_none(proof);
 }
 
 static size_t rank_of(void *data, const char *under)

@@ -28,6 +28,7 @@ enum difference_kind {
     DIFFERENCE_CHANGED,   /* neither, or not to be told */
     DIFFERENCE_REMOVED,
     DIFFERENCE_ADDED,
+    DIFFERENCE_ENDED, /* the place's edition before gave it, and this one leaves it */
     DIFFERENCE_KIND_COUNT
 };
 
@@ -186,6 +187,13 @@ void proof_differences(struct proof *proof, struct proof_block *block,
  * (NULL: it has none). */
 void proof_lint(struct proof *proof, struct place_proof *place, struct proof_block *block,
                 const struct law *parent);
+
+/* Internal to the room: what an edition says that the one after it leaves to what is followed;
+ * files beside the place's own that nothing of it names; of all, files of cases of no place. */
+void proof_ends(struct proof *proof, struct place_proof *place);
+void proof_files(struct proof *proof, struct place_proof *place, const struct place *written);
+void proof_files_of_none(struct proof *proof);
+
 void proof_traps(struct laws *laws, struct proof *proof, struct place_proof *place,
                  struct proof_block *block, const struct law *parent);
 

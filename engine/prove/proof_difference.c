@@ -10,6 +10,7 @@ const char *proof_difference_word(enum difference_kind kind)
         [DIFFERENCE_STRICTER] = "stricter",   [DIFFERENCE_LOOSER] = "looser",
         [DIFFERENCE_BOTH_WAYS] = "both ways", [DIFFERENCE_CHANGED] = "changed",
         [DIFFERENCE_REMOVED] = "removed",     [DIFFERENCE_ADDED] = "added",
+        [DIFFERENCE_ENDED] = "ended",
     };
     return WORDS[kind];
 }

@@ -229,9 +229,21 @@ static void lint_way(struct proof *proof, struct place_proof *place, struct proo
                             entry->name));
 }
 
+/* A model is not asked for cases of its figures, nor are they looked through as a place's. */
+static void lint_model(struct proof *proof, struct place_proof *place, struct proof_block *block,
+                       const struct profile *parent)
+{
+    if (block->block->model && !parent->base_only)
+        add_remark(proof, place, block, block->file, block->block->line, true,
+                   "says model = true, which is of model codes, and follows one that jobs are "
+                   "judged by: take it out");
+}
+
 void proof_lint(struct proof *proof, struct place_proof *place, struct proof_block *block,
                 const struct law *parent)
 {
+    if (parent != NULL)
+        lint_model(proof, place, block, parent->profile);
     for (const struct entry *e = block->block->entries; parent != NULL && e != NULL; e = e->next) {
         lint_entry(proof, place, block, parent->profile, e);
         lint_words(proof, place, block, parent->profile, e);

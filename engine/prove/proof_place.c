@@ -441,6 +441,10 @@ void proof_place(struct laws *laws, struct proof *proof, struct place_proof *pla
         }
         for (const struct block *b = p.written->blocks; b->next != NULL; b = b->next)
             say_gap(&p, b);
+        if (proof->beside == NULL) {
+            proof_ends(proof, place);
+            proof_files(proof, place, p.written);
+        }
     }
     laws_drop_problems(laws, &problems);
 }

@@ -451,6 +451,84 @@ static void counts_cases_under_the_place_wherever_they_stand(void **state)
     }
 }
 
+/* A key that is not known would be passed over, and the case test something else. */
+static void refuses_what_a_case_cannot_mean(void **state)
+{
+    (void)state;
+    static const struct {
+        const char *group, *one, *says;
+    } SLIPS[] = {
+        {"dtae = '2026-03-02'", "expect = 'pass'",
+         "elm.cases.lua:1: unknown key \"dtae\"; did you mean \"date\"?"},
+        {"date = '2026-03-02'", "expect = 'pass', fuond = 1",
+         "elm.cases.lua:1: unknown key \"fuond\"; did you mean \"found\"?"},
+        {"date = '2026-03-02'", "expect = 'open', without = 'roof.layers'",
+         "without is a list of places, { \"...\" }"},
+        {"by_place = 'no'", "expect = 'pass'", "by_place must be true or false"},
+    };
+    struct proof proof;
+    start(&proof);
+    for (size_t i = 0; i < sizeof(SLIPS) / sizeof(SLIPS[0]); i++) {
+        char text[400];
+        snprintf(text, sizeof(text),
+                 "cases 'roof.layers' { under = 'elm', %s,\n  { 'one', %s } }\n", SLIPS[i].group,
+                 SLIPS[i].one);
+        home_write(&proof.home, "jurisdictions/elm.cases.lua", text);
+        county(&proof, "");
+        join_lines(proof.report);
+        assert_int_not_equal(proof.status, EAVEMARK_NOTHING_FAILED);
+        if (strstr(proof.report, SLIPS[i].says) == NULL)
+            assert_has(proof.problems, SLIPS[i].says);
+    }
+    home_write(&proof.home, "jurisdictions/elm.cases.lua",
+               "cases 'roof.layer' { under = 'elm', { 'one', expect = 'pass' } }\n");
+    county(&proof, "");
+    join_lines(proof.report);
+    assert_has(proof.report, "no rule of that name binds under elm; did you mean \"roof.layers\"?");
+    end(&proof);
+}
+
+/* A line that the later edition forgets ends with the earlier, and is told. */
+static void tells_what_a_later_edition_leaves(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    county(&proof,
+           "from = '2026-01-01', figures = { ['roof.layers_most'] = { 1, cite = 'C1' } } }\n"
+           "jurisdiction \"elm\" { title = 'E', invented = true, follows = 'model/base',\n"
+           "  from = '2027-01-01',\n");
+    join_lines(proof.report);
+    assert_has(proof.report, "ended roof.layers_most: was at most 1 layer, now at most ");
+    end(&proof);
+}
+
+/* What looks like a file of the place, and is not read. */
+static void tells_of_files_that_nothing_names(void **state)
+{
+    (void)state;
+    struct proof proof;
+    start(&proof);
+    home_write(&proof.home, "jurisdictions/elm.fire.lua", "figures { }\n");
+    home_write(&proof.home, "jurisdictions/elm.rules.lua", "\n");
+    home_write(&proof.home, "jurisdictions/oak.cases.lua", "\n");
+    county(&proof, "");
+    join_lines(proof.report);
+    assert_has(proof.report,
+               "warning jurisdictions/elm.fire.lua: is named by nothing in "
+               "jurisdictions/elm.lua, and not read: write parts = { \"...\" } there");
+    assert_has(proof.report, "warning jurisdictions/elm.rules.lua: is named by nothing in "
+                             "jurisdictions/elm.lua, and not read: write rules = \"...\" there");
+    prove(&proof, NULL);
+    join_lines(proof.report);
+    assert_has(proof.report, "error jurisdictions/oak.cases.lua: stands beside no place: there is "
+                             "no jurisdiction \"oak\"");
+    county(&proof, "model = true,\n");
+    join_lines(proof.report);
+    assert_has(proof.report, "says model = true, which is of model codes");
+    end(&proof);
+}
+
 /* A figure given otherwise, and no case that would notice: told with its line until one is
  * judged by it. An edition that repeats it needs none of its own. */
 static void asks_for_a_case_of_each_figure_moved(void **state)
@@ -1250,6 +1328,9 @@ int main(void)
         cmocka_unit_test(finds_slips_in_the_words_of_a_set),
         cmocka_unit_test(tells_what_loads_and_is_not_meant),
         cmocka_unit_test(counts_cases_under_the_place_wherever_they_stand),
+        cmocka_unit_test(refuses_what_a_case_cannot_mean),
+        cmocka_unit_test(tells_what_a_later_edition_leaves),
+        cmocka_unit_test(tells_of_files_that_nothing_names),
         cmocka_unit_test(asks_for_a_case_of_each_figure_moved),
         cmocka_unit_test(tells_what_a_switch_turns_on_and_off),
         cmocka_unit_test(asks_of_which_place_a_case_is),

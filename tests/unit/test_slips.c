@@ -160,7 +160,7 @@ static const struct slip ZONES_AMISS[] = {
      "zone \"site.local_wind_zone\": \"north side\" is no word: write letters, digits and _ for a "
      "space, no more than 60"},
     {"a word twice", ZONES("[\"site.local_wind_zone\"] = { \"a\", \"a\", ask = \"Which?\" }"), 3,
-     "zone \"site.local_wind_zone\" has \"a\" twice"},
+     "site.local_wind_zone: \"a\" stands there twice"},
     {"another key",
      ZONES("[\"site.local_wind_zone\"] = { \"a\", \"b\", ask = \"Which?\", from = 3 }"), 3,
      "zone \"site.local_wind_zone\": unknown key \"from\"; it has its words and ask"},
@@ -240,6 +240,20 @@ static const struct slip TAKEN_IN_SILENCE[] = {
     {"added to a number", MOST("adds = { \"tile\" }"), 3,
      "figure \"test.most\" says adds or without, which go with a set that is followed, and in place "
      "of a value"},
+    {"added twice", KINDS("adds = { \"asphalt\", \"asphalt\" }"), 3,
+     "test.kinds: \"asphalt\" stands there twice"},
+    {"a section of blanks", COUNTY "  figures = { [\"test.most\"] = { 1, cite = \"  \" } },\n}\n",
+     3, "cite is empty: say it in words, or leave it out"},
+    {"a rule dropped without a word", COUNTY "  drop = { [\"test.rule\"] = \" \" },\n}\n", 3,
+     "drop: \"test.rule\" does not say why"},
+    {"a column of a county", COUNTY "  column = \"2018\",\n}\n", 1,
+     "column is of model codes, which have their figures in columns: take it out"},
+    {"one of a single word",
+     COUNTY "  facts = { [\"site.exposure\"] = { one_of = { \"C\" }, cite = \"5\" } },\n}\n", 3,
+     "fact \"site.exposure\": is one of a single word: say the one value"},
+    {"two editions without a first day", COUNTY "}\n" COUNTY "}\n", 4,
+     "jurisdiction \"example/a\": two editions both cover every day; give the earlier one a `to`, "
+     "the first day it no longer binds"},
     {"added without a list", KINDS("adds = \"tile\""), 3,
      "figure \"test.kinds\": adds is a list of members, { \"...\" }"},
 };
