@@ -1,8 +1,7 @@
 /* explain.h - what there is to say about a rule or a figure, gathered.
  *
- * Which figures and fields a rule reads is told by its row. Of a rule made of
- * functions it is declared nowhere: it is learnt by judging the rule's cases and the
- * base jobs and taking together what was recorded.
+ * Which figures and fields a rule reads is told by its row and by what its functions
+ * declare (judge/reads.h): nothing is judged to find out.
  */
 #ifndef EAVEMARK_PROVE_EXPLAIN_H
 #define EAVEMARK_PROVE_EXPLAIN_H

@@ -33,6 +33,7 @@ engine/job/shop_*.c             shop_         the shop sheet, in several files
 engine/profile/profile_*.c      profile_      the parts of profile.c
 engine/profile/place_facts_lua.c place_       the parts of place_lua.c
 engine/profile/place_reading_lua.c place_     what those parts share
+engine/prove/explain_*.c        explain_      the parts of explain.c
 engine/prove/proof_*.c          proof_        the parts of proof.c
 engine/judge/bind_*.c           bind_         what rules may call
 engine/judge/declare_*.c        declare_      what rule files declare
