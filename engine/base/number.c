@@ -184,6 +184,9 @@ void number_write_unit(double value, const char *unit, char out[96])
     if (unit == NULL || strcmp(unit, "in") != 0 || !write_fraction(value, digits))
         number_write(value, unit, digits);
     if (unit != NULL && strcmp(unit, "rise_in_12") == 0) {
+        /* Low slopes are named by the eighth, 1/8:12, which two decimals cut. */
+        if (fabs(value) < 1 && value * 8 == round(value * 8))
+            write_fraction(value, digits);
         snprintf(out, 96, "%s:12", digits);
         return;
     }

@@ -133,9 +133,10 @@ static void explain_name(struct explaining *e, const struct law *asked)
     if (out->rule != NULL)
         explain_reads(out);
     else if (some_place_has(&out->places, e->request->name)
-             || profile_figure(asked->profile, e->request->name) != NULL)
+             || profile_figure(asked->profile, e->request->name) != NULL) {
         strings_add(&out->figures, &out->arena, arena_copy(&out->arena, e->request->name));
-    else if (explain_is_topic(e) || !explain_list_word(e, asked))
+        explain_list_askers(out, asked, e->request->name);
+    } else if (explain_is_topic(e) || !explain_list_word(e, asked))
         explain_say_unknown(e);
 }
 

@@ -23,6 +23,7 @@ struct explain_request {
 struct listed_rule {
     const char *id, *title;
     const char *place; /* title of the place whose own rule it is, or NULL */
+    bool by_fact;      /* the word looked for stands only in the facts that it reads */
 };
 
 struct explanation {
@@ -39,6 +40,8 @@ struct explanation {
     size_t field_count;
     struct listed_rule *rules; /* when all are listed, or those with a word */
     size_t rule_count;
+    struct listed_rule *askers; /* of the one figure explained: rules that ask for it */
+    size_t asker_count;
     const char *word;       /* the word looked for: figures are listed too; or NULL */
     struct checked checked; /* with a job: how it was judged */
     cJSON *job;             /* not owned */

@@ -1,5 +1,6 @@
 /* explain_list.c - the list of all rules, or of those rules and figures in whose words one
  * stands. */
+#include "judge/reads.h"
 #include "judge/row_reads.h"
 #include "prove/explain_parts.h"
 
@@ -34,7 +35,7 @@ static void list_law(struct explanation *out, const struct law *law, const char 
     for (const struct rule *r = law->book->rules; r != NULL; r = r->next)
         if (!is_listed(out, r->id))
             rules[out->rule_count++] = (struct listed_rule){
-                arena_copy(&out->arena, r->id), arena_copy(&out->arena, r->title), place};
+                arena_copy(&out->arena, r->id), arena_copy(&out->arena, r->title), place, false};
 }
 
 /* Without a place named, the rules of all places, each with the place that first has it. */
@@ -70,6 +71,30 @@ static bool has_word(const char *text, const char *word)
     return false;
 }
 
+static bool set_has_word(const struct value *value, const char *word)
+{
+    for (size_t i = 0; i < value->set_count; i++)
+        if (has_word(value->set[i], word))
+            return true;
+    return false;
+}
+
+static bool figure_has_word(const struct figure *figure, const char *word)
+{
+    return has_word(figure->name, word) || set_has_word(&figure->value, word);
+}
+
+/* In the id, in the words reports print, or in a figure that it asks for. */
+static bool rule_has_word(const struct law *law, const struct rule *rule, const char *word)
+{
+    bool found = has_word(rule->id, word) || has_word(rule->title, word)
+                 || has_word(rule->mend, word) || has_word(rule->caution, word);
+    for (size_t i = 0; !found && i < law->profile->figure_count; i++)
+        found = reads_has_figure(rule->reads, i)
+                && figure_has_word(&law->profile->figures[i], word);
+    return found;
+}
+
 struct looking {
     const char *word;
     bool found;
@@ -83,25 +108,19 @@ static void look_in_field(void *data, const struct field *field)
         looking->found = looking->found || has_word(field->choices[i], looking->word);
 }
 
-/* In the id, the words reports print, or the questions and choices of the facts it reads. */
-static bool rule_has_word(const struct rulebook *book, const char *id, const char *word)
+/* Sets what led to it. Of a rule that the law asked for does not have, its name is known
+ * alone. */
+static bool is_led_to(const struct law *law, struct listed_rule *listed, const char *word)
 {
-    const struct rule *rule = rulebook_rule(book, id);
+    const struct rule *rule = rulebook_rule(law->book, listed->id);
     struct looking looking = {word, false};
-    if (rule != NULL)
-        row_reads_each_field(book, rule, look_in_field, &looking);
-    return looking.found || has_word(id, word)
-           || (rule != NULL
-               && (has_word(rule->title, word) || has_word(rule->mend, word)
-                   || has_word(rule->caution, word)));
-}
-
-static bool set_has_word(const struct value *value, const char *word)
-{
-    for (size_t i = 0; i < value->set_count; i++)
-        if (has_word(value->set[i], word))
-            return true;
-    return false;
+    if (rule == NULL)
+        return has_word(listed->id, word) || has_word(listed->title, word);
+    if (rule_has_word(law, rule, word))
+        return true;
+    row_reads_each_field(law->book, rule, look_in_field, &looking);
+    listed->by_fact = looking.found;
+    return looking.found;
 }
 
 /* The rules and figures in whose words the one asked for stands. False when there are
@@ -116,17 +135,23 @@ bool explain_list_word(struct explaining *e, const struct law *asked)
         return false;
     explain_list(e, asked);
     for (size_t i = 0; i < out->rule_count; i++)
-        if (has_word(out->rules[i].title, word)
-            || rule_has_word(asked->book, out->rules[i].id, word))
+        if (is_led_to(asked, &out->rules[i], word))
             out->rules[kept++] = out->rules[i];
     out->rule_count = kept;
-    for (size_t i = 0; i < asked->profile->figure_count; i++) {
-        const struct figure *figure = &asked->profile->figures[i];
-        if (has_word(figure->name, word) || set_has_word(&figure->value, word))
-            explain_note_figure(out, figure->name);
-    }
+    for (size_t i = 0; i < asked->profile->figure_count; i++)
+        if (figure_has_word(&asked->profile->figures[i], word))
+            explain_note_figure(out, asked->profile->figures[i].name);
     out->word = kept + out->figures.count > 0 ? word : NULL;
     if (out->word == NULL)
         out->rules = NULL;
     return out->word != NULL;
+}
+
+void explain_list_askers(struct explanation *out, const struct law *law, const char *name)
+{
+    const struct figure *figure = profile_figure(law->profile, name);
+    out->askers = arena_array(&out->arena, law->book->rule_count + 1, sizeof(*out->askers));
+    for (const struct rule *r = law->book->rules; r != NULL && out->askers != NULL; r = r->next)
+        if (figure != NULL && reads_has_figure(r->reads, (size_t)(figure - law->profile->figures)))
+            out->askers[out->asker_count++] = (struct listed_rule){r->id, r->title, NULL, false};
 }

@@ -40,4 +40,7 @@ void explain_list(struct explaining *e, const struct law *asked);
  * none: it may be a name misspelled. */
 bool explain_list_word(struct explaining *e, const struct law *asked);
 
+/* Sets out->askers: the rules of the law that may ask for the figure. */
+void explain_list_askers(struct explanation *out, const struct law *law, const char *name);
+
 #endif

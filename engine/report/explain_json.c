@@ -36,6 +36,16 @@ static bool add_list(cJSON *root, const struct explanation *x)
     return added;
 }
 
+/* Of a figure by itself: the rules that ask for it. */
+static bool add_askers(cJSON *root, const struct explanation *x)
+{
+    cJSON *array = x->rule != NULL ? NULL : cJSON_AddArrayToObject(root, "asked_by");
+    bool added = x->rule != NULL || array != NULL;
+    for (size_t i = 0; added && i < x->asker_count; i++)
+        added = cJSON_AddItemToArray(array, cJSON_CreateString(x->askers[i].id));
+    return added;
+}
+
 static bool add_rule(cJSON *root, const struct explanation *x)
 {
     const struct rule *rule = x->rule;
@@ -212,7 +222,7 @@ void report_explain_json(const struct explanation *x, bool pretty, struct text *
         return;
     }
     complete = complete && (x->rule == NULL || add_rule(root, x)) && add_figures(root, x)
-               && add_skipped(root, x);
+               && add_askers(root, x) && add_skipped(root, x);
     if (x->rule != NULL)
         complete = complete && add_fields(root, x) && (x->job == NULL || add_judged(root, x));
     json_finish(root, complete, pretty, out);

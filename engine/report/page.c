@@ -12,6 +12,11 @@ void page_phrase(struct text *out, size_t hang, struct text *phrase)
     text_free(phrase);
 }
 
+void page_section(struct text *out, const char *title)
+{
+    text_addf(out, "\n-- %s\n\n", title);
+}
+
 /* The label is not wrapped: every one fits its column. */
 void page_head(struct text *out, const char *label, const char *words)
 {

@@ -14,6 +14,9 @@ void page_phrase(struct text *out, size_t hang, struct text *phrase);
 /* "Label    words", wrapped under the words; nothing for NULL. */
 void page_head(struct text *out, const char *label, const char *words);
 
+/* "-- the facts it reads", with an empty line before and behind. */
+void page_section(struct text *out, const char *title);
+
 /* The same, indented, with the label's words in a column of their own. */
 void page_labelled(struct text *out, const char *label, const char *words);
 void page_labelled_phrase(struct text *out, const char *label, struct text *phrase);

@@ -7,9 +7,12 @@ void value_add_demand(struct text *out, enum sense sense, const struct value *re
     const bool equals = sense == SENSE_NONE || sense == SENSE_EQUALS;
     if (equals && required->kind == VALUE_NUMBER)
         text_add(out, "exactly ");
+    if (required->kind == VALUE_SET && required->set_count == 0 && sense == SENSE_NONE_OF) {
+        text_add(out, "anything");
+        return;
+    }
     /* "all of none" says no more than "none". */
-    const bool nothing = required->kind == VALUE_SET && required->set_count == 0 && !equals
-                         && sense != SENSE_NONE_OF;
+    const bool nothing = required->kind == VALUE_SET && required->set_count == 0 && !equals;
     if (!equals && !nothing) {
         text_add_spaced(out, sense_word(sense), strlen(sense_word(sense)));
         text_add(out, " ");

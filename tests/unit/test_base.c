@@ -257,13 +257,25 @@ static void number_prints_as_a_report_does(void **state)
         double value;
         const char *unit, *written;
     } CASES[] = {
-        {1152, "sqin", "1,152 sq in"}, {0.4375, "in", "7/16 in"},
-        {22.5, "ft", "22.5 ft"},       {4, "rise_in_12", "4:12"},
-        {1, "layers", "1 layer"},      {1, "plies", "1 ply"},
-        {2, "nails", "2 nails"},       {1978, "year", "1978"},
-        {-0.0001, "in", "0 in"},       {-1234567, "ft", "-1,234,567 ft"},
-        {17.5, "percent", "17.5 %"},   {3, NULL, "3"},
-        {999.9996, "in", "1,000 in"},  {20190731, "date", "2019-07-31"},
+        {1152, "sqin", "1,152 sq in"},
+        {0.4375, "in", "7/16 in"},
+        {22.5, "ft", "22.5 ft"},
+        {4, "rise_in_12", "4:12"},
+        {0.125, "rise_in_12", "1/8:12"},
+        {0.5, "rise_in_12", "1/2:12"},
+        {0.13, "rise_in_12", "0.13:12"},
+        {2.5, "rise_in_12", "2.5:12"},
+        {0, "rise_in_12", "0:12"},
+        {1, "layers", "1 layer"},
+        {1, "plies", "1 ply"},
+        {2, "nails", "2 nails"},
+        {1978, "year", "1978"},
+        {-0.0001, "in", "0 in"},
+        {-1234567, "ft", "-1,234,567 ft"},
+        {17.5, "percent", "17.5 %"},
+        {3, NULL, "3"},
+        {999.9996, "in", "1,000 in"},
+        {20190731, "date", "2019-07-31"},
     };
     char out[96];
     for (size_t i = 0; i < sizeof(CASES) / sizeof(CASES[0]); i++) {

@@ -269,7 +269,44 @@ static void explains_a_figure(void **state)
     assert_text(figure, "unit", "rise_in_12");
     assert_int_equal(member(item(figure, "by_edition", 0), "value")->valueint, 5);
     assert_null(cJSON_GetObjectItemCaseSensitive(root, "rule"));
+    assert_string_equal(item(root, "asked_by", 0)->valuestring, "test.pitch");
     cJSON_Delete(root);
+}
+
+/* Editions that say the same of all figures shown are one column. */
+static void joins_editions_that_say_the_same(void **state)
+{
+    struct fixture *fixture = *state;
+    home_write(&fixture->home, "jurisdictions/model/test-2027.lua",
+               "jurisdiction \"model/test-2027\" {\n"
+               "  title = \"Test code, 2027\", model = true, follows = \"model/test-2024\",\n"
+               "  edition = \"TEST 2027\",\n"
+               "  figures = { [\"test.pitch_least\"] = { 6, cite = \"3.9\", status = \"memory\",\n"
+               "    source = \"recalled\" } },\n"
+               "}\n");
+    struct said said = explain_with(state, "test.most", NULL, EAVEMARK_TEXT);
+    assert_has(said.report, "TEST 2024 to 2027\n  test.most  3 layers\n");
+    assert_has(said.report, "-- the rules that ask for it\n\n  test.pitch ");
+    said_free(&said);
+    said = explain_with(state, "test.pitch_least", NULL, EAVEMARK_TEXT);
+    assert_has(said.report, "TEST 2024               TEST 2027\n");
+    said_free(&said);
+}
+
+/* What has the word itself comes before what only reads a fact with it. */
+static void finds_by_a_word(void **state)
+{
+    struct said said = explain_with(state, "Steep", NULL, EAVEMARK_TEXT);
+    assert_has(said.report, "1 rules and 0 figures with \"Steep\"");
+    assert_has(said.report, "\ntest\n  test.pitch ");
+    assert_has_not(said.report, "only read a fact");
+    said_free(&said);
+    said = explain_with(state, "layers", NULL, EAVEMARK_TEXT);
+    assert_has(said.report, "-- rules that only read a fact with this word\n\ntest\n  test.alone ");
+    said_free(&said);
+    said = explain_with(state, "most", NULL, EAVEMARK_TEXT);
+    assert_has(said.report, "\n  test.most: at most 3 layers\n");
+    said_free(&said);
 }
 
 /* The steps are those of the job, not of the cases: what was read, asked for,
@@ -407,7 +444,7 @@ static void says_which_way_a_yes_goes(void **state)
     assert_has(said.report, "mill.free (found must be this; no asks for more)");
     said_free(&said);
     said = explain_with(state, "mill.most", &there, EAVEMARK_TEXT);
-    assert_has(said.report, "mill.most (found must be at most this, in in; behind mill.free)");
+    assert_has(said.report, "mill.most (found must be at most this; behind mill.free)");
     said_free(&said);
 }
 
@@ -447,6 +484,8 @@ int main(void)
         HERE(needs_no_case_of_a_rule),
         HERE(finds_a_rule_of_one_place),
         HERE(explains_a_figure),
+        HERE(joins_editions_that_say_the_same),
+        HERE(finds_by_a_word),
         HERE(shows_how_a_job_was_judged),
         HERE(lists_all_rules),
         HERE(names_the_nearest),
