@@ -164,6 +164,7 @@ const struct value *ask_figure(struct judging *judging, const struct figure *fig
 void bind_job(lua_State *lua);
 void bind_figure(lua_State *lua);
 void bind_compare(lua_State *lua);
+void bind_judgement(lua_State *lua);
 void bind_plain(lua_State *lua);
 void bind_trade(lua_State *lua);
 void bind_amount(lua_State *lua);
@@ -182,6 +183,14 @@ void bind_trade_flashing(lua_State *lua);
 void bind_push_node(lua_State *lua, struct node node);
 void bind_push_judgement(lua_State *lua, struct judgement *judgement);
 void bind_push_figure_function(lua_State *lua);
+
+/* Pushes a judgement held to what the place demands beyond its figure (judgement_held_to).
+ * numbers: the measured list it was made of, or NULL. */
+void bind_push_held(lua_State *lua, struct judgement *judgement, const double *numbers,
+                    size_t count);
+
+/* A text argument, charged for; raises for another, and for one too long for a finding. */
+const char *bind_checked_text(lua_State *lua, int index);
 
 /* The judgement at index, or NULL. */
 struct judgement *bind_to_judgement(lua_State *lua, int index);

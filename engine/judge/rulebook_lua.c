@@ -37,6 +37,7 @@ static int define(lua_State *lua)
     bind_common(lua);
     bind_job(lua);
     bind_figure(lua);
+    bind_judgement(lua);
     bind_compare(lua);
     bind_plain(lua);
     bind_trade(lua);
