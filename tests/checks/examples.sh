@@ -2,7 +2,8 @@
 # The example houses: each job's report is kept beside it (job.json is the permit
 # stage) and must come out again byte for byte: expected-STAGE.txt is the text, but
 # for the fingerprint, which moves with every edit of a rule; expected-STAGE.findings
-# the findings of the JSON that apply, a line each (findings.mjs). schema.sh holds the
+# the findings of the JSON that apply, a line each (findings.mjs): of a later stage's job
+# those that differ from the permit's, "-" as planned and "+" now. schema.sh holds the
 # JSON as a whole. --accept writes both anew: read the difference before keeping it.
 #
 # usage: examples.sh [--accept] [PROGRAM]     (without PROGRAM: build/eavemark)
@@ -57,7 +58,12 @@ keep() {
     diff "$1" "$2" | head -10
 }
 
-for job in examples/*/job*.json; do
+# What the visit moved: lines of the permit's findings, and those in their place.
+moved() {
+    diff --old-line-format='- %L' --new-line-format='+ %L' --unchanged-line-format= "$1" "$2"
+}
+
+for job in examples/*/job.json examples/*/job-*.json; do
     jobs=$((jobs + 1)) before=$failures
     folder=$(dirname "$job")
     stage=$(basename "$job" .json)
@@ -65,6 +71,13 @@ for job in examples/*/job*.json; do
     report "$job"
     [ "$stage" = mended ] && grep -q '"outcome": "fail"' "$work/json" && flunk "$job: something fails"
     keep "$folder/expected-$stage.txt" "$work/txt"
+    case $stage in
+    permit) cp "$work/findings" "$work/$(basename "$folder").permit" ;;
+    deck | dry-in | final)
+        moved "$work/$(basename "$folder").permit" "$work/findings" >"$work/moved"
+        mv "$work/moved" "$work/findings"
+        ;;
+    esac
     keep "$folder/expected-$stage.findings" "$work/findings"
     grep -q "$(basename "$job")\|job.json. and its stages" "$folder/README.md" 2>/dev/null \
         || flunk "$folder/README.md does not tell of $(basename "$job")"
