@@ -332,6 +332,16 @@ static bool note_referred(struct fields *fields, struct field *reference)
     return true;
 }
 
+/* False when out of memory. */
+static bool hang(struct fields *fields, struct field *parent, struct field *field)
+{
+    if (field->type == FIELD_REFERENCE && !note_referred(fields, field))
+        return false;
+    link_child(parent, field);
+    field->number = ++fields->count;
+    return true;
+}
+
 struct field *fields_add(struct fields *fields, const char *path, const struct field *spec,
                          const char **why)
 {
@@ -346,15 +356,21 @@ struct field *fields_add(struct fields *fields, const char *path, const struct f
                    : arena_format(&fields->arena, "already declared in %s", there->file);
     else if (parent != NULL && fields_spec_sound(fields, path, name, spec, why))
         added = copy_spec(fields, path, name, spec);
-    if (added != NULL && added->type == FIELD_REFERENCE && !note_referred(fields, added))
+    if (added != NULL && !hang(fields, parent, added))
         added = NULL;
-    if (added != NULL) {
-        link_child(parent, added);
-        added->number = ++fields->count;
-    } else if (*why == NULL) {
+    if (added == NULL && *why == NULL)
         *why = "out of memory";
-    }
     return added;
+}
+
+bool fields_add_sound(struct fields *fields, struct field *field)
+{
+    const char *why = NULL, *name = NULL;
+    struct field *parent = parent_of(fields, field->path, &name, &why);
+    if (parent == NULL || fields_child(parent, name) != NULL)
+        return false;
+    field->name = name;
+    return hang(fields, parent, field);
 }
 
 /* NULL when references of this field can be followed: to a list outside all lists, whose

@@ -107,6 +107,10 @@ int fields_start(struct fields *fields);
 struct field *fields_add(struct fields *fields, const char *path, const struct field *spec,
                          const char **why);
 
+/* The same of a field whose path is set and that was found sound before; it is not copied. False
+ * when it has no parent or is there already. */
+bool fields_add_sound(struct fields *fields, struct field *field);
+
 /* Once all fields are added: the first reference whose list was never
  * declared, lies inside another list, or has items without a name. Sets *why
  * (arena text) and returns that field, or NULL when there is none. A reference

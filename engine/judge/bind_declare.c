@@ -3,6 +3,7 @@
 
 #include "base/nearest.h"
 #include "judge/declare_reads.h"
+#include "judge/fields_made.h"
 #include "sandbox/keys.h"
 
 #include <lauxlib.h>
@@ -37,6 +38,8 @@ static int declare_finish(lua_State *lua)
     if (declaring_of(lua)->fields_only && !declaration->is_field)
         return 0;
     luaL_checktype(lua, 1, LUA_TTABLE);
+    if (declaration->is_field && fields_made_take(lua))
+        return 0;
     lua_settop(lua, 1);
     if (declaration->keys != NULL)
         declare_keys(lua, declaration->keys);

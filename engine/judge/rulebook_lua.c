@@ -5,6 +5,7 @@
 #include "judge/bare_number.h"
 #include "judge/bind_declare.h"
 #include "judge/bind_reads.h"
+#include "judge/fields_made.h"
 #include "judge/figure_rows.h"
 #include "judge/gap.h"
 #include "judge/memory.h"
@@ -76,6 +77,7 @@ static void run_file(struct declaring *reading, const char *path)
         return;
     reading->file = source->path;
     struct packed_file code;
+    fields_made_begin(reading, source);
     if (made_find(source, MADE_CODE, &code)) {
         end_file(reading,
                  sandbox_run_compiled(book->sandbox, code.bytes, code.length, source->path));

@@ -7,6 +7,7 @@
  */
 #include "base/home_files.h"
 #include "judge/bare_number.h"
+#include "judge/fields_made.h"
 #include "profile/made.h"
 #include "profile/place_made.h"
 #include "profile/places.h"
@@ -111,6 +112,21 @@ static void compile_own(void *data, const char *path)
     const struct source *source = read_packed(making, path, &sources);
     if (source != NULL)
         compile(making, source);
+}
+
+/* What every law has alike. */
+static void write_fields(struct making *making)
+{
+    static const char FILE_OF_ALL[] = "rules/fields.lua";
+    struct problems problems = {0};
+    struct rulebook *book = rulebook_load(HOME_INSIDE, NULL, &problems);
+    size_t length = 0;
+    char *bytes = book == NULL ? NULL : fields_made_write(&book->fields, FILE_OF_ALL, &length);
+    if (bytes != NULL)
+        write_file(making, MADE_FIELDS, FILE_OF_ALL, bytes, length);
+    free(bytes);
+    rulebook_free(book);
+    problems_free(&problems);
 }
 
 static void add_day(struct making *making, long day)
@@ -241,6 +257,7 @@ int main(int argc, char **argv)
     write_file(&making, MADE_BY, "", lua_ident, strlen(lua_ident));
     home_each(HOME_INSIDE, "rules", ".lua", 0, compile_rules, &making);
     home_each(HOME_INSIDE, "jurisdictions", ".rules.lua", 6, compile_own, &making);
+    write_fields(&making);
     places_ids(HOME_INSIDE, &making.ids, &making.arena);
     for (size_t i = 0; i < making.ids.count; i++)
         write_place(&making, making.ids.items[i]);

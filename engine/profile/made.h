@@ -20,8 +20,9 @@
 #include <stdint.h>
 
 /* The folders of what was made; the paths below them are those of the sources. */
-#define MADE_CODE "code"   /* compiled rule files */
-#define MADE_PLACE "place" /* place_made.h */
+#define MADE_CODE "code"     /* compiled rule files */
+#define MADE_PLACE "place"   /* place_made.h */
+#define MADE_FIELDS "fields" /* judge/fields_made.h */
 /* Lines of made_key in 16 hex digits, a space, and the fingerprint. */
 #define MADE_FINGERPRINTS "fingerprints"
 #define MADE_BY "lua" /* which release of Lua compiled */

@@ -1,7 +1,6 @@
 #include "profile/place_made.h"
 
 #include "profile/made.h"
-#include "profile/place_shape.h"
 
 #include <stdint.h>
 #include <string.h>
@@ -109,14 +108,20 @@ static void take_struct(struct taking *in, char *base, const struct shape *shape
             take_part(in, base, part);
 }
 
-bool place_made_take(const char *bytes, struct arena *arena, struct place *place)
+bool place_made_take_as(const char *bytes, struct arena *arena, void *base,
+                        const struct shape *shape)
 {
     struct taking in = {(const unsigned char *)bytes, NULL, arena};
     const size_t texts = (size_t)take_count(&in);
     in.texts = (const char *)in.at;
     in.at += texts;
-    take_struct(&in, (char *)place, &PLACE_SHAPE);
+    take_struct(&in, base, shape);
     return !arena->failed;
+}
+
+bool place_made_take(const char *bytes, struct arena *arena, struct place *place)
+{
+    return place_made_take_as(bytes, arena, place, &PLACE_SHAPE);
 }
 
 /* Is it still the place that was written down? ----------------------------------------- */

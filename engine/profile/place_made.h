@@ -8,6 +8,7 @@
 #define EAVEMARK_PROFILE_PLACE_MADE_H
 
 #include "profile/place.h"
+#include "profile/place_shape.h"
 
 #include <stdbool.h>
 #include <stddef.h>
@@ -18,6 +19,11 @@ char *place_made_write(const struct place *place, size_t *length);
 
 /* Takes up the blocks as they stand in the bytes. False when out of memory. */
 bool place_made_take(const char *bytes, struct arena *arena, struct place *place);
+
+/* The same of any struct, by its shape; what the bytes do not say is zero. */
+char *place_made_write_as(const void *base, const struct shape *shape, size_t *length);
+bool place_made_take_as(const char *bytes, struct arena *arena, void *base,
+                        const struct shape *shape);
 
 /* Takes up the place whose source was read, if it and every part of it are to the byte as
  * the build had them, and lists the parts as sources. False when they are not, when nothing

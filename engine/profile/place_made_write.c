@@ -1,5 +1,4 @@
 #include "profile/place_made.h"
-#include "profile/place_shape.h"
 
 #include <stdint.h>
 #include <stdlib.h>
@@ -171,13 +170,13 @@ static void put_struct(struct writing *out, const void *base, const struct shape
 }
 
 /* The length of the texts, the texts, the parts. */
-char *place_made_write(const struct place *place, size_t *length)
+char *place_made_write_as(const void *base, const struct shape *shape, size_t *length)
 {
     struct writing *out = calloc(1, sizeof(*out));
     struct bytes all = {0};
     if (out == NULL)
         return NULL;
-    put_struct(out, place, &PLACE_SHAPE);
+    put_struct(out, base, shape);
     put_count(out, &all, out->texts.length);
     put(out, &all, out->texts.at, out->texts.length);
     put(out, &all, out->parts.at, out->parts.length);
@@ -190,4 +189,9 @@ char *place_made_write(const struct place *place, size_t *length)
     *length = all.length;
     free(out);
     return all.at;
+}
+
+char *place_made_write(const struct place *place, size_t *length)
+{
+    return place_made_write_as(place, &PLACE_SHAPE, length);
 }

@@ -4,27 +4,6 @@
 
 _Static_assert(sizeof(enum sense) == sizeof(int), "an enum is as large as an int");
 
-#define PART(kind, type, member)              \
-    {                                         \
-        kind, offsetof(type, member), 0, NULL \
-    }
-#define PART_TEXTS(type, member, count)                            \
-    {                                                              \
-        TEXTS, offsetof(type, member), offsetof(type, count), NULL \
-    }
-#define PART_OF(kind, type, member, shape)        \
-    {                                             \
-        kind, offsetof(type, member), 0, &(shape) \
-    }
-#define SHAPE(type, parts)                                         \
-    {                                                              \
-        sizeof(type), 0, parts, sizeof(parts) / sizeof((parts)[0]) \
-    }
-#define SHAPE_LISTED(type, parts)                                                     \
-    {                                                                                 \
-        sizeof(type), offsetof(type, next), parts, sizeof(parts) / sizeof((parts)[0]) \
-    }
-
 static const struct part VALUE_PARTS[] = {
     PART(WORD, struct value, kind), PART(NUMBER, struct value, number),
     PART(FLAG, struct value, yes),  PART(TEXT, struct value, text),

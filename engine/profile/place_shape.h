@@ -26,6 +26,28 @@ struct shape {
     size_t part_count;
 };
 
+/* For tables of parts. */
+#define PART(kind, type, member)              \
+    {                                         \
+        kind, offsetof(type, member), 0, NULL \
+    }
+#define PART_TEXTS(type, member, count)                            \
+    {                                                              \
+        TEXTS, offsetof(type, member), offsetof(type, count), NULL \
+    }
+#define PART_OF(kind, type, member, shape)        \
+    {                                             \
+        kind, offsetof(type, member), 0, &(shape) \
+    }
+#define SHAPE(type, parts)                                         \
+    {                                                              \
+        sizeof(type), 0, parts, sizeof(parts) / sizeof((parts)[0]) \
+    }
+#define SHAPE_LISTED(type, parts)                                                     \
+    {                                                                                 \
+        sizeof(type), offsetof(type, next), parts, sizeof(parts) / sizeof((parts)[0]) \
+    }
+
 /* Of struct place, but for its source. */
 extern const struct shape PLACE_SHAPE;
 

@@ -1,6 +1,7 @@
 /* What the build made of the packed home serves only files that are to the byte as packed,
  * and gives what reading them gives. */
 #include "base/home_files.h"
+#include "judge/rulebook.h"
 #include "law/law.h"
 #include "profile/made.h"
 #include "profile/place_made.h"
@@ -134,6 +135,80 @@ static void assert_all_listed(const struct shape *shape)
         gap = listed[i] ? 0 : gap + 1;
         assert_true(gap < sizeof(void *));
     }
+}
+
+static void assert_same_text(const char *a, const char *b)
+{
+    assert_true((a == NULL) == (b == NULL));
+    if (a != NULL)
+        assert_string_equal(a, b);
+}
+
+static void assert_same_field(const struct field *a, const struct field *b)
+{
+    assert_string_equal(a->path, b->path);
+    assert_string_equal(a->name, b->name);
+    assert_string_equal(a->file, b->file);
+    assert_same_text(a->unit, b->unit);
+    assert_same_text(a->refers, b->refers);
+    assert_int_equal(a->referred, b->referred);
+    assert_same_text(a->ask, b->ask);
+    assert_same_text(a->answer, b->answer);
+    assert_int_equal(a->type, b->type);
+    assert_int_equal(a->stage, b->stage);
+    assert_int_equal(a->habit, b->habit);
+    assert_int_equal(a->number, b->number);
+    assert_int_equal(a->index, b->index);
+    assert_int_equal(a->child_count, b->child_count);
+    assert_true(a->has_least == b->has_least && a->has_most == b->has_most);
+    assert_true(a->least == b->least && a->most == b->most);
+    assert_true(a->required == b->required && a->measured == b->measured);
+    assert_true(a->stays == b->stays && a->of_place == b->of_place);
+    assert_int_equal(a->choice_count, b->choice_count);
+    for (size_t i = 0; i < a->choice_count; i++)
+        assert_string_equal(a->choices[i], b->choices[i]);
+}
+
+static size_t assert_same_below(const struct field *a, const struct field *b)
+{
+    size_t count = 0;
+    const struct field *f = a->first_child, *g = b->first_child;
+    for (; f != NULL && g != NULL; f = f->next, g = g->next) {
+        assert_same_field(f, g);
+        count += 1 + assert_same_below(f, g);
+    }
+    assert_true(f == NULL && g == NULL);
+    return count;
+}
+
+/* The catalogue taken from what was made, against the one of a file with a comment more. */
+static void every_field_is_what_its_file_says(void **state)
+{
+    (void)state;
+    struct temporary_home home;
+    struct problems problems = {0};
+    home_make(&home);
+    home_copy_all(&home, "rules");
+    home_copy_all(&home, "jurisdictions");
+    append(&home, "rules/fields.lua", "\n-- touched\n");
+    struct rulebook *taken = rulebook_load(HOME_INSIDE, NULL, &problems);
+    struct rulebook *read = rulebook_load(home.path, NULL, &problems);
+    assert_non_null(taken);
+    assert_non_null(read);
+    assert_true(assert_same_below(taken->fields.root, read->fields.root) > 500);
+    rulebook_free(taken);
+    rulebook_free(read);
+    problems_free(&problems);
+    home_remove(&home);
+}
+
+/* Or it would be read anew at each start, unseen. */
+static void the_fields_were_made(void **state)
+{
+    (void)state;
+    const struct pack made = home_files_made();
+    struct packed_file found;
+    assert_true(pack_find(&made, MADE_FIELDS "/rules/fields.lua", &found));
 }
 
 static void every_member_of_a_place_is_listed(void **state)
@@ -310,6 +385,8 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(every_place_is_what_its_files_say),
         cmocka_unit_test(every_place_and_rule_file_was_made),
+        cmocka_unit_test(every_field_is_what_its_file_says),
+        cmocka_unit_test(the_fields_were_made),
         cmocka_unit_test(every_member_of_a_place_is_listed),
         cmocka_unit_test(files_of_no_law_are_hashed),
         cmocka_unit_test(a_law_has_the_fingerprint_of_its_files),

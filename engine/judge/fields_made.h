@@ -1,0 +1,23 @@
+/* fields_made.h - the fields that a rule file declares, as the build read them.
+ *
+ * The fields of rules/fields.lua are the same in every law: the build writes down what they
+ * say (profile/made.h), and the file that is to the byte the packed one declares them in that
+ * order again, without being read anew.
+ */
+#ifndef EAVEMARK_JUDGE_FIELDS_MADE_H
+#define EAVEMARK_JUDGE_FIELDS_MADE_H
+
+#include "judge/bind_declare.h"
+#include "profile/home.h"
+
+/* The fields that the file declares, in its order; as bytes for the caller to free. NULL for
+ * none, and when out of memory. */
+char *fields_made_write(const struct fields *fields, const char *file, size_t *length);
+
+/* What was made of the file that is run next. */
+void fields_made_begin(struct declaring *declaring, const struct source *source);
+
+/* Inside a declaration: it is the next of them, and is in the catalogue now. */
+bool fields_made_take(lua_State *lua);
+
+#endif
