@@ -21,10 +21,73 @@ bool pack_next(const struct pack *pack, size_t *at, struct packed_file *file)
     return true;
 }
 
-bool pack_find(const struct pack *pack, const char *path, struct packed_file *file)
+enum { INDEX_DIGITS = 8 };
+
+static const char INDEX_END[] = "pack";
+
+static size_t read_digits(const char *digits)
+{
+    size_t value = 0;
+    for (size_t i = 0; i < INDEX_DIGITS; i++)
+        value = value * 16 + (size_t)(digits[i] <= '9' ? digits[i] - '0' : digits[i] - 'a' + 10);
+    return value;
+}
+
+/* How many files the index lists, *index being the first of them; 0 without an index. */
+static size_t find_index(const struct pack *pack, const char **index)
+{
+    const size_t ending = sizeof(INDEX_END) - 1, least = INDEX_DIGITS + ending;
+    const char *end = pack->bytes + pack->length;
+    if (pack->length < least || memcmp(end - ending, INDEX_END, ending) != 0)
+        return 0;
+    const size_t count = read_digits(end - least);
+    if (count > (pack->length - least) / INDEX_DIGITS)
+        return 0;
+    *index = end - least - count * INDEX_DIGITS;
+    return count;
+}
+
+size_t pack_end(const struct pack *pack)
+{
+    const char *index;
+    return find_index(pack, &index) == 0 ? pack->length : (size_t)(index - pack->bytes);
+}
+
+static int compare_path(const struct packed_file *file, const char *path, size_t length)
+{
+    const size_t shorter = file->path_length < length ? file->path_length : length;
+    const int order = memcmp(file->path, path, shorter);
+    return order != 0 ? order : (file->path_length > length) - (file->path_length < length);
+}
+
+static bool find_indexed(const struct pack *pack, const char *index, size_t count, const char *path,
+                         struct packed_file *file)
 {
     const size_t length = strlen(path);
+    size_t low = 0, high = count;
+    while (low < high) {
+        const size_t middle = low + (high - low) / 2;
+        size_t at = read_digits(index + middle * INDEX_DIGITS);
+        if (at >= pack->length || !pack_next(pack, &at, file))
+            return false;
+        const int order = compare_path(file, path, length);
+        if (order == 0)
+            return true;
+        if (order < 0)
+            low = middle + 1;
+        else
+            high = middle;
+    }
+    return false;
+}
+
+bool pack_find(const struct pack *pack, const char *path, struct packed_file *file)
+{
+    const char *index;
+    const size_t length = strlen(path), indexed = find_index(pack, &index);
     size_t at = 0;
+    if (indexed > 0)
+        return find_indexed(pack, index, indexed, path, file);
     while (pack_next(pack, &at, file))
         if (file->path_length == length && memcmp(file->path, path, length) == 0)
             return true;

@@ -1,7 +1,9 @@
 /* pack.h - many files in one run of bytes.
  *
  * Each file is a line "LENGTH PATH\n", LENGTH bytes, and a zero byte, so that it can be read
- * where it stands; the files stand in pack_order. A pack is only looked at, never changed:
+ * where it stands; the files stand in pack_order. An index may follow: for each file, in the
+ * order of the paths' bytes, where it begins, in 8 hex digits; then how many there are,
+ * likewise, and "pack". A pack is only looked at, never changed:
  * what it holds belongs to whoever made it.
  */
 #ifndef EAVEMARK_BASE_PACK_H
@@ -29,6 +31,9 @@ bool pack_next(const struct pack *pack, size_t *at, struct packed_file *file);
 
 /* The file of that path. False when there is none. */
 bool pack_find(const struct pack *pack, const char *path, struct packed_file *file);
+
+/* Where the files end: the index, or the end of the pack. */
+size_t pack_end(const struct pack *pack);
 
 /* A number that another pack has hardly ever (FNV-1a of 64 bits, as its authors published
  * it): whether two programs hold the same files. No guard against ill will. */

@@ -8,6 +8,7 @@
 #include "base/home_files.h"
 #include "judge/bare_number.h"
 #include "judge/fields_made.h"
+#include "packing/pack_write.h"
 #include "profile/made.h"
 #include "profile/place_made.h"
 #include "profile/places.h"
@@ -30,7 +31,7 @@ struct pack home_files_made(void)
 enum { LAWS_MOST = 4096, DAYS_MOST = 4096, ANY_DAY = 20000101 };
 
 struct making {
-    FILE *out;
+    struct pack_write out;
     struct arena arena;
     struct place_cache cache;
     struct sources rules; /* rules/NAME.lua, which every law rests on */
@@ -60,9 +61,10 @@ static int add_bytes(lua_State *lua, const void *bytes, size_t length, void *dat
 static void write_file(struct making *making, const char *folder, const char *path,
                        const char *bytes, size_t length)
 {
-    fprintf(making->out, "%zu %s%s%s\n", length, folder, *path == '\0' ? "" : "/", path);
-    fwrite(bytes, 1, length, making->out);
-    fputc('\0', making->out);
+    char full[512];
+    const int n = snprintf(full, sizeof(full), "%s%s%s", folder, *path == '\0' ? "" : "/", path);
+    making->failed = making->failed || n < 0 || (size_t)n >= sizeof(full);
+    pack_write_file(&making->out, full, bytes, length);
 }
 
 static const struct source *read_packed(struct making *making, const char *path,
@@ -249,8 +251,8 @@ int main(int argc, char **argv)
         return 2;
     }
     static struct making making;
-    making.out = fopen(argv[1], "wb");
-    if (making.out == NULL) {
+    making.out.file = fopen(argv[1], "wb");
+    if (making.out.file == NULL) {
         perror(argv[1]);
         return 1;
     }
@@ -262,10 +264,10 @@ int main(int argc, char **argv)
     for (size_t i = 0; i < making.ids.count; i++)
         write_place(&making, making.ids.items[i]);
     write_fingerprints(&making);
-    making.failed = making.failed || making.arena.failed || ferror(making.out) != 0;
+    making.failed = making.failed || making.arena.failed;
     place_cache_free(&making.cache);
     arena_free(&making.arena);
-    if (fclose(making.out) != 0 || making.failed) {
+    if (!pack_write_end(&making.out) || making.failed) {
         remove(argv[1]);
         return 1;
     }

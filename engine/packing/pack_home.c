@@ -4,6 +4,7 @@
  */
 #include "base/home_folder.h"
 #include "base/pack.h"
+#include "packing/pack_write.h"
 
 #include <inttypes.h>
 #include <stdio.h>
@@ -15,8 +16,7 @@ enum { LARGEST = 1024 * 1024, DEEPEST = 6, PACK_LARGEST = 64 * 1024 * 1024 };
 
 struct packing {
     const char *home;
-    FILE *out;
-    size_t count;
+    struct pack_write out;
     bool failed;
 };
 
@@ -31,10 +31,7 @@ static void add_file(void *data, const char *path)
         packing->failed = true;
         return;
     }
-    fprintf(packing->out, "%zu %s\n", length, path);
-    fwrite(text, 1, length, packing->out);
-    fputc('\0', packing->out);
-    packing->count++;
+    pack_write_file(&packing->out, path, text, length);
     free(text);
 }
 
@@ -67,8 +64,8 @@ int main(int argc, char **argv)
         fputs("usage: pack_home HOME OUT\n", stderr);
         return 2;
     }
-    struct packing packing = {.home = argv[1], .out = fopen(argv[2], "wb")};
-    if (packing.out == NULL) {
+    struct packing packing = {.home = argv[1], .out = {.file = fopen(argv[2], "wb")}};
+    if (packing.out.file == NULL) {
         perror(argv[2]);
         return 1;
     }
@@ -78,7 +75,7 @@ int main(int argc, char **argv)
             perror(FOLDERS[i]);
             packing.failed = true;
         }
-    if (fclose(packing.out) != 0 || packing.failed || packing.count == 0 || !write_mark(argv[2])) {
+    if (!pack_write_end(&packing.out) || packing.failed || !write_mark(argv[2])) {
         remove(argv[2]);
         return 1;
     }

@@ -181,6 +181,42 @@ static void nothing_is_written_inside(void **state)
     eavemark_close(handle);
 }
 
+/* By the index and by going through them. */
+static void every_file_is_found_by_its_path(void **state)
+{
+    (void)state;
+    const struct pack packs[] = {home_files_packed(), home_files_made()};
+    for (size_t p = 0; p < 2; p++) {
+        const struct pack plain = {packs[p].bytes, pack_end(&packs[p])};
+        struct packed_file file, found, walked;
+        size_t at = 0, count = 0;
+        assert_true(plain.length < packs[p].length);
+        for (; pack_next(&packs[p], &at, &file); count++) {
+            char path[512];
+            snprintf(path, sizeof(path), "%.*s", (int)file.path_length, file.path);
+            assert_true(pack_find(&packs[p], path, &found));
+            assert_true(pack_find(&plain, path, &walked));
+            assert_ptr_equal(found.bytes, file.bytes);
+            assert_ptr_equal(walked.bytes, file.bytes);
+            path[file.path_length - 1]++;
+            assert_int_equal(pack_find(&packs[p], path, &found), pack_find(&plain, path, &walked));
+        }
+        assert_int_equal(at, plain.length);
+        assert_true(count > 100);
+        assert_false(pack_find(&packs[p], "", &found));
+        assert_false(pack_find(&packs[p], "zzz", &found));
+    }
+    /* An index that points elsewhere finds nothing, or what has that path. */
+    static const char wrong[] = "1 a\nx\0"
+                                "ffffffff00000001pack",
+                      many[] = "1 a\nx\0"
+                               "00000009pack";
+    const struct pack broken = {wrong, sizeof(wrong) - 1}, short_one = {many, sizeof(many) - 1};
+    struct packed_file file;
+    assert_false(pack_find(&broken, "a", &file));
+    assert_true(pack_find(&short_one, "a", &file));
+}
+
 static void bytes_that_are_no_pack_end_it(void **state)
 {
     (void)state;
@@ -218,6 +254,7 @@ int main(void)
         cmocka_unit_test(lists_are_the_same),
         cmocka_unit_test(paths_are_held_inside),
         cmocka_unit_test(nothing_is_written_inside),
+        cmocka_unit_test(every_file_is_found_by_its_path),
         cmocka_unit_test(bytes_that_are_no_pack_end_it),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);

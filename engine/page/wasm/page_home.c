@@ -48,14 +48,16 @@ static void find_place(const char *path, size_t *from, size_t *to)
         }
         before = at;
     }
-    *from = *to = home.length;
+    *from = *to = pack_end(&home);
 }
 
 bool page_home_lay_over(const char *path, const char *text, size_t length)
 {
     size_t from, to;
     find_place(path, &from, &to);
-    const size_t room = home.length - (to - from) + strlen(path) + length + 32;
+    /* Without the index, which would tell of other places in it. */
+    const size_t end = pack_end(&home);
+    const size_t room = end - (to - from) + strlen(path) + length + 32;
     char *bytes = malloc(room);
     if (bytes == NULL)
         return false;
@@ -65,8 +67,8 @@ bool page_home_lay_over(const char *path, const char *text, size_t length)
     memcpy(bytes + used, text, length);
     used += length;
     bytes[used++] = '\0';
-    memcpy(bytes + used, home.bytes + to, home.length - to);
-    page_home_set(bytes, used + home.length - to);
+    memcpy(bytes + used, home.bytes + to, end - to);
+    page_home_set(bytes, used + end - to);
     /* It was made of the files as they came with the page; these are not those. */
     made = (struct pack){"", 0};
     return true;
