@@ -8,11 +8,13 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-/* Reads to the end of the file, whatever its stated size: a pipe has none, and a file may
- * grow while it is read. On success the caller owns *text, which is terminated. */
-static enum file_result read_all(int handle, char **text, size_t *length, size_t limit)
+/* Reads to the end of the file, whatever size it is expected to have: a pipe has none, and a
+ * file may grow while it is read. On success the caller owns *text, which is terminated. */
+static enum file_result read_all(int handle, char **text, size_t *length, size_t expected,
+                                 size_t limit)
 {
-    size_t capacity = (size_t)64 * 1024, used = 0;
+    /* One byte for the terminator, and one to see the end by. */
+    size_t capacity = expected + 2, used = 0;
     char *bytes = malloc(capacity);
     if (bytes == NULL)
         return FILE_OUT_OF_MEMORY;
@@ -51,7 +53,7 @@ static enum file_result read_all(int handle, char **text, size_t *length, size_t
 
 /* Refuses what cannot be a job or rule file before a byte of it is read. A pipe or
  * terminal passes: read_all watches its size. */
-static enum file_result check_kind(int handle, size_t limit, bool regular)
+static enum file_result check_kind(int handle, size_t limit, bool regular, size_t *expected)
 {
     struct stat about;
     if (fstat(handle, &about) != 0)
@@ -60,6 +62,9 @@ static enum file_result check_kind(int handle, size_t limit, bool regular)
         return FILE_NOT_A_FILE;
     if (S_ISREG(about.st_mode) && (unsigned long long)about.st_size > limit)
         return FILE_TOO_LARGE;
+    /* Some systems tell no size of what can be read all the same. */
+    *expected = S_ISREG(about.st_mode) && about.st_size > 0 ? (size_t)about.st_size
+                                                            : (size_t)64 * 1024;
     return FILE_READ;
 }
 
@@ -69,9 +74,10 @@ static enum file_result read_opened(int handle, char **text, size_t *length, siz
 {
     if (handle < 0)
         return errno == ENOENT || errno == ENOTDIR ? FILE_MISSING : FILE_UNREADABLE;
-    enum file_result result = check_kind(handle, limit, regular);
+    size_t expected = 0;
+    enum file_result result = check_kind(handle, limit, regular, &expected);
     if (result == FILE_READ)
-        result = read_all(handle, text, length, limit);
+        result = read_all(handle, text, length, expected, limit);
     return result;
 }
 
