@@ -23,6 +23,7 @@ struct batch {
     FILE *input;
     FILE *out;
     FILE *err;            /* messages */
+    struct answers *kept; /* of a worker: relay.h; or NULL */
     bool flush;           /* somebody may be waiting at the other end */
     unsigned long number; /* of the line in the input, from 1 */
     bool any;             /* a line that was not blank */
@@ -119,8 +120,9 @@ static void check_line(struct batch *batch, const char *name, const struct text 
                                                            check_options(batch->check));
     const char *problems = result == NULL ? "" : eavemark_result_problems(result);
     if (report != NULL) {
+        struct answer_to to = {.out = batch->out, .kept = batch->kept};
         fputs(problems, batch->err);
-        fputs(report, batch->out);
+        relay_answer(&to, report);
         note_status(batch, (int)eavemark_result_status(result, batch->check->strict));
     } else if (problems[0] != '\0') {
         write_problems(batch, name, problems);
@@ -129,7 +131,6 @@ static void check_line(struct batch *batch, const char *name, const struct text 
         write_problems(batch, name, "out of memory\n");
         note_status(batch, EAVEMARK_BROKEN);
     }
-    free(report);
     eavemark_result_free(result);
 }
 
@@ -173,6 +174,7 @@ static void work_on_line(void *data, unsigned long number, enum line_kind kind,
     batch->number = number;
     batch->out = to->out;
     batch->err = to->err;
+    batch->kept = to->kept;
     batch->worst = to->status;
     handle_line(batch, kind, line);
     to->status = batch->worst;

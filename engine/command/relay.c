@@ -78,6 +78,48 @@ static bool write_all(int file, const char *bytes, size_t length)
 
 /* The worker's end -------------------------------------------------------------------------- */
 
+/* Bytes that wait to be written, in pieces of memory as they came. */
+struct answers {
+    struct bytes {
+        char *bytes;
+        size_t length;
+    } * items;
+    size_t count, capacity;
+    bool failed;
+};
+
+/* Takes the bytes over. */
+static void answers_add(struct answers *answers, char *bytes, size_t length)
+{
+    if (answers->count == answers->capacity) {
+        const size_t capacity = answers->capacity == 0 ? 16 : answers->capacity * 2;
+        struct bytes *items = realloc(answers->items, capacity * sizeof(*items));
+        if (items == NULL) {
+            answers->failed = true;
+            free(bytes);
+            return;
+        }
+        answers->items = items;
+        answers->capacity = capacity;
+    }
+    answers->items[answers->count++] = (struct bytes){bytes, length};
+}
+
+/* All of them are forgotten, written or not; the list's own memory serves the next. 0, or
+ * the errno of what could not be written. */
+static int answers_write(struct answers *answers, int file)
+{
+    int why = 0;
+    for (size_t i = 0; i < answers->count; i++) {
+        const struct bytes *piece = &answers->items[i];
+        if (why == 0 && !write_all(file, piece->bytes, piece->length))
+            why = errno;
+        free(piece->bytes);
+    }
+    answers->count = 0;
+    return why;
+}
+
 /* A worker goes on while the answers to earlier pieces still wait for their turn: so many
  * pieces at most. */
 enum { WAITING_MOST = 4 };
@@ -86,13 +128,10 @@ enum { WAITING_MOST = 4 };
  * piece after. */
 struct serving {
     int socket, turn, next_turn;
-    struct answer_to to;  /* into: */
-    struct text out, err; /* of pieces that wait, and of the one at hand */
-    int out_file, err_file;
-    size_t out_done, err_done; /* bytes written of what is in memory */
-    struct piece {
-        size_t out, err; /* where its answers end */
-    } waiting[WAITING_MOST];
+    struct answer_to to;   /* into: */
+    struct answers now[2]; /* of the piece at hand: what went to out, and to err */
+    int files[2];          /* where those go in the end */
+    struct answers waiting[WAITING_MOST][2]; /* of pieces that wait, the oldest first */
     size_t waiting_count;
 };
 
@@ -112,44 +151,20 @@ static bool is_turn(const struct serving *serving, bool wait)
  * is left to give the turn. */
 static bool write_oldest(struct serving *serving)
 {
-    const struct piece piece = serving->waiting[0];
+    struct answers written[2];
     char turn;
     if (!receive_all(serving->turn, &turn, 1))
         return false;
-    if (!write_all(serving->out_file, text_string(&serving->out) + serving->out_done,
-                   piece.out - serving->out_done)) {
-        serving->to.why = errno;
+    memcpy(written, serving->waiting[0], sizeof(written));
+    serving->to.why = answers_write(&written[0], serving->files[0]);
+    if (serving->to.why != 0)
         return false;
-    }
-    write_all(serving->err_file, text_string(&serving->err) + serving->err_done,
-              piece.err - serving->err_done);
-    serving->out_done = piece.out, serving->err_done = piece.err;
+    answers_write(&written[1], serving->files[1]);
     serving->waiting_count--;
-    memmove(serving->waiting, serving->waiting + 1, serving->waiting_count * sizeof(piece));
+    memmove(serving->waiting[0], serving->waiting[1], serving->waiting_count * sizeof(written));
+    memcpy(serving->waiting[serving->waiting_count], written, sizeof(written));
     /* Whoever would have the turn may have no work left, and be gone. */
     return write(serving->next_turn, &turn, 1) == 1 || errno == EPIPE;
-}
-
-static void drop_front(struct text *text, size_t length)
-{
-    if (length == 0)
-        return;
-    text->length -= length;
-    memmove(text->bytes, text->bytes + length, text->length + 1);
-}
-
-/* What is written need not be kept; moving what waits up front pays once it is the less. */
-static void drop_written(struct serving *serving)
-{
-    if (serving->out_done < serving->out.length / 2)
-        return;
-    for (size_t i = 0; i < serving->waiting_count; i++) {
-        serving->waiting[i].out -= serving->out_done;
-        serving->waiting[i].err -= serving->err_done;
-    }
-    drop_front(&serving->out, serving->out_done);
-    drop_front(&serving->err, serving->err_done);
-    serving->out_done = serving->err_done = 0;
 }
 
 static bool write_due(struct serving *serving, bool wait)
@@ -157,17 +172,19 @@ static bool write_due(struct serving *serving, bool wait)
     while (serving->waiting_count > 0 && is_turn(serving, wait))
         if (!write_oldest(serving))
             return false;
-    drop_written(serving);
     return true;
 }
 
 static bool end_piece(struct serving *serving)
 {
-    if (fflush(serving->to.out) != 0 || fflush(serving->to.err) != 0 || serving->out.failed
-        || serving->err.failed)
+    struct answers empty[2];
+    if (fflush(serving->to.out) != 0 || fflush(serving->to.err) != 0 || serving->now[0].failed
+        || serving->now[1].failed)
         return false;
-    serving->waiting[serving->waiting_count++] = (struct piece){serving->out.length,
-                                                                serving->err.length};
+    /* Lists change places: that of a piece written before is taken again. */
+    memcpy(empty, serving->waiting[serving->waiting_count], sizeof(empty));
+    memcpy(serving->waiting[serving->waiting_count++], serving->now, sizeof(empty));
+    memcpy(serving->now, empty, sizeof(empty));
     if (serving->waiting_count == WAITING_MOST && !write_oldest(serving))
         return false;
     return write_due(serving, false);
@@ -192,17 +209,32 @@ static bool work_on(struct serving *serving, relay_task *task, void *data,
     return true;
 }
 
-static ssize_t keep_bytes(void *text, const char *bytes, size_t length)
+static ssize_t keep_bytes(void *answers, const char *bytes, size_t length)
 {
-    struct text *kept = text;
-    text_add_n(kept, bytes, length);
+    struct answers *kept = answers;
+    char *copy = malloc(length);
+    if (copy == NULL)
+        return 0;
+    memcpy(copy, bytes, length);
+    answers_add(kept, copy, length);
     return kept->failed ? 0 : (ssize_t)length;
 }
 
-/* open_memstream takes its memory anew for each piece. */
-static FILE *open_kept(struct text *text)
+static FILE *open_kept(struct answers *answers)
 {
-    return fopencookie(text, "w", (cookie_io_functions_t){.write = keep_bytes});
+    return fopencookie(answers, "w", (cookie_io_functions_t){.write = keep_bytes});
+}
+
+/* What was written before stands before it. */
+void relay_answer(struct answer_to *to, char *answer)
+{
+    if (to->kept == NULL) {
+        fputs(answer, to->out);
+        free(answer);
+    } else {
+        fflush(to->out);
+        answers_add(to->kept, answer, strlen(answer));
+    }
 }
 
 /* Never returns. Nothing of the parent's streams is flushed a second time. */
@@ -212,8 +244,9 @@ static void serve(struct serving *serving, relay_task *task, void *data)
     bool whole = true;
     /* A reader who is gone is told of as any output that failed. */
     signal(SIGPIPE, SIG_IGN);
-    serving->to.out = open_kept(&serving->out);
-    serving->to.err = open_kept(&serving->err);
+    serving->to.out = open_kept(&serving->now[0]);
+    serving->to.err = open_kept(&serving->now[1]);
+    serving->to.kept = &serving->now[0];
     if (serving->to.out == NULL || serving->to.err == NULL)
         _exit(1);
     while (whole && receive_all(serving->socket, &head, sizeof(head))) {
@@ -304,7 +337,7 @@ bool relay_start(struct relay *relay, size_t count, relay_task *task, void *data
                  const struct answer_to *to)
 {
     struct turns turns;
-    struct serving serving = {.out_file = fileno(to->out), .err_file = fileno(to->err)};
+    struct serving serving = {.files = {fileno(to->out), fileno(to->err)}};
     *relay = (struct relay){.count = 0};
     /* What is not written yet would be written by each. */
     fflush(NULL);

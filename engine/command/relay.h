@@ -16,8 +16,12 @@ enum { RELAY_MOST = 64 };
 struct answer_to {
     FILE *out, *err;
     int status;
-    int why; /* errno of what could not be written to out, or 0 */
+    int why;              /* errno of what could not be written to out, or 0 */
+    struct answers *kept; /* of a worker: what was written to out so far; or NULL */
 };
+
+/* Writes a whole answer to out, and frees it: a worker keeps it as it is until its turn. */
+void relay_answer(struct answer_to *to, char *answer);
 
 /* What a worker does with a line; data as given to relay_start. */
 typedef void relay_task(void *data, unsigned long number, enum line_kind kind,
