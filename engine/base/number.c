@@ -3,6 +3,7 @@
 #include "base/date.h"
 
 #include <math.h>
+#include <stdint.h>
 #include <stdio.h>
 #include <string.h>
 
@@ -34,7 +35,7 @@ static const struct unit *unit_find(const char *unit)
 {
     if (unit != NULL)
         for (size_t i = 0; i < sizeof(UNITS) / sizeof(UNITS[0]); i++)
-            if (strcmp(UNITS[i].name, unit) == 0)
+            if (UNITS[i].name[0] == unit[0] && strcmp(UNITS[i].name, unit) == 0)
                 return &UNITS[i];
     return NULL;
 }
@@ -106,43 +107,54 @@ double number_on_tape(double limit, enum sense sense, const char *unit)
     return sense == SENSE_AT_MOST ? floor((limit + number_tolerance(unit)) * PARTS) / PARTS : limit;
 }
 
-/* In place: "22.50" to "22.5", "6.000" to "6". */
-static void drop_zeros(char *digits)
+/* From its least digit; a comma after each three of those before the point. Returns where
+ * they begin. */
+static char *write_whole(uint64_t whole, bool grouped, char *end)
 {
-    if (strchr(digits, '.') == NULL)
-        return;
-    size_t length = strlen(digits);
-    while (digits[length - 1] == '0')
-        digits[--length] = '\0';
-    if (digits[length - 1] == '.')
-        digits[length - 1] = '\0';
+    for (int digits = 0; digits == 0 || whole > 0; digits++, whole /= 10) {
+        if (grouped && digits > 0 && digits % 3 == 0)
+            *--end = ',';
+        *--end = (char)('0' + whole % 10);
+    }
+    return end;
 }
+
+/* With its point, and no zeros at the end: "22.5", "6". */
+static char *write_parts(uint64_t parts, int decimals, char *end)
+{
+    char *at = end;
+    for (int i = 0; i < decimals; i++, parts /= 10) {
+        if (at < end || parts % 10 > 0)
+            *--at = (char)('0' + parts % 10);
+    }
+    if (at < end)
+        *--at = '.';
+    return at;
+}
+
+static const uint64_t SCALES[] = {1, 10, 100, 1000}; /* by decimals */
 
 void number_write(double value, const char *unit, char out[64])
 {
-    char digits[64];
     const double rounded = number_rounded(value, unit);
     const int decimals = is_written_part(rounded, unit) ? 2 : number_decimals(unit);
-    /* Past 15 digits a double's last ones are not the writer's; and digits[] holds 64. */
+    /* Past 15 digits a double's last ones are not the writer's. */
     if (!isfinite(rounded) || fabs(rounded) >= 1e15) {
         snprintf(out, 64, "%g", rounded);
         return;
     }
-    snprintf(digits, sizeof(digits), "%.*f", decimals, rounded);
-    drop_zeros(digits);
-    const char *start = digits + (digits[0] == '-');
-    const size_t whole = strcspn(start, ".");
+    double whole;
+    const double part = modf(fabs(rounded), &whole) * (double)SCALES[decimals];
+    const uint64_t all = (uint64_t)whole * SCALES[decimals] + (uint64_t)llrint(part);
+    char digits[64], *const end = digits + sizeof(digits);
     /* A year is a number without separators. */
     const bool grouped = unit == NULL || strcmp(unit, "year") != 0;
-    char *to = out;
-    if (start != digits)
-        *to++ = '-';
-    for (size_t i = 0; start[i] != '\0'; i++) {
-        if (grouped && i > 0 && i < whole && (whole - i) % 3 == 0)
-            *to++ = ',';
-        *to++ = start[i];
-    }
-    *to = '\0';
+    char *start = write_parts(all % SCALES[decimals], decimals, end);
+    start = write_whole(all / SCALES[decimals], grouped, start);
+    if (rounded < 0)
+        *--start = '-';
+    memcpy(out, start, (size_t)(end - start));
+    out[end - start] = '\0';
 }
 
 /* Units that are nouns in the plural, and lose their s at 1. */

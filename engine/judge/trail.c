@@ -10,7 +10,11 @@ unsigned trail_step(struct trail *trail, struct step step, struct spot *to)
 {
     if (!trail->on)
         return 0;
-    for (size_t i = 0; i < trail->count; i++)
+    /* No step led to a spot before it was known. */
+    const size_t first = to == NULL || to->known_by != trail->number ? trail->count
+                         : to->known_as < trail->start               ? 0
+                                                                     : to->known_as - trail->start;
+    for (size_t i = first; i < trail->count; i++)
         if (is_same_step(&trail->steps[i], &step))
             return (unsigned)(trail->start + i);
     if (trail->start + trail->count == TRAIL_MOST || to == NULL) {
