@@ -76,14 +76,21 @@ static bool figure_is_whole(struct resolving *r, size_t level, const struct entr
     return false;
 }
 
-/* The other bound, and what is said of exactly the figure: those of the value given. */
+/* The other bound, and what is said of exactly the figure: those of the value given. Either
+ * said by itself leaves the other as it was. */
 static void figure_bound(const struct entry *entry, struct figure *figure)
 {
-    figure->also = entry->also;
-    figure->also.unit = figure->value.unit;
-    figure->also_sense = entry->also_sense;
-    figure->at = entry->at;
-} /* A bound stands on the other side of a limit. */
+    const bool anew = entry->value.kind != VALUE_NONE;
+    if (anew || entry->also.kind != VALUE_NONE) {
+        figure->also = entry->also;
+        figure->also.unit = figure->value.unit;
+        figure->also_sense = entry->also_sense;
+    }
+    if (anew || entry->at != AT_AS_SENSE_SAYS)
+        figure->at = entry->at;
+}
+
+/* A bound stands on the other side of a limit. */
 static bool bound_fits(const struct figure *figure, const struct entry *entry)
 {
     const double value = entry->value.kind == VALUE_NUMBER ? entry->value.number

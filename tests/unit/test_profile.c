@@ -537,6 +537,39 @@ static void a_bound_fits_its_figure(void **state)
     profile_free(profile);
 }
 
+/* Said by itself, either leaves the other as it was; a new value stands alone. */
+static void a_bound_outlives_what_does_not_speak_of_it(void **state)
+{
+    (void)state;
+    static const struct {
+        const char *says;
+        double least; /* 0: no other bound */
+        enum at_counts at;
+    } towns[] = {
+        {"cite = \"2\", at_counts = true", 1, AT_COUNTS},
+        {"cite = \"2\", and_least = 2", 2, AT_COUNTS_NOT},
+        {"cite = \"2\"", 1, AT_COUNTS_NOT},
+        {"4, cite = \"2\"", 0, AT_AS_SENSE_SAYS},
+    };
+    place("example/a", "jurisdiction \"example/a\" { title = \"A\", invented = true,\n"
+                       "  follows = \"model/test\", figures = { [\"test.most\"] = {\n"
+                       "  cite = \"1\", and_least = 1, at_counts = false } } }\n");
+    for (size_t i = 0; i < sizeof(towns) / sizeof(towns[0]); i++) {
+        char text[300];
+        snprintf(text, sizeof(text),
+                 "jurisdiction \"example/b\" { title = \"B\", invented = true,\n"
+                 "  follows = \"example/a\", figures = { [\"test.most\"] = { %s } } }\n",
+                 towns[i].says);
+        place("example/b", text);
+        struct profile *profile = resolved("example/b", "2026-03-02");
+        const struct figure *most = profile_figure(profile, "test.most");
+        assert_int_equal(most->also.kind, towns[i].least == 0 ? VALUE_NONE : VALUE_NUMBER);
+        assert_true(most->also.number == towns[i].least);
+        assert_int_equal(most->at, towns[i].at);
+        profile_free(profile);
+    }
+}
+
 /* Where a figure of its own says whether exactly so much counts, at_counts sets it. */
 static void at_counts_means_the_figure_that_says_so(void **state)
 {
@@ -801,6 +834,7 @@ int main(void)
         in_home(figures_keep_unit_sense_and_kind),
         in_home(a_moved_figure_is_cited),
         in_home(a_bound_fits_its_figure),
+        in_home(a_bound_outlives_what_does_not_speak_of_it),
         in_home(at_counts_means_the_figure_that_says_so),
         in_home(says_which_way_a_figure_goes),
         in_home(every_yes_or_no_of_the_model_says_it),
