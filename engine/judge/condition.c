@@ -12,6 +12,7 @@ struct asking {
     struct condition_told told;
 };
 
+/* Conditions nest no deeper than they were written, which declare_condition_lua.c bounds. */
 static enum holds holds_now(struct asking *asking, const struct condition *condition);
 
 static bool has_word(const char *const *words, size_t count, const char *word)
@@ -38,6 +39,7 @@ static bool is_meant(const struct figure *figure, const struct value *limit,
                      const struct value *fact)
 {
     const char *unit = limit->unit;
+    /* A set of words: whether it says "one of" or "among", one word in common is enough. */
     if (limit->kind == VALUE_SET)
         return shares_word(limit->set, limit->set_count, fact);
     if (figure->sense == SENSE_OVER)
@@ -53,8 +55,10 @@ static enum holds fact_holds(struct asking *asking, const struct condition *cond
 {
     struct judging *judging = asking->call->judging;
     struct node node;
+    /* Asked only whether it is there: what it says is not looked at, and not lacking. */
     if (condition->kind == WHEN_SAID)
         return fact_known(judging, condition->fact, asking->items) ? HOLDS : HOLDS_NOT;
+    /* The record then has the fact as missing. */
     if (!fact_read(judging, condition->fact, asking->items, &node))
         return HOLDS_UNKNOWN;
     const struct value value = fact_value(judging, &node);
@@ -67,6 +71,7 @@ static enum holds fact_holds(struct asking *asking, const struct condition *cond
     return shares_word(condition->words, condition->word_count, &value) ? HOLDS : HOLDS_NOT;
 }
 
+/* Figures are always known: a place that lacks one was stopped before. */
 static enum holds figure_holds(struct asking *asking, const struct condition *condition)
 {
     const struct value *value = ask_figure(asking->call->judging, condition->figure);
@@ -108,6 +113,7 @@ static enum holds some_item_holds(struct asking *asking, const struct condition 
         return HOLDS_UNKNOWN;
     const size_t count = node_count(judging, &list);
     for (size_t i = 0; i < count; i++) {
+        /* Its facts are then found by the list's own path, as those of the rule's items are. */
         asking->items[asking->depth++] = node_item(judging, &list, i);
         const enum holds holds = all_hold(asking, condition);
         asking->depth--;
@@ -136,6 +142,7 @@ static enum holds function_holds(struct asking *asking, const struct condition *
         return HOLDS_UNKNOWN;
     if (asking->told.stop != SANDBOX_DONE)
         return HOLDS_STOPPED;
+    /* Why not is told; why so nobody asks. */
     if (!call.applies)
         asking->told.reason = call.reason;
     return call.applies ? HOLDS : HOLDS_NOT;
@@ -184,6 +191,8 @@ static enum holds holds_now(struct asking *asking, const struct condition *condi
         asking->told.lacks_figure = true;
         return HOLDS_STOPPED;
     }
+    /* The outermost that says `otherwise` has the last word: it was written for this rule, what
+     * its parts say for any. */
     const enum holds holds = kind_holds(asking, condition);
     if (holds == HOLDS_NOT && condition->otherwise != NULL)
         asking->told.reason = condition->otherwise;
@@ -209,6 +218,7 @@ enum holds condition_holds(const struct call *call, const struct condition *cond
                            struct condition_told *told)
 {
     struct asking asking = {.call = call, .depth = call->depth, .told = {.stop = SANDBOX_DONE}};
+    /* A copy: WHEN_SOME adds items of its own behind those of the rule. */
     for (size_t i = 0; i < call->depth; i++)
         asking.items[i] = call->items[i];
     const enum holds holds = holds_now(&asking, condition);

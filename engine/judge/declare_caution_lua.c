@@ -20,6 +20,8 @@ static const char *cite_part(lua_State *lua, const char *key)
     return text;
 }
 
+/* A caution cites in its own words: it stands in no jurisdiction, for it holds in all of
+ * them. */
 static void read_cite(lua_State *lua, struct cite *cite)
 {
     lua_getfield(lua, 1, "cite");
@@ -50,6 +52,7 @@ static int finish_caution(lua_State *lua)
         return declare_refuse(lua, "has no says");
     caution->reads = declare_reads(
         lua, false, (struct reads_of){"caution", caution->name, caution->file, caution->line});
+    /* At the end: cautions are told in the order written. */
     struct caution **at = &declaring_of(lua)->book->cautions;
     while (*at != NULL)
         at = &(*at)->next;

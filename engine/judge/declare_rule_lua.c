@@ -9,6 +9,8 @@
 
 /* rule "topic.thing" { ... } ---------------------------------------------------- */
 
+/* Any other key is refused with the nearest of these: a misspelled `mend` or `caution` would
+ * be lost unseen. */
 static const char *const RULE_KEYS[] = {"title", "stage", "per",     "when",      "applies",
                                         "judge", "mend",  "caution", "asks_only", "advice",
                                         "cause", "reads", NULL};
@@ -45,6 +47,7 @@ struct rule *declare_new_rule(lua_State *lua)
     rule->per_depth = declare_per(lua, rule->per);
     rule->applies = rule->judge = RULE_NO_FUNCTION;
     rule->mend_function = declare_function_or_text(lua, "mend", &rule->mend);
+    /* Who is told that it is not met is told what to do. */
     if (rule->mend_function == RULE_NO_FUNCTION && rule->mend == NULL)
         declare_refuse(lua, "has no mend: say what would put it right");
     rule->file = declaring->file;
@@ -73,11 +76,13 @@ static int finish_rule(lua_State *lua)
     rule->when = declare_when(lua, rule, &dormant);
     rule->applies = declare_function(lua, "applies");
     rule->judge = declare_function(lua, "judge");
+    /* Two answers to one question: which of them went first would have to be known. */
     if (rule->when != NULL && rule->applies != RULE_NO_FUNCTION)
         return declare_refuse(lua, "says both when and applies: a function may stand among the "
                                    "conditions of when");
     if (rule->judge == RULE_NO_FUNCTION)
         return declare_refuse(lua, "has no judge function");
+    /* Last, for what the conditions name is part of what it reads. */
     declare_rule_reads(lua, rule, dormant);
     declare_add_rule(lua, rule);
     return 0;
@@ -111,6 +116,8 @@ static int finish_quantity(lua_State *lua)
     struct declaring *reading = declaring_of(lua);
     struct quantity **at = &reading->book->quantities;
     for (; *at != NULL; at = &(*at)->next)
+        /* The walk to the end finds the place for it too: the order of the files is the order on
+         * paper. */
         if (strcmp((*at)->name, declare_name(lua)) == 0)
             return declare_refuse(lua, "is already a quantity, in %s", (*at)->file);
     declare_count(lua, &reading->quantities, QUANTITIES_MOST, "quantities");

@@ -24,8 +24,10 @@ static bool widen(struct arena *arena, struct field *field, const struct field *
             choices[count++] = other->choices[i];
     }
     if (count > field->choice_count)
+        /* Several places ask in words of their own, and none of them is right for all. */
         field->ask = "What is so here, in the words of the place itself? (those of all places "
                      "that ask it are listed; fields --jurisdiction tells which are whose)";
+    /* Where the first place's words end, for whoever lists them apart. */
     if (field->choices_of_first == 0)
         field->choices_of_first = field->choice_count;
     field->choices = choices;
@@ -35,6 +37,8 @@ static bool widen(struct arena *arena, struct field *field, const struct field *
 
 bool declare_beside(struct declaring *reading, const char *name, const struct field *spec)
 {
+    /* Under one law the same name twice is an error; where the fields of all places are listed it
+     * is one field. */
     struct field *known = reading->fields_only ? fields_find(&reading->book->fields, name) : NULL;
     if (known == NULL)
         return false;
@@ -107,6 +111,7 @@ void declare_every_zone(struct declaring *reading)
             for (const struct entry_zone *z = b->zones; z != NULL; z = z->next)
                 declare(reading, z->name, z->ask, &z->words, place->source->path, z->line);
     }
+    /* A place that does not load leaves its words out: whoever lists fields says so. */
     if (untold.count > 0)
         reading->book->fields.partial = true;
     if (untold.out_of_memory)

@@ -4,6 +4,8 @@
 
 #include <string.h>
 
+/* The dimensions a drawing may be given: the name that a rule file writes, what it is, and
+ * the unit it is drawn in. NULL: none, for a count or yes or no. */
 #define IN(dimension)                     \
     {                                     \
         dimension, DIMENSION_NUMBER, "in" \
@@ -44,6 +46,8 @@
         }                                                                   \
     }
 
+/* In the order of drawing.h's enums, which index them. A drawing without lists has none at
+ * all: {{0}}. */
 /* clang-format off */
 static const struct drawing_forms FORMS[] = {
     {{"plan", {[PLAN_RIDGE] = FT("ridge")}}, {[LIST_PLANES] = PLANES, [LIST_SIDES] = SIDES}},
@@ -95,6 +99,7 @@ const struct field *drawing_reference(const struct field *list, const char *refe
     const struct field *found = NULL;
     for (const struct field *f = list->first_child; f != NULL; f = f->next)
         if (f->type == FIELD_REFERENCE && strcmp(f->refers, refers) == 0) {
+            /* Two references to one list: nobody could say which is meant. */
             if (found != NULL)
                 return NULL;
             found = f;

@@ -7,6 +7,8 @@ static void set_bit(unsigned char *bits, size_t at)
 
 void reads_add_field(struct reads *reads, const struct field *field)
 {
+    /* A field declared after the rule, by a place's own file, is none that the rule could have
+     * meant. */
     if (field->number < reads->field_bits)
         set_bit(reads->fields, field->number);
 }
@@ -25,6 +27,7 @@ static size_t count_parts(const struct reads_part *const *parts, size_t count)
     return all;
 }
 
+/* A helper that is reached by two ways is told of once. */
 static bool has_part(const struct reads *reads, const struct reads_part *part)
 {
     for (size_t i = 0; i < reads->part_count; i++)
@@ -58,6 +61,7 @@ struct reads *reads_new(struct rulebook *book, const struct reads_part *const *p
 {
     struct arena *arena = &book->arena;
     struct reads *reads = arena_alloc(arena, sizeof(*reads));
+    /* Numbers of fields begin at 0 with the root. */
     const size_t field_bits = book->fields.count + 1;
     const size_t figure_bits = book->profile == NULL ? 0 : book->profile->figure_count;
     unsigned char *fields = arena_array(arena, field_bits / 8 + 1, 1);

@@ -59,6 +59,7 @@ static void made_by_switches(const struct call *call, const struct row *row,
     struct judging *judging = call->judging;
     struct switches switches = {.record = &judging->record};
     condition_each(&row->when, add_switch, &switches);
+    /* A part has its own `when`, but the duty is due because the whole rule is. */
     if (row != call->rule->row)
         condition_each(&call->rule->row->when, add_switch, &switches);
     else if (switches.count == 0)
@@ -91,6 +92,7 @@ static const char *filled(struct judging *judging, const char *words,
 
 static bool duty_done(const struct row *row, const struct value *found)
 {
+    /* wants_no: what must not be, "bare panel edges". */
     if (row->wants == NULL)
         return found->yes != row->wants_no;
     for (size_t i = 0; i < row->wants_count; i++)
@@ -122,6 +124,7 @@ static struct judgement *judge_list(struct judging *judging, const struct row *r
     cJSON_ArrayForEach(item, node->json)
         if (numbers != NULL)
             numbers[count++] = item->valuedouble * row->factor;
+    /* An empty list is not "all within the limit": nothing was looked at. */
     if (count == 0) {
         judging->record.cannot_tell = JUDGEMENT_NOTHING_MEASURED;
         return NULL;

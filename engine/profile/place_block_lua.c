@@ -18,7 +18,9 @@ static void read_parts(lua_State *lua, int index)
     else if (!lua_isnil(lua, -1) && !lua_istable(lua, -1))
         place_say(lua, loading->block->line, "parts must be a list of file names, or a folder");
     if (lua_istable(lua, -1)) {
+        /* Of a list with a hole rawlen may give either end; checkstring refuses the hole. */
         const size_t count = (size_t)lua_rawlen(lua, -1);
+        /* Of all blocks of the file together: a part is run once for each that names it. */
         loading->parts += count;
         if (loading->parts > PLACE_PARTS_MOST)
             luaL_error(lua, "more than %d parts", PLACE_PARTS_MOST);
@@ -75,6 +77,7 @@ static void read_drop(lua_State *lua, int drops, const char *rule)
     struct loading *loading = place_loading(lua);
     lua_getfield(lua, drops, rule);
     if (lua_type(lua, -1) != LUA_TSTRING) {
+        /* A rule is never dropped without a reason: the finding shows it to whoever wonders. */
         place_say(lua, loading->block->line, "drop is written [\"rule\"] = \"why\"");
     } else if (place_is_blank(lua, -1)) {
         place_say(lua, place_line_of(lua, rule), "drop: \"%s\" does not say why", rule);
@@ -159,6 +162,7 @@ void place_block_read(lua_State *lua, int index)
     block->follows = place_text(lua, index, "follows", line);
     block->code = place_text(lua, index, "code", line);
     block->edition = place_text(lua, index, "edition", line);
+    /* Kept as text: it is only shown. What is compared with a job's day is from and to. */
     block->as_seen = place_text(lua, index, "as_seen", line);
     if (block->as_seen != NULL && date_parse(block->as_seen) == 0)
         place_say(lua, line, "as_seen: \"%s\" is not a date (YYYY-MM-DD)", block->as_seen);
@@ -177,6 +181,7 @@ void place_block_read(lua_State *lua, int index)
         place_say(lua, line,
                   "jurisdiction \"%s\" ends before it begins: `to` must be later than `from`",
                   block->id);
+    /* The column comes before the figures: it says which of a figure's editions is read. */
     block->column = place_text(lua, index, "column", line);
     if (block->column != NULL && !block->model)
         place_say(lua, line,

@@ -3,6 +3,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* Kept as long as the cache: profiles point into it. */
 struct cached_place {
     struct arena arena; /* its own: what fails to load goes whole */
     struct sources sources;
@@ -30,6 +31,7 @@ static struct cached_place *add_place(struct place_cache *cache, const char *hom
         problem_out_of_memory(problems);
     else
         cached->place = place_load(home, cached->id, &cached->arena, &cached->sources, problems);
+    /* Not remembered as missing: the next who asks is told again what is wrong with it. */
     if (cached->place == NULL) {
         cached_free(cached);
         return NULL;
@@ -47,6 +49,7 @@ static bool list_sources(const struct sources *from, struct arena *arena, struct
         struct source *copy = arena_alloc(arena, sizeof(*copy));
         if (copy == NULL)
             return false;
+        /* The text itself is shared, only the listing is the caller's. */
         *copy = *s;
         copy->next = to->first;
         to->first = copy;

@@ -19,6 +19,8 @@ static int line_of(lua_State *lua, const char *name)
 {
     const struct loading *loading = place_loading(lua);
     char quoted[160];
+    /* The text is looked through twice, and a file may state many facts: without the charge a
+     * long one would take time that no limit sees. */
     sandbox_charge(lua, 2 * loading->source->length / PLACE_BYTES_A_STEP);
     snprintf(quoted, sizeof(quoted), "[\"%s\"]", name);
     const int facts = home_source_line(loading->source, "facts = ", loading->block->line);
@@ -65,6 +67,7 @@ static struct value read_value(lua_State *lua, int table, const struct entry_fac
     case LUA_TSTRING:
         value.kind = VALUE_TEXT;
         value.text = place_keep_text(lua, lua_tostring(lua, -1));
+        /* C would see a shorter word than the file says. */
         if (strlen(value.text) != lua_rawlen(lua, -1))
             say(lua, fact, "holds a zero byte");
         break;
@@ -103,6 +106,7 @@ static void check_whole(lua_State *lua, struct entry_fact *fact)
 {
     const struct block *block = place_loading(lua)->block;
     const bool bounded = fact->has_least || fact->has_most;
+    /* A value fills the fact in; bounds and words only say which values a job may have. */
     if ((fact->value.kind != VALUE_NONE) + bounded + (fact->one_of.set_count > 0) != 1)
         say(lua, fact, "says either one value, or least and most, or one_of");
     else if (fact->one_of.set_count == 1)
@@ -121,6 +125,7 @@ static void check_whole(lua_State *lua, struct entry_fact *fact)
             fact->cite == NULL            ? "lacks a cite"
             : fact->status == STATUS_NONE ? "lacks a status"
                                           : "lacks a source");
+    /* A model stands nowhere: it has no wind and no zone. */
     if (block->model)
         say(lua, fact, "a model code is no place");
 }
@@ -148,6 +153,7 @@ static void read_fact(lua_State *lua, int facts, const char *name)
         fact->status = place_status(lua, table, fact->line);
         check_whole(lua, fact);
     }
+    /* Last read, first listed: order means nothing among facts. */
     fact->next = loading->block->facts;
     loading->block->facts = fact;
     lua_settop(lua, table - 1);

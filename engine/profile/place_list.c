@@ -22,6 +22,8 @@ static const struct block *newest(const struct place *place)
     return last;
 }
 
+/* Problems are left aside: a place that does not load is listed among those skipped, and
+ * proof says what is wrong with it. */
 static const struct block *block_of(struct place_cache *cache, const char *home, const char *id,
                                     struct place_list *list)
 {
@@ -43,6 +45,8 @@ static void look_up_the_chain(struct place_cache *cache, const char *home, struc
             place->book = block->edition;
         if (place->upper == NULL && i > 0)
             place->upper = block->title;
+        /* How old the reading is counts also where only the book above was read: seen_of tells
+         * whose page it was. */
         if (place->as_seen == NULL && block->as_seen != NULL) {
             place->as_seen = block->as_seen;
             place->seen_of = i > 0 ? block->title : NULL;
@@ -97,6 +101,7 @@ int place_list_make(struct place_cache *cache, const char *home, struct place_li
         const struct block *block = block_of(cache, home, ids.items[i], list);
         if (block == NULL)
             strings_add(&list->skipped, &list->arena, ids.items[i]);
+        /* What is only followed by others is no place that a job can name. */
         if (block == NULL || block->base_only)
             continue;
         struct listed_place *place = &list->items[list->count++];
@@ -122,6 +127,7 @@ static bool begins_a_word(const char *text, const char *word, size_t length)
     return false;
 }
 
+/* Also by the cities it is the department of: people look for where they live. */
 static bool has_word(const struct block *block, const char *word, size_t length)
 {
     if (begins_a_word(block->title, word, length) || begins_a_word(block->id, word, length))
@@ -134,6 +140,7 @@ static bool has_word(const struct block *block, const char *word, size_t length)
 
 bool place_list_fits(const struct listed_place *place, const char *words)
 {
+    /* All words must be found, each anywhere: "elm county" and "county elm" are one search. */
     for (words += strspn(words, BETWEEN); *words != '\0'; words += strspn(words, BETWEEN)) {
         const size_t length = strcspn(words, BETWEEN);
         if (!has_word(place->block, words, length))
@@ -143,6 +150,7 @@ bool place_list_fits(const struct listed_place *place, const char *words)
     return true;
 }
 
+/* By single words: a slip in one of several is nearer to that word than to a whole title. */
 static void offer_words(struct place_list *list, struct nearest *nearest, const char *text)
 {
     while (text != NULL && *text != '\0') {

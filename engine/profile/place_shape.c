@@ -2,8 +2,13 @@
 
 #include "profile/place.h"
 
+/* Words are taken up as ints, enums among them. */
 _Static_assert(sizeof(enum sense) == sizeof(int), "an enum is as large as an int");
 
+/* The order of the parts is the order in the bytes, and their number is at most 64: what is
+ * said of a struct is one bit for each. The build that writes them is the build that reads
+ * them, so nothing has to be kept for older bytes; a member that is left out here is lost on
+ * the way. */
 static const struct part VALUE_PARTS[] = {
     PART(WORD, struct value, kind), PART(NUMBER, struct value, number),
     PART(FLAG, struct value, yes),  PART(TEXT, struct value, text),

@@ -9,6 +9,7 @@
 enum { DEEPEST = 64, SAID_MOST = 20, NO_TABLE = -1 };
 
 /* A name before "=" in a table. */
+/* Offsets into the file, nothing is copied: a file may name thousands. */
 struct named {
     int table; /* counted from the first of the file */
     const char *at;
@@ -36,6 +37,8 @@ static bool is_one_of(const struct token *token, const char *const *words)
     return *words != NULL;
 }
 
+/* INSIDE: a loop's own word, while or for, comes before a do; counting both would count it
+ * twice. elseif and else open nothing. */
 /* False where the file is nested too deep to be looked through. */
 static bool keep_tables(struct looking *look, const struct token *token)
 {
@@ -90,6 +93,7 @@ static bool is_sum(const struct token *left, const struct token *sign, const str
 static void say_sum(struct looking *look, const struct token *right)
 {
     const struct token *left = &look->last[1];
+    /* "1 + 1/2" is one slip, not two: the message shows the sum as it was written. */
     struct token end = *right;
     for (;;) {
         struct tokens ahead = look->tokens;
@@ -122,6 +126,7 @@ static void look_through(struct looking *look)
     }
 }
 
+/* Those of one name in one table come to stand side by side, the earlier first. */
 static int by_table_and_name(const void *a, const void *b)
 {
     const struct named *left = a, *right = b;
@@ -155,6 +160,8 @@ void place_traps(const struct source *source, struct problems *problems)
 {
     struct looking look = {
         .source = source, .tokens = tokens_of(source->text, source->length), .problems = problems};
+    /* Only the text tells: Lua keeps the last of two values and has 1/2 reckoned before anybody
+     * could look. */
     look_through(&look);
     if (look.name_count > 1)
         say_doubles(&look);

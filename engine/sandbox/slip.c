@@ -23,6 +23,7 @@ struct look {
     char *words;
 };
 
+/* Says what was found and returns true from the function that it stands in. */
 #define FOUND(at, ...)                                  \
     do {                                                \
         look->line = (at).line;                         \
@@ -35,6 +36,7 @@ static int shown(const struct token *token)
     return token->length < SHOWN ? (int)token->length : SHOWN;
 }
 
+/* Tokens are read from a copy of the place: nothing is read twice for good. */
 static struct token peek(const struct look *look)
 {
     struct tokens ahead = look->tokens;
@@ -82,6 +84,7 @@ static bool is_missing_comma(struct look *look)
             return false;
     if (!in_table(look) || !is_value(&look->before))
         return false;
+    /* A name before a text may be a call, f "x"; so may a bracket. */
     const bool two_values = look->before.kind != TOKEN_NAME && !token_is(&look->before, ")")
                             && (look->token.kind == TOKEN_TEXT || look->token.kind == TOKEN_NUMBER);
     if (!is_key(look) && !two_values)
@@ -115,6 +118,7 @@ static bool is_torn_text(struct look *look)
 static bool is_bare_name(struct look *look)
 {
     const bool bracket = token_is(&look->token, "[") && look->unknown != NULL;
+    /* Only where Lua stumbled over the name does a bracket count: [x] with a known x is right. */
     struct tokens ahead = look->tokens;
     struct token from = look->token, next = token_next(&ahead);
     size_t parts = 1;
@@ -156,6 +160,7 @@ static bool is_spoken_figure(struct look *look)
     strtod(copy, &end);
     if (*end != '\0')
         FOUND(look->token, "%s is no number; write it in quotes: \"%s\"", copy, copy);
+    /* A name on the next line is the next entry, and the comma is what is missing. */
     const bool unit = next.kind == TOKEN_NAME && !next.first && !token_is(&next, "and")
                       && !token_is(&next, "or");
     if (!unit && !token_is(&next, ":") && !token_is(&next, "%")
@@ -288,6 +293,8 @@ bool slip_find(const char *text, size_t length, const char *lua_says, int *line,
     /* The file's own complaint, or a limit: it is Lua. */
     if (unknown == NULL && strstr(lua_says, " near ") == NULL)
         return false;
+    /* The first slip in the file is told, though Lua stopped further on: what it names is often
+     * only where it gave up. */
     while (!found) {
         look->before = look->token;
         look->token = token_next(&look->tokens);

@@ -119,6 +119,8 @@ static void skip_sign(struct tokens *tokens)
     while (tokens->at < tokens->end && (*tokens->at & 0xC0) == 0x80);
 }
 
+/* As Lua reads: a file that Lua takes is read the same here. What it would refuse is still
+ * cut into pieces, for slips are looked for among them. */
 struct token token_next(struct tokens *tokens)
 {
     skip_blank(tokens);
