@@ -26,6 +26,7 @@ struct interview *interview_start(struct laws *laws, cJSON *job, const struct ov
     interview->laws = laws;
     interview->file = file;
     interview->job = job != NULL ? job : cJSON_CreateObject();
+    /* What says which version it is was begun before, by hand or by another sitting. */
     interview->fresh = !interview_states(interview->job, "eavemark_job");
     if (interview->job == NULL)
         problem_out_of_memory(problems);
@@ -71,6 +72,7 @@ size_t interview_left(const struct interview *interview)
         for (size_t q = 0; q < interview->questions.count; q++)
             lines += strcmp(interview->questions.items[q].pointer, interview->now->parts[i].pointer)
                      == 0;
+    /* Facts that are asked in one line are one question to whoever answers. */
     left -= lines > 1 ? lines - 1 : 0;
     return interview->now != NULL && left == 0 ? 1 : left;
 }
@@ -78,12 +80,14 @@ size_t interview_left(const struct interview *interview)
 /* The next finding that fails and was not told yet, or NULL. */
 const struct finding *interview_fails(struct interview *interview)
 {
+    /* Habits are of no house yet: there is nothing that could fail. */
     if (interview->habits)
         return NULL;
     for (size_t i = 0; i < interview->result.finding_count; i++) {
         const struct finding *finding = &interview->result.findings[i];
         if (finding->outcome != OUTCOME_FAIL)
             continue;
+        /* By rule and item: the same rule may fail on another plane, and is told again then. */
         const char *what = arena_format(&interview->kept, "%s %s", finding->rule,
                                         finding->item == NULL ? "" : finding->item);
         if (what == NULL || strings_have(&interview->told, what))
@@ -201,6 +205,7 @@ bool interview_answer(struct interview *interview, const char *words, struct tex
         text_add(why, NOTHING_ASKED);
         return false;
     }
+    /* By address: these are no pointers into a job, and no fact can be called so. */
     if (question->pointer == interview_sheet)
         return answer_sheet(interview, words, why);
     if (question->pointer == interview_more)
@@ -224,6 +229,8 @@ bool interview_skip(struct interview *interview, struct text *why)
         text_add(why, NOTHING_ASKED);
         return false;
     }
+    /* What has to stand there whatever rules ask: the place and the day decide which rules
+     * they are. */
     if (interview->now->field->required) {
         text_add(why, "a job cannot do without this");
         return false;

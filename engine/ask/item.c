@@ -36,6 +36,7 @@ static bool is_told_by_name(const struct field *at, const struct field *list)
 static bool give_name(cJSON *item, const char *word, size_t number, size_t of)
 {
     char name[NAME_MOST];
+    /* Room for a blank and a number behind it. */
     const int length = (int)strnlen(word, NAME_MOST - 12);
     if (of > 1)
         snprintf(name, sizeof(name), "%.*s %zu", length, word, number);

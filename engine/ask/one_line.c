@@ -50,6 +50,7 @@ void one_line_gather(struct question *question, struct arena *arena, const cJSON
         if (said == NULL || cJSON_IsNull(said))
             question->parts[question->part_count++] = (struct line_part){field, pointer};
     }
+    /* One that is left is asked by itself, in its own words. */
     if (question->part_count < 2)
         question->part_count = 0;
     else

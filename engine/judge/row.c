@@ -68,6 +68,8 @@ static struct judgement *judge_chosen(struct call *call, const struct row *row,
         if (holds != HOLDS_NOT)
             return NULL;
     }
+    /* The last of a choice is written without a `when`; where it has one, a job may come past
+     * all. */
     *why = "none of what choose lists holds";
     return NULL;
 }
@@ -77,6 +79,7 @@ static struct judgement *judge_chosen(struct call *call, const struct row *row,
 static void demand_of_all(struct call *call, const struct row *row)
 {
     struct record *record = &call->judging->record;
+    /* Looked at as if the fact were there: each part from the record as it was. */
     const struct record before = *record;
     struct judgement *demand = before.demand;
     for (size_t i = 0; demand != NULL && i < row->also_count; i++) {
@@ -122,6 +125,7 @@ static struct judgement *judge_all(struct call *call, const struct row *row,
 {
     struct judgement *judgement = judge_also(call, row, before, stop, why);
     const struct judgement *first = judgement;
+    /* What is met is not held against the others: they would only ask for more facts. */
     for (size_t i = 0; judgement != NULL && !judgement->met && i < row->instead_count; i++) {
         const struct row *instead = &row->instead[i];
         const enum holds holds = part_holds(call, &instead->when, stop, why);
@@ -191,6 +195,7 @@ enum row_end row_judge(struct call *call, enum sandbox_stop *stop, const char **
         *why = "compared without asking for a figure";
         return ROW_STOPPED;
     }
+    /* Lacking a fact is no fault of the row; all else that ends it early is. */
     if (judgement == NULL)
         return *why != NULL || (*stop != SANDBOX_DONE && *stop != SANDBOX_SIGNAL) ? ROW_STOPPED
                                                                                   : ROW_OPEN;

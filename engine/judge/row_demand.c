@@ -4,6 +4,7 @@
 #include "judge/judge.h"
 
 /* "photographs of the deck: each plane, deck nails" */
+/* What is lacking of the set is not known: all of it is named. */
 static struct judgement *demand_of_set(struct judging *judging, const struct row *row,
                                        const struct value *set)
 {
@@ -69,6 +70,8 @@ void row_demand(struct call *call, const struct row *row, const struct judgement
     if (judging->probe == NULL || !judging->probe->demands || record->missing == NULL
         || before != NULL)
         return;
+    /* What the limit reads and lacks is no part of the finding: it goes on asking for the
+     * fact of the row itself. */
     const struct record lacking = *record;
     struct row_limit looked_for[2];
     struct judgement *demand = NULL;
@@ -84,6 +87,7 @@ void row_demand(struct call *call, const struct row *row, const struct judgement
         }
         demand = count == 0 ? NULL : demand_of_limits(judging, row, limits, count);
     }
+    /* The figures asked for meanwhile are cited beside the demand. */
     const struct record with = *record;
     *record = lacking;
     record->figures = with.figures;

@@ -40,6 +40,8 @@ static void each_of_table(const struct rulebook *book, const struct row *row,
                           void (*visit)(void *data, const struct figure *figure), void *data)
 {
     const struct field *by = row->by->field;
+    /* A word without a figure of its own is one that no rule speaks of, or that another place
+     * adds. */
     for (size_t i = 0; i < by->choice_count; i++) {
         char name[256];
         snprintf(name, sizeof(name), "%s%s", row->by_prefix, by->choices[i]);
@@ -78,6 +80,7 @@ static void add_part(void *data, const struct row *row)
 void row_reads_add(const struct rulebook *book, const struct rule *rule, struct reads *reads)
 {
     struct adding adding = {book, reads};
+    /* The lists gone through decide how often it is judged. */
     for (size_t i = 0; i < rule->per_depth; i++)
         reads_add_field(reads, rule->per[i]);
     if (rule->when != NULL)
@@ -146,6 +149,8 @@ struct pairs_told {
     const struct row *row; /* whose figures are told; or NULL */
 };
 
+/* A fact that is reckoned, or a limit that is, makes no pair: nothing can be said of their
+ * units. */
 static void tell_pair(const struct pairs_told *told, const struct fact *fact,
                       const struct figure *figure, double factor)
 {

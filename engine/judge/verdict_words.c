@@ -27,6 +27,7 @@ void verdict_say_comparison(struct text *out, const struct judgement *judgement)
     text_add(out, ".");
 }
 
+/* Of several the first: one doubt is enough to ask. */
 static const char *unsure_of(const struct judgement *judgement)
 {
     for (size_t i = 0; i < judgement->maker_count; i++)

@@ -106,6 +106,7 @@ static void find_rule(struct explaining *e, const struct law *asked)
             explain_let_go(e->laws);
             continue;
         }
+        /* The explanation points into its rule until it has been written out. */
         laws_rest_never(e->laws, law);
         out->law = law;
         out->only_in = law->profile->title;

@@ -33,6 +33,7 @@ static void list_law(struct explanation *out, const struct law *law, const char 
         memcpy(rules, out->rules, out->rule_count * sizeof(*rules));
     out->rules = rules;
     for (const struct rule *r = law->book->rules; r != NULL; r = r->next)
+        /* A rule of the common files is every place's: it was listed with the law asked for. */
         if (!is_listed(out, r->id))
             rules[out->rule_count++] = (struct listed_rule){
                 arena_copy(&out->arena, r->id), arena_copy(&out->arena, r->title), place, false};
@@ -142,6 +143,7 @@ bool explain_list_word(struct explaining *e, const struct law *asked)
         if (figure_has_word(&asked->profile->figures[i], word))
             explain_note_figure(out, asked->profile->figures[i].name);
     out->word = kept + out->figures.count > 0 ? word : NULL;
+    /* Then it is explained as a name that is none. */
     if (out->word == NULL)
         out->rules = NULL;
     return out->word != NULL;

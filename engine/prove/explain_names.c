@@ -50,6 +50,7 @@ static void collect_rules(const struct collecting *to, struct laws *laws, struct
 
 static void collect_parts(const struct collecting *to, struct laws *laws, struct problems *problems)
 {
+    /* Of no place: parts of a job are the same everywhere. */
     const struct law *law = laws_fields(laws, problems);
     const struct field *f = law == NULL ? NULL : law->book->fields.root->first_child;
     for (; f != NULL; f = f->next)
@@ -86,6 +87,7 @@ static bool say_topic(struct explaining *e, const struct strings *rules)
     const char *wanted = e->request->name;
     const size_t length = strcspn(wanted, ".");
     struct text names = TEXT_EMPTY;
+    /* Only "permit" and "permit." are meant for a topic; "permit.x" is a rule misspelled. */
     for (size_t i = 0; wanted[length + (wanted[length] == '.')] == '\0' && i < rules->count; i++)
         if (strncmp(rules->items[i], wanted, length) == 0 && rules->items[i][length] == '.')
             text_addf(&names, "%s%s", names.length > 0 ? ", " : "", rules->items[i]);

@@ -17,6 +17,7 @@ void explain_note_figure(void *data, const char *name)
 static void note_field(void *data, const struct field *field)
 {
     struct explanation *out = data;
+    /* NULL: a place does not carry a law for a fact that this rulebook has not. */
     bool known = field == NULL || out->fields == NULL;
     for (size_t j = 0; !known && j < out->field_count; j++)
         known = out->fields[j] == field;
@@ -100,6 +101,7 @@ void explain_reads(struct explanation *out)
     note_gap(out, out->law->profile);
     for (size_t i = 0; i < out->places.count; i++)
         note_gap(out, out->places.items[i].profile);
+    /* By name, so that the rows of a table stand together. */
     explain_sort(&out->figures);
     if (out->fields != NULL && out->field_count > 1)
         qsort(out->fields, out->field_count, sizeof(struct field *), field_order);

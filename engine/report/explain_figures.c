@@ -56,6 +56,7 @@ struct span {
 
 static bool same_figures(const struct explanation *x, size_t a, size_t b)
 {
+    /* A place stands by itself: it is the one asked for. */
     if (!x->columns[a]->model || !x->columns[b]->model)
         return false;
     for (size_t r = 0; r < x->figures.count; r++) {
@@ -87,6 +88,7 @@ static const char *span_head(struct arena *arena, const struct explanation *x,
     const char *first = column_head(x->columns[span->first]);
     const char *last = column_head(x->columns[span->last]);
     const char *year = strrchr(last, ' ');
+    /* Only within one book: "IRC 2012 to 2018", never from one code to another. */
     const size_t book = year == NULL ? 0 : (size_t)(year - last);
     if (span->first == span->last)
         return first;
@@ -219,6 +221,7 @@ static void add_moves(const struct explanation *x, const char *name, struct text
 {
     for (size_t i = 0; i < x->places.count; i++) {
         const struct figure *figure = profile_figure(x->places.items[i].profile, name);
+        /* Told under the place that moved it; those that follow it only name that one. */
         if (figure != NULL && figure->amended != NULL)
             add_move(&x->places.items[i], figure, out);
         else if (figure != NULL && x->column_count > 0

@@ -185,6 +185,7 @@ static bool add_figures_asked(cJSON *object, const struct finding *f)
 static bool add_steps(cJSON *array, const struct explanation *x, const struct finding *f)
 {
     cJSON *object = add_object(array);
+    /* What was not compared demanded nothing and found nothing. */
     const struct value none = {.kind = VALUE_NONE};
     return object != NULL && json_add_text(object, "where", f->where)
            && add_facts_read(object, x, f) && add_figures_asked(object, f)

@@ -59,6 +59,7 @@ static void add_listed_figure(const struct explanation *x, const char *name, str
 {
     const struct figure *figure = NULL;
     struct text line = TEXT_EMPTY;
+    /* Columns stand in the order of years, the place asked for last. */
     for (size_t i = x->column_count; figure == NULL && i-- > 0;)
         figure = profile_figure(x->columns[i], name);
     text_addf(&line, "%s: ", name);

@@ -79,6 +79,7 @@ static void add_move(struct text *out, const struct trial_move *move)
 
 static void add_moves(struct text *out, const struct trial *trial)
 {
+    /* NULL too where nothing moves. */
     const struct trial_move **moves = trial_text_by_jobs(trial, &out->failed);
     html_element(out, "h2", "What moves");
     if (trial->move_count == 0)

@@ -13,6 +13,7 @@ static bool add_count(cJSON *group, const char *key, size_t count)
 
 static bool add_names(cJSON *group, const char *key, const struct trial_named *named)
 {
+    /* As many as a trial keeps, which bounds named->count. */
     const char *names[TRIAL_NAMED];
     for (size_t i = 0; i < named->count; i++)
         names[i] = named->names[i];
