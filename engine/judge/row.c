@@ -181,15 +181,40 @@ static bool is_open(struct call *call, const struct row *row, enum sandbox_stop 
     return false;
 }
 
+/* What would leave it open looks at the very fact that the row is about, and that is lacking:
+ * what the row demands of it can be told all the same. */
+static void demand_behind_open(struct call *call, const struct row *row)
+{
+    struct record *record = &call->judging->record;
+    const struct record before = *record;
+    enum sandbox_stop stop = SANDBOX_DONE;
+    const char *why = NULL;
+    if (!row_demand_wanted(call->judging) || before.missing == NULL)
+        return;
+    record->missing = NULL;
+    judge_all(call, row, NULL, &stop, &why);
+    const bool same = record->missing == before.missing
+                      && text_same(record->missing_pointer, before.missing_pointer);
+    const struct record behind = *record;
+    *record = before;
+    if (!same)
+        return;
+    record->demand = behind.demand;
+    record->figures = behind.figures;
+    record->figure_count = behind.figure_count;
+    record->figure_capacity = behind.figure_capacity;
+}
+
 enum row_end row_judge(struct call *call, enum sandbox_stop *stop, const char **why)
 {
     const struct row *row = call->rule->row;
     const enum row_end applies = row_applies(call, &row->when, stop, why);
     if (applies != ROW_JUDGED)
         return applies;
-    struct judgement *judgement = is_open(call, row, stop, why)
-                                      ? NULL
-                                      : judge_all(call, row, NULL, stop, why);
+    const bool open = is_open(call, row, stop, why);
+    struct judgement *judgement = open ? NULL : judge_all(call, row, NULL, stop, why);
+    if (open)
+        demand_behind_open(call, row);
     /* Without a figure there is nothing to cite, and nobody could change it. */
     if (judgement != NULL && call->judging->record.figure_count == 0) {
         *why = "compared without asking for a figure";

@@ -62,13 +62,17 @@ static struct judgement *demand_of_limits(struct judging *judging, const struct 
     return demand;
 }
 
+bool row_demand_wanted(const struct judging *judging)
+{
+    return judging->probe != NULL && judging->probe->demands;
+}
+
 void row_demand(struct call *call, const struct row *row, const struct judgement *before,
                 const struct row_limit *limits, size_t count)
 {
     struct judging *judging = call->judging;
     struct record *record = &judging->record;
-    if (judging->probe == NULL || !judging->probe->demands || record->missing == NULL
-        || before != NULL)
+    if (!row_demand_wanted(judging) || record->missing == NULL || before != NULL)
         return;
     /* What the limit reads and lacks is no part of the finding: it goes on asking for the
      * fact of the row itself. */

@@ -11,6 +11,9 @@
 #include "judge/row.h"
 #include "judge/row_limit.h"
 
+/* Does whoever judges want demands at all? */
+bool row_demand_wanted(const struct judging *judging);
+
 /* Called where a row came to its fact and the record has it missing: sets the record's
  * demand, if the probe wants demands and the limit can be told. limits: the count that were
  * found before, or 0. before: as of row_compare; what stands instead of something is one way

@@ -76,6 +76,12 @@ static const char BOTH_RULE[] =
     "    limit = function(job, figure) return figure \"test.most\" - 2 end },\n"
     "  also = { { fact = \"gap_in\", meets = \"test.most\" } } }\n";
 
+/* Whether it is left open hangs on the fact that is looked at. */
+static const char OPEN_BY_FACT[] =
+    "demand \"f.open\" { title = \"Maybe open\", stage = \"deck\", mend = \"m\", fact = \"gap_in\",\n"
+    "  reads = { facts = { \"gap_in\" } }, meets = \"test.most\",\n"
+    "  open = { { says = function(job) return job.gap_in > 8 and \"too wide\" or nil end } } }\n";
+
 /* Of two facts, and by a function: what is demanded of the first is not all, or not known. */
 static const char NOT_TOLD[] =
     "demand \"f.two\" { title = \"Two\", stage = \"deck\", mend = \"m\", fact = \"gap_in\",\n"
@@ -342,6 +348,15 @@ static void both_bounds_are_told(void **state)
     free(job);
 }
 
+static void tells_a_demand_that_may_be_left_open(void **state)
+{
+    struct cards *cards = *state;
+    home_write(&cards->home, "rules/f.lua", OPEN_BY_FACT);
+    char *card = card_of(cards, SMALL_JOB, EAVEMARK_TEXT);
+    at(card, " Maybe open                             3 in or less        ____________\n");
+    free(card);
+}
+
 /* A figure that is not all that is demanded, or that nobody can tell, would be taken for
  * what there is to hit: there is only room for what is measured. */
 static void tells_no_demand_that_it_does_not_know(void **state)
@@ -483,6 +498,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(earlier_stages_are_not_forgotten, start, stop),
         cmocka_unit_test_setup_teardown(what_was_measured_mends_the_plan, start, stop),
         cmocka_unit_test_setup_teardown(both_bounds_are_told, start, stop),
+        cmocka_unit_test_setup_teardown(tells_a_demand_that_may_be_left_open, start, stop),
         cmocka_unit_test_setup_teardown(tells_no_demand_that_it_does_not_know, start, stop),
         cmocka_unit_test_setup_teardown(places_are_named_where_they_differ, start, stop),
         cmocka_unit_test_setup_teardown(unconfirmed_figures_are_named, start, stop),
