@@ -12,6 +12,10 @@ int declare_reads_of_helper(lua_State *lua);
 /* quantities_read { ... }: what the quantities of the file ask for. */
 int declare_reads_of_quantities(lua_State *lua);
 
+/* Reads the table on top of the stack, of a helper or of the declaration at hand: what it
+ * names is looked up at once. line: where it is written. */
+struct reads_part *declare_reads_table(lua_State *lua, bool of_helper, bool lenient, int line);
+
 /* The function on top of the stack is of the declaration at hand: what it lends is. */
 void declare_reads_note(lua_State *lua);
 

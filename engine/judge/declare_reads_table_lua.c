@@ -1,0 +1,317 @@
+/* declare_reads_table_lua.c - one table of reads: its helpers, facts and figures. */
+#include "judge/declare_reads.h"
+
+#include "base/nearest.h"
+
+#include <lauxlib.h>
+
+#include <stdio.h>
+#include <string.h>
+
+enum { READS_MOST = 400 };
+
+/* One table of reads being read. */
+struct reading {
+    bool of_helper; /* else of the declaration at hand */
+    bool lenient;   /* figures may lack: nothing is ever looked at */
+    struct reads_part *part;
+    struct reads_fact facts[READS_MOST];
+    size_t fact_count;
+    const char *of_places[READS_MOST];
+    size_t of_place_count;
+    struct reads_figure figures[READS_MOST];
+    size_t figure_count;
+    const char *elsewhere[READS_MOST];
+    size_t elsewhere_count;
+};
+
+/* The lists are left as they are: thousands of entries, of which few are ever filled. */
+static void begin(struct reading *reading, struct reads_part *part, bool of_helper, bool lenient)
+{
+    reading->of_helper = of_helper;
+    reading->lenient = lenient;
+    reading->part = part;
+    reading->fact_count = reading->of_place_count = 0;
+    reading->figure_count = reading->elsewhere_count = 0;
+}
+
+static int refuse(lua_State *lua, const struct reading *reading, const char *what)
+{
+    if (reading->of_helper)
+        return luaL_error(lua, "reads: %s", what);
+    return declare_refuse(lua, "reads: %s", what);
+}
+
+/* The list of reads holds functions by number; what has a name is facts or figures. */
+static void read_helpers(lua_State *lua, const struct reading *reading)
+{
+    struct reads_part *part = reading->part;
+    const size_t count = (size_t)lua_rawlen(lua, -1);
+    if (count > READS_MOST)
+        refuse(lua, reading, "too many helpers");
+    const struct reads_part **helpers = declare_keep(lua, count + 1, sizeof(*helpers));
+    for (size_t i = 0; i < count; i++) {
+        lua_rawgeti(lua, -1, (lua_Integer)i + 1);
+        helpers[i] = lua_isfunction(lua, -1) ? declare_reads_of(lua, -1) : NULL;
+        if (helpers[i] == NULL)
+            refuse(lua, reading,
+                   "what is listed without a name is a helper that declares what it reads: "
+                   "local helper = reads({ facts = { ... } }, function(...) ... end)");
+        lua_pop(lua, 1);
+    }
+    part->helpers = helpers;
+    part->helper_count = count;
+}
+
+/* Facts ------------------------------------------------------------------------------------ */
+
+static const char *text_at(lua_State *lua, const struct reading *reading, size_t at)
+{
+    if (lua_rawgeti(lua, -1, (lua_Integer)at) != LUA_TSTRING)
+        refuse(lua, reading, "facts and figures are lists of names: { \"house.year_built\" }");
+    const char *text = lua_tostring(lua, -1);
+    lua_pop(lua, 1); /* the list holds it */
+    return text;
+}
+
+static void add_fact(lua_State *lua, struct reading *reading, const struct field *field, bool led)
+{
+    for (size_t i = 0; i < reading->fact_count; i++)
+        if (reading->facts[i].field == field) {
+            reading->facts[i].led &= led;
+            return;
+        }
+    if (reading->fact_count == READS_MOST)
+        refuse(lua, reading, "too many facts");
+    reading->facts[reading->fact_count++] = (struct reads_fact){field, led};
+}
+
+static int no_such_fact(lua_State *lua, const struct reading *reading, const char *path)
+{
+    const char *near = fields_nearest_path(&declaring_of(lua)->book->fields, path);
+    if (near == NULL)
+        return refuse(lua, reading, lua_pushfstring(lua, "there is no field \"%s\"", path));
+    return refuse(
+        lua, reading,
+        lua_pushfstring(lua, "there is no field \"%s\" (did you mean \"%s\"?)", path, near));
+}
+
+/* The next part of the path: a field below this one; *rest goes on behind it. NULL where
+ * there is none, or brackets stand where no list does. */
+static const struct field *step_down(const struct field *at, const char **rest)
+{
+    const size_t length = strcspn(*rest, ".");
+    const bool listed = length > 2 && strncmp(*rest + length - 2, "[]", 2) == 0;
+    char name[64];
+    if (length - (listed ? 2 : 0) >= sizeof(name))
+        return NULL;
+    snprintf(name, sizeof(name), "%.*s", (int)(length - (listed ? 2 : 0)), *rest);
+    *rest += length + ((*rest)[length] == '.');
+    const struct field *child = fields_child(at, name);
+    return child != NULL && listed == (child->type == FIELD_LIST && **rest != '\0') ? child : NULL;
+}
+
+/* A fact, with the lists gone through and the references that lead to it. */
+static void read_fact(lua_State *lua, struct reading *reading, const char *path)
+{
+    const struct fields *fields = &declaring_of(lua)->book->fields;
+    const struct field *at = fields->root;
+    for (const char *rest = path; *rest != '\0';) {
+        const struct field *step = at == NULL ? NULL : step_down(at, &rest);
+        if (step == NULL)
+            no_such_fact(lua, reading, path);
+        if (step->type != FIELD_GROUP || *rest == '\0')
+            add_fact(lua, reading, step, *rest != '\0');
+        at = step->type == FIELD_REFERENCE ? fields_find(fields, step->refers) : step;
+    }
+    if (at == fields->root)
+        no_such_fact(lua, reading, path);
+}
+
+/* A fact that only some places have is found where they have it: here at least what it
+ * belongs to must be there. */
+static void read_of_place(lua_State *lua, struct reading *reading, const char *path)
+{
+    const struct field *at = declaring_of(lua)->book->fields.root;
+    const char *rest = path;
+    while (at != NULL && strchr(rest, '.') != NULL)
+        at = step_down(at, &rest);
+    if (at == NULL || *rest == '\0')
+        no_such_fact(lua, reading, path);
+    reading->of_places[reading->of_place_count++] = declare_keep_text(lua, path);
+}
+
+/* Calls `each` for every text of the list under the key. */
+static void read_list(lua_State *lua, struct reading *reading, const char *key,
+                      void (*each)(lua_State *, struct reading *, const char *))
+{
+    if (lua_getfield(lua, -1, key) == LUA_TTABLE) {
+        const size_t count = (size_t)lua_rawlen(lua, -1);
+        if (count > READS_MOST)
+            refuse(lua, reading, "too many names");
+        for (size_t i = 1; i <= count; i++)
+            each(lua, reading, text_at(lua, reading, i));
+    } else if (!lua_isnil(lua, -1)) {
+        refuse(lua, reading, "facts and figures are lists of names: { \"house.year_built\" }");
+    }
+    lua_pop(lua, 1);
+}
+
+/* Figures ---------------------------------------------------------------------------------- */
+
+static void add_figure(lua_State *lua, struct reading *reading, const struct figure *figure,
+                       bool optional)
+{
+    if (reading->figure_count == READS_MOST)
+        refuse(lua, reading, "too many figures");
+    reading->figures[reading->figure_count++] = (struct reads_figure){figure, optional};
+}
+
+/* One that this place has no need of. */
+static void add_elsewhere(lua_State *lua, struct reading *reading, const char *name)
+{
+    if (reading->elsewhere_count == READS_MOST)
+        refuse(lua, reading, "too many figures");
+    reading->elsewhere[reading->elsewhere_count++] = declare_keep_text(lua, name);
+}
+
+/* "topic.table.*": all rows of a table. */
+static size_t add_table(lua_State *lua, struct reading *reading, const char *name, size_t length)
+{
+    const struct profile *profile = declaring_of(lua)->book->profile;
+    size_t count;
+    const struct figure *figures = profile_table(profile, name, length, &count);
+    for (size_t i = 0; i < count; i++)
+        add_figure(lua, reading, &figures[i], true);
+    return count;
+}
+
+static void read_figure(lua_State *lua, struct reading *reading, const char *name)
+{
+    const struct profile *profile = declaring_of(lua)->book->profile;
+    const size_t length = strlen(name);
+    struct nearest nearest;
+    if (profile == NULL) /* fields alone are wanted */
+        return;
+    if (length > 2 && strcmp(name + length - 2, ".*") == 0) {
+        if (add_table(lua, reading, name, length - 1) > 0)
+            return;
+        if (!reading->lenient)
+            refuse(lua, reading,
+                   lua_pushfstring(lua, "no figure's name begins as \"%s\" does", name));
+        add_elsewhere(lua, reading, name);
+        return;
+    }
+    const struct figure *figure = profile_figure(profile, name);
+    if (figure != NULL)
+        add_figure(lua, reading, figure, reading->lenient);
+    else if (reading->lenient)
+        add_elsewhere(lua, reading, name);
+    if (figure != NULL || reading->lenient)
+        return;
+    nearest_start(&nearest, name);
+    for (size_t i = 0; i < profile->figure_count; i++)
+        nearest_offer(&nearest, profile->figures[i].name);
+    if (nearest.name == NULL)
+        refuse(lua, reading, lua_pushfstring(lua, "no figure is named \"%s\"", name));
+    else
+        refuse(lua, reading,
+               lua_pushfstring(lua, "no figure is named \"%s\" (did you mean \"%s\"?)", name,
+                               nearest.name));
+}
+
+/* Off here, with no source that has it on. */
+static bool is_off(lua_State *lua, const char *name)
+{
+    const struct profile *profile = declaring_of(lua)->book->profile;
+    const struct figure *lever = profile == NULL ? NULL : profile_figure(profile, name);
+    return lever == NULL
+           || (lever->value.kind == VALUE_YES_NO && !lever->value.yes
+               && lever->rival.kind == VALUE_NONE);
+}
+
+/* behind = { { "switch", "figure", ... } }: as of a row, figures that stand only with places
+ * that have the switch on. The switch is read as well. */
+static void read_behind(lua_State *lua, struct reading *reading)
+{
+    const bool lenient = reading->lenient;
+    const int type = lua_getfield(lua, -1, "behind");
+    if (type != LUA_TNIL && type != LUA_TTABLE)
+        refuse(lua, reading, "behind is a list: { { \"switch\", \"figure\", ... } }");
+    const size_t count = type == LUA_TNIL ? 0 : (size_t)lua_rawlen(lua, -1);
+    if (count > READS_MOST)
+        refuse(lua, reading, "too many names");
+    for (size_t i = 1; i <= count; i++) {
+        if (lua_rawgeti(lua, -1, (lua_Integer)i) != LUA_TTABLE)
+            refuse(lua, reading, "behind is a list: { { \"switch\", \"figure\", ... } }");
+        const size_t names = (size_t)lua_rawlen(lua, -1);
+        if (names > READS_MOST)
+            refuse(lua, reading, "too many names");
+        for (size_t j = 1; j <= names; j++) {
+            read_figure(lua, reading, text_at(lua, reading, j));
+            if (j == 1)
+                reading->lenient = lenient || is_off(lua, text_at(lua, reading, 1));
+        }
+        reading->lenient = lenient;
+        lua_pop(lua, 1);
+    }
+    lua_pop(lua, 1);
+}
+
+/* A table of reads ------------------------------------------------------------------------- */
+
+static const char *const KEYS[] = {"facts", "figures", "facts_of_some_places", "behind", NULL};
+
+static void check_keys(lua_State *lua, const struct reading *reading)
+{
+    lua_pushnil(lua);
+    while (lua_next(lua, -2) != 0) {
+        const bool named = lua_type(lua, -2) == LUA_TSTRING;
+        const char *key = named ? lua_tostring(lua, -2) : "";
+        struct nearest nearest;
+        if (named && !nearest_among(&nearest, key, KEYS))
+            refuse(lua, reading,
+                   lua_pushfstring(lua,
+                                   "unknown key \"%s\": it holds helpers, facts = { }, "
+                                   "figures = { }, facts_of_some_places = { } and behind = "
+                                   "{ }",
+                                   key));
+        lua_pop(lua, 1);
+    }
+}
+
+/* The table on top of the stack. */
+struct reads_part *declare_reads_table(lua_State *lua, bool of_helper, bool lenient, int line)
+{
+    const struct profile *profile = declaring_of(lua)->book->profile;
+    /* What several editions have in common need not have all their figures. */
+    const bool part_of_law = profile != NULL && profile->base_only;
+    struct reading reading;
+    struct reads_part *part = declare_keep(lua, 1, sizeof(*part));
+    begin(&reading, part, of_helper, lenient || part_of_law);
+    part->file = declaring_of(lua)->file;
+    part->line = line;
+    check_keys(lua, &reading);
+    read_helpers(lua, &reading);
+    read_list(lua, &reading, "facts", read_fact);
+    read_list(lua, &reading, "facts_of_some_places", read_of_place);
+    read_list(lua, &reading, "figures", read_figure);
+    read_behind(lua, &reading);
+    struct reads_fact *facts = declare_keep(lua, reading.fact_count + 1, sizeof(*facts));
+    struct reads_figure *figures = declare_keep(lua, reading.figure_count + 1, sizeof(*figures));
+    memcpy(facts, reading.facts, reading.fact_count * sizeof(*facts));
+    memcpy(figures, reading.figures, reading.figure_count * sizeof(*figures));
+    part->facts = facts;
+    part->fact_count = reading.fact_count;
+    const char **elsewhere = declare_keep(lua, reading.elsewhere_count + 1, sizeof(*elsewhere));
+    memcpy(elsewhere, reading.elsewhere, reading.elsewhere_count * sizeof(*elsewhere));
+    part->elsewhere = elsewhere;
+    part->elsewhere_count = reading.elsewhere_count;
+    const char **of_places = declare_keep(lua, reading.of_place_count + 1, sizeof(*of_places));
+    memcpy(of_places, reading.of_places, reading.of_place_count * sizeof(*of_places));
+    part->of_places = of_places;
+    part->of_place_count = reading.of_place_count;
+    part->figures = figures;
+    part->figure_count = reading.figure_count;
+    return part;
+}
