@@ -137,6 +137,13 @@ void proof_run(struct laws *laws, const char *name, long date, struct proof *pro
 
 void proof_free(struct proof *proof);
 
+/* Before any code: a block without a first day begins here. */
+enum { PROOF_FIRST_DAY = 19000101 };
+
+/* Internal to the room: remarks what breaks when the cases' base jobs are judged under the
+ * block's law. */
+void proof_base(struct proof *proof, struct place_proof *place, struct proof_block *block);
+
 /* The remark that the rule, or another part of the place's files, broke. */
 void proof_remark_broken(struct proof *proof, struct place_proof *place, struct proof_block *block,
                          const struct finding *finding);

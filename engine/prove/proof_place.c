@@ -1,16 +1,13 @@
 #include "prove/proof.h"
 
 #include "base/date.h"
-#include "check/check.h"
-#include "job/json.h"
 
 #include <ctype.h>
-#include <errno.h>
 #include <stdlib.h>
 #include <string.h>
 
-/* Before any code; a block without a first day begins here. More days than any place has. */
-enum { FIRST_DAY = 19000101, DAYS_MOST = 512 };
+/* More days than any place has. */
+enum { DAYS_MOST = 512 };
 
 /* Remarks ------------------------------------------------------------------------------- */
 
@@ -109,7 +106,7 @@ static void days_of(struct proof *proof, const struct place *place, struct days 
                     struct strings *chain)
 {
     for (const struct block *b = place->blocks; b != NULL; b = b->next) {
-        days_add(days, b->from == 0 ? FIRST_DAY : b->from);
+        days_add(days, b->from == 0 ? PROOF_FIRST_DAY : b->from);
         /* On the day after its last, something else binds, or nothing. */
         if (b->to != 0)
             days_add(days, b->to);
@@ -124,7 +121,7 @@ static void find_days(struct proof *proof, struct laws *laws, const struct place
 {
     struct strings chain = {0};
     struct problems ignored = {0};
-    days_add(days, FIRST_DAY);
+    days_add(days, PROOF_FIRST_DAY);
     days_of(proof, place, days, &chain);
     for (size_t i = 0; !proof->arena.failed && i < chain.count && i < PROFILE_LONGEST_CHAIN; i++) {
         place = place_cache_get(&laws->cache, laws->home, chain.items[i], &proof->arena,
@@ -135,85 +132,6 @@ static void find_days(struct proof *proof, struct laws *laws, const struct place
     if (ignored.out_of_memory)
         problem_out_of_memory(&proof->problems);
     problems_free(&ignored);
-}
-
-/* Base jobs ----------------------------------------------------------------------------- */
-
-/* Of some law awake: that which erred was judged just now. */
-static bool is_rule(const struct laws *laws, const char *name)
-{
-    for (const struct law *law = laws->first; law != NULL; law = law->next)
-        if (law->book != NULL && rulebook_rule(law->book, name) != NULL)
-            return true;
-    return false;
-}
-
-void proof_remark_broken(struct proof *proof, struct place_proof *place, struct proof_block *block,
-                         const struct finding *finding)
-{
-    const bool rule = is_rule(proof->laws, finding->rule);
-    /* "The rule itself erred (FILE:LINE): ..."; the place is told already. */
-    const char *told = strstr(finding->says, "): ");
-    proof_remark(
-        proof, place, block,
-        (struct remark){finding->file, finding->line, true,
-                        arena_format(&proof->arena, "%s\"%s\" erred: %s", rule ? "rule " : "",
-                                     finding->rule, told == NULL ? finding->says : told + 3),
-                        NULL});
-}
-
-/* Says what broke; what a base job fails or lacks is no matter here. */
-static void remark_broken(struct proof *proof, struct place_proof *place, struct proof_block *block,
-                          const struct result *result)
-{
-    for (size_t i = 0; i < result->finding_count; i++)
-        if (result->findings[i].outcome == OUTCOME_BROKEN)
-            proof_remark_broken(proof, place, block, &result->findings[i]);
-}
-
-struct base_run {
-    struct laws *laws;
-    struct proof *proof;
-    struct place_proof *place;
-    struct proof_block *block;
-};
-
-/* The base job at one stage under the block's law: rules that err do so whatever the job
- * is like. */
-static void run_base(struct base_run *run, const struct source *source, enum stage stage)
-{
-    char day[16];
-    struct checked checked = {0};
-    cJSON *job = NULL;
-    const struct profile *profile = run->block->law->profile;
-    date_write(profile->from == 0 ? FIRST_DAY : profile->from, day);
-    json_read(&job, source->text, source->length, source->path, &checked.problems);
-    if (job != NULL) {
-        cJSON_DeleteItemFromObjectCaseSensitive(job, "stage");
-        if (cJSON_AddStringToObject(job, "stage", stage_word(stage)) == NULL)
-            problem_out_of_memory(&checked.problems);
-        const struct overrides overrides = {
-            .jurisdiction = profile->id, .date = day, .alone = true};
-        check_job(run->laws, job, &overrides, source->path, &checked);
-    }
-    /* What follows nothing may be the common part of several editions, to which
-     * each adds what its rules need. */
-    if (checked.judged && run->block->block->follows != NULL)
-        remark_broken(run->proof, run->place, run->block, &checked.result);
-    cJSON_Delete(job);
-    laws_drop_problems(run->laws, &checked.problems);
-    checked_free(&checked);
-}
-
-static void run_base_file(void *data, const char *path)
-{
-    struct base_run *run = data;
-    struct problems ignored = {0}; /* the cases say what is wrong with their jobs */
-    const struct source *source = home_read(run->laws->home, path, &run->proof->arena,
-                                            &run->proof->sources, &ignored);
-    for (int stage = 0; source != NULL && stage < STAGE_COUNT; stage++)
-        run_base(run, source, (enum stage)stage);
-    laws_drop_problems(run->laws, &ignored);
 }
 
 /* One place ----------------------------------------------------------------------------- */
@@ -244,7 +162,7 @@ static bool prove_stretch(struct proving *p, const struct block *written, long d
     const bool broken = problems_any(&problems, PROBLEM_RULES) || problems.out_of_memory;
     struct proof_block *block = law == NULL && !broken ? NULL : block_new(p->proof, p->place);
     if (block != NULL) {
-        *block = (struct proof_block){.from = day == FIRST_DAY ? 0 : day,
+        *block = (struct proof_block){.from = day == PROOF_FIRST_DAY ? 0 : day,
                                       .to = written->to,
                                       .follows = written->follows,
                                       .file = p->written->source->path,
@@ -276,17 +194,14 @@ static bool prove_stretch(struct proving *p, const struct block *written, long d
         return true;
     proof_lint(p->proof, p->place, block, parent);
     proof_traps(p->laws, p->proof, p->place, block, parent);
-    struct base_run run = {p->laws, p->proof, p->place, block};
-    if (home_each(p->laws->home, "rules/cases", ".json", 0, run_base_file, &run) != 0
-        && errno == ENOMEM)
-        p->laws->out_of_memory = true;
+    proof_base(p->proof, p->place, block);
     return true;
 }
 
 static const char *day_text(struct proof *proof, long day, const char *otherwise)
 {
     char text[16];
-    if (day == 0 || day == FIRST_DAY)
+    if (day == 0 || day == PROOF_FIRST_DAY)
         return otherwise;
     date_write(day, text);
     return arena_copy(&proof->arena, text);
@@ -350,7 +265,7 @@ static void prove_edition(struct proving *p, const struct block *block)
             missing = day;
         else if (stands && missing != 0) {
             /* Nor where it gives no beginning. */
-            if (reached || block->from > FIRST_DAY)
+            if (reached || block->from > PROOF_FIRST_DAY)
                 say_unreached(p, block, missing, day, false);
             missing = 0;
         }
