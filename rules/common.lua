@@ -99,6 +99,17 @@ local is_taped = reads({
     and as_printed(sheet.tape_width_in, "in") >= figure "underlayment.tape_width_least"
 end)
 
+-- All over the place, or from some height on.
+local sealed_deck_is_asked_for = reads({
+  facts = { "site.elevation_ft" },
+  figures = { "underlayment.sealed_deck_by_elevation", "underlayment.sealed_deck_elevation_from",
+    "underlayment.sealed_deck_required" },
+}, function(job, figure)
+  if figure "underlayment.sealed_deck_required" then return true end
+  return figure "underlayment.sealed_deck_by_elevation"
+    and as_printed(job.site.elevation_ft, "ft") >= figure "underlayment.sealed_deck_elevation_from"
+end)
+
 -- Deck, ice barrier, vents ----------------------------------------------------------
 
 -- The members that carry the panels: spaced boards under new panels, else rafters.
@@ -939,6 +950,7 @@ common {
   is_self_adhered = is_self_adhered,
   is_taped = is_taped,
   support_spacing = support_spacing,
+  sealed_deck_is_asked_for = sealed_deck_is_asked_for,
   ice_barrier_is_needed = ice_barrier_is_needed,
   is_iced_eave = is_iced_eave,
   barrier_reach = barrier_reach,

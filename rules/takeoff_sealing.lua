@@ -2,10 +2,10 @@
 
 -- What the quantities of this file ask for, beside facts of the job.
 quantities_read {
-  underlayment_is_laid,
+  sealed_deck_is_asked_for, underlayment_is_laid,
   figures = { "drip_edge.cement_required", "flashing.cricket_over", "flashing.cricket_required",
     "flashing.cricket_skylight_exempt", "takeoff.panel_length", "takeoff.panel_width",
-    "takeoff.tape_roll", "underlayment.sealed_deck_required" },
+    "takeoff.tape_roll" },
 }
 
 -- Each joint lies between two panels, so half of what goes around them.
@@ -20,7 +20,7 @@ quantity "deck_tape" {
     if not laid then return false, why end
     if is_self_adhered(underlayment) then return false, "a self-adhered sheet needs no tape" end
     if not known(underlayment, "deck_joints_taped")
-      and not figure "underlayment.sealed_deck_required" then
+      and not sealed_deck_is_asked_for(job, figure) then
       return false, "the job does not say that the deck's joints are taped"
     end
     return underlayment.deck_joints_taped, "the deck's joints are not taped"

@@ -396,20 +396,20 @@ rule "underlayment.sealed_deck" {
   stage = "dry-in",
   per = "roof.slopes",
   reads = {
-    is_laid, is_self_adhered, two_plies,
+    is_laid, is_self_adhered, sealed_deck_is_asked_for, two_plies,
     facts = { "decks[].kind", "decks[].work", "roof.slopes[].deck", "roof.slopes[].underlayment",
       "underlayments[].deck_joints_taped", "underlayments[].head_lap_in",
       "underlayments[].measured_head_lap_in", "underlayments[].plies",
       "underlayments[].tape_width_in" },
     figures = { "slope.double_plies_least", "underlayment.kinds_self_adhered",
       "underlayment.plies_least", "underlayment.sealed_deck_decks",
-      "underlayment.sealed_deck_methods", "underlayment.sealed_deck_required",
-      "underlayment.tape_kinds", "underlayment.tape_width_least" },
+      "underlayment.sealed_deck_methods", "underlayment.tape_kinds",
+      "underlayment.tape_width_least" },
   },
   applies = function(job, figure, slope)
     local laid, why = is_laid(job, figure, slope)
     if not laid then return false, why end
-    if not figure "underlayment.sealed_deck_required" then
+    if not sealed_deck_is_asked_for(job, figure) then
       return false, "no sealed deck is asked for here"
     end
     local deck = slope.deck

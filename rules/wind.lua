@@ -34,6 +34,23 @@ demand "wind.vult" {
   mend = "Put the place's wind speed into the job: what else hangs on it is judged by it.",
 }
 
+-- Nor where it states another from some height on.
+demand "wind.vult_high" {
+  title = "Wind speed no lower than the place states for so high up",
+  stage = "permit",
+  when = {
+    on { "wind.vult_by_elevation", otherwise = "the place states no wind speed by height" },
+    reads({
+      facts = { "site.elevation_ft" }, figures = { "wind.vult_elevation_from" },
+    }, function(job, figure)
+      return as_printed(job.site.elevation_ft, "ft") >= figure "wind.vult_elevation_from",
+        "the house stands lower than where the place states this speed"
+    end),
+  },
+  fact = "site.wind_vult_mph", meets = "wind.vult_high_least",
+  mend = "Put the place's wind speed into the job: what else hangs on it is judged by it.",
+}
+
 rule "wind.prescriptive_limit" {
   title = "Wind within the code's own tables for houses",
   stage = "permit",

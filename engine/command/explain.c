@@ -4,6 +4,7 @@
 #include "include/eavemark.h"
 
 #include <string.h>
+#include <unistd.h>
 
 struct explain_options {
     const char *home, *jurisdiction, *date, *form, *output, *shop;
@@ -15,6 +16,12 @@ static int complete_options(const struct explain_options *explain, const struct 
     if (explain->output != NULL && words->count > 1
         && arguments_same_file(words->items[1], explain->output))
         return complain_of_usage(&command_explain, "the report would overwrite the job itself");
+    /* "explain drip edge" */
+    if (words->count > 1 && strcspn(words->items[1], "./-") == strlen(words->items[1])
+        && access(words->items[1], F_OK) != 0)
+        return complain_of_usage(&command_explain,
+                                 "a second word is a job, and there is no file of that name; "
+                                 "several words to search for go in quotes");
     return COMMAND_GOES_ON;
 }
 

@@ -1,5 +1,5 @@
--- Frostledge County, invented: it turned on the line by height as the model has it, and later
--- drew a map instead.
+-- Frostledge County, invented: it turned on the lines by height as the model has them, and later
+-- drew a map for the ice instead, and other lines.
 
 -- One all over the county.
 local FACTS = {
@@ -19,7 +19,12 @@ local FACTS = {
 jurisdiction "example/frostledge" {
   title = "Frostledge County", invented = true, follows = "model/irc-2021", facts = FACTS,
   from = "2024-01-01", to = "2026-01-01", code = "Frostledge Code",
-  figures = { ["ice_barrier.by_elevation"] = { true, cite = "8-2" } },
+  figures = {
+    ["ice_barrier.by_elevation"] = { true, cite = "8-2" },
+    ["fire.class_by_elevation"] = { true, cite = "8-4" },
+    ["underlayment.sealed_deck_by_elevation"] = { true, cite = "8-5" },
+    ["wind.vult_by_elevation"] = { true, cite = "8-6" },
+  },
 }
 
 jurisdiction "example/frostledge" {
@@ -29,5 +34,18 @@ jurisdiction "example/frostledge" {
     ["site.local_ice_zone"] = { "ice", "mild",
       ask = "Does the house stand in the ice zone of the county's map, or in the mild one?" },
   },
-  figures = { ["ice_barrier.by_local_zone"] = { true, cite = "8-3" } },
+  figures = {
+    ["ice_barrier.by_local_zone"] = { true, cite = "8-3" },
+    -- "Above 5,000 feet, 5,000 itself with it, coverings are of class A or B."
+    ["fire.class_by_elevation"] = { true, cite = "8-4" },
+    ["fire.class_elevation_from"] = { "5,000", cite = "8-4" },
+    ["fire.classes_high"] = { { "A", "B" }, cite = "8-4" },
+    -- "From 8,000 feet on, decks are sealed."
+    ["underlayment.sealed_deck_by_elevation"] = { true, cite = "8-5" },
+    ["underlayment.sealed_deck_elevation_from"] = { "8,000", cite = "8-5" },
+    -- "From 6,000 feet on, the wind is taken as 130 miles an hour at least."
+    ["wind.vult_by_elevation"] = { true, cite = "8-6" },
+    ["wind.vult_elevation_from"] = { "6,000", cite = "8-6" },
+    ["wind.vult_high_least"] = { 130, cite = "8-6" },
+  },
 }

@@ -37,6 +37,13 @@ cases "wind.vult" {
     with = { ["site.wind_vult_mph"] = 90 }, expect = "not_applicable" },
 }
 
+-- By height it is stated beside example/frostledge.
+cases "wind.vult_high" {
+  under = "model/irc-2021",
+  { "the model code states none by height", with = { ["site.elevation_ft"] = 9000 },
+    expect = "not_applicable" },
+}
+
 -- The speeds of an invented county's two halves, on today's scale; the speeds of a
 -- real one are on the older, and its cases stand beside it.
 local function stands(part, speed)

@@ -55,6 +55,7 @@ run 0 explain "$rule" -o report; silent; [ -s report ] || flunk "-o writes nothi
 run 2 explain "$rule" job.json -o job.json; silent; warns 'overwrite the job'
 run 2 explain "${rule}x"; silent; warns "rule $rule"
 run 2 explain zzzzzz.zzzzzz; silent; warns 'no rule and no figure'
+run 2 explain drip edge; silent; warns 'several words to search for go in quotes'
 run 0 explain Staple; says 'with "Staple"'; says 'underlayment.fasteners'; says 'deck.fasteners_barred'
 narrow
 run 0 explain staple --form json; says '"word"'

@@ -165,6 +165,15 @@ figure "fire.class_addition_over" { 640, "R902.1", unit = "sqft", sense = "over"
   behind = "fire.class_by_addition" }
 
 figure "fire.classes_large" { { "A" }, "R902.1", sense = "one_of", seen = "the same bulletin" }
+-- A place in the hills may draw the line by height.
+figure "fire.class_by_elevation" { false, "R902.1", sense = "equals", seen = NO_PAGE,
+  stricter = true }
+figure "fire.class_elevation_from" { 7000, "R902.1", unit = "ft", sense = "from",
+  practice = "common practice: mountain counties draw such a line, each its own",
+  behind = "fire.class_by_elevation" }
+figure "fire.classes_high" { { "A" }, "R902.1", sense = "one_of",
+  practice = "common practice: where a class is asked for by height, it is the best",
+  behind = "fire.class_by_elevation" }
 figure "fire.match_old_by_zone" { false, "R902.1", sense = "equals", seen = NO_PAGE,
   stricter = true }
 figure "fire.match_old_barred_zones" { { "very_high" }, "R902.1", sense = "among",

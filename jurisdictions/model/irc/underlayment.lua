@@ -150,6 +150,14 @@ figure "underlayment.sealed_deck_required" { false, "R905.1.1", sense = "equals"
   seen = "state code texts on the editions of 2015 to 2024: its ways are exceptions, not a "
     .. "duty", read_in = BOOKS, stricter = true }
 
+-- Or from some height on.
+figure "underlayment.sealed_deck_by_elevation" { false, "R905.1.1", sense = "equals",
+  seen = TEXTS .. ": no such line", read_in = BOOKS, stricter = true }
+
+figure "underlayment.sealed_deck_elevation_from" { 7000, "R905.1.1", unit = "ft", sense = "from",
+  practice = "common practice: mountain counties draw such a line, each its own",
+  behind = "underlayment.sealed_deck_by_elevation" }
+
 figure "underlayment.sealed_deck_methods" { { "full_self_adhered", "taped_joints", "two_plies" },
   "R905.1.1 exc. 1, 2 and 3", sense = "one_of", seen = TEXTS, read_in = { "IRC 2018" },
   behind = "underlayment.sealed_deck_required",

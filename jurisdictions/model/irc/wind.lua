@@ -281,6 +281,17 @@ figure "wind.vult_least" { 115, "R301.2.1", unit = "mph", sense = "at_least",
   memory = "recalled: the map's speed for most of the country inland",
   behind = "wind.vult_counts" }
 
+figure "wind.vult_by_elevation" { false, "R301.2.1", sense = "equals", seen = NO_LINE,
+  read_in = BOOKS, stricter = true }
+
+figure "wind.vult_elevation_from" { 7000, "R301.2.1", unit = "ft", sense = "from",
+  practice = "common practice: mountain counties draw such a line, each its own",
+  behind = "wind.vult_by_elevation" }
+
+figure "wind.vult_high_least" { 115, "R301.2.1", unit = "mph", sense = "at_least",
+  memory = "recalled: the map's speed for most of the country inland",
+  behind = "wind.vult_by_elevation" }
+
 figure "wind.local_zones_count" { false, "R301.2.1", sense = "equals", seen = NO_LINE,
   read_in = BOOKS, stricter = true }
 figure "wind.local_speed_on_vasd" { false, "R301.2.1", sense = "equals", seen = NO_PAGE,
