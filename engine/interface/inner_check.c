@@ -17,9 +17,9 @@
 struct eavemark_result {
     eavemark *handle; /* NULL: it names nothing of any */
     struct checked checked;
-    cJSON *job;         /* as it was judged: findings name its items by its own texts; or NULL */
+    cJSON *job;        /* as it was judged: findings name its items by its own texts; or NULL */
     struct arena tree; /* that the job lies in */
-    char *problems;     /* written out */
+    char *problems;    /* written out */
 };
 
 static const enum wanted WANTED[] = {

@@ -141,8 +141,8 @@ void carry_begin(struct judging *judging)
 {
     struct survey *survey = judging->book->survey;
     /* The memory notes what is asked. */
-    if (judging->probe != NULL || judging->wanted < WANTED_APPLYING
-        || judging->book->memory == NULL || !survey_go_over(survey, judging->job))
+    if (judging->probe != NULL || judging->wanted < WANTED_APPLYING || judging->book->memory == NULL
+        || !survey_go_over(survey, judging->job))
         return;
     judging->survey = survey;
     judging->spots = &survey->arena;

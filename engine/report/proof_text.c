@@ -93,8 +93,8 @@ static void add_cover(struct text *out, const struct proof_block *block)
     struct text words = TEXT_EMPTY;
     if (block->moved == 0)
         return;
-    text_addf(&words, "of %zu figures given otherwise here, cases judge by %zu",
-              block->moved, block->shown);
+    text_addf(&words, "of %zu figures given otherwise here, cases judge by %zu", block->moved,
+              block->shown);
     add_item(out, "cases", &words);
     text_free(&words);
 }
