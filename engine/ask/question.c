@@ -40,10 +40,7 @@ static const char *key_of(struct arena *arena, const struct fields *fields, cons
             group = child;
         }
     }
-    const char *copy = arena_copy(arena, text_string(&key));
-    arena->failed |= key.failed;
-    text_free(&key);
-    return copy == NULL ? "" : copy;
+    return text_keep(&key, arena);
 }
 
 /* "/roof/slopes" for "roof.slopes": lists that are referred to lie in groups only. */

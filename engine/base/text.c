@@ -133,3 +133,11 @@ bool text_same(const char *a, const char *b)
 {
     return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
 }
+
+const char *text_keep(struct text *text, struct arena *arena)
+{
+    const char *kept = text->failed ? NULL : arena_copy(arena, text_string(text));
+    arena->failed = arena->failed || text->failed;
+    text_free(text);
+    return kept == NULL ? "" : kept;
+}

@@ -7,6 +7,8 @@
 #ifndef EAVEMARK_BASE_TEXT_H
 #define EAVEMARK_BASE_TEXT_H
 
+#include "base/arena.h"
+
 #include <stdbool.h>
 #include <stddef.h>
 
@@ -41,6 +43,9 @@ size_t text_trim(const char **at, size_t length);
 
 /* Is it longer than the ending, and ends so? */
 bool text_ends_in(const char *string, const char *ending);
+
+/* Its letters in the arena; frees the text. "" when out of memory, which the arena remembers. */
+const char *text_keep(struct text *text, struct arena *arena);
 
 /* Equal, or both NULL. */
 bool text_same(const char *a, const char *b);

@@ -163,15 +163,6 @@ static void find_figures(struct comparison *c, struct change *change)
 
 /* Facts ----------------------------------------------------------------------- */
 
-static const char *keep_text(struct comparison *c, struct text *text)
-{
-    const char *copy = text->failed ? NULL : arena_copy(&c->arena, text_string(text));
-    if (copy == NULL)
-        c->arena.failed = true;
-    text_free(text);
-    return copy == NULL ? "" : copy;
-}
-
 static bool has_fact(const struct change *change, const char *path)
 {
     for (size_t i = 0; i < change->fact_count; i++)
@@ -187,7 +178,7 @@ static void add_fact(struct comparison *c, struct change *change, size_t side, c
     const struct side *from = &c->sides[side], *to = &c->sides[1 - side];
     struct text path = TEXT_EMPTY, values[2] = {TEXT_EMPTY, TEXT_EMPTY};
     const struct path_pair spots = path_pair(from->job, to->job, pointer, &path);
-    const char *name = keep_text(c, &path);
+    const char *name = text_keep(&path, &c->arena);
     const struct field *field = path_field(&from->law->book->fields, pointer);
     /* A list of groups that is as long on both sides. */
     const bool listed = cJSON_IsArray(spots.a) && cJSON_IsObject(cJSON_GetArrayItem(spots.a, 0))
@@ -201,8 +192,8 @@ static void add_fact(struct comparison *c, struct change *change, size_t side, c
     field_words_add(&values[1 - side], spots.b, field);
     struct moved_fact *fact = &change->facts[change->fact_count++];
     fact->path = name;
-    fact->values[0] = keep_text(c, &values[0]);
-    fact->values[1] = keep_text(c, &values[1]);
+    fact->values[0] = text_keep(&values[0], &c->arena);
+    fact->values[1] = text_keep(&values[1], &c->arena);
 }
 
 /* What either side read: a fact that one side's rule did not come to may still be why. */

@@ -25,10 +25,7 @@ const char *validate_pointer(struct validation *check, const struct validate_ste
 {
     struct text pointer = TEXT_EMPTY;
     add_steps(&pointer, step);
-    const char *kept = arena_copy(&check->arena, text_string(&pointer));
-    check->arena.failed |= pointer.failed;
-    text_free(&pointer);
-    return kept == NULL ? "" : kept;
+    return text_keep(&pointer, &check->arena);
 }
 
 /* Past the most, problems are counted and not listed. What follows from another fact only

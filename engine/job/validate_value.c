@@ -121,10 +121,7 @@ static const char *choices_said(struct validation *check, const struct field *fi
     struct text list = TEXT_EMPTY;
     for (size_t i = 0; i < field->choice_count; i++)
         text_addf(&list, "%s%s", i == 0 ? "" : ", ", field->choices[i]);
-    const char *said = arena_copy(&check->arena, text_string(&list));
-    check->arena.failed |= list.failed;
-    text_free(&list);
-    return said == NULL ? "" : said;
+    return text_keep(&list, &check->arena);
 }
 
 /* "a number, 0 to 6 layers". */

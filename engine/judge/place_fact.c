@@ -294,14 +294,6 @@ void place_fact_add(struct text *out, const struct place_fact *fact)
         add_number(out, fact->most, fact->unit);
 }
 
-static const char *kept(struct text *text, struct arena *arena)
-{
-    const char *copy = text->failed ? NULL : arena_copy(arena, text_string(text));
-    arena->failed = arena->failed || text->failed;
-    text_free(text);
-    return copy;
-}
-
 const char *place_fact_told(const struct rulebook *book, const cJSON *job,
                             const struct place_fact *fact, struct arena *arena)
 {
@@ -316,7 +308,7 @@ const char *place_fact_told(const struct rulebook *book, const cJSON *job,
     place_fact_add(&words, fact);
     text_addf(&words, " (%s, %s)%s", fact->cite.section, status_word(fact->cite.status),
               meant_is(job, pointer) ? "; meant as it stands" : "");
-    return kept(&words, arena);
+    return text_keep(&words, arena);
 }
 
 const struct place_fact *place_fact_at(const struct rulebook *book, const char *pointer)

@@ -3,8 +3,8 @@
 #include "base/text.h"
 #include "judge/judge.h"
 
-/* "photographs of the deck: each plane, deck nails" */
-/* What is lacking of the set is not known: all of it is named. */
+/* "photographs of the deck: each plane, deck nails": what is lacking of the set is not known,
+ * so all of it is named. */
 static struct judgement *demand_of_set(struct judging *judging, const struct row *row,
                                        const struct value *set)
 {
@@ -12,11 +12,7 @@ static struct judgement *demand_of_set(struct judging *judging, const struct row
     text_add(&duty, row->shown == NULL ? "all of these" : row->shown);
     text_add(&duty, ": ");
     value_add(&duty, set);
-    struct judgement *demand = judgement_of_duty(judging, false,
-                                                 arena_copy(judging->arena, text_string(&duty)));
-    judging->arena->failed |= duty.failed;
-    text_free(&duty);
-    return demand;
+    return judgement_of_duty(judging, false, text_keep(&duty, judging->arena));
 }
 
 /* The place's own figure may bind from the other side as well. */

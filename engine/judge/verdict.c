@@ -118,7 +118,7 @@ void verdict_judged(struct finding *finding, struct judging *judging, const stru
         /* note stands alone in reports that show the comparison as a table; says is the
          * whole in words. */
         text_addf(&says, "%s%s", says.length == 0 ? "" : " ", finding->note);
-    finding->says = verdict_finish_text(judging, &says);
+    finding->says = text_keep(&says, judging->arena);
 }
 
 void verdict_not_applicable(struct finding *finding, struct judging *judging, const char *reason)

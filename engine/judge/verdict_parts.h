@@ -51,7 +51,4 @@ const char *verdict_note(struct judging *judging, const struct finding *finding,
                          const struct judgement *judgement, const struct surety *surety,
                          const struct dispute *dispute);
 
-/* Takes the text over. "" where memory ran out; the arena then tells. */
-const char *verdict_finish_text(struct judging *judging, struct text *text);
-
 #endif

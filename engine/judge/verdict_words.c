@@ -91,15 +91,6 @@ static void say_dispute(struct text *out, const struct finding *finding,
     }
 }
 
-const char *verdict_finish_text(struct judging *judging, struct text *text)
-{
-    const char *kept = text->failed ? NULL : arena_copy(judging->arena, text_string(text));
-    if (text->failed)
-        judging->arena->failed = true;
-    text_free(text);
-    return kept == NULL ? "" : kept;
-}
-
 const char *verdict_note(struct judging *judging, const struct finding *finding,
                          const struct judgement *judgement, const struct surety *surety,
                          const struct dispute *dispute)
@@ -119,7 +110,7 @@ const char *verdict_note(struct judging *judging, const struct finding *finding,
         text_add(&note, " This is common practice, not code.");
     say_dispute(&note, finding, &judging->record, dispute);
     verdict_say_place(&note, finding);
-    const char *text = verdict_finish_text(judging, &note);
+    const char *text = text_keep(&note, judging->arena);
     /* Every sentence begins with a blank: the first one is left off. */
     return text[0] == '\0' ? NULL : text + 1;
 }
@@ -143,7 +134,7 @@ void verdict_take_words(struct finding *finding, struct judging *judging, const 
     if (verdict_denied(finding) != NULL)
         text_addf(&disagree, "%s%s", disagree.length > 0 ? "; " : "", verdict_denied(finding));
     if (disagree.length > 0 || disagree.failed)
-        finding->disagree = verdict_finish_text(judging, &disagree);
+        finding->disagree = text_keep(&disagree, judging->arena);
     if (finding->met != MET_NO)
         return;
     finding->unsure = unsure_of(judgement);

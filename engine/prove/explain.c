@@ -172,6 +172,16 @@ void explain(struct laws *laws, const struct explain_request *request, struct ex
         problem_out_of_memory(&out->problems);
 }
 
+const struct figure *explain_figure(const struct explanation *x, const char *name)
+{
+    const struct figure *figure = NULL;
+    for (size_t i = 0; figure == NULL && i < x->column_count; i++)
+        figure = profile_figure(x->columns[i], name);
+    for (size_t i = 0; figure == NULL && i < x->places.count; i++)
+        figure = profile_figure(x->places.items[i].profile, name);
+    return figure;
+}
+
 void explain_free(struct explanation *explanation)
 {
     checked_free(&explanation->checked);

@@ -57,6 +57,10 @@ enum names_kind { NAMES_RULES, NAMES_FIGURES, NAMES_TOPICS, NAMES_PLACES, NAMES_
 void explain_names(struct laws *laws, enum names_kind kind, struct strings *names,
                    struct arena *arena, struct problems *problems);
 
+/* The figure as the first that has it says it, a column or else a place: sense and unit are the
+ * same wherever it stands. NULL: nobody has it. */
+const struct figure *explain_figure(const struct explanation *x, const char *name);
+
 void explain_free(struct explanation *explanation);
 
 #endif

@@ -15,27 +15,6 @@ static const char *column_head(const struct profile *profile)
     return profile->model ? profile->edition : profile->title;
 }
 
-/* The figure in the first place that has it: they share their sense. */
-static const struct figure *some_figure(const struct explanation *x, const char *name)
-{
-    const struct figure *figure = NULL;
-    for (size_t i = 0; figure == NULL && i < x->column_count; i++)
-        figure = profile_figure(x->columns[i], name);
-    for (size_t i = 0; figure == NULL && i < x->places.count; i++)
-        figure = profile_figure(x->places.items[i].profile, name);
-    return figure;
-}
-
-/* Into the arena; releases the text. */
-static const char *keep_text(struct arena *arena, struct text *text)
-{
-    const char *copy = text->failed ? NULL : arena_copy(arena, text_string(text));
-    if (text->failed)
-        arena->failed = true;
-    text_free(text);
-    return copy == NULL ? "" : copy;
-}
-
 /* NULL where the place has no such figure: the grid shows a dash. */
 static const char *cell_of(struct arena *arena, const struct profile *profile, const char *name)
 {
@@ -46,7 +25,7 @@ static const char *cell_of(struct arena *arena, const struct profile *profile, c
     value_add(&cell, &figure->value);
     if (figure->amended != NULL)
         text_add(&cell, " *");
-    return keep_text(arena, &cell);
+    return text_keep(&cell, arena);
 }
 
 /* Editions side by side that say the same of all the figures are one column. */
@@ -276,7 +255,7 @@ static const char *stricter_words(const struct figure *figure)
 /* Name and sense; then where each column has it from, and who moves it. */
 static void add_figure_words(const struct explanation *x, const char *name, struct text *out)
 {
-    const struct figure *figure = some_figure(x, name);
+    const struct figure *figure = explain_figure(x, name);
     struct text line = TEXT_EMPTY;
     if (figure == NULL)
         return;

@@ -107,24 +107,13 @@ static bool add_moves(cJSON *object, const struct explanation *x, const char *na
     return added;
 }
 
-/* Sense and unit are the same wherever the figure stands. */
-static const struct figure *some_figure(const struct explanation *x, const char *name)
-{
-    const struct figure *figure = NULL;
-    for (size_t i = 0; figure == NULL && i < x->column_count; i++)
-        figure = profile_figure(x->columns[i], name);
-    for (size_t i = 0; figure == NULL && i < x->places.count; i++)
-        figure = profile_figure(x->places.items[i].profile, name);
-    return figure;
-}
-
 static bool add_figures(cJSON *root, const struct explanation *x)
 {
     cJSON *array = cJSON_AddArrayToObject(root, "figures");
     bool added = array != NULL;
     for (size_t i = 0; added && i < x->figures.count; i++) {
         const char *name = x->figures.items[i];
-        const struct figure *figure = some_figure(x, name);
+        const struct figure *figure = explain_figure(x, name);
         cJSON *object = add_object(array);
         added = object != NULL && json_add_text(object, "figure", name)
                 && json_add_text(object, "sense", figure == NULL ? NULL : sense_word(figure->sense))
