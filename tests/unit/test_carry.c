@@ -1,6 +1,8 @@
 /* What is carried over from job to job must not show: jobs that differ from the one before in
  * a few facts each are answered as if each were the only one. */
 #include "include/eavemark.h"
+#include "support/house_job.h"
+#include "support/random_numbers.h"
 
 #include <stdarg.h>
 #include <setjmp.h>
@@ -32,26 +34,17 @@ static const char *const STAGES[] = {"permit", "deck", "dry-in", "final"};
 
 #define LENGTH(array) (sizeof(array) / sizeof((array)[0]))
 
-/* Numerical Recipes' linear congruence: the same on every machine. */
-static uint32_t drawn = 20261129u;
+static struct random_numbers numbers = {RANDOM_SEED};
 
+/* 0 to one less. */
 static size_t draw(size_t below)
 {
-    drawn = drawn * 1664525u + 1013904223u;
-    return below == 0 ? 0 : (size_t)(drawn >> 8) % below;
+    return (size_t)random_between(&numbers, 0, (double)below);
 }
 
 static cJSON *read_job(const char *name)
 {
-    static char text[64 * 1024];
-    char path[512];
-    snprintf(path, sizeof(path), EAVEMARK_HOME_DIR "/%s.json", name);
-    FILE *file = fopen(path, "r");
-    assert_non_null(file);
-    const size_t length = fread(text, 1, sizeof(text), file);
-    fclose(file);
-    cJSON *job = cJSON_ParseWithLength(text, length);
-    assert_non_null(job);
+    cJSON *job = house_job(name);
     /* Its sheet would be looked for beside it: so it lacks what that says. */
     cJSON_DeleteItemFromObjectCaseSensitive(job, "shop");
     cJSON *plan = cJSON_GetObjectItemCaseSensitive(cJSON_GetObjectItemCaseSensitive(job, "roof"),
@@ -402,7 +395,7 @@ static void what_is_asked_for_is_of_this_job(void **state)
 int main(int argc, char **argv)
 {
     if (argc > 1)
-        drawn = (uint32_t)strtoul(argv[1], NULL, 10);
+        numbers.state = strtoul(argv[1], NULL, 10);
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(jobs_that_differ_a_little_are_answered_as_if_alone),
         cmocka_unit_test(what_is_asked_for_is_of_this_job),

@@ -1,5 +1,6 @@
 /* What a batch remembers must not show: each job is answered as if it were the only one. */
 #include "include/eavemark.h"
+#include "support/house_job.h"
 
 #include <stdarg.h>
 #include <setjmp.h>
@@ -13,24 +14,11 @@
 #include <cmocka.h>
 
 static const char *const JOBS[] = {
-    "cross-gable/job",    "cross-gable/job-final",    "coastal-hip/job-deck",
-    "porch-tear-off/job", "overlay-gable/job-dry-in",
+    "tests/houses/cross-gable/job",          "tests/houses/cross-gable/job-final",
+    "tests/houses/coastal-hip/job-deck",     "tests/houses/porch-tear-off/job",
+    "tests/houses/overlay-gable/job-dry-in",
 };
 enum { JOB_COUNT = sizeof(JOBS) / sizeof(JOBS[0]) };
-
-static cJSON *read_job(const char *name)
-{
-    static char text[64 * 1024];
-    char path[512];
-    snprintf(path, sizeof(path), EAVEMARK_HOME_DIR "/tests/houses/%s.json", name);
-    FILE *file = fopen(path, "r");
-    assert_non_null(file);
-    const size_t length = fread(text, 1, sizeof(text), file);
-    fclose(file);
-    cJSON *job = cJSON_ParseWithLength(text, length);
-    assert_non_null(job);
-    return job;
-}
 
 static bool may_go(const cJSON *fact)
 {
@@ -84,7 +72,7 @@ static void each_job_is_answered_as_if_alone(void **state)
     assert_non_null(batch);
     for (size_t round = 0; round < 4; round++) {
         for (size_t i = 0; i < JOB_COUNT; i++) {
-            cJSON *job = read_job(JOBS[i]);
+            cJSON *job = house_job(JOBS[i]);
             size_t count = 0;
             if (round > 0)
                 move_facts(job, 5 + 2 * (round / 2) + i, &count);
@@ -121,7 +109,7 @@ static void references_that_lead_elsewhere_are_told_apart(void **state)
 {
     (void)state;
     eavemark *batch = eavemark_open(EAVEMARK_HOME_DIR);
-    cJSON *job = read_job("cross-gable/job-final");
+    cJSON *job = house_job("tests/houses/cross-gable/job-final");
     cJSON *edges = cJSON_GetObjectItemCaseSensitive(cJSON_GetObjectItemCaseSensitive(job, "roof"),
                                                     "edges");
     cJSON *rake = NULL, *slope = NULL, *first = NULL;
