@@ -99,15 +99,20 @@ local is_taped = reads({
     and as_printed(sheet.tape_width_in, "in") >= figure "underlayment.tape_width_least"
 end)
 
+-- Where a line is drawn by height: a house at the line itself is meant too.
+local stands_from = reads({ facts = { "site.elevation_ft" } }, function(job, least)
+  return as_printed(job.site.elevation_ft, "ft") >= least
+end)
+
 -- All over the place, or from some height on.
 local sealed_deck_is_asked_for = reads({
-  facts = { "site.elevation_ft" },
+  stands_from,
   figures = { "underlayment.sealed_deck_by_elevation", "underlayment.sealed_deck_elevation_from",
     "underlayment.sealed_deck_required" },
 }, function(job, figure)
   if figure "underlayment.sealed_deck_required" then return true end
   return figure "underlayment.sealed_deck_by_elevation"
-    and as_printed(job.site.elevation_ft, "ft") >= figure "underlayment.sealed_deck_elevation_from"
+    and stands_from(job, figure "underlayment.sealed_deck_elevation_from")
 end)
 
 -- Deck, ice barrier, vents ----------------------------------------------------------
@@ -124,8 +129,8 @@ end)
 -- A place may ask for it outright, or leave it to its climate table, which the
 -- job has to quote.
 local ice_barrier_is_asked_for = reads({
-  facts = { "site.elevation_ft", "site.ice_barrier_in_table", "site.ice_history",
-    "site.january_mean_F" },
+  stands_from,
+  facts = { "site.ice_barrier_in_table", "site.ice_history", "site.january_mean_F" },
   facts_of_some_places = { "site.local_ice_zone" },
   figures = { "ice_barrier.by_elevation", "ice_barrier.by_history", "ice_barrier.by_local_zone",
     "ice_barrier.by_table", "ice_barrier.elevation_from", "ice_barrier.required" },
@@ -141,7 +146,7 @@ local ice_barrier_is_asked_for = reads({
   if figure "ice_barrier.by_history" and job.site.ice_history then return true end
   -- Or by how high the house stands, or in which part of the place's own map.
   if figure "ice_barrier.by_elevation"
-    and as_printed(job.site.elevation_ft, "ft") >= figure "ice_barrier.elevation_from" then
+    and stands_from(job, figure "ice_barrier.elevation_from") then
     return true
   end
   if figure "ice_barrier.by_local_zone"
@@ -950,6 +955,7 @@ common {
   is_self_adhered = is_self_adhered,
   is_taped = is_taped,
   support_spacing = support_spacing,
+  stands_from = stands_from,
   sealed_deck_is_asked_for = sealed_deck_is_asked_for,
   ice_barrier_is_needed = ice_barrier_is_needed,
   is_iced_eave = is_iced_eave,

@@ -83,25 +83,20 @@ local matches_old = reads({
   return as_printed(job.scope.roof_share_percent, "percent") <= most
 end)
 
--- A place in the hills may ask for a class from some height on.
-local is_high = reads({
-  facts = { "site.elevation_ft" }, figures = { "fire.class_elevation_from" },
-}, function(job, figure)
-  return as_printed(job.site.elevation_ft, "ft") >= figure "fire.class_elevation_from"
-end)
-
 -- The classes that will do on this house; nil when any will.
 local demanded = reads({
-  zone_classes, is_high, is_large, matches_old,
+  stands_from, zone_classes, is_large, matches_old,
   facts = { "covering.fire_class", "site.lot_line_ft" },
-  figures = { "fire.class_by_elevation", "fire.class_by_zone", "fire.class_required",
-    "fire.classes", "fire.classes_high", "fire.classes_large", "fire.classes_near_line",
-    "fire.lot_line_under", "fire.match_old_classes" },
+  figures = { "fire.class_by_elevation", "fire.class_by_zone", "fire.class_elevation_from",
+    "fire.class_required", "fire.classes", "fire.classes_high", "fire.classes_large",
+    "fire.classes_near_line", "fire.lot_line_under", "fire.match_old_classes" },
 }, function(job, figure)
   local classes
   if figure "fire.class_required" then classes = figure "fire.classes" end
   if figure "fire.class_by_zone" then classes = both(classes, zone_classes(job, figure)) end
-  if figure "fire.class_by_elevation" and is_high(job, figure) then
+  -- A place in the hills may ask for a class from some height on.
+  if figure "fire.class_by_elevation"
+    and stands_from(job, figure "fire.class_elevation_from") then
     classes = both(classes, figure "fire.classes_high")
   end
   if (figure "fire.class_by_share" or figure "fire.class_by_addition")

@@ -41,9 +41,9 @@ demand "wind.vult_high" {
   when = {
     on { "wind.vult_by_elevation", otherwise = "the place states no wind speed by height" },
     reads({
-      facts = { "site.elevation_ft" }, figures = { "wind.vult_elevation_from" },
+      stands_from, figures = { "wind.vult_elevation_from" },
     }, function(job, figure)
-      return as_printed(job.site.elevation_ft, "ft") >= figure "wind.vult_elevation_from",
+      return stands_from(job, figure "wind.vult_elevation_from"),
         "the house stands lower than where the place states this speed"
     end),
   },
