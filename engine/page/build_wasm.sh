@@ -40,7 +40,7 @@ cp "$cjson/cJSON.h" "$out/headers/cjson/"
 
 flags=(--target=wasm32-wasi -Os -std=c11 -D_DEFAULT_SOURCE -DNDEBUG -DEAVEMARK_HEAP_MB=32
     -mexception-handling -mllvm -wasm-enable-sjlj -mllvm -exception-model=wasm
-    -D_WASI_EMULATED_MMAN -D_WASI_EMULATED_SIGNAL -D_WASI_EMULATED_PROCESS_CLOCKS
+    -D_WASI_EMULATED_SIGNAL -D_WASI_EMULATED_PROCESS_CLOCKS
     -I"$source/engine" -isystem "$page/include" -isystem "$lua" -isystem "$out/headers"
     -isystem "$md/include")
 ours=("$page"/*.c)
@@ -60,7 +60,7 @@ jobs=()
 objects=()
 for unit in "${ours[@]}" "${theirs[@]}"; do
     case $unit in
-    */base/home_folder.c | */base/folder_walk.c | */base/part.c) continue ;; # no_system.c stands in for them
+    */base/big_pages.c | */base/home_folder.c | */base/folder_walk.c | */base/part.c) continue ;; # no_system.c stands in for them
     esac
     object=$out/objects/$(echo "${unit#"$source"/}" | tr '/' '_').o
     objects+=("$object")
@@ -71,6 +71,6 @@ done
     clang '"$(printf '%q ' "${flags[@]}")"' -Wno-unused-command-line-argument -c "$unit" -o "$object"' _
 
 clang --target=wasm32-wasi -mexec-model=reactor -Os "${objects[@]}" -o "$out/engine.wasm" \
-    -lwasi-emulated-mman -lwasi-emulated-signal -lwasi-emulated-process-clocks \
+    -lwasi-emulated-signal -lwasi-emulated-process-clocks \
     -Wl,--strip-all -Wl,--gc-sections -Wl,-z,stack-size=1048576 \
     -Wl,--initial-memory=469762048 -Wl,--max-memory=469762048

@@ -1,8 +1,9 @@
 #include "sandbox/heap.h"
 
+#include "base/big_pages.h"
+
 #include <stdlib.h>
 #include <string.h>
-#include <sys/mman.h>
 
 /* Blocks come in classes: multiples of 16 up to 512 bytes, then powers of two
  * up to 2^30. A freed block goes to its class's list, inside the arena. */
@@ -47,8 +48,8 @@ static size_t class_of(size_t size, size_t *bytes)
 int heap_open(struct heap *heap, size_t size)
 {
     *heap = (struct heap){0};
-    void *arena = mmap(NULL, size, PROT_READ | PROT_WRITE, MAP_PRIVATE | MAP_ANONYMOUS, -1, 0);
-    if (arena == MAP_FAILED)
+    void *arena = big_pages_take(size);
+    if (arena == NULL)
         return -1;
     heap->head = arena;
     heap->size = size;
@@ -58,8 +59,7 @@ int heap_open(struct heap *heap, size_t size)
 
 void heap_close(struct heap *heap)
 {
-    if (heap->head != NULL)
-        munmap(heap->head, heap->size);
+    big_pages_give_back(heap->head, heap->size);
     free(heap->copy);
     *heap = (struct heap){0};
 }

@@ -1,15 +1,15 @@
 /* no_system.c - what a page has not: folders, parts of files, mapped memory.
  *
  * The memory is reserved at the start and never grows (V8 of 2023 crashed when it grew
- * while garbage was collected): mmap hands out slots of the largest heap there is.
+ * while garbage was collected): blocks are slots of the largest heap there is.
  */
+#include "base/big_pages.h"
 #include "base/home_folder.h"
 #include "base/part.h"
 #include "sandbox/sandbox.h"
 
 #include <errno.h>
 #include <string.h>
-#include <sys/mman.h>
 
 enum { SLOTS = 12, EMPTIED = 4096 };
 
@@ -19,24 +19,22 @@ static bool taken[SLOTS];
 
 /* Only a heap asks, and of what it did not write it reads its own head alone
  * (sandbox/heap.c): a place's file is read in one, and a search reads them all. */
-void *mmap(void *at, size_t size, int access, int flags, int handle, off_t offset)
+void *big_pages_take(size_t size)
 {
-    (void)at, (void)access, (void)flags, (void)handle, (void)offset;
     for (size_t i = 0; i < SLOTS && size <= SANDBOX_HEAP_BYTES; i++)
         if (!taken[i]) {
             taken[i] = true;
             memset(slots[i], 0, EMPTIED);
             return slots[i];
         }
-    errno = ENOMEM;
-    return MAP_FAILED;
+    return NULL;
 }
 
-int munmap(void *at, size_t size)
+void big_pages_give_back(void *block, size_t size)
 {
     (void)size;
-    taken[(size_t)((unsigned char *)at - slots[0]) / SANDBOX_HEAP_BYTES] = false;
-    return 0;
+    if (block != NULL)
+        taken[(size_t)((unsigned char *)block - slots[0]) / SANDBOX_HEAP_BYTES] = false;
 }
 
 bool home_folder_has(const char *home, const char *path)
