@@ -91,6 +91,7 @@ static void tell_cold(void)
              (const char *[]){program, "check", "--home", source, "--form", "html", job, NULL});
     cold_row("--help", (const char *[]){program, "--help", NULL});
     cold_row("--version", (const char *[]){program, "--version", NULL});
+    cold_row("places", (const char *[]){program, "places", "--home", source, NULL});
 }
 
 /* Growth ------------------------------------------------------------------------------- */
@@ -218,6 +219,20 @@ static void tell_memory(void)
     printf("\n");
 }
 
+/* By the clock on the wall: of no meaning on a machine that has other work, or one core. */
+static void tell_workers(void)
+{
+    const char *path = jobs_in("jobs", JOBS_ALIKE, 4000);
+    double wall[2];
+    for (int i = 0; i < 2; i++) {
+        const char *argv[] = {program,   "check",  "--home",           source,
+                              "--lines", "--jobs", i == 0 ? "1" : "2", path,
+                              NULL};
+        wall[i] = cost_of_program(argv, NULL, runs).wall;
+    }
+    printf("%-22s %9.2f times as fast as one\n", "two workers", wall[0] / wall[1]);
+}
+
 static int print_jobs(const char *kind, const char *count)
 {
     jobs_write(stdout, source, strcmp(kind, "alike") == 0 ? JOBS_ALIKE : JOBS_VARIED,
@@ -264,6 +279,7 @@ int main(int argc, char **argv)
     tell_rule_growth();
     tell_home_growth();
     tell_place_growth();
+    tell_workers();
     tell_memory();
     char command[256];
     snprintf(command, sizeof(command), "rm -rf '%s'", folder);

@@ -25,13 +25,17 @@ static const char *const FIXED[] = {"eavemark_job", "replaced_percent", "roof_sh
 
 #define LENGTH(array) (sizeof(array) / sizeof((array)[0]))
 
-/* Numerical Recipes' linear congruence: the same on every machine. */
-static uint32_t drawn = 2463534242u;
+/* Marsaglia's xorshift of 32 bits (Journal of Statistical Software 8, 14): the same on every
+ * machine, and its low bits as good as its high ones. Every file of jobs begins it anew. */
+#define FIRST_DRAWN UINT32_C(2463534242)
+static uint32_t drawn;
 
 static size_t draw(size_t below)
 {
-    drawn = drawn * 1664525u + 1013904223u;
-    return (size_t)(drawn >> 8) % below;
+    drawn ^= drawn << 13;
+    drawn ^= drawn >> 17;
+    drawn ^= drawn << 5;
+    return drawn % below;
 }
 
 static bool is_one_of(const char *name, const char *const *list, size_t count)
@@ -156,6 +160,7 @@ static void lengthen(cJSON *job, const char *name, size_t count)
 void jobs_write(FILE *out, const char *source, enum jobs_kind kind, size_t count)
 {
     const bool one = kind == JOBS_PLANES || kind == JOBS_EDGES;
+    drawn = FIRST_DRAWN;
     for (size_t i = 0; i < (one ? 1 : count); i++) {
         cJSON *job = kind == JOBS_VARIED  ? varied(source, i)
                      : kind == JOBS_ALIKE ? alike(source, i)
