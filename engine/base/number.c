@@ -40,34 +40,49 @@ static const struct unit *unit_find(const char *unit)
     return NULL;
 }
 
+/* By decimals. */
+static const double SCALES[] = {1, 10, 100, 1000}, LAST_DIGITS[] = {1, 0.1, 0.01, 0.001};
+
 /* A unit that nobody knows prints as exactly as inches do. */
+static int decimals_of(const struct unit *known)
+{
+    return known == NULL ? 3 : known->decimals;
+}
+
 int number_decimals(const char *unit)
 {
-    const struct unit *known = unit_find(unit);
-    return known == NULL ? 3 : known->decimals;
+    return decimals_of(unit_find(unit));
+}
+
+static double tolerance_of(int decimals)
+{
+    return 0.5 * LAST_DIGITS[decimals];
 }
 
 double number_tolerance(const char *unit)
 {
-    return 0.5 * pow(10, -number_decimals(unit));
+    return tolerance_of(number_decimals(unit));
 }
 
 /* Part of a unit that is told in whole numbers, as somebody wrote it: four and a
  * half nails. 129.73 mph came of arithmetic, 129.5 mph did not. */
-static bool is_written_part(double value, const char *unit)
+static bool is_written_part(double value, int decimals)
 {
     const double hundredths = value * 100;
-    return number_decimals(unit) == 0 && value != round(value)
-           && fabs(hundredths - round(hundredths)) < 1e-6;
+    return decimals == 0 && value != round(value) && fabs(hundredths - round(hundredths)) < 1e-6;
+}
+
+static double rounded_to(double value, int decimals)
+{
+    if (is_written_part(value, decimals))
+        return value;
+    const double rounded = round(value * SCALES[decimals]) / SCALES[decimals];
+    return rounded == 0 ? 0 : rounded; /* no negative zero */
 }
 
 double number_rounded(double value, const char *unit)
 {
-    if (is_written_part(value, unit))
-        return value;
-    const double scale = pow(10, number_decimals(unit));
-    const double rounded = round(value * scale) / scale;
-    return rounded == 0 ? 0 : rounded; /* no negative zero */
+    return rounded_to(value, number_decimals(unit));
 }
 
 /* The tolerance is closed: a sum that lands a rounding error beyond the half
@@ -75,9 +90,10 @@ double number_rounded(double value, const char *unit)
  * it is compared as it is. */
 static double slack(double found, double limit, const char *unit)
 {
-    if (is_written_part(found, unit) || is_written_part(limit, unit))
+    const int decimals = number_decimals(unit);
+    if (is_written_part(found, decimals) || is_written_part(limit, decimals))
         return 1e-9 * (1 + fabs(limit));
-    return number_tolerance(unit) * (1 + 1e-9);
+    return tolerance_of(decimals) * (1 + 1e-9);
 }
 
 bool number_at_least(double found, double limit, const char *unit)
@@ -132,29 +148,40 @@ static char *write_parts(uint64_t parts, int decimals, char *end)
     return at;
 }
 
-static const uint64_t SCALES[] = {1, 10, 100, 1000}; /* by decimals */
+/* Digits end there; cut off where they do not fit. Returns how many bytes were written. */
+static size_t put(char *out, size_t room, const char *text, size_t length)
+{
+    const size_t fits = length < room ? length : room - 1;
+    memcpy(out, text, fits);
+    out[fits] = '\0';
+    return fits;
+}
+
+static size_t write_number(double value, const struct unit *known, char out[64])
+{
+    const int usual = decimals_of(known);
+    const double rounded = rounded_to(value, usual);
+    const int decimals = is_written_part(rounded, usual) ? 2 : usual;
+    /* Past 15 digits a double's last ones are not the writer's. */
+    if (!isfinite(rounded) || fabs(rounded) >= 1e15)
+        return (size_t)snprintf(out, 64, "%g", rounded);
+    const uint64_t scale = (uint64_t)SCALES[decimals];
+    double whole;
+    const double part = modf(fabs(rounded), &whole) * (double)scale;
+    const uint64_t all = (uint64_t)whole * scale + (uint64_t)llrint(part);
+    char digits[64], *const end = digits + sizeof(digits);
+    /* A year is a number without separators. */
+    const bool grouped = known == NULL || strcmp(known->name, "year") != 0;
+    char *start = write_parts(all % scale, decimals, end);
+    start = write_whole(all / scale, grouped, start);
+    if (rounded < 0)
+        *--start = '-';
+    return put(out, 64, start, (size_t)(end - start));
+}
 
 void number_write(double value, const char *unit, char out[64])
 {
-    const double rounded = number_rounded(value, unit);
-    const int decimals = is_written_part(rounded, unit) ? 2 : number_decimals(unit);
-    /* Past 15 digits a double's last ones are not the writer's. */
-    if (!isfinite(rounded) || fabs(rounded) >= 1e15) {
-        snprintf(out, 64, "%g", rounded);
-        return;
-    }
-    double whole;
-    const double part = modf(fabs(rounded), &whole) * (double)SCALES[decimals];
-    const uint64_t all = (uint64_t)whole * SCALES[decimals] + (uint64_t)llrint(part);
-    char digits[64], *const end = digits + sizeof(digits);
-    /* A year is a number without separators. */
-    const bool grouped = unit == NULL || strcmp(unit, "year") != 0;
-    char *start = write_parts(all % SCALES[decimals], decimals, end);
-    start = write_whole(all / SCALES[decimals], grouped, start);
-    if (rounded < 0)
-        *--start = '-';
-    memcpy(out, start, (size_t)(end - start));
-    out[end - start] = '\0';
+    write_number(value, unit_find(unit), out);
 }
 
 /* Units that are nouns in the plural, and lose their s at 1. */
@@ -168,54 +195,65 @@ static bool counts_things(const char *unit)
     return false;
 }
 
-/* Inches on a tape come in halves down to 32nds: 0.4375 is written 7/16. False
- * when the value is no such fraction, to within what prints. */
-static bool write_fraction(double value, char out[64])
+/* Inches on a tape come in halves down to 32nds: 0.4375 is written 7/16. 0 when the value is
+ * no such fraction, to within what prints; else how many bytes were written. */
+static size_t write_fraction(double value, char out[64])
 {
     const double parts = round(fabs(value) * 32);
     /* Not for lengths that no tape has, nor where the last printed digit would change; and 0 is
      * "0". */
     if (!(parts < 32 * 10000) || fabs(fabs(value) * 32 - parts) > 32 * 0.0005 || parts == 0)
-        return false;
-    int whole = (int)parts / 32, top = (int)parts % 32, bottom = 32;
+        return 0;
+    unsigned whole = (unsigned)parts / 32, top = (unsigned)parts % 32, bottom = 32;
     if (top == 0)
-        return false;
+        return 0;
     for (; top % 2 == 0; top /= 2)
         bottom /= 2;
-    const char *sign = value < 0 ? "-" : "";
-    if (whole > 0)
-        snprintf(out, 64, "%s%d %d/%d", sign, whole, top, bottom);
-    else
-        snprintf(out, 64, "%s%d/%d", sign, top, bottom);
-    return true;
+    char digits[64], *const end = digits + sizeof(digits);
+    char *start = write_whole(bottom, false, end);
+    *--start = '/';
+    start = write_whole(top, false, start);
+    if (whole > 0) {
+        *--start = ' ';
+        start = write_whole(whole, false, start);
+    }
+    if (value < 0)
+        *--start = '-';
+    return put(out, 64, start, (size_t)(end - start));
+}
+
+static void write_slope(double value, const struct unit *known, char out[96])
+{
+    /* Low slopes are named by the eighth, 1/8:12, which two decimals cut. */
+    size_t length = fabs(value) < 1 && value * 8 == round(value * 8) ? write_fraction(value, out)
+                                                                     : 0;
+    if (length == 0)
+        length = write_number(value, known, out);
+    put(out + length, 96 - length, ":12", 3);
 }
 
 void number_write_unit(double value, const char *unit, char out[96])
 {
-    char digits[64];
-    if (unit == NULL || strcmp(unit, "in") != 0 || !write_fraction(value, digits))
-        number_write(value, unit, digits);
+    const struct unit *known = unit_find(unit);
+    const char *written = known != NULL && known->written != NULL ? known->written : unit;
     if (unit != NULL && strcmp(unit, "rise_in_12") == 0) {
-        /* Low slopes are named by the eighth, 1/8:12, which two decimals cut. */
-        if (fabs(value) < 1 && value * 8 == round(value * 8))
-            write_fraction(value, digits);
-        snprintf(out, 96, "%s:12", digits);
+        write_slope(value, known, out);
         return;
     }
     if (unit != NULL && strcmp(unit, "date") == 0) {
         date_write((long)value, out);
         return;
     }
-    const struct unit *known = unit_find(unit);
-    const char *written = known != NULL && known->written != NULL ? known->written : unit;
-    if (written == NULL || written[0] == '\0') {
-        snprintf(out, 96, "%s", digits);
-    } else if (strcmp(digits, "1") == 0 && unit != NULL && counts_things(unit)) {
-        if (strcmp(unit, "plies") == 0)
-            snprintf(out, 96, "1 ply");
-        else
-            snprintf(out, 96, "1 %.*s", (int)strlen(written) - 1, written);
-    } else {
-        snprintf(out, 96, "%s %s", digits, written);
+    size_t length = unit != NULL && strcmp(unit, "in") == 0 ? write_fraction(value, out) : 0;
+    if (length == 0)
+        length = write_number(value, known, out);
+    if (written == NULL || written[0] == '\0')
+        return;
+    size_t unit_length = strlen(written);
+    if (length == 1 && out[0] == '1' && counts_things(unit)) {
+        written = strcmp(unit, "plies") == 0 ? "ply" : written;
+        unit_length = strcmp(unit, "plies") == 0 ? 3 : unit_length - 1;
     }
+    out[length++] = ' ';
+    put(out + length, 96 - length, written, unit_length);
 }

@@ -18,6 +18,13 @@ enum { READ_STEPS = 20 };
 /* Its address, which nothing else has, is the key. */
 static const char NODE_KEY = 'n'; /* registry: the metatable of nodes */
 
+/* A node in Lua's heap. Rules cannot make a userdata, nor write into one: the key in front
+ * tells a node from all others, sooner than its metatable would. */
+struct node_in_lua {
+    const char *key;
+    struct node node;
+};
+
 struct judging *judging_of(lua_State *lua)
 {
     if (sandbox_of(lua)->loading)
@@ -53,24 +60,35 @@ static int lacks(lua_State *lua, const struct node *node)
 
 /* The node is copied into Lua's heap. Its pointer stays in the arena, its JSON in the
  * job; both outlive the call. */
+static void push_without_metatable(lua_State *lua, const struct node *node)
+{
+    struct node_in_lua *kept = lua_newuserdatauv(lua, sizeof(*kept), 0);
+    *kept = (struct node_in_lua){&NODE_KEY, *node};
+}
+
 void bind_push_node(lua_State *lua, struct node node)
 {
-    struct node *kept = lua_newuserdatauv(lua, sizeof(node), 0);
-    *kept = node;
+    push_without_metatable(lua, &node);
     lua_rawgetp(lua, LUA_REGISTRYINDEX, &NODE_KEY);
+    lua_setmetatable(lua, -2);
+}
+
+/* Found below the node at index 1, which has the metatable at hand. */
+static void push_below(lua_State *lua, const struct node *node)
+{
+    push_without_metatable(lua, node);
+    lua_getmetatable(lua, 1);
     lua_setmetatable(lua, -2);
 }
 
 /* NULL for any other userdata. */
 static struct node *to_node(lua_State *lua, int index)
 {
-    void *data = lua_touserdata(lua, index);
-    if (data == NULL || lua_islightuserdata(lua, index) || !lua_getmetatable(lua, index))
+    if (lua_type(lua, index) != LUA_TUSERDATA
+        || lua_rawlen(lua, index) != sizeof(struct node_in_lua))
         return NULL;
-    lua_rawgetp(lua, LUA_REGISTRYINDEX, &NODE_KEY);
-    const bool same = lua_rawequal(lua, -1, -2);
-    lua_pop(lua, 2);
-    return same ? data : NULL;
+    struct node_in_lua *kept = lua_touserdata(lua, index);
+    return kept->key == &NODE_KEY ? &kept->node : NULL;
 }
 
 static struct node *check_node(lua_State *lua, int index)
@@ -87,7 +105,7 @@ static int push_referred(lua_State *lua, const struct node *reference)
     struct node item;
     if (!node_referred(judging_of(lua), reference, &item))
         return lacks(lua, reference);
-    bind_push_node(lua, item);
+    push_below(lua, &item);
     return 1;
 }
 
@@ -126,7 +144,7 @@ static int push_value(lua_State *lua, const struct node *node)
     switch (node->field->type) {
     case FIELD_GROUP:
     case FIELD_LIST:
-        bind_push_node(lua, *node);
+        push_below(lua, node);
         return 1;
     case FIELD_TEXT:
     case FIELD_CHOICE:
@@ -186,7 +204,7 @@ static int index_list(lua_State *lua, const struct node *list)
     const struct node item = node_item(judging, list, (size_t)at - 1);
     bind_check_arena(lua);
     judging->output += strlen(item.pointer);
-    bind_push_node(lua, item);
+    push_below(lua, &item);
     return 1;
 }
 
@@ -214,7 +232,7 @@ static int node_index(lua_State *lua)
     const struct field *field = child_field(lua, node, lua_tostring(lua, 2));
     const struct node child = read_child(lua, node, field);
     if (field->type == FIELD_GROUP) { /* its fields say what is lacking */
-        bind_push_node(lua, child);
+        push_below(lua, &child);
         return 1;
     }
     record_read(judging, &child);

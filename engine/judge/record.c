@@ -71,25 +71,32 @@ void record_known(struct judging *judging, const struct node *node)
     judging->record.unsaid_pointer = node->pointer;
 }
 
+static void keep_line(struct judging *judging, const char *line)
+{
+    strings_add(&judging->record.work, judging->arena, arena_copy(judging->arena, line));
+}
+
+enum { LINE_LONGEST = 1024 };
+
 void record_work_line(struct judging *judging, const char *format, ...)
 {
-    char line[1024];
+    char line[LINE_LONGEST];
     va_list args;
     va_start(args, format);
     vsnprintf(line, sizeof(line), format, args);
     va_end(args);
-    strings_add(&judging->record.work, judging->arena, arena_copy(judging->arena, line));
+    keep_line(judging, line);
 }
 
 void record_work(lua_State *lua, const char *format, ...)
 {
-    char line[1024];
+    char line[LINE_LONGEST];
     va_list args;
     va_start(args, format);
     vsnprintf(line, sizeof(line), format, args);
     va_end(args);
     sandbox_charge(lua, TEXT_STEPS);
     bind_charge_output(lua, strlen(line));
-    record_work_line(judging_of(lua), "%s", line);
+    keep_line(judging_of(lua), line);
     bind_check_arena(lua);
 }
