@@ -99,7 +99,6 @@ static void note(struct judging *judging, struct carried *carried, const struct 
     carried->round = 0;
     carried->item = item;
     judging->carried = carried;
-    judging->cost = (struct charge){.steps = 0};
     trail->touch = ++judging->survey->touch;
     trail->touched_count = 0;
     trail->slipped = trail->unfit = false;
@@ -168,9 +167,16 @@ static bool wants_json(const struct judging *judging, const struct carried *carr
     return judging->wanted != WANTED_OUTCOMES && carried->outcome != OUTCOME_NOT_APPLICABLE;
 }
 
-static void take_finding(struct judging *judging, const struct carried *carried,
-                         struct finding *finding)
+static void take_finding(struct run *run, const struct carried *carried)
 {
+    struct judging *judging = &run->judging;
+    if (run_only_counts(run, carried->outcome)) {
+        run_count(run);
+        return;
+    }
+    struct finding *finding = run_finding(run);
+    if (finding == NULL)
+        return;
     finding->outcome = carried->outcome;
     finding->met = carried->met;
     finding->why = carried->why;
@@ -182,32 +188,44 @@ static void take_finding(struct judging *judging, const struct carried *carried,
     finding->json_length = carried->json_length;
 }
 
-bool carry_finding(struct run *run, const struct walk *walk, const struct node *missing,
-                   struct finding *finding)
+/* What a finding is of. */
+static struct spot *spot_of(const struct judging *judging, const struct walk *walk,
+                            const struct node *missing)
+{
+    return missing != NULL    ? missing->spot
+           : walk->depth == 0 ? judging->root
+                              : walk->items[walk->depth - 1].spot;
+}
+
+bool carry_finding(struct run *run, const struct walk *walk, const struct node *missing)
 {
     struct judging *judging = &run->judging;
     judging->carried = NULL;
     if (judging->survey == NULL || judging->apart)
         return false;
-    const struct node root = node_root(judging);
-    const struct node *of = missing != NULL    ? missing
-                            : walk->depth == 0 ? &root
-                                               : &walk->items[walk->depth - 1];
     struct carried *carried = carried_at(judging->survey, run->rule_number, walk->visited - 1);
-    if (carried == NULL)
+    judging->carried = carried;
+    if (carried == NULL || !stands(judging, carried, spot_of(judging, walk, missing))
+        || (carried->json_length == 0 && wants_json(judging, carried))
+        || !recall_charge(judging, &carried->charge))
         return false;
-    if (stands(judging, carried, of->spot)
-        && (carried->json_length > 0 || !wants_json(judging, carried))
-        && recall_charge(judging, &carried->charge)) {
-        take_finding(judging, carried, finding);
-        return true;
-    }
-    note(judging, carried, of->spot);
+    take_finding(run, carried);
+    return true;
+}
+
+void carry_note_finding(struct run *run, const struct walk *walk, const struct node *missing)
+{
+    struct judging *judging = &run->judging;
+    struct spot *of = spot_of(judging, walk, missing);
+    if (judging->carried == NULL)
+        return;
+    note(judging, judging->carried, of);
+    if (missing != NULL)
+        judging->cost = (struct charge){.steps = 0};
     /* By name, it says where it is. */
-    trail_touch(&judging->trail, of->spot);
+    trail_touch(&judging->trail, of);
     for (size_t i = 0; missing == NULL && i < walk->depth; i++)
         trail_touch(&judging->trail, walk->items[i].spot);
-    return false;
 }
 
 void carry_keep_finding(struct run *run, struct finding *finding)

@@ -16,10 +16,13 @@
 void carry_begin(struct judging *judging);
 void carry_end(struct judging *judging);
 
-/* The finding of the run's rule for what the walk has come to (missing: for want of this
- * list), filled; or false, and what is judged from here on is noted. */
-bool carry_finding(struct run *run, const struct walk *walk, const struct node *missing,
-                   struct finding *finding);
+/* Adds the finding of the run's rule for what the walk has come to (missing: for want of
+ * this list), or counts it; false when it is not to be carried over. */
+bool carry_finding(struct run *run, const struct walk *walk, const struct node *missing);
+
+/* After that: what is judged or recalled from here on is noted, for carry_keep_finding. What
+ * is remembered and only counted need not be: it costs no more to recall. */
+void carry_note_finding(struct run *run, const struct walk *walk, const struct node *missing);
 void carry_keep_finding(struct run *run, struct finding *finding);
 
 /* The same for a function of which nothing but its text is looked at, said at the visit-th

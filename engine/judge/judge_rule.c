@@ -70,7 +70,7 @@ static enum judged not_carried(struct run *run, enum judged judged)
     const bool by_fact = judged == JUDGED_NOT_APPLICABLE && run->judging.record.figure_count == 0;
     if (judged == JUDGED_BROKEN || by_fact)
         return judged;
-    return gap_holds(&run->judging, run->gap) ? JUDGED_OPEN : judged;
+    return gap_holds(&run->judging, run->rule->gap) ? JUDGED_OPEN : judged;
 }
 
 static void name_item(const struct run *run, const struct walk *walk, struct finding *finding)
@@ -82,23 +82,31 @@ static void name_item(const struct run *run, const struct walk *walk, struct fin
     finding->item = walk->depth > 0 ? walk->items[walk->depth - 1].pointer : NULL;
 }
 
-static void judge_item(struct run *run, struct walk *walk)
+static void take_recalled(struct run *run, const struct walk *walk, const struct kept_finding *kept)
+{
+    if (run_only_counts(run, recall_outcome(kept))) {
+        run_count(run);
+        return;
+    }
+    struct finding *finding = run_room_for_finding(run);
+    if (finding == NULL)
+        return;
+    carry_note_finding(run, walk, NULL);
+    recall_touch(&run->judging);
+    recall_tell(&run->judging, kept, finding);
+    carry_keep_finding(run, finding);
+    name_item(run, walk, finding);
+}
+
+static void judge_anew(struct run *run, const struct walk *walk)
 {
     struct call call = {
         .judging = &run->judging, .rule = run->rule, .items = walk->items, .depth = walk->depth};
     struct finding *finding = run_finding(run);
     if (finding == NULL)
         return;
-    if (carry_finding(run, walk, NULL, finding)) {
-        run_keeps(run, finding);
-        return;
-    }
-    if (recall_finding(&run->judging, run->rule, walk, finding)) {
-        carry_keep_finding(run, finding);
-        if (run_keeps(run, finding))
-            name_item(run, walk, finding);
-        return;
-    }
+    run->judging.record = (struct record){0};
+    carry_note_finding(run, walk, NULL);
     name_item(run, walk, finding);
     const char *why, *broken_mend = NULL;
     switch (not_carried(run, judge_once(run, walk, &call, &why))) {
@@ -145,13 +153,14 @@ static void judge_item(struct run *run, struct walk *walk)
 static void visit_item(struct walk *walk, const struct node *missing)
 {
     struct run *run = walk->data;
-    run->judging.record = (struct record){0};
     if (missing != NULL) {
+        if (carry_finding(run, walk, missing))
+            return;
         struct finding *finding = run_finding(run);
         if (finding == NULL)
             return;
-        if (carry_finding(run, walk, missing, finding))
-            return;
+        run->judging.record = (struct record){0};
+        carry_note_finding(run, walk, missing);
         record_missing(&run->judging, missing);
         verdict_open(finding, &run->judging);
         carry_keep_finding(run, finding);
@@ -159,27 +168,32 @@ static void visit_item(struct walk *walk, const struct node *missing)
     }
     if (run_spent(&run->judging)) {
         struct finding *finding = run_finding(run);
+        run->judging.record = (struct record){0};
         if (finding != NULL)
             verdict_broken(finding, &run->judging, "The rule was not run", run->rule->file,
                            run->rule->line,
                            "those before it took all the steps, time or room there are");
         return;
     }
-    judge_item(run, walk);
+    if (carry_finding(run, walk, NULL))
+        return;
+    const struct kept_finding *kept = recall_finding(&run->judging, run->rule, walk);
+    if (kept != NULL)
+        take_recalled(run, walk, kept);
+    else
+        judge_anew(run, walk);
 }
 
 void judge_rule(struct run *run, const struct rule *rule)
 {
     run->rule = rule;
-    run->gap = profile_gap(run->judging.book->profile, rule->id);
     run->judging.output_of_rule = 0;
     run->judging.record = (struct record){0};
-    const struct drop *drop = profile_drop(run->judging.book->profile, rule->id);
-    if (drop != NULL) {
+    if (rule->drop != NULL) {
         struct finding *finding = run_finding(run);
         if (finding == NULL)
             return;
-        verdict_dropped(finding, &run->judging, drop);
+        verdict_dropped(finding, &run->judging, rule->drop);
         run_keeps(run, finding);
         return;
     }
@@ -189,7 +203,9 @@ void judge_rule(struct run *run, const struct rule *rule)
                         .data = run,
                         .visit = visit_item};
     walk_per(&walk);
-    if (walk.visited == 0) {
+    if (walk.visited == 0 && run_only_counts(run, OUTCOME_NOT_APPLICABLE)) {
+        run_count(run);
+    } else if (walk.visited == 0) {
         struct finding *finding = run_finding(run);
         if (finding == NULL)
             return;

@@ -71,7 +71,7 @@ struct charge {
 
 /* What is said of a fact that is missing: many findings of a job wait for one. */
 struct lacking {
-    const char *missing;       /* its pointer; NULL: nothing is kept here */
+    const char *missing;       /* its very pointer, of its spot; NULL: nothing is kept here */
     const struct field *field; /* it is one of this, */
     const char *lacks;         /* but this is to be asked for, */
     const struct field *asked; /* which is one of this */
@@ -108,7 +108,7 @@ struct judging {
     struct charge charged;                /* before the trail */
     struct charge cost;                   /* of what was judged or recalled last */
     bool entered;                         /* a call was made */
-    struct lacking lacking[LACKING_KEPT]; /* by their pointers' letters */
+    struct lacking lacking[LACKING_KEPT]; /* by their pointers */
 };
 
 /* Raises while a file is loaded: there is no job then. */

@@ -224,22 +224,34 @@ static inline struct branch *branch_find(struct fork *fork, size_t answer)
     return NULL;
 }
 
-/* Where a step leads from the spots known. */
-static inline struct spot *step_to(struct arena *arena, const struct step *step, struct spot *from,
-                                   const struct fields *fields)
+/* Where a step leads from a spot that is known; *answer: what is answered there. false when
+ * out of memory. Of spots that a step led to, only items can be come to again as others. */
+static inline bool take_step(struct memory *memory, const struct step *step, struct spot *from,
+                             struct trail *trail, size_t index, struct arena *arena,
+                             const struct fields *fields, size_t *answer)
 {
+    struct spot *to = from;
     switch (step->kind) {
     case STEP_CHILD:
-        return spot_child(arena, from, step->field);
+        to = spot_child(arena, from, step->field);
+        break;
     case STEP_ITEM:
-        return spot_item(arena, from, step->number);
+        to = spot_item(arena, from, step->number);
+        trail_know(trail, index, to);
+        break;
     case STEP_FOLLOW:
-        return spot_referred(arena, from, fields);
+        to = spot_referred(arena, from, fields);
+        trail_know(trail, index, to);
+        break;
     case STEP_VALUE:
     case STEP_COUNT:
         break;
     }
-    return from;
+    trail->known[index] = to;
+    if (to == NULL && step->kind != STEP_FOLLOW)
+        return false;
+    *answer = answer_of(memory, arena, trail, index, step, to, false);
+    return true;
 }
 
 const void *memory_find(struct memory *memory, struct memory_key key, struct arena *arena,
@@ -247,21 +259,19 @@ const void *memory_find(struct memory *memory, struct memory_key key, struct are
 {
     const struct tree *tree = memory->closed ? NULL : tree_find(memory, key);
     const struct branch *branch = tree == NULL ? NULL : &tree->begin;
-    trail->count = 0;
+    size_t count = 0, answer;
     while (branch != NULL && branch->next != NULL) {
         struct fork *fork = branch->next;
         struct spot *from = trail->known[fork->step.from];
-        struct spot *to = from == NULL ? NULL : step_to(arena, &fork->step, from, fields);
-        if (from == NULL || (to == NULL && fork->step.kind != STEP_FOLLOW))
-            return NULL; /* out of memory */
-        const size_t index = trail->start + trail->count++;
-        trail_know(trail, index, to);
-        if (fork->step.kind == STEP_FOLLOW)
-            trail_touch_referred(trail, from, to);
-        else
-            trail_touch(trail, to);
-        branch = branch_find(fork, answer_of(memory, arena, trail, index, &fork->step, to, false));
+        trail->asked[count] = &fork->step;
+        if (from == NULL
+            || !take_step(memory, &fork->step, from, trail, trail->start + count, arena, fields,
+                          &answer))
+            break;
+        count++;
+        branch = branch_find(fork, answer);
     }
+    trail->count = count;
     return branch == NULL ? NULL : branch->outcome;
 }
 

@@ -9,8 +9,9 @@ static struct node node_of(struct judging *judging, struct spot *spot)
         judging->arena->failed = true;
         return (struct node){.field = judging->book->fields.root, .pointer = ""};
     }
-    return (struct node){
-        spot->json, spot->field, spot->item, spot_pointer(judging->spots, spot), spot, 0};
+    const char *pointer = spot->pointer != NULL ? spot->pointer
+                                                : spot_pointer(judging->spots, spot);
+    return (struct node){spot->json, spot->field, spot->item, pointer, spot, 0};
 }
 
 struct node node_root(struct judging *judging)

@@ -37,7 +37,7 @@ static void begin(struct judging *judging, const struct node *items, size_t dept
 {
     struct trail *trail = &judging->trail;
     trail->number = ++judging->records;
-    trail_know(trail, 0, node_root(judging).spot);
+    trail_know(trail, 0, judging->root != NULL ? judging->root : node_root(judging).spot);
     for (size_t i = 0; i < depth; i++)
         trail_know(trail, i + 1, items[i].spot);
     trail->start = depth + 1;
@@ -141,7 +141,7 @@ static void copy_finding(struct memory *memory, struct finding *to)
 static void recall_reads(struct judging *judging, const struct kept_finding *kept)
 {
     struct record *record = &judging->record;
-    record->reads = arena_array(judging->arena, kept->read_count + 1, sizeof(struct spot *));
+    record->reads = arena_room(judging->arena, kept->read_count + 1, sizeof(struct spot *));
     record->read_count = record->reads == NULL ? 0 : kept->read_count;
     for (size_t i = 0; i < record->read_count; i++)
         record->reads[i] = judging->trail.known[kept->reads[i]];
@@ -150,7 +150,7 @@ static void recall_reads(struct judging *judging, const struct kept_finding *kep
 static void recall_told(struct judging *judging, const struct kept_finding *kept,
                         struct finding *finding)
 {
-    *finding = kept->finding; /* where and which item is for the caller to say */
+    *finding = kept->finding;
     finding->kept = kept->json;
     judging->record = (struct record){0};
     recall_reads(judging, kept);
@@ -166,34 +166,52 @@ static void recall_told(struct judging *judging, const struct kept_finding *kept
     verdict_asks(finding, judging);
 }
 
-static void recall_outcome(const struct kept_finding *kept, struct finding *finding)
+enum outcome recall_outcome(const struct kept_finding *kept)
 {
-    finding->outcome = kept->finding.outcome;
-    finding->met = kept->finding.met;
-    finding->why = kept->finding.why;
-    finding->measured = kept->finding.measured;
+    return kept->finding.outcome;
 }
 
-bool recall_finding(struct judging *judging, const struct rule *rule, struct walk *walk,
-                    struct finding *finding)
+void recall_touch(struct judging *judging)
+{
+    struct trail *trail = &judging->trail;
+    for (size_t i = 0; trail->touch != 0 && i < trail->count; i++) {
+        struct spot *to = trail->known[trail->start + i];
+        if (trail->asked[i]->kind == STEP_FOLLOW)
+            trail_touch_referred(trail, trail->known[trail->asked[i]->from], to);
+        else
+            trail_touch(trail, to);
+    }
+}
+
+void recall_tell(struct judging *judging, const struct kept_finding *kept, struct finding *finding)
+{
+    const struct finding *of = &kept->finding;
+    if (judging->wanted == WANTED_OUTCOMES)
+        *finding = (struct finding){.rule = of->rule,
+                                    .title = of->title,
+                                    .stage = of->stage,
+                                    .outcome = of->outcome,
+                                    .met = of->met,
+                                    .why = of->why,
+                                    .measured = of->measured};
+    else
+        recall_told(judging, kept, finding);
+}
+
+const struct kept_finding *recall_finding(struct judging *judging, const struct rule *rule,
+                                          const struct walk *walk)
 {
     struct memory *memory = memory_of(judging);
     if (memory == NULL)
-        return false;
+        return NULL;
     begin(judging, walk->items, walk->depth);
     const struct kept_finding *kept = memory_find(
         memory, (struct memory_key){.of = rule, .stage = recall_stage(judging)}, judging->spots,
         &judging->trail, &judging->book->fields);
-    if (kept == NULL || !recall_charge(judging, &kept->charge)) {
-        start_noting(judging);
-        return false;
-    }
-    const bool counted = kept->finding.outcome == OUTCOME_NOT_APPLICABLE;
-    if (judging->wanted == WANTED_OUTCOMES || (judging->wanted == WANTED_APPLYING && counted))
-        recall_outcome(kept, finding);
-    else
-        recall_told(judging, kept, finding);
-    return true;
+    if (kept != NULL && recall_charge(judging, &kept->charge))
+        return kept;
+    start_noting(judging);
+    return NULL;
 }
 
 /* The spots of the facts read, among those known. */
@@ -262,6 +280,7 @@ bool recall_call(struct judging *judging, struct call *call, enum sandbox_stop *
         start_noting(judging);
         return false;
     }
+    recall_touch(judging);
     *stop = kept->stop;
     call->text = kept->text;
     if (kept->stop == SANDBOX_DONE)

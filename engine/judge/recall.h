@@ -16,10 +16,19 @@ unsigned recall_stage(const struct judging *judging);
  * judged, and stopped. */
 bool recall_charge(struct judging *judging, const struct charge *charge);
 
-/* The finding of the rule for what is being judged: all but rule, title, stage, where and
- * item, which are set already. */
-bool recall_finding(struct judging *judging, const struct rule *rule, struct walk *walk,
-                    struct finding *finding);
+/* What the rule finds of what the walk has come to, its cost charged; NULL when that is not
+ * known. */
+struct kept_finding;
+const struct kept_finding *recall_finding(struct judging *judging, const struct rule *rule,
+                                          const struct walk *walk);
+enum outcome recall_outcome(const struct kept_finding *kept);
+
+/* What it rests on is touched, for a survey. */
+void recall_touch(struct judging *judging);
+
+/* Fills the finding, as far as it is wanted: all but where and which item, which is for the
+ * caller to say. */
+void recall_tell(struct judging *judging, const struct kept_finding *kept, struct finding *finding);
 void recall_keep_finding(struct judging *judging, const struct rule *rule,
                          const struct finding *finding);
 

@@ -53,9 +53,11 @@ struct rule {
     int applies, judge, mend_function;         /* registry references */
     const struct reads *reads;                 /* all that it may read (reads.h) */
     const char *mend, *caution;
-    const char *cause; /* not met, told together with the others of this cause; or NULL */
-    bool advice;       /* not met, it warns: nobody has to do it */
-    bool asks_only;    /* is met or stays open: it asks for facts others need */
+    const char *cause;         /* not met, told together with the others of this cause; or NULL */
+    bool advice;               /* not met, it warns: nobody has to do it */
+    bool asks_only;            /* is met or stays open: it asks for facts others need */
+    const struct law_gap *gap; /* of the place's law, that bears on it; or NULL */
+    const struct drop *drop;   /* by whom it is dropped; or NULL */
     const char *file;
     int line;
     struct rule *next;
@@ -139,7 +141,7 @@ struct rulebook {
     struct memory *memory;    /* of what was judged (memory.h), or NULL */
     struct survey *survey;    /* and of the last job (survey.h), or NULL */
     size_t judged;            /* jobs so far */
-    size_t finding_count;     /* of the last one */
+    size_t finding_count;     /* to make room for in the next one */
     struct sources sources;   /* the files loaded, the profile's not included */
 };
 

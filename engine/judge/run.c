@@ -7,12 +7,11 @@
 
 #include <string.h>
 
-struct finding *run_blank_finding(struct run *run)
+struct finding *run_room_for_finding(struct run *run)
 {
     struct result *result = run->result;
     if (result->finding_count == run->capacity) {
-        /* As many as the job before had: batches are of houses much alike. Of the first, more
-         * than most houses have: what is not used is never touched. */
+        /* Of the first job, more than most houses have: what is not used is never touched. */
         const struct rulebook *book = run->judging.book;
         const size_t before = book->finding_count > 0 ? book->finding_count + 1
                                                       : 4 * book->rule_count;
@@ -25,8 +24,14 @@ struct finding *run_blank_finding(struct run *run)
         result->findings = findings;
         run->capacity = capacity;
     }
-    struct finding *finding = &result->findings[result->finding_count++];
-    *finding = (struct finding){0}; /* one that was there, judged again, leaves no trace */
+    return &result->findings[result->finding_count++];
+}
+
+struct finding *run_blank_finding(struct run *run)
+{
+    struct finding *finding = run_room_for_finding(run);
+    if (finding != NULL)
+        *finding = (struct finding){0};
     return finding;
 }
 
@@ -44,8 +49,10 @@ struct finding *run_finding(struct run *run)
 /* "deck" of "deck.gap". */
 static bool is_same_topic(const char *a, const char *b)
 {
+    if (a == b)
+        return true;
     const size_t length = strcspn(a, ".");
-    return a == b || (strncmp(a, b, length) == 0 && (b[length] == '.' || b[length] == '\0'));
+    return strncmp(a, b, length) == 0 && (b[length] == '.' || b[length] == '\0');
 }
 
 static void count_left_out(struct run *run, const char *rule)
@@ -69,15 +76,20 @@ static void count_left_out(struct run *run, const char *rule)
     result->left_out[result->left_out_count++] = (struct left_out){rule, 1};
 }
 
+void run_count(struct run *run)
+{
+    if (run->only_stage >= 0 && run->only_stage != (int)run->rule->stage)
+        return;
+    run->result->counts[OUTCOME_NOT_APPLICABLE]++;
+    count_left_out(run, run->rule->id);
+}
+
 bool run_keeps(struct run *run, const struct finding *finding)
 {
-    if (finding->outcome != OUTCOME_NOT_APPLICABLE || run->result->wanted < WANTED_APPLYING)
+    if (!run_only_counts(run, finding->outcome))
         return true;
     run->result->finding_count--;
-    if (run->only_stage < 0 || run->only_stage == (int)finding->stage) {
-        run->result->counts[OUTCOME_NOT_APPLICABLE]++;
-        count_left_out(run, finding->rule);
-    }
+    run_count(run);
     return false;
 }
 

@@ -11,13 +11,14 @@ struct run {
     struct judging judging;
     struct result *result;
     const struct rule *rule;
-    size_t rule_number;        /* by id */
-    const struct law_gap *gap; /* of the place's law, that bears on the rule; or NULL */
-    int only_stage; /* findings of others that are met or do not apply are left out; or -1 */
+    size_t rule_number; /* by id */
+    int only_stage;     /* findings of others that are met or do not apply are left out; or -1 */
     size_t capacity, left_out_capacity;
 };
 
-/* A new finding: blank, or of the rule being judged. NULL when out of memory. */
+/* A new finding: to be filled whole; blank; or of the rule being judged. NULL when out of
+ * memory. */
+struct finding *run_room_for_finding(struct run *run);
 struct finding *run_blank_finding(struct run *run);
 struct finding *run_finding(struct run *run);
 
@@ -29,8 +30,17 @@ struct part {
     enum stage stage;
 };
 
-/* The last finding added is all there is to be of it: one that does not apply may be wanted
- * as a count only, and is then taken away. False when it was. */
+/* Of what does not apply no more may be wanted than how many. */
+static inline bool run_only_counts(const struct run *run, enum outcome outcome)
+{
+    return outcome == OUTCOME_NOT_APPLICABLE && run->result->wanted >= WANTED_APPLYING;
+}
+
+/* The rule being judged does not apply, and is counted. */
+void run_count(struct run *run);
+
+/* The last finding added, of the rule being judged, is all there is to be of it: one that is
+ * only counted is taken away. False when it was. */
 bool run_keeps(struct run *run, const struct finding *finding);
 
 /* What is said of a rule or part that stopped: one that others left nothing did not err. */

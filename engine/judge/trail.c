@@ -6,10 +6,8 @@ static bool is_same_step(const struct step *a, const struct step *b)
            && a->field == b->field;
 }
 
-unsigned trail_step(struct trail *trail, struct step step, struct spot *to)
+unsigned trail_note(struct trail *trail, struct step step, struct spot *to)
 {
-    if (!trail->on)
-        return 0;
     /* No step led to a spot before it was known. */
     const size_t first = to == NULL || to->known_by != trail->number ? trail->count
                          : to->known_as < trail->start               ? 0

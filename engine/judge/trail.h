@@ -35,6 +35,7 @@ struct trail {
     struct spot nowhere; /* where a reference leads that names nothing */
     struct step steps[TRAIL_MOST];
     struct spot *known[TRAIL_MOST];
+    const struct step *asked[TRAIL_MOST]; /* what led there, of one that was found (memory.h) */
     size_t touch; /* of a survey: the number of what is being judged; 0: nobody asks */
     bool slipped; /* it rests on more than the places touched */
     size_t touched_count;
@@ -80,8 +81,14 @@ static inline size_t trail_is(const struct trail *trail, size_t index, const str
     return spot->known_by == trail->number && spot->known_as < index ? spot->known_as + 1 : 0;
 }
 
-/* Notes a step, once, if steps are noted. Returns which of the known spots it leads to. */
-unsigned trail_step(struct trail *trail, struct step step, struct spot *to);
+/* Notes a step, once. Returns which of the known spots it leads to. */
+unsigned trail_note(struct trail *trail, struct step step, struct spot *to);
+
+/* The same if steps are noted; else 0. */
+static inline unsigned trail_step(struct trail *trail, struct step step, struct spot *to)
+{
+    return trail->on ? trail_note(trail, step, to) : 0;
+}
 
 /* Which of the known spots has this very pointer; -1: none. */
 int trail_known(const struct trail *trail, const char *pointer);

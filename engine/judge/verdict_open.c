@@ -5,6 +5,7 @@
 #include "job/stage.h"
 #include "judge/verdict_parts.h"
 
+#include <stdint.h>
 #include <string.h>
 
 /* The pointer of the missing fact, or of what a roof laid out from its footprint
@@ -17,6 +18,8 @@ static const char *asked_for(const struct judging *judging, const struct field *
     const char *asked = shop_asks(judging->job, missing, judging->arena);
     if (asked == NULL)
         asked = lay_out_asks(judging->job, fields, missing, judging->arena);
+    if (asked == missing)
+        return missing;
     const struct field *instead = asked == NULL ? NULL : path_field(fields, asked);
     if (instead == NULL)
         return missing;
@@ -30,22 +33,31 @@ static bool is_known_later(const struct field *field, enum stage reached)
     return field->stage > reached;
 }
 
+static const char *says_lacking(struct arena *arena, const char *lacks, const char *ask)
+{
+    static const char START[] = "The job does not say ";
+    const size_t start = sizeof(START) - 1, what = strlen(lacks), size = strlen(ask) + 1;
+    char *says = arena_room(arena, start + what + 2 + size, 1);
+    if (says == NULL)
+        return NULL;
+    memcpy(says, START, start);
+    memcpy(says + start, lacks, what);
+    memcpy(says + start + what, ": ", 2);
+    memcpy(says + start + what + 2, ask, size);
+    return says;
+}
+
 static const struct lacking *lacking_of(struct judging *judging)
 {
     const struct record *record = &judging->record;
     const char *missing = record->missing_pointer;
-    size_t place = 0;
-    for (const char *c = missing; *c != '\0'; c++)
-        place = place * 31 + (unsigned char)*c;
-    struct lacking *lacking = &judging->lacking[place % LACKING_KEPT];
-    if (lacking->missing != NULL && lacking->field == record->missing
-        && strcmp(lacking->missing, missing) == 0)
+    struct lacking *lacking = &judging->lacking[(uintptr_t)missing / 16 % LACKING_KEPT];
+    if (lacking->missing == missing && lacking->field == record->missing)
         return lacking;
     const struct field *asked = record->missing;
     const char *lacks = asked_for(judging, &asked);
-    *lacking = (struct lacking){
-        missing, record->missing, lacks, asked,
-        arena_format(judging->arena, "The job does not say %s: %s", lacks, asked->ask)};
+    *lacking = (struct lacking){missing, record->missing, lacks, asked,
+                                says_lacking(judging->arena, lacks, asked->ask)};
     return lacking;
 }
 

@@ -48,7 +48,7 @@ static struct read read_of(struct judging *judging, struct spot *spot)
 void verdict_take_reads(struct finding *finding, struct judging *judging)
 {
     const struct record *record = &judging->record;
-    struct read *reads = arena_array(judging->arena, record->read_count + 1, sizeof(*reads));
+    struct read *reads = arena_room(judging->arena, record->read_count + 1, sizeof(*reads));
     if (reads == NULL)
         return;
     for (size_t i = 0; i < record->read_count; i++)
