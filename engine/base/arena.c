@@ -1,8 +1,9 @@
 #include "base/arena.h"
 
+#include "base/format.h"
+
 #include <stdarg.h>
 #include <stdint.h>
-#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -103,7 +104,7 @@ char *arena_format(struct arena *arena, const char *format, ...)
     char brief[256];
     va_list args;
     va_start(args, format);
-    const int length = vsnprintf(brief, sizeof(brief), format, args);
+    const int length = format_list(brief, sizeof(brief), format, args);
     va_end(args);
     if (length >= 0 && (size_t)length < sizeof(brief))
         return arena_copy_n(arena, brief, (size_t)length);
@@ -113,7 +114,7 @@ char *arena_format(struct arena *arena, const char *format, ...)
         return NULL;
     }
     va_start(args, format);
-    vsnprintf(text, (size_t)length + 1, format, args);
+    format_list(text, (size_t)length + 1, format, args);
     va_end(args);
     return text;
 }

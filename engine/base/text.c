@@ -1,9 +1,10 @@
 #include "base/text.h"
 
+#include "base/format.h"
+
 #include <ctype.h>
 #include <stdarg.h>
 #include <stdint.h>
-#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -83,13 +84,13 @@ void text_addf(struct text *text, const char *format, ...)
     const bool open = !text->failed && text->bytes != NULL;
     const size_t room = open ? text->capacity - text->length : 0;
     va_start(args, format);
-    const int length = vsnprintf(open ? text->bytes + text->length : NULL, room, format, args);
+    const int length = format_list(open ? text->bytes + text->length : NULL, room, format, args);
     va_end(args);
     if (length >= 0 && (size_t)length < room) {
         text->length += (size_t)length;
         return;
     }
-    /* vsnprintf has written what fitted: take it back, in case there is no more room. */
+    /* It has written what fitted: take it back, in case there is no more room. */
     if (open)
         text->bytes[text->length] = '\0';
     if (length < 0 || !text_reserve(text, (size_t)length)) {
@@ -97,7 +98,7 @@ void text_addf(struct text *text, const char *format, ...)
         return;
     }
     va_start(args, format);
-    vsnprintf(text->bytes + text->length, (size_t)length + 1, format, args);
+    format_list(text->bytes + text->length, (size_t)length + 1, format, args);
     va_end(args);
     text->length += (size_t)length;
 }

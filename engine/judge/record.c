@@ -1,10 +1,10 @@
 /* record.c - what is recorded while a rule judges: the facts read, and the arithmetic
  * behind a finding, a line each. */
+#include "base/format.h"
 #include "judge/judge.h"
 #include "judge/judging.h"
 
 #include <stdarg.h>
-#include <stdio.h>
 #include <string.h>
 
 /* Each spot knows the record that read it last; a record that others came between looks
@@ -83,7 +83,7 @@ void record_work_line(struct judging *judging, const char *format, ...)
     char line[LINE_LONGEST];
     va_list args;
     va_start(args, format);
-    vsnprintf(line, sizeof(line), format, args);
+    format_list(line, sizeof(line), format, args);
     va_end(args);
     keep_line(judging, line);
 }
@@ -93,7 +93,7 @@ void record_work(lua_State *lua, const char *format, ...)
     char line[LINE_LONGEST];
     va_list args;
     va_start(args, format);
-    vsnprintf(line, sizeof(line), format, args);
+    format_list(line, sizeof(line), format, args);
     va_end(args);
     sandbox_charge(lua, TEXT_STEPS);
     bind_charge_output(lua, strlen(line));

@@ -1,12 +1,12 @@
 #include "report/report.h"
 
+#include "base/format.h"
 #include "include/eavemark.h"
 #include "judge/written.h"
 #include "report/json_out.h"
 #include "report/value_words.h"
 
 #include <stdint.h>
-#include <stdio.h>
 #include <string.h>
 
 /* Facts that the line has told of: one is read by many rules, and then copied from where it
@@ -214,7 +214,7 @@ static void add_findings(struct json_out *out, const struct result *result, bool
 
 static void topic_of(const char *rule, char topic[80])
 {
-    snprintf(topic, 80, "%.*s", (int)strcspn(rule, "."), rule);
+    format_to(topic, 80, "%.*s", (int)strcspn(rule, "."), rule);
 }
 
 /* "deck": 4 ... findings that do not apply, counted by topic. */

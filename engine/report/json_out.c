@@ -1,5 +1,6 @@
 #include "report/json_out.h"
 
+#include "base/format.h"
 #include "base/number.h"
 #include "base/utf8.h"
 
@@ -271,9 +272,9 @@ void json_out_number(struct json_out *out, const char *key, double number)
     char written[40];
     begin(out, key);
     if (!isfinite(number))
-        snprintf(written, sizeof(written), "null");
+        format_to(written, sizeof(written), "null");
     else if (fabs(number) < 1e9 && number == (double)(int)number)
-        snprintf(written, sizeof(written), "%d", (int)number);
+        format_to(written, sizeof(written), "%d", (int)number);
     else
         write_double(number, written);
     text_add(out->text, written);

@@ -2,12 +2,14 @@
 #include "base/arena.h"
 #include "base/date.h"
 #include "base/file.h"
+#include "base/format.h"
 #include "base/nearest.h"
 #include "base/number.h"
 #include "base/problem.h"
 #include "base/text.h"
 #include "base/utf8.h"
 
+#include <limits.h>
 #include <setjmp.h>
 #include <stdarg.h>
 #include <stddef.h>
@@ -125,7 +127,37 @@ static void text_grows_and_stays_terminated(void **state)
     assert_null(text.bytes);
 }
 
-/* The Unicode standard, table 3-7 (well-formed UTF-8 byte sequences). */
+/* The same letters and the same length, in any room; what is not put together by hand too. */
+#define assert_as_printf(...)                                                \
+    do {                                                                     \
+        char expected[400], given[400];                                      \
+        const int whole = snprintf(expected, sizeof(expected), __VA_ARGS__); \
+        for (size_t room = 1; room <= (size_t)whole + 3; room++) {           \
+            memset(given, '#', sizeof(given));                               \
+            snprintf(expected, room, __VA_ARGS__);                           \
+            assert_int_equal(format_to(given, room, __VA_ARGS__), whole);    \
+            assert_string_equal(given, expected);                            \
+            assert_int_equal(given[room], '#');                              \
+        }                                                                    \
+        assert_int_equal(format_to(NULL, 0, __VA_ARGS__), whole);            \
+    } while (0)
+
+static void formats_say_what_printf_says(void **state)
+{
+    (void)state;
+    /* Not known to the compiler, which would put them together itself. */
+    const char *volatile some = "some words", *volatile none = "";
+    volatile int few = 4, many = 400, all = -1, nothing = 0;
+    assert_as_printf("%s and 100 %%: %s%s.", some, none, some);
+    assert_as_printf("[%.*s|%.*s|%.*s|%.*s]", few, some, many, some, all, some, nothing, some);
+    assert_as_printf("%d %d %d %d %d", 0, 7, -7, INT_MAX, INT_MIN);
+    assert_as_printf("%ld %ld %lu", LONG_MAX, LONG_MIN, ULONG_MAX);
+    assert_as_printf("%zu of %zu", (size_t)0, SIZE_MAX);
+    assert_as_printf("%s: %g of %s", some, 0.5, some);
+    assert_as_printf("%s %03d %5s %.3s %c %x %lld", some, few, some, some, 'c', 255u, -1ll);
+    assert_as_printf("%s", none);
+}
+
 /* Around what is written at once, and around where a text must grow: nothing is lost. */
 static void formatted_words_of_any_length_are_whole(void **state)
 {
@@ -148,6 +180,7 @@ static void formatted_words_of_any_length_are_whole(void **state)
     arena_free(&arena);
 }
 
+/* The Unicode standard, table 3-7 (well-formed UTF-8 byte sequences). */
 static void utf8_follows_the_table_of_the_standard(void **state)
 {
     (void)state;
@@ -379,6 +412,7 @@ int main(void)
         cmocka_unit_test(arena_copies_and_formats),
         cmocka_unit_test(text_is_trimmed_and_spaced),
         cmocka_unit_test(text_grows_and_stays_terminated),
+        cmocka_unit_test(formats_say_what_printf_says),
         cmocka_unit_test(formatted_words_of_any_length_are_whole),
         cmocka_unit_test(utf8_follows_the_table_of_the_standard),
         cmocka_unit_test(utf8_printable_moves_no_cursor),
