@@ -43,7 +43,8 @@ eavemark_result *inner_check(eavemark *handle, const struct eavemark_request *re
     /* Before any law is loaded, so that a result which holds problems only is undone in one
      * way. */
     handle->laws.holders++;
-    cJSON *job = request_job_into(request, &result->tree, &checked->problems);
+    cJSON *job = request_job_into(request, laws_likely(&handle->laws), &result->tree,
+                                  &checked->problems);
     checked->result.wanted = WANTED[request->wanted];
     if (job != NULL)
         check_job(&handle->laws, job, &overrides, request->name, checked);

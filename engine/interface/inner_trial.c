@@ -135,7 +135,7 @@ enum eavemark_status inner_trial_job(eavemark_trial *trial, const struct eavemar
         return EAVEMARK_UNUSABLE;
     for (int side = 0; side < 2; side++)
         handle_make_room(trial->laws[side].handle);
-    job = request_job_into(request, &arena, &said);
+    job = request_job_into(request, NULL, &arena, &said);
     /* Judging fills in what follows from the law: the other law must not read it. */
     copy = job == NULL ? NULL : tree_copy(&arena, job);
     if (copy != NULL) {

@@ -18,15 +18,16 @@ struct overrides request_overrides(const struct eavemark_request *request)
 
 cJSON *request_job(const struct eavemark_request *request, struct problems *problems)
 {
-    return request_job_into(request, NULL, problems);
+    return request_job_into(request, NULL, NULL, problems);
 }
 
-cJSON *request_job_into(const struct eavemark_request *request, struct arena *into,
-                        struct problems *problems)
+cJSON *request_job_into(const struct eavemark_request *request, const struct fields *likely,
+                        struct arena *into, struct problems *problems)
 {
     cJSON *job = NULL;
     if (request->text != NULL)
-        json_read_into(&job, into, request->text, request->length, request->name, problems);
+        json_read_likely(&job, likely, into, request->text, request->length, request->name,
+                         problems);
     else
         json_read_file(&job, request->name, problems);
     return job;

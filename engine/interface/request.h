@@ -16,9 +16,10 @@ struct overrides request_overrides(const struct eavemark_request *request);
 /* The job as text or from its file, the caller's to delete; NULL with problems. */
 cJSON *request_job(const struct eavemark_request *request, struct problems *problems);
 
-/* The same, in that arena where it came as text, so that tree_free frees it (json_read_into). */
-cJSON *request_job_into(const struct eavemark_request *request, struct arena *into,
-                        struct problems *problems);
+/* The same, in that arena where it came as text, so that tree_free frees it (json_read_into);
+ * likely: as of json_read_likely, to be there as long as the job. */
+cJSON *request_job_into(const struct eavemark_request *request, const struct fields *likely,
+                        struct arena *into, struct problems *problems);
 
 /* The day that --date names; 0 for none (NULL), or for one that is no day (a problem). */
 long request_day(const char *date, struct problems *problems);

@@ -300,6 +300,7 @@ static struct field *copy_spec(struct fields *fields, const char *path, const ch
 static void link_child(struct field *parent, struct field *child)
 {
     child->parent = parent;
+    child->length = strlen(child->name);
     if (child->answer == NULL)
         child->answer = parent->answer;
     if (parent->last_child == NULL)

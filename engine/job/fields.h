@@ -45,6 +45,7 @@ enum habit {
 
 struct field {
     const char *name; /* last part of the path, without [] */
+    size_t length;    /* of the name */
     const char *path; /* "roof.slopes[].pitch" */
     enum field_type type;
     const char *unit;         /* "in", "ft", "sqft" ... or NULL */

@@ -17,13 +17,19 @@ int json_read(cJSON **out, const char *text, size_t length, const char *file,
 int json_read_into(cJSON **out, struct arena *into, const char *text, size_t length,
                    const char *file, struct problems *problems)
 {
+    return json_read_likely(out, NULL, into, text, length, file, problems);
+}
+
+int json_read_likely(cJSON **out, const struct fields *likely, struct arena *into, const char *text,
+                     size_t length, const char *file, struct problems *problems)
+{
     *out = NULL;
     if (length > JSON_LARGEST) {
         problem_at_line(problems, PROBLEM_JOB, file, 0, 0,
                         "is larger than %d bytes; a job is about 5 KB", JSON_LARGEST);
         return -1;
     }
-    *out = scan_text(text, length, file, into, problems);
+    *out = scan_text(text, length, file, into == NULL ? NULL : likely, into, problems);
     return *out == NULL ? -1 : 0;
 }
 

@@ -13,6 +13,7 @@
 #include "base/arena.h"
 #include "base/file.h"
 #include "base/problem.h"
+#include "job/fields.h"
 
 #include <cjson/cJSON.h>
 #include <stdbool.h>
@@ -36,6 +37,11 @@ int json_read(cJSON **out, const char *text, size_t length, const char *file,
  * frees it. Quicker than cJSON's own. */
 int json_read_into(cJSON **out, struct arena *into, const char *text, size_t length,
                    const char *file, struct problems *problems);
+
+/* The same of a job that is probably held against this catalogue (NULL: none is likely): read
+ * more quickly then, and its members' fields are noted. What it says does not hang on it. */
+int json_read_likely(cJSON **out, const struct fields *likely, struct arena *into, const char *text,
+                     size_t length, const char *file, struct problems *problems);
 
 /* Gives an object this member, in the place of one of that name if there is
  * one. Takes the value over. False when out of memory (a NULL value is taken

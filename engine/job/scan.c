@@ -28,6 +28,10 @@ static int column_of(const struct scan *scan, size_t at)
  * follows. */
 bool scan_counts(struct scan *scan)
 {
+    if (scan->likely != NULL) {
+        scan_again(scan);
+        return false;
+    }
     scan->found++;
     if (scan->found < JSON_MOST_PROBLEMS)
         return true;
@@ -152,9 +156,13 @@ static void open_level(struct scan *scan, bool object)
         scan->stopped = true;
         return;
     }
+    const struct field *const field = scan_known_field(scan);
     cJSON *node = scan_tree_level(scan, object);
-    scan->levels[scan->depth++] = (struct scan_level){
-        .object = object, .line = scan->line, .first_key = scan->key_count, .node = node};
+    scan->levels[scan->depth++] = (struct scan_level){.object = object,
+                                                      .line = scan->line,
+                                                      .first_key = scan->key_count,
+                                                      .node = node,
+                                                      .field = field};
     scan->expect = object ? SCAN_FIRST_KEY : SCAN_FIRST_ITEM;
     scan->at++;
 }
@@ -227,6 +235,8 @@ static void scan_next(struct scan *scan)
         return;
     case SCAN_FIRST_KEY:
     case SCAN_NEXT_KEY:
+        if (c == '"' && scan_known_members(scan))
+            return;
         if (c == '"')
             read_key(scan);
         else if (c == '}' && scan->expect == SCAN_FIRST_KEY)
@@ -297,21 +307,26 @@ static void read_mark(struct scan *scan)
     }
 }
 
-/* What the tree is to hold of the text lies in its arena. */
+/* What the tree is to hold of the text lies in its arena. Zeroes follow it, so that plain values
+ * are read without a look where it ends. */
 static bool copy_text(struct scan *scan)
 {
-    scan->copy = arena_copy_n(scan->into, scan->text, scan->length);
-    if (scan->copy == NULL)
+    enum { ZEROES = 8 };
+    scan->copy = arena_room(scan->into, scan->length + ZEROES, 1);
+    if (scan->copy == NULL) {
         scan_out_of_memory(scan);
-    else
-        scan->text = scan->copy;
-    return scan->copy != NULL;
+        return false;
+    }
+    memcpy(scan->copy, scan->text, scan->length);
+    memset(scan->copy + scan->length, 0, ZEROES);
+    scan->text = scan->copy;
+    return true;
 }
 
 /* Reports everything wrong that does not make the rest unreadable: bad escapes, numbers
  * and repeated keys do not stop it. */
-cJSON *scan_text(const char *text, size_t length, const char *file, struct arena *into,
-                 struct problems *problems)
+cJSON *scan_text(const char *text, size_t length, const char *file, const struct fields *likely,
+                 struct arena *into, struct problems *problems)
 {
     struct scan scan = {.text = text,
                         .length = length,
@@ -319,7 +334,8 @@ cJSON *scan_text(const char *text, size_t length, const char *file, struct arena
                         .file = file,
                         .problems = problems,
                         .expect = SCAN_VALUE,
-                        .into = into};
+                        .into = into,
+                        .likely = likely};
     if (into != NULL && !copy_text(&scan))
         return NULL;
     read_mark(&scan);
@@ -333,6 +349,10 @@ cJSON *scan_text(const char *text, size_t length, const char *file, struct arena
         report_cut_short(&scan);
     free(scan.keys);
     arena_free(&scan.arena);
+    if (scan.found == 0 && scan.again)
+        return scan_text(text, length, file, NULL, into, problems);
+    if (scan.found == 0 && likely != NULL && !scan.spoken)
+        tree_note_all(scan.tree, likely);
     if (scan.found == 0)
         return scan.tree;
     tree_free(scan.tree);

@@ -4,7 +4,8 @@
  * One pass over the text with an explicit stack of JSON_DEEPEST levels: no
  * recursion, whatever the text. A slip inside a text or a number is reported
  * and the scan goes on; a slip of structure ends it. scan.c is the grammar,
- * scan_token.c texts and numbers, scan_keys.c repeated keys, scan_tree.c the tree.
+ * scan_token.c texts and numbers, scan_keys.c repeated keys, scan_known.c keys of a catalogue,
+ * scan_tree.c the tree.
  */
 #ifndef EAVEMARK_JOB_SCAN_H
 #define EAVEMARK_JOB_SCAN_H
@@ -12,7 +13,9 @@
 #include "base/arena.h"
 #include "base/problem.h"
 #include "job/json.h"
+#include "job/tree.h"
 
+#include <limits.h>
 #include <stdbool.h>
 #include <stddef.h>
 #include <stdint.h>
@@ -26,14 +29,20 @@ struct scan_key {
     int first_line; /* of the same key given before; 0 when it was not */
 };
 
+enum { SCAN_KNOWN_MOST = 256 }; /* fields of one object */
+
 struct scan_level {
-    bool object;      /* else a list */
-    bool twice;       /* of an object: a key was given again */
-    int line;         /* where it was opened */
-    size_t first_key; /* of an object: its first in scan.keys */
-    size_t item;      /* of a list: the item being read, from 0 */
-    uint64_t seen[4]; /* of an object: a bit for what its keys look like */
-    cJSON *node;      /* its own; NULL once a problem was found */
+    bool object;               /* else a list */
+    bool twice;                /* of an object: a key was given again */
+    int line;                  /* where it was opened */
+    size_t first_key;          /* of an object: its first in scan.keys */
+    size_t item;               /* of a list: the item being read, from 0 */
+    uint64_t seen[4];          /* of an object: a bit for what its keys look like */
+    cJSON *node;               /* its own; NULL once a problem was found */
+    const struct field *field; /* whose members an object's are, or those of a list's items; NULL:
+                                  of no field */
+    const struct field *last;  /* of an object: its member found last */
+    uint64_t given[SCAN_KNOWN_MOST / 64]; /* and a bit for each found, by its index */
 };
 
 enum scan_expect {
@@ -64,14 +73,21 @@ struct scan {
     struct arena arena;
     struct arena *into; /* that the tree lies in; NULL: it is cJSON's own */
     char *copy;         /* of the text, in that arena: the tree's texts and keys lie in it */
+    const struct fields *likely; /* that the job is probably held against; NULL: none */
+    bool again;                  /* to be scanned without it */
+    bool spoken;                 /* not all figures are numbers, or not all members noted */
+    char *known;                 /* the key read last, when it is one of a field: in the copy */
+    const struct field *field;   /* that it is; NULL for another */
+    struct tree_node *nodes;     /* room for so many more in that arena */
+    size_t node_count;
     cJSON *tree;
 };
 
 /* Scans the whole text and gives the tree: NULL when any problems were added, or memory ran
  * out (one of them says so). It lies in the arena `into` (tree.h), or, that being NULL, is
- * to be freed with cJSON_Delete. */
-cJSON *scan_text(const char *text, size_t length, const char *file, struct arena *into,
-                 struct problems *problems);
+ * to be freed with cJSON_Delete. likely: as of json_read_likely; NULL without an arena. */
+cJSON *scan_text(const char *text, size_t length, const char *file, const struct fields *likely,
+                 struct arena *into, struct problems *problems);
 
 /* For the parts of the scanner among themselves. ---------------------------- */
 
@@ -110,8 +126,45 @@ void scan_tree_number(struct scan *scan, double value);
 void scan_tree_word(struct scan *scan, char first);
 void scan_tree_text(struct scan *scan, size_t from, size_t to);
 
+/* A node of this type in room of the scan's arena; NULL when out of memory, which ends the
+ * scan. */
+cJSON *scan_tree_node(struct scan *scan, int type);
+
+/* Writes a number into its node. */
+static inline void scan_tree_write(cJSON *node, double value)
+{
+    /* -0 is 0: a rule that divides must not meet the other one. */
+    node->valuedouble = value == 0 ? 0 : value;
+    node->valueint = value >= INT_MAX ? INT_MAX : value <= INT_MIN ? INT_MIN : (int)value;
+}
+
 /* Notes the key between the bytes from and to (quotes left out). */
 void scan_key_add(struct scan *scan, size_t from, size_t to, bool sound);
+
+/* Reads the members that come next in the innermost object, the first of whose quotes is next, as
+ * long as their keys are fields of it. The last may be read in part. False when there is none:
+ * nothing is read then. */
+bool scan_known_members(struct scan *scan);
+
+/* The field of what stands at the current place; NULL: of none that is known. */
+static inline const struct field *scan_field(const struct scan *scan)
+{
+    if (scan->depth == 0)
+        return scan->likely == NULL ? NULL : scan->likely->root;
+    const struct scan_level *level = &scan->levels[scan->depth - 1];
+    return level->object ? scan->field : level->field;
+}
+
+/* The same for an object or list that opens there; none if it has more fields than are kept
+ * apart. */
+const struct field *scan_known_field(struct scan *scan);
+
+/* Ends a scan that a catalogue was likely for: what is out of the common is left to one
+ * without. */
+static inline void scan_again(struct scan *scan)
+{
+    scan->again = scan->stopped = true;
+}
 
 /* Reports the repeated keys of the innermost object and forgets its keys. */
 void scan_keys_close(struct scan *scan);

@@ -113,9 +113,16 @@ void scan_key_add(struct scan *scan, size_t from, size_t to, bool sound)
 {
     struct scan_key key = {
         .text = scan->text + from, .length = to - from, .at = from, .line = scan->line};
+    const bool escaped = memchr(key.text, '\\', key.length) != NULL;
+    /* Decoded it may be the name of a field, which only those without escapes are held
+     * against. */
+    if (escaped && scan->likely != NULL) {
+        scan_again(scan);
+        return;
+    }
     /* Most keys hold no escape: they are taken as they stand in the job's text. An unsound one
      * is compared as it is written. */
-    if (sound && memchr(key.text, '\\', key.length) != NULL)
+    if (sound && escaped)
         key.text = scan_decode(scan, key.text, &key.length);
     if (key.text == NULL || !keys_grow(scan)) {
         scan_out_of_memory(scan);

@@ -1,6 +1,7 @@
 #include "job/scan.h"
 
 #include "base/utf8.h"
+#include "job/scan_plain.h"
 
 #include <ctype.h>
 #include <float.h>
@@ -108,33 +109,12 @@ static bool scan_character(struct scan *scan)
     return c >= 0x20;
 }
 
-/* Eight bytes, the first of them the lowest, whatever the machine's own order. */
-static uint64_t eight_at(const char *text)
-{
-    const unsigned char *at = (const unsigned char *)text;
-    return (uint64_t)at[0] | (uint64_t)at[1] << 8 | (uint64_t)at[2] << 16 | (uint64_t)at[3] << 24
-           | (uint64_t)at[4] << 32 | (uint64_t)at[5] << 40 | (uint64_t)at[6] << 48
-           | (uint64_t)at[7] << 56;
-}
-
-/* The highest bit of each byte that is no plain character. A byte less n borrows into its
- * highest bit where it was smaller; what it borrowed from those behind makes them doubtful, so
- * that only the first of them is sure. */
-static uint64_t special_among(uint64_t eight)
-{
-    const uint64_t ones = UINT64_MAX / 0xFF, highest = ones * 0x80;
-    const uint64_t quote = eight ^ (ones * '"'), slash = eight ^ (ones * '\\');
-    const uint64_t smaller = ((eight - ones * ' ') & ~eight) | ((quote - ones) & ~quote)
-                             | ((slash - ones) & ~slash);
-    return (smaller | eight | (eight + ones)) & highest;
-}
-
 /* Where the run of characters that need no look ends: by far the most are such. */
 static size_t past_plain(const struct scan *scan)
 {
     size_t at = scan->at;
     for (; scan->length - at >= 8; at += 8) {
-        const uint64_t special = special_among(eight_at(scan->text + at));
+        const uint64_t special = scan_special(scan->text + at);
         if (special != 0)
             return at + (size_t)__builtin_ctzll(special) / 8;
     }
@@ -200,34 +180,6 @@ static bool is_number(const char *word)
     return word[end] == '\0';
 }
 
-/* Up to 15 digits fit exactly, and so do the powers of ten: one division then rounds once, as
- * strtod does. 0 for what has more digits, an exponent, or is no number; else its length. */
-static size_t number_is_short(const char *at, const char *end, double *value)
-{
-    static const double TENS[] = {1e0, 1e1, 1e2,  1e3,  1e4,  1e5,  1e6,  1e7,
-                                  1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
-    const char *const begin = at, *point = NULL;
-    const bool minus = at < end && *at == '-';
-    const char *const first = at += minus;
-    uint64_t digits = 0;
-    for (; at < end && at - first <= 16
-           && (isdigit((unsigned char)*at) || (*at == '.' && point == NULL));
-         at++) {
-        if (*at == '.')
-            point = at;
-        else
-            digits = digits * 10 + (uint64_t)(*at - '0');
-    }
-    const char *const whole = point == NULL ? at : point;
-    if (at - first - (point != NULL) > 15 || whole == first || (*first == '0' && whole > first + 1)
-        || (point != NULL && at == point + 1) || (at < end && scan_is_word(*at)))
-        return 0;
-    *value = (double)digits / TENS[point == NULL ? 0 : at - point - 1];
-    if (minus)
-        *value = -*value;
-    return (size_t)(at - begin);
-}
-
 /* strtod expects the decimal point of the locale the caller may have set. */
 static double number_of(const char *word)
 {
@@ -273,18 +225,19 @@ static const char *word_hint(const char *word)
                   : "; texts stand in double quotes";
 }
 
-static bool word_is(const char *text, size_t length, const char *word)
-{
-    return length == strlen(word) && memcmp(text, word, length) == 0;
-}
-
 /* A word that is too long is passed over whole, so that one slip is one problem. */
 void scan_word(struct scan *scan)
 {
     const size_t at = scan->at;
-    const char *const text = scan->text + at;
+    const char *const text = scan->text + at, *const end = scan->text + scan->length;
     double value;
-    size_t length = number_is_short(text, scan->text + scan->length, &value);
+    size_t length = scan_plain_word(text, end);
+    if (length > 0) {
+        scan->at += length;
+        scan_tree_word(scan, text[0]);
+        return;
+    }
+    length = scan_plain_number(text, end, &value);
     if (length > 0) {
         scan->at += length;
         scan_tree_number(scan, value);
@@ -293,11 +246,6 @@ void scan_word(struct scan *scan)
     while (scan->at < scan->length && scan_is_word(scan->text[scan->at]))
         scan->at++;
     length = scan->at - at;
-    if (word_is(text, length, "true") || word_is(text, length, "false")
-        || word_is(text, length, "null")) {
-        scan_tree_word(scan, text[0]);
-        return;
-    }
     if (length > NUMBER_LONGEST) {
         scan_report(scan, at, "%.20s... is not a value; numbers have at most %d characters", text,
                     NUMBER_LONGEST);

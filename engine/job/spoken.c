@@ -56,7 +56,8 @@ static void settle_under(cJSON *object, const struct field *parent)
 
 void spoken_settle(cJSON *job, const struct fields *fields)
 {
-    settle_under(job, fields->root);
+    if (!tree_all_noted(job, fields))
+        settle_under(job, fields->root);
 }
 
 /* The table ------------------------------------------------------------------- */

@@ -12,6 +12,13 @@
  * text, for validate.h to refuse with why. Takes no memory. */
 void spoken_settle(cJSON *job, const struct fields *fields);
 
+/* Does the catalogue have a number there, or numbers? */
+static inline bool spoken_may_stand(const struct field *field)
+{
+    return field->type == FIELD_NUMBER || field->type == FIELD_INTEGER
+           || field->type == FIELD_NUMBERS;
+}
+
 /* Examples of what is read how, and of what is refused: words of it, the unit they
  * are read in ("rise_in_12": a slope), what they say. Ends with NULL words. */
 struct spoken_example {

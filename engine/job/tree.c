@@ -3,10 +3,7 @@
 cJSON *tree_node(struct arena *arena, int type)
 {
     struct tree_node *node = arena_room(arena, 1, sizeof(*node));
-    if (node == NULL)
-        return NULL;
-    *node = (struct tree_node){.json.type = type | cJSON_IsReference | cJSON_StringIsConst};
-    return &node->json;
+    return node == NULL ? NULL : tree_node_at(node, type);
 }
 
 /* Recursion is bounded by JSON_DEEPEST. */

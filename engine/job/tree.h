@@ -37,6 +37,25 @@ struct tree_node {
     const struct field *parent, *field; /* what was noted of it */
 };
 
+/* A node of this type made of room in an arena. */
+static inline cJSON *tree_node_at(struct tree_node *node, int type)
+{
+    *node = (struct tree_node){.json.type = type | cJSON_IsReference | cJSON_StringIsConst};
+    return &node->json;
+}
+
+/* Puts a node behind the last that is below parent, whose first child's prev is the last. */
+static inline void tree_append(cJSON *parent, cJSON *node)
+{
+    cJSON *const first = parent->child;
+    node->next = NULL;
+    node->prev = first == NULL ? node : first->prev;
+    if (first == NULL)
+        parent->child = node;
+    else
+        first->prev->next = node, first->prev = node;
+}
+
 static inline bool tree_is_of_arena(const cJSON *node)
 {
     return (node->type & cJSON_IsReference) != 0;
@@ -49,6 +68,19 @@ static inline void tree_note(cJSON *member, const struct field *parent, const st
     struct tree_node *node = (struct tree_node *)(void *)member;
     if (tree_is_of_arena(member))
         node->parent = parent, node->field = field;
+}
+
+/* Notes at a tree's top that all its members were noted by this catalogue, and that no figure
+ * in it is spoken (spoken.h); cJSON's own trees cannot be told so. */
+static inline void tree_note_all(cJSON *job, const struct fields *fields)
+{
+    tree_note(job, NULL, fields->root);
+}
+
+static inline bool tree_all_noted(const cJSON *job, const struct fields *fields)
+{
+    const struct tree_node *node = (const struct tree_node *)(const void *)job;
+    return tree_is_of_arena(job) && node->parent == NULL && node->field == fields->root;
 }
 
 /* The field of parent that a member is, or NULL; last: as of fields_child_after. */

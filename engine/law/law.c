@@ -84,6 +84,14 @@ const struct law *laws_find(struct laws *laws, const char *id, long date, const 
     return law;
 }
 
+const struct fields *laws_likely(const struct laws *laws)
+{
+    for (const struct law *law = laws->first; law != NULL; law = law->next)
+        if (law->used == laws->used && law->book != NULL)
+            return &law->book->fields;
+    return NULL;
+}
+
 /* No fingerprint: nothing is judged under it. */
 const struct law *laws_fields(struct laws *laws, struct problems *problems)
 {

@@ -56,6 +56,10 @@ const struct law *laws_find(struct laws *laws, const char *id, long date, const 
 /* The same if it was loaded before, at rest or awake, and left so; else NULL. */
 struct law *laws_known(const struct laws *laws, const char *id, long date);
 
+/* The fields of the law that was found last, as the next job is often one of the same; NULL for
+ * none. */
+const struct fields *laws_likely(const struct laws *laws);
+
 /* Only the field catalogue, of every place and with no rules: for a job whose
  * place is not known. */
 const struct law *laws_fields(struct laws *laws, struct problems *problems);

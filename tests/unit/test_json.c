@@ -170,6 +170,186 @@ static void a_tree_is_copied_whole(void **state)
     arena_free(&arena);
 }
 
+/* A catalogue of few fields; to be freed. */
+static struct fields few_fields(void)
+{
+    static const struct {
+        const char *path;
+        struct field spec;
+    } FEW[] = {
+        {"job", {.type = FIELD_TEXT}},
+        {"steep", {.type = FIELD_YES_NO}},
+        {"height_ft", {.type = FIELD_NUMBER, .unit = "ft"}},
+        {"gaps_in", {.type = FIELD_NUMBERS, .unit = "in"}},
+        {"roof", {.type = FIELD_GROUP}},
+        {"roof.ridge_ft", {.type = FIELD_NUMBER, .unit = "ft"}},
+        {"roof.planes", {.type = FIELD_LIST}},
+        {"roof.planes[].name", {.type = FIELD_TEXT}},
+        {"roof.planes[].run_ft", {.type = FIELD_NUMBER, .unit = "ft"}},
+    };
+    struct fields fields;
+    const char *why = NULL;
+    assert_int_equal(fields_start(&fields), 0);
+    for (size_t i = 0; i < sizeof(FEW) / sizeof(FEW[0]); i++)
+        if (fields_add(&fields, FEW[i].path, &FEW[i].spec, &why) == NULL)
+            fail_msg("%s: %s", FEW[i].path, why);
+    return fields;
+}
+
+static void assert_read_alike(const char *text, size_t length, const struct fields *likely)
+{
+    struct arena arena = {0};
+    struct problems problems = {0}, expected = {0};
+    struct text said = TEXT_EMPTY, should = TEXT_EMPTY;
+    cJSON *job = NULL, *own = NULL;
+    const int status = json_read(&own, text, length, "j", &expected);
+    assert_int_equal(json_read_likely(&job, likely, &arena, text, length, "j", &problems), status);
+    if (status == 0)
+        assert_same_tree(job, own);
+    problems_write(&problems, &said);
+    problems_write(&expected, &should);
+    assert_string_equal(text_string(&said), text_string(&should));
+    text_free(&said);
+    text_free(&should);
+    problems_free(&problems);
+    problems_free(&expected);
+    cJSON_Delete(own);
+    tree_free(job);
+    arena_free(&arena);
+}
+
+/* Whole, and cut short anywhere. */
+static void a_likely_catalogue_changes_nothing_that_is_read(void **state)
+{
+    (void)state;
+    static const char *const TEXTS[] = {
+        "{\"job\":\"one\",\"steep\":true,\"height_ft\":-12.5,\"gaps_in\":[0.125,1,\"1/8\"],"
+        "\"roof\":{\"ridge_ft\":0.0000000000000001,\"planes\":[{\"name\":\"main\",\"run_ft\":15},"
+        "{\"run_ft\":1e2,\"name\":\"porch, over eight bytes\"},null,[{\"name\":\"deep\"}]]}}",
+        "{ \"steep\" : false, \"roof\": {\"planes\": [], \"ridge_ft\": 3},\n\t\"job\": null, \"gap\": 1,"
+        " \"height_ft\": {\"roof\": {}},\"gaps_in\":{}}\n",
+        "{\"job\":\"a \\\"word\\\" \u00e9 \\u00e9\",\"\":0,\"jo\":1,\"jobs\":2,\"steep\":\"no\"}",
+        "{\"roof\":[{\"ridge_ft\":-0},{\"ridge_ft\":12345678901234567}],\"\\u006aob\":1}",
+        "{\"\\u006aob\":1,\"steep\":true,\n\"job\":2}",
+        "{\"job\":1,\n\"roof\":{\"planes\":[{\"name\":\"a\",\n\"name\":\"b\",\"other\":1,\"other\":2}]},\"job\":3}",
+        "{\"job\":\"\x01\",\"height_ft\":01,\"steep\":tru,\"gaps_in\":[1,]}",
+        "{\"steep\":truex}",
+        "{\"steep\":nul,\"job\":\"\xFF\",\"height_ft\":1.}",
+        "{\"height_ft\":9007199254740993,\"job\":\"\\ud800\",\"roof\":{\"ridge_ft\":1 \"planes\":[]}}",
+        "{\"job\"=1}",
+        "{\"job\":\"a\";\"steep\":true}",
+    };
+    struct fields few = few_fields();
+    for (size_t i = 0; i < sizeof(TEXTS) / sizeof(TEXTS[0]); i++)
+        for (size_t length = strlen(TEXTS[i]); length > 0; length--)
+            assert_read_alike(TEXTS[i], length, &few);
+    fields_free(&few);
+}
+
+/* As fields_child_after finds them. */
+static void assert_noted(const cJSON *object, const struct field *parent, size_t *count)
+{
+    for (const cJSON *node = object->child; node != NULL; node = node->next) {
+        const struct tree_node *noted = (const struct tree_node *)(const void *)node;
+        const struct field *field = node->string == NULL ? parent
+                                                         : fields_child(parent, node->string);
+        if (node->string != NULL) {
+            assert_ptr_equal(noted->parent, parent);
+            assert_ptr_equal(noted->field, field);
+            ++*count;
+        }
+        if (field != NULL)
+            assert_noted(node, field, count);
+    }
+}
+
+static void members_of_a_likely_catalogue_are_noted(void **state)
+{
+    (void)state;
+    static const char TEXT[] =
+        "{\"steep\":true,\"gaps_in\":[1,2],\"job\":\"j\",\"roof\":{\"pitch\":1,"
+        "\"planes\":[{\"name\":\"a\",\"run_ft\":2},{\"run_ft\":3}]}}";
+    struct arena arena = {0};
+    struct problems problems = {0};
+    struct fields few = few_fields(), other = few_fields();
+    cJSON *job = NULL;
+    size_t count = 0;
+    assert_int_equal(json_read_likely(&job, &few, &arena, TEXT, strlen(TEXT), "j", &problems), 0);
+    assert_noted(job, few.root, &count);
+    assert_int_equal(count, 9);
+    assert_true(tree_all_noted(job, &few));
+    assert_false(tree_all_noted(job, &other));
+    /* Another catalogue than was likely notes its own. */
+    spoken_settle(job, &other);
+    count = 0;
+    assert_noted(job, other.root, &count);
+    tree_free(job);
+    arena_free(&arena);
+    fields_free(&few);
+    fields_free(&other);
+}
+
+/* Wherever one stands, the likely catalogue does not hide it. */
+static void a_spoken_figure_is_settled_whatever_is_likely(void **state)
+{
+    (void)state;
+    static const char *const TEXTS[] = {
+        "{\"height_ft\":\"12 ft\"}",
+        "{\"height_ft\":\"\\u0031\\u0032 ft\"}",
+        "{\"gaps_in\":[\"12 in\"]}",
+        "{\"roof\":{\"ridge_ft\":\"12 ft\"}}",
+        "{\"roof\":{\"planes\":[{\"run_ft\":\"12 ft\"}]}}",
+        "{\"roof\":{\"planes\":[{\"r\\u0075n_ft\":\"12 ft\"}]}}",
+    };
+    struct fields few = few_fields();
+    for (size_t i = 0; i < sizeof(TEXTS) / sizeof(TEXTS[0]); i++) {
+        struct arena arena = {0};
+        struct problems problems = {0};
+        cJSON *job = NULL;
+        assert_int_equal(
+            json_read_likely(&job, &few, &arena, TEXTS[i], strlen(TEXTS[i]), "j", &problems), 0);
+        assert_false(tree_all_noted(job, &few));
+        spoken_settle(job, &few);
+        const cJSON *node = job;
+        while (node->child != NULL)
+            node = node->child;
+        assert_true(cJSON_IsNumber(node));
+        assert_true(node->valuedouble == 12);
+        tree_free(job);
+        arena_free(&arena);
+    }
+    fields_free(&few);
+}
+
+/* More than a scan keeps apart: they are looked up after it. */
+static void an_object_may_have_very_many_fields(void **state)
+{
+    (void)state;
+    static const char TEXT[] = "{\"flag_299\":true,\"height_ft\":\"12 ft\",\"flag_0\":true}";
+    struct fields few = few_fields();
+    struct arena arena = {0};
+    struct problems problems = {0};
+    cJSON *job = NULL;
+    for (int i = 0; i < 300; i++) {
+        char path[16];
+        const char *why = NULL;
+        const struct field flag = {.type = FIELD_YES_NO};
+        snprintf(path, sizeof(path), "flag_%d", i);
+        assert_non_null(fields_add(&few, path, &flag, &why));
+    }
+    assert_read_alike("{\"flag_299\":true,\"flag_299\":true}", 35, &few);
+    assert_int_equal(json_read_likely(&job, &few, &arena, TEXT, strlen(TEXT), "j", &problems), 0);
+    assert_false(tree_all_noted(job, &few));
+    spoken_settle(job, &few);
+    assert_true(job->child->next->valuedouble == 12);
+    size_t count = 0;
+    assert_noted(job, few.root, &count);
+    assert_int_equal(count, 3);
+    tree_free(job);
+    arena_free(&arena);
+    fields_free(&few);
+}
+
 /* A number takes the place of its words, and stays the arena's. */
 static void a_spoken_figure_in_an_arena_is_settled(void **state)
 {
@@ -667,6 +847,10 @@ int main(void)
         cmocka_unit_test(a_tree_in_an_arena_may_be_changed),
         cmocka_unit_test(a_tree_is_copied_whole),
         cmocka_unit_test(a_spoken_figure_in_an_arena_is_settled),
+        cmocka_unit_test(a_likely_catalogue_changes_nothing_that_is_read),
+        cmocka_unit_test(members_of_a_likely_catalogue_are_noted),
+        cmocka_unit_test(a_spoken_figure_is_settled_whatever_is_likely),
+        cmocka_unit_test(an_object_may_have_very_many_fields),
         cmocka_unit_test(no_terminator_is_needed),
         cmocka_unit_test(nothing_is_no_job),
         cmocka_unit_test(the_top_is_an_object),
