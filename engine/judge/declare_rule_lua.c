@@ -50,8 +50,6 @@ struct rule *declare_new_rule(lua_State *lua)
     /* Who is told that it is not met is told what to do. */
     if (rule->mend_function == RULE_NO_FUNCTION && rule->mend == NULL)
         declare_refuse(lua, "has no mend: say what would put it right");
-    rule->gap = profile_gap(declaring->book->profile, rule->id);
-    rule->drop = profile_drop(declaring->book->profile, rule->id);
     rule->file = declaring->file;
     rule->line = declare_line(lua);
     return rule;

@@ -70,7 +70,7 @@ static enum judged not_carried(struct run *run, enum judged judged)
     const bool by_fact = judged == JUDGED_NOT_APPLICABLE && run->judging.record.figure_count == 0;
     if (judged == JUDGED_BROKEN || by_fact)
         return judged;
-    return gap_holds(&run->judging, run->rule->gap) ? JUDGED_OPEN : judged;
+    return gap_holds(&run->judging, run->gap) ? JUDGED_OPEN : judged;
 }
 
 static void name_item(const struct run *run, const struct walk *walk, struct finding *finding)
@@ -186,14 +186,16 @@ static void visit_item(struct walk *walk, const struct node *missing)
 
 void judge_rule(struct run *run, const struct rule *rule)
 {
+    const struct bearing *bearing = &run->judging.book->bearings[run->rule_number];
     run->rule = rule;
+    run->gap = bearing->gap;
     run->judging.output_of_rule = 0;
     run->judging.record = (struct record){0};
-    if (rule->drop != NULL) {
+    if (bearing->drop != NULL) {
         struct finding *finding = run_finding(run);
         if (finding == NULL)
             return;
-        verdict_dropped(finding, &run->judging, rule->drop);
+        verdict_dropped(finding, &run->judging, bearing->drop);
         run_keeps(run, finding);
         return;
     }

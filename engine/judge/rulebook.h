@@ -53,11 +53,9 @@ struct rule {
     int applies, judge, mend_function;         /* registry references */
     const struct reads *reads;                 /* all that it may read (reads.h) */
     const char *mend, *caution;
-    const char *cause;         /* not met, told together with the others of this cause; or NULL */
-    bool advice;               /* not met, it warns: nobody has to do it */
-    bool asks_only;            /* is met or stays open: it asks for facts others need */
-    const struct law_gap *gap; /* of the place's law, that bears on it; or NULL */
-    const struct drop *drop;   /* by whom it is dropped; or NULL */
+    const char *cause; /* not met, told together with the others of this cause; or NULL */
+    bool advice;       /* not met, it warns: nobody has to do it */
+    bool asks_only;    /* is met or stays open: it asks for facts others need */
     const char *file;
     int line;
     struct rule *next;
@@ -124,6 +122,12 @@ struct card_part {
     struct card_part *next;
 };
 
+/* Of the law of a place and day, what bears on a rule. */
+struct bearing {
+    const struct law_gap *gap; /* what is not carried, or NULL */
+    const struct drop *drop;   /* by whom it is dropped, or NULL */
+};
+
 struct rulebook {
     struct arena arena;
     struct sandbox *sandbox;
@@ -137,12 +141,14 @@ struct rulebook {
     struct caution *cautions;
     struct about *abouts; /* as declared */
     struct card_part *cards[STAGE_COUNT];
-    struct drawing *drawings; /* as declared */
-    struct memory *memory;    /* of what was judged (memory.h), or NULL */
-    struct survey *survey;    /* and of the last job (survey.h), or NULL */
-    size_t judged;            /* jobs so far */
-    size_t finding_count;     /* to make room for in the next one */
-    struct sources sources;   /* the files loaded, the profile's not included */
+    struct drawing *drawings;          /* as declared */
+    const struct bearing *bearings;    /* by the rules' order; NULL: not looked up yet */
+    const struct profile *bearings_of; /* the profile that they are of */
+    struct memory *memory;             /* of what was judged (memory.h), or NULL */
+    struct survey *survey;             /* and of the last job (survey.h), or NULL */
+    size_t judged;                     /* jobs so far */
+    size_t finding_count;              /* to make room for in the next one */
+    struct sources sources;            /* the files loaded, the profile's not included */
 };
 
 /* Loads rules/fields.lua, the profile's own rule files and rules/ *.lua. With
@@ -157,6 +163,10 @@ const struct rule *rulebook_rule(const struct rulebook *book, const char *id);
 
 /* Is it a rule's id, or the topic of one? */
 bool rulebook_names(const struct rulebook *book, const char *name);
+
+/* Looks up what of the profile bears on each rule, unless it is known. False when out of
+ * memory. */
+bool rulebook_find_bearings(struct rulebook *book);
 
 /* Adds one whose id no rule has, in its order. False when out of memory. */
 bool rulebook_add(struct rulebook *book, struct rule *rule);
