@@ -19,7 +19,7 @@ enum { HEAP_LEFT = 4 * 1024 * 1024 };
  * what it is in. */
 int call_push(lua_State *lua, const struct call *call, int function)
 {
-    lua_rawgeti(lua, LUA_REGISTRYINDEX, function);
+    sandbox_push_kept(lua, function);
     bind_push_node(lua, node_root(call->judging));
     if (!call->facts_only)
         bind_push_figure_function(lua);

@@ -1,4 +1,4 @@
-#include "sandbox/frozen.h"
+#include "sandbox/frozen_parts.h"
 
 #include <lauxlib.h>
 #include <lua.h>
@@ -7,181 +7,65 @@
 #include <stdlib.h>
 #include <string.h>
 
-static const char LIST_KEY = 'f'; /* registry: the list of objects */
-
-/* A value of Lua by its type and what tells it from others of that type. Texts by their
- * place: one of the same words elsewhere counts as another, which does no harm. */
+/* A value of Lua: an object by its place, where no other can stand while it is there; what
+ * is none by its type and what tells it from others of that type. Texts are objects: one of
+ * the same words elsewhere counts as another, which does no harm. */
 struct frozen_value {
+    const void *object; /* NULL: it is none */
     int type;
     bool whole;    /* of numbers: an integer */
-    uint64_t bits; /* of the number, the place, or 1 and 0 */
+    uint64_t bits; /* of the number, or 1 and 0 */
 };
 
 /* A variable that functions share, or a table. */
 struct frozen_object {
-    lua_Integer place; /* in the list: of the table, or of one function that has it */
-    int upvalue;       /* which of that function's it is; 0: a table */
-    size_t count;      /* of the table's values: keys and what they lead to */
+    size_t place;        /* in the list: of the table, or of one function that has it */
+    int upvalue;         /* which of that function's it is; 0: a table */
+    size_t first, count; /* of the table's values: keys and what they lead to */
+    size_t next;         /* object of its part, counted from 1; 0: it is the last */
 };
+
+/* Of a number that is no integer: as different as its bits. */
+static uint64_t bits_of(lua_Number number)
+{
+    uint64_t bits;
+    memcpy(&bits, &number, sizeof(bits));
+    return bits;
+}
 
 static struct frozen_value value_at(lua_State *lua, int index)
 {
-    struct frozen_value value = {.type = lua_type(lua, index)};
-    lua_Number number;
-    switch (value.type) {
-    case LUA_TNIL:
-        break;
-    case LUA_TBOOLEAN:
+    struct frozen_value value = {.object = lua_topointer(lua, index), .type = lua_type(lua, index)};
+    value.whole = lua_isinteger(lua, index);
+    if (value.type == LUA_TBOOLEAN)
         value.bits = (uint64_t)lua_toboolean(lua, index);
-        break;
-    case LUA_TNUMBER:
-        value.whole = lua_isinteger(lua, index);
-        number = lua_tonumber(lua, index);
-        if (value.whole)
-            value.bits = (uint64_t)lua_tointeger(lua, index);
-        else
-            memcpy(&value.bits, &number, sizeof(number));
-        break;
-    /* Short texts are interned, so equal ones are at one place. */
-    case LUA_TSTRING:
-        value.bits = (uintptr_t)lua_tostring(lua, index);
-        break;
-    default:
-        value.bits = (uintptr_t)lua_topointer(lua, index);
-    }
+    else if (value.whole)
+        value.bits = (uint64_t)lua_tointeger(lua, index);
+    else if (value.type == LUA_TNUMBER)
+        value.bits = bits_of(lua_tonumber(lua, index));
     return value;
 }
 
-static bool same_frozen(const struct frozen_value *a, const struct frozen_value *b)
+/* Asks Lua no more than it takes: of most, where the object is. */
+static bool is_still_there(lua_State *lua, int index, const struct frozen_value *before)
 {
-    return a->type == b->type && a->whole == b->whole && a->bits == b->bits;
-}
-
-/* Listing --------------------------------------------------------------------------- */
-
-/* Where the pointer is in the hash table of those seen, or the free place for it: open
- * addressing, steps of one. Lua's blocks stand 16 bytes apart, and 2654435761 is Knuth's
- * multiplier. */
-static size_t place_of(const struct frozen *frozen, const void *pointer)
-{
-    size_t at = (size_t)((uintptr_t)pointer / 16 * 2654435761u) % frozen->seen_capacity;
-    while (frozen->seen[at] != NULL && frozen->seen[at] != pointer)
-        at = (at + 1) % frozen->seen_capacity;
-    return at;
-}
-
-/* Never more than half full, so that place_of always ends. */
-static bool more_room(struct frozen *frozen)
-{
-    const struct frozen before = *frozen;
-    frozen->seen_capacity = before.seen_capacity == 0 ? 1024 : before.seen_capacity * 2;
-    frozen->seen = calloc(frozen->seen_capacity, sizeof(*frozen->seen));
-    if (frozen->seen == NULL) {
-        *frozen = before;
+    if (before->object != NULL)
+        return lua_topointer(lua, index) == before->object;
+    if (before->whole)
+        return lua_isinteger(lua, index) && (uint64_t)lua_tointeger(lua, index) == before->bits;
+    if (lua_type(lua, index) != before->type)
         return false;
-    }
-    for (size_t i = 0; i < before.seen_capacity; i++)
-        if (before.seen[i] != NULL)
-            frozen->seen[place_of(frozen, before.seen[i])] = before.seen[i];
-    free(before.seen);
-    return true;
-}
-
-/* True the first time; false also when out of memory. */
-static bool mark_seen(struct frozen *frozen, const void *pointer)
-{
-    if (2 * frozen->seen_count >= frozen->seen_capacity && !more_room(frozen)) {
-        frozen->failed = true;
-        return false;
-    }
-    const size_t at = place_of(frozen, pointer);
-    if (frozen->seen[at] != NULL)
-        return false;
-    frozen->seen[at] = pointer;
-    frozen->seen_count++;
-    return true;
-}
-
-/* What the sandbox protects anyway: views, and the parts of a job. */
-static bool is_protected(lua_State *lua, int index)
-{
-    return luaL_getmetafield(lua, index, "__metatable") != LUA_TNIL;
-}
-
-/* Pops the value on top, and lists it if it can be changed and was not listed. */
-static void list_value(lua_State *lua, struct frozen *frozen, int list, lua_Integer *count)
-{
-    const int type = lua_type(lua, -1);
-    const bool function = type == LUA_TFUNCTION && !lua_iscfunction(lua, -1);
-    const int top = lua_gettop(lua);
-    if ((function || (type == LUA_TTABLE && !is_protected(lua, -1)))
-        && mark_seen(frozen, lua_topointer(lua, top))) {
-        lua_pushvalue(lua, top);
-        lua_rawseti(lua, list, ++*count);
-    }
-    lua_settop(lua, top - 1);
-}
-
-/* What the object on top of the stack leads to: a function's variables, a table's keys
- * and values. */
-static void list_inside(lua_State *lua, struct frozen *frozen, int list, lua_Integer *count)
-{
-    const int object = lua_gettop(lua);
-    if (lua_isfunction(lua, object)) {
-        for (int i = 1; lua_getupvalue(lua, object, i) != NULL; i++)
-            list_value(lua, frozen, list, count);
-        return;
-    }
-    for (lua_pushnil(lua); lua_next(lua, object) != 0;) {
-        list_value(lua, frozen, list, count);
-        lua_pushvalue(lua, -1);
-        list_value(lua, frozen, list, count); /* a key may be a table too */
-    }
-}
-
-int frozen_list(lua_State *lua)
-{
-    struct frozen *frozen = lua_touserdata(lua, 1);
-    lua_Integer count = 0;
-    lua_settop(lua, 0);
-    lua_newtable(lua);
-    lua_pushvalue(lua, -1);
-    lua_rawsetp(lua, LUA_REGISTRYINDEX, &LIST_KEY);
-    /* What rule files handed over stands in the registry under whole numbers. */
-    for (lua_pushnil(lua); lua_next(lua, LUA_REGISTRYINDEX) != 0;) {
-        if (lua_isinteger(lua, -2) && lua_isfunction(lua, -1))
-            list_value(lua, frozen, 1, &count);
-        else
-            lua_pop(lua, 1);
-    }
-    /* The list grows while it is walked, until nothing new is found: the whole graph,
-     * without recursion. */
-    for (lua_Integer i = 1; i <= count; i++) {
-        lua_rawgeti(lua, 1, i);
-        list_inside(lua, frozen, 1, &count);
-        lua_settop(lua, 1);
-    }
-    return frozen->failed ? luaL_error(lua, "out of memory") : 0;
+    if (before->type == LUA_TNUMBER)
+        return !lua_isinteger(lua, index) && bits_of(lua_tonumber(lua, index)) == before->bits;
+    return before->type != LUA_TBOOLEAN || (uint64_t)lua_toboolean(lua, index) == before->bits;
 }
 
 /* Writing down ------------------------------------------------------------------------ */
 
-/* Room for one more of what list holds; NULL when out of memory. */
-static void *one_more(void *list, size_t count, size_t *capacity, size_t size)
-{
-    if (count < *capacity)
-        return list;
-    const size_t more = *capacity == 0 ? 256 : *capacity * 2;
-    void *grown = realloc(list, more * size);
-    if (grown != NULL)
-        *capacity = more;
-    return grown;
-}
-
 static void add_value(struct frozen *frozen, struct frozen_value value)
 {
-    void *values = one_more(frozen->values, frozen->value_count, &frozen->value_capacity,
-                            sizeof(value));
+    void *values = frozen_one_more(frozen->values, frozen->value_count, &frozen->value_capacity,
+                                   sizeof(value));
     if (values == NULL) {
         frozen->failed = true;
         return;
@@ -190,43 +74,61 @@ static void add_value(struct frozen *frozen, struct frozen_value value)
     frozen->values[frozen->value_count++] = value;
 }
 
-static struct frozen_object *add_object(struct frozen *frozen, lua_Integer place, int upvalue)
+static struct frozen_object *add_object(struct frozen *frozen, size_t place, int upvalue)
 {
-    void *objects = one_more(frozen->objects, frozen->object_count, &frozen->object_capacity,
-                             sizeof(*frozen->objects));
+    void *objects = frozen_one_more(frozen->objects, frozen->object_count, &frozen->object_capacity,
+                                    sizeof(*frozen->objects));
     if (objects == NULL) {
         frozen->failed = true;
         return NULL;
     }
     frozen->objects = objects;
     struct frozen_object *object = &frozen->objects[frozen->object_count++];
-    *object = (struct frozen_object){.place = place, .upvalue = upvalue};
+    *object = (struct frozen_object){
+        .place = place, .upvalue = upvalue, .first = frozen->value_count};
     return object;
 }
 
 /* The variables of the function on top of the stack, those that no other before it has. */
-static void take_variables(struct frozen *frozen, lua_State *lua, lua_Integer place)
+static void take_variables(struct frozen *frozen, lua_State *lua, size_t place)
 {
     for (int i = 1; lua_getupvalue(lua, -1, i) != NULL; i++) {
         const struct frozen_value value = value_at(lua, -1);
         lua_pop(lua, 1);
-        if (mark_seen(frozen, lua_upvalueid(lua, -1, i)) && add_object(frozen, place, i) != NULL)
+        const size_t other = frozen_seen_at(frozen, lua_upvalueid(lua, -1, i), place);
+        if (other != 0)
+            frozen_join(frozen, place, other);
+        else if (add_object(frozen, place, i) != NULL)
             add_value(frozen, value);
     }
 }
 
 /* The table on top of the stack. What is in it comes in the same order as long as nothing
  * is changed. */
-static void take_table(struct frozen *frozen, lua_State *lua, lua_Integer place)
+static void take_table(struct frozen *frozen, lua_State *lua, size_t place)
 {
-    const size_t before = frozen->value_count;
     struct frozen_object *object = add_object(frozen, place, 0);
     for (lua_pushnil(lua); lua_next(lua, -2) != 0; lua_pop(lua, 1)) {
         add_value(frozen, value_at(lua, -2));
         add_value(frozen, value_at(lua, -1));
     }
     if (object != NULL)
-        object->count = frozen->value_count - before;
+        object->count = frozen->value_count - object->first;
+}
+
+/* The objects of each part in one chain, in their order. */
+static void chain_parts(struct frozen *frozen)
+{
+    for (size_t i = 0; i < frozen->place_count; i++)
+        frozen->parts[i].up = frozen_part_of(frozen, i);
+    for (size_t i = 0; i < frozen->object_count; i++) {
+        struct frozen_part *part = &frozen->parts[frozen->parts[frozen->objects[i].place].up];
+        if (part->last == 0)
+            part->first = i + 1;
+        else
+            frozen->objects[part->last - 1].next = i + 1;
+        part->last = i + 1;
+    }
 }
 
 /* Two functions may share a variable; it is written down once, by whichever comes first.
@@ -235,10 +137,9 @@ int frozen_take(struct frozen *frozen, lua_State *lua)
 {
     frozen->object_count = frozen->value_count = 0;
     const int top = lua_gettop(lua);
-    lua_rawgetp(lua, LUA_REGISTRYINDEX, &LIST_KEY);
-    const lua_Integer count = lua_istable(lua, -1) ? (lua_Integer)lua_rawlen(lua, -1) : 0;
-    for (lua_Integer i = 1; i <= count && !frozen->failed; i++) {
-        lua_rawgeti(lua, top + 1, i);
+    lua_rawgetp(lua, LUA_REGISTRYINDEX, &FROZEN_LIST_KEY);
+    for (size_t i = 1; i < frozen->place_count && !frozen->failed; i++) {
+        lua_rawgeti(lua, top + 1, (lua_Integer)i);
         if (lua_isfunction(lua, -1))
             take_variables(frozen, lua, i);
         else
@@ -249,7 +150,11 @@ int frozen_take(struct frozen *frozen, lua_State *lua)
     free(frozen->seen);
     frozen->seen = NULL;
     frozen->seen_count = frozen->seen_capacity = 0;
-    return frozen->failed ? -1 : 0;
+    if (frozen->failed)
+        return -1;
+    chain_parts(frozen);
+    frozen->entered = calloc(frozen->place_count + 1, sizeof(*frozen->entered));
+    return frozen->entered == NULL ? -1 : 0;
 }
 
 /* Comparing --------------------------------------------------------------------------- */
@@ -261,9 +166,8 @@ static bool table_holds(lua_State *lua, const struct frozen_value *values, size_
     size_t at = 0;
     bool holds = true;
     for (lua_pushnil(lua); holds && lua_next(lua, table) != 0; lua_pop(lua, 1), at += 2) {
-        const struct frozen_value key = value_at(lua, -2), value = value_at(lua, -1);
-        holds = at + 1 < count && same_frozen(&values[at], &key)
-                && same_frozen(&values[at + 1], &value);
+        holds = at + 1 < count && is_still_there(lua, -2, &values[at])
+                && is_still_there(lua, -1, &values[at + 1]);
     }
     lua_settop(lua, table);
     return holds && at == count;
@@ -276,36 +180,75 @@ static bool variable_holds(lua_State *lua, int upvalue, const struct frozen_valu
     const char *name = lua_getupvalue(lua, -1, upvalue);
     if (name == NULL)
         return false;
-    const struct frozen_value value = value_at(lua, -1);
+    const bool holds = is_still_there(lua, -1, before);
     lua_pop(lua, 1);
-    if (same_frozen(before, &value))
-        return true;
-    *what = name;
-    return false;
+    if (!holds)
+        *what = name;
+    return holds;
 }
 
-bool frozen_holds(const struct frozen *frozen, lua_State *lua, const char **what)
+/* The objects of one part; the list is on top of the stack. */
+static bool part_holds(const struct frozen *frozen, const struct frozen_part *part, lua_State *lua,
+                       const char **what)
+{
+    bool holds = true;
+    const int list = lua_gettop(lua);
+    size_t place = 0; /* of what is on top of the stack */
+    for (size_t i = part->first; i != 0 && holds; i = frozen->objects[i - 1].next) {
+        const struct frozen_object *object = &frozen->objects[i - 1];
+        const struct frozen_value *values = &frozen->values[object->first];
+        if (place != object->place) {
+            place = object->place;
+            lua_settop(lua, list);
+            lua_rawgeti(lua, list, (lua_Integer)place);
+        }
+        if (object->upvalue > 0)
+            holds = variable_holds(lua, object->upvalue, values, what);
+        else
+            holds = table_holds(lua, values, object->count);
+    }
+    lua_settop(lua, list);
+    return holds;
+}
+
+static void enter_part(struct frozen *frozen, size_t place)
+{
+    struct frozen_part *part = &frozen->parts[frozen->parts[place].up];
+    if (part->entered)
+        return;
+    part->entered = true;
+    frozen->entered[frozen->entered_count++] = part;
+}
+
+void frozen_enter(struct frozen *frozen, int function)
+{
+    if (frozen->entered == NULL)
+        return;
+    enter_part(frozen, FROZEN_COMMON);
+    if (function >= 0 && (size_t)function < frozen->root_count)
+        enter_part(frozen, frozen->roots[function]);
+    else /* it is not known what it reaches */
+        for (size_t i = 0; i < frozen->place_count; i++)
+            enter_part(frozen, i);
+}
+
+void frozen_forget(struct frozen *frozen)
+{
+    while (frozen->entered_count > 0)
+        frozen->entered[--frozen->entered_count]->entered = false;
+}
+
+bool frozen_holds(struct frozen *frozen, lua_State *lua, const char **what)
 {
     bool holds = true;
     const int top = lua_gettop(lua);
-    lua_Integer place = 0; /* of what is on top of the stack */
-    const struct frozen_value *values = frozen->values;
     *what = NULL;
-    lua_rawgetp(lua, LUA_REGISTRYINDEX, &LIST_KEY);
-    for (size_t i = 0; i < frozen->object_count && holds; i++) {
-        const struct frozen_object *object = &frozen->objects[i];
-        if (place != object->place) {
-            place = object->place;
-            lua_settop(lua, top + 1);
-            lua_rawgeti(lua, top + 1, place);
-        }
-        if (object->upvalue > 0)
-            holds = variable_holds(lua, object->upvalue, values++, what);
-        else
-            holds = table_holds(lua, values, object->count);
-        values += object->count;
-    }
+    lua_rawgetp(lua, LUA_REGISTRYINDEX, &FROZEN_LIST_KEY);
+    for (size_t i = 0; i < frozen->entered_count && holds; i++)
+        holds = part_holds(frozen, frozen->entered[i], lua, what);
     lua_settop(lua, top);
+    if (holds)
+        frozen_forget(frozen);
     return holds;
 }
 
@@ -313,7 +256,9 @@ size_t frozen_bytes(const struct frozen *frozen)
 {
     return frozen->object_capacity * sizeof(*frozen->objects)
            + frozen->value_capacity * sizeof(*frozen->values)
-           + frozen->seen_capacity * sizeof(*frozen->seen);
+           + frozen->root_capacity * sizeof(*frozen->roots)
+           + frozen->place_capacity * sizeof(*frozen->parts)
+           + (frozen->place_count + 1) * sizeof(*frozen->entered);
 }
 
 void frozen_free(struct frozen *frozen)
@@ -321,5 +266,8 @@ void frozen_free(struct frozen *frozen)
     free(frozen->objects);
     free(frozen->values);
     free(frozen->seen);
+    free(frozen->parts);
+    free(frozen->roots);
+    free(frozen->entered);
     *frozen = (struct frozen){0};
 }

@@ -91,6 +91,7 @@ int sandbox_keep(struct sandbox *sandbox)
 void sandbox_reset(struct sandbox *sandbox)
 {
     heap_restore(&sandbox->heap);
+    frozen_forget(&sandbox->frozen);
 }
 
 int sandbox_freeze(struct sandbox *sandbox)
@@ -103,7 +104,13 @@ int sandbox_freeze(struct sandbox *sandbox)
     return 0;
 }
 
-bool sandbox_untouched(const struct sandbox *sandbox, const char **what)
+void sandbox_push_kept(lua_State *lua, int function)
+{
+    frozen_enter(&sandbox_of(lua)->frozen, function);
+    lua_rawgeti(lua, LUA_REGISTRYINDEX, function);
+}
+
+bool sandbox_untouched(struct sandbox *sandbox, const char **what)
 {
     return frozen_holds(&sandbox->frozen, sandbox->lua, what);
 }

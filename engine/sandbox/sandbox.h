@@ -166,9 +166,13 @@ void sandbox_reset(struct sandbox *sandbox);
  * out of memory. */
 int sandbox_freeze(struct sandbox *sandbox);
 
+/* Inside a call: pushes the function of a pack that stands in the registry under this number.
+ * The only way to one, so that it is known whose variables may be changed. */
+void sandbox_push_kept(lua_State *lua, int function);
+
 /* True if no call since has changed what packs keep. Otherwise *what is the name of the
  * variable that was set (good until the next call), or NULL for a table. */
-bool sandbox_untouched(const struct sandbox *sandbox, const char **what);
+bool sandbox_untouched(struct sandbox *sandbox, const char **what);
 
 /* After a call that ended with this stop: that stop, or SANDBOX_TOUCHED. */
 enum sandbox_stop sandbox_touch(struct sandbox *sandbox, enum sandbox_stop stop);

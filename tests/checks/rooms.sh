@@ -92,6 +92,10 @@ grep -rnE '#include "(judge/judging|judge/walk|judge/bind_[a-z_]+|profile/place_
     | grep -vE '^engine/judge/|^engine/(prove|profile)/[a-z_]+_lua\.c:' \
     | say 'a header internal to another room' || true
 
+# What a pack handed over is called where the sandbox sees it.
+grep -rn 'lua_rawgeti(.*LUA_REGISTRYINDEX' engine --include='*.[ch]' \
+    | grep -v '^engine/sandbox/' | say 'take it with sandbox_push_kept' || true
+
 # Rules do not know of reports, nor reports of rules.
 grep -rnE '#include "judge/(judge|rulebook)[/.]' engine/report --include='*.[ch]' \
     | say 'a report knows findings only' || true

@@ -395,6 +395,52 @@ static void no_rule_speaks_to_another(void **state)
     }
 }
 
+/* What rules/common.lua keeps is reached by name, from every file. */
+static void no_rule_speaks_to_another_through_what_is_shared(void **state)
+{
+    (void)state;
+    static const char *const LEAVING[] = {
+        "tell()", "tools.tell()", "keep({})", "count()", "mark(box)",
+    };
+    for (size_t i = 0; i < sizeof(LEAVING) / sizeof(LEAVING[0]); i++) {
+        struct temporary_home home;
+        char text[800];
+        make_home(&home);
+        home_write(&home, "rules/common.lua",
+                   "local told, counted, kept, mine = false, 0, {}, {}\n"
+                   "local function tell() told = true end\n"
+                   "common { tell = tell, tools = { tell = tell },\n"
+                   "  keep = function(what) kept.what = what end,\n"
+                   "  mark = function(box) box.told = true end,\n"
+                   "  own = function(box) mine.box = box return box end,\n"
+                   "  counter = function() return function() counted = counted + 1 end end,\n"
+                   "  heard = function()\n"
+                   "    return told or counted > 0 or kept.what or mine.box and mine.box.told\n"
+                   "  end }\n");
+        snprintf(text, sizeof(text),
+                 "local count, box = counter(), own({})\n"
+                 "rule \"attack.a\" { " SMALL_READS " title = \"x\", stage = \"permit\",\n"
+                 "  mend = \"x\", judge = function(job, figure)\n"
+                 "    %s return at_most(1, figure \"test.most\", \"layers\") end }\n",
+                 LEAVING[i]);
+        home_write(&home, "rules/attack_a.lua", text);
+        home_write(&home, "rules/attack_b.lua",
+                   "rule \"attack.b\" { " SMALL_READS " title = \"x\", stage = \"permit\",\n"
+                   "  mend = \"x\", judge = function(job, figure)\n"
+                   "    return at_most(heard() and 1 or 9, figure \"test.most\", \"layers\")\n"
+                   "  end }\n");
+        eavemark *handle = eavemark_open(home.path);
+        struct outcome_of_check hit = check(handle, NULL);
+        assert_string_equal(hit.problems, "");
+        assert_member(hit.json, "attack.a", 0, "outcome", "broken");
+        assert_member_has(hit.json, "attack.a", 0, "says", "must not reach others");
+        assert_member(hit.json, "attack.b", 0, "outcome", "fail");
+        outcome_free(&hit);
+        eavemark_close(handle);
+        home_remove(&home);
+    }
+}
+
 static void one_item_does_not_speak_to_the_next(void **state)
 {
     (void)state;
@@ -809,6 +855,7 @@ static const struct CMUnitTest OTHERS[] = {
     cmocka_unit_test(all_cautions_together_have_a_total),
     cmocka_unit_test(a_card_tells_of_a_broken_caution),
     cmocka_unit_test(no_rule_speaks_to_another),
+    cmocka_unit_test(no_rule_speaks_to_another_through_what_is_shared),
     cmocka_unit_test(one_item_does_not_speak_to_the_next),
     cmocka_unit_test(no_impossibility_speaks_to_another),
     cmocka_unit_test(no_quantity_speaks_to_another),
