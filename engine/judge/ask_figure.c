@@ -75,3 +75,8 @@ const struct value *ask_figure(struct judging *judging, const struct figure *fig
     moved->number = profile_threshold(figure);
     return moved;
 }
+
+const struct value *ask_figure_of(struct judging *judging, const struct figure_slot *slot)
+{
+    return ask_figure(judging, rulebook_figure(judging->book, slot));
+}

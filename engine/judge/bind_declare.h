@@ -16,6 +16,8 @@ struct condition;
 struct fact;
 struct scope;
 struct reads_part;
+struct lever;
+struct figure_slot;
 
 enum { DECLARE_PARTS_MOST = 64 };
 
@@ -115,11 +117,16 @@ struct rule *declare_new_rule(lua_State *lua);
 void declare_add_rule(lua_State *lua, struct rule *rule);
 
 /* Sets what the rule may read, once its row and functions are read. */
-void declare_rule_reads(lua_State *lua, struct rule *rule, bool dormant);
+void declare_rule_reads(lua_State *lua, struct rule *rule, const struct lever *levers);
 
-/* The conditions under the key `when`, or NULL. *dormant is set where they never hold with
- * this place. */
-const struct condition *declare_when(lua_State *lua, const struct rule *rule, bool *dormant);
+/* One more lever, the figure, after those. */
+const struct lever *declare_lever(lua_State *lua, const struct lever *before,
+                                  const struct figure_slot *figure);
+
+/* The conditions under the key `when`, or NULL. *levers: the switches without which they never
+ * hold. */
+const struct condition *declare_when(lua_State *lua, const struct rule *rule,
+                                     const struct lever **levers);
 
 /* The condition on top of the stack; the fact of this path. Refused where they name what
  * is not there. */

@@ -31,7 +31,7 @@ static struct running running_helpers(lua_State *lua, const struct undeclared *w
             continue;
         if (running.innermost == NULL)
             running.innermost = part;
-        if (reads_part_has(part, what->field, what->figure))
+        if (reads_part_has(judging_of(lua)->book, part, what->field, what->figure))
             running.declares = part;
     }
     return running;
@@ -69,8 +69,7 @@ void bind_check_fact(lua_State *lua, const struct reads *reads, const struct fie
 
 void bind_check_figure(lua_State *lua, const struct reads *reads, const struct figure *figure)
 {
-    const struct profile *profile = judging_of(lua)->book->profile;
-    if (reads != NULL && !reads_has_figure(reads, (size_t)(figure - profile->figures)))
+    if (reads != NULL && !reads_has_figure(judging_of(lua)->book, reads, figure))
         refuse(lua, &(struct undeclared){"figure", "figures", figure->name, NULL, figure});
 }
 

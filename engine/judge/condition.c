@@ -62,10 +62,10 @@ static enum holds fact_holds(struct asking *asking, const struct condition *cond
     if (!fact_read(judging, condition->fact, asking->items, &node))
         return HOLDS_UNKNOWN;
     const struct value value = fact_value(judging, &node);
-    if (condition->kind == WHEN_MEANT)
-        return is_meant(condition->figure, ask_figure(judging, condition->figure), &value)
-                   ? HOLDS
-                   : HOLDS_NOT;
+    if (condition->kind == WHEN_MEANT) {
+        const struct figure *figure = rulebook_figure(judging->book, condition->figure);
+        return is_meant(figure, ask_figure(judging, figure), &value) ? HOLDS : HOLDS_NOT;
+    }
     if (value.kind == VALUE_YES_NO)
         return value.yes != condition->wants_no ? HOLDS : HOLDS_NOT;
     return shares_word(condition->words, condition->word_count, &value) ? HOLDS : HOLDS_NOT;
@@ -74,7 +74,7 @@ static enum holds fact_holds(struct asking *asking, const struct condition *cond
 /* Figures are always known: a place that lacks one was stopped before. */
 static enum holds figure_holds(struct asking *asking, const struct condition *condition)
 {
-    const struct value *value = ask_figure(asking->call->judging, condition->figure);
+    const struct value *value = ask_figure_of(asking->call->judging, condition->figure);
     const bool on = condition->kind == WHEN_ASKS ? value->set_count > 0
                                                  : value->yes == (condition->kind == WHEN_ON);
     return on ? HOLDS : HOLDS_NOT;

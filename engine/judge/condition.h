@@ -26,7 +26,7 @@ enum condition_kind {
 struct condition {
     enum condition_kind kind;
     const struct fact *fact;
-    const struct figure *figure;
+    const struct figure_slot *figure;
     const char *const *words;
     size_t word_count;
     bool wants_no;                 /* WHEN_IS of a yes-or-no fact: it must be no */

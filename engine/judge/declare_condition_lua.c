@@ -29,16 +29,19 @@ const struct fact *declare_fact(lua_State *lua, const struct scope *scope, const
 }
 
 /* NULL only in a dormant demand. */
-const struct figure *declare_figure(lua_State *lua, const struct reading_row *reading,
-                                    const char *name)
+const struct figure_slot *declare_figure(lua_State *lua, const struct reading_row *reading,
+                                         const char *name)
 {
-    const struct profile *profile = declaring_of(lua)->book->profile;
-    const struct figure *figure = profile_figure(profile, name);
+    struct rulebook *book = declaring_of(lua)->book;
+    const struct profile *profile = book->profile;
+    const struct figure_slot *figure = figure_slot_find(book, name);
     struct nearest nearest;
-    if (figure == NULL && reading->dormant)
-        declare_reads_elsewhere(lua, name);
-    if (figure != NULL || reading->dormant)
+    if (figure != NULL)
         return figure;
+    if (figure_slot_excused(book, reading->levers)) {
+        declare_reads_elsewhere(lua, name);
+        return NULL;
+    }
     nearest_start(&nearest, name);
     for (size_t i = 0; i < profile->figure_count; i++)
         nearest_offer(&nearest, profile->figures[i].name);
@@ -47,18 +50,26 @@ const struct figure *declare_figure(lua_State *lua, const struct reading_row *re
     declare_refuse(lua, "no figure is named \"%s\" (did you mean \"%s\"?)", name, nearest.name);
 }
 
+const struct lever *declare_lever(lua_State *lua, const struct lever *before,
+                                  const struct figure_slot *figure)
+{
+    struct lever *lever = declare_keep(lua, 1, sizeof(*lever));
+    *lever = (struct lever){figure, before};
+    return lever;
+}
+
 const char *declare_kind_words(enum value_kind kind)
 {
     return kind == VALUE_NUMBER ? "a number" : kind == VALUE_SET ? "a set" : "true or false";
 }
 
-const struct figure *declare_figure_of(lua_State *lua, const struct reading_row *reading,
-                                       const char *name, enum value_kind kind)
+const struct figure_slot *declare_figure_of(lua_State *lua, const struct reading_row *reading,
+                                            const char *name, enum value_kind kind)
 {
-    const struct figure *figure = declare_figure(lua, reading, name);
-    if (figure != NULL && figure->value.kind != kind)
+    const struct figure_slot *figure = declare_figure(lua, reading, name);
+    if (figure != NULL && figure->kind != kind)
         declare_refuse(lua, "figure \"%s\" is %s; here one that is %s is wanted", name,
-                       declare_kind_words(figure->value.kind), declare_kind_words(kind));
+                       declare_kind_words(figure->kind), declare_kind_words(kind));
     return figure;
 }
 
@@ -90,9 +101,9 @@ bool declare_is_number(const struct field *field)
 /* What one of the field's unit is in the figure's: inches and feet change into one
  * another exactly, nothing else does; what counts things may leave its unit out. */
 double declare_factor(lua_State *lua, const char *what, const char *from,
-                      const struct figure *figure)
+                      const struct figure_slot *figure)
 {
-    const char *to = figure->value.unit;
+    const char *to = figure->unit;
     if (text_same(from, to) || (from == NULL && number_decimals(to) == 0))
         return 1;
     if (text_same(from, "ft") && text_same(to, "in"))
@@ -103,7 +114,7 @@ double declare_factor(lua_State *lua, const char *what, const char *from,
                    from == NULL ? "no unit" : from, figure->name, to == NULL ? "no unit" : to);
 }
 
-static double factor_of(lua_State *lua, const struct field *field, const struct figure *figure)
+static double factor_of(lua_State *lua, const struct field *field, const struct figure_slot *figure)
 {
     return declare_factor(lua, field->path, fact_unit(field), figure);
 }
@@ -193,17 +204,17 @@ static void read_meant(lua_State *lua, const struct reading_row *reading,
 {
     const struct field *field = condition->fact->field;
     condition->figure = declare_figure(lua, reading, declare_need_text_at(lua, 2, "a figure"));
-    const struct figure *figure = condition->figure;
+    const struct figure_slot *figure = condition->figure;
     if (figure == NULL)
         return;
     const bool words = field->type == FIELD_CHOICE || field->type == FIELD_CHOICES;
     if (!has_side(figure->sense)
         || !((declare_is_number(field) && field->type != FIELD_NUMBERS
-              && figure->value.kind == VALUE_NUMBER)
-             || (words && figure->value.kind == VALUE_SET)))
+              && figure->kind == VALUE_NUMBER)
+             || (words && figure->kind == VALUE_SET)))
         declare_refuse(lua, "meant: figure \"%s\" (%s, %s) cannot say whether %s is meant",
-                       figure->name, declare_kind_words(figure->value.kind),
-                       sense_word(figure->sense), field->path);
+                       figure->name, declare_kind_words(figure->kind), sense_word(figure->sense),
+                       field->path);
     if (declare_is_number(field) && factor_of(lua, field, figure) != 1)
         declare_refuse(lua, "meant: %s and figure \"%s\" differ in unit", field->path,
                        figure->name);
@@ -283,8 +294,8 @@ static void read_kind(lua_State *lua, struct reading_row *reading, struct condit
         break;
     /* Off here with no source that has it on: what follows can never be asked. */
     case WHEN_ON:
-        reading->dormant |= !optional && condition->figure != NULL && !condition->figure->value.yes
-                            && condition->figure->rival.kind == VALUE_NONE;
+        if (!optional && condition->figure != NULL)
+            reading->levers = declare_lever(lua, reading->levers, condition->figure);
         break;
     case WHEN_OFF:
     case WHEN_ASKS:
@@ -341,7 +352,8 @@ void declare_read_when(lua_State *lua, struct reading_row *reading, const struct
     lua_pop(lua, 1);
 }
 
-const struct condition *declare_when(lua_State *lua, const struct rule *rule, bool *dormant)
+const struct condition *declare_when(lua_State *lua, const struct rule *rule,
+                                     const struct lever **levers)
 {
     struct reading_row reading = {.conditions = 0};
     lua_getfield(lua, 1, "when");
@@ -351,7 +363,7 @@ const struct condition *declare_when(lua_State *lua, const struct rule *rule, bo
         return NULL;
     struct condition *when = declare_keep(lua, 1, sizeof(*when));
     declare_read_when(lua, &reading, rule, when);
-    *dormant = reading.dormant;
+    *levers = reading.levers;
     return when;
 }
 

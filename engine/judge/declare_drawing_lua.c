@@ -140,19 +140,18 @@ static void check_fact(lua_State *lua, const struct reading_drawing *reading,
 static void check_figure(lua_State *lua, const struct reading_drawing *reading,
                          const struct dimension *dimension, const char *name)
 {
-    const struct figure *figure = profile_figure(declaring_of(lua)->book->profile, name);
+    const struct figure_slot *figure = figure_slot_find(declaring_of(lua)->book, name);
     if (figure == NULL)
         declare_refuse(lua, "%s%s: \"%s\" is no figure", reading->within, dimension->name, name);
-    const bool number = figure->value.kind == VALUE_NUMBER;
+    const bool number = figure->kind == VALUE_NUMBER;
     if ((dimension->kind == DIMENSION_NUMBER && !number)
-        || (dimension->kind == DIMENSION_YES_NO && figure->value.kind != VALUE_YES_NO)
+        || (dimension->kind == DIMENSION_YES_NO && figure->kind != VALUE_YES_NO)
         || dimension->kind == DIMENSION_NAME)
         declare_refuse(lua, "%s%s is %s, and figure \"%s\" is not", reading->within,
                        dimension->name, kind_said(dimension->kind), name);
-    if (number && !same_unit(figure->value.unit, dimension))
+    if (number && !same_unit(figure->unit, dimension))
         declare_refuse(lua, "%s%s is in %s, and figure \"%s\" in %s", reading->within,
-                       dimension->name, unit_said(dimension->unit), name,
-                       unit_said(figure->value.unit));
+                       dimension->name, unit_said(dimension->unit), name, unit_said(figure->unit));
 }
 
 /* What comes of a drawing must not hang on what runs after it is judged. */

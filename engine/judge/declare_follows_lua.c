@@ -142,7 +142,8 @@ static void check_telling(lua_State *lua, const struct follows *follows,
 /* The rows of a figure by the words of the fact beside it; a law need not give all. */
 static void read_figures(lua_State *lua, struct follows *follows, const char *name)
 {
-    const struct profile *profile = declaring_of(lua)->book->profile;
+    struct rulebook *book = declaring_of(lua)->book;
+    const struct profile *profile = book->profile;
     follows->words = declare_keep(lua, TABLE_MOST, sizeof(*follows->words));
     follows->told = declare_keep(lua, TABLE_MOST, sizeof(*follows->told));
     follows->figures = declare_keep(lua, TABLE_MOST, sizeof(*follows->figures));
@@ -151,9 +152,10 @@ static void read_figures(lua_State *lua, struct follows *follows, const char *na
     for (size_t i = 0; i < follows->fact->choice_count && follows->count < TABLE_MOST; i++) {
         char row[NAME_LONGEST];
         snprintf(row, sizeof(row), "%s.%s", name, follows->fact->choices[i]);
-        const struct figure *figure = profile == NULL ? NULL : profile_figure(profile, row);
-        if (figure == NULL)
+        const struct figure_slot *slot = profile == NULL ? NULL : figure_slot_find(book, row);
+        if (slot == NULL)
             continue;
+        const struct figure *figure = figure_slot_whole(book, slot);
         rows++;
         check_telling(lua, follows, figure);
         if (!may_tell(figure))

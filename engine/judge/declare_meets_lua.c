@@ -14,7 +14,7 @@
 enum { AMONG_MOST = 64 };
 
 /* Does the figure bind? One that only decides who is meant demands nothing. */
-static void check_binds(lua_State *lua, const struct figure *figure, bool up_to)
+static void check_binds(lua_State *lua, const struct figure_slot *figure, bool up_to)
 {
     if (up_to && figure->sense != SENSE_OVER)
         declare_refuse(lua, "up_to: figure \"%s\" is %s; one that says over how much is wanted",
@@ -26,14 +26,15 @@ static void check_binds(lua_State *lua, const struct figure *figure, bool up_to)
                        figure->name, sense_word(figure->sense));
 }
 
-static double factor_of(lua_State *lua, const struct field *field, const struct figure *figure)
+static double factor_of(lua_State *lua, const struct field *field, const struct figure_slot *figure)
 {
     return declare_factor(lua, field->path, fact_unit(field), figure);
 }
 
-double declare_check_pair(lua_State *lua, const struct field *field, const struct figure *figure)
+double declare_check_pair(lua_State *lua, const struct field *field,
+                          const struct figure_slot *figure)
 {
-    const enum value_kind kind = figure->value.kind;
+    const enum value_kind kind = figure->kind;
     if (declare_is_number(field) && kind == VALUE_NUMBER) {
         if (field->type == FIELD_NUMBERS && figure->sense == SENSE_EQUALS)
             declare_refuse(lua,
@@ -53,18 +54,19 @@ double declare_check_pair(lua_State *lua, const struct field *field, const struc
 }
 
 /* What the row looks at, a fact or what is reckoned, against the figure. */
-static double check_row_pair(lua_State *lua, const struct row *row, const struct figure *figure)
+static double check_row_pair(lua_State *lua, const struct row *row,
+                             const struct figure_slot *figure)
 {
     check_binds(lua, figure, row->up_to);
     if (row->fact != NULL)
         return declare_check_pair(lua, row->fact->field, figure);
-    if (row->found_unit == NULL && figure->value.kind == VALUE_NUMBER)
+    if (row->found_unit == NULL && figure->kind == VALUE_NUMBER)
         declare_refuse(lua, "found is reckoned in place of a fact, and a number says its unit");
     /* Without a unit it is a word, or yes or no, which only judging can tell apart. */
-    if ((row->found_unit == NULL) != (figure->value.kind != VALUE_NUMBER))
+    if ((row->found_unit == NULL) != (figure->kind != VALUE_NUMBER))
         declare_refuse(lua, "found is %s, and figure \"%s\" is %s: they cannot be compared",
                        row->found_unit == NULL ? "a word, or yes or no" : "a number", figure->name,
-                       declare_kind_words(figure->value.kind));
+                       declare_kind_words(figure->kind));
     return row->found_unit == NULL ? 1 : declare_factor(lua, "found", row->found_unit, figure);
 }
 
@@ -76,17 +78,17 @@ static void check_table(lua_State *lua, const struct reading_row *reading, struc
     const struct field *by = row->by->field;
     if (by->type != FIELD_CHOICE)
         declare_refuse(lua, "by: %s has no choices", by->path);
-    const struct profile *profile = declaring_of(lua)->book->profile;
+    struct rulebook *book = declaring_of(lua)->book;
     bool any = false;
     for (size_t i = 0; i < by->choice_count; i++) {
         const char *id = arena_format(declare_arena(lua), "%s%s", row->by_prefix, by->choices[i]);
-        const struct figure *figure = id == NULL ? NULL : profile_figure(profile, id);
+        const struct figure_slot *figure = id == NULL ? NULL : figure_slot_find(book, id);
         if (figure == NULL)
             continue;
         row->factor = check_row_pair(lua, row, figure);
         any = true;
     }
-    if (!any && !reading->dormant)
+    if (!any && !figure_slot_excused(book, reading->levers))
         declare_refuse(lua, "no figure is named \"%s%s\", nor of any other choice of %s",
                        row->by_prefix, by->choices[0], by->path);
 }
@@ -107,7 +109,7 @@ static void read_among(lua_State *lua, const struct reading_row *reading, struct
     const size_t count = (size_t)luaL_len(lua, -1);
     if (row->by != NULL || count < 2 || count > AMONG_MOST)
         declare_refuse(lua, "which chooses among the figures that meets lists, and there is no by");
-    const struct figure **among = declare_keep(lua, count, sizeof(*among));
+    const struct figure_slot **among = declare_keep(lua, count, sizeof(*among));
     for (size_t i = 0; i < count; i++) {
         among[i] = declare_figure(lua, reading, declare_need_text_at(lua, (int)i + 1, "a figure"));
         if (among[i] == NULL)
@@ -149,36 +151,37 @@ static enum sense limit_sense(lua_State *lua, const struct reading_row *reading,
     }
     lua_pop(lua, 1);
     for (size_t i = 0, said = sense != SENSE_NONE; i < row->among_count && !said; i++) {
-        const struct figure *figure = row->among[i];
-        if (figure == NULL || !sense_binds(figure->sense) || figure->value.kind == VALUE_YES_NO)
+        const struct figure_slot *figure = row->among[i];
+        if (figure == NULL || !sense_binds(figure->sense) || figure->kind == VALUE_YES_NO)
             continue;
         if (sense != SENSE_NONE && figure->sense != sense)
             declare_refuse(lua, "its figures bind in two ways, and figure \"%s\" is %s: say sense",
                            figure->name, sense_word(figure->sense));
         sense = figure->sense;
     }
-    if (sense == SENSE_NONE && !reading->dormant)
+    if (sense == SENSE_NONE && !figure_slot_excused(declaring_of(lua)->book, reading->levers))
         declare_refuse(lua, "how must it be met? sense = \"at_least\", or the like");
     return sense;
 }
 
 /* "topic.table.*": all of a table of figures. */
-static size_t add_table(lua_State *lua, const char *name, const struct figure **among, size_t count)
+static size_t add_table(lua_State *lua, const char *name, const struct figure_slot **among,
+                        size_t count)
 {
-    const struct profile *profile = declaring_of(lua)->book->profile;
-    size_t rows;
-    const struct figure *figures = profile_table(profile, name, strlen(name) - 1, &rows);
+    struct rulebook *book = declaring_of(lua)->book;
+    size_t place;
+    const size_t rows = figure_slot_table(book, name, strlen(name) - 1, &place);
     for (size_t i = 0; i < rows; i++) {
         if (count == AMONG_MOST)
             declare_refuse(lua, "a limit is reckoned from more than %d figures", AMONG_MOST);
-        among[count++] = &figures[i];
+        among[count++] = figure_slot_at(book, place + i);
     }
     return count;
 }
 
 /* The figures that the list on top of the stack names from position `from` on. */
 static void add_sources(lua_State *lua, const struct reading_row *reading, struct row *row,
-                        const struct figure **among, size_t from)
+                        const struct figure_slot **among, size_t from)
 {
     const size_t named = (size_t)luaL_len(lua, -1);
     size_t count = row->among_count;
@@ -191,7 +194,7 @@ static void add_sources(lua_State *lua, const struct reading_row *reading, struc
             count = add_table(lua, name, among, count);
         else
             among[count++] = declare_figure(lua, reading, name);
-        if (count == before && !reading->dormant)
+        if (count == before && !figure_slot_excused(declaring_of(lua)->book, reading->levers))
             declare_refuse(lua, "no figure's name begins with \"%.*s\"", (int)length - 1, name);
         if (count == before)
             declare_reads_elsewhere(lua, name);
@@ -202,7 +205,7 @@ static void add_sources(lua_State *lua, const struct reading_row *reading, struc
 /* behind = { { "switch", "figure", ... } }: figures that stand only with places that have
  * the switch on. */
 static void add_behind(lua_State *lua, const struct reading_row *reading, struct row *row,
-                       const struct figure **among)
+                       const struct figure_slot **among)
 {
     static const char WANTED[] = "behind is a list: { { \"switch\", \"figure\", ... } }";
     lua_getfield(lua, -1, "behind");
@@ -214,9 +217,9 @@ static void add_behind(lua_State *lua, const struct reading_row *reading, struct
         lua_geti(lua, -1, i);
         if (!lua_istable(lua, -1) || luaL_len(lua, -1) < 2)
             declare_refuse(lua, "%s", WANTED);
-        const struct figure *lever = declare_figure_of(
+        const struct figure_slot *lever = declare_figure_of(
             lua, reading, declare_need_text_at(lua, 1, "a figure"), VALUE_YES_NO);
-        beyond.dormant = lever == NULL || (!lever->value.yes && lever->rival.kind == VALUE_NONE);
+        beyond.levers = declare_lever(lua, NULL, lever);
         add_sources(lua, &beyond, row, among, 2);
         lua_pop(lua, 1);
     }
@@ -226,7 +229,7 @@ static void add_behind(lua_State *lua, const struct reading_row *reading, struct
 /* The figures that a limit is reckoned from: they differ as they may. */
 static void read_sources(lua_State *lua, const struct reading_row *reading, struct row *row)
 {
-    const struct figure **among = declare_keep(lua, AMONG_MOST, sizeof(*among));
+    const struct figure_slot **among = declare_keep(lua, AMONG_MOST, sizeof(*among));
     add_sources(lua, reading, row, among, 1);
     add_behind(lua, reading, row, among);
     row->among = among;

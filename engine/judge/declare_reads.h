@@ -13,8 +13,10 @@ int declare_reads_of_helper(lua_State *lua);
 int declare_reads_of_quantities(lua_State *lua);
 
 /* Reads the table on top of the stack, of a helper or of the declaration at hand: what it
- * names is looked up at once. line: where it is written. */
-struct reads_part *declare_reads_table(lua_State *lua, bool of_helper, bool lenient, int line);
+ * names is looked up at once. levers: where one is off, figures may lack. line: where it is
+ * written. */
+struct reads_part *declare_reads_table(lua_State *lua, bool of_helper, const struct lever *levers,
+                                       int line);
 
 /* The function on top of the stack is of the declaration at hand: what it lends is. */
 void declare_reads_note(lua_State *lua);
@@ -24,8 +26,8 @@ void declare_reads_note(lua_State *lua);
 void declare_reads_elsewhere(lua_State *lua, const char *name);
 
 /* What the table at index 1 says under `reads`, with what its functions lend: to be called
- * when all of them are noted. lenient: figures may lack. */
-struct reads *declare_reads(lua_State *lua, bool lenient, struct reads_of of);
+ * when all of them are noted. levers: where one is off, figures may lack. */
+struct reads *declare_reads(lua_State *lua, const struct lever *levers, struct reads_of of);
 
 /* What the function at index declares that it reads, or NULL. Also while judging. */
 struct reads_part *declare_reads_of(lua_State *lua, int index);

@@ -58,7 +58,7 @@ static struct reads_part *part_of_call(lua_State *lua)
         line = about.currentline;
     luaL_checktype(lua, 1, LUA_TTABLE);
     lua_pushvalue(lua, 1);
-    struct reads_part *part = declare_reads_table(lua, true, false, line);
+    struct reads_part *part = declare_reads_table(lua, true, NULL, line);
     lua_pop(lua, 1);
     return part;
 }
@@ -142,12 +142,12 @@ static struct reads *made_of(lua_State *lua, const struct reads_part *own, struc
     return made;
 }
 
-struct reads *declare_reads(lua_State *lua, bool lenient, struct reads_of of)
+struct reads *declare_reads(lua_State *lua, const struct lever *levers, struct reads_of of)
 {
     const struct reads_part *own = NULL;
     lua_getfield(lua, 1, "reads");
     if (lua_istable(lua, -1))
-        own = declare_reads_table(lua, false, lenient, of.line);
+        own = declare_reads_table(lua, false, levers, of.line);
     else if (!lua_isnil(lua, -1))
         declare_refuse(lua, "reads is written { helper, facts = { }, figures = { } }");
     lua_pop(lua, 1);

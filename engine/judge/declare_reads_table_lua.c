@@ -12,8 +12,9 @@ enum { READS_MOST = 400 };
 
 /* One table of reads being read. */
 struct reading {
-    bool of_helper; /* else of the declaration at hand */
-    bool lenient;   /* figures may lack: nothing is ever looked at */
+    bool of_helper;             /* else of the declaration at hand */
+    bool lenient;               /* figures may lack */
+    const struct lever *levers; /* and where one is off: nothing is ever looked at */
     struct reads_part *part;
     struct reads_fact facts[READS_MOST];
     size_t fact_count;
@@ -26,10 +27,12 @@ struct reading {
 };
 
 /* The lists are left as they are: thousands of entries, of which few are ever filled. */
-static void begin(struct reading *reading, struct reads_part *part, bool of_helper, bool lenient)
+static void begin(struct reading *reading, struct reads_part *part, bool of_helper, bool lenient,
+                  const struct lever *levers)
 {
     reading->of_helper = of_helper;
     reading->lenient = lenient;
+    reading->levers = levers;
     reading->part = part;
     reading->fact_count = reading->of_place_count = 0;
     reading->figure_count = reading->elsewhere_count = 0;
@@ -159,12 +162,15 @@ static void read_list(lua_State *lua, struct reading *reading, const char *key,
 
 /* Figures ---------------------------------------------------------------------------------- */
 
-static void add_figure(lua_State *lua, struct reading *reading, const struct figure *figure,
+static void add_figure(lua_State *lua, struct reading *reading, const struct figure_slot *figure,
                        bool optional)
 {
+    if (figure == NULL)
+        luaL_error(lua, "out of memory");
     if (reading->figure_count == READS_MOST)
         refuse(lua, reading, "too many figures");
-    reading->figures[reading->figure_count++] = (struct reads_figure){figure, optional};
+    reading->figures[reading->figure_count++] = (struct reads_figure){figure, optional,
+                                                                      reading->levers};
 }
 
 /* One that this place has no need of. */
@@ -178,17 +184,23 @@ static void add_elsewhere(lua_State *lua, struct reading *reading, const char *n
 /* "topic.table.*": all rows of a table. */
 static size_t add_table(lua_State *lua, struct reading *reading, const char *name, size_t length)
 {
-    const struct profile *profile = declaring_of(lua)->book->profile;
-    size_t count;
-    const struct figure *figures = profile_table(profile, name, length, &count);
+    struct rulebook *book = declaring_of(lua)->book;
+    size_t place;
+    const size_t count = figure_slot_table(book, name, length, &place);
     for (size_t i = 0; i < count; i++)
-        add_figure(lua, reading, &figures[i], true);
+        add_figure(lua, reading, figure_slot_at(book, place + i), true);
     return count;
+}
+
+static bool may_lack(struct rulebook *book, const struct reading *reading)
+{
+    return reading->lenient || figure_slot_excused(book, reading->levers);
 }
 
 static void read_figure(lua_State *lua, struct reading *reading, const char *name)
 {
-    const struct profile *profile = declaring_of(lua)->book->profile;
+    struct rulebook *book = declaring_of(lua)->book;
+    const struct profile *profile = book->profile;
     const size_t length = strlen(name);
     struct nearest nearest;
     if (profile == NULL) /* fields alone are wanted */
@@ -196,19 +208,21 @@ static void read_figure(lua_State *lua, struct reading *reading, const char *nam
     if (length > 2 && strcmp(name + length - 2, ".*") == 0) {
         if (add_table(lua, reading, name, length - 1) > 0)
             return;
-        if (!reading->lenient)
+        if (!may_lack(book, reading))
             refuse(lua, reading,
                    lua_pushfstring(lua, "no figure's name begins as \"%s\" does", name));
         add_elsewhere(lua, reading, name);
         return;
     }
-    const struct figure *figure = profile_figure(profile, name);
-    if (figure != NULL)
+    const struct figure_slot *figure = figure_slot_find(book, name);
+    if (figure != NULL) {
         add_figure(lua, reading, figure, reading->lenient);
-    else if (reading->lenient)
-        add_elsewhere(lua, reading, name);
-    if (figure != NULL || reading->lenient)
         return;
+    }
+    if (may_lack(book, reading)) {
+        add_elsewhere(lua, reading, name);
+        return;
+    }
     nearest_start(&nearest, name);
     for (size_t i = 0; i < profile->figure_count; i++)
         nearest_offer(&nearest, profile->figures[i].name);
@@ -220,21 +234,19 @@ static void read_figure(lua_State *lua, struct reading *reading, const char *nam
                                nearest.name));
 }
 
-/* Off here, with no source that has it on. */
-static bool is_off(lua_State *lua, const char *name)
+/* Past the switch of this name, and those before it. */
+static const struct lever *past(lua_State *lua, const struct lever *before, const char *name)
 {
-    const struct profile *profile = declaring_of(lua)->book->profile;
-    const struct figure *lever = profile == NULL ? NULL : profile_figure(profile, name);
-    return lever == NULL
-           || (lever->value.kind == VALUE_YES_NO && !lever->value.yes
-               && lever->rival.kind == VALUE_NONE);
+    struct rulebook *book = declaring_of(lua)->book;
+    return book->profile == NULL ? before
+                                 : declare_lever(lua, before, figure_slot_find(book, name));
 }
 
 /* behind = { { "switch", "figure", ... } }: as of a row, figures that stand only with places
  * that have the switch on. The switch is read as well. */
 static void read_behind(lua_State *lua, struct reading *reading)
 {
-    const bool lenient = reading->lenient;
+    const struct lever *levers = reading->levers;
     const int type = lua_getfield(lua, -1, "behind");
     if (type != LUA_TNIL && type != LUA_TTABLE)
         refuse(lua, reading, "behind is a list: { { \"switch\", \"figure\", ... } }");
@@ -250,9 +262,9 @@ static void read_behind(lua_State *lua, struct reading *reading)
         for (size_t j = 1; j <= names; j++) {
             read_figure(lua, reading, text_at(lua, reading, j));
             if (j == 1)
-                reading->lenient = lenient || is_off(lua, text_at(lua, reading, 1));
+                reading->levers = past(lua, levers, text_at(lua, reading, 1));
         }
-        reading->lenient = lenient;
+        reading->levers = levers;
         lua_pop(lua, 1);
     }
     lua_pop(lua, 1);
@@ -281,14 +293,15 @@ static void check_keys(lua_State *lua, const struct reading *reading)
 }
 
 /* The table on top of the stack. */
-struct reads_part *declare_reads_table(lua_State *lua, bool of_helper, bool lenient, int line)
+struct reads_part *declare_reads_table(lua_State *lua, bool of_helper, const struct lever *levers,
+                                       int line)
 {
     const struct profile *profile = declaring_of(lua)->book->profile;
     /* What several editions have in common need not have all their figures. */
     const bool part_of_law = profile != NULL && profile->base_only;
     struct reading reading;
     struct reads_part *part = declare_keep(lua, 1, sizeof(*part));
-    begin(&reading, part, of_helper, lenient || part_of_law);
+    begin(&reading, part, of_helper, part_of_law, levers);
     part->file = declaring_of(lua)->file;
     part->line = line;
     check_keys(lua, &reading);

@@ -8,21 +8,22 @@
 #include "judge/row.h"
 
 /* A demand being read. Past a switch that the place leaves off nothing is ever looked
- * at: the figures named there stand with the places that turn it on, and may lack. */
+ * at: it is then dormant, and the figures named there stand with the places that turn it on,
+ * and may lack. */
 struct reading_row {
     struct scope scope;
     size_t conditions;
     int depth, parts_deep;
-    bool optional; /* inside of what need not hold: either, no, some */
-    bool dormant;
-    bool lacks_switch; /* a duty for which no condition names a figure */
+    bool optional;              /* inside of what need not hold: either, no, some */
+    const struct lever *levers; /* the switches that must be on, the last named first */
+    bool lacks_switch;          /* a duty for which no condition names a figure */
 };
 
 /* NULL only in a dormant demand; refused when it is not of the kind. */
-const struct figure *declare_figure(lua_State *lua, const struct reading_row *reading,
-                                    const char *name);
-const struct figure *declare_figure_of(lua_State *lua, const struct reading_row *reading,
-                                       const char *name, enum value_kind kind);
+const struct figure_slot *declare_figure(lua_State *lua, const struct reading_row *reading,
+                                         const char *name);
+const struct figure_slot *declare_figure_of(lua_State *lua, const struct reading_row *reading,
+                                            const char *name, enum value_kind kind);
 
 /* "a number", "a set", "true or false". */
 const char *declare_kind_words(enum value_kind kind);
@@ -38,13 +39,14 @@ bool declare_is_number(const struct field *field);
 /* What one of the unit `from` is in the figure's: inches and feet change into one another
  * exactly, nothing else does; what counts things may leave its unit out. */
 double declare_factor(lua_State *lua, const char *what, const char *from,
-                      const struct figure *figure);
+                      const struct figure_slot *figure);
 
 /* The fact under a key of the table at index 1, or NULL. */
 const struct fact *declare_fact_at(lua_State *lua, const struct scope *scope, const char *key);
 
 /* Can the fact be held against the figure at all? What one of its unit is in the figure's. */
-double declare_check_pair(lua_State *lua, const struct field *field, const struct figure *figure);
+double declare_check_pair(lua_State *lua, const struct field *field,
+                          const struct figure_slot *figure);
 
 /* What stands under `by`, `up_to` and `meets` of the table at index 1; its fact is read. */
 void declare_read_meets(lua_State *lua, const struct reading_row *reading, struct row *row);

@@ -18,8 +18,8 @@ const struct fact *declare_fact_at(lua_State *lua, const struct scope *scope, co
     return path == NULL ? NULL : declare_fact(lua, scope, path);
 }
 
-static const struct figure *figure_of(lua_State *lua, const struct reading_row *reading,
-                                      const char *key)
+static const struct figure_slot *figure_of(lua_State *lua, const struct reading_row *reading,
+                                           const char *key)
 {
     const char *name = declare_text(lua, key);
     return name == NULL ? NULL : declare_figure_of(lua, reading, name, VALUE_NUMBER);
@@ -85,7 +85,7 @@ static void check_switch(lua_State *lua, const struct reading_row *reading, cons
     bool any = !reading->lacks_switch;
     for (size_t i = 0; i < rule->reads->part_count; i++)
         for (size_t j = 0; j < rule->reads->parts[i]->figure_count; j++)
-            any = any || rule->reads->parts[i]->figures[j].figure->value.kind == VALUE_YES_NO;
+            any = any || rule->reads->parts[i]->figures[j].figure->kind == VALUE_YES_NO;
     if (!any)
         declare_refuse(lua, "no figure asks for this duty: when = { on \"...\" }");
 }
@@ -300,7 +300,7 @@ static int finish_demand(lua_State *lua)
     read_parts(lua, &reading, "instead", &row->instead, &row->instead_count);
     read_opens(lua, &reading, row);
     rule->row = row;
-    declare_rule_reads(lua, rule, reading.dormant);
+    declare_rule_reads(lua, rule, reading.levers);
     check_switch(lua, &reading, rule);
     declare_add_rule(lua, rule);
     return 0;

@@ -55,10 +55,10 @@ struct rule *declare_new_rule(lua_State *lua)
     return rule;
 }
 
-void declare_rule_reads(lua_State *lua, struct rule *rule, bool dormant)
+void declare_rule_reads(lua_State *lua, struct rule *rule, const struct lever *levers)
 {
     const struct reads_of of = {"rule", rule->id, rule->file, rule->line};
-    struct reads *reads = declare_reads(lua, dormant, of);
+    struct reads *reads = declare_reads(lua, levers, of);
     row_reads_add(declaring_of(lua)->book, rule, reads);
     rule->reads = reads;
 }
@@ -72,8 +72,8 @@ void declare_add_rule(lua_State *lua, struct rule *rule)
 static int finish_rule(lua_State *lua)
 {
     struct rule *rule = declare_new_rule(lua);
-    bool dormant = false;
-    rule->when = declare_when(lua, rule, &dormant);
+    const struct lever *levers = NULL;
+    rule->when = declare_when(lua, rule, &levers);
     rule->applies = declare_function(lua, "applies");
     rule->judge = declare_function(lua, "judge");
     /* Two answers to one question: which of them went first would have to be known. */
@@ -83,7 +83,7 @@ static int finish_rule(lua_State *lua)
     if (rule->judge == RULE_NO_FUNCTION)
         return declare_refuse(lua, "has no judge function");
     /* Last, for what the conditions name is part of what it reads. */
-    declare_rule_reads(lua, rule, dormant);
+    declare_rule_reads(lua, rule, levers);
     declare_add_rule(lua, rule);
     return 0;
 }

@@ -17,11 +17,11 @@ static void report(const struct drawing *drawing, const char *dimension,
  * meets one figure. */
 static const char *other_unit(const struct dimension *dimension, const struct rule *rule)
 {
-    const struct figure *figure = rule->row == NULL ? NULL : rule->row->meets[0];
-    if (figure == NULL || figure->value.kind != VALUE_NUMBER || figure->value.unit == NULL
-        || dimension->unit == NULL || strcmp(figure->value.unit, dimension->unit) == 0)
+    const struct figure_slot *figure = rule->row == NULL ? NULL : rule->row->meets[0];
+    if (figure == NULL || figure->kind != VALUE_NUMBER || figure->unit == NULL
+        || dimension->unit == NULL || strcmp(figure->unit, dimension->unit) == 0)
         return NULL;
-    return figure->value.unit;
+    return figure->unit;
 }
 
 /* What the rule judges must be what is drawn, what a reference of it names, or the

@@ -160,6 +160,9 @@ void record_known(struct judging *judging, const struct node *node);
 /* A figure that a rule asks for: recorded, and its value as it is to be read now. */
 const struct value *ask_figure(struct judging *judging, const struct figure *figure);
 
+/* The same of the one that a row names. */
+const struct value *ask_figure_of(struct judging *judging, const struct figure_slot *slot);
+
 /* Binders: each defines its names in a fresh sandbox. */
 void bind_job(lua_State *lua);
 void bind_figure(lua_State *lua);

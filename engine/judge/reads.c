@@ -13,9 +13,9 @@ void reads_add_field(struct reads *reads, const struct field *field)
         set_bit(reads->fields, field->number);
 }
 
-void reads_add_figure(struct reads *reads, size_t index)
+void reads_add_figure(struct reads *reads, const struct figure_slot *figure)
 {
-    set_bit(reads->figures, index);
+    set_bit(reads->figures, figure->number);
 }
 
 /* Helpers declared before: a helper cannot name itself, so this ends. */
@@ -51,7 +51,7 @@ static void add_part(const struct rulebook *book, struct reads *reads,
             reads_add_field(reads, field);
     }
     for (size_t i = 0; i < part->figure_count; i++)
-        reads_add_figure(reads, (size_t)(part->figures[i].figure - book->profile->figures));
+        reads_add_figure(reads, part->figures[i].figure);
     for (size_t i = 0; i < part->helper_count; i++)
         add_part(book, reads, part->helpers[i]);
 }
@@ -77,17 +77,22 @@ struct reads *reads_new(struct rulebook *book, const struct reads_part *const *p
     return reads;
 }
 
-bool reads_part_has(const struct reads_part *part, const struct field *field,
-                    const struct figure *figure)
+bool reads_part_has(const struct rulebook *book, const struct reads_part *part,
+                    const struct field *field, const struct figure *figure)
 {
     for (size_t i = 0; i < part->fact_count; i++)
         if (part->facts[i].field == field)
             return true;
     for (size_t i = 0; i < part->figure_count; i++)
-        if (part->figures[i].figure == figure)
+        if (rulebook_figure(book, part->figures[i].figure) == figure)
             return true;
     for (size_t i = 0; i < part->helper_count; i++)
-        if (reads_part_has(part->helpers[i], field, figure))
+        if (reads_part_has(book, part->helpers[i], field, figure))
             return true;
     return false;
+}
+
+bool reads_is_optional(const struct rulebook *book, const struct reads_figure *figure)
+{
+    return figure->optional || figure_slot_off(book, figure->behind);
 }

@@ -17,8 +17,9 @@ struct reads_fact {
 
 /* A figure that is declared. */
 struct reads_figure {
-    const struct figure *figure;
-    bool optional; /* a row of a table, or behind a switch that is off */
+    const struct figure_slot *figure;
+    bool optional;              /* a row of a table, or of what editions have in common */
+    const struct lever *behind; /* where one of these is off it is optional, too */
 };
 
 /* One declaration of reads: a rule's own, or that of a helper which many rules call. */
@@ -51,7 +52,7 @@ struct reads {
     bool any_fact;                   /* it judges nothing: facts are not held to it */
     unsigned char *fields;           /* by field.number */
     size_t field_bits;               /* fields declared later are none of them */
-    unsigned char *figures;          /* by their place in the profile */
+    unsigned char *figures;          /* by the numbers of their slots */
     const struct reads_part **parts; /* every one once: its own first, then the helpers' */
     size_t part_count;
 };
@@ -62,9 +63,12 @@ static inline bool reads_has_field(const struct reads *reads, const struct field
            && (reads->fields[field->number / 8] >> (field->number % 8) & 1) != 0;
 }
 
-static inline bool reads_has_figure(const struct reads *reads, size_t index)
+/* The figure is one of the profile of the book. */
+static inline bool reads_has_figure(const struct rulebook *book, const struct reads *reads,
+                                    const struct figure *figure)
 {
-    return (reads->figures[index / 8] >> (index % 8) & 1) != 0;
+    const size_t number = book->slots.numbers[figure - book->profile->figures];
+    return number > 0 && (reads->figures[(number - 1) / 8] >> ((number - 1) % 8) & 1) != 0;
 }
 
 /* Those of the parts and of all helpers in them, without anything of a row yet. Returns
@@ -72,10 +76,14 @@ static inline bool reads_has_figure(const struct reads *reads, size_t index)
 struct reads *reads_new(struct rulebook *book, const struct reads_part *const *parts,
                         size_t part_count);
 void reads_add_field(struct reads *reads, const struct field *field);
-void reads_add_figure(struct reads *reads, size_t index);
+void reads_add_figure(struct reads *reads, const struct figure_slot *figure);
 
-/* Does the part itself, or one of its helpers, name it? */
-bool reads_part_has(const struct reads_part *part, const struct field *field,
-                    const struct figure *figure);
+/* Does the part itself, or one of its helpers, name the field, or a figure of the book's
+ * profile? */
+bool reads_part_has(const struct rulebook *book, const struct reads_part *part,
+                    const struct field *field, const struct figure *figure);
+
+/* Need no case come to it? */
+bool reads_is_optional(const struct rulebook *book, const struct reads_figure *figure);
 
 #endif

@@ -11,29 +11,29 @@
 struct row {
     struct condition when; /* of the kind WHEN_ALL */
     const struct fact *fact;
-    const struct fact *measured;   /* what counts instead once the stage has come; or NULL */
-    const struct figure *meets[2]; /* one, or two bounds; none for a duty */
+    const struct fact *measured;        /* what counts instead once the stage has come; or NULL */
+    const struct figure_slot *meets[2]; /* one, or two bounds; none for a duty */
     size_t meets_count;
     bool up_to; /* the one figure is of the sense `over`: that much is still free */
-    const struct figure *at_counts; /* whether exactly that much is free no longer; or NULL */
-    const char *by_prefix;          /* or one for each word of a fact: "slope.least." */
+    const struct figure_slot *at_counts; /* whether exactly that much is free no longer; or NULL */
+    const char *by_prefix;               /* or one for each word of a fact: "slope.least." */
     const struct fact *by;
     int found;              /* function that reckons what is looked at, in place of a
                                        fact; or RULE_NO_FUNCTION */
     const char *found_unit; /* NULL: it gives a word, or yes or no */
     int which;              /* function that names one of these; or RULE_NO_FUNCTION */
     int limit;              /* or one that reckons what is met from them */
-    const struct figure *const *among;
+    const struct figure_slot *const *among;
     size_t among_count;
     const struct fact *limit_fact; /* or another fact of the job is met */
     enum sense limit_sense;        /* of both */
     const char *limit_unit;
-    const struct figure *share, *over; /* of measured spacings: how many may stray, how far */
-    double factor;                     /* fact to figure: 12 for feet held against inches, or 1 */
-    const char *shown;                 /* a duty: what must be shown; the fact says whether. It
+    const struct figure_slot *share, *over; /* of measured spacings: how many may stray, how far */
+    double factor;            /* fact to figure: 12 for feet held against inches, or 1 */
+    const char *shown;        /* a duty: what must be shown; the fact says whether. It
                                           may hold {found} and {limit}: of what was not met */
-    bool wants_no;                     /* the duty is met when the fact is no */
-    const char *const *wants;          /* or when it is one of these words */
+    bool wants_no;            /* the duty is met when the fact is no */
+    const char *const *wants; /* or when it is one of these words */
     size_t wants_count;
     const char *say, *warn;          /* a sentence added; or NULL */
     int say_function, warn_function; /* that gives it, or nil */

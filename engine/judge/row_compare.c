@@ -24,6 +24,7 @@ static struct value in_figure_unit(struct judging *judging, const struct row *ro
 
 /* A duty is asked for by what switched it on. */
 struct switches {
+    const struct rulebook *book;
     const struct record *record;
     const struct figure *figures[8];
     size_t count;
@@ -34,11 +35,13 @@ static void add_switch(void *data, const struct condition *condition)
     struct switches *switches = data;
     /* Only those that were asked for: a switch behind one that did not hold switched
      * nothing. */
-    if (condition->kind != WHEN_ON || switches->count == 8 || !condition->figure->value.yes)
+    if (condition->kind != WHEN_ON || switches->count == 8)
         return;
-    for (size_t i = 0; i < switches->record->figure_count; i++)
-        if (switches->record->figures[i] == condition->figure) {
-            switches->figures[switches->count++] = condition->figure;
+    const struct figure *figure = rulebook_figure(switches->book, condition->figure);
+    for (size_t i = 0; figure != NULL && figure->value.yes && i < switches->record->figure_count;
+         i++)
+        if (switches->record->figures[i] == figure) {
+            switches->figures[switches->count++] = figure;
             return;
         }
 }
@@ -48,7 +51,7 @@ static void add_meant(void *data, const struct condition *condition)
 {
     struct switches *switches = data;
     if (condition->kind == WHEN_MEANT && switches->count < 8)
-        switches->figures[switches->count++] = condition->figure;
+        switches->figures[switches->count++] = rulebook_figure(switches->book, condition->figure);
 }
 
 /* Of what is compared beside others, the switch is that of the whole rule; where a
@@ -57,7 +60,7 @@ static void made_by_switches(const struct call *call, const struct row *row,
                              struct judgement *judgement)
 {
     struct judging *judging = call->judging;
-    struct switches switches = {.record = &judging->record};
+    struct switches switches = {.book = judging->book, .record = &judging->record};
     condition_each(&row->when, add_switch, &switches);
     /* A part has its own `when`, but the duty is due because the whole rule is. */
     if (row != call->rule->row)
@@ -114,8 +117,8 @@ static struct judgement *judge_list(struct judging *judging, const struct row *r
                                     const struct node *node, const struct row_limit *limit)
 {
     const struct value *bound = row_limit_value(judging, limit);
-    const struct value *share = row->share == NULL ? NULL : ask_figure(judging, row->share);
-    const struct value *over = row->over == NULL ? NULL : ask_figure(judging, row->over);
+    const struct value *share = row->share == NULL ? NULL : ask_figure_of(judging, row->share);
+    const struct value *over = row->over == NULL ? NULL : ask_figure_of(judging, row->over);
     size_t count = 0;
     node_reads_value(judging, node);
     double *numbers = arena_array(judging->arena, (size_t)cJSON_GetArraySize(node->json) + 1,
@@ -150,7 +153,7 @@ struct looked_at {
 static void look_at_exactly(struct judging *judging, const struct row *row,
                             struct judgement *judgement)
 {
-    if (judgement != NULL && row->at_counts != NULL && ask_figure(judging, row->at_counts)->yes
+    if (judgement != NULL && row->at_counts != NULL && ask_figure_of(judging, row->at_counts)->yes
         && number_equals(judgement->found.number, judgement->required.number,
                          judgement->required.unit))
         judgement->met = false;
@@ -275,7 +278,7 @@ struct judgement *row_compare(struct call *call, const struct row *row,
     /* What is measured is known last: while it is not, the finding cites who asks. */
     for (size_t i = 0; row->measured != NULL && i < row->meets_count; i++)
         if (row->meets[i] != NULL)
-            ask_figure(call->judging, row->meets[i]);
+            ask_figure_of(call->judging, row->meets[i]);
     if (!look(call, row, &at, stop)) {
         row_demand(call, row, before, limits, count);
         return NULL;

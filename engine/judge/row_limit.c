@@ -19,7 +19,7 @@ static const struct figure *figure_named(struct call *call, const struct row *ro
         return NULL;
     for (size_t i = 0; i < row->among_count; i++)
         if (row->among[i] != NULL && strcmp(row->among[i]->name, named.text) == 0)
-            return row->among[i];
+            return rulebook_figure(call->judging->book, row->among[i]);
     *why = arena_format(call->judging->arena, "which gives \"%s\", which meets does not list",
                         named.text);
     return NULL;
@@ -76,7 +76,9 @@ bool row_limit_is_first(const struct row *row)
 size_t row_limit_find(struct call *call, const struct row *row, struct row_limit limits[2],
                       enum sandbox_stop *stop, const char **why)
 {
-    const struct figure *figures[2] = {row->meets[0], row->meets[1]};
+    const struct rulebook *book = call->judging->book;
+    const struct figure *figures[2] = {rulebook_figure(book, row->meets[0]),
+                                       rulebook_figure(book, row->meets[1])};
     size_t count = row->meets_count;
     if (row_limit_is_own(row))
         return find_value(call, row, limits, stop);
@@ -134,7 +136,7 @@ static void made_from_listed(struct judging *judging, const struct row *row,
     size_t count = 0;
     bool exact = false;
     for (size_t i = 0; makers != NULL && i < row->among_count; i++) {
-        const struct figure *figure = row->among[i];
+        const struct figure *figure = rulebook_figure(judging->book, row->among[i]);
         if (figure == NULL || !was_asked(&judging->record, figure))
             continue;
         const bool same = profile_same_value(&figure->value, &judgement->required);

@@ -11,7 +11,7 @@
 /* What a row names -------------------------------------------------------------------------- */
 
 struct adding {
-    const struct rulebook *book;
+    struct rulebook *book;
     struct reads *reads;
 };
 
@@ -23,10 +23,10 @@ static void add_fact(const struct adding *adding, const struct fact *fact)
             reads_add_field(adding->reads, fact->steps[i]);
 }
 
-static void add_figure(const struct adding *adding, const struct figure *figure)
+static void add_figure(const struct adding *adding, const struct figure_slot *figure)
 {
     if (figure != NULL)
-        reads_add_figure(adding->reads, (size_t)(figure - adding->book->profile->figures));
+        reads_add_figure(adding->reads, figure);
 }
 
 static void add_condition(void *data, const struct condition *condition)
@@ -35,25 +35,23 @@ static void add_condition(void *data, const struct condition *condition)
     add_figure(data, condition->figure);
 }
 
-/* Calls visit for the figure of each word of the fact that chooses. */
-static void each_of_table(const struct rulebook *book, const struct row *row,
-                          void (*visit)(void *data, const struct figure *figure), void *data)
+/* Calls visit for the name of the figure of each word of the fact that chooses. A word without
+ * a figure of its own is one that no rule speaks of, or that another place adds. */
+static void each_of_table(const struct row *row, void (*visit)(void *data, const char *name),
+                          void *data)
 {
     const struct field *by = row->by->field;
-    /* A word without a figure of its own is one that no rule speaks of, or that another place
-     * adds. */
     for (size_t i = 0; i < by->choice_count; i++) {
         char name[256];
         snprintf(name, sizeof(name), "%s%s", row->by_prefix, by->choices[i]);
-        const struct figure *figure = profile_figure(book->profile, name);
-        if (figure != NULL)
-            visit(data, figure);
+        visit(data, name);
     }
 }
 
-static void add_of_table(void *data, const struct figure *figure)
+static void add_of_table(void *data, const char *name)
 {
-    add_figure(data, figure);
+    const struct adding *adding = data;
+    add_figure(adding, figure_slot_find(adding->book, name));
 }
 
 /* All that it may ask for, whatever the job chooses among. Where a row measures, either
@@ -74,10 +72,10 @@ static void add_part(void *data, const struct row *row)
     add_figure(adding, row->over);
     add_figure(adding, row->at_counts);
     if (row->by_prefix != NULL)
-        each_of_table(adding->book, row, add_of_table, adding);
+        each_of_table(row, add_of_table, adding);
 }
 
-void row_reads_add(const struct rulebook *book, const struct rule *rule, struct reads *reads)
+void row_reads_add(struct rulebook *book, const struct rule *rule, struct reads *reads)
 {
     struct adding adding = {book, reads};
     /* The lists gone through decide how often it is judged. */
@@ -116,7 +114,7 @@ void row_reads_each_figure(const struct rulebook *book, const struct rule *rule,
 {
     const struct profile *profile = book->profile;
     for (size_t i = 0; i < profile->figure_count; i++)
-        if (reads_has_figure(rule->reads, i))
+        if (reads_has_figure(book, rule->reads, &profile->figures[i]))
             visit(data, profile->figures[i].name);
 }
 
@@ -125,18 +123,17 @@ bool row_reads_ask(const struct rulebook *book, const struct figure *figure)
     const size_t index = (size_t)(figure - book->profile->figures);
     bool asked = follows_uses(&book->fields, index);
     for (const struct rule *r = book->rules; r != NULL && !asked; r = r->next)
-        asked = reads_has_figure(r->reads, index);
+        asked = reads_has_figure(book, r->reads, figure);
     return asked;
 }
 
 bool row_reads_print(const struct rulebook *book, const struct figure *figure)
 {
-    const size_t index = (size_t)(figure - book->profile->figures);
     bool asked = false;
     for (const struct quantity *q = book->quantities; q != NULL && !asked; q = q->next)
-        asked = reads_has_figure(q->reads, index);
+        asked = reads_has_figure(book, q->reads, figure);
     for (const struct caution *c = book->cautions; c != NULL && !asked; c = c->next)
-        asked = reads_has_figure(c->reads, index);
+        asked = reads_has_figure(book, c->reads, figure);
     return asked;
 }
 
@@ -151,12 +148,18 @@ struct pairs_told {
 
 /* A fact that is reckoned, or a limit that is, makes no pair: nothing can be said of their
  * units. */
-static void tell_pair(const struct pairs_told *told, const struct fact *fact,
-                      const struct figure *figure, double factor)
+static void tell_pair_of(const struct pairs_told *told, const struct fact *fact,
+                         const struct figure *figure, double factor)
 {
     const struct row_pair pair = {fact == NULL ? NULL : fact->field, figure, factor};
     if (fact != NULL && figure != NULL)
         told->visit(told->data, &pair);
+}
+
+static void tell_pair(const struct pairs_told *told, const struct fact *fact,
+                      const struct figure_slot *figure, double factor)
+{
+    tell_pair_of(told, fact, rulebook_figure(told->book, figure), factor);
 }
 
 static void tell_condition_pair(void *data, const struct condition *condition)
@@ -166,10 +169,11 @@ static void tell_condition_pair(void *data, const struct condition *condition)
         tell_pair(data, condition->fact, condition->figure, 1);
 }
 
-static void tell_pair_of_table(void *data, const struct figure *figure)
+static void tell_pair_of_table(void *data, const char *name)
 {
     const struct pairs_told *told = data;
-    tell_pair(told, told->row->fact, figure, told->row->factor);
+    tell_pair_of(told, told->row->fact, profile_figure(told->book->profile, name),
+                 told->row->factor);
 }
 
 static void tell_part_pairs(void *data, const struct row *row)
@@ -182,7 +186,7 @@ static void tell_part_pairs(void *data, const struct row *row)
         tell_pair(told, row->fact, row->among[i], row->factor);
     told->row = row;
     if (row->by_prefix != NULL)
-        each_of_table(told->book, row, tell_pair_of_table, told);
+        each_of_table(row, tell_pair_of_table, told);
 }
 
 void row_reads_each_pair(const struct rulebook *book, const struct rule *rule,

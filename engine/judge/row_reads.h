@@ -7,7 +7,7 @@
 
 /* Adds what the rule's row and conditions name, and the lists it goes through, to what its
  * functions declare. */
-void row_reads_add(const struct rulebook *book, const struct rule *rule, struct reads *reads);
+void row_reads_add(struct rulebook *book, const struct rule *rule, struct reads *reads);
 
 /* Calls visit for every field, and for the name of every figure of the rulebook's profile,
  * that the rule may read. */

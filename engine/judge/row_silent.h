@@ -5,6 +5,6 @@
 #include "judge/rulebook.h"
 
 /* Do the figures alone, whatever a job says, keep the rule from speaking? */
-bool row_silent(const struct rule *rule);
+bool row_silent(const struct rulebook *book, const struct rule *rule);
 
 #endif

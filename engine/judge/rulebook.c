@@ -75,5 +75,6 @@ bool rulebook_find_bearings(struct rulebook *book)
 
 size_t rulebook_bytes(const struct rulebook *book)
 {
-    return sandbox_bytes(book->sandbox) + memory_bytes(book->memory) + survey_bytes(book->survey);
+    return sandbox_bytes(book->sandbox) / book->whole->holders + memory_bytes(book->memory)
+           + survey_bytes(book->survey);
 }

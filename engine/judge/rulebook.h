@@ -14,6 +14,7 @@
 #include "job/fields.h"
 #include "job/stage.h"
 #include "judge/drawing.h"
+#include "judge/figure_slot.h"
 #include "profile/profile.h"
 #include "sandbox/sandbox.h"
 
@@ -133,6 +134,7 @@ struct rulebook {
     struct sandbox *sandbox;
     struct fields fields;
     const struct profile *profile; /* or NULL: fields only; not owned */
+    struct figure_slots slots;     /* what of it the files name */
     struct rule *rules;            /* by id */
     struct rule **by_id;           /* the same, to be halved */
     size_t rule_count, rule_capacity;
@@ -149,7 +151,16 @@ struct rulebook {
     size_t judged;                     /* jobs so far */
     size_t finding_count;              /* to make room for in the next one */
     struct sources sources;            /* the files loaded, the profile's not included */
+    struct rulebook *whole; /* whose rules, fields and sandbox these are; itself, where loaded */
+    size_t holders;         /* of the whole one: rulebooks with its rules, itself counted */
 };
+
+/* What the slot stands for under the law of this book; NULL for no slot. */
+static inline const struct figure *rulebook_figure(const struct rulebook *book,
+                                                   const struct figure_slot *slot)
+{
+    return slot == NULL ? NULL : book->slots.figures[slot->number];
+}
 
 /* Loads rules/fields.lua, the profile's own rule files and rules/ *.lua. With
  * no profile only the fields. NULL with problems (PROBLEM_RULES) when a file
@@ -171,7 +182,8 @@ bool rulebook_find_bearings(struct rulebook *book);
 /* Adds one whose id no rule has, in its order. False when out of memory. */
 bool rulebook_add(struct rulebook *book, struct rule *rule);
 
-/* Bytes that packs made it take, and what it remembers of jobs. */
+/* Bytes that packs made it take, its part of those that it shares, and what it remembers of
+ * jobs. */
 size_t rulebook_bytes(const struct rulebook *book);
 
 void rulebook_free(struct rulebook *book);

@@ -1,16 +1,13 @@
 #include "judge/rulebook.h"
 
-#include "base/nearest.h"
 #include "base/strings.h"
 #include "judge/bare_number.h"
 #include "judge/bind_declare.h"
 #include "judge/bind_reads.h"
 #include "judge/fields_made.h"
-#include "judge/figure_rows.h"
-#include "judge/gap.h"
 #include "judge/memory.h"
+#include "judge/rulebook_check.h"
 #include "judge/survey.h"
-#include "judge/place_fact.h"
 #include "profile/made.h"
 
 #include <lauxlib.h>
@@ -170,24 +167,6 @@ static void load_every_field(struct declaring *reading)
     declare_every_zone(reading);
 }
 
-/* An ordinance that drops a misspelled rule would leave it standing. */
-static void check_drops(const struct declaring *reading)
-{
-    const struct profile *profile = reading->book->profile;
-    for (size_t i = 0; i < profile->drop_count; i++) {
-        const struct drop *drop = &profile->drops[i];
-        struct nearest nearest;
-        if (rulebook_rule(reading->book, drop->rule) != NULL)
-            continue;
-        nearest_start(&nearest, drop->rule);
-        for (const struct rule *r = reading->book->rules; r != NULL; r = r->next)
-            nearest_offer(&nearest, r->id);
-        problem_at_line(reading->problems, PROBLEM_RULES, drop->file, drop->line, 0,
-                        "drops \"%s\", which is no rule; the nearest is %s", drop->rule,
-                        nearest.name == NULL ? "none" : nearest.name);
-    }
-}
-
 /* A name on a card that no rule answers to would leave a rule out of its place. */
 static void check_cards(const struct declaring *reading)
 {
@@ -206,6 +185,8 @@ struct rulebook *rulebook_load(const char *home, const struct profile *profile,
 {
     const size_t before = problems->count;
     struct rulebook *book = calloc(1, sizeof(*book));
+    if (book != NULL)
+        *book = (struct rulebook){.whole = book, .holders = 1};
     struct declaring reading = {.book = book, .home = home, .problems = problems};
     if (book == NULL || fields_start(&book->fields) != 0
         || (book->sandbox = sandbox_open()) == NULL) {
@@ -214,6 +195,11 @@ struct rulebook *rulebook_load(const char *home, const struct profile *profile,
         return NULL;
     }
     book->profile = profile;
+    if (profile != NULL && !figure_slots_begin(book)) {
+        problem_out_of_memory(problems);
+        rulebook_free(book);
+        return NULL;
+    }
     book->sandbox->user = &reading;
     if (sandbox_setup(book->sandbox, define, NULL) == SANDBOX_DONE)
         run_file(&reading, "rules/fields.lua");
@@ -229,10 +215,7 @@ struct rulebook *rulebook_load(const char *home, const struct profile *profile,
     }
     if (profile != NULL && problems->count == before && !problems->out_of_memory
         && !book->arena.failed) {
-        check_drops(&reading);
-        gap_check(book, problems);
-        place_fact_check(book, problems);
-        figure_rows_check(book, problems);
+        rulebook_check(book, problems);
         check_cards(&reading);
         drawing_check(book, problems);
     }
@@ -253,10 +236,20 @@ void rulebook_free(struct rulebook *book)
 {
     if (book == NULL)
         return;
+    struct rulebook *whole = book->whole;
     memory_free(book->memory);
     survey_free(book->survey);
-    sandbox_close(book->sandbox);
-    fields_free(&book->fields);
-    arena_free(&book->arena);
-    free(book);
+    book->memory = NULL;
+    book->survey = NULL;
+    if (book != whole) {
+        arena_free(&book->arena);
+        free(book);
+    }
+    /* Others may go on by its rules. */
+    if (--whole->holders > 0)
+        return;
+    sandbox_close(whole->sandbox);
+    fields_free(&whole->fields);
+    arena_free(&whole->arena);
+    free(whole);
 }

@@ -1,5 +1,7 @@
 #include "law/law.h"
 
+#include "judge/rulebook_share.h"
+
 #include <stdlib.h>
 #include <string.h>
 
@@ -44,12 +46,35 @@ void laws_drop_problems(struct laws *laws, struct problems *problems)
     problems_free(problems);
 }
 
+/* Was one with the same rules before it in the list? */
+static bool is_again(const struct laws *laws, const struct law *law)
+{
+    for (const struct law *l = laws->first; l != law; l = l->next)
+        if (l->book != NULL && l->book->whole == law->book->whole)
+            return true;
+    return false;
+}
+
+/* One of its own only where no other law's does. */
+static struct rulebook *book_for(const struct laws *laws, const struct profile *profile,
+                                 struct problems *problems)
+{
+    for (const struct law *law = laws->first; law != NULL; law = law->next) {
+        struct rulebook *shared = law->book == NULL || law->profile == NULL || is_again(laws, law)
+                                      ? NULL
+                                      : rulebook_share(law->book, laws->home, profile);
+        if (shared != NULL)
+            return shared;
+    }
+    return rulebook_load(laws->home, profile, problems);
+}
+
 /* NULL with problems when its files are no longer what they were. */
 static const struct law *law_wake(struct laws *laws, struct law *law, struct problems *problems)
 {
     law->used = ++laws->used;
     if (law->book == NULL)
-        law->book = rulebook_load(laws->home, law->profile, problems);
+        law->book = book_for(laws, law->profile, problems);
     return law->book == NULL ? NULL : law;
 }
 
@@ -68,7 +93,7 @@ const struct law *laws_find(struct laws *laws, const char *id, long date, const 
      * law_free takes a half-made one. */
     law->profile = profile_resolve_from(&laws->cache, laws->home, id, date, job_file, problems);
     if (law->profile != NULL)
-        law->book = rulebook_load(laws->home, law->profile, problems);
+        law->book = book_for(laws, law->profile, problems);
     if (law->book == NULL) {
         law_free(law);
         return NULL;
@@ -118,7 +143,7 @@ long long laws_steps(const struct laws *laws)
 {
     long long steps = laws->steps_rested;
     for (const struct law *law = laws->first; law != NULL; law = law->next)
-        steps += law->book == NULL ? 0 : law->book->sandbox->taken;
+        steps += law->book == NULL || is_again(laws, law) ? 0 : law->book->sandbox->taken;
     return steps;
 }
 

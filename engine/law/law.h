@@ -9,7 +9,8 @@
 
 struct law {
     struct profile *profile; /* NULL for the bare field catalogue */
-    struct rulebook *book;   /* NULL: at rest (laws_rest) */
+    struct rulebook *book;   /* its rules may be shared (rulebook_share.h); NULL: at rest
+                                (laws_rest) */
     char fingerprint[65];    /* of every file both were read from */
     unsigned long long used; /* the later laws_find gave it, the more */
     bool held;               /* not put to rest: laws_rest_never */

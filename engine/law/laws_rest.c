@@ -92,7 +92,9 @@ void laws_rest(struct laws *laws, size_t awake)
             laws->out_of_memory = true;
             return;
         }
-        laws->steps_rested += law->book->sandbox->taken;
+        /* Others go on counting while they share it. */
+        if (law->book->whole->holders == 1)
+            laws->steps_rested += law->book->sandbox->taken;
         rulebook_free(law->book);
         law->book = NULL;
     }

@@ -91,7 +91,7 @@ static bool rule_has_word(const struct law *law, const struct rule *rule, const 
     bool found = has_word(rule->id, word) || has_word(rule->title, word)
                  || has_word(rule->mend, word) || has_word(rule->caution, word);
     for (size_t i = 0; !found && i < law->profile->figure_count; i++)
-        found = reads_has_figure(rule->reads, i)
+        found = reads_has_figure(law->book, rule->reads, &law->profile->figures[i])
                 && figure_has_word(&law->profile->figures[i], word);
     return found;
 }
@@ -154,6 +154,6 @@ void explain_list_askers(struct explanation *out, const struct law *law, const c
     const struct figure *figure = profile_figure(law->profile, name);
     out->askers = arena_array(&out->arena, law->book->rule_count + 1, sizeof(*out->askers));
     for (const struct rule *r = law->book->rules; r != NULL && out->askers != NULL; r = r->next)
-        if (figure != NULL && reads_has_figure(r->reads, (size_t)(figure - law->profile->figures)))
+        if (figure != NULL && reads_has_figure(law->book, r->reads, figure))
             out->askers[out->asker_count++] = (struct listed_rule){r->id, r->title, NULL, false};
 }

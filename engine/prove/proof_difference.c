@@ -284,7 +284,7 @@ static void compare_rules(struct proof *proof, struct proof_block *block,
 static void compare_duty(struct proof *proof, struct proof_block *block, bool spoke,
                          const struct rule *is)
 {
-    const bool speaks = !row_silent(is);
+    const bool speaks = !row_silent(block->law->book, is);
     if (spoke != speaks)
         add_difference(proof, block,
                        (struct difference){.of = DIFFERENCE_DUTY,

@@ -27,7 +27,7 @@ static void keep_rules(struct proof *proof, struct law_digest *digest, const str
         const char *id = arena_copy(&proof->arena, r->id);
         if (id == NULL)
             return;
-        digest->silent[digest->rule_count] = row_silent(r);
+        digest->silent[digest->rule_count] = row_silent(book, r);
         digest->rules[digest->rule_count++] = id;
     }
 }

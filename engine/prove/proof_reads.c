@@ -62,9 +62,10 @@ static void note_part(struct proof *proof, const struct law *law, const struct r
             note_name(proof, declared, part->facts[i].field->path, false,
                       probe->facts[part->facts[i].field->number]);
     for (size_t i = 0; declared != NULL && i < part->figure_count; i++)
-        if (!part->figures[i].optional)
+        if (!reads_is_optional(law->book, &part->figures[i]))
             note_name(proof, declared, part->figures[i].figure->name, true,
-                      probe->asked[part->figures[i].figure - law->profile->figures]);
+                      probe->asked[rulebook_figure(law->book, part->figures[i].figure)
+                                   - law->profile->figures]);
 }
 
 void proof_reads_case(struct proof *proof, const struct law *law, const char *id,

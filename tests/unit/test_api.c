@@ -277,15 +277,18 @@ static void large_laws_are_fewer(void **state)
     enum { KEPT_MB = 15, PLACES = 30, ALL_MB = 256 };
     eavemark *handle = eavemark_open(home.path);
     size_t most = 0;
-    home_write(
-        &home, "jurisdictions/large/own.rules.lua",
+    static const char LARGE[] =
         "local kept = {}\n"
         "for i = 1, 60000 do kept[i] = { i, i, i, i } end\n"
         "rule \"large.one\" { reads = { facts = { \"existing.layers\" } }, title = \"x\", stage = \"permit\", mend = \"x\",\n"
-        "  judge = function(job) if kept[1] then return job.existing.layers end end }\n");
+        "  judge = function(job) if kept[1] then return job.existing.layers end end }\n";
     for (int i = 0; i < PLACES; i++) {
-        char place[32];
-        write_place("large", i, ", rules = \"own.rules.lua\"", place);
+        char place[32], path[64], rules[64];
+        /* Each a file of its own: laws of one file would share what it keeps. */
+        snprintf(path, sizeof(path), "jurisdictions/large/own%d.rules.lua", i);
+        snprintf(rules, sizeof(rules), ", rules = \"own%d.rules.lua\"", i);
+        home_write(&home, path, LARGE);
+        write_place("large", i, rules, place);
         free(report(handle, SMALL_JOB, place));
         most = inner_law_count(handle) > most ? inner_law_count(handle) : most;
     }

@@ -114,23 +114,26 @@ static void moving_figures_keeps_few_awake(void **state)
     laws_free(&laws);
 }
 
-/* Twenty places whose rules keep tables that take 15 MB and more. */
+/* Twenty places whose rules keep tables that take 15 MB and more, each its own: of one file all
+ * would share them. */
 static void make_large_places(struct temporary_home *home)
 {
     home_make(home);
     small_law_write(home);
-    home_write(home, "jurisdictions/large/own.rules.lua",
-               "local kept = {}\n"
-               "for i = 1, 60000 do kept[i] = { i, i, i, i } end\n"
-               "rule \"large.one\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
-               "  judge = function(job) if kept[1] then return job.existing.layers end end }\n");
     for (int i = 0; i < 20; i++) {
         char path[64], text[192];
+        snprintf(path, sizeof(path), "jurisdictions/large/own%d.rules.lua", i);
+        home_write(
+            home, path,
+            "local kept = {}\n"
+            "for i = 1, 60000 do kept[i] = { i, i, i, i } end\n"
+            "rule \"large.one\" { title = \"x\", stage = \"permit\", mend = \"x\",\n"
+            "  judge = function(job) if kept[1] then return job.existing.layers end end }\n");
         snprintf(path, sizeof(path), "jurisdictions/large/p%d.lua", i);
         snprintf(text, sizeof(text),
                  "jurisdiction \"large/p%d\" { title = \"P\", invented = true,\n"
-                 "  follows = \"model/test\", rules = \"own.rules.lua\" }\n",
-                 i);
+                 "  follows = \"model/test\", rules = \"own%d.rules.lua\" }\n",
+                 i, i);
         home_write(home, path, text);
     }
 }

@@ -1,0 +1,31 @@
+#include "judge/rulebook_check.h"
+
+#include "base/nearest.h"
+#include "judge/figure_rows.h"
+#include "judge/gap.h"
+#include "judge/place_fact.h"
+
+/* An ordinance that drops a misspelled rule would leave it standing. */
+static void check_drops(const struct rulebook *book, struct problems *problems)
+{
+    for (size_t i = 0; i < book->profile->drop_count; i++) {
+        const struct drop *drop = &book->profile->drops[i];
+        struct nearest nearest;
+        if (rulebook_rule(book, drop->rule) != NULL)
+            continue;
+        nearest_start(&nearest, drop->rule);
+        for (const struct rule *r = book->rules; r != NULL; r = r->next)
+            nearest_offer(&nearest, r->id);
+        problem_at_line(problems, PROBLEM_RULES, drop->file, drop->line, 0,
+                        "drops \"%s\", which is no rule; the nearest is %s", drop->rule,
+                        nearest.name == NULL ? "none" : nearest.name);
+    }
+}
+
+void rulebook_check(const struct rulebook *book, struct problems *problems)
+{
+    check_drops(book, problems);
+    gap_check(book, problems);
+    place_fact_check(book, problems);
+    figure_rows_check(book, problems);
+}
