@@ -102,6 +102,35 @@ enum file_result file_read_regular(char **text, size_t *length, const char *path
     return result;
 }
 
+/* Does what is left to be read begin with these bytes? */
+static bool reads_as(int handle, const char *bytes, size_t length)
+{
+    char piece[16 * 1024];
+    for (size_t at = 0; at < length;) {
+        const size_t left = length - at;
+        const ssize_t got = read(handle, piece, left < sizeof(piece) ? left : sizeof(piece));
+        if (got < 0 && errno == EINTR)
+            continue;
+        if (got <= 0 || memcmp(piece, bytes + at, (size_t)got) != 0)
+            return false;
+        at += (size_t)got;
+    }
+    return true;
+}
+
+bool file_is(const char *path, const char *bytes, size_t length)
+{
+    struct stat about;
+    const int handle = open(path, O_RDONLY | O_CLOEXEC | O_NONBLOCK);
+    if (handle < 0)
+        return false;
+    const bool same = fstat(handle, &about) == 0 && S_ISREG(about.st_mode) && about.st_size >= 0
+                      && (unsigned long long)about.st_size == length
+                      && reads_as(handle, bytes, length);
+    close(handle);
+    return same;
+}
+
 /* The caller's to free; NULL for NULL or when out of memory. */
 char *file_folder(const char *path)
 {

@@ -2,6 +2,7 @@
 #ifndef EAVEMARK_BASE_FILE_H
 #define EAVEMARK_BASE_FILE_H
 
+#include <stdbool.h>
 #include <stddef.h>
 
 enum file_result {
@@ -26,5 +27,9 @@ char *file_folder(const char *path);
 /* The same of a name that a stranger gave: only a regular file is read, and "-" is one
  * called so. A pipe that nobody writes to would be waited for without end. */
 enum file_result file_read_regular(char **text, size_t *length, const char *path, size_t limit);
+
+/* Is it a regular file of exactly these bytes? Nothing of it is kept. False also where it cannot
+ * be read: reading it tells why. */
+bool file_is(const char *path, const char *bytes, size_t length);
 
 #endif

@@ -149,6 +149,11 @@ enum file_result home_files_read(char **text, size_t *length, const char *home, 
                                    : home_folder_read(text, length, home, path, limit);
 }
 
+bool home_files_same(const char *home, const char *path, const char *bytes, size_t length)
+{
+    return !home_files_inside(home) && home_folder_same(home, path, bytes, length);
+}
+
 int home_files_each(const char *home, const char *folder, const char *ending, int depth,
                     void (*visit)(void *data, const char *path), void *data)
 {

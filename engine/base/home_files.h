@@ -25,6 +25,10 @@ bool home_files_has(const char *home, const char *path);
 enum file_result home_files_read(char **text, size_t *length, const char *home, const char *path,
                                  size_t limit);
 
+/* True if home/path is a file inside the home, which is a folder, of exactly these bytes: read
+ * without being kept. */
+bool home_files_same(const char *home, const char *path, const char *bytes, size_t length);
+
 /* A file of the home inside, where it stands in the program. */
 enum file_result home_files_find_inside(const char *path, struct packed_file *file);
 

@@ -89,15 +89,15 @@ static enum file_result read_folder(const char *home, struct arena *arena, struc
     struct packed_file file;
     char *text = NULL;
     size_t length = 0;
+    /* Mostly it is as packed, and then need not be kept. */
+    if (pack_find(&pack, path, &file) && home_files_same(home, path, file.bytes, file.length)) {
+        *source = note_source(arena, sources, path, file.bytes, file.length, true);
+        return FILE_READ;
+    }
     const enum file_result result = home_files_read(&text, &length, home, path, SOURCE_LARGEST);
     if (result != FILE_READ)
         return result;
-    if (pack_find(&pack, path, &file) && file.length == length
-        && memcmp(file.bytes, text, length) == 0)
-        *source = note_source(arena, sources, path, file.bytes, length, true);
-    else
-        *source = note_source(arena, sources, path, arena_copy_n(arena, text, length), length,
-                              false);
+    *source = note_source(arena, sources, path, arena_copy_n(arena, text, length), length, false);
     free(text);
     return FILE_READ;
 }
