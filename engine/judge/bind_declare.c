@@ -38,7 +38,7 @@ static int declare_finish(lua_State *lua)
     if (declaring_of(lua)->fields_only && !declaration->is_field)
         return 0;
     luaL_checktype(lua, 1, LUA_TTABLE);
-    if (declaration->is_field && fields_made_take(lua))
+    if (declaration->is_field && fields_made_has(lua))
         return 0;
     lua_settop(lua, 1);
     if (declaration->keys != NULL)

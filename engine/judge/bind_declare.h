@@ -33,7 +33,7 @@ struct declaring {
     size_t part_count;
     const struct reads_part *quantities_read; /* what the quantities of a file do */
     struct strings elsewhere; /* figures that the row names and this place has no need of */
-    struct field *made;       /* the next that the file declares as it did in the build; or NULL */
+    bool made;                /* the fields of the file are declared already (fields_made.h) */
     bool fields_only;         /* of every place, for a job whose place is not known */
 };
 

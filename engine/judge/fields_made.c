@@ -66,27 +66,34 @@ char *fields_made_write(const struct fields *fields, const char *file, size_t *l
     return bytes;
 }
 
-void fields_made_begin(struct declaring *declaring, const struct source *source)
+/* What they take counts as that of fields that are read. */
+bool fields_made_begin(struct declaring *declaring, const struct source *source)
 {
     struct packed_file made;
     struct field_list list = {NULL};
-    declaring->made = NULL;
-    if (made_find(source, MADE_FIELDS, &made)
-        && place_made_take_as(made.bytes, &declaring->book->arena, &list, &LIST_SHAPE))
-        declaring->made = list.first;
+    struct fields *fields = &declaring->book->fields;
+    declaring->made = made_find(source, MADE_FIELDS, &made);
+    if (declaring->made
+        && !place_made_take_as(made.bytes, &declaring->book->arena, &list, &LIST_SHAPE))
+        return false;
+    for (struct field *field = list.first, *next; field != NULL; field = next) {
+        next = field->next;
+        field->next = NULL;
+        field->file = declaring->file;
+        declaring->field_count++;
+        declaring->book->sandbox->kept += sizeof(*field) + strlen(field->path) + strlen(field->ask);
+        if (!fields_add_sound(fields, field))
+            return false;
+    }
+    return true;
 }
 
-/* What it takes counts as that of a field that is read. */
-bool fields_made_take(lua_State *lua)
+bool fields_made_has(lua_State *lua)
 {
-    struct declaring *declaring = declaring_of(lua);
-    struct field *field = declaring->made;
-    if (field == NULL || strcmp(field->path, declare_name(lua)) != 0)
-        return false;
-    declaring->made = field->next;
-    field->next = NULL;
-    field->file = declaring->file;
-    declaring->field_count++;
-    sandbox_charge_kept(lua, sizeof(*field) + strlen(field->path) + strlen(field->ask));
-    return fields_add_sound(&declaring->book->fields, field);
+    const struct declaring *declaring = declaring_of(lua);
+    const struct field *field = declaring->made
+                                    ? fields_find(&declaring->book->fields, declare_name(lua))
+                                    : NULL;
+    return field != NULL && field->file == declaring->file
+           && strcmp(field->path, declare_name(lua)) == 0;
 }

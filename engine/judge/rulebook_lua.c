@@ -74,7 +74,10 @@ static void run_file(struct declaring *reading, const char *path)
         return;
     reading->file = source->path;
     struct packed_file code;
-    fields_made_begin(reading, source);
+    if (!fields_made_begin(reading, source)) {
+        problem_out_of_memory(reading->problems);
+        return;
+    }
     if (made_find(source, MADE_CODE, &code)) {
         end_file(reading,
                  sandbox_run_compiled(book->sandbox, code.bytes, code.length, source->path));

@@ -8,6 +8,7 @@
 #include "base/home_files.h"
 #include "judge/bare_number.h"
 #include "judge/fields_made.h"
+#include "packing/leave_out.h"
 #include "packing/pack_write.h"
 #include "profile/made.h"
 #include "profile/place_made.h"
@@ -28,6 +29,8 @@ struct pack home_files_made(void)
     return (struct pack){"", 0};
 }
 
+static const char FILE_OF_FIELDS[] = "rules/fields.lua";
+
 enum { LAWS_MOST = 4096, DAYS_MOST = 4096, ANY_DAY = 20000101 };
 
 struct making {
@@ -38,7 +41,7 @@ struct making {
     struct strings ids;
     long days[DAYS_MOST]; /* on which some place changes, each once, in order */
     size_t day_count;
-    bool failed;
+    bool fields_made, failed;
 };
 
 struct grown {
@@ -76,26 +79,38 @@ static const struct source *read_packed(struct making *making, const char *path,
     return source;
 }
 
-/* With its lines and names: messages tell them. */
-static void compile(struct making *making, const struct source *source)
+/* With its lines and names: messages tell them. False when it does not load. */
+static bool compile_text(struct making *making, const struct source *source, const char *text)
 {
-    struct bare_number bare;
     struct grown code = {0};
     char name[256];
     snprintf(name, sizeof(name), "@%s", source->path);
     lua_State *lua = luaL_newstate();
-    if (lua == NULL)
-        making->failed = true;
-    else if (!bare_number_find(source->text, &bare)
-             && luaL_loadbufferx(lua, source->text, source->length, name, "t") == LUA_OK) {
-        if (lua_dump(lua, add_bytes, &code, 0) == 0)
-            write_file(making, MADE_CODE, source->path, code.bytes, code.length);
-        else
-            making->failed = true;
-    }
+    const bool loads = lua != NULL
+                       && luaL_loadbufferx(lua, text, source->length, name, "t") == LUA_OK;
+    if (loads && lua_dump(lua, add_bytes, &code, 0) == 0)
+        write_file(making, MADE_CODE, source->path, code.bytes, code.length);
+    else
+        making->failed = making->failed || loads || lua == NULL;
     free(code.bytes);
     if (lua != NULL)
         lua_close(lua);
+    return loads;
+}
+
+/* Without the fields, where they were made. */
+static void compile(struct making *making, const struct source *source)
+{
+    struct bare_number bare;
+    char *text = making->fields_made && strcmp(source->path, FILE_OF_FIELDS) == 0
+                     ? arena_copy_n(&making->arena, source->text, source->length)
+                     : NULL;
+    if (bare_number_find(source->text, &bare))
+        return;
+    if (text != NULL)
+        leave_out_fields(text);
+    if (text == NULL || !compile_text(making, source, text))
+        compile_text(making, source, source->text);
 }
 
 static void compile_rules(void *data, const char *path)
@@ -119,13 +134,13 @@ static void compile_own(void *data, const char *path)
 /* What every law has alike. */
 static void write_fields(struct making *making)
 {
-    static const char FILE_OF_ALL[] = "rules/fields.lua";
     struct problems problems = {0};
     struct rulebook *book = rulebook_load(HOME_INSIDE, NULL, &problems);
     size_t length = 0;
-    char *bytes = book == NULL ? NULL : fields_made_write(&book->fields, FILE_OF_ALL, &length);
+    char *bytes = book == NULL ? NULL : fields_made_write(&book->fields, FILE_OF_FIELDS, &length);
     if (bytes != NULL)
-        write_file(making, MADE_FIELDS, FILE_OF_ALL, bytes, length);
+        write_file(making, MADE_FIELDS, FILE_OF_FIELDS, bytes, length);
+    making->fields_made = bytes != NULL;
     free(bytes);
     rulebook_free(book);
     problems_free(&problems);
@@ -257,9 +272,9 @@ int main(int argc, char **argv)
         return 1;
     }
     write_file(&making, MADE_BY, "", lua_ident, strlen(lua_ident));
+    write_fields(&making);
     home_each(HOME_INSIDE, "rules", ".lua", 0, compile_rules, &making);
     home_each(HOME_INSIDE, "jurisdictions", ".rules.lua", 6, compile_own, &making);
-    write_fields(&making);
     places_ids(HOME_INSIDE, &making.ids, &making.arena);
     for (size_t i = 0; i < making.ids.count; i++)
         write_place(&making, making.ids.items[i]);

@@ -181,6 +181,21 @@ static size_t assert_same_below(const struct field *a, const struct field *b)
     return count;
 }
 
+/* What else the file declares, in the lines where it stands. */
+static void assert_same_impossibles(const struct rulebook *a, const struct rulebook *b)
+{
+    size_t count = 0;
+    const struct impossible *i = a->impossibles, *j = b->impossibles;
+    for (; i != NULL && j != NULL; i = i->next, j = j->next, count++) {
+        assert_string_equal(i->name, j->name);
+        assert_string_equal(i->at, j->at);
+        assert_string_equal(i->file, j->file);
+        assert_int_equal(i->line, j->line);
+        assert_int_equal(i->per_depth, j->per_depth);
+    }
+    assert_true(i == NULL && j == NULL && count > 20);
+}
+
 /* The catalogue taken from what was made, against the one of a file with a comment more. */
 static void every_field_is_what_its_file_says(void **state)
 {
@@ -196,19 +211,23 @@ static void every_field_is_what_its_file_says(void **state)
     assert_non_null(taken);
     assert_non_null(read);
     assert_true(assert_same_below(taken->fields.root, read->fields.root) > 500);
+    assert_same_impossibles(taken, read);
     rulebook_free(taken);
     rulebook_free(read);
     problems_free(&problems);
     home_remove(&home);
 }
 
-/* Or it would be read anew at each start, unseen. */
+/* Or they would be read anew at each start, unseen; and declared to no purpose. */
 static void the_fields_were_made(void **state)
 {
     (void)state;
-    const struct pack made = home_files_made();
-    struct packed_file found;
+    const struct pack packed = home_files_packed(), made = home_files_made();
+    struct packed_file found, source;
     assert_true(pack_find(&made, MADE_FIELDS "/rules/fields.lua", &found));
+    assert_true(pack_find(&packed, "rules/fields.lua", &source));
+    assert_true(pack_find(&made, MADE_CODE "/rules/fields.lua", &found));
+    assert_true(found.length < source.length / 4);
 }
 
 static void every_member_of_a_place_is_listed(void **state)
