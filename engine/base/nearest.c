@@ -67,7 +67,7 @@ bool nearest_among(struct nearest *nearest, const char *word, const char *const 
 {
     nearest_start(nearest, word);
     for (const char *const *name = list; *name != NULL; name++)
-        if (strcmp(*name, word) == 0)
+        if (**name == *word && strcmp(*name, word) == 0)
             return true;
     /* Distances take far longer than all else here: only a wrong word is worth them. */
     for (; *list != NULL; list++)

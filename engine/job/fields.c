@@ -95,8 +95,7 @@ const struct field *fields_child_after(const struct field *parent, const struct 
 
 /* Paths ------------------------------------------------------------------- */
 
-/* As fields_child, for a name inside a longer path. */
-static struct field *child_n(const struct field *parent, const char *name, size_t length)
+struct field *fields_child_n(const struct field *parent, const char *name, size_t length)
 {
     for (struct field *child = parent->first_child; child != NULL; child = child->next)
         if (child->name[0] == name[0] && strncmp(child->name, name, length) == 0
@@ -130,7 +129,7 @@ struct field *fields_find(const struct fields *fields, const char *path)
     struct field *at = fields->root;
     while (at != NULL && path != NULL) {
         const struct part part = part_of(path);
-        at = child_n(at, part.name, part.length);
+        at = fields_child_n(at, part.name, part.length);
         path = part.rest;
     }
     return at;
@@ -232,7 +231,7 @@ static struct field *parent_of(struct fields *fields, const char *path, const ch
     struct part part = part_of(path);
     for (; part.rest != NULL; part = part_of(part.rest)) {
         const int length = (int)(part.rest - 1 - path);
-        at = child_n(at, part.name, part.length);
+        at = fields_child_n(at, part.name, part.length);
         if (at == NULL) {
             const char *parent = arena_copy_n(&fields->arena, path, (size_t)length);
             const char *near = parent == NULL ? NULL : fields_nearest_path(fields, parent);

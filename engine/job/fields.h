@@ -121,6 +121,9 @@ const struct field *fields_dangling(struct fields *fields, const char **why);
 /* The child of a group or list with this name, or NULL. */
 struct field *fields_child(const struct field *parent, const char *name);
 
+/* The same, for a name of so many bytes inside a longer path. */
+struct field *fields_child_n(const struct field *parent, const char *name, size_t length);
+
 /* The same, where the field after `last` is likely to be it; last may be NULL. Jobs are
  * mostly written in the catalogue's order. */
 const struct field *fields_child_after(const struct field *parent, const struct field *last,

@@ -41,6 +41,7 @@ static int declare_finish(lua_State *lua)
     if (declaration->is_field && fields_made_has(lua))
         return 0;
     lua_settop(lua, 1);
+    declaring_of(lua)->keyed = NULL;
     if (declaration->keys != NULL)
         declare_keys(lua, declaration->keys);
     declaring_of(lua)->part_count = 0;
@@ -123,18 +124,57 @@ static void refuse_keys(lua_State *lua, const char *const *known)
     lua_pop(lua, 1);
 }
 
+/* One of 64, by the first letters of the key. */
+static uint64_t bit_of(const char *key)
+{
+    unsigned mixed = (unsigned char)key[0];
+    if (key[0] != '\0' && key[1] != '\0')
+        mixed += (unsigned char)key[1] * 7U + (unsigned char)key[2] * 29U;
+    return UINT64_C(1) << (mixed & 63);
+}
+
+/* A view (sandbox_protect) holds nothing itself: its keys cannot be looked through. */
+static bool is_view(lua_State *lua)
+{
+    const bool is = lua_getmetatable(lua, -1) != 0;
+    lua_pop(lua, is ? 1 : 0);
+    return is;
+}
+
 void declare_keys(lua_State *lua, const char *const *known)
 {
+    struct declaring *declaring = declaring_of(lua);
     size_t count = 0;
     bool all = true;
+    uint64_t bits = 0;
     struct nearest nearest;
-    for (lua_pushnil(lua); lua_next(lua, -2) != 0; lua_pop(lua, 1), count++)
-        all = all && lua_type(lua, -2) == LUA_TSTRING
-              && nearest_among(&nearest, lua_tostring(lua, -2), known);
-    if (all)
-        sandbox_charge(lua, count);
-    else
+    for (lua_pushnil(lua); all && lua_next(lua, -2) != 0; lua_pop(lua, 1), count++) {
+        const char *key = lua_type(lua, -2) == LUA_TSTRING ? lua_tostring(lua, -2) : NULL;
+        all = key != NULL && nearest_among(&nearest, key, known);
+        bits |= all ? bit_of(key) : 0;
+    }
+    if (!all) {
+        lua_pop(lua, 1); /* the key at which the walk ended */
         refuse_keys(lua, known);
+    }
+    sandbox_charge(lua, count);
+    declaring->keyed = is_view(lua) ? NULL : lua_topointer(lua, -1);
+    declaring->key_bits = bits;
+}
+
+/* Known not to be there, without a look at the table. */
+static bool lacks(lua_State *lua, const char *key)
+{
+    const struct declaring *declaring = declaring_of(lua);
+    return declaring->keyed == lua_topointer(lua, 1) && (declaring->key_bits & bit_of(key)) == 0;
+}
+
+int declare_get(lua_State *lua, const char *key)
+{
+    if (!lacks(lua, key))
+        return lua_getfield(lua, 1, key);
+    lua_pushnil(lua);
+    return LUA_TNIL;
 }
 
 /* Zeroed memory that outlives the call; raises when out of memory. */
@@ -164,6 +204,8 @@ void declare_check_zero(lua_State *lua, const char *key)
 const char *declare_text(lua_State *lua, const char *key)
 {
     const char *text = NULL;
+    if (lacks(lua, key))
+        return NULL;
     lua_getfield(lua, 1, key);
     if (lua_type(lua, -1) == LUA_TSTRING) {
         declare_check_zero(lua, key);
@@ -192,6 +234,8 @@ void declare_count(lua_State *lua, size_t *count, size_t most, const char *what)
 
 bool declare_flag(lua_State *lua, const char *key)
 {
+    if (lacks(lua, key))
+        return false;
     lua_getfield(lua, 1, key);
     const bool set = lua_toboolean(lua, -1);
     lua_pop(lua, 1);
@@ -200,6 +244,8 @@ bool declare_flag(lua_State *lua, const char *key)
 
 int declare_function(lua_State *lua, const char *key)
 {
+    if (lacks(lua, key))
+        return RULE_NO_FUNCTION;
     lua_getfield(lua, 1, key);
     if (lua_isnil(lua, -1)) {
         lua_pop(lua, 1);
@@ -223,6 +269,8 @@ int declare_function_within(lua_State *lua, const char *key)
 
 int declare_function_or_text(lua_State *lua, const char *key, const char **text)
 {
+    if (lacks(lua, key))
+        return RULE_NO_FUNCTION;
     lua_getfield(lua, 1, key);
     const bool computed = lua_isfunction(lua, -1);
     lua_pop(lua, 1);
@@ -242,7 +290,7 @@ enum stage declare_stage(lua_State *lua, const char *word)
 
 void declare_stages(lua_State *lua, bool stages[STAGE_COUNT])
 {
-    lua_getfield(lua, 1, "stages");
+    declare_get(lua, "stages");
     if (!lua_istable(lua, -1))
         declare_refuse(lua, "stages is a list of stages");
     const size_t count = (size_t)lua_rawlen(lua, -1);

@@ -11,6 +11,7 @@
 #include "judge/judging.h"
 
 #include <lua.h>
+#include <stdint.h>
 
 struct condition;
 struct fact;
@@ -34,6 +35,8 @@ struct declaring {
     const struct reads_part *quantities_read; /* what the quantities of a file do */
     struct strings elsewhere; /* figures that the row names and this place has no need of */
     bool made;                /* the fields of the file are declared already (fields_made.h) */
+    const void *keyed;        /* the table whose keys were looked through last; or NULL */
+    uint64_t key_bits;        /* of them, by declare_get; others are not there */
     bool fields_only;         /* of every place, for a job whose place is not known */
 };
 
@@ -89,6 +92,11 @@ void declare_check_zero(lua_State *lua, const char *key);
 /* Refuses keys of the table on top of the stack that are not known, naming the nearest;
  * known ends with NULL. */
 void declare_keys(lua_State *lua, const char *const *known);
+
+/* Pushes what stands under the key of the table at index 1; gives its type, as lua_getfield
+ * does. Of the twenty keys that a declaration may have most are not there: that is known without
+ * a look at the table, where declare_keys has been through it. */
+int declare_get(lua_State *lua, const char *key);
 
 /* What stands under a key: a text, or NULL (need: refused without one); true or
  * false; a function as a registry reference, or RULE_NO_FUNCTION. */

@@ -24,7 +24,7 @@ static const char *cite_part(lua_State *lua, const char *key)
  * them. */
 static void read_cite(lua_State *lua, struct cite *cite)
 {
-    lua_getfield(lua, 1, "cite");
+    declare_get(lua, "cite");
     if (!lua_istable(lua, -1))
         declare_refuse(lua, "cite is a table of code, section, status and source");
     cite->code = cite_part(lua, "code");

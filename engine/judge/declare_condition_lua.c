@@ -140,7 +140,7 @@ static void read_parts(lua_State *lua, struct reading_row *reading, struct condi
     const int count = (int)luaL_len(lua, -1) - from + 1;
     if (count < 0 || count > CONDITIONS_OF_ONE)
         declare_refuse(lua, "too many conditions for one rule");
-    struct condition *parts = declare_keep(lua, (size_t)count + 1, sizeof(*parts));
+    struct condition *parts = count == 0 ? NULL : declare_keep(lua, (size_t)count, sizeof(*parts));
     for (int i = 0; i < count; i++) {
         lua_geti(lua, -1, from + i);
         declare_read_condition(lua, reading, &parts[i]);
@@ -346,7 +346,7 @@ void declare_read_when(lua_State *lua, struct reading_row *reading, const struct
         reading->scope.lists[reading->scope.depth++] = rule->per[i];
     declare_count(lua, &declaring_of(lua)->conditions, CONDITIONS_MOST, "conditions");
     when->kind = WHEN_ALL;
-    lua_getfield(lua, 1, "when");
+    declare_get(lua, "when");
     if (!lua_isnil(lua, -1))
         declare_read_condition(lua, reading, when);
     lua_pop(lua, 1);
@@ -356,7 +356,7 @@ const struct condition *declare_when(lua_State *lua, const struct rule *rule,
                                      const struct lever **levers)
 {
     struct reading_row reading = {.conditions = 0};
-    lua_getfield(lua, 1, "when");
+    declare_get(lua, "when");
     const bool none = lua_isnil(lua, -1);
     lua_pop(lua, 1);
     if (none)

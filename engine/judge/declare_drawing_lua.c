@@ -275,7 +275,7 @@ static void read_lists(lua_State *lua, struct drawing *drawing, const struct dra
     const char *names[DRAWING_LISTS_MOST + 1] = {NULL};
     for (size_t i = 0; i < DRAWING_LISTS_MOST; i++)
         names[i] = forms->lists[i].name;
-    lua_getfield(lua, 1, "lists");
+    declare_get(lua, "lists");
     if (lua_isnil(lua, -1)) {
         lua_pop(lua, 1);
         return;
@@ -304,7 +304,7 @@ static const char *const DRAWING_PARTS[] = {"facts",   "conditions", "rules",
 static void read_when(lua_State *lua, const struct reading_drawing *reading,
                       struct drawing *drawing)
 {
-    lua_getfield(lua, 1, "when");
+    declare_get(lua, "when");
     if (!lua_isnil(lua, -1))
         drawing->when = read_condition(lua, reading);
     lua_pop(lua, 1);

@@ -9,7 +9,7 @@ static const char *const FIELD_KEYS[] = {"type",  "unit",  "range",    "choices"
 
 static void read_range(lua_State *lua, struct field *spec)
 {
-    lua_getfield(lua, 1, "range");
+    declare_get(lua, "range");
     if (lua_istable(lua, -1)) {
         lua_rawgeti(lua, -1, 1);
         lua_rawgeti(lua, -2, 2);
@@ -27,7 +27,7 @@ static void read_range(lua_State *lua, struct field *spec)
 
 static void read_choices(lua_State *lua, struct field *spec)
 {
-    lua_getfield(lua, 1, "choices");
+    declare_get(lua, "choices");
     if (lua_istable(lua, -1)) {
         spec->choice_count = (size_t)lua_rawlen(lua, -1);
         if (spec->choice_count > CHOICES_MOST)
@@ -52,7 +52,7 @@ static void read_choices(lua_State *lua, struct field *spec)
 static enum habit read_habit(lua_State *lua, const char *file)
 {
     enum habit habit = HABIT_NONE;
-    lua_getfield(lua, 1, "habit");
+    declare_get(lua, "habit");
     if (lua_type(lua, -1) == LUA_TSTRING && strcmp(lua_tostring(lua, -1), "product") == 0)
         habit = HABIT_PRODUCT;
     else if (lua_isboolean(lua, -1))

@@ -84,7 +84,7 @@ static struct follows_value read_value(lua_State *lua, const struct field *field
 static void read_plain(lua_State *lua, struct follows *follows)
 {
     follows->values = declare_keep(lua, 1, sizeof(*follows->values));
-    lua_getfield(lua, 1, "value");
+    declare_get(lua, "value");
     follows->values[0] = read_value(lua, follows->field);
     lua_pop(lua, 1);
 }
@@ -94,7 +94,7 @@ static void read_table(lua_State *lua, struct follows *follows)
 {
     follows->words = declare_keep(lua, TABLE_MOST, sizeof(*follows->words));
     follows->values = declare_keep(lua, TABLE_MOST, sizeof(*follows->values));
-    lua_getfield(lua, 1, "values");
+    declare_get(lua, "values");
     if (!lua_istable(lua, -1))
         declare_refuse(lua, "values is a table: { word = value }");
     for (size_t i = 0; i < follows->fact->choice_count && follows->count < TABLE_MOST; i++) {
@@ -187,7 +187,7 @@ static void read_from(lua_State *lua, struct follows *follows)
     const char *same = declare_text(lua, "same_as"), *above = declare_text(lua, "above"),
                *by = declare_text(lua, "by"), *filled = declare_text(lua, "filled"),
                *items = declare_text(lua, "items"), *plan = declare_text(lua, "plan");
-    lua_getfield(lua, 1, "value");
+    declare_get(lua, "value");
     const bool plain = !lua_isnil(lua, -1);
     lua_pop(lua, 1);
     const bool only = declare_flag(lua, "only");
@@ -263,7 +263,7 @@ static const char *pair_member(lua_State *lua, const char *key, lua_Integer inde
 
 static void read_conditions(lua_State *lua, struct follows *follows)
 {
-    lua_getfield(lua, 1, "when");
+    declare_get(lua, "when");
     if (!lua_isnil(lua, -1)) {
         luaL_checktype(lua, -1, LUA_TTABLE);
         follows->when = need_house_fact(lua, pair_member(lua, "when", 1));
@@ -272,7 +272,7 @@ static void read_conditions(lua_State *lua, struct follows *follows)
             declare_refuse(lua, "when: \"%s\" is no choice of %s", follows->is,
                            follows->when->path);
     }
-    lua_getfield(lua, 1, "equal");
+    declare_get(lua, "equal");
     if (!lua_isnil(lua, -1)) {
         luaL_checktype(lua, -1, LUA_TTABLE);
         for (int i = 0; i < 2; i++)
@@ -310,7 +310,7 @@ static int finish_together(lua_State *lua)
     struct together *together = declare_keep(lua, 1, sizeof(*together));
     together->ask = declare_keep_text(lua, declare_name(lua));
     together->count = (size_t)lua_rawlen(lua, 1);
-    lua_getfield(lua, 1, "those_waiting");
+    declare_get(lua, "those_waiting");
     together->those_waiting = lua_toboolean(lua, -1);
     lua_pop(lua, 1);
     const size_t most = together->those_waiting ? WAITING_MOST : TOGETHER_MOST;

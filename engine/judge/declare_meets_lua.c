@@ -300,7 +300,7 @@ void declare_read_meets(lua_State *lua, const struct reading_row *reading, struc
 {
     row->by = declare_fact_at(lua, &reading->scope, "by");
     read_up_to(lua, reading, row);
-    lua_getfield(lua, 1, "meets");
+    declare_get(lua, "meets");
     if (row->up_to && !lua_isnil(lua, -1))
         declare_refuse(lua, "meets, or up_to: not both");
     if (row->by != NULL && lua_type(lua, -1) == LUA_TSTRING) {

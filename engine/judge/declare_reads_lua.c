@@ -120,6 +120,8 @@ static const struct reads_part *part_elsewhere(lua_State *lua, struct reads_of o
         elsewhere[i] = names->items[i];
     *part = (struct reads_part){
         .file = of.file, .line = of.line, .elsewhere = elsewhere, .elsewhere_count = names->count};
+    if (!reads_part_close(declare_arena(lua), part))
+        luaL_error(lua, "out of memory");
     return part;
 }
 
@@ -145,7 +147,7 @@ static struct reads *made_of(lua_State *lua, const struct reads_part *own, struc
 struct reads *declare_reads(lua_State *lua, const struct lever *levers, struct reads_of of)
 {
     const struct reads_part *own = NULL;
-    lua_getfield(lua, 1, "reads");
+    declare_get(lua, "reads");
     if (lua_istable(lua, -1))
         own = declare_reads_table(lua, false, levers, of.line);
     else if (!lua_isnil(lua, -1))

@@ -52,7 +52,8 @@ static void read_helpers(lua_State *lua, const struct reading *reading)
     const size_t count = (size_t)lua_rawlen(lua, -1);
     if (count > READS_MOST)
         refuse(lua, reading, "too many helpers");
-    const struct reads_part **helpers = declare_keep(lua, count + 1, sizeof(*helpers));
+    const struct reads_part **helpers = count == 0 ? NULL
+                                                   : declare_keep(lua, count, sizeof(*helpers));
     for (size_t i = 0; i < count; i++) {
         lua_rawgeti(lua, -1, (lua_Integer)i + 1);
         helpers[i] = lua_isfunction(lua, -1) ? declare_reads_of(lua, -1) : NULL;
@@ -105,12 +106,8 @@ static const struct field *step_down(const struct field *at, const char **rest)
 {
     const size_t length = strcspn(*rest, ".");
     const bool listed = length > 2 && strncmp(*rest + length - 2, "[]", 2) == 0;
-    char name[64];
-    if (length - (listed ? 2 : 0) >= sizeof(name))
-        return NULL;
-    snprintf(name, sizeof(name), "%.*s", (int)(length - (listed ? 2 : 0)), *rest);
+    const struct field *child = fields_child_n(at, *rest, length - (listed ? 2 : 0));
     *rest += length + ((*rest)[length] == '.');
-    const struct field *child = fields_child(at, name);
     return child != NULL && listed == (child->type == FIELD_LIST && **rest != '\0') ? child : NULL;
 }
 
@@ -272,24 +269,36 @@ static void read_behind(lua_State *lua, struct reading *reading)
 
 /* A table of reads ------------------------------------------------------------------------- */
 
+enum { FACTS, FIGURES, OF_SOME_PLACES, BEHIND };
 static const char *const KEYS[] = {"facts", "figures", "facts_of_some_places", "behind", NULL};
 
-static void check_keys(lua_State *lua, const struct reading *reading)
+/* Which of them are there, a bit each. */
+static unsigned check_keys(lua_State *lua, const struct reading *reading)
 {
+    unsigned there = 0;
     lua_pushnil(lua);
     while (lua_next(lua, -2) != 0) {
-        const bool named = lua_type(lua, -2) == LUA_TSTRING;
-        const char *key = named ? lua_tostring(lua, -2) : "";
-        struct nearest nearest;
-        if (named && !nearest_among(&nearest, key, KEYS))
+        const char *key = lua_type(lua, -2) == LUA_TSTRING ? lua_tostring(lua, -2) : NULL;
+        size_t k = 0;
+        while (key != NULL && KEYS[k] != NULL && strcmp(KEYS[k], key) != 0)
+            k++;
+        if (key != NULL && KEYS[k] == NULL)
             refuse(lua, reading,
                    lua_pushfstring(lua,
                                    "unknown key \"%s\": it holds helpers, facts = { }, "
                                    "figures = { }, facts_of_some_places = { } and behind = "
                                    "{ }",
                                    key));
+        there |= key == NULL ? 0 : 1U << k;
         lua_pop(lua, 1);
     }
+    return there;
+}
+
+/* What was read into the list, kept; NULL for nothing. */
+static void *kept(lua_State *lua, const void *list, size_t count, size_t size)
+{
+    return count == 0 ? NULL : memcpy(declare_keep(lua, count, size), list, count * size);
 }
 
 /* The table on top of the stack. */
@@ -304,27 +313,27 @@ struct reads_part *declare_reads_table(lua_State *lua, bool of_helper, const str
     begin(&reading, part, of_helper, part_of_law, levers);
     part->file = declaring_of(lua)->file;
     part->line = line;
-    check_keys(lua, &reading);
+    const unsigned there = check_keys(lua, &reading);
     read_helpers(lua, &reading);
-    read_list(lua, &reading, "facts", read_fact);
-    read_list(lua, &reading, "facts_of_some_places", read_of_place);
-    read_list(lua, &reading, "figures", read_figure);
-    read_behind(lua, &reading);
-    struct reads_fact *facts = declare_keep(lua, reading.fact_count + 1, sizeof(*facts));
-    struct reads_figure *figures = declare_keep(lua, reading.figure_count + 1, sizeof(*figures));
-    memcpy(facts, reading.facts, reading.fact_count * sizeof(*facts));
-    memcpy(figures, reading.figures, reading.figure_count * sizeof(*figures));
-    part->facts = facts;
+    if (there & 1U << FACTS)
+        read_list(lua, &reading, "facts", read_fact);
+    if (there & 1U << OF_SOME_PLACES)
+        read_list(lua, &reading, "facts_of_some_places", read_of_place);
+    if (there & 1U << FIGURES)
+        read_list(lua, &reading, "figures", read_figure);
+    if (there & 1U << BEHIND)
+        read_behind(lua, &reading);
+    part->facts = kept(lua, reading.facts, reading.fact_count, sizeof(*reading.facts));
     part->fact_count = reading.fact_count;
-    const char **elsewhere = declare_keep(lua, reading.elsewhere_count + 1, sizeof(*elsewhere));
-    memcpy(elsewhere, reading.elsewhere, reading.elsewhere_count * sizeof(*elsewhere));
-    part->elsewhere = elsewhere;
+    part->elsewhere = kept(lua, reading.elsewhere, reading.elsewhere_count,
+                           sizeof(*reading.elsewhere));
     part->elsewhere_count = reading.elsewhere_count;
-    const char **of_places = declare_keep(lua, reading.of_place_count + 1, sizeof(*of_places));
-    memcpy(of_places, reading.of_places, reading.of_place_count * sizeof(*of_places));
-    part->of_places = of_places;
+    part->of_places = kept(lua, reading.of_places, reading.of_place_count,
+                           sizeof(*reading.of_places));
     part->of_place_count = reading.of_place_count;
-    part->figures = figures;
+    part->figures = kept(lua, reading.figures, reading.figure_count, sizeof(*reading.figures));
     part->figure_count = reading.figure_count;
+    if (!reads_part_close(declare_arena(lua), part))
+        luaL_error(lua, "out of memory");
     return part;
 }

@@ -110,7 +110,7 @@ static void read_wanted_words(lua_State *lua, struct row *row)
 /* wants = false: the duty is done when the fact is no. */
 static void read_wants(lua_State *lua, struct row *row)
 {
-    lua_getfield(lua, 1, "wants");
+    declare_get(lua, "wants");
     row->wants_no = lua_isboolean(lua, -1) && !lua_toboolean(lua, -1);
     if (lua_istable(lua, -1))
         read_wanted_words(lua, row);
@@ -144,7 +144,7 @@ static const char *const COMPARED_KEYS[] = {"fact",      "measured", "meets", "b
 static void check_only_chooses(lua_State *lua)
 {
     for (size_t i = 0; COMPARED_KEYS[i] != NULL; i++) {
-        lua_getfield(lua, 1, COMPARED_KEYS[i]);
+        declare_get(lua, COMPARED_KEYS[i]);
         if (!lua_isnil(lua, -1))
             declare_refuse(lua, "choose says what is compared: %s goes into each of it",
                            COMPARED_KEYS[i]);
@@ -187,7 +187,7 @@ static const char *const PART_KEYS[] = {"when",  "fact",      "measured", "meets
 static void read_when_of_part(lua_State *lua, struct reading_row *reading, struct condition *when)
 {
     when->kind = WHEN_ALL;
-    lua_getfield(lua, 1, "when");
+    declare_get(lua, "when");
     if (!lua_isnil(lua, -1))
         declare_read_condition(lua, reading, when);
     lua_pop(lua, 1);
@@ -216,14 +216,14 @@ static int finish_part(lua_State *lua)
 static void read_parts(lua_State *lua, struct reading_row *reading, const char *key,
                        const struct row **parts, size_t *count)
 {
-    lua_getfield(lua, 1, key);
+    declare_get(lua, key);
     if (!lua_isnil(lua, -1) && !lua_istable(lua, -1))
         declare_refuse(lua, "%s is a list of what is compared: { { fact = ... } }", key);
     *count = lua_isnil(lua, -1) ? 0 : (size_t)luaL_len(lua, -1);
     if (*count > PARTS_MOST || ++reading->parts_deep > PARTS_DEEPEST)
         declare_refuse(lua, "%s compares more than %d things, or too many within one another", key,
                        PARTS_MOST);
-    struct row *rows = declare_keep(lua, *count + 1, sizeof(*rows));
+    struct row *rows = *count == 0 ? NULL : declare_keep(lua, *count, sizeof(*rows));
     luaL_checkstack(lua, 10, "parts");
     for (size_t i = 0; i < *count; i++) {
         for (int upvalue = 1; upvalue <= 3; upvalue++)
@@ -260,13 +260,13 @@ static int finish_open(lua_State *lua)
 /* open = { { when = ..., says = "why" }, ... } */
 static void read_opens(lua_State *lua, struct reading_row *reading, struct row *row)
 {
-    lua_getfield(lua, 1, "open");
+    declare_get(lua, "open");
     if (!lua_isnil(lua, -1) && !lua_istable(lua, -1))
         declare_refuse(lua, "open is a list of what leaves it open: { { when = ..., says = } }");
     const size_t count = lua_isnil(lua, -1) ? 0 : (size_t)luaL_len(lua, -1);
     if (count > PARTS_MOST)
         declare_refuse(lua, "open lists more than %d things", PARTS_MOST);
-    struct row_open *opens = declare_keep(lua, count + 1, sizeof(*opens));
+    struct row_open *opens = count == 0 ? NULL : declare_keep(lua, count, sizeof(*opens));
     for (size_t i = 0; i < count; i++) {
         for (int upvalue = 1; upvalue <= 3; upvalue++)
             lua_pushvalue(lua, lua_upvalueindex(upvalue));

@@ -96,7 +96,7 @@ static const char *const QUANTITY_KEYS[] = {"title", "per",    "applies", "amoun
 /* The texts listed under `serves`, ended by NULL. */
 static const char **read_serves(lua_State *lua)
 {
-    const int type = lua_getfield(lua, 1, "serves");
+    const int type = declare_get(lua, "serves");
     if (type != LUA_TNIL && type != LUA_TTABLE)
         declare_refuse(lua, "serves must be a list of rules");
     const size_t count = type == LUA_TTABLE ? lua_rawlen(lua, -1) : 0;

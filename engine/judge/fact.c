@@ -7,21 +7,15 @@
 
 /* Finding ------------------------------------------------------------------------- */
 
-enum { NAME_LONGEST = 64 };
-
-/* The next part of a path, without its "[]"; NULL when it is too long or empty. */
-static const char *next_part(const char *path, char name[NAME_LONGEST], bool *listed)
+/* The field below `parent` that the next part of the path names, without its "[]", or NULL;
+ * *rest goes on behind it. */
+static const struct field *next_child(const struct field *parent, const char **rest, bool *listed)
 {
-    const size_t length = strcspn(path, ".");
-    size_t kept = length;
-    *listed = length > 2 && memcmp(path + length - 2, "[]", 2) == 0;
-    if (*listed)
-        kept -= 2;
-    if (kept == 0 || kept >= NAME_LONGEST)
-        return NULL;
-    memcpy(name, path, kept);
-    name[kept] = '\0';
-    return path + length + (path[length] == '.');
+    const char *name = *rest;
+    const size_t length = strcspn(name, ".");
+    *listed = length > 2 && memcmp(name + length - 2, "[]", 2) == 0;
+    *rest += length + (name[length] == '.');
+    return parent == NULL ? NULL : fields_child_n(parent, name, length - (*listed ? 2 : 0));
 }
 
 static const struct fact *no_such(struct arena *arena, const struct fields *fields,
@@ -61,10 +55,8 @@ const struct fact *fact_find(struct arena *arena, const struct fields *fields,
         return NULL;
     fact->base = -1;
     for (const char *rest = path; *rest != '\0';) {
-        char name[NAME_LONGEST];
         bool listed;
-        rest = next_part(rest, name, &listed);
-        const struct field *child = rest == NULL || at == NULL ? NULL : fields_child(at, name);
+        const struct field *child = next_child(at, &rest, &listed);
         if (child == NULL
             || fact->step_count == FACT_STEPS_MOST
             /* Brackets exactly where something follows a list: the last name may be the

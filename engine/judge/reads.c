@@ -18,30 +18,44 @@ void reads_add_figure(struct reads *reads, const struct figure_slot *figure)
     set_bit(reads->figures, figure->number);
 }
 
-/* Helpers declared before: a helper cannot name itself, so this ends. */
-static size_t count_parts(const struct reads_part *const *parts, size_t count)
+/* A helper that is reached by two ways is told of once. */
+static void add_once(const struct reads_part **parts, size_t *count, const struct reads_part *part)
 {
-    size_t all = count;
+    size_t i = 0;
+    while (i < *count && parts[i] != part)
+        i++;
+    if (i == *count)
+        parts[(*count)++] = part;
+}
+
+/* As many as all of them can be together. */
+static size_t most_parts(const struct reads_part *const *parts, size_t count)
+{
+    size_t all = 0;
     for (size_t i = 0; i < count; i++)
-        all += count_parts(parts[i]->helpers, parts[i]->helper_count);
+        all += parts[i]->all_count;
     return all;
 }
 
-/* A helper that is reached by two ways is told of once. */
-static bool has_part(const struct reads *reads, const struct reads_part *part)
+/* Helpers declared before: a helper cannot name itself, so their lists are there. */
+bool reads_part_close(struct arena *arena, struct reads_part *part)
 {
-    for (size_t i = 0; i < reads->part_count; i++)
-        if (reads->parts[i] == part)
-            return true;
-    return false;
+    const size_t most = 1 + most_parts(part->helpers, part->helper_count);
+    part->all = arena_room(arena, most, sizeof(*part->all));
+    if (part->all == NULL)
+        return false;
+    part->all[0] = part;
+    part->all_count = 1;
+    for (size_t i = 0; i < part->helper_count; i++)
+        for (size_t j = 0; j < part->helpers[i]->all_count; j++)
+            add_once(part->all, &part->all_count, part->helpers[i]->all[j]);
+    return true;
 }
 
+/* What the part itself names. */
 static void add_part(const struct rulebook *book, struct reads *reads,
                      const struct reads_part *part)
 {
-    if (has_part(reads, part))
-        return;
-    reads->parts[reads->part_count++] = part;
     for (size_t i = 0; i < part->fact_count; i++)
         reads_add_field(reads, part->facts[i].field);
     /* Looked up late: common.lua is run before a place declares what it adds. */
@@ -52,8 +66,6 @@ static void add_part(const struct rulebook *book, struct reads *reads,
     }
     for (size_t i = 0; i < part->figure_count; i++)
         reads_add_figure(reads, part->figures[i].figure);
-    for (size_t i = 0; i < part->helper_count; i++)
-        add_part(book, reads, part->helpers[i]);
 }
 
 struct reads *reads_new(struct rulebook *book, const struct reads_part *const *parts,
@@ -66,14 +78,17 @@ struct reads *reads_new(struct rulebook *book, const struct reads_part *const *p
     const size_t figure_bits = book->profile == NULL ? 0 : book->profile->figure_count;
     unsigned char *fields = arena_array(arena, field_bits / 8 + 1, 1);
     unsigned char *figures = arena_array(arena, figure_bits / 8 + 1, 1);
-    const struct reads_part **kept = arena_array(arena, count_parts(parts, part_count) + 1,
-                                                 sizeof(*kept));
+    const struct reads_part **kept = arena_room(arena, most_parts(parts, part_count),
+                                                sizeof(*kept));
     if (reads == NULL || fields == NULL || figures == NULL || kept == NULL)
         return NULL;
     *reads = (struct reads){
         .fields = fields, .field_bits = field_bits, .figures = figures, .parts = kept};
     for (size_t i = 0; i < part_count; i++)
-        add_part(book, reads, parts[i]);
+        for (size_t j = 0; j < parts[i]->all_count; j++)
+            add_once(kept, &reads->part_count, parts[i]->all[j]);
+    for (size_t i = 0; i < reads->part_count; i++)
+        add_part(book, reads, kept[i]);
     return reads;
 }
 

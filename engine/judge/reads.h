@@ -37,6 +37,8 @@ struct reads_part {
     size_t elsewhere_count;
     const struct reads_part **helpers; /* whose reads are this one's as well */
     size_t helper_count;
+    const struct reads_part **all; /* itself, its helpers, theirs ...: each once, in this order */
+    size_t all_count;
 };
 
 /* What the functions are of, for messages. */
@@ -70,6 +72,9 @@ static inline bool reads_has_figure(const struct rulebook *book, const struct re
     const size_t number = book->slots.numbers[figure - book->profile->figures];
     return number > 0 && (reads->figures[(number - 1) / 8] >> ((number - 1) % 8) & 1) != 0;
 }
+
+/* Sets part->all, once its helpers are known; false when out of memory. */
+bool reads_part_close(struct arena *arena, struct reads_part *part);
 
 /* Those of the parts and of all helpers in them, without anything of a row yet. Returns
  * NULL when out of memory. */
