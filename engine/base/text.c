@@ -8,8 +8,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* Makes room for length more bytes and the terminator. */
-static bool text_grow(struct text *text, size_t length)
+bool text_grow(struct text *text, size_t length)
 {
     if (text->failed)
         return false;
@@ -33,37 +32,18 @@ static bool text_grow(struct text *text, size_t length)
     return true;
 }
 
-/* Strictly less: one byte is the terminator's. */
-static inline bool text_reserve(struct text *text, size_t length)
-{
-    return (!text->failed && text->bytes != NULL && length < text->capacity - text->length)
-           || text_grow(text, length);
-}
-
 void text_expect(struct text *text, size_t length)
 {
-    text_reserve(text, length);
-}
-
-/* The bytes are the caller's to fill at once: what was in that memory stands there. */
-char *text_room(struct text *text, size_t length)
-{
-    if (!text_reserve(text, length))
-        return NULL;
-    char *room = text->bytes + text->length;
-    text->length += length;
-    text->bytes[text->length] = '\0';
-    return room;
+    if (length >= text->capacity - text->length)
+        text_grow(text, length);
 }
 
 /* A text that failed stays as it was: half a word would be read as a whole one. */
 void text_add_n(struct text *text, const char *more, size_t length)
 {
-    if (!text_reserve(text, length))
-        return;
-    memcpy(text->bytes + text->length, more, length);
-    text->length += length;
-    text->bytes[text->length] = '\0';
+    char *room = text_room(text, length);
+    if (room != NULL)
+        memcpy(room, more, length);
 }
 
 void text_add_spaced(struct text *text, const char *word, size_t length)
@@ -93,14 +73,14 @@ void text_addf(struct text *text, const char *format, ...)
     /* It has written what fitted: take it back, in case there is no more room. */
     if (open)
         text->bytes[text->length] = '\0';
-    if (length < 0 || !text_reserve(text, (size_t)length)) {
+    char *again = length < 0 ? NULL : text_room(text, (size_t)length);
+    if (again == NULL) {
         text->failed = true;
         return;
     }
     va_start(args, format);
-    format_list(text->bytes + text->length, (size_t)length + 1, format, args);
+    format_list(again, (size_t)length + 1, format, args);
     va_end(args);
-    text->length += (size_t)length;
 }
 
 const char *text_string(const struct text *text)

@@ -26,9 +26,22 @@ void text_add_n(struct text *text, const char *more, size_t length);
 /* The same with blanks for underscores: "wood_shake" is a word for files, people say "wood
  * shake". */
 void text_add_spaced(struct text *text, const char *word, size_t length);
-/* Adds length bytes for the caller to write, which is done before anything else is added.
- * NULL when refused. */
-char *text_room(struct text *text, size_t length);
+/* Makes room for so many bytes and the terminator; false when refused. */
+bool text_grow(struct text *text, size_t length);
+
+/* Adds length bytes for the caller to write, which is done before anything else is added:
+ * what was in that memory stands there. NULL when refused. */
+static inline char *text_room(struct text *text, size_t length)
+{
+    /* Strictly less: one byte is the terminator's. */
+    const bool fits = !text->failed && length < text->capacity - text->length;
+    if (!fits && !text_grow(text, length))
+        return NULL;
+    char *room = text->bytes + text->length;
+    text->length += length;
+    text->bytes[text->length] = '\0';
+    return room;
+}
 /* So much is likely to be added: room for it is taken at once, and not by and by. */
 void text_expect(struct text *text, size_t length);
 void text_addf(struct text *text, const char *format, ...) __attribute__((format(printf, 2, 3)));

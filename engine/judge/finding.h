@@ -59,12 +59,12 @@ struct carried;
 
 /* Written forms of a finding that is met again in job after job: a report writes them
  * once (report/json.c), into memory of the law's. */
-enum finding_part { PART_HEAD, PART_SAID, PART_GROUNDS, FINDING_PARTS };
+enum finding_part { PART_HEAD, PART_OUTCOME, PART_GROUNDS, FINDING_PARTS };
 struct kept_json {
     struct arena *arena;
     size_t *used; /* of its bytes */
     size_t most;
-    bool said_anew; /* what is said of it names places of the job: PART_SAID is not kept */
+    bool said_anew; /* what is said of it names places of the job: it is not kept */
     struct {
         const char *bytes; /* NULL: not written yet */
         size_t length;
@@ -79,13 +79,23 @@ struct maker {
     enum sense sense;
 };
 
+/* The same of what many findings tell: a fact that was read, at a place of the job that others
+ * of a batch have too, or a place of the code. */
+struct kept_piece {
+    struct arena *arena; /* of the law's */
+    char *bytes;         /* NULL: not written yet */
+    size_t length, room;
+    enum origin from; /* of a fact: as which it was written */
+};
+
 /* A fact that was read: its JSON pointer, and where the job has it from. */
 struct read {
     const char *at;
     enum origin from;
-    enum status known;  /* of the place's, and of one that a figure told: how well */
-    const char *figure; /* the figure of the law that told it, by name; or NULL */
-    const char *denied; /* the place states it otherwise: both in words; or NULL */
+    enum status known;       /* of the place's, and of one that a figure told: how well */
+    const char *figure;      /* the figure of the law that told it, by name; or NULL */
+    const char *denied;      /* the place states it otherwise: both in words; or NULL */
+    struct kept_piece *kept; /* or NULL */
 };
 
 struct finding {
@@ -122,7 +132,8 @@ struct finding {
     struct value found; /* kind VALUE_NONE when there is none */
     const struct cite *cites;
     size_t cite_count;
-    const struct figure *const *figures; /* asked for, in that order; the profile's (profile.h) */
+    struct kept_piece *const *kept_cites; /* of each, or NULL; or NULL at all */
+    const struct figure *const *figures;  /* asked for, in that order; the profile's (profile.h) */
     size_t figure_count;
     const struct maker *makers; /* those of them that made the demanded value */
     size_t maker_count;

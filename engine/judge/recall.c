@@ -125,6 +125,7 @@ static void copy_finding(struct memory *memory, struct finding *to)
     struct value *values[] = {&to->required, &to->also, &to->rival, &to->found};
     for (size_t i = 0; i < sizeof(values) / sizeof(values[0]); i++)
         copy_value(memory, values[i]);
+    to->kept_cites = NULL; /* all of what it rests on is kept in one piece */
     to->cites = copy_array(memory, to->cites, to->cite_count, sizeof(*to->cites));
     to->figures = copy_array(memory, to->figures, to->figure_count, sizeof(*to->figures));
     to->makers = copy_array(memory, to->makers, to->maker_count, sizeof(*to->makers));

@@ -27,6 +27,8 @@ struct spot_seen {
     struct spot *first, *after; /* which came first below it, and which after it */
 };
 
+struct kept_piece; /* finding.h */
+
 struct spot {
     const cJSON *json; /* NULL: the job does not have it, or it does not fit the field */
     const struct field *field;
@@ -36,14 +38,15 @@ struct spot {
     const char *pointer; /* JSON pointer; NULL: not asked for yet */
     struct spot *below;  /* its fields by their index, or its items; NULL: not opened yet */
     size_t below_count;
-    size_t below_room;     /* of a list: for so many items */
-    struct spot *referred; /* the item that a reference names */
-    bool followed;         /* referred was looked for */
-    unsigned char stands;  /* 0: json is NULL; else how the job has it */
-    unsigned word;         /* the memory's number for its value; 0: not asked for yet */
-    size_t read_by;        /* the last record that read it; 0: none */
-    size_t known_by;       /* the last trail that came to it, */
-    unsigned known_as;     /* and as which of its spots it did first */
+    size_t below_room;       /* of a list: for so many items */
+    struct spot *referred;   /* the item that a reference names */
+    bool followed;           /* referred was looked for */
+    unsigned char stands;    /* 0: json is NULL; else how the job has it */
+    unsigned word;           /* the memory's number for its value; 0: not asked for yet */
+    struct kept_piece *told; /* as a report writes that it was read; NULL: not yet */
+    size_t read_by;          /* the last record that read it; 0: none */
+    size_t known_by;         /* the last trail that came to it, */
+    unsigned known_as;       /* and as which of its spots it did first */
     struct spot_seen seen;
 };
 

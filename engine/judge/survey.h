@@ -18,6 +18,7 @@
 enum { SURVEY_MOST = 8 * 1024 * 1024, SURVEY_ITEMS_MOST = 200 };
 
 struct carried_list;
+struct kept_piece;
 
 struct survey {
     struct arena arena;
@@ -30,8 +31,9 @@ struct survey {
     const struct field *footprint;
     struct carried_list *lists; /* carry.h */
     size_t list_count;
-    struct text room; /* for the value of a list */
-    bool large;       /* a list of the job is too long for it */
+    struct kept_piece **cites; /* by figure, as a report writes where it stands (finding.h) */
+    struct text room;          /* for the value of a list */
+    bool large;                /* a list of the job is too long for it */
     bool closed;
 };
 

@@ -3,6 +3,7 @@
 #include "base/text.h"
 #include "job/follows.h"
 #include "judge/place_fact.h"
+#include "judge/survey.h"
 #include "judge/verdict_parts.h"
 
 static bool same_cite(const struct cite *a, const struct cite *b)
@@ -26,11 +27,44 @@ static void take_telling(struct read *read, struct judging *judging, const struc
     read->figure = figure->name;
 }
 
+/* Of a batch a report writes once that a fact was read, and that it stands in a place of the
+ * code. NULL where it is no use. */
+static struct kept_piece *kept_piece_of(struct judging *judging, struct kept_piece **piece)
+{
+    if (*piece == NULL) {
+        *piece = arena_alloc(judging->spots, sizeof(**piece));
+        if (*piece != NULL)
+            (*piece)->arena = judging->spots;
+    }
+    return *piece;
+}
+
+static struct kept_piece *kept_read_of(struct judging *judging, struct spot *spot)
+{
+    return judging->survey == NULL ? NULL : kept_piece_of(judging, &spot->told);
+}
+
+static struct kept_piece *kept_cite_of(struct judging *judging, const struct figure *figure)
+{
+    const struct profile *profile = judging->book->profile;
+    struct survey *survey = judging->survey;
+    if (survey == NULL)
+        return NULL;
+    if (survey->cites == NULL)
+        survey->cites = arena_array(&survey->arena, profile->figure_count,
+                                    sizeof(struct kept_piece *));
+    return survey->cites == NULL
+               ? NULL
+               : kept_piece_of(judging, &survey->cites[figure - profile->figures]);
+}
+
 /* With what the place has to do with it. */
 static struct read read_of(struct judging *judging, struct spot *spot)
 {
     const cJSON *node = spot->json;
-    struct read read = {.at = spot_pointer(judging->spots, spot), .from = origin_of(node)};
+    struct read read = {.at = spot_pointer(judging->spots, spot),
+                        .from = origin_of(node),
+                        .kept = kept_read_of(judging, spot)};
     const bool denied = origin_is_denied(node);
     judging->trail.unfit |= denied; /* both values are told */
     const struct place_fact *fact = denied || read.from == ORIGIN_PLACE
@@ -68,19 +102,23 @@ void verdict_take_record(struct finding *finding, struct judging *judging)
     /* Figures often stand in one place of the code: it is cited once. The first that an
      * ordinance moved is told of. */
     struct cite *cites = arena_array(judging->arena, record->figure_count + 1, sizeof(*cites));
-    if (cites == NULL)
+    struct kept_piece **kept = arena_array(judging->arena, record->figure_count + 1, sizeof(*kept));
+    if (cites == NULL || kept == NULL)
         return;
     for (size_t i = 0; i < record->figure_count; i++) {
         const struct figure *figure = record->figures[i];
         bool told = false;
         for (size_t j = 0; j < finding->cite_count; j++)
             told = told || same_cite(&cites[j], &figure->cite);
-        if (!told)
+        if (!told) {
+            kept[finding->cite_count] = kept_cite_of(judging, figure);
             cites[finding->cite_count++] = figure->cite;
+        }
         if (finding->amended == NULL)
             finding->amended = figure->amended;
     }
     finding->cites = cites;
+    finding->kept_cites = kept;
 }
 
 /* Was something read that only whoever stands on the roof can know? */

@@ -6,57 +6,92 @@
 #include "report/json_out.h"
 #include "report/value_words.h"
 
-#include <stdint.h>
 #include <string.h>
 
-/* Facts that the line has told of: one is read by many rules, and then copied from where it
- * was told before. They go by the address of their pointer, of which a job has one each. */
-enum { TOLD = 512 }; /* a power of two: more than the facts of most jobs */
-struct told {
-    struct {
-        const char *at;
-        enum origin from;
-        size_t start, length; /* in the line */
-    } facts[TOLD];
-};
-
-static void add_read(struct json_out *out, const struct read *read, struct told *told)
+/* A piece that was written before. */
+static bool add_kept(struct json_out *out, const struct kept_piece *kept, enum origin from)
 {
-    const size_t slot = (size_t)((uintptr_t)read->at / 16 % TOLD);
-    const size_t start = told->facts[slot].start, length = told->facts[slot].length;
-    if (out->follows)
-        json_out_raw(out, ",", 1);
-    if (told->facts[slot].at == read->at && told->facts[slot].from == read->from) {
-        char *again = text_room(out->text, length);
-        if (again != NULL)
-            memcpy(again, out->text->bytes + start, length);
-    } else {
-        const size_t from = out->text->length;
-        out->follows = false;
-        json_out_open(out, NULL, '{');
-        json_out_text(out, "at", read->at);
-        json_out_text(out, "from", origin_word(read->from));
-        json_out_close(out, '}');
-        told->facts[slot].at = read->at;
-        told->facts[slot].from = read->from;
-        told->facts[slot].start = from;
-        told->facts[slot].length = out->text->length - from;
+    if (out->pretty || kept == NULL || kept->bytes == NULL || kept->from != from)
+        return false;
+    json_out_line(out, kept->bytes, kept->length);
+    return true;
+}
+
+/* Where the next object of a list will begin. */
+static size_t begins(const struct json_out *out)
+{
+    return out->text->length + (out->follows ? 1 : 0);
+}
+
+/* What was written from start on, for the next finding that tells it. */
+static void keep_piece(const struct json_out *out, struct kept_piece *kept, enum origin from,
+                       size_t start)
+{
+    const size_t length = out->text->length - start;
+    if (out->pretty || kept == NULL || out->text->failed)
+        return;
+    if (length > kept->room) {
+        kept->bytes = arena_room(kept->arena, length, 1);
+        kept->room = kept->bytes == NULL ? 0 : length;
     }
-    out->follows = true;
+    if (kept->bytes == NULL)
+        return;
+    memcpy(kept->bytes, text_string(out->text) + start, length);
+    kept->length = length;
+    kept->from = from;
+}
+
+static void add_read(struct json_out *out, const struct read *read)
+{
+    if (add_kept(out, read->kept, read->from))
+        return;
+    const size_t start = begins(out);
+    json_out_open(out, NULL, '{');
+    json_out_text(out, "at", read->at);
+    json_out_text(out, "from", origin_word(read->from));
+    json_out_close(out, '}');
+    keep_piece(out, read->kept, read->from, start);
+}
+
+/* How long they are on a line, each with a comma before it; 0 where one is not kept. */
+static size_t kept_length(const struct finding *finding)
+{
+    size_t length = 0;
+    for (size_t i = 0; i < finding->read_count; i++) {
+        const struct kept_piece *kept = finding->reads[i].kept;
+        if (kept == NULL || kept->bytes == NULL || kept->from != finding->reads[i].from)
+            return 0;
+        length += kept->length + 1;
+    }
+    return length;
+}
+
+/* Half of what is asked for a job is facts read: all of a finding at once. */
+static void add_kept_reads(struct json_out *out, const struct finding *finding, size_t length)
+{
+    char *at = json_out_begin(out, "reads", length + 1);
+    if (at == NULL)
+        return;
+    for (size_t i = 0; i < finding->read_count; i++) {
+        const struct kept_piece *kept = finding->reads[i].kept;
+        *at++ = i == 0 ? '[' : ',';
+        memcpy(at, kept->bytes, kept->length);
+        at += kept->length;
+    }
+    *at = ']';
 }
 
 /* Which facts, and whether the job states them or they were laid out. */
-static void add_reads(struct json_out *out, const struct finding *finding, struct told *told)
+static void add_reads(struct json_out *out, const struct finding *finding)
 {
-    json_out_open(out, "reads", '[');
-    for (size_t i = 0; !out->pretty && i < finding->read_count; i++)
-        add_read(out, &finding->reads[i], told);
-    for (size_t i = 0; out->pretty && i < finding->read_count; i++) {
-        json_out_open(out, NULL, '{');
-        json_out_text(out, "at", finding->reads[i].at);
-        json_out_text(out, "from", origin_word(finding->reads[i].from));
-        json_out_close(out, '}');
+    const size_t kept = out->pretty ? 0 : kept_length(finding);
+    if (kept > 0) {
+        add_kept_reads(out, finding, kept);
+        return;
     }
+    json_out_open(out, "reads", '[');
+    for (size_t i = 0; i < finding->read_count; i++)
+        add_read(out, &finding->reads[i]);
     json_out_close(out, ']');
 }
 
@@ -104,18 +139,26 @@ static void add_figure(struct json_out *out, const char *key, bool present,
     json_out_close(out, '}');
 }
 
+static void add_cite(struct json_out *out, const struct cite *cite, struct kept_piece *kept)
+{
+    if (add_kept(out, kept, ORIGIN_JOB))
+        return;
+    const size_t start = begins(out);
+    json_out_open(out, NULL, '{');
+    json_out_text(out, "code", cite->code);
+    json_out_text(out, "section", cite->section);
+    json_out_text(out, "status", status_word(cite->status));
+    json_out_text(out, "source", cite->source);
+    json_out_close(out, '}');
+    keep_piece(out, kept, ORIGIN_JOB, start);
+}
+
 static void add_cites(struct json_out *out, const struct finding *finding)
 {
     json_out_open(out, "cite", '[');
-    for (size_t i = 0; i < finding->cite_count; i++) {
-        const struct cite *cite = &finding->cites[i];
-        json_out_open(out, NULL, '{');
-        json_out_text(out, "code", cite->code);
-        json_out_text(out, "section", cite->section);
-        json_out_text(out, "status", status_word(cite->status));
-        json_out_text(out, "source", cite->source);
-        json_out_close(out, '}');
-    }
+    for (size_t i = 0; i < finding->cite_count; i++)
+        add_cite(out, &finding->cites[i],
+                 finding->kept_cites == NULL ? NULL : finding->kept_cites[i]);
     json_out_close(out, ']');
 }
 
@@ -138,11 +181,15 @@ static void add_head(struct json_out *out, const struct finding *finding)
     json_out_text(out, "stage", stage_word(finding->stage));
 }
 
-static void add_said(struct json_out *out, const struct finding *finding)
+static void add_outcome(struct json_out *out, const struct finding *finding)
 {
     json_out_text(out, "outcome", outcome_word(finding->outcome));
     add_met(out, finding->met);
     add_why(out, finding->why);
+}
+
+static void add_said(struct json_out *out, const struct finding *finding)
+{
     json_out_text(out, "ask", ask_word(finding->ask));
     json_out_text(out, "says", finding->says);
 }
@@ -161,13 +208,17 @@ static void add_grounds(struct json_out *out, const struct finding *finding)
     json_out_text(out, "caution", finding->caution);
 }
 
+static void add_said_and_grounds(struct json_out *out, const struct finding *finding)
+{
+    add_said(out, finding);
+    add_grounds(out, finding);
+}
+
 /* A part that is the same whatever job the finding is of: written once, then copied. */
 static void add_part(struct json_out *out, const struct finding *finding, enum finding_part part,
                      void (*add)(struct json_out *out, const struct finding *finding))
 {
     struct kept_json *kept = out->pretty ? NULL : finding->kept;
-    if (kept != NULL && part == PART_SAID && kept->said_anew)
-        kept = NULL;
     if (kept != NULL && kept->parts[part].bytes != NULL) {
         json_out_raw(out, kept->parts[part].bytes, kept->parts[part].length);
         return;
@@ -184,19 +235,22 @@ static void add_part(struct json_out *out, const struct finding *finding, enum f
 
 /* The keys are a promise to whoever reads reports by program: always all of them, in this
  * order, null where there is nothing. */
-static void add_finding(struct json_out *out, const struct finding *finding, struct told *told)
+static void add_finding(struct json_out *out, const struct finding *finding)
 {
     if (finding->json != NULL) { /* as it was written for the job before */
         json_out_line(out, finding->json, finding->json_length);
         return;
     }
-    const size_t start = out->text->length + (out->follows ? 1 : 0);
+    const bool said_anew = finding->kept != NULL && finding->kept->said_anew;
+    const size_t start = begins(out);
     json_out_open(out, NULL, '{');
     add_part(out, finding, PART_HEAD, add_head);
     json_out_text(out, "where", finding->where);
-    add_part(out, finding, PART_SAID, add_said);
-    add_part(out, finding, PART_GROUNDS, add_grounds);
-    add_reads(out, finding, told);
+    add_part(out, finding, PART_OUTCOME, add_outcome);
+    if (said_anew)
+        add_said(out, finding);
+    add_part(out, finding, PART_GROUNDS, said_anew ? add_grounds : add_said_and_grounds);
+    add_reads(out, finding);
     json_out_close(out, '}');
     if (!out->pretty && !out->text->failed)
         carry_written(finding, text_string(out->text) + start, out->text->length - start);
@@ -204,11 +258,10 @@ static void add_finding(struct json_out *out, const struct finding *finding, str
 
 static void add_findings(struct json_out *out, const struct result *result, bool all)
 {
-    struct told told = {.facts = {{NULL, ORIGIN_JOB, 0, 0}}};
     json_out_open(out, "findings", '[');
     for (size_t i = 0; i < result->finding_count; i++)
         if (all || result->findings[i].outcome != OUTCOME_NOT_APPLICABLE)
-            add_finding(out, &result->findings[i], &told);
+            add_finding(out, &result->findings[i]);
     json_out_close(out, ']');
 }
 

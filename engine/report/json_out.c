@@ -23,21 +23,21 @@ static void add_line(struct json_out *out)
         text_add_n(out->text, "  ", 2);
 }
 
-/* On a line, in one piece: a batch writes little else. */
-static void begin_on_line(struct json_out *out, const char *key)
+static char *room_on_line(struct json_out *out, const char *key, size_t key_length, size_t length)
 {
-    const size_t length = key == NULL ? 0 : strlen(key), comma = out->follows ? 1 : 0;
-    const size_t size = comma + (key == NULL ? 0 : length + 3);
-    char *at = size == 0 ? NULL : text_room(out->text, size);
+    const size_t before = (out->follows ? 1 : 0) + (key == NULL ? 0 : key_length + 3);
+    char *at = text_room(out->text, before + length);
     if (at == NULL)
-        return;
-    if (comma > 0)
+        return NULL;
+    if (out->follows)
         *at++ = ',';
+    out->follows = true;
     if (key == NULL)
-        return;
+        return at;
     *at++ = '"';
-    memcpy(at, key, length);
-    memcpy(at + length, "\":", 2);
+    memcpy(at, key, key_length);
+    memcpy(at + key_length, "\":", 2);
+    return at + key_length + 2;
 }
 
 static void begin_pretty(struct json_out *out, const char *key)
@@ -52,22 +52,20 @@ static void begin_pretty(struct json_out *out, const char *key)
     text_add_n(out->text, "\": ", 3);
 }
 
-/* What stands before a value: the comma of the one before, and its key. */
-static void begin(struct json_out *out, const char *key)
+char *json_out_room(struct json_out *out, const char *key, size_t key_length, size_t length)
 {
-    if (out->pretty)
-        begin_pretty(out, key);
-    else
-        begin_on_line(out, key);
+    if (!out->pretty)
+        return room_on_line(out, key, key_length, length);
+    begin_pretty(out, key);
     out->follows = true;
+    return text_room(out->text, length);
 }
 
-void json_out_open(struct json_out *out, const char *key, char bracket)
+static void add_value(struct json_out *out, const char *key, const char *json, size_t length)
 {
-    begin(out, key);
-    text_add_n(out->text, &bracket, 1);
-    out->depth++;
-    out->follows = false;
+    char *at = json_out_begin(out, key, length);
+    if (at != NULL)
+        memcpy(at, json, length);
 }
 
 void json_out_close(struct json_out *out, char bracket)
@@ -75,7 +73,9 @@ void json_out_close(struct json_out *out, char bracket)
     out->depth--;
     if (out->pretty && bracket == '}')
         add_line(out);
-    text_add_n(out->text, &bracket, 1);
+    char *at = text_room(out->text, 1);
+    if (at != NULL)
+        *at = bracket;
     out->follows = true;
 }
 
@@ -121,15 +121,14 @@ static bool is_plain(unsigned char c)
     return c >= ' ' && c < 0x7F && c != '"' && c != '\\';
 }
 
-/* Has one of eight bytes its highest bit set, or is it below ' ' or one of three? */
+/* Has one of eight bytes its highest bit set, or is it below ' ' or one of three? Bit 1 turned,
+ * the quote is where ' ' is, and what was below that is so still. */
 static bool some_not_plain(uint64_t eight)
 {
     const uint64_t ones = UINT64_C(0x0101010101010101), highest = ones * 0x80;
-    const uint64_t quote = eight ^ (ones * '"'), slash = eight ^ (ones * '\\');
-    const uint64_t last = eight ^ (ones * 0x7F);
-    return ((eight | (eight - ones * ' ') | (quote - ones) | (slash - ones) | (last - ones))
-            & highest)
-           != 0;
+    const uint64_t quote = (eight ^ (ones * 2)) - ones * ('!'),
+                   slash = (eight ^ (ones * '\\')) - ones;
+    return ((eight | (eight + ones) | quote | slash) & highest) != 0;
 }
 
 static size_t plain_length(const unsigned char *s, size_t left)
@@ -145,19 +144,27 @@ static size_t plain_length(const unsigned char *s, size_t left)
     return plain;
 }
 
-static void add_quoted(struct text *out, const char *text)
+/* Most texts are plain; of a longer one the end is looked at once more, by eight bytes. */
+static bool is_all_plain(const unsigned char *s, size_t length)
 {
-    const unsigned char *s = (const unsigned char *)text;
-    size_t left = strlen(text);
-    if (plain_length(s, left) == left) { /* by far the most */
-        char *at = text_room(out, left + 2);
-        if (at != NULL) {
-            *at = '"';
-            memcpy(at + 1, text, left);
-            at[left + 1] = '"';
-        }
-        return;
+    uint64_t eight = UINT64_C(0x0101010101010101) * ' ';
+    if (length < sizeof(eight)) {
+        for (size_t i = 0; i < length; i++)
+            eight = eight << 8 | s[i];
+        return !some_not_plain(eight);
     }
+    for (size_t at = 0; at + sizeof(eight) < length; at += sizeof(eight)) {
+        memcpy(&eight, s + at, sizeof(eight));
+        if (some_not_plain(eight))
+            return false;
+    }
+    memcpy(&eight, s + length - sizeof(eight), sizeof(eight));
+    return !some_not_plain(eight);
+}
+
+/* Quotes included. */
+static void add_escaped_text(struct text *out, const unsigned char *s, size_t left)
+{
     text_add_n(out, "\"", 1);
     while (left > 0) {
         const size_t plain = plain_length(s, left);
@@ -171,13 +178,24 @@ static void add_quoted(struct text *out, const char *text)
     text_add_n(out, "\"", 1);
 }
 
-void json_out_text(struct json_out *out, const char *key, const char *text)
+void json_out_quoted(struct json_out *out, const char *key, size_t key_length, const char *text)
 {
-    begin(out, key);
-    if (text == NULL)
-        text_add_n(out->text, "null", 4);
-    else
-        add_quoted(out->text, text);
+    const size_t length = text == NULL ? 0 : strlen(text);
+    if (text == NULL) {
+        char *at = json_out_room(out, key, key_length, 4);
+        if (at != NULL)
+            memcpy(at, "null", 4);
+    } else if (is_all_plain((const unsigned char *)text, length)) {
+        char *at = json_out_room(out, key, key_length, length + 2);
+        if (at == NULL)
+            return;
+        *at = '"';
+        memcpy(at + 1, text, length);
+        at[length + 1] = '"';
+    } else {
+        json_out_room(out, key, key_length, 0);
+        add_escaped_text(out->text, (const unsigned char *)text, length);
+    }
 }
 
 void json_out_raw(struct json_out *out, const char *json, size_t length)
@@ -199,8 +217,7 @@ static const char *copy_value(struct json_out *out, const char *key, const char 
         while (at < end && *at != ',' && *at != '}' && *at != ']')
             at++;
     }
-    begin(out, key);
-    text_add_n(out->text, from, (size_t)(at - from));
+    add_value(out, key, from, (size_t)(at - from));
     return at;
 }
 
@@ -246,8 +263,7 @@ void json_out_line(struct json_out *out, const char *json, size_t length)
         lay_out(out, json, length);
         return;
     }
-    begin(out, NULL);
-    text_add_n(out->text, json, length);
+    add_value(out, NULL, json, length);
 }
 
 void json_out_texts(struct json_out *out, const char *key, const char *const *texts, size_t count)
@@ -270,14 +286,13 @@ static void write_double(double number, char out[40])
 void json_out_number(struct json_out *out, const char *key, double number)
 {
     char written[40];
-    begin(out, key);
     if (!isfinite(number))
         format_to(written, sizeof(written), "null");
     else if (fabs(number) < 1e9 && number == (double)(int)number)
         format_to(written, sizeof(written), "%d", (int)number);
     else
         write_double(number, written);
-    text_add(out->text, written);
+    add_value(out, key, written, strlen(written));
 }
 
 void json_out_count(struct json_out *out, const char *key, size_t count)
@@ -287,8 +302,7 @@ void json_out_count(struct json_out *out, const char *key, size_t count)
 
 void json_out_bool(struct json_out *out, const char *key, bool yes)
 {
-    begin(out, key);
-    text_add(out->text, yes ? "true" : "false");
+    add_value(out, key, yes ? "true" : "false", yes ? 4 : 5);
 }
 
 void json_out_null(struct json_out *out, const char *key)

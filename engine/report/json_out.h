@@ -13,6 +13,7 @@
 
 #include <stdbool.h>
 #include <stddef.h>
+#include <string.h>
 
 struct json_out {
     struct text *text;
@@ -23,12 +24,35 @@ struct json_out {
 
 struct json_out json_out_to(struct text *text, bool pretty);
 
+/* What stands before a value, and room for so much of it to be written at once: the comma of
+ * the one before, and the key. NULL when out of memory. Of most keys the compiler knows the
+ * length. */
+char *json_out_room(struct json_out *out, const char *key, size_t key_length, size_t length);
+
+static inline char *json_out_begin(struct json_out *out, const char *key, size_t length)
+{
+    return json_out_room(out, key, key == NULL ? 0 : strlen(key), length);
+}
+
 /* An object '{' or a list '[', to be closed by '}' or ']'. */
-void json_out_open(struct json_out *out, const char *key, char bracket);
+static inline void json_out_open(struct json_out *out, const char *key, char bracket)
+{
+    char *at = json_out_begin(out, key, 1);
+    if (at != NULL)
+        *at = bracket;
+    out->depth++;
+    out->follows = false;
+}
 void json_out_close(struct json_out *out, char bracket);
 
 /* A text, NULL giving null; what is no UTF-8 becomes U+FFFD. */
-void json_out_text(struct json_out *out, const char *key, const char *text);
+void json_out_quoted(struct json_out *out, const char *key, size_t key_length, const char *text);
+
+static inline void json_out_text(struct json_out *out, const char *key, const char *text)
+{
+    json_out_quoted(out, key, key == NULL ? 0 : strlen(key), text);
+}
+
 void json_out_texts(struct json_out *out, const char *key, const char *const *texts, size_t count);
 void json_out_number(struct json_out *out, const char *key, double number);
 void json_out_count(struct json_out *out, const char *key, size_t count);

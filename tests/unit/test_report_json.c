@@ -240,15 +240,20 @@ static void nasty_texts(void **state)
     cJSON_Delete(root);
 }
 
-/* Wherever in a text it stands: texts are looked through eight bytes at a time. */
+/* Wherever in a text of whatever length: texts are looked through eight bytes at a time. */
 static void every_sign_is_escaped_wherever_it_stands(void **state)
 {
     (void)state;
+    enum { LONG = 18 };
     struct sample sample;
     sample_make(&sample);
     for (int sign = 1; sign < 256; sign++)
-        for (size_t place = 0; place < 18; place++) {
+        for (size_t at = 0; at < LONG * LONG; at++) {
+            const size_t length = 1 + at / LONG, place = at % LONG;
             char words[] = "eighteen bytes are";
+            if (place >= length)
+                continue;
+            words[length] = '\0';
             words[place] = (char)sign;
             sample.result.job = words;
             char *report = written(&sample.result, false);
