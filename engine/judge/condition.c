@@ -1,6 +1,7 @@
 #include "judge/condition.h"
 
 #include "base/number.h"
+#include "judge/repeat.h"
 
 #include <string.h>
 
@@ -123,13 +124,6 @@ static enum holds some_item_holds(struct asking *asking, const struct condition 
     return HOLDS_NOT;
 }
 
-static int call_for_condition(lua_State *lua)
-{
-    struct call *call = lua_touserdata(lua, 1);
-    call_applies(lua, call, call->function);
-    return 0;
-}
-
 static enum holds function_holds(struct asking *asking, const struct condition *condition)
 {
     struct call call = {.judging = asking->call->judging,
@@ -137,7 +131,7 @@ static enum holds function_holds(struct asking *asking, const struct condition *
                         .items = asking->call->items,
                         .depth = asking->call->depth,
                         .function = condition->function};
-    asking->told.stop = call_enter(call.judging, call_for_condition, &call);
+    asking->told.stop = repeat_enter(call.judging, call_for_condition, &call);
     if (asking->told.stop == SANDBOX_SIGNAL)
         return HOLDS_UNKNOWN;
     if (asking->told.stop != SANDBOX_DONE)

@@ -228,8 +228,7 @@ void judgement_made_by(struct judging *judging, struct judgement *judgement,
 
 /* Further demands ---------------------------------------------------------------------- */
 
-/* Who was held to is noted: judgement_not_held finds those that were not. */
-static void note_held(struct judging *judging, const struct figure *figure)
+void judgement_note_held(struct judging *judging, const struct figure *figure)
 {
     struct record *record = &judging->record;
     bool told = false;
@@ -290,7 +289,7 @@ struct judgement *judgement_held_to(struct judging *judging, struct judgement *j
         if (!profile_is_held_further(figure)
             || !profile_same_value(&figure->value, &judgement->required))
             continue;
-        note_held(judging, figure);
+        judgement_note_held(judging, figure);
         if (figure->at == AT_COUNTS_NOT)
             hold_off_exactly(judging, judgement);
         if (figure->also.kind == VALUE_NONE)

@@ -44,6 +44,9 @@ struct judgement *judgement_of_each(struct judging *judging, const double *numbe
 struct judgement *judgement_held_to(struct judging *judging, struct judgement *judgement,
                                     const double *numbers, size_t count);
 
+/* A comparison looked at what this figure demands further. */
+void judgement_note_held(struct judging *judging, const struct figure *figure);
+
 /* The first figure asked for whose further demands no comparison looked at, or NULL. */
 const struct figure *judgement_not_held(const struct record *record);
 

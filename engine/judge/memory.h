@@ -12,6 +12,7 @@
 #ifndef EAVEMARK_JUDGE_MEMORY_H
 #define EAVEMARK_JUDGE_MEMORY_H
 
+#include "base/value.h"
 #include "judge/trail.h"
 
 enum {
@@ -48,6 +49,11 @@ void memory_keep(struct memory *memory, struct memory_key key, struct arena *are
  * blocks of what is to be kept. */
 void *memory_alloc(struct memory *memory, size_t size);
 const char *memory_copy(struct memory *memory, const char *text);
+const void *memory_copy_array(struct memory *memory, const void *array, size_t count, size_t size);
+const char *const *memory_copy_texts(struct memory *memory, const char *const *texts, size_t count);
+
+/* What the value points to. */
+void memory_copy_value(struct memory *memory, struct value *value);
 bool memory_full(const struct memory *memory);
 
 /* Bytes remembered so far; 0 of none. */

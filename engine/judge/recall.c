@@ -49,15 +49,15 @@ unsigned recall_stage(const struct judging *judging)
     return (unsigned)judging->reached * 2 + judging->inspecting;
 }
 
-static struct charge charged_so_far(const struct judging *judging)
+struct charge recall_charged(const struct judging *judging)
 {
     const struct sandbox *sandbox = judging->book->sandbox;
     return (struct charge){-sandbox->total_left, judging->output, judging->output_of_rule};
 }
 
-static struct charge charge_since(const struct judging *judging, const struct charge *before)
+struct charge recall_charged_since(const struct judging *judging, const struct charge *before)
 {
-    const struct charge now = charged_so_far(judging);
+    const struct charge now = recall_charged(judging);
     return (struct charge){now.steps - before->steps, now.output - before->output,
                            now.output_of_rule - before->output_of_rule};
 }
@@ -85,36 +85,10 @@ static void start_noting(struct judging *judging)
     judging->trail.count = 0;
     judging->trail.on = true;
     judging->trail.unfit = false;
-    judging->charged = charged_so_far(judging);
+    judging->charged = recall_charged(judging);
 }
 
 /* Copies ------------------------------------------------------------------------------------ */
-
-static void copy_value(struct memory *memory, struct value *value)
-{
-    const char **set = value->set_count == 0
-                           ? NULL
-                           : memory_alloc(memory, value->set_count * sizeof(*set));
-    for (size_t i = 0; set != NULL && i < value->set_count; i++)
-        set[i] = memory_copy(memory, value->set[i]);
-    value->set = set;
-    value->text = memory_copy(memory, value->text);
-    value->unit = memory_copy(memory, value->unit);
-}
-
-static const void *copy_array(struct memory *memory, const void *array, size_t count, size_t size)
-{
-    void *copy = count == 0 ? NULL : memory_alloc(memory, count * size);
-    return copy == NULL ? NULL : memcpy(copy, array, count * size);
-}
-
-static const char *const *copy_texts(struct memory *memory, const char *const *texts, size_t count)
-{
-    const char **copy = count == 0 ? NULL : memory_alloc(memory, count * sizeof(*copy));
-    for (size_t i = 0; copy != NULL && i < count; i++)
-        copy[i] = memory_copy(memory, texts[i]);
-    return copy;
-}
 
 static void copy_finding(struct memory *memory, struct finding *to)
 {
@@ -124,12 +98,12 @@ static void copy_finding(struct memory *memory, struct finding *to)
         *texts[i] = memory_copy(memory, *texts[i]);
     struct value *values[] = {&to->required, &to->also, &to->rival, &to->found};
     for (size_t i = 0; i < sizeof(values) / sizeof(values[0]); i++)
-        copy_value(memory, values[i]);
+        memory_copy_value(memory, values[i]);
     to->kept_cites = NULL; /* all of what it rests on is kept in one piece */
-    to->cites = copy_array(memory, to->cites, to->cite_count, sizeof(*to->cites));
-    to->figures = copy_array(memory, to->figures, to->figure_count, sizeof(*to->figures));
-    to->makers = copy_array(memory, to->makers, to->maker_count, sizeof(*to->makers));
-    to->work = copy_texts(memory, to->work, to->work_count);
+    to->cites = memory_copy_array(memory, to->cites, to->cite_count, sizeof(*to->cites));
+    to->figures = memory_copy_array(memory, to->figures, to->figure_count, sizeof(*to->figures));
+    to->makers = memory_copy_array(memory, to->makers, to->maker_count, sizeof(*to->makers));
+    to->work = memory_copy_texts(memory, to->work, to->work_count);
     to->where = to->item = to->lacks = NULL;
     to->reads = NULL;
     to->read_count = 0;
@@ -236,7 +210,7 @@ void recall_keep_finding(struct judging *judging, const struct rule *rule,
     if (!trail->on)
         return;
     trail->on = false;
-    judging->cost = charge_since(judging, &judging->charged);
+    judging->cost = recall_charged_since(judging, &judging->charged);
     if (trail->unfit || judging->arena->failed || finding->outcome == OUTCOME_BROKEN
         || memory_full(memory))
         return;
@@ -296,7 +270,7 @@ void recall_keep_call(struct judging *judging, const struct call *call, enum san
     if (!trail->on)
         return;
     trail->on = false;
-    judging->cost = charge_since(judging, &judging->charged);
+    judging->cost = recall_charged_since(judging, &judging->charged);
     if (trail->unfit || judging->arena->failed || memory_full(memory)
         || (stop != SANDBOX_DONE && stop != SANDBOX_SIGNAL))
         return;

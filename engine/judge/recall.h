@@ -16,6 +16,10 @@ unsigned recall_stage(const struct judging *judging);
  * judged, and stopped. */
 bool recall_charge(struct judging *judging, const struct charge *charge);
 
+/* What was charged up to now; of that, what was charged since. */
+struct charge recall_charged(const struct judging *judging);
+struct charge recall_charged_since(const struct judging *judging, const struct charge *before);
+
 /* What the rule finds of what the walk has come to, its cost charged; NULL when that is not
  * known. */
 struct kept_finding;

@@ -2,6 +2,7 @@
 
 #include "base/text.h"
 #include "judge/judgement.h"
+#include "judge/repeat.h"
 #include "judge/row_compare.h"
 #include "judge/row_demand.h"
 #include "judge/row_limit.h"
@@ -16,7 +17,7 @@ static bool add_sentence(struct call *call, const char *text, int function, cons
                          enum sandbox_stop *stop)
 {
     struct call saying = {.text = text};
-    if (function != RULE_NO_FUNCTION && !call_run(call, function, call_for_words, &saying, stop))
+    if (function != RULE_NO_FUNCTION && !repeat_run(call, function, call_for_words, &saying, stop))
         return false;
     if (saying.text != NULL)
         *to = joined(call->judging, *to, saying.text);

@@ -1,6 +1,7 @@
 #include "judge/row_compare.h"
 
 #include "base/number.h"
+#include "judge/repeat.h"
 #include "judge/row_demand.h"
 #include "judge/row_limit.h"
 
@@ -193,7 +194,7 @@ static bool look(struct call *call, const struct row *row, struct looked_at *at,
         at->value = fact_value(judging, &at->node);
         return true;
     }
-    if (!call_run(call, row->found, call_for_value, &reckoning, stop))
+    if (!repeat_run(call, row->found, call_for_value, &reckoning, stop))
         return false;
     at->value = reckoning.value;
     at->value.unit = row->found_unit;

@@ -1,5 +1,7 @@
 #include "judge/row_limit.h"
 
+#include "judge/repeat.h"
+
 #include <string.h>
 
 /* The figure of the fact's word, or NULL. */
@@ -15,7 +17,7 @@ static const struct figure *figure_named(struct call *call, const struct row *ro
                                          enum sandbox_stop *stop, const char **why)
 {
     struct call named;
-    if (!call_run(call, row->which, call_for_name, &named, stop))
+    if (!repeat_run(call, row->which, call_for_name, &named, stop))
         return NULL;
     for (size_t i = 0; i < row->among_count; i++)
         if (row->among[i] != NULL && strcmp(row->among[i]->name, named.text) == 0)
@@ -52,7 +54,7 @@ static bool find_value(struct call *call, const struct row *row, struct row_limi
         limit->value = fact_value(call->judging, &node);
     } else {
         struct call reckoning;
-        if (!call_run(call, row->limit, call_for_value, &reckoning, stop))
+        if (!repeat_run(call, row->limit, call_for_value, &reckoning, stop))
             return false;
         limit->value = reckoning.value;
     }

@@ -39,17 +39,13 @@ const char *call_kept_text(lua_State *lua, const struct call *call, int index);
  * arithmetic done on the way. */
 void call_applies(lua_State *lua, struct call *call, int applies);
 
-/* Entries that call call->function: for a value; for a name; for a text, which must_say
- * demands; for a text or nil, counted as output. */
+/* Entries that call call->function: for whether a condition holds; for a value; for a name;
+ * for a text, which must_say demands; for a text or nil, counted as output. */
+int call_for_condition(lua_State *lua);
 int call_for_value(lua_State *lua);
 int call_for_name(lua_State *lua);
 int call_for_text(lua_State *lua);
 int call_for_words(lua_State *lua);
-
-/* Enters another function for what a call judges. False when it did not come to its end:
- * *stop says how. */
-bool call_run(const struct call *of, int function, lua_CFunction entry, struct call *out,
-              enum sandbox_stop *stop);
 
 /* Every entry while judging: puts the heap back when it is due. function finds
  * the call as its light userdata. With judging->apart a call that changed what outlasts

@@ -52,6 +52,13 @@ void call_applies(lua_State *lua, struct call *call, int applies)
     call->judging->record.work = (struct strings){0}; /* what follows shows its own */
 }
 
+int call_for_condition(lua_State *lua)
+{
+    struct call *call = lua_touserdata(lua, 1);
+    call_applies(lua, call, call->function);
+    return 0;
+}
+
 /* The list of texts on top of the stack. */
 static struct value kept_set(lua_State *lua, const struct call *call)
 {
@@ -161,18 +168,6 @@ enum sandbox_stop call_enter(struct judging *judging, lua_CFunction function, st
     if (judging->apart || (stop != SANDBOX_DONE && stop != SANDBOX_SIGNAL))
         put_back(judging);
     return stop;
-}
-
-bool call_run(const struct call *of, int function, lua_CFunction entry, struct call *out,
-              enum sandbox_stop *stop)
-{
-    *out = (struct call){.judging = of->judging,
-                         .rule = of->rule,
-                         .items = of->items,
-                         .depth = of->depth,
-                         .function = function};
-    *stop = call_enter(of->judging, entry, out);
-    return *stop == SANDBOX_DONE;
 }
 
 void call_begin_all(struct judging *judging)
