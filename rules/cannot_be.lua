@@ -168,16 +168,27 @@ local function eaves_by_plane(job)
   return over, unheated
 end
 
--- Seen from above, without the eaves' overhangs, and without planes said to cover
--- no heated room.
+-- Seen from above, with the eaves' overhangs.
+local function covered_sqft(slope)
+  if known(slope, "plan_sqft") then return slope.plan_sqft end
+  return (slope.eave_ft + slope.ridge_ft) / 2 * slope.run_ft
+end
+
+local function all_covered_sqft(job)
+  local sum = 0
+  for _, slope in ipairs(job.roof.slopes) do sum = sum + covered_sqft(slope) end
+  return sum
+end
+
+-- The same without the eaves' overhangs, and without planes said to cover no heated room.
 local function housed_sqft(job)
   local sum = 0
   local over, unheated = eaves_by_plane(job)
   for _, slope in ipairs(job.roof.slopes) do
-    local level = (slope.eave_ft + slope.ridge_ft) / 2 * slope.run_ft
-    if known(slope, "plan_sqft") then level = slope.plan_sqft end
     local name = known(slope, "name") and slope.name or ""
-    if not unheated[name] then sum = sum + math.max(0, level - (over[name] or 0)) end
+    if not unheated[name] then
+      sum = sum + math.max(0, covered_sqft(slope) - (over[name] or 0))
+    end
   end
   return sum
 end
@@ -193,6 +204,8 @@ impossible "the attics fit under the roof" {
       return "come to " .. number(attics, "sqft") .. ", but the whole roof (/roof/slopes) only to "
         .. number(roof, "sqft") .. " along the slope"
     end
+    -- Where there is enough for all that is covered, no eave has to be looked at.
+    if attics >= all_covered_sqft(job) * ATTIC_LEAST_PERCENT / 100 then return end
     local housed = housed_sqft(job)
     if attics < housed * ATTIC_LEAST_PERCENT / 100 then
       return "come to " .. number(attics, "sqft") .. ", but the roof (/roof/slopes) covers "

@@ -42,6 +42,7 @@ static void count_findings(struct result *result, enum stage reached)
 void judge_begin(struct rulebook *book)
 {
     sandbox_begin(book->sandbox, SANDBOX_CHECK_STEPS, SANDBOX_CHECK_MS);
+    survey_let_go(book->survey);
 }
 
 static void judge_all(struct run *run, int only_stage, enum stage reached)
@@ -118,6 +119,7 @@ int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage re
         call_end_all(&run.judging);
     }
     carry_end(&run.judging);
+    survey_let_go(book->survey);
     expect_findings(book, result->finding_count);
     if (only_stage >= 0)
         keep_unfinished(result, (enum stage)only_stage);

@@ -19,7 +19,9 @@ struct probe {
 };
 
 /* Begins the steps and processor time that all of one check has: judge_impossible, judge
- * and takeoff_reckon share them, as often as they are called until the next beginning. */
+ * and takeoff_reckon share them, as often as they are called until the next beginning. From
+ * judge_impossible to the judge that follows it the job stays as it is: it is gone over once
+ * for both. */
 void judge_begin(struct rulebook *book);
 
 /* Adds a problem for every combination of facts that the catalogue calls

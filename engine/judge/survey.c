@@ -294,11 +294,23 @@ bool survey_go_over(struct survey *survey, const cJSON *job)
     survey->closed = survey->arena.failed || survey->arena.bytes > SURVEY_MOST;
     if (survey->closed)
         return false;
+    if (survey->job != NULL && survey->job == job)
+        return true;
+    survey->job = NULL;
     survey->round++;
     survey->large = false;
     survey->root->json = job;
     if (survey->root->below != NULL)
         look_at_fields(survey, survey->root);
     survey->closed = survey->arena.failed || survey->room.failed;
-    return !survey->closed && !survey->large;
+    if (survey->closed || survey->large)
+        return false;
+    survey->job = job;
+    return true;
+}
+
+void survey_let_go(struct survey *survey)
+{
+    if (survey != NULL)
+        survey->job = NULL;
 }

@@ -23,6 +23,7 @@ struct kept_piece;
 struct survey {
     struct arena arena;
     struct spot *root;
+    const cJSON *job;   /* that the last round was of, while it is in hand; or NULL */
     size_t round;       /* the last one */
     size_t ask_changed; /* in which what a lacking fact is asked for by changed: the plan of
                            the house, or what an item is called or is */
@@ -46,8 +47,12 @@ void survey_close(struct survey *survey);
 
 size_t survey_bytes(const struct survey *survey);
 
-/* A round: from here on the survey's places are this job's, until the next. False when it
- * cannot be gone over, or there is no survey. */
+/* A round: from here on the survey's places are this job's, until the next. A job that is
+ * in hand still is not gone over again. False when it cannot be gone over, or there is no
+ * survey. */
 bool survey_go_over(struct survey *survey, const cJSON *job);
+
+/* The job is out of hand: it may change, and another may stand where it did. */
+void survey_let_go(struct survey *survey);
 
 #endif
