@@ -64,8 +64,8 @@ static bool is_still_there(lua_State *lua, int index, const struct frozen_value 
 
 static void add_value(struct frozen *frozen, struct frozen_value value)
 {
-    void *values = frozen_one_more(frozen->values, frozen->value_count, &frozen->value_capacity,
-                                   sizeof(value));
+    void *values = frozen_list_room(frozen->values, frozen->value_count, &frozen->value_capacity,
+                                    sizeof(value));
     if (values == NULL) {
         frozen->failed = true;
         return;
@@ -76,8 +76,8 @@ static void add_value(struct frozen *frozen, struct frozen_value value)
 
 static struct frozen_object *add_object(struct frozen *frozen, size_t place, int upvalue)
 {
-    void *objects = frozen_one_more(frozen->objects, frozen->object_count, &frozen->object_capacity,
-                                    sizeof(*frozen->objects));
+    void *objects = frozen_list_room(frozen->objects, frozen->object_count,
+                                     &frozen->object_capacity, sizeof(*frozen->objects));
     if (objects == NULL) {
         frozen->failed = true;
         return NULL;
@@ -95,9 +95,9 @@ static void take_variables(struct frozen *frozen, lua_State *lua, size_t place)
     for (int i = 1; lua_getupvalue(lua, -1, i) != NULL; i++) {
         const struct frozen_value value = value_at(lua, -1);
         lua_pop(lua, 1);
-        const size_t other = frozen_seen_at(frozen, lua_upvalueid(lua, -1, i), place);
+        const size_t other = frozen_list_seen(frozen, lua_upvalueid(lua, -1, i), place);
         if (other != 0)
-            frozen_join(frozen, place, other);
+            frozen_list_join(frozen, place, other);
         else if (add_object(frozen, place, i) != NULL)
             add_value(frozen, value);
     }
@@ -120,7 +120,7 @@ static void take_table(struct frozen *frozen, lua_State *lua, size_t place)
 static void chain_parts(struct frozen *frozen)
 {
     for (size_t i = 0; i < frozen->place_count; i++)
-        frozen->parts[i].up = frozen_part_of(frozen, i);
+        frozen->parts[i].up = frozen_list_part(frozen, i);
     for (size_t i = 0; i < frozen->object_count; i++) {
         struct frozen_part *part = &frozen->parts[frozen->parts[frozen->objects[i].place].up];
         if (part->last == 0)

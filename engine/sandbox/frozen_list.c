@@ -18,7 +18,7 @@ struct frozen_seen {
     size_t place;
 };
 
-void *frozen_one_more(void *list, size_t count, size_t *capacity, size_t size)
+void *frozen_list_room(void *list, size_t count, size_t *capacity, size_t size)
 {
     if (count < *capacity)
         return list;
@@ -59,7 +59,7 @@ static bool more_room(struct frozen *frozen)
     return true;
 }
 
-size_t frozen_seen_at(struct frozen *frozen, const void *pointer, size_t place)
+size_t frozen_list_seen(struct frozen *frozen, const void *pointer, size_t place)
 {
     if (2 * frozen->seen_count >= frozen->seen_capacity && !more_room(frozen)) {
         frozen->failed = true;
@@ -75,7 +75,7 @@ size_t frozen_seen_at(struct frozen *frozen, const void *pointer, size_t place)
 
 /* Parts ------------------------------------------------------------------------------- */
 
-size_t frozen_part_of(struct frozen *frozen, size_t place)
+size_t frozen_list_part(struct frozen *frozen, size_t place)
 {
     struct frozen_part *parts = frozen->parts;
     for (; parts[place].up != place; place = parts[place].up)
@@ -85,10 +85,10 @@ size_t frozen_part_of(struct frozen *frozen, size_t place)
 
 /* What leads to something common stays a part of its own: whatever is called, the common
  * part is looked at. */
-void frozen_join(struct frozen *frozen, size_t a, size_t b)
+void frozen_list_join(struct frozen *frozen, size_t a, size_t b)
 {
-    a = frozen_part_of(frozen, a);
-    b = frozen_part_of(frozen, b);
+    a = frozen_list_part(frozen, a);
+    b = frozen_list_part(frozen, b);
     if (a != FROZEN_COMMON && b != FROZEN_COMMON)
         frozen->parts[a].up = b;
 }
@@ -97,8 +97,8 @@ void frozen_join(struct frozen *frozen, size_t a, size_t b)
  * of its own. */
 static void add_place(struct frozen *frozen)
 {
-    void *parts = frozen_one_more(frozen->parts, frozen->place_count, &frozen->place_capacity,
-                                  sizeof(*frozen->parts));
+    void *parts = frozen_list_room(frozen->parts, frozen->place_count, &frozen->place_capacity,
+                                   sizeof(*frozen->parts));
     if (parts == NULL) {
         frozen->failed = true;
         return;
@@ -126,7 +126,7 @@ static size_t list_value(lua_State *lua, struct frozen *frozen, int list)
     size_t place = 0;
     lua_settop(lua, top);
     if (function || table)
-        place = frozen_seen_at(frozen, lua_topointer(lua, top), frozen->place_count);
+        place = frozen_list_seen(frozen, lua_topointer(lua, top), frozen->place_count);
     if ((function || table) && place == 0 && !frozen->failed) {
         place = frozen->place_count;
         add_place(frozen);
@@ -142,7 +142,7 @@ static void list_led_to(lua_State *lua, struct frozen *frozen, int list, size_t 
 {
     const size_t place = list_value(lua, frozen, list);
     if (place != 0)
-        frozen_join(frozen, from, place);
+        frozen_list_join(frozen, from, place);
 }
 
 /* What the object on top of the stack leads to: a function's variables, a table's keys
@@ -184,8 +184,8 @@ static void list_root(lua_State *lua, struct frozen *frozen, int list, lua_Integ
 {
     const size_t place = list_value(lua, frozen, list);
     while ((lua_Integer)frozen->root_count <= number && !frozen->failed) {
-        void *roots = frozen_one_more(frozen->roots, frozen->root_count, &frozen->root_capacity,
-                                      sizeof(*frozen->roots));
+        void *roots = frozen_list_room(frozen->roots, frozen->root_count, &frozen->root_capacity,
+                                       sizeof(*frozen->roots));
         if (roots == NULL) {
             frozen->failed = true;
             return;

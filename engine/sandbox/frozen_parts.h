@@ -20,16 +20,16 @@ struct frozen_part {
 };
 
 /* Room for one more of what list holds; NULL when out of memory. */
-void *frozen_one_more(void *list, size_t count, size_t *capacity, size_t size);
+void *frozen_list_room(void *list, size_t count, size_t *capacity, size_t size);
 
 /* The place at which it was seen before; or 0, and from now on it is seen at this one. 0
  * also when out of memory: frozen->failed. */
-size_t frozen_seen_at(struct frozen *frozen, const void *pointer, size_t place);
+size_t frozen_list_seen(struct frozen *frozen, const void *pointer, size_t place);
 
 /* The place that stands for the part of this one. */
-size_t frozen_part_of(struct frozen *frozen, size_t place);
+size_t frozen_list_part(struct frozen *frozen, size_t place);
 
 /* From now on both are of one part, if neither is common. */
-void frozen_join(struct frozen *frozen, size_t a, size_t b);
+void frozen_list_join(struct frozen *frozen, size_t a, size_t b);
 
 #endif

@@ -12,7 +12,6 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
-#include <sys/mman.h>
 #include <sys/types.h>
 
 /* What the linker puts in front of each call, and what stands behind it. */
@@ -21,8 +20,8 @@ void *__real_calloc(size_t count, size_t size);
 void *__real_realloc(void *block, size_t size);
 void __real_free(void *block);
 char *__real_strdup(const char *text);
-void *__real_mmap(void *at, size_t size, int access, int flags, int handle, off_t offset);
-int __real_munmap(void *at, size_t size);
+void *__real_big_pages_take(size_t size);
+void __real_big_pages_give_back(void *block, size_t size);
 char *__real_realpath(const char *path, char *out);
 int __real_scandir(const char *path, struct dirent ***names, int (*choose)(const struct dirent *),
                    int (*compare)(const struct dirent **, const struct dirent **));
@@ -38,8 +37,8 @@ void *__wrap_calloc(size_t count, size_t size);
 void *__wrap_realloc(void *block, size_t size);
 void __wrap_free(void *block);
 char *__wrap_strdup(const char *text);
-void *__wrap_mmap(void *at, size_t size, int access, int flags, int handle, off_t offset);
-int __wrap_munmap(void *at, size_t size);
+void *__wrap_big_pages_take(size_t size);
+void __wrap_big_pages_give_back(void *block, size_t size);
 char *__wrap_realpath(const char *path, char *out);
 int __wrap_scandir(const char *path, struct dirent ***names, int (*choose)(const struct dirent *),
                    int (*compare)(const struct dirent **, const struct dirent **));
@@ -145,19 +144,15 @@ char *__wrap_strdup(const char *text)
     return fails(FROM_SYSTEM) ? NULL : held(__real_strdup(text));
 }
 
-void *__wrap_mmap(void *at, size_t size, int access, int flags, int handle, off_t offset)
+void *__wrap_big_pages_take(size_t size)
 {
-    if (fails(FROM_SYSTEM))
-        return MAP_FAILED;
-    void *block = __real_mmap(at, size, access, flags, handle, offset);
-    plan.held += block != MAP_FAILED;
-    return block;
+    return fails(FROM_SYSTEM) ? NULL : held(__real_big_pages_take(size));
 }
 
-int __wrap_munmap(void *at, size_t size)
+void __wrap_big_pages_give_back(void *block, size_t size)
 {
-    plan.held--;
-    return __real_munmap(at, size);
+    plan.held -= block != NULL;
+    __real_big_pages_give_back(block, size);
 }
 
 char *__wrap_realpath(const char *path, char *out)

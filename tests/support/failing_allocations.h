@@ -2,7 +2,7 @@
  * on purpose.
  *
  * Link with the options FAILING_ALLOCATIONS names in tests/CMakeLists.txt: they
- * put these in front of malloc and its kin, mmap, realpath and scandir (which
+ * put these in front of malloc and its kin, big_pages_take, realpath and scandir (which
  * take memory inside libc), of every taking from an arena, and of the heap of
  * Lua. cJSON is handed the same malloc.
  *
@@ -15,7 +15,7 @@
 #include <stddef.h>
 
 enum from_where {
-    FROM_SYSTEM, /* malloc, calloc, realloc, strdup, mmap, realpath, scandir, cJSON */
+    FROM_SYSTEM, /* malloc, calloc, realloc, strdup, big_pages_take, realpath, scandir, cJSON */
     FROM_ARENA,  /* a piece of an arena, whether or not it needed a new block */
     FROM_LUA,    /* new and growing blocks of the Lua heap */
 };
