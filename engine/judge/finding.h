@@ -58,17 +58,15 @@ struct drawn;
 struct carried;
 
 /* Written forms of a finding that is met again in job after job: a report writes them
- * once (report/json.c), into memory of the law's. */
-enum finding_part { PART_HEAD, PART_OUTCOME, PART_GROUNDS, FINDING_PARTS };
+ * once (report/json_finding.c), into memory of the law's. */
+enum finding_part { PART_WHOLE, PART_HEAD, PART_OUTCOME, PART_GROUNDS, FINDING_PARTS };
 struct kept_json {
     struct arena *arena;
     size_t *used; /* of its bytes */
     size_t most;
     bool said_anew; /* what is said of it names places of the job: it is not kept */
-    struct {
-        const char *bytes; /* NULL: not written yet */
-        size_t length;
-    } parts[FINDING_PARTS];
+    const char *parts[FINDING_PARTS]; /* NULL: not written yet */
+    unsigned lengths[FINDING_PARTS];
 };
 
 /* A figure that made a demanded value; all are the profile's. */

@@ -274,6 +274,24 @@ void json_out_texts(struct json_out *out, const char *key, const char *const *te
     json_out_close(out, ']');
 }
 
+/* A number of thousandths, as most are. Its digits are then fewer than 15, and read back as it:
+ * they are what write_double would find. */
+static bool write_thousandths(double number, char out[40])
+{
+    const double all = fabs(number) * 1000;
+    if (fabs(number) >= 1e9 || all != floor(all) || all / 1000 != fabs(number))
+        return false;
+    const int whole = (int)fabs(number), parts = (int)((uint64_t)all % 1000);
+    const char *sign = number < 0 ? "-" : "";
+    if (parts % 100 == 0)
+        format_to(out, 40, "%s%d.%d", sign, whole, parts / 100);
+    else if (parts % 10 == 0)
+        format_to(out, 40, "%s%d.%d%d", sign, whole, parts / 100, parts / 10 % 10);
+    else
+        format_to(out, 40, "%s%d.%d%d%d", sign, whole, parts / 100, parts / 10 % 10, parts % 10);
+    return true;
+}
+
 /* 15 digits where they read back as the same number, to the last bit or so; else 17. */
 static void write_double(double number, char out[40])
 {
@@ -290,7 +308,7 @@ void json_out_number(struct json_out *out, const char *key, double number)
         format_to(written, sizeof(written), "null");
     else if (fabs(number) < 1e9 && number == (double)(int)number)
         format_to(written, sizeof(written), "%d", (int)number);
-    else
+    else if (!write_thousandths(number, written))
         write_double(number, written);
     add_value(out, key, written, strlen(written));
 }

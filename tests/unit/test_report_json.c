@@ -209,6 +209,26 @@ static void values_of_every_kind(void **state)
     cJSON_Delete(root);
 }
 
+/* With all their digits, and none that is not theirs. */
+static void numbers_are_written_as_printf_has_them(void **state)
+{
+    (void)state;
+    struct sample sample;
+    sample_make(&sample);
+    static const double TO[] = {0, 1, 999999999, -3, -1e9, 123456789012};
+    for (size_t i = 0; i < sizeof(TO) / sizeof(TO[0]); i++)
+        for (int parts = 0; parts < 1000; parts += parts % 100 == 0 ? 1 : 9) {
+            const double number = (TO[i] * 1000 + parts) / 1000;
+            char expected[100];
+            snprintf(expected, sizeof(expected), "\"found\":{\"value\":%1.15g,\"unit\":\"in\"}",
+                     number);
+            sample.findings[6].found = (struct value){VALUE_NUMBER, .number = number, .unit = "in"};
+            char *report = written(&sample.result, false);
+            assert_non_null(strstr(report, expected));
+            free(report);
+        }
+}
+
 /* What a job says comes back as it was, yet nothing in the bytes can steer a
  * terminal; broken bytes give U+FFFD, so that the report stays JSON. */
 static void nasty_texts(void **state)
@@ -389,6 +409,7 @@ int main(int argc, char **argv)
         cmocka_unit_test(a_bare_finding),
         cmocka_unit_test(what_does_not_apply_is_counted),
         cmocka_unit_test(values_of_every_kind),
+        cmocka_unit_test(numbers_are_written_as_printf_has_them),
         cmocka_unit_test(nasty_texts),
         cmocka_unit_test(every_sign_is_escaped_wherever_it_stands),
         cmocka_unit_test(one_line_or_many),
