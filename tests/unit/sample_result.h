@@ -133,8 +133,8 @@ static void sample_make(struct sample *s)
         .chain = {"example/tamarack", "model/irc-2021"},
         .doubts = {"the page is old"},
         .work = {"2 kept + 1 new = 3 layers", "3 is over 1"},
-        .reads = {{"/existing/layers", ORIGIN_JOB, STATUS_NONE, NULL, NULL},
-                  {"/scope/method", ORIGIN_PLAN, STATUS_NONE, NULL, NULL}},
+        .reads = {{"/existing/layers", ORIGIN_JOB, STATUS_NONE, NULL, NULL, NULL},
+                  {"/scope/method", ORIGIN_PLAN, STATUS_NONE, NULL, NULL, NULL}},
         .set = {"D226_II", "D1970"},
         .safety = {"falls", NULL, "Tie off.", {"Code of Practice", "4", STATUS_PRACTICE, NULL}},
     };
