@@ -14,8 +14,18 @@ int profile_figure_order(const void *a, const void *b)
 /* Among the first `sorted` figures. */
 struct figure *profile_figure_among(const struct profile *profile, size_t sorted, const char *name)
 {
-    const struct figure wanted = {.name = name};
-    return bsearch(&wanted, profile->figures, sorted, sizeof(struct figure), profile_figure_order);
+    size_t from = 0, to = sorted;
+    while (from < to) {
+        const size_t middle = from + (to - from) / 2;
+        const int order = strcmp(profile->figures[middle].name, name);
+        if (order == 0)
+            return &profile->figures[middle];
+        if (order < 0)
+            from = middle + 1;
+        else
+            to = middle;
+    }
+    return NULL;
 }
 
 /* Exact: a figure was typed, not computed. Sets are compared in their order. */

@@ -283,6 +283,17 @@ static void figure_move(struct resolving *r, size_t level, const struct entry *e
     figure->cite.section = entry->cite;
 }
 
+/* Mostly they are in order: a place gives few figures that are new. */
+static void sort_figures(struct profile *profile)
+{
+    size_t i = 1;
+    while (i < profile->figure_count
+           && profile_figure_order(&profile->figures[i - 1], &profile->figures[i]) < 0)
+        i++;
+    if (i < profile->figure_count)
+        qsort(profile->figures, profile->figure_count, sizeof(struct figure), profile_figure_order);
+}
+
 /* Lays the blocks over one another, the farthest first. None gives a figure twice, so
  * each looks only among what was there before it. */
 void profile_figures_lay(struct resolving *r)
@@ -292,7 +303,7 @@ void profile_figures_lay(struct resolving *r)
     for (size_t i = 0; i < r->depth; i++)
         for (const struct entry *e = r->blocks[i]->entries; e != NULL; e = e->next)
             capacity++;
-    profile->figures = arena_array(&profile->arena, capacity + 1, sizeof(struct figure));
+    profile->figures = arena_room(&profile->arena, capacity + 1, sizeof(struct figure));
     if (profile->figures == NULL)
         return;
     /* The farthest block first; what it doubts is marked before it adds its own. */
@@ -311,6 +322,6 @@ void profile_figures_lay(struct resolving *r)
             else
                 figure_move(r, i, &said, figure);
         }
-        qsort(profile->figures, profile->figure_count, sizeof(struct figure), profile_figure_order);
+        sort_figures(profile);
     }
 }
