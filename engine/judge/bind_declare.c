@@ -166,7 +166,8 @@ void declare_keys(lua_State *lua, const char *const *known)
 static bool lacks(lua_State *lua, const char *key)
 {
     const struct declaring *declaring = declaring_of(lua);
-    return declaring->keyed == lua_topointer(lua, 1) && (declaring->key_bits & bit_of(key)) == 0;
+    return declaring->keyed != NULL && declaring->keyed == lua_topointer(lua, 1)
+           && (declaring->key_bits & bit_of(key)) == 0;
 }
 
 int declare_get(lua_State *lua, const char *key)
