@@ -54,12 +54,6 @@ void validate_report(struct validation *check, const char *format, ...)
                message);
 }
 
-/* Running out of memory ends it too: what is said would be cut. */
-bool validate_full(const struct validation *check)
-{
-    return check->found >= VALIDATE_MOST_PROBLEMS || check->arena.failed;
-}
-
 const char *validate_quoted(struct validation *check, const char *text)
 {
     const size_t length = strlen(text);
@@ -149,10 +143,15 @@ static void report_unknown(struct validation *check, const struct field *parent,
     text_free(&hint);
 }
 
+static bool is_early(const struct validation *check, const struct field *field)
+{
+    return field->measured && field->stage > check->reached;
+}
+
 /* What is measured at a later stage cannot have been: it is a plan in the wrong field. */
 static void check_stage(struct validation *check, const struct field *field)
 {
-    if (field->measured && field->stage > check->reached)
+    if (is_early(check, field))
         validate_report(check, "is measured at the %s stage, but the job is only at the %s stage",
                         stage_word(field->stage), stage_word(check->reached));
 }
@@ -160,7 +159,8 @@ static void check_stage(struct validation *check, const struct field *field)
 static void check_required(struct validation *check, const cJSON *group, const struct field *parent)
 {
     const struct validate_step *here = check->at;
-    for (const struct field *f = parent->first_child; f != NULL; f = f->next) {
+    for (const struct field *f = parent->first_child; f != NULL;
+         f = f->next) {
         if (!f->required || validate_full(check)
             || !json_is_absent(cJSON_GetObjectItemCaseSensitive(group, f->name)))
             continue;
@@ -217,6 +217,9 @@ static void check_group(struct validation *check, const cJSON *group, const stru
         if (validate_full(check))
             return;
         field = tree_field(node, parent, field);
+        /* Where a value stands is needed only to tell of it. */
+        if (field != NULL && !is_early(check, field) && validate_value_plain(node, field))
+            continue;
         const struct validate_step step = validate_step_to(check, node->string);
         check->at = &step;
         if (field == NULL)

@@ -61,8 +61,12 @@ const char *validate_pointer(struct validation *check, const struct validate_ste
 void validate_report(struct validation *check, const char *format, ...)
     __attribute__((format(printf, 2, 3)));
 
-/* True when no more problems are to be listed. */
-bool validate_full(const struct validation *check);
+/* True when no more problems are to be listed. Running out of memory ends it too: what is said
+ * would be cut. */
+static inline bool validate_full(const struct validation *check)
+{
+    return check->found >= VALIDATE_MOST_PROBLEMS || check->arena.failed;
+}
 
 /* Quotes a text for a message, cut to about 60 bytes. */
 const char *validate_quoted(struct validation *check, const char *text);
@@ -73,6 +77,10 @@ const char *validate_hint(struct validation *check, const char *name);
 /* Judges a value that is present; not what a group or the items of a list
  * hold. True when it is worth looking into those. */
 bool validate_value(struct validation *check, const cJSON *node, const struct field *field);
+
+/* Is there nothing to say of a value? True for most of those that are sound; of the rest
+ * validate_value has to be asked. */
+bool validate_value_plain(const cJSON *node, const struct field *field);
 
 /* Gathers the names of every list that references point into, and reports
  * those given twice. */

@@ -25,8 +25,9 @@ static bool is_finite_number(const cJSON *node)
 /* To the letter: a near miss is reported with the choice that is near. */
 static bool is_among(const char *text, const struct field *field)
 {
+    /* The first letter tells most of them apart. */
     for (size_t i = 0; i < field->choice_count; i++)
-        if (strcmp(field->choices[i], text) == 0)
+        if (field->choices[i][0] == text[0] && strcmp(field->choices[i], text) == 0)
             return true;
     return false;
 }
@@ -178,6 +179,31 @@ static bool in_range(double value, const struct field *field)
 {
     return (!field->has_least || value >= field->least)
            && (!field->has_most || value <= field->most);
+}
+
+bool validate_value_plain(const cJSON *node, const struct field *field)
+{
+    switch (field->type) {
+    case FIELD_NUMBER:
+        return is_finite_number(node) && in_range(node->valuedouble, field);
+    case FIELD_INTEGER:
+        return json_type(node) == cJSON_Number && node->valueint == node->valuedouble
+               && in_range(node->valuedouble, field);
+    case FIELD_YES_NO:
+        return json_type(node) == cJSON_True || json_type(node) == cJSON_False;
+    case FIELD_CHOICE:
+        return is_choice(node, field);
+    case FIELD_GROUP:
+    case FIELD_LIST:
+    case FIELD_TEXT:
+    case FIELD_SLOPE:
+    case FIELD_DATE:
+    case FIELD_NUMBERS:
+    case FIELD_CHOICES:
+    case FIELD_REFERENCE:
+        break;
+    }
+    return false;
 }
 
 /* unit: of slopes, whose field has none, rise in 12. */
