@@ -1,8 +1,6 @@
 #include "base/date.h"
 
-#include <ctype.h>
 #include <stdio.h>
-#include <string.h>
 
 /* Of the Gregorian calendar, also for years before it was in use somewhere. */
 static int days_in(int year, int month)
@@ -20,14 +18,20 @@ static long date_of(int year, int month, int day)
 
 long date_parse(const char *text)
 {
-    /* sscanf alone would let "2026-3-1x" and signs pass. */
-    if (strlen(text) != 10 || text[4] != '-' || text[7] != '-')
-        return 0;
-    for (int i = 0; i < 10; i++)
-        if (i != 4 && i != 7 && !isdigit((unsigned char)text[i]))
+    static const char SHAPE[] = "0000-00-00";
+    int parts[3] = {0}, part = 0;
+    /* The end of a shorter text is no digit and no dash. */
+    for (int i = 0; i < 10; i++) {
+        if (SHAPE[i] == '-' ? text[i] != '-' : text[i] < '0' || text[i] > '9')
             return 0;
-    int year = 0, month = 0, day = 0;
-    sscanf(text, "%4d-%2d-%2d", &year, &month, &day);
+        if (SHAPE[i] == '-')
+            part++;
+        else
+            parts[part] = parts[part] * 10 + (text[i] - '0');
+    }
+    if (text[10] != '\0')
+        return 0;
+    const int year = parts[0], month = parts[1], day = parts[2];
     /* What lies outside is taken for a slip of the keys. */
     if (year < 1900 || year > 2199 || month < 1 || month > 12 || day < 1
         || day > days_in(year, month))

@@ -4,6 +4,7 @@
 #include "job/json.h"
 #include "job/origin.h"
 #include "job/path.h"
+#include "job/tree.h"
 
 #include <string.h>
 
@@ -26,21 +27,15 @@ static cJSON *member(const cJSON *object, const char *name)
     return cJSON_GetObjectItemCaseSensitive(object, name);
 }
 
-/* A fact of the house: on its way are groups only. */
-static const cJSON *house_fact(const cJSON *job, const struct field *field)
-{
-    return field->parent == NULL ? job : member(house_fact(job, field->parent), field->name);
-}
-
 static bool condition_holds(const cJSON *job, const struct follows *rule)
 {
     if (rule->when != NULL) {
-        const cJSON *said = house_fact(job, rule->when);
+        const cJSON *said = tree_at(job, rule->when);
         return cJSON_IsString(said) && strcmp(said->valuestring, rule->is) == 0;
     }
     if (rule->equal[0] == NULL)
         return true;
-    const cJSON *a = house_fact(job, rule->equal[0]), *b = house_fact(job, rule->equal[1]);
+    const cJSON *a = tree_at(job, rule->equal[0]), *b = tree_at(job, rule->equal[1]);
     return cJSON_IsNumber(a) && cJSON_IsNumber(b) && a->valuedouble == b->valuedouble;
 }
 
@@ -73,7 +68,7 @@ static void put_copy(struct filling *f, cJSON *into, const cJSON *said)
 /* The row of the word beside it, or -1. */
 static int row_of(const struct follows *rule, const cJSON *object)
 {
-    const cJSON *word = member(object, rule->fact->name);
+    const cJSON *word = tree_member(object, rule->fact);
     for (size_t i = 0; cJSON_IsString(word) && i < rule->count; i++)
         if (strcmp(word->valuestring, rule->words[i]) == 0)
             return (int)i;
@@ -97,7 +92,7 @@ static void put_by_table(struct filling *f, cJSON *into)
 static void put_only(struct filling *f, cJSON *into)
 {
     const struct field *list = fields_find(f->fields, f->rule->field->refers);
-    const cJSON *items = list == NULL ? NULL : house_fact(f->job, list);
+    const cJSON *items = list == NULL ? NULL : tree_at(f->job, list);
     if (!cJSON_IsArray(items) || cJSON_GetArraySize(items) != 1)
         return;
     const cJSON *name = member(items->child, "name");
@@ -108,7 +103,7 @@ static void put_only(struct filling *f, cJSON *into)
 /* A count that is out of range is left alone: validation refuses it. */
 static void put_items(struct filling *f, cJSON *into)
 {
-    const cJSON *count = house_fact(f->job, f->rule->fact);
+    const cJSON *count = tree_at(f->job, f->rule->fact);
     const struct field *field = f->rule->field;
     if (!cJSON_IsNumber(count) || count->valuedouble < 0
         || (field->has_most && count->valuedouble > field->most))
@@ -127,7 +122,7 @@ static void put_plan_area(struct filling *f, cJSON *into)
     double area = 0;
     const char *basis = f->rule->fact->name;
     footprint_facts_read(f->job, f->fields, &facts);
-    const cJSON *items = house_fact(f->job, f->rule->field->parent);
+    const cJSON *items = tree_at(f->job, f->rule->field->parent);
     if (cJSON_GetArraySize(items) != 1 || !json_is_absent(member(into, basis))
         || !footprint_floor_sqft(&facts, &area))
         return;
@@ -138,7 +133,7 @@ static void put_plan_area(struct filling *f, cJSON *into)
 static void put_what_follows(struct filling *f, cJSON *into)
 {
     const struct follows *rule = f->rule;
-    const cJSON *said = member(into, rule->field->name);
+    const cJSON *said = tree_member(into, rule->field);
     /* Anew only what was derived before: what a person said since stays. */
     const bool open = f->again ? said != NULL && origin_of(said) == ORIGIN_DERIVED
                                : json_is_absent(said);
@@ -150,17 +145,17 @@ static void put_what_follows(struct filling *f, cJSON *into)
         put(f, into, rule->field->name, value_node(&rule->values[0]));
         break;
     case FOLLOWS_SAME:
-        put_copy(f, into, house_fact(f->job, rule->fact));
+        put_copy(f, into, tree_at(f->job, rule->fact));
         break;
     case FOLLOWS_ABOVE:
         if (f->depth > 1)
-            put_copy(f, into, member(f->above[f->depth - 2], rule->fact->name));
+            put_copy(f, into, tree_member(f->above[f->depth - 2], rule->fact));
         break;
     case FOLLOWS_BY:
         put_by_table(f, into);
         break;
     case FOLLOWS_FILLED:
-        if (cJSON_GetArraySize(member(into, rule->fact->name)) > 0)
+        if (cJSON_GetArraySize(tree_member(into, rule->fact)) > 0)
             put(f, into, rule->field->name, cJSON_CreateTrue());
         break;
     case FOLLOWS_ONLY:
@@ -187,7 +182,7 @@ static void walk(struct filling *f, cJSON *at, const struct field *const *way, s
         return;
     }
     const struct field *step = *way;
-    cJSON *child = member(at, step->name), *item = NULL;
+    cJSON *child = tree_member(at, step), *item = NULL;
     /* What is usual is so also where a group is not mentioned at all. */
     if (child == NULL && f->rule->from == FOLLOWS_USUAL) {
         child = cJSON_CreateObject();

@@ -27,9 +27,17 @@ void origin_mark(cJSON *node, enum origin origin)
 /* A list of numbers or words is one fact. Recursion is bounded by JSON_DEEPEST. */
 void origin_count(const cJSON *node, size_t counts[ORIGIN_COUNT])
 {
-    const bool holds = json_type(node) == cJSON_Object || json_type(node->child) == cJSON_Object;
-    if (!holds && !json_is_absent(node))
-        counts[origin_of(node)]++;
-    for (const cJSON *child = holds ? node->child : NULL; child != NULL; child = child->next)
-        origin_count(child, counts);
+    if (json_type(node) != cJSON_Object && json_type(node->child) != cJSON_Object) {
+        if (json_type(node) != cJSON_NULL)
+            counts[origin_of(node)]++;
+        return;
+    }
+    for (const cJSON *child = node->child; child != NULL; child = child->next) {
+        /* Most are a plain value: that takes no call. */
+        if (child->child == NULL && json_type(child) < cJSON_Array
+            && json_type(child) != cJSON_NULL)
+            counts[origin_of(child)]++;
+        else
+            origin_count(child, counts);
+    }
 }

@@ -56,3 +56,9 @@ void tree_replace(cJSON *parent, cJSON *old, cJSON *value)
     old->next = old->prev = NULL;
     tree_free(old);
 }
+
+/* Recursion is bounded by FIELDS_DEEPEST. */
+const cJSON *tree_at(const cJSON *job, const struct field *field)
+{
+    return field->parent == NULL ? job : tree_member(tree_at(job, field->parent), field);
+}

@@ -16,6 +16,7 @@
 
 #include <cjson/cJSON.h>
 #include <stdbool.h>
+#include <string.h>
 
 /* A node of the arena, of this type; NULL when out of memory. */
 cJSON *tree_node(struct arena *arena, int type);
@@ -92,5 +93,24 @@ static inline const struct field *tree_field(const cJSON *member, const struct f
         return node->field;
     return fields_child_after(parent, last, member->string);
 }
+
+/* The member of an object that bears this field's name, or NULL; also of what is no object. */
+static inline cJSON *tree_member(const cJSON *object, const struct field *field)
+{
+    for (cJSON *member = object == NULL ? NULL : object->child; member != NULL;
+         member = member->next) {
+        const struct tree_node *node = (const struct tree_node *)(const void *)member;
+        if (tree_is_of_arena(member) && node->parent == field->parent) {
+            if (node->field == field)
+                return member;
+        } else if (member->string != NULL && strcmp(member->string, field->name) == 0) {
+            return member;
+        }
+    }
+    return NULL;
+}
+
+/* What stands at a field that lies in groups only; NULL for nothing. The root is the job. */
+const cJSON *tree_at(const cJSON *job, const struct field *field);
 
 #endif

@@ -7,6 +7,7 @@
 #include "job/json.h"
 #include "job/origin.h"
 #include "job/path.h"
+#include "job/tree.h"
 #include "job/validate.h"
 #include "judge/meant.h"
 
@@ -105,9 +106,8 @@ static bool kind_fits(const struct place_fact *fact, const struct field *field)
 }
 
 static void check_one(const struct rulebook *book, const struct place_fact *fact,
-                      struct problems *problems)
+                      const struct field *field, struct problems *problems)
 {
-    const struct field *field = fields_find(&book->fields, fact->name);
     if (field == NULL || strcmp(field->path, fact->name) != 0) {
         say(fact, problems, "is no field of a job", fields_nearest_path(&book->fields, fact->name));
     } else if (!field->of_place) {
@@ -124,10 +124,14 @@ static void check_one(const struct rulebook *book, const struct place_fact *fact
     }
 }
 
-void place_fact_check(const struct rulebook *book, struct problems *problems)
+void place_fact_check(struct rulebook *book, struct problems *problems)
 {
-    for (size_t i = 0; i < book->profile->fact_count; i++)
-        check_one(book, &book->profile->facts[i], problems);
+    const struct profile *profile = book->profile;
+    book->facts = arena_array(&book->arena, profile->fact_count, sizeof(*book->facts));
+    for (size_t i = 0; book->facts != NULL && i < profile->fact_count; i++) {
+        book->facts[i] = fields_find(&book->fields, profile->facts[i].name);
+        check_one(book, &profile->facts[i], book->facts[i], problems);
+    }
 }
 
 /* Holding ------------------------------------------------------------------------------- */
@@ -137,35 +141,28 @@ static const char *pointer_of(const struct place_fact *fact, struct arena *arena
     return path_below(arena, "", fact->name);
 }
 
-static cJSON *member(const cJSON *group, const char *name, size_t length)
+static const struct field *field_of(const struct rulebook *book, const struct place_fact *fact)
 {
-    for (cJSON *node = group->child; node != NULL; node = node->next)
-        if (node->string != NULL && node->string[0] == name[0]
-            && strncmp(node->string, name, length) == 0 && node->string[length] == '\0')
-            return node;
-    return NULL;
+    return book->facts[fact - book->profile->facts];
 }
 
-/* What stands at a path of groups, or NULL; *open: they are groups, or not there yet. What is
- * none is left to validation. */
-static cJSON *find(const cJSON *job, const char *path, bool *open)
+/* The group that a field stands in, or NULL; *open: those on the way are groups, or not there
+ * yet. What is none is left to validation. */
+static cJSON *group_of(cJSON *job, const struct field *field, bool *open)
 {
-    const char *dot = strchr(path, '.');
-    const size_t length = dot == NULL ? strlen(path) : (size_t)(dot - path);
-    *open = cJSON_IsObject(job);
-    cJSON *below = member(job, path, length);
-    if (below == NULL || dot == NULL)
-        return below;
-    bool open_below;
-    cJSON *found = find(below, dot + 1, &open_below);
-    *open = *open && open_below;
-    return found;
+    const struct field *parent = field->parent;
+    cJSON *group = parent->parent == NULL ? job : group_of(job, parent, open);
+    if (parent->parent != NULL && group != NULL)
+        group = tree_member(group, parent);
+    if (group != NULL && json_type(group) != cJSON_Object)
+        *open = false;
+    return group;
 }
 
-const cJSON *place_fact_said(const cJSON *job, const struct place_fact *fact)
+const cJSON *place_fact_said(const struct rulebook *book, const cJSON *job,
+                             const struct place_fact *fact)
 {
-    bool open;
-    return find(job, fact->name, &open);
+    return tree_at(job, field_of(book, fact));
 }
 
 /* Is it the job's own word? What does not fit the field is left to validation. */
@@ -174,8 +171,7 @@ static bool is_own_word(const struct rulebook *book, const cJSON *said,
 {
     if (json_is_absent(said) || origin_of(said) == ORIGIN_PLACE)
         return false;
-    const struct field *field = fields_find(&book->fields, fact->name);
-    return field != NULL && validate_value_fits(said, field);
+    return validate_value_fits(said, field_of(book, fact));
 }
 
 /* Outside the place's bounds, or none of its several. */
@@ -220,12 +216,16 @@ static cJSON *node_of(const struct value *value)
     return NULL;
 }
 
-static void fill_in(cJSON *job, const struct place_fact *fact, struct problems *problems)
+/* group: that it belongs into; NULL: not there yet. */
+static void fill_in(cJSON *job, cJSON *group, const struct field *field,
+                    const struct place_fact *fact, struct problems *problems)
 {
     struct arena arena = {0};
     cJSON *value = node_of(&fact->value);
     origin_mark(value, ORIGIN_PLACE);
-    if (!path_set(job, pointer_of(fact, &arena), value) || arena.failed)
+    const bool filled = group != NULL ? json_set(group, field->name, value)
+                                      : path_set(job, pointer_of(fact, &arena), value);
+    if (!filled || arena.failed)
         problem_out_of_memory(problems);
     arena_free(&arena);
 }
@@ -244,10 +244,11 @@ void place_fact_fill(const struct rulebook *book, cJSON *job, struct problems *p
 {
     for (size_t i = 0; book->profile != NULL && i < book->profile->fact_count; i++) {
         const struct place_fact *fact = &book->profile->facts[i];
-        bool open;
-        cJSON *node = find(job, fact->name, &open);
+        const struct field *field = field_of(book, fact);
+        bool open = true;
+        cJSON *group = group_of(job, field, &open), *node = tree_member(group, field);
         if (json_is_absent(node) && open && fact->value.kind != VALUE_NONE)
-            fill_in(job, fact, problems);
+            fill_in(job, group, field, fact, problems);
         else if (is_own_word(book, node, fact) && is_otherwise(fact, node)
                  && !is_meant(job, fact, problems))
             origin_deny(node);
@@ -297,7 +298,7 @@ void place_fact_add(struct text *out, const struct place_fact *fact)
 const char *place_fact_told(const struct rulebook *book, const cJSON *job,
                             const struct place_fact *fact, struct arena *arena)
 {
-    const cJSON *said = place_fact_said(job, fact);
+    const cJSON *said = place_fact_said(book, job, fact);
     struct text words = TEXT_EMPTY;
     if (!is_own_word(book, said, fact) || !is_otherwise(fact, said))
         return NULL;
@@ -324,7 +325,7 @@ void place_fact_ask_back(const struct rulebook *book, const cJSON *job, const ch
 {
     for (size_t i = 0; book->profile != NULL && i < book->profile->fact_count; i++) {
         const struct place_fact *fact = &book->profile->facts[i];
-        const cJSON *said = place_fact_said(job, fact);
+        const cJSON *said = place_fact_said(book, job, fact);
         struct text why = TEXT_EMPTY;
         if (!is_own_word(book, said, fact) || !is_outside(fact, said))
             continue;

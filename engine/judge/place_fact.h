@@ -13,16 +13,18 @@
 
 #include <cjson/cJSON.h>
 
-/* Adds a problem, at file and line, for each fact of the place that the catalogue does not
- * have or let a place state, and for each of another unit, type, range or choice. */
-void place_fact_check(const struct rulebook *book, struct problems *problems);
+/* Finds the field of each fact of the place (book->facts). Adds a problem, at file and line, for
+ * each that the catalogue does not have or let a place state, and for each of another unit, type,
+ * range or choice. */
+void place_fact_check(struct rulebook *book, struct problems *problems);
 
 /* Fills in what the job does not say, marked as the place's; marks what it says otherwise
  * and does not call meant (origin.h). */
 void place_fact_fill(const struct rulebook *book, cJSON *job, struct problems *problems);
 
 /* What stands in the job where the fact goes, or NULL. */
-const cJSON *place_fact_said(const cJSON *job, const struct place_fact *fact);
+const cJSON *place_fact_said(const struct rulebook *book, const cJSON *job,
+                             const struct place_fact *fact);
 
 /* Asks back what is outside the place's bounds, unless it is meant. */
 void place_fact_ask_back(const struct rulebook *book, const cJSON *job, const char *file,

@@ -135,6 +135,7 @@ struct rulebook {
     struct fields fields;
     const struct profile *profile; /* or NULL: fields only; not owned */
     struct figure_slots slots;     /* what of it the files name */
+    const struct field **facts;    /* the field of each of its facts */
     struct rule *rules;            /* by id */
     struct rule **by_id;           /* the same, to be halved */
     size_t rule_count, rule_capacity;

@@ -22,7 +22,7 @@ static void check_drops(const struct rulebook *book, struct problems *problems)
     }
 }
 
-void rulebook_check(const struct rulebook *book, struct problems *problems)
+void rulebook_check(struct rulebook *book, struct problems *problems)
 {
     check_drops(book, problems);
     gap_check(book, problems);

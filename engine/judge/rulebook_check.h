@@ -7,6 +7,6 @@
 
 /* Reports (PROBLEM_RULES) what the book's profile names and is not there: rules dropped, what is
  * not carried, facts of the place, rows of figures. */
-void rulebook_check(const struct rulebook *book, struct problems *problems);
+void rulebook_check(struct rulebook *book, struct problems *problems);
 
 #endif

@@ -118,11 +118,11 @@ static void take_follows(struct rulebook *book, const struct rulebook *other)
         *at = NULL;
 }
 
-static bool is_sound(const struct rulebook *book)
+static bool is_sound(struct rulebook *book)
 {
     struct problems problems = {0};
     rulebook_check(book, &problems);
-    const bool sound = problems.count == 0 && !problems.out_of_memory;
+    const bool sound = problems.count == 0 && !problems.out_of_memory && !book->arena.failed;
     problems_free(&problems);
     return sound;
 }

@@ -146,7 +146,7 @@ static void take_place(struct result *result, const cJSON *job, const struct rul
     const char **differs = arena_array(&result->arena, profile->fact_count + 1, sizeof(*differs));
     for (size_t i = 0; differs != NULL && i < profile->fact_count; i++) {
         const struct place_fact *fact = &profile->facts[i];
-        const cJSON *node = place_fact_said(job, fact);
+        const cJSON *node = place_fact_said(book, job, fact);
         /* NULL where both agree, or the job is silent. */
         const char *told = place_fact_told(book, job, fact, &result->arena);
         if (told != NULL)

@@ -289,6 +289,56 @@ static void members_of_a_likely_catalogue_are_noted(void **state)
     fields_free(&other);
 }
 
+/* Whether its members were noted by the field's own catalogue, by another or by none. */
+static void a_member_is_found_by_its_field(void **state)
+{
+    (void)state;
+    static const char TEXT[] =
+        "{\"job\":\"j\",\"roof\":{\"ridge_ft\":2,\"pitch\":1},\"gaps_in\":[1]}";
+    struct fields few = few_fields(), other = few_fields();
+    const struct fields *const likely[] = {&few, &other, NULL};
+    const struct field *roof = fields_find(&few, "roof"), *steep = fields_find(&few, "steep");
+    const struct field *ridge = fields_find(&few, "roof.ridge_ft");
+    for (size_t i = 0; i < sizeof(likely) / sizeof(likely[0]); i++) {
+        struct arena arena = {0};
+        struct problems problems = {0};
+        cJSON *job = NULL;
+        assert_int_equal(
+            json_read_likely(&job, likely[i], &arena, TEXT, strlen(TEXT), "j", &problems), 0);
+        assert_ptr_equal(tree_member(job, roof), job->child->next);
+        assert_ptr_equal(tree_at(job, ridge), job->child->next->child);
+        assert_null(tree_member(job, steep));
+        assert_null(tree_at(job, fields_find(&few, "roof.planes")));
+        assert_null(tree_member(job->child, ridge));
+        assert_null(tree_member(job->child->next->next, ridge));
+        assert_null(tree_member(NULL, ridge));
+        /* What is put into it is found as well. */
+        assert_true(json_set(job, "steep", cJSON_CreateTrue()));
+        assert_ptr_equal(tree_member(job, steep), job->child->prev);
+        tree_free(job);
+        arena_free(&arena);
+    }
+    fields_free(&few);
+    fields_free(&other);
+}
+
+/* A list of numbers is one fact; lists and groups of facts are none themselves, nor is null. */
+static void facts_are_counted_by_their_origin(void **state)
+{
+    (void)state;
+    cJSON *job = read_text(
+        "{\"a\":1,\"b\":null,\"c\":[1,2],\"d\":[],\"e\":{},\"f\":{\"g\":true,\"h\":\"\"},"
+        "\"i\":[{\"j\":[\"x\"]},{},{\"k\":0}]}");
+    size_t counts[ORIGIN_COUNT] = {0};
+    origin_mark(cJSON_GetObjectItem(job, "f"), ORIGIN_SHOP);
+    origin_mark(cJSON_GetObjectItem(job, "c"), ORIGIN_PLACE);
+    origin_count(job, counts);
+    assert_int_equal(counts[ORIGIN_JOB], 4);
+    assert_int_equal(counts[ORIGIN_SHOP], 2);
+    assert_int_equal(counts[ORIGIN_PLACE], 1);
+    cJSON_Delete(job);
+}
+
 /* Wherever one stands, the likely catalogue does not hide it. */
 static void a_spoken_figure_is_settled_whatever_is_likely(void **state)
 {
@@ -849,6 +899,8 @@ int main(void)
         cmocka_unit_test(a_spoken_figure_in_an_arena_is_settled),
         cmocka_unit_test(a_likely_catalogue_changes_nothing_that_is_read),
         cmocka_unit_test(members_of_a_likely_catalogue_are_noted),
+        cmocka_unit_test(a_member_is_found_by_its_field),
+        cmocka_unit_test(facts_are_counted_by_their_origin),
         cmocka_unit_test(a_spoken_figure_is_settled_whatever_is_likely),
         cmocka_unit_test(an_object_may_have_very_many_fields),
         cmocka_unit_test(no_terminator_is_needed),
