@@ -143,9 +143,32 @@ static bool look_at(struct survey *survey, struct spot *spot, const cJSON *node,
     return false;
 }
 
+/* Of a number, yes or no that fitted before: most values are such, and most are as before. */
+static bool is_plainly_the_same(const struct spot *spot, const cJSON *node)
+{
+    const struct spot_seen *seen = &spot->seen;
+    if (spot->json == NULL || seen->type != type_of(node))
+        return false;
+    switch (node->type & 0xFF) {
+    case cJSON_False:
+    case cJSON_True:
+        return true;
+    case cJSON_Number:
+        return memcmp(seen->bytes, &node->valuedouble, sizeof(node->valuedouble)) == 0;
+    default:
+        return false;
+    }
+}
+
 /* A value fits now if the same fitted before. */
 static bool look_at_value(struct survey *survey, struct spot *spot, const cJSON *node)
 {
+    if (is_plainly_the_same(spot, node)) {
+        spot->json = node;
+        spot->referred = NULL;
+        spot->followed = false;
+        return true;
+    }
     const struct spot_value value = spot_value(&survey->room, node);
     const bool fitted = spot->json != NULL && spot->seen.type == type_of(node);
     if (look_at(survey, spot, node, &value, fitted))
