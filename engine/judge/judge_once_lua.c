@@ -1,6 +1,7 @@
 /* judge_once_lua.c - see judge_once.h. */
 #include "judge/judge_once.h"
 
+#include "judge/repeat.h"
 #include "judge/row.h"
 
 #include <lauxlib.h>
@@ -10,12 +11,9 @@
 
 /* Inside the sandbox. Errors raised here are the rule's, and are told with its file and
  * line. */
-static int call_rule(lua_State *lua)
+static int call_judge(lua_State *lua)
 {
     struct call *call = lua_touserdata(lua, 1);
-    call_applies(lua, call, call->rule->applies);
-    if (!call->applies)
-        return 0;
     lua_call(lua, call_push(lua, call, call->rule->judge), 1);
     call->judgement = bind_to_judgement(lua, -1);
     if (call->judgement == NULL)
@@ -24,6 +22,33 @@ static int call_rule(lua_State *lua)
     if (call->judging->record.figure_count == 0)
         return luaL_error(lua, "judge compared without asking for a figure");
     return 0;
+}
+
+static int call_rule(lua_State *lua)
+{
+    struct call *call = lua_touserdata(lua, 1);
+    call_applies(lua, call, call->rule->applies);
+    return call->applies ? call_judge(lua) : 0;
+}
+
+/* Whether it applies may have been told before; what it judges mostly not, or the finding
+ * would have been recalled. */
+static enum sandbox_stop enter_functions(struct judging *judging, struct call *call)
+{
+    struct call asked = {.judging = judging,
+                         .rule = call->rule,
+                         .items = call->items,
+                         .depth = call->depth,
+                         .function = call->rule->applies};
+    call->applies = true;
+    if (asked.function != RULE_NO_FUNCTION) {
+        const enum sandbox_stop stop = repeat_enter(judging, call_for_condition, &asked);
+        call->applies = asked.applies;
+        call->reason = asked.reason;
+        if (stop != SANDBOX_DONE || !call->applies)
+            return stop;
+    }
+    return call_enter(judging, call_judge, call);
 }
 
 /* By its row or its functions, whatever the units are. */
@@ -44,7 +69,7 @@ static enum judged judge_any_units(struct run *run, struct call *call, const cha
     if (end == ROW_JUDGED && run->rule->row != NULL)
         return JUDGED_COMPARED;
     if (end == ROW_JUDGED)
-        stop = call_enter(&run->judging, call_rule, call);
+        stop = enter_functions(&run->judging, call);
     if (stop == SANDBOX_SIGNAL)
         return JUDGED_OPEN;
     if (stop == SANDBOX_DONE && *why == NULL)

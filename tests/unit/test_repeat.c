@@ -35,6 +35,13 @@ static const char RULES[] =
     "  say = function(job, figure, slope) return 'It lies on ' .. slope.deck.name .. '.' end,\n" SMALL_READS
     "}\n";
 
+static const char FUNCTIONS[] =
+    "rule 'test.it' {\n"
+    "  title = 'Layers', stage = 'permit', mend = 'Take some off.', " SMALL_READS "\n"
+    "  applies = function(job) return job.existing.condition == 'sound', 'it is rotted' end,\n"
+    "  judge = function(job, figure)\n"
+    "    return at_most(job.existing.layers, figure 'test.most', 'layers') end }\n";
+
 static struct temporary_home home;
 
 static int make_home(void **state)
@@ -159,11 +166,44 @@ static void what_is_answered_otherwise_is_run(void **state)
     laws_free(&laws);
 }
 
+/* Of a rule made of functions, whether it applies; what it judges goes by the layers. */
+static void whether_a_rule_applies_is_asked_once(void **state)
+{
+    (void)state;
+    home_write(&home, "rules/test.lua", FUNCTIONS);
+    struct laws laws = {0};
+    struct rulebook *book = book_of(&laws);
+    cJSON *job = cJSON_Parse(SMALL_JOB);
+    size_t taken[6], used = heap_used(&book->sandbox->heap);
+    for (int layers = 0; layers < 6; layers++) {
+        cJSON_SetNumberValue(at(job, "existing", "layers"), layers);
+        assert_told_as_alone(book, job);
+        taken[layers] = heap_used(&book->sandbox->heap) - used;
+        used += taken[layers];
+    }
+    assert_true(taken[2] < taken[1]);
+    assert_int_equal(taken[5], taken[2]);
+    /* Once it is not so, it is told of; and that it is so again. */
+    cJSON_ReplaceItemInObjectCaseSensitive(cJSON_GetObjectItemCaseSensitive(job, "existing"),
+                                           "condition", cJSON_CreateString("rotted"));
+    assert_told_as_alone(book, job);
+    cJSON_ReplaceItemInObjectCaseSensitive(cJSON_GetObjectItemCaseSensitive(job, "existing"),
+                                           "condition", cJSON_CreateString("sound"));
+    assert_told_as_alone(book, job);
+    cJSON_DeleteItemFromObjectCaseSensitive(cJSON_GetObjectItemCaseSensitive(job, "existing"),
+                                            "condition");
+    assert_told_as_alone(book, job);
+    cJSON_Delete(job);
+    laws_free(&laws);
+    home_write(&home, "rules/test.lua", RULES);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(what_is_answered_as_before_is_not_run_again),
         cmocka_unit_test(what_is_answered_otherwise_is_run),
+        cmocka_unit_test(whether_a_rule_applies_is_asked_once),
     };
     return cmocka_run_group_tests(tests, make_home, remove_home);
 }
