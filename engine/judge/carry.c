@@ -1,7 +1,6 @@
 #include "judge/carry.h"
 
-#include "judge/recall.h"
-#include "judge/survey.h"
+#include "judge/form.h"
 #include "judge/written.h"
 
 #include <string.h>
@@ -19,9 +18,8 @@ struct carried {
     enum met met;
     unsigned why;
     bool measured;
-    char *json;                    /* as written; */
-    size_t json_length, json_room; /* 0: not yet */
-    enum sandbox_stop stop;        /* of a call: how it ended, and what it said */
+    struct form *form, *forms; /* as it is written, or NULL; and was for earlier jobs */
+    enum sandbox_stop stop;    /* of a call: how it ended, and what it said */
     bool present;
 };
 
@@ -104,19 +102,22 @@ static void note(struct judging *judging, struct carried *carried, const struct 
     trail->slipped = trail->unfit = false;
 }
 
+static bool has_room(struct survey *survey, struct carried *carried, size_t count)
+{
+    if (count > carried->room) {
+        carried->rests_on = arena_room(&survey->arena, 2 * count, sizeof(struct spot *));
+        carried->room = carried->rests_on == NULL ? 0 : 2 * count;
+    }
+    return count <= carried->room;
+}
+
 /* False when it rests on more than places of the job, or there is no memory. */
 static bool keep(struct judging *judging, struct carried *carried)
 {
     const struct trail *trail = &judging->trail;
     const size_t count = trail->touched_count;
-    struct arena *arena = &judging->survey->arena;
-    if (trail->slipped || trail->unfit || judging->arena->failed || arena->failed)
-        return false;
-    if (count > carried->room) {
-        carried->rests_on = arena_room(arena, 2 * count, sizeof(struct spot *));
-        carried->room = carried->rests_on == NULL ? 0 : 2 * count;
-    }
-    if (count > carried->room)
+    if (trail->slipped || trail->unfit || judging->arena->failed || judging->survey->arena.failed
+        || !has_room(judging->survey, carried, count))
         return false;
     if (count > 0)
         memcpy(carried->rests_on, trail->touched, count * sizeof(struct spot *));
@@ -184,8 +185,8 @@ static void take_finding(struct run *run, const struct carried *carried)
     if (!wants_json(judging, carried))
         return;
     /* The result may be asked for after other jobs. */
-    finding->json = arena_copy_n(judging->arena, carried->json, carried->json_length);
-    finding->json_length = carried->json_length;
+    finding->json = arena_copy_n(judging->arena, carried->form->json, carried->form->json_length);
+    finding->json_length = carried->form->json_length;
 }
 
 /* What a finding is of. */
@@ -206,7 +207,8 @@ bool carry_finding(struct run *run, const struct walk *walk, const struct node *
     struct carried *carried = carried_at(judging->survey, run->rule_number, walk->visited - 1);
     judging->carried = carried;
     if (carried == NULL || !stands(judging, carried, spot_of(judging, walk, missing))
-        || (carried->json_length == 0 && wants_json(judging, carried))
+        || (wants_json(judging, carried)
+            && (carried->form == NULL || carried->form->json_length == 0))
         || !recall_charge(judging, &carried->charge))
         return false;
     take_finding(run, carried);
@@ -228,18 +230,100 @@ void carry_note_finding(struct run *run, const struct walk *walk, const struct n
         trail_touch(&judging->trail, walk->items[i].spot);
 }
 
+static void keep_outcome(struct carried *carried, const struct finding *finding)
+{
+    carried->asks = finding->outcome == OUTCOME_OPEN;
+    carried->outcome = finding->outcome;
+    carried->met = finding->met;
+    carried->why = finding->why;
+    carried->measured = finding->measured;
+    carried->form = NULL; /* one of before says something else */
+}
+
 void carry_keep_finding(struct run *run, struct finding *finding)
 {
     struct judging *judging = &run->judging;
     struct carried *carried = noted(judging);
     if (carried == NULL || finding->outcome == OUTCOME_BROKEN || !keep(judging, carried))
         return;
-    carried->asks = finding->outcome == OUTCOME_OPEN;
-    carried->outcome = finding->outcome;
-    carried->met = finding->met;
-    carried->why = finding->why;
-    carried->measured = finding->measured;
-    carried->json_length = 0;
+    keep_outcome(carried, finding);
+    if (wants_json(judging, carried))
+        carried->form = form_take(judging->survey, &carried->forms, NULL);
+    finding->carried = carried;
+    finding->carried_round = carried->round;
+}
+
+/* The places that what was recalled rests on, in the order in which they were asked: a value
+ * or a count is of a place that was come to before. False when it rests on more. */
+static bool rest_on_trail(const struct trail *trail, struct carried *carried)
+{
+    for (size_t i = 0; i < trail->count; i++) {
+        const struct step *step = trail->asked[i];
+        struct spot *to = trail->known[trail->start + i];
+        if (step->kind == STEP_VALUE || step->kind == STEP_COUNT)
+            continue;
+        /* A reference hangs on the names of a list. */
+        if (step->kind == STEP_FOLLOW && to == NULL) {
+            if (trail->known[step->from]->json != NULL)
+                return false;
+            continue;
+        }
+        if (step->kind == STEP_FOLLOW)
+            carried->rests_on[carried->count++] = to->parent;
+        carried->rests_on[carried->count++] = to;
+    }
+    return true;
+}
+
+static void keep_recalled(struct judging *judging, const struct walk *walk, struct carried *carried)
+{
+    const struct trail *trail = &judging->trail;
+    struct survey *survey = judging->survey;
+    carried->round = carried->count = 0;
+    carried->item = spot_of(judging, walk, NULL);
+    if (!has_room(survey, carried, walk->depth + 2 * trail->count))
+        return;
+    /* By name, it says where it is. */
+    for (size_t i = 0; i < walk->depth; i++)
+        carried->rests_on[carried->count++] = walk->items[i].spot;
+    if (!rest_on_trail(trail, carried))
+        return;
+    carried->stage = recall_stage(judging);
+    carried->charge = judging->cost;
+    carried->round = survey->round;
+}
+
+bool carry_recalled(struct run *run, const struct walk *walk, const struct kept_finding *kept)
+{
+    struct judging *judging = &run->judging;
+    struct carried *carried = judging->carried;
+    if (carried == NULL)
+        return false;
+    keep_recalled(judging, walk, carried);
+    keep_outcome(carried, &kept->finding);
+    if (wants_json(judging, carried)) {
+        struct form_key key;
+        form_key(judging, walk, kept, &key);
+        carried->form = form_find(judging->survey, carried->forms, &key);
+        if (carried->form == NULL) {
+            carried->form = form_take(judging->survey, &carried->forms, &key);
+            judging->trail.unfit = false;
+            return false;
+        }
+    }
+    judging->carried = NULL;
+    take_finding(run, carried);
+    return true;
+}
+
+void carry_keep_told(struct run *run, struct finding *finding)
+{
+    struct judging *judging = &run->judging;
+    struct carried *carried = noted(judging);
+    if (carried == NULL)
+        return;
+    if (judging->trail.unfit || judging->arena->failed)
+        carried->round = 0;
     finding->carried = carried;
     finding->carried_round = carried->round;
 }
@@ -248,17 +332,11 @@ void carry_written(const struct finding *finding, const char *json, size_t lengt
 {
     struct carried *carried = finding->carried;
     /* It may be another's by now. */
-    if (carried == NULL || carried->round != finding->carried_round || carried->survey->closed)
+    if (carried == NULL || carried->round == 0 || carried->round != finding->carried_round
+        || carried->survey->closed)
         return;
-    if (length > carried->json_room) {
-        const size_t room = length + length / 4;
-        carried->json = arena_room(&carried->survey->arena, room, 1);
-        carried->json_room = carried->json == NULL ? 0 : room;
-    }
-    if (length > carried->json_room)
-        return;
-    memcpy(carried->json, json, length);
-    carried->json_length = length;
+    if (carried->form != NULL)
+        form_write(carried->survey, carried->form, json, length);
 }
 
 /* Calls ----------------------------------------------------------------------------------- */

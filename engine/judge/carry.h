@@ -9,6 +9,7 @@
 #ifndef EAVEMARK_JUDGE_CARRY_H
 #define EAVEMARK_JUDGE_CARRY_H
 
+#include "judge/recall.h"
 #include "judge/run.h"
 
 /* Goes over the job, so that findings can be carried; does nothing where they may not be.
@@ -20,8 +21,12 @@ void carry_end(struct judging *judging);
  * this list), or counts it; false when it is not to be carried over. */
 bool carry_finding(struct run *run, const struct walk *walk, const struct node *missing);
 
-/* After that: what is judged or recalled from here on is noted, for carry_keep_finding. What
- * is remembered and only counted need not be: it costs no more to recall. */
+/* The same of one that was recalled instead (recall.h), if it is only counted or was written
+ * for an earlier job as it would be for this one; false when it is to be told, and then kept. */
+bool carry_recalled(struct run *run, const struct walk *walk, const struct kept_finding *kept);
+void carry_keep_told(struct run *run, struct finding *finding);
+
+/* When neither was so: what is judged from here on is noted, for carry_keep_finding. */
 void carry_note_finding(struct run *run, const struct walk *walk, const struct node *missing);
 void carry_keep_finding(struct run *run, struct finding *finding);
 

@@ -84,17 +84,17 @@ static void name_item(const struct run *run, const struct walk *walk, struct fin
 
 static void take_recalled(struct run *run, const struct walk *walk, const struct kept_finding *kept)
 {
-    if (run_only_counts(run, recall_outcome(kept))) {
+    if (carry_recalled(run, walk, kept))
+        return;
+    if (run_only_counts(run, kept->finding.outcome)) {
         run_count(run);
         return;
     }
     struct finding *finding = run_room_for_finding(run);
     if (finding == NULL)
         return;
-    carry_note_finding(run, walk, NULL);
-    recall_touch(&run->judging);
     recall_tell(&run->judging, kept, finding);
-    carry_keep_finding(run, finding);
+    carry_keep_told(run, finding);
     name_item(run, walk, finding);
 }
 

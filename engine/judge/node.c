@@ -54,10 +54,10 @@ struct node node_item(struct judging *judging, const struct node *list, size_t n
     return node;
 }
 
-static const char *item_text(const struct node *item, const char *key)
+const char *node_own_name(const struct node *item)
 {
-    const cJSON *text = cJSON_GetObjectItemCaseSensitive(item->json, key);
-    return cJSON_IsString(text) ? text->valuestring : NULL;
+    const char *name = cJSON_GetStringValue(cJSON_GetObjectItemCaseSensitive(item->json, "name"));
+    return name == NULL || name[0] == '\0' ? NULL : name;
 }
 
 /* An item without a name goes by its place in the list, counted from one as people count. */
@@ -65,8 +65,8 @@ const char *node_name(const struct judging *judging, const struct node *node)
 {
     if (!node->item)
         return NULL;
-    const char *name = item_text(node, "name");
-    if (name != NULL && name[0] != '\0')
+    const char *name = node_own_name(node);
+    if (name != NULL)
         return arena_copy(judging->arena, name); /* findings outlive the job */
     return arena_format(judging->arena, "%s %zu", node->field->name,
                         node->spot == NULL ? 0 : node->spot->number + 1);

@@ -5,18 +5,6 @@
 
 #include <string.h>
 
-struct kept_finding {
-    struct charge charge;
-    struct finding finding; /* without its reads */
-    const unsigned *reads;  /* which of the known spots */
-    size_t read_count;
-    bool open;   /* its words name places of the job, and are made anew of these: */
-    int missing; /* which of the known spots is lacking */
-    const struct field *lacking;
-    bool ask_place;
-    struct kept_json *json;
-};
-
 struct kept_call {
     struct charge charge;
     enum sandbox_stop stop;
@@ -132,21 +120,21 @@ static void recall_told(struct judging *judging, const struct kept_finding *kept
     verdict_take_reads(finding, judging);
     if (finding->met == MET_NO)
         finding->wanting = verdict_wanting(judging, finding);
-    if (!kept->open)
-        return;
+    if (kept->open && recall_lacking(judging, kept) != NULL)
+        verdict_asks(finding, judging);
+}
+
+const struct lacking *recall_lacking(struct judging *judging, const struct kept_finding *kept)
+{
     judging->record.missing = kept->lacking;
     judging->record.ask_place = kept->ask_place;
     judging->record.missing_pointer = spot_pointer(judging->spots,
                                                    judging->trail.known[kept->missing]);
-    verdict_asks(finding, judging);
+    return verdict_lacking(judging);
 }
 
-enum outcome recall_outcome(const struct kept_finding *kept)
-{
-    return kept->finding.outcome;
-}
-
-void recall_touch(struct judging *judging)
+/* What it rests on is touched, for a survey. */
+static void recall_touch(struct judging *judging)
 {
     struct trail *trail = &judging->trail;
     for (size_t i = 0; trail->touch != 0 && i < trail->count; i++) {

@@ -9,6 +9,18 @@
 
 #include "judge/walk.h"
 
+struct kept_finding {
+    struct charge charge;
+    struct finding finding; /* without its reads */
+    const unsigned *reads;  /* which of the known spots */
+    size_t read_count;
+    bool open;   /* its words name places of the job, and are made anew of these: */
+    int missing; /* which of the known spots is lacking */
+    const struct field *lacking;
+    bool ask_place;
+    struct kept_json *json;
+};
+
 /* Other than the facts, what a finding hangs on: how far the work has come. */
 unsigned recall_stage(const struct judging *judging);
 
@@ -22,13 +34,11 @@ struct charge recall_charged_since(const struct judging *judging, const struct c
 
 /* What the rule finds of what the walk has come to, its cost charged; NULL when that is not
  * known. */
-struct kept_finding;
 const struct kept_finding *recall_finding(struct judging *judging, const struct rule *rule,
                                           const struct walk *walk);
-enum outcome recall_outcome(const struct kept_finding *kept);
 
-/* What it rests on is touched, for a survey. */
-void recall_touch(struct judging *judging);
+/* The fact that an open one waits for, in this job. */
+const struct lacking *recall_lacking(struct judging *judging, const struct kept_finding *kept);
 
 /* Fills the finding, as far as it is wanted: all but where and which item, which is for the
  * caller to say. */

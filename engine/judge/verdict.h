@@ -45,8 +45,10 @@ void verdict_given(struct finding *finding, struct judging *judging, const char 
 void verdict_broken(struct finding *finding, struct judging *judging, const char *what,
                     const char *file, int line, const char *message);
 
-/* Parts of the above, for a finding that is recalled: what an open one asks for; the facts
- * read, of the record; the fact that was found wanting, or NULL. */
+/* Parts of the above, for a finding that is recalled: the record's missing fact, and what an
+ * open one asks for; the facts read, of the record; the fact that was found wanting, or
+ * NULL. */
+const struct lacking *verdict_lacking(struct judging *judging);
 void verdict_asks(struct finding *finding, struct judging *judging);
 void verdict_take_reads(struct finding *finding, struct judging *judging);
 const char *verdict_wanting(const struct judging *judging, const struct finding *finding);

@@ -47,7 +47,7 @@ static const char *says_lacking(struct arena *arena, const char *lacks, const ch
     return says;
 }
 
-static const struct lacking *lacking_of(struct judging *judging)
+const struct lacking *verdict_lacking(struct judging *judging)
 {
     const struct record *record = &judging->record;
     const char *missing = record->missing_pointer;
@@ -94,7 +94,7 @@ void verdict_open(struct finding *finding, struct judging *judging)
 void verdict_asks(struct finding *finding, struct judging *judging)
 {
     const struct record *record = &judging->record;
-    const struct lacking *lacking = record->missing == NULL ? NULL : lacking_of(judging);
+    const struct lacking *lacking = record->missing == NULL ? NULL : verdict_lacking(judging);
     const struct field *field = lacking == NULL ? NULL : lacking->asked;
     finding->why |= record->ask_place ? WHY_PLACE : 0u;
     if (lacking != NULL)
