@@ -13,7 +13,7 @@
 enum { HEAP_HIGH = SANDBOX_HEAP_BYTES / 2 };
 
 /* What jobs may leave for the next before that. */
-enum { HEAP_LEFT = 4 * 1024 * 1024 };
+enum { HEAP_LEFT = 1024 * 1024 };
 
 /* The order that rule files are written for: the house, figure, then the item itself and
  * what it is in. */
