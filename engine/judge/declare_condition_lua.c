@@ -34,7 +34,7 @@ const struct figure_slot *declare_figure(lua_State *lua, const struct reading_ro
 {
     struct rulebook *book = declaring_of(lua)->book;
     const struct profile *profile = book->profile;
-    const struct figure_slot *figure = figure_slot_find(book, name);
+    const struct figure_slot *figure = figure_slot_find(book, name, true);
     struct nearest nearest;
     if (figure != NULL)
         return figure;

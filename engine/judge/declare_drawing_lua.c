@@ -140,7 +140,7 @@ static void check_fact(lua_State *lua, const struct reading_drawing *reading,
 static void check_figure(lua_State *lua, const struct reading_drawing *reading,
                          const struct dimension *dimension, const char *name)
 {
-    const struct figure_slot *figure = figure_slot_find(declaring_of(lua)->book, name);
+    const struct figure_slot *figure = figure_slot_find(declaring_of(lua)->book, name, true);
     if (figure == NULL)
         declare_refuse(lua, "%s%s: \"%s\" is no figure", reading->within, dimension->name, name);
     const bool number = figure->kind == VALUE_NUMBER;

@@ -152,7 +152,7 @@ static void read_figures(lua_State *lua, struct follows *follows, const char *na
     for (size_t i = 0; i < follows->fact->choice_count && follows->count < TABLE_MOST; i++) {
         char row[NAME_LONGEST];
         snprintf(row, sizeof(row), "%s.%s", name, follows->fact->choices[i]);
-        const struct figure_slot *slot = profile == NULL ? NULL : figure_slot_find(book, row);
+        const struct figure_slot *slot = profile == NULL ? NULL : figure_slot_find(book, row, true);
         if (slot == NULL)
             continue;
         const struct figure *figure = figure_slot_whole(book, slot);

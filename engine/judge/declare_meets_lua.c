@@ -82,7 +82,7 @@ static void check_table(lua_State *lua, const struct reading_row *reading, struc
     bool any = false;
     for (size_t i = 0; i < by->choice_count; i++) {
         const char *id = arena_format(declare_arena(lua), "%s%s", row->by_prefix, by->choices[i]);
-        const struct figure_slot *figure = id == NULL ? NULL : figure_slot_find(book, id);
+        const struct figure_slot *figure = id == NULL ? NULL : figure_slot_find(book, id, true);
         if (figure == NULL)
             continue;
         row->factor = check_row_pair(lua, row, figure);
@@ -174,7 +174,7 @@ static size_t add_table(lua_State *lua, const char *name, const struct figure_sl
     for (size_t i = 0; i < rows; i++) {
         if (count == AMONG_MOST)
             declare_refuse(lua, "a limit is reckoned from more than %d figures", AMONG_MOST);
-        among[count++] = figure_slot_at(book, place + i);
+        among[count++] = figure_slot_at(book, place + i, true);
     }
     return count;
 }

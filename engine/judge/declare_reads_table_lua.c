@@ -185,7 +185,7 @@ static size_t add_table(lua_State *lua, struct reading *reading, const char *nam
     size_t place;
     const size_t count = figure_slot_table(book, name, length, &place);
     for (size_t i = 0; i < count; i++)
-        add_figure(lua, reading, figure_slot_at(book, place + i), true);
+        add_figure(lua, reading, figure_slot_at(book, place + i, false), true);
     return count;
 }
 
@@ -211,7 +211,7 @@ static void read_figure(lua_State *lua, struct reading *reading, const char *nam
         add_elsewhere(lua, reading, name);
         return;
     }
-    const struct figure_slot *figure = figure_slot_find(book, name);
+    const struct figure_slot *figure = figure_slot_find(book, name, false);
     if (figure != NULL) {
         add_figure(lua, reading, figure, reading->lenient);
         return;
@@ -236,7 +236,7 @@ static const struct lever *past(lua_State *lua, const struct lever *before, cons
 {
     struct rulebook *book = declaring_of(lua)->book;
     return book->profile == NULL ? before
-                                 : declare_lever(lua, before, figure_slot_find(book, name));
+                                 : declare_lever(lua, before, figure_slot_find(book, name, false));
 }
 
 /* behind = { { "switch", "figure", ... } }: as of a row, figures that stand only with places

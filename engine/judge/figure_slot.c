@@ -35,36 +35,40 @@ bool figure_slots_begin(struct rulebook *book)
     return !book->arena.failed;
 }
 
-static const struct figure_slot *slot_of(struct rulebook *book, const struct figure *figure)
+static const struct figure_slot *slot_of(struct rulebook *book, const struct figure *figure,
+                                         bool compared)
 {
     struct figure_slots *slots = &book->slots;
     size_t *number = &slots->numbers[figure - book->profile->figures];
-    if (*number > 0)
-        return slots->items[*number - 1];
-    struct figure_slot *slot = arena_alloc(&book->arena, sizeof(*slot));
+    struct figure_slot *slot = *number > 0 ? slots->items[*number - 1]
+                                           : arena_alloc(&book->arena, sizeof(*slot));
     if (slot == NULL)
         return NULL;
-    *slot = (struct figure_slot){figure->name, figure->value.kind, figure->value.unit,
-                                 figure->sense, slots->count};
+    if (*number > 0) {
+        slot->compared = slot->compared || compared;
+        return slot;
+    }
+    *slot = (struct figure_slot){figure->name,  figure->value.kind, figure->value.unit,
+                                 figure->sense, slots->count,       compared};
     slots->items[slots->count] = slot;
     slots->figures[slots->count] = figure;
     *number = ++slots->count;
     return slot;
 }
 
-const struct figure_slot *figure_slot_find(struct rulebook *book, const char *name)
+const struct figure_slot *figure_slot_find(struct rulebook *book, const char *name, bool compared)
 {
     const struct figure *figure = profile_figure(book->profile, name);
     if (figure != NULL)
-        return slot_of(book, figure);
+        return slot_of(book, figure, compared);
     /* Not held against those that are there: a hostile file may look for any number. */
     strings_add(&book->slots.lacking, &book->arena, arena_copy(&book->arena, name));
     return NULL;
 }
 
-const struct figure_slot *figure_slot_at(struct rulebook *book, size_t place)
+const struct figure_slot *figure_slot_at(struct rulebook *book, size_t place, bool compared)
 {
-    return slot_of(book, &book->profile->figures[place]);
+    return slot_of(book, &book->profile->figures[place], compared);
 }
 
 size_t figure_slot_table(struct rulebook *book, const char *prefix, size_t length, size_t *place)
@@ -127,13 +131,15 @@ bool figure_slot_excused(struct rulebook *book, const struct lever *levers)
 static bool looks_the_same(const struct figure_slot *slot, const struct figure *figure)
 {
     return figure != NULL && figure->value.kind == slot->kind
-           && text_same(figure->value.unit, slot->unit) && figure->sense == slot->sense;
+           && (!slot->compared
+               || (text_same(figure->value.unit, slot->unit) && figure->sense == slot->sense));
 }
 
 static bool is_the_same(const struct figure *a, const struct figure *b)
 {
-    return profile_same_value(&a->value, &b->value) && text_same(a->by, b->by)
-           && a->cite.status == b->cite.status && (a->draft == NULL) == (b->draft == NULL)
+    return profile_same_value(&a->value, &b->value) && text_same(a->value.unit, b->value.unit)
+           && a->sense == b->sense && text_same(a->by, b->by) && a->cite.status == b->cite.status
+           && (a->draft == NULL) == (b->draft == NULL)
            && (a->disputed == NULL) == (b->disputed == NULL);
 }
 

@@ -23,6 +23,7 @@ struct figure_slot {
     const char *unit; /* of a number; or NULL */
     enum sense sense;
     size_t number; /* among the rulebook's */
+    bool compared; /* its unit and sense are gone by; else it is only named */
 };
 
 /* A switch past which figures may lack where it is off; with those before it. */
@@ -32,7 +33,7 @@ struct lever {
 };
 
 struct figure_slots {
-    const struct figure_slot **items;
+    struct figure_slot **items;
     size_t count;
     const struct figure **figures; /* of the law: what each slot stands for */
     size_t *numbers;               /* by place in the law's profile: its slot, from 1; or 0 */
@@ -45,14 +46,15 @@ struct figure_slots {
 /* Makes room for the figures of the rulebook's profile. False when out of memory. */
 bool figure_slots_begin(struct rulebook *book);
 
-/* While files are loaded: the figure of this name. NULL when the profile has none, or out of
- * memory, which the arena tells. */
-const struct figure_slot *figure_slot_find(struct rulebook *book, const char *name);
+/* While files are loaded: the figure of this name. compared: what is read goes by its unit and
+ * sense; else it may only be named. NULL when the profile has none, or out
+ * of memory, which the arena tells. */
+const struct figure_slot *figure_slot_find(struct rulebook *book, const char *name, bool compared);
 
 /* How many there are whose names begin with so many letters of this; they stand together in the
  * profile, the first at *place. The slot of one that stands there. */
 size_t figure_slot_table(struct rulebook *book, const char *prefix, size_t length, size_t *place);
-const struct figure_slot *figure_slot_at(struct rulebook *book, size_t place);
+const struct figure_slot *figure_slot_at(struct rulebook *book, size_t place, bool compared);
 
 /* The figure itself, for whoever goes by its value and citation already now. */
 const struct figure *figure_slot_whole(struct rulebook *book, const struct figure_slot *slot);

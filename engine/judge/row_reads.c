@@ -51,7 +51,7 @@ static void each_of_table(const struct row *row, void (*visit)(void *data, const
 static void add_of_table(void *data, const char *name)
 {
     const struct adding *adding = data;
-    add_figure(adding, figure_slot_find(adding->book, name));
+    add_figure(adding, figure_slot_find(adding->book, name, true));
 }
 
 /* All that it may ask for, whatever the job chooses among. Where a row measures, either
