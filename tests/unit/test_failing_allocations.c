@@ -86,6 +86,29 @@ static void check(const struct scene *scene, eavemark *handle, struct answer *an
     eavemark_result_free(result);
 }
 
+/* Under a place with the rules of the model code, which is loaded before: they are shared
+ * (engine/judge/rulebook_share.h), or loaded once more. */
+static void sharing(const struct scene *scene, eavemark *handle, struct answer *answer)
+{
+    struct eavemark_request request = request_of(scene);
+    request.jurisdiction = "model/test";
+    request.wanted = EAVEMARK_WANT_JSON;
+    eavemark_result *first = eavemark_check(handle, &request);
+    request.jurisdiction = "town";
+    eavemark_result *result = first == NULL ? NULL : eavemark_check(handle, &request);
+    answer->status = EAVEMARK_BROKEN;
+    if (result != NULL) {
+        answer->report = eavemark_result_report(result, EAVEMARK_JSON_LINE, 0);
+        allocations_work(); /* the rest is the test's own */
+        answer->problems = strdup(eavemark_result_problems(result));
+        if (answer->report != NULL || answer->problems[0] != '\0')
+            answer->status = (int)eavemark_result_status(result, false);
+        eavemark_result_free(result);
+    }
+    if (first != NULL)
+        eavemark_result_free(first);
+}
+
 /* Jobs one after the other, of which the fourth differs in a fact: what the first ones leave
  * to the next (engine/judge/memory.h, survey.h) is made and used. It ends with the first
  * that has no report. */
@@ -383,6 +406,10 @@ static const char COUNTY[] =
     "    [\"test.pitch_least\"] = { 5, cite = \"15.2\" } },\n"
     "  drop = { [\"fuzz.vents\"] = \"waived by 15.3\" }, rules = \"county.rules.lua\" }\n";
 
+static const char TOWN[] =
+    "jurisdiction \"town\" { title = \"Invented Town\", invented = true,\n"
+    "  follows = \"model/test\", figures = { [\"test.most\"] = { 2, cite = \"15.1\" } } }\n";
+
 static const char COUNTY_RULES[] =
     "field \"permit_fee_paid\" { type = \"yes_no\", stage = \"permit\", ask = \"Paid?\" }\n"
     "rule \"county.fee\" { title = \"Fee\", stage = \"permit\", mend = \"Pay.\",\n"
@@ -407,6 +434,7 @@ static void small_scene(struct scene *scene)
     free(pack);
     home_write(&scene->home, "jurisdictions/county.lua", COUNTY);
     home_write(&scene->home, "jurisdictions/county.rules.lua", COUNTY_RULES);
+    home_write(&scene->home, "jurisdictions/town.lua", TOWN);
     home_write(&scene->home, "rules/cases/base.json", SMALL_JOB);
     home_write(&scene->home, "rules/cases/fuzz.lua", CASES);
     scene->job = text_with(SMALL_JOB, "model/test", "county");
@@ -501,13 +529,11 @@ static void other_calls(void **state)
         const char *name;
         caller call;
         size_t stride;
-    } CALLS[] = {{"takeoff", takeoff, 1}, {"explain", explain, 3},
-                 {"batch", batch, 2},     {"figures", figures, 1},
-                 {"compare", compare, 1}, {"schema", schema, 1},
-                 {"listing", listing, 1}, {"places", places, 1},
-                 {"trial", trial, 1},     {"order", order, 1},
-                 {"shop", shop, 1},       {"proof", proof, 7},
-                 {"mutate", mutate, 1},   {"new county", new_county, 3}};
+    } CALLS[] = {{"takeoff", takeoff, 1}, {"explain", explain, 3}, {"sharing", sharing, 1},
+                 {"batch", batch, 2},     {"figures", figures, 1}, {"compare", compare, 1},
+                 {"schema", schema, 1},   {"listing", listing, 1}, {"places", places, 1},
+                 {"trial", trial, 1},     {"order", order, 1},     {"shop", shop, 1},
+                 {"proof", proof, 7},     {"mutate", mutate, 1},   {"new county", new_county, 3}};
     for (size_t i = 0; i < sizeof(CALLS) / sizeof(CALLS[0]); i++) {
         const char *only = getenv("EAVEMARK_CALL"); /* to look into one of them */
         if (only != NULL && strcmp(only, CALLS[i].name) != 0)
