@@ -391,6 +391,35 @@ static void what_is_asked_for_is_of_this_job(void **state)
     eavemark_close(other);
 }
 
+/* A finding that is remembered is told as it was written for an earlier job, and not only for
+ * the last: but by what its item is called now. */
+static void what_an_item_is_called_is_of_this_job(void **state)
+{
+    (void)state;
+    static const char *const NAMES[] = {"main front", "west front",
+                                        "main front", "a name that is longer",
+                                        "west front", "main front"};
+    eavemark *batch = eavemark_open(EAVEMARK_HOME_DIR), *other = eavemark_open(EAVEMARK_HOME_DIR);
+    assert_non_null(batch);
+    assert_non_null(other);
+    for (size_t i = 0; i < 2 * LENGTH(NAMES); i++) {
+        const char *name = NAMES[i % LENGTH(NAMES)];
+        cJSON *job = read_job("tests/houses/cross-gable/job-final");
+        rename_all(job, "main front", name);
+        char *text = cJSON_PrintUnformatted(job);
+        eavemark_result *result = check(batch, text, NULL, EAVEMARK_WANT_JSON);
+        char *said = told(result, EAVEMARK_JSON_LINE, 0);
+        assert_non_null(strstr(said, name));
+        assert_as_alone(other, text, NULL, EAVEMARK_JSON_LINE, 0, said);
+        eavemark_result_free(result);
+        free(said);
+        free(text);
+        cJSON_Delete(job);
+    }
+    eavemark_close(batch);
+    eavemark_close(other);
+}
+
 /* Another seed may be given, for other jobs. */
 int main(int argc, char **argv)
 {
@@ -399,6 +428,7 @@ int main(int argc, char **argv)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(jobs_that_differ_a_little_are_answered_as_if_alone),
         cmocka_unit_test(what_is_asked_for_is_of_this_job),
+        cmocka_unit_test(what_an_item_is_called_is_of_this_job),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -225,7 +225,7 @@ static void files_written_since_are_loaded(void **state)
     }
 }
 
-static void each_judges_by_its_own_figures(void **state)
+static void each_judges_by_its_own_figures_and_drops(void **state)
 {
     (void)state;
     struct temporary_home home;
@@ -235,12 +235,14 @@ static void each_judges_by_its_own_figures(void **state)
                                 "[\"test.seen\"] = { 4, cite = \"2.3\" }, ");
     write_place(&home, "third", "",
                 SWITCH("false") "[\"test.required\"] = { false, cite = \"3\" }, ");
+    write_place(&home, "fourth", "drop = { [\"test.it\"] = \"waived by 4\" },", SWITCH("false"));
     char *job = text_with(SMALL_JOB, "\"layers\": 1", "\"layers\": 4");
     eavemark *handle = eavemark_open(home.path);
     for (int time = 0; time < 3; time++) {
         struct outcome_of_check first = home_check(handle, job, "example/first", NULL, NULL);
         struct outcome_of_check second = home_check(handle, job, "example/second", NULL, NULL);
         struct outcome_of_check third = home_check(handle, job, "example/third", NULL, NULL);
+        struct outcome_of_check fourth = home_check(handle, job, "example/fourth", NULL, NULL);
         assert_member(first.json, "test.it", 0, "outcome", "fail");
         assert_member_has(first.json, "test.it", 0, "says", "at most 3 layers");
         assert_member(first.json, "test.said", 0, "outcome", "fail");
@@ -250,9 +252,12 @@ static void each_judges_by_its_own_figures(void **state)
         assert_member_has(second.json, "test.it", 0, "cite", "2.2");
         assert_member(third.json, "test.it", 0, "outcome", "not_applicable");
         assert_member(third.json, "test.said", 0, "outcome", "fail");
+        assert_member(fourth.json, "test.it", 0, "outcome", "not_applicable");
+        assert_member(fourth.json, "test.said", 0, "outcome", "fail");
         outcome_free(&first);
         outcome_free(&second);
         outcome_free(&third);
+        outcome_free(&fourth);
     }
     eavemark_close(handle);
     free(job);
@@ -429,7 +434,7 @@ int main(void)
         cmocka_unit_test(a_switch_turned_on_lets_nothing_lack),
         cmocka_unit_test(a_place_that_errs_is_told),
         cmocka_unit_test(files_written_since_are_loaded),
-        cmocka_unit_test(each_judges_by_its_own_figures),
+        cmocka_unit_test(each_judges_by_its_own_figures_and_drops),
         cmocka_unit_test(rules_outlive_the_law_they_were_loaded_for),
         cmocka_unit_test(most_days_of_a_place_share),
         cmocka_unit_test(figures_that_tell_facts_must_be_the_same),
