@@ -197,7 +197,8 @@ static void remember(struct judging *judging, struct memory_key key, struct trai
 static enum sandbox_stop run(struct judging *judging, lua_CFunction function, struct call *call,
                              struct memory_key key)
 {
-    const struct trail before = judging->trail;
+    struct trail before;
+    trail_copy(&before, &judging->trail);
     const struct record record = judging->record;
     const struct node *const items = call->items;
     struct node own[FACT_DEEPEST_SCOPE];
@@ -214,12 +215,13 @@ static enum sandbox_stop run(struct judging *judging, lua_CFunction function, st
     const enum sandbox_stop stop = call_enter(judging, function, call);
     call->items = items;
 
-    struct trail trail = judging->trail;
+    struct trail trail;
+    trail_copy(&trail, &judging->trail);
     const struct record ran = judging->record;
     struct told told = told_by(call, stop, &trail, &ran);
     told.charge = recall_charged_since(judging, &charged);
     remember(judging, key, &trail, &ran, &told);
-    judging->trail = before;
+    trail_copy(&judging->trail, &before);
     judging->record = record;
     know_again(judging, &judging->trail);
     take(judging, call, &told, &trail, &ran);

@@ -1,5 +1,7 @@
 #include "judge/trail.h"
 
+#include <string.h>
+
 static bool is_same_step(const struct step *a, const struct step *b)
 {
     return a->kind == b->kind && a->from == b->from && a->number == b->number
@@ -22,6 +24,24 @@ unsigned trail_note(struct trail *trail, struct step step, struct spot *to)
     trail->steps[trail->count] = step;
     trail_know(trail, trail->start + trail->count, to);
     return (unsigned)(trail->start + trail->count++);
+}
+
+void trail_copy(struct trail *to, const struct trail *from)
+{
+    const size_t known = from->start + from->count;
+    to->on = from->on;
+    to->unfit = from->unfit;
+    to->number = from->number;
+    to->start = from->start;
+    to->count = from->count;
+    to->nowhere = from->nowhere;
+    to->touch = from->touch;
+    to->slipped = from->slipped;
+    to->touched_count = from->touched_count;
+    memcpy(to->steps, from->steps, from->count * sizeof(*to->steps));
+    memcpy(to->asked, from->asked, from->count * sizeof(*to->asked));
+    memcpy(to->known, from->known, known * sizeof(struct spot *));
+    memcpy(to->touched, from->touched, from->touched_count * sizeof(struct spot *));
 }
 
 int trail_known(const struct trail *trail, const char *pointer)

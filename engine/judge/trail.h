@@ -90,6 +90,9 @@ static inline unsigned trail_step(struct trail *trail, struct step step, struct 
     return trail->on ? trail_note(trail, step, to) : 0;
 }
 
+/* Puts one trail where another was, of its lists only what is in use. */
+void trail_copy(struct trail *to, const struct trail *from);
+
 /* Which of the known spots has this very pointer; -1: none. */
 int trail_known(const struct trail *trail, const char *pointer);
 
