@@ -3,6 +3,7 @@
  * Exit status: 0 nothing failed, 1 something did, 2 unusable job or arguments,
  * 3 a rule or profile is broken (enum eavemark_status).
  */
+#include "base/big_pages.h"
 #include "base/nearest.h"
 #include "base/text.h"
 #include "command/command.h"
@@ -155,5 +156,8 @@ int main(int argc, char **argv)
     if (first[0] == '-')
         return refuse_option(first);
     const struct command *command = command_find(first);
-    return command == NULL ? refuse_command(first) : command->run(argc - 1, argv + 1);
+    if (command == NULL)
+        return refuse_command(first);
+    big_pages_for_malloc();
+    return command->run(argc - 1, argv + 1);
 }

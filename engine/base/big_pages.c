@@ -51,22 +51,26 @@ void big_pages_give_back(void *block, size_t size)
         munmap(block, whole_pages(size));
 }
 
-/* What malloc takes from the system the first time is what most commands need; the rest comes as
- * it always does. A page that is in use cannot become part of a big one: malloc's first block
- * goes to the small page before. */
+/* What malloc takes from the system the first time is as much as a batch needs; the rest comes as
+ * it always does. What one job took the next takes again: little is given back between them. A
+ * page that is in use cannot become part of a big one: malloc's first block goes to the small page
+ * before. */
 void big_pages_for_malloc(void)
 {
 #ifdef __GLIBC__
-    enum { FIRST = 8 * BIG_PAGE, SMALL_PAGE = 4096 };
+    enum { FIRST = 128 * BIG_PAGE, SMALL_PAGE = 4096, PAD = 128 * 1024 };
+    mallopt(M_TRIM_THRESHOLD, FIRST + 16 * BIG_PAGE);
+    mallopt(M_MMAP_THRESHOLD, 8 * BIG_PAGE);
     const uintptr_t end = (uintptr_t)sbrk(0);
     const size_t before = (2 * BIG_PAGE - SMALL_PAGE - end % BIG_PAGE) % BIG_PAGE;
-    char *const start = sbrk((intptr_t)before);
-    if (start == (char *)-1)
+    /* Where there is no room for as much, malloc would get none at all. */
+    char *const start = sbrk((intptr_t)(before + 2 * FIRST));
+    if (start == (char *)-1 || sbrk(-2 * (intptr_t)FIRST) == (void *)-1)
         return;
     mallopt(M_TOP_PAD, FIRST);
-    mallopt(M_MMAP_THRESHOLD, FIRST);
     void *volatile first = malloc(1); /* volatile: taken even though nobody uses it */
     free(first);
+    mallopt(M_TOP_PAD, PAD);
     ask_for_big(start + before + SMALL_PAGE, FIRST - BIG_PAGE);
 #endif
 }

@@ -15,9 +15,8 @@ void *big_pages_take(size_t size);
 /* With the size it was taken with. NULL is nothing. */
 void big_pages_give_back(void *block, size_t size);
 
-/* For a program that answers once and ends: what malloc hands out from now on comes in big pages
- * too. Not for one that goes on: what it has freed and takes again costs nothing anyway, and a
- * batch was slower by half with its memory in big pages, on the one machine where it was tried. */
+/* For a program, before its first malloc: what malloc hands out comes in big pages too, and stays
+ * with the program until it ends. */
 void big_pages_for_malloc(void);
 
 #endif

@@ -1,6 +1,5 @@
 /* card.c - the card of a stage, for the roof: its own two forms, and a stage that must be
  * named. */
-#include "base/big_pages.h"
 #include "command/command.h"
 
 #include "include/eavemark.h"
@@ -51,7 +50,6 @@ static int run_card(int argc, char **argv)
     status = complete_options(&options);
     if (status != COMMAND_GOES_ON)
         return status;
-    big_pages_for_malloc();
     eavemark *handle = eavemark_open(settings_home(options.home));
     if (handle == NULL) {
         complain("out of memory");

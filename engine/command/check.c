@@ -1,6 +1,5 @@
 /* check.c - one job, or with --lines many (lines.c). watch.c runs the same check again and
  * again, so that what it needs of this file stands in checking.h. */
-#include "base/big_pages.h"
 #include "command/checking.h"
 
 #include "command/command.h"
@@ -107,7 +106,6 @@ void check_outcome_free(struct check_outcome *outcome)
 static int check_one(const struct check *check)
 {
     struct check_outcome outcome;
-    big_pages_for_malloc();
     check_run(check, &outcome);
     int status = outcome.status;
     /* check_run has words for want of memory, unless even these take more than there is. */

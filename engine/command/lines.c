@@ -8,13 +8,10 @@
 #include "command/workers.h"
 
 #include <errno.h>
-#include <malloc.h>
 #include <signal.h>
 #include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
-
-enum { MEMORY_KEPT = 32 * 1024 * 1024 };
 
 /* A batch under way; a line of input gives a line of output, in the same order. */
 struct batch {
@@ -289,19 +286,8 @@ static bool run_whole(struct batch *batch)
     return true;
 }
 
-/* What one job took the next takes again: it is not given back to the system between them,
- * which would clear it anew each time. */
-static void keep_memory(void)
-{
-#ifdef M_TRIM_THRESHOLD
-    mallopt(M_TRIM_THRESHOLD, MEMORY_KEPT);
-    mallopt(M_MMAP_THRESHOLD, MEMORY_KEPT / 2);
-#endif
-}
-
 int lines_check(const struct check *check, eavemark *handle)
 {
-    keep_memory();
     struct batch batch = {.check = check, .handle = handle, .err = stderr};
     struct output output;
     batch.input = open_input(check->job);

@@ -1,5 +1,4 @@
 /* places.c - places by the words of their titles, ids and cities. */
-#include "base/big_pages.h"
 #include "command/command.h"
 
 #include "include/eavemark.h"
@@ -35,7 +34,6 @@ static int run_places(int argc, char **argv)
     /* arguments_read lets nothing else through. */
     const bool json = places.form != NULL && strcmp(places.form, "json") == 0;
     char *report = NULL, *problems = NULL;
-    big_pages_for_malloc();
     eavemark *handle = eavemark_open(settings_home(places.home));
     status = EAVEMARK_BROKEN;
     if (handle != NULL)
