@@ -9,7 +9,7 @@
 #include <unistd.h>
 #endif
 
-enum { BIG_PAGE = 2 * 1024 * 1024 };
+static const size_t BIG_PAGE = (size_t)2 * 1024 * 1024;
 
 /* Only asked for: a system without them says no, and gives small ones. */
 static void ask_for_big(void *block, size_t size)
@@ -45,6 +45,7 @@ void *big_pages_take(size_t size)
     ask_for_big(block, size);
     return block;
 }
+
 void big_pages_give_back(void *block, size_t size)
 {
     if (block != NULL)
@@ -58,14 +59,19 @@ void big_pages_give_back(void *block, size_t size)
 void big_pages_for_malloc(void)
 {
 #ifdef __GLIBC__
-    enum { FIRST = 128 * BIG_PAGE, SMALL_PAGE = 4096, PAD = 128 * 1024 };
-    mallopt(M_TRIM_THRESHOLD, FIRST + 16 * BIG_PAGE);
-    mallopt(M_MMAP_THRESHOLD, 8 * BIG_PAGE);
+    enum {
+        FIRST = 256 * 1024 * 1024,
+        KEPT = 32 * 1024 * 1024,
+        SMALL_PAGE = 4096,
+        PAD = 128 * 1024
+    };
+    mallopt(M_TRIM_THRESHOLD, FIRST + KEPT);
+    mallopt(M_MMAP_THRESHOLD, KEPT / 2);
     const uintptr_t end = (uintptr_t)sbrk(0);
     const size_t before = (2 * BIG_PAGE - SMALL_PAGE - end % BIG_PAGE) % BIG_PAGE;
     /* Where there is no room for as much, malloc would get none at all. */
-    char *const start = sbrk((intptr_t)(before + 2 * FIRST));
-    if (start == (char *)-1 || sbrk(-2 * (intptr_t)FIRST) == (void *)-1)
+    char *const start = sbrk((intptr_t)(before + (size_t)2 * FIRST));
+    if ((intptr_t)start == -1 || (intptr_t)sbrk((intptr_t)-2 * FIRST) == -1)
         return;
     mallopt(M_TOP_PAD, FIRST);
     void *volatile first = malloc(1); /* volatile: taken even though nobody uses it */

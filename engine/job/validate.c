@@ -159,8 +159,7 @@ static void check_stage(struct validation *check, const struct field *field)
 static void check_required(struct validation *check, const cJSON *group, const struct field *parent)
 {
     const struct validate_step *here = check->at;
-    for (const struct field *f = parent->first_child; f != NULL;
-         f = f->next) {
+    for (const struct field *f = parent->first_child; f != NULL; f = f->next) {
         if (!f->required || validate_full(check)
             || !json_is_absent(cJSON_GetObjectItemCaseSensitive(group, f->name)))
             continue;

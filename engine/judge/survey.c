@@ -2,6 +2,7 @@
 
 #include "job/validate.h"
 
+#include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -147,6 +148,7 @@ static bool look_at(struct survey *survey, struct spot *spot, const cJSON *node,
 static bool is_plainly_the_same(const struct spot *spot, const cJSON *node)
 {
     const struct spot_seen *seen = &spot->seen;
+    uint64_t before, now; /* the bits: no number counts as another */
     if (spot->json == NULL || seen->type != type_of(node))
         return false;
     switch (node->type & 0xFF) {
@@ -154,7 +156,9 @@ static bool is_plainly_the_same(const struct spot *spot, const cJSON *node)
     case cJSON_True:
         return true;
     case cJSON_Number:
-        return memcmp(seen->bytes, &node->valuedouble, sizeof(node->valuedouble)) == 0;
+        memcpy(&before, seen->bytes, sizeof(before));
+        memcpy(&now, &node->valuedouble, sizeof(now));
+        return before == now;
     default:
         return false;
     }

@@ -223,11 +223,11 @@ static void a_likely_catalogue_changes_nothing_that_is_read(void **state)
 {
     (void)state;
     static const char *const TEXTS[] = {
-        "{\"job\":\"one\",\"steep\":true,\"height_ft\":-12.5,\"gaps_in\":[0.125,1,\"1/8\"],"
-        "\"roof\":{\"ridge_ft\":0.0000000000000001,\"planes\":[{\"name\":\"main\",\"run_ft\":15},"
-        "{\"run_ft\":1e2,\"name\":\"porch, over eight bytes\"},null,[{\"name\":\"deep\"}]]}}",
-        "{ \"steep\" : false, \"roof\": {\"planes\": [], \"ridge_ft\": 3},\n\t\"job\": null, \"gap\": 1,"
-        " \"height_ft\": {\"roof\": {}},\"gaps_in\":{}}\n",
+        ("{\"job\":\"one\",\"steep\":true,\"height_ft\":-12.5,\"gaps_in\":[0.125,1,\"1/8\"],"
+         "\"roof\":{\"ridge_ft\":0.0000000000000001,\"planes\":[{\"name\":\"main\",\"run_ft\":15},"
+         "{\"run_ft\":1e2,\"name\":\"porch, over eight bytes\"},null,[{\"name\":\"deep\"}]]}}"),
+        ("{ \"steep\" : false, \"roof\": {\"planes\": [], \"ridge_ft\": 3},\n\t\"job\": null, \"gap\": 1,"
+         " \"height_ft\": {\"roof\": {}},\"gaps_in\":{}}\n"),
         "{\"job\":\"a \\\"word\\\" \u00e9 \\u00e9\",\"\":0,\"jo\":1,\"jobs\":2,\"steep\":\"no\"}",
         "{\"roof\":[{\"ridge_ft\":-0},{\"ridge_ft\":12345678901234567}],\"\\u006aob\":1}",
         "{\"\\u006aob\":1,\"steep\":true,\n\"job\":2}",
