@@ -50,6 +50,12 @@ enum file_result home_folder_read(char **text, size_t *length, const char *home,
     return FILE_MISSING;
 }
 
+bool home_folder_same(const char *home, const char *path, const char *bytes, size_t length)
+{
+    (void)home, (void)path, (void)bytes, (void)length;
+    return false;
+}
+
 int home_folder_each(const char *home, const char *folder, const char *ending, int depth,
                      void (*visit)(void *data, const char *path), void *data)
 {
