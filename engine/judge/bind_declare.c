@@ -162,17 +162,11 @@ void declare_keys(lua_State *lua, const char *const *known)
     declaring->key_bits = bits;
 }
 
-/* Known not to be there, without a look at the table. */
-static bool lacks(lua_State *lua, const char *key)
-{
-    const struct declaring *declaring = declaring_of(lua);
-    return declaring->keyed != NULL && declaring->keyed == lua_topointer(lua, 1)
-           && (declaring->key_bits & bit_of(key)) == 0;
-}
-
 int declare_get(lua_State *lua, const char *key)
 {
-    if (!lacks(lua, key))
+    const struct declaring *declaring = declaring_of(lua);
+    const bool keyed = declaring->keyed != NULL && declaring->keyed == lua_topointer(lua, 1);
+    if (!keyed || (declaring->key_bits & bit_of(key)) != 0)
         return lua_getfield(lua, 1, key);
     lua_pushnil(lua);
     return LUA_TNIL;
@@ -205,13 +199,11 @@ void declare_check_zero(lua_State *lua, const char *key)
 const char *declare_text(lua_State *lua, const char *key)
 {
     const char *text = NULL;
-    if (lacks(lua, key))
-        return NULL;
-    lua_getfield(lua, 1, key);
-    if (lua_type(lua, -1) == LUA_TSTRING) {
+    const int type = declare_get(lua, key);
+    if (type == LUA_TSTRING) {
         declare_check_zero(lua, key);
         text = declare_keep_text(lua, lua_tostring(lua, -1));
-    } else if (!lua_isnil(lua, -1)) {
+    } else if (type != LUA_TNIL) {
         declare_refuse(lua, "%s must be a text", key);
     }
     lua_pop(lua, 1);
@@ -235,9 +227,7 @@ void declare_count(lua_State *lua, size_t *count, size_t most, const char *what)
 
 bool declare_flag(lua_State *lua, const char *key)
 {
-    if (lacks(lua, key))
-        return false;
-    lua_getfield(lua, 1, key);
+    declare_get(lua, key);
     const bool set = lua_toboolean(lua, -1);
     lua_pop(lua, 1);
     return set;
@@ -245,14 +235,12 @@ bool declare_flag(lua_State *lua, const char *key)
 
 int declare_function(lua_State *lua, const char *key)
 {
-    if (lacks(lua, key))
-        return RULE_NO_FUNCTION;
-    lua_getfield(lua, 1, key);
-    if (lua_isnil(lua, -1)) {
+    const int type = declare_get(lua, key);
+    if (type == LUA_TNIL) {
         lua_pop(lua, 1);
         return RULE_NO_FUNCTION;
     }
-    if (lua_type(lua, -1) != LUA_TFUNCTION)
+    if (type != LUA_TFUNCTION)
         declare_refuse(lua, "%s must be a function", key);
     declare_reads_note(lua);
     return luaL_ref(lua, LUA_REGISTRYINDEX);
@@ -270,10 +258,7 @@ int declare_function_within(lua_State *lua, const char *key)
 
 int declare_function_or_text(lua_State *lua, const char *key, const char **text)
 {
-    if (lacks(lua, key))
-        return RULE_NO_FUNCTION;
-    lua_getfield(lua, 1, key);
-    const bool computed = lua_isfunction(lua, -1);
+    const bool computed = declare_get(lua, key) == LUA_TFUNCTION;
     lua_pop(lua, 1);
     if (computed)
         return declare_function(lua, key);
