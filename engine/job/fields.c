@@ -95,7 +95,8 @@ const struct field *fields_child_after(const struct field *parent, const struct 
 
 /* Paths ------------------------------------------------------------------- */
 
-struct field *fields_child_n(const struct field *parent, const char *name, size_t length)
+/* As fields_child, for a name inside a longer path. */
+static struct field *child_n(const struct field *parent, const char *name, size_t length)
 {
     for (struct field *child = parent->first_child; child != NULL; child = child->next)
         if (child->name[0] == name[0] && strncmp(child->name, name, length) == 0
@@ -129,10 +130,19 @@ struct field *fields_find(const struct fields *fields, const char *path)
     struct field *at = fields->root;
     while (at != NULL && path != NULL) {
         const struct part part = part_of(path);
-        at = fields_child_n(at, part.name, part.length);
+        at = child_n(at, part.name, part.length);
         path = part.rest;
     }
     return at;
+}
+
+const struct field *fields_step(const struct field *parent, const char **path)
+{
+    const struct part part = part_of(*path);
+    const struct field *child = child_n(parent, part.name, part.length);
+    *path = part.rest != NULL ? part.rest : part.name + strlen(part.name);
+    return child != NULL && part.brackets == (child->type == FIELD_LIST && **path != '\0') ? child
+                                                                                           : NULL;
 }
 
 /* Near names -------------------------------------------------------------- */
@@ -231,7 +241,7 @@ static struct field *parent_of(struct fields *fields, const char *path, const ch
     struct part part = part_of(path);
     for (; part.rest != NULL; part = part_of(part.rest)) {
         const int length = (int)(part.rest - 1 - path);
-        at = fields_child_n(at, part.name, part.length);
+        at = child_n(at, part.name, part.length);
         if (at == NULL) {
             const char *parent = arena_copy_n(&fields->arena, path, (size_t)length);
             const char *near = parent == NULL ? NULL : fields_nearest_path(fields, parent);

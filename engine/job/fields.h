@@ -121,8 +121,10 @@ const struct field *fields_dangling(struct fields *fields, const char **why);
 /* The child of a group or list with this name, or NULL. */
 struct field *fields_child(const struct field *parent, const char *name);
 
-/* The same, for a name of so many bytes inside a longer path. */
-struct field *fields_child_n(const struct field *parent, const char *name, size_t length);
+/* The child that the next part of a path names, "slopes[]" of "slopes[].pitch"; *path goes on
+ * behind it. NULL where there is none, or brackets stand otherwise than exactly where something
+ * follows a list: the last name may be the list itself. */
+const struct field *fields_step(const struct field *parent, const char **path);
 
 /* The same, where the field after `last` is likely to be it; last may be NULL. Jobs are
  * mostly written in the catalogue's order. */

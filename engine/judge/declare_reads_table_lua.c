@@ -100,24 +100,13 @@ static int no_such_fact(lua_State *lua, const struct reading *reading, const cha
         lua_pushfstring(lua, "there is no field \"%s\" (did you mean \"%s\"?)", path, near));
 }
 
-/* The next part of the path: a field below this one; *rest goes on behind it. NULL where
- * there is none, or brackets stand where no list does. */
-static const struct field *step_down(const struct field *at, const char **rest)
-{
-    const size_t length = strcspn(*rest, ".");
-    const bool listed = length > 2 && strncmp(*rest + length - 2, "[]", 2) == 0;
-    const struct field *child = fields_child_n(at, *rest, length - (listed ? 2 : 0));
-    *rest += length + ((*rest)[length] == '.');
-    return child != NULL && listed == (child->type == FIELD_LIST && **rest != '\0') ? child : NULL;
-}
-
 /* A fact, with the lists gone through and the references that lead to it. */
 static void read_fact(lua_State *lua, struct reading *reading, const char *path)
 {
     const struct fields *fields = &declaring_of(lua)->book->fields;
     const struct field *at = fields->root;
     for (const char *rest = path; *rest != '\0';) {
-        const struct field *step = at == NULL ? NULL : step_down(at, &rest);
+        const struct field *step = at == NULL ? NULL : fields_step(at, &rest);
         if (step == NULL)
             no_such_fact(lua, reading, path);
         if (step->type != FIELD_GROUP || *rest == '\0')
@@ -135,7 +124,7 @@ static void read_of_place(lua_State *lua, struct reading *reading, const char *p
     const struct field *at = declaring_of(lua)->book->fields.root;
     const char *rest = path;
     while (at != NULL && strchr(rest, '.') != NULL)
-        at = step_down(at, &rest);
+        at = fields_step(at, &rest);
     if (at == NULL || *rest == '\0')
         no_such_fact(lua, reading, path);
     reading->of_places[reading->of_place_count++] = declare_keep_text(lua, path);

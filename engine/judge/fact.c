@@ -7,17 +7,6 @@
 
 /* Finding ------------------------------------------------------------------------- */
 
-/* The field below `parent` that the next part of the path names, without its "[]", or NULL;
- * *rest goes on behind it. */
-static const struct field *next_child(const struct field *parent, const char **rest, bool *listed)
-{
-    const char *name = *rest;
-    const size_t length = strcspn(name, ".");
-    *listed = length > 2 && memcmp(name + length - 2, "[]", 2) == 0;
-    *rest += length + (name[length] == '.');
-    return parent == NULL ? NULL : fields_child_n(parent, name, length - (*listed ? 2 : 0));
-}
-
 static const struct fact *no_such(struct arena *arena, const struct fields *fields,
                                   const char *path, const char **why)
 {
@@ -55,14 +44,10 @@ const struct fact *fact_find(struct arena *arena, const struct fields *fields,
         return NULL;
     fact->base = -1;
     for (const char *rest = path; *rest != '\0';) {
-        bool listed;
-        const struct field *child = next_child(at, &rest, &listed);
-        if (child == NULL
-            || fact->step_count == FACT_STEPS_MOST
-            /* Brackets exactly where something follows a list: the last name may be the
-             * list itself. */
-            || listed != (child->type == FIELD_LIST && *rest != '\0'))
+        const struct field *child = at == NULL ? NULL : fields_step(at, &rest);
+        if (child == NULL || fact->step_count == FACT_STEPS_MOST)
             return no_such(arena, fields, path, why);
+        const bool listed = child->type == FIELD_LIST && *rest != '\0';
         if (!listed) {
             fact->steps[fact->step_count++] = child;
         } else {
