@@ -102,8 +102,6 @@ int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage re
                                   .probe = probe},
                       .result = result,
                       .only_stage = only_stage};
-    if (!rulebook_find_bearings(book))
-        return -1;
     /* Not for one job alone: it would cost and gain nothing. */
     if (book->judged++ == 1) {
         book->memory = memory_open();

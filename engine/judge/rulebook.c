@@ -58,21 +58,6 @@ bool rulebook_add(struct rulebook *book, struct rule *rule)
     return true;
 }
 
-bool rulebook_find_bearings(struct rulebook *book)
-{
-    if (book->bearings != NULL && book->bearings_of == book->profile)
-        return true;
-    struct bearing *bearings = arena_array(&book->arena, book->rule_count + 1, sizeof(*bearings));
-    for (size_t i = 0; bearings != NULL && i < book->rule_count; i++) {
-        const char *id = book->by_id[i]->id;
-        bearings[i] = (struct bearing){profile_gap(book->profile, id),
-                                       profile_drop(book->profile, id)};
-    }
-    book->bearings = bearings;
-    book->bearings_of = book->profile;
-    return bearings != NULL;
-}
-
 size_t rulebook_bytes(const struct rulebook *book)
 {
     return sandbox_bytes(book->sandbox) / book->whole->holders + memory_bytes(book->memory)

@@ -144,14 +144,13 @@ struct rulebook {
     struct caution *cautions;
     struct about *abouts; /* as declared */
     struct card_part *cards[STAGE_COUNT];
-    struct drawing *drawings;          /* as declared */
-    const struct bearing *bearings;    /* by the rules' order; NULL: not looked up yet */
-    const struct profile *bearings_of; /* the profile that they are of */
-    struct memory *memory;             /* of what was judged (memory.h), or NULL */
-    struct survey *survey;             /* and of the last job (survey.h), or NULL */
-    size_t judged;                     /* jobs so far */
-    size_t finding_count;              /* to make room for in the next one */
-    struct sources sources;            /* the files loaded, the profile's not included */
+    struct drawing *drawings;       /* as declared */
+    const struct bearing *bearings; /* by the rules' order */
+    struct memory *memory;          /* of what was judged (memory.h), or NULL */
+    struct survey *survey;          /* and of the last job (survey.h), or NULL */
+    size_t judged;                  /* jobs so far */
+    size_t finding_count;           /* to make room for in the next one */
+    struct sources sources;         /* the files loaded, the profile's not included */
     struct rulebook *whole; /* whose rules, fields and sandbox these are; itself, where loaded */
     size_t holders;         /* of the whole one: rulebooks with its rules, itself counted */
 };
@@ -175,10 +174,6 @@ const struct rule *rulebook_rule(const struct rulebook *book, const char *id);
 
 /* Is it a rule's id, or the topic of one? */
 bool rulebook_names(const struct rulebook *book, const char *name);
-
-/* Looks up what of the profile bears on each rule, unless it is known. False when out of
- * memory. */
-bool rulebook_find_bearings(struct rulebook *book);
 
 /* Adds one whose id no rule has, in its order. False when out of memory. */
 bool rulebook_add(struct rulebook *book, struct rule *rule);

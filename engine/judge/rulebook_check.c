@@ -22,10 +22,23 @@ static void check_drops(const struct rulebook *book, struct problems *problems)
     }
 }
 
+/* What of the profile bears on each rule. */
+static void find_bearings(struct rulebook *book)
+{
+    struct bearing *bearings = arena_array(&book->arena, book->rule_count + 1, sizeof(*bearings));
+    for (size_t i = 0; bearings != NULL && i < book->rule_count; i++) {
+        const char *id = book->by_id[i]->id;
+        bearings[i] = (struct bearing){profile_gap(book->profile, id),
+                                       profile_drop(book->profile, id)};
+    }
+    book->bearings = bearings;
+}
+
 void rulebook_check(struct rulebook *book, struct problems *problems)
 {
     check_drops(book, problems);
     gap_check(book, problems);
     place_fact_check(book, problems);
     figure_rows_check(book, problems);
+    find_bearings(book);
 }

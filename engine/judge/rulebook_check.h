@@ -5,8 +5,9 @@
 
 #include "judge/rulebook.h"
 
-/* Reports (PROBLEM_RULES) what the book's profile names and is not there: rules dropped, what is
- * not carried, facts of the place, rows of figures. */
+/* Looks up what of the book's profile bears on its rules and fields (book->bearings and facts;
+ * its arena tells when out of memory). Reports (PROBLEM_RULES) what the profile names and is not
+ * there: rules dropped, what is not carried, facts of the place, rows of figures. */
 void rulebook_check(struct rulebook *book, struct problems *problems);
 
 #endif

@@ -140,7 +140,6 @@ struct rulebook *rulebook_share(const struct rulebook *other, const char *home,
     book->whole->holders++;
     book->arena = (struct arena){0};
     book->profile = profile;
-    book->bearings = NULL;
     book->memory = NULL;
     book->survey = NULL;
     book->judged = book->finding_count = 0;
