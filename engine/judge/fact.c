@@ -3,7 +3,6 @@
 #include "job/slope.h"
 
 #include <stdio.h>
-#include <string.h>
 
 /* Finding ------------------------------------------------------------------------- */
 

@@ -21,9 +21,9 @@ static struct memory *memory_of(const struct judging *judging)
 }
 
 /* The walk gave the items their numbers. */
-static void begin(struct judging *judging, const struct node *items, size_t depth)
+void recall_begin(struct judging *judging, const struct node *items, size_t depth,
+                  struct trail *trail)
 {
-    struct trail *trail = &judging->trail;
     trail->number = ++judging->records;
     trail_know(trail, 0, judging->root != NULL ? judging->root : node_root(judging).spot);
     for (size_t i = 0; i < depth; i++)
@@ -167,7 +167,7 @@ const struct kept_finding *recall_finding(struct judging *judging, const struct 
     struct memory *memory = memory_of(judging);
     if (memory == NULL)
         return NULL;
-    begin(judging, walk->items, walk->depth);
+    recall_begin(judging, walk->items, walk->depth, &judging->trail);
     const struct kept_finding *kept = memory_find(
         memory, (struct memory_key){.of = rule, .stage = recall_stage(judging)}, judging->spots,
         &judging->trail, &judging->book->fields);
@@ -235,7 +235,7 @@ bool recall_call(struct judging *judging, struct call *call, enum sandbox_stop *
     struct memory *memory = memory_of(judging);
     if (memory == NULL)
         return false;
-    begin(judging, call->items, call->depth);
+    recall_begin(judging, call->items, call->depth, &judging->trail);
     const struct kept_call *kept = memory_find(
         memory, (struct memory_key){.function = call->function, .stage = recall_stage(judging)},
         judging->spots, &judging->trail, &judging->book->fields);

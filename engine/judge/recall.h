@@ -21,6 +21,10 @@ struct kept_finding {
     struct kept_json *json;
 };
 
+/* Begins a trail of what is judged: known to it are the job and these items. */
+void recall_begin(struct judging *judging, const struct node *items, size_t depth,
+                  struct trail *trail);
+
 /* Other than the facts, what a finding hangs on: how far the work has come. */
 unsigned recall_stage(const struct judging *judging);
 

@@ -27,15 +27,10 @@ struct told {
     bool ask_place;
 };
 
-/* The places known to a call when it begins: the job, and what it is called for. */
+/* What it comes to is noted by nobody: it is touched when the call is told. */
 static void begin(struct judging *judging, const struct call *call, struct trail *trail)
 {
-    trail->number = ++judging->records;
-    trail_know(trail, 0, node_root(judging).spot);
-    for (size_t i = 0; i < call->depth; i++)
-        trail_know(trail, i + 1, call->items[i].spot);
-    trail->start = call->depth + 1;
-    trail->count = 0;
+    recall_begin(judging, call->items, call->depth, trail);
     trail->touch = 0;
 }
 

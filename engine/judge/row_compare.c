@@ -39,8 +39,9 @@ static void add_switch(void *data, const struct condition *condition)
     if (condition->kind != WHEN_ON || switches->count == 8)
         return;
     const struct figure *figure = rulebook_figure(switches->book, condition->figure);
-    for (size_t i = 0; figure != NULL && figure->value.yes && i < switches->record->figure_count;
-         i++)
+    if (figure == NULL || !figure->value.yes)
+        return;
+    for (size_t i = 0; i < switches->record->figure_count; i++)
         if (switches->record->figures[i] == figure) {
             switches->figures[switches->count++] = figure;
             return;

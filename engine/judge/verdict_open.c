@@ -6,7 +6,6 @@
 #include "judge/verdict_parts.h"
 
 #include <stdint.h>
-#include <string.h>
 
 /* The pointer of the missing fact, or of what a roof laid out from its footprint
  * lacks in its place: there is no plane yet that could be measured. *field is that of
@@ -33,20 +32,6 @@ static bool is_known_later(const struct field *field, enum stage reached)
     return field->stage > reached;
 }
 
-static const char *says_lacking(struct arena *arena, const char *lacks, const char *ask)
-{
-    static const char START[] = "The job does not say ";
-    const size_t start = sizeof(START) - 1, what = strlen(lacks), size = strlen(ask) + 1;
-    char *says = arena_room(arena, start + what + 2 + size, 1);
-    if (says == NULL)
-        return NULL;
-    memcpy(says, START, start);
-    memcpy(says + start, lacks, what);
-    memcpy(says + start + what, ": ", 2);
-    memcpy(says + start + what + 2, ask, size);
-    return says;
-}
-
 const struct lacking *verdict_lacking(struct judging *judging)
 {
     const struct record *record = &judging->record;
@@ -56,8 +41,9 @@ const struct lacking *verdict_lacking(struct judging *judging)
         return lacking;
     const struct field *asked = record->missing;
     const char *lacks = asked_for(judging, &asked);
-    *lacking = (struct lacking){missing, record->missing, lacks, asked,
-                                says_lacking(judging->arena, lacks, asked->ask)};
+    *lacking = (struct lacking){
+        missing, record->missing, lacks, asked,
+        arena_format(judging->arena, "The job does not say %s: %s", lacks, asked->ask)};
     return lacking;
 }
 
