@@ -360,6 +360,21 @@ static void jobs_that_differ_a_little_are_answered_as_if_alone(void **state)
     eavemark_close(batch.other);
 }
 
+/* The job, whose report in the batch holds these words, is answered as if it were the only one;
+ * frees it. */
+static void assert_told_as_alone(eavemark *batch, eavemark *other, cJSON *job, const char *words)
+{
+    char *text = cJSON_PrintUnformatted(job);
+    eavemark_result *result = check(batch, text, NULL, EAVEMARK_WANT_JSON);
+    char *said = told(result, EAVEMARK_JSON_LINE, 0);
+    assert_non_null(strstr(said, words));
+    assert_as_alone(other, text, NULL, EAVEMARK_JSON_LINE, 0, said);
+    eavemark_result_free(result);
+    free(said);
+    free(text);
+    cJSON_Delete(job);
+}
+
 /* Which dimension of the plan is asked for hangs on the plan, and not on the planes alone that
  * a rule found lacking. */
 static void what_is_asked_for_is_of_this_job(void **state)
@@ -376,16 +391,8 @@ static void what_is_asked_for_is_of_this_job(void **state)
         cJSON *plan = cJSON_GetObjectItemCaseSensitive(
             cJSON_GetObjectItemCaseSensitive(job, "roof"), "footprint");
         cJSON_DeleteItemFromObjectCaseSensitive(plan, LACKING[i]);
-        char *text = cJSON_PrintUnformatted(job);
-        eavemark_result *result = check(batch, text, NULL, EAVEMARK_WANT_JSON);
-        char *said = told(result, EAVEMARK_JSON_LINE, 0);
         snprintf(asked, sizeof(asked), "/roof/footprint/%s: ", LACKING[i]);
-        assert_non_null(strstr(said, asked));
-        assert_as_alone(other, text, NULL, EAVEMARK_JSON_LINE, 0, said);
-        eavemark_result_free(result);
-        free(said);
-        free(text);
-        cJSON_Delete(job);
+        assert_told_as_alone(batch, other, job, asked);
     }
     eavemark_close(batch);
     eavemark_close(other);
@@ -403,18 +410,9 @@ static void what_an_item_is_called_is_of_this_job(void **state)
     assert_non_null(batch);
     assert_non_null(other);
     for (size_t i = 0; i < 2 * LENGTH(NAMES); i++) {
-        const char *name = NAMES[i % LENGTH(NAMES)];
         cJSON *job = read_job("tests/houses/cross-gable/job-final");
-        rename_all(job, "main front", name);
-        char *text = cJSON_PrintUnformatted(job);
-        eavemark_result *result = check(batch, text, NULL, EAVEMARK_WANT_JSON);
-        char *said = told(result, EAVEMARK_JSON_LINE, 0);
-        assert_non_null(strstr(said, name));
-        assert_as_alone(other, text, NULL, EAVEMARK_JSON_LINE, 0, said);
-        eavemark_result_free(result);
-        free(said);
-        free(text);
-        cJSON_Delete(job);
+        rename_all(job, "main front", NAMES[i % LENGTH(NAMES)]);
+        assert_told_as_alone(batch, other, job, NAMES[i % LENGTH(NAMES)]);
     }
     eavemark_close(batch);
     eavemark_close(other);
