@@ -111,10 +111,13 @@ static char *past_space(char *at)
 bool scan_known_members(struct scan *scan)
 {
     struct scan_level *level = &scan->levels[scan->depth - 1];
-    char *at = scan->copy + scan->at, *after;
     scan->known = NULL;
     scan->field = NULL;
-    if (level->field == NULL || !read_key(scan, level, at))
+    /* Without a tree there is no copy either. */
+    if (level->field == NULL)
+        return false;
+    char *at = scan->copy + scan->at, *after;
+    if (!read_key(scan, level, at))
         return false;
     do {
         at += scan->field->length + 2;
