@@ -1,38 +1,14 @@
 #include "judge/carry.h"
 
-#include "judge/form.h"
+#include "judge/carried.h"
 #include "judge/written.h"
 
 #include <string.h>
 
-struct carried {
-    struct survey *survey;
-    size_t round;            /* it was judged in; 0: nothing is kept */
-    const struct spot *item; /* it is of */
-    struct spot **rests_on;
-    size_t count, room;
-    bool asks; /* it asks for a fact that is lacking: see survey.ask_changed */
-    unsigned stage;
-    struct charge charge;
-    enum outcome outcome;
-    enum met met;
-    unsigned why;
-    bool measured;
-    struct form *form, *forms; /* as it is written, or NULL; and was for earlier jobs */
-    enum sandbox_stop stop;    /* of a call: how it ended, and what it said */
-    bool present;
-};
-
-/* Of one rule or function, by the order in which its items are visited. */
-struct carried_list {
-    struct carried **items;
-    size_t count;
-};
-
 /* Functions stand after the rules. */
-static size_t list_of_call(const struct judging *judging, const struct call *call)
+size_t carry_list_of_function(const struct judging *judging, int function)
 {
-    return judging->book->rule_count + (size_t)call->function;
+    return judging->book->rule_count + (size_t)function;
 }
 
 static bool more_lists(struct survey *survey, size_t least)
@@ -94,7 +70,7 @@ static bool stands(const struct judging *judging, const struct carried *carried,
 static void note(struct judging *judging, struct carried *carried, const struct spot *item)
 {
     struct trail *trail = &judging->trail;
-    carried->round = 0;
+    carried->round = carried->stood = 0;
     carried->item = item;
     judging->carried = carried;
     trail->touch = ++judging->survey->touch;
@@ -105,26 +81,42 @@ static void note(struct judging *judging, struct carried *carried, const struct 
 static bool has_room(struct survey *survey, struct carried *carried, size_t count)
 {
     if (count > carried->room) {
-        carried->rests_on = arena_room(&survey->arena, 2 * count, sizeof(struct spot *));
+        carried->rests_on = arena_array(&survey->arena, 2 * count, sizeof(struct spot *));
         carried->room = carried->rests_on == NULL ? 0 : 2 * count;
+        carried->told = 0;
     }
     return count <= carried->room;
+}
+
+/* Mostly it is the place that was there before. */
+static void rest_on(struct carried *carried, struct spot *spot)
+{
+    const size_t number = carried->count++;
+    if (carried->rests_on[number] == spot)
+        return;
+    carried->rests_on[number] = spot;
+    if (carried->told > number)
+        carried->told = number;
+}
+
+static void is_kept(const struct judging *judging, struct carried *carried)
+{
+    carried->stage = recall_stage(judging);
+    carried->charge = judging->cost;
+    carried->round = carried->stood = judging->survey->round;
 }
 
 /* False when it rests on more than places of the job, or there is no memory. */
 static bool keep(struct judging *judging, struct carried *carried)
 {
     const struct trail *trail = &judging->trail;
-    const size_t count = trail->touched_count;
     if (trail->slipped || trail->unfit || judging->arena->failed || judging->survey->arena.failed
-        || !has_room(judging->survey, carried, count))
+        || !has_room(judging->survey, carried, trail->touched_count))
         return false;
-    if (count > 0)
-        memcpy(carried->rests_on, trail->touched, count * sizeof(struct spot *));
-    carried->count = count;
-    carried->stage = recall_stage(judging);
-    carried->charge = judging->cost;
-    carried->round = judging->survey->round;
+    carried->count = 0;
+    for (size_t i = 0; i < trail->touched_count; i++)
+        rest_on(carried, trail->touched[i]);
+    is_kept(judging, carried);
     return true;
 }
 
@@ -162,17 +154,11 @@ void carry_end(struct judging *judging)
 
 /* Findings -------------------------------------------------------------------------------- */
 
-/* Of some only the outcome is wanted. */
-static bool wants_json(const struct judging *judging, const struct carried *carried)
-{
-    return judging->wanted != WANTED_OUTCOMES && carried->outcome != OUTCOME_NOT_APPLICABLE;
-}
-
-static void take_finding(struct run *run, const struct carried *carried)
+void carry_take(struct run *run, const struct carried *carried)
 {
     struct judging *judging = &run->judging;
     if (run_only_counts(run, carried->outcome)) {
-        run_count(run);
+        run_count(run, 1);
         return;
     }
     struct finding *finding = run_finding(run);
@@ -182,7 +168,7 @@ static void take_finding(struct run *run, const struct carried *carried)
     finding->met = carried->met;
     finding->why = carried->why;
     finding->measured = carried->measured;
-    if (!wants_json(judging, carried))
+    if (!carried_wants_json(judging, carried))
         return;
     /* The result may be asked for after other jobs. */
     finding->json = arena_copy_n(judging->arena, carried->form->json, carried->form->json_length);
@@ -207,11 +193,10 @@ bool carry_finding(struct run *run, const struct walk *walk, const struct node *
     struct carried *carried = carried_at(judging->survey, run->rule_number, walk->visited - 1);
     judging->carried = carried;
     if (carried == NULL || !stands(judging, carried, spot_of(judging, walk, missing))
-        || (wants_json(judging, carried)
-            && (carried->form == NULL || carried->form->json_length == 0))
-        || !recall_charge(judging, &carried->charge))
+        || !carried_is_written(judging, carried) || !recall_charge(judging, &carried->charge))
         return false;
-    take_finding(run, carried);
+    carried->stood = judging->survey->round;
+    carry_take(run, carried);
     return true;
 }
 
@@ -247,7 +232,7 @@ void carry_keep_finding(struct run *run, struct finding *finding)
     if (carried == NULL || finding->outcome == OUTCOME_BROKEN || !keep(judging, carried))
         return;
     keep_outcome(carried, finding);
-    if (wants_json(judging, carried))
+    if (carried_wants_json(judging, carried))
         carried->form = form_take(judging->survey, &carried->forms, NULL);
     finding->carried = carried;
     finding->carried_round = carried->round;
@@ -269,8 +254,8 @@ static bool rest_on_trail(const struct trail *trail, struct carried *carried)
             continue;
         }
         if (step->kind == STEP_FOLLOW)
-            carried->rests_on[carried->count++] = to->parent;
-        carried->rests_on[carried->count++] = to;
+            rest_on(carried, to->parent);
+        rest_on(carried, to);
     }
     return true;
 }
@@ -279,18 +264,15 @@ static void keep_recalled(struct judging *judging, const struct walk *walk, stru
 {
     const struct trail *trail = &judging->trail;
     struct survey *survey = judging->survey;
-    carried->round = carried->count = 0;
+    carried->round = carried->stood = carried->count = 0;
     carried->item = spot_of(judging, walk, NULL);
     if (!has_room(survey, carried, walk->depth + 2 * trail->count))
         return;
     /* By name, it says where it is. */
     for (size_t i = 0; i < walk->depth; i++)
-        carried->rests_on[carried->count++] = walk->items[i].spot;
-    if (!rest_on_trail(trail, carried))
-        return;
-    carried->stage = recall_stage(judging);
-    carried->charge = judging->cost;
-    carried->round = survey->round;
+        rest_on(carried, walk->items[i].spot);
+    if (rest_on_trail(trail, carried))
+        is_kept(judging, carried);
 }
 
 bool carry_recalled(struct run *run, const struct walk *walk, const struct kept_finding *kept)
@@ -301,7 +283,7 @@ bool carry_recalled(struct run *run, const struct walk *walk, const struct kept_
         return false;
     keep_recalled(judging, walk, carried);
     keep_outcome(carried, &kept->finding);
-    if (wants_json(judging, carried)) {
+    if (carried_wants_json(judging, carried)) {
         struct form_key key;
         form_key(judging, walk, kept, &key);
         carried->form = form_find(judging->survey, carried->forms, &key);
@@ -312,7 +294,7 @@ bool carry_recalled(struct run *run, const struct walk *walk, const struct kept_
         }
     }
     judging->carried = NULL;
-    take_finding(run, carried);
+    carry_take(run, carried);
     return true;
 }
 
@@ -323,7 +305,7 @@ void carry_keep_told(struct run *run, struct finding *finding)
     if (carried == NULL)
         return;
     if (judging->trail.unfit || judging->arena->failed)
-        carried->round = 0;
+        carried->round = carried->stood = 0;
     finding->carried = carried;
     finding->carried_round = carried->round;
 }
@@ -348,10 +330,12 @@ bool carry_call(struct judging *judging, struct call *call, size_t visit, enum s
         return false;
     const struct spot *item = call->depth == 0 ? judging->survey->root
                                                : call->items[call->depth - 1].spot;
-    struct carried *carried = carried_at(judging->survey, list_of_call(judging, call), visit);
+    struct carried *carried = carried_at(judging->survey,
+                                         carry_list_of_function(judging, call->function), visit);
     if (carried == NULL)
         return false;
     if (stands(judging, carried, item) && recall_charge(judging, &carried->charge)) {
+        carried->stood = judging->survey->round;
         *stop = carried->stop;
         call->present = carried->stop == SANDBOX_DONE ? carried->present : call->present;
         return true;

@@ -7,6 +7,7 @@
 #include "judge/judge_caution.h"
 #include "judge/judge_rule.h"
 #include "judge/memory.h"
+#include "judge/settle.h"
 #include "judge/survey.h"
 
 #include <string.h>
@@ -105,7 +106,7 @@ int judge(struct rulebook *book, const cJSON *job, int only_stage, enum stage re
     /* Not for one job alone: it would cost and gain nothing. */
     if (book->judged++ == 1) {
         book->memory = memory_open();
-        book->survey = survey_open(&book->fields);
+        book->survey = survey_open(&book->fields, settle_count(book));
     }
     carry_begin(&run.judging);
     call_begin_all(&run.judging);

@@ -7,6 +7,7 @@
 #include "judge/meant.h"
 #include "judge/recall.h"
 #include "judge/run.h"
+#include "judge/settle.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -15,6 +16,7 @@ struct impossible_run {
     const struct impossible *check;
     const char *file;
     struct problems *problems;
+    size_t missing; /* visits for want of a list */
     bool broken;
 };
 
@@ -48,6 +50,7 @@ static void say_impossible(struct impossible_run *run, const struct walk *walk, 
 static void visit_impossible(struct walk *walk, const struct node *missing)
 {
     struct impossible_run *run = walk->data;
+    run->missing += missing != NULL;
     if (missing != NULL || run->broken)
         return;
     if (run_spent(walk->judging)) {
@@ -116,15 +119,21 @@ static void check_meant(const struct rulebook *book, const cJSON *job, const cha
 static void look_for_impossible(struct judging *judging, const char *file,
                                 struct problems *problems)
 {
+    size_t number = judging->book->rule_count;
     for (const struct impossible *c = judging->book->impossibles; c != NULL; c = c->next) {
+        const size_t whole = number++;
         struct impossible_run run = {.check = c, .file = file, .problems = problems};
         judging->output_of_rule = 0;
+        if (settle_take_check(judging, whole))
+            continue;
         struct walk walk = {.judging = judging,
                             .per = c->per,
                             .depth = c->per_depth,
                             .data = &run,
                             .visit = visit_impossible};
+        settle_begin(judging, &walk, whole);
         walk_per(&walk);
+        settle(judging, &walk, carry_list_of_function(judging, c->when), run.missing);
     }
 }
 

@@ -5,6 +5,7 @@
 #include "judge/gap.h"
 #include "judge/judge_once.h"
 #include "judge/recall.h"
+#include "judge/settle.h"
 #include "judge/verdict.h"
 
 /* *broken says why there is none. */
@@ -87,7 +88,7 @@ static void take_recalled(struct run *run, const struct walk *walk, const struct
     if (carry_recalled(run, walk, kept))
         return;
     if (run_only_counts(run, kept->finding.outcome)) {
-        run_count(run);
+        run_count(run, 1);
         return;
     }
     struct finding *finding = run_room_for_finding(run);
@@ -199,14 +200,18 @@ void judge_rule(struct run *run, const struct rule *rule)
         run_keeps(run, finding);
         return;
     }
+    if (settle_take_rule(run))
+        return;
     struct walk walk = {.judging = &run->judging,
                         .per = rule->per,
                         .depth = rule->per_depth,
                         .data = run,
                         .visit = visit_item};
+    settle_begin(&run->judging, &walk, run->rule_number);
     walk_per(&walk);
+    settle(&run->judging, &walk, run->rule_number, 0);
     if (walk.visited == 0 && run_only_counts(run, OUTCOME_NOT_APPLICABLE)) {
-        run_count(run);
+        run_count(run, 1);
     } else if (walk.visited == 0) {
         struct finding *finding = run_finding(run);
         if (finding == NULL)

@@ -55,12 +55,12 @@ static bool is_same_topic(const char *a, const char *b)
     return strncmp(a, b, length) == 0 && (b[length] == '.' || b[length] == '\0');
 }
 
-static void count_left_out(struct run *run, const char *rule)
+static void count_left_out(struct run *run, const char *rule, size_t count)
 {
     struct result *result = run->result;
     struct left_out *last = result->left_out + result->left_out_count;
     if (result->left_out_count > 0 && is_same_topic(last[-1].rule, rule)) {
-        last[-1].count++;
+        last[-1].count += count;
         return;
     }
     if (result->left_out_count == run->left_out_capacity) {
@@ -73,15 +73,17 @@ static void count_left_out(struct run *run, const char *rule)
         result->left_out = more;
         run->left_out_capacity = capacity;
     }
-    result->left_out[result->left_out_count++] = (struct left_out){rule, 1};
+    result->left_out[result->left_out_count++] = (struct left_out){rule, count};
 }
 
-void run_count(struct run *run)
+void run_count(struct run *run, size_t count)
 {
+    if (count == 0)
+        return;
     if (run->only_stage >= 0 && run->only_stage != (int)run->rule->stage)
         return;
-    run->result->counts[OUTCOME_NOT_APPLICABLE]++;
-    count_left_out(run, run->rule->id);
+    run->result->counts[OUTCOME_NOT_APPLICABLE] += count;
+    count_left_out(run, run->rule->id, count);
 }
 
 bool run_keeps(struct run *run, const struct finding *finding)
@@ -89,7 +91,7 @@ bool run_keeps(struct run *run, const struct finding *finding)
     if (!run_only_counts(run, finding->outcome))
         return true;
     run->result->finding_count--;
-    run_count(run);
+    run_count(run, 1);
     return false;
 }
 

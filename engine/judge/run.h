@@ -37,8 +37,8 @@ static inline bool run_only_counts(const struct run *run, enum outcome outcome)
     return outcome == OUTCOME_NOT_APPLICABLE && run->result->wanted >= WANTED_APPLYING;
 }
 
-/* The rule being judged does not apply, and is counted. */
-void run_count(struct run *run);
+/* The rule being judged does not apply to so many things, which are counted. */
+void run_count(struct run *run, size_t count);
 
 /* The last finding added, of the rule being judged, is all there is to be of it: one that is
  * only counted is taken away. False when it was. */

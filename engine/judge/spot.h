@@ -14,6 +14,7 @@
 #include <cjson/cJSON.h>
 #include <stdbool.h>
 #include <stddef.h>
+#include <stdint.h>
 
 /* What of a place a survey goes by (survey.h); of no account without one. */
 struct spot_seen {
@@ -24,6 +25,7 @@ struct spot_seen {
     char kind;      /* and its value, as of spot_value */
     size_t length, room;
     char *bytes;
+    uint64_t *wholes;           /* that rest on it, a bit each (settle.h); NULL: none */
     struct spot *first, *after; /* which came first below it, and which after it */
 };
 

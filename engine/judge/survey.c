@@ -27,12 +27,20 @@ static void open_footprint(struct survey *survey)
         open_groups(survey, spot);
 }
 
-struct survey *survey_open(const struct fields *fields)
+/* Of a bit for each whole. */
+static size_t words_of(const struct survey *survey)
+{
+    return (survey->whole_count + 63) / 64;
+}
+
+struct survey *survey_open(const struct fields *fields, size_t wholes)
 {
     struct survey *survey = calloc(1, sizeof(*survey));
     if (survey == NULL)
         return NULL;
     survey->footprint = fields_find(fields, "roof.footprint");
+    survey->whole_count = wholes;
+    survey->settled = arena_array(&survey->arena, words_of(survey), sizeof(uint64_t));
     survey->root = spot_root(&survey->arena, NULL, fields);
     if (survey->root != NULL)
         open_footprint(survey);
@@ -73,6 +81,8 @@ static void note_changed(struct survey *survey, struct spot *spot)
 {
     spot->seen.changed = survey->round;
     spot->word = 0;
+    for (size_t i = 0; spot->seen.wholes != NULL && i < words_of(survey); i++)
+        survey->settled[i] &= ~spot->seen.wholes[i];
     if (asks_by(survey, spot->field))
         survey->ask_changed = survey->round;
 }
@@ -340,4 +350,25 @@ void survey_let_go(struct survey *survey)
 {
     if (survey != NULL)
         survey->job = NULL;
+}
+
+/* Wholes ---------------------------------------------------------------------------------- */
+
+bool survey_rest_on(struct survey *survey, struct spot *spot, size_t whole)
+{
+    struct spot_seen *seen = &spot->seen;
+    if (seen->wholes == NULL)
+        seen->wholes = arena_array(&survey->arena, words_of(survey), sizeof(uint64_t));
+    if (seen->wholes == NULL)
+        return false;
+    seen->wholes[whole / 64] |= UINT64_C(1) << (whole % 64);
+    return true;
+}
+
+void survey_settle(struct survey *survey, size_t whole, bool settled)
+{
+    const uint64_t bit = UINT64_C(1) << (whole % 64);
+    survey->settled[whole / 64] &= ~bit;
+    if (settled)
+        survey->settled[whole / 64] |= bit;
 }

@@ -19,6 +19,7 @@ enum { SURVEY_MOST = 8 * 1024 * 1024, SURVEY_ITEMS_MOST = 200 };
 
 struct carried_list;
 struct kept_piece;
+struct whole;
 
 struct survey {
     struct arena arena;
@@ -32,14 +33,17 @@ struct survey {
     const struct field *footprint;
     struct carried_list *lists; /* carry.h */
     size_t list_count;
+    struct whole *wholes; /* settle.h */
+    size_t whole_count;
+    uint64_t *settled; /* a bit for each; off as soon as a place that it rests on changes */
     struct kept_piece **cites; /* by figure, as a report writes where it stands (finding.h) */
     struct text room;          /* for the value of a list */
     bool large;                /* a list of the job is too long for it */
     bool closed;
 };
 
-/* NULL when out of memory; everything then goes on without one. */
-struct survey *survey_open(const struct fields *fields);
+/* For so many wholes. NULL when out of memory; everything then goes on without one. */
+struct survey *survey_open(const struct fields *fields, size_t wholes);
 void survey_free(struct survey *survey);
 
 /* Carries nothing over any more; what was handed out stays. */
@@ -51,6 +55,18 @@ size_t survey_bytes(const struct survey *survey);
  * in hand still is not gone over again. False when it cannot be gone over, or there is no
  * survey. */
 bool survey_go_over(struct survey *survey, const cJSON *job);
+
+/* From here on the whole rests on this place; false when out of memory. */
+bool survey_rest_on(struct survey *survey, struct spot *spot, size_t whole);
+
+/* The whole is settled as of this round, or not. */
+void survey_settle(struct survey *survey, size_t whole, bool settled);
+
+/* And no place that it rests on changed since. */
+static inline bool survey_is_settled(const struct survey *survey, size_t whole)
+{
+    return (survey->settled[whole / 64] >> (whole % 64) & 1) != 0;
+}
 
 /* The job is out of hand: it may change, and another may stand where it did. */
 void survey_let_go(struct survey *survey);

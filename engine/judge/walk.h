@@ -68,6 +68,8 @@ struct walk {
     /* Called for each item; and with missing set for a list the job lacks. */
     void (*visit)(struct walk *walk, const struct node *missing);
     size_t visited;
+    bool settles; /* it goes through this whole (settle.h), which rests on the lists */
+    size_t whole;
 };
 
 /* Visits everything that `per` names; for depth 0, the house. */

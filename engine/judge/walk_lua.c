@@ -216,6 +216,8 @@ static void walk_level(struct walk *walk, size_t level, const struct node *from)
         return;
     }
     const struct node list = list_below(walk->judging, from, walk->per[level]);
+    if (walk->settles && list.spot != NULL)
+        survey_rest_on(walk->judging->survey, list.spot, walk->whole);
     /* An absent list is visited once, so that the question for it is asked; an empty one
      * is not. */
     if (list.json == NULL) {

@@ -380,18 +380,20 @@ static void assert_told_as_alone(eavemark *batch, eavemark *other, cJSON *job, c
 static void what_is_asked_for_is_of_this_job(void **state)
 {
     (void)state;
-    static const char *const LACKING[] = {"width_ft",  "width_ft", "width_ft",
-                                          "length_ft", "pitch",    "width_ft"};
+    enum { SETTLING = 6 };
+    static const char *const LACKING[] = {"width_ft", "length_ft", "pitch", "width_ft"};
     eavemark *batch = eavemark_open(EAVEMARK_HOME_DIR), *other = eavemark_open(EAVEMARK_HOME_DIR);
     assert_non_null(batch);
     assert_non_null(other);
-    for (size_t i = 0; i < LENGTH(LACKING); i++) {
+    /* Often enough that what stays as it is is passed by (settle.h). */
+    for (size_t i = 0; i < SETTLING * LENGTH(LACKING); i++) {
+        const char *const lacking = LACKING[i / SETTLING];
         char asked[64];
         cJSON *job = read_job("examples/cross-gable/job");
         cJSON *plan = cJSON_GetObjectItemCaseSensitive(
             cJSON_GetObjectItemCaseSensitive(job, "roof"), "footprint");
-        cJSON_DeleteItemFromObjectCaseSensitive(plan, LACKING[i]);
-        snprintf(asked, sizeof(asked), "/roof/footprint/%s: ", LACKING[i]);
+        cJSON_DeleteItemFromObjectCaseSensitive(plan, lacking);
+        snprintf(asked, sizeof(asked), "/roof/footprint/%s: ", lacking);
         assert_told_as_alone(batch, other, job, asked);
     }
     eavemark_close(batch);

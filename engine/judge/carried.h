@@ -1,0 +1,50 @@
+/* carried.h - what is carried over of one thing judged, for carry.c and settle.c. Internal to
+ * the room. */
+#ifndef EAVEMARK_JUDGE_CARRIED_H
+#define EAVEMARK_JUDGE_CARRIED_H
+
+#include "judge/carry.h"
+#include "judge/form.h"
+
+struct carried {
+    struct survey *survey;
+    size_t round;            /* it was judged in; 0: nothing is kept */
+    size_t stood;            /* the last in which it was seen to stand still; 0: none */
+    const struct spot *item; /* it is of */
+    struct spot **rests_on;
+    size_t count, room;
+    size_t told; /* to how many of the places, that a whole rests on them (settle.h) */
+    bool asks;   /* it asks for a fact that is lacking: see survey.ask_changed */
+    unsigned stage;
+    struct charge charge;
+    enum outcome outcome;
+    enum met met;
+    unsigned why;
+    bool measured;
+    struct form *form, *forms; /* as it is written, or NULL; and was for earlier jobs */
+    enum sandbox_stop stop;    /* of a call: how it ended, and what it said */
+    bool present;
+};
+
+/* Of one rule or function, by the order in which its items are visited. */
+struct carried_list {
+    struct carried **items;
+    size_t count;
+};
+
+/* Of some only the outcome is wanted. */
+static inline bool carried_wants_json(const struct judging *judging, const struct carried *carried)
+{
+    return judging->wanted != WANTED_OUTCOMES && carried->outcome != OUTCOME_NOT_APPLICABLE;
+}
+
+static inline bool carried_is_written(const struct judging *judging, const struct carried *carried)
+{
+    return !carried_wants_json(judging, carried)
+           || (carried->form != NULL && carried->form->json_length > 0);
+}
+
+/* Adds it to the findings of the run's rule, or counts it. */
+void carry_take(struct run *run, const struct carried *carried);
+
+#endif
