@@ -47,7 +47,7 @@ void sandbox_charge(lua_State *lua, size_t steps)
     }
     sandbox->steps_left -= (long)steps;
     sandbox->not_looked += (long)steps;
-    if (sandbox->not_looked >= SANDBOX_HOOK_STEPS)
+    if (sandbox->not_looked >= SANDBOX_LOOK_STEPS)
         look_at_clock(lua);
 }
 

@@ -8,6 +8,9 @@
  * cost little, fine enough that no limit is missed by much. */
 enum { SANDBOX_HOOK_STEPS = 500 };
 
+/* After so many steps the clock is looked at, which is a call into the system. */
+enum { SANDBOX_LOOK_STEPS = 5000 };
+
 /* Lua's count hook: charges those instructions. */
 void sandbox_on_count(lua_State *lua, lua_Debug *about);
 
