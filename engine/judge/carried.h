@@ -4,7 +4,7 @@
 #define EAVEMARK_JUDGE_CARRIED_H
 
 #include "judge/carry.h"
-#include "judge/form.h"
+#include "judge/survey.h"
 
 struct carried {
     struct survey *survey;
@@ -21,8 +21,9 @@ struct carried {
     enum met met;
     unsigned why;
     bool measured;
-    struct form *form, *forms; /* as it is written, or NULL; and was for earlier jobs */
-    enum sandbox_stop stop;    /* of a call: how it ended, and what it said */
+    char *json;                    /* as written; */
+    size_t json_length, json_room; /* 0: not yet */
+    enum sandbox_stop stop;        /* of a call: how it ended, and what it said */
     bool present;
 };
 
@@ -40,8 +41,7 @@ static inline bool carried_wants_json(const struct judging *judging, const struc
 
 static inline bool carried_is_written(const struct judging *judging, const struct carried *carried)
 {
-    return !carried_wants_json(judging, carried)
-           || (carried->form != NULL && carried->form->json_length > 0);
+    return !carried_wants_json(judging, carried) || carried->json_length > 0;
 }
 
 /* Adds it to the findings of the run's rule, or counts it. */

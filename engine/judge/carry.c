@@ -171,8 +171,8 @@ void carry_take(struct run *run, const struct carried *carried)
     if (!carried_wants_json(judging, carried))
         return;
     /* The result may be asked for after other jobs. */
-    finding->json = arena_copy_n(judging->arena, carried->form->json, carried->form->json_length);
-    finding->json_length = carried->form->json_length;
+    finding->json = arena_copy_n(judging->arena, carried->json, carried->json_length);
+    finding->json_length = carried->json_length;
 }
 
 /* What a finding is of. */
@@ -222,7 +222,7 @@ static void keep_outcome(struct carried *carried, const struct finding *finding)
     carried->met = finding->met;
     carried->why = finding->why;
     carried->measured = finding->measured;
-    carried->form = NULL; /* one of before says something else */
+    carried->json_length = 0; /* what was written before says something else */
 }
 
 void carry_keep_finding(struct run *run, struct finding *finding)
@@ -232,8 +232,6 @@ void carry_keep_finding(struct run *run, struct finding *finding)
     if (carried == NULL || finding->outcome == OUTCOME_BROKEN || !keep(judging, carried))
         return;
     keep_outcome(carried, finding);
-    if (carried_wants_json(judging, carried))
-        carried->form = form_take(judging->survey, &carried->forms, NULL);
     finding->carried = carried;
     finding->carried_round = carried->round;
 }
@@ -284,14 +282,8 @@ bool carry_recalled(struct run *run, const struct walk *walk, const struct kept_
     keep_recalled(judging, walk, carried);
     keep_outcome(carried, &kept->finding);
     if (carried_wants_json(judging, carried)) {
-        struct form_key key;
-        form_key(judging, walk, kept, &key);
-        carried->form = form_find(judging->survey, carried->forms, &key);
-        if (carried->form == NULL) {
-            carried->form = form_take(judging->survey, &carried->forms, &key);
-            judging->trail.unfit = false;
-            return false;
-        }
+        judging->trail.unfit = false;
+        return false;
     }
     judging->carried = NULL;
     carry_take(run, carried);
@@ -317,8 +309,15 @@ void carry_written(const struct finding *finding, const char *json, size_t lengt
     if (carried == NULL || carried->round == 0 || carried->round != finding->carried_round
         || carried->survey->closed)
         return;
-    if (carried->form != NULL)
-        form_write(carried->survey, carried->form, json, length);
+    if (length > carried->json_room) {
+        const size_t room = length + length / 4;
+        carried->json = arena_room(&carried->survey->arena, room, 1);
+        carried->json_room = carried->json == NULL ? 0 : room;
+    }
+    if (length > carried->json_room)
+        return;
+    memcpy(carried->json, json, length);
+    carried->json_length = length;
 }
 
 /* Calls ----------------------------------------------------------------------------------- */

@@ -21,8 +21,8 @@ void carry_end(struct judging *judging);
  * this list), or counts it; false when it is not to be carried over. */
 bool carry_finding(struct run *run, const struct walk *walk, const struct node *missing);
 
-/* The same of one that was recalled instead (recall.h), if it is only counted or was written
- * for an earlier job as it would be for this one; false when it is to be told, and then kept. */
+/* The same of one that was recalled instead (recall.h), if nothing of it has to be written;
+ * false when it is to be told, and then kept. */
 bool carry_recalled(struct run *run, const struct walk *walk, const struct kept_finding *kept);
 void carry_keep_told(struct run *run, struct finding *finding);
 

@@ -127,9 +127,6 @@ enum { TEXT_STEPS = 100 };
 /* "a", with an item's name or its place: what `where` says. NULL for none. */
 const char *node_name(const struct judging *judging, const struct node *node);
 
-/* What the job itself calls an item; NULL where it does not. */
-const char *node_own_name(const struct node *item);
-
 /* The child of a group or item: its JSON (NULL when absent, null, or not of
  * the field's type; always absent below an absent group) and pointer. */
 struct node node_child(struct judging *judging, const struct node *parent,

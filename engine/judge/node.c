@@ -54,7 +54,8 @@ struct node node_item(struct judging *judging, const struct node *list, size_t n
     return node;
 }
 
-const char *node_own_name(const struct node *item)
+/* What the job itself calls an item; NULL where it does not. */
+static const char *own_name(const struct node *item)
 {
     const char *name = cJSON_GetStringValue(cJSON_GetObjectItemCaseSensitive(item->json, "name"));
     return name == NULL || name[0] == '\0' ? NULL : name;
@@ -65,7 +66,7 @@ const char *node_name(const struct judging *judging, const struct node *node)
 {
     if (!node->item)
         return NULL;
-    const char *name = node_own_name(node);
+    const char *name = own_name(node);
     if (name != NULL)
         return arena_copy(judging->arena, name); /* findings outlive the job */
     return arena_format(judging->arena, "%s %zu", node->field->name,

@@ -110,6 +110,16 @@ static void recall_reads(struct judging *judging, const struct kept_finding *kep
         record->reads[i] = judging->trail.known[kept->reads[i]];
 }
 
+/* The fact that an open one waits for, in this job. */
+static const struct lacking *lacking_of(struct judging *judging, const struct kept_finding *kept)
+{
+    judging->record.missing = kept->lacking;
+    judging->record.ask_place = kept->ask_place;
+    judging->record.missing_pointer = spot_pointer(judging->spots,
+                                                   judging->trail.known[kept->missing]);
+    return verdict_lacking(judging);
+}
+
 static void recall_told(struct judging *judging, const struct kept_finding *kept,
                         struct finding *finding)
 {
@@ -120,17 +130,8 @@ static void recall_told(struct judging *judging, const struct kept_finding *kept
     verdict_take_reads(finding, judging);
     if (finding->met == MET_NO)
         finding->wanting = verdict_wanting(judging, finding);
-    if (kept->open && recall_lacking(judging, kept) != NULL)
+    if (kept->open && lacking_of(judging, kept) != NULL)
         verdict_asks(finding, judging);
-}
-
-const struct lacking *recall_lacking(struct judging *judging, const struct kept_finding *kept)
-{
-    judging->record.missing = kept->lacking;
-    judging->record.ask_place = kept->ask_place;
-    judging->record.missing_pointer = spot_pointer(judging->spots,
-                                                   judging->trail.known[kept->missing]);
-    return verdict_lacking(judging);
 }
 
 /* What it rests on is touched, for a survey. */

@@ -41,9 +41,6 @@ struct charge recall_charged_since(const struct judging *judging, const struct c
 const struct kept_finding *recall_finding(struct judging *judging, const struct rule *rule,
                                           const struct walk *walk);
 
-/* The fact that an open one waits for, in this job. */
-const struct lacking *recall_lacking(struct judging *judging, const struct kept_finding *kept);
-
 /* Fills the finding, as far as it is wanted: all but where and which item, which is for the
  * caller to say. */
 void recall_tell(struct judging *judging, const struct kept_finding *kept, struct finding *finding);

@@ -35,7 +35,7 @@ struct survey {
     size_t list_count;
     struct whole *wholes; /* settle.h */
     size_t whole_count;
-    uint64_t *settled; /* a bit for each; off as soon as a place that it rests on changes */
+    uint64_t *settled;         /* a bit for each; off as soon as a place that it rests on changes */
     struct kept_piece **cites; /* by figure, as a report writes where it stands (finding.h) */
     struct text room;          /* for the value of a list */
     bool large;                /* a list of the job is too long for it */
