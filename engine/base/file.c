@@ -118,17 +118,11 @@ static bool reads_as(int handle, const char *bytes, size_t length)
     return true;
 }
 
-bool file_is(const char *path, const char *bytes, size_t length)
+bool file_is(int handle, const char *bytes, size_t length)
 {
     struct stat about;
-    const int handle = open(path, O_RDONLY | O_CLOEXEC | O_NONBLOCK);
-    if (handle < 0)
-        return false;
-    const bool same = fstat(handle, &about) == 0 && S_ISREG(about.st_mode) && about.st_size >= 0
-                      && (unsigned long long)about.st_size == length
-                      && reads_as(handle, bytes, length);
-    close(handle);
-    return same;
+    return fstat(handle, &about) == 0 && S_ISREG(about.st_mode) && about.st_size >= 0
+           && (unsigned long long)about.st_size == length && reads_as(handle, bytes, length);
 }
 
 /* The caller's to free; NULL for NULL or when out of memory. */

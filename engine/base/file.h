@@ -28,8 +28,8 @@ char *file_folder(const char *path);
  * called so. A pipe that nobody writes to would be waited for without end. */
 enum file_result file_read_regular(char **text, size_t *length, const char *path, size_t limit);
 
-/* Is it a regular file of exactly these bytes? Nothing of it is kept. False also where it cannot
- * be read: reading it tells why. */
-bool file_is(const char *path, const char *bytes, size_t length);
+/* Is what was opened, and not read from yet, a regular file of exactly these bytes? Nothing of it
+ * is kept. False also where it cannot be read: reading it tells why. */
+bool file_is(int handle, const char *bytes, size_t length);
 
 #endif

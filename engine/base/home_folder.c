@@ -4,25 +4,60 @@
 #include "base/text.h"
 
 #include <errno.h>
+#include <fcntl.h>
 #include <limits.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
+#include <sys/syscall.h>
 #include <unistd.h>
+
+#ifdef SYS_openat2
+#include <linux/openat2.h>
+#endif
+
+/* Joins them to full. False when a part of the path is "." or "..", or hidden, or when it is too
+ * long. */
+static bool join_plainly(const char *home, const char *path, char full[PATH_MAX])
+{
+    const int length = snprintf(full, PATH_MAX, "%s/%s", home, path);
+    if (length < 0 || length >= PATH_MAX || *path == '\0')
+        return false;
+    for (const char *part = full + strlen(home) + 1; part != NULL;) {
+        const char *end = strchr(part, '/');
+        if (*part == '.' || *part == '/' || *part == '\0')
+            return false;
+        part = end == NULL ? NULL : end + 1;
+    }
+    return true;
+}
+
+/* Opens home/path for reading when no part of it is a link, nor "." or "..": then it lies where
+ * it seems to. -1 otherwise, and where the system cannot tell while it opens. */
+static int open_plainly(const char *home, const char *path)
+{
+#ifdef SYS_openat2
+    char full[PATH_MAX];
+    struct open_how how = {.flags = O_RDONLY | O_CLOEXEC | O_NONBLOCK,
+                           .resolve = RESOLVE_NO_SYMLINKS};
+    if (join_plainly(home, path, full))
+        return (int)syscall(SYS_openat2, AT_FDCWD, full, &how, sizeof(how));
+#else
+    (void)home, (void)path;
+#endif
+    return -1;
+}
 
 /* Sets full to home/path, when no part of the path is a link, or "." or "..": then it lies where
  * it seems to, and nothing need be followed. */
 static bool lies_plainly(const char *home, const char *path, char full[PATH_MAX])
 {
-    const int length = snprintf(full, PATH_MAX, "%s/%s", home, path);
     char target[1];
-    if (length < 0 || length >= PATH_MAX || *path == '\0')
+    if (!join_plainly(home, path, full))
         return false;
     for (char *part = full + strlen(home) + 1; part != NULL;) {
         char *end = strchr(part, '/');
-        if (*part == '.' || *part == '/' || *part == '\0')
-            return false;
         if (end != NULL)
             *end = '\0';
         const bool link = readlink(full, target, sizeof(target)) >= 0 || errno != EINVAL;
@@ -89,7 +124,13 @@ enum file_result home_folder_read(char **text, size_t *length, const char *home,
 bool home_folder_same(const char *home, const char *path, const char *bytes, size_t length)
 {
     char full[PATH_MAX];
-    return resolve(home, path, full) && file_is(full, bytes, length);
+    int handle = open_plainly(home, path);
+    if (handle < 0 && resolve(home, path, full))
+        handle = open(full, O_RDONLY | O_CLOEXEC | O_NONBLOCK);
+    const bool same = handle >= 0 && file_is(handle, bytes, length);
+    if (handle >= 0)
+        close(handle);
+    return same;
 }
 
 /* Of a home: what is looked for, and what could not be looked at. */

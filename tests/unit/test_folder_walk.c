@@ -20,6 +20,8 @@
 
 #include <cmocka.h>
 
+enum { NOBODY = 65534 };
+
 struct seen {
     struct text said;
     size_t prefix;
@@ -120,6 +122,27 @@ static void strangers_pipes_and_links_are_left_and_said(void **state)
     home_remove(&home);
 }
 
+/* A folder may tell the names in it, and let nobody look at what they are. */
+static void what_may_not_be_looked_at_is_said(void **state)
+{
+    (void)state;
+    struct temporary_home home;
+    char folder[500];
+    const bool all_powerful = geteuid() == 0;
+    home_make(&home);
+    home_write(&home, "rules/a.lua", "");
+    home_write(&home, "rules/b.lua", "");
+    snprintf(folder, sizeof(folder), "%s/rules", home.path);
+    assert_int_equal(chmod(home.path, 0755), 0);
+    assert_int_equal(chmod(folder, 0444), 0);
+    assert_true(!all_powerful || seteuid(NOBODY) == 0);
+    assert_walk(&home, "rules", 2, 99, "rules/a.lua: other\nrules/b.lua: other\n");
+    assert_true(!all_powerful || seteuid(0) == 0);
+    assert_int_equal(chmod(folder, 0755), 0);
+    assert_walk(&home, "rules", 2, 99, "rules/a.lua\nrules/b.lua\n");
+    home_remove(&home);
+}
+
 static void note_path(void *data, const char *path)
 {
     struct text *said = data;
@@ -152,6 +175,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(every_file_is_visited_and_what_is_not_is_said),
         cmocka_unit_test(strangers_pipes_and_links_are_left_and_said),
+        cmocka_unit_test(what_may_not_be_looked_at_is_said),
         cmocka_unit_test(a_home_tells_of_a_file_that_is_nowhere),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
