@@ -121,6 +121,22 @@ const struct source *home_read(const char *home, const char *path, struct arena 
     return source;
 }
 
+const struct source *home_read_part(const char *home, const char *path, struct arena *arena,
+                                    struct sources *sources, struct problems *problems)
+{
+    const struct source *known = NULL;
+    if (sources_find(sources, path) == NULL)
+        for (const struct sources *b = sources->before; b != NULL && known == NULL; b = b->before)
+            known = sources_find(b, path);
+    if (known == NULL)
+        return home_read(home, path, arena, sources, problems);
+    const struct source *source = note_source(arena, sources, path, known->text, known->length,
+                                              known->packed);
+    if (source == NULL)
+        problem_out_of_memory(problems);
+    return source;
+}
+
 int home_each(const char *home, const char *folder, const char *ending, int depth,
               void (*visit)(void *data, const char *path), void *data)
 {

@@ -25,6 +25,7 @@ struct source {
 struct sources {
     struct source *first;
     size_t count;
+    const struct sources *before; /* for home_read_part; outlives these. May be NULL */
 };
 
 /* Reads home/path into the arena and adds it to sources (once). A path that
@@ -32,6 +33,11 @@ struct sources {
  * problem of PROBLEM_RULES, when it cannot be read. */
 const struct source *home_read(const char *home, const char *path, struct arena *arena,
                                struct sources *sources, struct problems *problems);
+
+/* The same, but takes over what was read for those before: the editions of a model code are
+ * columns of the same files. */
+const struct source *home_read_part(const char *home, const char *path, struct arena *arena,
+                                    struct sources *sources, struct problems *problems);
 
 /* True if home/path is a regular file. */
 bool home_has(const char *home, const char *path);

@@ -26,6 +26,7 @@ static struct cached_place *add_place(struct place_cache *cache, const char *hom
         problem_out_of_memory(problems);
         return NULL;
     }
+    cached->sources.before = cache->parts;
     cached->id = arena_copy(&cached->arena, id); /* the place's blocks keep it */
     if (cached->id == NULL)
         problem_out_of_memory(problems);
@@ -38,6 +39,8 @@ static struct cached_place *add_place(struct place_cache *cache, const char *hom
     }
     cached->next = cache->first;
     cache->first = cached;
+    if (cached->sources.count > 1)
+        cache->parts = &cached->sources;
     return cached;
 }
 
@@ -84,4 +87,5 @@ void place_cache_free(struct place_cache *cache)
         cache->first = cached->next;
         cached_free(cached);
     }
+    cache->parts = NULL;
 }

@@ -14,6 +14,7 @@ struct cached_place;
 /* All zero: empty. For one home folder. */
 struct place_cache {
     struct cached_place *first;
+    const struct sources *parts; /* of the newest place that is made of parts, and those before */
 };
 
 /* The place, as place_load gives it. The files it was read from are added to sources,

@@ -186,8 +186,8 @@ static void run_parts(struct loading *loading, struct sandbox *sandbox, const ch
             const char *path = arena_format(loading->arena, "%.*s/%s",
                                             (int)(strrchr(own, '/') - own), own, b->parts[i]);
             const struct source *source = path == NULL ? NULL
-                                                       : home_read(home, path, loading->arena,
-                                                                   sources, loading->problems);
+                                                       : home_read_part(home, path, loading->arena,
+                                                                        sources, loading->problems);
             start_block(loading, b);
             if (source == NULL || !run_source(loading, sandbox, source))
                 return;

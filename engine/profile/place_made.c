@@ -161,8 +161,9 @@ static bool parts_are_packed(const struct block *block, const char *home, const 
     for (size_t i = 0; packed && i < block->part_count; i++) {
         struct problems untold = {0};
         const char *path = arena_format(arena, "%.*s%s", beside, own, block->parts[i]);
-        const struct source *source = path == NULL ? NULL
-                                                   : home_read(home, path, arena, sources, &untold);
+        const struct source *source = path == NULL
+                                          ? NULL
+                                          : home_read_part(home, path, arena, sources, &untold);
         packed = source != NULL && source->packed;
         problems_free(&untold);
     }
