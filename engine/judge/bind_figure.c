@@ -27,7 +27,7 @@ static int figure(lua_State *lua)
 {
     struct judging *judging = judging_of(lua);
     const char *name = luaL_checkstring(lua, 1);
-    const struct figure *found = profile_figure(judging->book->profile, name);
+    const struct figure *found = figure_slots_ask(judging->book, name);
     if (found == NULL)
         return no_such_figure(lua, name);
     bind_check_figure(lua, judging->reads, found);

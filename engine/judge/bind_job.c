@@ -25,11 +25,15 @@ struct node_in_lua {
     struct node node;
 };
 
-struct judging *judging_of(lua_State *lua)
+struct judging *judging_lacks_job(lua_State *lua)
 {
-    if (sandbox_of(lua)->loading)
-        luaL_error(lua, "this may be used only while a rule judges");
-    return sandbox_of(lua)->user;
+    luaL_error(lua, "this may be used only while a rule judges");
+    return NULL;
+}
+
+void judging_lacks_memory(lua_State *lua)
+{
+    luaL_error(lua, "out of memory");
 }
 
 /* The total is only counted here; whoever starts the next rule looks at it. */
@@ -41,12 +45,6 @@ void bind_charge_output(lua_State *lua, size_t bytes)
     if (judging->output_of_rule > OUTPUT_OF_RULE_MOST)
         luaL_error(lua, "the rule has said more than %d KB about this job",
                    OUTPUT_OF_RULE_MOST / 1024);
-}
-
-void bind_check_arena(lua_State *lua)
-{
-    if (judging_of(lua)->arena->failed)
-        luaL_error(lua, "out of memory");
 }
 
 /* Ends the call: the job lacks this. */
@@ -81,22 +79,14 @@ static void push_below(lua_State *lua, const struct node *node)
     lua_setmetatable(lua, -2);
 }
 
-/* NULL for any other userdata. */
-static struct node *to_node(lua_State *lua, int index)
-{
-    if (lua_type(lua, index) != LUA_TUSERDATA
-        || lua_rawlen(lua, index) != sizeof(struct node_in_lua))
-        return NULL;
-    struct node_in_lua *kept = lua_touserdata(lua, index);
-    return kept->key == &NODE_KEY ? &kept->node : NULL;
-}
-
+/* Only a userdata of Lua's own has both a length and an address. */
 static struct node *check_node(lua_State *lua, int index)
 {
-    struct node *node = to_node(lua, index);
-    if (node == NULL)
+    struct node_in_lua *kept = lua_rawlen(lua, index) == sizeof(*kept) ? lua_touserdata(lua, index)
+                                                                       : NULL;
+    if (kept == NULL || kept->key != &NODE_KEY)
         luaL_argerror(lua, index, "a part of the job expected");
-    return node;
+    return &kept->node;
 }
 
 /* A reference to an item that the job does not have lacks, like an absent one. */
@@ -191,9 +181,8 @@ static const struct field *child_field(lua_State *lua, const struct node *node, 
 }
 
 /* Rules count from one, pointers from zero. Past the end there is nil, so that loops end. */
-static int index_list(lua_State *lua, const struct node *list)
+static int index_list(lua_State *lua, struct judging *judging, const struct node *list)
 {
-    struct judging *judging = judging_of(lua);
     if (!lua_isinteger(lua, 2))
         return luaL_error(lua, "%s is a list; it is read by number", list->field->path);
     const lua_Integer at = lua_tointeger(lua, 2);
@@ -209,10 +198,10 @@ static int index_list(lua_State *lua, const struct node *list)
 }
 
 /* The pointer's bytes count towards the job's total, not towards the rule's. */
-static struct node read_child(lua_State *lua, const struct node *node, const struct field *field)
+static struct node read_child(lua_State *lua, struct judging *judging, const struct node *node,
+                              const struct field *field)
 {
     sandbox_charge(lua, READ_STEPS);
-    struct judging *judging = judging_of(lua);
     if (field->type != FIELD_GROUP) /* which holds nothing of its own */
         bind_check_fact(lua, judging->reads, field);
     const struct node child = node_child(judging, node, field);
@@ -226,11 +215,11 @@ static int node_index(lua_State *lua)
     struct judging *judging = judging_of(lua);
     const struct node *node = check_node(lua, 1);
     if (node->field->type == FIELD_LIST && !node->item)
-        return index_list(lua, node);
+        return index_list(lua, judging, node);
     if (lua_type(lua, 2) != LUA_TSTRING)
         return luaL_error(lua, "a part of the job is read by name");
     const struct field *field = child_field(lua, node, lua_tostring(lua, 2));
-    const struct node child = read_child(lua, node, field);
+    const struct node child = read_child(lua, judging, node, field);
     if (field->type == FIELD_GROUP) { /* its fields say what is lacking */
         push_below(lua, &child);
         return 1;
@@ -260,7 +249,7 @@ static int known(lua_State *lua)
     const struct node *node = check_node(lua, 1);
     const struct field *field = child_field(lua, node, luaL_checkstring(lua, 2));
     bind_check_fact(lua, judging->reads, field);
-    const struct node child = read_child(lua, node, field);
+    const struct node child = read_child(lua, judging, node, field);
     record_known(judging, &child);
     bind_check_arena(lua);
     lua_pushboolean(lua, child.json != NULL);
@@ -273,7 +262,7 @@ static int as_written(lua_State *lua)
     struct judging *judging = judging_of(lua);
     const struct node *node = check_node(lua, 1);
     const struct field *field = child_field(lua, node, luaL_checkstring(lua, 2));
-    const struct node child = read_child(lua, node, field);
+    const struct node child = read_child(lua, judging, node, field);
     record_read(judging, &child);
     bind_check_arena(lua);
     if (child.json == NULL)

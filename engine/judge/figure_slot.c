@@ -3,6 +3,7 @@
 #include "base/text.h"
 #include "judge/rulebook.h"
 
+#include <stdint.h>
 #include <string.h>
 
 struct slot_table {
@@ -25,6 +26,24 @@ struct slot_whole {
 
 /* Looking up ------------------------------------------------------------------------------- */
 
+/* Room for the names that functions ask for, by their addresses. */
+enum { ASKED_ROOM = 512, ASKED_APART = 16 };
+
+static const struct figure **asked_begin(struct rulebook *book)
+{
+    return arena_array(&book->arena, ASKED_ROOM, sizeof(const struct figure *));
+}
+
+/* A text that stands in a rule file is one object of Lua's: where the last one at its address
+ * was of this name, it is the same. */
+const struct figure *figure_slots_ask(const struct rulebook *book, const char *name)
+{
+    const struct figure **asked = &book->slots.asked[(uintptr_t)name / ASKED_APART % ASKED_ROOM];
+    if (*asked == NULL || strcmp((*asked)->name, name) != 0)
+        *asked = profile_figure(book->profile, name);
+    return *asked;
+}
+
 bool figure_slots_begin(struct rulebook *book)
 {
     struct figure_slots *slots = &book->slots;
@@ -32,6 +51,7 @@ bool figure_slots_begin(struct rulebook *book)
     slots->items = arena_array(&book->arena, room, sizeof(*slots->items));
     slots->figures = arena_array(&book->arena, room, sizeof(*slots->figures));
     slots->numbers = arena_array(&book->arena, room, sizeof(*slots->numbers));
+    slots->asked = asked_begin(book);
     return !book->arena.failed;
 }
 
@@ -178,6 +198,7 @@ bool figure_slots_fit(struct rulebook *book, const struct rulebook *of)
     book->slots.figures = arena_array(&book->arena, slots->count + 1, sizeof(*book->slots.figures));
     book->slots.numbers = arena_array(&book->arena, book->profile->figure_count + 1,
                                       sizeof(*book->slots.numbers));
+    book->slots.asked = asked_begin(book);
     if (book->arena.failed || !fit_found(book, slots) || !fit_lacking(book, slots))
         return false;
     for (const struct slot_excuse *e = slots->excuses; e != NULL; e = e->next)

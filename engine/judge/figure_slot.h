@@ -41,10 +41,14 @@ struct figure_slots {
     struct slot_table *tables;     /* beginnings of names looked for */
     struct slot_excuse *excuses;   /* levers for whose sake something may lack */
     struct slot_whole *wholes;     /* figures of which all was looked at */
+    const struct figure **asked;   /* of the law: what functions asked for by name */
 };
 
 /* Makes room for the figures of the rulebook's profile. False when out of memory. */
 bool figure_slots_begin(struct rulebook *book);
+
+/* While a rule judges: the law's figure of this name, or NULL. */
+const struct figure *figure_slots_ask(const struct rulebook *book, const char *name);
 
 /* While files are loaded: the figure of this name. compared: what is read goes by its unit and
  * sense; else it may only be named. NULL when the profile has none, or out

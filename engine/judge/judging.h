@@ -111,8 +111,16 @@ struct judging {
     struct lacking lacking[LACKING_KEPT]; /* by their pointers */
 };
 
+/* Raises. */
+struct judging *judging_lacks_job(lua_State *lua);
+void judging_lacks_memory(lua_State *lua);
+
 /* Raises while a file is loaded: there is no job then. */
-struct judging *judging_of(lua_State *lua);
+static inline struct judging *judging_of(lua_State *lua)
+{
+    const struct sandbox *sandbox = sandbox_of(lua);
+    return sandbox->loading ? judging_lacks_job(lua) : sandbox->user;
+}
 
 /* What rules put into findings outlives the sandbox and its limits. Counts
  * bytes about to be kept; raises when one rule keeps too many. After too many
@@ -209,6 +217,10 @@ void record_work_line(struct judging *judging, const char *format, ...)
     __attribute__((format(printf, 2, 3)));
 
 /* Fails the call when the arena ran out. */
-void bind_check_arena(lua_State *lua);
+static inline void bind_check_arena(lua_State *lua)
+{
+    if (judging_of(lua)->arena->failed)
+        judging_lacks_memory(lua);
+}
 
 #endif

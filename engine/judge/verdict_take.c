@@ -8,8 +8,9 @@
 
 static bool same_cite(const struct cite *a, const struct cite *b)
 {
-    return text_same(a->code, b->code) && text_same(a->section, b->section)
-           && a->status == b->status && text_same(a->source, b->source);
+    /* The section first: it tells most of them apart. */
+    return a->status == b->status && text_same(a->section, b->section)
+           && text_same(a->source, b->source) && text_same(a->code, b->code);
 }
 
 /* By which figure a fact follows that was read in a sister text only. Which it is goes by the

@@ -10,14 +10,6 @@
 
 enum { TIDY_BYTES = 256 * 1024 };
 
-/* The state's extra space holds our pointer, so that no script can reach it. */
-struct sandbox *sandbox_of(lua_State *lua)
-{
-    struct sandbox *sandbox;
-    memcpy(&sandbox, lua_getextraspace(lua), sizeof(sandbox));
-    return sandbox;
-}
-
 struct sandbox *sandbox_open(void)
 {
     struct sandbox *sandbox = calloc(1, sizeof(*sandbox));

@@ -30,6 +30,7 @@
 #include <lua.h>
 #include <stdbool.h>
 #include <stddef.h>
+#include <string.h>
 
 /* A page in a browser, which has little memory, is built with less. */
 #ifndef EAVEMARK_HEAP_MB
@@ -93,8 +94,13 @@ struct sandbox {
 struct sandbox *sandbox_open(void);
 void sandbox_close(struct sandbox *sandbox);
 
-/* The sandbox a state belongs to. */
-struct sandbox *sandbox_of(lua_State *lua);
+/* The sandbox a state belongs to: in the state's extra space, where no script can reach it. */
+static inline struct sandbox *sandbox_of(lua_State *lua)
+{
+    struct sandbox *sandbox;
+    memcpy(&sandbox, lua_getextraspace(lua), sizeof(sandbox));
+    return sandbox;
+}
 
 /* Begins a total of steps and processor time for all calls until the next begins: that
  * of a check, or of all files of one kind. A state is opened with SANDBOX_FILES_STEPS
