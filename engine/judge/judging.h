@@ -109,6 +109,7 @@ struct judging {
     struct charge cost;                   /* of what was judged or recalled last */
     bool entered;                         /* a call was made */
     struct lacking lacking[LACKING_KEPT]; /* by their pointers */
+    const char **denied;                  /* of the place's facts, in words; or NULL */
 };
 
 /* Raises. */

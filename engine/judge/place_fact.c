@@ -312,12 +312,12 @@ const char *place_fact_told(const struct rulebook *book, const cJSON *job,
     return text_keep(&words, arena);
 }
 
-const struct place_fact *place_fact_at(const struct rulebook *book, const char *pointer)
+const struct place_fact *place_fact_of(const struct rulebook *book, const struct field *field)
 {
-    const struct field *field = book->profile == NULL || book->profile->fact_count == 0
-                                    ? NULL
-                                    : path_field(&book->fields, pointer);
-    return field == NULL || !field->of_place ? NULL : profile_fact(book->profile, field->path);
+    for (size_t i = 0; book->profile != NULL && i < book->profile->fact_count; i++)
+        if (field_of(book, &book->profile->facts[i]) == field)
+            return &book->profile->facts[i];
+    return NULL;
 }
 
 void place_fact_ask_back(const struct rulebook *book, const cJSON *job, const char *file,

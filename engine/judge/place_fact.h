@@ -30,8 +30,8 @@ const cJSON *place_fact_said(const struct rulebook *book, const cJSON *job,
 void place_fact_ask_back(const struct rulebook *book, const cJSON *job, const char *file,
                          struct problems *problems);
 
-/* What the place says of the fact there, or NULL. */
-const struct place_fact *place_fact_at(const struct rulebook *book, const char *pointer);
+/* What the place says of this field, or NULL. */
+const struct place_fact *place_fact_of(const struct rulebook *book, const struct field *field);
 
 /* "115 mph", "one of B, C", "at least 110 mph": what the place says. */
 void place_fact_add(struct text *out, const struct place_fact *fact);

@@ -59,20 +59,46 @@ static struct kept_piece *kept_cite_of(struct judging *judging, const struct fig
                : kept_piece_of(judging, &survey->cites[figure - profile->figures]);
 }
 
-/* With what the place has to do with it. */
-static struct read read_of(struct judging *judging, struct spot *spot)
+/* What the place says and the job denies, in words: the same for all that read it. */
+static const char *denied_of(struct judging *judging, const struct place_fact *fact)
+{
+    const struct profile *profile = judging->book->profile;
+    if (judging->denied == NULL)
+        judging->denied = arena_array(judging->arena, profile->fact_count, sizeof(const char *));
+    if (judging->denied == NULL)
+        return NULL;
+    const char **told = &judging->denied[fact - profile->facts];
+    if (*told == NULL)
+        *told = place_fact_told(judging->book, judging->job, fact, judging->arena);
+    return *told;
+}
+
+/* What it holds is told, whether or not the rule asked for it. */
+static void tell_value(struct judging *judging, struct spot *spot, unsigned known)
+{
+    struct trail *trail = &judging->trail;
+    if (trail->on && trail->known[known] == spot)
+        trail_note(trail, (struct step){.kind = STEP_VALUE, .from = known}, spot);
+    else
+        trail->unfit |= trail->on;
+}
+
+/* With what the place has to do with it. known: among the places of the trail, if steps are
+ * noted. */
+static struct read read_of(struct judging *judging, struct spot *spot, unsigned known)
 {
     const cJSON *node = spot->json;
     struct read read = {.at = spot_pointer(judging->spots, spot),
                         .from = origin_of(node),
                         .kept = kept_read_of(judging, spot)};
     const bool denied = origin_is_denied(node);
-    judging->trail.unfit |= denied; /* both values are told */
+    if (denied)
+        tell_value(judging, spot, known);
     const struct place_fact *fact = denied || read.from == ORIGIN_PLACE
-                                        ? place_fact_at(judging->book, read.at)
+                                        ? place_fact_of(judging->book, spot->field)
                                         : NULL;
     if (fact != NULL && denied)
-        read.denied = place_fact_told(judging->book, judging->job, fact, judging->arena);
+        read.denied = denied_of(judging, fact);
     else if (fact != NULL)
         read.known = fact->cite.status;
     take_telling(&read, judging, spot);
@@ -87,7 +113,8 @@ void verdict_take_reads(struct finding *finding, struct judging *judging)
     if (reads == NULL)
         return;
     for (size_t i = 0; i < record->read_count; i++)
-        reads[i] = read_of(judging, record->reads[i]);
+        reads[i] = read_of(judging, record->reads[i],
+                           record->read_known == NULL ? 0 : record->read_known[i]);
     finding->reads = reads;
     finding->read_count = record->read_count;
 }

@@ -235,6 +235,13 @@ static void test_an_unread_fact_is_unconfirmed(void **state)
     outcome_free(&outcome);
 }
 
+/* Looks only whether the wind is said; what is said is told where the place denies it. */
+static const char SAID[] =
+    "rule \"wind.said\" { reads = { facts = { \"site.wind_mph\" }, figures = { \"test.seen\" } },\n"
+    "  title = \"Said\", stage = \"permit\", mend = \"x\", judge = function(job, figure)\n"
+    "    figure \"test.seen\"\n"
+    "    return shown(known(job.site, \"wind_mph\"), \"the wind\") end }\n";
+
 /* One handle for many jobs: what is remembered of one is not said of another that has the
  * same words from elsewhere, or that its place denies. */
 static void test_a_batch_says_of_each_what_a_check_of_it_says(void **state)
@@ -252,15 +259,18 @@ static void test_a_batch_says_of_each_what_a_check_of_it_says(void **state)
     write_places("", "facts = { [\"site.wind_mph\"] = { 115, unit = \"mph\", cite = \"s. 2\", "
                      "status = \"memory\", source = \"recalled\" },\n"
                      "  [\"site.icy\"] = { false, cite = \"s. 3\" } }");
+    home_write(&home, "rules/said.lua", SAID);
     eavemark *handle = eavemark_open(home.path);
     for (size_t i = 0; i < 6 * COUNT; i++) {
         struct outcome_of_check one = check(SITES[i * 2 % COUNT], NULL);
+        assert_non_null(strstr(one.json, "\"wind.said\""));
         struct outcome_of_check other = home_check(handle, SITES[i * 2 % COUNT], NULL, NULL, NULL);
         assert_string_equal(one.json, other.json);
         outcome_free(&one);
         outcome_free(&other);
     }
     eavemark_close(handle);
+    home_write(&home, "rules/said.lua", "");
 }
 
 /* By file and line, with what was meant where that can be told. */
