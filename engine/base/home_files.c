@@ -52,11 +52,10 @@ static enum file_result make_plain(const char *path, char plain[PATH_MAX])
 static bool is_folder(const struct pack *pack, const char *path)
 {
     const size_t length = strlen(path);
-    struct packed_file file;
-    size_t at = 0;
-    while (pack_next(pack, &at, &file))
-        if (file.path_length > length && file.path[length] == '/'
-            && memcmp(file.path, path, length) == 0)
+    const char *file;
+    size_t at = 0, file_length;
+    while (pack_next_path(pack, &at, &file, &file_length))
+        if (file_length > length && file[length] == '/' && memcmp(file, path, length) == 0)
             return true;
     return length == 0;
 }
@@ -116,19 +115,18 @@ static int each_inside(const char *folder, const char *ending, int depth,
 {
     const struct pack pack = home_files_packed();
     const size_t n = strlen(folder);
-    struct packed_file file;
-    size_t at = 0, seen = 0;
-    while (pack_next(&pack, &at, &file)) {
-        if (file.path_length <= n + 1 || memcmp(file.path, folder, n) != 0 || file.path[n] != '/')
+    const char *file;
+    size_t at = 0, seen = 0, length;
+    while (pack_next_path(&pack, &at, &file, &length)) {
+        if (length <= n + 1 || memcmp(file, folder, n) != 0 || file[n] != '/')
             continue;
         seen++;
-        const size_t length = file.path_length - n - 1;
-        if (!ends_in(file.path, file.path_length, ending)
-            || !is_near(file.path + n + 1, length, depth) || file.path_length >= PATH_MAX)
+        if (!ends_in(file, length, ending) || !is_near(file + n + 1, length - n - 1, depth)
+            || length >= PATH_MAX)
             continue;
         char path[PATH_MAX];
-        memcpy(path, file.path, file.path_length);
-        path[file.path_length] = '\0';
+        memcpy(path, file, length);
+        path[length] = '\0';
         visit(data, path);
     }
     errno = seen == 0 ? ENOENT : 0;

@@ -33,61 +33,94 @@ static size_t read_digits(const char *digits)
     return value;
 }
 
-/* How many files the index lists, *index being the first of them; 0 without an index. */
-static size_t find_index(const struct pack *pack, const char **index)
+/* The lines of the index; of none without an index. */
+static struct pack find_index(const struct pack *pack)
 {
     const size_t ending = sizeof(INDEX_END) - 1, least = INDEX_DIGITS + ending;
     const char *end = pack->bytes + pack->length;
     if (pack->length < least || memcmp(end - ending, INDEX_END, ending) != 0)
-        return 0;
-    const size_t count = read_digits(end - least);
-    if (count > (pack->length - least) / INDEX_DIGITS)
-        return 0;
-    *index = end - least - count * INDEX_DIGITS;
-    return count;
+        return (struct pack){pack->bytes, 0};
+    const size_t length = read_digits(end - least);
+    if (length > pack->length - least)
+        return (struct pack){pack->bytes, 0};
+    return (struct pack){end - least - length, length};
 }
 
 size_t pack_end(const struct pack *pack)
 {
-    const char *index;
-    return find_index(pack, &index) == 0 ? pack->length : (size_t)(index - pack->bytes);
+    const struct pack index = find_index(pack);
+    return index.length == 0 ? pack->length : (size_t)(index.bytes - pack->bytes);
 }
 
-static int compare_path(const struct packed_file *file, const char *path, size_t length)
+/* A line of the index. */
+struct indexed {
+    const char *path;
+    size_t path_length;
+    size_t at, length;   /* of the file's bytes in the pack */
+    size_t begins, ends; /* where the line does in the index, its end included */
+};
+
+/* The line around that place of the index. False where it is none. */
+static bool line_around(const struct pack *index, size_t at, struct indexed *line)
 {
-    const size_t shorter = file->path_length < length ? file->path_length : length;
-    const int order = memcmp(file->path, path, shorter);
-    return order != 0 ? order : (file->path_length > length) - (file->path_length < length);
+    while (at > 0 && index->bytes[at - 1] != '\n')
+        at--;
+    const char *begin = index->bytes + at, *end = memchr(begin, '\n', index->length - at);
+    if (end == NULL || end - begin < 2 * INDEX_DIGITS)
+        return false;
+    *line = (struct indexed){begin + 2 * INDEX_DIGITS,
+                             (size_t)(end - begin) - 2 * INDEX_DIGITS,
+                             read_digits(begin),
+                             read_digits(begin + INDEX_DIGITS),
+                             at,
+                             (size_t)(end - index->bytes) + 1};
+    return true;
 }
 
-static bool find_indexed(const struct pack *pack, const char *index, size_t count, const char *path,
-                         struct packed_file *file)
+static bool find_indexed(const struct pack *pack, const struct pack *index, const char *path,
+                         size_t length, struct packed_file *file)
 {
-    const size_t length = strlen(path);
-    size_t low = 0, high = count;
-    while (low < high) {
-        const size_t middle = low + (high - low) / 2;
-        size_t at = read_digits(index + middle * INDEX_DIGITS);
-        if (at >= pack->length || !pack_next(pack, &at, file))
-            return false;
-        const int order = compare_path(file, path, length);
-        if (order == 0)
-            return true;
+    struct indexed line;
+    size_t low = 0, high = index->length;
+    while (low < high && line_around(index, low + (high - low) / 2, &line)) {
+        const int order = pack_order(line.path, line.path_length, path, length);
+        if (order == 0) {
+            *file = (struct packed_file){line.path, length, pack->bytes + line.at, line.length};
+            return line.at < pack->length && line.length < pack->length - line.at;
+        }
         if (order < 0)
-            low = middle + 1;
+            low = line.ends;
         else
-            high = middle;
+            high = line.begins;
     }
     return false;
 }
 
+bool pack_next_path(const struct pack *pack, size_t *at, const char **path, size_t *length)
+{
+    const struct pack index = find_index(pack);
+    struct packed_file file = {NULL, 0, NULL, 0};
+    struct indexed line;
+    bool found;
+    if (index.length == 0) {
+        found = pack_next(pack, at, &file);
+    } else if ((found = *at < index.length && line_around(&index, *at, &line))) {
+        file.path = line.path;
+        file.path_length = line.path_length;
+        *at = line.ends;
+    }
+    *path = file.path;
+    *length = file.path_length;
+    return found;
+}
+
 bool pack_find(const struct pack *pack, const char *path, struct packed_file *file)
 {
-    const char *index;
-    const size_t length = strlen(path), indexed = find_index(pack, &index);
+    const struct pack index = find_index(pack);
+    const size_t length = strlen(path);
     size_t at = 0;
-    if (indexed > 0)
-        return find_indexed(pack, index, indexed, path, file);
+    if (index.length > 0)
+        return find_indexed(pack, &index, path, length, file);
     while (pack_next(pack, &at, file))
         if (file->path_length == length && memcmp(file->path, path, length) == 0)
             return true;
@@ -115,9 +148,8 @@ static int rank(const char *path, size_t length, size_t i)
  * home give files in one order. */
 int pack_order(const char *a, size_t a_length, const char *b, size_t b_length)
 {
-    for (size_t i = 0;; i++) {
-        const int order = rank(a, a_length, i) - rank(b, b_length, i);
-        if (order != 0 || i == a_length)
-            return order;
-    }
+    size_t i = 0;
+    while (i < a_length && i < b_length && a[i] == b[i])
+        i++;
+    return rank(a, a_length, i) - rank(b, b_length, i);
 }

@@ -189,7 +189,8 @@ static void every_file_is_found_by_its_path(void **state)
     for (size_t p = 0; p < 2; p++) {
         const struct pack plain = {packs[p].bytes, pack_end(&packs[p])};
         struct packed_file file, found, walked;
-        size_t at = 0, count = 0;
+        const char *listed, *listed_plain;
+        size_t at = 0, count = 0, line = 0, begin = 0, length, plain_length;
         assert_true(plain.length < packs[p].length);
         for (; pack_next(&packs[p], &at, &file); count++) {
             char path[512];
@@ -197,24 +198,48 @@ static void every_file_is_found_by_its_path(void **state)
             assert_true(pack_find(&packs[p], path, &found));
             assert_true(pack_find(&plain, path, &walked));
             assert_ptr_equal(found.bytes, file.bytes);
+            assert_int_equal(found.length, file.length);
+            assert_int_equal(found.path_length, file.path_length);
+            assert_memory_equal(found.path, path, file.path_length);
             assert_ptr_equal(walked.bytes, file.bytes);
+            assert_true(pack_next_path(&packs[p], &line, &listed, &length));
+            assert_true(pack_next_path(&plain, &begin, &listed_plain, &plain_length));
+            assert_int_equal(plain_length, file.path_length);
+            assert_memory_equal(listed_plain, path, plain_length);
+            /* What was made is listed in order, whatever the order in which it was. */
+            assert_true(p == 1 || length == file.path_length);
+            assert_true(p == 1 || memcmp(listed, path, length) == 0);
             path[file.path_length - 1]++;
             assert_int_equal(pack_find(&packs[p], path, &found), pack_find(&plain, path, &walked));
         }
         assert_int_equal(at, plain.length);
+        assert_false(pack_next_path(&packs[p], &line, &listed, &length));
+        assert_false(pack_next_path(&plain, &begin, &listed, &length));
         assert_true(count > 100);
         assert_false(pack_find(&packs[p], "", &found));
         assert_false(pack_find(&packs[p], "zzz", &found));
     }
     /* An index that points elsewhere finds nothing, or what has that path. */
-    static const char wrong[] = "1 a\nx\0"
-                                "ffffffff00000001pack",
-                      many[] = "1 a\nx\0"
-                               "00000009pack";
-    const struct pack broken = {wrong, sizeof(wrong) - 1}, short_one = {many, sizeof(many) - 1};
-    struct packed_file file;
-    assert_false(pack_find(&broken, "a", &file));
-    assert_true(pack_find(&short_one, "a", &file));
+    static const struct {
+        const char *index;
+        bool found;
+    } ODD[] = {
+        {"ffffffff00000001a\n00000012pack", false}, /* behind the end */
+        {"0000000400000080a\n00000012pack", false}, /* past it */
+        {"0000000400000001b\n00000012pack", false}, /* of another path */
+        {"0000000400000001a00000011pack", false},   /* no line */
+        {"0000000400a\n0000000cpack", false},       /* too short a line */
+        {"0000000400000001a\n00000012pack", true},
+        {"00000099pack", true}, /* longer than the pack: none */
+    };
+    for (size_t i = 0; i < sizeof(ODD) / sizeof(ODD[0]); i++) {
+        char bytes[64] = "1 a\nx";
+        const size_t files = 6, length = strlen(ODD[i].index);
+        memcpy(bytes + files, ODD[i].index, length);
+        const struct pack odd = {bytes, files + length};
+        struct packed_file file;
+        assert_int_equal(pack_find(&odd, "a", &file), ODD[i].found);
+    }
 }
 
 static void bytes_that_are_no_pack_end_it(void **state)
