@@ -215,13 +215,14 @@ void carry_note_finding(struct run *run, const struct walk *walk, const struct n
         trail_touch(&judging->trail, walk->items[i].spot);
 }
 
-static void keep_outcome(struct carried *carried, const struct finding *finding)
+static void keep_outcome(struct carried *carried, enum outcome outcome, enum met met, unsigned why,
+                         bool measured)
 {
-    carried->asks = finding->outcome == OUTCOME_OPEN;
-    carried->outcome = finding->outcome;
-    carried->met = finding->met;
-    carried->why = finding->why;
-    carried->measured = finding->measured;
+    carried->asks = outcome == OUTCOME_OPEN;
+    carried->outcome = outcome;
+    carried->met = met;
+    carried->why = why;
+    carried->measured = measured;
     carried->json_length = 0; /* what was written before says something else */
 }
 
@@ -231,7 +232,7 @@ void carry_keep_finding(struct run *run, struct finding *finding)
     struct carried *carried = noted(judging);
     if (carried == NULL || finding->outcome == OUTCOME_BROKEN || !keep(judging, carried))
         return;
-    keep_outcome(carried, finding);
+    keep_outcome(carried, finding->outcome, finding->met, finding->why, finding->measured);
     finding->carried = carried;
     finding->carried_round = carried->round;
 }
@@ -280,7 +281,7 @@ bool carry_recalled(struct run *run, const struct walk *walk, const struct kept_
     if (carried == NULL)
         return false;
     keep_recalled(judging, walk, carried);
-    keep_outcome(carried, &kept->finding);
+    keep_outcome(carried, kept->outcome, kept->met, kept->why, kept->measured);
     if (carried_wants_json(judging, carried)) {
         judging->trail.unfit = false;
         return false;

@@ -87,7 +87,7 @@ static void take_recalled(struct run *run, const struct walk *walk, const struct
 {
     if (carry_recalled(run, walk, kept))
         return;
-    if (run_only_counts(run, kept->finding.outcome)) {
+    if (run_only_counts(run, kept->outcome)) {
         run_count(run, 1);
         return;
     }

@@ -7,9 +7,12 @@
 #include <string.h>
 
 struct branch {
-    size_t answer; /* yes or no, a count, the number of a word */
-    struct fork *next;
-    const void *outcome; /* of the way up to here; then there is no next */
+    unsigned answer; /* yes or no, a count, the number of a word */
+    bool ends;       /* with the outcome of the way up to here; else the next question follows */
+    union {
+        struct fork *next; /* NULL: nothing is known yet */
+        const void *outcome;
+    };
 };
 
 /* A question, and what follows each answer to it; side by side, for they are looked through
@@ -191,21 +194,21 @@ static unsigned word_find(struct memory *memory, struct spot *spot, bool keeping
 
 /* Answers -------------------------------------------------------------------------------- */
 
-static inline size_t answer_of(struct memory *memory, struct arena *arena,
-                               const struct trail *trail, size_t index, const struct step *step,
-                               struct spot *spot, bool keeping)
+static inline unsigned answer_of(struct memory *memory, struct arena *arena,
+                                 const struct trail *trail, size_t index, const struct step *step,
+                                 struct spot *spot, bool keeping)
 {
     switch (step->kind) {
     case STEP_ITEM:
-        return trail_is(trail, index, spot);
+        return (unsigned)trail_is(trail, index, spot);
     case STEP_CHILD:
         return spot->stands;
     case STEP_FOLLOW:
         return spot == NULL || spot->stands == 0
                    ? 0
-                   : spot->stands + STANDINGS * trail_is(trail, index, spot);
+                   : spot->stands + STANDINGS * (unsigned)trail_is(trail, index, spot);
     case STEP_COUNT:
-        return spot_count(arena, spot);
+        return (unsigned)spot_count(arena, spot);
     case STEP_VALUE:
         return spot->word > WORD_UNKNOWN || (spot->word == WORD_UNKNOWN && !keeping)
                    ? spot->word
@@ -214,7 +217,7 @@ static inline size_t answer_of(struct memory *memory, struct arena *arena,
     return 0;
 }
 
-static inline struct branch *branch_find(struct fork *fork, size_t answer)
+static inline struct branch *branch_find(struct fork *fork, unsigned answer)
 {
     if (fork->count > 0 && fork->first.answer == answer)
         return &fork->first;
@@ -228,7 +231,7 @@ static inline struct branch *branch_find(struct fork *fork, size_t answer)
  * out of memory. Of spots that a step led to, only items can be come to again as others. */
 static inline bool take_step(struct memory *memory, const struct step *step, struct spot *from,
                              struct trail *trail, size_t index, struct arena *arena,
-                             const struct fields *fields, size_t *answer)
+                             const struct fields *fields, unsigned *answer)
 {
     struct spot *to = from;
     switch (step->kind) {
@@ -259,8 +262,9 @@ const void *memory_find(struct memory *memory, struct memory_key key, struct are
 {
     const struct tree *tree = memory->closed ? NULL : tree_find(memory, key);
     const struct branch *branch = tree == NULL ? NULL : &tree->begin;
-    size_t count = 0, answer;
-    while (branch != NULL && branch->next != NULL) {
+    size_t count = 0;
+    unsigned answer;
+    while (branch != NULL && !branch->ends && branch->next != NULL) {
         struct fork *fork = branch->next;
         struct spot *from = trail->known[fork->step.from];
         trail->asked[count] = &fork->step;
@@ -272,7 +276,7 @@ const void *memory_find(struct memory *memory, struct memory_key key, struct are
         branch = branch_find(fork, answer);
     }
     trail->count = count;
-    return branch == NULL ? NULL : branch->outcome;
+    return branch == NULL || !branch->ends ? NULL : branch->outcome;
 }
 
 /* Where the next branch goes; NULL when there is no room. */
@@ -294,7 +298,7 @@ static struct branch *branch_room(struct memory *memory, struct fork *fork)
 }
 
 /* The branch of the answer, made where there is none. */
-static struct branch *branch_make(struct memory *memory, struct fork *fork, size_t answer)
+static struct branch *branch_make(struct memory *memory, struct fork *fork, unsigned answer)
 {
     struct branch *branch = branch_find(fork, answer);
     if (branch != NULL || fork->count == MEMORY_ANSWERS_MOST)
@@ -320,21 +324,23 @@ void memory_keep(struct memory *memory, struct memory_key key, struct arena *are
     struct branch *branch = tree == NULL ? NULL : &tree->begin;
     for (size_t i = 0; branch != NULL && i < trail->count; i++) {
         const struct step *step = &trail->steps[i];
-        if (branch->next == NULL && branch->outcome == NULL) {
+        if (!branch->ends && branch->next == NULL) {
             branch->next = memory_alloc(memory, sizeof(*branch->next));
             if (branch->next != NULL)
                 branch->next->step = *step;
         }
         /* The same answers, and it asked otherwise: it goes by something else. */
-        if (branch->next == NULL || !asks(branch->next, step))
+        if (branch->ends || branch->next == NULL || !asks(branch->next, step))
             return;
         const size_t index = trail->start + i;
         struct spot *to = trail->known[index];
-        const size_t answer = answer_of(memory, arena, trail, index, step, to, true);
+        const unsigned answer = answer_of(memory, arena, trail, index, step, to, true);
         /* No memory for the value: what comes of it cannot be kept. */
         const bool kept = step->kind != STEP_VALUE || answer != WORD_UNKNOWN;
         branch = kept ? branch_make(memory, branch->next, answer) : NULL;
     }
-    if (branch != NULL && branch->next == NULL && branch->outcome == NULL)
+    if (branch != NULL && (branch->ends || branch->next == NULL)) {
+        branch->ends = true;
         branch->outcome = outcome;
+    }
 }

@@ -27,15 +27,14 @@ struct node node_child(struct judging *judging, const struct node *parent,
     struct node node = node_of(judging, spot_child(judging->spots, parent->spot, child));
     node.field = child;
     trail_touch(&judging->trail, node.spot);
-    node.known = trail_step(
-        &judging->trail, (struct step){.kind = STEP_CHILD, .from = parent->known, .field = child},
-        node.spot);
+    node.known = trail_step(&judging->trail, trail_to(STEP_CHILD, parent->known, child, 0),
+                            node.spot);
     return node;
 }
 
 size_t node_count(struct judging *judging, const struct node *list)
 {
-    trail_step(&judging->trail, (struct step){.kind = STEP_COUNT, .from = list->known}, list->spot);
+    trail_step(&judging->trail, trail_to(STEP_COUNT, list->known, NULL, 0), list->spot);
     trail_touch(&judging->trail, list->spot);
     const size_t count = spot_count(judging->spots, list->spot);
     judging->arena->failed = judging->arena->failed || judging->spots->failed;
@@ -48,8 +47,7 @@ struct node node_item(struct judging *judging, const struct node *list, size_t n
     node.field = list->field;
     trail_touch(&judging->trail, list->spot);
     trail_touch(&judging->trail, node.spot);
-    node.known = trail_step(&judging->trail,
-                            (struct step){.kind = STEP_ITEM, .from = list->known, .number = number},
+    node.known = trail_step(&judging->trail, trail_to(STEP_ITEM, list->known, NULL, number),
                             node.spot);
     return node;
 }
@@ -82,7 +80,7 @@ bool node_referred(struct judging *judging, const struct node *reference, struct
     trail_touch_referred(&judging->trail, reference->spot, item);
     /* One that names nothing leads nowhere, and that is noted too. */
     const unsigned known = trail_step(&judging->trail,
-                                      (struct step){.kind = STEP_FOLLOW, .from = reference->known},
+                                      trail_to(STEP_FOLLOW, reference->known, NULL, 0),
                                       item == NULL ? &judging->trail.nowhere : item);
     if (item == NULL)
         return false;
@@ -93,6 +91,6 @@ bool node_referred(struct judging *judging, const struct node *reference, struct
 
 void node_reads_value(struct judging *judging, const struct node *node)
 {
-    trail_step(&judging->trail, (struct step){.kind = STEP_VALUE, .from = node->known}, node->spot);
+    trail_step(&judging->trail, trail_to(STEP_VALUE, node->known, NULL, 0), node->spot);
     ask_figure_derived(judging, node);
 }

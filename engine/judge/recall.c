@@ -78,12 +78,20 @@ static void start_noting(struct judging *judging)
 
 /* Copies ------------------------------------------------------------------------------------ */
 
-static void copy_finding(struct memory *memory, struct finding *to)
+/* What a rule itself says lives as long as the memory. */
+static const char *copy_text(struct memory *memory, const struct rule *rule, const char *text)
+{
+    return text == rule->mend || text == rule->caution || text == rule->cause
+               ? text
+               : memory_copy(memory, text);
+}
+
+static void copy_finding(struct memory *memory, const struct rule *rule, struct finding *to)
 {
     const char **texts[] = {&to->says,  &to->note, &to->remark, &to->disagree, &to->unsure,
                             &to->cause, &to->duty, &to->mend,   &to->caution};
     for (size_t i = 0; i < sizeof(texts) / sizeof(texts[0]); i++)
-        *texts[i] = memory_copy(memory, *texts[i]);
+        *texts[i] = copy_text(memory, rule, *texts[i]);
     struct value *values[] = {&to->required, &to->also, &to->rival, &to->found};
     for (size_t i = 0; i < sizeof(values) / sizeof(values[0]); i++)
         memory_copy_value(memory, values[i]);
@@ -101,7 +109,7 @@ static void copy_finding(struct memory *memory, struct finding *to)
 /* Findings ---------------------------------------------------------------------------------- */
 
 /* The facts read, as they stand in this job. */
-static void recall_reads(struct judging *judging, const struct kept_finding *kept)
+static void recall_reads(struct judging *judging, const struct kept_telling *kept)
 {
     struct record *record = &judging->record;
     record->reads = arena_room(judging->arena, kept->read_count + 1, sizeof(struct spot *));
@@ -111,7 +119,7 @@ static void recall_reads(struct judging *judging, const struct kept_finding *kep
 }
 
 /* The fact that an open one waits for, in this job. */
-static const struct lacking *lacking_of(struct judging *judging, const struct kept_finding *kept)
+static const struct lacking *lacking_of(struct judging *judging, const struct kept_telling *kept)
 {
     judging->record.missing = kept->lacking;
     judging->record.ask_place = kept->ask_place;
@@ -120,11 +128,10 @@ static const struct lacking *lacking_of(struct judging *judging, const struct ke
     return verdict_lacking(judging);
 }
 
-static void recall_told(struct judging *judging, const struct kept_finding *kept,
-                        struct finding *finding)
+static void recall_told(struct judging *judging, struct kept_telling *kept, struct finding *finding)
 {
     *finding = kept->finding;
-    finding->kept = kept->json;
+    finding->kept = &kept->json;
     judging->record = (struct record){0};
     recall_reads(judging, kept);
     verdict_take_reads(finding, judging);
@@ -149,17 +156,23 @@ static void recall_touch(struct judging *judging)
 
 void recall_tell(struct judging *judging, const struct kept_finding *kept, struct finding *finding)
 {
-    const struct finding *of = &kept->finding;
     if (judging->wanted == WANTED_OUTCOMES)
-        *finding = (struct finding){.rule = of->rule,
-                                    .title = of->title,
-                                    .stage = of->stage,
-                                    .outcome = of->outcome,
-                                    .met = of->met,
-                                    .why = of->why,
-                                    .measured = of->measured};
+        *finding = (struct finding){.rule = kept->rule->id,
+                                    .title = kept->rule->title,
+                                    .stage = kept->rule->stage,
+                                    .outcome = kept->outcome,
+                                    .met = kept->met,
+                                    .why = kept->why,
+                                    .measured = kept->measured};
     else
-        recall_told(judging, kept, finding);
+        recall_told(judging, kept->telling, finding);
+}
+
+/* More than the outcome of it: of what does not apply, that there is one may be enough. */
+static bool is_told(const struct judging *judging, enum outcome outcome)
+{
+    return judging->wanted != WANTED_OUTCOMES
+           && (judging->wanted != WANTED_APPLYING || outcome != OUTCOME_NOT_APPLICABLE);
 }
 
 const struct kept_finding *recall_finding(struct judging *judging, const struct rule *rule,
@@ -172,7 +185,8 @@ const struct kept_finding *recall_finding(struct judging *judging, const struct 
     const struct kept_finding *kept = memory_find(
         memory, (struct memory_key){.of = rule, .stage = recall_stage(judging)}, judging->spots,
         &judging->trail, &judging->book->fields);
-    if (kept != NULL && recall_charge(judging, &kept->charge))
+    if (kept != NULL && (kept->telling != NULL || !is_told(judging, kept->outcome))
+        && recall_charge(judging, &kept->charge))
         return kept;
     start_noting(judging);
     return NULL;
@@ -191,6 +205,33 @@ static const unsigned *known_reads(struct memory *memory, const struct judging *
     return reads;
 }
 
+/* NULL where it cannot be told again of another job. */
+static struct kept_telling *keep_telling(struct judging *judging, const struct rule *rule,
+                                         const struct finding *finding)
+{
+    struct memory *memory = memory_of(judging);
+    const struct record *record = &judging->record;
+    struct kept_telling *kept = memory_alloc(memory, sizeof(*kept));
+    const unsigned *reads = known_reads(memory, judging);
+    if (kept == NULL || reads == NULL)
+        return NULL;
+    *kept = (struct kept_telling){.finding = *finding,
+                                  .reads = reads,
+                                  .read_count = record->read_count,
+                                  .open = finding->outcome == OUTCOME_OPEN
+                                          && finding->lacks != NULL,
+                                  .lacking = record->missing,
+                                  .ask_place = record->ask_place};
+    if (kept->open) {
+        kept->missing = trail_known(&judging->trail, record->missing_pointer);
+        if (kept->missing < 0)
+            return NULL;
+    }
+    copy_finding(memory, rule, &kept->finding);
+    memory_lend(memory, &kept->json, kept->open);
+    return kept;
+}
+
 void recall_keep_finding(struct judging *judging, const struct rule *rule,
                          const struct finding *finding)
 {
@@ -203,27 +244,18 @@ void recall_keep_finding(struct judging *judging, const struct rule *rule,
     if (trail->unfit || judging->arena->failed || finding->outcome == OUTCOME_BROKEN
         || memory_full(memory))
         return;
+    const bool told = is_told(judging, finding->outcome);
     struct kept_finding *kept = memory_alloc(memory, sizeof(*kept));
-    const unsigned *reads = known_reads(memory, judging);
-    if (kept == NULL || reads == NULL)
+    struct kept_telling *telling = told ? keep_telling(judging, rule, finding) : NULL;
+    if (kept == NULL || (told && telling == NULL))
         return;
     *kept = (struct kept_finding){.charge = judging->cost,
-                                  .finding = *finding,
-                                  .reads = reads,
-                                  .read_count = judging->record.read_count,
-                                  .open = finding->outcome == OUTCOME_OPEN
-                                          && finding->lacks != NULL,
-                                  .lacking = judging->record.missing,
-                                  .ask_place = judging->record.ask_place,
-                                  .json = memory_alloc(memory, sizeof(*kept->json))};
-    if (kept->open) {
-        kept->missing = trail_known(trail, judging->record.missing_pointer);
-        if (kept->missing < 0)
-            return;
-    }
-    copy_finding(memory, &kept->finding);
-    if (kept->json != NULL)
-        memory_lend(memory, kept->json, kept->open);
+                                  .rule = rule,
+                                  .outcome = finding->outcome,
+                                  .met = finding->met,
+                                  .why = finding->why,
+                                  .measured = finding->measured,
+                                  .telling = telling};
     if (!memory_full(memory))
         memory_keep(memory, (struct memory_key){.of = rule, .stage = recall_stage(judging)},
                     judging->spots, trail, kept);

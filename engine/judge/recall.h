@@ -9,8 +9,8 @@
 
 #include "judge/walk.h"
 
-struct kept_finding {
-    struct charge charge;
+/* How a remembered finding is told. */
+struct kept_telling {
     struct finding finding; /* without its reads */
     const unsigned *reads;  /* which of the known spots */
     size_t read_count;
@@ -18,7 +18,18 @@ struct kept_finding {
     int missing; /* which of the known spots is lacking */
     const struct field *lacking;
     bool ask_place;
-    struct kept_json *json;
+    struct kept_json json;
+};
+
+/* A remembered finding. Most are only counted. */
+struct kept_finding {
+    struct charge charge;
+    const struct rule *rule;
+    enum outcome outcome;
+    enum met met;
+    unsigned why;
+    bool measured;
+    struct kept_telling *telling; /* NULL: nothing more was wanted of it */
 };
 
 /* Begins a trail of what is judged: known to it are the job and these items. */

@@ -69,7 +69,7 @@ static void take_steps(struct judging *judging, const struct call *call, const s
         struct spot *to = of->known[of->start + i];
         to = to == NULL ? &trail->nowhere : to;
         touch(trail, &step, of->known[step.from], to);
-        step.from = as[step.from];
+        step.from = (unsigned char)as[step.from];
         as[of->start + i] = trail_step(trail, step, to);
     }
 }

@@ -9,6 +9,8 @@
 
 #include "judge/spot.h"
 
+#include <limits.h>
+
 enum step_kind {
     STEP_CHILD,  /* to a field: is it there? */
     STEP_ITEM,   /* to an item of a list, by its number: is it one that is known? */
@@ -17,14 +19,24 @@ enum step_kind {
     STEP_COUNT,  /* how many items has it? */
 };
 
+enum { TRAIL_MOST = 200, TOUCHED_MOST = 512 };
+
+/* Small, for many are remembered. */
 struct step {
-    enum step_kind kind;
-    unsigned from; /* which of the known spots */
-    size_t number; /* of the item */
     const struct field *field;
+    unsigned number;    /* of the item */
+    unsigned char from; /* which of the known spots */
+    unsigned char kind; /* enum step_kind */
 };
 
-enum { TRAIL_MOST = 200, TOUCHED_MOST = 512 };
+_Static_assert(TRAIL_MOST <= UCHAR_MAX, "each of the known spots has a number that fits");
+
+/* field: of a child; number: of an item, which fits, as texts of jobs are short enough. */
+static inline struct step trail_to(enum step_kind kind, unsigned from, const struct field *field,
+                                   size_t number)
+{
+    return (struct step){field, (unsigned)number, (unsigned char)from, (unsigned char)kind};
+}
 
 struct trail {
     bool on;       /* steps are being noted */

@@ -78,7 +78,7 @@ static void tell_value(struct judging *judging, struct spot *spot, unsigned know
 {
     struct trail *trail = &judging->trail;
     if (trail->on && trail->known[known] == spot)
-        trail_note(trail, (struct step){.kind = STEP_VALUE, .from = known}, spot);
+        trail_note(trail, trail_to(STEP_VALUE, known, NULL, 0), spot);
     else
         trail->unfit |= trail->on;
 }
