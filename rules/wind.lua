@@ -114,11 +114,15 @@ local bands_over = reads({
   slope_band,
   facts = { "decks[].name", "roof.slopes[].deck", "roof.slopes[].pitch" },
 }, function(job, figure, deck)
-  local found = {}
+  local found, before = {}, nil
   for _, slope in ipairs(job.roof.slopes) do
     if slope.deck.name == deck.name then
-      local band = slope_band(figure, slope.pitch)
-      if not has(found, band) then table.insert(found, band) end
+      local pitch = slope.pitch
+      if pitch ~= before then -- mostly all planes have one pitch
+        local band = slope_band(figure, pitch)
+        if not has(found, band) then table.insert(found, band) end
+        before = pitch
+      end
     end
   end
   if #found == 0 then cannot_tell("no plane of the roof is said to lie on this deck") end
@@ -172,14 +176,19 @@ local pressure_psf = reads({
   }
 end)
 
--- Worst suction on a place over the bands, psf.
+-- Worst suction on a place over the bands, psf. found: the zones of each band that
+-- was looked at for another place before.
 local suction = reads({
   zones_of, pressure_psf,
   figures = { "wind.gcp_7_10.*", "wind.gcp_7_16.*", "wind.gcp_7_22.*" },
-}, function(job, figure, bands, place, q)
+}, function(job, figure, bands, place, q, found)
   local worst = 0
   for _, band in ipairs(bands) do
-    local zones, prefix = zones_of(job, figure, band)
+    if not found[band] then
+      local zones, prefix = zones_of(job, figure, band)
+      found[band] = { zones = zones, prefix = prefix }
+    end
+    local zones, prefix = found[band].zones, found[band].prefix
     local gcp = 0
     for _, zone in ipairs(zones[place]) do gcp = math.min(gcp, figure(prefix .. zone)) end
     worst = math.min(worst, pressure_psf(figure, q, gcp))
@@ -254,7 +263,8 @@ local nail_capacity = reads({
   local kind, panel = nails.kind, deck.thickness_in
   if kind == "staple" then cannot_tell("how staples hold is not worked out here") end
   local head = figure("wind.nail_head." .. kind)
-  if nails.length_in <= panel or nails.shank_in >= head then
+  local length = nails.length_in
+  if length <= panel or nails.shank_in >= head then
     cannot_tell("a nail of these sizes does not hold a panel: measure it again")
   end
   local ringed = has(figure "wind.nails_ringed", kind)
@@ -263,10 +273,10 @@ local nail_capacity = reads({
     wet = figure("wind.nail_wet_factor." .. (ringed and "ringed" or "smooth"))
   end
   return trade.nail_capacity_lb {
-    length_in = nails.length_in,
+    length_in = length,
     shank_in = nails.shank_in,
     head_in = head,
-    ring_in = ringed and math.min(figure "wind.nail_ring_length", nails.length_in) or 0,
+    ring_in = ringed and math.min(figure "wind.nail_ring_length", length) or 0,
     framing_gravity = figure("wind.gravity." .. deck.framing_wood),
     panel_gravity = figure("wind.gravity." .. deck.panel_wood),
     panel_in = panel,
@@ -287,9 +297,10 @@ local spacings_needed = reads({
     return trade.nail_spacing_in {
       capacity_lb = capacity, support_spacing_in = deck.support_spacing_in, psf = psf }
   end
-  local edges = math.max(suction(job, figure, bands, "strip", q),
-    suction(job, figure, bands, "corner", q))
-  return { field = spacing(suction(job, figure, bands, "field", q)), edge = spacing(edges) }
+  local zones = {}
+  local edges = math.max(suction(job, figure, bands, "strip", q, zones),
+    suction(job, figure, bands, "corner", q, zones))
+  return { field = spacing(suction(job, figure, bands, "field", q, zones)), edge = spacing(edges) }
 end)
 
 -- What the nailing table asks for, read as deck.lua does; nil where it ends.
@@ -308,8 +319,8 @@ local table_spacings = reads({
     local most = figure "deck.renail_spacing_most"
     return { field = most, edge = most }
   end
-  local inches = as_printed(deck.thickness_in, "in")
-  if whole_mph(job) >= figure "deck.nail_wind_under" then return nil end
+  local inches, mph = as_printed(deck.thickness_in, "in"), whole_mph(job)
+  if mph >= figure "deck.nail_wind_under" then return nil end
   if figure "deck.nail_wind_by_map" and job.site.wind_design_required then return nil end
   if inches < as_printed(figure "deck.nail_panel_least", "in") then return nil end
   local row
@@ -321,7 +332,7 @@ local table_spacings = reads({
   if not row then return nil end
   local named = figure("deck.nail_close_mph." .. job.site.exposure)
   local close = job.site.wind_vult_mph > named
-    or (whole_mph(job) >= named and figure "deck.nail_close_at_named_speed")
+    or (mph >= named and figure "deck.nail_close_at_named_speed")
   local field = figure("deck.nail_field_most." .. row)
   local band = figure(close and "deck.nail_band_close_most" or "deck.nail_band_most." .. row)
   return { field = field, edge = math.min(band, field) }
@@ -377,7 +388,7 @@ local compared = reads({
   it.field = field_spacing(deck.nails)
   local most = it.needed.edge
   if it.tabled then most = math.min(most, it.tabled.edge) end
-  it.edge = edge_spacing(deck.nails, field_spacing(deck.nails), most)
+  it.edge = edge_spacing(deck.nails, it.field, most)
   -- A band is only needed where the field's own spacing would not hold the edges.
   if as_printed(it.field, "in") > as_printed(it.needed.edge, "in") then
     it.zone_in = zone_width_in(job, figure, bands)
