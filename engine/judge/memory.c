@@ -322,12 +322,17 @@ void memory_keep(struct memory *memory, struct memory_key key, struct arena *are
 {
     struct tree *tree = tree_make(memory, key);
     struct branch *branch = tree == NULL ? NULL : &tree->begin;
+    struct fork *fresh = NULL;
     for (size_t i = 0; branch != NULL && i < trail->count; i++) {
         const struct step *step = &trail->steps[i];
         if (!branch->ends && branch->next == NULL) {
-            branch->next = memory_alloc(memory, sizeof(*branch->next));
-            if (branch->next != NULL)
-                branch->next->step = *step;
+            /* From here on each is a new one. */
+            if (fresh == NULL)
+                fresh = memory_alloc(memory, (trail->count - i) * sizeof(*fresh));
+            if (fresh == NULL)
+                return;
+            fresh->step = *step;
+            branch->next = fresh++;
         }
         /* The same answers, and it asked otherwise: it goes by something else. */
         if (branch->ends || branch->next == NULL || !asks(branch->next, step))

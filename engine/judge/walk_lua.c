@@ -157,7 +157,8 @@ enum sandbox_stop call_enter(struct judging *judging, lua_CFunction function, st
         enter_first(judging);
     else if (heap_used(&sandbox->heap) > HEAP_HIGH)
         put_back(judging);
-    judging->given = (struct given){.fact_count = 0}; /* its tables may go */
+    judging->given.fact_count = judging->given.set_count = 0; /* its tables may go */
+    judging->given.doubtful = false;
     judging->reads = call->rule != NULL ? call->rule->reads : call->reads;
     enum sandbox_stop stop = sandbox_call(sandbox, function, call);
     if (judging->apart && (stop == SANDBOX_DONE || stop == SANDBOX_SIGNAL))
