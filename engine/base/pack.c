@@ -60,16 +60,19 @@ struct indexed {
     size_t begins, ends; /* where the line does in the index, its end included */
 };
 
+/* Before the path stand two numbers. */
+static const size_t TO_PATH = 2 * (size_t)INDEX_DIGITS;
+
 /* The line around that place of the index. False where it is none. */
 static bool line_around(const struct pack *index, size_t at, struct indexed *line)
 {
     while (at > 0 && index->bytes[at - 1] != '\n')
         at--;
     const char *begin = index->bytes + at, *end = memchr(begin, '\n', index->length - at);
-    if (end == NULL || end - begin < 2 * INDEX_DIGITS)
+    if (end == NULL || (size_t)(end - begin) < TO_PATH)
         return false;
-    *line = (struct indexed){begin + 2 * INDEX_DIGITS,
-                             (size_t)(end - begin) - 2 * INDEX_DIGITS,
+    *line = (struct indexed){begin + TO_PATH,
+                             (size_t)(end - begin) - TO_PATH,
                              read_digits(begin),
                              read_digits(begin + INDEX_DIGITS),
                              at,
