@@ -1,8 +1,7 @@
 /* A function of a row that is answered as before is not run again, and what it came to and
  * recorded is told as if it had been. */
 #include "judge/judge.h"
-#include "law/law.h"
-#include "support/small_law.h"
+#include "support/small_batch.h"
 
 #include <setjmp.h>
 #include <stdarg.h>
@@ -14,8 +13,6 @@
 
 #include <cjson/cJSON.h>
 #include <cmocka.h>
-
-enum { DAY = 20260504 };
 
 /* It reads facts and a figure, follows a reference, says something, is open, and lacks. */
 static const char RULES[] =
@@ -42,35 +39,6 @@ static const char FUNCTIONS[] =
     "  judge = function(job, figure)\n"
     "    return at_most(job.existing.layers, figure 'test.most', 'layers') end }\n";
 
-static struct temporary_home home;
-
-static int make_home(void **state)
-{
-    (void)state;
-    home_make(&home);
-    small_law_write(&home);
-    home_write(&home, "rules/test.lua", RULES);
-    return 0;
-}
-
-static int remove_home(void **state)
-{
-    (void)state;
-    home_remove(&home);
-    return 0;
-}
-
-static struct rulebook *book_of(struct laws *laws)
-{
-    struct problems problems = {0};
-    laws->home = home.path;
-    const struct law *law = laws_find(laws, "model/test", DAY, "", &problems);
-    assert_int_equal(problems.count, 0);
-    assert_non_null(law);
-    problems_free(&problems);
-    return law->book;
-}
-
 /* All of the findings that a reader may see, in one text; to be freed. */
 static char *told(struct rulebook *book, const cJSON *job)
 {
@@ -95,16 +63,6 @@ static char *told(struct rulebook *book, const cJSON *job)
     return text.bytes;
 }
 
-static void assert_told_as_alone(struct rulebook *book, const cJSON *job)
-{
-    struct laws laws = {0};
-    char *here = told(book, job), *alone = told(book_of(&laws), job);
-    assert_string_equal(here, alone);
-    free(here);
-    free(alone);
-    laws_free(&laws);
-}
-
 static cJSON *at(cJSON *job, const char *group, const char *key)
 {
     return cJSON_GetObjectItemCaseSensitive(cJSON_GetObjectItemCaseSensitive(job, group), key);
@@ -114,32 +72,31 @@ static cJSON *at(cJSON *job, const char *group, const char *key)
 static void what_is_answered_as_before_is_not_run_again(void **state)
 {
     (void)state;
-    struct laws laws = {0};
-    struct rulebook *book = book_of(&laws);
-    cJSON *job = cJSON_Parse(SMALL_JOB);
+    struct small_batch batch;
+    small_batch_begin(&batch, RULES);
+    cJSON *const job = batch.job;
     size_t used = 0;
     for (int layers = 0; layers < 6; layers++) {
         cJSON_SetNumberValue(at(job, "existing", "layers"), layers);
-        assert_told_as_alone(book, job);
+        small_batch_assert_as_alone(&batch, told);
         /* Lua takes room for whatever it is handed. */
-        const size_t now = heap_used(&book->sandbox->heap);
+        const size_t now = heap_used(&batch.book->sandbox->heap);
         if (layers > 1)
             assert_int_equal(now, used);
         else
             assert_true(now > used);
         used = now;
     }
-    cJSON_Delete(job);
-    laws_free(&laws);
+    small_batch_end(&batch);
 }
 
 static void what_is_answered_otherwise_is_run(void **state)
 {
     (void)state;
     static const char *const WAYS[] = {"5:12", "7:12", "5:12", "22.6 deg", "7:12"};
-    struct laws laws = {0};
-    struct rulebook *book = book_of(&laws);
-    cJSON *job = cJSON_Parse(SMALL_JOB);
+    struct small_batch batch;
+    small_batch_begin(&batch, RULES);
+    cJSON *const job = batch.job;
     cJSON *existing = cJSON_GetObjectItemCaseSensitive(job, "existing");
     cJSON *slope = cJSON_GetArrayItem(at(job, "roof", "slopes"), 0);
     cJSON *deck = cJSON_GetArrayItem(cJSON_GetObjectItemCaseSensitive(job, "decks"), 0);
@@ -160,25 +117,23 @@ static void what_is_answered_otherwise_is_run(void **state)
                                                    cJSON_CreateString("rotted"));
         if (turn == 36)
             cJSON_DeleteItemFromObjectCaseSensitive(existing, "condition");
-        assert_told_as_alone(book, job);
+        small_batch_assert_as_alone(&batch, told);
     }
-    cJSON_Delete(job);
-    laws_free(&laws);
+    small_batch_end(&batch);
 }
 
 /* Of a rule made of functions, whether it applies; what it judges goes by the layers. */
 static void whether_a_rule_applies_is_asked_once(void **state)
 {
     (void)state;
-    home_write(&home, "rules/test.lua", FUNCTIONS);
-    struct laws laws = {0};
-    struct rulebook *book = book_of(&laws);
-    cJSON *job = cJSON_Parse(SMALL_JOB);
-    size_t taken[6], used = heap_used(&book->sandbox->heap);
+    struct small_batch batch;
+    small_batch_begin(&batch, FUNCTIONS);
+    cJSON *const job = batch.job;
+    size_t taken[6], used = heap_used(&batch.book->sandbox->heap);
     for (int layers = 0; layers < 6; layers++) {
         cJSON_SetNumberValue(at(job, "existing", "layers"), layers);
-        assert_told_as_alone(book, job);
-        taken[layers] = heap_used(&book->sandbox->heap) - used;
+        small_batch_assert_as_alone(&batch, told);
+        taken[layers] = heap_used(&batch.book->sandbox->heap) - used;
         used += taken[layers];
     }
     assert_true(taken[2] < taken[1]);
@@ -186,16 +141,14 @@ static void whether_a_rule_applies_is_asked_once(void **state)
     /* Once it is not so, it is told of; and that it is so again. */
     cJSON_ReplaceItemInObjectCaseSensitive(cJSON_GetObjectItemCaseSensitive(job, "existing"),
                                            "condition", cJSON_CreateString("rotted"));
-    assert_told_as_alone(book, job);
+    small_batch_assert_as_alone(&batch, told);
     cJSON_ReplaceItemInObjectCaseSensitive(cJSON_GetObjectItemCaseSensitive(job, "existing"),
                                            "condition", cJSON_CreateString("sound"));
-    assert_told_as_alone(book, job);
+    small_batch_assert_as_alone(&batch, told);
     cJSON_DeleteItemFromObjectCaseSensitive(cJSON_GetObjectItemCaseSensitive(job, "existing"),
                                             "condition");
-    assert_told_as_alone(book, job);
-    cJSON_Delete(job);
-    laws_free(&laws);
-    home_write(&home, "rules/test.lua", RULES);
+    small_batch_assert_as_alone(&batch, told);
+    small_batch_end(&batch);
 }
 
 int main(void)
@@ -205,5 +158,5 @@ int main(void)
         cmocka_unit_test(what_is_answered_otherwise_is_run),
         cmocka_unit_test(whether_a_rule_applies_is_asked_once),
     };
-    return cmocka_run_group_tests(tests, make_home, remove_home);
+    return cmocka_run_group_tests(tests, small_home_make, small_home_remove);
 }

@@ -2,8 +2,7 @@
  * it is as if it had been: to the step. */
 #include "judge/judge.h"
 #include "judge/survey.h"
-#include "law/law.h"
-#include "support/small_law.h"
+#include "support/small_batch.h"
 
 #include <setjmp.h>
 #include <stdarg.h>
@@ -16,7 +15,7 @@
 #include <cjson/cJSON.h>
 #include <cmocka.h>
 
-enum { DAY = 20260504, PITCHES = 0, VENTS = 1 };
+enum { PITCHES = 0, VENTS = 1 };
 
 /* By their order among the ids. */
 static const char RULES[] =
@@ -42,34 +41,6 @@ static const char ERRING[] =
     "\n"
     "}\n";
 
-static struct temporary_home home;
-
-static int make_home(void **state)
-{
-    (void)state;
-    home_make(&home);
-    small_law_write(&home);
-    return 0;
-}
-
-static int remove_home(void **state)
-{
-    (void)state;
-    home_remove(&home);
-    return 0;
-}
-
-static struct rulebook *book_of(struct laws *laws)
-{
-    struct problems problems = {0};
-    laws->home = home.path;
-    const struct law *law = laws_find(laws, "model/test", DAY, "", &problems);
-    assert_int_equal(problems.count, 0);
-    assert_non_null(law);
-    problems_free(&problems);
-    return law->book;
-}
-
 /* Each outcome, how many do not apply, and how many steps it took; to be freed. */
 static char *told(struct rulebook *book, const cJSON *job)
 {
@@ -88,21 +59,11 @@ static char *told(struct rulebook *book, const cJSON *job)
     return text.bytes;
 }
 
-static void assert_told_as_alone(struct rulebook *book, const cJSON *job)
-{
-    struct laws laws = {0};
-    char *here = told(book, job), *alone = told(book_of(&laws), job);
-    assert_string_equal(here, alone);
-    free(here);
-    free(alone);
-    laws_free(&laws);
-}
-
 /* Remembered, kept, seen to stand, and taken. */
-static void settle(struct rulebook *book, const cJSON *job)
+static void settle(struct small_batch *batch)
 {
     for (int i = 0; i < 6; i++)
-        assert_told_as_alone(book, job);
+        small_batch_assert_as_alone(batch, told);
 }
 
 static bool is_settled(const struct rulebook *book, size_t rule)
@@ -126,63 +87,56 @@ static cJSON *vents_of(cJSON *job, int attic)
 static void a_place_that_changes_unsettles_what_rests_on_it(void **state)
 {
     (void)state;
-    home_write(&home, "rules/test.lua", RULES);
-    struct laws laws = {0};
-    struct rulebook *book = book_of(&laws);
-    cJSON *job = cJSON_Parse(SMALL_JOB);
-    settle(book, job);
-    assert_true(is_settled(book, PITCHES) && is_settled(book, VENTS));
+    struct small_batch batch;
+    small_batch_begin(&batch, RULES);
+    cJSON *const job = batch.job;
+    settle(&batch);
+    assert_true(is_settled(batch.book, PITCHES) && is_settled(batch.book, VENTS));
     /* It was of use: so it is settled again at once. */
     cJSON_ReplaceItemInObjectCaseSensitive(slope_of(job, 1), "pitch", cJSON_CreateString("6:12"));
-    assert_told_as_alone(book, job);
-    assert_true(is_settled(book, PITCHES) && is_settled(book, VENTS));
+    small_batch_assert_as_alone(&batch, told);
+    assert_true(is_settled(batch.book, PITCHES) && is_settled(batch.book, VENTS));
     /* It was not of use, being changed at once: so it has to stand for a job first. */
     cJSON_ReplaceItemInObjectCaseSensitive(slope_of(job, 1), "pitch", cJSON_CreateString("2:12"));
-    assert_told_as_alone(book, job);
-    assert_true(!is_settled(book, PITCHES) && is_settled(book, VENTS));
-    settle(book, job);
-    assert_true(is_settled(book, PITCHES));
-    cJSON_Delete(job);
-    laws_free(&laws);
+    small_batch_assert_as_alone(&batch, told);
+    assert_true(!is_settled(batch.book, PITCHES) && is_settled(batch.book, VENTS));
+    settle(&batch);
+    assert_true(is_settled(batch.book, PITCHES));
+    small_batch_end(&batch);
 }
 
 /* A list that was empty, one that is there no more, and is again. */
 static void a_list_that_changes_unsettles_what_goes_through_it(void **state)
 {
     (void)state;
-    home_write(&home, "rules/test.lua", RULES);
-    struct laws laws = {0};
-    struct rulebook *book = book_of(&laws);
-    cJSON *job = cJSON_Parse(SMALL_JOB);
-    settle(book, job);
+    struct small_batch batch;
+    small_batch_begin(&batch, RULES);
+    cJSON *const job = batch.job;
+    settle(&batch);
     cJSON *vent = cJSON_Duplicate(cJSON_GetArrayItem(vents_of(job, 0), 1), true);
     cJSON_AddItemToArray(vents_of(job, 1), vent);
-    settle(book, job);
+    settle(&batch);
     cJSON *attics = cJSON_DetachItemFromObjectCaseSensitive(job, "attics");
-    settle(book, job);
-    assert_true(is_settled(book, VENTS));
+    settle(&batch);
+    assert_true(is_settled(batch.book, VENTS));
     cJSON_AddItemToObject(job, "attics", attics);
-    settle(book, job);
+    settle(&batch);
     for (int i = 0; i < 2; i++)
         while (cJSON_GetArraySize(vents_of(job, i)) > 0)
             cJSON_DeleteItemFromArray(vents_of(job, i), 0);
-    settle(book, job);
-    assert_true(is_settled(book, VENTS));
-    cJSON_Delete(job);
-    laws_free(&laws);
+    settle(&batch);
+    assert_true(is_settled(batch.book, VENTS));
+    small_batch_end(&batch);
 }
 
 static void what_is_broken_is_told_each_time(void **state)
 {
     (void)state;
-    home_write(&home, "rules/test.lua", ERRING);
-    struct laws laws = {0};
-    struct rulebook *book = book_of(&laws);
-    cJSON *job = cJSON_Parse(SMALL_JOB);
-    settle(book, job);
-    assert_false(is_settled(book, PITCHES));
-    cJSON_Delete(job);
-    laws_free(&laws);
+    struct small_batch batch;
+    small_batch_begin(&batch, ERRING);
+    settle(&batch);
+    assert_false(is_settled(batch.book, PITCHES));
+    small_batch_end(&batch);
 }
 
 int main(void)
@@ -192,5 +146,5 @@ int main(void)
         cmocka_unit_test(a_list_that_changes_unsettles_what_goes_through_it),
         cmocka_unit_test(what_is_broken_is_told_each_time),
     };
-    return cmocka_run_group_tests(tests, make_home, remove_home);
+    return cmocka_run_group_tests(tests, small_home_make, small_home_remove);
 }
