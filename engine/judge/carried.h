@@ -33,15 +33,9 @@ struct carried_list {
     size_t count;
 };
 
-/* Of some only the outcome is wanted. */
-static inline bool carried_wants_json(const struct judging *judging, const struct carried *carried)
-{
-    return judging->wanted != WANTED_OUTCOMES && carried->outcome != OUTCOME_NOT_APPLICABLE;
-}
-
 static inline bool carried_is_written(const struct judging *judging, const struct carried *carried)
 {
-    return !carried_wants_json(judging, carried) || carried->json_length > 0;
+    return carried->json_length > 0 || !judging_tells(judging, carried->outcome);
 }
 
 /* Adds it to the findings of the run's rule, or counts it. */

@@ -168,7 +168,7 @@ void carry_take(struct run *run, const struct carried *carried)
     finding->met = carried->met;
     finding->why = carried->why;
     finding->measured = carried->measured;
-    if (!carried_wants_json(judging, carried))
+    if (!judging_tells(judging, carried->outcome))
         return;
     /* The result may be asked for after other jobs. */
     finding->json = arena_copy_n(judging->arena, carried->json, carried->json_length);
@@ -282,7 +282,7 @@ bool carry_recalled(struct run *run, const struct walk *walk, const struct kept_
         return false;
     keep_recalled(judging, walk, carried);
     keep_outcome(carried, kept->outcome, kept->met, kept->why, kept->measured);
-    if (carried_wants_json(judging, carried)) {
+    if (judging_tells(judging, carried->outcome)) {
         judging->trail.unfit = false;
         return false;
     }

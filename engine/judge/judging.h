@@ -112,6 +112,14 @@ struct judging {
     const char **denied;                  /* of the place's facts, in words; or NULL */
 };
 
+/* More is wanted of a finding than its outcome: of what does not apply, that there is one may be
+ * enough. */
+static inline bool judging_tells(const struct judging *judging, enum outcome outcome)
+{
+    return judging->wanted < WANTED_APPLYING
+           || (judging->wanted == WANTED_APPLYING && outcome != OUTCOME_NOT_APPLICABLE);
+}
+
 /* Raises. */
 struct judging *judging_lacks_job(lua_State *lua);
 void judging_lacks_memory(lua_State *lua);

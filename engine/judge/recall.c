@@ -168,13 +168,6 @@ void recall_tell(struct judging *judging, const struct kept_finding *kept, struc
         recall_told(judging, kept->telling, finding);
 }
 
-/* More than the outcome of it: of what does not apply, that there is one may be enough. */
-static bool is_told(const struct judging *judging, enum outcome outcome)
-{
-    return judging->wanted != WANTED_OUTCOMES
-           && (judging->wanted != WANTED_APPLYING || outcome != OUTCOME_NOT_APPLICABLE);
-}
-
 const struct kept_finding *recall_finding(struct judging *judging, const struct rule *rule,
                                           const struct walk *walk)
 {
@@ -185,7 +178,7 @@ const struct kept_finding *recall_finding(struct judging *judging, const struct 
     const struct kept_finding *kept = memory_find(
         memory, (struct memory_key){.of = rule, .stage = recall_stage(judging)}, judging->spots,
         &judging->trail, &judging->book->fields);
-    if (kept != NULL && (kept->telling != NULL || !is_told(judging, kept->outcome))
+    if (kept != NULL && (kept->telling != NULL || !judging_tells(judging, kept->outcome))
         && recall_charge(judging, &kept->charge))
         return kept;
     start_noting(judging);
@@ -244,7 +237,7 @@ void recall_keep_finding(struct judging *judging, const struct rule *rule,
     if (trail->unfit || judging->arena->failed || finding->outcome == OUTCOME_BROKEN
         || memory_full(memory))
         return;
-    const bool told = is_told(judging, finding->outcome);
+    const bool told = judging_tells(judging, finding->outcome);
     struct kept_finding *kept = memory_alloc(memory, sizeof(*kept));
     struct kept_telling *telling = told ? keep_telling(judging, rule, finding) : NULL;
     if (kept == NULL || (told && telling == NULL))
