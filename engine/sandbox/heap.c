@@ -2,6 +2,7 @@
 
 #include "base/big_pages.h"
 
+#include <lua.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -23,6 +24,7 @@ struct free_block {
 struct heap_head {
     size_t used; /* from the start of the arena, this head included */
     size_t left; /* of the current allowance */
+    size_t longest_text;
     bool refused;
     struct free_block *free[CLASSES];
 };
@@ -109,8 +111,11 @@ void *heap_allocate(void *data, void *block, size_t old_size, size_t new_size)
         return NULL;
     }
     /* Without a block, old_size is a type tag, not a size. */
-    if (block == NULL)
+    if (block == NULL) {
+        if (old_size == LUA_TSTRING && new_size > heap->head->longest_text)
+            heap->head->longest_text = new_size;
         return heap_take(heap, new_size);
+    }
     size_t old_bytes, new_bytes;
     if (class_of(old_size, &old_bytes) == class_of(new_size, &new_bytes))
         return block;
@@ -131,6 +136,11 @@ void heap_allow(struct heap *heap, size_t bytes)
 bool heap_refused(const struct heap *heap)
 {
     return heap->head->refused;
+}
+
+size_t heap_longest_text(const struct heap *heap)
+{
+    return heap->head->longest_text;
 }
 
 size_t heap_used(const struct heap *heap)

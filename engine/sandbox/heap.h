@@ -42,6 +42,9 @@ bool heap_refused(const struct heap *heap);
 /* Bytes of the arena in use or once used. */
 size_t heap_used(const struct heap *heap);
 
+/* Bytes of the longest text that Lua has made, its head included; 0: none. */
+size_t heap_longest_text(const struct heap *heap);
+
 /* Copies the used part aside, replacing an earlier copy. -1 when out of memory. */
 int heap_snapshot(struct heap *heap);
 

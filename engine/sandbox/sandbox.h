@@ -8,8 +8,9 @@
  *   steps   counted in Lua instructions, plus what C functions charge for the
  *           work they are about to do (sandbox_charge); the same on every
  *           machine
- *   time    processor time of the thread, looked at every few hundred steps: a
- *           machine that is busy or asleep costs a pack nothing
+ *   time    processor time of the thread, looked at every few thousand steps, and every
+ *           few hundred where texts are long: a machine that is busy or asleep costs a
+ *           pack nothing
  *   memory  bytes taken from the heap during the call, and while loading those that
  *           binders keep outside it (sandbox_charge_kept)
  *

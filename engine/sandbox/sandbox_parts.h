@@ -8,8 +8,10 @@
  * cost little, fine enough that no limit is missed by much. */
 enum { SANDBOX_HOOK_STEPS = 500 };
 
-/* After so many steps the clock is looked at, which is a call into the system. */
-enum { SANDBOX_LOOK_STEPS = 5000 };
+/* After so many steps the clock is looked at, which is a call into the system: as long as
+ * no text is longer than SANDBOX_SHORT_TEXT. One step may compare two texts, or read one
+ * as a number, from end to end. */
+enum { SANDBOX_LOOK_STEPS = 5000, SANDBOX_SHORT_TEXT = 4096 };
 
 /* Lua's count hook: charges those instructions. */
 void sandbox_on_count(lua_State *lua, lua_Debug *about);

@@ -190,6 +190,32 @@ static void processor_time_ends_what_steps_do_not(void **state)
     sandbox_close(sandbox);
 }
 
+/* A long text read as a number is one step, and a millisecond. */
+static int read_a_long_number(lua_State *lua)
+{
+    enum { DIGITS = 1000 * 1000 };
+    char *digits = lua_newuserdatauv(lua, DIGITS, 0);
+    memset(digits, '1', DIGITS);
+    lua_pushlstring(lua, digits, DIGITS);
+    while (lua_tonumber(lua, -1) > 0)
+        sandbox_charge(lua, 4);
+    return 0;
+}
+
+/* The clock is looked at more often where texts are long: steps alone would let some
+ * seconds go by. */
+static void steps_that_take_long_are_ended_in_time(void **state)
+{
+    (void)state;
+    struct sandbox *sandbox = sandbox_open();
+    const clock_t start = clock();
+    assert_int_equal(sandbox_call(sandbox, read_a_long_number, NULL), SANDBOX_TIME);
+    const long took_ms = (long)((clock() - start) * 1000 / CLOCKS_PER_SEC);
+    if (took_ms > SANDBOX_CALL_MS * 3 / 2)
+        fail_msg("ended after %ld ms", took_ms);
+    sandbox_close(sandbox);
+}
+
 static void waiting_is_not_working(void **state)
 {
     (void)state;
@@ -611,6 +637,7 @@ int main(void)
         cmocka_unit_test(each_limit_has_its_name),
         cmocka_unit_test(work_done_in_c_is_charged),
         cmocka_unit_test(processor_time_ends_what_steps_do_not),
+        cmocka_unit_test(steps_that_take_long_are_ended_in_time),
         cmocka_unit_test(waiting_is_not_working),
         cmocka_unit_test(all_calls_together_have_a_total),
         cmocka_unit_test(steps_are_the_same_each_time),
