@@ -185,6 +185,7 @@ enum wanted {
 /* How many findings of a topic do not apply; rule: the id of one of them. */
 struct left_out {
     const char *rule;
+    unsigned topic; /* the rulebook's number for it */
     size_t count;
 };
 

@@ -51,15 +51,16 @@ static void judge_all(struct run *run, int only_stage, enum stage reached)
     const struct rulebook *book = run->judging.book;
     const char *only_rule = run->judging.probe == NULL ? NULL : run->judging.probe->only_rule;
     const enum stage stage = only_stage >= 0 ? (enum stage)only_stage : reached;
-    run->rule_number = 0;
-    for (const struct rule *r = book->rules; r != NULL; r = r->next, run->rule_number++) {
+    for (size_t i = 0; i < book->rule_count; i++) {
+        const struct bearing *rule = &book->bearings[i];
         /* What comes after the stage asked for is not looked at yet. */
-        if ((only_stage >= 0 && (int)r->stage > only_stage)
-            || (only_rule != NULL && strcmp(only_rule, r->id) != 0))
+        if ((only_stage >= 0 && (int)rule->stage > only_stage)
+            || (only_rule != NULL && strcmp(only_rule, rule->id) != 0))
             continue;
         /* Nothing is built at the permit stage: there is only what is planned. */
-        run->judging.inspecting = reached >= r->stage && r->stage != STAGE_PERMIT;
-        judge_rule(run, r);
+        run->judging.inspecting = reached >= rule->stage && rule->stage != STAGE_PERMIT;
+        run->rule_number = i;
+        judge_rule(run, book->by_id[i]);
     }
     if (only_rule != NULL)
         return;

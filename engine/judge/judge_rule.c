@@ -71,7 +71,7 @@ static enum judged not_carried(struct run *run, enum judged judged)
     const bool by_fact = judged == JUDGED_NOT_APPLICABLE && run->judging.record.figure_count == 0;
     if (judged == JUDGED_BROKEN || by_fact)
         return judged;
-    return gap_holds(&run->judging, run->gap) ? JUDGED_OPEN : judged;
+    return gap_holds(&run->judging, run->bearing->gap) ? JUDGED_OPEN : judged;
 }
 
 static void name_item(const struct run *run, const struct walk *walk, struct finding *finding)
@@ -189,8 +189,10 @@ void judge_rule(struct run *run, const struct rule *rule)
 {
     const struct bearing *bearing = &run->judging.book->bearings[run->rule_number];
     run->rule = rule;
-    run->gap = bearing->gap;
+    run->bearing = bearing;
     run->judging.output_of_rule = 0;
+    if (bearing->drop == NULL && settle_take_rule(run))
+        return;
     run->judging.record = (struct record){0};
     if (bearing->drop != NULL) {
         struct finding *finding = run_finding(run);
@@ -200,8 +202,6 @@ void judge_rule(struct run *run, const struct rule *rule)
         run_keeps(run, finding);
         return;
     }
-    if (settle_take_rule(run))
-        return;
     struct walk walk = {.judging = &run->judging,
                         .per = rule->per,
                         .depth = rule->per_depth,

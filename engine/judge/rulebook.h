@@ -123,8 +123,12 @@ struct card_part {
     struct card_part *next;
 };
 
-/* Of the law of a place and day, what bears on a rule. */
+/* What a run looks at of each rule, for every job: side by side, for mostly it is all. Beside
+ * what the rule itself says, what of the law of a place and day bears on it. */
 struct bearing {
+    const char *id, *title;
+    enum stage stage;
+    unsigned topic;            /* rules of one topic have the same number */
     const struct law_gap *gap; /* what is not carried, or NULL */
     const struct drop *drop;   /* by whom it is dropped, or NULL */
 };

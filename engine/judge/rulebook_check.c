@@ -5,6 +5,8 @@
 #include "judge/gap.h"
 #include "judge/place_fact.h"
 
+#include <string.h>
+
 /* An ordinance that drops a misspelled rule would leave it standing. */
 static void check_drops(const struct rulebook *book, struct problems *problems)
 {
@@ -22,14 +24,28 @@ static void check_drops(const struct rulebook *book, struct problems *problems)
     }
 }
 
-/* What of the profile bears on each rule. */
+/* "deck" of "deck.gap". */
+static bool is_same_topic(const char *a, const char *b)
+{
+    const size_t length = strcspn(a, ".");
+    return strncmp(a, b, length) == 0 && (b[length] == '.' || b[length] == '\0');
+}
+
+/* By id, the rules of a topic stand together. */
 static void find_bearings(struct rulebook *book)
 {
+    unsigned topic = 0;
     struct bearing *bearings = arena_array(&book->arena, book->rule_count + 1, sizeof(*bearings));
     for (size_t i = 0; bearings != NULL && i < book->rule_count; i++) {
-        const char *id = book->by_id[i]->id;
-        bearings[i] = (struct bearing){profile_gap(book->profile, id),
-                                       profile_drop(book->profile, id)};
+        const struct rule *rule = book->by_id[i];
+        if (i > 0 && !is_same_topic(book->by_id[i - 1]->id, rule->id))
+            topic++;
+        bearings[i] = (struct bearing){.id = rule->id,
+                                       .title = rule->title,
+                                       .stage = rule->stage,
+                                       .topic = topic,
+                                       .gap = profile_gap(book->profile, rule->id),
+                                       .drop = profile_drop(book->profile, rule->id)};
     }
     book->bearings = bearings;
 }

@@ -40,26 +40,17 @@ struct finding *run_finding(struct run *run)
     struct finding *finding = run_blank_finding(run);
     if (finding == NULL)
         return NULL;
-    finding->rule = run->rule->id;
-    finding->title = run->rule->title;
-    finding->stage = run->rule->stage;
+    finding->rule = run->bearing->id;
+    finding->title = run->bearing->title;
+    finding->stage = run->bearing->stage;
     return finding;
 }
 
-/* "deck" of "deck.gap". */
-static bool is_same_topic(const char *a, const char *b)
-{
-    if (a == b)
-        return true;
-    const size_t length = strcspn(a, ".");
-    return strncmp(a, b, length) == 0 && (b[length] == '.' || b[length] == '\0');
-}
-
-static void count_left_out(struct run *run, const char *rule, size_t count)
+static void count_left_out(struct run *run, const struct bearing *rule, size_t count)
 {
     struct result *result = run->result;
     struct left_out *last = result->left_out + result->left_out_count;
-    if (result->left_out_count > 0 && is_same_topic(last[-1].rule, rule)) {
+    if (result->left_out_count > 0 && last[-1].topic == rule->topic) {
         last[-1].count += count;
         return;
     }
@@ -73,17 +64,17 @@ static void count_left_out(struct run *run, const char *rule, size_t count)
         result->left_out = more;
         run->left_out_capacity = capacity;
     }
-    result->left_out[result->left_out_count++] = (struct left_out){rule, count};
+    result->left_out[result->left_out_count++] = (struct left_out){
+        .rule = rule->id, .topic = rule->topic, .count = count};
 }
 
 void run_count(struct run *run, size_t count)
 {
-    if (count == 0)
-        return;
-    if (run->only_stage >= 0 && run->only_stage != (int)run->rule->stage)
+    const struct bearing *rule = run->bearing;
+    if (count == 0 || (run->only_stage >= 0 && run->only_stage != (int)rule->stage))
         return;
     run->result->counts[OUTCOME_NOT_APPLICABLE] += count;
-    count_left_out(run, run->rule->id, count);
+    count_left_out(run, rule, count);
 }
 
 bool run_keeps(struct run *run, const struct finding *finding)

@@ -11,8 +11,8 @@ struct run {
     struct judging judging;
     struct result *result;
     const struct rule *rule;
-    size_t rule_number;        /* by id */
-    const struct law_gap *gap; /* of the place's law, that bears on the rule; or NULL */
+    size_t rule_number; /* by id */
+    const struct bearing *bearing;
     int only_stage; /* findings of others that are met or do not apply are left out; or -1 */
     size_t capacity, left_out_capacity;
 };
