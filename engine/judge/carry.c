@@ -5,12 +5,6 @@
 
 #include <string.h>
 
-/* Functions stand after the rules. */
-size_t carry_list_of_function(const struct judging *judging, int function)
-{
-    return judging->book->rule_count + (size_t)function;
-}
-
 static bool more_lists(struct survey *survey, size_t least)
 {
     const size_t count = least < 1024 ? 1024 : 2 * least;
@@ -330,8 +324,8 @@ bool carry_call(struct judging *judging, struct call *call, size_t visit, enum s
         return false;
     const struct spot *item = call->depth == 0 ? judging->survey->root
                                                : call->items[call->depth - 1].spot;
-    struct carried *carried = carried_at(judging->survey,
-                                         carry_list_of_function(judging, call->function), visit);
+    struct carried *carried = carried_at(
+        judging->survey, rulebook_function_number(judging->book, call->function), visit);
     if (carried == NULL)
         return false;
     if (stands(judging, carried, item) && recall_charge(judging, &carried->charge)) {

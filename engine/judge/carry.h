@@ -35,7 +35,4 @@ void carry_keep_finding(struct run *run, struct finding *finding);
 bool carry_call(struct judging *judging, struct call *call, size_t visit, enum sandbox_stop *stop);
 void carry_keep_call(struct judging *judging, const struct call *call, enum sandbox_stop stop);
 
-/* Which of survey.lists a function has; those of rules go by their number. */
-size_t carry_list_of_function(const struct judging *judging, int function);
-
 #endif

@@ -133,7 +133,7 @@ static void look_for_impossible(struct judging *judging, const char *file,
                             .visit = visit_impossible};
         settle_begin(judging, &walk, whole);
         walk_per(&walk);
-        settle(judging, &walk, carry_list_of_function(judging, c->when), run.missing);
+        settle(judging, &walk, rulebook_function_number(judging->book, c->when), run.missing);
     }
 }
 

@@ -141,7 +141,7 @@ static void judge_anew(struct run *run, const struct walk *walk)
     if (finding->outcome != OUTCOME_NOT_APPLICABLE && finding->outcome != OUTCOME_PASS)
         finding->caution = run->rule->caution;
     if (broken_mend == NULL) {
-        recall_keep_finding(&run->judging, run->rule, finding);
+        recall_keep_finding(&run->judging, run->rule_number, finding);
         carry_keep_finding(run, finding);
     }
     run->judging.trail.on = false;
@@ -178,7 +178,7 @@ static void visit_item(struct walk *walk, const struct node *missing)
     }
     if (carry_finding(run, walk, NULL))
         return;
-    const struct kept_finding *kept = recall_finding(&run->judging, run->rule, walk);
+    const struct kept_finding *kept = recall_finding(&run->judging, run->rule_number, walk);
     if (kept != NULL)
         take_recalled(run, walk, kept);
     else

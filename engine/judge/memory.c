@@ -24,10 +24,11 @@ struct fork {
     unsigned count, capacity; /* the first is counted too */
 };
 
-struct tree {
-    struct memory_key key;
-    struct branch begin; /* its answer is nobody's */
-    struct tree *other;
+/* The beginnings of the trees of one stage, by whose they are; their answer is nobody's. Rules
+ * are gone through in order, and most of what each is asked first stands beside that. */
+struct trees {
+    struct branch *begin;
+    size_t count;
 };
 
 /* A value that some way asked for: whatever job has it, it goes by its number. */
@@ -38,8 +39,7 @@ struct word {
 };
 
 enum {
-    TREES = 4096, /* powers of two: rules and functions times stages, thinly; */
-    WORDS = 4096, /* values of all facts */
+    WORDS = 4096, /* values of all facts, thinly; a power of two */
     WORD_UNKNOWN = 1,
     STANDINGS = 16, /* more than spot_standing gives */
 };
@@ -48,7 +48,7 @@ struct memory {
     struct arena arena;
     size_t used;
     bool closed;
-    struct tree *trees[TREES];
+    struct trees trees[MEMORY_STAGES];
     struct word *words[WORDS];
     unsigned last_word;
     struct text room; /* for the value of a list */
@@ -112,35 +112,28 @@ void memory_lend(struct memory *memory, struct kept_json *kept, bool said_anew)
 
 /* Trees ---------------------------------------------------------------------------------- */
 
-static size_t slot_of(struct memory_key key)
+/* NULL: none begins there. */
+static struct branch *tree_find(struct memory *memory, struct memory_key key)
 {
-    const size_t mixed = (size_t)(uintptr_t)key.of / 16 + (size_t)(key.function + 1) * 8
-                         + key.stage;
-    return mixed % TREES;
+    const struct trees *trees = &memory->trees[key.stage];
+    return key.of < trees->count ? &trees->begin[key.of] : NULL;
 }
 
-static struct tree *tree_find(struct memory *memory, struct memory_key key)
+/* NULL when there is no room. */
+static struct branch *tree_make(struct memory *memory, struct memory_key key)
 {
-    struct tree *tree = memory->trees[slot_of(key)];
-    while (tree != NULL
-           && (tree->key.of != key.of || tree->key.function != key.function
-               || tree->key.stage != key.stage))
-        tree = tree->other;
-    return tree;
-}
-
-static struct tree *tree_make(struct memory *memory, struct memory_key key)
-{
-    struct tree *tree = tree_find(memory, key);
-    if (tree != NULL)
-        return tree;
-    tree = memory_alloc(memory, sizeof(*tree));
-    if (tree != NULL) {
-        struct tree **slot = &memory->trees[slot_of(key)];
-        *tree = (struct tree){.key = key, .other = *slot};
-        *slot = tree;
+    enum { AT_FIRST = 1024 };
+    struct trees *trees = &memory->trees[key.stage];
+    if (key.of >= trees->count) {
+        const size_t count = key.of < AT_FIRST ? AT_FIRST : 2 * key.of;
+        struct branch *more = memory_alloc(memory, count * sizeof(*more));
+        if (more == NULL)
+            return NULL;
+        if (trees->count > 0)
+            memcpy(more, trees->begin, trees->count * sizeof(*more));
+        *trees = (struct trees){more, count};
     }
-    return tree;
+    return &trees->begin[key.of];
 }
 
 /* Words ---------------------------------------------------------------------------------- */
@@ -260,8 +253,7 @@ static inline bool take_step(struct memory *memory, const struct step *step, str
 const void *memory_find(struct memory *memory, struct memory_key key, struct arena *arena,
                         struct trail *trail, const struct fields *fields)
 {
-    const struct tree *tree = memory->closed ? NULL : tree_find(memory, key);
-    const struct branch *branch = tree == NULL ? NULL : &tree->begin;
+    const struct branch *branch = memory->closed ? NULL : tree_find(memory, key);
     size_t count = 0;
     unsigned answer;
     while (branch != NULL && !branch->ends && branch->next != NULL) {
@@ -320,8 +312,7 @@ static bool asks(const struct fork *fork, const struct step *step)
 void memory_keep(struct memory *memory, struct memory_key key, struct arena *arena,
                  const struct trail *trail, const void *outcome)
 {
-    struct tree *tree = tree_make(memory, key);
-    struct branch *branch = tree == NULL ? NULL : &tree->begin;
+    struct branch *branch = tree_make(memory, key);
     struct fork *fresh = NULL;
     for (size_t i = 0; branch != NULL && i < trail->count; i++) {
         const struct step *step = &trail->steps[i];

@@ -13,20 +13,22 @@
 #define EAVEMARK_JUDGE_MEMORY_H
 
 #include "base/value.h"
+#include "job/stage.h"
 #include "judge/trail.h"
 
 enum {
     MEMORY_MOST = 24 * 1024 * 1024,
     MEMORY_ANSWERS_MOST = 64, /* to one question: areas and lengths are seldom met again */
+    MEMORY_STAGES = 2 * STAGE_COUNT,
 };
 
 struct memory;
 
-/* One tree's beginning: of which rule or function, and how far the work has come. */
+/* One tree's beginning. */
 struct memory_key {
-    const void *of; /* the rule; NULL: a function */
-    int function;
-    unsigned stage; /* what else the outcome depends on */
+    size_t of;      /* which rule or function (rulebook_function_number) */
+    unsigned stage; /* what else the outcome depends on: how far the work has come; below
+                       MEMORY_STAGES */
 };
 
 /* NULL when out of memory; everything then goes on without one. */

@@ -1,6 +1,5 @@
 #include "judge/recall.h"
 
-#include "judge/memory.h"
 #include "judge/verdict.h"
 
 #include <string.h>
@@ -168,7 +167,7 @@ void recall_tell(struct judging *judging, const struct kept_finding *kept, struc
         recall_told(judging, kept->telling, finding);
 }
 
-const struct kept_finding *recall_finding(struct judging *judging, const struct rule *rule,
+const struct kept_finding *recall_finding(struct judging *judging, size_t rule,
                                           const struct walk *walk)
 {
     struct memory *memory = memory_of(judging);
@@ -176,8 +175,8 @@ const struct kept_finding *recall_finding(struct judging *judging, const struct 
         return NULL;
     recall_begin(judging, walk->items, walk->depth, &judging->trail);
     const struct kept_finding *kept = memory_find(
-        memory, (struct memory_key){.of = rule, .stage = recall_stage(judging)}, judging->spots,
-        &judging->trail, &judging->book->fields);
+        memory, (struct memory_key){rule, recall_stage(judging)}, judging->spots, &judging->trail,
+        &judging->book->fields);
     if (kept != NULL && (kept->telling != NULL || !judging_tells(judging, kept->outcome))
         && recall_charge(judging, &kept->charge))
         return kept;
@@ -225,11 +224,11 @@ static struct kept_telling *keep_telling(struct judging *judging, const struct r
     return kept;
 }
 
-void recall_keep_finding(struct judging *judging, const struct rule *rule,
-                         const struct finding *finding)
+void recall_keep_finding(struct judging *judging, size_t number, const struct finding *finding)
 {
     struct memory *memory = memory_of(judging);
     struct trail *trail = &judging->trail;
+    const struct rule *rule = judging->book->by_id[number];
     if (!trail->on)
         return;
     trail->on = false;
@@ -250,8 +249,14 @@ void recall_keep_finding(struct judging *judging, const struct rule *rule,
                                   .measured = finding->measured,
                                   .telling = telling};
     if (!memory_full(memory))
-        memory_keep(memory, (struct memory_key){.of = rule, .stage = recall_stage(judging)},
-                    judging->spots, trail, kept);
+        memory_keep(memory, (struct memory_key){number, recall_stage(judging)}, judging->spots,
+                    trail, kept);
+}
+
+struct memory_key recall_key_of_call(const struct judging *judging, const struct call *call)
+{
+    return (struct memory_key){rulebook_function_number(judging->book, call->function),
+                               recall_stage(judging)};
 }
 
 /* Calls ------------------------------------------------------------------------------------- */
@@ -262,9 +267,9 @@ bool recall_call(struct judging *judging, struct call *call, enum sandbox_stop *
     if (memory == NULL)
         return false;
     recall_begin(judging, call->items, call->depth, &judging->trail);
-    const struct kept_call *kept = memory_find(
-        memory, (struct memory_key){.function = call->function, .stage = recall_stage(judging)},
-        judging->spots, &judging->trail, &judging->book->fields);
+    const struct kept_call *kept = memory_find(memory, recall_key_of_call(judging, call),
+                                               judging->spots, &judging->trail,
+                                               &judging->book->fields);
     if (kept == NULL || !recall_charge(judging, &kept->charge)) {
         start_noting(judging);
         return false;
@@ -296,7 +301,5 @@ void recall_keep_call(struct judging *judging, const struct call *call, enum san
                                .text = memory_copy(memory, call->text),
                                .present = call->present};
     if (!memory_full(memory))
-        memory_keep(memory,
-                    (struct memory_key){.function = call->function, .stage = recall_stage(judging)},
-                    judging->spots, trail, kept);
+        memory_keep(memory, recall_key_of_call(judging, call), judging->spots, trail, kept);
 }

@@ -7,6 +7,7 @@
 #ifndef EAVEMARK_JUDGE_RECALL_H
 #define EAVEMARK_JUDGE_RECALL_H
 
+#include "judge/memory.h"
 #include "judge/walk.h"
 
 /* How a remembered finding is told. */
@@ -39,6 +40,9 @@ void recall_begin(struct judging *judging, const struct node *items, size_t dept
 /* Other than the facts, what a finding hangs on: how far the work has come. */
 unsigned recall_stage(const struct judging *judging);
 
+/* Where what the function says is remembered. */
+struct memory_key recall_key_of_call(const struct judging *judging, const struct call *call);
+
 /* Charges what judging it cost. False when that does not fit in what is left: it is then
  * judged, and stopped. */
 bool recall_charge(struct judging *judging, const struct charge *charge);
@@ -47,16 +51,15 @@ bool recall_charge(struct judging *judging, const struct charge *charge);
 struct charge recall_charged(const struct judging *judging);
 struct charge recall_charged_since(const struct judging *judging, const struct charge *before);
 
-/* What the rule finds of what the walk has come to, its cost charged; NULL when that is not
+/* What the rule of this number finds of what the walk has come to, its cost charged; NULL when that is not
  * known. */
-const struct kept_finding *recall_finding(struct judging *judging, const struct rule *rule,
+const struct kept_finding *recall_finding(struct judging *judging, size_t rule,
                                           const struct walk *walk);
 
 /* Fills the finding, as far as it is wanted: all but where and which item, which is for the
  * caller to say. */
 void recall_tell(struct judging *judging, const struct kept_finding *kept, struct finding *finding);
-void recall_keep_finding(struct judging *judging, const struct rule *rule,
-                         const struct finding *finding);
+void recall_keep_finding(struct judging *judging, size_t rule, const struct finding *finding);
 
 /* What call->function says: its text, whether it is present, and how it ended; for calls
  * whose record nobody looks at. */

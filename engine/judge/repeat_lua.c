@@ -232,7 +232,7 @@ enum sandbox_stop repeat_enter(struct judging *judging, lua_CFunction function, 
     if (!judging->trail.on || judging->reading != NULL)
         return call_enter(judging, function, call);
     struct trail trail;
-    const struct memory_key key = {.function = call->function, .stage = recall_stage(judging)};
+    const struct memory_key key = recall_key_of_call(judging, call);
     begin(judging, call, &trail);
     const struct told *told = memory_find(judging->book->memory, key, judging->spots, &trail,
                                           &judging->book->fields);

@@ -166,6 +166,12 @@ static inline const struct figure *rulebook_figure(const struct rulebook *book,
     return slot == NULL ? NULL : book->slots.figures[slot->number];
 }
 
+/* Rules have numbers by their order, and after them functions by the registry's. */
+static inline size_t rulebook_function_number(const struct rulebook *book, int function)
+{
+    return book->rule_count + (size_t)function;
+}
+
 /* Loads rules/fields.lua, the profile's own rule files and rules/ *.lua. With
  * no profile only the fields. NULL with problems (PROBLEM_RULES) when a file
  * does not run, or declares what makes no sense, or the profile drops a rule
