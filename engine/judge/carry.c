@@ -148,6 +148,13 @@ void carry_end(struct judging *judging)
 
 /* Findings -------------------------------------------------------------------------------- */
 
+static void borrow(struct result *result, struct survey *survey)
+{
+    if (result->borrowers == NULL)
+        survey->borrowers++;
+    result->borrowers = &survey->borrowers;
+}
+
 void carry_take(struct run *run, const struct carried *carried)
 {
     struct judging *judging = &run->judging;
@@ -164,8 +171,8 @@ void carry_take(struct run *run, const struct carried *carried)
     finding->measured = carried->measured;
     if (!judging_tells(judging, carried->outcome))
         return;
-    /* The result may be asked for after other jobs. */
-    finding->json = arena_copy_n(judging->arena, carried->json, carried->json_length);
+    borrow(run->result, judging->survey);
+    finding->json = carried->json;
     finding->json_length = carried->json_length;
 }
 
@@ -297,14 +304,21 @@ void carry_keep_told(struct run *run, struct finding *finding)
     finding->carried_round = carried->round;
 }
 
-void carry_written(const struct finding *finding, const char *json, size_t length)
+/* A result may be asked for after other jobs: what some other borrows is not written over. */
+static bool is_borrowed(const struct survey *survey, const struct result *by_other_than)
+{
+    return survey->borrowers > (by_other_than->borrowers == NULL ? 0 : 1);
+}
+
+void carry_written(const struct result *result, const struct finding *finding, const char *json,
+                   size_t length)
 {
     struct carried *carried = finding->carried;
     /* It may be another's by now. */
     if (carried == NULL || carried->round == 0 || carried->round != finding->carried_round
         || carried->survey->closed)
         return;
-    if (length > carried->json_room) {
+    if (length > carried->json_room || is_borrowed(carried->survey, result)) {
         const size_t room = length + length / 4;
         carried->json = arena_room(&carried->survey->arena, room, 1);
         carried->json_room = carried->json == NULL ? 0 : room;

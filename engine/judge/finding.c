@@ -33,6 +33,8 @@ void result_free(struct result *result)
 {
     if (result == NULL)
         return;
+    if (result->borrowers != NULL)
+        --*result->borrowers;
     /* A copy: the struct may itself have been handed out by its arena. */
     struct arena arena = result->arena;
     *result = (struct result){0};

@@ -1,6 +1,7 @@
 /* finding.h - what a check found: data only, no behaviour.
  *
- * A struct result owns everything in it through its arena; result_free
+ * A struct result owns everything in it through its arena, but for what belongs to the
+ * rulebook and what was written of findings for jobs before, which it borrows; result_free
  * releases it. Texts are UTF-8 and may hold anything a job or rule said:
  * reports escape them.
  */
@@ -229,6 +230,8 @@ struct result {
     size_t safety_count;
     const char *caution;          /* the closing one */
     const struct drawn *drawings; /* what they are made of (drawn.h) */
+    size_t *borrowers;            /* how many results, this one too, borrow what was written of
+                                     findings from whom this one does; or NULL */
 };
 
 void result_free(struct result *result);

@@ -37,6 +37,7 @@ struct survey {
     size_t whole_count;
     uint64_t *settled;         /* a bit for each; off as soon as a place that it rests on changes */
     struct kept_piece **cites; /* by figure, as a report writes where it stands (finding.h) */
+    size_t borrowers;          /* results that go on by what is carried as written */
     struct text room;          /* for the value of a list */
     bool large;                /* a list of the job is too long for it */
     bool closed;

@@ -4,7 +4,8 @@
 
 #include "judge/finding.h"
 
-/* The finding as JSON on one line. Does nothing where it is not to be carried over. */
-void carry_written(const struct finding *finding, const char *json, size_t length);
+/* The result's finding as JSON on one line. Does nothing where it is not to be carried over. */
+void carry_written(const struct result *result, const struct finding *finding, const char *json,
+                   size_t length);
 
 #endif

@@ -265,7 +265,8 @@ static void add_part(struct json_out *out, const struct finding *finding, enum f
 
 /* The keys are a promise to whoever reads reports by program: always all of them, in this
  * order, null where there is nothing. */
-static void add_finding(struct json_out *out, const struct finding *finding, struct said *last)
+static void add_finding(struct json_out *out, const struct result *result,
+                        const struct finding *finding, struct said *last)
 {
     if (finding->json != NULL) { /* as it was written for the job before */
         json_out_line(out, finding->json, finding->json_length);
@@ -289,7 +290,7 @@ static void add_finding(struct json_out *out, const struct finding *finding, str
     add_reads(out, finding);
     json_out_close(out, '}');
     if (!out->pretty && !out->text->failed)
-        carry_written(finding, text_string(out->text) + start, out->text->length - start);
+        carry_written(result, finding, text_string(out->text) + start, out->text->length - start);
 }
 
 void json_finding_list(struct json_out *out, const struct result *result, bool all)
@@ -298,6 +299,6 @@ void json_finding_list(struct json_out *out, const struct result *result, bool a
     json_out_open(out, "findings", '[');
     for (size_t i = 0; i < result->finding_count; i++)
         if (all || result->findings[i].outcome != OUTCOME_NOT_APPLICABLE)
-            add_finding(out, &result->findings[i], &last);
+            add_finding(out, result, &result->findings[i], &last);
     json_out_close(out, ']');
 }
