@@ -20,10 +20,9 @@ static struct place_list *places_of(struct interview *interview)
 static void say_places(const struct place_list *places, const char *words, struct text *why)
 {
     size_t found = 0;
-    for (size_t i = 0; i < places->count; i++)
-        if (place_list_fits(&places->items[i], words) && ++found <= PLACES_SHOWN)
-            text_addf(why, "%s%s (%s)", found == 1 ? "" : ", ", places->items[i].block->title,
-                      places->items[i].block->id);
+    for (const struct listed_place *place = places->first; place != NULL; place = place->next)
+        if (place_list_fits(place, words) && ++found <= PLACES_SHOWN)
+            text_addf(why, "%s%s (%s)", found == 1 ? "" : ", ", place->title, place->id);
     if (found > PLACES_SHOWN)
         text_addf(why, " and %zu more", found - PLACES_SHOWN);
 }
@@ -34,12 +33,11 @@ const char *interview_place_by(struct interview *interview, const char *words, s
     struct place_list *places = places_of(interview);
     const char *only = NULL;
     size_t found = 0;
-    for (size_t i = 0; i < places->count; i++) {
-        const char *id = places->items[i].block->id;
-        if (strcmp(id, words) == 0)
-            return id;
-        if (words[0] != '\0' && place_list_fits(&places->items[i], words))
-            only = found++ == 0 ? id : only;
+    for (const struct listed_place *place = places->first; place != NULL; place = place->next) {
+        if (strcmp(place->id, words) == 0)
+            return place->id;
+        if (words[0] != '\0' && place_list_fits(place, words))
+            only = found++ == 0 ? place->id : only;
     }
     if (found == 1)
         return only;

@@ -11,6 +11,7 @@
 #include "packing/leave_out.h"
 #include "packing/pack_write.h"
 #include "profile/made.h"
+#include "profile/place_list_made.h"
 #include "profile/place_made.h"
 #include "profile/places.h"
 
@@ -174,6 +175,20 @@ static void write_place(struct making *making, const char *id)
     problems_free(&problems);
 }
 
+static void write_place_list(struct making *making)
+{
+    struct place_list list;
+    size_t length = 0;
+    char *bytes = place_list_make(&making->cache, HOME_INSIDE, &list) == 0
+                      ? place_made_write_as(&list, &PLACE_LIST_SHAPE, &length)
+                      : NULL;
+    if (bytes != NULL)
+        write_file(making, MADE_PLACES, "", bytes, length);
+    making->failed = making->failed || bytes == NULL;
+    free(bytes);
+    place_list_free(&list);
+}
+
 /* Fingerprints ------------------------------------------------------------------------- */
 
 struct laws_seen {
@@ -278,6 +293,7 @@ int main(int argc, char **argv)
     places_ids(HOME_INSIDE, &making.ids, &making.arena);
     for (size_t i = 0; i < making.ids.count; i++)
         write_place(&making, making.ids.items[i]);
+    write_place_list(&making);
     write_fingerprints(&making);
     making.failed = making.failed || making.arena.failed;
     place_cache_free(&making.cache);

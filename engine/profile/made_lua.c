@@ -24,6 +24,12 @@ bool made_find(const struct source *source, const char *folder, struct packed_fi
            && pack_find(&pack, path, made);
 }
 
+bool made_of_home(const char *home, const char *name, struct packed_file *made)
+{
+    const struct pack pack = home_files_made();
+    return home_files_inside(home) && is_by_this_lua(&pack) && pack_find(&pack, name, made);
+}
+
 /* FNV-1a. That two lists of one build have two keys is seen to when they are made. */
 uint64_t made_key(const struct sources *sources)
 {

@@ -8,27 +8,34 @@
 
 #include <stdbool.h>
 
-/* A place by its newest edition; of it the editions that came before are told by
- * their days only. */
+/* A place by its newest edition: of it only what a list says. Texts are those of the cache. */
 struct listed_place {
-    const struct block *block;
-    const char *book;       /* the book it stands on, by the nearest that names one; or NULL */
-    const char *upper;      /* title of what it follows, or NULL */
-    const char *as_seen;    /* its own, or else that of the nearest it follows; or NULL */
-    const char *seen_of;    /* title of that one when it is not its own; or NULL */
-    struct strings topics;  /* of its own figures, by name, each once */
-    size_t figures;         /* its own: with a value, or restated */
-    struct strings lacking; /* what of its law is not carried, in words */
+    const char *id, *title;
+    const char *code, *follows; /* or NULL */
+    bool invented;
+    long from, to;             /* days of this edition; 0: no beginning, no end */
+    const char *const *covers; /* cities and towns it is the department of */
+    size_t cover_count;
+    const char *book;          /* the book it stands on, by the nearest that names one; or NULL */
+    const char *upper;         /* title of what it follows, or NULL */
+    const char *as_seen;       /* its own, or else that of the nearest it follows; or NULL */
+    const char *seen_of;       /* title of that one when it is not its own; or NULL */
+    const char *const *topics; /* of its own figures, by name, each once */
+    size_t topic_count;
+    int figures;                /* its own: with a value, or restated */
+    const char *const *lacking; /* what of its law is not carried, in words */
+    size_t lacking_count;
+    struct listed_place *next;
 };
 
 struct place_list {
     struct arena arena;
-    struct listed_place *items; /* places by id; what only others build on is left out */
-    size_t count;
-    struct strings skipped; /* ids of files that do not load */
+    struct listed_place *first; /* places by id; what only others build on is left out */
+    struct strings skipped;     /* ids of files that do not load */
 };
 
-/* All places of the home. The cache must outlive the list. Returns 0, or -1 when out of
+/* All places of the home: of the home inside as the build listed them (place_list_made.h),
+ * of a folder by its files. The cache must outlive the list. Returns 0, or -1 when out of
  * memory. */
 int place_list_make(struct place_cache *cache, const char *home, struct place_list *list);
 

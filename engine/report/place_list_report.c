@@ -12,10 +12,9 @@ enum { ID_WIDE = 34, LEAD = 10 };
 /* A line each. */
 static void add_line(const struct listed_place *place, struct text *out)
 {
-    const struct block *block = place->block;
-    text_addf(out, "%-*s ", ID_WIDE, block->id);
+    text_addf(out, "%-*s ", ID_WIDE, place->id);
     struct text title = TEXT_EMPTY;
-    text_addf(&title, "%s%s", block->title, block->invented ? " (invented)" : "");
+    text_addf(&title, "%s%s", place->title, place->invented ? " (invented)" : "");
     utf8_add_printable(out, text_string(&title));
     text_add(out, "\n");
     out->failed |= title.failed;
@@ -33,19 +32,18 @@ static void add_part(struct text *out, const char *head, const struct text *word
 /* "Dunmarrow Hail Ordinance 2026, from 2026-03-01, on IRC 2021". */
 static void add_law(const struct listed_place *place, struct text *out)
 {
-    const struct block *block = place->block;
     struct text law = TEXT_EMPTY;
     char day[16];
-    if (block->code != NULL)
-        text_addf(&law, "%s%s", block->code, place->book == NULL ? "" : ", on ");
+    if (place->code != NULL)
+        text_addf(&law, "%s%s", place->code, place->book == NULL ? "" : ", on ");
     if (place->book != NULL)
         text_add(&law, place->book);
-    if (block->from != 0) {
-        date_write(block->from, day);
+    if (place->from != 0) {
+        date_write(place->from, day);
         text_addf(&law, ", from %s", day);
     }
-    if (block->to != 0) {
-        date_write(block->to, day);
+    if (place->to != 0) {
+        date_write(place->to, day);
         text_addf(&law, ", until %s", day);
     }
     if (place->upper != NULL)
@@ -58,7 +56,7 @@ static void add_law(const struct listed_place *place, struct text *out)
 static void add_read(const struct listed_place *place, struct text *out)
 {
     struct text read = TEXT_EMPTY;
-    if (place->block->invented)
+    if (place->invented)
         text_add(&read, "invented: no law anywhere");
     else if (place->as_seen == NULL)
         text_add(&read, "on no day that is noted");
@@ -77,10 +75,10 @@ static void add_carried(const struct listed_place *place, struct text *out)
     if (place->figures == 0)
         text_add(&carried, "no figure of its own: all is that of what it follows");
     else
-        text_addf(&carried, "%zu figure%s of its own, of ", place->figures,
+        text_addf(&carried, "%d figure%s of its own, of ", place->figures,
                   place->figures == 1 ? "" : "s");
-    for (size_t i = 0; i < place->topics.count; i++)
-        text_addf(&carried, "%s%s", i == 0 ? "" : ", ", place->topics.items[i]);
+    for (size_t i = 0; i < place->topic_count; i++)
+        text_addf(&carried, "%s%s", i == 0 ? "" : ", ", place->topics[i]);
     add_part(out, "carried", &carried);
     text_free(&carried);
 }
@@ -88,21 +86,20 @@ static void add_carried(const struct listed_place *place, struct text *out)
 /* Only of places that were searched for: of all of them it would be pages. */
 static void add_in_full(const struct listed_place *place, struct text *out)
 {
-    const struct value *covers = &place->block->covers;
     add_line(place, out);
-    if (covers->kind == VALUE_SET && covers->set_count > 0) {
+    if (place->cover_count > 0) {
         struct text cities = TEXT_EMPTY;
-        for (size_t i = 0; i < covers->set_count; i++)
-            text_addf(&cities, "%s%s", i == 0 ? "" : ", ", covers->set[i]);
+        for (size_t i = 0; i < place->cover_count; i++)
+            text_addf(&cities, "%s%s", i == 0 ? "" : ", ", place->covers[i]);
         add_part(out, "covers", &cities);
         text_free(&cities);
     }
     add_law(place, out);
     add_read(place, out);
     add_carried(place, out);
-    for (size_t i = 0; i < place->lacking.count; i++) {
+    for (size_t i = 0; i < place->lacking_count; i++) {
         struct text lacking = TEXT_EMPTY;
-        text_add(&lacking, place->lacking.items[i]);
+        text_add(&lacking, place->lacking[i]);
         add_part(out, i == 0 ? "lacking" : "", &lacking);
         text_free(&lacking);
     }
@@ -112,13 +109,13 @@ static void add_in_full(const struct listed_place *place, struct text *out)
 size_t report_place_list_text(const struct place_list *list, const char *words, struct text *out)
 {
     size_t found = 0;
-    for (size_t i = 0; i < list->count; i++) {
-        if (!place_list_fits(&list->items[i], words))
+    for (const struct listed_place *place = list->first; place != NULL; place = place->next) {
+        if (!place_list_fits(place, words))
             continue;
         if (words[0] == '\0')
-            add_line(&list->items[i], out);
+            add_line(place, out);
         else
-            add_in_full(&list->items[i], out);
+            add_in_full(place, out);
         found++;
     }
     return found;
@@ -143,24 +140,20 @@ static bool put_texts(cJSON *to, const char *key, const char *const *texts, size
 
 static bool put_place(cJSON *places, const struct listed_place *place)
 {
-    const struct block *block = place->block;
     cJSON *object = cJSON_CreateObject();
     if (object == NULL || !cJSON_AddItemToArray(places, object)) {
         cJSON_Delete(object);
         return false;
     }
-    /* A place that covers a county as a whole lists no cities. */
-    const bool set = block->covers.kind == VALUE_SET;
-    return put_text(object, "jurisdiction", block->id) && put_text(object, "title", block->title)
-           && cJSON_AddBoolToObject(object, "invented", block->invented) != NULL
-           && put_text(object, "code", block->code) && put_text(object, "book", place->book)
-           && put_text(object, "follows", block->follows)
+    return put_text(object, "jurisdiction", place->id) && put_text(object, "title", place->title)
+           && cJSON_AddBoolToObject(object, "invented", place->invented) != NULL
+           && put_text(object, "code", place->code) && put_text(object, "book", place->book)
+           && put_text(object, "follows", place->follows)
            && put_text(object, "as_seen", place->as_seen)
            && cJSON_AddNumberToObject(object, "figures", (double)place->figures) != NULL
-           && put_texts(object, "carried", place->topics.items, place->topics.count)
-           && put_texts(object, "lacking", place->lacking.items, place->lacking.count)
-           && put_texts(object, "covers", set ? block->covers.set : NULL,
-                        set ? block->covers.set_count : 0);
+           && put_texts(object, "carried", place->topics, place->topic_count)
+           && put_texts(object, "lacking", place->lacking, place->lacking_count)
+           && put_texts(object, "covers", place->covers, place->cover_count);
 }
 
 size_t report_place_list_json(const struct place_list *list, const char *words, bool pretty,
@@ -170,10 +163,11 @@ size_t report_place_list_json(const struct place_list *list, const char *words, 
     cJSON *places = root == NULL ? NULL : cJSON_AddArrayToObject(root, "places");
     size_t found = 0;
     bool kept = places != NULL;
-    for (size_t i = 0; kept && i < list->count; i++) {
-        if (!place_list_fits(&list->items[i], words))
+    for (const struct listed_place *place = list->first; kept && place != NULL;
+         place = place->next) {
+        if (!place_list_fits(place, words))
             continue;
-        kept = put_place(places, &list->items[i]);
+        kept = put_place(places, place);
         found++;
     }
     /* An incomplete list is not written at all. */

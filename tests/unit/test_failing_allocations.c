@@ -568,6 +568,21 @@ static void the_real_rules(void **state)
     free(scene.job);
 }
 
+/* Of these none is read: the build listed them. */
+static void the_places_inside(void **state)
+{
+    (void)state;
+    const struct scene scene = {
+        .name = "places inside", .call = places, .path = EAVEMARK_HOME_INSIDE};
+    size_t count = 0;
+    struct answer answer = reference_of(&scene, FROM_SYSTEM, &count);
+    assert_non_null(strstr(answer.report, "example/dunmarrow"));
+    answer_free(&answer);
+    sweep(&scene, FROM_SYSTEM, 1, 1);
+    sweep(&scene, FROM_ARENA, 1, 1);
+    sweep(&scene, FROM_ARENA, ALL_AFTER, 1);
+}
+
 /* A roof laid out from the plan of the house, of which a fact lacks. */
 static void a_roof_by_its_plan(void **state)
 {
@@ -591,6 +606,7 @@ int main(int argc, char **argv)
         cmocka_unit_test(a_sheet_lifted_whole),
         cmocka_unit_test(other_calls),
         cmocka_unit_test(the_real_rules),
+        cmocka_unit_test(the_places_inside),
         cmocka_unit_test(a_roof_by_its_plan),
     };
     if (argc > 1) /* one of them, by its name */

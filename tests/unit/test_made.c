@@ -5,8 +5,8 @@
 #include "law/law.h"
 #include "profile/made.h"
 #include "profile/place_made.h"
-#include "profile/place_shape.h"
 #include "profile/places.h"
+#include "support/all_listed.h"
 #include "support/temporary_home.h"
 
 #include <setjmp.h>
@@ -103,38 +103,6 @@ static void every_place_and_rule_file_was_made(void **state)
     }
     assert_true(code > 20);
     assert_true(places > 50);
-}
-
-static size_t size_of(enum part_kind kind)
-{
-    static const size_t SIZES[] = {
-        [FLAG] = sizeof(bool),     [WORD] = sizeof(int),    [DAY] = sizeof(long),
-        [NUMBER] = sizeof(double), [TEXT] = sizeof(char *), [TEXTS] = sizeof(char *),
-        [LIST] = sizeof(void *)};
-    return SIZES[kind];
-}
-
-/* What lies between the listed members is no more than alignment leaves. */
-static void assert_all_listed(const struct shape *shape)
-{
-    bool listed[1024] = {false};
-    assert_true(shape->size <= sizeof(listed));
-    if (shape->next != 0)
-        memset(listed + shape->next, 1, sizeof(void *));
-    for (size_t i = 0; i < shape->part_count; i++) {
-        const struct part *part = &shape->parts[i];
-        memset(listed + part->at, 1,
-               part->kind == INSIDE ? part->shape->size : size_of(part->kind));
-        if (part->kind == TEXTS)
-            memset(listed + part->count_at, 1, sizeof(size_t));
-        if (part->shape != NULL)
-            assert_all_listed(part->shape);
-    }
-    size_t gap = 0;
-    for (size_t i = 0; i < shape->size; i++) {
-        gap = listed[i] ? 0 : gap + 1;
-        assert_true(gap < sizeof(void *));
-    }
 }
 
 static void assert_same_text(const char *a, const char *b)
