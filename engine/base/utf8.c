@@ -58,11 +58,25 @@ static bool is_unprintable(unsigned long code)
            || (code >= 0x2060 && code <= 0x206F) || code == 0xFEFF;
 }
 
+/* How many bytes from here on are printable ASCII: mostly all are. */
+static size_t plain_length(const unsigned char *s, size_t n)
+{
+    size_t length = 0;
+    while (length < n && s[length] >= 0x20 && s[length] < 0x7F)
+        length++;
+    return length;
+}
+
 void utf8_add_printable(struct text *out, const char *text)
 {
     const unsigned char *s = (const unsigned char *)text;
     size_t left = strlen(text);
     while (left > 0) {
+        const size_t plain = plain_length(s, left);
+        text_add_n(out, (const char *)s, plain);
+        s += plain, left -= plain;
+        if (left == 0)
+            break;
         const size_t length = utf8_length(s, left);
         /* A byte that begins no character is shown by its number, so that nothing raw
          * reaches a terminal. */

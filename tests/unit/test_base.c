@@ -224,6 +224,11 @@ static void utf8_printable_moves_no_cursor(void **state)
     assert_string_equal(text_string(&out),
                         "a\\x1b[2J\\x0a\\u{0085}\\u{202e}\\u{feff}\\xff\xC3\xA9");
     text_free(&out);
+    /* The first and the last that print, and what stands beside them. */
+    utf8_add_printable(&out, " ~\x7F\x1F~ \x7F");
+    utf8_add_printable(&out, "");
+    assert_string_equal(text_string(&out), " ~\\x7f\\x1f~ \\x7f");
+    text_free(&out);
 }
 
 static void nearest_counts_slips(void **state)
