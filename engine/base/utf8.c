@@ -74,7 +74,8 @@ void utf8_add_printable(struct text *out, const char *text)
     while (left > 0) {
         const size_t plain = plain_length(s, left);
         text_add_n(out, (const char *)s, plain);
-        s += plain, left -= plain;
+        s += plain;
+        left -= plain;
         if (left == 0)
             break;
         const size_t length = utf8_length(s, left);

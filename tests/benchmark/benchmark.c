@@ -82,16 +82,33 @@ static void cold_row(const char *name, const char *const *argv)
     fflush(stdout);
 }
 
+/* The program by itself, with no folder of rules beside it: it goes by its home inside. */
+static const char *program_alone(void)
+{
+    static char alone[256];
+    char command[2048];
+    snprintf(alone, sizeof(alone), "%s/alone", folder);
+    snprintf(command, sizeof(command), "mkdir '%s' && cp '%s' '%s'", alone, program, alone);
+    if (system(command) != 0)
+        exit(2);
+    strncat(alone, "/eavemark", sizeof(alone) - strlen(alone) - 1);
+    return alone;
+}
+
 static void tell_cold(void)
 {
     char job[1024];
+    const char *alone = program_alone();
     snprintf(job, sizeof(job), "%s/tests/houses/cross-gable/job.json", source);
     cold_row("check, text", (const char *[]){program, "check", "--home", source, job, NULL});
     cold_row("check, HTML",
              (const char *[]){program, "check", "--home", source, "--form", "html", job, NULL});
+    cold_row("check, home inside", (const char *[]){alone, "check", job, NULL});
+    cold_row("nothing (true)", (const char *[]){"/bin/true", NULL});
     cold_row("--help", (const char *[]){program, "--help", NULL});
     cold_row("--version", (const char *[]){program, "--version", NULL});
-    cold_row("places", (const char *[]){program, "places", "--home", source, NULL});
+    cold_row("places", (const char *[]){alone, "places", NULL});
+    cold_row("places of a folder", (const char *[]){program, "places", "--home", source, NULL});
 }
 
 /* Growth ------------------------------------------------------------------------------- */
