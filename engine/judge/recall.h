@@ -51,8 +51,8 @@ bool recall_charge(struct judging *judging, const struct charge *charge);
 struct charge recall_charged(const struct judging *judging);
 struct charge recall_charged_since(const struct judging *judging, const struct charge *before);
 
-/* What the rule of this number finds of what the walk has come to, its cost charged; NULL when that is not
- * known. */
+/* What the rule of this number finds of what the walk has come to, its cost charged; NULL when
+ * that is not known. */
 const struct kept_finding *recall_finding(struct judging *judging, size_t rule,
                                           const struct walk *walk);
 

@@ -1,5 +1,6 @@
 /* What a batch remembers must not show: each job is answered as if it were the only one. */
 #include "include/eavemark.h"
+#include "judge/memory.h"
 #include "support/house_job.h"
 
 #include <stdarg.h>
@@ -134,11 +135,38 @@ static void references_that_lead_elsewhere_are_told_apart(void **state)
     eavemark_close(batch);
 }
 
+/* What nothing was asked for hangs on whose it is and on the stage alone. A place may have more
+ * rules and functions than there is room for at first. */
+static void each_has_what_came_of_it(void **state)
+{
+    (void)state;
+    static const struct memory_key KEYS[] = {{0, 0},    {7, 0},  {7, 3},
+                                             {9000, 3}, {70, 3}, {30000, 3}};
+    enum { KEY_COUNT = sizeof(KEYS) / sizeof(KEYS[0]) };
+    struct memory *memory = memory_open();
+    struct arena arena = {0};
+    struct trail *trail = calloc(1, sizeof(*trail));
+    assert_non_null(memory);
+    assert_non_null(trail);
+    for (size_t i = 0; i < KEY_COUNT; i++) {
+        assert_null(memory_find(memory, KEYS[i], &arena, trail, NULL));
+        memory_keep(memory, KEYS[i], &arena, trail, &KEYS[i]);
+        for (size_t k = 0; k <= i; k++)
+            assert_ptr_equal(memory_find(memory, KEYS[k], &arena, trail, NULL), &KEYS[k]);
+    }
+    assert_null(memory_find(memory, (struct memory_key){9000, 0}, &arena, trail, NULL));
+    assert_null(memory_find(memory, (struct memory_key){8, 3}, &arena, trail, NULL));
+    free(trail);
+    arena_free(&arena);
+    memory_free(memory);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(each_job_is_answered_as_if_alone),
         cmocka_unit_test(references_that_lead_elsewhere_are_told_apart),
+        cmocka_unit_test(each_has_what_came_of_it),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
