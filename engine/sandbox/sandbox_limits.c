@@ -1,6 +1,7 @@
 /* The limits of the calls into Lua, see sandbox.h: counted here, and nowhere else. */
 #include "sandbox/sandbox_parts.h"
 
+#include <stdint.h>
 #include <time.h>
 
 /* The thread's own processor time: a loaded machine must not fail a rule. */
@@ -40,9 +41,9 @@ static void look_at_clock(lua_State *lua)
 static bool clock_is_due(const struct sandbox *sandbox)
 {
     const size_t longest = heap_longest_text(&sandbox->heap);
-    const size_t steps = (size_t)sandbox->not_looked;
-    return steps >= SANDBOX_LOOK_STEPS
-           || steps * longest >= (size_t)SANDBOX_LOOK_STEPS * SANDBOX_SHORT_TEXT;
+    const uint64_t length = longest > SANDBOX_SHORT_TEXT ? longest : SANDBOX_SHORT_TEXT;
+    return (uint64_t)sandbox->not_looked * length
+           >= (uint64_t)SANDBOX_LOOK_STEPS * SANDBOX_SHORT_TEXT;
 }
 
 /* C functions that do the work of many instructions pay for it here; the hook pays for
