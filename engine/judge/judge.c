@@ -59,8 +59,7 @@ static void judge_all(struct run *run, int only_stage, enum stage reached)
             continue;
         /* Nothing is built at the permit stage: there is only what is planned. */
         run->judging.inspecting = reached >= rule->stage && rule->stage != STAGE_PERMIT;
-        run->rule_number = i;
-        judge_rule(run, book->by_id[i]);
+        judge_rule(run, i);
     }
     if (only_rule != NULL)
         return;

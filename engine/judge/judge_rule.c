@@ -185,13 +185,17 @@ static void visit_item(struct walk *walk, const struct node *missing)
         judge_anew(run, walk);
 }
 
-void judge_rule(struct run *run, const struct rule *rule)
+void judge_rule(struct run *run, size_t number)
 {
-    const struct bearing *bearing = &run->judging.book->bearings[run->rule_number];
+    const struct rulebook *book = run->judging.book;
+    const struct rule *rule = book->by_id[number];
+    const struct bearing *bearing = &book->bearings[number];
     run->rule = rule;
+    run->rule_number = number;
     run->bearing = bearing;
     run->judging.output_of_rule = 0;
-    if (bearing->drop == NULL && settle_take_rule(run))
+    /* One that is dropped is never settled. */
+    if (settle_take_rule(run))
         return;
     run->judging.record = (struct record){0};
     if (bearing->drop != NULL) {
@@ -207,9 +211,9 @@ void judge_rule(struct run *run, const struct rule *rule)
                         .depth = rule->per_depth,
                         .data = run,
                         .visit = visit_item};
-    settle_begin(&run->judging, &walk, run->rule_number);
+    settle_begin(&run->judging, &walk, number);
     walk_per(&walk);
-    settle(&run->judging, &walk, run->rule_number, 0);
+    settle(&run->judging, &walk, number, 0);
     if (walk.visited == 0 && run_only_counts(run, OUTCOME_NOT_APPLICABLE)) {
         run_count(run, 1);
     } else if (walk.visited == 0) {

@@ -5,7 +5,8 @@
 
 #include "judge/run.h"
 
-/* A rule that an ordinance drops has one finding, for the whole house. */
-void judge_rule(struct run *run, const struct rule *rule);
+/* The rule of this number, by id. One that an ordinance drops has one finding, for the whole
+ * house. */
+void judge_rule(struct run *run, size_t number);
 
 #endif

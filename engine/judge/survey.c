@@ -1,5 +1,6 @@
 #include "judge/survey.h"
 
+#include "base/text.h"
 #include "job/validate.h"
 
 #include <stdint.h>
@@ -286,7 +287,7 @@ static bool look_at_group(struct survey *survey, struct spot *group, const cJSON
  * first. */
 static struct spot *next_below(struct spot *spot, struct spot **next, const char *name)
 {
-    if (*next != NULL && ((*next)->field->name == name || strcmp((*next)->field->name, name) == 0))
+    if (*next != NULL && text_same((*next)->field->name, name))
         return *next;
     const struct field *field = fields_child(spot->field, name);
     if (field != NULL)
