@@ -87,11 +87,10 @@ static const char *program_alone(void)
 {
     static char alone[256];
     char command[2048];
-    snprintf(alone, sizeof(alone), "%s/alone", folder);
-    snprintf(command, sizeof(command), "mkdir '%s' && cp '%s' '%s'", alone, program, alone);
+    snprintf(alone, sizeof(alone), "%s/alone/eavemark", folder);
+    snprintf(command, sizeof(command), "mkdir '%s/alone' && cp '%s' '%s'", folder, program, alone);
     if (system(command) != 0)
         exit(2);
-    strncat(alone, "/eavemark", sizeof(alone) - strlen(alone) - 1);
     return alone;
 }
 
