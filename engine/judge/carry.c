@@ -131,6 +131,7 @@ void carry_begin(struct judging *judging)
         || !survey_go_over(survey, judging->job))
         return;
     judging->survey = survey;
+    judging->carries = !survey->worth.resting;
     judging->spots = &survey->arena;
     judging->root = survey->root;
     judging->records = survey->records;
@@ -189,13 +190,16 @@ bool carry_finding(struct run *run, const struct walk *walk, const struct node *
 {
     struct judging *judging = &run->judging;
     judging->carried = NULL;
-    if (judging->survey == NULL || judging->apart)
+    if (!judging->carries || judging->apart)
         return false;
     struct carried *carried = carried_at(judging->survey, run->rule_number, walk->visited - 1);
     judging->carried = carried;
     if (carried == NULL || !stands(judging, carried, spot_of(judging, walk, missing))
-        || !carried_is_written(judging, carried) || !recall_charge(judging, &carried->charge))
+        || !carried_is_written(judging, carried) || !recall_charge(judging, &carried->charge)) {
+        judging->survey->worth.fell++;
         return false;
+    }
+    judging->survey->worth.stood++;
     carried->stood = judging->survey->round;
     carry_take(run, carried);
     return true;
@@ -334,7 +338,7 @@ void carry_written(const struct result *result, const struct finding *finding, c
 bool carry_call(struct judging *judging, struct call *call, size_t visit, enum sandbox_stop *stop)
 {
     judging->carried = NULL;
-    if (judging->survey == NULL || judging->apart)
+    if (!judging->carries || judging->apart)
         return false;
     const struct spot *item = call->depth == 0 ? judging->survey->root
                                                : call->items[call->depth - 1].spot;

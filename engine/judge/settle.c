@@ -29,7 +29,7 @@ static struct whole *whole_of(struct survey *survey, size_t number)
 
 void settle_begin(struct judging *judging, struct walk *walk, size_t number)
 {
-    walk->settles = judging->survey != NULL && !judging->apart;
+    walk->settles = judging->carries && !judging->apart;
     walk->whole = number;
 }
 
@@ -86,7 +86,7 @@ void settle(struct judging *judging, const struct walk *walk, size_t list, size_
 static struct whole *standing(struct judging *judging, size_t number)
 {
     const struct survey *survey = judging->survey;
-    if (survey == NULL || !survey_is_settled(survey, number) || judging->apart
+    if (!judging->carries || !survey_is_settled(survey, number) || judging->apart
         || run_spent(judging))
         return NULL;
     struct whole *whole = &survey->wholes[number];
@@ -117,6 +117,7 @@ bool settle_take_rule(struct run *run)
             carry_take(run, things[i]);
     }
     run_count(run, counted);
+    judging->survey->worth.stood += whole->visits;
     whole->taken = true;
     return true;
 }

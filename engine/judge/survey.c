@@ -325,6 +325,26 @@ static bool look_at_fields(struct survey *survey, struct spot *spot)
     return same;
 }
 
+/* Before a round: what the first one counts is left out, for nothing could stand in it. */
+static void weigh(struct worth *worth)
+{
+    enum { COUNTED = 4, REST_FIRST = 16, REST_MOST = 64 };
+    const bool over = ++worth->rounds == (worth->resting ? worth->rest : COUNTED);
+    const size_t all = worth->stood + worth->fell;
+    if (over && worth->resting) {
+        worth->resting = false;
+    } else if (over) {
+        worth->resting = 4 * worth->stood < all;
+        worth->rest = !worth->resting               ? 0
+                      : worth->rest == 0            ? REST_FIRST
+                      : 2 * worth->rest > REST_MOST ? REST_MOST
+                                                    : 2 * worth->rest;
+    }
+    worth->rounds = over ? 0 : worth->rounds;
+    if (over || worth->rounds == 1)
+        worth->stood = worth->fell = 0;
+}
+
 bool survey_go_over(struct survey *survey, const cJSON *job)
 {
     if (survey == NULL || survey->closed)
@@ -336,6 +356,7 @@ bool survey_go_over(struct survey *survey, const cJSON *job)
         return true;
     survey->job = NULL;
     survey->round++;
+    weigh(&survey->worth);
     survey->large = false;
     survey->root->json = job;
     if (survey->root->below != NULL)

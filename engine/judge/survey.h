@@ -21,6 +21,15 @@ struct carried_list;
 struct kept_piece;
 struct whole;
 
+/* Is carrying over worth its while? Of some rounds it is counted how much stood still; where
+ * that is little nothing is carried over in the next ones, nor kept to be: for twice as many
+ * each time that it turns out so again. */
+struct worth {
+    bool resting;
+    size_t rounds, rest; /* since it began to rest, or to be counted; and how many it rests */
+    size_t stood, fell;  /* things that were carried over, and that were not */
+};
+
 struct survey {
     struct arena arena;
     struct spot *root;
@@ -35,6 +44,7 @@ struct survey {
     size_t list_count;
     struct whole *wholes; /* settle.h */
     size_t whole_count;
+    struct worth worth;
     uint64_t *settled;         /* a bit for each; off as soon as a place that it rests on changes */
     struct kept_piece **cites; /* by figure, as a report writes where it stands (finding.h) */
     size_t borrowers;          /* results that go on by what is carried as written */

@@ -41,20 +41,30 @@ static const char ERRING[] =
     "\n"
     "}\n";
 
-/* Each outcome, how many do not apply, and how many steps it took; to be freed. */
-static char *told(struct rulebook *book, const cJSON *job)
+/* Each outcome, and how many do not apply; to be freed. */
+static char *told_outcomes(struct rulebook *book, const cJSON *job)
 {
     struct result result = {.only_stage = -1, .wanted = WANTED_OUTCOMES};
     struct text text = TEXT_EMPTY;
-    const long long before = book->sandbox->taken;
     judge_begin(book);
     assert_int_equal(judge(book, job, -1, STAGE_PERMIT, NULL, &result), 0);
     for (size_t i = 0; i < result.finding_count; i++)
         text_addf(&text, "%s %d %d, ", result.findings[i].rule, (int)result.findings[i].outcome,
                   (int)result.findings[i].met);
-    text_addf(&text, "%zu do not apply, %lld steps", result.counts[OUTCOME_NOT_APPLICABLE],
-              book->sandbox->taken - before);
+    text_addf(&text, "%zu do not apply", result.counts[OUTCOME_NOT_APPLICABLE]);
     result_free(&result);
+    assert_false(text.failed);
+    return text.bytes;
+}
+
+/* The same, and how many steps it took. */
+static char *told(struct rulebook *book, const cJSON *job)
+{
+    const long long before = book->sandbox->taken;
+    struct text text = TEXT_EMPTY;
+    char *outcomes = told_outcomes(book, job);
+    text_addf(&text, "%s, %lld steps", outcomes, book->sandbox->taken - before);
+    free(outcomes);
     assert_false(text.failed);
     return text.bytes;
 }
@@ -139,12 +149,55 @@ static void what_is_broken_is_told_each_time(void **state)
     small_batch_end(&batch);
 }
 
+/* Another job from first to last. */
+static void change_all(cJSON *job, int round)
+{
+    char pitch[16];
+    snprintf(pitch, sizeof(pitch), "%d:12", 2 + round % 9);
+    for (int i = 0; slope_of(job, i) != NULL; i++)
+        cJSON_ReplaceItemInObjectCaseSensitive(slope_of(job, i), "pitch",
+                                               cJSON_CreateString(pitch));
+    for (int i = 0; i < 2; i++) {
+        cJSON *vent = NULL;
+        cJSON_ArrayForEach(vent, vents_of(job, i))
+            cJSON_ReplaceItemInObjectCaseSensitive(vent, "count", cJSON_CreateNumber(round % 7));
+    }
+}
+
+/* Without the steps: those of what is judged are counted by the thousand, wherever in it that
+ * is full. */
+static void where_hardly_anything_stands_nothing_is_carried_for_a_while(void **state)
+{
+    enum { LONGEST_REST = 64, COUNTED = 4, LEAST_RESTED = 2 * (LONGEST_REST - 2 * COUNTED) };
+    (void)state;
+    struct small_batch batch;
+    int rested = 0;
+    small_batch_begin(&batch, RULES);
+    for (int i = 0; i < 3 * LONGEST_REST; i++) {
+        change_all(batch.job, i);
+        small_batch_assert_as_alone(&batch, told_outcomes);
+        if (i >= LONGEST_REST && batch.book->survey->worth.resting)
+            rested++;
+    }
+    assert_in_range(rested, LEAST_RESTED, 2 * LONGEST_REST);
+    /* Alike ones are found to be so after the longest rest, and it stays. */
+    for (int i = 0; i < LONGEST_REST + 2 * COUNTED; i++)
+        small_batch_assert_as_alone(&batch, told_outcomes);
+    for (int i = 0; i < LONGEST_REST; i++) {
+        small_batch_assert_as_alone(&batch, told_outcomes);
+        assert_false(batch.book->survey->worth.resting);
+        assert_true(is_settled(batch.book, PITCHES) && is_settled(batch.book, VENTS));
+    }
+    small_batch_end(&batch);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(a_place_that_changes_unsettles_what_rests_on_it),
         cmocka_unit_test(a_list_that_changes_unsettles_what_goes_through_it),
         cmocka_unit_test(what_is_broken_is_told_each_time),
+        cmocka_unit_test(where_hardly_anything_stands_nothing_is_carried_for_a_while),
     };
     return cmocka_run_group_tests(tests, small_home_make, small_home_remove);
 }
