@@ -163,7 +163,7 @@ void carry_take(struct run *run, const struct carried *carried)
         run_count(run, 1);
         return;
     }
-    struct finding *finding = run_finding(run);
+    struct finding *finding = run_brief_finding(run);
     if (finding == NULL)
         return;
     finding->outcome = carried->outcome;

@@ -101,13 +101,26 @@ struct finding {
     const char *rule;  /* "layers.total" */
     const char *title; /* "Layers of covering, old and new" */
     enum stage stage;
-    const char *where; /* "porch slope", or NULL: the whole house */
-    const char *item;  /* its JSON pointer, or NULL */
     enum outcome outcome;
     enum met met;
-    unsigned why;         /* flags of enum why */
-    enum ask ask;         /* of an open finding */
-    const char *says;     /* all of it in words */
+    unsigned why;             /* flags of enum why */
+    enum ask ask;             /* of an open finding */
+    bool measured;            /* it rests on a fact that was measured or seen on the roof */
+    bool written;             /* the parts of kept are all there is: see below */
+    const char *where;        /* "porch slope", or NULL: the whole house */
+    const char *item;         /* its JSON pointer, or NULL */
+    const char *says;         /* all of it in words */
+    const char *lacks;        /* open for want of this fact: its JSON pointer, or NULL */
+    const struct read *reads; /* in the order first read */
+    size_t read_count;
+    struct kept_json *kept; /* of one that is recalled; or NULL */
+    const char *json;       /* carried over: written as JSON already */
+    size_t json_length;
+    struct carried *carried; /* where it is to be kept when it is written (carry.h); or NULL */
+    size_t carried_round;
+    /* Of one that is written already only what stands before this is set; of one that is
+     * carried over, or of which only the outcome is wanted, of that only rule, title, stage,
+     * outcome, met, why and measured. */
     const char *note;     /* the part of says beyond required and found, or NULL */
     const char *remark;   /* of note, what the rule itself adds, or NULL */
     const char *disagree; /* how the sources of a figure disagree, or NULL */
@@ -117,10 +130,8 @@ struct finding {
     const char *duty;     /* what a duty asks for, in the rule's words, or NULL */
     const char *file;     /* broken: what erred is written there */
     int line;
-    const char *lacks;     /* open for want of this fact: its JSON pointer, or NULL */
     bool asked;            /* a question of the result stands for it */
     bool compared;         /* required and found are set */
-    bool measured;         /* it rests on a fact that was measured or seen on the roof */
     struct value required; /* of an open finding only where demands are wanted (judge.h) and
                               it can be told; else VALUE_NONE */
     enum sense sense;      /* at_least, at_most, one_of, none_of, all_of, equals */
@@ -139,18 +150,15 @@ struct finding {
     const struct amended *amended; /* or NULL */
     const char *const *work;       /* the arithmetic, a line each */
     size_t work_count;
-    const char *mend;         /* or NULL */
-    const char *caution;      /* or NULL */
-    const struct read *reads; /* in the order first read */
-    size_t read_count;
-    struct kept_json *kept; /* of one that is recalled; or NULL */
-    /* Carried over: written as JSON already. Of the rest only rule, title, stage, outcome, met,
-     * why and measured are set. */
-    const char *json;
-    size_t json_length;
-    struct carried *carried; /* where it is to be kept when it is written (carry.h); or NULL */
-    size_t carried_round;
+    const char *mend;    /* or NULL */
+    const char *caution; /* or NULL */
 };
+
+/* Makes it blank as far as is set of one that is written already. */
+void finding_blank_brief(struct finding *finding);
+
+/* Are all parts there of which such a finding, of the house or of a thing in it, is made? */
+bool finding_is_written(const struct kept_json *kept, bool of_house);
 
 /* A safety caution that a stage brings. */
 struct safety {

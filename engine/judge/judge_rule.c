@@ -91,10 +91,9 @@ static void take_recalled(struct run *run, const struct walk *walk, const struct
         run_count(run, 1);
         return;
     }
-    struct finding *finding = run_room_for_finding(run);
+    struct finding *finding = recall_tell(run, kept, walk->depth == 0);
     if (finding == NULL)
         return;
-    recall_tell(&run->judging, kept, finding);
     carry_keep_told(run, finding);
     name_item(run, walk, finding);
 }
@@ -188,9 +187,8 @@ static void visit_item(struct walk *walk, const struct node *missing)
 void judge_rule(struct run *run, size_t number)
 {
     const struct rulebook *book = run->judging.book;
-    const struct rule *rule = book->by_id[number];
     const struct bearing *bearing = &book->bearings[number];
-    run->rule = rule;
+    run->rule = book->by_id[number];
     run->rule_number = number;
     run->bearing = bearing;
     run->judging.output_of_rule = 0;
@@ -207,8 +205,8 @@ void judge_rule(struct run *run, size_t number)
         return;
     }
     struct walk walk = {.judging = &run->judging,
-                        .per = rule->per,
-                        .depth = rule->per_depth,
+                        .per = bearing->per,
+                        .depth = bearing->per_depth,
                         .data = run,
                         .visit = visit_item};
     settle_begin(&run->judging, &walk, number);

@@ -85,8 +85,13 @@ static const char *copy_text(struct memory *memory, const struct rule *rule, con
                : memory_copy(memory, text);
 }
 
-static void copy_finding(struct memory *memory, const struct rule *rule, struct finding *to)
+static const struct finding *copy_finding(struct memory *memory, const struct rule *rule,
+                                          const struct finding *finding)
 {
+    struct finding *to = memory_alloc(memory, sizeof(*to));
+    if (to == NULL)
+        return NULL;
+    *to = *finding;
     const char **texts[] = {&to->says,  &to->note, &to->remark, &to->disagree, &to->unsure,
                             &to->cause, &to->duty, &to->mend,   &to->caution};
     for (size_t i = 0; i < sizeof(texts) / sizeof(texts[0]); i++)
@@ -103,6 +108,7 @@ static void copy_finding(struct memory *memory, const struct rule *rule, struct 
     to->reads = NULL;
     to->read_count = 0;
     to->wanting = NULL;
+    return to;
 }
 
 /* Findings ---------------------------------------------------------------------------------- */
@@ -127,14 +133,14 @@ static const struct lacking *lacking_of(struct judging *judging, const struct ke
     return verdict_lacking(judging);
 }
 
-static void recall_told(struct judging *judging, struct kept_telling *kept, struct finding *finding)
+/* What of it is this job's own: the facts read, and what is asked for. */
+static void tell_own(struct judging *judging, const struct kept_telling *kept,
+                     struct finding *finding)
 {
-    *finding = kept->finding;
-    finding->kept = &kept->json;
     judging->record = (struct record){0};
     recall_reads(judging, kept);
     verdict_take_reads(finding, judging);
-    if (finding->met == MET_NO)
+    if (finding->met == MET_NO && !finding->written)
         finding->wanting = verdict_wanting(judging, finding);
     if (kept->open && lacking_of(judging, kept) != NULL)
         verdict_asks(finding, judging);
@@ -153,18 +159,52 @@ static void recall_touch(struct judging *judging)
     }
 }
 
-void recall_tell(struct judging *judging, const struct kept_finding *kept, struct finding *finding)
+/* Of one that is written, or of which no more is wanted, the rest is left. */
+static struct finding *tell_brief(struct run *run, const struct kept_finding *kept)
 {
-    if (judging->wanted == WANTED_OUTCOMES)
-        *finding = (struct finding){.rule = kept->rule->id,
-                                    .title = kept->rule->title,
-                                    .stage = kept->rule->stage,
-                                    .outcome = kept->outcome,
-                                    .met = kept->met,
-                                    .why = kept->why,
-                                    .measured = kept->measured};
-    else
-        recall_told(judging, kept->telling, finding);
+    struct finding *finding = run_brief_finding(run);
+    if (finding == NULL)
+        return NULL;
+    finding->outcome = kept->outcome;
+    finding->met = kept->met;
+    finding->why = kept->why;
+    finding->measured = kept->measured;
+    finding->written = run->judging.wanted == WANTED_APPLYING;
+    return finding;
+}
+
+static struct finding *tell_whole(struct run *run, const struct kept_telling *kept)
+{
+    struct finding *finding = run_room_for_finding(run);
+    if (finding != NULL)
+        *finding = *kept->finding;
+    return finding;
+}
+
+/* Is it there in a form in which it can be told? Reports that are written need no other. */
+static bool is_tellable(const struct judging *judging, const struct kept_finding *kept,
+                        bool of_house)
+{
+    if (!judging_tells(judging, kept->outcome))
+        return true;
+    return kept->telling != NULL
+           && (kept->telling->finding != NULL
+               || (judging->wanted == WANTED_APPLYING
+                   && finding_is_written(&kept->telling->json, of_house)));
+}
+
+struct finding *recall_tell(struct run *run, const struct kept_finding *kept, bool of_house)
+{
+    struct judging *judging = &run->judging;
+    const bool brief = judging->wanted == WANTED_OUTCOMES
+                       || (judging->wanted == WANTED_APPLYING
+                           && finding_is_written(&kept->telling->json, of_house));
+    struct finding *finding = brief ? tell_brief(run, kept) : tell_whole(run, kept->telling);
+    if (finding == NULL || judging->wanted == WANTED_OUTCOMES)
+        return finding;
+    finding->kept = &kept->telling->json;
+    tell_own(judging, kept->telling, finding);
+    return finding;
 }
 
 const struct kept_finding *recall_finding(struct judging *judging, size_t rule,
@@ -177,7 +217,7 @@ const struct kept_finding *recall_finding(struct judging *judging, size_t rule,
     const struct kept_finding *kept = memory_find(
         memory, (struct memory_key){rule, recall_stage(judging)}, judging->spots, &judging->trail,
         &judging->book->fields);
-    if (kept != NULL && (kept->telling != NULL || !judging_tells(judging, kept->outcome))
+    if (kept != NULL && is_tellable(judging, kept, walk->depth == 0)
         && recall_charge(judging, &kept->charge))
         return kept;
     start_noting(judging);
@@ -207,8 +247,7 @@ static struct kept_telling *keep_telling(struct judging *judging, const struct r
     const unsigned *reads = known_reads(memory, judging);
     if (kept == NULL || reads == NULL)
         return NULL;
-    *kept = (struct kept_telling){.finding = *finding,
-                                  .reads = reads,
+    *kept = (struct kept_telling){.reads = reads,
                                   .read_count = record->read_count,
                                   .open = finding->outcome == OUTCOME_OPEN
                                           && finding->lacks != NULL,
@@ -219,12 +258,14 @@ static struct kept_telling *keep_telling(struct judging *judging, const struct r
         if (kept->missing < 0)
             return NULL;
     }
-    copy_finding(memory, rule, &kept->finding);
     memory_lend(memory, &kept->json, kept->open);
-    return kept;
+    if (judging->wanted == WANTED_APPLYING)
+        return kept;
+    kept->finding = copy_finding(memory, rule, finding);
+    return kept->finding == NULL ? NULL : kept;
 }
 
-void recall_keep_finding(struct judging *judging, size_t number, const struct finding *finding)
+void recall_keep_finding(struct judging *judging, size_t number, struct finding *finding)
 {
     struct memory *memory = memory_of(judging);
     struct trail *trail = &judging->trail;
@@ -242,15 +283,16 @@ void recall_keep_finding(struct judging *judging, size_t number, const struct fi
     if (kept == NULL || (told && telling == NULL))
         return;
     *kept = (struct kept_finding){.charge = judging->cost,
-                                  .rule = rule,
                                   .outcome = finding->outcome,
                                   .met = finding->met,
                                   .why = finding->why,
                                   .measured = finding->measured,
                                   .telling = telling};
-    if (!memory_full(memory))
-        memory_keep(memory, (struct memory_key){number, recall_stage(judging)}, judging->spots,
-                    trail, kept);
+    if (memory_full(memory))
+        return;
+    memory_keep(memory, (struct memory_key){number, recall_stage(judging)}, judging->spots, trail,
+                kept);
+    finding->kept = told ? &telling->json : NULL;
 }
 
 struct memory_key recall_key_of_call(const struct judging *judging, const struct call *call)

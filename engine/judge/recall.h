@@ -8,12 +8,12 @@
 #define EAVEMARK_JUDGE_RECALL_H
 
 #include "judge/memory.h"
-#include "judge/walk.h"
+#include "judge/run.h"
 
 /* How a remembered finding is told. */
 struct kept_telling {
-    struct finding finding; /* without its reads */
-    const unsigned *reads;  /* which of the known spots */
+    const struct finding *finding; /* without its reads; NULL: only as it is written */
+    const unsigned *reads;         /* which of the known spots */
     size_t read_count;
     bool open;   /* its words name places of the job, and are made anew of these: */
     int missing; /* which of the known spots is lacking */
@@ -25,7 +25,6 @@ struct kept_telling {
 /* A remembered finding. Most are only counted. */
 struct kept_finding {
     struct charge charge;
-    const struct rule *rule;
     enum outcome outcome;
     enum met met;
     unsigned why;
@@ -56,10 +55,13 @@ struct charge recall_charged_since(const struct judging *judging, const struct c
 const struct kept_finding *recall_finding(struct judging *judging, size_t rule,
                                           const struct walk *walk);
 
-/* Fills the finding, as far as it is wanted: all but where and which item, which is for the
- * caller to say. */
-void recall_tell(struct judging *judging, const struct kept_finding *kept, struct finding *finding);
-void recall_keep_finding(struct judging *judging, size_t rule, const struct finding *finding);
+/* A new finding of the run's rule, of the house or of a thing in it, filled as far as it is
+ * wanted: all but where and which item, which is for the caller to say. NULL when out of
+ * memory. */
+struct finding *recall_tell(struct run *run, const struct kept_finding *kept, bool of_house);
+
+/* Remembers it, with what a report will write of it. */
+void recall_keep_finding(struct judging *judging, size_t rule, struct finding *finding);
 
 /* What call->function says: its text, whether it is present, and how it ended; for calls
  * whose record nobody looks at. */

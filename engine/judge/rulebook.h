@@ -128,7 +128,9 @@ struct card_part {
 struct bearing {
     const char *id, *title;
     enum stage stage;
-    unsigned topic;            /* rules of one topic have the same number */
+    unsigned short topic;    /* rules of one topic have the same number */
+    unsigned char per_depth; /* as the rule's */
+    const struct field *per[RULE_DEEPEST_PER];
     const struct law_gap *gap; /* what is not carried, or NULL */
     const struct drop *drop;   /* by whom it is dropped, or NULL */
 };

@@ -34,7 +34,7 @@ static bool is_same_topic(const char *a, const char *b)
 /* By id, the rules of a topic stand together. */
 static void find_bearings(struct rulebook *book)
 {
-    unsigned topic = 0;
+    unsigned short topic = 0; /* RULES_MOST fits */
     struct bearing *bearings = arena_array(&book->arena, book->rule_count + 1, sizeof(*bearings));
     for (size_t i = 0; bearings != NULL && i < book->rule_count; i++) {
         const struct rule *rule = book->by_id[i];
@@ -44,8 +44,10 @@ static void find_bearings(struct rulebook *book)
                                        .title = rule->title,
                                        .stage = rule->stage,
                                        .topic = topic,
+                                       .per_depth = (unsigned char)rule->per_depth,
                                        .gap = profile_gap(book->profile, rule->id),
                                        .drop = profile_drop(book->profile, rule->id)};
+        memcpy(bearings[i].per, rule->per, sizeof(rule->per));
     }
     book->bearings = bearings;
 }

@@ -35,15 +35,27 @@ struct finding *run_blank_finding(struct run *run)
     return finding;
 }
 
-struct finding *run_finding(struct run *run)
+static struct finding *of_rule(const struct run *run, struct finding *finding)
 {
-    struct finding *finding = run_blank_finding(run);
     if (finding == NULL)
         return NULL;
     finding->rule = run->bearing->id;
     finding->title = run->bearing->title;
     finding->stage = run->bearing->stage;
     return finding;
+}
+
+struct finding *run_finding(struct run *run)
+{
+    return of_rule(run, run_blank_finding(run));
+}
+
+struct finding *run_brief_finding(struct run *run)
+{
+    struct finding *finding = run_room_for_finding(run);
+    if (finding != NULL)
+        finding_blank_brief(finding);
+    return of_rule(run, finding);
 }
 
 static void count_left_out(struct run *run, const struct bearing *rule, size_t count)

@@ -17,11 +17,12 @@ struct run {
     size_t capacity, left_out_capacity;
 };
 
-/* A new finding: to be filled whole; blank; or of the rule being judged. NULL when out of
- * memory. */
+/* A new finding: to be filled whole; blank; or of the rule being judged, or so but for what
+ * nobody looks at (finding_blank_brief). NULL when out of memory. */
 struct finding *run_room_for_finding(struct run *run);
 struct finding *run_blank_finding(struct run *run);
 struct finding *run_finding(struct run *run);
+struct finding *run_brief_finding(struct run *run);
 
 /* What else of a rulebook may err while a job is judged. */
 struct part {

@@ -244,13 +244,18 @@ static void add_said_anew(struct json_out *out, const struct finding *finding, s
     *last = (struct said){finding->says, finding->ask, start, out->text->length - start};
 }
 
-/* A part that is the same whatever job the finding is of: written once, then copied. */
+/* A part that is the same whatever job the finding is of: written once, then copied. Of a
+ * finding that is written already there is nothing else. */
 static void add_part(struct json_out *out, const struct finding *finding, enum finding_part part,
                      void (*add)(struct json_out *out, const struct finding *finding))
 {
     struct kept_json *kept = out->pretty ? NULL : finding->kept;
     if (kept != NULL && kept->parts[part] != NULL) {
         json_out_raw(out, kept->parts[part], kept->lengths[part]);
+        return;
+    }
+    if (finding->written) {
+        out->text->failed = true;
         return;
     }
     const size_t start = out->text->length;
@@ -265,16 +270,10 @@ static void add_part(struct json_out *out, const struct finding *finding, enum f
 
 /* The keys are a promise to whoever reads reports by program: always all of them, in this
  * order, null where there is nothing. */
-static void add_finding(struct json_out *out, const struct result *result,
-                        const struct finding *finding, struct said *last)
+static void add_anew(struct json_out *out, const struct finding *finding, struct said *last)
 {
-    if (finding->json != NULL) { /* as it was written for the job before */
-        json_out_line(out, finding->json, finding->json_length);
-        return;
-    }
     const bool said_anew = finding->kept != NULL && finding->kept->said_anew;
     const bool whole = finding->where == NULL; /* up to what is said anew it is one part */
-    const size_t start = begins(out);
     json_out_open(out, NULL, '{');
     if (whole) {
         add_part(out, finding, PART_WHOLE, said_anew ? add_opening : add_told);
@@ -289,7 +288,33 @@ static void add_finding(struct json_out *out, const struct result *result,
         add_part(out, finding, PART_GROUNDS, said_anew ? add_grounds : add_said_and_grounds);
     add_reads(out, finding);
     json_out_close(out, '}');
-    if (!out->pretty && !out->text->failed)
+}
+
+/* What is there as written is put together on a line, and then laid out. */
+static void add_laid_out(struct json_out *out, const struct finding *finding)
+{
+    struct text text = TEXT_EMPTY;
+    struct json_out line = json_out_to(&text, false);
+    struct said last = {.says = NULL};
+    add_anew(&line, finding, &last);
+    if (text.failed)
+        out->text->failed = true;
+    else
+        json_out_line(out, text_string(&text), text.length);
+    text_free(&text);
+}
+
+static void add_finding(struct json_out *out, const struct result *result,
+                        const struct finding *finding, struct said *last)
+{
+    const size_t start = begins(out);
+    if (finding->json != NULL) /* as it was written for the job before */
+        json_out_line(out, finding->json, finding->json_length);
+    else if (out->pretty && finding->written)
+        add_laid_out(out, finding);
+    else
+        add_anew(out, finding, last);
+    if (finding->json == NULL && !out->pretty && !out->text->failed)
         carry_written(result, finding, text_string(out->text) + start, out->text->length - start);
 }
 
