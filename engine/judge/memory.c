@@ -309,7 +309,7 @@ static bool asks(const struct fork *fork, const struct step *step)
            && fork->step.number == step->number && fork->step.field == step->field;
 }
 
-void memory_keep(struct memory *memory, struct memory_key key, struct arena *arena,
+bool memory_keep(struct memory *memory, struct memory_key key, struct arena *arena,
                  const struct trail *trail, const void *outcome)
 {
     struct branch *branch = tree_make(memory, key);
@@ -321,13 +321,13 @@ void memory_keep(struct memory *memory, struct memory_key key, struct arena *are
             if (fresh == NULL)
                 fresh = memory_alloc(memory, (trail->count - i) * sizeof(*fresh));
             if (fresh == NULL)
-                return;
+                return false;
             fresh->step = *step;
             branch->next = fresh++;
         }
         /* The same answers, and it asked otherwise: it goes by something else. */
         if (branch->ends || branch->next == NULL || !asks(branch->next, step))
-            return;
+            return false;
         const size_t index = trail->start + i;
         struct spot *to = trail->known[index];
         const unsigned answer = answer_of(memory, arena, trail, index, step, to, true);
@@ -335,8 +335,9 @@ void memory_keep(struct memory *memory, struct memory_key key, struct arena *are
         const bool kept = step->kind != STEP_VALUE || answer != WORD_UNKNOWN;
         branch = kept ? branch_make(memory, branch->next, answer) : NULL;
     }
-    if (branch != NULL && (branch->ends || branch->next == NULL)) {
-        branch->ends = true;
-        branch->outcome = outcome;
-    }
+    if (branch == NULL || (!branch->ends && branch->next != NULL))
+        return false;
+    branch->ends = true;
+    branch->outcome = outcome;
+    return true;
 }

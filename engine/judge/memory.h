@@ -43,8 +43,9 @@ void memory_close(struct memory *memory);
 const void *memory_find(struct memory *memory, struct memory_key key, struct arena *arena,
                         struct trail *trail, const struct fields *fields);
 
-/* Remembers what came of the trail; it stays the memory's to free. */
-void memory_keep(struct memory *memory, struct memory_key key, struct arena *arena,
+/* Remembers what came of the trail; it stays the memory's to free. False when there is no room,
+ * or the trail leads elsewhere than others did that were answered the same. */
+bool memory_keep(struct memory *memory, struct memory_key key, struct arena *arena,
                  const struct trail *trail, const void *outcome);
 
 /* Room in the memory: as arena_alloc and its kin, NULL also when it is full. Strings and

@@ -288,11 +288,9 @@ void recall_keep_finding(struct judging *judging, size_t number, struct finding 
                                   .why = finding->why,
                                   .measured = finding->measured,
                                   .telling = telling};
-    if (memory_full(memory))
-        return;
-    memory_keep(memory, (struct memory_key){number, recall_stage(judging)}, judging->spots, trail,
-                kept);
-    finding->kept = told ? &telling->json : NULL;
+    const struct memory_key key = {number, recall_stage(judging)};
+    if (!memory_full(memory) && memory_keep(memory, key, judging->spots, trail, kept) && told)
+        finding->kept = &telling->json;
 }
 
 struct memory_key recall_key_of_call(const struct judging *judging, const struct call *call)

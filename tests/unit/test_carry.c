@@ -420,6 +420,46 @@ static void what_an_item_is_called_is_of_this_job(void **state)
     eavemark_close(other);
 }
 
+/* What a report wrote of a finding is kept where no more was wanted of it: whoever wants more
+ * of the same job is told all, and the other way round. */
+static void more_or_less_may_be_wanted_of_the_next_job(void **state)
+{
+    (void)state;
+    static const struct {
+        enum eavemark_wanted wanted;
+        enum eavemark_form form;
+        unsigned options;
+    } ASKED[] = {
+        {EAVEMARK_WANT_JSON, EAVEMARK_JSON_LINE, 0},
+        {EAVEMARK_WANT_ANY, EAVEMARK_TEXT, 0},
+        {EAVEMARK_WANT_JSON, EAVEMARK_JSON, 0},
+        {EAVEMARK_WANT_BRIEF, EAVEMARK_JSON_LINE, EAVEMARK_BRIEF},
+        {EAVEMARK_WANT_JSON, EAVEMARK_JSON_LINE, 0},
+        {EAVEMARK_WANT_NO_DRAWINGS, EAVEMARK_TEXT, EAVEMARK_ALL},
+        {EAVEMARK_WANT_NO_DRAWINGS, EAVEMARK_JSON_LINE, EAVEMARK_ALL},
+    };
+    static const char *const JOBS[] = {"tests/houses/cross-gable/job-final",
+                                       "examples/cross-gable/job", "tests/houses/cross-gable/job"};
+    eavemark *batch = eavemark_open(EAVEMARK_HOME_DIR), *other = eavemark_open(EAVEMARK_HOME_DIR);
+    assert_non_null(batch);
+    assert_non_null(other);
+    /* Each job comes with each of the wants, one after another and between others. */
+    for (size_t i = 0; i < 4 * LENGTH(ASKED) * LENGTH(JOBS); i++) {
+        const size_t asked = i % LENGTH(ASKED);
+        cJSON *job = read_job(JOBS[i / 2 % LENGTH(JOBS)]);
+        char *text = cJSON_PrintUnformatted(job);
+        eavemark_result *result = check(batch, text, NULL, ASKED[asked].wanted);
+        char *said = told(result, ASKED[asked].form, ASKED[asked].options);
+        assert_as_alone(other, text, NULL, ASKED[asked].form, ASKED[asked].options, said);
+        eavemark_result_free(result);
+        free(said);
+        free(text);
+        cJSON_Delete(job);
+    }
+    eavemark_close(batch);
+    eavemark_close(other);
+}
+
 /* Another seed may be given, for other jobs. */
 int main(int argc, char **argv)
 {
@@ -429,6 +469,7 @@ int main(int argc, char **argv)
         cmocka_unit_test(jobs_that_differ_a_little_are_answered_as_if_alone),
         cmocka_unit_test(what_is_asked_for_is_of_this_job),
         cmocka_unit_test(what_an_item_is_called_is_of_this_job),
+        cmocka_unit_test(more_or_less_may_be_wanted_of_the_next_job),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
