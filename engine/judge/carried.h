@@ -33,6 +33,12 @@ struct carried_list {
     size_t count;
 };
 
+/* Is anything carried over in this round? */
+static inline bool carries(const struct judging *judging)
+{
+    return judging->survey != NULL && !judging->survey->worth.resting && !judging->apart;
+}
+
 static inline bool carried_is_written(const struct judging *judging, const struct carried *carried)
 {
     return carried->json_length > 0 || !judging_tells(judging, carried->outcome);

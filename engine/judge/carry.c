@@ -131,7 +131,6 @@ void carry_begin(struct judging *judging)
         || !survey_go_over(survey, judging->job))
         return;
     judging->survey = survey;
-    judging->carries = !survey->worth.resting;
     judging->spots = &survey->arena;
     judging->root = survey->root;
     judging->records = survey->records;
@@ -190,7 +189,7 @@ bool carry_finding(struct run *run, const struct walk *walk, const struct node *
 {
     struct judging *judging = &run->judging;
     judging->carried = NULL;
-    if (!judging->carries || judging->apart)
+    if (!carries(judging))
         return false;
     struct carried *carried = carried_at(judging->survey, run->rule_number, walk->visited - 1);
     judging->carried = carried;
@@ -338,7 +337,7 @@ void carry_written(const struct result *result, const struct finding *finding, c
 bool carry_call(struct judging *judging, struct call *call, size_t visit, enum sandbox_stop *stop)
 {
     judging->carried = NULL;
-    if (!judging->carries || judging->apart)
+    if (!carries(judging))
         return false;
     const struct spot *item = call->depth == 0 ? judging->survey->root
                                                : call->items[call->depth - 1].spot;

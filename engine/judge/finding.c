@@ -36,15 +36,6 @@ void finding_blank_brief(struct finding *finding)
     memset(finding, 0, offsetof(struct finding, note));
 }
 
-/* What is said anew stands between two parts. */
-bool finding_is_written(const struct kept_json *kept, bool of_house)
-{
-    const bool begun = of_house
-                           ? kept->parts[PART_WHOLE] != NULL
-                           : kept->parts[PART_HEAD] != NULL && kept->parts[PART_OUTCOME] != NULL;
-    return begun && ((of_house && !kept->said_anew) || kept->parts[PART_GROUNDS] != NULL);
-}
-
 void result_free(struct result *result)
 {
     if (result == NULL)

@@ -66,6 +66,7 @@ struct kept_json {
     size_t *used; /* of its bytes */
     size_t most;
     bool said_anew; /* what is said of it names places of the job: it is not kept */
+    bool complete;  /* all the parts are there that a report writes of it */
     const char *parts[FINDING_PARTS]; /* NULL: not written yet */
     unsigned lengths[FINDING_PARTS];
 };
@@ -156,9 +157,6 @@ struct finding {
 
 /* Makes it blank as far as is set of one that is written already. */
 void finding_blank_brief(struct finding *finding);
-
-/* Are all parts there of which such a finding, of the house or of a thing in it, is made? */
-bool finding_is_written(const struct kept_json *kept, bool of_house);
 
 /* A safety caution that a stage brings. */
 struct safety {

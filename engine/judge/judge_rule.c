@@ -91,7 +91,7 @@ static void take_recalled(struct run *run, const struct walk *walk, const struct
         run_count(run, 1);
         return;
     }
-    struct finding *finding = recall_tell(run, kept, walk->depth == 0);
+    struct finding *finding = recall_tell(run, kept);
     if (finding == NULL)
         return;
     carry_keep_told(run, finding);

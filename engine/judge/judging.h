@@ -84,7 +84,6 @@ struct judging {
     struct arena *arena;     /* of the result */
     struct arena *spots;     /* of the job's places: the same, or the survey's */
     struct survey *survey;   /* of the law, by which findings are carried over; or NULL */
-    bool carries;            /* they are, in this round */
     struct carried *carried; /* what is being judged is to be kept there (carry.h); or NULL */
     const struct rulebook *book;
     const cJSON *job;

@@ -181,26 +181,27 @@ static struct finding *tell_whole(struct run *run, const struct kept_telling *ke
     return finding;
 }
 
-/* Is it there in a form in which it can be told? Reports that are written need no other. */
-static bool is_tellable(const struct judging *judging, const struct kept_finding *kept,
-                        bool of_house)
+/* Reports that are written need no more of it than what one wrote before. */
+static bool is_written(const struct judging *judging, const struct kept_telling *kept)
 {
-    if (!judging_tells(judging, kept->outcome))
-        return true;
-    return kept->telling != NULL
-           && (kept->telling->finding != NULL
-               || (judging->wanted == WANTED_APPLYING
-                   && finding_is_written(&kept->telling->json, of_house)));
+    return judging->wanted == WANTED_APPLYING && kept->json.complete;
 }
 
-struct finding *recall_tell(struct run *run, const struct kept_finding *kept, bool of_house)
+static bool is_tellable(const struct judging *judging, const struct kept_finding *kept)
+{
+    const struct kept_telling *telling = kept->telling;
+    return !judging_tells(judging, kept->outcome)
+           || (telling != NULL && (telling->finding != NULL || is_written(judging, telling)));
+}
+
+struct finding *recall_tell(struct run *run, const struct kept_finding *kept)
 {
     struct judging *judging = &run->judging;
-    const bool brief = judging->wanted == WANTED_OUTCOMES
-                       || (judging->wanted == WANTED_APPLYING
-                           && finding_is_written(&kept->telling->json, of_house));
-    struct finding *finding = brief ? tell_brief(run, kept) : tell_whole(run, kept->telling);
-    if (finding == NULL || judging->wanted == WANTED_OUTCOMES)
+    const bool outcome_only = judging->wanted == WANTED_OUTCOMES;
+    struct finding *finding = outcome_only || is_written(judging, kept->telling)
+                                  ? tell_brief(run, kept)
+                                  : tell_whole(run, kept->telling);
+    if (finding == NULL || outcome_only)
         return finding;
     finding->kept = &kept->telling->json;
     tell_own(judging, kept->telling, finding);
@@ -217,8 +218,7 @@ const struct kept_finding *recall_finding(struct judging *judging, size_t rule,
     const struct kept_finding *kept = memory_find(
         memory, (struct memory_key){rule, recall_stage(judging)}, judging->spots, &judging->trail,
         &judging->book->fields);
-    if (kept != NULL && is_tellable(judging, kept, walk->depth == 0)
-        && recall_charge(judging, &kept->charge))
+    if (kept != NULL && is_tellable(judging, kept) && recall_charge(judging, &kept->charge))
         return kept;
     start_noting(judging);
     return NULL;

@@ -55,10 +55,9 @@ struct charge recall_charged_since(const struct judging *judging, const struct c
 const struct kept_finding *recall_finding(struct judging *judging, size_t rule,
                                           const struct walk *walk);
 
-/* A new finding of the run's rule, of the house or of a thing in it, filled as far as it is
- * wanted: all but where and which item, which is for the caller to say. NULL when out of
- * memory. */
-struct finding *recall_tell(struct run *run, const struct kept_finding *kept, bool of_house);
+/* A new finding of the run's rule, filled as far as it is wanted: all but where and which item,
+ * which is for the caller to say. NULL when out of memory. */
+struct finding *recall_tell(struct run *run, const struct kept_finding *kept);
 
 /* Remembers it, with what a report will write of it. */
 void recall_keep_finding(struct judging *judging, size_t rule, struct finding *finding);

@@ -29,7 +29,7 @@ static struct whole *whole_of(struct survey *survey, size_t number)
 
 void settle_begin(struct judging *judging, struct walk *walk, size_t number)
 {
-    walk->settles = judging->carries && !judging->apart;
+    walk->settles = carries(judging);
     walk->whole = number;
 }
 
@@ -86,8 +86,7 @@ void settle(struct judging *judging, const struct walk *walk, size_t list, size_
 static struct whole *standing(struct judging *judging, size_t number)
 {
     const struct survey *survey = judging->survey;
-    if (!judging->carries || !survey_is_settled(survey, number) || judging->apart
-        || run_spent(judging))
+    if (!carries(judging) || !survey_is_settled(survey, number) || run_spent(judging))
         return NULL;
     struct whole *whole = &survey->wholes[number];
     const bool stands = whole->stage == recall_stage(judging)

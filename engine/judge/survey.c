@@ -325,24 +325,26 @@ static bool look_at_fields(struct survey *survey, struct spot *spot)
     return same;
 }
 
-/* Before a round: what the first one counts is left out, for nothing could stand in it. */
+static size_t next_rest(size_t rest)
+{
+    enum { FIRST = 16, MOST = 64 };
+    return rest == 0 ? FIRST : 2 * rest < MOST ? 2 * rest : MOST;
+}
+
+/* Before a round. Of the first of those that are counted nothing could stand: it is left out. */
 static void weigh(struct worth *worth)
 {
-    enum { COUNTED = 4, REST_FIRST = 16, REST_MOST = 64 };
-    const bool over = ++worth->rounds == (worth->resting ? worth->rest : COUNTED);
-    const size_t all = worth->stood + worth->fell;
-    if (over && worth->resting) {
-        worth->resting = false;
-    } else if (over) {
-        worth->resting = 4 * worth->stood < all;
-        worth->rest = !worth->resting               ? 0
-                      : worth->rest == 0            ? REST_FIRST
-                      : 2 * worth->rest > REST_MOST ? REST_MOST
-                                                    : 2 * worth->rest;
-    }
-    worth->rounds = over ? 0 : worth->rounds;
-    if (over || worth->rounds == 1)
+    enum { COUNTED = 4 };
+    const size_t over = worth->rounds++;
+    if (over == 1)
         worth->stood = worth->fell = 0;
+    if (over < (worth->resting ? worth->rest : COUNTED))
+        return;
+    const bool rested = worth->resting;
+    worth->resting = !rested && 4 * worth->stood < worth->stood + worth->fell;
+    if (!rested)
+        worth->rest = worth->resting ? next_rest(worth->rest) : 0;
+    worth->rounds = 1;
 }
 
 bool survey_go_over(struct survey *survey, const cJSON *job)

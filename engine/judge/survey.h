@@ -26,8 +26,9 @@ struct whole;
  * each time that it turns out so again. */
 struct worth {
     bool resting;
-    size_t rounds, rest; /* since it began to rest, or to be counted; and how many it rests */
-    size_t stood, fell;  /* things that were carried over, and that were not */
+    size_t rounds;      /* since it began to rest, or to be counted */
+    size_t rest;        /* so many are rested: this time, or the last; 0: it was worth it since */
+    size_t stood, fell; /* things that were carried over, and that were not */
 };
 
 struct survey {

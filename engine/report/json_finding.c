@@ -245,27 +245,28 @@ static void add_said_anew(struct json_out *out, const struct finding *finding, s
 }
 
 /* A part that is the same whatever job the finding is of: written once, then copied. Of a
- * finding that is written already there is nothing else. */
-static void add_part(struct json_out *out, const struct finding *finding, enum finding_part part,
+ * finding that is written already there is nothing else. True when it is kept. */
+static bool add_part(struct json_out *out, const struct finding *finding, enum finding_part part,
                      void (*add)(struct json_out *out, const struct finding *finding))
 {
     struct kept_json *kept = out->pretty ? NULL : finding->kept;
     if (kept != NULL && kept->parts[part] != NULL) {
         json_out_raw(out, kept->parts[part], kept->lengths[part]);
-        return;
+        return true;
     }
     if (finding->written) {
         out->text->failed = true;
-        return;
+        return false;
     }
     const size_t start = out->text->length;
     add(out, finding);
     const size_t length = out->text->length - start;
     if (kept == NULL || out->text->failed || *kept->used + length > kept->most)
-        return;
+        return false;
     kept->parts[part] = arena_copy_n(kept->arena, text_string(out->text) + start, length);
     kept->lengths[part] = (unsigned)length;
     *kept->used += length;
+    return kept->parts[part] != NULL;
 }
 
 /* The keys are a promise to whoever reads reports by program: always all of them, in this
@@ -274,20 +275,24 @@ static void add_anew(struct json_out *out, const struct finding *finding, struct
 {
     const bool said_anew = finding->kept != NULL && finding->kept->said_anew;
     const bool whole = finding->where == NULL; /* up to what is said anew it is one part */
+    bool kept;
     json_out_open(out, NULL, '{');
     if (whole) {
-        add_part(out, finding, PART_WHOLE, said_anew ? add_opening : add_told);
+        kept = add_part(out, finding, PART_WHOLE, said_anew ? add_opening : add_told);
     } else {
-        add_part(out, finding, PART_HEAD, add_head);
+        kept = add_part(out, finding, PART_HEAD, add_head);
         json_out_text(out, "where", finding->where);
-        add_part(out, finding, PART_OUTCOME, add_outcome);
+        kept = add_part(out, finding, PART_OUTCOME, add_outcome) && kept;
     }
     if (said_anew)
         add_said_anew(out, finding, last);
     if (said_anew || !whole)
-        add_part(out, finding, PART_GROUNDS, said_anew ? add_grounds : add_said_and_grounds);
+        kept = add_part(out, finding, PART_GROUNDS, said_anew ? add_grounds : add_said_and_grounds)
+               && kept;
     add_reads(out, finding);
     json_out_close(out, '}');
+    if (kept)
+        finding->kept->complete = true;
 }
 
 /* What is there as written is put together on a line, and then laid out. */
@@ -307,14 +312,17 @@ static void add_laid_out(struct json_out *out, const struct finding *finding)
 static void add_finding(struct json_out *out, const struct result *result,
                         const struct finding *finding, struct said *last)
 {
-    const size_t start = begins(out);
-    if (finding->json != NULL) /* as it was written for the job before */
+    if (finding->json != NULL) { /* as it was written for the job before */
         json_out_line(out, finding->json, finding->json_length);
-    else if (out->pretty && finding->written)
+        return;
+    }
+    if (out->pretty && finding->written) {
         add_laid_out(out, finding);
-    else
-        add_anew(out, finding, last);
-    if (finding->json == NULL && !out->pretty && !out->text->failed)
+        return;
+    }
+    const size_t start = begins(out);
+    add_anew(out, finding, last);
+    if (!out->pretty && !out->text->failed)
         carry_written(result, finding, text_string(out->text) + start, out->text->length - start);
 }
 
